@@ -1,0 +1,1 @@
+"""The store of surveys and plans."""

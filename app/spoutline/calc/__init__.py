@@ -1,0 +1,1 @@
+"""Pure physics: hydraulics, reach, hanging curve, pull, bond, permeation."""

@@ -1,0 +1,1 @@
+"""Plans as PDF, CSV and XLSX."""

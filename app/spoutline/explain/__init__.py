@@ -1,0 +1,1 @@
+"""Findings, checks and conflicts as ordered sentences."""

@@ -1,0 +1,35 @@
+"""What can go wrong outside the trade: bad input, a failing store, a defect of ours."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class InputProblem:
+    """One fault in outside data: where, what was found, what would be right."""
+
+    place: str  # file, or file and line; empty for typed input
+    field: str
+    value: str
+    wanted: str
+
+    def __str__(self) -> str:
+        where = f"{self.place}: " if self.place else ""
+        return f"{where}{self.field}: {self.value} is not usable; {self.wanted}"
+
+
+class InputFault(Exception):
+    """Outside data cannot be used; carries every problem found, not just the first."""
+
+    def __init__(self, problems: tuple[InputProblem, ...]) -> None:
+        self.problems = problems
+        super().__init__("\n".join(str(problem) for problem in problems))
+
+
+class StoreFault(Exception):
+    """The environment failed: a file, a database, a missing library. Shown plainly to the user."""
+
+
+class Cancelled(Exception):
+    """The person asked for the work to stop."""

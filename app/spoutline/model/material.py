@@ -1,0 +1,78 @@
+"""Wetted materials and how well they stand each class of liquid."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+
+class Material(StrEnum):
+    """Materials that touch the liquid."""
+
+    FKM = "fkm"
+    FLUOROSILICONE = "fluorosilicone"
+    NBR = "nbr"
+    NEOPRENE = "neoprene"
+    SBR = "sbr"
+    SILICONE = "silicone"
+    POLYURETHANE = "polyurethane"
+    NATURAL_RUBBER = "natural_rubber"
+    EPDM = "epdm"
+    PTFE = "ptfe"
+    POLYAMIDE = "polyamide"
+    HDPE = "hdpe"
+    POLYPROPYLENE = "polypropylene"
+    CORK_LEATHER = "cork_leather"
+    STAINLESS_STEEL = "stainless_steel"
+    CARBON_STEEL = "carbon_steel"
+    ALUMINIUM = "aluminium"
+    BRASS = "brass"
+    COPPER_BRONZE = "copper_bronze"
+    ZINC = "zinc"
+    LEAD_TIN = "lead_tin"
+
+
+class MaterialColumn(StrEnum):
+    """Columns of the material table: the liquid as a material sees it."""
+
+    E10 = "E10"
+    E25 = "E25"
+    E85 = "E85"
+    B5 = "B5"
+    B20 = "B20"
+    B100 = "B100"
+    DEF = "DEF"
+
+
+class Suitability(StrEnum):
+    """The verdict of the material table."""
+
+    SUITABLE = "suitable"
+    CAUTION = "caution"
+    UNSUITABLE = "unsuitable"
+
+
+@dataclass(frozen=True, slots=True)
+class MaterialEntry:
+    """One cell of the material table with its basis."""
+
+    material: Material
+    column: MaterialColumn
+    suitability: Suitability
+    source: str
+    status: str
+
+
+@dataclass(frozen=True, slots=True)
+class MaterialTable:
+    """All cells; ``verdict`` raises ``KeyError`` for a pair that the loader should have refused as missing."""
+
+    edition: str
+    entries: tuple[MaterialEntry, ...]
+
+    def verdict(self, material: Material, column: MaterialColumn) -> MaterialEntry:
+        """Return the cell of ``material`` and ``column``."""
+        for entry in self.entries:
+            if entry.material is material and entry.column is column:
+                return entry
+        raise KeyError((material, column))

@@ -1,0 +1,198 @@
+"""Results: the set of a position, its alternatives, a conflict, and the plan of a whole site."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from spoutline.model.check import Check
+from spoutline.model.finding import Finding
+from spoutline.model.limit import Jurisdiction
+from spoutline.model.part import Part
+from spoutline.model.port import Port, Seal
+from spoutline.model.quantity import Dimension
+from spoutline.model.requirement import Refusal, Requirement, RequirementId, Slot
+from spoutline.model.survey import Position, Survey
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SetLink:
+    """One part in its place in the chain."""
+
+    slot: Slot
+    part: Part
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Joint:
+    """Two ports made up; ``upstream`` names the part (or the dispenser outlet, empty) nearer the dispenser."""
+
+    upstream: str
+    downstream: str
+    upstream_port: Port
+    downstream_port: Port
+    seal: Seal
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HangingSet:
+    """The ordered chain for one position, dispenser first, adaptors included; ``price_minor`` is list price in cents."""
+
+    links: tuple[SetLink, ...]
+    price_minor: int
+    currency: str
+
+    def part_in(self, slot: Slot) -> Part | None:
+        """Return the part in ``slot``; None where the chain has no such slot."""
+        return next((link.part for link in self.links if link.slot is slot), None)
+
+    @property
+    def numbers(self) -> tuple[str, ...]:
+        """Part numbers in chain order."""
+        return tuple(link.part.number for link in self.links)
+
+
+class AlternativeKind(StrEnum):
+    """How an alternative differs from the chosen set."""
+
+    NEXT_CHEAPEST = "next_cheapest"
+    RECONNECTABLE = "reconnectable"
+    SINGLE_USE = "single_use"
+    LIGHTER = "lighter"
+    SHORTER_LEAD_TIME = "shorter_lead_time"
+    LOWER_PRESSURE_LOSS = "lower_pressure_loss"
+    LOW_PERMEATION = "low_permeation"
+    WITHOUT_ADAPTOR = "without_adaptor"
+    ONE_MAKER = "one_maker"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class JudgedSet:
+    """A set with everything that was found about it."""
+
+    hanging_set: HangingSet
+    joints: tuple[Joint, ...]
+    findings: tuple[Finding, ...]
+    checks: tuple[Check, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Alternative:
+    """Another set and in what way it differs."""
+
+    kind: AlternativeKind
+    judged: JudgedSet
+    price_difference_minor: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Relaxation:
+    """The smallest change of one requirement line that would free a set.
+
+    For a numeric line ``from_value`` / ``to_value`` are SI in ``dimension``; for the others they are None and the
+    line as a whole would have to go. ``price_minor`` is the cheapest set that it frees.
+    """
+
+    requirement: RequirementId
+    from_value: float | None
+    to_value: float | None
+    dimension: Dimension | None
+    price_minor: int | None
+    numbers: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Exclusion:
+    """How many parts of a slot a requirement line excludes, and which were the last to go."""
+
+    slot: Slot
+    requirement: RequirementId
+    rule_id: str
+    excluded: int
+    nearest: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Conflict:
+    """Why no set exists: a minimal group of requirement lines that cannot hold together, and what would free one."""
+
+    requirements: tuple[RequirementId, ...]
+    exclusions: tuple[Exclusion, ...]
+    relaxations: tuple[Relaxation, ...]
+
+
+class PlanStatus(StrEnum):
+    """The outcome for a position."""
+
+    FITS = "fits"
+    DOES_NOT_FIT = "does_not_fit"
+    NO_LISTING_CLASS = "no_listing_class"
+    CONTRADICTION = "contradiction"
+    NOT_ALLOWED = "not_allowed"
+    OUT_OF_RANGE = "out_of_range"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SlotCount:
+    """How far a slot is narrowed: parts of its kinds in the catalogue, and those no part rule excludes."""
+
+    slot: Slot
+    in_catalogue: int
+    remaining: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AccessoryLine:
+    """A consumable or fitting that goes with the set: cap, clamp, sealant, label."""
+
+    part: Part
+    quantity: int
+    reason: str  # id of a phrase
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Provenance:
+    """What a result was made from."""
+
+    catalogue_edition: str
+    rules_edition: str
+    jurisdiction_id: str
+    survey_fingerprint: str
+    program_version: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PositionPlan:
+    """Everything known about one position. ``chosen`` is None unless ``status`` is fits."""
+
+    position: Position
+    status: PlanStatus
+    requirement: Requirement | None
+    refusal: Refusal | None
+    chosen: JudgedSet | None
+    alternatives: tuple[Alternative, ...]
+    conflict: Conflict | None
+    counts: tuple[SlotCount, ...]
+    accessories: tuple[AccessoryLine, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SitePlan:
+    """All positions of a survey in survey order."""
+
+    survey: Survey
+    jurisdiction: Jurisdiction
+    positions: tuple[PositionPlan, ...]
+    provenance: Provenance
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PartVerdict:
+    """Answer to *why not?*: every rule that a part breaks at a position, or how it could serve."""
+
+    part: Part
+    position: Position
+    slots: tuple[Slot, ...]  # the slots it could take by kind; empty: the chain has no place for it
+    findings: tuple[Finding, ...]
+    in_chosen_set: bool
+    best_set_with_it: HangingSet | None

@@ -1,0 +1,62 @@
+"""The ends of a part: thread standard, nominal size, gender and path."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+
+class ThreadStandard(StrEnum):
+    """Thread standards met on hanging hardware."""
+
+    NPT = "NPT"  # ASME B1.20.1, taper 60 degrees
+    G = "G"  # ISO 228-1, parallel 55 degrees
+    M = "M"  # metric, vacuum-assist coaxial
+    UN = "UN"  # unified, balance coaxial
+
+
+class Gender(StrEnum):
+    """Which half of the thread the port carries."""
+
+    MALE = "male"
+    FEMALE = "female"
+
+
+class FlowPath(StrEnum):
+    """What passes through the port: one liquid bore, or liquid and vapour side by side."""
+
+    SINGLE = "single"
+    BALANCE = "balance"
+    VACUUM_ASSIST = "vacuum_assist"
+
+
+@dataclass(frozen=True, slots=True, order=True)
+class Port:
+    """One end of a part; ``size`` is the nominal size as the thread standard writes it (``3/4``, ``34x1.5``)."""
+
+    thread: ThreadStandard
+    size: str
+    gender: Gender
+    path: FlowPath
+
+    def __str__(self) -> str:
+        return f"{self.thread} {self.size} {self.gender} {self.path}"
+
+
+class Seal(StrEnum):
+    """How a joint of this thread is made tight."""
+
+    SEALANT = "sealant"  # on the taper thread
+    O_RING = "o_ring"  # in the port; the thread stays dry
+    FLAT_GASKET = "flat_gasket"
+
+
+def seal_of(thread: ThreadStandard) -> Seal:
+    """Return how a joint of this thread standard is sealed.
+
+    NPT is tight with sealant on the thread (ASME B1.20.1 clause 3.1); G and the coaxial threads seal on a gasket or
+    O-ring and must stay free of sealant (ISO 228-1 scope: joints not made on the thread).
+    """
+    if thread is ThreadStandard.NPT:
+        return Seal.SEALANT
+    return Seal.FLAT_GASKET if thread is ThreadStandard.G else Seal.O_RING

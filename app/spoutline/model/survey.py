@@ -1,0 +1,224 @@
+"""Everything recorded about a site before planning: the validated, versioned survey document."""
+
+from __future__ import annotations
+
+from enum import StrEnum
+from typing import Annotated, Literal, Self
+
+from pydantic import BaseModel, ConfigDict, Field, StringConstraints, model_validator
+
+from spoutline.model.liquid import LiquidFamily
+from spoutline.model.port import FlowPath, Gender, ThreadStandard
+
+SURVEY_VERSION = 1
+
+Text = Annotated[str, StringConstraints(strip_whitespace=True, max_length=200)]
+Label = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=60)]
+LongText = Annotated[str, StringConstraints(max_length=4000)]
+
+
+class Duty(StrEnum):
+    """What the hose serves."""
+
+    CAR = "car"
+    TRUCK = "truck"
+    MARINE = "marine"
+    REEL = "reel"
+
+
+class VapourStatus(StrEnum):
+    """How vapour is recovered at the nozzle."""
+
+    NONE = "none"
+    BALANCE = "balance"
+    VACUUM_ASSIST = "vacuum_assist"
+
+
+class Retrieval(StrEnum):
+    """How the hose is taken up after use."""
+
+    NONE = "none"
+    RETRACTOR = "retractor"
+    REEL = "reel"
+
+
+class Service(StrEnum):
+    """Who fuels: the customer, an attendant, or the customer with nobody on site."""
+
+    SELF = "self"
+    ATTENDED = "attended"
+    UNATTENDED = "unattended"
+
+
+class OutletDirection(StrEnum):
+    """Which way the dispenser's outlet points."""
+
+    DOWN = "down"
+    SIDEWAYS = "sideways"
+
+
+class _Document(BaseModel):
+    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+
+
+class SurveyLiquid(_Document):
+    """The liquid sold at a position."""
+
+    family: LiquidFamily = Field(LiquidFamily.GASOLINE, description="Liquid family.")
+    blend_percent: float = Field(
+        0.0, ge=0, le=100, description="Percent ethanol in gasoline or biodiesel in diesel; 0 for DEF."
+    )
+
+    @model_validator(mode="after")
+    def _def_has_no_blend(self) -> Self:
+        if self.family is LiquidFamily.DEF and self.blend_percent != 0:
+            raise ValueError("DEF has no blend: blend_percent must be 0")
+        return self
+
+
+class Outlet(_Document):
+    """The dispenser's hose outlet."""
+
+    thread: ThreadStandard = Field(ThreadStandard.NPT, description="Thread standard of the outlet.")
+    size: Text = Field("3/4", min_length=1, description="Nominal size as the standard writes it: 3/4, 1, 34x1.5, 1-7/8-12.")
+    gender: Gender = Field(Gender.FEMALE, description="Gender of the outlet thread.")
+    path: FlowPath = Field(FlowPath.SINGLE, description="Path of the outlet.")
+    height_m: float = Field(2.1, gt=0, le=6, description="Height of the outlet above the ground the hose hangs over, m.")
+    direction: OutletDirection = Field(OutletDirection.DOWN, description="Which way the outlet points.")
+    pull_strength_n: float | None = Field(
+        None, gt=0, le=20000, description="Pull that the outlet bears, N; empty where the maker's figure is unknown."
+    )
+    vapour_return_available: bool = Field(
+        False, description="A separate vapour return pipe ends at a single-path outlet, so that a splitter can join it."
+    )
+
+
+class Filler(_Document):
+    """One vehicle filler that the nozzle must reach, measured from the point below the outlet."""
+
+    label: Text = Field("filler", description="Which filler this is: near side, far side, truck tank, boat deck.")
+    distance_m: float = Field(2.0, ge=0, le=30, description="Horizontal distance from the outlet to the filler, m.")
+    height_m: float = Field(0.9, ge=-5, le=5, description="Height of the filler above the same ground, m; negative below a quay.")
+    plan_legs_m: tuple[Annotated[float, Field(gt=0, le=30)], ...] = Field(
+        (), max_length=6, description="Legs of the way round the vehicle in plan, m; empty for the straight way."
+    )
+
+
+class Hook(_Document):
+    """Where the nozzle rests on the dispenser."""
+
+    distance_m: float = Field(0.35, ge=0, le=3, description="Horizontal distance from the outlet to the nozzle hook, m.")
+    height_m: float = Field(1.1, ge=0, le=4, description="Height of the nozzle inlet on its hook, m.")
+
+
+class Retractor(_Document):
+    """The retrieving device and where its cord holds the hose."""
+
+    height_m: float = Field(2.4, gt=0, le=8, description="Height of the point from which the cord pulls, m.")
+    clamp_fraction: float = Field(
+        0.5, gt=0, lt=1, description="Where along the curb hose the clamp sits, as a fraction of its length."
+    )
+    force_n: float = Field(40.0, ge=0, le=500, description="Pull of the cord at the clamp, N.")
+
+
+class Reel(_Document):
+    """The hose reel."""
+
+    drum_diameter_m: float = Field(0.5, gt=0.05, le=3, description="Centre-line diameter of the hose on the drum, m.")
+    turns_left: float = Field(1.0, ge=0, le=100, description="Turns left on the drum when the filler is reached.")
+
+
+class Supply(_Document):
+    """What the dispenser gives at its outlet; empty fields take the jurisdiction's usual figure, and say so."""
+
+    pressure_kpa: float | None = Field(None, gt=0, le=2000, description="Pressure at the outlet while flowing, kPa.")
+    maximum_flow_l_min: float | None = Field(None, gt=0, le=500, description="Greatest flow of the dispenser, L/min.")
+    wanted_flow_l_min: float | None = Field(None, gt=0, le=500, description="Flow wanted at the nozzle, L/min.")
+
+
+class Decisions(_Document):
+    """What a person decided after seeing a result: it is an input to the next plan."""
+
+    pinned: tuple[Label, ...] = Field((), description="Part numbers that the set must use.")
+    refused: tuple[Label, ...] = Field((), description="Part numbers that the set must not use.")
+    longest_lead_time_days: int | None = Field(None, ge=0, le=3650, description="Longest acceptable lead time, days.")
+
+
+class Position(_Document):
+    """One hose on one side of one dispenser."""
+
+    label: Label = Field(description="Name of the position, unique on the site.")
+    dispenser: Label = Field("1", description="Name of the dispenser that the position belongs to.")
+    liquid: SurveyLiquid = Field(default_factory=SurveyLiquid)
+    duty: Duty = Field(Duty.CAR, description="What the hose serves.")
+    vapour_today: VapourStatus = Field(VapourStatus.NONE, description="Vapour-recovery status today.")
+    vapour_wanted: VapourStatus = Field(VapourStatus.NONE, description="Vapour-recovery status wanted.")
+    outlet: Outlet = Field(default_factory=Outlet)
+    filler: Filler = Field(default_factory=Filler)
+    other_fillers: tuple[Filler, ...] = Field((), max_length=12, description="Further fillers to reach.")
+    hook: Hook = Field(default_factory=Hook)
+    retrieval: Retrieval = Field(Retrieval.NONE, description="How the hose is taken up.")
+    retractor: Retractor = Field(default_factory=Retractor, description="Read when retrieval is retractor.")
+    reel: Reel = Field(default_factory=Reel, description="Read when retrieval is reel.")
+    supply: Supply = Field(default_factory=Supply)
+    hold_open_wanted: bool = Field(False, description="A hold-open latch is wanted.")
+    prepay: bool = Field(False, description="Flow is authorised or stopped elsewhere (prepay, card).")
+    overhead: bool = Field(False, description="The hose comes down from an overhead outlet.")
+    in_flammable_zone: bool | None = Field(
+        None, description="DEF only: the nozzle is used inside the flammable zone around a fuel dispenser; empty = not answered."
+    )
+    decisions: Decisions = Field(default_factory=Decisions)
+    notes: LongText = ""
+
+    @property
+    def fillers(self) -> tuple[Filler, ...]:
+        """All fillers to reach, the main one first."""
+        return (self.filler, *self.other_fillers)
+
+
+class Climate(_Document):
+    """Lowest and highest temperature the hardware meets, degrees Celsius."""
+
+    low_c: float = Field(-15.0, ge=-60, le=60, description="Lowest temperature, degrees Celsius.")
+    high_c: float = Field(40.0, ge=-60, le=70, description="Highest temperature, degrees Celsius.")
+
+    @model_validator(mode="after")
+    def _low_below_high(self) -> Self:
+        if self.low_c > self.high_c:
+            raise ValueError(f"low_c ({self.low_c:g}) must not exceed high_c ({self.high_c:g})")
+        return self
+
+
+class Site(_Document):
+    """The station."""
+
+    name: Label = Field(description="Name of the site.")
+    address: LongText = ""
+    customer: Text = ""
+    jurisdiction: Label = Field("us_general", description="Rule profile: see `spoutline profile list`.")
+    climate: Climate = Field(default_factory=Climate)
+    currency: Annotated[str, StringConstraints(pattern=r"^[A-Z]{3}$")] = Field("USD", description="ISO 4217 code.")
+    service: Service = Field(Service.SELF, description="Who fuels.")
+    fenced: bool = Field(False, description="Fenced above-ground site, not open to the public.")
+
+
+class Survey(_Document):
+    """A whole survey: one site and its positions."""
+
+    format: Literal["spoutline-survey"] = "spoutline-survey"
+    version: Literal[1] = 1
+    site: Site
+    positions: tuple[Position, ...] = Field(min_length=1, max_length=5000)
+
+    @model_validator(mode="after")
+    def _labels_are_unique(self) -> Self:
+        seen: set[str] = set()
+        for position in self.positions:
+            if position.label in seen:
+                raise ValueError(f"positions: label {position.label!r} occurs twice; every label must be unique")
+            seen.add(position.label)
+        return self
+
+    def position(self, label: str) -> Position | None:
+        """Return the position named ``label``; None where the survey has none."""
+        return next((position for position in self.positions if position.label == label), None)

@@ -1,0 +1,68 @@
+"""What the use cases need of the stores, so that ten-line fakes can stand in for them."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Protocol
+
+from spoutline.model.liquid import ListingClass, ListingScheme
+from spoutline.model.part import Part, PartKind
+from spoutline.model.port import FlowPath
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CandidateFilter:
+    """The indexable bounds of a requirement; None leaves a column open."""
+
+    kind: PartKind
+    path: FlowPath | None = None
+    listing_class: ListingClass | None = None
+    scheme: ListingScheme | None = None
+    temperature_low_c: float | None = None
+    temperature_high_c: float | None = None
+    active_only: bool = False
+
+
+class PartStore(Protocol):
+    """The catalogue as the use cases see it. Parts come sorted by part number."""
+
+    def edition(self) -> str:
+        """Return the edition text of the compiled catalogue."""
+        ...
+
+    def candidates(self, wanted: CandidateFilter) -> tuple[Part, ...]:
+        """Return the parts that pass the filter; one indexed query."""
+        ...
+
+    def count(self, kind: PartKind) -> int:
+        """Return how many parts of this kind the catalogue holds."""
+        ...
+
+    def part(self, number: str) -> Part | None:
+        """Return one part by number."""
+        ...
+
+    def parts(self, numbers: Sequence[str]) -> tuple[Part, ...]:
+        """Return the parts with these numbers, unknown numbers left out."""
+        ...
+
+    def currencies(self) -> tuple[str, ...]:
+        """Return the currencies in which the catalogue has prices, sorted."""
+        ...
+
+    def nearest_numbers(self, number: str) -> tuple[str, ...]:
+        """Return up to three known numbers close to a mistyped one."""
+        ...
+
+
+class Progress(Protocol):
+    """A listener with which a long use case reports and asks whether to go on."""
+
+    def on_progress(self, done: int, total: int) -> None:
+        """Say that ``done`` of ``total`` units are finished."""
+        ...
+
+    def should_stop(self) -> bool:
+        """Return True to stop; the use case then raises ``Cancelled``."""
+        ...

@@ -1,0 +1,1 @@
+"""Requirement derivation, part, joint and set rules, checks over the physics."""

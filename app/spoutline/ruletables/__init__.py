@@ -1,0 +1,1 @@
+"""Rule tables from resources/rules: limits and jurisdictions."""

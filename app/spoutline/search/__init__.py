@@ -1,0 +1,1 @@
+"""Exact best-first search over port states, alternatives, minimal conflicts."""
