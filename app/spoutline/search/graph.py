@@ -1,0 +1,72 @@
+"""A chain to be filled: layers of items joined by ports, each item with a cost and additive loads."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+NO_PORT = -1  # the open end after the last item of a chain
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    """One thing that may fill a layer.
+
+    Parameters
+    ----------
+    key
+        Identity, unique within the layer; also the tie-break, so that row order never decides.
+    cost
+        Whole number, not negative; the walk goes by the sum.
+    entry, exit
+        Port numbers towards the start and the end of the chain.
+    loads
+        One figure per limit of the problem; they add up along the chain and may be negative.
+    bears, demands
+        What the item stands, and what it asks every other item (and the start) to stand.
+    """
+
+    key: str
+    cost: int
+    entry: int
+    exit: int
+    loads: tuple[float, ...]
+    bears: float = math.inf
+    demands: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Layer:
+    """One place in the chain. An optional layer may stay empty; its neighbours then meet directly."""
+
+    name: str
+    items: tuple[Item, ...]
+    optional: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Problem:
+    """Layers in order, the open port at the start, which ports meet, and the upper limits of the load sums.
+
+    ``mates`` maps an exit port to the entry ports that it meets. Lower limits are written as negated loads.
+    """
+
+    start: int
+    layers: tuple[Layer, ...]
+    mates: Mapping[int, frozenset[int]]
+    limits: tuple[float, ...]
+    start_bears: float = math.inf
+
+
+@dataclass(frozen=True, slots=True)
+class Path:
+    """A complete chain: one item per layer, None where an optional layer stays empty."""
+
+    cost: int
+    items: tuple[Item | None, ...] = field(default_factory=tuple)
+
+    @property
+    def keys(self) -> tuple[str, ...]:
+        """Keys of the items in chain order, empty layers left out."""
+        return tuple(item.key for item in self.items if item is not None)

@@ -1,0 +1,174 @@
+"""Exact best-first walk: complete chains, cheapest first, within the limits."""
+
+from __future__ import annotations
+
+import heapq
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from spoutline.model.faults import Cancelled
+from spoutline.search.bounds import Bounds, ToCome, backward, within
+from spoutline.search.graph import Item, Path, Problem
+from spoutline.search.listener import Listener
+
+_ASK_EVERY = 256  # labels between two questions to the listener
+
+
+@dataclass(frozen=True, slots=True)
+class _Step:
+    """One way on from a state: an item, or None to leave an optional layer empty."""
+
+    item: Item | None
+    promise: int  # own cost plus the least still to come
+    exit: int
+    rest: ToCome
+
+
+@dataclass(frozen=True, slots=True)
+class _Label:
+    """A chain filled up to ``layer`` (exclusive)."""
+
+    layer: int
+    port: int
+    cost: int
+    loads: tuple[float, ...]
+    bears: float
+    demands: float
+    items: tuple[Item | None, ...]
+
+
+class _Walk:
+    """State of one walk: the bounds and the ordered ways on from each (layer, port), built when first needed."""
+
+    def __init__(self, problem: Problem, bounds: Bounds) -> None:
+        self.problem = problem
+        self.bounds = bounds
+        self._steps: dict[tuple[int, int], tuple[_Step, ...]] = {}
+        self._by_entry: dict[int, dict[int, list[Item]]] = {}
+
+    def _items_by_entry(self, layer: int) -> dict[int, list[Item]]:
+        if layer not in self._by_entry:
+            gathered: dict[int, list[Item]] = {}
+            for item in self.problem.layers[layer].items:
+                gathered.setdefault(item.entry, []).append(item)
+            self._by_entry[layer] = gathered
+        return self._by_entry[layer]
+
+    def steps(self, layer: int, port: int) -> tuple[_Step, ...]:
+        """Return the ways on, cheapest promise first; sorted once per (layer, port)."""
+        known = self._steps.get((layer, port))
+        if known is not None:
+            return known
+        found: list[_Step] = []
+        if self.problem.layers[layer].optional:
+            rest = self.bounds.at[layer + 1].get(port)
+            if rest is not None:
+                found.append(_Step(None, rest.cost, port, rest))
+        by_entry = self._items_by_entry(layer)
+        for entry in self.problem.mates.get(port, frozenset()):
+            for item in by_entry.get(entry, ()):
+                rest = self.bounds.after(layer, item)
+                if rest is not None:
+                    found.append(_Step(item, item.cost + rest.cost, item.exit, rest))
+        found.sort(key=lambda step: (step.promise, "" if step.item is None else step.item.key))
+        self._steps[layer, port] = tuple(found)
+        return self._steps[layer, port]
+
+    def admits(self, label: _Label, step: _Step) -> bool:
+        """Say whether the chain can still end within the limits after this step. Called once per step looked at."""
+        item = step.item
+        if item is not None and (item.bears < label.demands or label.bears < item.demands):
+            return False
+        own = item.loads if item is not None else None
+        for index, limit in enumerate(self.problem.limits):
+            load = label.loads[index] + step.rest.loads[index] + (own[index] if own is not None else 0.0)
+            if not within(load, limit):
+                return False
+        return True
+
+    def next_step(self, label: _Label, rank: int) -> int | None:
+        """Return the rank of the first admissible way on from ``rank`` upwards; None where there is none."""
+        steps = self.steps(label.layer, label.port)
+        for candidate in range(rank, len(steps)):
+            if self.admits(label, steps[candidate]):
+                return candidate
+        return None
+
+    def take(self, label: _Label, step: _Step) -> _Label:
+        """Return the label after ``step``."""
+        item = step.item
+        if item is None:
+            return _Label(
+                label.layer + 1, step.exit, label.cost, label.loads, label.bears, label.demands, (*label.items, None)
+            )
+        return _Label(
+            label.layer + 1,
+            step.exit,
+            label.cost + item.cost,
+            tuple(so_far + own for so_far, own in zip(label.loads, item.loads, strict=True)),
+            min(label.bears, item.bears),
+            max(label.demands, item.demands),
+            (*label.items, item),
+        )
+
+
+def best_first(problem: Problem, listener: Listener | None = None) -> Iterator[Path]:
+    """Yield every complete chain within the limits, cheapest first.
+
+    Each state keeps one place in the queue: when its cheapest way on is taken, the next one replaces it, so the queue
+    grows with the number of expanded labels and never with the number of items.
+
+    Parameters
+    ----------
+    problem
+        The chain to fill; the order of rows does not matter.
+    listener
+        Watches and may stop the walk.
+
+    Yields
+    ------
+    Path
+        Equal costs come in the order of their keys along the walk.
+
+    Raises
+    ------
+    Cancelled
+        If the listener asks to stop.
+    """
+    listener = listener or Listener()
+    walk = _Walk(problem, backward(problem))
+    if problem.start not in walk.bounds.at[0]:
+        return
+    depth = len(problem.layers)
+    root = _Label(0, problem.start, 0, (0.0,) * len(problem.limits), problem.start_bears, 0.0, ())
+    queue: list[tuple[int, int, int, int, _Label]] = []  # promise, fewest layers left first, order of arrival, rank
+    arrivals = 0
+
+    def enqueue(label: _Label, rank: int) -> None:
+        nonlocal arrivals
+        found = walk.next_step(label, rank)
+        if found is not None:
+            promise = label.cost + walk.steps(label.layer, label.port)[found].promise
+            heapq.heappush(queue, (promise, depth - label.layer, arrivals, found, label))
+            arrivals += 1
+
+    enqueue(root, 0)
+    expanded = 0
+    while queue:
+        _, _, _, rank, label = heapq.heappop(queue)
+        expanded += 1
+        if expanded % _ASK_EVERY == 0:
+            listener.on_expand(expanded)
+            if listener.should_stop():
+                raise Cancelled
+        child = walk.take(label, walk.steps(label.layer, label.port)[rank])
+        enqueue(label, rank + 1)
+        if child.layer == depth:
+            yield Path(child.cost, child.items)
+        else:
+            enqueue(child, 0)
+
+
+def cheapest(problem: Problem, listener: Listener | None = None) -> Path | None:
+    """Return the cheapest chain within the limits; None where no chain exists."""
+    return next(best_first(problem, listener), None)
