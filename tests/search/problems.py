@@ -11,8 +11,8 @@ from spoutline.search.graph import NO_PORT, Item, Layer, Path, Problem
 
 
 def random_problem(seed: int, *, layers: int, items: int, ports: int, loads: int, tightness: float) -> Problem:
-    """Return a chain with random costs, ports, loads (some negative) and strengths; limits at ``tightness`` of usual."""
-    random = Random(seed)  # noqa: S311 - test data
+    """Return a chain of random items; some loads are negative; limits lie at ``tightness`` of the usual sums."""
+    random = Random(seed)
     made = []
     for depth in range(layers):
         last = depth == layers - 1
@@ -72,7 +72,7 @@ def enumerated(problem: Problem) -> list[Path]:
 
 def shuffled(problem: Problem, seed: int) -> Problem:
     """Return the same problem with its rows in another order."""
-    random = Random(seed)  # noqa: S311 - test data
+    random = Random(seed)
     layers = []
     for layer in problem.layers:
         items = list(layer.items)

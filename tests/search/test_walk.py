@@ -7,8 +7,8 @@ import math
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from search.problems import enumerated, integer_optimum, random_problem, shuffled
 
+from search.problems import enumerated, integer_optimum, random_problem, shuffled
 from spoutline.model.faults import Cancelled
 from spoutline.search.bounds import backward
 from spoutline.search.graph import NO_PORT, Item, Layer, Problem
