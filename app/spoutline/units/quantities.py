@@ -1,0 +1,92 @@
+"""Read what a person types as a quantity: a number with or without a unit."""
+
+from __future__ import annotations
+
+import math
+import re
+
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.quantity import Dimension
+from spoutline.units.accepted import ACCEPTED, UnitSystem, shown_unit
+from spoutline.units.conversion import to_core
+
+_NUMBER = re.compile(
+    r"""^\s*(?P<sign>[+-]?)\s*
+        (?:(?P<whole>\d+)[\s-]+(?P<top>\d+)/(?P<bottom>\d+)   # 1-1/4
+          |(?P<only_top>\d+)/(?P<only_bottom>\d+)             # 3/4
+          |(?P<decimal>(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)  # 3.66
+        )\s*(?P<unit>[^\d\s.,].*?)?\s*$""",
+    re.VERBOSE,
+)
+_COMMA_DECIMAL = re.compile(r"\d,\d")
+
+
+def parse(text: str, dimension: Dimension, system: UnitSystem, *, field: str = "") -> float:
+    """Return the SI value of what a person typed.
+
+    Parameters
+    ----------
+    text
+        A number, with a unit (``12 ft``, ``3.66 m``, ``3/4 in``) or bare, then in the unit that ``system`` shows.
+    dimension
+        What the number measures; decides which units are understood.
+    system
+        The system whose shown unit a bare number takes.
+    field
+        Name of the field for the message; the dimension's name where empty.
+
+    Raises
+    ------
+    InputFault
+        The text is no number, uses a decimal comma, or carries a unit of another dimension.
+    """
+    name = field or dimension.value.replace("_", " ")
+    written = text.replace("−", "-").replace("\N{NO-BREAK SPACE}", " ").strip()
+    if _COMMA_DECIMAL.search(written):
+        # 1,234 is one thing in one country and another in the next, so neither is guessed
+        raise _fault(
+            name, text, f"write a decimal point and no thousands separator, for example {_example(dimension, system)}"
+        )
+    match = _NUMBER.match(written)
+    number = _number_of(match) if match else None
+    if match is None or number is None:
+        raise _fault(name, text, f"write a number and a unit, for example {_example(dimension, system)}")
+    unit = _accepted_spelling((match["unit"] or "").strip() or shown_unit(dimension, system), dimension)
+    if unit is None:
+        raise _fault(name, text, f"use one of the units {', '.join(_spellings(dimension))}")
+    value = to_core(number, unit, dimension)
+    if not math.isfinite(value):
+        raise _fault(name, text, "write a number of ordinary size")
+    return value
+
+
+def _number_of(match: re.Match[str]) -> float | None:
+    sign = -1.0 if match["sign"] == "-" else 1.0
+    if match["decimal"] is not None:
+        number = float(match["decimal"])
+        return sign * number if math.isfinite(number) else None
+    top, bottom = int(match["top"] or match["only_top"]), int(match["bottom"] or match["only_bottom"])
+    return sign * (int(match["whole"] or 0) + top / bottom) if bottom else None
+
+
+def _accepted_spelling(unit: str, dimension: Dimension) -> str | None:
+    """Return the listed spelling of ``unit``; letter case is forgiven only where no other unit is meant."""
+    listed = ACCEPTED[dimension]
+    if unit in listed:
+        return unit
+    alike = [known for known in listed if known.casefold() == unit.casefold()]
+    expressions = {listed[known] for known in alike}
+    return alike[0] if len(expressions) == 1 else None
+
+
+def _spellings(dimension: Dimension) -> list[str]:
+    return [spelling for spelling in ACCEPTED[dimension] if spelling]
+
+
+def _example(dimension: Dimension, system: UnitSystem) -> str:
+    unit = shown_unit(dimension, system)
+    return f"12.5 {unit}" if unit else "12"
+
+
+def _fault(field: str, text: str, wanted: str) -> InputFault:
+    return InputFault((InputProblem(place="", field=field, value=repr(text), wanted=wanted),))
