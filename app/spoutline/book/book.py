@@ -1,0 +1,184 @@
+"""The store of surveys: what is saved stays, and newer work is never overwritten by older."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from datetime import UTC, datetime
+
+from sqlalchemy import Engine, select, update
+from sqlalchemy.orm import Session
+
+from spoutline.book.engine import book_engine, shown_url, store_faults
+from spoutline.book.records import RevisionEntry, SettingName, StaleSurvey, StoredSurvey, SurveyEntry
+from spoutline.book.schema import bring_up_to_date
+from spoutline.book.survey_text import survey_from_json
+from spoutline.book.tables import RevisionRow, SettingRow, SurveyRow
+from spoutline.model.faults import InputFault, InputProblem, StoreFault
+from spoutline.model.survey import Survey
+
+
+def _utc_now() -> datetime:
+    return datetime.now(UTC)
+
+
+def open_book(url: str, now: Callable[[], datetime] = _utc_now) -> Book:
+    """Open the book at ``url``, making or migrating its tables; ``now`` gives the time in UTC.
+
+    Raise ``StoreFault`` where the database cannot be opened or migrated; it then stays as it was.
+    """
+    engine = book_engine(url)
+    try:
+        with store_faults(url):
+            bring_up_to_date(engine, shown_url(url))
+    except BaseException:
+        engine.dispose()
+        raise
+    return Book(engine, url, now)
+
+
+class Book:
+    """Surveys by id, each with a revision that counts its saves. Safe to call from several threads and processes."""
+
+    def __init__(self, engine: Engine, url: str, now: Callable[[], datetime]) -> None:
+        self._engine = engine
+        self._url = url
+        self._now = now
+
+    def close(self) -> None:
+        """Let go of all connections."""
+        self._engine.dispose()
+
+    def entries(self) -> tuple[SurveyEntry, ...]:
+        """Return all surveys, last changed first."""
+        columns = (SurveyRow.id, SurveyRow.name, SurveyRow.revision, SurveyRow.changed_at)
+        query = (
+            select(*columns)
+            .where(SurveyRow.removed_at.is_(None))
+            .order_by(SurveyRow.changed_at.desc(), SurveyRow.id.desc())
+        )
+        with self._reading() as session:
+            return tuple(
+                SurveyEntry(id=row.id, name=row.name, revision=row.revision, changed_at=_aware(row.changed_at))
+                for row in session.execute(query)
+            )
+
+    def stored(self, survey_id: int) -> StoredSurvey:
+        """Return the survey with this id; raise ``InputFault`` where there is none."""
+        with self._reading() as session:
+            return self._stored(self._row(session, survey_id))
+
+    def revisions(self, survey_id: int) -> tuple[RevisionEntry, ...]:
+        """Return when each revision of a survey was saved, newest first."""
+        query = (
+            select(RevisionRow.revision, RevisionRow.saved_at)
+            .where(RevisionRow.survey_id == survey_id)
+            .order_by(RevisionRow.revision.desc())
+        )
+        with self._reading() as session:
+            return tuple(
+                RevisionEntry(revision=row.revision, saved_at=_aware(row.saved_at)) for row in session.execute(query)
+            )
+
+    def survey_at(self, survey_id: int, revision: int) -> Survey:
+        """Return a survey as it was at an earlier revision; raise ``InputFault`` where there is none."""
+        with self._reading() as session:
+            row = session.get(RevisionRow, (survey_id, revision))
+            if row is None:
+                raise InputFault((InputProblem("", "revision", str(revision), "the book holds no such revision"),))
+            return self._survey(row.document, survey_id)
+
+    def create(self, survey: Survey) -> StoredSurvey:
+        """Add a survey; it is on disk when this returns."""
+        with self._writing() as session:
+            now = self._stamp()
+            row = SurveyRow(
+                name=survey.site.name, revision=1, document=_document(survey), created_at=now, changed_at=now
+            )
+            session.add(row)
+            session.flush()
+            session.add(RevisionRow(survey_id=row.id, revision=1, document=row.document, saved_at=now))
+            session.commit()
+            return StoredSurvey(id=row.id, revision=1, survey=survey)
+
+    def save(self, stored: StoredSurvey, survey: Survey) -> StoredSurvey:
+        """Save ``survey`` over ``stored``; it is on disk when this returns.
+
+        Raise ``StaleSurvey`` with what the book holds where somebody else saved in between, and ``InputFault`` where
+        the survey was removed.
+        """
+        with self._writing() as session:
+            now, document, revision = self._stamp(), _document(survey), stored.revision + 1
+            change = (
+                update(SurveyRow)
+                .where(
+                    SurveyRow.id == stored.id,
+                    SurveyRow.revision == stored.revision,
+                    SurveyRow.removed_at.is_(None),
+                )
+                .values(name=survey.site.name, revision=revision, document=document, changed_at=now)
+                .returning(SurveyRow.id)
+            )
+            if session.execute(change).first() is None:
+                raise StaleSurvey(self._stored(self._row(session, stored.id)))
+            session.add(RevisionRow(survey_id=stored.id, revision=revision, document=document, saved_at=now))
+            session.commit()
+            return StoredSurvey(id=stored.id, revision=revision, survey=survey)
+
+    def remove(self, survey_id: int) -> None:
+        """Take a survey off the list; its revisions stay. Raise ``InputFault`` where there is none."""
+        with self._writing() as session:
+            self._row(session, survey_id).removed_at = self._stamp()
+            session.commit()
+
+    def setting(self, name: SettingName) -> str | None:
+        """Return what was remembered under ``name``; None where nothing was."""
+        with self._reading() as session:
+            row = session.get(SettingRow, name.value)
+            return row.value if row else None
+
+    def remember(self, name: SettingName, value: str) -> None:
+        """Remember ``value`` under ``name``."""
+        with self._writing() as session:
+            session.merge(SettingRow(name=name.value, value=value))
+            session.commit()
+
+    @contextmanager
+    def _reading(self) -> Iterator[Session]:
+        with store_faults(self._url), Session(self._engine) as session:
+            yield session
+
+    @contextmanager
+    def _writing(self) -> Iterator[Session]:
+        """Yield a unit of work: nothing is stored unless the block commits; leaving it rolls back."""
+        with store_faults(self._url), Session(self._engine.execution_options(writes=True)) as session:
+            yield session
+
+    def _row(self, session: Session, survey_id: int) -> SurveyRow:
+        row = session.get(SurveyRow, survey_id)
+        if row is None or row.removed_at is not None:
+            wanted = "the book holds no such survey (it may have been removed)"
+            raise InputFault((InputProblem("", "survey", str(survey_id), wanted),))
+        return row
+
+    def _stored(self, row: SurveyRow) -> StoredSurvey:
+        return StoredSurvey(id=row.id, revision=row.revision, survey=self._survey(row.document, row.id))
+
+    def _survey(self, document: str, survey_id: int) -> Survey:
+        try:
+            return survey_from_json(document, f"survey {survey_id}")
+        except InputFault as fault:
+            raise StoreFault(
+                f"Survey {survey_id} in {shown_url(self._url)} cannot be read by this version of the program: {fault}"
+            ) from fault
+
+    def _stamp(self) -> datetime:
+        return self._now().astimezone(UTC).replace(tzinfo=None)
+
+
+def _document(survey: Survey) -> str:
+    return survey.model_dump_json()
+
+
+def _aware(stored: datetime) -> datetime:
+    return stored.replace(tzinfo=UTC)

@@ -1,0 +1,30 @@
+"""How a wrong word is answered: with the nearest right one, and with all that would do."""
+
+from __future__ import annotations
+
+import difflib
+
+from spoutline.model.faults import InputFault, InputProblem
+
+_MANY = 24
+
+
+def choice_of(value: str, known: tuple[str, ...]) -> str:
+    """Return the allowed words in one phrase, the nearest one to ``value`` named first where one is close."""
+    if not known:
+        return "there is nothing to choose from"
+    near = difflib.get_close_matches(value, known, n=1, cutoff=0.6)
+    nearest = f"did you mean {near[0]}? " if near else ""
+    more = f" and {len(known) - _MANY} more" if len(known) > _MANY else ""
+    return f"{nearest}use one of: {', '.join(known[:_MANY])}{more}"
+
+
+def not_one_of(value: str, known: tuple[str, ...], *, field: str, place: str = "") -> InputFault:
+    """Return the fault for a ``value`` of ``field`` that is none of ``known``."""
+    return InputFault((InputProblem(place, field, repr(value), choice_of(value, known)),))
+
+
+def unknown_number(value: str, near: tuple[str, ...]) -> str:
+    """Return what would be right in place of a part number that the catalogue does not hold."""
+    hint = f"; near it are {', '.join(near)}" if near else ""
+    return f"it must be a part number of the catalogue{hint}"

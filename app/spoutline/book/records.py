@@ -1,0 +1,54 @@
+"""What the book hands out: entries of its list, a stored survey, and the refusal of a stale save."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+from enum import StrEnum
+
+from spoutline.model.survey import Survey
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SurveyEntry:
+    """One line of the list of surveys; ``changed_at`` is in UTC."""
+
+    id: int
+    name: str
+    revision: int
+    changed_at: datetime
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StoredSurvey:
+    """A survey as the book holds it. ``revision`` counts saves from 1 and guards against overwriting newer work."""
+
+    id: int
+    revision: int
+    survey: Survey
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RevisionEntry:
+    """One saved revision of a survey; ``saved_at`` is in UTC."""
+
+    revision: int
+    saved_at: datetime
+
+
+class SettingName(StrEnum):
+    """What the program remembers for the person between two starts."""
+
+    UNIT_SYSTEM = "unit_system"
+    LAST_SURVEY = "last_survey"
+
+
+class StaleSurvey(Exception):  # noqa: N818  (a fault of nobody's)
+    """Somebody saved the survey in the meantime; ``stored`` is what the book holds now. Nothing was written."""
+
+    def __init__(self, stored: StoredSurvey) -> None:
+        self.stored = stored
+        super().__init__(
+            f"The survey '{stored.survey.site.name}' was saved by another window in the meantime "
+            f"(it is now revision {stored.revision}). Nothing was overwritten."
+        )

@@ -1,0 +1,230 @@
+"""Validation errors of the survey model turned into problems a person can act on: field, value, what would be right."""
+
+from __future__ import annotations
+
+import types
+from collections.abc import Callable, Iterator, Mapping
+from enum import Enum
+from typing import Annotated, Any, Union, get_args, get_origin
+
+import annotated_types
+from pydantic import BaseModel, ValidationError
+from pydantic.fields import FieldInfo
+from pydantic_core import ErrorDetails
+
+from spoutline.book.choices import choice_of
+from spoutline.model.faults import InputProblem
+
+_SHOWN_LENGTH = 60
+
+
+def problems_of(error: ValidationError, model: type[BaseModel], place: str) -> tuple[InputProblem, ...]:
+    """Return one problem per fault in ``error``.
+
+    Arguments: ``model`` is the class that was validated, ``place`` the file or source named in each problem. The
+    field is a path such as ``positions[2].outlet.thread``.
+    """
+    faults = error.errors(include_url=False)
+    # A list whose entries are faulty counts as too short as well: saying so would only confuse.
+    inner = {fault["loc"][:depth] for fault in faults for depth in range(len(fault["loc"]))}
+    told = [fault for fault in faults if not (fault["type"] == "too_short" and fault["loc"] in inner)]
+    return tuple(_problem(fault, model, place) for fault in told)
+
+
+def _problem(details: ErrorDetails, model: type[BaseModel], place: str) -> InputProblem:
+    location = details["loc"]
+    field = field_path(location) or "survey"
+    if details["type"] == "missing":
+        return InputProblem(place, field, "nothing", f"this field is needed: {_meaning(model, location)}")
+    if details["type"] == "extra_forbidden":
+        known = tuple(sorted(_fields_at(model, location[:-1])))
+        wanted = f"there is no such field here; {choice_of(str(location[-1]), known)}"
+        return InputProblem(place, field, _shown(details["input"]), wanted)
+    return InputProblem(place, field, _shown(details["input"]), _wanted(details, model))
+
+
+def field_path(location: tuple[int | str, ...]) -> str:
+    """Return a location as a person writes it: names joined by dots, list places in brackets."""
+    path = ""
+    for step in location:
+        path += f"[{step}]" if isinstance(step, int) else f".{step}" if path else str(step)
+    return path
+
+
+def _shown(value: object) -> str:
+    if isinstance(value, str):
+        text = repr(value)
+    elif isinstance(value, bool):
+        text = str(value).lower()
+    elif value is None:
+        text = "null"
+    elif isinstance(value, Mapping):
+        text = "an object"
+    elif isinstance(value, list | tuple):
+        text = "a list"
+    else:
+        text = str(value)
+    return text if len(text) <= _SHOWN_LENGTH else f"{text[: _SHOWN_LENGTH - 1]}…"
+
+
+def _wanted(details: ErrorDetails, model: type[BaseModel]) -> str:
+    kind = details["type"]
+    location = details["loc"]
+    if kind == "value_error":
+        return str(details.get("ctx", {}).get("error", details["msg"]))
+    if kind == "enum":
+        return choice_of(str(details["input"]), _enum_values(_annotation_at(model, location)))
+    if kind == "literal_error":
+        return f"it must be {details.get('ctx', {}).get('expected', 'the value that the schema names')}"
+    for prefix, describe in _BY_TYPE:
+        if kind.startswith(prefix):
+            return describe(model, location)
+    return details["msg"][:1].lower() + details["msg"][1:]
+
+
+def _number_wanted(model: type[BaseModel], location: tuple[int | str, ...]) -> str:
+    return f"a number is needed{_range_at(model, location)}"
+
+
+def _whole_number_wanted(model: type[BaseModel], location: tuple[int | str, ...]) -> str:
+    return f"a whole number is needed{_range_at(model, location)}"
+
+
+def _yes_no_wanted(model: type[BaseModel], location: tuple[int | str, ...]) -> str:
+    return "true or false is needed, without quotes"
+
+
+def _text_wanted(model: type[BaseModel], location: tuple[int | str, ...]) -> str:
+    return f"a text is needed{_lengths_at(model, location, 'characters')}"
+
+
+def _pattern_wanted(model: type[BaseModel], location: tuple[int | str, ...]) -> str:
+    return f"it must be written as the schema says: {_meaning(model, location)} Example: USD"
+
+
+def _list_wanted(model: type[BaseModel], location: tuple[int | str, ...]) -> str:
+    return f"a list is needed{_lengths_at(model, location, 'entries')}"
+
+
+def _object_wanted(model: type[BaseModel], location: tuple[int | str, ...]) -> str:
+    return f"an object is needed, with fields such as: {', '.join(sorted(_fields_at(model, location)))}"
+
+
+_BY_TYPE: tuple[tuple[str, Callable[[type[BaseModel], tuple[int | str, ...]], str]], ...] = (
+    ("float_", _number_wanted),
+    ("finite_number", _number_wanted),
+    ("greater_than", _number_wanted),
+    ("less_than", _number_wanted),
+    ("int_", _whole_number_wanted),
+    ("bool_", _yes_no_wanted),
+    ("string_pattern_mismatch", _pattern_wanted),
+    ("string_", _text_wanted),
+    ("too_", _list_wanted),
+    ("tuple_", _list_wanted),
+    ("list_", _list_wanted),
+    ("model_", _object_wanted),
+    ("dict_", _object_wanted),
+)
+
+
+def _flat(annotation: object) -> Iterator[object]:
+    """Yield the plain types and the constraints inside an annotation, unions and Annotated opened."""
+    origin = get_origin(annotation)
+    if origin is Annotated:
+        inner, *extras = get_args(annotation)
+        yield from _flat(inner)
+        yield from extras
+    elif origin in (Union, types.UnionType):
+        for inner in get_args(annotation):
+            yield from _flat(inner)
+    else:
+        yield annotation
+
+
+def _models_in(annotation: object) -> Iterator[type[BaseModel]]:
+    for item in _flat(annotation):
+        if isinstance(item, type) and issubclass(item, BaseModel):
+            yield item
+
+
+def _step(annotation: object, step: int | str) -> object:
+    """Return the annotation one step further down the location; ``object`` where the model says nothing."""
+    if isinstance(step, int):
+        for item in _flat(annotation):
+            if get_origin(item) in (tuple, list):
+                return get_args(item)[0]
+        return object
+    for model in _models_in(annotation):
+        field = model.model_fields.get(step)
+        if field is not None:
+            return _whole(field)
+    return object
+
+
+def _whole(field: FieldInfo) -> object:
+    """Return the field's annotation together with its constraints, which pydantic keeps apart."""
+    annotation: Any = field.annotation
+    for constraint in field.metadata:
+        annotation = Annotated[annotation, constraint]
+    return annotation
+
+
+def _annotation_at(model: type[BaseModel], location: tuple[int | str, ...]) -> object:
+    annotation: object = model
+    for step in location:
+        annotation = _step(annotation, step)
+    return annotation
+
+
+def _fields_at(model: type[BaseModel], location: tuple[int | str, ...]) -> tuple[str, ...]:
+    return tuple(name for inner in _models_in(_annotation_at(model, location)) for name in inner.model_fields)
+
+
+def _enum_values(annotation: object) -> tuple[str, ...]:
+    return tuple(
+        str(member.value)
+        for item in _flat(annotation)
+        if isinstance(item, type) and issubclass(item, Enum)
+        for member in item
+    )
+
+
+def _meaning(model: type[BaseModel], location: tuple[int | str, ...]) -> str:
+    """Return the field's own description; its name where it has none."""
+    for inner in _models_in(_annotation_at(model, location[:-1])):
+        field = inner.model_fields.get(str(location[-1]))
+        if field is not None and field.description:
+            return field.description
+    return "see `spoutline schema`"
+
+
+def _range_at(model: type[BaseModel], location: tuple[int | str, ...]) -> str:
+    words = [word for item in _flat(_annotation_at(model, location)) for word in _bounds(item)]
+    return f", {' and '.join(words)}" if words else ""
+
+
+def _bounds(constraint: object) -> Iterator[str]:
+    if isinstance(constraint, FieldInfo):
+        for inner in constraint.metadata:
+            yield from _bounds(inner)
+    elif isinstance(constraint, annotated_types.Interval):
+        for inner in constraint:
+            yield from _bounds(inner)
+    elif isinstance(constraint, annotated_types.Gt):
+        yield f"above {constraint.gt}"
+    elif isinstance(constraint, annotated_types.Ge):
+        yield f"at least {constraint.ge}"
+    elif isinstance(constraint, annotated_types.Lt):
+        yield f"below {constraint.lt}"
+    elif isinstance(constraint, annotated_types.Le):
+        yield f"at most {constraint.le}"
+
+
+def _lengths_at(model: type[BaseModel], location: tuple[int | str, ...], counted: str) -> str:
+    bounds: list[str] = []
+    for item in _flat(_annotation_at(model, location)):
+        low = getattr(item, "min_length", None)
+        high = getattr(item, "max_length", None)
+        bounds += [f"at least {low}"] if isinstance(low, int) and low > 0 else []
+        bounds += [f"at most {high}"] if isinstance(high, int) else []
+    return f" of {' and '.join(bounds)} {counted}" if bounds else ""

@@ -1,0 +1,87 @@
+"""A survey as JSON text: reading reports every fault with its field, writing is the same for the same survey."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable
+from pathlib import Path
+
+from pydantic import ValidationError
+
+from spoutline.book.survey_faults import problems_of
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.survey import Survey
+
+
+def read_survey(path: Path) -> Survey:
+    """Return the survey in the UTF-8 file ``path``; raise ``InputFault`` naming what is wrong, file faults included."""
+    place = str(path)
+    try:
+        raw = path.read_bytes()
+    except OSError as fault:
+        wanted = f"a readable survey file is needed ({fault.strerror or fault})"
+        raise InputFault((InputProblem(place, "file", "this path", wanted),)) from fault
+    return survey_from_bytes(raw, place)
+
+
+def survey_from_bytes(raw: bytes, place: str) -> Survey:
+    """Return the survey in the UTF-8 bytes ``raw`` that came from ``place``; raise ``InputFault``."""
+    try:
+        text = raw.decode("utf-8-sig")
+    except UnicodeDecodeError as fault:
+        value = f"byte {fault.start} (0x{raw[fault.start]:02x})"
+        raise InputFault((InputProblem(place, "encoding", value, "the file must be UTF-8 text"),)) from fault
+    return survey_from_json(text, place)
+
+
+def survey_from_json(text: str, place: str) -> Survey:
+    """Return the survey in the JSON ``text`` that came from ``place``; raise ``InputFault`` with every fault."""
+    _check_is_json(text, place)
+    try:
+        return Survey.model_validate_json(text, strict=True)
+    except ValidationError as fault:
+        raise InputFault(problems_of(fault, Survey, place)) from fault
+
+
+def survey_to_json(survey: Survey) -> str:
+    """Return the survey as indented JSON with every field spelled out, fields in the order of the model."""
+    return survey.model_dump_json(indent=2) + "\n"
+
+
+def _check_is_json(text: str, place: str) -> None:
+    """Refuse text that is not one JSON object, or that says the same field twice (one of the two would get lost)."""
+    doubled: list[str] = []
+
+    def note_doubles(pairs: Iterable[tuple[str, object]]) -> dict[str, object]:
+        fields: dict[str, object] = {}
+        for name, value in pairs:
+            if name in fields:
+                doubled.append(name)
+            fields[name] = value
+        return fields
+
+    try:
+        document = json.loads(text, object_pairs_hook=note_doubles)
+    except json.JSONDecodeError as fault:
+        where = f"{place}, line {fault.lineno}, column {fault.colno}"
+        shown = "the text" if text.strip() else "an empty text"
+        wanted = f"the file must be JSON ({fault.msg}); `spoutline schema` prints what a survey looks like"
+        raise InputFault((InputProblem(where, "survey", shown, wanted),)) from fault
+    except (ValueError, RecursionError) as fault:
+        wanted = "the file must be a JSON survey; numbers and nesting are far beyond one"
+        raise InputFault((InputProblem(place, "survey", "the text", wanted),)) from fault
+    if not isinstance(document, dict):
+        wanted = "the file must hold one JSON object with the fields site and positions"
+        raise InputFault((InputProblem(place, "survey", f"a {_json_kind(document)}", wanted),))
+    if doubled:
+        raise InputFault(
+            tuple(InputProblem(place, name, "written twice", "say each field once") for name in sorted(set(doubled)))
+        )
+
+
+def _json_kind(document: object) -> str:
+    if isinstance(document, list):
+        return "list"
+    if isinstance(document, str):
+        return "text"
+    return "bare value"

@@ -1,0 +1,309 @@
+"""The composition root: settings in, one `Workbench` out that the window, the command line and the tests call."""
+
+from __future__ import annotations
+
+import threading
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from spoutline.model.faults import InputFault, InputProblem
+
+if TYPE_CHECKING:
+    from datetime import date
+
+    from spoutline.book.book import Book
+    from spoutline.book.records import SettingName, StoredSurvey, SurveyEntry
+    from spoutline.catalogue.store import CatalogueStore
+    from spoutline.explain.story import Story
+    from spoutline.model.limit import Jurisdiction, RuleTables
+    from spoutline.model.part import Part, PartKind
+    from spoutline.model.plan import PartVerdict, PositionPlan, SitePlan, SlotCount
+    from spoutline.model.survey import Position, Survey
+    from spoutline.planning.protocols import Progress
+    from spoutline.ruletables.cautions import Caution
+    from spoutline.units.display import Display
+
+DEFAULT_DEMO = "small_town"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Settings:
+    """What a person can choose from outside.
+
+    ``database`` is a path or a SQLAlchemy URL for surveys and catalogue; ``profiles`` is the folder of own
+    jurisdictions. None means the user's data folder.
+    """
+
+    database: str | None = None
+    profiles: Path | None = None
+
+
+def open_workbench(settings: Settings) -> Workbench:
+    """Return the wired use cases. Nothing is opened yet: each store opens when first used, and then stays open."""
+    return Workbench(settings)
+
+
+class Workbench:
+    """Everything the program can do, for whoever asks: window, command line, tests.
+
+    Methods may be called from several threads. Bad input raises ``InputFault``, a failing environment ``StoreFault``.
+    """
+
+    def __init__(self, settings: Settings) -> None:
+        self._settings = settings
+        self._opening = threading.RLock()
+        self._book: Book | None = None
+        self._catalogue: CatalogueStore | None = None
+
+    # the book of surveys
+
+    def surveys(self) -> tuple[SurveyEntry, ...]:
+        """Return all surveys of the book, last changed first."""
+        return self._opened_book().entries()
+
+    def open_survey(self, survey_id: int) -> StoredSurvey:
+        """Return the survey with this id; raise ``InputFault`` where the book has none."""
+        return self._opened_book().stored(survey_id)
+
+    def create_survey(self, survey: Survey) -> StoredSurvey:
+        """Put a new survey into the book and return it with its id and revision 1."""
+        return self._opened_book().create(survey)
+
+    def save_survey(self, stored: StoredSurvey, survey: Survey) -> StoredSurvey:
+        """Save ``survey`` over ``stored`` durably; raise ``StaleSurvey`` where the book holds a newer revision."""
+        return self._opened_book().save(stored, survey)
+
+    def remove_survey(self, survey_id: int) -> None:
+        """Take a survey off the list. Its past revisions stay in the database."""
+        self._opened_book().remove(survey_id)
+
+    def setting(self, name: SettingName) -> str | None:
+        """Return what the program remembered under ``name``; None where nothing was."""
+        return self._opened_book().setting(name)
+
+    def remember(self, name: SettingName, value: str) -> None:
+        """Remember ``value`` under ``name`` for the next start."""
+        self._opened_book().remember(name, value)
+
+    # survey files
+
+    def read_survey(self, path: Path) -> Survey:
+        """Return the survey in a JSON file; raise ``InputFault`` naming every faulty field."""
+        from spoutline.book import survey_text
+
+        return survey_text.read_survey(path)
+
+    def survey_from_json(self, text: str, place: str) -> Survey:
+        """Return the survey in a JSON text; ``place`` names its origin in faults."""
+        from spoutline.book import survey_text
+
+        return survey_text.survey_from_json(text, place)
+
+    def survey_to_json(self, survey: Survey) -> str:
+        """Return the survey as JSON text, always the same for the same survey."""
+        from spoutline.book import survey_text
+
+        return survey_text.survey_to_json(survey)
+
+    def demo_names(self) -> tuple[str, ...]:
+        """Return the names of the ready demo surveys, sorted."""
+        from spoutline import assets
+
+        return tuple(sorted(path.stem for path in assets.demo_folder().glob("*.json")))
+
+    def demo_survey(self, name: str = DEFAULT_DEMO) -> Survey:
+        """Return a ready demo survey; raise ``InputFault`` where there is none of that name."""
+        from spoutline import assets
+        from spoutline.book import survey_text
+        from spoutline.book.choices import not_one_of
+
+        if name not in self.demo_names():
+            raise not_one_of(name, self.demo_names(), field="demo")
+        return survey_text.read_survey(assets.demo_folder() / f"{name}.json")
+
+    # jurisdictions
+
+    def profiles(self) -> tuple[Jurisdiction, ...]:
+        """Return the built-in jurisdictions, then the person's own, each sorted by id."""
+        from spoutline import assets
+        from spoutline.ruletables import load, profiles
+
+        return (*load.built_in_profiles(assets.resources_folder()), *profiles.own_profiles(self.profiles_folder()))
+
+    def save_profile(self, jurisdiction: Jurisdiction) -> None:
+        """Write one of the person's own jurisdictions; raise ``InputFault`` where it is not sound."""
+        from spoutline.ruletables import profiles
+
+        profiles.save_profile(jurisdiction, self.profiles_folder())
+
+    def remove_profile(self, jurisdiction_id: str) -> None:
+        """Delete one of the person's own jurisdictions; raise ``InputFault`` for a built-in or unknown one."""
+        from spoutline.ruletables import profiles
+
+        profiles.remove_profile(jurisdiction_id, self.profiles_folder())
+
+    def tables(self, jurisdiction_id: str) -> RuleTables:
+        """Return limits and materials of a jurisdiction; raise ``InputFault`` with near names for an unknown id."""
+        from spoutline import assets
+        from spoutline.ruletables import load
+
+        return load.load_rule_tables(
+            jurisdiction_id, resources=assets.resources_folder(), own_profiles=self.profiles_folder()
+        )
+
+    def profiles_folder(self) -> Path:
+        """Return the folder of the person's own jurisdictions."""
+        return self._settings.profiles or _user_folder() / "jurisdictions"
+
+    # planning
+
+    def plan_position(self, survey: Survey, label: str, progress: Progress | None = None) -> PositionPlan:
+        """Plan one position of a survey; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop."""
+        from spoutline.planning.plan_position import plan_position
+
+        position = self._position(survey, label)
+        return plan_position(survey, position, self._checked_tables(survey), self._opened_catalogue(), progress)
+
+    def plan_site(self, survey: Survey, progress: Progress | None = None) -> SitePlan:
+        """Plan every position of a survey; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop."""
+        from spoutline.planning.plan_site import plan_site
+
+        return plan_site(survey, self._checked_tables(survey), self._opened_catalogue(), progress)
+
+    def counts(self, survey: Survey, label: str) -> tuple[SlotCount, ...]:
+        """Return how many parts remain per slot of a position's chain; empty where no requirement can be derived."""
+        from spoutline.planning.counts import counts
+
+        position = self._position(survey, label)
+        return counts(survey, position, self._checked_tables(survey), self._opened_catalogue())
+
+    def why_not(self, survey: Survey, label: str, number: str) -> PartVerdict:
+        """Return every rule that a catalogue part breaks at a position, or how it could serve there."""
+        from spoutline.planning.why_not import why_not
+
+        position = self._position(survey, label)
+        part = self.part(number)
+        return why_not(survey, position, part, self._checked_tables(survey), self._opened_catalogue())
+
+    # the catalogue
+
+    def search_parts(self, text: str, kind: PartKind | None = None, limit: int = 200) -> tuple[Part, ...]:
+        """Return parts whose number, name or maker holds ``text``, sorted by number."""
+        return self._opened_catalogue().search(text, kind, limit)
+
+    def part(self, number: str) -> Part:
+        """Return one part by number; raise ``InputFault`` with near numbers for an unknown one."""
+        from spoutline.book.choices import unknown_number
+
+        catalogue = self._opened_catalogue()
+        part = catalogue.part(number)
+        if part is None:
+            wanted = unknown_number(number, catalogue.nearest_numbers(number))
+            raise InputFault((InputProblem("", "part number", repr(number), wanted),))
+        return part
+
+    # words and paper
+
+    def story(self, display: Display) -> Story:
+        """Return the words for findings, checks and conflicts, with quantities shown in ``display``'s units."""
+        from spoutline import assets
+        from spoutline.explain.phrasebook import phrasebook_from_toml
+        from spoutline.explain.story import Story
+
+        path = assets.resources_folder() / "phrases" / "en.toml"
+        return Story(phrasebook_from_toml(path.read_text(encoding="utf-8"), str(path)), display)
+
+    def cautions(self) -> tuple[Caution, ...]:
+        """Return the rows of the installer caution sheet."""
+        from spoutline import assets
+        from spoutline.ruletables.cautions import load_cautions
+
+        return load_cautions(assets.resources_folder())
+
+    def bill_pdf(self, site_plan: SitePlan, display: Display, dated: date | None = None) -> bytes:
+        """Return the bill with checks, drawings and caution sheet as PDF; the same bytes for the same arguments."""
+        from spoutline.documents.bill import bill_pdf
+
+        return bill_pdf(site_plan, self.story(display), self.cautions(), dated=dated)
+
+    def bill_csv(self, site_plan: SitePlan, display: Display) -> bytes:
+        """Return the parts list as CSV; the same bytes for the same arguments."""
+        from spoutline.documents.bill import bill_csv
+
+        return bill_csv(site_plan, self.story(display))
+
+    def bill_xlsx(self, site_plan: SitePlan, display: Display) -> bytes:
+        """Return the bill as a workbook; the same bytes for the same arguments."""
+        from spoutline.documents.bill import bill_xlsx
+
+        return bill_xlsx(site_plan, self.story(display))
+
+    def close(self) -> None:
+        """Close the stores that were opened."""
+        with self._opening:
+            if self._book is not None:
+                self._book.close()
+            if self._catalogue is not None:
+                self._catalogue.close()
+            self._book = None
+            self._catalogue = None
+
+    # opening the stores
+
+    def _opened_book(self) -> Book:
+        with self._opening:
+            if self._book is None:
+                from spoutline.book.book import open_book
+
+                self._book = open_book(self._database_url())
+            return self._book
+
+    def _opened_catalogue(self) -> CatalogueStore:
+        with self._opening:
+            if self._catalogue is None:
+                from spoutline import assets
+                from spoutline.catalogue.build import ensure_catalogue
+
+                self._catalogue = ensure_catalogue(self._database_url(), assets.catalogue_folder())
+            return self._catalogue
+
+    def _database_url(self) -> str:
+        from spoutline.book.address import database_url
+
+        return database_url(self._settings.database, _user_folder())
+
+    # what only the stores together can check
+
+    def _position(self, survey: Survey, label: str) -> Position:
+        from spoutline.book.choices import not_one_of
+
+        position = survey.position(label)
+        if position is None:
+            labels = tuple(known.label for known in survey.positions)
+            raise not_one_of(label, labels, field="position")
+        return position
+
+    def _checked_tables(self, survey: Survey) -> RuleTables:
+        """Return the rule tables of a survey whose jurisdiction, currency and decided parts exist."""
+        from spoutline.book.survey_check import check_names
+
+        catalogue = self._opened_catalogue()
+        check_names(
+            survey,
+            jurisdictions=tuple(profile.id for profile in self.profiles()),
+            currencies=catalogue.currencies(),
+            unknown_parts=self._unknown_parts,
+        )
+        return self.tables(survey.site.jurisdiction)
+
+    def _unknown_parts(self, numbers: tuple[str, ...]) -> dict[str, tuple[str, ...]]:
+        catalogue = self._opened_catalogue()
+        known = {part.number for part in catalogue.parts(numbers)}
+        return {number: catalogue.nearest_numbers(number) for number in numbers if number not in known}
+
+
+def _user_folder() -> Path:
+    import platformdirs
+
+    return Path(platformdirs.user_data_dir("spoutline", appauthor=False))
