@@ -43,7 +43,7 @@ class SettingName(StrEnum):
     LAST_SURVEY = "last_survey"
 
 
-class StaleSurvey(Exception):  # noqa: N818  (a fault of nobody's)
+class StaleSurvey(Exception):
     """Somebody saved the survey in the meantime; ``stored`` is what the book holds now. Nothing was written."""
 
     def __init__(self, stored: StoredSurvey) -> None:
