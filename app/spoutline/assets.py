@@ -1,0 +1,38 @@
+"""Where the data that come with the program lie: ``resources/`` and the catalogue's source, ``catalog/``."""
+
+from __future__ import annotations
+
+from importlib.resources import files
+from pathlib import Path
+
+from spoutline.model.faults import StoreFault
+
+_PACKAGED = "_data"  # where a built wheel carries both folders; see pyproject.toml
+
+
+def resources_folder() -> Path:
+    """Return the folder of rule tables, phrases, cautions, fonts and icons; raise ``StoreFault`` where it is missing."""
+    return _folder("resources")
+
+
+def catalogue_folder() -> Path:
+    """Return the folder of the catalogue's source tables; raise ``StoreFault`` where it is missing."""
+    return _folder("catalog")
+
+
+def demo_folder() -> Path:
+    """Return the folder of the ready demo surveys; raise ``StoreFault`` where it is missing."""
+    folder = resources_folder() / "demo"
+    if not folder.is_dir():
+        raise StoreFault(f"The folder of demo surveys is missing: {folder}")
+    return folder
+
+
+def _folder(name: str) -> Path:
+    """Find the folder inside an installed wheel, or beside ``app/`` in a source checkout."""
+    installed = Path(str(files("spoutline"))) / _PACKAGED / name
+    checkout = Path(__file__).resolve().parents[2] / name
+    for folder in (installed, checkout):
+        if folder.is_dir():
+            return folder
+    raise StoreFault(f"The folder {name!r} that comes with the program is missing: looked in {installed} and {checkout}")
