@@ -61,7 +61,7 @@ def _shown(value: object) -> str:
     elif isinstance(value, Mapping):
         text = "an object"
     elif isinstance(value, list | tuple):
-        text = "a list"
+        text = f"a list of {len(value)}" if value else "an empty list"
     else:
         text = str(value)
     return text if len(text) <= _SHOWN_LENGTH else f"{text[: _SHOWN_LENGTH - 1]}…"
