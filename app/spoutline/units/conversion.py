@@ -36,7 +36,7 @@ class UnitLine:
 @cache
 def registry() -> pint.UnitRegistry[Any]:
     """Return the one unit registry; importing pint and building it costs about a third of a second."""
-    import pint  # noqa: PLC0415 - start-up must not pay for it
+    import pint
 
     return pint.UnitRegistry(autoconvert_offset_to_baseunit=True)
 

@@ -1,0 +1,115 @@
+"""The person's own rule profiles: one TOML file each, written whole or not at all."""
+
+from __future__ import annotations
+
+import os
+import tempfile
+from pathlib import Path
+
+from spoutline.model.faults import InputFault, InputProblem, StoreFault
+from spoutline.model.limit import Jurisdiction
+from spoutline.ruletables.profiles import profile_from_toml, profile_to_toml, unknown_profile
+
+_SUFFIX = ".toml"
+
+
+def own_profile_ids(folder: Path) -> tuple[str, ...]:
+    """Return the ids of the profiles in ``folder``, sorted; none where the folder is not there yet."""
+    return tuple(sorted(path.stem for path in folder.glob(f"*{_SUFFIX}") if path.is_file()))
+
+
+def own_profiles(folder: Path) -> tuple[Jurisdiction, ...]:
+    """Return every own profile sorted by id; raise ``InputFault`` with the faults of all files together."""
+    profiles: list[Jurisdiction] = []
+    problems: list[InputProblem] = []
+    for profile_id in own_profile_ids(folder):
+        try:
+            profiles.append(own_profile(folder, profile_id))
+        except InputFault as fault:
+            problems.extend(fault.problems)
+    if problems:
+        raise InputFault(tuple(problems))
+    return tuple(profiles)
+
+
+def own_profile(folder: Path, profile_id: str) -> Jurisdiction:
+    """Return one own profile.
+
+    Raises
+    ------
+    InputFault
+        No such profile, or its file has faults.
+    StoreFault
+        The file cannot be read.
+    """
+    if profile_id not in own_profile_ids(folder):
+        raise unknown_profile(profile_id, own_profile_ids(folder))
+    path = folder / f"{profile_id}{_SUFFIX}"
+    try:
+        text = path.read_text(encoding="utf-8")
+    except UnicodeDecodeError as fault:
+        problem = InputProblem(path.name, "file", f"byte {fault.start}", "save the file as UTF-8 text")
+        raise InputFault((problem,)) from fault
+    except OSError as fault:
+        raise StoreFault(f"The rule profile {path} cannot be read: {fault.strerror}.") from fault
+    profile = profile_from_toml(text, path.name)
+    if profile.id != profile_id:
+        wanted = f"the file is named {path.name}, so the id must be {profile_id}"
+        raise InputFault((InputProblem(path.name, "profile, id", repr(profile.id), wanted),))
+    return profile
+
+
+def save_own_profile(folder: Path, profile: Jurisdiction) -> Path:
+    """Write ``profile`` to its file and return the path; a failure leaves the former file as it was.
+
+    Raises
+    ------
+    InputFault
+        The profile is a built-in one.
+    StoreFault
+        The file cannot be written.
+    """
+    if profile.built_in:
+        wanted = "built-in profiles stay as they are; copy the profile and save the copy"
+        raise InputFault((InputProblem("", "profile", repr(profile.id), wanted),))
+    path = folder / f"{profile.id}{_SUFFIX}"
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+        _write_whole(path, profile_to_toml(profile))
+    except OSError as fault:
+        raise StoreFault(f"The rule profile {path} cannot be written: {fault.strerror}.") from fault
+    return path
+
+
+def remove_own_profile(folder: Path, profile_id: str) -> None:
+    """Delete one own profile.
+
+    Raises
+    ------
+    InputFault
+        No such profile.
+    StoreFault
+        The file cannot be deleted.
+    """
+    if profile_id not in own_profile_ids(folder):
+        raise unknown_profile(profile_id, own_profile_ids(folder))
+    path = folder / f"{profile_id}{_SUFFIX}"
+    try:
+        path.unlink()
+    except OSError as fault:
+        raise StoreFault(f"The rule profile {path} cannot be deleted: {fault.strerror}.") from fault
+
+
+def _write_whole(path: Path, text: str) -> None:
+    """Write beside the target and move into place, so that a crash never leaves half a file."""
+    handle, name = tempfile.mkstemp(prefix=f".{path.stem}-", suffix=".part", dir=path.parent)
+    part = Path(name)
+    try:
+        with os.fdopen(handle, "w", encoding="utf-8", newline="\n") as stream:
+            stream.write(text)
+            stream.flush()
+            os.fsync(stream.fileno())
+        part.replace(path)
+    except OSError:
+        part.unlink(missing_ok=True)
+        raise

@@ -1,0 +1,125 @@
+"""The rows of the rule files as pydantic sees them, before their meaning is checked."""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Mapping
+from decimal import Decimal
+from enum import StrEnum
+from typing import Annotated, Any, TypeVar
+
+from pydantic import BaseModel, ConfigDict, Field, StrictBool, StringConstraints, ValidationError
+from pydantic_core import ErrorDetails
+
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.limit import LimitId, LimitStatus
+from spoutline.model.material import Material, MaterialColumn, Suitability
+from spoutline.ruletables.nearness import nearest
+
+Line = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=300)]
+OpenLine = Annotated[str, StringConstraints(strip_whitespace=True, max_length=600)]
+ProfileId = Annotated[str, StringConstraints(pattern=r"^[a-z][a-z0-9_]{0,39}$")]
+
+RowT = TypeVar("RowT", bound=BaseModel)
+
+_ENUM_WORDS: dict[type[StrEnum], str] = {LimitId: "limit", LimitStatus: "status", Material: "material"}
+
+
+class _Row(BaseModel):
+    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+
+
+class LimitRow(_Row):
+    """One limit as a file writes it. ``title`` may be left out where a profile overrides a general row."""
+
+    id: LimitId
+    title: Line | None = None
+    value: StrictBool | Decimal | str | tuple[str, ...] | None = None
+    unit: str = ""
+    source: Line
+    clause: Line
+    edition: Line
+    status: LimitStatus
+    note: OpenLine = ""
+
+
+class ProfileHead(_Row):
+    """The head of a profile file."""
+
+    id: ProfileId
+    title: Line
+    edition: Line
+    questions: tuple[Line, ...] = Field((), max_length=40)
+
+
+class BasisRow(_Row):
+    """Where some of a material's verdicts come from."""
+
+    columns: tuple[MaterialColumn, ...] = Field(min_length=1)
+    source: Line
+    status: LimitStatus
+
+
+class MaterialRow(_Row):
+    """One material with its verdict for each liquid column; ``basis`` overrides source and status of some columns."""
+
+    id: Material
+    verdicts: dict[MaterialColumn, Suitability]
+    source: Line
+    status: LimitStatus
+    basis: tuple[BasisRow, ...] = ()
+
+
+def read_toml(text: str, place: str) -> Mapping[str, Any]:
+    """Return the TOML document, decimals kept as printed; raise ``InputFault`` naming the place of a syntax fault."""
+    try:
+        return tomllib.loads(text, parse_float=Decimal)
+    except tomllib.TOMLDecodeError as fault:
+        problem = InputProblem(place=place, field="file", value=str(fault), wanted="write valid TOML")
+        raise InputFault((problem,)) from fault
+
+
+def validated(row_type: type[RowT], data: object, *, place: str, row: str, problems: list[InputProblem]) -> RowT | None:
+    """Return ``data`` as a ``row_type``; where it is not one, add every fault to ``problems`` and return None."""
+    try:
+        return row_type.model_validate(data)
+    except ValidationError as fault:
+        problems.extend(_problems_of(fault, row_type, place=place, row=row))
+        return None
+
+
+def row_name(data: object, index: int) -> str:
+    """Return how a message names a row: its id where it has one, else its number in the file."""
+    if isinstance(data, Mapping) and isinstance(data.get("id"), str):
+        return f"row {index} ({data['id']})"
+    return f"row {index}"
+
+
+def _problems_of(fault: ValidationError, row_type: type[BaseModel], *, place: str, row: str) -> list[InputProblem]:
+    found: dict[str, InputProblem] = {}
+    for error in fault.errors(include_url=False):
+        location = error["loc"]
+        field = str(location[0]) if location else "row"
+        # a union reports one fault per member; the first is enough for the reader
+        found.setdefault(field, InputProblem(place, f"{row}, {field}", _shown(error), _wanted(error, field, row_type)))
+    return list(found.values())
+
+
+def _shown(error: ErrorDetails) -> str:
+    return "nothing" if error["type"] == "missing" else repr(error["input"])
+
+
+def _wanted(error: ErrorDetails, field: str, row_type: type[BaseModel]) -> str:
+    if error["type"] == "missing":
+        return "this field must be present"
+    if error["type"] == "extra_forbidden":
+        return f"no such field; {nearest(field, row_type.model_fields)}"
+    annotation = row_type.model_fields[field].annotation if field in row_type.model_fields else None
+    if isinstance(annotation, type) and issubclass(annotation, StrEnum):
+        known = [member.value for member in annotation]
+        return f"no such {_ENUM_WORDS[annotation]}; {nearest(str(error['input']), known)}"
+    if field == "id":
+        return "start with a letter and use lower-case letters, digits and underscores, 40 at most"
+    if field == "value":
+        return "write a number, true or false, a quoted word or a list of quoted words"
+    return str(error["msg"])
