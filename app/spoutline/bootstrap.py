@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from spoutline.book.book import Book
     from spoutline.book.records import SettingName, StoredSurvey, SurveyEntry
     from spoutline.catalogue.store import CatalogueStore
+    from spoutline.explain.phrasebook import Phrasebook
     from spoutline.explain.story import Story
     from spoutline.model.limit import Jurisdiction, RuleTables
     from spoutline.model.part import Part, PartKind
@@ -55,6 +56,9 @@ class Workbench:
         self._opening = threading.RLock()
         self._book: Book | None = None
         self._catalogue: CatalogueStore | None = None
+        self._tables: dict[str, RuleTables] = {}
+        self._built_in_profiles: tuple[Jurisdiction, ...] = ()
+        self._phrasebook: Phrasebook | None = None
 
     # the book of surveys
 
@@ -126,31 +130,79 @@ class Workbench:
 
     def profiles(self) -> tuple[Jurisdiction, ...]:
         """Return the built-in jurisdictions, then the person's own, each sorted by id."""
-        from spoutline import assets
-        from spoutline.ruletables import load, profiles
+        from spoutline.ruletables.own_profiles import own_profiles
 
-        return (*load.built_in_profiles(assets.resources_folder()), *profiles.own_profiles(self.profiles_folder()))
+        return (*self._built_in(), *own_profiles(self.profiles_folder()))
 
-    def save_profile(self, jurisdiction: Jurisdiction) -> None:
-        """Write one of the person's own jurisdictions; raise ``InputFault`` where it is not sound."""
-        from spoutline.ruletables import profiles
+    def profile_ids(self) -> tuple[str, ...]:
+        """Return the ids of all jurisdictions without reading the person's own, built-in ones first."""
+        from spoutline.ruletables.own_profiles import own_profile_ids
 
-        profiles.save_profile(jurisdiction, self.profiles_folder())
+        return (*(profile.id for profile in self._built_in()), *own_profile_ids(self.profiles_folder()))
+
+    def profile(self, jurisdiction_id: str) -> Jurisdiction:
+        """Return one jurisdiction; raise ``InputFault`` with near names for an unknown id."""
+        return self.tables(jurisdiction_id).jurisdiction
+
+    def save_profile(self, jurisdiction: Jurisdiction) -> Path:
+        """Write one of the person's own jurisdictions and return its file.
+
+        Raise ``InputFault`` for a built-in one, and for one that would hide a built-in one behind its id.
+        """
+        from spoutline.ruletables.own_profiles import save_own_profile
+
+        built_in = tuple(profile.id for profile in self._built_in())
+        if jurisdiction.id in built_in:
+            wanted = f"this is the id of a built-in jurisdiction; copy it under another id (not {', '.join(built_in)})"
+            raise InputFault((InputProblem("", "profile, id", repr(jurisdiction.id), wanted),))
+        return save_own_profile(self.profiles_folder(), jurisdiction)
 
     def remove_profile(self, jurisdiction_id: str) -> None:
         """Delete one of the person's own jurisdictions; raise ``InputFault`` for a built-in or unknown one."""
-        from spoutline.ruletables import profiles
+        from spoutline.ruletables.own_profiles import remove_own_profile
 
-        profiles.remove_profile(jurisdiction_id, self.profiles_folder())
+        remove_own_profile(self.profiles_folder(), jurisdiction_id)
+
+    def profile_from_toml(self, text: str, place: str) -> Jurisdiction:
+        """Return the jurisdiction in a profile text; raise ``InputFault`` with every fault of it."""
+        from spoutline.ruletables.profiles import profile_from_toml
+
+        return profile_from_toml(text, place)
+
+    def profile_to_toml(self, jurisdiction: Jurisdiction) -> str:
+        """Return a jurisdiction as self-contained text, always the same for the same jurisdiction."""
+        from spoutline.ruletables.profiles import profile_to_toml
+
+        return profile_to_toml(jurisdiction)
+
+    def copy_profile(self, jurisdiction_id: str, new_id: str, title: str) -> Jurisdiction:
+        """Return an own jurisdiction with the rows of another; it is not saved yet. Raise ``InputFault``."""
+        from spoutline.book.choices import taken
+        from spoutline.ruletables.profiles import copy_profile
+
+        if new_id in self.profile_ids():
+            raise taken(new_id, field="profile, id")
+        return copy_profile(self.profile(jurisdiction_id), new_id, title)
 
     def tables(self, jurisdiction_id: str) -> RuleTables:
-        """Return limits and materials of a jurisdiction; raise ``InputFault`` with near names for an unknown id."""
-        from spoutline import assets
-        from spoutline.ruletables import load
+        """Return limits and materials of a jurisdiction; raise ``InputFault`` with near names for an unknown id.
 
-        return load.load_rule_tables(
+        Built-in tables are read once; the person's own are read each time, as they may have been edited.
+        """
+        from spoutline import assets
+        from spoutline.ruletables.load import load_rule_tables
+
+        with self._opening:
+            known = self._tables.get(jurisdiction_id)
+        if known is not None:
+            return known
+        tables = load_rule_tables(
             jurisdiction_id, resources=assets.resources_folder(), own_profiles=self.profiles_folder()
         )
+        if tables.jurisdiction.built_in:
+            with self._opening:
+                self._tables[jurisdiction_id] = tables
+        return tables
 
     def profiles_folder(self) -> Path:
         """Return the folder of the person's own jurisdictions."""
@@ -207,12 +259,9 @@ class Workbench:
 
     def story(self, display: Display) -> Story:
         """Return the words for findings, checks and conflicts, with quantities shown in ``display``'s units."""
-        from spoutline import assets
-        from spoutline.explain.phrasebook import phrasebook_from_toml
         from spoutline.explain.story import Story
 
-        path = assets.resources_folder() / "phrases" / "en.toml"
-        return Story(phrasebook_from_toml(path.read_text(encoding="utf-8"), str(path)), display)
+        return Story(self._read_phrasebook(), display)
 
     def cautions(self) -> tuple[Caution, ...]:
         """Return the rows of the installer caution sheet."""
@@ -268,6 +317,25 @@ class Workbench:
                 self._catalogue = ensure_catalogue(self._database_url(), assets.catalogue_folder())
             return self._catalogue
 
+    def _built_in(self) -> tuple[Jurisdiction, ...]:
+        with self._opening:
+            if not self._built_in_profiles:
+                from spoutline import assets
+                from spoutline.ruletables.load import built_in_profiles
+
+                self._built_in_profiles = built_in_profiles(assets.resources_folder())
+            return self._built_in_profiles
+
+    def _read_phrasebook(self) -> Phrasebook:
+        with self._opening:
+            if self._phrasebook is None:
+                from spoutline import assets
+                from spoutline.explain.phrasebook import phrasebook_from_toml
+
+                path = assets.resources_folder() / "phrases" / "en.toml"
+                self._phrasebook = phrasebook_from_toml(path.read_text(encoding="utf-8"), path.name)
+            return self._phrasebook
+
     def _database_url(self) -> str:
         from spoutline.book.address import database_url
 
@@ -291,7 +359,7 @@ class Workbench:
         catalogue = self._opened_catalogue()
         check_names(
             survey,
-            jurisdictions=tuple(profile.id for profile in self.profiles()),
+            jurisdictions=self.profile_ids(),
             currencies=catalogue.currencies(),
             unknown_parts=self._unknown_parts,
         )
