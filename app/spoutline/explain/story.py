@@ -1,0 +1,328 @@
+"""Findings, checks, requirement lines and conflicts told in ordered sentences, figures in one unit system."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from spoutline.explain.money import money_text
+from spoutline.explain.part_data import part_data, port_text
+from spoutline.explain.phrasebook import Phrasebook
+from spoutline.explain.texts import CheckText, FindingText, LineText, Named, WorkedText
+from spoutline.model.check import Bound, Check, WorkedLine
+from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
+from spoutline.model.limit import Limit, LimitStatus
+from spoutline.model.part import Part
+from spoutline.model.plan import (
+    Alternative,
+    Conflict,
+    Exclusion,
+    HangingSet,
+    JudgedSet,
+    PartVerdict,
+    Relaxation,
+)
+from spoutline.model.port import Port
+from spoutline.model.quantity import Dimension, Fact, Quantity
+from spoutline.model.requirement import Refusal, RequirementId, RequirementLine, WayOut
+from spoutline.units.display import Display
+
+_SEVERITY_ORDER = (Severity.MUST, Severity.SHOULD, Severity.ADVICE)
+
+
+@dataclass(frozen=True, slots=True)
+class Story:
+    """Makes sentences from results, given the phrases of one language and a display in one unit system.
+
+    A sentence is made when it is shown; results never hold text. Nothing here computes: each figure shown is one that
+    the result carries.
+    """
+
+    phrases: Phrasebook
+    display: Display
+
+    # words and figures
+
+    def word(self, term: StrEnum) -> str:
+        """Return the trade word of an enumeration member, as used inside a sentence."""
+        return self.phrases.word(term)
+
+    def title(self, term: StrEnum) -> str:
+        """Return the trade word of an enumeration member, as used at the head of a row."""
+        return _capital(self.phrases.word(term))
+
+    def yes_no(self, value: bool) -> str:
+        """Return the word for yes or no."""
+        return self.phrases.text["yes" if value else "no"]
+
+    def show(self, value: float | None, dimension: Dimension) -> str:
+        """Return an SI value with its unit; None reads as not stated."""
+        return self.phrases.text["no_answer"] if value is None else self.display.show(value, dimension)
+
+    def days(self, days: int) -> str:
+        """Return a lead time; 0 days reads as from stock."""
+        if days == 0:
+            return self.phrases.text["in_stock"]
+        return self.phrases.fill("days_one" if days == 1 else "days_many", count=days)
+
+    def money(self, minor: int | None, currency: str) -> str:
+        """Return a price in ``currency`` from its minor units; None reads as no price."""
+        if minor is None:
+            return self.phrases.fill("price_missing", currency=currency)
+        return money_text(minor, currency)
+
+    def port(self, port: Port) -> str:
+        """Return a port as the trade writes it."""
+        return port_text(port, self)
+
+    def part(self, part: Part) -> str:
+        """Return how a part is named in a sentence: number and name."""
+        return f"{part.number} ({part.name})"
+
+    def part_data(self, part: Part) -> tuple[Named, ...]:
+        """Return everything that the catalogue states about a part, as labelled texts."""
+        return part_data(part, self)
+
+    def fact(self, fact: Quantity | Fact) -> str:
+        """Return one fact as ``name value``."""
+        if isinstance(fact, Quantity):
+            return f"{self.phrases.fact_name(fact.name)} {self.display.show(fact.value, fact.dimension)}"
+        return f"{self.phrases.fact_name(fact.name)} {self.phrases.fact_value(fact.name, fact.value)}"
+
+    def facts(self, facts: tuple[Quantity | Fact, ...]) -> str:
+        """Return facts as one text; empty where there are none."""
+        return "; ".join(self.fact(fact) for fact in facts)
+
+    # what is asked, and what was found
+
+    def requirement_line(self, line: RequirementLine) -> LineText:
+        """Return a derived line: title, answer in figures, the reason, who asks it."""
+        reason = self.phrases.rule(line.rule_id).says
+        return LineText(
+            title=self.title(line.id),
+            answer=_capital(self.facts(line.facts)) or f"{reason}.",
+            reason=f"{reason}.",
+            severity=line.severity,
+            severity_word=self.word(line.severity),
+            source=line.source,
+        )
+
+    def finding(self, finding: Finding) -> FindingText:
+        """Return a finding as title, sentence with its figures, subject and source."""
+        phrase = self.phrases.rule(finding.rule_id)
+        opening = f"{phrase.title}: {self.word(finding.verdict)}" if finding.verdict is Verdict.HOLDS else phrase.says
+        facts = self.facts(finding.facts)
+        return FindingText(
+            title=phrase.title,
+            sentence=f"{opening}: {facts}." if facts else f"{opening}.",
+            subject=self._subject(finding),
+            severity=finding.severity,
+            severity_word=self.word(finding.severity),
+            verdict=finding.verdict,
+            verdict_word=self.word(finding.verdict),
+            source=finding.source,
+        )
+
+    def by_severity(self, findings: tuple[Finding, ...]) -> tuple[FindingText, ...]:
+        """Return findings in words, the gravest first, otherwise in the order given."""
+        ordered = sorted(findings, key=lambda finding: _SEVERITY_ORDER.index(finding.severity))
+        return tuple(self.finding(finding) for finding in ordered)
+
+    def severity_note(self, severity: Severity) -> str:
+        """Return what a severity means to the reader."""
+        return self.phrases.severity_notes[severity]
+
+    def check(self, check: Check) -> CheckText:
+        """Return a check as the cells of a table row."""
+        value = check.text
+        if check.value is not None:
+            shown = self.display.show(check.value, check.dimension)
+            value = f"{self.phrases.fact_value('', check.text)}, {shown}" if check.text else shown
+        elif check.text:
+            value = self.phrases.fact_value("", check.text)
+        bounds = [bound for bound in (check.lower, check.upper) if bound is not None]
+        return CheckText(
+            title=self.title(check.id),
+            value=value or self.phrases.text["unknown_value"],
+            limit=self.window(
+                None if check.lower is None else check.lower.value,
+                None if check.upper is None else check.upper.value,
+                check.dimension,
+            ),
+            margin="" if check.margin is None else self._signed(check.margin, check.dimension),
+            outcome=check.outcome,
+            outcome_word=self.word(check.outcome),
+            severity=check.severity,
+            severity_word=self.word(check.severity),
+            sources=tuple(dict.fromkeys(self.bound_source(bound) for bound in bounds)),
+            facts=tuple(_capital(self.fact(fact)) for fact in check.facts),
+        )
+
+    def worked_line(self, line: WorkedLine) -> WorkedText:
+        """Return one worked line: formula, ``with`` its inputs, the result, source and note."""
+        inputs = ", ".join(f"{item.name} = {self.display.show_quantity(item)}" for item in line.inputs)
+        return WorkedText(
+            formula=line.formula,
+            inputs=f"{self.phrases.text['with_inputs']} {inputs}" if inputs else "",
+            result=f"{line.result.name} = {self.display.show_quantity(line.result)}",
+            source=line.source,
+            note=line.note,
+        )
+
+    def window(self, low: float | None, high: float | None, dimension: Dimension) -> str:
+        """Return a window of SI values: at least, at most, from-to, or that no limit is set."""
+        if low is not None and high is not None:
+            low_text, high_text = self.display.show(low, dimension), self.display.show(high, dimension)
+            if low_text == high_text:
+                return low_text
+            return self.phrases.fill("between", low=low_text, high=high_text)
+        if low is not None:
+            return f"{self.phrases.text['at_least']} {self.display.show(low, dimension)}"
+        if high is not None:
+            return f"{self.phrases.text['at_most']} {self.display.show(high, dimension)}"
+        return self.phrases.text["no_limit"]
+
+    def bound_source(self, bound: Bound) -> str:
+        """Return where one side of a limit comes from, with its status unless the text itself was read."""
+        return self._with_status(bound.source, bound.status)
+
+    def limit_source(self, limit: Limit) -> str:
+        """Return source, clause and edition of a limit row."""
+        return ", ".join(item for item in (limit.source, limit.clause, limit.edition) if item)
+
+    def limit_status(self, status: LimitStatus) -> str:
+        """Return what the status of a figure means to the reader."""
+        return self.word(status)
+
+    # when there is no set, or another one
+
+    def refusal(self, refusal: Refusal) -> tuple[str, ...]:
+        """Return why no requirement can be derived, in ordered sentences; the ways out are told apart."""
+        opening = self.phrases.fill("refusal_opening", status=self.word(refusal.status))
+        return (opening, *(text.sentence for text in self.by_severity(refusal.findings)))
+
+    def way_out(self, way: WayOut) -> str:
+        """Return what a person can do about a refusal."""
+        return self.word(way)
+
+    def conflict(self, conflict: Conflict) -> tuple[str, ...]:
+        """Return why no set exists, in ordered sentences; the relaxations are told apart."""
+        names = self._requirements(conflict.requirements)
+        key = "conflict_single" if len(conflict.requirements) == 1 else "conflict_together"
+        sentences = [self.phrases.text["conflict_opening"]]
+        if conflict.requirements:
+            sentences.append(self.phrases.fill(key, requirements=names))
+        sentences.extend(self.exclusion(exclusion) for exclusion in conflict.exclusions)
+        if not conflict.relaxations:
+            sentences.append(self.phrases.text["conflict_no_relaxation"])
+        return tuple(sentences)
+
+    def exclusion(self, exclusion: Exclusion) -> str:
+        """Return how many parts of a slot a requirement line excludes, and the nearest of them."""
+        sentence = self.phrases.fill(
+            "conflict_slot_one" if exclusion.excluded == 1 else "conflict_slot_many",
+            slot=self.title(exclusion.slot),
+            requirement=self.word(exclusion.requirement),
+            count=exclusion.excluded,
+            title=_small(self.phrases.rule(exclusion.rule_id).says),
+        )
+        if not exclusion.nearest:
+            return sentence
+        return f"{sentence} {self.phrases.fill('conflict_nearest', numbers=', '.join(exclusion.nearest))}"
+
+    def relaxation(self, relaxation: Relaxation, currency: str) -> str:
+        """Return the smallest change that frees a set, and what that set costs."""
+        requirement = self._requirements((relaxation.requirement, *relaxation.also))
+        if relaxation.from_value is None or relaxation.to_value is None or relaxation.dimension is None:
+            change = self.phrases.fill("relaxation_whole", requirement=_capital(requirement))
+        else:
+            change = self.phrases.fill(
+                "relaxation_value",
+                requirement=_capital(requirement),
+                from_value=self.display.show(relaxation.from_value, relaxation.dimension),
+                to_value=self.display.show(relaxation.to_value, relaxation.dimension),
+            )
+        numbers = ", ".join(relaxation.numbers)
+        if relaxation.price_minor is not None:
+            price = self.money(relaxation.price_minor, currency)
+            return f"{change} {self.phrases.fill('relaxation_price', price=price, numbers=numbers)}"
+        return f"{change} {self.phrases.fill('relaxation_numbers', numbers=numbers)}" if numbers else change
+
+    def alternative(self, alternative: Alternative, chosen: HangingSet) -> str:
+        """Return in what way an alternative differs from ``chosen``: kind, price, other parts."""
+        difference = alternative.price_difference_minor
+        currency = alternative.judged.hanging_set.currency
+        if difference == 0:
+            price = self.phrases.text["alternative_same"]
+        else:
+            key = "alternative_dearer" if difference > 0 else "alternative_cheaper"
+            price = self.phrases.fill(key, difference=self.money(abs(difference), currency))
+        others = self.other_parts(alternative.judged, chosen)
+        text = f"{self.title(alternative.kind)}: {price}"
+        return f"{text}; {self.phrases.fill('alternative_other_parts', numbers=', '.join(others))}" if others else text
+
+    def other_parts(self, judged: JudgedSet, chosen: HangingSet) -> tuple[str, ...]:
+        """Return the part numbers of a set that ``chosen`` does not hold, in chain order."""
+        return tuple(number for number in judged.hanging_set.numbers if number not in chosen.numbers)
+
+    def part_verdict(self, verdict: PartVerdict) -> tuple[str, ...]:
+        """Return the answer to *why not?* in ordered sentences, one for each broken rule."""
+        part = self.part(verdict.part)
+        broken = tuple(item for item in verdict.findings if item.verdict in (Verdict.BROKEN, Verdict.QUESTION))
+        if not verdict.slots:
+            opening = self.phrases.fill("verdict_no_slot", part=part, kind=self.word(verdict.part.kind))
+            return (opening, *(text.sentence for text in self.by_severity(broken)))
+        if broken and not verdict.in_chosen_set:
+            key = "verdict_broken_one" if len(broken) == 1 else "verdict_broken_many"
+            texts = self.by_severity(broken)
+            sentences = (f"{_capital(text.severity_word)}: {text.sentence} ({text.source})" for text in texts)
+            return (self.phrases.fill(key, part=part, count=len(broken)), *sentences)
+        if verdict.in_chosen_set:
+            return (
+                self.phrases.fill("verdict_in_set", part=part),
+                *(item.sentence for item in self.by_severity(broken)),
+            )
+        return self._serving(part, verdict)
+
+    def accessory_reason(self, reason: str) -> str:
+        """Return why a consumable or fitting goes with a set."""
+        return self.phrases.words["AccessoryReason"][reason]
+
+    def _serving(self, part: str, verdict: PartVerdict) -> tuple[str, ...]:
+        """Return how a part that breaks no rule could serve, or why no set holds it."""
+        best = verdict.best_set_with_it
+        if best is None:
+            opening = self.phrases.fill("verdict_fits_no_set", part=part)
+            return (opening, *(self.conflict(verdict.conflict)[1:] if verdict.conflict else ()))
+        price = self.money(best.price_minor, best.currency)
+        opening = self.phrases.fill("verdict_fits", part=part, price=price, numbers=", ".join(best.numbers))
+        return (opening, self.phrases.text["verdict_fits_not_chosen"])
+
+    def _requirements(self, requirements: tuple[RequirementId, ...]) -> str:
+        return ", ".join(self.word(requirement) for requirement in requirements)
+
+    def _subject(self, finding: Finding) -> str:
+        if finding.subject_kind is not SubjectKind.JOINT:
+            return finding.subject
+        return finding.subject.removeprefix(" > ").strip() or finding.subject
+
+    def _with_status(self, source: str, status: LimitStatus) -> str:
+        if status is LimitStatus.VERIFIED or f"[{status}]" in source:
+            return source
+        return f"{source} [{status}]" if source else f"[{status}]"
+
+    def _signed(self, value: float, dimension: Dimension) -> str:
+        """Return a margin with its sign; a temperature margin is a difference of temperatures."""
+        if dimension is Dimension.TEMPERATURE:
+            dimension = Dimension.TEMPERATURE_DIFFERENCE
+        text = self.display.show(value, dimension)
+        return text if text.startswith("-") else f"+{text}"
+
+
+def _capital(text: str) -> str:
+    return text[:1].upper() + text[1:]
+
+
+def _small(text: str) -> str:
+    """Return a sentence as it reads in the middle of another, leaving abbreviations alone."""
+    return text if text[1:2].isupper() else text[:1].lower() + text[1:]

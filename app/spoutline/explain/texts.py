@@ -1,0 +1,69 @@
+"""What the story hands back where one sentence is not enough: typed groups of ready texts."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from spoutline.model.check import Outcome
+from spoutline.model.finding import Severity, Verdict
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LineText:
+    """A requirement line in words: what is asked, the answer in figures, and who asks it."""
+
+    title: str
+    answer: str
+    reason: str
+    severity: Severity
+    severity_word: str
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FindingText:
+    """A finding in words. ``subject`` is the part, joint or position that it is about."""
+
+    title: str
+    sentence: str
+    subject: str
+    severity: Severity
+    severity_word: str
+    verdict: Verdict
+    verdict_word: str
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CheckText:
+    """A check in words: every cell that a table of checks shows."""
+
+    title: str
+    value: str
+    limit: str
+    margin: str
+    outcome: Outcome
+    outcome_word: str
+    severity: Severity
+    severity_word: str
+    sources: tuple[str, ...]
+    facts: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WorkedText:
+    """One worked line: the formula, the figures put in, and what comes out."""
+
+    formula: str
+    inputs: str
+    result: str
+    source: str
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class Named:
+    """A label and its text, for lists of data."""
+
+    label: str
+    text: str

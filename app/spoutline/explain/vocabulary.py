@@ -1,0 +1,102 @@
+"""What a phrasebook must hold: the lists of trade words, and the placeholders of each sentence."""
+
+from __future__ import annotations
+
+from enum import StrEnum
+from typing import Final
+
+from spoutline.model.check import CheckId, Outcome
+from spoutline.model.finding import Severity, SubjectKind, Verdict
+from spoutline.model.limit import LimitStatus
+from spoutline.model.liquid import LiquidFamily, ListingClass, ListingScheme
+from spoutline.model.material import Material, MaterialColumn, Suitability
+from spoutline.model.part import HoseConstruction, NozzleOperation, NozzleService, PartKind, PartStatus, Placement
+from spoutline.model.plan import AlternativeKind, PlanStatus
+from spoutline.model.port import FlowPath, Gender, Seal, ThreadStandard
+from spoutline.model.requirement import RefusalStatus, RequirementId, Slot, WayOut
+from spoutline.model.survey import Duty, OutletDirection, Retrieval, Service, VapourStatus
+from spoutline.rules.rule_ids import AccessoryReason
+
+_LISTS: Final[tuple[type[StrEnum], ...]] = (
+    LiquidFamily,
+    ListingClass,
+    ListingScheme,
+    Duty,
+    VapourStatus,
+    Retrieval,
+    Service,
+    OutletDirection,
+    Slot,
+    PartKind,
+    PartStatus,
+    NozzleOperation,
+    NozzleService,
+    HoseConstruction,
+    Placement,
+    ThreadStandard,
+    Gender,
+    FlowPath,
+    Seal,
+    Material,
+    MaterialColumn,
+    Suitability,
+    Severity,
+    Verdict,
+    SubjectKind,
+    Outcome,
+    LimitStatus,
+    PlanStatus,
+    RefusalStatus,
+    WayOut,
+    AlternativeKind,
+    RequirementId,
+    CheckId,
+    AccessoryReason,
+)
+
+VOCABULARY: Final[dict[str, type[StrEnum]]] = {members.__name__: members for members in _LISTS}
+
+# key of a sentence -> the placeholders that the story fills
+TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
+    "language": (),
+    "advice": (),
+    "no_answer": (),
+    "unknown_value": (),
+    "nothing": (),
+    "outlet": (),
+    "no_limit": (),
+    "at_least": (),
+    "at_most": (),
+    "between": ("low", "high"),
+    "source_unconfirmed": (),
+    "price_missing": ("currency",),
+    "yes": (),
+    "no": (),
+    "with_inputs": (),
+    "days_one": ("count",),
+    "days_many": ("count",),
+    "in_stock": (),
+    "conflict_opening": (),
+    "conflict_together": ("requirements",),
+    "conflict_single": ("requirements",),
+    "conflict_slot_one": ("slot", "requirement", "count", "title"),
+    "conflict_slot_many": ("slot", "requirement", "count", "title"),
+    "conflict_nearest": ("numbers",),
+    "conflict_no_relaxation": (),
+    "relaxation_value": ("requirement", "from_value", "to_value"),
+    "relaxation_whole": ("requirement",),
+    "relaxation_price": ("price", "numbers"),
+    "relaxation_numbers": ("numbers",),
+    "verdict_in_set": ("part",),
+    "verdict_fits": ("part", "price", "numbers"),
+    "verdict_fits_not_chosen": (),
+    "verdict_fits_no_set": ("part",),
+    "verdict_no_slot": ("part", "kind"),
+    "verdict_broken_one": ("part", "count"),
+    "verdict_broken_many": ("part", "count"),
+    "alternative_dearer": ("difference",),
+    "alternative_cheaper": ("difference",),
+    "alternative_same": (),
+    "alternative_other_parts": ("numbers",),
+    "refusal_opening": ("status",),
+}
