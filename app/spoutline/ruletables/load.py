@@ -6,6 +6,7 @@ from pathlib import Path
 
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.limit import Jurisdiction, Limit, LimitId, RuleTables
+from spoutline.ruletables.files import read_text
 from spoutline.ruletables.materials import materials_from_toml
 from spoutline.ruletables.own_profiles import own_profile, own_profile_ids
 from spoutline.ruletables.profiles import missing_rows, overriding_profile, read_rows, unknown_profile
@@ -43,7 +44,7 @@ def load_rule_tables(jurisdiction_id: str, *, resources: Path, own_profiles: Pat
             raise unknown_profile(jurisdiction_id, [*built_in, *own_ids])
         jurisdiction = own_profile(own_profiles, jurisdiction_id)
     materials = resources / _MATERIALS
-    return RuleTables(jurisdiction, materials_from_toml(_read(materials), materials.name))
+    return RuleTables(jurisdiction, materials_from_toml(read_text(materials), materials.name))
 
 
 def built_in_profiles(resources: Path) -> tuple[Jurisdiction, ...]:
@@ -53,7 +54,7 @@ def built_in_profiles(resources: Path) -> tuple[Jurisdiction, ...]:
     profiles: dict[str, Jurisdiction] = {}
     for path in _toml_files(resources / _JURISDICTIONS):
         try:
-            profile = overriding_profile(_read(path), path.name, base)
+            profile = overriding_profile(read_text(path), path.name, base)
         except InputFault as fault:
             problems.extend(fault.problems)
             continue
@@ -71,7 +72,7 @@ def _general_rows(folder: Path) -> dict[LimitId, Limit]:
     rows: dict[LimitId, Limit] = {}
     for path in _toml_files(folder):
         try:
-            document = read_toml(_read(path), path.name)
+            document = read_toml(read_text(path), path.name)
         except InputFault as fault:
             problems.extend(fault.problems)
             continue
@@ -93,13 +94,3 @@ def _toml_files(folder: Path) -> list[Path]:
     if not files:
         raise StoreFault(f"No rule tables in {folder}. Install the program again, or name the right resources folder.")
     return files
-
-
-def _read(path: Path) -> str:
-    try:
-        return path.read_text(encoding="utf-8")
-    except UnicodeDecodeError as fault:
-        problem = InputProblem(path.name, "file", f"byte {fault.start}", "save the file as UTF-8 text")
-        raise InputFault((problem,)) from fault
-    except OSError as fault:
-        raise StoreFault(f"The rule table {path} cannot be read: {fault.strerror}.") from fault

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.limit import Jurisdiction
+from spoutline.ruletables.files import read_text
 from spoutline.ruletables.profiles import profile_from_toml, profile_to_toml, unknown_profile
 
 _SUFFIX = ".toml"
@@ -45,14 +46,7 @@ def own_profile(folder: Path, profile_id: str) -> Jurisdiction:
     if profile_id not in own_profile_ids(folder):
         raise unknown_profile(profile_id, own_profile_ids(folder))
     path = folder / f"{profile_id}{_SUFFIX}"
-    try:
-        text = path.read_text(encoding="utf-8")
-    except UnicodeDecodeError as fault:
-        problem = InputProblem(path.name, "file", f"byte {fault.start}", "save the file as UTF-8 text")
-        raise InputFault((problem,)) from fault
-    except OSError as fault:
-        raise StoreFault(f"The rule profile {path} cannot be read: {fault.strerror}.") from fault
-    profile = profile_from_toml(text, path.name)
+    profile = profile_from_toml(read_text(path), path.name)
     if profile.id != profile_id:
         wanted = f"the file is named {path.name}, so the id must be {profile_id}"
         raise InputFault((InputProblem(path.name, "profile, id", repr(profile.id), wanted),))

@@ -14,15 +14,21 @@ from pydantic_core import ErrorDetails
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.limit import LimitId, LimitStatus
 from spoutline.model.material import Material, MaterialColumn, Suitability
+from spoutline.ruletables.cautionwords import CautionCondition, CautionSeverity
 from spoutline.ruletables.nearness import nearest
 
 Line = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=300)]
 OpenLine = Annotated[str, StringConstraints(strip_whitespace=True, max_length=600)]
-ProfileId = Annotated[str, StringConstraints(pattern=r"^[a-z][a-z0-9_]{0,39}$")]
+RowId = Annotated[str, StringConstraints(pattern=r"^[a-z][a-z0-9_]{0,39}$")]
 
 RowT = TypeVar("RowT", bound=BaseModel)
 
-_ENUM_WORDS: dict[type[StrEnum], str] = {LimitId: "limit", LimitStatus: "status", Material: "material"}
+_ENUM_WORDS: dict[type[StrEnum], str] = {
+    LimitId: "limit",
+    LimitStatus: "status",
+    Material: "material",
+    CautionSeverity: "severity",
+}
 
 
 class _Row(BaseModel):
@@ -46,7 +52,7 @@ class LimitRow(_Row):
 class ProfileHead(_Row):
     """The head of a profile file."""
 
-    id: ProfileId
+    id: RowId
     title: Line
     edition: Line
     questions: tuple[Line, ...] = Field((), max_length=40)
@@ -68,6 +74,26 @@ class MaterialRow(_Row):
     source: Line
     status: LimitStatus
     basis: tuple[BasisRow, ...] = ()
+
+
+class CautionHead(_Row):
+    """The head of a caution file."""
+
+    language: Annotated[str, StringConstraints(pattern=r"^[a-z]{2,3}$")]
+    edition: Line
+
+
+class CautionRow(_Row):
+    """One caution as a file writes it."""
+
+    id: RowId
+    severity: CautionSeverity
+    hazard: Line
+    why: OpenLine = Field(min_length=1)
+    what_to_do: OpenLine = Field(min_length=1)
+    applies: tuple[CautionCondition, ...] = Field(min_length=1)
+    source: Line
+    status: LimitStatus
 
 
 def read_toml(text: str, place: str) -> Mapping[str, Any]:
