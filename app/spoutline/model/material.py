@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import StrEnum
+from functools import cached_property
 
 
 class Material(StrEnum):
@@ -63,16 +64,17 @@ class MaterialEntry:
     status: str
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class MaterialTable:
     """All cells; ``verdict`` raises ``KeyError`` for a pair that the loader should have refused as missing."""
 
     edition: str
     entries: tuple[MaterialEntry, ...]
 
+    @cached_property
+    def _by_pair(self) -> dict[tuple[Material, MaterialColumn], MaterialEntry]:
+        return {(entry.material, entry.column): entry for entry in self.entries}
+
     def verdict(self, material: Material, column: MaterialColumn) -> MaterialEntry:
         """Return the cell of ``material`` and ``column``."""
-        for entry in self.entries:
-            if entry.material is material and entry.column is column:
-                return entry
-        raise KeyError((material, column))
+        return self._by_pair[material, column]
