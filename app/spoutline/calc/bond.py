@@ -1,0 +1,249 @@
+"""The electrical path from dispenser to spout tip, and how fast charge leaves."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from spoutline.calc.constants import VACUUM_PERMITTIVITY, Constant
+from spoutline.calc.ranges import require_between, require_positive
+from spoutline.model.check import WorkedLine
+from spoutline.model.limit import LimitStatus
+from spoutline.model.quantity import Dimension, Quantity
+
+NOZZLE_CAPACITANCE = Constant(
+    "capacitance of an isolated nozzle", 50e-12, "F", "order of a hand-held metal part", LimitStatus.JUDGEMENT
+)
+RELAXATIONS_TO_DECAY = Constant(
+    "relaxation times in which most charge has left", 3.0, "-", "95 percent gone", LimitStatus.JUDGEMENT
+)
+
+
+@dataclass(frozen=True, slots=True)
+class PartResistance:
+    """End-to-end resistance of one part [ohm]; None where nothing is stated."""
+
+    name: str
+    resistance_ohm: float | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SeriesResistance:
+    """The whole path. ``total_ohm`` is None as soon as one part is unknown: unknown is never zero."""
+
+    total_ohm: float | None
+    known_ohm: float
+    unknown: tuple[str, ...]
+    lines: tuple[WorkedLine, ...]
+
+    @property
+    def can_be_shown(self) -> bool:
+        """True where every part states its resistance."""
+        return self.total_ohm is not None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Duration:
+    """A time with the lines that it came from."""
+
+    time_s: float
+    lines: tuple[WorkedLine, ...]
+
+
+def hose_resistance_line(*, resistance_ohm_m: float, length_m: float) -> WorkedLine:
+    """Return the resistance of a hose stated per metre: ``R = r L``.
+
+    Parameters
+    ----------
+    resistance_ohm_m : float
+        Resistance per metre [ohm/m], 0 or more.
+    length_m : float
+        Length [m].
+
+    Returns
+    -------
+    WorkedLine
+        The line whose result is the resistance [ohm].
+
+    Raises
+    ------
+    OutOfRange
+        A negative resistance, or a length that is not above zero.
+
+    Source: definition.
+    """
+    require_between("resistance_ohm_m", resistance_ohm_m, Dimension.RESISTANCE_PER_LENGTH, low=0.0)
+    require_positive("length_m", length_m, Dimension.LENGTH)
+    return WorkedLine(
+        formula="R = r L",
+        inputs=(
+            Quantity("r", resistance_ohm_m, Dimension.RESISTANCE_PER_LENGTH),
+            Quantity("L", length_m, Dimension.LENGTH),
+        ),
+        result=Quantity("R", resistance_ohm_m * length_m, Dimension.RESISTANCE),
+        source="definition",
+    )
+
+
+def series_resistance(
+    parts: tuple[PartResistance, ...], *, joints: int, joint_allowance_ohm: float
+) -> SeriesResistance:
+    """Return the resistance from dispenser to spout tip: ``R = sum(R_i) + n R_joint``.
+
+    Parameters
+    ----------
+    parts : tuple of PartResistance
+        Every part in order [ohm]; None where nothing is stated.
+    joints : int
+        Joints made up [-], 0 or more.
+    joint_allowance_ohm : float
+        Allowance for each joint [ohm], 0 or more.
+
+    Returns
+    -------
+    SeriesResistance
+        Total [ohm], None with the names of the parts where one is unknown.
+
+    Raises
+    ------
+    OutOfRange
+        A negative resistance or count.
+
+    Source: resistances in series; the joint allowance is engineering judgement, a row of the rule tables.
+    """
+    require_between("joints", float(joints), Dimension.COUNT, low=0.0)
+    require_between("joint_allowance_ohm", joint_allowance_ohm, Dimension.RESISTANCE, low=0.0)
+    known = []
+    for part in parts:
+        if part.resistance_ohm is not None:
+            require_between("resistance_ohm", part.resistance_ohm, Dimension.RESISTANCE, low=0.0)
+            known.append(Quantity(part.name, part.resistance_ohm, Dimension.RESISTANCE))
+    unknown = tuple(part.name for part in parts if part.resistance_ohm is None)
+    total = math.fsum(quantity.value for quantity in known) + joints * joint_allowance_ohm
+    line = WorkedLine(
+        formula="R = sum(R_i) + n R_joint",
+        inputs=(
+            *known,
+            Quantity("n", float(joints), Dimension.COUNT),
+            Quantity("R_joint", joint_allowance_ohm, Dimension.RESISTANCE),
+        ),
+        result=Quantity("R at least" if unknown else "R", total, Dimension.RESISTANCE),
+        source="resistances in series; joint: engineering judgement",
+        note="a part states nothing: the total cannot be shown" if unknown else "",
+    )
+    return SeriesResistance(total_ohm=None if unknown else total, known_ohm=total, unknown=unknown, lines=(line,))
+
+
+def relaxation_time(*, relative_permittivity: float, conductivity_s_m: float) -> Duration:
+    """Return how fast a liquid at rest in a bonded vessel loses charge: ``tau = eps0 eps_r / kappa``.
+
+    Parameters
+    ----------
+    relative_permittivity : float
+        Relative permittivity of the liquid [-], 1 or more.
+    conductivity_s_m : float
+        Conductivity of the liquid [S/m]; 1 pS/m is 1e-12 S/m.
+
+    Returns
+    -------
+    Duration
+        Relaxation time [s], lines.
+
+    Raises
+    ------
+    OutOfRange
+        A permittivity below 1, or a conductivity that is not above zero.
+
+    Source: NFPA 77 (2000) annex, extract (secondary): 0.36 s at 50 pS/m and permittivity 2.
+    """
+    require_between("relative_permittivity", relative_permittivity, Dimension.RATIO, low=1.0)
+    require_positive("conductivity_s_m", conductivity_s_m, Dimension.CONDUCTIVITY)
+    time = VACUUM_PERMITTIVITY.value * relative_permittivity / conductivity_s_m
+    line = WorkedLine(
+        formula="tau = eps0 eps_r / kappa",
+        inputs=(
+            Quantity("eps_r", relative_permittivity, Dimension.RATIO),
+            Quantity("kappa", conductivity_s_m, Dimension.CONDUCTIVITY),
+        ),
+        result=Quantity("tau", time, Dimension.TIME),
+        source="charge relaxation, NFPA 77 (2000) annex (secondary)",
+        note=f"eps0 = {VACUUM_PERMITTIVITY.value:.10g} F/m, {VACUUM_PERMITTIVITY.source}",
+    )
+    return Duration(time_s=time, lines=(line,))
+
+
+def residence_time(*, bore_m: float, length_m: float, flow_m3_s: float) -> Duration:
+    """Return how long the liquid stays in a hose: ``t = pi D^2 L / (4 Q)``.
+
+    Against three relaxation times it tells whether charge made upstream arrives at the nozzle.
+
+    Parameters
+    ----------
+    bore_m : float
+        Bore [m].
+    length_m : float
+        Length [m].
+    flow_m3_s : float
+        Flow [m3/s], above 0.
+
+    Returns
+    -------
+    Duration
+        Residence time [s], lines.
+
+    Raises
+    ------
+    OutOfRange
+        A value that is not above zero.
+
+    Source: volume over flow.
+    """
+    require_positive("bore_m", bore_m, Dimension.DIAMETER)
+    require_positive("length_m", length_m, Dimension.LENGTH)
+    require_positive("flow_m3_s", flow_m3_s, Dimension.FLOW)
+    time = math.pi * bore_m**2 * length_m / (4.0 * flow_m3_s)
+    line = WorkedLine(
+        formula="t = pi D^2 L / (4 Q)",
+        inputs=(
+            Quantity("D", bore_m, Dimension.DIAMETER),
+            Quantity("L", length_m, Dimension.LENGTH),
+            Quantity("Q", flow_m3_s, Dimension.FLOW),
+        ),
+        result=Quantity("t", time, Dimension.TIME),
+        source="volume over flow",
+    )
+    return Duration(time_s=time, lines=(line,))
+
+
+def charge_bleed_time(*, resistance_ohm: float, capacitance_f: float = NOZZLE_CAPACITANCE.value) -> Duration:
+    """Return how fast a metal nozzle loses charge through the hose: ``tau = R C``.
+
+    Parameters
+    ----------
+    resistance_ohm : float
+        Resistance to earth [ohm], above 0.
+    capacitance_f : float
+        Capacitance of the nozzle [F], above 0; 50 pF where not given.
+
+    Returns
+    -------
+    Duration
+        Time constant [s], lines.
+
+    Raises
+    ------
+    OutOfRange
+        A value that is not above zero.
+
+    Source: discharge of a capacitor; 50 pF is engineering judgement.
+    """
+    require_positive("resistance_ohm", resistance_ohm, Dimension.RESISTANCE)
+    require_positive("capacitance_f", capacitance_f, Dimension.RATIO)
+    line = WorkedLine(
+        formula="tau = R C",
+        inputs=(Quantity("R", resistance_ohm, Dimension.RESISTANCE),),
+        result=Quantity("tau", resistance_ohm * capacitance_f, Dimension.TIME),
+        source=f"discharge of a capacitor; {NOZZLE_CAPACITANCE.origin}",
+        note=f"C = {capacitance_f * 1e12:g} pF",
+    )
+    return Duration(time_s=resistance_ohm * capacitance_f, lines=(line,))
