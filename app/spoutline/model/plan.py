@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from spoutline.model.check import Check
-from spoutline.model.finding import Finding
+from spoutline.model.finding import Finding, Severity, Verdict
 from spoutline.model.limit import Jurisdiction
 from spoutline.model.part import Part
 from spoutline.model.port import Port, Seal
@@ -99,6 +99,7 @@ class Relaxation:
     dimension: Dimension | None
     price_minor: int | None
     numbers: tuple[str, ...]
+    also: tuple[RequirementId, ...] = ()  # lines that must change together with this one
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -175,6 +176,18 @@ class PositionPlan:
     counts: tuple[SlotCount, ...]
     accessories: tuple[AccessoryLine, ...]
 
+    @property
+    def keeps_every_must(self) -> bool:
+        """True where a set is chosen and no must is broken, by a rule or by a check; an unproved must is broken."""
+        if self.chosen is None:
+            return False
+        derived = self.requirement.findings if self.requirement else ()
+        broken = any(
+            finding.severity is Severity.MUST and finding.verdict is Verdict.BROKEN
+            for finding in (*derived, *self.chosen.findings)
+        )
+        return not broken and all(check.passes or check.severity is not Severity.MUST for check in self.chosen.checks)
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SitePlan:
@@ -196,3 +209,4 @@ class PartVerdict:
     findings: tuple[Finding, ...]
     in_chosen_set: bool
     best_set_with_it: HangingSet | None
+    conflict: Conflict | None = None  # why no set holds it although no rule forbids the part itself
