@@ -11,7 +11,7 @@ _PACKAGED = "_data"  # where a built wheel carries both folders; see pyproject.t
 
 
 def resources_folder() -> Path:
-    """Return the folder of rule tables, phrases, cautions, fonts and icons; raise ``StoreFault`` where it is missing."""
+    """Return the folder of rule tables, words, fonts and icons; raise ``StoreFault`` where it is missing."""
     return _folder("resources")
 
 
@@ -35,4 +35,4 @@ def _folder(name: str) -> Path:
     for folder in (installed, checkout):
         if folder.is_dir():
             return folder
-    raise StoreFault(f"The folder {name!r} that comes with the program is missing: looked in {installed} and {checkout}")
+    raise StoreFault(f"The folder {name!r} that comes with the program is missing: neither {installed} nor {checkout}")

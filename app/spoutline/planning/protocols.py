@@ -3,25 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Protocol
 
-from spoutline.model.liquid import ListingClass, ListingScheme
+from spoutline.model.candidate_filter import CandidateFilter
 from spoutline.model.part import Part, PartKind
-from spoutline.model.port import FlowPath
 
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class CandidateFilter:
-    """The indexable bounds of a requirement; None leaves a column open."""
-
-    kind: PartKind
-    path: FlowPath | None = None
-    listing_class: ListingClass | None = None
-    scheme: ListingScheme | None = None
-    temperature_low_c: float | None = None
-    temperature_high_c: float | None = None
-    active_only: bool = False
+__all__ = ["CandidateFilter", "PartStore", "Progress"]
 
 
 class PartStore(Protocol):

@@ -1,0 +1,88 @@
+"""How one cell of a source table is read: yes and no, lists of words, ports, prices."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from enum import StrEnum
+from typing import Annotated, TypeVar
+
+from pydantic import AfterValidator, BeforeValidator, Field, StringConstraints
+
+from spoutline.model.liquid import LiquidFamily, ListingClass, ListingScheme
+from spoutline.model.material import Material
+from spoutline.model.part import Placement
+from spoutline.model.port import FlowPath, Gender, Port, ThreadStandard
+
+KNOWN_SIZES: dict[ThreadStandard, tuple[str, ...]] = {
+    # ASME B1.20.1 and ISO 228-1 nominal sizes met on hanging hardware; coaxial sizes are common practice, no source
+    ThreadStandard.NPT: ("1/2", "3/4", "1", "1-1/4"),
+    ThreadStandard.G: ("1/2", "3/4", "1", "1-1/4"),
+    ThreadStandard.M: ("34x1.5",),
+    ThreadStandard.UN: ("1-7/8-12",),
+}
+PATHS_OF_THREAD: dict[ThreadStandard, FlowPath] = {
+    ThreadStandard.NPT: FlowPath.SINGLE,
+    ThreadStandard.G: FlowPath.SINGLE,
+    ThreadStandard.M: FlowPath.VACUUM_ASSIST,
+    ThreadStandard.UN: FlowPath.BALANCE,
+}
+
+_Choice = TypeVar("_Choice", bound=StrEnum)
+
+
+def listed(choices: type[StrEnum]) -> str:
+    """Return the values of an enumeration as a person reads them."""
+    return ", ".join(choice.value for choice in choices)
+
+
+def _words(cell: object) -> object:
+    return tuple(cell.split()) if isinstance(cell, str) else cell
+
+
+def _yes_or_no(cell: object) -> object:
+    answers = {"yes": True, "no": False}
+    if isinstance(cell, str):
+        if cell not in answers:
+            raise ValueError("write yes or no")
+        return answers[cell]
+    return cell
+
+
+def _one_of(text: str, choices: type[_Choice], what: str) -> _Choice:
+    try:
+        return choices(text)
+    except ValueError:
+        raise ValueError(f"{what} must be one of {listed(choices)}") from None
+
+
+def _port(cell: object) -> object:
+    if not isinstance(cell, str):
+        return cell
+    words = cell.split()
+    if len(words) != 4:
+        raise ValueError("write thread standard, size, gender and path, such as: NPT 3/4 male single")
+    thread = _one_of(words[0], ThreadStandard, "the thread standard")
+    if words[1] not in KNOWN_SIZES[thread]:
+        raise ValueError(f"the size of a {thread} thread must be one of {', '.join(KNOWN_SIZES[thread])}")
+    path = _one_of(words[3], FlowPath, "the path")
+    if path is not PATHS_OF_THREAD[thread]:
+        raise ValueError(f"a {thread} thread carries the path {PATHS_OF_THREAD[thread]}")
+    return Port(thread=thread, size=words[1], gender=_one_of(words[2], Gender, "the gender"), path=path)
+
+
+def _no_word_twice(words: tuple[_Choice, ...]) -> tuple[_Choice, ...]:
+    if len(set(words)) != len(words):
+        raise ValueError("name each word once")
+    return words
+
+
+YesNo = Annotated[bool, BeforeValidator(_yes_or_no)]
+PortCell = Annotated[Port, BeforeValidator(_port)]
+Name = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=120)]
+PartNumber = Annotated[str, StringConstraints(pattern=r"^[A-Z]{2}-[A-Z][0-9]{3,6}$")]
+PriceCell = Annotated[Decimal, Field(ge=0, le=100_000, decimal_places=2)]
+ListingCells = Annotated[tuple[ListingClass, ...], BeforeValidator(_words), AfterValidator(_no_word_twice)]
+SchemeCells = Annotated[tuple[ListingScheme, ...], BeforeValidator(_words), AfterValidator(_no_word_twice)]
+MaterialCells = Annotated[tuple[Material, ...], BeforeValidator(_words), AfterValidator(_no_word_twice)]
+LiquidCells = Annotated[tuple[LiquidFamily, ...], BeforeValidator(_words), AfterValidator(_no_word_twice)]
+PlacementCells = Annotated[tuple[Placement, ...], BeforeValidator(_words), AfterValidator(_no_word_twice)]

@@ -1,0 +1,264 @@
+"""The catalogue's source tables read to the end, with every fault reported together."""
+
+from __future__ import annotations
+
+import csv
+import difflib
+import hashlib
+import tomllib
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any, TypeVar
+
+from pydantic import BaseModel, ConfigDict, Field, ValidationError
+from pydantic_core import ErrorDetails
+
+from spoutline.catalogue.kind_rows import TABLES
+from spoutline.catalogue.rows import CROSS_FAULT, PartRow
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.part import Part
+
+MAKERS_FILE = "makers.toml"
+EDITION_FILE = "edition.toml"
+
+_Model = TypeVar("_Model", bound=BaseModel)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Maker:
+    """A maker and the prefix of its part numbers."""
+
+    prefix: str
+    name: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SourceCatalogue:
+    """A whole catalogue, sound and in SI units, with the fingerprint of the text that it was read from."""
+
+    edition: str
+    fingerprint: str
+    makers: tuple[Maker, ...]
+    parts: tuple[Part, ...]
+
+
+class _MakerEntry(BaseModel):
+    model_config = ConfigDict(extra="forbid", frozen=True)
+
+    prefix: str = Field(pattern=r"^[A-Z]{2}$", description="two capital letters, the start of its part numbers")
+    name: str = Field(min_length=1, max_length=120, description="name of the maker")
+    about: str = Field("", max_length=300, description="what it makes")
+
+
+class _MakersFile(BaseModel):
+    model_config = ConfigDict(extra="forbid", frozen=True)
+
+    maker: tuple[_MakerEntry, ...] = Field(min_length=1, description="one [[maker]] table for each maker")
+
+
+class _EditionFile(BaseModel):
+    model_config = ConfigDict(extra="forbid", frozen=True)
+
+    edition: str = Field(min_length=1, max_length=100, description="name of this edition of the catalogue")
+    notes: str = Field("", max_length=2000, description="what changed")
+
+
+@dataclass(slots=True)
+class _Reading:
+    """What has been read so far, and what was wrong with it."""
+
+    problems: list[InputProblem] = field(default_factory=list)
+    rows: list[tuple[str, PartRow]] = field(default_factory=list)  # place, row
+
+    def fault(self, place: str, column: str, value: str, wanted: str) -> None:
+        self.problems.append(InputProblem(place, column, value, wanted))
+
+
+def fingerprint_of(source: Path) -> str:
+    """Return a fingerprint of every source file; raise ``InputFault`` where one cannot be read."""
+    digest = hashlib.sha256()
+    for name in (EDITION_FILE, MAKERS_FILE, *TABLES):
+        digest.update(name.encode() + b"\0" + _bytes_of(source / name) + b"\0")
+    return digest.hexdigest()
+
+
+def read_source(source: Path) -> SourceCatalogue:
+    """Read and check every source table in the folder ``source``.
+
+    Raise ``InputFault`` with all problems of all files: place (file and line), column, value, what would be right.
+    """
+    reading = _Reading()
+    edition = _toml(source / EDITION_FILE, _EditionFile, reading)
+    makers_file = _toml(source / MAKERS_FILE, _MakersFile, reading)
+    for name, row_type in TABLES.items():
+        _read_table(source / name, row_type, reading)
+    makers = makers_file.maker if makers_file else ()
+    _check_makers(makers, reading)
+    _check_numbers(reading)
+    if makers:
+        _check_prefixes({maker.prefix for maker in makers}, reading)
+    if reading.problems or edition is None:
+        raise InputFault(tuple(reading.problems))
+    names = {maker.prefix: maker.name for maker in makers}
+    parts = (row.to_part(names[row.number[:2]]) for _place, row in reading.rows)
+    return SourceCatalogue(
+        edition=edition.edition,
+        fingerprint=fingerprint_of(source),
+        makers=tuple(Maker(prefix=maker.prefix, name=maker.name) for maker in makers),
+        parts=tuple(sorted(parts, key=lambda part: part.number)),
+    )
+
+
+def _read_table(path: Path, row_type: type[PartRow], reading: _Reading) -> None:
+    text = _text_of(path, reading)
+    if text is None:
+        return
+    # A comment line becomes an empty one, so that the reader's line numbers stay those of the file.
+    lines = ("\n" if line.startswith("#") else line for line in text.splitlines(keepends=True))
+    reader = csv.reader(lines, strict=True)
+    try:
+        header = next((row for row in reader if row), None)
+        if header is None:
+            reading.fault(path.name, "header", "nothing", f"the first row names the columns: {_columns(row_type)}")
+        elif _header_is_right(path.name, reader.line_num, header, row_type, reading):
+            for cells in reader:
+                if cells:
+                    _read_row(f"{path.name}:{reader.line_num}", header, cells, row_type, reading)
+    except csv.Error as fault:
+        reading.fault(
+            f"{path.name}:{reader.line_num}", "row", str(fault), "write comma-separated cells, quotes in pairs"
+        )
+
+
+def _header_is_right(name: str, line: int, header: list[str], row_type: type[PartRow], reading: _Reading) -> bool:
+    place = f"{name}:{line}"
+    known = row_type.model_fields
+    before = len(reading.problems)
+    for column in header:
+        if column not in known:
+            near = difflib.get_close_matches(column, known, n=1)
+            hint = f"the nearest known column is {near[0]}" if near else f"known columns are {_columns(row_type)}"
+            reading.fault(place, "header", repr(column), hint)
+        elif header.count(column) > 1:
+            reading.fault(place, "header", repr(column), "name each column once")
+    for column, info in known.items():
+        if info.is_required() and column not in header:
+            reading.fault(place, "header", "missing", f"a column {column}: {info.description}")
+    return len(reading.problems) == before
+
+
+def _read_row(place: str, header: list[str], cells: list[str], row_type: type[PartRow], reading: _Reading) -> None:
+    if len(cells) != len(header):
+        reading.fault(place, "row", f"{len(cells)} cells", f"{len(header)} cells, one for each column")
+        return
+    filled = {column: cell.strip() for column, cell in zip(header, cells, strict=True) if cell.strip()}
+    try:
+        reading.rows.append((place, row_type.model_validate(filled)))
+    except ValidationError as fault:
+        for error in fault.errors(include_url=False):
+            reading.problems.extend(_problems(place, row_type, filled, error))
+
+
+def _problems(
+    place: str, row_type: type[BaseModel], filled: dict[str, Any], error: ErrorDetails
+) -> Iterator[InputProblem]:
+    """Turn one pydantic error into problems that name column, value and what would be right."""
+    if error["type"] == CROSS_FAULT:
+        for column, wanted in error["ctx"]["faults"]:
+            yield InputProblem(place, column, _shown(filled.get(column)), wanted)
+        return
+    location = [str(step) for step in error["loc"]]
+    column = location[0] if location else "row"
+    info = row_type.model_fields.get(column)
+    description = f"{info.description}: " if info and info.description else ""
+    said = error["msg"].removeprefix("Value error, ").replace("Input should", "it should")
+    if error["type"] == "missing":
+        said = "a value is needed"
+    if error["type"] == "extra_forbidden":
+        said = f"known names are {_columns(row_type)}"
+    yield InputProblem(place, ".".join(location) or "row", _shown(filled.get(column)), f"{description}{said}")
+
+
+def _shown(value: object) -> str:
+    return "an empty cell" if value is None else repr(value)
+
+
+def _columns(row_type: type[BaseModel]) -> str:
+    return ", ".join(row_type.model_fields)
+
+
+def _check_makers(makers: Iterable[_MakerEntry], reading: _Reading) -> None:
+    prefixes: set[str] = set()
+    names: set[str] = set()
+    for maker in makers:
+        if maker.prefix in prefixes:
+            reading.fault(MAKERS_FILE, "prefix", repr(maker.prefix), "a prefix of its own for each maker")
+        if maker.name in names:
+            reading.fault(MAKERS_FILE, "name", repr(maker.name), "a name of its own for each maker")
+        prefixes.add(maker.prefix)
+        names.add(maker.name)
+
+
+def _check_numbers(reading: _Reading) -> None:
+    """Every number stands for one part, and a successor is an active part of the same kind."""
+    places: dict[str, str] = {}
+    rows: dict[str, PartRow] = {}
+    for place, row in reading.rows:
+        if row.number in places:
+            reading.fault(place, "number", repr(row.number), f"a number of its own; {places[row.number]} has this one")
+        places.setdefault(row.number, place)
+        rows.setdefault(row.number, row)
+    for place, row in reading.rows:
+        if row.superseded_by is None:
+            continue
+        successor = rows.get(row.superseded_by)
+        if successor is None:
+            near = difflib.get_close_matches(row.superseded_by, rows, n=1)
+            hint = f"; the nearest is {near[0]}" if near else ""
+            reading.fault(
+                place, "superseded_by", repr(row.superseded_by), f"the number of a part in the catalogue{hint}"
+            )
+        elif successor.part_kind is not row.part_kind:
+            wanted = f"a part of the same kind ({row.part_kind}); this is a {successor.part_kind}"
+            reading.fault(place, "superseded_by", repr(row.superseded_by), wanted)
+
+
+def _check_prefixes(prefixes: set[str], reading: _Reading) -> None:
+    for place, row in reading.rows:
+        if row.number[:2] not in prefixes:
+            wanted = f"a number that starts with a maker's prefix: {', '.join(sorted(prefixes))}"
+            reading.fault(place, "number", repr(row.number), wanted)
+
+
+def _toml(path: Path, model: type[_Model], reading: _Reading) -> _Model | None:
+    text = _text_of(path, reading)
+    if text is None:
+        return None
+    try:
+        content = tomllib.loads(text)
+        return model.model_validate(content)
+    except tomllib.TOMLDecodeError as fault:
+        reading.fault(path.name, "file", str(fault), "write sound TOML")
+    except ValidationError as fault:
+        for error in fault.errors(include_url=False):
+            reading.problems.extend(_problems(path.name, model, content, error))
+    return None
+
+
+def _text_of(path: Path, reading: _Reading) -> str | None:
+    try:
+        return _bytes_of(path).decode("utf-8")
+    except UnicodeDecodeError as fault:
+        reading.fault(path.name, "file", f"byte {fault.start}", "save the file as UTF-8")
+    except InputFault as fault:
+        reading.problems.extend(fault.problems)
+    return None
+
+
+def _bytes_of(path: Path) -> bytes:
+    try:
+        return path.read_bytes()
+    except OSError as fault:
+        reason = fault.strerror or type(fault).__name__
+        raise InputFault((InputProblem(path.name, "file", reason, f"a readable file {path}"),)) from fault

@@ -1,0 +1,121 @@
+"""The compiled catalogue as the use cases see it: indexed filters, parts in SI, safe from several threads."""
+
+from __future__ import annotations
+
+import difflib
+import threading
+from collections.abc import Sequence
+
+from sqlalchemy import ColumnElement, Connection, Engine, func, select
+
+from spoutline.catalogue.database import store_faults
+from spoutline.catalogue.part_records import load_parts
+from spoutline.catalogue.tables import EditionRow, ListingRow, PartRecord, PriceRow, SchemeRow
+from spoutline.model.candidate_filter import CandidateFilter
+from spoutline.model.faults import StoreFault
+from spoutline.model.part import Part, PartKind, PartStatus
+
+_NEAREST = 3
+_CHUNK = 10_000  # numbers in one query: below the 32 766 bound values of SQLite
+
+
+class CatalogueStore:
+    """Reads the compiled catalogue; implements ``planning.protocols.PartStore``.
+
+    Parts come sorted by number. A part once read is kept, under a key that the database never gives to another part,
+    so that a later question costs one query for keys. Every method may be called from several threads and raises
+    ``StoreFault`` where the database fails.
+    """
+
+    def __init__(self, engine: Engine) -> None:
+        self._engine = engine
+        self._known: dict[int, Part] = {}
+        self._filling = threading.Lock()
+
+    def close(self) -> None:
+        """Close the connections."""
+        self._engine.dispose()
+
+    def edition(self) -> str:
+        """Return the edition text of the compiled catalogue."""
+        with store_faults(self._engine), self._engine.connect() as connection:
+            edition = connection.execute(select(EditionRow.edition)).scalar()
+        if edition is None:
+            raise StoreFault("The catalogue is empty: it was never compiled.")
+        return edition
+
+    def candidates(self, wanted: CandidateFilter) -> tuple[Part, ...]:
+        """Return the parts that pass the filter; one indexed query for keys, and the rows of parts not yet read."""
+        return self._where(*_conditions(wanted))
+
+    def count(self, kind: PartKind) -> int:
+        """Return how many parts of this kind the catalogue holds."""
+        return self.kinds_count()[kind]
+
+    def kinds_count(self) -> dict[PartKind, int]:
+        """Return how many parts of each kind the catalogue holds, zero included."""
+        query = select(PartRecord.kind, func.count()).group_by(PartRecord.kind)
+        with store_faults(self._engine), self._engine.connect() as connection:
+            counted = dict(connection.execute(query).tuples().all())
+        return {kind: counted.get(kind.value, 0) for kind in PartKind}
+
+    def part(self, number: str) -> Part | None:
+        """Return one part by number."""
+        return next(iter(self._where(PartRecord.number == number)), None)
+
+    def parts(self, numbers: Sequence[str]) -> tuple[Part, ...]:
+        """Return the parts with these numbers, unknown numbers left out."""
+        distinct = sorted(set(numbers))
+        chunks = [distinct[start : start + _CHUNK] for start in range(0, len(distinct), _CHUNK)]
+        return tuple(part for chunk in chunks for part in self._where(PartRecord.number.in_(chunk)))
+
+    def search(self, text: str, kind: PartKind | None, limit: int) -> tuple[Part, ...]:
+        """Return up to ``limit`` parts, by number, whose number, name or maker holds every word of ``text``."""
+        conditions = [PartRecord.search_text.contains(word, autoescape=True) for word in text.casefold().split()]
+        if kind is not None:
+            conditions.append(PartRecord.kind == kind.value)
+        return self._where(*conditions)[: max(limit, 0)]
+
+    def currencies(self) -> tuple[str, ...]:
+        """Return the currencies in which the catalogue has prices, sorted."""
+        with store_faults(self._engine), self._engine.connect() as connection:
+            return tuple(sorted(connection.execute(select(PriceRow.currency).distinct()).scalars()))
+
+    def nearest_numbers(self, number: str) -> tuple[str, ...]:
+        """Return up to three known numbers close to a mistyped one, the closest first."""
+        with store_faults(self._engine), self._engine.connect() as connection:
+            known = {text.casefold(): text for text in connection.execute(select(PartRecord.number)).scalars()}
+        near = difflib.get_close_matches(number.strip().casefold(), sorted(known), n=_NEAREST)
+        return tuple(known[text] for text in near)
+
+    def _where(self, *conditions: ColumnElement[bool]) -> tuple[Part, ...]:
+        with store_faults(self._engine), self._engine.connect() as connection:
+            part_ids = connection.execute(select(PartRecord.id).where(*conditions)).scalars().all()
+            parts = self._read(connection, part_ids)
+        return tuple(sorted(parts, key=lambda part: part.number))
+
+    def _read(self, connection: Connection, part_ids: Sequence[int]) -> list[Part]:
+        """Return the parts with these keys, from memory where they were read before."""
+        missing = [part_id for part_id in part_ids if part_id not in self._known]
+        if missing:
+            loaded = load_parts(connection, missing)
+            with self._filling:
+                self._known.update(loaded)
+        return [self._known[part_id] for part_id in part_ids]
+
+
+def _conditions(wanted: CandidateFilter) -> list[ColumnElement[bool]]:
+    conditions: list[ColumnElement[bool]] = [PartRecord.kind == wanted.kind.value]
+    if wanted.path is not None:
+        conditions.append(PartRecord.path == wanted.path.value)
+    if wanted.active_only:
+        conditions.append(PartRecord.status == PartStatus.ACTIVE.value)
+    if wanted.temperature_low_c is not None:
+        conditions.append(PartRecord.temperature_minimum_c <= wanted.temperature_low_c)
+    if wanted.temperature_high_c is not None:
+        conditions.append(PartRecord.temperature_maximum_c >= wanted.temperature_high_c)
+    for table, word in ((ListingRow, wanted.listing_class), (SchemeRow, wanted.scheme)):
+        if word is not None:
+            carrying = select(table.part_id).where(table.word == word.value)
+            conditions.append(PartRecord.id.in_(carrying))
+    return conditions
