@@ -1,0 +1,165 @@
+"""The commands of the window as records: menu, shortcut, words. The window binds each to one call."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+
+class MenuId(StrEnum):
+    """Menus in bar order; the value is the title with its mnemonic."""
+
+    SURVEY = "&Survey"
+    CHANGE = "&Change"
+    POSITION = "&Position"
+    GO = "&Go"
+    SHOW = "S&how"
+    HELP = "&Help"
+
+
+class ActionId(StrEnum):
+    """Every command of the window."""
+
+    SURVEYS = "surveys"
+    NEW_SURVEY = "new_survey"
+    IMPORT_SURVEY = "import_survey"
+    EXPORT_SURVEY = "export_survey"
+    QUIT = "quit"
+    UNDO = "undo"
+    REDO = "redo"
+    ADD_POSITION = "add_position"
+    DUPLICATE_POSITION = "duplicate_position"
+    RENAME_POSITION = "rename_position"
+    REMOVE_POSITION = "remove_position"
+    COPY_ANSWERS = "copy_answers"
+    PREVIOUS_STEP = "previous_step"
+    NEXT_STEP = "next_step"
+    PREVIOUS_POSITION = "previous_position"
+    NEXT_POSITION = "next_position"
+    SITE = "site"
+    PART_QUESTION = "part_question"
+    BILL = "bill"
+    PROFILES = "profiles"
+    UNITS_SI = "units_si"
+    UNITS_US = "units_us"
+    ENLARGE = "enlarge"
+    REDUCE = "reduce"
+    FIT_DRAWING = "fit_drawing"
+    KEYS = "keys"
+    ABOUT = "about"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ActionRecord:
+    """One command: where it stands, what it is called, which keys start it, what it does in one sentence."""
+
+    id: ActionId
+    menu: MenuId
+    title: str
+    keys: str = ""
+    hint: str = ""
+    checkable: bool = False
+    starts_group: bool = False
+
+
+ACTIONS: tuple[ActionRecord, ...] = (
+    ActionRecord(
+        id=ActionId.SURVEYS, menu=MenuId.SURVEY, title="&All surveys…", keys="Ctrl+O",
+        hint="Open, add or remove surveys of the book.",
+    ),
+    ActionRecord(
+        id=ActionId.NEW_SURVEY, menu=MenuId.SURVEY, title="&New survey…", keys="Ctrl+N",
+        hint="Start a survey of another site.",
+    ),
+    ActionRecord(
+        id=ActionId.IMPORT_SURVEY, menu=MenuId.SURVEY, title="&Read from file…", keys="Ctrl+Shift+O",
+        hint="Put a survey file into the book and open it.", starts_group=True,
+    ),
+    ActionRecord(
+        id=ActionId.EXPORT_SURVEY, menu=MenuId.SURVEY, title="&Write to file…", keys="Ctrl+Shift+S",
+        hint="Write this survey to a file. The book keeps every change by itself.",
+    ),
+    ActionRecord(id=ActionId.QUIT, menu=MenuId.SURVEY, title="&Quit", keys="Ctrl+Q", starts_group=True),
+    ActionRecord(id=ActionId.UNDO, menu=MenuId.CHANGE, title="&Undo", keys="Ctrl+Z", hint="Take back the last change."),
+    ActionRecord(
+        id=ActionId.REDO, menu=MenuId.CHANGE, title="&Redo", keys="Ctrl+Y", hint="Make the change again that was taken back."
+    ),
+    ActionRecord(
+        id=ActionId.ADD_POSITION, menu=MenuId.POSITION, title="&Add…", keys="Ctrl+Shift+A",
+        hint="Add a hose position to this or another dispenser.",
+    ),
+    ActionRecord(
+        id=ActionId.DUPLICATE_POSITION, menu=MenuId.POSITION, title="&Duplicate", keys="Ctrl+D",
+        hint="Add a position with the same answers.",
+    ),
+    ActionRecord(
+        id=ActionId.RENAME_POSITION, menu=MenuId.POSITION, title="Re&name…", keys="F2",
+        hint="Change the name of the position or its dispenser.",
+    ),
+    ActionRecord(
+        id=ActionId.REMOVE_POSITION, menu=MenuId.POSITION, title="&Remove", keys="Ctrl+Del",
+        hint="Take the position off the site. Undo brings it back.",
+    ),
+    ActionRecord(
+        id=ActionId.COPY_ANSWERS, menu=MenuId.POSITION, title="&Copy answers to…", keys="Ctrl+Shift+C",
+        hint="Give other positions some of the answers of this one.", starts_group=True,
+    ),
+    ActionRecord(
+        id=ActionId.PREVIOUS_STEP, menu=MenuId.GO, title="&Back a step", keys="Alt+Left", hint="Go to the step before."
+    ),
+    ActionRecord(
+        id=ActionId.NEXT_STEP, menu=MenuId.GO, title="&Next step", keys="Alt+Right", hint="Go to the step after."
+    ),
+    ActionRecord(
+        id=ActionId.PREVIOUS_POSITION, menu=MenuId.GO, title="Position &above", keys="Alt+Up",
+        hint="Go to the position above.", starts_group=True,
+    ),
+    ActionRecord(
+        id=ActionId.NEXT_POSITION, menu=MenuId.GO, title="Position b&elow", keys="Alt+Down",
+        hint="Go to the position below.",
+    ),
+    ActionRecord(
+        id=ActionId.SITE, menu=MenuId.GO, title="&Site data", keys="Ctrl+I",
+        hint="Name, customer, local rules, climate and service of the site.", starts_group=True,
+    ),
+    ActionRecord(
+        id=ActionId.PART_QUESTION, menu=MenuId.GO, title="&Why not this part?", keys="Ctrl+F",
+        hint="Look up any catalogue part and read what speaks against it here.",
+    ),
+    ActionRecord(
+        id=ActionId.BILL, menu=MenuId.GO, title="Bi&ll of the site", keys="Ctrl+B",
+        hint="All parts with sums, the paper to print, and files to save.",
+    ),
+    ActionRecord(
+        id=ActionId.PROFILES, menu=MenuId.GO, title="&Local rules…", keys="Ctrl+R",
+        hint="Read the limits of a jurisdiction, or copy one and change rows.",
+    ),
+    ActionRecord(
+        id=ActionId.UNITS_SI, menu=MenuId.SHOW, title="&Metric units", keys="Ctrl+Shift+M", checkable=True,
+        hint="Metres, litres, newtons, kilopascals.",
+    ),
+    ActionRecord(
+        id=ActionId.UNITS_US, menu=MenuId.SHOW, title="&US units", keys="Ctrl+Shift+U", checkable=True,
+        hint="Feet, gallons, pounds-force, psi.",
+    ),
+    ActionRecord(
+        id=ActionId.ENLARGE, menu=MenuId.SHOW, title="Drawing &larger", keys="Ctrl++", starts_group=True,
+        hint="Enlarge the drawing.",
+    ),
+    ActionRecord(
+        id=ActionId.REDUCE, menu=MenuId.SHOW, title="Drawing &smaller", keys="Ctrl+-", hint="Make the drawing smaller."
+    ),
+    ActionRecord(
+        id=ActionId.FIT_DRAWING, menu=MenuId.SHOW, title="&Whole drawing", keys="Ctrl+0",
+        hint="Show the whole drawing.",
+    ),
+    ActionRecord(
+        id=ActionId.KEYS, menu=MenuId.HELP, title="&Keys", keys="F1", hint="All commands with their keys."
+    ),
+    ActionRecord(id=ActionId.ABOUT, menu=MenuId.HELP, title="&About and safety", hint="What this program can and cannot say."),
+)
+
+
+def action_record(action_id: ActionId) -> ActionRecord:
+    """Return the record of a command."""
+    return next(record for record in ACTIONS if record.id is action_id)

@@ -1,0 +1,1 @@
+"""Dialogs: surveys, site, copying answers, jurisdictions."""

@@ -1,0 +1,1 @@
+"""Edits of the survey as values and commands."""

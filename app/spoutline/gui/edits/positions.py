@@ -1,0 +1,149 @@
+"""Edits of the list of positions: add, duplicate, rename, remove, move between dispensers, copy answers."""
+
+from __future__ import annotations
+
+import re
+from enum import StrEnum
+
+from pydantic import ValidationError
+
+from spoutline.gui.edits.answers import with_position
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.survey import Position, Survey
+
+MOST_POSITIONS = 5000
+
+
+class AnswerGroup(StrEnum):
+    """Groups of answers that can be copied to other positions together."""
+
+    LIQUID = "liquid"
+    DUTY = "duty"
+    VAPOUR = "vapour"
+    OUTLET = "outlet"
+    FILLERS = "fillers"
+    HOOK = "hook"
+    TAKE_UP = "take_up"
+    SUPPLY = "supply"
+    DECISIONS = "decisions"
+    NOTES = "notes"
+
+
+GROUP_FIELDS: dict[AnswerGroup, tuple[str, ...]] = {
+    AnswerGroup.LIQUID: ("liquid", "in_flammable_zone"),
+    AnswerGroup.DUTY: ("duty", "hold_open_wanted", "prepay", "overhead"),
+    AnswerGroup.VAPOUR: ("vapour_today", "vapour_wanted"),
+    AnswerGroup.OUTLET: ("outlet",),
+    AnswerGroup.FILLERS: ("filler", "other_fillers"),
+    AnswerGroup.HOOK: ("hook",),
+    AnswerGroup.TAKE_UP: ("retrieval", "retractor", "reel"),
+    AnswerGroup.SUPPLY: ("supply",),
+    AnswerGroup.DECISIONS: ("decisions",),
+    AnswerGroup.NOTES: ("notes",),
+}
+
+GROUP_WORDS: dict[AnswerGroup, str] = {
+    AnswerGroup.LIQUID: "Liquid and blend",
+    AnswerGroup.DUTY: "Duty, latch, prepay, overhead",
+    AnswerGroup.VAPOUR: "Vapour recovery today and in future",
+    AnswerGroup.OUTLET: "Dispenser outlet",
+    AnswerGroup.FILLERS: "Vehicle fillers",
+    AnswerGroup.HOOK: "Nozzle hook",
+    AnswerGroup.TAKE_UP: "Hose take-up",
+    AnswerGroup.SUPPLY: "Pressure and flow",
+    AnswerGroup.DECISIONS: "Parts kept and refused, lead time",
+    AnswerGroup.NOTES: "Notes",
+}
+
+
+def add_position(survey: Survey, label: str, dispenser: str) -> Survey:
+    """Return the survey with a new position at the end; raise ``InputFault`` for a label that cannot be."""
+    _check_label(survey, label, before=None)
+    _check_room(survey)
+    new = _position(label=label, dispenser=dispenser)
+    return survey.model_copy(update={"positions": (*survey.positions, new)})
+
+
+def duplicate_position(survey: Survey, label: str) -> tuple[Survey, str]:
+    """Return the survey with a copy of a position below it, and the label of the copy."""
+    _check_room(survey)
+    new_label = free_label(survey, label)
+    positions: list[Position] = []
+    for position in survey.positions:
+        positions.append(position)
+        if position.label == label:
+            positions.append(position.model_copy(update={"label": new_label}))
+    return survey.model_copy(update={"positions": tuple(positions)}), new_label
+
+
+def rename_position(survey: Survey, label: str, new_label: str, dispenser: str) -> Survey:
+    """Return the survey with another name and dispenser for a position; raise ``InputFault`` for a name in use."""
+    _check_label(survey, new_label, before=label)
+    position = survey.position(label)
+    if position is None:
+        raise KeyError(label)
+    checked = _position(label=new_label, dispenser=dispenser)
+    renamed = position.model_copy(update={"label": checked.label, "dispenser": checked.dispenser})
+    return with_position(survey, label, renamed)
+
+
+def remove_position(survey: Survey, label: str) -> tuple[Survey, str]:
+    """Return the survey without a position, and the label to look at next; the last position cannot go."""
+    if len(survey.positions) == 1:
+        raise InputFault((InputProblem("", "positions", label, "a site keeps at least one position; rename it instead"),))
+    places = [position.label for position in survey.positions]
+    place = places.index(label)
+    rest = tuple(position for position in survey.positions if position.label != label)
+    return survey.model_copy(update={"positions": rest}), rest[min(place, len(rest) - 1)].label
+
+
+def copy_answers(survey: Survey, source: str, groups: frozenset[AnswerGroup], targets: frozenset[str]) -> Survey:
+    """Return the survey in which the target positions have the source's answers of the chosen groups."""
+    origin = survey.position(source)
+    if origin is None:
+        raise KeyError(source)
+    copied = {field: getattr(origin, field) for group in groups for field in GROUP_FIELDS[group]}
+    positions = tuple(
+        position.model_copy(update=copied) if position.label in targets else position for position in survey.positions
+    )
+    return survey.model_copy(update={"positions": positions})
+
+
+def free_label(survey: Survey, label: str) -> str:
+    """Return the next label of the same pattern that no position has: A2 after A1, Hose 10 after Hose 9."""
+    match = re.search(r"^(.*?)(\d+)$", label)
+    stem, number = (match[1], int(match[2])) if match else (f"{label} ", 1)
+    taken = {position.label for position in survey.positions}
+    while True:
+        number += 1
+        room = 60 - len(str(number))
+        candidate = f"{stem[:room]}{number}"
+        if candidate not in taken:
+            return candidate
+
+
+def _position(*, label: str, dispenser: str) -> Position:
+    for field, text in (("name of the position", label), ("name of the dispenser", dispenser)):
+        try:
+            Position(label=text)
+        except ValidationError as error:
+            raise InputFault(
+                (InputProblem("", field, f"“{text}”" if text.strip() else "nothing", "write 1 to 60 characters"),)
+            ) from error
+    return Position(label=label, dispenser=dispenser)
+
+
+def _check_label(survey: Survey, label: str, before: str | None) -> None:
+    wanted = label.strip()
+    if wanted != before and survey.position(wanted) is not None:
+        free = free_label(survey, wanted)
+        raise InputFault(
+            (InputProblem("", "name of the position", f"“{wanted}”", f"it is taken already; {free} is free"),)
+        )
+
+
+def _check_room(survey: Survey) -> None:
+    if len(survey.positions) >= MOST_POSITIONS:
+        raise InputFault(
+            (InputProblem("", "positions", str(len(survey.positions) + 1), f"a survey holds at most {MOST_POSITIONS}"),)
+        )

@@ -1,0 +1,104 @@
+"""What a question of the walk is: its place in the survey, its words and how its answer is typed."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from enum import StrEnum
+
+from spoutline.model.quantity import Dimension
+from spoutline.model.survey import Position, Site
+
+
+class Step(StrEnum):
+    """Steps of the walk in their order; the site's own questions stand outside of it."""
+
+    LIQUID = "liquid"
+    DUTY = "duty"
+    VAPOUR = "vapour"
+    PLACE = "place"
+    SET = "set"
+    SITE = "site"
+
+
+WALK = (Step.LIQUID, Step.DUTY, Step.VAPOUR, Step.PLACE, Step.SET)
+
+
+class Entry(StrEnum):
+    """How an answer is given."""
+
+    CHOICE = "choice"
+    SUGGESTED = "suggested"  # a text with suggestions
+    QUANTITY = "quantity"
+    QUANTITIES = "quantities"  # several, parted by semicolons
+    TEXT = "text"
+    LONG_TEXT = "long_text"
+    YES_NO = "yes_no"
+    YES_NO_OPEN = "yes_no_open"  # yes, no, or not answered yet
+
+
+@dataclass(frozen=True, slots=True)
+class Option:
+    """One choice: its value in the survey, its words, and what it means."""
+
+    value: str
+    words: str
+    hint: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Measure:
+    """How a number of the survey relates to the core's SI value: ``si = stored * factor``."""
+
+    dimension: Dimension
+    factor: float = 1.0
+
+
+AnswerValue = str | float | bool | tuple[float, ...] | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Question:
+    """One question.
+
+    ``path`` leads from the position (or the site) to the field. ``source`` says where the help's facts come from.
+    ``empty_means`` is set where no answer is an answer. ``suggestions`` is asked only for a suggested text.
+    """
+
+    path: tuple[str | int, ...]
+    step: Step
+    group: str
+    title: str
+    help: str
+    source: str
+    entry: Entry
+    options: tuple[Option, ...] = ()
+    measure: Measure | None = None
+    empty_means: str = ""
+    asked: Callable[[Position], bool] | None = None
+    suggestions: Callable[[Position], tuple[str, ...]] | None = None
+
+    @property
+    def name(self) -> str:
+        """The path as one word, for object names and faults."""
+        return ".".join(str(step) for step in self.path)
+
+    def is_asked(self, position: Position) -> bool:
+        """Say whether the question matters for this position."""
+        return self.asked is None or self.asked(position)
+
+
+def answer_in(owner: Position | Site, question: Question) -> AnswerValue:
+    """Return the present answer to ``question`` in a position or site, numbers in the survey's own unit."""
+    value: object = owner
+    for step in question.path:
+        if isinstance(step, int):
+            assert isinstance(value, tuple)
+            value = value[step]
+        else:
+            value = getattr(value, step)
+    if value is None or isinstance(value, str | bool | float | tuple):
+        return value
+    if isinstance(value, int):
+        return float(value)
+    raise TypeError(f"{question.name} leads to {type(value).__name__}, not to an answer")

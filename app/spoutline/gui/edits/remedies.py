@@ -1,0 +1,78 @@
+"""Ways out of a refusal and relaxations of a conflict that are a change of an answer."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+from typing import Any
+
+from spoutline.gui.edits.answers import with_position
+from spoutline.gui.edits.decisions import release_all
+from spoutline.model.plan import Relaxation
+from spoutline.model.requirement import RequirementId, WayOut
+from spoutline.model.survey import Position, Survey, VapourStatus
+
+_Change = Callable[[Position], Position]
+
+
+def _blend(percent: float) -> _Change:
+    return lambda position: _updated(position, liquid=position.liquid.model_copy(update={"blend_percent": percent}))
+
+
+def _updated(position: Position, **fields: Any) -> Position:
+    return position.model_copy(update=fields)
+
+
+_WAYS_OUT: dict[WayOut, _Change] = {
+    WayOut.USE_B20_OR_LESS: _blend(20.0),
+    WayOut.USE_B100: _blend(100.0),
+    WayOut.USE_E85_OR_LESS: _blend(85.0),
+    WayOut.DROP_VAPOUR_RECOVERY: lambda position: _updated(position, vapour_wanted=VapourStatus.NONE),
+    WayOut.KEEP_VAPOUR_RECOVERY: lambda position: _updated(position, vapour_wanted=position.vapour_today),
+    WayOut.DROP_HOLD_OPEN: lambda position: _updated(position, hold_open_wanted=False),
+}
+
+
+def after_way_out(survey: Survey, label: str, way: WayOut) -> Survey | None:
+    """Return the survey after a way out; None where it is not a change of an answer, or changes nothing."""
+    change = _WAYS_OUT.get(way)
+    return _changed(survey, label, change) if change is not None else None
+
+
+def after_relaxation(survey: Survey, label: str, relaxation: Relaxation) -> Survey | None:
+    """Return the survey after a relaxation; None where the line comes from a rule or the site, not from an answer."""
+    match relaxation.requirement:
+        case RequirementId.HOLD_OPEN:
+            return _changed(survey, label, _WAYS_OUT[WayOut.DROP_HOLD_OPEN])
+        case RequirementId.DECISION:
+            after = release_all(survey, label)
+            return after if after != survey else None
+        case RequirementId.LEAD_TIME:
+            return _changed(survey, label, lambda position: _with_lead_time(position, relaxation.to_value))
+        case RequirementId.FLOW:
+            return _changed(survey, label, lambda position: _with_wanted_flow(position, relaxation.to_value))
+        case _:
+            return None
+
+
+def _with_lead_time(position: Position, days: float | None) -> Position:
+    longest = None if days is None else math.ceil(days)
+    return _updated(position, decisions=position.decisions.model_copy(update={"longest_lead_time_days": longest}))
+
+
+def _with_wanted_flow(position: Position, flow_m3_s: float | None) -> Position:
+    if flow_m3_s is None:
+        return position
+    # rounded down, so that the wish stays within what the freed set delivers
+    litres_per_minute = math.floor(flow_m3_s * 60_000.0 * 10.0) / 10.0
+    if litres_per_minute <= 0:
+        return position
+    return _updated(position, supply=position.supply.model_copy(update={"wanted_flow_l_min": litres_per_minute}))
+
+
+def _changed(survey: Survey, label: str, change: _Change) -> Survey | None:
+    position = survey.position(label)
+    if position is None:
+        raise KeyError(label)
+    after = change(position)
+    return with_position(survey, label, after) if after != position else None

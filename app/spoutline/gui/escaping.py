@@ -1,0 +1,25 @@
+"""The one place where plain text becomes rich text of a label."""
+
+from __future__ import annotations
+
+from html import escape
+
+
+def rich(text: str) -> str:
+    """Return user or catalogue text as markup that shows exactly that text, line breaks kept."""
+    return escape(text, quote=True).replace("\n", "<br>")
+
+
+def strong(text: str) -> str:
+    """Return ``text``, escaped, in bold."""
+    return f"<b>{rich(text)}</b>"
+
+
+def muted(text: str, colour: str) -> str:
+    """Return ``text``, escaped, in a quieter colour."""
+    return f'<span style="color:{escape(colour)}">{rich(text)}</span>'
+
+
+def mnemonic_safe(text: str) -> str:
+    """Return text for a button or menu in which an ampersand stays an ampersand."""
+    return text.replace("&", "&&")

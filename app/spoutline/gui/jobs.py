@@ -1,0 +1,175 @@
+"""Work off the window's thread: pure function in, value out; late and cancelled answers are dropped."""
+
+from __future__ import annotations
+
+import threading
+from collections.abc import Callable
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import Any
+
+from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal, Slot
+
+from spoutline.model.faults import Cancelled
+
+Work = Callable[["Ticket"], Any]
+Deliver = Callable[[Any], None]
+Fail = Callable[[Exception], None]
+
+
+class JobKind(StrEnum):
+    """Kinds of work. A new job of a kind and key takes the place of the one before."""
+
+    OPEN = "open"
+    PLAN = "plan"
+    SITE_PLAN = "site_plan"
+    PART_SEARCH = "part_search"
+    WHY_NOT = "why_not"
+    PAPER = "paper"
+    FILE = "file"
+    PAGE_IMAGE = "page_image"
+
+
+@dataclass(frozen=True, slots=True)
+class JobKey:
+    """What makes two jobs the same question: their kind and, for work on one position, its label."""
+
+    kind: JobKind
+    subject: str = ""
+
+
+class Ticket:
+    """A job in hand. The work asks it whether to go on; it also serves the use cases as their progress listener."""
+
+    def __init__(self, key: JobKey, revision: int, report: Callable[[int, int], None]) -> None:
+        self.key = key
+        self.revision = revision
+        self._report = report
+        self._stopped = threading.Event()
+
+    def cancel(self) -> None:
+        """Ask the work to stop; its answer is dropped whether or not it does."""
+        self._stopped.set()
+
+    def should_stop(self) -> bool:
+        """Return True once the job was cancelled or replaced."""
+        return self._stopped.is_set()
+
+    def on_progress(self, done: int, total: int) -> None:
+        """Tell the window how far the work is."""
+        if not self._stopped.is_set():
+            self._report(done, total)
+
+
+class _Post(QObject):
+    """Carries answers from the worker's thread to the window's (queued by Qt because the threads differ)."""
+
+    finished = Signal(object, object, object)
+    progressed = Signal(object, int, int)
+
+
+class _Run(QRunnable):
+    def __init__(self, ticket: Ticket, work: Work, post: _Post) -> None:
+        super().__init__()
+        self._ticket, self._work, self._post = ticket, work, post
+
+    def run(self) -> None:
+        value: Any = None
+        fault: Exception | None = None
+        try:
+            if not self._ticket.should_stop():
+                value = self._work(self._ticket)
+        except Exception as error:  # reported in one place, on the window's thread
+            fault = error
+        try:
+            self._post.finished.emit(self._ticket, value, fault)
+        except RuntimeError:  # the window is gone and nobody waits for the answer
+            return
+
+
+@dataclass(frozen=True, slots=True)
+class _Waiting:
+    deliver: Deliver
+    fail: Fail
+
+
+class Jobs(QObject):
+    """Runs work on a thread pool and delivers each answer once, on the window's thread.
+
+    Signals
+    -------
+    busy_changed(bool)
+        Work has begun, or the last job in hand is finished.
+    progressed(JobKey, int, int)
+        A job finished that many units of so many.
+    """
+
+    busy_changed = Signal(bool)
+    progressed = Signal(object, int, int)
+
+    def __init__(self, parent: QObject | None = None, *, threads: int = 2) -> None:
+        super().__init__(parent)
+        self._pool = QThreadPool(self)
+        self._pool.setMaxThreadCount(threads)
+        self._post = _Post()
+        self._post.finished.connect(self._finish)
+        self._post.progressed.connect(self._progress)
+        self._current: dict[JobKey, Ticket] = {}
+        self._waiting: dict[Ticket, _Waiting] = {}
+
+    def start(
+        self, key: JobKey, work: Work, deliver: Deliver, fail: Fail, *, revision: int = 0, priority: int = 0
+    ) -> Ticket:
+        """Run ``work(ticket)`` and hand its value to ``deliver``, or its exception to ``fail``.
+
+        A job of the same key that is still in hand is cancelled first: its answer would be late.
+        """
+        self.cancel(key)
+        ticket = Ticket(key, revision, lambda done, total: self._post.progressed.emit(key, done, total))
+        self._current[key] = ticket
+        self._waiting[ticket] = _Waiting(deliver, fail)
+        if len(self._waiting) == 1:
+            self.busy_changed.emit(True)
+        self._pool.start(_Run(ticket, work, self._post), priority)
+        return ticket
+
+    def cancel(self, key: JobKey) -> None:
+        """Drop the job of this key, if there is one in hand."""
+        ticket = self._current.pop(key, None)
+        if ticket is not None:
+            ticket.cancel()
+
+    def cancel_all(self) -> None:
+        """Drop everything in hand."""
+        for key in tuple(self._current):
+            self.cancel(key)
+
+    def is_busy(self, kind: JobKind) -> bool:
+        """Say whether a wanted job of this kind is in hand."""
+        return any(key.kind is kind for key in self._current)
+
+    def close(self) -> None:
+        """Cancel everything and wait for the workers to end, so that no store is closed under them."""
+        self.cancel_all()
+        self._pool.clear()
+        self._pool.waitForDone()
+
+    @Slot(object, int, int)
+    def _progress(self, key: JobKey, done: int, total: int) -> None:
+        if key in self._current:
+            self.progressed.emit(key, done, total)
+
+    @Slot(object, object, object)
+    def _finish(self, ticket: Ticket, value: Any, fault: Exception | None) -> None:
+        waiting = self._waiting.pop(ticket)
+        wanted = self._current.get(ticket.key) is ticket and not ticket.should_stop()
+        if wanted:
+            del self._current[ticket.key]
+        if not self._waiting:
+            self.busy_changed.emit(False)
+        if not wanted or isinstance(fault, Cancelled):
+            return
+        if fault is not None:
+            waiting.fail(fault)
+        else:
+            waiting.deliver(value)

@@ -1,0 +1,71 @@
+"""Which mark a plan, check or finding gets."""
+
+from __future__ import annotations
+
+from spoutline.gui.roles import Tone
+from spoutline.model.check import Check, Outcome
+from spoutline.model.finding import Finding, Severity, Verdict
+from spoutline.model.plan import JudgedSet, PlanStatus, PositionPlan
+
+
+def tone_of_plan(plan: PositionPlan | None) -> Tone:
+    """Return the mark of a position; ``WORKING`` while there is no plan yet."""
+    if plan is None:
+        return Tone.WORKING
+    if plan.status is not PlanStatus.FITS or plan.chosen is None:
+        return Tone.BAD
+    tones = {tone_of_check(check) for check in plan.chosen.checks} | {
+        tone_of_finding(finding) for finding in all_findings(plan)
+    }
+    for tone in (Tone.BAD, Tone.QUESTION, Tone.CAUTION):
+        if tone in tones:
+            return tone
+    return Tone.GOOD
+
+
+def tone_of_check(check: Check) -> Tone:
+    """Return the mark of a check; one that cannot be shown never counts as passed."""
+    match check.outcome:
+        case Outcome.PASSES:
+            return Tone.GOOD
+        case Outcome.INFORMATION:
+            return Tone.NOTE
+        case Outcome.UNKNOWN:
+            return Tone.QUESTION
+        case Outcome.FAILS:
+            return tone_of_severity(check.severity)
+
+
+def tone_of_finding(finding: Finding) -> Tone:
+    """Return the mark of a finding."""
+    match finding.verdict:
+        case Verdict.HOLDS:
+            return Tone.GOOD
+        case Verdict.NOTE:
+            return Tone.NOTE
+        case Verdict.QUESTION:
+            return Tone.QUESTION
+        case Verdict.BROKEN:
+            return tone_of_severity(finding.severity)
+
+
+def tone_of_severity(severity: Severity) -> Tone:
+    """Return the mark of a broken rule of this weight."""
+    return {Severity.MUST: Tone.BAD, Severity.SHOULD: Tone.CAUTION, Severity.ADVICE: Tone.NOTE}[severity]
+
+
+def all_findings(plan: PositionPlan) -> tuple[Finding, ...]:
+    """Return every finding of a plan once: of the refusal, the requirement and the chosen set."""
+    found: list[Finding] = []
+    if plan.refusal is not None:
+        found.extend(plan.refusal.findings)
+    if plan.requirement is not None:
+        found.extend(plan.requirement.findings)
+    if plan.chosen is not None:
+        found.extend(plan.chosen.findings)
+    return tuple(dict.fromkeys(found))
+
+
+def lead_time_days(judged: JudgedSet) -> int:
+    """Return the lead time of a set: that of its slowest part."""
+    return max((link.part.lead_time_days for link in judged.hanging_set.links), default=0)

@@ -1,0 +1,128 @@
+"""A tree of plain nodes as an item model: groups with rows below them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from PySide6.QtCore import QAbstractItemModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtGui import QFont
+
+from spoutline.gui.roles import Role, Tone
+
+Index = QModelIndex | QPersistentModelIndex
+_ROOT = QModelIndex()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Node:
+    """One row: its cells, the value behind it, the rows below it. ``spans`` lets the first cell take the whole row."""
+
+    cells: tuple[str, ...]
+    record: object = None
+    children: tuple[Node, ...] = ()
+    tone: Tone | None = None
+    hint: str = ""
+    is_head: bool = False
+    spans: bool = False
+
+
+class _Placed:
+    """A node in its place, so that an index can find its parent."""
+
+    __slots__ = ("children", "node", "parent", "row")
+
+    def __init__(self, node: Node, parent: _Placed | None, row: int) -> None:
+        self.node, self.parent, self.row = node, parent, row
+        self.children = [_Placed(child, self, place) for place, child in enumerate(node.children)]
+
+
+class NodeTree(QAbstractItemModel):
+    """Shows nodes below titled columns."""
+
+    def __init__(self, titles: Sequence[str], parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._titles = tuple(titles)
+        self._root = _Placed(Node(cells=()), None, 0)
+
+    def show_nodes(self, nodes: Sequence[Node]) -> None:
+        """Show other rows."""
+        self.beginResetModel()
+        self._root = _Placed(Node(cells=(), children=tuple(nodes)), None, 0)
+        self.endResetModel()
+
+    def retitle(self, titles: Sequence[str]) -> None:
+        """Give the columns other titles."""
+        self.beginResetModel()
+        self._titles = tuple(titles)
+        self.endResetModel()
+
+    def node_at(self, index: Index) -> Node | None:
+        """Return the node of a row; None for no row."""
+        return self._placed(index).node if index.isValid() else None
+
+    def index_of(self, record: object) -> QModelIndex:
+        """Return the first row with this record; an invalid index where there is none."""
+        for placed in self._all(self._root):
+            if placed.node.record == record and record is not None:
+                return self.createIndex(placed.row, 0, placed)
+        return QModelIndex()
+
+    def spanning(self) -> tuple[QModelIndex, ...]:
+        """Return the rows whose first cell takes the whole row."""
+        return tuple(
+            self.createIndex(placed.row, 0, placed) for placed in self._all(self._root) if placed.node.spans
+        )
+
+    def _all(self, placed: _Placed) -> Iterator[_Placed]:
+        for child in placed.children:
+            yield child
+            yield from self._all(child)
+
+    def _placed(self, index: Index) -> _Placed:
+        if not index.isValid():
+            return self._root
+        placed = index.internalPointer()
+        assert isinstance(placed, _Placed)
+        return placed
+
+    def index(self, row: int, column: int, parent: Index = _ROOT) -> QModelIndex:
+        children = self._placed(parent).children
+        if 0 <= row < len(children) and 0 <= column < len(self._titles):
+            return self.createIndex(row, column, children[row])
+        return QModelIndex()
+
+    def parent(self, index: Index = _ROOT) -> QModelIndex:  # type: ignore[override]
+        above = self._placed(index).parent if index.isValid() else None
+        return self.createIndex(above.row, 0, above) if above is not None and above.parent is not None else QModelIndex()
+
+    def rowCount(self, parent: Index = _ROOT) -> int:
+        return 0 if parent.column() > 0 else len(self._placed(parent).children)
+
+    def columnCount(self, parent: Index = _ROOT) -> int:
+        return len(self._titles)
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        node = self.node_at(index)
+        if node is None:
+            return None
+        match role:
+            case Qt.ItemDataRole.DisplayRole:
+                return node.cells[index.column()] if index.column() < len(node.cells) else ""
+            case Qt.ItemDataRole.ToolTipRole:
+                return node.hint or None
+            case Qt.ItemDataRole.FontRole if node.is_head:
+                font = QFont()
+                font.setBold(True)
+                return font
+            case Role.TONE:
+                return node.tone if index.column() == 0 else None
+            case Role.RECORD:
+                return node.record
+        return None
+
+    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        if orientation is Qt.Orientation.Horizontal and role == Qt.ItemDataRole.DisplayRole:
+            return self._titles[section] if 0 <= section < len(self._titles) else None
+        return None

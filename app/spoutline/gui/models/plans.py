@@ -1,0 +1,128 @@
+"""Plans of all positions of the survey in hand: made off the window's thread, kept while their answers stay the same."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QObject, Signal
+
+from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
+from spoutline.gui.models.marks import tone_of_plan
+from spoutline.gui.roles import Tone
+from spoutline.gui.session import Changed, Session
+from spoutline.model.faults import InputFault, StoreFault
+from spoutline.model.plan import PositionPlan
+from spoutline.model.survey import Position, Site
+
+_MOST_KEPT = 12_000
+_IN_FOCUS = JobKey(JobKind.PLAN, "in focus")
+_BEHIND = JobKey(JobKind.PLAN, "behind")
+
+_Key = tuple[Site, Position]
+
+
+class Plans(QObject):
+    """Looks after the plan of the position in focus first, then of the others, one after the other.
+
+    A plan depends on the site and its position alone, so that undo and a change elsewhere need no new one.
+
+    Signals
+    -------
+    updated(str)
+        The plan of the position with this label is there, or is being made anew.
+    broke(Exception)
+        Planning failed for a reason that is neither input nor environment.
+    """
+
+    updated = Signal(str)
+    broke = Signal(object)
+
+    def __init__(self, session: Session, jobs: Jobs, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._session, self._jobs = session, jobs
+        self._kept: dict[_Key, PositionPlan | str] = {}
+        self._latest: dict[str, PositionPlan] = {}
+        session.changed.connect(self._on_changed)
+        self._fetch()
+
+    def plan(self, label: str) -> PositionPlan | None:
+        """Return the plan of a position for the answers it has now; None while it is being made or cannot be."""
+        kept = self._kept.get(self._key(label))
+        return kept if isinstance(kept, PositionPlan) else None
+
+    def plan_before(self, label: str) -> PositionPlan | None:
+        """Return the last plan that was made for this label, to be shown while the new one is made."""
+        return self._latest.get(label)
+
+    def trouble(self, label: str) -> str:
+        """Return why no plan can be made for this position, in plain words; empty where nothing is wrong."""
+        kept = self._kept.get(self._key(label))
+        return kept if isinstance(kept, str) else ""
+
+    def tone(self, label: str) -> Tone:
+        """Return the mark of a position."""
+        return Tone.BAD if self.trouble(label) else tone_of_plan(self.plan(label))
+
+    def forget(self) -> None:
+        """Make all plans anew: the rules have changed."""
+        self._kept.clear()
+        self._fetch()
+        for position in self._session.survey.positions:
+            self.updated.emit(position.label)
+
+    def _key(self, label: str) -> _Key:
+        position = self._session.survey.position(label)
+        if position is None:
+            raise KeyError(label)
+        return self._session.survey.site, position
+
+    def _on_changed(self, what: Changed) -> None:
+        if what & (Changed.SURVEY | Changed.FOCUS):
+            self._fetch()
+
+    def _fetch(self) -> None:
+        """Start the plan in focus and one of those behind it, where they are missing."""
+        self._drop_oldest()
+        label = self._session.label
+        if self._key(label) in self._kept:
+            self._jobs.cancel(_IN_FOCUS)
+        else:
+            self._start(_IN_FOCUS, label, priority=10)
+        self._fetch_behind()
+
+    def _fetch_behind(self) -> None:
+        focus = self._session.label
+        waiting = (position.label for position in self._session.survey.positions if position.label != focus)
+        missing = next((label for label in waiting if self._key(label) not in self._kept), None)
+        if missing is None:
+            self._jobs.cancel(_BEHIND)
+        else:
+            self._start(_BEHIND, missing, priority=0)
+
+    def _start(self, job: JobKey, label: str, priority: int) -> None:
+        survey, key = self._session.survey, self._key(label)
+        workbench = self._session.workbench
+
+        def work(ticket: Ticket) -> PositionPlan:
+            return workbench.plan_position(survey, label, ticket)
+
+        def deliver(plan: PositionPlan) -> None:
+            self._keep(job, key, label, plan)
+
+        def fail(fault: Exception) -> None:
+            self._keep(job, key, label, str(fault) if isinstance(fault, InputFault | StoreFault) else "")
+            if not isinstance(fault, InputFault | StoreFault):
+                self.broke.emit(fault)
+
+        self._jobs.start(job, work, deliver, fail, revision=self._session.revision, priority=priority)
+
+    def _keep(self, job: JobKey, key: _Key, label: str, result: PositionPlan | str) -> None:
+        self._kept[key] = result or "The program could not plan this position."
+        if isinstance(result, PositionPlan):
+            self._latest[label] = result
+        self.updated.emit(label)
+        if job == _BEHIND:
+            self._fetch_behind()
+
+    def _drop_oldest(self) -> None:
+        surplus = len(self._kept) - _MOST_KEPT
+        for key in tuple(self._kept)[: max(0, surplus)]:
+            del self._kept[key]

@@ -1,0 +1,105 @@
+"""A sortable table over a tuple of values, with columns declared once."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from typing import Any, Generic, TypeVar
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, QSortFilterProxyModel, Qt
+
+from spoutline.gui.roles import Role, Tone
+
+RecordT = TypeVar("RecordT")
+Index = QModelIndex | QPersistentModelIndex
+_ROOT = QModelIndex()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Column(Generic[RecordT]):
+    """One column: title, the text of a cell and, where the text does not sort well, a comparable value."""
+
+    title: str
+    text: Callable[[RecordT], str]
+    sort: Callable[[RecordT], Any] | None = None
+    hint: Callable[[RecordT], str] | None = None
+    tone: Callable[[RecordT], Tone | None] | None = None
+    is_number: bool = False
+
+
+class RecordTable(QAbstractTableModel, Generic[RecordT]):
+    """Shows records in declared columns. The record itself is under ``Role.RECORD`` in every column."""
+
+    def __init__(self, columns: Sequence[Column[RecordT]], parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._columns = tuple(columns)
+        self._records: tuple[RecordT, ...] = ()
+
+    @property
+    def records(self) -> tuple[RecordT, ...]:
+        """The records shown, in their own order."""
+        return self._records
+
+    def show_records(self, records: Sequence[RecordT]) -> None:
+        """Show other records."""
+        self.beginResetModel()
+        self._records = tuple(records)
+        self.endResetModel()
+
+    def replace_columns(self, columns: Sequence[Column[RecordT]]) -> None:
+        """Show the same records in other columns, for example in other units."""
+        self.beginResetModel()
+        self._columns = tuple(columns)
+        self.endResetModel()
+
+    def record_at(self, index: Index) -> RecordT | None:
+        """Return the record of a row; None for no row."""
+        return self._records[index.row()] if index.isValid() else None
+
+    def rowCount(self, parent: Index = _ROOT) -> int:
+        return 0 if parent.isValid() else len(self._records)
+
+    def columnCount(self, parent: Index = _ROOT) -> int:
+        return 0 if parent.isValid() else len(self._columns)
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        if not index.isValid():
+            return None
+        record, column = self._records[index.row()], self._columns[index.column()]
+        match role:
+            case Qt.ItemDataRole.DisplayRole:
+                return column.text(record)
+            case Qt.ItemDataRole.ToolTipRole:
+                return column.hint(record) if column.hint else None
+            case Qt.ItemDataRole.TextAlignmentRole:
+                side = Qt.AlignmentFlag.AlignRight if column.is_number else Qt.AlignmentFlag.AlignLeft
+                return int(side | Qt.AlignmentFlag.AlignVCenter)
+            case Role.SORT:
+                return column.sort(record) if column.sort else column.text(record).casefold()
+            case Role.TONE:
+                return column.tone(record) if column.tone else None
+            case Role.RECORD:
+                return record
+        return None
+
+    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        if orientation is Qt.Orientation.Horizontal and 0 <= section < len(self._columns):
+            column = self._columns[section]
+            if role == Qt.ItemDataRole.DisplayRole:
+                return column.title
+            if role == Qt.ItemDataRole.TextAlignmentRole:
+                side = Qt.AlignmentFlag.AlignRight if column.is_number else Qt.AlignmentFlag.AlignLeft
+                return int(side | Qt.AlignmentFlag.AlignVCenter)
+        return None
+
+
+class SortedRecords(QSortFilterProxyModel):
+    """Sorts a record table by its comparable values."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.setSortRole(Role.SORT)
+        self.setDynamicSortFilter(True)
+
+    def lessThan(self, left: Index, right: Index) -> bool:
+        return bool(left.data(Role.SORT) < right.data(Role.SORT))

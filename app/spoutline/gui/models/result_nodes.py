@@ -1,0 +1,160 @@
+"""Results in words as tree rows: what is asked, checks with worked lines, findings, other sets."""
+
+from __future__ import annotations
+
+from spoutline.explain.story import Story
+from spoutline.gui.models.marks import all_findings, lead_time_days, tone_of_check, tone_of_finding, tone_of_severity
+from spoutline.gui.models.node_tree import Node
+from spoutline.gui.roles import Tone
+from spoutline.gui.wording import tr
+from spoutline.model.check import Check
+from spoutline.model.finding import Finding, Severity, Verdict
+from spoutline.model.plan import HangingSet, PositionPlan
+
+_GRAVEST_FIRST = (Severity.MUST, Severity.SHOULD, Severity.ADVICE)
+
+
+def check_titles() -> tuple[str, ...]:
+    """Return the column titles of checks."""
+    return tr("Check"), tr("Value"), tr("Limit"), tr("Margin"), tr("Outcome")
+
+
+def check_nodes(checks: tuple[Check, ...], story: Story) -> tuple[Node, ...]:
+    """Return one row per check; below it the worked lines, the figures used and the sources of the limit."""
+    return tuple(_check_node(check, story) for check in checks)
+
+
+def _check_node(check: Check, story: Story) -> Node:
+    text = story.check(check)
+    below = [_worked_node(line, story) for line in check.lines]
+    if not check.lines:  # the lines carry the figures already
+        below.extend(Node(cells=(fact,), spans=True) for fact in text.facts)
+    below.extend(Node(cells=(tr("Limit from: {source}").format(source=source),), spans=True) for source in text.sources)
+    return Node(
+        cells=(text.title, text.value, text.limit, text.margin, text.outcome_word),
+        record=check.id,
+        children=tuple(below),
+        tone=tone_of_check(check),
+        hint=f"{text.title}: {text.outcome_word} ({text.severity_word})",
+    )
+
+
+def _worked_node(line: object, story: Story) -> Node:
+    from spoutline.model.check import WorkedLine
+
+    assert isinstance(line, WorkedLine)
+    text = story.worked_line(line)
+    below = tuple(Node(cells=(part,), spans=True) for part in (text.inputs, text.note, text.source) if part)
+    return Node(cells=(f"{text.formula}   →   {text.result}",), children=below, spans=True, hint=text.source)
+
+
+def requirement_titles() -> tuple[str, ...]:
+    """Return the column titles of requirement lines."""
+    return tr("What is asked"), tr("Answer"), tr("Weight")
+
+
+def requirement_nodes(plan: PositionPlan, story: Story) -> tuple[Node, ...]:
+    """Return one row per requirement line; below it the rule and its source."""
+    lines = ()
+    if plan.requirement is not None:
+        lines = plan.requirement.lines
+    elif plan.refusal is not None:
+        lines = plan.refusal.lines
+    nodes = []
+    for line in lines:
+        text = story.requirement_line(line)
+        below = tuple(Node(cells=(part,), spans=True) for part in (text.reason, text.source) if part)
+        nodes.append(
+            Node(cells=(text.title, text.answer, text.severity_word), record=line.id, children=below, hint=text.reason)
+        )
+    return tuple(nodes)
+
+
+def finding_titles() -> tuple[str, ...]:
+    """Return the column titles of findings."""
+    return tr("Finding"), tr("About"), tr("Source")
+
+
+def finding_nodes(plan: PositionPlan, story: Story) -> tuple[Node, ...]:
+    """Return the findings of a plan grouped by weight, the gravest first, questions within their group."""
+    return grouped_findings(all_findings(plan), story)
+
+
+def grouped_findings(findings: tuple[Finding, ...], story: Story) -> tuple[Node, ...]:
+    """Return findings grouped by weight, the gravest first; groups without findings are left out."""
+    groups = []
+    for severity in _GRAVEST_FIRST:
+        rows = tuple(_finding_node(finding, story) for finding in findings if finding.severity is severity)
+        if rows:
+            broken = any(
+                finding.severity is severity and finding.verdict in (Verdict.BROKEN, Verdict.QUESTION)
+                for finding in findings
+            )
+            groups.append(
+                Node(
+                    cells=(f"{story.title(severity)}: {story.severity_note(severity)}",),
+                    children=rows,
+                    tone=tone_of_severity(severity) if broken else Tone.GOOD,
+                    is_head=True,
+                    spans=True,
+                )
+            )
+    return tuple(groups)
+
+
+def _finding_node(finding: Finding, story: Story) -> Node:
+    text = story.finding(finding)
+    return Node(
+        cells=(text.sentence, text.subject, text.source),
+        record=finding,
+        tone=tone_of_finding(finding),
+        hint=f"{text.sentence}\n{text.source}",
+    )
+
+
+def alternative_titles() -> tuple[str, ...]:
+    """Return the column titles of other sets."""
+    return tr("Other set"), tr("Price"), tr("Difference"), tr("Lead time")
+
+
+def alternative_nodes(plan: PositionPlan, story: Story) -> tuple[Node, ...]:
+    """Return one row per other set; below it the parts in which it differs from the chosen one."""
+    if plan.chosen is None:
+        return ()
+    chosen = plan.chosen.hanging_set
+    nodes = []
+    for alternative in plan.alternatives:
+        other = alternative.judged.hanging_set
+        nodes.append(
+            Node(
+                cells=(
+                    story.title(alternative.kind),
+                    story.money(other.price_minor, other.currency),
+                    signed_money(alternative.price_difference_minor, other.currency, story),
+                    story.days(lead_time_days(alternative.judged)),
+                ),
+                record=alternative,
+                children=_differing_parts(other, chosen, story),
+                hint=story.alternative(alternative, chosen),
+            )
+        )
+    return tuple(nodes)
+
+
+def _differing_parts(other: HangingSet, chosen: HangingSet, story: Story) -> tuple[Node, ...]:
+    return tuple(
+        Node(
+            cells=(f"{story.title(link.slot)}: {link.part.number}  {link.part.name}",),
+            record=link.part.number,
+            spans=True,
+        )
+        for link in other.links
+        if link.part.number not in chosen.numbers
+    )
+
+
+def signed_money(minor: int, currency: str, story: Story) -> str:
+    """Return a price difference with its sign; no difference reads as such."""
+    if minor == 0:
+        return tr("same")
+    return f"{'+' if minor > 0 else '-'}{story.money(abs(minor), currency)}"

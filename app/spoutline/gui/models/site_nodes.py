@@ -1,0 +1,44 @@
+"""The site as a tree: dispensers with their positions and marks."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from spoutline.gui.models.node_tree import Node
+from spoutline.gui.roles import Tone
+from spoutline.model.survey import Survey
+
+_WORDS = {
+    Tone.GOOD: "fits",
+    Tone.CAUTION: "fits, with something to read",
+    Tone.BAD: "no set",
+    Tone.QUESTION: "a question is open",
+    Tone.NOTE: "fits",
+    Tone.WORKING: "being planned",
+}
+
+
+def tone_words(tone: Tone) -> str:
+    """Return in words what the mark of a position says."""
+    return _WORDS[tone]
+
+
+def site_nodes(survey: Survey, tone: Callable[[str], Tone], liquid: Callable[[str], str]) -> tuple[Node, ...]:
+    """Return one head per dispenser in the order of first mention, its positions below; the record is the label.
+
+    ``tone`` gives the mark of a label, ``liquid`` the liquid and blend in words.
+    """
+    dispensers: dict[str, list[str]] = {}
+    for position in survey.positions:
+        dispensers.setdefault(position.dispenser, []).append(position.label)
+    return tuple(
+        Node(
+            cells=(f"Dispenser {name}", ""),
+            is_head=True,
+            children=tuple(
+                Node(cells=(label, liquid(label)), record=label, tone=tone(label), hint=f"{label}: {tone_words(tone(label))}")
+                for label in labels
+            ),
+        )
+        for name, labels in dispensers.items()
+    )

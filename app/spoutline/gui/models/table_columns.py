@@ -1,0 +1,161 @@
+"""Columns of the tables: parts of the set, catalogue parts, surveys of the book, rows of local rules, the bill."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from spoutline.book.records import SurveyEntry
+from spoutline.explain.story import Story
+from spoutline.gui.models.record_table import Column
+from spoutline.gui.roles import Tone
+from spoutline.gui.wording import tr
+from spoutline.model.limit import Limit, LimitStatus
+from spoutline.model.part import Part
+from spoutline.model.plan import PositionPlan, SetLink, SitePlan
+
+
+@dataclass(frozen=True, slots=True)
+class SetRow:
+    """One part of the set in hand; ``decision`` says whether a person keeps it."""
+
+    place: int
+    link: SetLink
+    currency: str
+    is_kept: bool
+
+
+def set_rows(plan: PositionPlan) -> tuple[SetRow, ...]:
+    """Return the parts of the chosen set in chain order; none where there is no set."""
+    if plan.chosen is None:
+        return ()
+    chosen = plan.chosen.hanging_set
+    kept = plan.position.decisions.pinned
+    return tuple(
+        SetRow(place, link, chosen.currency, link.part.number in kept) for place, link in enumerate(chosen.links, 1)
+    )
+
+
+def set_columns(story: Story) -> tuple[Column[SetRow], ...]:
+    """Return the columns of the set in hand."""
+    return (
+        Column(title=tr("No."), text=lambda row: str(row.place), sort=lambda row: row.place, is_number=True),
+        Column(title=tr("Place"), text=lambda row: story.title(row.link.slot), sort=lambda row: row.place),
+        Column(
+            title=tr("Part"),
+            text=lambda row: f"{row.link.part.number}  {tr('(kept)')}" if row.is_kept else row.link.part.number,
+        ),
+        Column(title=tr("Name"), text=lambda row: row.link.part.name, hint=lambda row: row.link.part.name),
+        Column(
+            title=tr("Price"),
+            text=lambda row: story.money(row.link.part.price_minor(row.currency), row.currency),
+            sort=lambda row: row.link.part.price_minor(row.currency) or 0,
+            is_number=True,
+        ),
+    )
+
+
+def part_columns(story: Story, currency: str) -> tuple[Column[Part], ...]:
+    """Return the columns of catalogue parts."""
+    return (
+        Column(title=tr("Part"), text=lambda part: part.number),
+        Column(title=tr("Kind"), text=lambda part: story.title(part.kind)),
+        Column(title=tr("Name"), text=lambda part: part.name, hint=lambda part: part.name),
+        Column(title=tr("Maker"), text=lambda part: part.maker),
+        Column(
+            title=tr("Price"),
+            text=lambda part: story.money(part.price_minor(currency), currency),
+            sort=lambda part: part.price_minor(currency) or 0,
+            is_number=True,
+        ),
+    )
+
+
+def survey_columns() -> tuple[Column[SurveyEntry], ...]:
+    """Return the columns of the surveys in the book."""
+    return (
+        Column(title=tr("Site"), text=lambda entry: entry.name),
+        Column(title=tr("Saves"), text=lambda entry: str(entry.revision), sort=lambda entry: entry.revision, is_number=True),
+        Column(
+            title=tr("Changed (UTC)"),
+            text=lambda entry: entry.changed_at.strftime("%Y-%m-%d %H:%M"),
+            sort=lambda entry: entry.changed_at.timestamp(),
+        ),
+    )
+
+
+_UNREAD = (LimitStatus.MEMORY, LimitStatus.SECONDARY)
+
+
+def limit_columns() -> tuple[Column[Limit], ...]:
+    """Return the columns of the rows of local rules, figures as their source prints them."""
+    return (
+        Column(title=tr("Limit"), text=lambda limit: limit.title, hint=lambda limit: f"{limit.title}\n{limit.id}"),
+        Column(title=tr("Value"), text=lambda limit: f"{limit.printed} {limit.printed_unit}".strip() or tr("no figure")),
+        Column(
+            title=tr("Standing"),
+            text=lambda limit: str(limit.status),
+            tone=lambda limit: Tone.QUESTION if limit.status in _UNREAD else Tone.NOTE,
+        ),
+        Column(
+            title=tr("Source"),
+            text=lambda limit: ", ".join(item for item in (limit.source, limit.clause, limit.edition) if item),
+            hint=lambda limit: limit.note or limit.source,
+        ),
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class BillRow:
+    """One part over the whole site."""
+
+    part: Part
+    quantity: int
+    price_minor: int | None
+    currency: str
+
+    @property
+    def sum_minor(self) -> int | None:
+        """Price times quantity; None where the list has no price."""
+        return None if self.price_minor is None else self.price_minor * self.quantity
+
+
+def bill_rows(plan: SitePlan) -> tuple[BillRow, ...]:
+    """Return the parts and accessories of all sets, gathered by part number."""
+    currency = plan.survey.site.currency
+    counted: dict[str, tuple[Part, int]] = {}
+
+    def count(part: Part, quantity: int) -> None:
+        before = counted.get(part.number, (part, 0))[1]
+        counted[part.number] = (part, before + quantity)
+
+    for position in plan.positions:
+        if position.chosen is None:
+            continue
+        for link in position.chosen.hanging_set.links:
+            count(link.part, 1)
+        for line in position.accessories:
+            count(line.part, line.quantity)
+    return tuple(
+        BillRow(part, quantity, part.price_minor(currency), currency) for _, (part, quantity) in sorted(counted.items())
+    )
+
+
+def bill_columns(story: Story) -> tuple[Column[BillRow], ...]:
+    """Return the columns of the site's parts list."""
+    return (
+        Column(title=tr("Part"), text=lambda row: row.part.number),
+        Column(title=tr("Name"), text=lambda row: row.part.name, hint=lambda row: row.part.name),
+        Column(title=tr("Quantity"), text=lambda row: str(row.quantity), sort=lambda row: row.quantity, is_number=True),
+        Column(
+            title=tr("Price"),
+            text=lambda row: story.money(row.price_minor, row.currency),
+            sort=lambda row: row.price_minor or 0,
+            is_number=True,
+        ),
+        Column(
+            title=tr("Sum"),
+            text=lambda row: story.money(row.sum_minor, row.currency),
+            sort=lambda row: row.sum_minor or 0,
+            is_number=True,
+        ),
+    )

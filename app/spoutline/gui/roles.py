@@ -1,0 +1,26 @@
+"""Item roles and tones that models set and widgets paint."""
+
+from __future__ import annotations
+
+from enum import IntEnum, StrEnum
+
+from PySide6.QtCore import Qt
+
+
+class Role(IntEnum):
+    """Item roles besides Qt's own."""
+
+    RECORD = Qt.ItemDataRole.UserRole + 1  # the value behind the row
+    SORT = Qt.ItemDataRole.UserRole + 2  # something comparable
+    TONE = Qt.ItemDataRole.UserRole + 3  # a Tone, shown as a mark of its own shape
+
+
+class Tone(StrEnum):
+    """What a mark says. Each tone has its own shape and its own colour."""
+
+    GOOD = "good"
+    CAUTION = "caution"
+    BAD = "bad"
+    QUESTION = "question"
+    NOTE = "note"
+    WORKING = "working"
