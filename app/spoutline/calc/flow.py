@@ -8,9 +8,10 @@ from enum import StrEnum
 from typing import NamedTuple
 
 from spoutline.calc.constants import STANDARD_GRAVITY, Constant
+from spoutline.calc.elements import Element
 from spoutline.calc.friction import FlowRegime
 from spoutline.calc.liquids import LiquidState
-from spoutline.calc.losses import Element, ElementLoss, element_loss, element_loss_pa
+from spoutline.calc.losses import ElementLoss, element_loss, element_loss_pa
 from spoutline.calc.ranges import OutOfRange, RangeReason, require_between, require_finite, require_positive
 from spoutline.calc.root import bracketed_root
 from spoutline.model.check import WorkedLine
