@@ -53,7 +53,9 @@ def parse(text: str, dimension: Dimension, system: UnitSystem, *, field: str = "
         raise _fault(name, text, f"write a number and a unit, for example {_example(dimension, system)}")
     unit = _accepted_spelling((match["unit"] or "").strip() or shown_unit(dimension, system), dimension)
     if unit is None:
-        raise _fault(name, text, f"use one of the units {', '.join(_spellings(dimension))}")
+        spellings = _spellings(dimension)
+        wanted = f"use one of the units {', '.join(spellings)}" if spellings else "write the number with no unit"
+        raise _fault(name, text, wanted)
     value = to_core(number, unit, dimension)
     if not math.isfinite(value):
         raise _fault(name, text, "write a number of ordinary size")
@@ -74,7 +76,12 @@ def _accepted_spelling(unit: str, dimension: Dimension) -> str | None:
     listed = ACCEPTED[dimension]
     if unit in listed:
         return unit
-    alike = [known for known in listed if known.casefold() == unit.casefold()]
+    # a small m is milli and must never be read as mega; the other way round nothing plausible is meant
+    alike = [
+        known
+        for known in listed
+        if known.casefold() == unit.casefold() and not (unit.startswith("m") and known.startswith("M"))
+    ]
     expressions = {listed[known] for known in alike}
     return alike[0] if len(expressions) == 1 else None
 
