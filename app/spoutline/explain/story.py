@@ -284,6 +284,15 @@ class Story:
             )
         return self._serving(part, verdict)
 
+    def drawing_note(self, note: StrEnum) -> str:
+        """Return what a drawing leaves open; ``note`` is the key of a phrase ``drawing_...``."""
+        return self.phrases.text[f"drawing_{note.value}"]
+
+    def drawing_description(self, *, label: str, height: str, reach: str, numbers: tuple[str, ...]) -> str:
+        """Return what a position drawing shows, for those who cannot see it."""
+        parts = ", ".join(numbers) or self.phrases.text["nothing"]
+        return self.phrases.fill("drawing_description", label=label, height=height, reach=reach, parts=parts)
+
     def accessory_reason(self, reason: str) -> str:
         """Return why a consumable or fitting goes with a set."""
         return self.phrases.words["AccessoryReason"][reason]

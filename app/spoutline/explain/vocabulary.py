@@ -99,4 +99,9 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "alternative_same": (),
     "alternative_other_parts": ("numbers",),
     "refusal_opening": ("status",),
+    "drawing_description": ("label", "height", "reach", "parts"),
+    "drawing_too_short": (),
+    "drawing_on_the_ground": (),
+    "drawing_approximate": (),
+    "drawing_unfolded": (),
 }

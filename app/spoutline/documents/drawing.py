@@ -1,0 +1,217 @@
+"""A position drawn to scale from the geometry that was computed: the same shapes for screen and paper."""
+
+from __future__ import annotations
+
+from spoutline.documents.chain_course import Course, chain_shapes, nozzle_shapes
+from spoutline.documents.hose_lines import (
+    HoseLine,
+    LineNote,
+    before_nozzle,
+    clamp_place,
+    hook_place,
+    line_at_rest,
+    line_in_use,
+    outlet_place,
+    wound_length_m,
+)
+from spoutline.documents.scenery import reel_drum, surroundings
+from spoutline.documents.shapes import (
+    Anchor,
+    Balloon,
+    Dot,
+    Drawing,
+    Ink,
+    Label,
+    Measure,
+    PartMark,
+    Path,
+    Place,
+    Shape,
+    Weight,
+    box_around,
+)
+from spoutline.explain.story import Story
+from spoutline.model.plan import HangingSet, PositionPlan
+from spoutline.model.quantity import Dimension
+from spoutline.model.requirement import Slot
+from spoutline.model.survey import Position, Retrieval
+from spoutline.units.accepted import UnitSystem
+
+_FOOT_M = 0.3048  # exact, NIST SP 811
+_ROW_SHARE = 0.055  # distance between rows of dimension lines, as a share of the drawing's size
+# balloons step away from the hose in turn, so that those of neighbouring short parts stay apart
+_BALLOON_OFFSETS_PT = ((0.0, 26.0), (17.0, -22.0), (0.0, 26.0), (-20.0, 16.0), (20.0, 20.0), (0.0, -26.0))
+
+
+def position_drawing(plan: PositionPlan, story: Story) -> Drawing:
+    """Return the drawing of a position: surroundings, hose at rest and in use, parts, dimensions, scale bar.
+
+    Without a set only the surroundings are drawn. Shapes of a part carry its mark; balloon numbers follow the chain
+    from 1. Texts are in the units of ``story``.
+    """
+    position = plan.position
+    around = surroundings(position)
+    shapes: list[Shape] = list(around.shapes)
+    notes: tuple[LineNote, ...] = ()
+    if plan.chosen is not None:
+        hoses, notes = _hoses(position, plan.chosen.hanging_set)
+        shapes.extend(hoses)
+    elif position.retrieval is Retrieval.REEL:
+        shapes.extend(reel_drum(outlet_place(position), position.reel.drum_diameter_m))
+    shapes.extend(_points(position))
+    row = _ROW_SHARE * max(around.right_m - around.left_m, position.outlet.height_m)
+    shapes.extend(_heights(position, around.left_m - row, around.right_m + row, story))
+    below = _distances(position, around.floor_m, row, story)
+    shapes.extend(below)
+    shapes.extend(_scale_bar(around.left_m, around.floor_m - row * (len(below) + 1.6), story))
+    return Drawing(
+        title=position.label,
+        description=_description(plan, story),
+        shapes=tuple(shapes),
+        box=box_around(shapes),
+        true_scale=True,
+        notes=tuple(story.drawing_note(note) for note in dict.fromkeys(notes)),
+    )
+
+
+def _hoses(position: Position, hanging_set: HangingSet) -> tuple[tuple[Shape, ...], tuple[LineNote, ...]]:
+    """Return the set at rest, lightly, and in use with balloons; further fillers by their line alone."""
+    rest, rest_line = _at_rest(position, hanging_set)
+    use, use_line = _in_use(position, hanging_set)
+    others: list[Shape] = []
+    notes = (*rest_line.notes, *use_line.notes)
+    for filler in position.other_fillers:
+        line = line_in_use(position, hanging_set.links, filler)
+        others.append(Path(places=line.places, ink=Ink.HOSE_AT_REST, weight=Weight.THIN, dashed=True))
+        notes = (*notes, *line.notes)
+    drum: tuple[Shape, ...] = ()
+    if position.retrieval is Retrieval.REEL:
+        drum = reel_drum(outlet_place(position), position.reel.drum_diameter_m)
+    return (*others, *rest, *drum, *use), notes
+
+
+def _at_rest(position: Position, hanging_set: HangingSet) -> tuple[tuple[Shape, ...], HoseLine]:
+    indexed = before_nozzle(hanging_set)
+    line = line_at_rest(position, [link for _, link in indexed])
+    hook = hook_place(position)
+    shapes: list[Shape] = []
+    if position.retrieval is Retrieval.RETRACTOR:
+        shapes.extend(_cord(position))
+    course = Course(line.places)
+    if position.retrieval is Retrieval.REEL:
+        hose = next((index for index, link in indexed if link.slot is Slot.CURB_HOSE), 0)
+        mark = PartMark(hose, hanging_set.links[hose].part.number)
+        shapes.append(Path(places=line.places, ink=Ink.HOSE_AT_REST, weight=Weight.MEDIUM, dashed=True, mark=mark))
+    else:
+        laid, _ = chain_shapes(indexed, course, ink=Ink.HOSE_AT_REST)
+        shapes.extend(laid)
+    for index, link in enumerate(hanging_set.links):
+        if link.slot is Slot.NOZZLE:
+            tip = Place(hook.x_m - 0.03, hook.y_m + link.part.length_m)
+            shapes.extend(nozzle_shapes(hook, tip, PartMark(index, link.part.number)))
+    return tuple(shapes), line
+
+
+def _in_use(position: Position, hanging_set: HangingSet) -> tuple[tuple[Shape, ...], HoseLine]:
+    line = line_in_use(position, hanging_set.links, position.filler)
+    wound = wound_length_m(position)
+    shapes, middles = chain_shapes(
+        tuple(enumerate(hanging_set.links)), Course(line.places), ink=Ink.HOSE, hidden_m=wound
+    )
+    balloons = tuple(
+        Balloon(
+            target=middles[index],
+            offset_pt=_BALLOON_OFFSETS_PT[index % len(_BALLOON_OFFSETS_PT)],
+            text=str(index + 1),
+            mark=PartMark(index, link.part.number),
+        )
+        for index, link in enumerate(hanging_set.links)
+    )
+    return (*shapes, *balloons), line
+
+
+def _cord(position: Position) -> tuple[Shape, ...]:
+    """Return the retractor and the cord to its clamp, at rest."""
+    clamp = clamp_place(position)
+    above = Place(clamp.x_m, clamp.y_m + 0.25)
+    return (
+        Path(places=(above, clamp), ink=Ink.CORD, weight=Weight.THIN, dashed=True),
+        Dot(centre=above, radius_pt=3.0, ink=Ink.STATION),
+        Dot(centre=clamp, radius_pt=2.2, ink=Ink.CORD),
+    )
+
+
+def _points(position: Position) -> tuple[Shape, ...]:
+    """Return the outlet and every filler, each filler with its name."""
+    shapes: list[Shape] = [Dot(centre=outlet_place(position), radius_pt=2.0, ink=Ink.STATION)]
+    for filler in position.fillers:
+        place = Place(filler.distance_m, filler.height_m)
+        shapes.append(Dot(centre=place, radius_pt=2.2, ink=Ink.VEHICLE))
+        shapes.append(Label(at=place, text=filler.label, anchor=Anchor.START, offset_pt=(5.0, 5.0)))
+    return tuple(shapes)
+
+
+def _heights(position: Position, left_m: float, right_m: float, story: Story) -> tuple[Shape, ...]:
+    """Return the heights of the outlet, on the left, and of the main filler, on the right."""
+    height, filler = position.outlet.height_m, position.filler.height_m
+    shapes: list[Shape] = [
+        Measure(start=Place(left_m, 0.0), end=Place(left_m, height), text=story.show(height, Dimension.LENGTH)),
+        Path(places=(Place(left_m, height), outlet_place(position)), ink=Ink.MEASURE, weight=Weight.HAIR, dashed=True),
+    ]
+    if filler != 0.0:
+        low, high = sorted((0.0, filler))
+        text = story.show(filler, Dimension.LENGTH)
+        shapes.append(Measure(start=Place(right_m, low), end=Place(right_m, high), text=text))
+        at_filler = Place(position.filler.distance_m, filler)
+        shapes.append(
+            Path(places=(at_filler, Place(right_m, filler)), ink=Ink.MEASURE, weight=Weight.HAIR, dashed=True)
+        )
+    return tuple(shapes)
+
+
+def _distances(position: Position, floor_m: float, row_m: float, story: Story) -> tuple[Measure, ...]:
+    """Return the distance of each filler from the outlet, nearest on top."""
+    fillers = sorted({filler.distance_m for filler in position.fillers if filler.distance_m > 0})
+    return tuple(
+        Measure(
+            start=Place(0.0, floor_m - row_m * (number + 1)),
+            end=Place(distance, floor_m - row_m * (number + 1)),
+            text=story.show(distance, Dimension.LENGTH),
+        )
+        for number, distance in enumerate(fillers)
+    )
+
+
+def _scale_bar(left_m: float, y_m: float, story: Story) -> tuple[Shape, ...]:
+    """Return a bar of one metre, or of three feet, halved."""
+    length = 1.0 if story.display.system is UnitSystem.SI else 3 * _FOOT_M
+    tick = 0.02
+    dark = (Place(left_m, y_m), Place(left_m + length / 2, y_m))
+    whole = (
+        Place(left_m, y_m + tick),
+        Place(left_m, y_m),
+        Place(left_m + length, y_m),
+        Place(left_m + length, y_m + tick),
+    )
+    return (
+        Path(places=whole, ink=Ink.TEXT, weight=Weight.THIN),
+        Path(places=dark, ink=Ink.TEXT, weight=Weight.HEAVY),
+        Label(
+            at=Place(left_m + length, y_m),
+            text=story.show(length, Dimension.LENGTH),
+            anchor=Anchor.START,
+            offset_pt=(5.0, -1.0),
+        ),
+    )
+
+
+def _description(plan: PositionPlan, story: Story) -> str:
+    position = plan.position
+    height = story.show(position.outlet.height_m, Dimension.LENGTH)
+    reach = story.show(position.filler.distance_m, Dimension.LENGTH)
+    return story.drawing_description(
+        label=position.label,
+        height=height,
+        reach=reach,
+        numbers=plan.chosen.hanging_set.numbers if plan.chosen else (),
+    )
