@@ -1,0 +1,254 @@
+"""Requirements of the whole chain: order, joints, length, load, bond and flow."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Sequence
+
+from oracle.breach import MUST, SHOULD, Breach, Inspection, is_near
+from oracle.fluid_state import fluid_state
+from oracle.hanging import hang
+from oracle.need import Need, need_of
+from oracle.numbers import GRAVITY_M_S2
+from oracle.part_inspection import inspect_part
+from oracle.pipe_flow import bore_of, chain_loss_pa, solved_flow_m3_s
+from spoutline.model.part import Part
+from spoutline.model.plan import SetLink
+from spoutline.model.port import FlowPath, Gender, Port
+from spoutline.model.requirement import Slot
+from spoutline.model.survey import OutletDirection, Position, Retrieval, Site
+
+CONNECTORS = (Slot.ADAPTOR, Slot.SPLITTER)
+FLOW_BAND = 0.06  # two honest calculations of flow
+LOAD_BAND = 0.10
+REACH_BAND_M = 0.12
+
+
+def inspect_set(position: Position, site: Site, links: Sequence[SetLink]) -> Inspection:
+    """Inspect a chain against the position; the site's jurisdiction picks the figures."""
+    need = need_of(position, site)
+    breaches = [breach for link in links for breach in inspect_part(link.part, link.slot, need)]
+    breaches += _order(links, need)
+    breaches += _joints(links, need)
+    if not any(b.requirement in ("chain", "kind") for b in breaches):
+        for inspect in (_path, _length, _whip, _clearance, _load, _strength, _bond, _flow):
+            breaches += inspect(links, need)
+    pinned = set(position.decisions.pinned) - {link.part.number for link in links}
+    breaches += [Breach("decision", MUST, number, "is pinned and not used") for number in sorted(pinned)]
+    solid = tuple(b for b in breaches if not (b.near and b.severity is MUST))
+    return Inspection(solid, frozenset(b.requirement for b in breaches if b.near))
+
+
+def _order(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
+    slots = tuple(link.slot for link in links if link.slot not in CONNECTORS)
+    if slots not in need.chains:
+        yield Breach("chain", MUST, "set", " - ".join(slots))
+    if any(link.slot is Slot.SPLITTER for link in links[1:]):
+        yield Breach("chain", MUST, "set", "a splitter belongs at the dispenser outlet")
+
+
+def ports_mate(upstream: Port, downstream: Port) -> bool:
+    """Two ends make up when thread standard, size and path agree and the genders differ.
+
+    A 60 degree NPT never mates a 55 degree G thread, however close their diameters (ASME B1.20.1, ISO 228-1).
+    """
+    same = (upstream.thread, upstream.size, upstream.path) == (downstream.thread, downstream.size, downstream.path)
+    return same and {upstream.gender, downstream.gender} == set(Gender)
+
+
+def _joints(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
+    outlet = need.position.outlet
+    previous = Port(outlet.thread, outlet.size, outlet.gender, outlet.path)
+    for link in links:
+        if link.part.inlet is None or not ports_mate(previous, link.part.inlet):
+            yield Breach("joint", MUST, link.part.number, f"{previous} does not take {link.part.inlet}")
+        if link.part.outlet is None:
+            return
+        previous = link.part.outlet
+
+
+def _path(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
+    for link in links:
+        part = link.part
+        paths = {port.path for port in (part.inlet, part.outlet) if port is not None}
+        if link.slot not in CONNECTORS and paths != {need.path}:
+            yield Breach("path", MUST, part.number, f"{sorted(paths)} instead of {need.path}")
+        if link.slot not in CONNECTORS or part.inlet is None or part.outlet is None:
+            continue
+        narrows = part.inlet.path is not FlowPath.SINGLE and part.outlet.path is FlowPath.SINGLE
+        if narrows and not (part.adaptor is not None and part.adaptor.closes_vapour):
+            yield Breach("vapour closing", MUST, part.number, "leaves the dispenser's vapour path open")
+        widens = part.inlet.path is FlowPath.SINGLE and part.outlet.path is not FlowPath.SINGLE
+        if widens and not need.position.outlet.vapour_return_available:
+            yield Breach("vapour return", MUST, part.number, "no vapour return pipe to join")
+
+
+def _hoses(links: Sequence[SetLink]) -> list[Part]:
+    return [link.part for link in links if link.part.hose is not None]
+
+
+def _hose_total_m(links: Sequence[SetLink]) -> float:
+    return sum(part.hose.length_m for part in _hoses(links) if part.hose)
+
+
+def _length(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
+    total = _hose_total_m(links)
+    if need.length_max_m is not None and total > need.length_max_m + 1e-6:
+        yield Breach("hose length", MUST, "set", f"{total:.3f} m of hose exceed {need.length_max_m:.3f} m")
+    rigid = sum(link.part.length_m for link in links if link.part.hose is None)
+    reel = need.position.retrieval is Retrieval.REEL or need.position.duty.value == "reel"
+    coiled = math.pi * need.position.reel.drum_diameter_m * need.position.reel.turns_left if reel else 0.0
+    radius = max((part.hose.minimum_bend_radius_m for part in _hoses(links) if part.hose), default=0.0)
+    corners = max((max(len(f.plan_legs_m) - 1, 0) for f in need.position.fillers), default=0)
+    have, want = total + rigid - coiled, need.reach_m + 0.5 * radius * corners
+    if have < want + REACH_BAND_M:
+        near = abs(have - want) <= REACH_BAND_M or (corners > 0 and have >= need.reach_m)
+        if near or have < want:
+            yield Breach("reach", MUST, "set", f"{have:.2f} m of hose and fittings for {want:.2f} m", near)
+
+
+def _whip(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
+    """A whip hose must be able to turn its breakaway into the pull: a quarter turn where the outlet points down."""
+    whip = next((link.part for link in links if link.slot is Slot.WHIP_HOSE), None)
+    if whip is None or whip.hose is None or need.position.outlet.direction is not OutletDirection.DOWN:
+        return
+    arc = math.pi / 2 * whip.hose.minimum_bend_radius_m
+    if whip.hose.length_m < arc:
+        yield Breach("whip length", MUST, whip.number, f"{whip.hose.length_m:.2f} m cannot turn {arc:.2f} m of arc")
+
+
+def _clearance(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
+    position = need.position
+    if position.retrieval is not Retrieval.NONE or position.duty.value == "reel":
+        return
+    total = _hose_total_m(links) + sum(x.part.length_m for x in links[:-1] if x.part.hose is None)
+    curve = hang(position.outlet.height_m, position.hook.height_m, position.hook.distance_m, total)
+    if curve is not None and curve.lowest_m < need.numbers.ground_clearance_m:
+        near = abs(curve.lowest_m - need.numbers.ground_clearance_m) < 0.03
+        yield Breach("ground clearance", SHOULD, "set", f"hangs {curve.lowest_m:.2f} m above ground", near)
+
+
+def filled_weight_n(part: Part, density_kg_m3: float) -> float:
+    """Weight of a part with the liquid in it, N; the liquid inside fittings is neglected."""
+    mass = part.mass_kg
+    if part.hose is not None:
+        assert part.path is not None
+        area, _ = bore_of(part.hose, part.path)
+        mass = part.hose.length_m * (part.hose.mass_kg_m + area * density_kg_m3)
+    return mass * GRAVITY_M_S2
+
+
+def _breakaway_at(links: Sequence[SetLink]) -> int:
+    return next(i for i, link in enumerate(links) if link.part.breakaway is not None)
+
+
+def _load(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
+    """n1 = least separation force / (weight below + tug + thrust); below 1 it parts in service."""
+    at = _breakaway_at(links)
+    data = links[at].part.breakaway
+    assert data is not None
+    liquid = need.position.liquid
+    density = fluid_state(liquid.family.value, liquid.blend_percent, need.cold_c).density_kg_m3
+    weight = sum(filled_weight_n(link.part, density) for link in links[at + 1 :])
+    thrust = 0.0 if data.seal_diameter_m is None else need.supply_pressure_pa * math.pi / 4 * data.seal_diameter_m**2
+    ratio = data.separation_minimum_n / (weight + need.numbers.user_tug_n + thrust)
+    severity = SHOULD if need.is_def else MUST
+    if ratio < 1 + LOAD_BAND:
+        yield Breach("service load", severity, links[at].part.number, f"n1 = {ratio:.2f}", is_near(ratio, 1, LOAD_BAND))
+    if ratio < need.numbers.service_margin:
+        near = is_near(ratio, need.numbers.service_margin, LOAD_BAND)
+        yield Breach("service margin", SHOULD, links[at].part.number, f"n1 = {ratio:.2f}", near)
+
+
+def _strength(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
+    """Everything that holds the breakaway must outlast it: 1.25 times its greatest separation force."""
+    at = _breakaway_at(links)
+    data = links[at].part.breakaway
+    assert data is not None
+    demand = need.numbers.strength_margin * data.separation_maximum_n
+    severity = SHOULD if need.is_def else MUST
+    for index, link in enumerate(links):
+        if index == at:
+            continue
+        strength = link.part.pull_strength_n
+        if strength is None or strength < demand - 1.0:
+            yield Breach("pull strength", severity, link.part.number, f"{strength} N against {demand:.0f} N")
+    outlet = need.position.outlet.pull_strength_n
+    bears = need.numbers.outlet_strength_n if outlet is None else outlet
+    if bears < demand - 1.0:
+        yield Breach("outlet strength", severity, "outlet", f"{bears:.0f} N against {demand:.0f} N")
+
+
+def _bond(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
+    """Continuity from dispenser to spout; for DEF only advice (UL 87C issue 4, secondary)."""
+    severity = SHOULD if need.is_def else MUST
+    total, numbers = len(links) * need.numbers.joint_resistance_ohm, need.numbers
+    for link in links:
+        part, hose = link.part, link.part.hose
+        resistance = part.resistance_ohm
+        if hose is not None:
+            resistance = None if hose.resistance_ohm_m is None else hose.resistance_ohm_m * hose.length_m
+            if hose.resistance_ohm_m is not None and hose.resistance_ohm_m > numbers.hose_resistance_max_ohm_m * 1.001:
+                yield Breach("part resistance", severity, part.number, f"{hose.resistance_ohm_m:.0f} ohm/m")
+        elif resistance is not None and resistance > numbers.device_resistance_max_ohm:
+            yield Breach("part resistance", severity, part.number, f"{resistance:.0f} ohm")
+        if resistance is None:
+            yield Breach("continuity", severity, part.number, "resistance not stated")
+        total += resistance or 0.0
+    if total > numbers.total_resistance_max_ohm:
+        near = is_near(total, numbers.total_resistance_max_ohm, 0.001)
+        yield Breach("total resistance", severity, "set", f"{total:.0f} ohm", near)
+
+
+def delivered_flows_m3_s(links: Sequence[SetLink], need: Need) -> tuple[float, float]:
+    """Return the flow at the nozzle, cold and hot, capped by dispenser and road limit."""
+    parts = tuple(link.part for link in links)
+    rise = max(filler.height_m for filler in need.position.fillers) - need.position.outlet.height_m
+    cap = need.supply_flow_m3_s if need.road_limit_m3_s is None else min(need.supply_flow_m3_s, need.road_limit_m3_s)
+    liquid = need.position.liquid
+    flows = []
+    for temperature in (need.cold_c, need.hot_c):
+        state = fluid_state(liquid.family.value, liquid.blend_percent, temperature)
+        flows.append(min(cap, solved_flow_m3_s(parts, need.supply_pressure_pa, rise, state)))
+    return flows[0], flows[1]
+
+
+def _flow(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
+    last = links[-1].part
+    nozzle = last.nozzle
+    assert nozzle is not None
+    flows = delivered_flows_m3_s(links, need)
+    slowest = min(flows)
+    if nozzle.minimum_flow_m3_s is None:
+        if need.automatic:
+            yield Breach("nozzle minimum flow", MUST, last.number, "no least flow stated for the shut-off")
+    elif slowest < nozzle.minimum_flow_m3_s * (1 + FLOW_BAND):
+        near = is_near(slowest, nozzle.minimum_flow_m3_s, FLOW_BAND)
+        yield Breach("nozzle minimum flow", MUST, last.number, f"{slowest * 6e4:.1f} L/min", near)
+    if max(flows) > nozzle.maximum_flow_m3_s * (1 + 1e-3):
+        near = is_near(max(flows), nozzle.maximum_flow_m3_s, FLOW_BAND)
+        yield Breach("nozzle maximum flow", MUST, last.number, f"{max(flows) * 6e4:.1f} L/min", near)
+    if slowest < need.wanted_flow_m3_s:
+        near = is_near(slowest, need.wanted_flow_m3_s, FLOW_BAND)
+        yield Breach("wanted flow", SHOULD, "set", f"{slowest * 6e4:.1f} L/min", near)
+    yield from _opening_pressure(links, need)
+
+
+def _opening_pressure(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
+    """At the design flow enough pressure must be left at the nozzle inlet to open its device."""
+    last = links[-1].part
+    nozzle = last.nozzle
+    assert nozzle is not None
+    if nozzle.opening_pressure_pa is None:
+        return
+    liquid, design = need.position.liquid, max(need.wanted_flow_m3_s, nozzle.minimum_flow_m3_s or 0.0)
+    rise = max(filler.height_m for filler in need.position.fillers) - need.position.outlet.height_m
+    upstream = tuple(link.part for link in links[:-1])
+    for temperature in (need.cold_c, need.hot_c):
+        state = fluid_state(liquid.family.value, liquid.blend_percent, temperature)
+        static = state.density_kg_m3 * GRAVITY_M_S2 * rise
+        left = need.supply_pressure_pa - static - chain_loss_pa(upstream, design, state)
+        if left < nozzle.opening_pressure_pa * (1 + FLOW_BAND):
+            near = is_near(left, nozzle.opening_pressure_pa, 0.15)
+            yield Breach("nozzle opening pressure", MUST, last.number, f"{left:.0f} Pa at the inlet", near)
+            return
