@@ -104,6 +104,12 @@ class Workbench:
 
         return survey_text.survey_from_json(text, place)
 
+    def survey_from_bytes(self, raw: bytes, place: str) -> Survey:
+        """Return the survey in UTF-8 JSON bytes; ``place`` names their origin in faults."""
+        from spoutline.book import survey_text
+
+        return survey_text.survey_from_bytes(raw, place)
+
     def survey_to_json(self, survey: Survey) -> str:
         """Return the survey as JSON text, always the same for the same survey."""
         from spoutline.book import survey_text
@@ -206,7 +212,7 @@ class Workbench:
 
     def profiles_folder(self) -> Path:
         """Return the folder of the person's own jurisdictions."""
-        return self._settings.profiles or _user_folder() / "jurisdictions"
+        return self._settings.profiles or user_folder() / "jurisdictions"
 
     # planning
 
@@ -339,7 +345,7 @@ class Workbench:
     def _database_url(self) -> str:
         from spoutline.book.address import database_url
 
-        return database_url(self._settings.database, _user_folder())
+        return database_url(self._settings.database, user_folder())
 
     # what only the stores together can check
 
@@ -371,7 +377,8 @@ class Workbench:
         return {number: catalogue.nearest_numbers(number) for number in numbers if number not in known}
 
 
-def _user_folder() -> Path:
+def user_folder() -> Path:
+    """Return the folder where the person's surveys and jurisdictions lie unless another is named."""
     import platformdirs
 
     return Path(platformdirs.user_data_dir("spoutline", appauthor=False))

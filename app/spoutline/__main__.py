@@ -1,0 +1,36 @@
+"""The program's entry: the window without a command, the command line with one."""
+
+from __future__ import annotations
+
+import os
+import sys
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+
+
+def main() -> int:
+    """Run the program on the process's arguments and return its exit code."""
+    from spoutline.cli.main import run
+
+    return run(sys.argv[1:], open_window)
+
+
+def open_window(workbench: Workbench, demo: str | None) -> int:
+    """Open the window; where none can open, say why and how the command line does the job, and return 2."""
+    from spoutline.cli.display_server import COMMAND_LINE_FORM, reason_against_window
+    from spoutline.cli.exit_code import ExitCode
+
+    reason = reason_against_window(os.environ)
+    if reason is not None:
+        sys.stderr.write(f"spoutline: no window can open. {reason}\n{COMMAND_LINE_FORM}")
+        return ExitCode.BAD_INPUT
+    survey = None if demo is None else workbench.demo_survey(demo)
+    from spoutline.gui.window.start import run
+
+    return run(lambda: workbench, survey, [sys.argv[0]])
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,66 @@
+"""`bill`: write the bill of a site as PDF, CSV or XLSX; all files asked for, or none."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from spoutline.cli.command import Command, add_survey, display_of
+from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.files import check_outputs, read_survey, write_whole
+from spoutline.cli.plan import outcome_of
+from spoutline.cli.progress import TerminalProgress
+from spoutline.model.faults import InputFault, InputProblem
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+
+_FORMATS = ("pdf", "csv", "xlsx")
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    add_survey(parser)
+    parser.add_argument("--pdf", metavar="F", type=Path, help="write the bill with checks and caution sheet here")
+    parser.add_argument("--csv", metavar="F", type=Path, help="write the parts list here")
+    parser.add_argument("--xlsx", metavar="F", type=Path, help="write the bill as a workbook here")
+    parser.add_argument("--dated", metavar="YYYY-MM-DD", help="date printed on the paper; none where not given")
+
+
+def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    outputs = {f"--{name}": path for name in _FORMATS if isinstance(path := getattr(arguments, name), Path)}
+    if not outputs:
+        raise InputFault((InputProblem("", "--pdf", "nothing", "name at least one file: --pdf, --csv or --xlsx"),))
+    check_outputs(outputs, arguments.survey)
+    dated = _date(arguments.dated)
+    survey = read_survey(workbench, arguments.survey)
+    site_plan = workbench.plan_site(survey, TerminalProgress())
+    display = display_of(arguments)
+    contents: dict[Path, bytes] = {}
+    if arguments.pdf:
+        contents[arguments.pdf] = workbench.bill_pdf(site_plan, display, dated)
+    if arguments.csv:
+        contents[arguments.csv] = workbench.bill_csv(site_plan, display)
+    if arguments.xlsx:
+        contents[arguments.xlsx] = workbench.bill_xlsx(site_plan, display)
+    write_whole(contents)
+    outcome = outcome_of(site_plan)
+    if outcome is ExitCode.DOES_NOT_FIT:
+        open_positions = ", ".join(plan.position.label for plan in site_plan.positions if not plan.keeps_every_must)
+        sys.stderr.write(f"Written, but without a set that keeps every must: {open_positions}\n")
+    return outcome
+
+
+def _date(text: str | None) -> date | None:
+    if text is None:
+        return None
+    try:
+        return date.fromisoformat(text)
+    except ValueError as fault:
+        wanted = "write a date of the calendar as YYYY-MM-DD"
+        raise InputFault((InputProblem("", "--dated", repr(text), wanted),)) from fault
+
+
+BILL = Command("bill", "write the bill of a survey as PDF, CSV or XLSX", _arguments, _run)

@@ -1,0 +1,62 @@
+"""What a command is: a name, its arguments, and a function that does it."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from spoutline.cli.exit_code import ExitCode
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+    from spoutline.units.display import Display
+
+
+@dataclass(frozen=True, slots=True)
+class Command:
+    """One command of the command line.
+
+    ``arguments`` declares them on a parser; ``run`` receives the use cases and the parsed arguments.
+    """
+
+    name: str
+    summary: str
+    arguments: Callable[[argparse.ArgumentParser], None]
+    run: Callable[[Workbench, argparse.Namespace], ExitCode]
+
+
+def shared_options() -> argparse.ArgumentParser:
+    """Return the options that may also stand behind a command, as a parent parser."""
+    parser = argparse.ArgumentParser(add_help=False, argument_default=argparse.SUPPRESS)
+    add_shared(parser, units_default=argparse.SUPPRESS)
+    return parser
+
+
+def add_shared(parser: argparse.ArgumentParser, *, units_default: str) -> None:
+    """Declare the options that may stand before or behind a command."""
+    suppress = argparse.SUPPRESS
+    parser.add_argument(
+        "--database", metavar="PATH_OR_URL", default=suppress, help="surveys and catalogue; a file or a database URL"
+    )
+    parser.add_argument(
+        "--profiles", metavar="DIR", type=Path, default=suppress, help="folder of the own jurisdictions"
+    )
+    parser.add_argument(
+        "--units", choices=("si", "us"), default=units_default, help="units of texts and paper; JSON is always SI"
+    )
+
+
+def add_survey(parser: argparse.ArgumentParser) -> None:
+    """Declare the survey argument."""
+    parser.add_argument("survey", metavar="SURVEY", help="survey file in JSON, or - for standard input")
+
+
+def display_of(arguments: argparse.Namespace) -> Display:
+    """Return the display in the unit system that the person asked for."""
+    from spoutline.units.accepted import UnitSystem
+    from spoutline.units.display import Display
+
+    return Display(UnitSystem(arguments.units.upper()))

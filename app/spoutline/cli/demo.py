@@ -1,0 +1,34 @@
+"""`demo`: list the ready demo surveys, or print one."""
+
+from __future__ import annotations
+
+import argparse
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from spoutline.cli.command import Command
+from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.files import write_standard_output, write_whole
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("name", metavar="NAME", nargs="?", help="which demo survey; without it their names are listed")
+    parser.add_argument("--out", metavar="F", type=Path, help="write to this file instead of standard output")
+
+
+def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    if arguments.name is None:
+        text = "".join(f"{name}\n" for name in workbench.demo_names())
+    else:
+        text = workbench.survey_to_json(workbench.demo_survey(arguments.name))
+    if arguments.out is None:
+        write_standard_output(text)
+    else:
+        write_whole({arguments.out: text.encode("utf-8")})
+    return ExitCode.FITS
+
+
+DEMO = Command("demo", "print a ready demo survey", _arguments, _run)

@@ -1,0 +1,109 @@
+"""Reading a survey from a file or standard input, and writing results whole or not at all."""
+
+from __future__ import annotations
+
+import contextlib
+import os
+import sys
+import tempfile
+from collections.abc import Iterator, Mapping
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from spoutline.model.faults import InputFault, InputProblem, StoreFault
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+    from spoutline.model.survey import Survey
+
+STANDARD_INPUT = "-"
+
+
+def read_survey(workbench: Workbench, name: str) -> Survey:
+    """Return the survey in the file ``name``, or on standard input for ``-``; raise ``InputFault``."""
+    if name != STANDARD_INPUT:
+        return workbench.read_survey(Path(name))
+    return workbench.survey_from_bytes(read_standard_input(), "standard input")
+
+
+def read_standard_input() -> bytes:
+    """Return all of standard input; nothing where the program has none."""
+    return b"" if sys.stdin is None else sys.stdin.buffer.read()
+
+
+def write_standard_output(text: str) -> None:
+    """Write ``text`` as UTF-8 whatever the terminal's encoding, so that a redirected file is always the same."""
+    try:
+        sys.stdout.flush()
+        sys.stdout.buffer.write(text.encode("utf-8"))
+        sys.stdout.buffer.flush()
+    except BrokenPipeError:
+        raise
+    except OSError as fault:
+        raise StoreFault(f"Standard output cannot be written: {fault.strerror or fault}.") from fault
+
+
+def write_whole(contents: Mapping[Path, bytes]) -> None:
+    """Write every file, or none: all are written beside their targets first, then moved into place.
+
+    Raise ``StoreFault`` naming the file that cannot be written.
+    """
+    written: list[tuple[Path, Path]] = []
+    try:
+        for path, content in contents.items():
+            written.append((_write_beside(path, content), path))
+        for part, path in written:
+            with _telling(path):
+                part.replace(path)
+    except BaseException:
+        for part, _ in written:
+            part.unlink(missing_ok=True)
+        raise
+
+
+def check_outputs(outputs: Mapping[str, Path], survey_name: str) -> None:
+    """Raise ``InputFault`` where two outputs are one file, or an output would overwrite the survey."""
+    problems: list[InputProblem] = []
+    taken = {} if survey_name == STANDARD_INPUT else {Path(survey_name).resolve(): "the survey itself"}
+    for option, path in outputs.items():
+        place = path.resolve()
+        if place in taken:
+            problems.append(InputProblem("", option, f"'{path}'", f"this is {taken[place]}; name another file"))
+        elif path.is_dir():
+            problems.append(InputProblem("", option, f"'{path}'", "this is a folder; name a file in it"))
+        taken.setdefault(place, f"the file of {option}")
+    if problems:
+        raise InputFault(tuple(problems))
+
+
+def _write_beside(path: Path, content: bytes) -> Path:
+    with _telling(path):
+        handle, name = tempfile.mkstemp(prefix=f".{path.name}-", suffix=".part", dir=path.parent)
+        part = Path(name)
+        try:
+            with os.fdopen(handle, "wb") as stream:
+                stream.write(content)
+                stream.flush()
+                os.fsync(stream.fileno())
+            part.chmod(_mode_for(path))
+        except BaseException:
+            part.unlink(missing_ok=True)
+            raise
+        return part
+
+
+def _mode_for(path: Path) -> int:
+    """Return the mode of the file that gets replaced, or what the person's mask gives a new one."""
+    with contextlib.suppress(FileNotFoundError):
+        return path.stat().st_mode & 0o777
+    mask = os.umask(0)
+    os.umask(mask)
+    return 0o666 & ~mask
+
+
+@contextlib.contextmanager
+def _telling(path: Path) -> Iterator[None]:
+    try:
+        yield
+    except OSError as fault:
+        raise StoreFault(f"{path} cannot be written: {fault.strerror or fault}. Nothing was written.") from fault

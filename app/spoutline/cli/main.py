@@ -1,0 +1,122 @@
+"""The command line: arguments in, a command or the window, an exit code out; never a traceback."""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+import traceback
+from collections.abc import Callable, Sequence
+
+import spoutline
+from spoutline.bootstrap import DEFAULT_DEMO, Settings, Workbench, open_workbench
+from spoutline.cli.bill import BILL
+from spoutline.cli.command import Command, add_shared, shared_options
+from spoutline.cli.demo import DEMO
+from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.plan import PLAN
+from spoutline.cli.profile import PROFILE
+from spoutline.cli.schema import SCHEMA
+from spoutline.cli.whynot import WHYNOT
+from spoutline.model.faults import InputFault, StoreFault
+
+COMMANDS: tuple[Command, ...] = (PLAN, BILL, WHYNOT, SCHEMA, PROFILE, DEMO)
+WINDOW = "window"
+
+OpenWindow = Callable[[Workbench, "str | None"], int]
+
+_EPILOG = (
+    "Without a command the window opens. Exit codes: 0 every position has a set that keeps every must, "
+    "1 some position has none, 2 the input is bad (the message names the field)."
+)
+
+
+def run(argv: Sequence[str], open_window: OpenWindow) -> int:
+    """Do what ``argv`` asks and return the exit code.
+
+    ``open_window`` opens the window on a workbench, with the name of a demo survey where one was asked for; it is
+    passed in because commands know nothing of windows.
+    """
+    try:
+        arguments = _parser().parse_args(argv)
+    except SystemExit as leave:
+        return leave.code if isinstance(leave.code, int) else ExitCode.BAD_INPUT
+    workbench = open_workbench(
+        Settings(
+            database=getattr(arguments, "database", None),
+            profiles=getattr(arguments, "profiles", None),
+        )
+    )
+    try:
+        return _guarded(workbench, arguments, open_window)
+    finally:
+        workbench.close()
+
+
+def _guarded(workbench: Workbench, arguments: argparse.Namespace, open_window: OpenWindow) -> int:
+    try:
+        return _done(workbench, arguments, open_window)
+    except (InputFault, StoreFault) as fault:
+        lines = [str(problem) for problem in fault.problems] if isinstance(fault, InputFault) else [str(fault)]
+        return _tell("".join(f"spoutline: {line}\n" for line in lines), ExitCode.BAD_INPUT)
+    except BrokenPipeError:
+        return _reader_left()
+    except KeyboardInterrupt:
+        return _tell("\nspoutline: stopped; nothing more was written\n", ExitCode.INTERRUPTED)
+    except Exception:
+        return _defect()
+
+
+def _done(workbench: Workbench, arguments: argparse.Namespace, open_window: OpenWindow) -> int:
+    if arguments.command in (None, WINDOW):
+        return open_window(workbench, getattr(arguments, "demo", None))
+    command = next(command for command in COMMANDS if command.name == arguments.command)
+    return command.run(workbench, arguments)
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(prog="spoutline", description=spoutline.__doc__, epilog=_EPILOG)
+    add_shared(parser, units_default="si")
+    parser.add_argument("--version", action="version", version=f"spoutline {spoutline.__version__}")
+    commands = parser.add_subparsers(dest="command", metavar="COMMAND")
+    window = commands.add_parser(WINDOW, help="open the window (also without a command)", parents=[shared_options()])
+    window.add_argument(
+        "--demo", metavar="NAME", nargs="?", const=DEFAULT_DEMO, help="open on a ready demo survey, put into the book"
+    )
+    for command in COMMANDS:
+        command.arguments(
+            commands.add_parser(
+                command.name,
+                help=command.summary,
+                description=command.summary,
+                parents=[shared_options()],
+                epilog=_EPILOG,
+            )
+        )
+    return parser
+
+
+def _tell(text: str, code: ExitCode) -> int:
+    if sys.stderr is not None:
+        sys.stderr.write(text)
+    return code
+
+
+def _reader_left() -> int:
+    """End quietly where whoever read our output has left, as `head` does; Python must not write at exit either."""
+    os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+    return ExitCode.FITS
+
+
+def _defect() -> int:
+    """Note an unforeseen fault in a file; the person gets a sentence, not a traceback."""
+    from spoutline.bootstrap import user_folder
+
+    path = user_folder() / "fault.log"
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_text(traceback.format_exc(), encoding="utf-8")
+        noted = f"It is noted in {path}; please report it with that file."
+    except OSError:
+        noted = "Please report it with the command you gave."
+    return _tell(f"spoutline: a fault of the program stopped this command. {noted}\n", ExitCode.DEFECT)

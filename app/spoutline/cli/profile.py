@@ -1,0 +1,97 @@
+"""`profile`: list, show, copy, export, import and remove jurisdictions."""
+
+from __future__ import annotations
+
+import argparse
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from spoutline.cli.command import Command, shared_options
+from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.files import STANDARD_INPUT, read_standard_input, write_standard_output, write_whole
+from spoutline.model.faults import InputFault, InputProblem
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+    from spoutline.model.limit import Jurisdiction
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    actions = parser.add_subparsers(dest="action", required=True, metavar="ACTION")
+    actions.add_parser("list", help="list all jurisdictions", parents=[shared_options()])
+    show = actions.add_parser(
+        "show", help="print every limit of a jurisdiction with its source and status", parents=[shared_options()]
+    )
+    show.add_argument("id", metavar="ID")
+    copy = actions.add_parser("copy", help="make an own jurisdiction from another, to edit", parents=[shared_options()])
+    copy.add_argument("id", metavar="ID")
+    copy.add_argument("new_id", metavar="NEW_ID")
+    copy.add_argument("--title", metavar="TEXT", help="title of the copy")
+    export = actions.add_parser(
+        "export", help="print a jurisdiction as a file that can be edited and imported", parents=[shared_options()]
+    )
+    export.add_argument("id", metavar="ID")
+    export.add_argument("--out", metavar="F", type=Path, help="write to this file instead of standard output")
+    take = actions.add_parser(
+        "import", help="check an edited jurisdiction file and keep it", parents=[shared_options()]
+    )
+    take.add_argument("file", metavar="FILE", help="jurisdiction file, or - for standard input")
+    remove = actions.add_parser("remove", help="delete an own jurisdiction", parents=[shared_options()])
+    remove.add_argument("id", metavar="ID")
+
+
+def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    if arguments.action == "list":
+        write_standard_output("".join(f"{_line(profile)}\n" for profile in workbench.profiles()))
+    elif arguments.action == "show":
+        write_standard_output(_limits(workbench.profile(arguments.id)))
+    elif arguments.action == "copy":
+        title = arguments.title or f"Copy of {workbench.profile(arguments.id).title}"
+        profile = workbench.copy_profile(arguments.id, arguments.new_id, title)
+        write_standard_output(f"{workbench.save_profile(profile)}\n")
+    elif arguments.action == "export":
+        _export(workbench, arguments)
+    elif arguments.action == "import":
+        write_standard_output(f"{workbench.save_profile(_read(workbench, arguments.file))}\n")
+    else:
+        workbench.remove_profile(arguments.id)
+    return ExitCode.FITS
+
+
+def _line(profile: Jurisdiction) -> str:
+    origin = "built in" if profile.built_in else "own"
+    return f"{profile.id}  ({origin})  {profile.title}, edition {profile.edition}"
+
+
+def _limits(profile: Jurisdiction) -> str:
+    lines = [_line(profile)]
+    for limit in profile.limits:
+        printed = f"{limit.printed} {limit.printed_unit}".strip() or "no figure"
+        source = ", ".join(text for text in (limit.source, limit.clause, limit.edition) if text)
+        lines.append(f"{limit.id}: {printed}  [{limit.status}]  {limit.title}. {source}")
+    lines += [f"Ask: {question}" for question in profile.questions]
+    return "\n".join(lines) + "\n"
+
+
+def _export(workbench: Workbench, arguments: argparse.Namespace) -> None:
+    text = workbench.profile_to_toml(workbench.profile(arguments.id))
+    if arguments.out is None:
+        write_standard_output(text)
+    else:
+        write_whole({arguments.out: text.encode("utf-8")})
+
+
+def _read(workbench: Workbench, name: str) -> Jurisdiction:
+    place = "standard input" if name == STANDARD_INPUT else name
+    try:
+        raw = read_standard_input() if name == STANDARD_INPUT else Path(name).read_bytes()
+        return workbench.profile_from_toml(raw.decode("utf-8-sig"), place)
+    except UnicodeDecodeError as fault:
+        wanted = "the file must be UTF-8 text"
+        raise InputFault((InputProblem(place, "encoding", f"byte {fault.start}", wanted),)) from fault
+    except OSError as fault:
+        wanted = f"a readable jurisdiction file is needed ({fault.strerror or fault})"
+        raise InputFault((InputProblem(place, "file", "this path", wanted),)) from fault
+
+
+PROFILE = Command("profile", "list, show, copy, export, import and remove jurisdictions", _arguments, _run)

@@ -1,0 +1,42 @@
+"""`schema`: print the JSON Schema of a survey, or of the plan document."""
+
+from __future__ import annotations
+
+import argparse
+import json
+from typing import TYPE_CHECKING
+
+from spoutline.cli.command import Command
+from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.files import write_standard_output
+
+if TYPE_CHECKING:
+    from pydantic import BaseModel
+
+    from spoutline.bootstrap import Workbench
+
+DIALECT = "https://json-schema.org/draft/2020-12/schema"
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("--output", action="store_true", help="the schema of what `plan --json` prints")
+
+
+def _run(_workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    if arguments.output:
+        from spoutline.cli.plan_document import PlanDocument
+
+        write_standard_output(schema_text(PlanDocument))
+    else:
+        from spoutline.model.survey import Survey
+
+        write_standard_output(schema_text(Survey))
+    return ExitCode.FITS
+
+
+def schema_text(model: type[BaseModel]) -> str:
+    """Return the JSON Schema of ``model`` as indented text."""
+    return json.dumps({"$schema": DIALECT, **model.model_json_schema()}, indent=2, ensure_ascii=False) + "\n"
+
+
+SCHEMA = Command("schema", "print the JSON Schema of a survey", _arguments, _run)
