@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.search.listener import Listener
 
 if TYPE_CHECKING:
     from datetime import date
@@ -21,6 +22,7 @@ if TYPE_CHECKING:
     from spoutline.model.part import Part, PartKind
     from spoutline.model.plan import PartVerdict, PositionPlan, SitePlan, SlotCount
     from spoutline.model.survey import Position, Survey
+    from spoutline.planning.desk import Desk
     from spoutline.planning.protocols import Progress
     from spoutline.ruletables.cautions import Caution
     from spoutline.units.display import Display
@@ -220,8 +222,7 @@ class Workbench:
         """Plan one position of a survey; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop."""
         from spoutline.planning.plan_position import plan_position
 
-        position = self._position(survey, label)
-        return plan_position(survey, position, self._checked_tables(survey), self._opened_catalogue(), progress)
+        return plan_position(self._position(survey, label), survey.site, self._desk(survey, progress))
 
     def plan_site(self, survey: Survey, progress: Progress | None = None) -> SitePlan:
         """Plan every position of a survey; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop."""
@@ -231,18 +232,16 @@ class Workbench:
 
     def counts(self, survey: Survey, label: str) -> tuple[SlotCount, ...]:
         """Return how many parts remain per slot of a position's chain; empty where no requirement can be derived."""
-        from spoutline.planning.counts import counts
+        from spoutline.planning.plan_position import counts_for
 
-        position = self._position(survey, label)
-        return counts(survey, position, self._checked_tables(survey), self._opened_catalogue())
+        return counts_for(self._position(survey, label), survey.site, self._desk(survey))
 
-    def why_not(self, survey: Survey, label: str, number: str) -> PartVerdict:
+    def why_not(self, survey: Survey, label: str, number: str, progress: Progress | None = None) -> PartVerdict:
         """Return every rule that a catalogue part breaks at a position, or how it could serve there."""
         from spoutline.planning.why_not import why_not
 
-        position = self._position(survey, label)
-        part = self.part(number)
-        return why_not(survey, position, part, self._checked_tables(survey), self._opened_catalogue())
+        position, part = self._position(survey, label), self.part(number)
+        return why_not(position, survey.site, part, self._desk(survey, progress))
 
     # the catalogue
 
@@ -358,6 +357,12 @@ class Workbench:
             raise not_one_of(label, labels, field="position")
         return position
 
+    def _desk(self, survey: Survey, progress: Progress | None = None) -> Desk:
+        from spoutline.planning.desk import Desk
+
+        listener = _StopWith(progress) if progress else None
+        return Desk(self._checked_tables(survey), self._opened_catalogue(), listener)
+
     def _checked_tables(self, survey: Survey) -> RuleTables:
         """Return the rule tables of a survey whose jurisdiction, currency and decided parts exist."""
         from spoutline.book.survey_check import check_names
@@ -375,6 +380,17 @@ class Workbench:
         catalogue = self._opened_catalogue()
         known = {part.number for part in catalogue.parts(numbers)}
         return {number: catalogue.nearest_numbers(number) for number in numbers if number not in known}
+
+
+class _StopWith(Listener):
+    """Lets a search end when whoever waits for it asks to stop."""
+
+    def __init__(self, progress: Progress) -> None:
+        self._progress = progress
+
+    def should_stop(self) -> bool:
+        """Pass the question on."""
+        return self._progress.should_stop()
 
 
 def user_folder() -> Path:
