@@ -194,6 +194,41 @@ def flow_curve(
     )
 
 
+def delivered_flow_line(*, solved_flow_m3_s: float, caps: tuple[Quantity, ...]) -> WorkedLine:
+    """Return the flow that arrives in the tank: the least of the solved flow and everything that caps it.
+
+    Parameters
+    ----------
+    solved_flow_m3_s : float
+        Flow at which losses and rise use up the pressure [m3/s], 0 or more.
+    caps : tuple of Quantity
+        Named upper limits [m3/s]: what the dispenser gives, what the law allows.
+
+    Returns
+    -------
+    WorkedLine
+        The line whose result is the flow [m3/s]; its note names what decides.
+
+    Raises
+    ------
+    OutOfRange
+        A negative flow or cap.
+
+    Source: a limit on the flow is a row of the rule tables (for gasoline into road vehicles 40 CFR 80.22(j)).
+    """
+    flows = (Quantity("Q_solved", solved_flow_m3_s, Dimension.FLOW), *caps)
+    for flow in flows:
+        require_between(flow.name, flow.value, Dimension.FLOW, low=0.0)
+    least = min(flows, key=lambda flow: flow.value)
+    return WorkedLine(
+        formula=f"Q = min({', '.join(flow.name for flow in flows)})",
+        inputs=flows,
+        result=Quantity("Q", least.value, Dimension.FLOW),
+        source="the smallest decides",
+        note=f"{least.name} decides",
+    )
+
+
 def surge_of_stop(*, velocity_m_s: float, state: LiquidState) -> Surge:
     """Return the pressure rise of an instant stop, ``p = rho c v``; nozzles close slower, so this is advice.
 

@@ -212,6 +212,35 @@ def annulus_laminar_constant(diameter_ratio: float) -> float:
     return LAMINAR_ROUND.value * gap**2 / below
 
 
+def coil_critical_reynolds(*, bore_m: float, coil_diameter_m: float) -> float:
+    """Return the Reynolds number at which flow in a coil turns turbulent; later than in a straight bore.
+
+    Parameters
+    ----------
+    bore_m : float
+        Bore [m].
+    coil_diameter_m : float
+        Diameter of the coil's centre line [m], at least two bores.
+
+    Returns
+    -------
+    float
+        Critical Reynolds number [-].
+
+    Raises
+    ------
+    OutOfRange
+        A bore not above zero or a tighter coil.
+
+    Source: Schmidt 1967 as given in the fluids library.
+    """
+    from fluids.friction import helical_Re_crit
+
+    require_positive("bore_m", bore_m, Dimension.DIAMETER)
+    require_between("coil_diameter_m", coil_diameter_m, Dimension.DIAMETER, low=LEAST_COIL_RATIO.value * bore_m)
+    return float(helical_Re_crit(bore_m, coil_diameter_m, Method="Schmidt"))
+
+
 def coil_friction_factor(*, reynolds: float, bore_m: float, coil_diameter_m: float, roughness_m: float) -> float:
     """Return the Darcy friction factor of hose wound on a drum: the larger of the straight and the coil factor.
 
@@ -273,9 +302,9 @@ def trusted_coil_friction_factor(reynolds: float, bore_m: float, coil_diameter_m
 
 
 def _schmidt(reynolds: float, bore_m: float, coil_diameter_m: float, roughness_m: float) -> float:
-    from fluids.friction import helical_laminar_fd_Schmidt, helical_Re_crit, helical_turbulent_fd_Schmidt
+    from fluids.friction import helical_laminar_fd_Schmidt, helical_turbulent_fd_Schmidt
 
-    critical = helical_Re_crit(bore_m, coil_diameter_m, Method="Schmidt")
+    critical = coil_critical_reynolds(bore_m=bore_m, coil_diameter_m=coil_diameter_m)
 
     def turbulent(at: float) -> float:
         return float(helical_turbulent_fd_Schmidt(at, bore_m, coil_diameter_m, roughness_m))
