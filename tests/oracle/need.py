@@ -93,7 +93,7 @@ def need_of(position: Position, site: Site) -> Need:
     flow_key = "def" if family is LiquidFamily.DEF else duty.value
     supply = position.supply
     chains, at_nozzle = _chains(position, numbers, reach_m)
-    hold_open = position.hold_open_wanted and _hold_open_allowed(position, numbers)
+    hold_open = position.hold_open_wanted and _hold_open_allowed(position, site, numbers)
     road = family is LiquidFamily.GASOLINE and duty is Duty.CAR
     return Need(
         site=site,
@@ -164,15 +164,17 @@ def _spouts(family: LiquidFamily, duty: Duty, numbers: Numbers) -> tuple[tuple[N
 
 
 def _manual_case(position: Position, site: Site) -> bool:
-    """Manual nozzles: an attendant on a reel with fuel oil or diesel (common practice, no source)."""
-    liquid_ok = position.liquid.family in (LiquidFamily.FUEL_OIL, LiquidFamily.DIESEL)
+    """Manual nozzles: an attendant on a reel with the diesel family (common practice, no source)."""
+    liquid_ok = position.liquid.family in (LiquidFamily.FUEL_OIL, LiquidFamily.DIESEL, LiquidFamily.KEROSENE)
     return site.service is Service.ATTENDED and position.duty is Duty.REEL and liquid_ok
 
 
-def _hold_open_allowed(position: Position, numbers: Numbers) -> bool:
+def _hold_open_allowed(position: Position, site: Site, numbers: Numbers) -> bool:
     if position.duty is Duty.MARINE:
         return numbers.hold_open_marine
-    return numbers.hold_open_overhead if position.overhead else True
+    if position.overhead and not numbers.hold_open_overhead:
+        return False
+    return site.service is not Service.UNATTENDED or numbers.hold_open_unattended
 
 
 def _construction(position: Position) -> HoseConstruction | None:

@@ -52,12 +52,13 @@ class Numbers:
     separation_least_n: float = 100 * POUND_FORCE_N  # UL 567:2021 6.3 (secondary)
     separation_greatest_n: float = 350 * POUND_FORCE_N
     pressure_rating_pa: float = 50 * POUND_PER_SQUARE_INCH_PA  # UL 2586 1.1, verified
-    hose_resistance_max_ohm_m: float = 70_000 / FOOT_M  # UL 330 (memory)
+    hose_resistance_max_ohm_m: float | None = 70_000 / FOOT_M  # UL 330 (memory)
     device_resistance_max_ohm: float = 0.5e6  # UL 567A 12.2 (secondary)
     total_resistance_max_ohm: float = 1e6  # NFPA 77 guidance (memory)
     joint_resistance_ohm: float = 1.0  # engineering judgement
     vapour_recovery: str = "optional"
-    vapour_removal: str = "allowed"
+    vapour_removal: str = "ask"  # 77 FR 28772: a state revises its plan first
+    hold_open_unattended: bool = True  # Oregon State Fire Marshal page on card sites, verified
     hold_open_marine: bool = False  # 29 CFR 1910.106(g)(4), NFPA 30A ch. 11 (memory)
     hold_open_overhead: bool = False  # IFC 2304/2306 (memory)
     # engineering judgement from here
@@ -67,6 +68,7 @@ class Numbers:
     outlet_strength_n: float = 1.25 * 350 * POUND_FORCE_N
     slack_fraction: float = 0.05
     slack_least_m: float = 0.15
+    whip_margin: float = 1.2
     # common practice, no source from here
     ground_clearance_m: float = 0.10
     supply_pressure_pa: float = 30 * POUND_PER_SQUARE_INCH_PA
@@ -102,15 +104,32 @@ EUROPE = replace(
     GENERAL_UNITED_STATES,
     scheme="EN",
     oxygenate_max_percent=15.0,  # EN 1360:2013 scope, verified
-    # ISO 9158 (memory): 21.3 mm at most; ISO 9159 (memory): 23.6 to about 25.5 mm
+    # ISO 9158 (memory): 21.3 mm at most; ISO 9159 (memory, weak): 23.6 to about 25.5 mm
+    gasoline_spout=SpoutBand(0.0, 0.0213),
+    diesel_car_spout=SpoutBand(0.0236, 0.0255),
+    diesel_truck_spout=SpoutBand(0.0285, 0.03175),
     gasoline_straight_m=None,
     gasoline_spring_m=None,
-    gasoline_road_flow_m3_s=None,  # the 10 gpm rule is a United States rule
+    gasoline_road_flow_m3_s=200 * LITRE_PER_MINUTE_M3_S,  # EN 13012:2021 scope, verified; 10 gpm is a US rule
     hose_length_max_m=None,  # no European figure found
     hose_length_max_fenced_m=None,
     hose_length_max_marine_m=None,
     separation_least_n=800.0,  # EN 13617-2 (memory)
     separation_greatest_n=1500.0,
+    outlet_strength_n=1.25 * 1500.0,
+    pressure_rating_pa=350e3,  # 3.5 bar (memory)
+    hose_resistance_max_ohm_m=None,  # EN ISO 8031 grades the assembly: 1 Mohm for grade ohm (memory)
+    device_resistance_max_ohm=1e6,
+    marine_long_m=8.0,
+    hold_open_unattended=False,  # national rules differ: the careful reading
+    supply_pressure_pa=200e3,
+    supply_flow_m3_s=(
+        ("car", 40 * LITRE_PER_MINUTE_M3_S),
+        ("truck", 130 * LITRE_PER_MINUTE_M3_S),
+        ("marine", 80 * LITRE_PER_MINUTE_M3_S),
+        ("reel", 80 * LITRE_PER_MINUTE_M3_S),
+        ("def", 40 * LITRE_PER_MINUTE_M3_S),
+    ),
 )
 
 NUMBERS: dict[str, Numbers] = {

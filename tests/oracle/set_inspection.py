@@ -112,7 +112,7 @@ def _whip(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
     whip = next((link.part for link in links if link.slot is Slot.WHIP_HOSE), None)
     if whip is None or whip.hose is None or need.position.outlet.direction is not OutletDirection.DOWN:
         return
-    arc = math.pi / 2 * whip.hose.minimum_bend_radius_m
+    arc = need.numbers.whip_margin * math.pi / 2 * whip.hose.minimum_bend_radius_m
     if whip.hose.length_m < arc:
         yield Breach("whip length", MUST, whip.number, f"{whip.hose.length_m:.2f} m cannot turn {arc:.2f} m of arc")
 
@@ -188,7 +188,8 @@ def _bond(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
         resistance = part.resistance_ohm
         if hose is not None:
             resistance = None if hose.resistance_ohm_m is None else hose.resistance_ohm_m * hose.length_m
-            if hose.resistance_ohm_m is not None and hose.resistance_ohm_m > numbers.hose_resistance_max_ohm_m * 1.001:
+            greatest = numbers.hose_resistance_max_ohm_m
+            if greatest is not None and (hose.resistance_ohm_m or 0.0) > greatest * 1.001:
                 yield Breach("part resistance", severity, part.number, f"{hose.resistance_ohm_m:.0f} ohm/m")
         elif resistance is not None and resistance > numbers.device_resistance_max_ohm:
             yield Breach("part resistance", severity, part.number, f"{resistance:.0f} ohm")
