@@ -203,7 +203,7 @@ POSITION_RULES: tuple[Rule, ...] = (
     Rule(
         id=RuleId.REACH_BEYOND_LIMIT,
         title="The filler lies further than the hose limit allows",
-        severity=_MUST,
+        severity=_SHOULD,
         requirement=Asked.REACH,
         source="geometry against the hose limit",
         limits=(L.HOSE_LENGTH_MAX, L.HOSE_LENGTH_MAX_FENCED, L.HOSE_LENGTH_MAX_MARINE),

@@ -1,0 +1,117 @@
+"""The rules that breakaways, swivels, adaptors and splitters can break."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from spoutline.model.finding import Finding, Severity
+from spoutline.model.limit import LimitId
+from spoutline.model.liquid import is_flammable
+from spoutline.model.part import Placement
+from spoutline.model.port import FlowPath
+from spoutline.model.quantity import Dimension, Fact, Quantity
+from spoutline.model.survey import Duty
+from spoutline.rules.figures import part_resistance_ohm
+from spoutline.rules.judging import Look, PartRule
+from spoutline.rules.registry import RuleId
+from spoutline.rules.verdicts import yes_no
+
+_PLANES_ROW = {
+    Duty.CAR: LimitId.SWIVEL_PLANES_CAR,
+    Duty.TRUCK: LimitId.SWIVEL_PLANES_TRUCK,
+    Duty.MARINE: LimitId.SWIVEL_PLANES_MARINE,
+    Duty.REEL: LimitId.SWIVEL_PLANES_REEL,
+}
+
+
+def marked_for_place(look: Look) -> Iterator[Finding]:
+    """Ask: the breakaway's marking allows its place. Source: UL 567/567B 1.3 and 18 (secondary)."""
+    data = look.part.breakaway
+    place = Placement.NOZZLE_END if look.requirement.breakaway_at_nozzle else Placement.DISPENSER_END
+    if data is not None and place not in data.placements:
+        named = Fact("placements", ", ".join(sorted(data.placements)))
+        yield look.broken(RuleId.BREAKAWAY_PLACEMENT, named, Fact("place", place))
+
+
+def separation_in_window(look: Look) -> Iterator[Finding]:
+    """Ask: both ends of the separation window (N) lie inside the profile's; should for a liquid that does not burn.
+
+    Source: UL 567 6.3 (secondary), written for petroleum; EN 13617-2 (memory).
+    """
+    data, allowed = look.part.breakaway, look.requirement.separation
+    if data is None:
+        return
+    if allowed.holds(data.separation_minimum_n) and allowed.holds(data.separation_maximum_n):
+        return
+    bounds = (("allowed_minimum", allowed.minimum), ("allowed_maximum", allowed.maximum))
+    yield look.broken(
+        RuleId.SEPARATION_WINDOW,
+        Quantity("separation_minimum", data.separation_minimum_n, Dimension.FORCE),
+        Quantity("separation_maximum", data.separation_maximum_n, Dimension.FORCE),
+        *(Quantity(name, bound, Dimension.FORCE) for name, bound in bounds if bound is not None),
+        severity=Severity.MUST if is_flammable(look.requirement.liquid.family) else Severity.SHOULD,
+        limits=(LimitId.BREAKAWAY_SEPARATION_MIN, LimitId.BREAKAWAY_SEPARATION_MAX),
+    )
+
+
+def closes_vapour(look: Look) -> Iterator[Finding]:
+    """Ask: a vapour breakaway closes the vapour path too. Source: CARB executive orders (secondary)."""
+    data, path = look.part.breakaway, look.requirement.path
+    if data is not None and path is not FlowPath.SINGLE and not data.closes_vapour:
+        yield look.broken(RuleId.BREAKAWAY_CLOSES_VAPOUR, Fact("path", path))
+
+
+def turns_enough(look: Look) -> Iterator[Finding]:
+    """Ask: the swivel turns in as many planes as the duty asks. Source: common practice."""
+    data, asked = look.part.swivel, look.requirement.swivel_planes
+    if data is not None and asked is not None and data.planes < asked:
+        yield look.broken(
+            RuleId.SWIVEL_PLANES,
+            Quantity("planes", data.planes, Dimension.COUNT),
+            Quantity("planes_asked", asked, Dimension.COUNT),
+            limits=(_PLANES_ROW[look.requirement.position.duty],),
+        )
+
+
+def device_resistance(look: Look) -> Iterator[Finding]:
+    """Ask: resistance (ohm) across a breakaway or swivel. Source: UL 567A 12.2 (secondary)."""
+    most = look.jurisdiction.optional_number(LimitId.BOND_DEVICE_MAX)
+    stated = part_resistance_ohm(look.part)
+    if most is not None and stated is not None and stated > most * (1.0 + 1e-9):
+        yield look.broken(
+            RuleId.PART_RESISTANCE,
+            Quantity("resistance", stated, Dimension.RESISTANCE),
+            Quantity("resistance_maximum", most, Dimension.RESISTANCE),
+            severity=look.requirement.bonding_severity,
+            limits=(LimitId.BOND_DEVICE_MAX,),
+        )
+
+
+def adaptor_path(look: Look) -> Iterator[Finding]:
+    """Ask: an adaptor leads from the outlet's path, or the set's, to the set's; a vapour port it leaves is closed.
+
+    Source: UL 330 clause 4 note; closing is common practice.
+    """
+    part, path = look.part, look.requirement.path
+    if part.inlet is None or part.outlet is None:
+        return
+    enters = (path, look.requirement.outlet.path)
+    if part.outlet.path is not path or part.inlet.path not in enters:
+        yield look.broken(RuleId.PART_PATH, Fact("part_path", part.outlet.path), Fact("path", path))
+    leaves_vapour = part.inlet.path is not FlowPath.SINGLE and part.outlet.path is FlowPath.SINGLE
+    if leaves_vapour and part.adaptor is not None and not part.adaptor.closes_vapour:
+        yield look.broken(RuleId.ADAPTOR_CLOSES_VAPOUR, Fact("part_path", part.inlet.path), Fact("path", path))
+
+
+def splitter_has_return(look: Look) -> Iterator[Finding]:
+    """Ask: a splitter finds a vapour return pipe at the outlet. Source: common practice."""
+    data, outlet = look.part.adaptor, look.requirement.position.outlet
+    if data is not None and data.needs_vapour_return and not outlet.vapour_return_available:
+        yield look.broken(RuleId.SPLITTER_VAPOUR_RETURN, Fact("vapour_return_available", yes_no(False)))
+
+
+BREAKAWAY_RULES: tuple[PartRule, ...] = (marked_for_place, separation_in_window, closes_vapour, device_resistance)
+SWIVEL_RULES: tuple[PartRule, ...] = (turns_enough, device_resistance)
+SWIVEL_BREAKAWAY_RULES: tuple[PartRule, ...] = (*BREAKAWAY_RULES, turns_enough)
+ADAPTOR_RULES: tuple[PartRule, ...] = (adaptor_path,)
+SPLITTER_RULES: tuple[PartRule, ...] = (adaptor_path, splitter_has_return)
