@@ -46,8 +46,8 @@ class CautionTable:
         return tuple(caution for caution in self.cautions if caution.applies_to(conditions))
 
 
-def load_cautions(resources: Path, language: str = "en") -> CautionTable:
-    """Return the caution table of a language.
+def load_cautions(resources: Path, language: str = "en") -> tuple[Caution, ...]:
+    """Return the cautions of a language in the order of the work.
 
     Raises
     ------
@@ -56,6 +56,11 @@ def load_cautions(resources: Path, language: str = "en") -> CautionTable:
     StoreFault
         The file cannot be read, or there is none for this language.
     """
+    return load_caution_table(resources, language).cautions
+
+
+def load_caution_table(resources: Path, language: str = "en") -> CautionTable:
+    """Return the cautions with language and edition; fails as ``load_cautions`` does."""
     path = resources / _FOLDER / f"{language}.toml"
     return cautions_from_toml(read_text(path), path.name)
 
