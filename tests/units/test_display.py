@@ -35,6 +35,7 @@ def test_every_dimension_has_a_core_unit_and_a_shown_unit_that_can_be_typed(dime
         (1556.8776, Dimension.FORCE, "1557 N", "350 lbf"),  # UL 567: 350 lbf (1557 N)
         (-20.0, Dimension.TEMPERATURE, "-20 °C", "-4 °F"),  # definition of the Fahrenheit scale
         (38.0, Dimension.TEMPERATURE, "38 °C", "100.4 °F"),
+        (-160.0 / 9.0, Dimension.TEMPERATURE, "-17.78 °C", "0 °F"),
         (10.0, Dimension.TEMPERATURE_DIFFERENCE, "10 K", "18 °F"),
         (0.5e6, Dimension.RESISTANCE, "500 kΩ", "500 kΩ"),  # UL 567A: 0.5 megohm
         (1e6, Dimension.RESISTANCE, "1 MΩ", "1 MΩ"),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import tomllib
 from collections.abc import Mapping
 from decimal import Decimal
@@ -144,6 +145,8 @@ def _wanted(error: ErrorDetails, field: str, row_type: type[BaseModel]) -> str:
     if isinstance(annotation, type) and issubclass(annotation, StrEnum):
         known = [member.value for member in annotation]
         return f"no such {_ENUM_WORDS[annotation]}; {nearest(str(error['input']), known)}"
+    if error["type"] == "enum":  # a word inside a list or table of the row
+        return nearest(str(error["input"]), re.findall(r"'([^']*)'", error["ctx"]["expected"]))
     if field == "id":
         return "start with a letter and use lower-case letters, digits and underscores, 40 at most"
     if field == "value":

@@ -50,6 +50,8 @@ class Display:
         """
         shown = self.number(value, dimension)
         unit = self.unit(dimension)
+        if dimension is Dimension.TEMPERATURE:
+            shown = round(shown, 9) + 0.0  # the offset leaves noise near zero, which would show as 1e-14 degrees
         if dimension in _SCALED:
             shown, unit = _scaled(shown, unit)
         text = figure(shown, digits=digits)

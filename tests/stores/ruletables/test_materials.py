@@ -117,7 +117,11 @@ def faults_of(text: str) -> list[str]:
     [
         ('id = "fkm"', 'id = "fkmm"', ("row 1 (fkmm), id", "did you mean fkm")),
         ('id = "nbr"', 'id = "fkm"', ("each material stands once",)),
-        ('E25 = "caution"', 'E25 = "cautious"', ("row 2 (fluorosilicone), verdicts", "'cautious'")),
+        (
+            'E25 = "caution"',
+            'E25 = "cautious"',
+            ("row 2 (fluorosilicone), verdicts", "'cautious'", "did you mean caution"),
+        ),
         (', DEF = "caution" }', " }", ("verdict for DEF",)),
         ('columns = ["DEF"]', 'columns = ["UREA"]', ("basis", "'UREA'")),
         ('status = "memory"', 'status = "sure"', ("status", "memory")),
