@@ -141,14 +141,17 @@ def _wanted(error: ErrorDetails, field: str, row_type: type[BaseModel]) -> str:
         return "this field must be present"
     if error["type"] == "extra_forbidden":
         return f"no such field; {nearest(field, row_type.model_fields)}"
-    annotation = row_type.model_fields[field].annotation if field in row_type.model_fields else None
-    if isinstance(annotation, type) and issubclass(annotation, StrEnum):
-        known = [member.value for member in annotation]
-        return f"no such {_ENUM_WORDS[annotation]}; {nearest(str(error['input']), known)}"
-    if error["type"] == "enum":  # a word inside a list or table of the row
-        return nearest(str(error["input"]), re.findall(r"'([^']*)'", error["ctx"]["expected"]))
+    if error["type"] == "enum":
+        return _nearest_word(error, field, row_type)
     if field == "id":
         return "start with a letter and use lower-case letters, digits and underscores, 40 at most"
     if field == "value":
         return "write a number, true or false, a quoted word or a list of quoted words"
     return str(error["msg"])
+
+
+def _nearest_word(error: ErrorDetails, field: str, row_type: type[BaseModel]) -> str:
+    annotation = row_type.model_fields[field].annotation
+    word = _ENUM_WORDS.get(annotation, "word") if isinstance(annotation, type) else "word"
+    known = re.findall(r"'([^']*)'", error["ctx"]["expected"])
+    return f"no such {word}; {nearest(str(error['input']), known)}"
