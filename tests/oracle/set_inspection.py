@@ -36,7 +36,7 @@ def inspect_set(position: Position, site: Site, links: Sequence[SetLink]) -> Ins
     pinned = set(position.decisions.pinned) - {link.part.number for link in links}
     breaches += [Breach("decision", MUST, number, "is pinned and not used") for number in sorted(pinned)]
     solid = tuple(b for b in breaches if not (b.near and b.severity is MUST))
-    return Inspection(solid, frozenset(b.requirement for b in breaches if b.near))
+    return Inspection(solid, frozenset(b.requirement for b in breaches if b.near and b.severity is MUST))
 
 
 def _order(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
