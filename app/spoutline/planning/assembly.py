@@ -1,0 +1,186 @@
+"""From judged parts to a chain problem: ports numbered, figures turned into loads, requirement lines into limits."""
+
+from __future__ import annotations
+
+import heapq
+import math
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, field
+from enum import Enum, auto
+
+from spoutline.model.part import Part
+from spoutline.model.plan import HangingSet, SetLink
+from spoutline.model.port import Port
+from spoutline.model.requirement import Requirement, RequirementId, Slot
+from spoutline.planning.loads import Load, LoadFigures, LoadModel, SetLimit
+from spoutline.planning.pool import JudgedPart, Pool
+from spoutline.rules.joint_rules import mates
+from spoutline.search.graph import NO_PORT, Item, Layer, Path, Problem
+from spoutline.search.listener import Listener
+from spoutline.search.walk import best_first
+
+_REGRET = 10**20  # outweighs any objective, so that fewer broken should-rules always come first
+_TIE = 10**9  # outweighs any price, so that the price only breaks ties of another objective
+
+
+class Objective(Enum):
+    """What the walk minimises, after the number of broken should-rules; price always breaks a tie."""
+
+    PRICE = auto()
+    MASS = auto()
+    PRESSURE_LOSS = auto()
+
+
+def _everything(_: JudgedPart) -> bool:
+    return True
+
+
+@dataclass(frozen=True, slots=True)
+class Wish:
+    """One question to the search.
+
+    ``lines`` are the requirement lines in force: a part that breaks one of them is left out, a set limit that serves
+    one of them holds. ``keep`` narrows the parts further. An objective may be any load sum.
+    """
+
+    lines: frozenset[RequirementId]
+    limits: tuple[SetLimit, ...]
+    keep: Callable[[JudgedPart], bool] = _everything
+    objective: Objective | Load = Objective.PRICE
+
+
+@dataclass
+class _Ports:
+    """Numbers for the distinct ports met; which meet is asked once per pair of port kinds."""
+
+    numbers: dict[Port, int] = field(default_factory=dict)
+
+    def number(self, port: Port) -> int:
+        return self.numbers.setdefault(port, len(self.numbers))
+
+    def table(self, *, joints_matter: bool) -> dict[int, frozenset[int]]:
+        return {
+            number: frozenset(
+                other for facing, other in self.numbers.items() if not joints_matter or mates(port, facing)
+            )
+            for port, number in self.numbers.items()
+        }
+
+
+class ChainSearch:
+    """All searches for one position draw on the same judged pool and the same figures, worked out once per part."""
+
+    def __init__(self, requirement: Requirement, pool: Pool, model: LoadModel) -> None:
+        self.requirement = requirement
+        self.pool = pool
+        self.model = model
+        self._ports = _Ports()
+        self._start = self._ports.number(requirement.outlet)
+        self._by_number: dict[str, Part] = {}
+
+    def sets(self, wish: Wish, listener: Listener | None = None) -> Iterator[HangingSet]:
+        """Yield the sets that keep every limit of ``wish``, best objective first.
+
+        Nozzles with different design flows make different problems, because every part's loss depends on that flow;
+        their ordered answers are merged, so the whole stays exact.
+        """
+        walks = [
+            ((path.cost, path.keys, path) for path in best_first(problem, listener)) for problem in self._problems(wish)
+        ]
+        for _, _, path in heapq.merge(*walks, key=lambda found: found[:2]):
+            yield self._hanging_set(path)
+
+    def cheapest(self, wish: Wish, listener: Listener | None = None) -> HangingSet | None:
+        """Return the first of ``sets``; None where there is none."""
+        return next(self.sets(wish, listener), None)
+
+    def _problems(self, wish: Wish) -> Iterator[Problem]:
+        nozzles = self._allowed(Slot.NOZZLE, wish)
+        for flow_m3_s in sorted({self.model.design_flow_m3_s(nozzle.part) for nozzle in nozzles}):
+            layers = tuple(self._layers(wish, flow_m3_s))
+            table = self._ports.table(joints_matter=RequirementId.JOINTS in wish.lines)
+            yield Problem(
+                self._start,
+                layers,
+                table,
+                self._limits(wish),
+                self.requirement.outlet_pull_strength_n if RequirementId.DRIVE_OFF in wish.lines else math.inf,
+            )
+
+    def _limits(self, wish: Wish) -> tuple[float, ...]:
+        return self.model.limit_vector(limit for limit in wish.limits if limit.requirement in wish.lines)
+
+    def _allowed(self, slot: Slot, wish: Wish) -> list[JudgedPart]:
+        return [
+            candidate
+            for candidate in self.pool.of(slot)
+            if candidate.forbidden_by.isdisjoint(wish.lines) and wish.keep(candidate)
+        ]
+
+    def _layers(self, wish: Wish, flow_m3_s: float) -> Iterator[Layer]:
+        """Between any two slots one adaptor may come; at the dispenser outlet an adaptor or a splitter."""
+        chain = self.requirement.chain
+        between = self._allowed(Slot.ADAPTOR, wish)
+        for depth, slot in enumerate(chain):
+            fittings = between if depth else between + self._allowed(Slot.SPLITTER, wish)
+            above = self.model.is_above_breakaway(depth)
+            yield Layer("", tuple(self._items(fittings, wish, flow_m3_s, depth=depth, above=above)), optional=True)
+            nozzles_flow = flow_m3_s if slot is Slot.NOZZLE else None
+            parts = [
+                candidate
+                for candidate in self._allowed(slot, wish)
+                if nozzles_flow is None or self.model.design_flow_m3_s(candidate.part) == nozzles_flow
+            ]
+            yield Layer(slot, tuple(self._items(parts, wish, flow_m3_s, depth=depth, above=above)))
+
+    def _items(
+        self, candidates: list[JudgedPart], wish: Wish, flow_m3_s: float, *, depth: int, above: bool
+    ) -> Iterator[Item]:
+        drive_off = RequirementId.DRIVE_OFF in wish.lines
+        for candidate in candidates:
+            part = candidate.part
+            if part.inlet is None or (part.outlet is None) is not (candidate.slot is Slot.NOZZLE):
+                continue
+            figures = self.model.figures(part, candidate.slot, flow_m3_s)
+            self._by_number[part.number] = part
+            strength = figures.pull_strength_n
+            yield Item(
+                part.number,
+                self._cost(candidate, wish, figures, above=above),
+                self._ports.number(part.inlet),
+                NO_PORT if part.outlet is None else self._ports.number(part.outlet),
+                figures.loads(above_breakaway=above),
+                bears=(0.0 if strength is None else strength) if drive_off else math.inf,
+                demands=figures.pull_demand_n if drive_off else 0.0,
+            )
+
+    def _cost(self, candidate: JudgedPart, wish: Wish, figures: LoadFigures, *, above: bool) -> int:
+        part = candidate.part
+        price = part.price_minor(self.requirement.site.currency) or 0
+        match wish.objective:
+            case Load() as load:
+                return round(figures.loads(above_breakaway=above)[load] * 1e6)
+            case Objective.MASS:
+                own = round(part.mass_kg * 1e4) * _TIE + price
+            case Objective.PRESSURE_LOSS:
+                own = round(figures.loss_hot_pa) * _TIE + price
+            case Objective.PRICE:
+                own = price
+        return candidate.regrets * _REGRET + own
+
+    def _hanging_set(self, path: Path) -> HangingSet:
+        slots: list[Slot] = []
+        for slot in self.requirement.chain:
+            slots.extend((Slot.ADAPTOR, slot))
+        links = []
+        for slot, item in zip(slots, path.items, strict=True):
+            if item is not None:
+                part = self._by_number[item.key]
+                place = Slot(part.kind) if slot is Slot.ADAPTOR else slot
+                links.append(SetLink(slot=place, part=part))
+        currency = self.requirement.site.currency
+        return HangingSet(
+            links=tuple(links),
+            price_minor=sum(link.part.price_minor(currency) or 0 for link in links),
+            currency=currency,
+        )

@@ -1,0 +1,133 @@
+"""One position: requirement, candidates, the best set with its alternatives, or the conflict."""
+
+from __future__ import annotations
+
+from spoutline.model.plan import (
+    AccessoryLine,
+    Alternative,
+    Conflict,
+    JudgedSet,
+    PlanStatus,
+    PositionPlan,
+    SlotCount,
+)
+from spoutline.model.requirement import Refusal, RefusalStatus, Requirement
+from spoutline.model.survey import Position, Site
+from spoutline.planning.accessories import accessory_lines
+from spoutline.planning.alternatives import AlternativeFinder
+from spoutline.planning.assembly import ChainSearch
+from spoutline.planning.choice import Chooser
+from spoutline.planning.conflicts import ConflictFinder
+from spoutline.planning.desk import Desk
+from spoutline.planning.judgement import SetJudge
+from spoutline.planning.loads import LoadModel
+from spoutline.planning.pool import SLOT_KINDS, Pool, narrow_pool, whole_pool
+from spoutline.planning.protocols import PartStore
+from spoutline.rules.requirement import requirement_for
+
+_STATUS = {
+    RefusalStatus.NO_LISTING_CLASS: PlanStatus.NO_LISTING_CLASS,
+    RefusalStatus.CONTRADICTION: PlanStatus.CONTRADICTION,
+    RefusalStatus.NOT_ALLOWED: PlanStatus.NOT_ALLOWED,
+    RefusalStatus.OUT_OF_RANGE: PlanStatus.OUT_OF_RANGE,
+}
+
+
+def plan_position(position: Position, site: Site, desk: Desk, *, with_alternatives: bool = True) -> PositionPlan:
+    """Plan one position.
+
+    Parameters
+    ----------
+    position, site
+        From the survey.
+    desk
+        Rule tables, part store and listener.
+    with_alternatives
+        False leaves out the search for alternatives.
+
+    Returns
+    -------
+    PositionPlan
+        With a chosen set, or a refusal, or a conflict: never without a reason.
+
+    Raises
+    ------
+    Cancelled
+        If the listener asks to stop.
+    """
+    requirement = requirement_for(position, site, desk.tables)
+    if isinstance(requirement, Refusal):
+        return _plan(position, _STATUS[requirement.status], refusal=requirement)
+    pool = narrow_pool(requirement, desk.tables, desk.parts)
+    counts = slot_counts(requirement, pool, desk.parts)
+    chooser = chooser_for(requirement, pool, desk)
+    choice = chooser.choose()
+    if choice is None:
+        conflict = conflict_of(requirement, desk)
+        return _plan(position, PlanStatus.DOES_NOT_FIT, requirement=requirement, conflict=conflict, counts=counts)
+    return _plan(
+        position,
+        PlanStatus.FITS,
+        requirement=requirement,
+        chosen=choice.judged,
+        alternatives=AlternativeFinder(chooser, choice).all() if with_alternatives else (),
+        counts=counts,
+        accessories=accessory_lines(choice.judged, requirement, desk),
+    )
+
+
+def chooser_for(requirement: Requirement, pool: Pool, desk: Desk) -> Chooser:
+    """Return the chooser over ``pool`` for ``requirement``."""
+    model = LoadModel(requirement, desk.tables)
+    return Chooser(ChainSearch(requirement, pool, model), SetJudge(requirement, desk.tables), desk.listener)
+
+
+def conflict_of(requirement: Requirement, desk: Desk) -> Conflict | None:
+    """Explain over the whole catalogue why no set exists."""
+    pool = whole_pool(requirement, desk.tables, desk.parts)
+    return ConflictFinder(ChainSearch(requirement, pool, LoadModel(requirement, desk.tables))).conflict()
+
+
+def slot_counts(requirement: Requirement, pool: Pool, parts: PartStore) -> tuple[SlotCount, ...]:
+    """Return, per slot of the chain, how many parts the catalogue has and how many no must-rule forbids."""
+    return tuple(
+        SlotCount(
+            slot=slot,
+            in_catalogue=parts.count(SLOT_KINDS[slot]),
+            remaining=sum(not candidate.forbidden_by for candidate in pool.of(slot)),
+        )
+        for slot in requirement.chain
+    )
+
+
+def counts_for(position: Position, site: Site, desk: Desk) -> tuple[SlotCount, ...]:
+    """Return how far the answers given so far narrow each slot; empty where the requirement is refused."""
+    requirement = requirement_for(position, site, desk.tables)
+    if isinstance(requirement, Refusal):
+        return ()
+    return slot_counts(requirement, narrow_pool(requirement, desk.tables, desk.parts), desk.parts)
+
+
+def _plan(
+    position: Position,
+    status: PlanStatus,
+    *,
+    requirement: Requirement | None = None,
+    refusal: Refusal | None = None,
+    chosen: JudgedSet | None = None,
+    alternatives: tuple[Alternative, ...] = (),
+    conflict: Conflict | None = None,
+    counts: tuple[SlotCount, ...] = (),
+    accessories: tuple[AccessoryLine, ...] = (),
+) -> PositionPlan:
+    return PositionPlan(
+        position=position,
+        status=status,
+        requirement=requirement,
+        refusal=refusal,
+        chosen=chosen,
+        alternatives=alternatives,
+        conflict=conflict,
+        counts=counts,
+        accessories=accessories,
+    )

@@ -1,0 +1,36 @@
+"""The plan of one position handed to another that asks exactly the same."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from spoutline.model.finding import Finding, SubjectKind
+from spoutline.model.plan import JudgedSet, PositionPlan
+from spoutline.model.survey import Position
+
+
+def same_question(position: Position) -> Position:
+    """Return ``position`` without what has no bearing on its set: two equal results have the same plan."""
+    return position.model_copy(update={"label": "-", "dispenser": "-", "notes": ""})
+
+
+def relabelled(plan: PositionPlan, position: Position) -> PositionPlan:
+    """Return ``plan`` as the plan of ``position``, which asks the same under another label."""
+
+    def findings(found: tuple[Finding, ...]) -> tuple[Finding, ...]:
+        return tuple(
+            replace(one, subject=position.label) if one.subject_kind is SubjectKind.POSITION else one for one in found
+        )
+
+    def judged(one: JudgedSet) -> JudgedSet:
+        return replace(one, findings=findings(one.findings))
+
+    requirement, refusal = plan.requirement, plan.refusal
+    return replace(
+        plan,
+        position=position,
+        requirement=requirement and replace(requirement, position=position, findings=findings(requirement.findings)),
+        refusal=refusal and replace(refusal, findings=findings(refusal.findings)),
+        chosen=plan.chosen and judged(plan.chosen),
+        alternatives=tuple(replace(one, judged=judged(one.judged)) for one in plan.alternatives),
+    )
