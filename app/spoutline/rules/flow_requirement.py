@@ -14,6 +14,7 @@ from spoutline.rules.verdicts import Derivation
 
 _LITRES_PER_MINUTE = 1.0e-3 / 60.0  # m3/s
 _KILOPASCAL = 1.0e3  # Pa
+_PRINTED_ROUNDING = 1.0015  # the agency prints 10 gpm as 37.9 L/min; exactly it is 37.854
 
 _WANTED = {
     Duty.CAR: LimitId.FLOW_WANTED_CAR,
@@ -126,10 +127,18 @@ def _derive_flow(notes: Derivation, supply_flow: float) -> float:
     wanted = wished if road_limit is None else min(wished, road_limit)
     ceiling = supply_flow if road_limit is None else min(supply_flow, road_limit)
     shown = Quantity("wanted_flow", wished, Dimension.FLOW)
-    if stated is not None and road_limit is not None and wished > road_limit:
+    if stated is not None and road_limit is not None and wished > road_limit * _PRINTED_ROUNDING:
         notes.find(
             RuleId.WANTED_FLOW_ABOVE_LIMIT,
             shown,
+            Quantity("flow_limit", road_limit, Dimension.FLOW),
+            verdict=Verdict.NOTE,
+            limits=(LimitId.FLOW_GASOLINE_ROAD_MAX,),
+        )
+    if road_limit is not None and supply_flow > road_limit * _PRINTED_ROUNDING:
+        notes.find(
+            RuleId.SUPPLY_FLOW_ABOVE_LIMIT,
+            Quantity("supply_flow", supply_flow, Dimension.FLOW),
             Quantity("flow_limit", road_limit, Dimension.FLOW),
             verdict=Verdict.NOTE,
             limits=(LimitId.FLOW_GASOLINE_ROAD_MAX,),

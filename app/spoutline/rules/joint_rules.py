@@ -76,7 +76,15 @@ def joints_of(links: tuple[SetLink, ...], outlet: Port) -> tuple[Joint, ...]:
     )
 
 
-def joint_findings(pair: JointPair | Joint, tables: RuleTables) -> tuple[Finding, ...]:
+def joint_findings(links: tuple[SetLink, ...], outlet: Port, tables: RuleTables) -> tuple[Finding, ...]:
+    """Return what keeps the ports along a chain from making up; empty where every joint mates.
+
+    Parameters: ``links``, the parts in order; ``outlet``, the dispenser's port; ``tables``, the profile.
+    """
+    return tuple(found for pair in facing_ports(links, outlet) for found in pair_findings(pair, tables))
+
+
+def pair_findings(pair: JointPair | Joint, tables: RuleTables) -> tuple[Finding, ...]:
     """Return what keeps two ports from making up, one finding for each property that differs; empty where they mate.
 
     Parameters: ``pair``, the two ports with the names of their parts; ``tables``, the profile.

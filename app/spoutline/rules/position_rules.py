@@ -166,6 +166,15 @@ POSITION_RULES: tuple[Rule, ...] = (
         facts=("supply_pressure", "supply_flow"),
     ),
     Rule(
+        id=RuleId.SUPPLY_FLOW_ABOVE_LIMIT,
+        title="The dispenser gives more than the law allows into motor vehicles: its flow is to be limited",
+        severity=_MUST,
+        requirement=Asked.FLOW,
+        source="40 CFR 1090.1550 (61 FR 33033)",
+        limits=(L.FLOW_GASOLINE_ROAD_MAX,),
+        facts=("supply_flow", "flow_limit"),
+    ),
+    Rule(
         id=RuleId.WANTED_FLOW_ABOVE_LIMIT,
         title="The flow wanted is above what the law allows into motor vehicles",
         severity=_MUST,

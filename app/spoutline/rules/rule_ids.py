@@ -68,6 +68,7 @@ class RuleId(StrEnum):
     GEOMETRY_IMPOSSIBLE = "geometry_impossible"
     OUTLET_STRENGTH_ASSUMED = "outlet_strength_assumed"
     SUPPLY_ASSUMED = "supply_assumed"
+    SUPPLY_FLOW_ABOVE_LIMIT = "supply_flow_above_limit"
     WANTED_FLOW_ABOVE_LIMIT = "wanted_flow_above_limit"
     WANTED_FLOW_ABOVE_SUPPLY = "wanted_flow_above_supply"
     HOSE_LIMIT_UNKNOWN = "hose_limit_unknown"
