@@ -43,7 +43,13 @@ SCHMIDT_SWITCH = Constant(
 LEAST_COIL_RATIO = Constant(
     "least coil diameter in bores", 2.0, "-", "a tighter coil is no coil of hose", LimitStatus.JUDGEMENT
 )
-_STRAIGHT_ENOUGH = 1e-6  # (1 - d/D) below which the annulus constant has lost its digits and the slit value holds
+SLIT_GAP = Constant(
+    "1 - d/D below which a ring counts as a slit",
+    1e-3,
+    "-",
+    "there the formula loses its digits",
+    LimitStatus.JUDGEMENT,
+)
 
 STRAIGHT_SOURCE = "64/Re up to Re 2000; Colebrook 1939 from Re 4000; straight line between (engineering judgement)"
 ANNULUS_SOURCE = "laminar: exact for concentric tubes; Colebrook on the hydraulic diameter from Re 4000, +-10 %"
@@ -203,10 +209,10 @@ def annulus_laminar_constant(diameter_ratio: float) -> float:
     Source: textbook solution of laminar flow in a concentric annulus; table value 95.25 at r = 0.5 (memory).
     """
     require_positive("diameter_ratio", diameter_ratio, Dimension.RATIO)
-    require_between("diameter_ratio", diameter_ratio, Dimension.RATIO, high=1.0)
     gap = 1.0 - diameter_ratio
+    require_positive("1 - diameter_ratio", gap, Dimension.RATIO)
     # close to a slit the two terms below cancel: their difference is of third order in the gap
-    if gap < _STRAIGHT_ENOUGH**0.5:
+    if gap < SLIT_GAP.value:
         return LAMINAR_SLIT.value
     below = 1.0 + diameter_ratio**2 + (1.0 - diameter_ratio**2) / math.log(diameter_ratio)
     return LAMINAR_ROUND.value * gap**2 / below
