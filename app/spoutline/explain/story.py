@@ -9,9 +9,10 @@ from spoutline.explain.money import money_text
 from spoutline.explain.part_data import part_data, port_text
 from spoutline.explain.phrasebook import Phrasebook
 from spoutline.explain.texts import CheckText, FindingText, LineText, Named, WorkedText
-from spoutline.model.check import Bound, Check, WorkedLine
+from spoutline.model.check import Bound, Check, Outcome, WorkedLine
 from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
 from spoutline.model.limit import Limit, LimitStatus
+from spoutline.model.liquid import Liquid, LiquidFamily
 from spoutline.model.part import Part
 from spoutline.model.plan import (
     Alternative,
@@ -20,6 +21,7 @@ from spoutline.model.plan import (
     HangingSet,
     JudgedSet,
     PartVerdict,
+    PlanStatus,
     Relaxation,
 )
 from spoutline.model.port import Port
@@ -27,6 +29,7 @@ from spoutline.model.quantity import Dimension, Fact, Quantity
 from spoutline.model.requirement import Refusal, RequirementId, RequirementLine, WayOut
 from spoutline.units.display import Display
 
+_OUTCOME_MARKS = {Outcome.PASSES: "✓", Outcome.FAILS: "✗", Outcome.UNKNOWN: "?", Outcome.INFORMATION: "i"}
 _SEVERITY_ORDER = (Severity.MUST, Severity.SHOULD, Severity.ADVICE)
 
 
@@ -70,6 +73,26 @@ class Story:
         if minor is None:
             return self.phrases.fill("price_missing", currency=currency)
         return money_text(minor, currency)
+
+    def signed_money(self, minor: int, currency: str) -> str:
+        """Return a difference of prices with its sign."""
+        return f"+{money_text(minor, currency)}" if minor > 0 else money_text(minor, currency)
+
+    def liquid(self, liquid: Liquid) -> str:
+        """Return a liquid with its blend; 0 percent and DEF are named by the family alone."""
+        name = self.word(liquid.family)
+        if liquid.blend_percent == 0:
+            return name
+        key = "blend_ethanol" if liquid.family is LiquidFamily.GASOLINE else "blend_biodiesel"
+        return self.phrases.fill(key, liquid=name, percent=self.show(liquid.blend_percent, Dimension.PERCENT))
+
+    def marked_status(self, status: PlanStatus) -> str:
+        """Return the outcome of a position with a mark that reads without colour."""
+        return f"{'✓' if status is PlanStatus.FITS else '✗'} {self.word(status)}"
+
+    def marked_outcome(self, outcome: Outcome) -> str:
+        """Return the outcome of a check with a mark that reads without colour."""
+        return f"{_OUTCOME_MARKS[outcome]} {self.word(outcome)}"
 
     def port(self, port: Port) -> str:
         """Return a port as the trade writes it."""
@@ -184,7 +207,26 @@ class Story:
 
     def bound_source(self, bound: Bound) -> str:
         """Return where one side of a limit comes from, with its status unless the text itself was read."""
-        return self._with_status(bound.source, bound.status)
+        return self.sourced(bound.source, bound.status)
+
+    def sourced(self, source: str, status: LimitStatus) -> str:
+        """Return a source with its status behind, unless the published text itself was read."""
+        if status is LimitStatus.VERIFIED or f"[{status}]" in source:
+            return source
+        return f"{source} [{status}]" if source else f"[{status}]"
+
+    def limit_value(self, limit: Limit) -> str:
+        """Return the value of a limit row in words or figures."""
+        value = limit.value
+        if value is None:
+            return self.phrases.text["no_limit"]
+        if isinstance(value, bool):
+            return self.yes_no(value)
+        if isinstance(value, str):
+            return self.phrases.fact_value("", value)
+        if isinstance(value, tuple):
+            return ", ".join(value)
+        return self.show(value, limit.dimension or Dimension.RATIO)
 
     def limit_source(self, limit: Limit) -> str:
         """Return source, clause and edition of a limit row."""
@@ -314,11 +356,6 @@ class Story:
         if finding.subject_kind is not SubjectKind.JOINT:
             return finding.subject
         return finding.subject.removeprefix(" > ").strip() or finding.subject
-
-    def _with_status(self, source: str, status: LimitStatus) -> str:
-        if status is LimitStatus.VERIFIED or f"[{status}]" in source:
-            return source
-        return f"{source} [{status}]" if source else f"[{status}]"
 
     def _signed(self, value: float, dimension: Dimension) -> str:
         """Return a margin with its sign; a temperature margin is a difference of temperatures."""

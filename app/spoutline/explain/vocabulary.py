@@ -5,6 +5,7 @@ from __future__ import annotations
 from enum import StrEnum
 from typing import Final
 
+from spoutline.explain.paper_words import PaperWord
 from spoutline.model.check import CheckId, Outcome
 from spoutline.model.finding import Severity, SubjectKind, Verdict
 from spoutline.model.limit import LimitStatus
@@ -52,6 +53,7 @@ _LISTS: Final[tuple[type[StrEnum], ...]] = (
     RequirementId,
     CheckId,
     AccessoryReason,
+    PaperWord,
 )
 
 VOCABULARY: Final[dict[str, type[StrEnum]]] = {members.__name__: members for members in _LISTS}
@@ -64,6 +66,8 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "unknown_value": (),
     "nothing": (),
     "outlet": (),
+    "blend_ethanol": ("liquid", "percent"),
+    "blend_biodiesel": ("liquid", "percent"),
     "no_limit": (),
     "at_least": (),
     "at_most": (),

@@ -1,0 +1,51 @@
+"""The bill of a site on paper and as tables; heavy libraries are imported when one is asked for."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from datetime import date
+
+    from spoutline.explain.story import Story
+    from spoutline.model.plan import SitePlan
+    from spoutline.ruletables.cautions import CautionTable
+
+
+def bill_pdf(site_plan: SitePlan, story: Story, cautions: CautionTable, *, dated: date | None = None) -> bytes:
+    """Return the bill as PDF; it ends with the installer caution sheet. Equal arguments give equal bytes.
+
+    Parameters
+    ----------
+    site_plan
+        The plan of the site.
+    story
+        Words and unit system.
+    cautions
+        The reviewed caution table, from which the sheet is composed.
+    dated
+        The date to print; None prints none.
+
+    Raises
+    ------
+    StoreFault
+        A font that comes with the program is missing.
+    """
+    from spoutline.documents.content.bill_content import bill_content
+    from spoutline.documents.pdf.render import pdf_bytes
+
+    return pdf_bytes(bill_content(site_plan, story, cautions, dated=dated))
+
+
+def bill_csv(site_plan: SitePlan, story: Story) -> bytes:
+    """Return the parts of every position as CSV, UTF-8 with a byte order mark; equal arguments give equal bytes."""
+    from spoutline.documents.tabular.csv_bill import csv_bytes
+
+    return csv_bytes(site_plan, story)
+
+
+def bill_xlsx(site_plan: SitePlan, story: Story) -> bytes:
+    """Return the bill as a workbook of parts, positions and checks; equal arguments give equal bytes."""
+    from spoutline.documents.tabular.xlsx_bill import xlsx_bytes
+
+    return xlsx_bytes(site_plan, story)

@@ -1,0 +1,46 @@
+"""The whole bill of a site as a content tree."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from spoutline.documents.content.blocks import Block, Document, PaperSize
+from spoutline.documents.content.closing_sections import caution_blocks, limit_blocks
+from spoutline.documents.content.position_section import position_blocks
+from spoutline.documents.content.site_sections import site_blocks
+from spoutline.explain.paper_words import PaperWord as Word
+from spoutline.explain.story import Story
+from spoutline.model.plan import SitePlan
+from spoutline.ruletables.cautions import CautionTable
+
+_LETTER_JURISDICTIONS = "us"  # profiles of the United States print on Letter paper
+_FINGERPRINT_SHOWN = 12
+
+
+def bill_content(site_plan: SitePlan, story: Story, cautions: CautionTable, *, dated: date | None = None) -> Document:
+    """Return the bill: site, positions, sources of the limits, and at the very end the caution sheet.
+
+    ``dated`` is printed where given; no clock is read, so that the same inputs give the same document.
+    """
+    site = site_plan.survey.site
+    blocks: list[Block] = list(site_blocks(site_plan, story, dated))
+    for plan in site_plan.positions:
+        blocks.extend(position_blocks(plan, site.currency, story))
+    blocks.extend(limit_blocks(site_plan, story))
+    blocks.extend(caution_blocks(site_plan, story, cautions))
+    foot = f"{story.word(Word.FINGERPRINT)} {site_plan.provenance.survey_fingerprint[:_FINGERPRINT_SHOWN]}"
+    return Document(
+        title=f"{story.word(Word.BILL)}: {site.name}",
+        subject=story.word(Word.BILL_SUBJECT),
+        author=f"Spoutline {site_plan.provenance.program_version}",
+        language=story.phrases.language,
+        paper=_paper(site_plan.jurisdiction.id),
+        running_head=site.name,
+        running_foot=f"{dated.isoformat()} · {foot}" if dated else foot,
+        page_phrase=story.word(Word.PAGE_OF),
+        blocks=tuple(blocks),
+    )
+
+
+def _paper(jurisdiction_id: str) -> PaperSize:
+    return PaperSize.LETTER if jurisdiction_id.lower().startswith(_LETTER_JURISDICTIONS) else PaperSize.A4

@@ -1,0 +1,163 @@
+"""The blocks of a document: texts, tables, drawings, in reading order."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from spoutline.documents.shapes import Drawing
+from spoutline.explain.texts import Named, WorkedText
+
+
+class Role(StrEnum):
+    """What a paragraph is for."""
+
+    BODY = "body"
+    LEAD = "lead"  # stands out under a heading
+    NOTE = "note"  # small print
+
+
+class Alignment(StrEnum):
+    """How the cells of a column stand."""
+
+    LEFT = "left"
+    RIGHT = "right"
+
+
+class Emphasis(StrEnum):
+    """How a row stands out."""
+
+    NONE = "none"
+    TOTAL = "total"
+    FAULT = "fault"
+
+
+class Signal(StrEnum):
+    """Signal words of a caution, gravest first."""
+
+    DANGER = "danger"
+    WARNING = "warning"
+    CAUTION = "caution"
+    NOTICE = "notice"
+
+
+class PaperSize(StrEnum):
+    """Sheet sizes."""
+
+    A4 = "A4"
+    LETTER = "Letter"
+
+
+@dataclass(frozen=True, slots=True)
+class Heading:
+    """A heading; ``level`` 1 is a chapter. All headings stand in the outline."""
+
+    text: str
+    level: int
+
+
+@dataclass(frozen=True, slots=True)
+class Paragraph:
+    """Running text."""
+
+    text: str
+    role: Role = Role.BODY
+
+
+@dataclass(frozen=True, slots=True)
+class Bullets:
+    """A list of sentences."""
+
+    items: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class KeyValues:
+    """Labelled texts."""
+
+    rows: tuple[Named, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """A column of a table; ``share`` is its part of the width, relative to the other columns."""
+
+    title: str
+    share: float
+    alignment: Alignment = Alignment.LEFT
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """Cells, one for each column."""
+
+    cells: tuple[str, ...]
+    emphasis: Emphasis = Emphasis.NONE
+
+
+@dataclass(frozen=True, slots=True)
+class Table:
+    """Rows under column titles, which repeat on every page."""
+
+    columns: tuple[Column, ...]
+    rows: tuple[Row, ...]
+
+    def __post_init__(self) -> None:
+        for row in self.rows:
+            if len(row.cells) != len(self.columns):
+                raise ValueError(f"{len(row.cells)} cells under {len(self.columns)} columns: {row.cells}")
+
+
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """A drawing with its caption; ``scale_phrase`` has a place ``{n}`` for the scale, empty for a chart."""
+
+    drawing: Drawing
+    caption: str
+    scale_phrase: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Worked:
+    """The worked lines of one check."""
+
+    title: str
+    outcome: str
+    lines: tuple[WorkedText, ...]
+    limit: str
+    sources: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class CautionNote:
+    """One caution of the installer's sheet."""
+
+    signal: Signal
+    signal_word: str
+    hazard: str
+    why: str
+    what_to_do: str
+    source: str
+
+
+@dataclass(frozen=True, slots=True)
+class PageBreak:
+    """The next block starts a page."""
+
+
+Block = Heading | Paragraph | Bullets | KeyValues | Table | Figure | Worked | CautionNote | PageBreak
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Document:
+    """A whole document. ``running_head`` and ``running_foot`` stand on every page; ``page_phrase`` has ``{page}``."""
+
+    title: str
+    subject: str
+    author: str
+    language: str
+    paper: PaperSize
+    running_head: str
+    running_foot: str
+    page_phrase: str
+    blocks: tuple[Block, ...]

@@ -1,0 +1,168 @@
+"""The section of one position: its head, set, drawing, checks, findings, requirement and calculation sheet."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from spoutline.documents.content.blocks import (
+    Block,
+    Bullets,
+    Column,
+    Emphasis,
+    Figure,
+    Heading,
+    KeyValues,
+    PageBreak,
+    Paragraph,
+    Role,
+    Row,
+    Table,
+    Worked,
+)
+from spoutline.documents.content.set_sections import alternative_blocks, check_blocks, joint_blocks, parts_blocks
+from spoutline.documents.content.site_sections import position_liquid
+from spoutline.documents.drawing import position_drawing
+from spoutline.documents.flow_chart import flow_chart
+from spoutline.explain.paper_words import PaperWord as Word
+from spoutline.explain.story import Story
+from spoutline.explain.texts import Named
+from spoutline.model.finding import Finding, Severity
+from spoutline.model.plan import JudgedSet, PositionPlan
+from spoutline.model.quantity import Dimension
+from spoutline.model.requirement import RequirementLine
+
+
+def position_blocks(plan: PositionPlan, currency: str, story: Story) -> Iterator[Block]:
+    """Return everything the bill says about one position; it starts on a page of its own."""
+    yield PageBreak()
+    yield Heading(f"{story.word(Word.POSITION)} {plan.position.label}", 1)
+    yield KeyValues(tuple(_head_rows(plan, story)))
+    yield from _no_set_blocks(plan, currency, story)
+    yield from parts_blocks(plan, currency, story)
+    yield from _drawing_blocks(plan, story)
+    if plan.chosen is not None:
+        yield from check_blocks(plan.chosen, story)
+        yield from joint_blocks(plan.chosen, story)
+    yield from _finding_blocks(plan, story)
+    yield from _requirement_blocks(plan, story)
+    yield from alternative_blocks(plan, currency, story)
+    if plan.chosen is not None:
+        yield from _calculation_blocks(plan.chosen, story)
+
+
+def requirement_lines(plan: PositionPlan) -> tuple[RequirementLine, ...]:
+    """Return the derived lines of a position, of a refusal too."""
+    if plan.requirement is not None:
+        return plan.requirement.lines
+    return plan.refusal.lines if plan.refusal is not None else ()
+
+
+def all_findings(plan: PositionPlan) -> tuple[Finding, ...]:
+    """Return what was found about the position, then about the chosen set."""
+    about_position = plan.requirement.findings if plan.requirement is not None else ()
+    about_set = plan.chosen.findings if plan.chosen is not None else ()
+    return tuple(dict.fromkeys((*about_position, *about_set)))
+
+
+def _head_rows(plan: PositionPlan, story: Story) -> Iterator[Named]:
+    position = plan.position
+    yield Named(story.word(Word.STATUS), story.marked_status(plan.status))
+    yield Named(story.word(Word.DISPENSER), position.dispenser)
+    yield Named(story.word(Word.LIQUID), position_liquid(position, story))
+    yield Named(story.word(Word.DUTY), f"{story.word(position.duty)}, {story.word(position.retrieval)}")
+    today, wanted = story.word(position.vapour_today), story.word(position.vapour_wanted)
+    yield Named(story.word(Word.VAPOUR), today if today == wanted else f"{today} → {wanted}")
+    outlet = position.outlet
+    thread = f"{outlet.size} {story.word(outlet.thread)} {story.word(outlet.gender)}, {story.word(outlet.path)}"
+    yield Named(story.word(Word.OUTLET), f"{thread}, {story.show(outlet.height_m, Dimension.LENGTH)} high")
+    for filler in position.fillers:
+        distance = story.show(filler.distance_m, Dimension.LENGTH)
+        height = story.show(filler.height_m, Dimension.LENGTH)
+        yield Named(story.word(Word.FILLER), f"{filler.label}: {distance} away, {height} high")
+    if position.notes.strip():
+        yield Named(story.word(Word.NOTES), position.notes.strip())
+
+
+def _no_set_blocks(plan: PositionPlan, currency: str, story: Story) -> Iterator[Block]:
+    """Return why there is no set and what can be done; nothing where there is one."""
+    if plan.refusal is not None:
+        yield Heading(story.word(Word.NO_SET), 3)
+        yield Bullets(story.refusal(plan.refusal))
+        if plan.refusal.ways_out:
+            yield Heading(story.word(Word.WAYS_OUT), 3)
+            yield Bullets(tuple(story.way_out(way) for way in plan.refusal.ways_out))
+    if plan.conflict is not None:
+        yield Heading(story.word(Word.NO_SET), 3)
+        yield Bullets(story.conflict(plan.conflict))
+        if plan.conflict.relaxations:
+            yield Heading(story.word(Word.CHANGES), 3)
+            yield Bullets(tuple(story.relaxation(change, currency) for change in plan.conflict.relaxations))
+
+
+def _drawing_blocks(plan: PositionPlan, story: Story) -> Iterator[Block]:
+    yield Heading(story.word(Word.DRAWING), 3)
+    drawing = position_drawing(plan, story)
+    yield Figure(drawing, drawing.description, story.word(Word.SCALE))
+    for note in drawing.notes:
+        yield Paragraph(note, Role.NOTE)
+    chart = flow_chart(plan, story)
+    if chart is not None:
+        yield Figure(chart, chart.description)
+
+
+def _finding_blocks(plan: PositionPlan, story: Story) -> Iterator[Block]:
+    yield Heading(story.word(Word.FINDINGS), 3)
+    texts = story.by_severity(all_findings(plan))
+    if not texts:
+        yield Paragraph(story.word(Word.NO_FINDINGS))
+        return
+    columns = (
+        Column(story.word(Word.WEIGHT), 0.8),
+        Column(story.word(Word.SUBJECT), 1.4),
+        Column(story.word(Word.FINDING), 4.2),
+        Column(story.word(Word.SOURCE), 2.2),
+    )
+    rows = tuple(
+        Row(
+            (f"{text.severity_word} ({text.verdict_word})", text.subject, text.sentence, text.source),
+            Emphasis.FAULT if text.severity is Severity.MUST else Emphasis.NONE,
+        )
+        for text in texts
+    )
+    yield Table(columns, rows)
+    present = {text.severity for text in texts}
+    notes = (f"{story.title(item)}: {story.severity_note(item)}" for item in Severity if item in present)
+    yield Paragraph(" ".join(notes), Role.NOTE)
+
+
+def _requirement_blocks(plan: PositionPlan, story: Story) -> Iterator[Block]:
+    lines = requirement_lines(plan)
+    if not lines:
+        return
+    yield Heading(story.word(Word.REQUIREMENT), 3)
+    columns = (
+        Column(story.word(Word.REQUIREMENT_LINE), 1.8),
+        Column(story.word(Word.WEIGHT), 0.8),
+        Column(story.word(Word.ANSWER), 3.4),
+        Column(story.word(Word.SOURCE), 2.6),
+    )
+    texts = (story.requirement_line(line) for line in lines)
+    yield Table(columns, tuple(Row((text.title, text.severity_word, text.answer, text.source)) for text in texts))
+
+
+def _calculation_blocks(judged: JudgedSet, story: Story) -> Iterator[Block]:
+    """Return the calculation sheet: for each check its worked lines, limit and sources."""
+    checks = [check for check in judged.checks if check.lines]
+    if not checks:
+        return
+    yield Heading(story.word(Word.CALCULATION), 2)
+    yield Paragraph(story.word(Word.CALCULATION_NOTE), Role.NOTE)
+    for check in checks:
+        text = story.check(check)
+        yield Worked(
+            title=text.title,
+            outcome=f"{text.value}; {story.marked_outcome(check.outcome)}",
+            lines=tuple(story.worked_line(line) for line in check.lines),
+            limit=f"{story.word(Word.LIMIT)}: {text.limit}",
+            sources=text.sources,
+        )

@@ -1,0 +1,127 @@
+"""The sections about a chosen set: parts, what goes with it, joints, checks, alternatives."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from spoutline.documents.content.blocks import (
+    Alignment,
+    Block,
+    Column,
+    Emphasis,
+    Heading,
+    Paragraph,
+    Role,
+    Row,
+    Table,
+)
+from spoutline.documents.content.site_sections import price_cells, price_columns, total_row, unpriced_note
+from spoutline.documents.totals import accessory_lines, position_lines, set_lines, total_of
+from spoutline.explain.paper_words import PaperWord as Word
+from spoutline.explain.story import Story
+from spoutline.model.check import Check, Outcome
+from spoutline.model.plan import HangingSet, Joint, JudgedSet, PositionPlan
+
+
+def parts_blocks(plan: PositionPlan, currency: str, story: Story) -> Iterator[Block]:
+    """Return the parts from dispenser to vehicle, numbered as in the drawing, and what goes with them."""
+    if plan.chosen is None:
+        return
+    yield Heading(story.word(Word.PARTS), 3)
+    columns = (
+        Column(story.word(Word.NUMBER), 0.5),
+        Column(story.word(Word.PLACE), 1.2),
+        Column(story.word(Word.PART_NUMBER), 1.4),
+        Column(story.word(Word.MAKER), 1.2),
+        Column(story.word(Word.PART_NAME), 2.4),
+        *price_columns(story),
+    )
+    links = plan.chosen.hanging_set.links
+    rows = [
+        Row(
+            (
+                str(number),
+                story.word(link.slot),
+                link.part.number,
+                link.part.maker,
+                link.part.name,
+                *price_cells(line, currency, story),
+            )
+        )
+        for number, (link, line) in enumerate(zip(links, set_lines(plan, currency), strict=True), start=1)
+    ]
+    for accessory, line in zip(plan.accessories, accessory_lines(plan, currency), strict=True):
+        part = accessory.part
+        name = f"{part.name}; {story.accessory_reason(accessory.reason)}"
+        rows.append(
+            Row(("", story.word(part.kind), part.number, part.maker, name, *price_cells(line, currency, story)))
+        )
+    total = total_of(position_lines(plan, currency))
+    yield Table(columns, (*rows, total_row(total, currency, len(columns), story)))
+    yield from unpriced_note(total, story)
+
+
+def joint_blocks(judged: JudgedSet, story: Story) -> Iterator[Block]:
+    """Return how the parts are made up, dispenser first."""
+    yield Heading(story.word(Word.JOINTS), 3)
+    columns = (
+        Column(story.word(Word.JOINT_BETWEEN), 2.2),
+        Column(story.word(Word.PORTS), 3.4),
+        Column(story.word(Word.SEAL), 1.8),
+    )
+    yield Table(columns, tuple(_joint_row(joint, story) for joint in judged.joints))
+
+
+def _joint_row(joint: Joint, story: Story) -> Row:
+    upstream = joint.upstream or story.phrases.text["outlet"]
+    ports = f"{story.port(joint.upstream_port)} – {story.port(joint.downstream_port)}"
+    return Row((f"{upstream} – {joint.downstream}", ports, story.word(joint.seal)))
+
+
+def check_blocks(judged: JudgedSet, story: Story) -> Iterator[Block]:
+    """Return the table of checks: value, limit, margin, outcome."""
+    yield Heading(story.word(Word.CHECKS), 3)
+    columns = (
+        Column(story.word(Word.CHECK), 2.4),
+        Column(story.word(Word.WEIGHT), 0.8),
+        Column(story.word(Word.VALUE), 1.6),
+        Column(story.word(Word.LIMIT), 1.9),
+        Column(story.word(Word.MARGIN), 1.2, Alignment.RIGHT),
+        Column(story.word(Word.OUTCOME), 1.5),
+    )
+    yield Table(columns, tuple(_check_row(check, story) for check in judged.checks))
+
+
+def _check_row(check: Check, story: Story) -> Row:
+    text = story.check(check)
+    emphasis = Emphasis.FAULT if check.outcome in (Outcome.FAILS, Outcome.UNKNOWN) else Emphasis.NONE
+    weight = "" if check.outcome is Outcome.INFORMATION else text.severity_word
+    cells = (text.title, weight, text.value, text.limit, text.margin, story.marked_outcome(check.outcome))
+    return Row(cells, emphasis)
+
+
+def alternative_blocks(plan: PositionPlan, currency: str, story: Story) -> Iterator[Block]:
+    """Return the other sets that fit, each with the way in which it differs."""
+    if plan.chosen is None or not plan.alternatives:
+        return
+    chosen: HangingSet = plan.chosen.hanging_set
+    yield Heading(story.word(Word.ALTERNATIVES), 3)
+    columns = (
+        Column(story.word(Word.DIFFERENCE), 2.2),
+        Column(story.word(Word.OTHER_PARTS), 3.6),
+        Column(story.word(Word.PRICE), 1.3, Alignment.RIGHT),
+        Column(story.word(Word.PRICE_DIFFERENCE), 1.3, Alignment.RIGHT),
+    )
+    rows = tuple(
+        Row(
+            (
+                story.title(alternative.kind),
+                ", ".join(story.other_parts(alternative.judged, chosen)),
+                story.money(alternative.judged.hanging_set.price_minor, currency),
+                story.signed_money(alternative.price_difference_minor, currency),
+            )
+        )
+        for alternative in plan.alternatives
+    )
+    yield Table(columns, rows)
+    yield Paragraph(story.word(Word.ALTERNATIVES_NOTE), Role.NOTE)

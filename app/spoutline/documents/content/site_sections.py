@@ -1,0 +1,154 @@
+"""The sections about the whole site: its head, its positions at a glance, and the consolidated parts."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from datetime import date
+
+from spoutline.documents.content.blocks import (
+    Alignment,
+    Block,
+    Column,
+    Emphasis,
+    Heading,
+    KeyValues,
+    Paragraph,
+    Role,
+    Row,
+    Table,
+)
+from spoutline.documents.totals import BillLine, Total, position_lines, site_lines, total_of
+from spoutline.explain.paper_words import PaperWord as Word
+from spoutline.explain.story import Story
+from spoutline.explain.texts import Named
+from spoutline.model.liquid import Liquid
+from spoutline.model.plan import PlanStatus, PositionPlan, SitePlan
+from spoutline.model.quantity import Dimension
+from spoutline.model.survey import Position
+
+
+def site_blocks(site_plan: SitePlan, story: Story, dated: date | None) -> Iterator[Block]:
+    """Return the head of the bill: site, what the plan was made from, positions, parts of the whole site."""
+    yield Heading(story.word(Word.BILL), 1)
+    yield Paragraph(story.phrases.text["advice"], Role.LEAD)
+    yield KeyValues(tuple(_site_rows(site_plan, story, dated)))
+    yield Heading(story.word(Word.POSITIONS), 2)
+    yield _positions_table(site_plan, story)
+    yield Heading(story.word(Word.WHOLE_SITE), 2)
+    yield from _consolidated(site_plan, story)
+
+
+def position_liquid(position: Position, story: Story) -> str:
+    """Return the liquid of a position with its blend."""
+    return story.liquid(Liquid(position.liquid.family, position.liquid.blend_percent))
+
+
+def price_columns(story: Story) -> tuple[Column, ...]:
+    """Return the last columns of every parts table: quantity, unit price, sum, lead time."""
+    return (
+        Column(story.word(Word.QUANTITY), 0.5, Alignment.RIGHT),
+        Column(story.word(Word.UNIT_PRICE), 1.15, Alignment.RIGHT),
+        Column(story.word(Word.SUM), 1.15, Alignment.RIGHT),
+        Column(story.word(Word.LEAD_TIME), 1.0, Alignment.RIGHT),
+    )
+
+
+def price_cells(line: BillLine, currency: str, story: Story) -> tuple[str, ...]:
+    """Return the cells under ``price_columns``."""
+    each = story.money(line.unit_minor, currency)
+    total = "" if line.sum_minor is None else story.money(line.sum_minor, currency)
+    return (str(line.quantity), each, total, story.days(line.part.lead_time_days))
+
+
+def total_row(total: Total, currency: str, columns: int, story: Story) -> Row:
+    """Return the closing row of a parts table of ``columns`` columns that ends in ``price_columns``."""
+    cells = [""] * columns
+    cells[0] = story.word(Word.TOTAL)
+    cells[-2] = story.money(total.minor, currency)
+    cells[-1] = story.days(total.longest_lead_time_days)
+    return Row(tuple(cells), Emphasis.TOTAL)
+
+
+def unpriced_note(total: Total, story: Story) -> Iterator[Block]:
+    """Return the note that names parts without a price; nothing where all have one."""
+    if total.unpriced:
+        yield Paragraph(f"{story.word(Word.UNPRICED)}: {', '.join(total.unpriced)}.", Role.NOTE)
+
+
+def _site_rows(site_plan: SitePlan, story: Story, dated: date | None) -> Iterator[Named]:
+    site, made_from = site_plan.survey.site, site_plan.provenance
+    jurisdiction = site_plan.jurisdiction
+    low = story.show(site.climate.low_c, Dimension.TEMPERATURE)
+    high = story.show(site.climate.high_c, Dimension.TEMPERATURE)
+    yield Named(story.word(Word.NAME), site.name)
+    if site.address.strip():
+        yield Named(story.word(Word.ADDRESS), site.address.strip())
+    if site.customer:
+        yield Named(story.word(Word.CUSTOMER), site.customer)
+    if dated is not None:
+        yield Named(story.word(Word.DATE), dated.isoformat())
+    yield Named(story.word(Word.JURISDICTION), f"{jurisdiction.title}, {jurisdiction.edition}")
+    yield Named(story.word(Word.CLIMATE), story.phrases.fill("between", low=low, high=high))
+    yield Named(story.word(Word.SERVICE), story.word(site.service))
+    yield Named(story.word(Word.FENCED), story.yes_no(site.fenced))
+    yield Named(story.word(Word.CATALOGUE), made_from.catalogue_edition)
+    yield Named(story.word(Word.RULES), made_from.rules_edition)
+    yield Named(story.word(Word.FINGERPRINT), made_from.survey_fingerprint)
+    yield Named(story.word(Word.PROGRAM), made_from.program_version)
+
+
+def _positions_table(site_plan: SitePlan, story: Story) -> Table:
+    currency = site_plan.survey.site.currency
+    columns = (
+        Column(story.word(Word.POSITION), 1.6),
+        Column(story.word(Word.DISPENSER), 1.1),
+        Column(story.word(Word.LIQUID), 1.9),
+        Column(story.word(Word.DUTY), 0.8),
+        Column(story.word(Word.STATUS), 1.7),
+        Column(story.word(Word.PRICE), 1.3, Alignment.RIGHT),
+    )
+    rows = [_position_row(plan, currency, story) for plan in site_plan.positions]
+    total = total_of(_all_lines(site_plan))
+    rows.append(Row((story.word(Word.TOTAL), "", "", "", "", story.money(total.minor, currency)), Emphasis.TOTAL))
+    return Table(columns, tuple(rows))
+
+
+def _position_row(plan: PositionPlan, currency: str, story: Story) -> Row:
+    position = plan.position
+    fits = plan.status is PlanStatus.FITS
+    price = story.money(total_of(position_lines(plan, currency)).minor, currency) if fits else "–"
+    cells = (
+        position.label,
+        position.dispenser,
+        position_liquid(position, story),
+        story.word(position.duty),
+        story.marked_status(plan.status),
+        price,
+    )
+    return Row(cells, Emphasis.NONE if fits else Emphasis.FAULT)
+
+
+def _consolidated(site_plan: SitePlan, story: Story) -> Iterator[Block]:
+    lines = site_lines(site_plan)
+    if not lines:
+        yield Paragraph(story.word(Word.NO_PARTS))
+        return
+    currency = site_plan.survey.site.currency
+    columns = (
+        Column(story.word(Word.PART_NUMBER), 1.5),
+        Column(story.word(Word.MAKER), 1.3),
+        Column(story.word(Word.PART_NAME), 2.7),
+        *price_columns(story),
+    )
+    rows = [
+        Row((line.part.number, line.part.maker, line.part.name, *price_cells(line, currency, story))) for line in lines
+    ]
+    total = total_of(lines)
+    yield Table(columns, (*rows, total_row(total, currency, len(columns), story)))
+    yield Paragraph(story.word(Word.TOTAL_NOTE), Role.NOTE)
+    yield from unpriced_note(total, story)
+
+
+def _all_lines(site_plan: SitePlan) -> Iterable[BillLine]:
+    currency = site_plan.survey.site.currency
+    return (line for plan in site_plan.positions for line in position_lines(plan, currency))

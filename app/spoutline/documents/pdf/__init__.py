@@ -1,0 +1,1 @@
+"""Content trees set as PDF pages."""

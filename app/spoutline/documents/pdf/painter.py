@@ -1,0 +1,212 @@
+"""A drawing painted as vectors, true to a scale."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from typing import Final
+
+from reportlab.lib.units import mm
+from reportlab.pdfbase.pdfmetrics import stringWidth
+from reportlab.pdfgen.canvas import Canvas
+from reportlab.platypus import Flowable
+
+from spoutline.documents.pdf.fonts import BOLD, REGULAR, printable
+from spoutline.documents.pdf.styles import INKS
+from spoutline.documents.shapes import (
+    Anchor,
+    Balloon,
+    Dot,
+    Drawing,
+    Ink,
+    Label,
+    Measure,
+    Path,
+    Place,
+    Round,
+    Shape,
+    Weight,
+)
+
+# the scales of ISO 5455 for reductions, and the intermediate ones that trade drawings use; from memory
+SCALES: Final = (1, 2, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 250, 500, 1000)
+_POINTS_PER_METRE: Final = 1000 * mm
+# texts at the edge reach beyond the places that bound a drawing
+_PADDING_SIDE: Final = 34.0
+_PADDING_TOP: Final = 30.0
+_PADDING_BOTTOM: Final = 8.0
+_MEASURE_SIZE: Final = 6.6
+_BALLOON_RADIUS: Final = 6.2
+_ARROW: Final = 4.0
+_DASHES: Final = (3.0, 2.2)
+
+
+@dataclass(frozen=True, slots=True)
+class Fit:
+    """How a drawing is set: metres are multiplied by ``points_per_m``; ``scale`` is n of 1:n."""
+
+    scale: int
+    points_per_m: float
+    width_pt: float
+    height_pt: float
+
+
+def fit(drawing: Drawing, *, width_pt: float, height_pt: float) -> Fit:
+    """Return the largest standard scale at which ``drawing`` with its texts fits the frame.
+
+    Raises
+    ------
+    ValueError
+        The drawing fits at no standard scale.
+    """
+    side, top, bottom = _paddings(drawing)
+    for scale in SCALES if drawing.true_scale else (1,):
+        points = _POINTS_PER_METRE / scale
+        width = drawing.box.width_m * points + 2 * side
+        height = drawing.box.height_m * points + top + bottom
+        if (width <= width_pt and height <= height_pt) or not drawing.true_scale:
+            return Fit(scale, points, width, height)
+    raise ValueError(f"the drawing {drawing.title!r} fits at no scale")
+
+
+def _paddings(drawing: Drawing) -> tuple[float, float, float]:
+    # a chart's box already holds its texts
+    return (_PADDING_SIDE, _PADDING_TOP, _PADDING_BOTTOM) if drawing.true_scale else (0.0, 0.0, 0.0)
+
+
+class DrawingFlowable(Flowable):  # type: ignore[misc]
+    """A drawing as a block of a page."""
+
+    def __init__(self, drawing: Drawing, fitted: Fit) -> None:
+        super().__init__()
+        self._drawing = drawing
+        self._fit = fitted
+        self.width, self.height = fitted.width_pt, fitted.height_pt
+        side, _, bottom = _paddings(drawing)
+        self._origin = (side, bottom)
+
+    def wrap(self, _available_width: float, _available_height: float) -> tuple[float, float]:
+        """Return the size, as reportlab asks for it."""
+        return self.width, self.height
+
+    def draw(self) -> None:
+        """Paint all shapes, back to front."""
+        canvas = self.canv
+        canvas.setLineJoin(1)
+        canvas.setLineCap(1)
+        for shape in self._drawing.shapes:
+            self._paint(canvas, shape)
+
+    def _paint(self, canvas: Canvas, shape: Shape) -> None:
+        match shape:
+            case Path():
+                self._path(canvas, shape)
+            case Round():
+                _pen(canvas, shape.ink, shape.weight)
+                _brush(canvas, shape.fill)
+                x, y = self._at(shape.centre)
+                radius = shape.radius_m * self._fit.points_per_m
+                canvas.circle(x, y, radius, stroke=1, fill=int(shape.fill is not None))
+            case Dot():
+                x, y = self._at(shape.centre)
+                canvas.setFillColor(INKS[shape.ink])
+                canvas.circle(x, y, shape.radius_pt, stroke=0, fill=1)
+            case Label():
+                self._label(canvas, shape)
+            case Measure():
+                self._measure(canvas, shape)
+            case Balloon():
+                self._balloon(canvas, shape)
+
+    def _path(self, canvas: Canvas, shape: Path) -> None:
+        _pen(canvas, shape.ink, shape.weight, dashed=shape.dashed)
+        _brush(canvas, shape.fill)
+        path = canvas.beginPath()
+        first, *others = (self._at(place) for place in shape.places)
+        path.moveTo(*first)
+        for point in others:
+            path.lineTo(*point)
+        if shape.closed:
+            path.close()
+        canvas.drawPath(path, stroke=1, fill=int(shape.fill is not None))
+
+    def _measure(self, canvas: Canvas, shape: Measure) -> None:
+        (x1, y1), (x2, y2) = self._at(shape.start), self._at(shape.end)
+        _pen(canvas, Ink.MEASURE, Weight.HAIR)
+        canvas.line(x1, y1, x2, y2)
+        angle = math.atan2(y2 - y1, x2 - x1)
+        _arrow_head(canvas, x1, y1, angle)
+        _arrow_head(canvas, x2, y2, angle + math.pi)
+        text = printable(shape.text)
+        width = stringWidth(text, REGULAR, _MEASURE_SIZE)
+        x, y = (x1 + x2) / 2, (y1 + y2) / 2
+        # the text stands in a gap of the line, always upright
+        canvas.setFillColor(INKS[Ink.PAPER])
+        canvas.rect(x - width / 2 - 2, y - _MEASURE_SIZE * 0.6, width + 4, _MEASURE_SIZE * 1.2, stroke=0, fill=1)
+        canvas.setFillColor(INKS[Ink.TEXT])
+        canvas.setFont(REGULAR, _MEASURE_SIZE)
+        canvas.drawCentredString(x, y - _MEASURE_SIZE * 0.36, text)
+
+    def _balloon(self, canvas: Canvas, shape: Balloon) -> None:
+        x, y = self._at(shape.target)
+        centre_x, centre_y = x + shape.offset_pt[0], y + shape.offset_pt[1]
+        _pen(canvas, Ink.TEXT, Weight.HAIR)
+        canvas.line(x, y, centre_x, centre_y)
+        canvas.setFillColor(INKS[Ink.PAPER])
+        canvas.circle(centre_x, centre_y, _BALLOON_RADIUS, stroke=1, fill=1)
+        canvas.setFillColor(INKS[Ink.TEXT])
+        canvas.setFont(BOLD, 6.8)
+        canvas.drawCentredString(centre_x, centre_y - 2.4, printable(shape.text))
+
+    def _label(self, canvas: Canvas, shape: Label) -> None:
+        canvas.setFillColor(INKS[shape.ink])
+        canvas.setFont(REGULAR, shape.size_pt)
+        x, y = self._at(shape.at)
+        x, y = x + shape.offset_pt[0], y + shape.offset_pt[1]
+        # a long name is cut so that it stays inside the drawing
+        room = {Anchor.START: self.width - x, Anchor.END: x, Anchor.MIDDLE: 2 * min(x, self.width - x)}
+        text = shortened(printable(shape.text), shape.size_pt, room[shape.anchor])
+        if shape.anchor is Anchor.START:
+            canvas.drawString(x, y, text)
+        elif shape.anchor is Anchor.END:
+            canvas.drawRightString(x, y, text)
+        else:
+            canvas.drawCentredString(x, y, text)
+
+    def _at(self, place: Place) -> tuple[float, float]:
+        box, points = self._drawing.box, self._fit.points_per_m
+        return (
+            (place.x_m - box.left_m) * points + self._origin[0],
+            (place.y_m - box.bottom_m) * points + self._origin[1],
+        )
+
+
+def shortened(text: str, size_pt: float, room_pt: float, font: str = REGULAR) -> str:
+    """Return ``text``, cut with an ellipsis where it is wider than ``room_pt``."""
+    if stringWidth(text, font, size_pt) <= room_pt:
+        return text
+    while text and stringWidth(f"{text}…", font, size_pt) > room_pt:
+        text = text[:-1]
+    return f"{text}…"
+
+
+def _pen(canvas: Canvas, ink: Ink, weight: Weight, *, dashed: bool = False) -> None:
+    canvas.setStrokeColor(INKS[ink])
+    canvas.setLineWidth(weight.value)
+    canvas.setDash(list(_DASHES) if dashed else [])
+
+
+def _brush(canvas: Canvas, fill: Ink | None) -> None:
+    if fill is not None:
+        canvas.setFillColor(INKS[fill])
+
+
+def _arrow_head(canvas: Canvas, x: float, y: float, angle: float) -> None:
+    """Paint a slim head with its point at x, y, opening toward ``angle``."""
+    path = canvas.beginPath()
+    path.moveTo(x, y)
+    for turn in (0.26, -0.26):
+        path.lineTo(x + _ARROW * math.cos(angle + turn), y + _ARROW * math.sin(angle + turn))
+    path.close()
+    canvas.setFillColor(INKS[Ink.MEASURE])
+    canvas.drawPath(path, stroke=0, fill=1)

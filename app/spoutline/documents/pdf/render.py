@@ -1,0 +1,115 @@
+"""A content tree as PDF bytes: the same bytes for the same tree."""
+
+from __future__ import annotations
+
+from io import BytesIO
+
+from reportlab.lib.units import mm
+from reportlab.pdfgen.canvas import Canvas
+from reportlab.platypus import BaseDocTemplate, Flowable, Frame, PageTemplate
+
+from spoutline.documents.content.blocks import Document
+from spoutline.documents.pdf import styles
+from spoutline.documents.pdf.fonts import BOLD, REGULAR, printable, register_fonts
+from spoutline.documents.pdf.painter import shortened
+from spoutline.documents.pdf.setting import OutlineHeading, set_block
+
+_RUNNING_SIZE = 7.0
+_TOTAL_FORM = "page_total"
+
+
+def pdf_bytes(document: Document) -> bytes:
+    """Return ``document`` as PDF: one embedded typeface, outline, title, author, language, page numbers.
+
+    No clock and no random number enter, so equal documents give equal bytes.
+
+    Raises
+    ------
+    StoreFault
+        A font that comes with the program is missing.
+    """
+    register_fonts()
+    buffer = BytesIO()
+    template = _Template(buffer, document)
+    flowables: list[Flowable] = []
+    for block in document.blocks:
+        flowables.extend(set_block(block, template.text_width))
+    template.build(flowables, canvasmaker=_TotalledCanvas)
+    return buffer.getvalue()
+
+
+class _TotalledCanvas(Canvas):  # type: ignore[misc]
+    """Knows the number of pages only at the end, and defines it there as a form that each page shows."""
+
+    def save(self) -> None:
+        total = self.getPageNumber() - 1
+        self.beginForm(_TOTAL_FORM, 0, -2, 40, 10)
+        self.setFont(REGULAR, _RUNNING_SIZE)
+        self.setFillColor(styles.GREY)
+        self.drawString(0, 0, str(total))
+        self.endForm()
+        super().save()
+
+
+class _Template(BaseDocTemplate):  # type: ignore[misc]
+    """Pages with a running head and foot; headings enter the outline."""
+
+    def __init__(self, buffer: BytesIO, document: Document) -> None:
+        self._document = document
+        page_width, page_height = styles.PAGE_SIZES[document.paper]
+        super().__init__(
+            buffer,
+            pagesize=(page_width, page_height),
+            title=printable(document.title),
+            author=printable(document.author),
+            subject=printable(document.subject),
+            creator=printable(document.author),
+            lang=document.language,
+            invariant=1,
+            pageCompression=1,
+            displayDocTitle=1,
+            initialFontName=REGULAR,
+        )
+        self.text_width = page_width - 2 * styles.MARGIN_SIDE
+        height = page_height - styles.MARGIN_TOP - styles.MARGIN_BOTTOM
+        frame = Frame(
+            styles.MARGIN_SIDE,
+            styles.MARGIN_BOTTOM,
+            self.text_width,
+            height,
+            leftPadding=0,
+            rightPadding=0,
+            topPadding=0,
+            bottomPadding=0,
+        )
+        self.addPageTemplates(PageTemplate("page", frames=[frame], onPage=self._running))
+        self._bookmarks = 0
+
+    def afterFlowable(self, flowable: Flowable) -> None:  # noqa: N802
+        """Enter a heading in the outline, as reportlab calls it."""
+        if isinstance(flowable, OutlineHeading):
+            self._bookmarks += 1
+            key = f"heading{self._bookmarks}"
+            self.canv.bookmarkPage(key)
+            title = printable(flowable.outline_text)
+            self.canv.addOutlineEntry(title, key, flowable.outline_level, closed=flowable.outline_level > 0)
+
+    def _running(self, canvas: Canvas, template: BaseDocTemplate) -> None:
+        document = self._document
+        width, height = styles.PAGE_SIZES[document.paper]
+        left, right = styles.MARGIN_SIDE, width - styles.MARGIN_SIDE
+        canvas.saveState()
+        canvas.setFillColor(styles.GREY)
+        head_y, foot_y = height - 14 * mm, 11 * mm
+        canvas.setFont(BOLD, _RUNNING_SIZE)
+        canvas.drawString(left, head_y, shortened(printable(document.running_head), _RUNNING_SIZE, right - left, BOLD))
+        canvas.setStrokeColor(styles.RULE)
+        canvas.setLineWidth(0.5)
+        canvas.line(left, head_y - 5, right, head_y - 5)
+        canvas.setFont(REGULAR, _RUNNING_SIZE)
+        canvas.drawString(left, foot_y, shortened(printable(document.running_foot), _RUNNING_SIZE, right - left - 90))
+        page = document.page_phrase.format(page=template.page)
+        canvas.drawRightString(right - 16, foot_y, page)
+        canvas.translate(right - 16, foot_y)
+        canvas.doForm(_TOTAL_FORM)
+        canvas.restoreState()

@@ -1,0 +1,174 @@
+"""Content blocks turned into what reportlab sets on pages."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from typing import Any, Final
+
+from reportlab.lib.styles import ParagraphStyle
+from reportlab.platypus import CondPageBreak, Flowable, KeepTogether, Paragraph, Spacer, Table, TableStyle
+from reportlab.platypus import PageBreak as NextPage
+
+from spoutline.documents.content import blocks
+from spoutline.documents.content.blocks import Alignment, Emphasis
+from spoutline.documents.pdf import styles
+from spoutline.documents.pdf.fonts import markup
+from spoutline.documents.pdf.painter import DrawingFlowable, fit
+
+_SUBSCRIPT = re.compile(r"(?<=[A-Za-zΑ-ω])_([A-Za-z0-9]+)")
+_POWER = re.compile(r"\^(-?[0-9.]+)")
+_LABEL_SHARE: Final = 0.24
+_NEEDED_BELOW_HEADING: Final = 70.0  # a heading this near the foot goes to the next page
+
+
+class OutlineHeading(Paragraph):  # type: ignore[misc]
+    """A heading that the page template enters in the outline."""
+
+    def __init__(self, text: str, level: int) -> None:
+        super().__init__(markup(text), styles.HEADINGS[level])
+        self.outline_text = text
+        self.outline_level = level - 1
+
+
+def set_block(block: blocks.Block, width_pt: float) -> Iterator[Flowable]:
+    """Return the flowables of one block for a frame of ``width_pt`` points."""
+    match block:
+        case blocks.Heading():
+            if block.level > 1:
+                yield CondPageBreak(_NEEDED_BELOW_HEADING)
+            yield OutlineHeading(block.text, block.level)
+        case blocks.Paragraph():
+            yield Paragraph(markup(block.text), styles.ROLES[block.role])
+        case blocks.Bullets():
+            for item in block.items:
+                yield Paragraph(markup(item), styles.BULLET, bulletText="–")
+        case blocks.KeyValues():
+            yield _key_values(block, width_pt)
+        case blocks.Table():
+            yield _table(block, width_pt)
+        case blocks.Figure():
+            yield _figure(block, width_pt)
+        case blocks.Worked():
+            yield from _worked(block, width_pt)
+        case blocks.CautionNote():
+            yield _caution(block, width_pt)
+        case blocks.PageBreak():
+            yield NextPage()
+
+
+def formula_markup(text: str) -> str:
+    """Return a formula with raised powers and lowered indices, escaped."""
+    return _POWER.sub(r"<super>\1</super>", _SUBSCRIPT.sub(r"<sub>\1</sub>", markup(text)))
+
+
+def _key_values(block: blocks.KeyValues, width_pt: float) -> Flowable:
+    rows = [
+        [Paragraph(markup(row.label), styles.LABEL), Paragraph(markup(row.text), styles.VALUE)] for row in block.rows
+    ]
+    widths = [width_pt * _LABEL_SHARE, width_pt * (1 - _LABEL_SHARE)]
+    style = [
+        ("VALIGN", (0, 0), (-1, -1), "TOP"),
+        ("LEFTPADDING", (0, 0), (0, -1), 0),
+        ("TOPPADDING", (0, 0), (-1, -1), 1.4),
+        ("BOTTOMPADDING", (0, 0), (-1, -1), 1.4),
+    ]
+    return Table(rows, colWidths=widths, style=TableStyle(style), hAlign="LEFT")
+
+
+def _table(block: blocks.Table, width_pt: float) -> Flowable:
+    shares = sum(column.share for column in block.columns)
+    widths = [width_pt * column.share / shares for column in block.columns]
+    head = [Paragraph(markup(column.title), styles.HEAD_CELLS[column.alignment]) for column in block.columns]
+    body = [
+        [
+            Paragraph(markup(cell), _cell_style(row.emphasis, column.alignment))
+            for cell, column in zip(row.cells, block.columns, strict=True)
+        ]
+        for row in block.rows
+    ]
+    return Table([head, *body], colWidths=widths, repeatRows=1, style=TableStyle(_table_rules(block)), hAlign="LEFT")
+
+
+def _cell_style(emphasis: Emphasis, alignment: Alignment) -> ParagraphStyle:
+    if emphasis is Emphasis.TOTAL:
+        return styles.STRONG_CELLS[alignment]
+    return styles.FAULT_CELLS[alignment] if emphasis is Emphasis.FAULT else styles.CELLS[alignment]
+
+
+def _table_rules(block: blocks.Table) -> list[tuple[Any, ...]]:
+    rules: list[tuple[Any, ...]] = [
+        ("VALIGN", (0, 0), (-1, -1), "TOP"),
+        ("VALIGN", (0, 0), (-1, 0), "BOTTOM"),
+        ("LINEBELOW", (0, 0), (-1, 0), 0.9, styles.BLACK),
+        ("LINEBELOW", (0, 1), (-1, -1), 0.3, styles.RULE),
+        ("TOPPADDING", (0, 0), (-1, -1), 2.6),
+        ("BOTTOMPADDING", (0, 0), (-1, -1), 2.8),
+        ("LEFTPADDING", (0, 0), (-1, -1), 3),
+        ("RIGHTPADDING", (0, 0), (-1, -1), 3),
+        ("LEFTPADDING", (0, 0), (0, -1), 0),
+        ("RIGHTPADDING", (-1, 0), (-1, -1), 0),
+    ]
+    for number, row in enumerate(block.rows, start=1):
+        if row.emphasis is Emphasis.TOTAL:
+            rules.append(("LINEABOVE", (0, number), (-1, number), 0.9, styles.BLACK))
+            first_filled = next((at for at, cell in enumerate(row.cells[1:], start=1) if cell), 1)
+            rules.append(("SPAN", (0, number), (first_filled - 1, number)))
+    return rules
+
+
+def _figure(block: blocks.Figure, width_pt: float) -> Flowable:
+    fitted = fit(block.drawing, width_pt=width_pt, height_pt=styles.FIGURE_HEIGHT)
+    caption = block.caption
+    if block.scale_phrase:
+        caption = f"{caption} {block.scale_phrase.format(n=fitted.scale)}."
+    drawing = DrawingFlowable(block.drawing, fitted)
+    return KeepTogether([drawing, Paragraph(markup(caption), styles.CAPTION), Spacer(1, 8)])
+
+
+def _worked(block: blocks.Worked, width_pt: float) -> Iterator[Flowable]:
+    """Return title, one row for each line, then limit and sources; the title stays with its first line."""
+    title = f"{markup(block.title)}<font name='DejaVuSans' color='#565d63'>&nbsp;&nbsp;{markup(block.outcome)}</font>"
+    yield CondPageBreak(_NEEDED_BELOW_HEADING)
+    yield Spacer(1, 6)
+    yield Paragraph(title, styles.WORKED_TITLE)
+    rows = []
+    for line in block.lines:
+        small = "; ".join(item for item in (line.note, line.source) if item)
+        left = [Paragraph(formula_markup(line.formula), styles.WORKED_LINE)]
+        if line.inputs:
+            left.append(Paragraph(formula_markup(line.inputs), styles.WORKED_INPUT))
+        left.append(Paragraph(markup(small), styles.WORKED_INPUT))
+        rows.append([left, Paragraph(formula_markup(line.result), styles.WORKED_LINE)])
+    rules = [
+        ("VALIGN", (0, 0), (-1, -1), "TOP"),
+        ("LINEBELOW", (0, 0), (-1, -1), 0.3, styles.RULE),
+        ("LEFTPADDING", (0, 0), (0, -1), 8),
+        ("TOPPADDING", (0, 0), (-1, -1), 2),
+        ("BOTTOMPADDING", (0, 0), (-1, -1), 2.5),
+    ]
+    yield Table(rows, colWidths=[width_pt * 0.72, width_pt * 0.28], style=TableStyle(rules), hAlign="LEFT")
+    closing = " – ".join((block.limit, "; ".join(block.sources))) if block.sources else block.limit
+    yield Paragraph(markup(closing), styles.ROLES[blocks.Role.NOTE])
+
+
+def _caution(block: blocks.CautionNote, width_pt: float) -> Flowable:
+    bar, weight = styles.SIGNAL_BARS[block.signal]
+    text = [
+        Paragraph(markup(block.hazard), styles.HAZARD),
+        Paragraph(markup(block.why), styles.CAUTION_TEXT),
+        Paragraph(f"<b>→</b> {markup(block.what_to_do)}", styles.CAUTION_TEXT),
+        Paragraph(markup(block.source), styles.CAUTION_SOURCE),
+    ]
+    word = Paragraph(
+        f"<font color='{bar.hexval().replace('0x', '#')}'>{markup(block.signal_word)}</font>", styles.SIGNAL_WORD
+    )
+    rules = [
+        ("VALIGN", (0, 0), (-1, -1), "TOP"),
+        ("LINEBEFORE", (0, 0), (0, -1), weight, bar),
+        ("LEFTPADDING", (0, 0), (0, -1), 8),
+        ("TOPPADDING", (0, 0), (-1, -1), 1),
+        ("BOTTOMPADDING", (0, 0), (-1, -1), 1),
+    ]
+    table = Table([[word, text]], colWidths=[width_pt * 0.15, width_pt * 0.85], style=TableStyle(rules), hAlign="LEFT")
+    return KeepTogether([table, Spacer(1, 7)])

@@ -1,0 +1,99 @@
+"""Sizes, colours and paragraph styles of the paper: black on white with one accent, readable without colour."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from reportlab.lib.colors import Color, HexColor, white
+from reportlab.lib.enums import TA_RIGHT
+from reportlab.lib.pagesizes import A4, LETTER
+from reportlab.lib.styles import ParagraphStyle
+from reportlab.lib.units import mm
+
+from spoutline.documents.content.blocks import Alignment, PaperSize, Role, Signal
+from spoutline.documents.pdf.fonts import BOLD, REGULAR
+from spoutline.documents.shapes import Ink
+
+PAGE_SIZES: Final = {PaperSize.A4: A4, PaperSize.LETTER: LETTER}
+MARGIN_SIDE: Final = 18 * mm
+MARGIN_TOP: Final = 23 * mm
+MARGIN_BOTTOM: Final = 20 * mm
+FIGURE_HEIGHT: Final = 92 * mm
+
+BLACK: Final = HexColor("#16191c")
+GREY: Final = HexColor("#565d63")
+RULE: Final = HexColor("#b9bfc4")
+FAINT: Final = HexColor("#eef1f2")
+ACCENT: Final = HexColor("#1d4f6b")
+FAULT: Final = HexColor("#8a2a10")
+
+INKS: Final[dict[Ink, Color]] = {
+    Ink.GROUND: BLACK,
+    Ink.WATER: HexColor("#3f6f8f"),
+    Ink.STATION: HexColor("#3a4248"),
+    Ink.VEHICLE: HexColor("#8b9399"),
+    Ink.HOSE: ACCENT,
+    Ink.HOSE_AT_REST: HexColor("#8fa9b8"),
+    Ink.FITTING: BLACK,
+    Ink.CORD: GREY,
+    Ink.MEASURE: GREY,
+    Ink.TEXT: BLACK,
+    Ink.PAPER: white,
+    Ink.GRID: HexColor("#d9dee1"),
+    Ink.AXIS: BLACK,
+    Ink.COLD: ACCENT,
+    Ink.HOT: FAULT,
+}
+
+# signal colours after ISO 3864-4 are for labels; on paper the word and the bar's weight carry the meaning
+SIGNAL_BARS: Final[dict[Signal, tuple[Color, float]]] = {
+    Signal.DANGER: (FAULT, 4.5),
+    Signal.WARNING: (HexColor("#b35c00"), 3.5),
+    Signal.CAUTION: (HexColor("#8a7400"), 2.5),
+    Signal.NOTICE: (ACCENT, 1.5),
+}
+
+_BODY = ParagraphStyle("body", fontName=REGULAR, fontSize=8.6, leading=12.2, textColor=BLACK, splitLongWords=1)
+_CELL = ParagraphStyle("cell", parent=_BODY, fontSize=7.4, leading=9.6)
+
+HEADINGS: Final = {
+    1: ParagraphStyle("heading1", parent=_BODY, fontName=BOLD, fontSize=16, leading=20, textColor=ACCENT, spaceAfter=8),
+    2: ParagraphStyle("heading2", parent=_BODY, fontName=BOLD, fontSize=11.5, leading=15, spaceBefore=12, spaceAfter=5),
+    3: ParagraphStyle(
+        "heading3", parent=_BODY, fontName=BOLD, fontSize=9.4, leading=12.5, spaceBefore=11, spaceAfter=4
+    ),
+}
+ROLES: Final = {
+    Role.BODY: ParagraphStyle("plain", parent=_BODY, spaceAfter=4),
+    Role.LEAD: ParagraphStyle("lead", parent=_BODY, textColor=GREY, spaceAfter=7),
+    Role.NOTE: ParagraphStyle("note", parent=_BODY, fontSize=7.2, leading=9.6, textColor=GREY, spaceBefore=3),
+}
+BULLET: Final = ParagraphStyle("bullet", parent=_BODY, leftIndent=11, bulletIndent=1, spaceAfter=3)
+LABEL: Final = ParagraphStyle("label", parent=_BODY, textColor=GREY)
+VALUE: Final = ParagraphStyle("value", parent=_BODY)
+CELLS: Final = {
+    Alignment.LEFT: _CELL,
+    Alignment.RIGHT: ParagraphStyle("cell_right", parent=_CELL, alignment=TA_RIGHT),
+}
+HEAD_CELLS: Final = {
+    Alignment.LEFT: ParagraphStyle("head", parent=_CELL, fontName=BOLD, fontSize=7.0, textColor=GREY),
+    Alignment.RIGHT: ParagraphStyle(
+        "head_right", parent=_CELL, fontName=BOLD, fontSize=7.0, textColor=GREY, alignment=TA_RIGHT
+    ),
+}
+STRONG_CELLS: Final = {
+    Alignment.LEFT: ParagraphStyle("strong", parent=_CELL, fontName=BOLD),
+    Alignment.RIGHT: ParagraphStyle("strong_right", parent=_CELL, fontName=BOLD, alignment=TA_RIGHT),
+}
+FAULT_CELLS: Final = {
+    Alignment.LEFT: ParagraphStyle("fault", parent=_CELL, textColor=FAULT),
+    Alignment.RIGHT: ParagraphStyle("fault_right", parent=_CELL, textColor=FAULT, alignment=TA_RIGHT),
+}
+WORKED_TITLE: Final = ParagraphStyle("worked_title", parent=_BODY, fontName=BOLD, fontSize=8.2, leading=11)
+WORKED_LINE: Final = ParagraphStyle("worked_line", parent=_CELL, fontSize=7.6, leading=10.2)
+WORKED_INPUT: Final = ParagraphStyle("worked_input", parent=_CELL, fontSize=6.9, leading=9, textColor=GREY)
+SIGNAL_WORD: Final = ParagraphStyle("signal", parent=_BODY, fontName=BOLD, fontSize=8.2, leading=11)
+HAZARD: Final = ParagraphStyle("hazard", parent=_BODY, fontName=BOLD, fontSize=8.8, leading=11.6)
+CAUTION_TEXT: Final = ParagraphStyle("caution_text", parent=_BODY, fontSize=8.0, leading=10.8)
+CAUTION_SOURCE: Final = ParagraphStyle("caution_source", parent=_BODY, fontSize=6.6, leading=8.6, textColor=GREY)
+CAPTION: Final = ParagraphStyle("caption", parent=_BODY, fontSize=7.2, leading=9.6, textColor=GREY, spaceBefore=2)

@@ -1,0 +1,1 @@
+"""Bills as rows for spreadsheets."""

@@ -1,0 +1,152 @@
+"""The rows of a bill, of its positions and of its checks, as cells under column titles."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from spoutline.documents.content.site_sections import position_liquid
+from spoutline.documents.tabular.cells import Cell
+from spoutline.documents.totals import BillLine, accessory_lines, position_lines, set_lines, total_of
+from spoutline.explain.money import amount
+from spoutline.explain.paper_words import PaperWord as Word
+from spoutline.explain.story import Story
+from spoutline.model.check import Check
+from spoutline.model.plan import PlanStatus, PositionPlan, SitePlan
+from spoutline.model.quantity import Dimension
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """A table: its name, column titles and rows. Columns of ``money`` hold prices."""
+
+    name: str
+    titles: tuple[str, ...]
+    rows: tuple[tuple[Cell, ...], ...]
+    money: frozenset[int] = frozenset()
+
+
+def bill_sheet(site_plan: SitePlan, story: Story) -> Sheet:
+    """Return every part of every position, one row each, without sums of rows so that filters and totals stay right."""
+    titles = (
+        story.word(Word.POSITION),
+        story.word(Word.DISPENSER),
+        story.word(Word.PLACE),
+        story.word(Word.PART_NUMBER),
+        story.word(Word.MAKER),
+        story.word(Word.PART_NAME),
+        story.word(Word.QUANTITY),
+        story.word(Word.CURRENCY),
+        story.word(Word.UNIT_PRICE),
+        story.word(Word.SUM),
+        story.word(Word.LEAD_TIME_DAYS),
+        story.word(Word.REASON),
+    )
+    rows = tuple(row for plan in site_plan.positions for row in _bill_rows(plan, site_plan, story))
+    return Sheet(story.word(Word.SHEET_BILL), titles, rows, frozenset({8, 9}))
+
+
+def position_sheet(site_plan: SitePlan, story: Story) -> Sheet:
+    """Return one row for each position: what it is, the result, the price."""
+    currency = site_plan.survey.site.currency
+    titles = (
+        story.word(Word.POSITION),
+        story.word(Word.DISPENSER),
+        story.word(Word.LIQUID),
+        story.word(Word.DUTY),
+        story.word(Word.VAPOUR),
+        story.word(Word.STATUS),
+        story.word(Word.CURRENCY),
+        story.word(Word.PRICE),
+        story.word(Word.LEAD_TIME_DAYS),
+        story.word(Word.UNPRICED),
+    )
+    rows = tuple(_position_row(plan, currency, story) for plan in site_plan.positions)
+    return Sheet(story.word(Word.SHEET_POSITIONS), titles, rows, frozenset({7}))
+
+
+def check_sheet(site_plan: SitePlan, story: Story) -> Sheet:
+    """Return one row for each check of each set, figures in the shown unit."""
+    titles = (
+        story.word(Word.POSITION),
+        story.word(Word.CHECK),
+        story.word(Word.WEIGHT),
+        story.word(Word.VALUE),
+        story.word(Word.UNIT),
+        story.word(Word.LOWER_LIMIT),
+        story.word(Word.UPPER_LIMIT),
+        story.word(Word.MARGIN),
+        story.word(Word.OUTCOME),
+        story.word(Word.SOURCE),
+    )
+    rows = tuple(
+        _check_row(plan.position.label, check, story)
+        for plan in site_plan.positions
+        if plan.chosen is not None
+        for check in plan.chosen.checks
+    )
+    return Sheet(story.word(Word.SHEET_CHECKS), titles, rows)
+
+
+def _bill_rows(plan: PositionPlan, site_plan: SitePlan, story: Story) -> Iterator[tuple[Cell, ...]]:
+    currency = site_plan.survey.site.currency
+    if plan.chosen is None:
+        return
+    links = plan.chosen.hanging_set.links
+    for link, line in zip(links, set_lines(plan, currency), strict=True):
+        yield _line_row(plan, line, currency, story.word(link.slot), "")
+    for accessory, line in zip(plan.accessories, accessory_lines(plan, currency), strict=True):
+        reason = story.accessory_reason(accessory.reason)
+        yield _line_row(plan, line, currency, story.word(accessory.part.kind), reason)
+
+
+def _line_row(plan: PositionPlan, line: BillLine, currency: str, place: str, reason: str) -> tuple[Cell, ...]:
+    return (
+        plan.position.label,
+        plan.position.dispenser,
+        place,
+        line.part.number,
+        line.part.maker,
+        line.part.name,
+        line.quantity,
+        currency,
+        None if line.unit_minor is None else amount(line.unit_minor, currency),
+        None if line.sum_minor is None else amount(line.sum_minor, currency),
+        line.part.lead_time_days,
+        reason,
+    )
+
+
+def _position_row(plan: PositionPlan, currency: str, story: Story) -> tuple[Cell, ...]:
+    position = plan.position
+    total = total_of(position_lines(plan, currency))
+    fits = plan.status is PlanStatus.FITS
+    return (
+        position.label,
+        position.dispenser,
+        position_liquid(position, story),
+        story.word(position.duty),
+        story.word(position.vapour_wanted),
+        story.word(plan.status),
+        currency,
+        amount(total.minor, currency) if fits else None,
+        total.longest_lead_time_days if fits else None,
+        ", ".join(total.unpriced),
+    )
+
+
+def _check_row(label: str, check: Check, story: Story) -> tuple[Cell, ...]:
+    text = story.check(check)
+    difference = Dimension.TEMPERATURE_DIFFERENCE if check.dimension is Dimension.TEMPERATURE else check.dimension
+    return (
+        label,
+        text.title,
+        text.severity_word,
+        text.value if check.value is None else story.display.number(check.value, check.dimension),
+        "" if check.value is None else story.display.unit(check.dimension),
+        None if check.lower is None else story.display.number(check.lower.value, check.dimension),
+        None if check.upper is None else story.display.number(check.upper.value, check.dimension),
+        None if check.margin is None else story.display.number(check.margin, difference),
+        text.outcome_word,
+        "; ".join(text.sources),
+    )

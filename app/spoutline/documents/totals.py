@@ -1,0 +1,85 @@
+"""What a position and a site cost: exact sums of minor units, with what has no price named apart."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from spoutline.model.part import Part, PartKind
+from spoutline.model.plan import PositionPlan, SitePlan
+
+_KIND_ORDER = {kind: number for number, kind in enumerate(PartKind)}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BillLine:
+    """A part with its quantity; prices in minor units of the currency asked, None where the catalogue has none."""
+
+    part: Part
+    quantity: int
+    unit_minor: int | None
+
+    @property
+    def sum_minor(self) -> int | None:
+        """Quantity times unit price; None without a price."""
+        return None if self.unit_minor is None else self.unit_minor * self.quantity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Total:
+    """A sum in minor units, the parts that have no price, and the longest lead time in days."""
+
+    minor: int
+    unpriced: tuple[str, ...]
+    longest_lead_time_days: int
+
+
+def set_lines(plan: PositionPlan, currency: str) -> tuple[BillLine, ...]:
+    """Return the parts of the chosen set in chain order, one line for each link; empty without a set."""
+    if plan.chosen is None:
+        return ()
+    parts = (link.part for link in plan.chosen.hanging_set.links)
+    return tuple(BillLine(part=part, quantity=1, unit_minor=part.price_minor(currency)) for part in parts)
+
+
+def accessory_lines(plan: PositionPlan, currency: str) -> tuple[BillLine, ...]:
+    """Return what goes with the set, in the order planned."""
+    return tuple(
+        BillLine(part=line.part, quantity=line.quantity, unit_minor=line.part.price_minor(currency))
+        for line in plan.accessories
+    )
+
+
+def position_lines(plan: PositionPlan, currency: str) -> tuple[BillLine, ...]:
+    """Return all lines of a position: the set, then what goes with it."""
+    return (*set_lines(plan, currency), *accessory_lines(plan, currency))
+
+
+def site_lines(site_plan: SitePlan) -> tuple[BillLine, ...]:
+    """Return each part of the site once, quantities added up, ordered by kind and part number."""
+    currency = site_plan.survey.site.currency
+    quantities: dict[str, int] = {}
+    lines: dict[str, BillLine] = {}
+    for plan in site_plan.positions:
+        for line in position_lines(plan, currency):
+            number = line.part.number
+            quantities[number] = quantities.get(number, 0) + line.quantity
+            lines[number] = line
+    merged = (
+        BillLine(part=line.part, quantity=quantities[number], unit_minor=line.unit_minor)
+        for number, line in lines.items()
+    )
+    return tuple(sorted(merged, key=lambda line: (_KIND_ORDER[line.part.kind], line.part.number)))
+
+
+def total_of(lines: Iterable[BillLine]) -> Total:
+    """Return the exact sum of lines."""
+    minor, longest = 0, 0
+    unpriced: list[str] = []
+    for line in lines:
+        longest = max(longest, line.part.lead_time_days)
+        if line.sum_minor is None:
+            unpriced.append(line.part.number)
+        else:
+            minor += line.sum_minor
+    return Total(minor=minor, unpriced=tuple(dict.fromkeys(unpriced)), longest_lead_time_days=longest)
