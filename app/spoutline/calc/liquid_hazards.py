@@ -15,7 +15,7 @@ from spoutline.model.quantity import Dimension
 _CLASS_SOURCE = "29 CFR 1910.106(a), older text"
 _FUEL_TABLE = "US DOE Alternative Fuels Data Center, fuel properties table"
 _NFPA_77 = "NFPA 77 (2000), extract"
-_PICOSIEMENS = 1e-12  # S, exact
+PICOSIEMENS = Constant("picosiemens", 1e-12, "S", "SI prefix, exact", LimitStatus.VERIFIED)
 
 CLASS_II_FROM = Constant("lowest flash point of class II", 37.8, "degC", _CLASS_SOURCE, LimitStatus.SECONDARY)
 CLASS_IIIA_FROM = Constant("lowest flash point of class IIIA", 60.0, "degC", _CLASS_SOURCE, LimitStatus.SECONDARY)
@@ -238,8 +238,8 @@ def conductivity_s_m(liquid: Liquid) -> Conductivity:
     low, high = (1.0, 50.0) if liquid.family is LiquidFamily.KEROSENE else (0.1, 100.0)
     return Conductivity(
         conductivity_class=ConductivityClass.NON_CONDUCTIVE,
-        low_s_m=low * _PICOSIEMENS,
-        high_s_m=high * _PICOSIEMENS,
+        low_s_m=low * PICOSIEMENS.value,
+        high_s_m=high * PICOSIEMENS.value,
         source="tanker safety guide table 3.1 (extract): dry diesel 0.1-2, diesel 1-100, kerosene 1-50 pS/m",
         status=LimitStatus.MEMORY,
     )
@@ -302,8 +302,8 @@ def _gasoline_conductivity(ethanol_percent: float) -> Conductivity:
         )
     return Conductivity(
         conductivity_class=ConductivityClass.NON_CONDUCTIVE,
-        low_s_m=0.1 * _PICOSIEMENS,
-        high_s_m=300.0 * _PICOSIEMENS,
+        low_s_m=0.1 * PICOSIEMENS.value,
+        high_s_m=300.0 * PICOSIEMENS.value,
         source="tanker safety guide table 3.1 (extract): straight-run 0.1-1, motor gasoline 10-300 pS/m",
         status=LimitStatus.MEMORY,
     )

@@ -19,7 +19,9 @@ CORNER_ALLOWANCE = Constant(
     "round the corner of a vehicle",
     LimitStatus.JUDGEMENT,
 )
-_ROUNDING_M = 1e-9  # sums of legs are compared with distances typed by a person
+ROUNDING = Constant(
+    "rounding of a sum of legs against a typed distance", 1e-9, "m", "far below any tape", LimitStatus.JUDGEMENT
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -95,7 +97,7 @@ def taut_length(
     for number, leg in enumerate(plan_legs_m, start=1):
         require_positive(f"plan_legs_m[{number}]", leg, Dimension.LENGTH)
     way = math.fsum(plan_legs_m) if plan_legs_m else distance_m
-    if way < distance_m - _ROUNDING_M:
+    if way < distance_m - ROUNDING.value:
         raise OutOfRange(
             field="plan_legs_m",
             value=way,
