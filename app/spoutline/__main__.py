@@ -12,9 +12,13 @@ if TYPE_CHECKING:
 
 def main() -> int:
     """Run the program on the process's arguments and return its exit code."""
-    from spoutline.cli.main import run
+    try:
+        from spoutline.cli.main import run
 
-    return run(sys.argv[1:], open_window)
+        return run(sys.argv[1:], open_window)
+    except KeyboardInterrupt:  # while the program was still starting
+        sys.stderr.write("\nspoutline: stopped\n")
+        return 130
 
 
 def open_window(workbench: Workbench, demo: str | None) -> int:

@@ -1,0 +1,235 @@
+"""Each command does what the contract of the command line says."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+import jsonschema
+import pytest
+
+import spoutline as package
+
+GASOLINE = {"family": "gasoline", "blend_percent": 10}
+DIESEL_B30 = {"family": "diesel", "blend_percent": 30}
+
+
+def test_plan_prints_requirement_set_checks_and_the_price(spoutline: Any, written: Callable[..., Path]) -> None:
+    done = spoutline("plan", written())
+    assert done.code == 0
+    for head in ("What is asked", "Chosen set, dispenser first", "Checks", "List price of the set"):
+        assert head in done.out
+    assert "1 of 1 position has a set that keeps every must." in done.out
+
+
+def test_plan_reads_standard_input(spoutline: Any, written: Callable[..., Path]) -> None:
+    path = written()
+    assert spoutline("plan", "-", stdin=path.read_bytes()).out == spoutline("plan", path).out
+
+
+def test_a_blend_without_a_listing_class_gives_1_with_reason_and_ways_out(
+    spoutline: Any, written: Callable[..., Path]
+) -> None:
+    # Scopes of UL 2586B, 567B and 330B: up to 5 and up to 20 percent biodiesel, and 100 percent; nothing between.
+    path = written({"label": "ok", "liquid": GASOLINE}, {"label": "none", "liquid": DIESEL_B30})
+    done = spoutline("plan", path)
+    assert done.code == 1
+    assert "Ways out" in done.out
+    assert "1 of 2 positions have a set" in done.out
+    document = json.loads(spoutline("plan", path, "--json").out)
+    ok, none = document["positions"]
+    assert ok["status"] == "fits"
+    assert none["status"] == "no_listing_class"
+    assert none["set"] == []
+    assert none["ways_out"]
+
+
+def test_units_change_the_texts_and_never_the_figures(spoutline: Any, written: Callable[..., Path]) -> None:
+    path = written()
+    si, us = spoutline("plan", path), spoutline("--units", "us", "plan", path)
+    assert si.out != us.out
+    assert spoutline("plan", path, "--units", "us").out == us.out
+    si_json, us_json = (json.loads(spoutline("plan", path, "--json", "--units", units).out) for units in ("si", "us"))
+    assert si_json["positions"][0]["checks"] == us_json["positions"][0]["checks"]
+    assert si_json["positions"][0]["set"] == us_json["positions"][0]["set"]
+
+
+def test_schema_prints_a_schema_that_the_demos_satisfy_and_faults_do_not(spoutline: Any) -> None:
+    schema = json.loads(spoutline("schema").out)
+    jsonschema.Draft202012Validator.check_schema(schema)
+    validator = jsonschema.Draft202012Validator(schema)
+    for name in spoutline("demo").out.split():
+        validator.validate(json.loads(spoutline("demo", name).out))
+    faulty = {"site": {"name": "A"}, "positions": [{"label": "1", "duty": "lorry"}]}
+    assert not validator.is_valid(faulty)
+    assert not validator.is_valid({"positions": [{"label": "1"}]})
+
+
+def test_the_schema_has_every_field_of_the_contract(spoutline: Any) -> None:
+    definitions = json.loads(spoutline("schema").out)["$defs"]
+    fields = set(definitions["Position"]["properties"])
+    assert fields >= {
+        "label",
+        "liquid",
+        "duty",
+        "vapour_today",
+        "vapour_wanted",
+        "outlet",
+        "filler",
+        "retrieval",
+        "hold_open_wanted",
+        "prepay",
+        "in_flammable_zone",
+    }
+    assert set(definitions["Site"]["properties"]) >= {"name", "jurisdiction", "climate", "currency", "service"}
+    assert set(definitions["Outlet"]["properties"]) >= {"thread", "size", "path", "height_m"}
+    assert set(definitions["Filler"]["properties"]) >= {"distance_m", "height_m"}
+    assert set(definitions["Climate"]["properties"]) == {"low_c", "high_c"}
+
+
+@pytest.mark.parametrize("name", ["small_town", "truck_stop", "marina", "mixed_fuels"])
+def test_every_demo_can_be_planned_and_its_document_satisfies_the_output_schema(
+    name: str, spoutline: Any, tmp_path: Path
+) -> None:
+    path = tmp_path / "demo.json"
+    assert spoutline("demo", name, "--out", path).code == 0
+    assert path.read_text() == spoutline("demo", name).out
+    done = spoutline("plan", path, "--json")
+    document = json.loads(done.out)
+    schema = json.loads(spoutline("schema", "--output").out)
+    jsonschema.Draft202012Validator.check_schema(schema)
+    jsonschema.Draft202012Validator(schema).validate(document)
+    kept = [position["keeps_every_must"] for position in document["positions"]]
+    assert done.code == (0 if all(kept) else 1)
+    assert document["provenance"]["program_version"] == package.__version__
+
+
+def test_only_the_blend_without_a_class_has_no_set_in_the_demos(spoutline: Any) -> None:
+    for name in spoutline("demo").out.split():
+        survey = spoutline("demo", name).out.encode()
+        document = json.loads(spoutline("plan", "-", "--json", stdin=survey).out)
+        missing = [
+            (position["label"], position["status"])
+            for position in document["positions"]
+            if not position["keeps_every_must"]
+        ]
+        assert missing == ([("3 B30", "no_listing_class")] if name == "mixed_fuels" else [])
+
+
+def test_the_document_names_slot_part_and_attributes_in_si(spoutline: Any, written: Callable[..., Path]) -> None:
+    position = json.loads(spoutline("plan", written(), "--json").out)["positions"][0]
+    slots = [link["slot"] for link in position["set"]]
+    assert slots[-1] == "nozzle"
+    assert {"breakaway", "curb_hose"} <= set(slots)
+    nozzle = position["set"][-1]["attributes"]
+    # SAE J285: spouts of unleaded gasoline nozzles are at most 21.34 mm (0.840 in) outside.
+    assert 0.019 < nozzle["spout_outside_diameter_m"] <= 0.02134
+    assert "bore_m" not in nozzle
+    hose = next(link for link in position["set"] if link["slot"] == "curb_hose")["attributes"]
+    assert hose["bore_m"] > 0
+    assert "spout_outside_diameter_m" not in hose
+    assert position["requirement"]["listing_class"] == "E10"
+    price = sum(link["unit_price_minor"] for link in position["set"])
+    assert position["price_minor"] == price
+
+
+def test_each_check_passes_exactly_when_its_value_lies_in_its_window(
+    spoutline: Any, written: Callable[..., Path]
+) -> None:
+    positions = json.loads(spoutline("plan", "-", "--json", stdin=demo(spoutline)).out)
+    checked = 0
+    for position in positions["positions"]:
+        for check in position["checks"]:
+            lower, upper = check["limit"]["lower"], check["limit"]["upper"]
+            if check["value"] is None or (lower is None and upper is None) or check["outcome"] == "information":
+                continue
+            inside = (lower is None or check["value"] >= lower["value"] * (1 - 1e-9)) and (
+                upper is None or check["value"] <= upper["value"] * (1 + 1e-9)
+            )
+            assert check["passes"] == inside, check
+            checked += 1
+    assert checked > 20
+
+
+def demo(spoutline: Any, name: str = "small_town") -> bytes:
+    survey: str = spoutline("demo", name).out
+    return survey.encode()
+
+
+def test_whynot_says_0_for_a_chosen_part_and_1_with_the_rule_for_an_impossible_one(
+    spoutline: Any, written: Callable[..., Path]
+) -> None:
+    path = written()
+    position = json.loads(spoutline("plan", path, "--json").out)["positions"][0]
+    nozzle = position["set"][-1]["part_number"]
+    assert spoutline("whynot", path, "1", nozzle).code == 0
+    def_path = path.parent / "def.json"
+    def_path.write_text(json.dumps({"site": {"name": "A"}, "positions": [{"label": "1", "liquid": {"family": "def"}}]}))
+    done = spoutline("whynot", def_path, "1", nozzle)
+    assert done.code == 1
+    assert nozzle in done.out
+    assert len(done.out.splitlines()) > 1
+
+
+def test_profiles_can_be_listed_shown_copied_edited_imported_and_removed(spoutline: Any, tmp_path: Path) -> None:
+    listed = spoutline("profile", "list").out
+    for name in ("us_general", "us_vapour_rules", "europe"):
+        assert f"{name}  (built in)" in listed
+    assert "hose.length_max" in spoutline("profile", "show", "us_general").out
+    assert spoutline("profile", "copy", "us_general", "my_county", "--title", "My county").code == 0
+    assert "my_county  (own)  My county" in spoutline("profile", "list").out
+    edited = tmp_path / "my_county.toml"
+    assert spoutline("profile", "export", "my_county", "--out", edited).code == 0
+    assert edited.read_text() == spoutline("profile", "export", "my_county").out
+    assert spoutline("profile", "import", edited).code == 0
+    assert spoutline("profile", "remove", "my_county").code == 0
+    assert "my_county" not in spoutline("profile", "list").out
+
+
+def test_a_copied_profile_can_be_planned_with_at_once(spoutline: Any, written: Callable[..., Path]) -> None:
+    spoutline("profile", "copy", "us_general", "my_county")
+    done = spoutline("plan", written(jurisdiction="my_county"), "--json")
+    assert done.code == 0
+    assert json.loads(done.out)["site"]["jurisdiction"] == "my_county"
+
+
+@pytest.mark.parametrize(
+    ("arguments", "word"),
+    [
+        (["profile", "show", "us_genral"], "us_general"),
+        (["profile", "copy", "atlantis", "mine"], "us_general"),
+        (["profile", "copy", "us_general", "europe"], "taken"),
+        (["profile", "copy", "us_general", "../mine"], "id"),
+        (["profile", "remove", "us_general"], "us_general"),
+        (["profile", "import", "missing.toml"], "No such file"),
+    ],
+)
+def test_profile_faults_are_named(arguments: list[str], word: str, spoutline: Any) -> None:
+    done = spoutline(*arguments)
+    assert done.code == 2
+    assert word in done.err
+
+
+def test_an_imported_profile_is_checked_before_it_is_kept(spoutline: Any, tmp_path: Path) -> None:
+    broken = tmp_path / "broken.toml"
+    text = spoutline("profile", "export", "us_general").out
+    broken.write_text(text)
+    done = spoutline("profile", "import", broken)
+    assert done.code == 2
+    assert "built-in" in done.err
+    broken.write_text(text.replace('id = "us_general"', 'id = "mine"', 1).replace("value = ", "valeu = ", 1))
+    done = spoutline("profile", "import", broken)
+    assert done.code == 2
+    assert "valeu" in done.err
+    broken.write_bytes(b"\xff")
+    assert "UTF-8" in spoutline("profile", "import", broken).err
+    assert "mine" not in spoutline("profile", "list").out
+
+
+def test_version_and_help_say_what_they_should(spoutline: Any) -> None:
+    assert spoutline("--version").out == f"spoutline {package.__version__}\n"
+    helped = spoutline("--help").out
+    for name in ("plan", "bill", "whynot", "schema", "profile", "demo"):
+        assert name in helped

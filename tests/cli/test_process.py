@@ -1,0 +1,152 @@
+"""The program as a process: exit codes, streams, a reader that leaves, no display, and the interrupt."""
+
+from __future__ import annotations
+
+import os
+import signal
+import subprocess
+import sys
+import threading
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from spoutline.cli.display_server import reason_against_window
+from spoutline.cli.main import run
+
+PROGRAM = [sys.executable, "-m", "spoutline"]
+
+
+def without_display() -> dict[str, str]:
+    return {
+        name: value
+        for name, value in os.environ.items()
+        if name not in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
+    }
+
+
+def test_without_a_display_the_window_says_so_and_offers_the_command_line() -> None:
+    done = subprocess.run(PROGRAM, capture_output=True, text=True, check=False, env=without_display())
+    assert done.returncode == 2
+    assert "no display" in done.stderr
+    assert "spoutline plan station.json" in done.stderr
+    assert "Traceback" not in done.stderr
+
+
+@pytest.mark.parametrize(
+    ("environment", "word"),
+    [
+        ({}, "no display"),
+        ({"DISPLAY": ""}, "no display"),
+        ({"DISPLAY": ":54321"}, "does not answer"),
+        ({"DISPLAY": "nonsense"}, "does not answer"),
+        ({"DISPLAY": "127.0.0.1:54321"}, "does not answer"),
+    ],
+)
+def test_the_reason_against_a_window_is_told(environment: dict[str, str], word: str) -> None:
+    reason = reason_against_window(environment, "linux")
+    assert reason is not None
+    assert word in reason
+
+
+@pytest.mark.parametrize(
+    ("environment", "platform"),
+    [
+        ({"QT_QPA_PLATFORM": "offscreen"}, "linux"),
+        ({"QT_QPA_PLATFORM": "vnc:size=800x600"}, "linux"),
+        ({"WAYLAND_DISPLAY": "wayland-0"}, "linux"),
+        ({}, "win32"),
+        ({}, "darwin"),
+    ],
+)
+def test_nothing_speaks_against_a_window_where_one_can_open(environment: dict[str, str], platform: str) -> None:
+    assert reason_against_window(environment, platform) is None
+
+
+def test_a_server_that_listens_on_the_display_is_found(tmp_path: Path) -> None:
+    import socket
+
+    # X.Org's convention: display n also listens on TCP port 6000 + n.
+    with socket.socket() as server:
+        server.bind(("127.0.0.1", 0))
+        server.listen()
+        number = server.getsockname()[1] - 6000
+        reason = reason_against_window({"DISPLAY": f"127.0.0.1:{number}"}, "linux")
+    assert reason is None or "does not answer" not in reason
+
+
+def test_both_forms_of_the_window_command_reach_the_window(tmp_path: Path) -> None:
+    opened: list[str | None] = []
+
+    def open_window(_workbench: object, demo: str | None) -> int:
+        opened.append(demo)
+        return 0
+
+    assert run([], open_window) == 0
+    assert run(["window"], open_window) == 0
+    assert run(["window", "--demo"], open_window) == 0
+    assert run(["window", "--demo", "marina"], open_window) == 0
+    assert opened == [None, None, "small_town", "marina"]
+
+
+def test_a_reader_that_leaves_early_ends_the_program_quietly(shared_database: Path) -> None:
+    shell = f"{sys.executable} -m spoutline schema --output | head -1"
+    done = subprocess.run(["bash", "-o", "pipefail", "-c", shell], capture_output=True, text=True, check=False)
+    assert done.stderr == ""
+    assert done.stdout == "{\n"
+
+
+def test_a_full_disk_behind_standard_output_is_bad_input_and_no_traceback() -> None:
+    with Path("/dev/full").open("w") as full:
+        done = subprocess.run([*PROGRAM, "schema"], stdout=full, stderr=subprocess.PIPE, text=True, check=False)
+    assert done.returncode == 2
+    assert done.stderr.startswith("spoutline: Standard output cannot be written")
+
+
+def test_text_survives_a_terminal_that_knows_only_ascii(written: Callable[..., Path], shared_database: Path) -> None:
+    environment = {**os.environ, "PYTHONIOENCODING": "ascii", "LC_ALL": "C", "PYTHONUTF8": "0"}
+    done = subprocess.run(
+        [*PROGRAM, "--database", str(shared_database), "plan", str(written(name="Größe Ω 加油"))],
+        capture_output=True,
+        check=False,
+        env=environment,
+    )
+    assert done.returncode == 0, done.stderr
+    assert "Größe Ω 加油" in done.stdout.decode()
+
+
+def test_the_interrupt_key_ends_a_command_without_a_traceback(tmp_path: Path) -> None:
+    command = [*PROGRAM, "--database", str(tmp_path / "x.sqlite3"), "plan", "-"]
+    pipe = subprocess.PIPE
+    with subprocess.Popen(command, stdin=pipe, stdout=pipe, stderr=pipe, text=True) as program:
+        # It waits for the survey on standard input; wherever the interrupt meets it, it must end the same way.
+        timer = threading.Timer(1.0, program.send_signal, [signal.SIGINT])
+        timer.start()
+        assert program.stderr is not None
+        said = program.stderr.read()
+    assert program.returncode == 130
+    assert "Traceback" not in said
+    assert "stopped" in said
+
+
+def test_a_fault_of_the_program_is_noted_in_a_file_and_told_in_a_sentence(
+    own_data_folder: Path, capfd: pytest.CaptureFixture[str]
+) -> None:
+    def broken(_workbench: object, _demo: str | None) -> int:
+        raise ZeroDivisionError("a defect")
+
+    assert run([], broken) == 3
+    err = capfd.readouterr().err
+    assert "Traceback" not in err
+    assert "please report it" in err
+    assert "ZeroDivisionError: a defect" in (own_data_folder / "spoutline" / "fault.log").read_text()
+
+
+def test_two_first_starts_at_once_share_one_new_database(written: Callable[..., Path], tmp_path: Path) -> None:
+    command = [*PROGRAM, "--database", str(tmp_path / "new.sqlite3"), "plan", str(written()), "--json"]
+    running = [subprocess.Popen(command, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True) for _ in range(3)]
+    outcomes: list[Any] = [(*program.communicate(), program.returncode) for program in running]
+    assert {outcome[1:] for outcome in outcomes} == {("", 0)}
+    assert len({outcome[0] for outcome in outcomes}) == 1
