@@ -16,6 +16,8 @@ from spoutline.rules.judging import Look, PartRule
 from spoutline.rules.registry import RuleId
 from spoutline.rules.verdicts import yes_no
 
+FORCE_ROUNDING_N = 0.5  # the standards print pounds-force and whole newtons side by side
+
 _PLANES_ROW = {
     Duty.CAR: LimitId.SWIVEL_PLANES_CAR,
     Duty.TRUCK: LimitId.SWIVEL_PLANES_TRUCK,
@@ -41,7 +43,8 @@ def separation_in_window(look: Look) -> Iterator[Finding]:
     data, allowed = look.part.breakaway, look.requirement.separation
     if data is None:
         return
-    if allowed.holds(data.separation_minimum_n) and allowed.holds(data.separation_maximum_n):
+    ends = (data.separation_minimum_n, data.separation_maximum_n)
+    if all(allowed.holds(end, tolerance=FORCE_ROUNDING_N) for end in ends):
         return
     bounds = (("allowed_minimum", allowed.minimum), ("allowed_maximum", allowed.maximum))
     yield look.broken(
