@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from oracle.breach import MUST
 from oracle.need import Need, need_of
 from oracle.part_inspection import inspect_part
-from oracle.set_inspection import inspect_set, ports_mate
+from oracle.set_inspection import REACH_BAND_M, coiled_m, inspect_set, ports_mate
 from spoutline.model.part import Part, PartKind
 from spoutline.model.plan import SetLink
 from spoutline.model.port import Port
@@ -90,6 +90,13 @@ class _Layers:
         self.adaptors = usable(parts, Slot.ADAPTOR, need)
         self.splitters = usable(parts, Slot.SPLITTER, need)
         self._least: dict[tuple[int, Port, bool], float] = {}
+        connector = max((p.length_m for p in self.adaptors + self.splitters), default=0.0)
+        longest = [max((p.length_m for p in place), default=0.0) + connector for place in self.main]
+        self._longest_to_come = [sum(longest[place:]) for place in range(len(chain) + 1)]
+
+    def can_still_reach(self, place: int, length_m: float) -> bool:
+        """Whether the longest parts still to come can make the way to the filler."""
+        return length_m + self._longest_to_come[place] >= self.need.reach_m + coiled_m(self.need) - REACH_BAND_M
 
     def connectors(self, place: int) -> list[Part]:
         """Return what may stand before the part at ``place``."""
@@ -138,7 +145,8 @@ def _chains_by_price(
         for part, slot, next_place, next_connected in steps:
             if part.inlet is None or not ports_mate(port, part.inlet):
                 continue
-            if _too_long(links, part, need):
+            length = sum(link.part.length_m for link in links) + part.length_m
+            if _too_long(links, part, need) or not layers.can_still_reach(next_place, length):
                 continue
             next_port = part.outlet or port
             to_come = layers.least(next_place, next_port, next_connected)

@@ -142,6 +142,10 @@ def _hose(part: Part, slot: Slot, need: Need) -> Iterator[Breach]:
             yield Breach("low permeation", MUST, part.number, "not a low-permeation hose")
         elif rate is None or rate > need.numbers.permeation_max_kg_m2_s * (1 + 1e-6):
             yield Breach("permeation", MUST, part.number, "more than 10 g/m2.day, or untested")
+    oxygenate = need.numbers.oxygenate_max_percent
+    ethanol = need.position.liquid.blend_percent if need.position.liquid.family is LiquidFamily.GASOLINE else 0.0
+    if oxygenate is not None and ethanol > oxygenate:
+        yield Breach("oxygenate limit", SHOULD, part.number, f"EN 1360 ends at {oxygenate:g} % oxygenates")
     if need.length_max_m is not None and hose.length_m > need.length_max_m + TOLERANCE_M:
         yield Breach("hose length", MUST, part.number, f"{hose.length_m:.2f} m")
 

@@ -16,7 +16,7 @@ from spoutline.model.part import Part
 from spoutline.model.plan import SetLink
 from spoutline.model.port import FlowPath, Gender, Port
 from spoutline.model.requirement import Slot
-from spoutline.model.survey import OutletDirection, Position, Retrieval, Site
+from spoutline.model.survey import Duty, OutletDirection, Position, Retrieval, Site
 
 CONNECTORS = (Slot.ADAPTOR, Slot.SPLITTER)
 FLOW_BAND = 0.06  # two honest calculations of flow
@@ -91,16 +91,21 @@ def _hose_total_m(links: Sequence[SetLink]) -> float:
     return sum(part.hose.length_m for part in _hoses(links) if part.hose)
 
 
+def coiled_m(need: Need) -> float:
+    """Length that stays on the drum of a reel when the filler is reached."""
+    if need.position.retrieval is not Retrieval.REEL and need.position.duty is not Duty.REEL:
+        return 0.0
+    return math.pi * need.position.reel.drum_diameter_m * need.position.reel.turns_left
+
+
 def _length(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
     total = _hose_total_m(links)
     if need.length_max_m is not None and total > need.length_max_m + 1e-6:
         yield Breach("hose length", MUST, "set", f"{total:.3f} m of hose exceed {need.length_max_m:.3f} m")
     rigid = sum(link.part.length_m for link in links if link.part.hose is None)
-    reel = need.position.retrieval is Retrieval.REEL or need.position.duty.value == "reel"
-    coiled = math.pi * need.position.reel.drum_diameter_m * need.position.reel.turns_left if reel else 0.0
     radius = max((part.hose.minimum_bend_radius_m for part in _hoses(links) if part.hose), default=0.0)
     corners = max((max(len(f.plan_legs_m) - 1, 0) for f in need.position.fillers), default=0)
-    have, want = total + rigid - coiled, need.reach_m + 0.5 * radius * corners
+    have, want = total + rigid - coiled_m(need), need.reach_m + 0.5 * radius * corners
     if have < want + REACH_BAND_M:
         near = abs(have - want) <= REACH_BAND_M or (corners > 0 and have >= need.reach_m)
         if near or have < want:
@@ -119,7 +124,7 @@ def _whip(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
 
 def _clearance(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
     position = need.position
-    if position.retrieval is not Retrieval.NONE or position.duty.value == "reel":
+    if position.retrieval is not Retrieval.NONE or position.duty is Duty.REEL:
         return
     total = _hose_total_m(links) + sum(x.part.length_m for x in links[:-1] if x.part.hose is None)
     curve = hang(position.outlet.height_m, position.hook.height_m, position.hook.distance_m, total)

@@ -10,7 +10,7 @@ from typing import Any
 
 import pytest
 
-GRAVITY_FREE_WINDOW_N = (444.8, 1556.9)  # UL 567:2021 6.3 (secondary): 100 to 350 lbf
+SEPARATION_WINDOW_N = (444.8, 1556.9)  # UL 567:2021 6.3 (secondary): 100 to 350 lbf
 
 
 def _run(document: dict[str, Any], folder: Path, database: Path) -> tuple[int, str, str]:
@@ -55,7 +55,7 @@ def test_classes_and_spouts_in_the_output_are_the_published_ones(tmp_path: Path,
         assert low <= spout <= high + 1e-6
         if listing_class is not None:
             assert listing_class in slots["nozzle"]["listings"]
-            least, greatest = GRAVITY_FREE_WINDOW_N
+            least, greatest = SEPARATION_WINDOW_N
             assert slots["breakaway"]["separation_minimum_n"] >= least
             assert slots["breakaway"]["separation_maximum_n"] <= greatest
         hose = sum(link["length_m"] for link in plan["set"] if link["slot"] in ("curb_hose", "whip_hose"))
