@@ -8,7 +8,18 @@ from pathlib import Path
 
 import pytest
 
+from postgresql_server import server_programs
+
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+
+def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
+    """Leave out the tests that need a PostgreSQL server where none is installed."""
+    if server_programs() is not None:
+        return
+    left_out = [item for item in items if item.get_closest_marker("postgres")]
+    config.hook.pytest_deselected(items=left_out)
+    items[:] = [item for item in items if item not in left_out]
 
 
 @pytest.fixture(autouse=True)

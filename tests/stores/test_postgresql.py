@@ -1,0 +1,94 @@
+"""Book and catalogue in a PostgreSQL server: the same migrations, the same promises.
+
+Left out only where PostgreSQL's server programs are not installed; see ``tests/conftest.py``.
+"""
+
+from __future__ import annotations
+
+import os
+import shutil
+import subprocess
+import tempfile
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from postgresql_server import server_programs
+from spoutline.bootstrap import Settings, Workbench, open_workbench
+from spoutline.book.records import SettingName, StaleSurvey
+from spoutline.model.faults import StoreFault
+
+pytestmark = pytest.mark.postgres
+
+
+def as_server_user(*command: str) -> None:
+    """Run a server program; as the user postgres where this is root, which the server refuses to be."""
+    prefix = ["runuser", "-u", "postgres", "--"] if os.geteuid() == 0 else []
+    subprocess.run([*prefix, *command], check=True, capture_output=True)
+
+
+@pytest.fixture(scope="module")
+def server() -> Iterator[Path]:
+    programs = server_programs()
+    assert programs is not None
+    # A socket's path may be 107 bytes long at most (unix(7)), so it lies in a short folder.
+    folder = Path(tempfile.mkdtemp(prefix="pg-"))
+    if os.geteuid() == 0:
+        shutil.chown(folder, "postgres")
+    data = str(folder / "data")
+    as_server_user(
+        str(programs / "initdb"),
+        "-D",
+        data,
+        "-A",
+        "trust",
+        "-U",
+        "postgres",
+        "--no-sync",
+        "-E",
+        "UTF8",
+        "--locale=C.UTF-8",
+    )
+    options = f"-c listen_addresses='' -c unix_socket_directories={folder} -c fsync=off"
+    pg_ctl = str(programs / "pg_ctl")
+    as_server_user(pg_ctl, "-D", data, "-w", "-l", str(folder / "log"), "-o", options, "start")
+    yield folder
+    as_server_user(pg_ctl, "-D", data, "-m", "fast", "-w", "stop")
+    shutil.rmtree(folder)
+
+
+@pytest.fixture
+def bench(server: Path) -> Iterator[Workbench]:
+    opened = open_workbench(Settings(database=f"postgresql://postgres@/postgres?host={server}"))
+    yield opened
+    opened.close()
+
+
+def test_surveys_are_stored_saved_and_guarded_as_in_sqlite(bench: Workbench) -> None:
+    survey = bench.demo_survey("marina")
+    first = bench.create_survey(survey)
+    second = bench.save_survey(first, survey)
+    assert bench.open_survey(first.id) == second
+    with pytest.raises(StaleSurvey):
+        bench.save_survey(first, survey)
+    assert [entry.revision for entry in bench.surveys()] == [2]
+    bench.remove_survey(first.id)
+    assert bench.surveys() == ()
+    bench.remember(SettingName.UNIT_SYSTEM, "US")
+    bench.remember(SettingName.UNIT_SYSTEM, "SI")
+    assert bench.setting(SettingName.UNIT_SYSTEM) == "SI"
+
+
+def test_the_catalogue_is_the_same_as_in_sqlite(bench: Workbench, workbench: Workbench) -> None:
+    parts = bench.search_parts("", limit=100_000)
+    assert parts == workbench.search_parts("", limit=100_000)
+    assert len(parts) >= 350
+
+
+def test_a_database_that_is_not_there_is_named_without_the_password(server: Path) -> None:
+    absent = open_workbench(Settings(database=f"postgresql://postgres:secret@/absent?host={server}"))
+    with pytest.raises(StoreFault, match=r'database "absent" does not exist') as refused:
+        absent.surveys()
+    assert "secret" not in str(refused.value)
+    absent.close()
