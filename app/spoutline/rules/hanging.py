@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from spoutline.calc.hanging_curve import HangingCurve, hang, longest_clear_length
@@ -64,8 +65,8 @@ def hang_at_rest(position: Position, *, length_m: float, weight_n_m: float) -> H
 def hang_in_use(position: Position, *, length_m: float, weight_n_m: float) -> tuple[FillerHang, ...]:
     """Return how the chain hangs with the nozzle in each filler that it reaches with slack.
 
-    The straight line to the filler counts, not the way round the vehicle: the hose then lies on the vehicle's flank.
-    A cord is left out, which is the lower case.
+    Round a vehicle the hose hangs against its flank, a wall that is unrolled over the legs in plan: there the legs
+    together are the distance. A cord is left out, which is the lower case.
 
     Parameters: ``position``, outlet and fillers; ``length_m`` from outlet to nozzle inlet; ``weight_n_m`` in N/m.
     """
@@ -73,7 +74,7 @@ def hang_in_use(position: Position, *, length_m: float, weight_n_m: float) -> tu
     for filler in position.fillers:
         try:
             curve = hang(
-                distance_m=filler.distance_m,
+                distance_m=way_m(filler),
                 start_height_m=position.outlet.height_m,
                 end_height_m=filler.height_m,
                 length_m=length_m,
@@ -95,7 +96,7 @@ def longest_at_rest_m(requirement: Requirement, jurisdiction: Jurisdiction) -> f
     """
     position = requirement.position
     if is_on_reel(position):
-        return float("inf")
+        return math.inf
     clearance = jurisdiction.number(LimitId.GROUND_CLEARANCE)
     plain = longest_clear_length(
         distance_m=position.hook.distance_m,
@@ -133,18 +134,26 @@ def longest_in_use_m(requirement: Requirement, jurisdiction: Jurisdiction) -> fl
     """
     position = requirement.position
     if is_on_reel(position):
-        return float("inf")
+        return math.inf
     clearance = jurisdiction.number(LimitId.GROUND_CLEARANCE)
     lengths = (
         longest_clear_length(
-            distance_m=filler.distance_m,
+            distance_m=way_m(filler),
             start_height_m=position.outlet.height_m,
             end_height_m=filler.height_m,
             clearance_m=clearance,
         )
         for filler in fillers_above(position, clearance)
     )
-    return min((length for length in lengths if length is not None), default=float("inf"))
+    return min((length for length in lengths if length is not None), default=math.inf)
+
+
+def way_m(filler: Filler) -> float:
+    """Return the horizontal way (m) from outlet to filler: straight, or the legs round the vehicle together.
+
+    Parameters: ``filler``.
+    """
+    return math.fsum(filler.plan_legs_m) if filler.plan_legs_m else filler.distance_m
 
 
 def fillers_above(position: Position, clearance_m: float) -> tuple[Filler, ...]:
