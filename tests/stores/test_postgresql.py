@@ -15,8 +15,8 @@ from pathlib import Path
 import pytest
 
 from postgresql_server import server_programs
-from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.book.records import SettingName, StaleSurvey
+from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.model.faults import StoreFault
 
 pytestmark = pytest.mark.postgres
