@@ -9,10 +9,10 @@ if TYPE_CHECKING:
 
     from spoutline.explain.story import Story
     from spoutline.model.plan import SitePlan
-    from spoutline.ruletables.cautions import CautionTable
+    from spoutline.ruletables.cautions import Caution
 
 
-def bill_pdf(site_plan: SitePlan, story: Story, cautions: CautionTable, *, dated: date | None = None) -> bytes:
+def bill_pdf(site_plan: SitePlan, story: Story, cautions: tuple[Caution, ...], *, dated: date | None = None) -> bytes:
     """Return the bill as PDF; it ends with the installer caution sheet. Equal arguments give equal bytes.
 
     Parameters
@@ -22,7 +22,7 @@ def bill_pdf(site_plan: SitePlan, story: Story, cautions: CautionTable, *, dated
     story
         Words and unit system.
     cautions
-        The reviewed caution table, from which the sheet is composed.
+        The reviewed cautions; those that fit the site make up the sheet.
     dated
         The date to print; None prints none.
 

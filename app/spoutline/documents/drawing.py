@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from spoutline.documents.chain_course import Course, chain_shapes, nozzle_shapes
 from spoutline.documents.hose_lines import (
     HoseLine,
@@ -35,10 +37,14 @@ from spoutline.model.plan import HangingSet, PositionPlan
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import Slot
 from spoutline.model.survey import Position, Retrieval
+from spoutline.rules.hose_requirement import is_on_reel
 from spoutline.units.accepted import UnitSystem
 
 _FOOT_M = 0.3048  # exact, NIST SP 811
 _ROW_SHARE = 0.055  # distance between rows of dimension lines, as a share of the drawing's size
+# a nozzle in its filler, drawn falling at 20 degrees; its inlet is at the place of the filler, as in the checks
+_SPOUT_LEVEL = math.cos(math.radians(20.0))
+_SPOUT_FALL = math.sin(math.radians(20.0))
 # balloons step away from the hose in turn, so that those of neighbouring short parts stay apart
 _BALLOON_OFFSETS_PT = ((0.0, 26.0), (17.0, -22.0), (0.0, 26.0), (-20.0, 16.0), (20.0, 20.0), (0.0, -26.0))
 
@@ -56,7 +62,7 @@ def position_drawing(plan: PositionPlan, story: Story) -> Drawing:
     if plan.chosen is not None:
         hoses, notes = _hoses(position, plan.chosen.hanging_set)
         shapes.extend(hoses)
-    elif position.retrieval is Retrieval.REEL:
+    elif is_on_reel(position):
         shapes.extend(reel_drum(outlet_place(position), position.reel.drum_diameter_m))
     shapes.extend(_points(position))
     row = _ROW_SHARE * max(around.right_m - around.left_m, position.outlet.height_m)
@@ -81,11 +87,11 @@ def _hoses(position: Position, hanging_set: HangingSet) -> tuple[tuple[Shape, ..
     others: list[Shape] = []
     notes = (*rest_line.notes, *use_line.notes)
     for filler in position.other_fillers:
-        line = line_in_use(position, hanging_set.links, filler)
+        line = line_in_use(position, [link for _, link in before_nozzle(hanging_set)], filler)
         others.append(Path(places=line.places, ink=Ink.HOSE_AT_REST, weight=Weight.THIN, dashed=True))
         notes = (*notes, *line.notes)
     drum: tuple[Shape, ...] = ()
-    if position.retrieval is Retrieval.REEL:
+    if is_on_reel(position):
         drum = reel_drum(outlet_place(position), position.reel.drum_diameter_m)
     return (*others, *rest, *drum, *use), notes
 
@@ -98,7 +104,7 @@ def _at_rest(position: Position, hanging_set: HangingSet) -> tuple[tuple[Shape, 
     if position.retrieval is Retrieval.RETRACTOR:
         shapes.extend(_cord(position))
     course = Course(line.places)
-    if position.retrieval is Retrieval.REEL:
+    if is_on_reel(position):
         hose = next((index for index, link in indexed if link.slot is Slot.CURB_HOSE), 0)
         mark = PartMark(hose, hanging_set.links[hose].part.number)
         shapes.append(Path(places=line.places, ink=Ink.HOSE_AT_REST, weight=Weight.MEDIUM, dashed=True, mark=mark))
@@ -113,11 +119,16 @@ def _at_rest(position: Position, hanging_set: HangingSet) -> tuple[tuple[Shape, 
 
 
 def _in_use(position: Position, hanging_set: HangingSet) -> tuple[tuple[Shape, ...], HoseLine]:
-    line = line_in_use(position, hanging_set.links, position.filler)
-    wound = wound_length_m(position)
-    shapes, middles = chain_shapes(
-        tuple(enumerate(hanging_set.links)), Course(line.places), ink=Ink.HOSE, hidden_m=wound
-    )
+    indexed = before_nozzle(hanging_set)
+    line = line_in_use(position, [link for _, link in indexed], position.filler)
+    shapes, middles = chain_shapes(indexed, Course(line.places), ink=Ink.HOSE, hidden_m=wound_length_m(position))
+    nozzles: list[Shape] = []
+    for index, link in enumerate(hanging_set.links):
+        if link.slot is Slot.NOZZLE:
+            inlet = line.places[-1]
+            tip = Place(inlet.x_m + link.part.length_m * _SPOUT_LEVEL, inlet.y_m - link.part.length_m * _SPOUT_FALL)
+            nozzles.extend(nozzle_shapes(inlet, tip, PartMark(index, link.part.number)))
+            middles[index] = Place((inlet.x_m + tip.x_m) / 2, (inlet.y_m + tip.y_m) / 2)
     balloons = tuple(
         Balloon(
             target=middles[index],
@@ -127,7 +138,7 @@ def _in_use(position: Position, hanging_set: HangingSet) -> tuple[tuple[Shape, .
         )
         for index, link in enumerate(hanging_set.links)
     )
-    return (*shapes, *balloons), line
+    return (*shapes, *nozzles, *balloons), line
 
 
 def _cord(position: Position) -> tuple[Shape, ...]:

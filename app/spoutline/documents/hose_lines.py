@@ -1,4 +1,4 @@
-"""The lines along which a set hangs: at rest on its hook, and in use at a filler."""
+"""The lines along which a set hangs: at rest on its hook, and in use at a filler; the curves of the checks."""
 
 from __future__ import annotations
 
@@ -8,24 +8,25 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from spoutline.calc.hang_sketch import sketch_of
-from spoutline.calc.hanging_curve import CurvePoint, hang
-from spoutline.calc.ranges import OutOfRange
-from spoutline.calc.reach import hang_with_clamp
+from spoutline.calc.hanging_curve import CurvePoint, HangingCurve
+from spoutline.calc.reach import ClampedHang
 from spoutline.documents.shapes import Place
 from spoutline.model.plan import HangingSet, SetLink
 from spoutline.model.requirement import Slot
-from spoutline.model.survey import Filler, Position, Retrieval
+from spoutline.model.survey import Filler, Position
+from spoutline.rules.hanging import hang_at_rest, hang_in_use
+from spoutline.rules.hose_requirement import is_on_reel
 
 _POINTS = 120
 # the shape of a uniform hose does not depend on its weight; only the pulls, which are not drawn, do
 _ANY_WEIGHT_N_M = 1.0
-_STRAIGHT_M = 1e-6
+_ROUNDING_M = 1e-6
 
 
 class LineNote(StrEnum):
     """What the drawn line leaves open."""
 
-    TOO_SHORT = "too_short"  # the chain does not reach: a straight line is drawn
+    TOO_SHORT = "too_short"  # the chain does not hang between the ends: a straight line is drawn
     ON_THE_GROUND = "on_the_ground"
     APPROXIMATE = "approximate"  # the hose is too stiff to hang as a catenary
     UNFOLDED = "unfolded"  # the way round the vehicle is drawn in one plane
@@ -33,35 +34,40 @@ class LineNote(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class HoseLine:
-    """Places from the dispenser to the end, and what must be said about them."""
+    """Places from the dispenser to the inlet of the nozzle, and what must be said about them."""
 
     places: tuple[Place, ...]
     notes: tuple[LineNote, ...]
 
 
 def line_in_use(position: Position, links: Sequence[SetLink], filler: Filler) -> HoseLine:
-    """Return the line from the outlet to a filler; on a reel only what is off the drum, from the drum's side."""
-    length = math.fsum(link.part.length_m for link in links) - wound_length_m(position)
-    start = outlet_place(position)
-    end = Place(filler.distance_m, filler.height_m)
-    notes = (LineNote.UNFOLDED,) if filler.plan_legs_m else ()
-    line = _hanging(start, end, length, _bend_radius_m(links))
-    return _on_ground(HoseLine(line.places, (*notes, *line.notes)), floor_m=_floor_m(position))
+    """Return the line from the outlet to a filler; on a reel only what is off the drum.
+
+    ``links`` are the parts before the nozzle, whose inlet the line ends at.
+    """
+    unfolded = (LineNote.UNFOLDED,) if filler.plan_legs_m else ()
+    length = _length_m(links) - wound_length_m(position)
+    alone = position.model_copy(update={"filler": filler, "other_fillers": ()})
+    hangs = hang_in_use(alone, length_m=length, weight_n_m=_ANY_WEIGHT_N_M) if length > 0 else ()
+    if not hangs:
+        ends = (outlet_place(position), Place(filler.distance_m, filler.height_m))
+        return HoseLine(ends, (*unfolded, LineNote.TOO_SHORT))
+    line = _drawn(hangs[0].curve, outlet_place(position), 1.0, _bend_radius_m(links))
+    return _on_ground(HoseLine(line.places, (*unfolded, *line.notes)), floor_m=min(0.0, filler.height_m))
 
 
 def line_at_rest(position: Position, links: Sequence[SetLink]) -> HoseLine:
     """Return the line from the outlet to the hook, which stands to the left of the outlet.
 
-    ``links`` are the parts before the nozzle. A retractor holds the hose up at its clamp; a reel takes it in, so that
-    only a straight end hangs out.
+    ``links`` are the parts before the nozzle. A reel takes the hose in, so that only a straight end hangs out.
     """
     start, end = outlet_place(position), hook_place(position)
-    length = math.fsum(link.part.length_m for link in links)
-    if position.retrieval is Retrieval.REEL:
+    if is_on_reel(position):
         return HoseLine((start, end), ())
-    if position.retrieval is Retrieval.RETRACTOR:
-        return _on_ground(_held_up(position, length), floor_m=0.0)
-    return _on_ground(_hanging(start, end, length, _bend_radius_m(links)), floor_m=0.0)
+    curve = hang_at_rest(position, length_m=_length_m(links), weight_n_m=_ANY_WEIGHT_N_M)
+    if curve is None:
+        return HoseLine((start, end), (LineNote.TOO_SHORT,))
+    return _on_ground(_drawn(curve, start, -1.0, _bend_radius_m(links)), floor_m=0.0)
 
 
 def outlet_place(position: Position) -> Place:
@@ -75,13 +81,13 @@ def hook_place(position: Position) -> Place:
 
 
 def clamp_place(position: Position) -> Place:
-    """Return where the cord holds the hose at rest: drawn in, halfway between outlet and hook."""
+    """Return where the cord holds the hose at rest: midway between outlet and hook, as in the checks."""
     return Place(-position.hook.distance_m / 2, position.retractor.height_m)
 
 
 def wound_length_m(position: Position) -> float:
     """Return the hose that stays on the drum while the filler is reached, in metres; 0 without a reel."""
-    if position.retrieval is not Retrieval.REEL:
+    if not is_on_reel(position):
         return 0.0
     return position.reel.turns_left * math.pi * position.reel.drum_diameter_m
 
@@ -91,41 +97,12 @@ def before_nozzle(hanging_set: HangingSet) -> tuple[tuple[int, SetLink], ...]:
     return tuple((index, link) for index, link in enumerate(hanging_set.links) if link.slot is not Slot.NOZZLE)
 
 
-def _hanging(start: Place, end: Place, length_m: float, bend_radius_m: float | None) -> HoseLine:
-    mirrored = -1.0 if end.x_m < start.x_m else 1.0
-    try:
-        curve = hang(
-            distance_m=abs(end.x_m - start.x_m),
-            start_height_m=start.y_m,
-            end_height_m=end.y_m,
-            length_m=length_m,
-            weight_n_m=_ANY_WEIGHT_N_M,
-        )
-    except OutOfRange:
-        return HoseLine((start, end), (LineNote.TOO_SHORT,))
-    if bend_radius_m is None:
-        return HoseLine(_places(curve.points(_POINTS), start, mirrored), ())
+def _drawn(curve: HangingCurve | ClampedHang, start: Place, direction: float, bend_radius_m: float | None) -> HoseLine:
+    if isinstance(curve, ClampedHang) or bend_radius_m is None:
+        return HoseLine(_places(curve.points(_POINTS), start, direction), ())
     sketch = sketch_of(curve, minimum_bend_radius_m=bend_radius_m, count=_POINTS)
     notes = (LineNote.APPROXIMATE,) if sketch.is_approximate else ()
-    return HoseLine(_places(sketch.points, start, mirrored), notes)
-
-
-def _held_up(position: Position, length_m: float) -> HoseLine:
-    start, end, clamp = outlet_place(position), hook_place(position), clamp_place(position)
-    try:
-        curve = hang_with_clamp(
-            distance_m=abs(end.x_m),
-            start_height_m=start.y_m,
-            end_height_m=end.y_m,
-            length_m=length_m,
-            weight_n_m=_ANY_WEIGHT_N_M,
-            clamp_distance_m=abs(clamp.x_m),
-            clamp_height_m=clamp.y_m,
-            clamp_fraction=position.retractor.clamp_fraction,
-        )
-    except OutOfRange:
-        return HoseLine((start, clamp, end), (LineNote.TOO_SHORT,))
-    return HoseLine(_places(curve.points(_POINTS), start, -1.0), ())
+    return HoseLine(_places(sketch.points, start, direction), notes)
 
 
 def _places(points: Iterable[CurvePoint], start: Place, direction: float) -> tuple[Place, ...]:
@@ -134,10 +111,14 @@ def _places(points: Iterable[CurvePoint], start: Place, direction: float) -> tup
 
 def _on_ground(line: HoseLine, *, floor_m: float) -> HoseLine:
     """Return the line with what would hang below the floor laid on it; the note says so."""
-    if min(place.y_m for place in line.places) >= floor_m - _STRAIGHT_M:
+    if min(place.y_m for place in line.places) >= floor_m - _ROUNDING_M:
         return line
     laid = tuple(Place(place.x_m, max(place.y_m, floor_m)) for place in line.places)
     return HoseLine(laid, (*line.notes, LineNote.ON_THE_GROUND))
+
+
+def _length_m(links: Sequence[SetLink]) -> float:
+    return math.fsum(link.part.length_m for link in links)
 
 
 def _bend_radius_m(links: Sequence[SetLink]) -> float | None:
@@ -147,8 +128,3 @@ def _bend_radius_m(links: Sequence[SetLink]) -> float | None:
         return None
     longest = max(hoses, key=lambda part: part.length_m)
     return longest.hose.minimum_bend_radius_m if longest.hose else None
-
-
-def _floor_m(position: Position) -> float:
-    """Return the lowest height at which a hose in use can lie: the ground, or the deck of a boat below the quay."""
-    return min(0.0, *(filler.height_m for filler in position.fillers))

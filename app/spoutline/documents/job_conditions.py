@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from spoutline.model.liquid import LiquidFamily, is_flammable
 from spoutline.model.plan import HangingSet, PositionPlan, SitePlan
 from spoutline.model.survey import Duty, Position, Retrieval, VapourStatus
+from spoutline.rules.hose_requirement import is_on_reel
 from spoutline.ruletables.cautionwords import CautionCondition as Condition
 
 _FREEZING_C = 0.0
@@ -54,7 +55,7 @@ def _liquid_conditions(position: Position) -> Iterator[Condition]:
 
 
 def _place_conditions(position: Position) -> Iterator[Condition]:
-    if position.retrieval is Retrieval.REEL or position.duty is Duty.REEL:
+    if is_on_reel(position):
         yield Condition.REEL
     if position.retrieval is Retrieval.RETRACTOR:
         yield Condition.RETRACTOR

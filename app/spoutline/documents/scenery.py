@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from spoutline.documents.shapes import Ink, Path, Place, Round, Shape, Weight
-from spoutline.model.survey import Duty, OutletDirection, Position, Retrieval
+from spoutline.model.survey import Duty, OutletDirection, Position
+from spoutline.rules.hose_requirement import is_on_reel
 
 # sizes of what is drawn for orientation only; nothing is computed from them
 _CABINET_WIDTH_M = 0.55
@@ -17,6 +18,7 @@ _CAR_TOP_M = 1.45
 _TRUCK_WIDTH_M = 2.5
 _TRUCK_TOP_M = 2.9
 _BOAT_WIDTH_M = 2.6
+_NOZZLE_BODY_M = 0.14
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,7 +53,7 @@ def _dispenser(position: Position) -> tuple[tuple[Shape, ...], float]:
         _box(left, 0.0, face, top, ink=Ink.STATION, weight=Weight.MEDIUM, fill=Ink.PAPER),
         _box(left + 0.09, top - 0.52, face - 0.09, top - 0.2, ink=Ink.STATION, weight=Weight.HAIR),
     ]
-    if position.retrieval is not Retrieval.REEL:
+    if not is_on_reel(position):
         shapes.extend(_arm(position, face, top))
     middle = Place(face, hook.height_m)
     holder = (Place(face, hook.height_m + 0.09), Place(face + 0.05, hook.height_m + 0.09), middle)
@@ -76,7 +78,8 @@ def _arm(position: Position, face: float, top: float) -> tuple[Shape, ...]:
 
 
 def _vehicle(position: Position) -> tuple[tuple[Shape, ...], float, float]:
-    near = min(filler.distance_m for filler in position.fillers)
+    # the flank stands behind the place of the filler, where the inlet of the nozzle is, so that only its spout enters
+    near = min(filler.distance_m for filler in position.fillers) + _NOZZLE_BODY_M
     far = max(filler.distance_m for filler in position.fillers)
     if position.duty is Duty.MARINE:
         return _boat(position, near, far)

@@ -11,13 +11,15 @@ from spoutline.documents.content.site_sections import site_blocks
 from spoutline.explain.paper_words import PaperWord as Word
 from spoutline.explain.story import Story
 from spoutline.model.plan import SitePlan
-from spoutline.ruletables.cautions import CautionTable
+from spoutline.ruletables.cautions import Caution
 
 _LETTER_JURISDICTIONS = "us"  # profiles of the United States print on Letter paper
 _FINGERPRINT_SHOWN = 12
 
 
-def bill_content(site_plan: SitePlan, story: Story, cautions: CautionTable, *, dated: date | None = None) -> Document:
+def bill_content(
+    site_plan: SitePlan, story: Story, cautions: tuple[Caution, ...], *, dated: date | None = None
+) -> Document:
     """Return the bill: site, positions, sources of the limits, and at the very end the caution sheet.
 
     ``dated`` is printed where given; no clock is read, so that the same inputs give the same document.

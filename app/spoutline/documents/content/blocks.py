@@ -50,7 +50,7 @@ class PaperSize(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Heading:
-    """A heading; ``level`` 1 is a chapter. All headings stand in the outline."""
+    """A heading of a chapter, ``level`` 1, or of a section in it, 2. All headings stand in the outline."""
 
     text: str
     level: int

@@ -23,7 +23,7 @@ from spoutline.explain.paper_words import PaperWord as Word
 from spoutline.explain.story import Story
 from spoutline.model.limit import Limit, LimitId, LimitStatus
 from spoutline.model.plan import SitePlan
-from spoutline.ruletables.cautions import CautionTable
+from spoutline.ruletables.cautions import Caution
 
 _SIGNALS = tuple(Signal)
 
@@ -45,10 +45,11 @@ def limit_blocks(site_plan: SitePlan, story: Story) -> Iterator[Block]:
     yield Table(columns, tuple(_limit_row(limit, story) for limit in used))
 
 
-def caution_blocks(site_plan: SitePlan, story: Story, cautions: CautionTable) -> Iterator[Block]:
+def caution_blocks(site_plan: SitePlan, story: Story, cautions: tuple[Caution, ...]) -> Iterator[Block]:
     """Return the installer's caution sheet for everything present on the site, gravest cautions first."""
     conditions = job_conditions(site_plan)
-    chosen = sorted(cautions.chosen(conditions), key=lambda caution: _SIGNALS.index(Signal(caution.severity.value)))
+    fitting = (caution for caution in cautions if caution.applies_to(conditions))
+    chosen = sorted(fitting, key=lambda caution: _SIGNALS.index(Signal(caution.severity.value)))
     yield PageBreak()
     yield Heading(story.word(Word.CAUTION_SHEET), 1)
     yield Paragraph(story.word(Word.DEFERENCE), Role.LEAD)

@@ -86,21 +86,21 @@ def _head_rows(plan: PositionPlan, story: Story) -> Iterator[Named]:
 def _no_set_blocks(plan: PositionPlan, currency: str, story: Story) -> Iterator[Block]:
     """Return why there is no set and what can be done; nothing where there is one."""
     if plan.refusal is not None:
-        yield Heading(story.word(Word.NO_SET), 3)
+        yield Heading(story.word(Word.NO_SET), 2)
         yield Bullets(story.refusal(plan.refusal))
         if plan.refusal.ways_out:
-            yield Heading(story.word(Word.WAYS_OUT), 3)
+            yield Heading(story.word(Word.WAYS_OUT), 2)
             yield Bullets(tuple(story.way_out(way) for way in plan.refusal.ways_out))
     if plan.conflict is not None:
-        yield Heading(story.word(Word.NO_SET), 3)
+        yield Heading(story.word(Word.NO_SET), 2)
         yield Bullets(story.conflict(plan.conflict))
         if plan.conflict.relaxations:
-            yield Heading(story.word(Word.CHANGES), 3)
+            yield Heading(story.word(Word.CHANGES), 2)
             yield Bullets(tuple(story.relaxation(change, currency) for change in plan.conflict.relaxations))
 
 
 def _drawing_blocks(plan: PositionPlan, story: Story) -> Iterator[Block]:
-    yield Heading(story.word(Word.DRAWING), 3)
+    yield Heading(story.word(Word.DRAWING), 2)
     drawing = position_drawing(plan, story)
     yield Figure(drawing, drawing.description, story.word(Word.SCALE))
     for note in drawing.notes:
@@ -111,7 +111,7 @@ def _drawing_blocks(plan: PositionPlan, story: Story) -> Iterator[Block]:
 
 
 def _finding_blocks(plan: PositionPlan, story: Story) -> Iterator[Block]:
-    yield Heading(story.word(Word.FINDINGS), 3)
+    yield Heading(story.word(Word.FINDINGS), 2)
     texts = story.by_severity(all_findings(plan))
     if not texts:
         yield Paragraph(story.word(Word.NO_FINDINGS))
@@ -139,7 +139,7 @@ def _requirement_blocks(plan: PositionPlan, story: Story) -> Iterator[Block]:
     lines = requirement_lines(plan)
     if not lines:
         return
-    yield Heading(story.word(Word.REQUIREMENT), 3)
+    yield Heading(story.word(Word.REQUIREMENT), 2)
     columns = (
         Column(story.word(Word.REQUIREMENT_LINE), 1.8),
         Column(story.word(Word.WEIGHT), 0.8),

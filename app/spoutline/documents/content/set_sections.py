@@ -27,7 +27,7 @@ def parts_blocks(plan: PositionPlan, currency: str, story: Story) -> Iterator[Bl
     """Return the parts from dispenser to vehicle, numbered as in the drawing, and what goes with them."""
     if plan.chosen is None:
         return
-    yield Heading(story.word(Word.PARTS), 3)
+    yield Heading(story.word(Word.PARTS), 2)
     columns = (
         Column(story.word(Word.NUMBER), 0.5),
         Column(story.word(Word.PLACE), 1.2),
@@ -63,7 +63,7 @@ def parts_blocks(plan: PositionPlan, currency: str, story: Story) -> Iterator[Bl
 
 def joint_blocks(judged: JudgedSet, story: Story) -> Iterator[Block]:
     """Return how the parts are made up, dispenser first."""
-    yield Heading(story.word(Word.JOINTS), 3)
+    yield Heading(story.word(Word.JOINTS), 2)
     columns = (
         Column(story.word(Word.JOINT_BETWEEN), 2.2),
         Column(story.word(Word.PORTS), 3.4),
@@ -80,7 +80,7 @@ def _joint_row(joint: Joint, story: Story) -> Row:
 
 def check_blocks(judged: JudgedSet, story: Story) -> Iterator[Block]:
     """Return the table of checks: value, limit, margin, outcome."""
-    yield Heading(story.word(Word.CHECKS), 3)
+    yield Heading(story.word(Word.CHECKS), 2)
     columns = (
         Column(story.word(Word.CHECK), 2.4),
         Column(story.word(Word.WEIGHT), 0.8),
@@ -105,7 +105,7 @@ def alternative_blocks(plan: PositionPlan, currency: str, story: Story) -> Itera
     if plan.chosen is None or not plan.alternatives:
         return
     chosen: HangingSet = plan.chosen.hanging_set
-    yield Heading(story.word(Word.ALTERNATIVES), 3)
+    yield Heading(story.word(Word.ALTERNATIVES), 2)
     columns = (
         Column(story.word(Word.DIFFERENCE), 2.2),
         Column(story.word(Word.OTHER_PARTS), 3.6),

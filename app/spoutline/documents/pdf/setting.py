@@ -13,11 +13,13 @@ from reportlab.platypus import PageBreak as NextPage
 from spoutline.documents.content import blocks
 from spoutline.documents.content.blocks import Alignment, Emphasis
 from spoutline.documents.pdf import styles
-from spoutline.documents.pdf.fonts import markup
+from spoutline.documents.pdf.fonts import REGULAR, markup
 from spoutline.documents.pdf.painter import DrawingFlowable, fit
 
 _SUBSCRIPT = re.compile(r"(?<=[A-Za-zΑ-ω])_([A-Za-z0-9]+)")
 _POWER = re.compile(r"\^(-?[0-9.]+)")
+# a table names its own font on the page even where every cell is a paragraph
+_NO_OTHER_FONT: Final = ("FONTNAME", (0, 0), (-1, -1), REGULAR)
 _LABEL_SHARE: Final = 0.24
 _NEEDED_BELOW_HEADING: Final = 70.0  # a heading this near the foot goes to the next page
 
@@ -68,6 +70,7 @@ def _key_values(block: blocks.KeyValues, width_pt: float) -> Flowable:
     ]
     widths = [width_pt * _LABEL_SHARE, width_pt * (1 - _LABEL_SHARE)]
     style = [
+        _NO_OTHER_FONT,
         ("VALIGN", (0, 0), (-1, -1), "TOP"),
         ("LEFTPADDING", (0, 0), (0, -1), 0),
         ("TOPPADDING", (0, 0), (-1, -1), 1.4),
@@ -98,6 +101,7 @@ def _cell_style(emphasis: Emphasis, alignment: Alignment) -> ParagraphStyle:
 
 def _table_rules(block: blocks.Table) -> list[tuple[Any, ...]]:
     rules: list[tuple[Any, ...]] = [
+        _NO_OTHER_FONT,
         ("VALIGN", (0, 0), (-1, -1), "TOP"),
         ("VALIGN", (0, 0), (-1, 0), "BOTTOM"),
         ("LINEBELOW", (0, 0), (-1, 0), 0.9, styles.BLACK),
@@ -141,6 +145,7 @@ def _worked(block: blocks.Worked, width_pt: float) -> Iterator[Flowable]:
         left.append(Paragraph(markup(small), styles.WORKED_INPUT))
         rows.append([left, Paragraph(formula_markup(line.result), styles.WORKED_LINE)])
     rules = [
+        _NO_OTHER_FONT,
         ("VALIGN", (0, 0), (-1, -1), "TOP"),
         ("LINEBELOW", (0, 0), (-1, -1), 0.3, styles.RULE),
         ("LEFTPADDING", (0, 0), (0, -1), 8),
@@ -164,6 +169,7 @@ def _caution(block: blocks.CautionNote, width_pt: float) -> Flowable:
         f"<font color='{bar.hexval().replace('0x', '#')}'>{markup(block.signal_word)}</font>", styles.SIGNAL_WORD
     )
     rules = [
+        _NO_OTHER_FONT,
         ("VALIGN", (0, 0), (-1, -1), "TOP"),
         ("LINEBEFORE", (0, 0), (0, -1), weight, bar),
         ("LEFTPADDING", (0, 0), (0, -1), 8),

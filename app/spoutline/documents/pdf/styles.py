@@ -53,15 +53,14 @@ SIGNAL_BARS: Final[dict[Signal, tuple[Color, float]]] = {
     Signal.NOTICE: (ACCENT, 1.5),
 }
 
-_BODY = ParagraphStyle("body", fontName=REGULAR, fontSize=8.6, leading=12.2, textColor=BLACK, splitLongWords=1)
+_BODY = ParagraphStyle(
+    "body", fontName=REGULAR, bulletFontName=REGULAR, fontSize=8.6, leading=12.2, textColor=BLACK, splitLongWords=1
+)
 _CELL = ParagraphStyle("cell", parent=_BODY, fontSize=7.4, leading=9.6)
 
 HEADINGS: Final = {
     1: ParagraphStyle("heading1", parent=_BODY, fontName=BOLD, fontSize=16, leading=20, textColor=ACCENT, spaceAfter=8),
-    2: ParagraphStyle("heading2", parent=_BODY, fontName=BOLD, fontSize=11.5, leading=15, spaceBefore=12, spaceAfter=5),
-    3: ParagraphStyle(
-        "heading3", parent=_BODY, fontName=BOLD, fontSize=9.4, leading=12.5, spaceBefore=11, spaceAfter=4
-    ),
+    2: ParagraphStyle("heading2", parent=_BODY, fontName=BOLD, fontSize=10, leading=13.5, spaceBefore=12, spaceAfter=4),
 }
 ROLES: Final = {
     Role.BODY: ParagraphStyle("plain", parent=_BODY, spaceAfter=4),
