@@ -8,16 +8,16 @@ from enum import StrEnum
 from spoutline.calc.flow import static_pressure_line
 from spoutline.calc.liquids import LiquidState
 from spoutline.calc.losses import element_loss, element_loss_pa
-from spoutline.model.check import Check, CheckId, WorkedLine
+from spoutline.model.check import Bound, Check, CheckId, WorkedLine
 from spoutline.model.finding import Severity
-from spoutline.model.limit import LimitId
+from spoutline.model.limit import LimitId, LimitStatus
 from spoutline.model.part import NozzleOperation, Part
 from spoutline.model.port import FlowPath
 from spoutline.model.quantity import Dimension, Fact, Quantity
 from spoutline.model.requirement import Slot
 from spoutline.rules.figures import design_flow_m3_s, flow_ceiling_m3_s, passage_area_m2, rise_m
 from spoutline.rules.flow_requirement import road_limit_m3_s, wanted_flow_limit_id
-from spoutline.rules.holding import bound_of, held, judgement_bound, part_bound
+from spoutline.rules.holding import bound_of, held, part_bound
 from spoutline.rules.set_view import Delivered, SetView
 from spoutline.rules.verdicts import limit_source
 
@@ -47,7 +47,11 @@ def _flow(view: SetView, check: CheckId, delivered: Delivered | None) -> Check:
     requirement = view.requirement
     row = view.jurisdiction.limit(wanted_flow_limit_id(requirement.position))
     surveyed = requirement.position.supply.wanted_flow_l_min is not None
-    bound = judgement_bound(requirement.wanted_flow_m3_s, "wanted in the survey" if surveyed else limit_source(row))
+    bound = Bound(
+        value=requirement.wanted_flow_m3_s,
+        source="wanted in the survey" if surveyed else limit_source(row),
+        status=LimitStatus.VERIFIED if surveyed else row.status,
+    )
     if delivered is None:
         return held(check, Severity.SHOULD, None, Dimension.FLOW, lower=bound)
     ceiling = flow_ceiling_m3_s(requirement, view.tables)

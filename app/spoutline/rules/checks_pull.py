@@ -10,7 +10,7 @@ from spoutline.calc.pull import DriveOff, ServiceLoad, drive_off, service_load, 
 from spoutline.model.check import Bound, Check, CheckId, WorkedLine
 from spoutline.model.finding import Severity
 from spoutline.model.limit import LimitId, LimitStatus
-from spoutline.model.part import BreakawayData, Part
+from spoutline.model.part import BreakawayData
 from spoutline.model.quantity import Dimension, Fact, Quantity
 from spoutline.model.requirement import Slot
 from spoutline.rules.figures import hose_weight_line
@@ -34,7 +34,7 @@ class DriveOffText(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class _Bearer:
-    """What a drive-off pulls at besides the breakaway: its name and what it bears, N."""
+    """What a drive-off pulls at: its name and what it bears, N."""
 
     name: str
     strength_n: float | None
@@ -115,7 +115,10 @@ def left_angle_rad(view: SetView) -> float:
 
 
 def breakaway_drive_off(view: SetView) -> Check | None:
-    """Hold what the weakest other part bears (N) against what the breakaway asks of it. Source: statics; judgement."""
+    """Hold what the weakest part bears (N), the breakaway's own halves included, against what it asks.
+
+    Source: statics; the margin is engineering judgement.
+    """
     place = view.breakaway_index
     data = None if place is None else view.links[place].part.breakaway
     if place is None or data is None:
@@ -130,7 +133,7 @@ def breakaway_drive_off(view: SetView) -> Check | None:
         angle_rad=angle,
         strength_margin=view.jurisdiction.number(LimitId.BREAKAWAY_STRENGTH_MARGIN),
     )
-    return _weakest_check(view, _bearers(view, place), loads, angle_fact, too_oblique=angle > greatest)
+    return _weakest_check(view, _bearers(view), loads, angle_fact, too_oblique=angle > greatest)
 
 
 def _across(angle: Quantity) -> Check:
@@ -145,10 +148,9 @@ def _across(angle: Quantity) -> Check:
     )
 
 
-def _bearers(view: SetView, place: int) -> list[_Bearer]:
-    others: list[Part] = [link.part for number, link in enumerate(view.links) if number != place]
+def _bearers(view: SetView) -> list[_Bearer]:
     outlet = _Bearer(OUTLET_WORD, view.requirement.outlet_pull_strength_n)
-    return [outlet, *(_Bearer(part.number, part.pull_strength_n) for part in others)]
+    return [outlet, *(_Bearer(link.part.number, link.part.pull_strength_n) for link in view.links)]
 
 
 def _weakest_check(

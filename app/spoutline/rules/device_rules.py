@@ -11,7 +11,7 @@ from spoutline.model.part import Placement
 from spoutline.model.port import FlowPath
 from spoutline.model.quantity import Dimension, Fact, Quantity
 from spoutline.model.survey import Duty
-from spoutline.rules.figures import part_resistance_ohm
+from spoutline.rules.figures import part_resistance_ohm, pull_demand_n
 from spoutline.rules.judging import Look, PartRule
 from spoutline.rules.registry import RuleId
 from spoutline.rules.verdicts import yes_no
@@ -90,6 +90,27 @@ def device_resistance(look: Look) -> Iterator[Finding]:
         )
 
 
+def outlasts_itself(look: Look) -> Iterator[Finding]:
+    """Ask: the halves of a breakaway bear (N) its own separation with margin. Source: statics; margin judgement."""
+    part = look.part
+    demand = pull_demand_n(part, look.slot, look.requirement, look.tables)
+    if part.pull_strength_n is not None and part.pull_strength_n < demand * (1.0 - 1e-9):
+        yield look.broken(
+            RuleId.BREAKAWAY_OWN_STRENGTH,
+            Quantity("pull_strength", part.pull_strength_n, Dimension.FORCE),
+            Quantity("pull_demand", demand, Dimension.FORCE),
+            limits=(LimitId.BREAKAWAY_STRENGTH_MARGIN,),
+        )
+
+
+def adds_a_joint(look: Look) -> Iterator[Finding]:
+    """Ask: no adaptor where parts that mate by themselves exist, so that sets with fewest come first.
+
+    Source: common practice, no source.
+    """
+    yield look.broken(RuleId.ADAPTOR_ADDS_JOINT, Fact("part", look.part.number))
+
+
 def adaptor_path(look: Look) -> Iterator[Finding]:
     """Ask: an adaptor leads from the outlet's path, or the set's, to the set's; a vapour port it leaves is closed.
 
@@ -113,8 +134,14 @@ def splitter_has_return(look: Look) -> Iterator[Finding]:
         yield look.broken(RuleId.SPLITTER_VAPOUR_RETURN, Fact("vapour_return_available", yes_no(False)))
 
 
-BREAKAWAY_RULES: tuple[PartRule, ...] = (marked_for_place, separation_in_window, closes_vapour, device_resistance)
+BREAKAWAY_RULES: tuple[PartRule, ...] = (
+    marked_for_place,
+    separation_in_window,
+    closes_vapour,
+    outlasts_itself,
+    device_resistance,
+)
 SWIVEL_RULES: tuple[PartRule, ...] = (turns_enough, device_resistance)
 SWIVEL_BREAKAWAY_RULES: tuple[PartRule, ...] = (*BREAKAWAY_RULES, turns_enough)
-ADAPTOR_RULES: tuple[PartRule, ...] = (adaptor_path,)
+ADAPTOR_RULES: tuple[PartRule, ...] = (adaptor_path, adds_a_joint)
 SPLITTER_RULES: tuple[PartRule, ...] = (adaptor_path, splitter_has_return)

@@ -105,7 +105,7 @@ _LISTED: tuple[Rule, ...] = (
         "A material whose grade needs confirming for the liquid",
         "table of materials",
         facts=("material", "column", "suitability"),
-        severity=_ADVICE,
+        severity=_SHOULD,
     ),
     _rule(
         RuleId.TEMPERATURE_RANGE,
@@ -328,6 +328,22 @@ _PULL_AND_HOSE: tuple[Rule, ...] = (
         "The pull that the part bears is stated",
         "part data",
         facts=("part",),
+    ),
+    _rule(
+        RuleId.BREAKAWAY_OWN_STRENGTH,
+        Asked.DRIVE_OFF,
+        "The breakaway's own halves outlast its separation",
+        "statics; margin is engineering judgement",
+        L.BREAKAWAY_STRENGTH_MARGIN,
+        facts=("pull_strength", "pull_demand"),
+    ),
+    _rule(
+        RuleId.ADAPTOR_ADDS_JOINT,
+        Asked.JOINTS,
+        "No more joints than needed: each adaptor is one more that can leak",
+        "common practice, no source",
+        facts=("part",),
+        severity=_SHOULD,
     ),
     _rule(
         RuleId.SWIVEL_PLANES,

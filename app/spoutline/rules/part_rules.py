@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from spoutline.model.finding import Finding
+from spoutline.model.finding import Finding, Severity
 from spoutline.model.limit import LimitId, RuleTables
+from spoutline.model.liquid import LiquidFamily
 from spoutline.model.material import Material, Suitability
 from spoutline.model.part import Part, PartKind, PartStatus
 from spoutline.model.quantity import Dimension, Fact, Quantity
@@ -126,7 +127,13 @@ def materials_suit(look: Look) -> Iterator[Finding]:
                 Fact("material", material),
                 Fact("column", requirement.material_column),
                 Fact("suitability", verdict.suitability),
+                severity=_caution_severity(look) if rule_id is RuleId.MATERIAL_CAUTION else None,
             )
+
+
+def _caution_severity(look: Look) -> Severity:
+    """Return should for DEF, whose purity a wrong grade spoils and which no listing covers; advice for fuels."""
+    return Severity.SHOULD if look.requirement.liquid.family is LiquidFamily.DEF else Severity.ADVICE
 
 
 def _material_rule(material: Material, look: Look, *, is_listed: bool) -> RuleId | None:
@@ -185,7 +192,7 @@ def states_its_figures(look: Look) -> Iterator[Finding]:
     number = Fact("part", part.number)
     if part_resistance_ohm(part) is None:
         yield look.broken(RuleId.CONTINUITY_KNOWN, number, severity=requirement.bonding_severity)
-    if part.breakaway is None and part.pull_strength_n is None:
+    if part.pull_strength_n is None:
         yield look.broken(RuleId.PULL_STRENGTH_KNOWN, number)
     if elements_of(part, look.slot, requirement) is None:
         missing = "flow_coefficient" if part.hose is None else "liquid_passage"

@@ -116,6 +116,8 @@ class RuleId(StrEnum):
     BREAKAWAY_PLACEMENT = "breakaway_placement"
     SEPARATION_WINDOW = "separation_window"
     PULL_STRENGTH_KNOWN = "pull_strength_known"
+    BREAKAWAY_OWN_STRENGTH = "breakaway_own_strength"
+    ADAPTOR_ADDS_JOINT = "adaptor_adds_joint"
     SWIVEL_PLANES = "swivel_planes"
     HOSE_CONSTRUCTION = "hose_construction"
     HOSE_LOW_PERMEATION = "hose_low_permeation"
