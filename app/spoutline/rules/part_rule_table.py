@@ -1,48 +1,29 @@
-"""The rules that judge a part, a joint or a set, declared."""
+"""The rules that judge a part as it is sold, listed and made, and the nozzle, declared."""
 
 from __future__ import annotations
 
 from spoutline.model.finding import Severity
 from spoutline.model.limit import LimitId as L
 from spoutline.model.requirement import RequirementId as Asked
-from spoutline.rules.rule import Rule
+from spoutline.rules.chain_rule_table import CHAIN_RULES
+from spoutline.rules.rule import Rule, declared
 from spoutline.rules.rule_ids import RuleId
 
-_MUST, _SHOULD, _ADVICE = Severity.MUST, Severity.SHOULD, Severity.ADVICE
-
-
-def _rule(
-    rule_id: RuleId,
-    requirement: Asked,
-    title: str,
-    source: str,
-    *limits: L,
-    facts: tuple[str, ...],
-    severity: Severity = _MUST,
-) -> Rule:
-    return Rule(
-        id=rule_id,
-        title=title,
-        severity=severity,
-        requirement=requirement,
-        source=source,
-        limits=limits,
-        facts=facts,
-    )
+_SHOULD, _ADVICE = Severity.SHOULD, Severity.ADVICE
 
 
 _SOLD: tuple[Rule, ...] = (
-    _rule(RuleId.PART_IN_SLOT, Asked.CHAIN, "The part's kind has this place", "chain", facts=("kind", "slot")),
-    _rule(
+    declared(RuleId.PART_IN_SLOT, Asked.CHAIN, "The part's kind has this place", "chain", facts=("kind", "slot")),
+    declared(
         RuleId.PART_STATUS,
         Asked.STATUS,
         "The part is still sold",
         "catalogue",
         facts=("status", "superseded_by"),
     ),
-    _rule(RuleId.PART_PRICE, Asked.PRICE, "The part has a price in the currency", "catalogue", facts=("currency",)),
-    _rule(RuleId.PART_REFUSED, Asked.DECISION, "The part was refused", "decision in the survey", facts=("part",)),
-    _rule(
+    declared(RuleId.PART_PRICE, Asked.PRICE, "The part has a price in the currency", "catalogue", facts=("currency",)),
+    declared(RuleId.PART_REFUSED, Asked.DECISION, "The part was refused", "decision in the survey", facts=("part",)),
+    declared(
         RuleId.PART_LEAD_TIME,
         Asked.LEAD_TIME,
         "The part arrives in time",
@@ -52,7 +33,7 @@ _SOLD: tuple[Rule, ...] = (
 )
 
 _LISTED: tuple[Rule, ...] = (
-    _rule(
+    declared(
         RuleId.PART_SCHEME,
         Asked.LISTING_SCHEME,
         "The part's listing counts here",
@@ -60,14 +41,14 @@ _LISTED: tuple[Rule, ...] = (
         L.LISTING_SCHEME,
         facts=("schemes", "scheme"),
     ),
-    _rule(
+    declared(
         RuleId.PART_CLASS,
         Asked.LISTING_CLASS,
         "The part carries the listing class",
         "UL 2586/330/567 and supplements A and B",
         facts=("listings", "listing_class"),
     ),
-    _rule(
+    declared(
         RuleId.DEF_ZONE_NOZZLE,
         Asked.DEF_ZONE,
         "The DEF nozzle was evaluated for the flammable zone",
@@ -75,7 +56,7 @@ _LISTED: tuple[Rule, ...] = (
         L.LISTING_DEF_ZONE,
         facts=("def_zone_evaluated",),
     ),
-    _rule(
+    declared(
         RuleId.OXYGENATE_LIMIT,
         Asked.LISTING_CLASS,
         "The blend stays within the oxygenates that the hose standard covers",
@@ -84,14 +65,14 @@ _LISTED: tuple[Rule, ...] = (
         facts=("blend_percent", "oxygenate_maximum"),
         severity=_SHOULD,
     ),
-    _rule(
+    declared(
         RuleId.MATERIAL_UNSUITABLE,
         Asked.MATERIALS,
         "No wetted material is unsuitable for the liquid",
         "table of materials",
         facts=("material", "column", "suitability"),
     ),
-    _rule(
+    declared(
         RuleId.MATERIAL_AGAINST_LISTING,
         Asked.MATERIALS,
         "A listed part with a material that the table calls unsuitable",
@@ -99,7 +80,7 @@ _LISTED: tuple[Rule, ...] = (
         facts=("material", "column", "suitability"),
         severity=_ADVICE,
     ),
-    _rule(
+    declared(
         RuleId.MATERIAL_CAUTION,
         Asked.MATERIALS,
         "A material whose grade needs confirming for the liquid",
@@ -107,14 +88,14 @@ _LISTED: tuple[Rule, ...] = (
         facts=("material", "column", "suitability"),
         severity=_SHOULD,
     ),
-    _rule(
+    declared(
         RuleId.TEMPERATURE_RANGE,
         Asked.TEMPERATURE,
         "The part's range covers the climate",
         "part data",
         facts=("part_low", "part_high", "temperature_low", "temperature_high"),
     ),
-    _rule(
+    declared(
         RuleId.PRESSURE_RATING,
         Asked.PRESSURE,
         "The part stands the pressure",
@@ -125,36 +106,38 @@ _LISTED: tuple[Rule, ...] = (
 )
 
 _PATH: tuple[Rule, ...] = (
-    _rule(
+    declared(
         RuleId.PART_PATH,
         Asked.PATH,
         "The part has the path of the set",
         "UL 330 clause 4 note",
         facts=("part_path", "path"),
     ),
-    _rule(RuleId.BELLOWS, Asked.VAPOUR_PARTS, "A balance nozzle has bellows", "CARB executive orders", facts=("path",)),
-    _rule(
+    declared(
+        RuleId.BELLOWS, Asked.VAPOUR_PARTS, "A balance nozzle has bellows", "CARB executive orders", facts=("path",)
+    ),
+    declared(
         RuleId.BREAKAWAY_CLOSES_VAPOUR,
         Asked.VAPOUR_PARTS,
         "The breakaway closes the vapour path",
         "CARB executive orders (secondary)",
         facts=("path",),
     ),
-    _rule(
+    declared(
         RuleId.ADAPTOR_CLOSES_VAPOUR,
         Asked.VAPOUR_PARTS,
         "An adaptor from a coaxial outlet to one path closes the vapour port",
         "common practice, no source",
         facts=("part_path", "path"),
     ),
-    _rule(
+    declared(
         RuleId.HOSE_BUILT_IN_SWIVEL,
         Asked.VAPOUR_PARTS,
         "A vapour curb hose carries its swivel",
         "common practice, no source",
         facts=("path",),
     ),
-    _rule(
+    declared(
         RuleId.SPLITTER_VAPOUR_RETURN,
         Asked.VAPOUR_PARTS,
         "A splitter needs a vapour return pipe at the outlet",
@@ -164,21 +147,21 @@ _PATH: tuple[Rule, ...] = (
 )
 
 _NOZZLE: tuple[Rule, ...] = (
-    _rule(
+    declared(
         RuleId.NOZZLE_SERVICE,
         Asked.LIQUID_SERVICE,
         "The nozzle is made for this filler",
         "SAE J285 (secondary)",
         facts=("service", "services"),
     ),
-    _rule(
+    declared(
         RuleId.NOZZLE_LIQUID,
         Asked.LIQUID_SERVICE,
         "The nozzle is made for this liquid",
         "part data",
         facts=("liquids", "family"),
     ),
-    _rule(
+    declared(
         RuleId.SPOUT_DIAMETER,
         Asked.SPOUT,
         "Spout outside diameter inside its window",
@@ -193,7 +176,7 @@ _NOZZLE: tuple[Rule, ...] = (
         L.SPOUT_DEF_OD_MAX,
         facts=("spout", "spout_minimum", "spout_maximum"),
     ),
-    _rule(
+    declared(
         RuleId.SPOUT_STRAIGHT_LENGTH,
         Asked.SPOUT,
         "Straight section at the end of a gasoline spout",
@@ -201,7 +184,7 @@ _NOZZLE: tuple[Rule, ...] = (
         L.SPOUT_GASOLINE_STRAIGHT_MIN,
         facts=("straight_length", "straight_minimum"),
     ),
-    _rule(
+    declared(
         RuleId.SPOUT_SPRING_DISTANCE,
         Asked.SPOUT,
         "Retaining spring ends far enough from the end of a gasoline spout",
@@ -209,7 +192,7 @@ _NOZZLE: tuple[Rule, ...] = (
         L.SPOUT_GASOLINE_SPRING_DISTANCE,
         facts=("spring_distance", "spring_minimum"),
     ),
-    _rule(
+    declared(
         RuleId.SPOUT_WRONG_FILLER,
         Asked.FILLER,
         "The spout does not enter the wrong filler",
@@ -218,7 +201,7 @@ _NOZZLE: tuple[Rule, ...] = (
         L.FILLER_DEF_OPENING,
         facts=("spout", "opening", "wrong_filler"),
     ),
-    _rule(
+    declared(
         RuleId.SPOUT_OWN_FILLER,
         Asked.FILLER,
         "The spout enters its own filler",
@@ -228,7 +211,7 @@ _NOZZLE: tuple[Rule, ...] = (
         L.FILLER_DEF_OPENING,
         facts=("spout", "opening", "own_filler"),
     ),
-    _rule(
+    declared(
         RuleId.MISFILL_INTERLOCK,
         Asked.FILLER,
         "A DEF nozzle opens only in a DEF filler",
@@ -236,7 +219,7 @@ _NOZZLE: tuple[Rule, ...] = (
         facts=("spout",),
         severity=_ADVICE,
     ),
-    _rule(
+    declared(
         RuleId.AUTOMATIC_SHUT_OFF,
         Asked.OPERATION,
         "The nozzle shuts off by itself",
@@ -245,7 +228,7 @@ _NOZZLE: tuple[Rule, ...] = (
         L.NOZZLE_MANUAL_CASES,
         facts=("operation",),
     ),
-    _rule(
+    declared(
         RuleId.LATCH_UNWANTED,
         Asked.HOLD_OPEN,
         "No latch where none is allowed or wanted",
@@ -257,14 +240,14 @@ _NOZZLE: tuple[Rule, ...] = (
         L.HOLD_OPEN_OVERHEAD,
         facts=("wanted",),
     ),
-    _rule(
+    declared(
         RuleId.LATCH_MISSING,
         Asked.HOLD_OPEN,
         "The latch that was wanted",
         "survey",
         facts=("wanted",),
     ),
-    _rule(
+    declared(
         RuleId.NO_PRESSURE_DEVICE,
         Asked.NO_PRESSURE_DEVICE,
         "The nozzle shuts when pressure or flow stops",
@@ -273,7 +256,7 @@ _NOZZLE: tuple[Rule, ...] = (
         L.NO_PRESSURE_DEVICE_WITH_PREPAY,
         facts=("hold_open", "prepay", "service"),
     ),
-    _rule(
+    declared(
         RuleId.ENHANCED_CONVENTIONAL,
         Asked.ENHANCED_CONVENTIONAL,
         "The nozzle is of the enhanced conventional kind",
@@ -281,7 +264,7 @@ _NOZZLE: tuple[Rule, ...] = (
         L.ENHANCED_CONVENTIONAL,
         facts=("path",),
     ),
-    _rule(
+    declared(
         RuleId.NOZZLE_MAXIMUM_FLOW,
         Asked.NOZZLE_FLOW,
         "The nozzle takes the flow that the dispenser gives",
@@ -289,14 +272,14 @@ _NOZZLE: tuple[Rule, ...] = (
         L.FLOW_GASOLINE_ROAD_MAX,
         facts=("maximum_flow", "flow_ceiling"),
     ),
-    _rule(
+    declared(
         RuleId.NOZZLE_MINIMUM_FLOW_KNOWN,
         Asked.NOZZLE_FLOW,
         "The least flow for the shut-off is stated",
         "part data",
         facts=("operation",),
     ),
-    _rule(
+    declared(
         RuleId.NOZZLE_OPENING_PRESSURE_KNOWN,
         Asked.NOZZLE_FLOW,
         "The opening pressure of the no-pressure device is stated",
@@ -305,187 +288,4 @@ _NOZZLE: tuple[Rule, ...] = (
     ),
 )
 
-_PULL_AND_HOSE: tuple[Rule, ...] = (
-    _rule(
-        RuleId.BREAKAWAY_PLACEMENT,
-        Asked.BREAKAWAY_PLACE,
-        "The breakaway is marked for its place",
-        "UL 567/567B 1.3, 18",
-        facts=("placements", "place"),
-    ),
-    _rule(
-        RuleId.SEPARATION_WINDOW,
-        Asked.SEPARATION_FORCE,
-        "The breakaway's separation window lies inside the profile's",
-        "UL 567 6.3 (secondary); EN 13617-2 (memory)",
-        L.BREAKAWAY_SEPARATION_MIN,
-        L.BREAKAWAY_SEPARATION_MAX,
-        facts=("separation_minimum", "separation_maximum", "allowed_minimum", "allowed_maximum"),
-    ),
-    _rule(
-        RuleId.PULL_STRENGTH_KNOWN,
-        Asked.DRIVE_OFF,
-        "The pull that the part bears is stated",
-        "part data",
-        facts=("part",),
-    ),
-    _rule(
-        RuleId.BREAKAWAY_OWN_STRENGTH,
-        Asked.DRIVE_OFF,
-        "The breakaway's own halves outlast its separation",
-        "statics; margin is engineering judgement",
-        L.BREAKAWAY_STRENGTH_MARGIN,
-        facts=("pull_strength", "pull_demand"),
-    ),
-    _rule(
-        RuleId.ADAPTOR_ADDS_JOINT,
-        Asked.JOINTS,
-        "No more joints than needed: each adaptor is one more that can leak",
-        "common practice, no source",
-        facts=("part",),
-        severity=_SHOULD,
-    ),
-    _rule(
-        RuleId.SWIVEL_PLANES,
-        Asked.SWIVEL,
-        "The swivel turns in as many planes as the duty asks",
-        "common practice, no source",
-        L.SWIVEL_PLANES_CAR,
-        L.SWIVEL_PLANES_TRUCK,
-        L.SWIVEL_PLANES_MARINE,
-        L.SWIVEL_PLANES_REEL,
-        facts=("planes", "planes_asked"),
-        severity=_SHOULD,
-    ),
-    _rule(
-        RuleId.HOSE_CONSTRUCTION,
-        Asked.HOSE_CONSTRUCTION,
-        "The curb hose suits the way it is taken up",
-        "EN 1360, ISO 5772; common practice",
-        L.HOSE_CONSTRUCTION_PLAIN,
-        L.HOSE_CONSTRUCTION_RETRACTOR,
-        L.HOSE_CONSTRUCTION_REEL,
-        facts=("construction", "construction_asked"),
-    ),
-    _rule(
-        RuleId.HOSE_LOW_PERMEATION,
-        Asked.LOW_PERMEATION,
-        "The hose carries the low-permeation marking",
-        "UL 330; CARB NVR-1",
-        L.HOSE_LOW_PERMEATION,
-        facts=("low_permeation",),
-    ),
-    _rule(
-        RuleId.HOSE_PERMEATION_RATE,
-        Asked.LOW_PERMEATION,
-        "The hose's permeation is stated and within the limit",
-        "UL 330; CARB CP-201 (memory)",
-        L.HOSE_PERMEATION_MAX,
-        facts=("permeation", "permeation_maximum"),
-    ),
-    _rule(
-        RuleId.HOSE_SINGLE_LENGTH,
-        Asked.HOSE_LENGTH,
-        "The hose alone stays within the length limit",
-        "NFPA 30A 6.5; Okla. 165:26-2-92(a)",
-        L.HOSE_LENGTH_MAX,
-        L.HOSE_LENGTH_MAX_FENCED,
-        L.HOSE_LENGTH_MAX_MARINE,
-        facts=("length", "length_maximum"),
-    ),
-    _rule(
-        RuleId.WHIP_LENGTH,
-        Asked.WHIP_LENGTH,
-        "The whip hose is long enough to turn",
-        "geometry; margin is engineering judgement",
-        L.BEND_ANGLE_MARGIN,
-        facts=("length", "length_minimum", "bend_radius", "turn_angle"),
-    ),
-    _rule(
-        RuleId.HOSE_VELOCITY,
-        Asked.VELOCITY,
-        "Velocity in the hose at the dispenser's flow",
-        "static guidance (memory)",
-        L.FLOW_VELOCITY_MAX,
-        facts=("velocity", "velocity_maximum", "flow_ceiling"),
-        severity=_SHOULD,
-    ),
-    _rule(
-        RuleId.FLOW_DATA_KNOWN,
-        Asked.FLOW,
-        "The figures for the pressure loss are stated",
-        "part data",
-        facts=("missing",),
-    ),
-    _rule(
-        RuleId.CONTINUITY_KNOWN,
-        Asked.CONTINUITY,
-        "The part's electrical resistance is stated",
-        "NFPA 77 (memory)",
-        L.BOND_DEF_REQUIRED,
-        facts=("part",),
-    ),
-    _rule(
-        RuleId.PART_RESISTANCE,
-        Asked.RESISTANCE,
-        "The part's resistance is within its own limit",
-        "UL 330, UL 567A 12.2",
-        L.BOND_HOSE_MAX,
-        L.BOND_DEVICE_MAX,
-        facts=("resistance", "resistance_maximum"),
-    ),
-)
-
-_JOINT_AND_SET: tuple[Rule, ...] = (
-    _rule(
-        RuleId.JOINT_THREAD,
-        Asked.JOINTS,
-        "The thread standards match",
-        "ASME B1.20.1 (60 degrees); ISO 228-1 (55 degrees)",
-        facts=("upstream", "downstream", "upstream_thread", "downstream_thread"),
-    ),
-    _rule(
-        RuleId.JOINT_SIZE,
-        Asked.JOINTS,
-        "The nominal sizes match",
-        "ASME B1.20.1; ISO 228-1",
-        facts=("upstream", "downstream", "upstream_size", "downstream_size"),
-    ),
-    _rule(
-        RuleId.JOINT_GENDER,
-        Asked.JOINTS,
-        "A male thread meets a female one",
-        "ASME B1.20.1; ISO 228-1",
-        facts=("upstream", "downstream", "gender"),
-    ),
-    _rule(
-        RuleId.JOINT_PATH,
-        Asked.JOINTS,
-        "The paths match",
-        "UL 330 clause 4 note",
-        facts=("upstream", "downstream", "upstream_path", "downstream_path"),
-    ),
-    _rule(
-        RuleId.CHAIN_ORDER,
-        Asked.CHAIN,
-        "The parts stand in the order that the chain asks",
-        "common practice",
-        facts=("chain", "chain_asked"),
-    ),
-    _rule(
-        RuleId.SPLITTER_PLACE,
-        Asked.CHAIN,
-        "A splitter stands at the dispenser outlet",
-        "common practice, no source",
-        facts=("part",),
-    ),
-    _rule(
-        RuleId.PINNED_PART_MISSING,
-        Asked.DECISION,
-        "Every pinned part is in the set",
-        "decision in the survey",
-        facts=("part",),
-    ),
-)
-
-PART_RULES: tuple[Rule, ...] = (*_SOLD, *_LISTED, *_PATH, *_NOZZLE, *_PULL_AND_HOSE, *_JOINT_AND_SET)
+PART_RULES: tuple[Rule, ...] = (*_SOLD, *_LISTED, *_PATH, *_NOZZLE, *CHAIN_RULES)

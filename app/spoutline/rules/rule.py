@@ -26,3 +26,24 @@ class Rule:
     source: str
     limits: tuple[LimitId, ...] = ()
     facts: tuple[str, ...] = ()
+
+
+def declared(
+    rule_id: RuleId,
+    requirement: RequirementId,
+    title: str,
+    source: str,
+    *limits: LimitId,
+    facts: tuple[str, ...],
+    severity: Severity = Severity.MUST,
+) -> Rule:
+    """Return a rule as the tables declare it; a must unless said otherwise."""
+    return Rule(
+        id=rule_id,
+        title=title,
+        severity=severity,
+        requirement=requirement,
+        source=source,
+        limits=limits,
+        facts=facts,
+    )
