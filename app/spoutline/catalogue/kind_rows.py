@@ -92,8 +92,13 @@ class NozzleRow(RigidRow):
         classes = _CLASSES_OF_SERVICE[self.service]
         if not set(self.listings) <= set(classes):
             yield "listings", f"service {self.service} carries {', '.join(classes) or 'none'}"
-        if (self.misfill_interlock or self.def_zone_evaluated) and self.service is not NozzleService.DEF:
-            yield "service", "interlock and zone evaluation belong to a DEF nozzle"
+        if self.service is not NozzleService.DEF:
+            for column, said in (
+                ("misfill_interlock", self.misfill_interlock),
+                ("def_zone_evaluated", self.def_zone_evaluated),
+            ):
+                if said:
+                    yield column, "only a DEF nozzle has it"
 
     def to_part(self, maker: str) -> Part:
         """Return the nozzle in SI units."""

@@ -70,6 +70,7 @@ class _Reading:
 
     problems: list[InputProblem] = field(default_factory=list)
     rows: list[tuple[str, PartRow]] = field(default_factory=list)  # place, row
+    unsound: set[str] = field(default_factory=set)  # numbers of bad rows: whoever names one is not to blame
 
     def fault(self, place: str, column: str, value: str, wanted: str) -> None:
         self.problems.append(InputProblem(place, column, value, wanted))
@@ -156,6 +157,7 @@ def _read_row(place: str, header: list[str], cells: list[str], row_type: type[Pa
     try:
         reading.rows.append((place, row_type.model_validate(filled)))
     except ValidationError as fault:
+        reading.unsound.add(filled.get("number", ""))
         for error in fault.errors(include_url=False):
             reading.problems.extend(_problems(place, row_type, filled, error))
 
@@ -210,7 +212,7 @@ def _check_numbers(reading: _Reading) -> None:
         places.setdefault(row.number, place)
         rows.setdefault(row.number, row)
     for place, row in reading.rows:
-        if row.superseded_by is None:
+        if row.superseded_by is None or row.superseded_by in reading.unsound:
             continue
         successor = rows.get(row.superseded_by)
         if successor is None:

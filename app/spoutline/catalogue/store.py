@@ -16,6 +16,7 @@ from spoutline.model.faults import StoreFault
 from spoutline.model.part import Part, PartKind, PartStatus
 
 _NEAREST = 3
+_LOOK_ALIKE = str.maketrans("oil", "011")
 _CHUNK = 10_000  # numbers in one query: below the 32 766 bound values of SQLite
 
 
@@ -56,7 +57,7 @@ class CatalogueStore:
         """Return how many parts of each kind the catalogue holds, zero included."""
         query = select(PartRecord.kind, func.count()).group_by(PartRecord.kind)
         with store_faults(self._engine), self._engine.connect() as connection:
-            counted = dict(connection.execute(query).tuples().all())
+            counted = {kind: count for kind, count in connection.execute(query)}  # noqa: C416  (a result is no list of pairs)
         return {kind: counted.get(kind.value, 0) for kind in PartKind}
 
     def part(self, number: str) -> Part | None:
@@ -84,8 +85,8 @@ class CatalogueStore:
     def nearest_numbers(self, number: str) -> tuple[str, ...]:
         """Return up to three known numbers close to a mistyped one, the closest first."""
         with store_faults(self._engine), self._engine.connect() as connection:
-            known = {text.casefold(): text for text in connection.execute(select(PartRecord.number)).scalars()}
-        near = difflib.get_close_matches(number.strip().casefold(), sorted(known), n=_NEAREST)
+            known = {_as_heard(text): text for text in connection.execute(select(PartRecord.number)).scalars()}
+        near = difflib.get_close_matches(_as_heard(number), sorted(known), n=_NEAREST)
         return tuple(known[text] for text in near)
 
     def _where(self, *conditions: ColumnElement[bool]) -> tuple[Part, ...]:
@@ -102,6 +103,11 @@ class CatalogueStore:
             with self._filling:
                 self._known.update(loaded)
         return [self._known[part_id] for part_id in part_ids]
+
+
+def _as_heard(number: str) -> str:
+    """Make alike what people mix up: capitals, the letter O and nought, the letters I and L and one."""
+    return number.strip().casefold().translate(_LOOK_ALIKE)
 
 
 def _conditions(wanted: CandidateFilter) -> list[ColumnElement[bool]]:

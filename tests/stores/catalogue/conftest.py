@@ -1,0 +1,46 @@
+"""A writable copy of the source tables, and the compiled catalogue."""
+
+import shutil
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from catalogue_chains import remarks
+from spoutline import assets
+from spoutline.catalogue.build import ensure_catalogue
+from spoutline.catalogue.source import SourceCatalogue, read_source
+from spoutline.catalogue.store import CatalogueStore
+from spoutline.model.part import Part, PartStatus
+
+
+@pytest.fixture
+def source(tmp_path: Path) -> Path:
+    return Path(shutil.copytree(assets.catalogue_folder(), tmp_path / "catalog"))
+
+
+@pytest.fixture
+def url(tmp_path: Path) -> str:
+    return f"sqlite:///{tmp_path / 'catalogue.sqlite3'}"
+
+
+@pytest.fixture(scope="session")
+def reviewed() -> SourceCatalogue:
+    return read_source(assets.catalogue_folder())
+
+
+@pytest.fixture(scope="session")
+def store(tmp_path_factory: pytest.TempPathFactory) -> Iterator[CatalogueStore]:
+    file = tmp_path_factory.mktemp("catalogue") / "shared.sqlite3"
+    opened = ensure_catalogue(f"sqlite:///{file}", assets.catalogue_folder())
+    yield opened
+    opened.close()
+
+
+@pytest.fixture(scope="session")
+def sound(reviewed: SourceCatalogue) -> tuple[Part, ...]:
+    """Active parts that are no near miss."""
+    said = remarks()
+    return tuple(
+        part for part in reviewed.parts if part.status is PartStatus.ACTIVE and not said[part.number].startswith("trap")
+    )

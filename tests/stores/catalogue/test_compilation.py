@@ -1,0 +1,172 @@
+"""Compiling: from an empty database, again only when the text changed, next to the book, several at once."""
+
+import threading
+from pathlib import Path
+
+import pytest
+from sqlalchemy import inspect, text
+
+from spoutline import assets
+from spoutline.catalogue import database
+from spoutline.catalogue.build import compile_catalogue, ensure_catalogue
+from spoutline.catalogue.database import bring_up_to_date, catalogue_engine
+from spoutline.catalogue.source import fingerprint_of, read_source
+from spoutline.catalogue.tables import CatalogueTable
+from spoutline.model.faults import InputFault, StoreFault
+
+
+def test_the_migrations_make_the_tables_that_the_code_declares(url):
+    from alembic.autogenerate import compare_metadata
+    from alembic.migration import MigrationContext
+
+    engine = catalogue_engine(url)
+    bring_up_to_date(engine)
+    with engine.connect() as connection:
+        context = MigrationContext.configure(connection, opts={"version_table": database.VERSION_TABLE})
+        assert compare_metadata(context, CatalogueTable.metadata) == []
+    engine.dispose()
+
+
+def test_the_newest_revision_is_the_head_of_the_scripts():
+    from alembic.config import Config
+    from alembic.script import ScriptDirectory
+
+    config = Config()
+    config.set_main_option("script_location", str(database.MIGRATIONS))
+    assert ScriptDirectory.from_config(config).get_current_head() == database.NEWEST
+
+
+def test_the_migrations_can_be_taken_back(url):
+    from alembic import command
+    from alembic.config import Config
+
+    engine = catalogue_engine(url)
+    bring_up_to_date(engine)
+    config = Config()
+    config.set_main_option("script_location", str(database.MIGRATIONS))
+    with engine.begin() as connection:
+        config.attributes["connection"] = connection
+        command.downgrade(config, "base")
+    assert inspect(engine).get_table_names() == [database.VERSION_TABLE]
+    engine.dispose()
+
+
+def test_a_failing_migration_leaves_the_database_as_it_was(url, tmp_path):
+    scripts = tmp_path / "scripts"
+    (scripts / "versions").mkdir(parents=True)
+    (scripts / "env.py").write_text((database.MIGRATIONS / "env.py").read_text())
+    (scripts / "versions" / "one.py").write_text(
+        "from alembic import op\nimport sqlalchemy as sa\nrevision = 'one'\ndown_revision = None\n"
+        "def upgrade():\n    op.create_table('half', sa.Column('id', sa.Integer()))\n"
+        "    raise RuntimeError('cut off')\n"
+    )
+    engine = catalogue_engine(url)
+    with pytest.raises(StoreFault, match="cut off"):
+        bring_up_to_date(engine, scripts)
+    assert inspect(engine).get_table_names() == []
+    engine.dispose()
+
+
+def test_a_database_of_a_newer_program_is_left_alone(url, source):
+    ensure_catalogue(url, source).close()
+    engine = catalogue_engine(url)
+    with engine.begin() as connection:
+        connection.execute(text("UPDATE catalogue_version SET version_num = 'catalogue_9999'"))
+    with pytest.raises(StoreFault, match="another version of the program"):
+        ensure_catalogue(url, source)
+    engine.dispose()
+
+
+def test_an_unchanged_source_is_not_compiled_again(url, source):
+    def ids() -> list[int]:
+        engine = catalogue_engine(url)
+        with engine.connect() as connection:
+            found = connection.execute(text("SELECT id FROM catalogue_part ORDER BY id")).scalars().all()
+        engine.dispose()
+        return list(found)
+
+    ensure_catalogue(url, source).close()
+    first = ids()
+    ensure_catalogue(url, source).close()
+    assert ids() == first
+    nozzles = source / "nozzles.csv"
+    nozzles.write_text(nozzles.read_text() + "# one more comment\n")
+    ensure_catalogue(url, source).close()
+    assert len(ids()) == len(first)
+    assert min(ids()) > max(first)  # ids are never given twice
+
+
+def test_compiling_twice_gives_the_same_catalogue(url, source):
+    engine = catalogue_engine(url)
+    bring_up_to_date(engine)
+    first = compile_catalogue(source, engine)
+    second = compile_catalogue(source, engine)
+    assert first == second
+    assert first.parts_count == len(read_source(source).parts)
+    assert first.fingerprint == fingerprint_of(source)
+    engine.dispose()
+
+
+def test_an_open_store_sees_a_new_compilation(url, source):
+    opened = ensure_catalogue(url, source)
+    assert opened.part("QW-N101").name != "Renamed nozzle"
+    nozzles = source / "nozzles.csv"
+    name = opened.part("QW-N101").name
+    nozzles.write_text(nozzles.read_text().replace(f'"{name}"', "Renamed nozzle", 1))
+    ensure_catalogue(url, source).close()
+    assert opened.part("QW-N101").name == "Renamed nozzle"
+    opened.close()
+
+
+def test_the_catalogue_shares_a_database_with_other_tables(url, source):
+    engine = catalogue_engine(url)
+    with engine.begin() as connection:
+        connection.execute(text("CREATE TABLE surveys (id INTEGER PRIMARY KEY)"))
+        connection.execute(text("INSERT INTO surveys VALUES (7)"))
+    ensure_catalogue(url, source).close()
+    with engine.connect() as connection:
+        assert connection.execute(text("SELECT id FROM surveys")).scalars().all() == [7]
+    assert all(name == "surveys" or name.startswith("catalogue_") for name in inspect(engine).get_table_names())
+    engine.dispose()
+
+
+def test_several_first_starts_at_once_all_succeed(url, source):
+    opened, failed = [], []
+
+    def start() -> None:
+        try:
+            opened.append(ensure_catalogue(url, source))
+        except Exception as fault:  # the thread must report, not die
+            failed.append(fault)
+
+    threads = [threading.Thread(target=start) for _ in range(4)]
+    for thread in threads:
+        thread.start()
+    for thread in threads:
+        thread.join()
+    assert failed == []
+    assert len({len(store.search("", None, 10_000)) for store in opened}) == 1
+    for store in opened:
+        store.close()
+
+
+def test_a_file_that_is_no_database_is_a_store_fault(tmp_path: Path):
+    file = tmp_path / "notes.txt"
+    file.write_text("these are notes, not a database " * 100)
+    with pytest.raises(StoreFault, match=r"notes\.txt"):
+        ensure_catalogue(f"sqlite:///{file}", assets.catalogue_folder())
+
+
+def test_a_url_that_no_driver_understands_is_an_input_fault():
+    with pytest.raises(InputFault, match="database"):
+        catalogue_engine("clay-tablet://somewhere")
+
+
+def test_a_catalogue_in_memory_serves_several_threads():
+    opened = ensure_catalogue("sqlite://", assets.catalogue_folder())
+    found = []
+    thread = threading.Thread(target=lambda: found.append(opened.part("QW-N101")))
+    thread.start()
+    thread.join()
+    assert found[0].number == "QW-N101"
+    opened.close()

@@ -1,0 +1,147 @@
+"""The store answers as a plain search through all parts would, and gives back exactly what the source says."""
+
+import threading
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from spoutline.catalogue.store import CatalogueStore
+from spoutline.model.candidate_filter import CandidateFilter
+from spoutline.model.liquid import ListingClass, ListingScheme
+from spoutline.model.part import Part, PartKind, PartStatus
+from spoutline.model.port import FlowPath
+from spoutline.planning.protocols import PartStore
+
+
+def keeps(part: Part, wanted: CandidateFilter) -> bool:
+    """The filter in plain words."""
+    return (
+        part.kind is wanted.kind
+        and (wanted.path is None or part.path is wanted.path)
+        and (wanted.listing_class is None or wanted.listing_class in part.listings)
+        and (wanted.scheme is None or wanted.scheme in part.schemes)
+        and (wanted.temperature_low_c is None or part.temperature_minimum_c <= wanted.temperature_low_c)
+        and (wanted.temperature_high_c is None or part.temperature_maximum_c >= wanted.temperature_high_c)
+        and (not wanted.active_only or part.status is PartStatus.ACTIVE)
+    )
+
+
+filters = st.builds(
+    CandidateFilter,
+    kind=st.sampled_from(PartKind),
+    path=st.none() | st.sampled_from(FlowPath),
+    listing_class=st.none() | st.sampled_from(ListingClass),
+    scheme=st.none() | st.sampled_from(ListingScheme),
+    temperature_low_c=st.none() | st.sampled_from([-40.0, -30.0, -29.0, -28.9, -20.0, -10.0, 0.0]),
+    temperature_high_c=st.none() | st.sampled_from([30.0, 40.0, 50.0, 52.0, 52.1, 60.0]),
+    active_only=st.booleans(),
+)
+
+
+@settings(max_examples=200, deadline=None)
+@given(wanted=filters)
+def test_the_filter_equals_a_plain_search_through_all_parts(store, reviewed, wanted):
+    assert store.candidates(wanted) == tuple(part for part in reviewed.parts if keeps(part, wanted))
+
+
+def test_every_part_comes_back_as_the_source_says(store, reviewed):
+    assert store.parts([part.number for part in reversed(reviewed.parts)]) == reviewed.parts
+
+
+def test_the_store_is_what_the_use_cases_ask_for(store):
+    asked: PartStore = store
+    assert asked.edition() == "Invented catalogue 2026-11"
+
+
+def test_counts_agree_with_the_source(store, reviewed):
+    counted = store.kinds_count()
+    assert set(counted) == set(PartKind)
+    for kind in PartKind:
+        assert counted[kind] == store.count(kind) == sum(part.kind is kind for part in reviewed.parts)
+
+
+def test_unknown_numbers_are_left_out(store):
+    assert store.part("XX-N000") is None
+    assert [part.number for part in store.parts(["XX-N000", "QW-N101", "QW-N101"])] == ["QW-N101"]
+    assert store.parts([]) == ()
+
+
+def test_currencies_are_sorted(store):
+    assert store.currencies() == ("EUR", "USD")
+
+
+@pytest.mark.parametrize("typed", ["QW-N1O1", "qw-n101", "QWN101", " QW-N101 "])
+def test_a_mistyped_number_gets_near_ones(store, typed):
+    assert "QW-N101" in store.nearest_numbers(typed)
+    assert len(store.nearest_numbers(typed)) <= 3
+
+
+def test_nothing_near_means_no_suggestion(store):
+    assert store.nearest_numbers("????") == ()
+
+
+def test_search_finds_every_word_in_number_name_or_maker(store, reviewed):
+    found = store.search("bellows E85 quillmere", None, 100)
+    assert found
+    for part in found:
+        text = f"{part.number} {part.name} {part.maker}".casefold()
+        assert all(word in text for word in ("bellows", "e85", "quillmere"))
+    assert found == tuple(
+        part
+        for part in reviewed.parts
+        if all(word in f"{part.number} {part.name} {part.maker}".casefold() for word in ("bellows", "e85", "quillmere"))
+    )
+
+
+def test_search_keeps_kind_and_limit(store):
+    assert {part.kind for part in store.search("3/4", PartKind.SWIVEL, 500)} == {PartKind.SWIVEL}
+    assert len(store.search("", None, 5)) == 5
+    assert store.search("", None, 0) == ()
+
+
+@pytest.mark.parametrize("text", ["%", "_", "\\", "' OR 1=1 --", '"', "=1+1"])
+def test_search_text_is_data(store, text):
+    assert store.search(text, None, 10) == ()
+
+
+def test_readers_in_several_threads_agree(store: CatalogueStore):
+    answers: list[tuple[Part, ...]] = []
+    failed: list[Exception] = []
+
+    def read() -> None:
+        try:
+            for kind in PartKind:
+                store.candidates(CandidateFilter(kind=kind))
+            answers.append(store.search("", None, 10_000))
+        except Exception as fault:  # the thread must report, not die
+            failed.append(fault)
+
+    threads = [threading.Thread(target=read) for _ in range(8)]
+    for thread in threads:
+        thread.start()
+    for thread in threads:
+        thread.join()
+    assert failed == []
+    assert len(set(answers)) == 1
+
+
+def test_a_cold_store_reads_a_kind_with_few_queries(tmp_path):
+    from sqlalchemy import event
+
+    from spoutline import assets
+    from spoutline.catalogue.build import ensure_catalogue
+    from spoutline.catalogue.database import catalogue_engine
+
+    url = f"sqlite:///{tmp_path / 'counted.sqlite3'}"
+    ensure_catalogue(url, assets.catalogue_folder()).close()
+    engine = catalogue_engine(url)
+    asked: list[str] = []
+    event.listen(engine, "before_cursor_execute", lambda *arguments: asked.append(arguments[2]))
+    opened = CatalogueStore(engine)
+    assert len(opened.candidates(CandidateFilter(kind=PartKind.NOZZLE))) > 100
+    assert sum("SELECT" in statement for statement in asked) < 12  # keys, parts and their tables: none per part
+    asked.clear()
+    opened.candidates(CandidateFilter(kind=PartKind.NOZZLE))
+    assert sum("SELECT" in statement for statement in asked) == 1
+    opened.close()
