@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from dataclasses import fields
 from typing import Any
 
 from spoutline.cli import plan_document as record
+from spoutline.cli.plan_findings import findings_of
 from spoutline.explain.story import Story
 from spoutline.model.check import Bound, Check
 from spoutline.model.finding import Finding
@@ -88,7 +88,7 @@ def _position(plan: PositionPlan, currency: str, story: Story) -> record.Positio
         accessories=_accessories(plan, currency),
         alternatives=tuple(_alternative(item, chosen, story) for item in plan.alternatives) if chosen else (),
         checks=tuple(_check(check) for check in chosen.checks) if chosen else (),
-        findings=tuple(_finding(finding, story) for finding in _findings(plan)),
+        findings=tuple(_finding(finding, story) for finding in findings_of(plan)),
         conflict=_conflict(plan.conflict, currency, story) if plan.conflict else None,
         ways_out=_ways_out(plan.refusal, story) if plan.refusal else (),
         counts=tuple(
@@ -96,16 +96,6 @@ def _position(plan: PositionPlan, currency: str, story: Story) -> record.Positio
             for count in plan.counts
         ),
     )
-
-
-def _findings(plan: PositionPlan) -> Iterable[Finding]:
-    """Yield what was found about the position itself, then about its set."""
-    if plan.refusal:
-        yield from plan.refusal.findings
-    if plan.requirement:
-        yield from plan.requirement.findings
-    if plan.chosen:
-        yield from plan.chosen.findings
 
 
 def _requirement(plan: PositionPlan, story: Story) -> record.RequirementRecord | None:

@@ -6,9 +6,13 @@ import textwrap
 import unicodedata
 from collections.abc import Iterable, Iterator, Sequence
 
+from spoutline.cli.plan_findings import findings_of
+from spoutline.cli.sources import SourceNotes
 from spoutline.explain.story import Story
-from spoutline.model.finding import Finding, Severity, Verdict
+from spoutline.model.check import Outcome
+from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
 from spoutline.model.plan import JudgedSet, PositionPlan, SitePlan
+from spoutline.model.requirement import RequirementLine
 
 _WIDTH = 110
 _INDENT = "    "
@@ -16,16 +20,7 @@ _INDENT = "    "
 
 def site_text(site_plan: SitePlan, story: Story) -> str:
     """Return the plan of a whole site as text that ends with a line break."""
-    site = site_plan.survey.site
-    lines = [
-        f"{site.name}",
-        f"Jurisdiction: {site_plan.jurisdiction.title} ({site_plan.jurisdiction.id}), "
-        f"edition {site_plan.jurisdiction.edition}",
-        f"Catalogue: edition {site_plan.provenance.catalogue_edition}",
-    ]
-    for plan in site_plan.positions:
-        lines += ["", *_position(plan, site.currency, story)]
-    lines += ["", *_site_sum(site_plan, story), "", *_wrapped(story.phrases.text["advice"], "")]
+    lines = list(_SiteText(site_plan, story).lines())
     return "\n".join(printable(line).rstrip() for line in lines) + "\n"
 
 
@@ -34,112 +29,131 @@ def printable(text: str) -> str:
     return "".join(" " if unicodedata.category(character) in ("Cc", "Zl", "Zp") else character for character in text)
 
 
-def _site_sum(site_plan: SitePlan, story: Story) -> Iterator[str]:
-    kept = [plan for plan in site_plan.positions if plan.keeps_every_must]
-    total = sum(plan.chosen.hanging_set.price_minor for plan in kept if plan.chosen)
-    count = len(site_plan.positions)
-    noun = "position has" if count == 1 else "positions have"
-    yield f"{len(kept)} of {count} {noun} a set that keeps every must."
-    if kept:
-        yield f"List price of these sets without accessories: {story.money(total, site_plan.survey.site.currency)}"
+class _SiteText:
+    """Tells one site plan; sources are numbered across all its positions."""
 
+    def __init__(self, site_plan: SitePlan, story: Story) -> None:
+        self.site_plan = site_plan
+        self.story = story
+        self.currency = site_plan.survey.site.currency
+        self.notes = SourceNotes()
 
-def _position(plan: PositionPlan, currency: str, story: Story) -> Iterator[str]:
-    head = f"Position {plan.position.label} (dispenser {plan.position.dispenser}): {story.word(plan.status)}"
-    yield head
-    yield "=" * min(len(head), _WIDTH)
-    if plan.refusal:
-        yield from _refusal(plan, story)
-    if plan.requirement:
-        yield "  What is asked"
-        rows = []
-        for line in plan.requirement.lines:
-            text = story.requirement_line(line)
-            rows.append((text.severity_word, text.title, f"{text.answer} [{text.source}]"))
-        yield from _table(rows)
-        yield from _findings("  To settle on site", plan.requirement.findings, story)
-    if plan.conflict:
-        yield from _conflict(plan, currency, story)
-    if plan.chosen:
-        yield from _chosen(plan, plan.chosen, currency, story)
+    def lines(self) -> Iterator[str]:
+        jurisdiction = self.site_plan.jurisdiction
+        yield self.site_plan.survey.site.name
+        yield f"Jurisdiction: {jurisdiction.title} ({jurisdiction.id}), edition {jurisdiction.edition}"
+        yield f"Catalogue: {self.site_plan.provenance.catalogue_edition}"
+        for plan in self.site_plan.positions:
+            yield ""
+            yield from self.position(plan)
+        yield from ("", "Sum", *self.sum())
+        yield from ("", "Ask before work starts", *_bullets(jurisdiction.questions)) if jurisdiction.questions else ()
+        yield from ("", "Sources", *self.notes.lines(_WIDTH))
+        yield from ("", *_wrapped(self.story.phrases.text["advice"], ""))
 
+    def sum(self) -> Iterator[str]:
+        kept = [plan for plan in self.site_plan.positions if plan.keeps_every_must]
+        total = sum(plan.chosen.hanging_set.price_minor for plan in kept if plan.chosen)
+        count = len(self.site_plan.positions)
+        noun = "position has" if count == 1 else "positions have"
+        yield f"  {len(kept)} of {count} {noun} a set that keeps every must."
+        if kept:
+            yield f"  List price of these sets without accessories: {self.story.money(total, self.currency)}"
 
-def _refusal(plan: PositionPlan, story: Story) -> Iterator[str]:
-    if plan.refusal is None:
-        return
-    for sentence in story.refusal(plan.refusal):
-        yield from _wrapped(sentence, "  ")
-    if plan.refusal.ways_out:
-        yield "  Ways out"
-        for way in plan.refusal.ways_out:
-            yield from _wrapped(f"- {_capital(story.way_out(way))}", _INDENT)
+    def position(self, plan: PositionPlan) -> Iterator[str]:
+        head = f"Position {plan.position.label} (dispenser {plan.position.dispenser}): {self.story.word(plan.status)}"
+        yield head
+        yield "=" * min(len(head), _WIDTH)
+        if plan.refusal:
+            yield from self.refusal(plan)
+        if plan.requirement:
+            yield "  What is asked"
+            yield from _table([self.line(line) for line in plan.requirement.lines])
+        if plan.chosen:
+            yield from self.chosen(plan, plan.chosen)
+        yield from self.findings(findings_of(plan))
+        if plan.conflict:
+            yield from self.conflict(plan)
+        if plan.chosen and plan.chosen.checks:
+            yield from ("  Checks", *self.checks(plan.chosen))
+        if plan.chosen and plan.alternatives:
+            yield "  Alternatives"
+            told = (self.story.alternative(item, plan.chosen.hanging_set) for item in plan.alternatives)
+            yield from _bullets(told)
 
+    def line(self, line: RequirementLine) -> tuple[str, ...]:
+        text = self.story.requirement_line(line)
+        return text.severity_word, text.title, f"{text.answer} {self.notes.mark(text.source)}"
 
-def _conflict(plan: PositionPlan, currency: str, story: Story) -> Iterator[str]:
-    if plan.conflict is None:
-        return
-    yield "  Why nothing fits"
-    for sentence in story.conflict(plan.conflict):
-        yield from _wrapped(sentence, _INDENT)
-    if plan.conflict.relaxations:
-        yield "  What would free a set"
-        for relaxation in plan.conflict.relaxations:
-            yield from _wrapped(f"- {story.relaxation(relaxation, currency)}", _INDENT)
+    def refusal(self, plan: PositionPlan) -> Iterator[str]:
+        if plan.refusal is None:
+            return
+        for sentence in self.story.refusal(plan.refusal)[:1]:
+            yield from _wrapped(sentence, "  ")
+        if plan.refusal.ways_out:
+            yield "  Ways out"
+            yield from _bullets(_capital(self.story.way_out(way)) for way in plan.refusal.ways_out)
 
+    def conflict(self, plan: PositionPlan) -> Iterator[str]:
+        if plan.conflict is None:
+            return
+        yield "  Why nothing fits"
+        for sentence in self.story.conflict(plan.conflict):
+            yield from _wrapped(sentence, _INDENT)
+        if plan.conflict.relaxations:
+            yield "  What would free a set"
+            yield from _bullets(self.story.relaxation(item, self.currency) for item in plan.conflict.relaxations)
 
-def _chosen(plan: PositionPlan, chosen: JudgedSet, currency: str, story: Story) -> Iterator[str]:
-    yield "  Chosen set, dispenser first"
-    rows = [
-        (
-            story.title(link.slot),
-            link.part.number,
-            link.part.name,
-            story.money(link.part.price_minor(currency), currency),
-            story.days(link.part.lead_time_days),
-        )
-        for link in chosen.hanging_set.links
-    ]
-    yield from _table(rows)
-    yield f"{_INDENT}List price of the set: {story.money(chosen.hanging_set.price_minor, currency)}"
-    if plan.accessories:
-        yield "  Goes with it"
+    def chosen(self, plan: PositionPlan, chosen: JudgedSet) -> Iterator[str]:
+        story = self.story
+        yield "  Chosen set, dispenser first"
         yield from _table(
             [
-                (f"{line.quantity} x", line.part.number, line.part.name, story.accessory_reason(line.reason))
-                for line in plan.accessories
+                (
+                    story.title(link.slot),
+                    link.part.number,
+                    story.money(link.part.price_minor(self.currency), self.currency),
+                    story.days(link.part.lead_time_days),
+                    link.part.name,
+                )
+                for link in chosen.hanging_set.links
             ]
         )
-    yield from _findings("  Findings", chosen.findings, story)
-    if chosen.checks:
-        yield "  Checks"
-        yield from _checks(chosen, story)
-    if plan.alternatives:
-        yield "  Alternatives"
-        for alternative in plan.alternatives:
-            yield from _wrapped(f"- {story.alternative(alternative, chosen.hanging_set)}", _INDENT)
+        yield f"{_INDENT}List price of the set: {story.money(chosen.hanging_set.price_minor, self.currency)}"
+        if plan.accessories:
+            yield "  Goes with it"
+            yield from _table(
+                [
+                    (f"{line.quantity} x", line.part.number, line.part.name, story.accessory_reason(line.reason))
+                    for line in plan.accessories
+                ]
+            )
 
+    def checks(self, chosen: JudgedSet) -> Iterator[str]:
+        rows = []
+        for check in chosen.checks:
+            text = self.story.check(check)
+            # a check that asks for nothing weighs nothing
+            severity = "" if check.outcome is Outcome.INFORMATION else text.severity_word
+            margin = f"margin {text.margin}" if text.margin else ""
+            marks = " ".join(self.notes.mark(source) for source in text.sources)
+            rows.append((text.outcome_word, severity, text.title, text.value, text.limit, margin, marks))
+        yield from _table(rows)
 
-def _checks(chosen: JudgedSet, story: Story) -> Iterator[str]:
-    rows = []
-    for check in chosen.checks:
-        text = story.check(check)
-        margin = f"margin {text.margin}" if text.margin else ""
-        rows.append((text.outcome_word, text.severity_word, text.title, text.value, text.limit, margin))
-    yield from _table(rows)
-
-
-def _findings(head: str, findings: Iterable[Finding], story: Story) -> Iterator[str]:
-    told = tuple(finding for finding in findings if finding.verdict is not Verdict.HOLDS)
-    if not told:
-        return
-    yield head
-    ordered = sorted(told, key=lambda finding: list(Severity).index(finding.severity))
-    for finding in ordered:
-        text = story.finding(finding)
-        subject = f" {text.subject}:" if text.subject else ""
-        yield from _wrapped(
-            f"- {text.severity_word}, {text.verdict_word}:{subject} {text.sentence} [{text.source}]", _INDENT
-        )
+    def findings(self, findings: Sequence[Finding]) -> Iterator[str]:
+        told = [finding for finding in findings if finding.verdict is not Verdict.HOLDS]
+        if not told:
+            return
+        yield "  Findings"
+        for finding in sorted(told, key=lambda finding: list(Severity).index(finding.severity)):
+            text = self.story.finding(finding)
+            about = "" if finding.subject_kind is SubjectKind.POSITION else f" ({text.subject})"
+            yield from _bullets(
+                [
+                    f"{text.severity_word}, {text.verdict_word}: {text.sentence.rstrip('.')}{about}. "
+                    f"{self.notes.mark(text.source)}"
+                ]
+            )
 
 
 def _table(rows: Sequence[tuple[str, ...]]) -> Iterator[str]:
@@ -149,11 +163,15 @@ def _table(rows: Sequence[tuple[str, ...]]) -> Iterator[str]:
     widths = [max(len(row[column]) for row in rows) for column in range(len(rows[0]) - 1)]
     for row in rows:
         lead = _INDENT + "".join(f"{cell:<{width}}  " for cell, width in zip(row, widths, strict=False))
-        room = max(_WIDTH - len(lead), 40)
-        first, *more = textwrap.wrap(row[-1], room, break_on_hyphens=False) or [""]
+        first, *more = textwrap.wrap(row[-1], max(_WIDTH - len(lead), 40), break_on_hyphens=False) or [""]
         yield lead + first
         for line in more:
             yield " " * len(lead) + line
+
+
+def _bullets(texts: Iterable[str]) -> Iterator[str]:
+    for text in texts:
+        yield from _wrapped(f"- {text}", _INDENT)
 
 
 def _wrapped(text: str, indent: str) -> Iterator[str]:
