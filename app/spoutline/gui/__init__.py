@@ -1,1 +1,3 @@
 """The window."""
+
+from __future__ import annotations

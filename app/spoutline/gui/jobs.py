@@ -25,9 +25,11 @@ class JobKind(StrEnum):
     SITE_PLAN = "site_plan"
     PART_SEARCH = "part_search"
     WHY_NOT = "why_not"
+    CHART = "chart"
     PAPER = "paper"
     FILE = "file"
     PAGE_IMAGE = "page_image"
+    CHOICES = "choices"
 
 
 @dataclass(frozen=True, slots=True)

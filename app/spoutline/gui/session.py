@@ -24,6 +24,7 @@ class Changed(Flag):
     SURVEY = auto()
     FOCUS = auto()
     UNITS = auto()
+    PART = auto()
     ALL = SURVEY | FOCUS | UNITS
 
 
@@ -65,6 +66,7 @@ class Session(QObject):
         self._display = Display(system)
         self._save_state = SaveState.SAVED
         self._newer: StoredSurvey | None = None
+        self._part_number = ""
 
     @property
     def survey(self) -> Survey:
@@ -96,6 +98,17 @@ class Session(QObject):
     def save_state(self) -> SaveState:
         """Whether the book holds what the window shows."""
         return self._save_state
+
+    @property
+    def part_number(self) -> str:
+        """Number of the part looked at; empty for none."""
+        return self._part_number
+
+    def look_at_part(self, number: str) -> None:
+        """Turn to another part, in the drawing and in every list at once."""
+        if number != self._part_number:
+            self._part_number = number
+            self.changed.emit(Changed.PART)
 
     def look_at(self, label: str) -> None:
         """Turn to another position of the survey; an unknown label changes nothing."""

@@ -159,8 +159,12 @@ def _wanted(error: ValidationError, model: type[BaseModel], question: Question, 
 
 
 def _range_words(field: FieldInfo, question: Question, display: Display) -> str:
-    bounds = {name: getattr(item, name) for item in _constraints(field) for name in ("gt", "ge", "lt", "le")
-              if getattr(item, name, None) is not None}
+    bounds = {
+        name: getattr(item, name)
+        for item in _constraints(field)
+        for name in ("gt", "ge", "lt", "le")
+        if getattr(item, name, None) is not None
+    }
     measure = question.measure or Measure(Dimension.RATIO)
     words = {"gt": "more than", "ge": "at least", "lt": "less than", "le": "at most"}
     parts = [f"{words[name]} {_shown_number(float(bound), measure, display)}" for name, bound in bounds.items()]

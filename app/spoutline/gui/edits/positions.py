@@ -90,7 +90,9 @@ def rename_position(survey: Survey, label: str, new_label: str, dispenser: str) 
 def remove_position(survey: Survey, label: str) -> tuple[Survey, str]:
     """Return the survey without a position, and the label to look at next; the last position cannot go."""
     if len(survey.positions) == 1:
-        raise InputFault((InputProblem("", "positions", label, "a site keeps at least one position; rename it instead"),))
+        raise InputFault(
+            (InputProblem("", "positions", label, "a site keeps at least one position; rename it instead"),)
+        )
     places = [position.label for position in survey.positions]
     place = places.index(label)
     rest = tuple(position for position in survey.positions if position.label != label)

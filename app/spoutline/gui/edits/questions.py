@@ -13,8 +13,6 @@ _LITRE_PER_MINUTE = Measure(Dimension.FLOW, 1e-3 / 60.0)
 _LENGTH = Measure(Dimension.LENGTH)
 
 
-
-
 def _has_blend(position: Position) -> bool:
     return position.liquid.family is not LiquidFamily.DEF
 
@@ -384,36 +382,68 @@ def filler_questions(index: int | None) -> tuple[Question, ...]:
     group = "Vehicle filler" if index is None else f"Further filler {index + 1}"
     return (
         Question(
-            path=(*root, "label"), step=Step.PLACE, group=group, title="Name",
-            help="Near side, far side, high tank, boat deck.", source="Free text", entry=Entry.TEXT,
+            path=(*root, "label"),
+            step=Step.PLACE,
+            group=group,
+            title="Name",
+            help="Near side, far side, high tank, boat deck.",
+            source="Free text",
+            entry=Entry.TEXT,
         ),
         Question(
-            path=(*root, "distance_m"), step=Step.PLACE, group=group, title="Outlet to filler, le&vel" if index is None else "Outlet to filler, level",
-            help="Horizontal distance from the point below the outlet.", source="Measured on site",
-            entry=Entry.QUANTITY, measure=_LENGTH,
+            path=(*root, "distance_m"),
+            step=Step.PLACE,
+            group=group,
+            title="Outlet to filler, le&vel" if index is None else "Outlet to filler, level",
+            help="Horizontal distance from the point below the outlet.",
+            source="Measured on site",
+            entry=Entry.QUANTITY,
+            measure=_LENGTH,
         ),
         Question(
-            path=(*root, "height_m"), step=Step.PLACE, group=group, title="&Filler height" if index is None else "Filler height",
-            help="Above the same ground; negative below a quay.", source="Measured on site",
-            entry=Entry.QUANTITY, measure=_LENGTH,
+            path=(*root, "height_m"),
+            step=Step.PLACE,
+            group=group,
+            title="&Filler height" if index is None else "Filler height",
+            help="Above the same ground; negative below a quay.",
+            source="Measured on site",
+            entry=Entry.QUANTITY,
+            measure=_LENGTH,
         ),
         Question(
-            path=(*root, "plan_legs_m"), step=Step.PLACE, group=group, title="&Way round the vehicle" if index is None else "Way round the vehicle",
+            path=(*root, "plan_legs_m"),
+            step=Step.PLACE,
+            group=group,
+            title="&Way round the vehicle" if index is None else "Way round the vehicle",
             help="Legs of the way seen from above, parted by semicolons, where the hose must go round a corner.",
-            source="Measured on site", entry=Entry.QUANTITIES, measure=_LENGTH, empty_means="the straight way",
+            source="Measured on site",
+            entry=Entry.QUANTITIES,
+            measure=_LENGTH,
+            empty_means="the straight way",
         ),
     )
 
 
 SET_QUESTIONS: tuple[Question, ...] = (
     Question(
-        path=("decisions", "longest_lead_time_days"), step=Step.SET, group="Wishes", title="&Longest lead time",
-        help="No part of the set takes longer to come.", source="Owner's wish", entry=Entry.QUANTITY,
-        measure=Measure(Dimension.DAYS), empty_means="any",
+        path=("decisions", "longest_lead_time_days"),
+        step=Step.SET,
+        group="Wishes",
+        title="&Longest lead time",
+        help="No part of the set takes longer to come.",
+        source="Owner's wish",
+        entry=Entry.QUANTITY,
+        measure=Measure(Dimension.DAYS),
+        empty_means="any",
     ),
     Question(
-        path=("notes",), step=Step.SET, group="Wishes", title="No&tes",
-        help="Printed on the bill with this position.", source="Free text", entry=Entry.LONG_TEXT,
+        path=("notes",),
+        step=Step.SET,
+        group="Wishes",
+        title="No&tes",
+        help="Printed on the bill with this position.",
+        source="Free text",
+        entry=Entry.LONG_TEXT,
     ),
 )
 

@@ -41,16 +41,23 @@ def after_way_out(survey: Survey, label: str, way: WayOut) -> Survey | None:
 
 def after_relaxation(survey: Survey, label: str, relaxation: Relaxation) -> Survey | None:
     """Return the survey after a relaxation; None where the line comes from a rule or the site, not from an answer."""
-    match relaxation.requirement:
+    after: Survey | None = _after_line(survey, label, relaxation.requirement, relaxation.to_value)
+    for requirement in relaxation.also:  # lines that free a set only together
+        after = None if after is None else _after_line(after, label, requirement, None)
+    return after
+
+
+def _after_line(survey: Survey, label: str, requirement: RequirementId, to_value: float | None) -> Survey | None:
+    match requirement:
         case RequirementId.HOLD_OPEN:
             return _changed(survey, label, _WAYS_OUT[WayOut.DROP_HOLD_OPEN])
         case RequirementId.DECISION:
             after = release_all(survey, label)
             return after if after != survey else None
         case RequirementId.LEAD_TIME:
-            return _changed(survey, label, lambda position: _with_lead_time(position, relaxation.to_value))
+            return _changed(survey, label, lambda position: _with_lead_time(position, to_value))
         case RequirementId.FLOW:
-            return _changed(survey, label, lambda position: _with_wanted_flow(position, relaxation.to_value))
+            return _changed(survey, label, lambda position: _with_wanted_flow(position, to_value))
         case _:
             return None
 

@@ -71,9 +71,7 @@ class NodeTree(QAbstractItemModel):
 
     def spanning(self) -> tuple[QModelIndex, ...]:
         """Return the rows whose first cell takes the whole row."""
-        return tuple(
-            self.createIndex(placed.row, 0, placed) for placed in self._all(self._root) if placed.node.spans
-        )
+        return tuple(self.createIndex(placed.row, 0, placed) for placed in self._all(self._root) if placed.node.spans)
 
     def _all(self, placed: _Placed) -> Iterator[_Placed]:
         for child in placed.children:
@@ -95,7 +93,9 @@ class NodeTree(QAbstractItemModel):
 
     def parent(self, index: Index = _ROOT) -> QModelIndex:  # type: ignore[override]
         above = self._placed(index).parent if index.isValid() else None
-        return self.createIndex(above.row, 0, above) if above is not None and above.parent is not None else QModelIndex()
+        return (
+            self.createIndex(above.row, 0, above) if above is not None and above.parent is not None else QModelIndex()
+        )
 
     def rowCount(self, parent: Index = _ROOT) -> int:
         return 0 if parent.column() > 0 else len(self._placed(parent).children)

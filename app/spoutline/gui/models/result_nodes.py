@@ -7,9 +7,10 @@ from spoutline.gui.models.marks import all_findings, lead_time_days, tone_of_che
 from spoutline.gui.models.node_tree import Node
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
-from spoutline.model.check import Check
+from spoutline.model.check import Check, WorkedLine
 from spoutline.model.finding import Finding, Severity, Verdict
 from spoutline.model.plan import HangingSet, PositionPlan
+from spoutline.model.requirement import RequirementLine
 
 _GRAVEST_FIRST = (Severity.MUST, Severity.SHOULD, Severity.ADVICE)
 
@@ -39,10 +40,7 @@ def _check_node(check: Check, story: Story) -> Node:
     )
 
 
-def _worked_node(line: object, story: Story) -> Node:
-    from spoutline.model.check import WorkedLine
-
-    assert isinstance(line, WorkedLine)
+def _worked_node(line: WorkedLine, story: Story) -> Node:
     text = story.worked_line(line)
     below = tuple(Node(cells=(part,), spans=True) for part in (text.inputs, text.note, text.source) if part)
     return Node(cells=(f"{text.formula}   →   {text.result}",), children=below, spans=True, hint=text.source)
@@ -55,7 +53,7 @@ def requirement_titles() -> tuple[str, ...]:
 
 def requirement_nodes(plan: PositionPlan, story: Story) -> tuple[Node, ...]:
     """Return one row per requirement line; below it the rule and its source."""
-    lines = ()
+    lines: tuple[RequirementLine, ...] = ()
     if plan.requirement is not None:
         lines = plan.requirement.lines
     elif plan.refusal is not None:

@@ -36,7 +36,12 @@ def site_nodes(survey: Survey, tone: Callable[[str], Tone], liquid: Callable[[st
             cells=(f"Dispenser {name}", ""),
             is_head=True,
             children=tuple(
-                Node(cells=(label, liquid(label)), record=label, tone=tone(label), hint=f"{label}: {tone_words(tone(label))}")
+                Node(
+                    cells=(label, liquid(label)),
+                    record=label,
+                    tone=tone(label),
+                    hint=f"{label}: {tone_words(tone(label))}",
+                )
                 for label in labels
             ),
         )

@@ -5,13 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from spoutline.book.records import SurveyEntry
+from spoutline.documents.totals import BillLine
 from spoutline.explain.story import Story
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
 from spoutline.model.limit import Limit, LimitStatus
 from spoutline.model.part import Part
-from spoutline.model.plan import PositionPlan, SetLink, SitePlan
+from spoutline.model.plan import PositionPlan, SetLink
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,7 +75,9 @@ def survey_columns() -> tuple[Column[SurveyEntry], ...]:
     """Return the columns of the surveys in the book."""
     return (
         Column(title=tr("Site"), text=lambda entry: entry.name),
-        Column(title=tr("Saves"), text=lambda entry: str(entry.revision), sort=lambda entry: entry.revision, is_number=True),
+        Column(
+            title=tr("Saves"), text=lambda entry: str(entry.revision), sort=lambda entry: entry.revision, is_number=True
+        ),
         Column(
             title=tr("Changed (UTC)"),
             text=lambda entry: entry.changed_at.strftime("%Y-%m-%d %H:%M"),
@@ -90,7 +93,9 @@ def limit_columns() -> tuple[Column[Limit], ...]:
     """Return the columns of the rows of local rules, figures as their source prints them."""
     return (
         Column(title=tr("Limit"), text=lambda limit: limit.title, hint=lambda limit: f"{limit.title}\n{limit.id}"),
-        Column(title=tr("Value"), text=lambda limit: f"{limit.printed} {limit.printed_unit}".strip() or tr("no figure")),
+        Column(
+            title=tr("Value"), text=lambda limit: f"{limit.printed} {limit.printed_unit}".strip() or tr("no figure")
+        ),
         Column(
             title=tr("Standing"),
             text=lambda limit: str(limit.status),
@@ -104,43 +109,7 @@ def limit_columns() -> tuple[Column[Limit], ...]:
     )
 
 
-@dataclass(frozen=True, slots=True)
-class BillRow:
-    """One part over the whole site."""
-
-    part: Part
-    quantity: int
-    price_minor: int | None
-    currency: str
-
-    @property
-    def sum_minor(self) -> int | None:
-        """Price times quantity; None where the list has no price."""
-        return None if self.price_minor is None else self.price_minor * self.quantity
-
-
-def bill_rows(plan: SitePlan) -> tuple[BillRow, ...]:
-    """Return the parts and accessories of all sets, gathered by part number."""
-    currency = plan.survey.site.currency
-    counted: dict[str, tuple[Part, int]] = {}
-
-    def count(part: Part, quantity: int) -> None:
-        before = counted.get(part.number, (part, 0))[1]
-        counted[part.number] = (part, before + quantity)
-
-    for position in plan.positions:
-        if position.chosen is None:
-            continue
-        for link in position.chosen.hanging_set.links:
-            count(link.part, 1)
-        for line in position.accessories:
-            count(line.part, line.quantity)
-    return tuple(
-        BillRow(part, quantity, part.price_minor(currency), currency) for _, (part, quantity) in sorted(counted.items())
-    )
-
-
-def bill_columns(story: Story) -> tuple[Column[BillRow], ...]:
+def bill_columns(story: Story, currency: str) -> tuple[Column[BillLine], ...]:
     """Return the columns of the site's parts list."""
     return (
         Column(title=tr("Part"), text=lambda row: row.part.number),
@@ -148,13 +117,13 @@ def bill_columns(story: Story) -> tuple[Column[BillRow], ...]:
         Column(title=tr("Quantity"), text=lambda row: str(row.quantity), sort=lambda row: row.quantity, is_number=True),
         Column(
             title=tr("Price"),
-            text=lambda row: story.money(row.price_minor, row.currency),
-            sort=lambda row: row.price_minor or 0,
+            text=lambda row: story.money(row.unit_minor, currency),
+            sort=lambda row: row.unit_minor or 0,
             is_number=True,
         ),
         Column(
             title=tr("Sum"),
-            text=lambda row: story.money(row.sum_minor, row.currency),
+            text=lambda row: story.money(row.sum_minor, currency),
             sort=lambda row: row.sum_minor or 0,
             is_number=True,
         ),

@@ -1,0 +1,142 @@
+"""The surveys of the book: open one, start one, read one from a file, take one off the list."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QLineEdit, QMessageBox, QPushButton, QWidget
+
+from spoutline.book.records import StoredSurvey, SurveyEntry
+from spoutline.gui.dialogs.form import FormDialog
+from spoutline.gui.models.record_table import RecordTable, SortedRecords
+from spoutline.gui.models.table_columns import survey_columns
+from spoutline.gui.widgets.cards import plain_label
+from spoutline.gui.widgets.lists import Table
+from spoutline.gui.wording import tr
+from spoutline.model.faults import InputFault, StoreFault
+from spoutline.model.survey import Position, Site, Survey
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+
+_FILES = "JSON (*.json)"
+
+
+def new_survey(name: str) -> Survey:
+    """Return a survey of one position to start from; raise ``InputFault`` for a name that cannot be."""
+    from pydantic import ValidationError
+
+    from spoutline.model.faults import InputProblem
+
+    try:
+        site = Site(name=name)
+    except ValidationError as error:
+        value = f"“{name}”" if name.strip() else "nothing"
+        raise InputFault((InputProblem("", "name of the site", value, "write 1 to 60 characters"),)) from error
+    return Survey(site=site, positions=(Position(label="A1"),))
+
+
+class SurveysDialog(FormDialog):
+    """Lists the surveys; the one to turn to is in ``chosen`` once the dialog is accepted."""
+
+    def __init__(self, workbench: Workbench, present_id: int | None, parent: QWidget | None = None) -> None:
+        super().__init__(tr("Surveys"), parent)
+        self._workbench, self._present_id = workbench, present_id
+        self.chosen: StoredSurvey | None = None
+        self.body.addWidget(plain_label(tr("All surveys in the book. Every change is kept in it at once."), "quiet"))
+        self.model: RecordTable[SurveyEntry] = RecordTable(survey_columns(), self)
+        proxy = SortedRecords(self)
+        proxy.setSourceModel(self.model)
+        self.table = Table(tr("Surveys in the book"), self, stretch=0)
+        self.table.setModel(proxy)
+        self.table.setSortingEnabled(True)
+        self.table.sortByColumn(2, Qt.SortOrder.DescendingOrder)
+        self.table.opened.connect(lambda _: self._open())
+        self.body.addWidget(self.table, 1)
+        row = QHBoxLayout()
+        self.name_edit = QLineEdit(self)
+        self.name_edit.setAccessibleName(tr("Name of the new site"))
+        self.name_edit.setPlaceholderText(tr("Name of a new site"))
+        self.start_button = QPushButton(tr("&Start survey"), self)
+        self.start_button.clicked.connect(self._start)
+        self.name_edit.returnPressed.connect(self._start)
+        row.addWidget(self.name_edit, 1)
+        row.addWidget(self.start_button)
+        self.body.addLayout(row)
+        self.open_button = QPushButton(tr("&Open"), self)
+        self.read_button = QPushButton(tr("Read from &file…"), self)
+        self.remove_button = QPushButton(tr("&Take off the list"), self)
+        self.open_button.setObjectName("primary")
+        self.open_button.clicked.connect(self._open)
+        self.read_button.clicked.connect(self._read)
+        self.remove_button.clicked.connect(self._remove)
+        for button in (self.remove_button, self.read_button, self.open_button, self.start_button):
+            button.setAutoDefault(False)
+        self.add_close()
+        for button in (self.remove_button, self.read_button, self.open_button):
+            self.foot.insertWidget(self.foot.count() - 1, button)
+        self.resize(680, 440)
+        self._refresh()
+
+    def accept_survey(self, stored: StoredSurvey) -> None:
+        """Close the dialog with this survey."""
+        self.chosen = stored
+        self.accept()
+
+    def read_file(self, path: Path) -> None:
+        """Put a survey file into the book and turn to it; say what is wrong with one that is not usable."""
+        try:
+            self.accept_survey(self._workbench.create_survey(self._workbench.read_survey(path)))
+        except (InputFault, StoreFault) as fault:
+            self.show_fault(str(fault))
+
+    def _refresh(self) -> None:
+        try:
+            self.model.show_records(self._workbench.surveys())
+        except StoreFault as fault:
+            self.show_fault(str(fault))
+        self.table.fit_columns()
+        if self.model.records:
+            self.table.selectRow(0)
+
+    def _marked(self) -> SurveyEntry | None:
+        record = self.table.current_record()
+        return record if isinstance(record, SurveyEntry) else None
+
+    def _open(self) -> None:
+        entry = self._marked()
+        if entry is None:
+            return
+        try:
+            self.accept_survey(self._workbench.open_survey(entry.id))
+        except (InputFault, StoreFault) as fault:
+            self.show_fault(str(fault))
+
+    def _start(self) -> None:
+        try:
+            self.accept_survey(self._workbench.create_survey(new_survey(self.name_edit.text())))
+        except (InputFault, StoreFault) as fault:
+            self.show_fault(str(fault))
+
+    def _read(self) -> None:
+        path, _ = QFileDialog.getOpenFileName(self, tr("Read a survey file"), "", _FILES)
+        if path:
+            self.read_file(Path(path))
+
+    def _remove(self) -> None:
+        entry = self._marked()
+        if entry is None:
+            return
+        if entry.id == self._present_id:
+            self.show_fault(tr("“{name}” is open. Open another survey first.").format(name=entry.name))
+            return
+        question = tr("Take “{name}” off the list? Its past saves stay in the database.").format(name=entry.name)
+        answer = QMessageBox.question(self, tr("Surveys"), question)
+        if answer is QMessageBox.StandardButton.Yes:
+            try:
+                self._workbench.remove_survey(entry.id)
+            except (InputFault, StoreFault) as fault:
+                self.show_fault(str(fault))
+            self._refresh()

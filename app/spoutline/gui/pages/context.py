@@ -1,0 +1,57 @@
+"""What every page is given: the session, the plans, the workers and the words."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from spoutline.explain.story import Story
+from spoutline.gui.edits.command import make_edit
+from spoutline.gui.jobs import Jobs
+from spoutline.gui.models.plans import Plans
+from spoutline.gui.session import Session
+from spoutline.model.plan import PositionPlan
+from spoutline.model.survey import Survey
+
+
+class Words:
+    """The story in the units in use, made once per unit system."""
+
+    def __init__(self, session: Session) -> None:
+        self._session = session
+        self._story: Story | None = None
+
+    def story(self) -> Story:
+        """Return the words with figures in the units in use."""
+        display = self._session.display
+        if self._story is None or self._story.display != display:
+            self._story = self._session.workbench.story(display)
+        return self._story
+
+
+@dataclass(frozen=True, slots=True)
+class Context:
+    """Handed from the window to its pages; none of them keeps state of its own."""
+
+    session: Session
+    plans: Plans
+    jobs: Jobs
+    words: Words
+
+    @property
+    def story(self) -> Story:
+        """The words with figures in the units in use."""
+        return self.words.story()
+
+    @property
+    def plan(self) -> PositionPlan | None:
+        """The plan of the position in focus; None while it is being made."""
+        return self.plans.plan(self.session.label)
+
+    @property
+    def plan_to_show(self) -> PositionPlan | None:
+        """The plan of the position in focus or, while a new one is being made, the one before."""
+        return self.plan or self.plans.plan_before(self.session.label)
+
+    def edit(self, after: Survey, text: str, focus: str | None = None) -> bool:
+        """Carry out an edit through the undo stack."""
+        return make_edit(self.session, after, text, focus)

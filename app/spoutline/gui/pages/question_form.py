@@ -1,0 +1,193 @@
+"""Questions as fields in cards; an answer becomes an edit, a faulty one stays beside its field."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
+
+from spoutline.gui.edits.answers import field_words, read_answer, set_answer, shown_answer, told_of
+from spoutline.gui.edits.question import Entry, Question, Step, answer_in
+from spoutline.gui.pages.context import Context
+from spoutline.gui.widgets.answer_field import (
+    AnswerField,
+    Choice,
+    ListField,
+    LongTextField,
+    SuggestedField,
+    TextField,
+    TileField,
+)
+from spoutline.gui.widgets.cards import Card
+from spoutline.gui.wording import tr
+from spoutline.model.faults import InputFault
+from spoutline.model.survey import Position, Site
+
+_YES, _NO, _OPEN = "yes", "no", ""
+_MOST_TILES = 6
+_WIDE = (Entry.CHOICE, Entry.LONG_TEXT, Entry.YES_NO, Entry.YES_NO_OPEN)
+
+
+class QuestionForm(QWidget):
+    """Shows questions about the position in focus, or about the site."""
+
+    def __init__(self, context: Context, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._context = context
+        self._cards: dict[str, Card] = {}
+        self._grids: dict[str, QGridLayout] = {}
+        self._fields: dict[str, AnswerField] = {}
+        self._questions: dict[str, Question] = {}
+        self._label = ""
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.setSpacing(12)
+
+    def field(self, name: str) -> AnswerField:
+        """Return the field of the question of this name."""
+        return self._fields[name]
+
+    @property
+    def names(self) -> tuple[str, ...]:
+        """The names of the questions shown, in order."""
+        return tuple(self._questions)
+
+    def card(self, group: str) -> Card:
+        """Return the card of a group of questions."""
+        return self._cards[group]
+
+    def show_questions(self, questions: tuple[Question, ...]) -> None:
+        """Show these questions with their present answers; fields that stay keep keyboard and text."""
+        wanted = {question.name: question for question in questions}
+        if self._label != self._context.session.label and Step.SITE not in {q.step for q in questions}:
+            self._drop(set(self._fields))  # nothing that was typed for one position may land in another
+            self._label = self._context.session.label
+        self._drop(set(self._fields) - set(wanted))
+        for question in questions:
+            if question.name not in self._fields:
+                self._add(question)
+        self._questions = wanted
+        self._arrange()
+        for question in questions:
+            self._show_answer(question)
+
+    def add_button(self, group: str, button: QPushButton) -> None:
+        """Put a button at the foot of a card."""
+        self._cards[group].body.addWidget(button)
+
+    def _owner(self, question: Question) -> Position | Site:
+        session = self._context.session
+        return session.survey.site if question.step is Step.SITE else session.position
+
+    def _show_answer(self, question: Question) -> None:
+        field = self._fields[question.name]
+        value = answer_in(self._owner(question), question)
+        if isinstance(field, SuggestedField) and question.suggestions is not None:
+            field.show_suggestions(question.suggestions(self._context.session.position))
+        if question.entry in (Entry.YES_NO, Entry.YES_NO_OPEN):
+            field.show_answer(_OPEN if value is None else _YES if value else _NO)
+        else:
+            field.show_answer(shown_answer(value, question, self._context.session.display))
+
+    def _answered(self, question: Question, text: str) -> None:
+        session, field = self._context.session, self._fields[question.name]
+        try:
+            if question.entry in (Entry.YES_NO, Entry.YES_NO_OPEN):
+                after = set_answer(
+                    session.survey, session.label, question, {_YES: True, _NO: False}.get(text), session.display
+                )
+            else:
+                value = read_answer(text, question, session.display)
+                after = set_answer(session.survey, session.label, question, value, session.display)
+        except InputFault as fault:
+            field.show_fault(told_of(fault, question, text))
+            return
+        field.accept()
+        if not self._context.edit(after, f"{field_words(question)}"):
+            self._show_answer(question)
+
+    def _add(self, question: Question) -> None:
+        field = _field_for(question)
+        field.given.connect(_giver(self._answered, question))
+        self._fields[question.name] = field
+        if question.group not in self._cards:
+            card = Card(question.group, self)
+            grid = QGridLayout()
+            grid.setHorizontalSpacing(20)
+            grid.setVerticalSpacing(14)
+            grid.setColumnStretch(0, 1)
+            grid.setColumnStretch(1, 1)
+            card.body.addLayout(grid)
+            self._cards[question.group], self._grids[question.group] = card, grid
+
+    def _drop(self, names: set[str]) -> None:
+        for name in names:
+            field = self._fields.pop(name)
+            field.blockSignals(True)
+            field.hide()
+            field.deleteLater()
+
+    def _arrange(self) -> None:
+        """Put the fields into their cards: wide ones alone, narrow ones two by two."""
+        groups = list(dict.fromkeys(question.group for question in self._questions.values()))
+        for group in [known for known in self._cards if known not in groups]:
+            card = self._cards.pop(group)
+            del self._grids[group]
+            card.hide()
+            card.deleteLater()
+        for place, group in enumerate(groups):
+            self._column.removeWidget(self._cards[group])
+            self._column.insertWidget(place, self._cards[group])
+        before: QWidget | None = None
+        for group in groups:
+            row, column = 0, 0
+            for question in (known for known in self._questions.values() if known.group == group):
+                field, grid = self._fields[question.name], self._grids[group]
+                grid.removeWidget(field)
+                if _is_wide(question):
+                    row += 1 if column else 0
+                    grid.addWidget(field, row, 0, 1, 2)
+                    row, column = row + 1, 0
+                else:
+                    grid.addWidget(field, row, column)
+                    row, column = (row + 1, 0) if column else (row, 1)
+                field.show()
+                if before is not None:
+                    QWidget.setTabOrder(before, field)
+                before = field
+
+
+def _giver(answered: Callable[[Question, str], None], question: Question) -> Callable[[str], None]:
+    return lambda text: answered(question, text)
+
+
+def _is_wide(question: Question) -> bool:
+    short = len(question.options) <= 2 and not any(option.hint for option in question.options)
+    return question.entry in _WIDE and not (question.entry is Entry.CHOICE and short)
+
+
+def _field_for(question: Question) -> AnswerField:
+    title, words, source = question.title, question.help, question.source
+    field: AnswerField
+    match question.entry:
+        case Entry.CHOICE if len(question.options) <= _MOST_TILES:
+            choices = tuple(Choice(option.value, option.words, option.hint) for option in question.options)
+            columns = 2 if len(choices) in (2, 4) else 3
+            field = TileField(title, words, source, choices, columns=columns)
+        case Entry.CHOICE:
+            choices = tuple(Choice(option.value, option.words, option.hint) for option in question.options)
+            field = ListField(title, words, source, choices)
+        case Entry.YES_NO:
+            field = TileField(title, words, source, (Choice(_YES, tr("Yes")), Choice(_NO, tr("No"))), columns=4)
+        case Entry.YES_NO_OPEN:
+            choices = (Choice(_YES, tr("Yes")), Choice(_NO, tr("No")), Choice(_OPEN, tr("Not known yet")))
+            field = TileField(title, words, source, choices, columns=3)
+        case Entry.SUGGESTED:
+            field = SuggestedField(title, words, source)
+        case Entry.LONG_TEXT:
+            field = LongTextField(title, words, source)
+        case _:
+            placeholder = f"{tr('empty:')} {question.empty_means}" if question.empty_means else ""
+            field = TextField(title, words, source, placeholder=placeholder)
+    field.setObjectName(question.name)
+    return field

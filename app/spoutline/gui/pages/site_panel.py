@@ -1,0 +1,151 @@
+"""The site at the left: dispensers and positions with their marks, and what can be done with positions."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QSize, Qt, QTimer, Signal
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QToolButton, QVBoxLayout, QWidget
+
+from spoutline.gui.actions import ActionId, action_record
+from spoutline.gui.models.node_tree import NodeTree
+from spoutline.gui.models.site_nodes import site_nodes
+from spoutline.gui.pages.context import Context
+from spoutline.gui.session import Changed
+from spoutline.gui.widgets.cards import plain_label
+from spoutline.gui.widgets.icons import icon
+from spoutline.gui.widgets.lists import Tree
+from spoutline.gui.wording import tr
+from spoutline.model.liquid import LiquidFamily
+from spoutline.model.survey import Position
+
+_BUTTONS = (
+    (ActionId.ADD_POSITION, "add"),
+    (ActionId.DUPLICATE_POSITION, "duplicate"),
+    (ActionId.RENAME_POSITION, "rename"),
+    (ActionId.REMOVE_POSITION, "remove"),
+    (ActionId.COPY_ANSWERS, "copy_to"),
+)
+_SHORT = {
+    LiquidFamily.GASOLINE: "E",
+    LiquidFamily.DIESEL: "B",
+    LiquidFamily.KEROSENE: "kerosene",
+    LiquidFamily.FUEL_OIL: "fuel oil",
+    LiquidFamily.DEF: "DEF",
+}
+
+
+def liquid_words(position: Position) -> str:
+    """Return liquid and blend as the trade writes them: E10, B5, DEF."""
+    liquid = position.liquid
+    short = _SHORT[liquid.family]
+    if liquid.family in (LiquidFamily.GASOLINE, LiquidFamily.DIESEL):
+        return f"{short}{liquid.blend_percent:g}"
+    return short
+
+
+class SitePanel(QFrame):
+    """Shows the site.
+
+    Signals
+    -------
+    asked(ActionId)
+        A person pressed the button of a command.
+    position_opened(str)
+        A person turned to a position; its label.
+    """
+
+    asked = Signal(object)
+    position_opened = Signal(str)
+
+    def __init__(self, context: Context, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("card")
+        self._context = context
+        self._showing = False
+        column = QVBoxLayout(self)
+        column.setContentsMargins(12, 12, 12, 12)
+        self.title_label = plain_label("", "siteTitle", wraps=True)
+        self.place_label = plain_label("", "quiet", wraps=True)
+        column.addWidget(self.title_label)
+        column.addWidget(self.place_label)
+        self.site_button = self._wide_button(ActionId.SITE, "site", column)
+        self.model = NodeTree((tr("Position"), tr("Liquid")), self)
+        self.tree = Tree(tr("Dispensers and positions"), self)
+        self.tree.setModel(self.model)
+        self.tree.header().hide()
+        self.tree.picked.connect(self._pick)
+        column.addWidget(self.tree, 1)
+        row = QHBoxLayout()
+        row.setSpacing(2)
+        for action, name in _BUTTONS:
+            row.addWidget(self._tool_button(action, name))
+        row.addStretch(1)
+        column.addLayout(row)
+        self.bill_button = self._wide_button(ActionId.BILL, "bill", column)
+        self.bill_button.setObjectName("primary")
+        self.save_label = plain_label("", "help", wraps=True)
+        column.addWidget(self.save_label)
+        self._later = QTimer(self)
+        self._later.setSingleShot(True)
+        self._later.setInterval(0)
+        self._later.timeout.connect(self.refresh)
+        context.session.changed.connect(self._on_changed)
+        context.plans.updated.connect(lambda _: self._later.start())
+
+    def _wide_button(self, action: ActionId, name: str, column: QVBoxLayout) -> QPushButton:
+        record = action_record(action)
+        button = QPushButton(tr(record.title).rstrip("…"), self)
+        if action is not ActionId.BILL:
+            button.setIcon(icon(name))
+        button.setToolTip(f"{tr(record.hint)} ({record.keys})")
+        button.clicked.connect(self._asker(action))
+        column.addWidget(button)
+        return button
+
+    def _tool_button(self, action: ActionId, name: str) -> QToolButton:
+        record = action_record(action)
+        button = QToolButton(self)
+        button.setIcon(icon(name))
+        button.setIconSize(QSize(18, 18))
+        words = tr(record.title).replace("&", "").rstrip("…")
+        button.setAccessibleName(f"{tr('Position')}: {words}")
+        button.setToolTip(f"{words}: {tr(record.hint)} ({record.keys})")
+        button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        button.clicked.connect(self._asker(action))
+        return button
+
+    def _asker(self, action: ActionId) -> Callable[[], None]:
+        return lambda: self.asked.emit(action)
+
+    def refresh(self) -> None:
+        """Show the site as it is; the position in focus stays marked."""
+        session, plans = self._context.session, self._context.plans
+        survey = session.survey
+        self.title_label.setText(survey.site.name)
+        self.place_label.setText(survey.site.address or tr("no address yet"))
+        words = {position.label: liquid_words(position) for position in survey.positions}
+        nodes = site_nodes(survey, plans.tone, lambda label: words[label])
+        self._showing = True
+        keyboard_here = self.tree.hasFocus()
+        self.model.show_nodes(nodes)
+        self.tree.expandAll()
+        self.tree.fit_columns()
+        self.tree.pick(self.model.index_of(session.label))
+        self.tree.scrollTo(self.tree.currentIndex())
+        if keyboard_here:
+            self.tree.setFocus()
+        self._showing = False
+
+    def _pick(self, record: object) -> None:
+        if isinstance(record, str) and not self._showing:
+            self._context.session.look_at(record)
+            self.position_opened.emit(record)
+
+    def _on_changed(self, what: Changed) -> None:
+        if what & Changed.SURVEY:
+            self.refresh()
+        elif what & Changed.FOCUS:
+            self._showing = True
+            self.tree.pick(self.model.index_of(self._context.session.label))
+            self._showing = False

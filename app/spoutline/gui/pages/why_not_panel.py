@@ -1,0 +1,191 @@
+"""Look up any catalogue part and read what speaks against it at the position in focus."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, QTimer
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QPushButton, QSplitter, QVBoxLayout, QWidget
+
+from spoutline.gui.edits.decisions import keep_part, refuse_part, release_part
+from spoutline.gui.jobs import JobKey, JobKind
+from spoutline.gui.models.record_table import RecordTable, SortedRecords
+from spoutline.gui.models.table_columns import part_columns
+from spoutline.gui.pages.context import Context
+from spoutline.gui.session import Changed
+from spoutline.gui.widgets.cards import NamedTexts, ScrolledPage, plain_label
+from spoutline.gui.widgets.lists import Table
+from spoutline.gui.wording import tr
+from spoutline.model.part import Part, PartKind
+from spoutline.model.plan import PartVerdict
+
+_PAUSE_MS = 200
+_MOST_ROWS = 500
+
+
+class WhyNotPanel(QWidget):
+    """A search over the catalogue; the verdict on the marked part below."""
+
+    def __init__(self, context: Context, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._context = context
+        self._number = ""
+        column = QVBoxLayout(self)
+        column.setContentsMargins(10, 10, 10, 10)
+        column.addLayout(self._search_row())
+        self.model: RecordTable[Part] = RecordTable((), self)
+        proxy = SortedRecords(self)
+        proxy.setSourceModel(self.model)
+        self.table = Table(tr("Catalogue parts found"), self, stretch=2)
+        self.table.setModel(proxy)
+        self.table.setSortingEnabled(True)
+        self.table.sortByColumn(0, Qt.SortOrder.AscendingOrder)
+        self.table.picked.connect(self._pick)
+        splitter = QSplitter(Qt.Orientation.Vertical, self)
+        splitter.setChildrenCollapsible(False)
+        splitter.addWidget(self.table)
+        splitter.addWidget(self._verdict_side())
+        splitter.setSizes([220, 260])
+        column.addWidget(splitter, 1)
+        self._pause = QTimer(self)
+        self._pause.setSingleShot(True)
+        self._pause.setInterval(_PAUSE_MS)
+        self._pause.timeout.connect(self._search)
+        context.session.changed.connect(self._on_changed)
+
+    def start(self) -> None:
+        """Fetch parts when the panel is first seen."""
+        if not self.model.records:
+            self._search()
+
+    def focus_search(self) -> None:
+        """Put the keyboard into the search field."""
+        self.search_edit.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        self.search_edit.selectAll()
+
+    def _search_row(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        label = QLabel(tr("Fi&nd"), self)
+        self.search_edit = QLineEdit(self)
+        self.search_edit.setAccessibleName(tr("Number, name or maker of a part"))
+        self.search_edit.setPlaceholderText(tr("Number, name or maker"))
+        self.search_edit.setClearButtonEnabled(False)
+        self.search_edit.textChanged.connect(lambda _: self._pause.start())
+        self.search_edit.returnPressed.connect(self._search)
+        label.setBuddy(self.search_edit)
+        self.kind_box = QComboBox(self)
+        self.kind_box.setAccessibleName(tr("Kind of part"))
+        self.kind_box.addItem(tr("All kinds"), None)
+        for kind in PartKind:
+            self.kind_box.addItem(self._context.story.title(kind), kind.value)
+        self.kind_box.currentIndexChanged.connect(lambda _: self._search())
+        row.addWidget(label)
+        row.addWidget(self.search_edit, 1)
+        row.addWidget(self.kind_box)
+        return row
+
+    def _verdict_side(self) -> QWidget:
+        side = ScrolledPage(self)
+        self.verdict_title = plain_label(
+            tr("Mark a part to read what speaks against it here."), "cardTitle", wraps=True
+        )
+        side.column.addWidget(self.verdict_title)
+        row = QHBoxLayout()
+        self.keep_button = QPushButton(tr("Keep it in the &set"), self)
+        self.refuse_button = QPushButton(tr("Re&fuse it"), self)
+        self.release_button = QPushButton(tr("&Leave it open"), self)
+        for button, words in (
+            (self.keep_button, tr("Keep the marked part in the set")),
+            (self.refuse_button, tr("Refuse the marked part")),
+            (self.release_button, tr("Leave the marked part open")),
+        ):
+            button.setAccessibleName(words)
+            button.setEnabled(False)
+            row.addWidget(button)
+        row.addStretch(1)
+        self.keep_button.clicked.connect(self._keep)
+        self.refuse_button.clicked.connect(self._refuse)
+        self.release_button.clicked.connect(self._release)
+        side.column.addLayout(row)
+        self.verdict_label = plain_label("", wraps=True)
+        self.verdict_label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        side.column.addWidget(self.verdict_label)
+        self._data = NamedTexts(self)
+        side.column.addWidget(self._data)
+        side.column.addStretch(1)
+        return side
+
+    def _search(self) -> None:
+        self._pause.stop()
+        text, value = self.search_edit.text().strip(), self.kind_box.currentData()
+        kind = PartKind(value) if value else None
+        workbench = self._context.session.workbench
+        self._context.jobs.start(
+            JobKey(JobKind.PART_SEARCH),
+            lambda _: workbench.search_parts(text, kind, _MOST_ROWS),
+            self._show_parts,
+            self._show_trouble,
+        )
+
+    def _show_parts(self, parts: tuple[Part, ...]) -> None:
+        self.model.replace_columns(part_columns(self._context.story, self._context.session.survey.site.currency))
+        self.model.show_records(parts)
+        self.table.fit_columns()
+        if not parts:
+            self.verdict_title.setText(tr("No catalogue part has this in its number, name or maker."))
+
+    def _show_trouble(self, fault: Exception) -> None:
+        self.verdict_title.setText(str(fault))
+
+    def _pick(self, record: object) -> None:
+        if isinstance(record, Part):
+            self._number = record.number
+            self._ask()
+
+    def _ask(self) -> None:
+        session, number = self._context.session, self._number
+        survey, label = session.survey, session.label
+        self.verdict_title.setText(tr("Judging {part} at {label}…").format(part=number, label=label))
+        self._context.jobs.start(
+            JobKey(JobKind.WHY_NOT),
+            lambda ticket: session.workbench.why_not(survey, label, number, ticket),
+            self._show_verdict,
+            self._show_trouble,
+            revision=session.revision,
+            priority=5,
+        )
+
+    def _show_verdict(self, verdict: PartVerdict) -> None:
+        story, part = self._context.story, verdict.part
+        self.verdict_title.setText(f"{part.number}  {part.name}")
+        self.verdict_label.setText("\n\n".join(story.part_verdict(verdict)))
+        self._data.show_rows((row.label, row.text) for row in story.part_data(part))
+        decisions = self._context.session.position.decisions
+        self.keep_button.setEnabled(bool(verdict.slots) and part.number not in decisions.pinned)
+        self.refuse_button.setEnabled(bool(verdict.slots) and part.number not in decisions.refused)
+        self.release_button.setEnabled(part.number in (*decisions.pinned, *decisions.refused))
+
+    def _keep(self) -> None:
+        session = self._context.session
+        self._context.edit(
+            keep_part(session.survey, session.label, self._number), tr("Keep {part}").format(part=self._number)
+        )
+
+    def _refuse(self) -> None:
+        session = self._context.session
+        self._context.edit(
+            refuse_part(session.survey, session.label, self._number), tr("Refuse {part}").format(part=self._number)
+        )
+
+    def _release(self) -> None:
+        session = self._context.session
+        self._context.edit(
+            release_part(session.survey, session.label, self._number),
+            tr("Leave {part} open").format(part=self._number),
+        )
+
+    def _on_changed(self, what: Changed) -> None:
+        if what & Changed.PART:
+            return
+        if what & Changed.UNITS and self.model.records:
+            self._show_parts(self.model.records)
+        if self._number and self.isVisible():
+            self._ask()

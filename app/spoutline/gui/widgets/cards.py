@@ -1,0 +1,86 @@
+"""Frames and small blocks that pages are built from."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QLayout, QScrollArea, QVBoxLayout, QWidget
+
+
+class Card(QFrame):
+    """A frame with a title and room for widgets."""
+
+    def __init__(self, title: str = "", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("card")
+        self.body = QVBoxLayout(self)
+        self.body.setContentsMargins(16, 12, 16, 14)
+        self.body.setSpacing(10)
+        if title:
+            label = QLabel(title, self)
+            label.setObjectName("cardTitle")
+            self.body.addWidget(label)
+
+
+class ScrolledPage(QScrollArea):
+    """A page that scrolls upright when it is taller than the window."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWidgetResizable(True)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        content = QWidget(self)
+        content.setObjectName("page")
+        self.column = QVBoxLayout(content)
+        self.column.setContentsMargins(4, 4, 10, 8)
+        self.column.setSpacing(12)
+        self.setWidget(content)
+
+
+class NamedTexts(QWidget):
+    """Labels with their texts in two columns."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(0, 0, 0, 0)
+        self._grid.setHorizontalSpacing(18)
+        self._grid.setVerticalSpacing(3)
+        self._grid.setColumnStretch(1, 1)
+
+    def show_rows(self, rows: Iterable[tuple[str, str]]) -> None:
+        """Show other labels and texts."""
+        empty_layout(self._grid)
+        for place, (name, text) in enumerate(rows):
+            label = plain_label(name, "quiet")
+            value = plain_label(text)
+            value.setWordWrap(True)
+            self._grid.addWidget(label, place, 0, Qt.AlignmentFlag.AlignTop)
+            self._grid.addWidget(value, place, 1)
+
+
+def plain_label(text: str, object_name: str = "", *, wraps: bool = False) -> QLabel:
+    """Return a label that shows text as it is, never as markup."""
+    label = QLabel(text)
+    label.setTextFormat(Qt.TextFormat.PlainText)
+    label.setWordWrap(wraps)
+    if object_name:
+        label.setObjectName(object_name)
+    return label
+
+
+def empty_layout(layout: QLayout) -> None:
+    """Take every widget out of a layout and let Qt delete it."""
+    while layout.count():
+        item = layout.takeAt(0)
+        if item is None:
+            return
+        widget = item.widget()
+        inner = item.layout()
+        if widget is not None:
+            widget.hide()
+            widget.deleteLater()
+        elif inner is not None:
+            empty_layout(inner)

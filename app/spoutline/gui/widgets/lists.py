@@ -1,0 +1,127 @@
+"""Tables and trees with the same manners everywhere: one row at a time, marks, columns that fit."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QItemSelectionModel, QModelIndex, QPersistentModelIndex, Qt, Signal
+from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QTreeView, QWidget
+
+from spoutline.gui.roles import Role
+from spoutline.gui.widgets.marks import MarkDelegate
+
+Index = QModelIndex | QPersistentModelIndex
+
+
+class Table(QTableView):
+    """A table of rows.
+
+    Signals
+    -------
+    picked(object)
+        Another row is current; its record.
+    opened(object)
+        A person pressed Return or double-clicked; the record.
+    """
+
+    picked = Signal(object)
+    opened = Signal(object)
+
+    def __init__(self, name: str, parent: QWidget | None = None, *, stretch: int = -1) -> None:
+        super().__init__(parent)
+        self.setAccessibleName(name)
+        self._stretch = stretch
+        self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.setAlternatingRowColors(True)
+        self.setShowGrid(False)
+        self.setTabKeyNavigation(False)
+        self.setWordWrap(False)
+        self.verticalHeader().hide()
+        self.verticalHeader().setDefaultSectionSize(26)
+        self.horizontalHeader().setHighlightSections(False)
+        self.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        self.setItemDelegate(MarkDelegate(self))
+        self.activated.connect(lambda index: self.opened.emit(index.data(Role.RECORD)))
+
+    def fit_columns(self) -> None:
+        """Give each column the room its texts need and one the rest."""
+        header = self.horizontalHeader()
+        for column in range(header.count()):
+            is_rest = column == self._stretch
+            header.setSectionResizeMode(
+                column, QHeaderView.ResizeMode.Stretch if is_rest else QHeaderView.ResizeMode.ResizeToContents
+            )
+
+    def current_record(self) -> object:
+        """Return the record of the current row; None for none."""
+        return self.currentIndex().data(Role.RECORD)
+
+    def pick_row(self, row: int) -> None:
+        """Make a row current without a signal loop: nothing happens where it is current already."""
+        if 0 <= row < self.model().rowCount() and self.currentIndex().row() != row:
+            self.selectRow(row)
+            self.setCurrentIndex(self.model().index(row, 0))
+
+    def currentChanged(self, current: Index, previous: Index) -> None:
+        super().currentChanged(current, previous)
+        if current.isValid():
+            self.picked.emit(current.data(Role.RECORD))
+
+
+class Tree(QTreeView):
+    """A tree of rows.
+
+    Signals
+    -------
+    picked(object)
+        Another row is current; its record.
+    opened(object)
+        A person pressed Return or double-clicked; the record.
+    """
+
+    picked = Signal(object)
+    opened = Signal(object)
+
+    def __init__(self, name: str, parent: QWidget | None = None, *, stretch: int = 0) -> None:
+        super().__init__(parent)
+        self.setAccessibleName(name)
+        self._stretch = stretch
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.setUniformRowHeights(False)
+        self.setWordWrap(True)
+        self.setAllColumnsShowFocus(True)
+        self.setExpandsOnDoubleClick(True)
+        self.setItemDelegate(MarkDelegate(self))
+        self.header().setStretchLastSection(False)
+        self.activated.connect(lambda index: self.opened.emit(index.siblingAtColumn(0).data(Role.RECORD)))
+
+    def fit_columns(self) -> None:
+        """Give each column the room its texts need and one the rest."""
+        header = self.header()
+        for column in range(header.count()):
+            is_rest = column == self._stretch
+            header.setSectionResizeMode(
+                column, QHeaderView.ResizeMode.Stretch if is_rest else QHeaderView.ResizeMode.ResizeToContents
+            )
+
+    def span_rows(self, indexes: tuple[QModelIndex, ...]) -> None:
+        """Let the first cell of these rows take the whole row."""
+        for index in indexes:
+            self.setFirstColumnSpanned(index.row(), index.parent(), True)
+
+    def current_record(self) -> object:
+        """Return the record of the current row; None for none."""
+        return self.currentIndex().siblingAtColumn(0).data(Role.RECORD)
+
+    def pick(self, index: QModelIndex) -> None:
+        """Make a row current."""
+        if index.isValid() and index != self.currentIndex():
+            self.selectionModel().setCurrentIndex(
+                index, QItemSelectionModel.SelectionFlag.ClearAndSelect | QItemSelectionModel.SelectionFlag.Rows
+            )
+
+    def currentChanged(self, current: Index, previous: Index) -> None:
+        super().currentChanged(current, previous)
+        if current.isValid():
+            self.picked.emit(self.model().index(current.row(), 0, current.parent()).data(Role.RECORD))

@@ -1,0 +1,126 @@
+"""Marks painted with a shape and a colour of their own, so that colour alone never carries the meaning."""
+
+from __future__ import annotations
+
+import math
+
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QIcon, QPainter, QPainterPath, QPaintEvent, QPen, QPixmap, QPolygonF
+from PySide6.QtWidgets import QStyledItemDelegate, QStyleOptionViewItem, QWidget
+
+from spoutline.gui.roles import Role, Tone
+from spoutline.gui.widgets.theme import Colours, colours_now, tone_colour
+
+
+def paint_mark(painter: QPainter, box: QRectF, tone: Tone, colours: Colours) -> None:
+    """Paint the mark of ``tone`` into ``box``.
+
+    Good: a disc with a tick; caution: a triangle; bad: an octagon with a cross; question: a rhomb; note: a ring;
+    working: three dots.
+    """
+    painter.save()
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    colour, inner = tone_colour(tone, colours), QColor(colours.card)
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(colour)
+    stroke = QPen(inner, box.width() * 0.13, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap, Qt.PenJoinStyle.RoundJoin)
+    match tone:
+        case Tone.GOOD:
+            painter.drawEllipse(box)
+            _line(painter, stroke, box, ((0.27, 0.52), (0.44, 0.69), (0.74, 0.34)))
+        case Tone.CAUTION:
+            painter.drawPolygon(_polygon(box, ((0.5, 0.02), (1.0, 0.95), (0.0, 0.95))))
+            _line(painter, stroke, box, ((0.5, 0.36), (0.5, 0.62)))
+            _line(painter, stroke, box, ((0.5, 0.8), (0.5, 0.8)))
+        case Tone.BAD:
+            painter.drawPolygon(_octagon(box))
+            _line(painter, stroke, box, ((0.33, 0.33), (0.67, 0.67)))
+            _line(painter, stroke, box, ((0.67, 0.33), (0.33, 0.67)))
+        case Tone.QUESTION:
+            painter.drawPolygon(_polygon(box, ((0.5, 0.0), (1.0, 0.5), (0.5, 1.0), (0.0, 0.5))))
+            _line(painter, stroke, box, ((0.4, 0.4), (0.5, 0.3), (0.6, 0.4), (0.5, 0.55)))
+            _line(painter, stroke, box, ((0.5, 0.73), (0.5, 0.73)))
+        case Tone.NOTE:
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.setPen(QPen(colour, box.width() * 0.12))
+            inset = box.width() * 0.1
+            painter.drawEllipse(box.adjusted(inset, inset, -inset, -inset))
+        case Tone.WORKING:
+            for place in (0.18, 0.5, 0.82):
+                radius = box.width() * 0.11
+                painter.drawEllipse(QPointF(box.left() + place * box.width(), box.center().y()), radius, radius)
+    painter.restore()
+
+
+def _line(painter: QPainter, pen: QPen, box: QRectF, places: tuple[tuple[float, float], ...]) -> None:
+    painter.save()
+    painter.setPen(pen)
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    points = [QPointF(box.left() + x * box.width(), box.top() + y * box.height()) for x, y in places]
+    path = QPainterPath(points[0])
+    for point in points[1:]:
+        path.lineTo(point)
+    if points[0] == points[-1]:
+        painter.drawPoint(points[0])
+    else:
+        painter.drawPath(path)
+    painter.restore()
+
+
+def _polygon(box: QRectF, places: tuple[tuple[float, float], ...]) -> QPolygonF:
+    return QPolygonF([QPointF(box.left() + x * box.width(), box.top() + y * box.height()) for x, y in places])
+
+
+def _octagon(box: QRectF) -> QPolygonF:
+    turns = [math.pi / 8 + corner * math.pi / 4 for corner in range(8)]
+    return _polygon(box, tuple((0.5 + 0.54 * math.cos(turn), 0.5 + 0.54 * math.sin(turn)) for turn in turns))
+
+
+def mark_icon(tone: Tone, size: int = 16) -> QIcon:
+    """Return the mark as an icon in the colours in use."""
+    pixmap = QPixmap(size * 2, size * 2)
+    pixmap.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(pixmap)
+    paint_mark(painter, QRectF(2, 2, size * 2 - 4, size * 2 - 4), tone, colours_now())
+    painter.end()
+    pixmap.setDevicePixelRatio(2)
+    return QIcon(pixmap)
+
+
+class Mark(QWidget):
+    """Shows one mark."""
+
+    def __init__(self, parent: QWidget | None = None, size: int = 18) -> None:
+        super().__init__(parent)
+        self._tone = Tone.WORKING
+        self.setFixedSize(size, size)
+
+    @property
+    def tone(self) -> Tone:
+        """The tone shown."""
+        return self._tone
+
+    def show_tone(self, tone: Tone, words: str) -> None:
+        """Show another mark; ``words`` say it to those who cannot see it."""
+        self._tone = tone
+        self.setAccessibleName(words)
+        self.setToolTip(words)
+        self.update()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        paint_mark(painter, QRectF(self.rect()).adjusted(1, 1, -1, -1), self._tone, colours_now())
+
+
+class MarkDelegate(QStyledItemDelegate):
+    """Paints the mark of ``Role.TONE`` before the text of a cell."""
+
+    _SIZE = 14
+
+    def initStyleOption(self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex) -> None:
+        super().initStyleOption(option, index)
+        tone = index.data(Role.TONE)
+        if isinstance(tone, Tone):
+            option.features |= QStyleOptionViewItem.ViewItemFeature.HasDecoration
+            option.icon = mark_icon(tone, self._SIZE)
+            option.decorationSize = QSize(self._SIZE, self._SIZE)

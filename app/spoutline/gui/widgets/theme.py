@@ -1,0 +1,276 @@
+"""Colours, palette and style sheet of the window, for light and dark desktops."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, fields
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QColor, QFont, QFontDatabase, QPalette
+from PySide6.QtWidgets import QApplication
+
+from spoutline import assets
+from spoutline.gui.roles import Tone
+
+FONT_FAMILY = "DejaVu Sans"
+_BODY_PT = 9.5
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Colours:
+    """Named colours as ``#rrggbb``. Text pairs reach a contrast of 4.5, marks and frames of 3 (WCAG 2.2, AA)."""
+
+    desk: str  # behind the cards
+    card: str
+    text: str
+    quiet_text: str
+    line: str  # decoration only
+    frame: str  # borders that tell where a field is
+    accent: str
+    on_accent: str
+    soft: str  # chosen tiles, hovered rows
+    stripe: str
+    good: str
+    caution: str
+    bad: str
+    question: str
+    note: str
+    hose: str
+    hose_at_rest: str
+    fitting: str
+    vehicle: str
+    water: str
+    cold: str
+    hot: str
+    sheet: str  # the drawing's own ground
+
+
+LIGHT = Colours(
+    desk="#eef2f1",
+    card="#ffffff",
+    text="#16262b",
+    quiet_text="#4c5d62",
+    line="#d5dedd",
+    frame="#7d8f93",
+    accent="#0b5f6b",
+    on_accent="#ffffff",
+    soft="#dcedee",
+    stripe="#f5f8f7",
+    good="#1b7340",
+    caution="#8a5200",
+    bad="#b3261e",
+    question="#6a3fa0",
+    note="#4c5d62",
+    hose="#1f2f36",
+    hose_at_rest="#7d8f93",
+    fitting="#0b5f6b",
+    vehicle="#72868c",
+    water="#3f7fa6",
+    cold="#1f5fa8",
+    hot="#b3461e",
+    sheet="#fbfdfc",
+)
+
+DARK = Colours(
+    desk="#131b1e",
+    card="#1b262a",
+    text="#e6eeee",
+    quiet_text="#a5b6b9",
+    line="#2f3e43",
+    frame="#71868b",
+    accent="#5cc4cf",
+    on_accent="#06262b",
+    soft="#1f4248",
+    stripe="#202d31",
+    good="#6fce93",
+    caution="#efb355",
+    bad="#ff8f85",
+    question="#c6a5f2",
+    note="#a5b6b9",
+    hose="#dfe8e8",
+    hose_at_rest="#71868b",
+    fitting="#5cc4cf",
+    vehicle="#8b9ea3",
+    water="#7db8dc",
+    cold="#82b4f0",
+    hot="#f3a07c",
+    sheet="#172125",
+)
+
+
+def is_dark(app: QApplication) -> bool:
+    """Say whether the desktop asks for a dark window."""
+    return app.styleHints().colorScheme() is Qt.ColorScheme.Dark
+
+
+def colours_now() -> Colours:
+    """Return the colours in use, told by the palette that ``dress`` has set."""
+    window = QApplication.palette().color(QPalette.ColorRole.Window)
+    return DARK if window.lightness() < 128 else LIGHT
+
+
+def tone_colour(tone: Tone, colours: Colours) -> QColor:
+    """Return the colour of a mark."""
+    named = {
+        Tone.GOOD: colours.good,
+        Tone.CAUTION: colours.caution,
+        Tone.BAD: colours.bad,
+        Tone.QUESTION: colours.question,
+        Tone.NOTE: colours.note,
+        Tone.WORKING: colours.frame,
+    }
+    return QColor(named[tone])
+
+
+def dress(app: QApplication, *, dark: bool | None = None) -> None:
+    """Give the application its font, palette and style sheet; ``dark`` None follows the desktop."""
+    colours = DARK if (is_dark(app) if dark is None else dark) else LIGHT
+    _load_fonts()
+    app.setStyle("Fusion")
+    font = QFont(FONT_FAMILY)
+    font.setPointSizeF(_BODY_PT)
+    app.setFont(font)
+    app.setPalette(palette_of(colours))
+    app.setStyleSheet(style_sheet(colours))
+
+
+def _load_fonts() -> None:
+    folder = assets.resources_folder() / "fonts"
+    for name in ("DejaVuSans.ttf", "DejaVuSans-Bold.ttf"):
+        path = folder / name
+        if path.is_file():
+            QFontDatabase.addApplicationFont(str(path))
+
+
+def palette_of(colours: Colours) -> QPalette:
+    """Return Qt's palette for these colours; highlight and placeholder are set, Qt's own lack contrast."""
+    role, group = QPalette.ColorRole, QPalette.ColorGroup
+    palette = QPalette()
+    for target, name in (
+        (role.Window, colours.desk),
+        (role.WindowText, colours.text),
+        (role.Base, colours.card),
+        (role.AlternateBase, colours.stripe),
+        (role.Text, colours.text),
+        (role.Button, colours.card),
+        (role.ButtonText, colours.text),
+        (role.BrightText, colours.bad),
+        (role.ToolTipBase, colours.card),
+        (role.ToolTipText, colours.text),
+        (role.Highlight, colours.accent),
+        (role.HighlightedText, colours.on_accent),
+        (role.PlaceholderText, colours.quiet_text),
+        (role.Link, colours.accent),
+        (role.LinkVisited, colours.accent),
+        (role.Mid, colours.frame),
+        (role.Light, colours.card),
+        (role.Midlight, colours.line),
+        (role.Dark, colours.frame),
+        (role.Shadow, colours.text),
+    ):
+        palette.setColor(target, QColor(name))
+    for target in (role.WindowText, role.Text, role.ButtonText):
+        palette.setColor(group.Disabled, target, QColor(colours.frame))
+    return palette
+
+
+def style_sheet(colours: Colours) -> str:
+    """Return the style sheet: flat cards, tiles and steps, one accent, a clear focus frame."""
+    sheet = _SHEET
+    for field in sorted(fields(Colours), key=lambda item: len(item.name), reverse=True):
+        sheet = sheet.replace(f"@{field.name}@", getattr(colours, field.name))
+    return sheet
+
+
+_SHEET = """
+QMainWindow, QDialog { background: @desk@; }
+QToolTip { background: @card@; color: @text@; border: 1px solid @frame@; padding: 4px; }
+QMenuBar { background: @card@; border-bottom: 1px solid @line@; padding: 2px; }
+QMenuBar::item { padding: 4px 10px; border-radius: 4px; }
+QMenuBar::item:selected { background: @soft@; color: @text@; }
+QMenu { background: @card@; border: 1px solid @frame@; padding: 4px; }
+QMenu::item { padding: 5px 26px 5px 22px; border-radius: 4px; }
+QMenu::item:selected { background: @accent@; color: @on_accent@; }
+QMenu::item:disabled { color: @frame@; }
+QMenu::separator { height: 1px; background: @line@; margin: 4px 8px; }
+QStatusBar { background: @card@; border-top: 1px solid @line@; color: @quiet_text@; }
+QStatusBar QLabel { color: @quiet_text@; padding: 0 6px; }
+QSplitter::handle { background: @desk@; }
+QScrollArea, QScrollArea > QWidget > QWidget#page { background: transparent; border: none; }
+
+QFrame#card, QFrame#drawingCard { background: @card@; border: 1px solid @line@; border-radius: 8px; }
+QFrame#head { background: @card@; border-bottom: 1px solid @line@; }
+QLabel#cardTitle { font-weight: bold; color: @text@; font-size: 10.5pt; }
+QLabel#pageTitle { font-weight: bold; font-size: 14pt; color: @text@; }
+QLabel#siteTitle { font-weight: bold; font-size: 12pt; color: @text@; }
+QLabel#price { font-weight: bold; font-size: 15pt; color: @text@; }
+QLabel#question { font-weight: bold; color: @text@; }
+QLabel#help, QLabel#quiet { color: @quiet_text@; }
+QLabel#help { font-size: 8.5pt; }
+QLabel#fault { color: @bad@; font-weight: bold; }
+
+QLineEdit, QPlainTextEdit, QComboBox, QSpinBox {
+  background: @card@; color: @text@; border: 1px solid @frame@; border-radius: 5px; padding: 4px 7px;
+  selection-background-color: @accent@; selection-color: @on_accent@; min-height: 18px;
+}
+QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus, QSpinBox:focus { border: 2px solid @accent@; padding: 3px 6px; }
+QLineEdit[faulty="true"], QPlainTextEdit[faulty="true"], QComboBox[faulty="true"] { border: 2px solid @bad@; padding: 3px 6px; }
+QComboBox QAbstractItemView {
+  background: @card@; color: @text@; border: 1px solid @frame@;
+  selection-background-color: @accent@; selection-color: @on_accent@;
+}
+
+QPushButton {
+  background: @card@; color: @text@; border: 1px solid @frame@; border-radius: 6px; padding: 5px 14px; min-height: 18px;
+}
+QPushButton:hover { background: @soft@; }
+QPushButton:focus { border: 2px solid @accent@; padding: 4px 13px; }
+QPushButton:disabled { color: @frame@; border-color: @line@; }
+QPushButton#primary { background: @accent@; color: @on_accent@; border-color: @accent@; font-weight: bold; }
+QPushButton#primary:hover { background: @text@; color: @card@; }
+QPushButton#primary:focus { border: 2px solid @text@; }
+QPushButton#primary:disabled { background: @line@; color: @quiet_text@; border-color: @line@; }
+QPushButton#step {
+  border: none; border-bottom: 3px solid transparent; border-radius: 0; padding: 8px 12px 6px 12px; color: @quiet_text@;
+}
+QPushButton#step:hover { background: @soft@; color: @text@; }
+QPushButton#step:checked { color: @text@; font-weight: bold; border-bottom: 3px solid @accent@; }
+QPushButton#step:focus { background: @soft@; color: @text@; }
+QToolButton { background: transparent; color: @text@; border: 1px solid transparent; border-radius: 5px; padding: 4px; }
+QToolButton:hover { background: @soft@; }
+QToolButton:focus { border: 1px solid @accent@; }
+QToolButton:checked { background: @soft@; border: 1px solid @accent@; }
+
+QRadioButton#tile {
+  background: @card@; border: 1px solid @frame@; border-radius: 7px; padding: 7px 10px; color: @text@;
+}
+QRadioButton#tile:hover { background: @soft@; }
+QRadioButton#tile:checked { background: @soft@; border: 2px solid @accent@; padding: 6px 9px; }
+QRadioButton#tile:focus { border: 2px solid @text@; padding: 6px 9px; }
+QCheckBox { spacing: 8px; }
+QCheckBox:focus, QRadioButton:focus { color: @accent@; }
+
+QTreeView, QTableView, QListView {
+  background: @card@; alternate-background-color: @stripe@; border: 1px solid @line@; border-radius: 6px;
+  color: @text@; selection-background-color: @accent@; selection-color: @on_accent@; outline: none;
+}
+QTreeView:focus, QTableView:focus, QListView:focus { border: 1px solid @accent@; }
+QTreeView::item, QTableView::item { padding: 3px 4px; border: none; }
+QTreeView::item:hover, QTableView::item:hover { background: @soft@; color: @text@; }
+QTreeView::item:selected, QTableView::item:selected { background: @accent@; color: @on_accent@; }
+QHeaderView::section {
+  background: @stripe@; color: @quiet_text@; border: none; border-bottom: 1px solid @line@; padding: 5px 6px;
+}
+QTabWidget::pane { border: 1px solid @line@; border-radius: 6px; background: @card@; top: -1px; }
+QTabBar::tab { background: transparent; color: @quiet_text@; padding: 7px 11px; border: 1px solid transparent; }
+QTabBar::tab:selected { color: @text@; font-weight: bold; border-bottom: 3px solid @accent@; }
+QTabBar::tab:hover { color: @text@; background: @soft@; }
+QTabBar:focus { border: none; }
+QTabBar::tab:focus { color: @accent@; }
+QProgressBar { background: @line@; border: none; border-radius: 3px; max-height: 6px; }
+QProgressBar::chunk { background: @accent@; border-radius: 3px; }
+QScrollBar:vertical { background: transparent; width: 12px; margin: 0; }
+QScrollBar:horizontal { background: transparent; height: 12px; margin: 0; }
+QScrollBar::handle { background: @frame@; border-radius: 4px; min-height: 28px; min-width: 28px; margin: 2px; }
+QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
+QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
+"""

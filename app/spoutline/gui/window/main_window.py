@@ -1,0 +1,170 @@
+"""The main window: menu, notices, status line; the workplace in the middle once a survey is open."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QAction, QActionGroup, QCloseEvent, QKeySequence
+from PySide6.QtWidgets import QLabel, QMainWindow, QProgressBar, QVBoxLayout, QWidget
+
+from spoutline.gui.actions import ACTIONS, ActionId, MenuId
+from spoutline.gui.jobs import Jobs
+from spoutline.gui.roles import Tone
+from spoutline.gui.widgets.icons import icon
+from spoutline.gui.widgets.notice_bar import NoticeBar, Offer
+from spoutline.gui.wording import tr
+
+if TYPE_CHECKING:
+    from spoutline.gui.session import SaveState, Session
+    from spoutline.gui.window.workplace import Workplace
+
+_NEEDS_SURVEY = frozenset(ActionId) - {ActionId.QUIT, ActionId.KEYS, ActionId.ABOUT}
+_ICONS = {
+    ActionId.UNDO: "undo",
+    ActionId.REDO: "redo",
+    ActionId.ADD_POSITION: "add",
+    ActionId.DUPLICATE_POSITION: "duplicate",
+    ActionId.RENAME_POSITION: "rename",
+    ActionId.REMOVE_POSITION: "remove",
+    ActionId.COPY_ANSWERS: "copy_to",
+    ActionId.BILL: "bill",
+    ActionId.SITE: "site",
+    ActionId.PROFILES: "rules",
+    ActionId.PART_QUESTION: "search",
+    ActionId.SURVEYS: "book",
+    ActionId.ENLARGE: "enlarge",
+    ActionId.REDUCE: "reduce",
+    ActionId.FIT_DRAWING: "whole",
+}
+
+
+class MainWindow(QMainWindow):
+    """Shown at once with a line that the book is being opened; ``attach`` puts the workplace in."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setWindowTitle("Spoutline")
+        self.setWindowIcon(icon("spoutline"))
+        self.resize(1440, 880)
+        self.jobs = Jobs(self)
+        self.workplace: Workplace | None = None
+        self.actions_by_id: dict[ActionId, QAction] = {}
+        self._build_menu()
+        self.notices = NoticeBar(self)
+        self._middle = QWidget(self)
+        self._column = QVBoxLayout(self._middle)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.setSpacing(4)
+        self._column.addWidget(self.notices)
+        self.waiting_label = QLabel(tr("Opening the book of surveys…"), self)
+        self.waiting_label.setObjectName("pageTitle")
+        self.waiting_label.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self._column.addWidget(self.waiting_label, 1)
+        self.setCentralWidget(self._middle)
+        self._build_status()
+
+    def _build_menu(self) -> None:
+        menus = {menu: self.menuBar().addMenu(tr(menu.value)) for menu in MenuId}
+        units = QActionGroup(self)
+        for record in ACTIONS:
+            if record.starts_group:
+                menus[record.menu].addSeparator()
+            action = QAction(tr(record.title), self)
+            action.setObjectName(record.id.value)
+            action.setStatusTip(tr(record.hint))
+            action.setCheckable(record.checkable)
+            if record.keys:
+                action.setShortcut(QKeySequence(record.keys))
+            if record.id in _ICONS:
+                action.setIcon(icon(_ICONS[record.id]))
+            if record.checkable:
+                units.addAction(action)
+            action.setEnabled(record.id not in _NEEDS_SURVEY)
+            menus[record.menu].addAction(action)
+            self.actions_by_id[record.id] = action
+
+    def _build_status(self) -> None:
+        self.save_label = QLabel(self)
+        self.units_label = QLabel(self)
+        self.busy_bar = QProgressBar(self)
+        self.busy_bar.setRange(0, 0)
+        self.busy_bar.setFixedWidth(110)
+        self.busy_bar.setTextVisible(False)
+        self.busy_bar.setAccessibleName(tr("Work in hand"))
+        self.busy_bar.hide()
+        bar = self.statusBar()
+        advice = QLabel(tr("Advice only: local codes and the authority having jurisdiction decide."), self)
+        bar.addWidget(advice)
+        for widget in (self.busy_bar, self.units_label, self.save_label):
+            bar.addPermanentWidget(widget)
+        self.jobs.busy_changed.connect(self.busy_bar.setVisible)
+
+    def attach(self, session: Session) -> Workplace:
+        """Put the workplace over ``session`` into the window."""
+        from spoutline.gui.window.workplace import Workplace
+
+        self.waiting_label.hide()
+        workplace = Workplace(session, self.jobs, self.tell, self)
+        self.workplace = workplace
+        self._column.addWidget(workplace, 1)
+        for action in self.actions_by_id.values():
+            action.setEnabled(True)
+        self._follow_undo(session)
+        session.save_state_changed.connect(self._show_save_state)
+        self._show_save_state(session.save_state, "")
+        workplace.fetch_choices()
+        return workplace
+
+    def tell(self, text: str, tone: Tone = Tone.NOTE, offers: tuple[Offer, ...] = ()) -> None:
+        """Show a notice above the page."""
+        self.notices.tell(text, tone=tone, offers=offers)
+
+    def show_trouble(self, text: str, offers: tuple[Offer, ...] = ()) -> None:
+        """Show what went wrong above the page."""
+        self.notices.tell(text, tone=Tone.BAD, offers=offers)
+
+    def _follow_undo(self, session: Session) -> None:
+        stack = session.undo_stack
+        undo, redo = self.actions_by_id[ActionId.UNDO], self.actions_by_id[ActionId.REDO]
+
+        def follow() -> None:
+            for action, can, words, text in (
+                (undo, stack.canUndo(), tr("&Undo"), stack.undoText()),
+                (redo, stack.canRedo(), tr("&Redo"), stack.redoText()),
+            ):
+                action.setEnabled(can)
+                action.setText(f"{words}: {text.replace('&', '&&')}" if text else words)
+
+        stack.indexChanged.connect(lambda _: follow())
+        stack.cleanChanged.connect(lambda _: follow())
+        follow()
+
+    def _show_save_state(self, state: SaveState, reason: str) -> None:
+        from spoutline.gui.session import SaveState
+
+        assert self.workplace is not None
+        session = self.workplace.session
+        if state is SaveState.SAVED:
+            self.save_label.setText(tr("All changes are in the book"))
+            if self._tells_of_save:
+                self.notices.put_away()
+            self._tells_of_save = False
+            return
+        self.save_label.setText(tr("NOT saved"))
+        self._tells_of_save = True
+        if state is SaveState.STALE:
+            offers = (
+                Offer(tr("Keep mine"), session.keep_mine),
+                Offer(tr("Take theirs"), session.take_theirs),
+            )
+            self.show_trouble(reason, offers)
+        else:
+            words = tr("This change is not in the book yet: {reason} It stays in the window.").format(reason=reason)
+            self.show_trouble(words, (Offer(tr("Save again"), session.save_again),))
+
+    _tells_of_save = False
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        self.jobs.close()
+        super().closeEvent(event)

@@ -1,0 +1,198 @@
+"""Start the window: first paint, then the book, then the survey to show."""
+
+from __future__ import annotations
+
+import logging
+import sys
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from types import TracebackType
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QTimer
+from PySide6.QtWidgets import QApplication, QMessageBox
+
+from spoutline.gui.jobs import JobKey, JobKind, Ticket
+from spoutline.gui.widgets.notice_bar import Offer
+from spoutline.gui.widgets.theme import dress
+from spoutline.gui.window.main_window import MainWindow
+from spoutline.gui.wording import tr
+from spoutline.model.faults import InputFault, StoreFault
+
+if TYPE_CHECKING:
+    from spoutline.book.records import StoredSurvey
+    from spoutline.bootstrap import Workbench
+    from spoutline.model.survey import Survey
+    from spoutline.units.accepted import UnitSystem
+
+WorkbenchFactory = Callable[[], "Workbench"]
+_LOG = logging.getLogger("spoutline.window")
+
+
+@dataclass(frozen=True, slots=True)
+class Opened:
+    """What the first job brings: the use cases, the survey to show, the units to show it in."""
+
+    workbench: Workbench
+    stored: StoredSurvey
+    system: UnitSystem
+
+
+def run(workbench_factory: WorkbenchFactory, survey: Survey | None, argv: Sequence[str]) -> int:
+    """Open the window and stay until it is closed.
+
+    Parameters
+    ----------
+    workbench_factory
+        Opens the stores; called off the window's thread, after the first paint.
+    survey
+        The survey to show; None for the one that was open last, or a demo station where the book is empty.
+    argv
+        Arguments for Qt.
+
+    Returns
+    -------
+    int
+        Qt's exit code.
+    """
+    app = QApplication(list(argv))
+    app.setApplicationName("spoutline")
+    app.setDesktopFileName("spoutline")
+    dress(app)
+    app.styleHints().colorSchemeChanged.connect(lambda _: dress(app))
+    window = MainWindow()
+    former_hook = sys.excepthook
+    sys.excepthook = UnexpectedFault(window, log_folder())
+    window.show()
+    opening = Opening(window, workbench_factory, survey)
+    QTimer.singleShot(0, opening.start)
+    try:
+        return app.exec()
+    finally:
+        sys.excepthook = former_hook
+        opening.close()
+
+
+class Opening:
+    """Opens the stores behind the window that is already shown, and puts the survey into it."""
+
+    def __init__(self, window: MainWindow, workbench_factory: WorkbenchFactory, survey: Survey | None) -> None:
+        self._window, self._factory, self._survey = window, workbench_factory, survey
+        self.opened: Opened | None = None
+
+    def start(self) -> None:
+        """Open the stores off the window's thread."""
+        self._window.notices.put_away()
+        self._window.jobs.start(JobKey(JobKind.OPEN), self._open, self._show, self._fail)
+
+    def close(self) -> None:
+        """Close the stores."""
+        self._window.jobs.close()
+        if self.opened is not None:
+            self.opened.workbench.close()
+
+    def _open(self, _: Ticket) -> Opened:
+        from spoutline.book.records import SettingName
+
+        workbench = self._factory()
+        stored = survey_to_show(workbench, self._survey)
+        workbench.search_parts("", None, 1)  # compiles the catalogue at the very first start
+        return Opened(workbench, stored, units_to_show(workbench.setting(SettingName.UNIT_SYSTEM), stored.survey))
+
+    def _show(self, opened: Opened) -> None:
+        from spoutline.book.records import SettingName
+        from spoutline.gui.session import Session
+        from spoutline.gui.window.verbs import Verbs
+
+        self.opened = opened
+        session = Session(opened.workbench, opened.stored, opened.system, self._window)
+        workplace = self._window.attach(session)
+        workplace.plans.broke.connect(lambda fault: _LOG.error("planning failed", exc_info=fault))
+        self.verbs = Verbs(self._window, workplace)
+        opened.workbench.remember(SettingName.LAST_SURVEY, str(opened.stored.id))
+
+    def _fail(self, fault: Exception) -> None:
+        if not isinstance(fault, InputFault | StoreFault):
+            _LOG.error("opening failed", exc_info=fault)
+        reason = str(fault) if isinstance(fault, InputFault | StoreFault) else tr("The program met a fault of its own.")
+        self._window.waiting_label.setText(tr("The book of surveys cannot be opened."))
+        self._window.show_trouble(reason, (Offer(tr("Try again"), self.start),))
+
+
+def survey_to_show(workbench: Workbench, survey: Survey | None) -> StoredSurvey:
+    """Return the survey to start with, put into the book if it is not there yet."""
+    from spoutline.book.records import SettingName
+
+    entries = workbench.surveys()
+    if survey is not None:
+        for entry in entries:
+            if entry.name == survey.site.name:
+                stored = workbench.open_survey(entry.id)
+                if stored.survey == survey:  # started twice with the same file: go on where it was
+                    return stored
+        return workbench.create_survey(survey)
+    if not entries:
+        return workbench.create_survey(workbench.demo_survey())
+    last = workbench.setting(SettingName.LAST_SURVEY)
+    known = {str(entry.id): entry.id for entry in entries}
+    return workbench.open_survey(known.get(last or "", entries[0].id))
+
+
+def units_to_show(remembered: str | None, survey: Survey) -> UnitSystem:
+    """Return the unit system used last; at the first start the one usual where the site lies."""
+    from spoutline.units.accepted import UnitSystem
+
+    if remembered in tuple(UnitSystem):
+        return UnitSystem(str(remembered))
+    return UnitSystem.US if survey.site.jurisdiction.startswith("us") else UnitSystem.SI
+
+
+def log_folder() -> Path:
+    """Return the folder for the record of unexpected faults."""
+    import platformdirs
+
+    return Path(platformdirs.user_log_dir("spoutline", appauthor=False))
+
+
+class UnexpectedFault:
+    """Called for an exception that nobody handled: writes it down, tells the person plainly, and goes on."""
+
+    def __init__(self, window: MainWindow, folder: Path) -> None:
+        self._window, self._folder = window, folder
+        self._telling = False
+
+    def __call__(self, kind: type[BaseException], fault: BaseException, trace: TracebackType | None) -> None:
+        """Handle one exception."""
+        if issubclass(kind, KeyboardInterrupt):
+            self._window.close()
+            return
+        where = self._write_down(kind, fault, trace)
+        if self._telling:
+            return
+        self._telling = True
+        try:
+            self._tell(where)
+        finally:
+            self._telling = False
+
+    def _write_down(self, kind: type[BaseException], fault: BaseException, trace: TracebackType | None) -> Path | None:
+        import traceback
+
+        path = self._folder / "faults.log"
+        try:
+            self._folder.mkdir(parents=True, exist_ok=True)
+            with path.open("a", encoding="utf-8") as stream:
+                stream.write("".join(traceback.format_exception(kind, fault, trace)) + "\n")
+        except OSError:
+            return None
+        return path
+
+    def _tell(self, where: Path | None) -> None:
+        saved = self._window.save_label.text()
+        words = tr("The program met a fault of its own and did not finish the last step. Your survey: {state}.").format(
+            state=saved or tr("not open")
+        )
+        if where is not None:
+            words += " " + tr("The details for a report are in {path}.").format(path=where)
+        QMessageBox.warning(self._window, "Spoutline", words)

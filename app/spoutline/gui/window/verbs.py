@@ -1,0 +1,237 @@
+"""What each command of the window does: one call each."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import QDialog, QFileDialog
+
+from spoutline.book.records import SettingName, StoredSurvey
+from spoutline.gui.actions import ActionId
+from spoutline.gui.edits.positions import duplicate_position, free_label, remove_position
+from spoutline.gui.edits.question import Step
+from spoutline.gui.jobs import JobKey, JobKind, Ticket
+from spoutline.gui.pages.bill_page import file_stem, write_whole
+from spoutline.gui.session import Changed
+from spoutline.gui.window.main_window import MainWindow
+from spoutline.gui.window.workplace import Workplace
+from spoutline.gui.wording import tr
+from spoutline.model.faults import InputFault, StoreFault
+from spoutline.units.accepted import UnitSystem
+
+
+class Verbs:
+    """Binds the commands of the menu to the workplace."""
+
+    def __init__(self, window: MainWindow, workplace: Workplace) -> None:
+        self._window, self._workplace, self._session = window, workplace, workplace.session
+        drawing = workplace.side_panel.drawing
+        self._calls: dict[ActionId, Callable[[], object]] = {
+            ActionId.SURVEYS: self.open_surveys,
+            ActionId.NEW_SURVEY: self.new_survey,
+            ActionId.IMPORT_SURVEY: self.ask_and_read,
+            ActionId.EXPORT_SURVEY: self.ask_and_write,
+            ActionId.QUIT: window.close,
+            ActionId.UNDO: self._session.undo_stack.undo,
+            ActionId.REDO: self._session.undo_stack.redo,
+            ActionId.ADD_POSITION: self.add_position,
+            ActionId.DUPLICATE_POSITION: self.duplicate_position,
+            ActionId.RENAME_POSITION: self.rename_position,
+            ActionId.REMOVE_POSITION: self.remove_position,
+            ActionId.COPY_ANSWERS: self.copy_answers,
+            ActionId.PREVIOUS_STEP: lambda: workplace.move_step(-1),
+            ActionId.NEXT_STEP: lambda: workplace.move_step(1),
+            ActionId.PREVIOUS_POSITION: lambda: workplace.move_position(-1),
+            ActionId.NEXT_POSITION: lambda: workplace.move_position(1),
+            ActionId.SITE: lambda: workplace.show_step(Step.SITE),
+            ActionId.PART_QUESTION: workplace.show_part_question,
+            ActionId.BILL: workplace.show_bill,
+            ActionId.PROFILES: self.open_local_rules,
+            ActionId.UNITS_SI: lambda: self.use_units(UnitSystem.SI),
+            ActionId.UNITS_US: lambda: self.use_units(UnitSystem.US),
+            ActionId.ENLARGE: drawing.enlarge,
+            ActionId.REDUCE: drawing.reduce,
+            ActionId.FIT_DRAWING: drawing.show_whole,
+            ActionId.KEYS: self.show_keys,
+            ActionId.ABOUT: self.show_about,
+        }
+        for action_id, action in window.actions_by_id.items():
+            action.triggered.connect(self._caller(action_id))
+        workplace.site_panel.asked.connect(self.do)
+        self._session.changed.connect(self._on_changed)
+        self._show_units()
+
+    def do(self, action_id: ActionId) -> None:
+        """Carry out a command."""
+        self._calls[action_id]()
+
+    def _caller(self, action_id: ActionId) -> Callable[[], None]:
+        return lambda: self.do(action_id)
+
+    # surveys
+
+    def open_surveys(self) -> None:
+        """Show the surveys of the book and turn to the one chosen."""
+        from spoutline.gui.dialogs.surveys import SurveysDialog
+
+        dialog = SurveysDialog(self._session.workbench, self._session.stored.id, self._window)
+        dialog.exec()
+        self.turn_to(dialog.chosen)
+
+    def new_survey(self) -> None:
+        """Show the surveys of the book with the keyboard in the field for a new site's name."""
+        from spoutline.gui.dialogs.surveys import SurveysDialog
+
+        dialog = SurveysDialog(self._session.workbench, self._session.stored.id, self._window)
+        dialog.name_edit.setFocus()
+        dialog.exec()
+        self.turn_to(dialog.chosen)
+
+    def turn_to(self, stored: StoredSurvey | None) -> None:
+        """Turn to another survey; None stays with this one."""
+        if stored is not None:
+            self._session.open(stored)
+            self._remember(SettingName.LAST_SURVEY, str(stored.id))
+            self._workplace.show_step(Step.LIQUID)
+
+    def ask_and_read(self) -> None:
+        """Ask for a survey file and put it into the book."""
+        path, _ = QFileDialog.getOpenFileName(self._window, tr("Read a survey file"), "", "JSON (*.json)")
+        if path:
+            self.read_file(Path(path))
+
+    def read_file(self, path: Path) -> None:
+        """Put a survey file into the book and turn to it; every faulty field is named where it cannot be."""
+        workbench = self._session.workbench
+
+        def work(_: Ticket) -> StoredSurvey:
+            return workbench.create_survey(workbench.read_survey(path))
+
+        self._window.jobs.start(
+            JobKey(JobKind.FILE), work, self.turn_to, lambda fault: self._window.show_trouble(str(fault))
+        )
+
+    def ask_and_write(self) -> None:
+        """Ask for a place and write the survey there."""
+        name = f"{file_stem(self._session.survey.site.name)}.json"
+        path, _ = QFileDialog.getSaveFileName(self._window, tr("Write the survey"), name, "JSON (*.json)")
+        if path:
+            self.write_file(Path(path))
+
+    def write_file(self, path: Path) -> None:
+        """Write the survey into a file."""
+        text = self._session.workbench.survey_to_json(self._session.survey)
+        try:
+            write_whole(path, text.encode("utf-8"))
+        except StoreFault as fault:
+            self._window.show_trouble(str(fault))
+        else:
+            self._window.tell(tr("Written to {path}").format(path=path))
+
+    # positions
+
+    def add_position(self) -> None:
+        """Ask for names and add a position."""
+        survey, position = self._session.survey, self._session.position
+        proposal = free_label(survey, position.label)
+        self._ask_names("", proposal, position.dispenser, tr("Add a position"))
+
+    def rename_position(self) -> None:
+        """Ask for other names of the position."""
+        position = self._session.position
+        self._ask_names(position.label, position.label, position.dispenser, tr("Rename {0}").format(position.label))
+
+    def _ask_names(self, label: str, proposal: str, dispenser: str, text: str) -> None:
+        from spoutline.gui.dialogs.position_name import PositionNameDialog
+
+        dialog = PositionNameDialog(
+            self._session.survey, label, proposal=proposal, dispenser=dispenser, parent=self._window
+        )
+        if dialog.exec() == QDialog.DialogCode.Accepted and dialog.after is not None:
+            self._workplace.context.edit(dialog.after, text, dialog.new_label)
+
+    def duplicate_position(self) -> None:
+        """Add a position with the same answers and turn to it."""
+        label = self._session.label
+        try:
+            after, new_label = duplicate_position(self._session.survey, label)
+        except InputFault as fault:
+            self._window.show_trouble(str(fault))
+            return
+        self._workplace.context.edit(after, tr("Duplicate {0}").format(label), new_label)
+
+    def remove_position(self) -> None:
+        """Take the position off the site; undo brings it back, so nothing is asked."""
+        label = self._session.label
+        try:
+            after, focus = remove_position(self._session.survey, label)
+        except InputFault as fault:
+            self._window.show_trouble(str(fault))
+            return
+        self._workplace.context.edit(after, tr("Remove {0}").format(label), focus)
+
+    def copy_answers(self) -> None:
+        """Ask which answers go to which positions and copy them."""
+        from spoutline.gui.dialogs.copy_answers import CopyAnswersDialog
+
+        dialog = CopyAnswersDialog(self._session.survey, self._session.label, self._window)
+        if dialog.exec() == QDialog.DialogCode.Accepted and dialog.after is not None:
+            self._workplace.context.edit(dialog.after, tr("Copy answers of {0}").format(self._session.label))
+
+    # rules, units, help
+
+    def open_local_rules(self) -> None:
+        """Show the jurisdictions; plans are made anew where one was changed."""
+        from spoutline.gui.dialogs.local_rules import LocalRulesDialog
+
+        dialog = LocalRulesDialog(self._session.workbench, self._session.survey.site.jurisdiction, self._window)
+        dialog.exec()
+        if dialog.changed:
+            self.rules_changed()
+
+    def rules_changed(self) -> None:
+        """Plan anew with the rules as they are now."""
+        self._workplace.plans.forget()
+        self._workplace.bill_page.forget()
+        self._workplace.fetch_choices()
+
+    def use_units(self, system: UnitSystem) -> None:
+        """Show and read figures in another unit system, now and after the next start."""
+        self._session.use_units(system)
+        self._remember(SettingName.UNIT_SYSTEM, system.value)
+        self._show_units()
+
+    def show_keys(self) -> None:
+        """List all commands with their keys."""
+        from spoutline.gui.dialogs.keys import KeysDialog
+
+        KeysDialog(self._window).exec()
+
+    def show_about(self) -> None:
+        """Say what the program is for and what it leaves to others."""
+        import spoutline
+        from spoutline.gui.dialogs.keys import AboutDialog
+
+        advice = self._workplace.context.story.phrases.text["advice"]
+        AboutDialog(spoutline.__version__, advice, self._window).exec()
+
+    def _remember(self, name: SettingName, value: str) -> None:
+        try:
+            self._session.workbench.remember(name, value)
+        except StoreFault as fault:
+            self._window.show_trouble(str(fault))
+
+    def _on_changed(self, what: Changed) -> None:
+        if what & (Changed.SURVEY | Changed.UNITS):
+            self._show_units()
+
+    def _show_units(self) -> None:
+        system = self._session.display.system
+        self._window.actions_by_id[ActionId.UNITS_SI].setChecked(system is UnitSystem.SI)
+        self._window.actions_by_id[ActionId.UNITS_US].setChecked(system is UnitSystem.US)
+        self._window.units_label.setText(tr("Metric units") if system is UnitSystem.SI else tr("US units"))
+        name = self._session.survey.site.name
+        self._window.setWindowTitle(f"{name} – Spoutline")
+        QGuiApplication.setApplicationDisplayName("")

@@ -1,0 +1,295 @@
+"""The middle of the window once a survey is open: site, steps, pages, drawing."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QSplitter, QStackedWidget, QVBoxLayout, QWidget
+
+from spoutline.gui.edits.question import WALK, Option, Step
+from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
+from spoutline.gui.models.plans import Plans
+from spoutline.gui.pages.bill_page import BillPage, Report
+from spoutline.gui.pages.context import Context, Words
+from spoutline.gui.pages.set_page import SetPage
+from spoutline.gui.pages.side_panel import SidePanel
+from spoutline.gui.pages.site_panel import SitePanel
+from spoutline.gui.pages.step_page import PlacePage, SitePage, StepPage
+from spoutline.gui.session import Changed, Session
+from spoutline.gui.widgets.slot_strip import SlotFigure, SlotStrip
+from spoutline.gui.widgets.step_rail import StepRail
+from spoutline.gui.wording import tr
+from spoutline.model.plan import PositionPlan, SlotCount
+
+
+@dataclass(frozen=True, slots=True)
+class StepWords:
+    """What a step is called and what it is about."""
+
+    rail: str
+    title: str
+    lead: str
+
+
+_STEPS: dict[Step, StepWords] = {
+    Step.LIQUID: StepWords(
+        "Liquid", "Liquid and blend", "What flows through the hose decides listing class and seals."
+    ),
+    Step.DUTY: StepWords(
+        "Duty", "Duty and take-up", "What the hose serves, how it is stowed, and what the dispenser gives."
+    ),
+    Step.VAPOUR: StepWords(
+        "Vapour", "Vapour recovery", "What hangs there today, what is to hang there, and what the outlet offers."
+    ),
+    Step.PLACE: StepWords(
+        "Place and reach",
+        "Place and reach",
+        "Measure from the point on the ground below the outlet. The drawing follows.",
+    ),
+    Step.SET: StepWords("Set", "Set", ""),
+    Step.SITE: StepWords("Site", "Site data", "Counts for every position of the site."),
+}
+
+
+class Workplace(QWidget):
+    """Builds the pages over one session and brings the wanted one into view.
+
+    Signals
+    -------
+    page_changed()
+        Another page is in view.
+    """
+
+    page_changed = Signal()
+
+    def __init__(self, session: Session, jobs: Jobs, tell: Report, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.session = session
+        self.plans = Plans(session, jobs, self)
+        self.context = Context(session, self.plans, jobs, Words(session))
+        self._last_counts: dict[str, tuple[PositionPlan, tuple[SlotCount, ...] | None]] = {}
+        self.site_panel = SitePanel(self.context, self)
+        self.side_panel = SidePanel(self.context, self)
+        self.bill_page = BillPage(self.context, tell, self)
+        self.set_page = SetPage(self.context, self)
+        self.site_page = SitePage(self.context, tr(_STEPS[Step.SITE].title), tr(_STEPS[Step.SITE].lead), self)
+        self.step_pages: dict[Step, StepPage] = {Step.SITE: self.site_page}
+        for step in (Step.LIQUID, Step.DUTY, Step.VAPOUR):
+            self.step_pages[step] = StepPage(self.context, step, tr(_STEPS[step].title), tr(_STEPS[step].lead), self)
+        place = _STEPS[Step.PLACE]
+        self.place_page = PlacePage(self.context, tr(place.title), tr(place.lead), self)
+        self.step_pages[Step.PLACE] = self.place_page
+        self._build()
+        self.session.changed.connect(self._on_changed)
+        self.plans.updated.connect(self._on_updated)
+        self.refresh()
+        self.show_step(Step.LIQUID)
+
+    def _build(self) -> None:
+        self.rail = StepRail(tuple(tr(_STEPS[step].rail) for step in WALK), self)
+        self.rail.chosen.connect(lambda place: self.show_step(WALK[place]))
+        self.position_label = QLabel(self)
+        self.position_label.setObjectName("siteTitle")
+        self.position_label.setTextFormat(Qt.TextFormat.PlainText)
+        self.strip = SlotStrip(self)
+        self.walk_pages = QStackedWidget(self)
+        for step in (Step.LIQUID, Step.DUTY, Step.VAPOUR, Step.PLACE, Step.SITE):
+            self.walk_pages.addWidget(self.step_pages[step])
+        self.walk_pages.addWidget(self.set_page)
+        walk = QWidget(self)
+        column = QVBoxLayout(walk)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(8)
+        column.addWidget(self._head())
+        column.addWidget(self.walk_pages, 1)
+        column.addWidget(self.strip)
+        column.addLayout(self._foot())
+        self.walk = QSplitter(Qt.Orientation.Horizontal, self)
+        self.walk.setChildrenCollapsible(False)
+        self.walk.addWidget(walk)
+        self.walk.addWidget(self.side_panel)
+        self.walk.setSizes([640, 520])
+        self.walk.setStretchFactor(0, 1)
+        self.walk.setStretchFactor(1, 1)
+        self.views = QStackedWidget(self)
+        self.views.addWidget(self.walk)
+        self.views.addWidget(self.bill_page)
+        whole = QSplitter(Qt.Orientation.Horizontal, self)
+        whole.setChildrenCollapsible(False)
+        whole.addWidget(self.site_panel)
+        whole.addWidget(self.views)
+        whole.setSizes([230, 1180])
+        whole.setStretchFactor(1, 1)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(10, 8, 4, 8)
+        row.addWidget(whole)
+        self.site_panel.position_opened.connect(lambda _: self._leave_site_pages())
+
+    def _head(self) -> QWidget:
+        head = QFrame(self)
+        head.setObjectName("card")
+        row = QHBoxLayout(head)
+        row.setContentsMargins(12, 0, 14, 0)
+        row.addWidget(self.rail, 1)
+        row.addWidget(self.position_label)
+        return head
+
+    def _foot(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        row.setContentsMargins(0, 0, 8, 8)
+        self.back_button = QPushButton(tr("Back"), self)
+        self.back_button.setToolTip("Alt+Left")
+        self.back_button.clicked.connect(lambda: self.move_step(-1))
+        self.next_button = QPushButton(tr("Next"), self)
+        self.next_button.setObjectName("primary")
+        self.next_button.setToolTip("Alt+Right")
+        self.next_button.clicked.connect(lambda: self.move_step(1))
+        row.addWidget(self.back_button)
+        row.addStretch(1)
+        row.addWidget(self.next_button)
+        return row
+
+    @property
+    def step(self) -> Step:
+        """The step in view."""
+        shown = self.walk_pages.currentWidget()
+        return next((step for step, page in self.step_pages.items() if page is shown), Step.SET)
+
+    @property
+    def bill_is_shown(self) -> bool:
+        """Whether the bill is in view."""
+        return self.views.currentWidget() is self.bill_page
+
+    def show_step(self, step: Step) -> None:
+        """Bring a step, or the site's questions, into view."""
+        page: QWidget = self.set_page if step is Step.SET else self.step_pages[step]
+        self.views.setCurrentWidget(self.walk)
+        self.walk_pages.setCurrentWidget(page)
+        self.rail.show_place(WALK.index(step) if step in WALK else -1)
+        self.strip.setVisible(step is not Step.SITE)
+        self.back_button.setEnabled(step in WALK and step is not WALK[0])
+        self.next_button.setText(tr("Bill") if step is Step.SET else tr("Next"))
+        if step is Step.SET:
+            self.set_page.refresh()
+        else:
+            self.step_pages[step].refresh()
+        self.page_changed.emit()
+
+    def show_bill(self) -> None:
+        """Bring the bill of the site into view."""
+        self.views.setCurrentWidget(self.bill_page)
+        self.bill_page.refresh()
+        self.page_changed.emit()
+
+    def show_part_question(self) -> None:
+        """Bring the look-up of catalogue parts into view with the keyboard in its search field."""
+        self.show_step(Step.SET)
+        self.set_page.show_panel(self.set_page.why_not)
+        self.set_page.why_not.start()
+        self.set_page.why_not.focus_search()
+
+    def move_step(self, by: int) -> None:
+        """Go some steps on or back; after the last step comes the bill, after the site's questions the first step."""
+        if self.bill_is_shown:
+            if by < 0:
+                self.show_step(Step.SET)
+            return
+        if self.step is Step.SITE:
+            self.show_step(WALK[0])
+            return
+        place = WALK.index(self.step) + by
+        if place >= len(WALK):
+            self.show_bill()
+        elif place >= 0:
+            self.show_step(WALK[place])
+
+    def move_position(self, by: int) -> None:
+        """Turn to a position above or below in the order of the survey."""
+        labels = [position.label for position in self.session.survey.positions]
+        place = labels.index(self.session.label) + by
+        if 0 <= place < len(labels):
+            self.session.look_at(labels[place])
+            self._leave_site_pages()
+
+    def refresh(self) -> None:
+        """Show everything anew."""
+        self.site_panel.refresh()
+        self.side_panel.refresh()
+        self._show_head()
+        self._show_strip()
+
+    def fetch_choices(self) -> None:
+        """Ask the stores for the local rules and currencies that can be chosen."""
+        workbench = self.session.workbench
+
+        def work(_: Ticket) -> tuple[tuple[Option, ...], tuple[Option, ...]]:
+            profiles = workbench.profiles()
+            parts = workbench.search_parts("", None, 20)
+            currencies = sorted({price.currency for part in parts for price in part.prices})
+            return (
+                tuple(Option(profile.id, profile.title) for profile in profiles),
+                tuple(Option(currency, currency) for currency in currencies),
+            )
+
+        self.context.jobs.start(
+            JobKey(JobKind.CHOICES),
+            work,
+            lambda choices: self.site_page.show_choices(*choices),
+            lambda fault: self.strip.setToolTip(str(fault)),
+        )
+
+    def _leave_site_pages(self) -> None:
+        """A person who turns to a position wants to see it, not the site's questions or the bill."""
+        if self.bill_is_shown or self.step is Step.SITE:
+            self.show_step(Step.SET if self.bill_is_shown else Step.LIQUID)
+
+    def _show_head(self) -> None:
+        position = self.session.position
+        self.position_label.setText(f"{position.label} · {tr('dispenser')} {position.dispenser}")
+
+    def _show_strip(self) -> None:
+        label = self.session.label
+        plan = self.plans.plan(label)
+        if plan is None:
+            if not self.strip.figures:
+                self.strip.show_figures((), tr("Counting the parts that come into question…"))
+            return
+        before = self._counts_before(label, plan)
+        figures = tuple(
+            SlotFigure(
+                self.context.story.title(count.slot),
+                count.in_catalogue,
+                count.remaining,
+                next((old.remaining for old in before or () if old.slot is count.slot), None),
+            )
+            for count in plan.counts
+        )
+        self.strip.show_figures(figures, tr("No part comes into question while the answers contradict each other."))
+
+    def _counts_before(self, label: str, plan: PositionPlan) -> tuple[SlotCount, ...] | None:
+        """Return the counts of the plan before this one; kept as long as this plan is shown."""
+        known = self._last_counts.get(label)
+        if known is None:
+            self._last_counts[label] = (plan, None)
+            return None
+        last, before = known
+        if last is not plan:
+            before = last.counts
+            self._last_counts[label] = (plan, before)
+        return before
+
+    def _on_changed(self, what: Changed) -> None:
+        if what & (Changed.SURVEY | Changed.FOCUS | Changed.UNITS):
+            self._show_head()
+            if what & Changed.FOCUS:
+                self.strip.show_figures(())
+            self._show_strip()
+        if what is Changed.PART and self.step is Step.SET and not self.bill_is_shown:
+            why_not = self.set_page.why_not
+            if self.set_page.tabs.currentWidget() is not why_not:
+                self.set_page.show_panel(self.set_page.part_panel)
+
+    def _on_updated(self, label: str) -> None:
+        if label == self.session.label:
+            self._show_strip()
