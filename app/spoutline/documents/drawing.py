@@ -33,7 +33,8 @@ from spoutline.documents.shapes import (
     box_around,
 )
 from spoutline.explain.story import Story
-from spoutline.model.plan import HangingSet, PositionPlan
+from spoutline.model.check import CheckId
+from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import Slot
 from spoutline.model.survey import Position, Retrieval
@@ -60,7 +61,7 @@ def position_drawing(plan: PositionPlan, story: Story) -> Drawing:
     shapes: list[Shape] = list(around.shapes)
     notes: tuple[LineNote, ...] = ()
     if plan.chosen is not None:
-        hoses, notes = _hoses(position, plan.chosen.hanging_set)
+        hoses, notes = _hoses(position, plan.chosen, story)
         shapes.extend(hoses)
     elif is_on_reel(position):
         shapes.extend(reel_drum(outlet_place(position), position.reel.drum_diameter_m))
@@ -80,8 +81,9 @@ def position_drawing(plan: PositionPlan, story: Story) -> Drawing:
     )
 
 
-def _hoses(position: Position, hanging_set: HangingSet) -> tuple[tuple[Shape, ...], tuple[LineNote, ...]]:
+def _hoses(position: Position, judged: JudgedSet, story: Story) -> tuple[tuple[Shape, ...], tuple[LineNote, ...]]:
     """Return the set at rest, lightly, and in use with balloons; further fillers by their line alone."""
+    hanging_set = judged.hanging_set
     rest, rest_line = _at_rest(position, hanging_set)
     use, use_line = _in_use(position, hanging_set)
     others: list[Shape] = []
@@ -93,7 +95,28 @@ def _hoses(position: Position, hanging_set: HangingSet) -> tuple[tuple[Shape, ..
     drum: tuple[Shape, ...] = ()
     if is_on_reel(position):
         drum = reel_drum(outlet_place(position), position.reel.drum_diameter_m)
-    return (*others, *rest, *drum, *use), notes
+    clearances = (
+        *_clearance(rest_line, _value_of(judged, CheckId.GROUND_CLEARANCE_AT_REST), story),
+        *_clearance(use_line, _value_of(judged, CheckId.GROUND_CLEARANCE_IN_USE), story),
+    )
+    return (*others, *clearances, *rest, *drum, *use), notes
+
+
+def _value_of(judged: JudgedSet, check_id: CheckId) -> float | None:
+    return next((check.value for check in judged.checks if check.id is check_id), None)
+
+
+def _clearance(line: HoseLine, clearance_m: float | None, story: Story) -> tuple[Shape, ...]:
+    """Return the height of the lowest point, as the check has it; nothing where the hose reaches the ground."""
+    lowest = min(line.places, key=lambda place: place.y_m)
+    if clearance_m is None or clearance_m <= 0.0 or lowest.y_m <= 0.0:
+        return ()
+    foot = Place(lowest.x_m, 0.0)
+    text = story.show(clearance_m, Dimension.LENGTH)
+    return (
+        Path(places=(foot, lowest), ink=Ink.MEASURE, weight=Weight.HAIR),
+        Label(at=foot, text=text, anchor=Anchor.START, offset_pt=(3.0, 3.0), size_pt=6.6),
+    )
 
 
 def _at_rest(position: Position, hanging_set: HangingSet) -> tuple[tuple[Shape, ...], HoseLine]:
@@ -155,10 +178,14 @@ def _cord(position: Position) -> tuple[Shape, ...]:
 def _points(position: Position) -> tuple[Shape, ...]:
     """Return the outlet and every filler, each filler with its name."""
     shapes: list[Shape] = [Dot(centre=outlet_place(position), radius_pt=2.0, ink=Ink.STATION)]
+    nearest = min(filler.distance_m for filler in position.fillers)
     for filler in position.fillers:
         place = Place(filler.distance_m, filler.height_m)
         shapes.append(Dot(centre=place, radius_pt=2.2, ink=Ink.VEHICLE))
-        shapes.append(Label(at=place, text=filler.label, anchor=Anchor.START, offset_pt=(5.0, 5.0)))
+        # names stand inside the vehicle, below the line of the filler's height
+        near = filler.distance_m == nearest
+        anchor, offset = (Anchor.START, 10.0) if near else (Anchor.END, -6.0)
+        shapes.append(Label(at=place, text=filler.label, anchor=anchor, offset_pt=(offset, -17.0)))
     return tuple(shapes)
 
 

@@ -32,6 +32,7 @@ class PaperWord(StrEnum):
     PRICE = "price"
     TOTAL = "total"
     TOTAL_NOTE = "total_note"
+    NO_PRICE = "no_price"
     UNPRICED = "unpriced"
     WHOLE_SITE = "whole_site"
     NO_PARTS = "no_parts"

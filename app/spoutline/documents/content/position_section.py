@@ -107,6 +107,7 @@ def _drawing_blocks(plan: PositionPlan, story: Story) -> Iterator[Block]:
         yield Paragraph(note, Role.NOTE)
     chart = flow_chart(plan, story)
     if chart is not None:
+        yield Heading(story.word(Word.FLOW_CURVE), 2)
         yield Figure(chart, chart.description)
 
 
@@ -117,9 +118,9 @@ def _finding_blocks(plan: PositionPlan, story: Story) -> Iterator[Block]:
         yield Paragraph(story.word(Word.NO_FINDINGS))
         return
     columns = (
-        Column(story.word(Word.WEIGHT), 0.8),
-        Column(story.word(Word.SUBJECT), 1.4),
-        Column(story.word(Word.FINDING), 4.2),
+        Column(story.word(Word.WEIGHT), 1.2),
+        Column(story.word(Word.SUBJECT), 1.2),
+        Column(story.word(Word.FINDING), 4.0),
         Column(story.word(Word.SOURCE), 2.2),
     )
     rows = tuple(

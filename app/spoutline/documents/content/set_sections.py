@@ -34,7 +34,7 @@ def parts_blocks(plan: PositionPlan, currency: str, story: Story) -> Iterator[Bl
         Column(story.word(Word.PART_NUMBER), 1.4),
         Column(story.word(Word.MAKER), 1.2),
         Column(story.word(Word.PART_NAME), 2.4),
-        *price_columns(story),
+        *price_columns(currency, story),
     )
     links = plan.chosen.hanging_set.links
     rows = [

@@ -18,6 +18,7 @@ from spoutline.documents.content.blocks import (
     Table,
 )
 from spoutline.documents.totals import BillLine, Total, position_lines, site_lines, total_of
+from spoutline.explain.money import money_text
 from spoutline.explain.paper_words import PaperWord as Word
 from spoutline.explain.story import Story
 from spoutline.explain.texts import Named
@@ -43,20 +44,23 @@ def position_liquid(position: Position, story: Story) -> str:
     return story.liquid(Liquid(position.liquid.family, position.liquid.blend_percent))
 
 
-def price_columns(story: Story) -> tuple[Column, ...]:
+def price_columns(currency: str, story: Story) -> tuple[Column, ...]:
     """Return the last columns of every parts table: quantity, unit price, sum, lead time."""
     return (
         Column(story.word(Word.QUANTITY), 0.5, Alignment.RIGHT),
-        Column(story.word(Word.UNIT_PRICE), 1.15, Alignment.RIGHT),
-        Column(story.word(Word.SUM), 1.15, Alignment.RIGHT),
-        Column(story.word(Word.LEAD_TIME), 1.0, Alignment.RIGHT),
+        Column(f"{story.word(Word.UNIT_PRICE)}, {currency}", 1.05, Alignment.RIGHT),
+        Column(f"{story.word(Word.SUM)}, {currency}", 1.15, Alignment.RIGHT),
+        Column(story.word(Word.LEAD_TIME), 1.05, Alignment.RIGHT),
     )
 
 
 def price_cells(line: BillLine, currency: str, story: Story) -> tuple[str, ...]:
     """Return the cells under ``price_columns``."""
-    each = story.money(line.unit_minor, currency)
-    total = "" if line.sum_minor is None else story.money(line.sum_minor, currency)
+    if line.unit_minor is None or line.sum_minor is None:
+        each, total = story.word(Word.NO_PRICE), ""
+    else:
+        each = money_text(line.unit_minor, currency, with_currency=False)
+        total = money_text(line.sum_minor, currency, with_currency=False)
     return (str(line.quantity), each, total, story.days(line.part.lead_time_days))
 
 
@@ -64,7 +68,7 @@ def total_row(total: Total, currency: str, columns: int, story: Story) -> Row:
     """Return the closing row of a parts table of ``columns`` columns that ends in ``price_columns``."""
     cells = [""] * columns
     cells[0] = story.word(Word.TOTAL)
-    cells[-2] = story.money(total.minor, currency)
+    cells[-2] = money_text(total.minor, currency, with_currency=False)
     cells[-1] = story.days(total.longest_lead_time_days)
     return Row(tuple(cells), Emphasis.TOTAL)
 
@@ -138,7 +142,7 @@ def _consolidated(site_plan: SitePlan, story: Story) -> Iterator[Block]:
         Column(story.word(Word.PART_NUMBER), 1.5),
         Column(story.word(Word.MAKER), 1.3),
         Column(story.word(Word.PART_NAME), 2.7),
-        *price_columns(story),
+        *price_columns(currency, story),
     )
     rows = [
         Row((line.part.number, line.part.maker, line.part.name, *price_cells(line, currency, story))) for line in lines

@@ -108,7 +108,7 @@ def _table_rules(block: blocks.Table) -> list[tuple[Any, ...]]:
         ("LINEBELOW", (0, 1), (-1, -1), 0.3, styles.RULE),
         ("TOPPADDING", (0, 0), (-1, -1), 2.6),
         ("BOTTOMPADDING", (0, 0), (-1, -1), 2.8),
-        ("LEFTPADDING", (0, 0), (-1, -1), 3),
+        ("LEFTPADDING", (0, 0), (-1, -1), 6),
         ("RIGHTPADDING", (0, 0), (-1, -1), 3),
         ("LEFTPADDING", (0, 0), (0, -1), 0),
         ("RIGHTPADDING", (-1, 0), (-1, -1), 0),
