@@ -55,6 +55,7 @@ class HangingSet:
 class AlternativeKind(StrEnum):
     """How an alternative differs from the chosen set."""
 
+    LOWEST_PRICE = "lowest_price"  # keeps every must, gives up shoulds
     NEXT_CHEAPEST = "next_cheapest"
     RECONNECTABLE = "reconnectable"
     SINGLE_USE = "single_use"

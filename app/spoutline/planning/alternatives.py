@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 
 from spoutline.model.plan import Alternative, AlternativeKind, HangingSet, JudgedSet
-from spoutline.model.requirement import Slot
+from spoutline.model.requirement import RequirementId, Slot
 from spoutline.planning.assembly import Objective, Wish
 from spoutline.planning.choice import Choice, Chooser
 from spoutline.planning.pool import JudgedPart
@@ -110,6 +110,7 @@ class AlternativeFinder:
             judged = self.chooser.first(idea.wish, self.choice.dropped)
             if judged is not None and idea.worth(judged.hanging_set):
                 yield idea.kind, judged
+        yield from self._lowest_price()
         yield from self._sooner()
         yield from self._one_maker()
         yield from self._next_cheapest()
@@ -119,6 +120,14 @@ class AlternativeFinder:
         most = loss_pa(self.chosen) * (1 - _WORTH_SHOWING)
         wish = replace(self.wish, objective=Objective.PRESSURE_LOSS)
         yield _Idea(AlternativeKind.LOWER_PRESSURE_LOSS, wish, lambda found: loss_pa(found) <= most)
+
+    def _lowest_price(self) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
+        """Give up every should: what keeping them costs becomes visible."""
+        everything = frozenset(RequirementId)
+        wish = replace(self.chooser.wish(everything), regrets_weigh=False)
+        judged = self.chooser.first(wish, everything)
+        if judged is not None and judged.hanging_set.price_minor < self.chosen.price_minor:
+            yield AlternativeKind.LOWEST_PRICE, judged
 
     def _sooner(self) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
         """Find the shortest lead time that still gives a set, by halving the list of lead times met."""

@@ -40,13 +40,15 @@ class Wish:
     """One question to the search.
 
     ``lines`` are the requirement lines in force: a part that breaks one of them is left out, a set limit that serves
-    one of them holds. ``keep`` narrows the parts further. An objective may be any load sum.
+    one of them holds. ``keep`` narrows the parts further. An objective may be any load sum. Broken should-rules of
+    parts outweigh every objective unless ``regrets_weigh`` is False.
     """
 
     lines: frozenset[RequirementId]
     limits: tuple[SetLimit, ...]
     keep: Callable[[JudgedPart], bool] = _everything
     objective: Objective | Load = Objective.PRICE
+    regrets_weigh: bool = True
 
 
 @dataclass
@@ -159,14 +161,14 @@ class ChainSearch:
         price = part.price_minor(self.requirement.site.currency) or 0
         match wish.objective:
             case Load() as load:
-                return round(figures.loads(above_breakaway=above)[load] * 1e6)
+                own = round(figures.loads(above_breakaway=above)[load] * 1e6)
             case Objective.MASS:
                 own = round(part.mass_kg * 1e4) * _TIE + price
             case Objective.PRESSURE_LOSS:
                 own = round(figures.loss_hot_pa) * _TIE + price
             case Objective.PRICE:
                 own = price
-        return candidate.regrets * _REGRET + own
+        return own + (candidate.regrets * _REGRET if wish.regrets_weigh else 0)
 
     def _hanging_set(self, path: Path) -> HangingSet:
         slots: list[Slot] = []

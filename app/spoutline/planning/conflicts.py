@@ -55,10 +55,11 @@ _HARDEST_FIRST = (
     RequirementId.DECISION,
 )
 _NEAREST_SHOWN = 3
+_NUMBERS_SAY_ALL = (RequirementId.HOSE_LENGTH,)  # its part rule follows from the sum
 
 
 class ConflictFinder:
-    """Explains an empty search over the whole pool; a conflict of ``k`` lines costs about ``2 k log2(37 / k)`` searches."""
+    """Explains an empty search; a conflict of ``k`` out of ``n`` lines costs about ``2 k log2(n / k)`` searches."""
 
     def __init__(self, search: ChainSearch) -> None:
         self.search = search
@@ -136,19 +137,19 @@ class ConflictFinder:
     ) -> Relaxation:
         best = self._best(lines)
         limit = next((one for one in self.limits if one.requirement is line), None)
-        if limit is None or any(line in candidate.forbidden_by for candidate in self._parts_of(best)):
+        if limit is None or (line not in _NUMBERS_SAY_ALL and self._uses_forbidden(best, line)):
             return _whole_line(line, best, also)
         nearest = self.search.cheapest(Wish(lines, self.limits, objective=limit.load))
         return self._numeric(limit, nearest, also) if nearest else _whole_line(line, best, also)
 
-    def _parts_of(self, hanging_set: HangingSet | None) -> list[JudgedPart]:
+    def _uses_forbidden(self, hanging_set: HangingSet | None, line: RequirementId) -> bool:
+        """Say whether a set holds a part that the line forbids by a rule: then no figure alone would free it."""
         chosen = {(link.slot, link.part.number) for link in hanging_set.links} if hanging_set else set()
-        return [
-            candidate
+        return any(
+            line in candidate.forbidden_by and (candidate.slot, candidate.part.number) in chosen
             for judged in self.search.pool.slots.values()
             for candidate in judged
-            if (candidate.slot, candidate.part.number) in chosen
-        ]
+        )
 
     def _numeric(self, limit: SetLimit, nearest: HangingSet, also: tuple[RequirementId, ...]) -> Relaxation:
         return Relaxation(

@@ -1,0 +1,27 @@
+"""The real catalogue and rule tables, compiled once."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from spoutline.catalogue.build import ensure_catalogue
+from spoutline.catalogue.store import CatalogueStore
+from spoutline.model.limit import RuleTables
+from spoutline.ruletables.load import load_rule_tables
+
+TOP = Path(__file__).parents[2]
+
+
+@pytest.fixture(scope="session")
+def catalogue(tmp_path_factory: pytest.TempPathFactory) -> CatalogueStore:
+    """Compile the invented catalogue into a fresh database."""
+    place = tmp_path_factory.mktemp("catalogue") / "catalogue.db"
+    return ensure_catalogue(f"sqlite:///{place}", TOP / "catalog")
+
+
+@pytest.fixture(scope="session")
+def us_tables() -> RuleTables:
+    """Load the general US profile."""
+    return load_rule_tables("us_general", resources=TOP / "resources", own_profiles=None)

@@ -1,0 +1,49 @@
+"""A part store over a plain list, for tests."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from spoutline.model.part import Part, PartKind, PartStatus
+from spoutline.planning.protocols import CandidateFilter
+
+
+class ListStore:
+    """The parts it is given, filtered one by one."""
+
+    def __init__(self, parts: Iterable[Part]) -> None:
+        self.all = tuple(sorted(parts, key=lambda part: part.number))
+
+    def edition(self) -> str:
+        return "list"
+
+    def candidates(self, wanted: CandidateFilter) -> tuple[Part, ...]:
+        return tuple(part for part in self.all if passes(part, wanted))
+
+    def count(self, kind: PartKind) -> int:
+        return sum(part.kind is kind for part in self.all)
+
+    def part(self, number: str) -> Part | None:
+        return next((part for part in self.all if part.number == number), None)
+
+    def parts(self, numbers: Sequence[str]) -> tuple[Part, ...]:
+        return tuple(part for part in self.all if part.number in numbers)
+
+    def currencies(self) -> tuple[str, ...]:
+        return tuple(sorted({price.currency for part in self.all for price in part.prices}))
+
+    def nearest_numbers(self, number: str) -> tuple[str, ...]:
+        return ()
+
+
+def passes(part: Part, wanted: CandidateFilter) -> bool:
+    """Judge the filter from its meaning."""
+    return (
+        part.kind is wanted.kind
+        and wanted.path in (None, part.path)
+        and (wanted.listing_class is None or wanted.listing_class in part.listings)
+        and (wanted.scheme is None or wanted.scheme in part.schemes)
+        and (wanted.temperature_low_c is None or part.temperature_minimum_c <= wanted.temperature_low_c)
+        and (wanted.temperature_high_c is None or part.temperature_maximum_c >= wanted.temperature_high_c)
+        and not (wanted.active_only and part.status is not PartStatus.ACTIVE)
+    )

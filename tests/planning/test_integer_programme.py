@@ -1,0 +1,56 @@
+"""Over the whole catalogue the chosen set costs what an independent integer solver finds."""
+
+from __future__ import annotations
+
+import pytest
+
+from planning.integer_programme import REGRET, Programme
+from planning.surveys import ALL_THAT_FIT
+from spoutline.calc.hanging_curve import longest_clear_length
+from spoutline.catalogue.store import CatalogueStore
+from spoutline.model.finding import Severity, Verdict
+from spoutline.model.limit import LimitId, RuleTables
+from spoutline.model.requirement import Requirement
+from spoutline.model.survey import Position, Retrieval
+from spoutline.planning.desk import Desk
+from spoutline.planning.plan_position import plan_position
+from spoutline.rules.part_rules import judge_part
+from spoutline.rules.requirement import requirement_for
+
+
+def longest_clear_m(position: Position, clearance_m: float) -> float:
+    """Return the longest chain that hangs clear at every filler, and on the hook of a free hose."""
+    ends = [(one.distance_m, one.height_m) for one in position.fillers if one.height_m > clearance_m]
+    if position.retrieval is Retrieval.NONE and position.duty != "reel":
+        ends.append((position.hook.distance_m, position.hook.height_m))
+    lengths = [
+        longest_clear_length(
+            distance_m=distance,
+            start_height_m=position.outlet.height_m,
+            end_height_m=height,
+            clearance_m=clearance_m,
+        )
+        for distance, height in ends
+    ]
+    return min((length or 0.0 for length in lengths), default=1e9)
+
+
+@pytest.mark.parametrize("name", ["car", "car_e85", "truck", "balance", "reel", "def"])
+def test_the_chosen_set_is_the_integer_optimum_of_the_whole_catalogue(
+    name: str, catalogue: CatalogueStore, us_tables: RuleTables
+) -> None:
+    survey = ALL_THAT_FIT[name]
+    position = survey.positions[0]
+    requirement = requirement_for(position, survey.site, us_tables)
+    assert isinstance(requirement, Requirement)
+    clearance = longest_clear_m(position, us_tables.jurisdiction.number(LimitId.GROUND_CLEARANCE))
+    optimum = Programme(requirement, us_tables, catalogue, clearance_m=clearance).best()
+    plan = plan_position(position, survey.site, Desk(us_tables, catalogue), with_alternatives=False)
+    assert plan.chosen is not None
+    assert optimum is not None
+    regrets = sum(
+        one.severity is Severity.SHOULD and one.verdict is Verdict.BROKEN
+        for link in plan.chosen.hanging_set.links
+        for one in judge_part(link.part, link.slot, requirement, us_tables)
+    )
+    assert regrets * REGRET + plan.chosen.hanging_set.price_minor == pytest.approx(optimum, abs=0.5)
