@@ -24,7 +24,7 @@ if TYPE_CHECKING:
     from spoutline.model.survey import Position, Survey
     from spoutline.planning.desk import Desk
     from spoutline.planning.protocols import Progress
-    from spoutline.ruletables.cautions import CautionTable
+    from spoutline.ruletables.cautions import Caution
     from spoutline.units.display import Display
 
 DEFAULT_DEMO = "small_town"
@@ -268,12 +268,12 @@ class Workbench:
 
         return Story(self._read_phrasebook(), display)
 
-    def cautions(self) -> CautionTable:
-        """Return the table from which installer caution sheets are made."""
+    def cautions(self) -> tuple[Caution, ...]:
+        """Return the rows from which installer caution sheets are made."""
         from spoutline import assets
-        from spoutline.ruletables.cautions import load_caution_table
+        from spoutline.ruletables.cautions import load_cautions
 
-        return load_caution_table(assets.resources_folder())
+        return load_cautions(assets.resources_folder())
 
     def bill_pdf(self, site_plan: SitePlan, display: Display, dated: date | None = None) -> bytes:
         """Return the bill with checks, drawings and caution sheet as PDF; the same bytes for the same arguments."""
