@@ -9,7 +9,6 @@ from enum import IntEnum
 from functools import cached_property
 
 from spoutline.calc.constants import STANDARD_GRAVITY
-from spoutline.calc.hanging_curve import longest_clear_length
 from spoutline.calc.liquids import LiquidState
 from spoutline.model.check import CheckId
 from spoutline.model.finding import Severity
@@ -18,7 +17,6 @@ from spoutline.model.part import Part
 from spoutline.model.plan import HangingSet
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import Requirement, RequirementId, Slot
-from spoutline.model.survey import Retrieval
 from spoutline.rules.figures import (
     BREAKAWAY_SLOTS,
     PartFigures,
@@ -29,7 +27,9 @@ from spoutline.rules.figures import (
     rise_m,
     states_for,
 )
-from spoutline.rules.hose_requirement import is_on_reel
+from spoutline.rules.hanging import longest_at_rest_m, longest_in_use_m
+
+_BISECTED_M = 2e-4  # the longest chain on a cord is bisected; within this the full check arbitrates
 
 
 class Load(IntEnum):
@@ -142,22 +142,13 @@ class LoadModel:
             yield SetLimit(Load.CLEARANCE, RequirementId.GROUND_CLEARANCE, Severity.SHOULD, longest, length)
 
     def _longest_clear_m(self) -> float | None:
-        """Return the longest chain (m) that hangs clear on the hook and at every filler; None where none is asked."""
-        position = self.requirement.position
-        clearance = self.tables.jurisdiction.number(LimitId.GROUND_CLEARANCE)
-        ends = [(one.distance_m, one.height_m) for one in position.fillers if one.height_m > clearance]
-        if position.retrieval is Retrieval.NONE and not is_on_reel(position):
-            ends.append((position.hook.distance_m, position.hook.height_m))
-        found = [
-            longest_clear_length(
-                distance_m=distance,
-                start_height_m=position.outlet.height_m,
-                end_height_m=height,
-                clearance_m=clearance,
-            )
-            for distance, height in ends
-        ]
-        return min((length if length is not None else 0.0 for length in found), default=None)
+        """Return the longest chain (m) that hangs clear at rest and in use; None where nothing hangs."""
+        jurisdiction = self.tables.jurisdiction
+        at_rest = longest_at_rest_m(self.requirement, jurisdiction)
+        if at_rest is None:
+            return 0.0  # hook or outlet itself is too low: no chain hangs clear
+        longest = min(at_rest, longest_in_use_m(self.requirement, jurisdiction))
+        return None if math.isinf(longest) else longest + _BISECTED_M
 
     def _pull_limits(self) -> Iterable[SetLimit]:
         force = Dimension.FORCE
