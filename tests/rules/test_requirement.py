@@ -1,0 +1,338 @@
+"""What a position asks of its set, line by line."""
+
+from __future__ import annotations
+
+import math
+from typing import Any
+
+import pytest
+
+from rules.stations import changed, derived, position, refused, site, tables
+from spoutline.model.finding import Severity, Verdict
+from spoutline.model.liquid import LiquidFamily
+from spoutline.model.part import HoseConstruction, NozzleService
+from spoutline.model.port import FlowPath
+from spoutline.model.requirement import RefusalStatus, Requirement, RequirementId, Slot, WayOut
+from spoutline.model.survey import (
+    Climate,
+    Duty,
+    Filler,
+    Outlet,
+    OutletDirection,
+    Retrieval,
+    Service,
+    Supply,
+    VapourStatus,
+)
+from spoutline.rules.registry import RULES, RuleId
+from spoutline.rules.turn import turn_angle_rad
+
+DIESEL, DEF = LiquidFamily.DIESEL, LiquidFamily.DEF
+FOOT = 0.3048  # exact, NIST SP 811
+LONG_CHAIN = (Slot.WHIP_HOSE, Slot.BREAKAWAY, Slot.CURB_HOSE, Slot.SWIVEL, Slot.NOZZLE)
+
+
+def ids(requirement: Requirement) -> list[str]:
+    return [found.rule_id for found in requirement.findings]
+
+
+def test_every_line_names_a_declared_rule_and_a_source() -> None:
+    for family, blend in ((LiquidFamily.GASOLINE, 15.0), (DIESEL, 20.0), (DEF, 0.0)):
+        requirement = derived(position(family, blend))
+        assert len({line.id for line in requirement.lines}) == len(requirement.lines)
+        for line in requirement.lines:
+            rule = RULES[RuleId(line.rule_id)]
+            assert rule.requirement is line.id
+            assert line.source
+            assert {fact.name for fact in line.facts} <= set(rule.facts)
+            assert set(line.limit_ids) <= set(rule.limits)
+
+
+def test_a_plain_car_position_hangs_whip_breakaway_curb_hose_swivel_nozzle() -> None:
+    requirement = derived(position())
+    assert requirement.chain == LONG_CHAIN
+    assert not requirement.breakaway_at_nozzle
+
+
+@pytest.mark.parametrize(
+    "fields", [{"retrieval": Retrieval.RETRACTOR}, {"retrieval": Retrieval.REEL}, {"duty": Duty.REEL}]
+)
+def test_a_retrieved_hose_parts_at_the_nozzle(fields: dict[str, Any]) -> None:
+    # Okla. 165:26-2-91(d): between where the retriever is attached and the nozzle
+    requirement = derived(position(DIESEL, 0, **fields))
+    assert requirement.chain == (Slot.CURB_HOSE, Slot.SWIVEL_BREAKAWAY, Slot.NOZZLE)
+    assert requirement.breakaway_at_nozzle
+
+
+@pytest.mark.parametrize(("distance_m", "at_nozzle"), [(6.0, False), (9.0, True)])
+def test_only_a_long_marine_hose_parts_at_the_nozzle(distance_m: float, at_nozzle: bool) -> None:
+    # 26 ft = 7.92 m (NIST HB 44 UR.1.1.2, memory) stands between the two
+    boat = position(DIESEL, 0, duty=Duty.MARINE, filler=Filler(distance_m=distance_m, height_m=0.5))
+    assert derived(boat).breakaway_at_nozzle is at_nozzle
+    truck = position(DIESEL, 0, duty=Duty.TRUCK, filler=Filler(distance_m=distance_m, height_m=0.5))
+    assert not derived(truck).breakaway_at_nozzle
+
+
+def test_a_coaxial_chain_has_no_swivel_of_its_own() -> None:
+    balance = position(vapour_wanted=VapourStatus.BALANCE)
+    assert derived(balance).chain == (Slot.WHIP_HOSE, Slot.BREAKAWAY, Slot.CURB_HOSE, Slot.NOZZLE)
+    assert derived(balance).swivel_planes is None
+    assist = position(vapour_wanted=VapourStatus.VACUUM_ASSIST, retrieval=Retrieval.RETRACTOR)
+    assert derived(assist).chain == (Slot.CURB_HOSE, Slot.BREAKAWAY, Slot.NOZZLE)
+    assert derived(assist).path is FlowPath.VACUUM_ASSIST
+
+
+@pytest.mark.parametrize(
+    ("family", "duty", "services"),
+    [
+        (LiquidFamily.GASOLINE, Duty.CAR, {NozzleService.GASOLINE}),
+        (LiquidFamily.GASOLINE, Duty.MARINE, {NozzleService.GASOLINE}),
+        (DIESEL, Duty.CAR, {NozzleService.DIESEL_CAR}),
+        (LiquidFamily.KEROSENE, Duty.CAR, {NozzleService.DIESEL_CAR}),
+        (DIESEL, Duty.TRUCK, {NozzleService.DIESEL_TRUCK}),
+        (LiquidFamily.FUEL_OIL, Duty.REEL, {NozzleService.DIESEL_CAR, NozzleService.DIESEL_TRUCK}),
+        (DEF, Duty.TRUCK, {NozzleService.DEF}),
+    ],
+)
+def test_the_duty_decides_the_filler_that_the_nozzle_meets(
+    family: LiquidFamily, duty: Duty, services: set[NozzleService]
+) -> None:
+    requirement = derived(position(family, 0, duty=duty))
+    assert requirement.nozzle_services == services
+
+
+@pytest.mark.parametrize(
+    ("family", "duty", "low_inch", "high_inch"),
+    [
+        (LiquidFamily.GASOLINE, Duty.CAR, 0.807, 0.840),  # SAE J285:2007; 40 CFR 1090.1550
+        (DIESEL, Duty.CAR, 0.929, 0.937),  # SAE J285:2007
+        (DIESEL, Duty.TRUCK, 1.122, 1.250),  # SAE J285:2007
+        (DIESEL, Duty.MARINE, 0.929, 1.250),  # SAE J285:2007, both diesel spouts
+    ],
+)
+def test_the_spout_window_follows_liquid_and_duty(
+    family: LiquidFamily, duty: Duty, low_inch: float, high_inch: float
+) -> None:
+    spout = derived(position(family, 0, duty=duty)).spout
+    assert (spout.minimum, spout.maximum) == pytest.approx((low_inch * 0.0254, high_inch * 0.0254))
+
+
+def test_a_latch_is_planned_only_where_wanted_and_allowed() -> None:
+    allowed = derived(position(hold_open_wanted=True))
+    assert allowed.hold_open
+    assert allowed.no_pressure_device  # NFPA 30A (secondary): a latch comes with the device
+    assert not derived(position()).hold_open
+    assert not derived(position()).no_pressure_device
+
+
+@pytest.mark.parametrize("fields", [{"duty": Duty.MARINE}, {"overhead": True}])
+def test_a_latch_that_is_not_allowed_is_refused_visibly_and_planned_without(fields: dict[str, Any]) -> None:
+    # 29 CFR 1910.106(g)(4) for boats and IFC 2306.7.6 for overhead hoses (memory)
+    requirement = derived(position(hold_open_wanted=True, **fields))
+    assert not requirement.hold_open
+    found = next(found for found in requirement.findings if found.rule_id == RuleId.HOLD_OPEN_NOT_ALLOWED)
+    assert (found.severity, found.verdict) == (Severity.MUST, Verdict.NOTE)
+
+
+def test_prepay_and_unattended_service_ask_for_the_no_pressure_device() -> None:
+    # NFPA 30A (secondary): where flow can be stopped elsewhere
+    assert derived(position(prepay=True)).no_pressure_device
+    assert derived(position(), site(service=Service.UNATTENDED)).no_pressure_device
+
+
+def test_a_manual_nozzle_is_accepted_only_in_the_cases_of_the_profile() -> None:
+    reel = position(LiquidFamily.FUEL_OIL, 0, duty=Duty.REEL)
+    assert not derived(reel, site(service=Service.ATTENDED)).automatic
+    assert derived(reel, site(service=Service.SELF)).automatic
+    assert derived(position(), site(service=Service.ATTENDED)).automatic
+
+
+@pytest.mark.parametrize("family", [DIESEL, LiquidFamily.KEROSENE, LiquidFamily.FUEL_OIL, DEF])
+def test_vapour_recovery_for_anything_but_gasoline_is_a_contradiction(family: LiquidFamily) -> None:
+    refusal = refused(position(family, 0, vapour_wanted=VapourStatus.BALANCE))
+    assert refusal.status is RefusalStatus.CONTRADICTION
+    assert refusal.ways_out == (WayOut.DROP_VAPOUR_RECOVERY,)
+
+
+def test_a_profile_that_keeps_recovery_refuses_its_removal() -> None:
+    refusal = refused(position(vapour_today=VapourStatus.BALANCE), rule_tables=tables("us_vapour_rules"))
+    assert refusal.status is RefusalStatus.NOT_ALLOWED
+    assert refusal.ways_out[0] is WayOut.KEEP_VAPOUR_RECOVERY
+    kept = position(vapour_today=VapourStatus.BALANCE, vapour_wanted=VapourStatus.BALANCE)
+    assert derived(kept, rule_tables=tables("us_vapour_rules")).path is FlowPath.BALANCE
+
+
+def test_where_recovery_is_required_a_position_without_any_is_asked_for_its_exemption() -> None:
+    # CARB NVR-1: exempt sites have low-permeation hose and enhanced conventional nozzles
+    requirement = derived(position(), rule_tables=tables("us_vapour_rules"))
+    found = next(found for found in requirement.findings if found.rule_id == RuleId.VAPOUR_EXEMPTION_TO_SHOW)
+    assert (found.severity, found.verdict) == (Severity.MUST, Verdict.QUESTION)
+    assert requirement.enhanced_conventional
+    assert requirement.low_permeation
+    assert not derived(position(DIESEL, 0), rule_tables=tables("us_vapour_rules")).low_permeation
+
+
+def test_removal_is_asked_about_where_the_state_may_still_want_it() -> None:
+    requirement = derived(position(vapour_today=VapourStatus.VACUUM_ASSIST))  # 40 CFR 51.126(b)
+    assert RuleId.VAPOUR_REMOVAL_TO_ASK in ids(requirement)
+
+
+def test_a_prohibition_of_recovery_refuses_it() -> None:
+    barred = changed(tables(), VAPOUR_RECOVERY="prohibited")
+    refusal = refused(position(vapour_wanted=VapourStatus.BALANCE), rule_tables=barred)
+    assert refusal.status is RefusalStatus.NOT_ALLOWED
+    assert refusal.ways_out == (WayOut.DROP_VAPOUR_RECOVERY,)
+
+
+def test_several_reasons_are_refused_together() -> None:
+    refusal = refused(position(DIESEL, 50, vapour_wanted=VapourStatus.BALANCE))
+    assert refusal.status is RefusalStatus.NO_LISTING_CLASS
+    assert {found.rule_id for found in refusal.findings} == {RuleId.CLASS_GAP, RuleId.VAPOUR_FOR_NON_GASOLINE}
+
+
+def test_def_in_the_zone_asks_for_an_evaluated_nozzle_and_silence_is_a_question() -> None:
+    assert derived(position(DEF, 0, in_flammable_zone=True)).def_zone
+    outside = derived(position(DEF, 0, in_flammable_zone=False))
+    assert not outside.def_zone
+    assert RuleId.DEF_ZONE_UNANSWERED not in ids(outside)
+    silent = derived(position(DEF, 0))
+    assert not silent.def_zone
+    assert RuleId.DEF_ZONE_UNANSWERED in ids(silent)
+
+
+def test_def_bonding_is_advice_and_fuel_bonding_a_must() -> None:
+    # UL 87C issue 4 dropped the continuity test of DEF hanging hardware (secondary)
+    assert derived(position(DEF, 0)).bonding_severity is Severity.ADVICE
+    assert derived(position(DIESEL, 0)).bonding_severity is Severity.MUST
+
+
+@pytest.mark.parametrize(("low_c", "freezes"), [(-11.5, False), (-11.6, True), (-20.0, True)])
+def test_def_below_its_freezing_point_is_to_be_heated_or_housed(low_c: float, freezes: bool) -> None:
+    cold = site(climate=Climate(low_c=low_c, high_c=30))  # ISO 22241-3: freezes at -11.5 degC (memory)
+    requirement = derived(position(DEF, 0), cold)
+    assert (RuleId.DEF_FREEZES in ids(requirement)) is freezes
+    assert requirement.temperature_low_c == low_c  # the hardware is still held to the climate
+
+
+@pytest.mark.parametrize(("low_c", "beyond"), [(-28.8, False), (-29.5, True)])
+def test_a_climate_beyond_the_listed_range_is_said(low_c: float, beyond: bool) -> None:
+    requirement = derived(position(), site(climate=Climate(low_c=low_c, high_c=30)))  # -20 degF, UL 2586A 1.1
+    assert (RuleId.CLIMATE_BEYOND_LISTING in ids(requirement)) is beyond
+
+
+def test_a_climate_that_the_liquid_data_do_not_touch_is_refused() -> None:
+    refusal = refused(position(), site(climate=Climate(low_c=50, high_c=60)))
+    assert refusal.status is RefusalStatus.OUT_OF_RANGE
+    assert WayOut.CORRECT_CLIMATE in refusal.ways_out
+
+
+def test_legs_shorter_than_the_straight_way_are_refused_naming_the_filler() -> None:
+    far = Filler(label="far side", distance_m=4.0, plan_legs_m=(1.0, 2.0))
+    refusal = refused(position(other_fillers=(far,)))
+    assert refusal.status is RefusalStatus.OUT_OF_RANGE
+    assert refusal.ways_out == (WayOut.CORRECT_GEOMETRY,)
+    assert "far side" in {fact.value for fact in refusal.findings[0].facts}
+
+
+def test_the_needed_length_is_the_taut_line_with_slack_over_the_worst_filler() -> None:
+    # geometry: a 3-4-5 triangle; 5 % of 5 m is 0.25 m, more than 0.15 m (slack: engineering judgement)
+    near = Filler(label="near", distance_m=1.0, height_m=1.0)
+    far = Filler(label="far", distance_m=4.0, height_m=-1.0)
+    requirement = derived(position(outlet=Outlet(height_m=2.0), filler=near, other_fillers=(far,)))
+    assert requirement.hose_length.minimum == pytest.approx(5.25)
+
+
+@pytest.mark.parametrize(
+    ("fields", "fenced", "feet"),
+    [
+        ({}, False, 18),  # Okla. 165:26-2-92(a)(1); NFPA 30A 6.5
+        ({}, True, 50),  # Okla. 165:26-2-92(a)(3)
+        ({"duty": Duty.MARINE}, False, 50),  # NIST HB 44 UR.1.1.2 (memory)
+    ],
+)
+def test_the_hose_limit_follows_place_and_duty(fields: dict[str, Any], fenced: bool, feet: float) -> None:
+    requirement = derived(position(**fields), site(fenced=fenced))
+    assert requirement.hose_length.maximum == pytest.approx(feet * FOOT)
+
+
+def test_a_profile_without_a_hose_limit_asks_for_it() -> None:
+    requirement = derived(position(), rule_tables=tables("europe"))
+    assert requirement.hose_length.maximum is None
+    assert RuleId.HOSE_LIMIT_UNKNOWN in ids(requirement)
+
+
+def test_a_filler_beyond_the_hose_limit_and_a_long_marine_hose_are_said() -> None:
+    far = Filler(distance_m=7.0, height_m=1.0)
+    assert RuleId.REACH_BEYOND_LIMIT in ids(derived(position(filler=far)))
+    boat = position(DIESEL, 0, duty=Duty.MARINE, filler=Filler(distance_m=9.0, height_m=0.0))
+    assert RuleId.MARINE_HOSE_PROTECTION in ids(derived(boat))
+
+
+def test_the_construction_follows_the_retrieval() -> None:
+    assert derived(position()).hose_construction is None
+    # EN 1360 type 1 (textile) for reels; the rest common practice, no source
+    assert derived(position(retrieval=Retrieval.REEL)).hose_construction is HoseConstruction.SOFTWALL
+    assert derived(position(retrieval=Retrieval.RETRACTOR)).hose_construction is HoseConstruction.HARDWALL
+
+
+def test_the_wanted_flow_of_gasoline_into_cars_never_exceeds_the_law() -> None:
+    # 40 CFR 80.22(j), now 1090.1550: 10 gpm = 37.85 L/min
+    eager = derived(position(supply=Supply(wanted_flow_l_min=60, maximum_flow_l_min=80)))
+    assert eager.wanted_flow_m3_s == pytest.approx(10 * 6.30901964e-5)
+    assert {RuleId.WANTED_FLOW_ABOVE_LIMIT, RuleId.SUPPLY_FLOW_ABOVE_LIMIT} <= set(ids(eager))
+
+
+def test_heavy_vehicles_and_boats_are_exempt_from_the_flow_limit() -> None:
+    # 61 FR 33033: dedicated pumps for heavy-duty vehicles, boats, aircraft
+    for duty in (Duty.TRUCK, Duty.MARINE):
+        asked = derived(position(duty=duty, supply=Supply(wanted_flow_l_min=60, maximum_flow_l_min=80)))
+        assert asked.wanted_flow_m3_s == pytest.approx(60e-3 / 60)
+        assert RuleId.WANTED_FLOW_ABOVE_LIMIT not in ids(asked)
+
+
+def test_the_rounded_limit_that_the_agency_prints_is_no_breach() -> None:
+    printed = derived(position(supply=Supply(wanted_flow_l_min=37.9, maximum_flow_l_min=37.9)))  # EPA fact sheet
+    assert RuleId.WANTED_FLOW_ABOVE_LIMIT not in ids(printed)
+
+
+def test_figures_that_the_survey_leaves_out_are_asked_for() -> None:
+    silent = ids(derived(position()))
+    assert {RuleId.OUTLET_STRENGTH_ASSUMED, RuleId.SUPPLY_ASSUMED} <= set(silent)
+    told = position(
+        outlet=Outlet(pull_strength_n=2500),
+        supply=Supply(pressure_kpa=250, maximum_flow_l_min=35, wanted_flow_l_min=30),
+    )
+    assert not {RuleId.OUTLET_STRENGTH_ASSUMED, RuleId.SUPPLY_ASSUMED} & set(ids(derived(told)))
+
+
+def test_more_flow_wanted_than_given_is_said() -> None:
+    greedy = derived(position(supply=Supply(wanted_flow_l_min=35, maximum_flow_l_min=20)))
+    assert RuleId.WANTED_FLOW_ABOVE_SUPPLY in ids(greedy)
+
+
+def test_parts_stand_the_listing_minimum_or_the_supply_pressure_whichever_is_more() -> None:
+    psi = 6894.757293168  # NIST SP 811
+    assert derived(position()).pressure_pa == pytest.approx(50 * psi)  # UL 2586A 1.1
+    assert derived(position(supply=Supply(pressure_kpa=500))).pressure_pa == pytest.approx(500e3)
+
+
+def test_a_profile_without_a_breakaway_duty_still_gets_one() -> None:
+    requirement = derived(position(), rule_tables=changed(tables(), BREAKAWAY_REQUIRED=False))
+    assert Slot.BREAKAWAY in requirement.chain
+    assert RuleId.BREAKAWAY_NOT_DEMANDED in ids(requirement)
+
+
+def test_a_breakaway_on_a_def_hose_is_a_should() -> None:
+    lines = {line.id: line.severity for line in derived(position(DEF, 0)).lines}
+    assert lines[RequirementId.BREAKAWAY_PLACE] is Severity.SHOULD
+    fuel = {line.id: line.severity for line in derived(position()).lines}
+    assert fuel[RequirementId.BREAKAWAY_PLACE] is Severity.MUST
+
+
+def test_a_whip_hose_turns_a_quarter_and_more_only_for_a_filler_above_the_outlet() -> None:
+    # geometry: a filler 1 m above the outlet at 1 m distance pulls 45 degrees upward
+    assert turn_angle_rad(position()) == pytest.approx(math.pi / 2)
+    high = position(outlet=Outlet(height_m=1.0), filler=Filler(distance_m=1.0, height_m=2.0))
+    assert turn_angle_rad(high) == pytest.approx(3 * math.pi / 4)
+    sideways = Outlet(height_m=1.0, direction=OutletDirection.SIDEWAYS)
+    assert turn_angle_rad(high.model_copy(update={"outlet": sideways})) == pytest.approx(math.pi / 2)
