@@ -30,6 +30,7 @@ class Dimension(StrEnum):
     CONDUCTIVITY = "conductivity"  # S/m
     PERMEATION = "permeation"  # kg/(m2.s), shown in g/(m2.day)
     MASS_RATE = "mass_rate"  # kg/s, shown in g/day or kg/year
+    EMISSION_FACTOR = "emission_factor"  # kg/m3 dispensed, shown in mg/L or lb/1000 gal
     ANGLE = "angle"  # rad, shown in degrees
     TIME = "time"  # s
     DAYS = "days"  # whole days, for lead times

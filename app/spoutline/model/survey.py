@@ -7,6 +7,8 @@ from typing import Annotated, Literal, Self
 
 from pydantic import BaseModel, ConfigDict, Field, StringConstraints, model_validator
 
+from spoutline.model.conversion_answers import ConversionAnswers
+from spoutline.model.installed import InstalledPart
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.port import FlowPath, Gender, ThreadStandard
 
@@ -80,10 +82,14 @@ class Outlet(_Document):
     """The dispenser's hose outlet."""
 
     thread: ThreadStandard = Field(ThreadStandard.NPT, description="Thread standard of the outlet.")
-    size: Text = Field("3/4", min_length=1, description="Nominal size as the standard writes it: 3/4, 1, 34x1.5, 1-7/8-12.")
+    size: Text = Field(
+        "3/4", min_length=1, description="Nominal size as the standard writes it: 3/4, 1, 34x1.5, 1-7/8-12."
+    )
     gender: Gender = Field(Gender.FEMALE, description="Gender of the outlet thread.")
     path: FlowPath = Field(FlowPath.SINGLE, description="Path of the outlet.")
-    height_m: float = Field(2.1, gt=0, le=6, description="Height of the outlet above the ground the hose hangs over, m.")
+    height_m: float = Field(
+        2.1, gt=0, le=6, description="Height of the outlet above the ground the hose hangs over, m."
+    )
     direction: OutletDirection = Field(OutletDirection.DOWN, description="Which way the outlet points.")
     pull_strength_n: float | None = Field(
         None, gt=0, le=20000, description="Pull that the outlet bears, N; empty where the maker's figure is unknown."
@@ -98,7 +104,9 @@ class Filler(_Document):
 
     label: Text = Field("filler", description="Which filler this is: near side, far side, truck tank, boat deck.")
     distance_m: float = Field(2.0, ge=0, le=30, description="Horizontal distance from the outlet to the filler, m.")
-    height_m: float = Field(0.9, ge=-5, le=5, description="Height of the filler above the same ground, m; negative below a quay.")
+    height_m: float = Field(
+        0.9, ge=-5, le=5, description="Height of the filler above the same ground, m; negative below a quay."
+    )
     plan_legs_m: tuple[Annotated[float, Field(gt=0, le=30)], ...] = Field(
         (), max_length=6, description="Legs of the way round the vehicle in plan, m; empty for the straight way."
     )
@@ -107,7 +115,9 @@ class Filler(_Document):
 class Hook(_Document):
     """Where the nozzle rests on the dispenser."""
 
-    distance_m: float = Field(0.35, ge=0, le=3, description="Horizontal distance from the outlet to the nozzle hook, m.")
+    distance_m: float = Field(
+        0.35, ge=0, le=3, description="Horizontal distance from the outlet to the nozzle hook, m."
+    )
     height_m: float = Field(1.1, ge=0, le=4, description="Height of the nozzle inlet on its hook, m.")
 
 
@@ -165,9 +175,19 @@ class Position(_Document):
     prepay: bool = Field(False, description="Flow is authorised or stopped elsewhere (prepay, card).")
     overhead: bool = Field(False, description="The hose comes down from an overhead outlet.")
     in_flammable_zone: bool | None = Field(
-        None, description="DEF only: the nozzle is used inside the flammable zone around a fuel dispenser; empty = not answered."
+        None,
+        description="DEF only: the nozzle is used inside the flammable zone around a fuel dispenser; empty = not answered.",
     )
     decisions: Decisions = Field(default_factory=Decisions)
+    grade: Text = Field("", description="Name of the grade sold; empty goes by liquid and blend.")
+    installed: tuple[InstalledPart, ...] = Field(
+        (), max_length=40, description="Parts that hang there today, dispenser first; read by a conversion."
+    )
+    liquid_today: SurveyLiquid | None = Field(
+        None, description="Liquid sold today where a conversion changes it; empty: the same."
+    )
+    exists_today: bool = Field(True, description="False for a position that a conversion adds.")
+    reconnectable_wanted: bool = Field(False, description="A conversion is to fit a reconnectable breakaway.")
     notes: LongText = ""
 
     @property
@@ -209,6 +229,9 @@ class Survey(_Document):
     version: Literal[1] = 1
     site: Site
     positions: tuple[Position, ...] = Field(min_length=1, max_length=5000)
+    conversion: ConversionAnswers = Field(
+        default_factory=ConversionAnswers, description="Answers that a conversion asks for; a plan does not read them."
+    )
 
     @model_validator(mode="after")
     def _labels_are_unique(self) -> Self:

@@ -11,7 +11,18 @@ from spoutline.model.survey import Position
 
 def same_question(position: Position) -> Position:
     """Return ``position`` without what has no bearing on its set: two equal results have the same plan."""
-    return position.model_copy(update={"label": "-", "dispenser": "-", "notes": ""})
+    return position.model_copy(
+        update={
+            "label": "-",
+            "dispenser": "-",
+            "notes": "",
+            "grade": "",
+            "installed": (),
+            "liquid_today": None,
+            "exists_today": True,
+            "reconnectable_wanted": False,
+        }
+    )
 
 
 def relabelled(plan: PositionPlan, position: Position) -> PositionPlan:
