@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
+from spoutline.explain.formula import formula_text
 from spoutline.explain.money import money_text
 from spoutline.explain.part_data import part_data, port_text
 from spoutline.explain.phrasebook import Phrasebook
@@ -183,11 +184,11 @@ class Story:
 
     def worked_line(self, line: WorkedLine) -> WorkedText:
         """Return one worked line: formula, ``with`` its inputs, the result, source and note."""
-        inputs = ", ".join(f"{item.name} = {self.display.show_quantity(item)}" for item in line.inputs)
+        inputs = ", ".join(f"{formula_text(item.name)} = {self.display.show_quantity(item)}" for item in line.inputs)
         return WorkedText(
-            formula=line.formula,
+            formula=formula_text(line.formula),
             inputs=f"{self.phrases.text['with_inputs']} {inputs}" if inputs else "",
-            result=f"{line.result.name} = {self.display.show_quantity(line.result)}",
+            result=f"{formula_text(line.result.name)} = {self.display.show_quantity(line.result)}",
             source=line.source,
             note=line.note,
         )
@@ -211,7 +212,7 @@ class Story:
 
     def sourced(self, source: str, status: LimitStatus) -> str:
         """Return a source with its status behind, unless the published text itself was read."""
-        if status is LimitStatus.VERIFIED or f"[{status}]" in source:
+        if status is LimitStatus.VERIFIED or status.value in source:
             return source
         return f"{source} [{status}]" if source else f"[{status}]"
 

@@ -1,0 +1,39 @@
+"""Words and units for tests, and what a reader of a PDF sees."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+from io import BytesIO
+
+from pypdf import PdfReader
+
+from spoutline import assets
+from spoutline.explain.phrasebook import Phrasebook, phrasebook_from_toml
+from spoutline.explain.story import Story
+from spoutline.ruletables.cautions import Caution, load_cautions
+from spoutline.units.accepted import UnitSystem
+from spoutline.units.display import Display
+
+
+@lru_cache(maxsize=1)
+def phrasebook() -> Phrasebook:
+    path = assets.resources_folder() / "phrases" / "en.toml"
+    return phrasebook_from_toml(path.read_text(encoding="utf-8"), path.name)
+
+
+def story(system: UnitSystem = UnitSystem.SI) -> Story:
+    return Story(phrasebook(), Display(system))
+
+
+@lru_cache(maxsize=1)
+def cautions() -> tuple[Caution, ...]:
+    return load_cautions(assets.resources_folder())
+
+
+def reader_of(pdf: bytes) -> PdfReader:
+    return PdfReader(BytesIO(pdf))
+
+
+def text_of(pdf: bytes) -> str:
+    """Return all text with every run of white space as one space."""
+    return " ".join(" ".join(page.extract_text() for page in reader_of(pdf).pages).split())

@@ -1,0 +1,226 @@
+"""What the bill says, and in which order."""
+
+from __future__ import annotations
+
+from datetime import date
+
+import pytest
+
+from documents import plan_factory as factory
+from documents.readers import cautions, story
+from spoutline.documents.content.bill_content import bill_content
+from spoutline.documents.content.blocks import (
+    Bullets,
+    CautionNote,
+    Document,
+    Figure,
+    Heading,
+    KeyValues,
+    PaperSize,
+    Paragraph,
+    Row,
+    Signal,
+    Table,
+    Worked,
+)
+from spoutline.documents.job_conditions import job_conditions
+from spoutline.model.plan import SitePlan
+from spoutline.model.survey import Climate, SurveyLiquid
+from spoutline.ruletables.cautionwords import CautionCondition
+from spoutline.units.accepted import UnitSystem
+
+
+def content(plan: SitePlan | None = None, system: UnitSystem = UnitSystem.SI) -> Document:
+    return bill_content(plan or factory.site_plan(), story(system), cautions(), dated=date(2026, 11, 25))
+
+
+def headings(document: Document, level: int) -> list[str]:
+    return [block.text for block in document.blocks if isinstance(block, Heading) and block.level == level]
+
+
+def rows_of(document: Document, first_column: str) -> list[Row]:
+    return [
+        row
+        for block in document.blocks
+        if isinstance(block, Table) and block.columns[0].title == first_column
+        for row in block.rows
+    ]
+
+
+def all_text(document: Document) -> str:
+    return repr(document.blocks)
+
+
+def test_chapters_run_from_the_site_to_the_caution_sheet() -> None:
+    assert headings(content(), 1) == [
+        "Bill of hanging hardware",
+        "Position 1A",
+        "Position 2A",
+        "Position 3A",
+        "Limits used and where they come from",
+        "Caution sheet for the installer",
+    ]
+
+
+def test_nothing_follows_the_cautions() -> None:
+    blocks = content().blocks
+    first = next(number for number, block in enumerate(blocks) if isinstance(block, CautionNote))
+    assert all(isinstance(block, CautionNote) for block in blocks[first:])
+
+
+def test_the_caution_sheet_defers_to_local_codes_authority_and_licensed_installers() -> None:
+    blocks = content().blocks
+    start = next(
+        number for number, block in enumerate(blocks) if isinstance(block, Heading) and "Caution sheet" in block.text
+    )
+    opening = blocks[start + 1]
+    assert isinstance(opening, Paragraph)
+    for words in ("Local codes", "authority having jurisdiction", "licensed installers"):
+        assert words in opening.text
+
+
+def test_cautions_come_gravest_first() -> None:
+    order = list(Signal)
+    signals = [order.index(block.signal) for block in content().blocks if isinstance(block, CautionNote)]
+    assert signals == sorted(signals)
+    assert len(signals) > 5
+
+
+def test_the_site_head_names_everything_the_plan_was_made_from() -> None:
+    head = next(block for block in content().blocks if isinstance(block, KeyValues))
+    rows = {row.label: row.text for row in head.rows}
+    assert rows["Name"] == "Heron Ford Fuels"
+    assert rows["Address"] == "3 Mill Lane\nHeron Ford"
+    assert rows["Date"] == "2026-11-25"
+    assert rows["Jurisdiction"] == "United States, general, 2026-11"
+    assert rows["Climate"] == "-10 °C to 40 °C"
+    assert rows["Catalogue edition"] == "2026-11 test"
+    assert rows["Survey fingerprint"] == "0123456789abcdef"
+
+
+def test_without_a_date_none_is_printed() -> None:
+    document = bill_content(factory.site_plan(), story(), cautions())
+    head = next(block for block in document.blocks if isinstance(block, KeyValues))
+    assert "Date" not in {row.label for row in head.rows}
+
+
+def test_parts_carry_the_numbers_of_the_drawing_in_chain_order() -> None:
+    rows = [row for row in rows_of(content(), "No.") if row.cells[0].isdigit()]
+    assert [(row.cells[0], row.cells[2]) for row in rows] == [
+        ("1", "QW-W18"),
+        ("2", "QW-B7"),
+        ("3", "QW-C12"),
+        ("4", "QW-S2"),
+        ("5", "QW-N101"),
+    ]
+
+
+def test_a_check_that_cannot_be_shown_stands_out_and_has_no_tick() -> None:
+    row = next(row for row in rows_of(content(), "Check") if row.cells[0].startswith("Resistance"))
+    assert row.cells[-1] == "? cannot be shown"
+
+
+def test_the_calculation_sheet_shows_formula_figures_result_limit_and_source() -> None:
+    worked = [block for block in content().blocks if isinstance(block, Worked)]
+    assert [block.title for block in worked] == ["Flow, cold", "Flow, hot"]
+    line = worked[0].lines[0]
+    assert line.formula == "v = 4 Q / (π D^2)"
+    assert line.inputs == "with Q = 35 L/min, D = 19.05 mm"
+    assert worked[0].limit == "Limit: at least 30 L/min"
+    assert worked[0].sources == ("flow wanted at a car [common practice]",)
+
+
+def test_a_position_without_a_set_gives_reasons_and_the_smallest_change() -> None:
+    bullets = [block for block in content().blocks if isinstance(block, Bullets)]
+    conflict, changes = bullets[0], bullets[1]
+    assert conflict.items[0].startswith("No set in the catalogue")
+    assert "6.096 m" in changes.items[0]
+
+
+def test_a_refused_position_gives_its_ways_out() -> None:
+    items = [item for block in content().blocks if isinstance(block, Bullets) for item in block.items]
+    assert any("covered again from 99.9 %" in item for item in items)
+    assert any("B20 or less" in item for item in items)
+
+
+def test_every_position_has_its_drawing_and_a_set_its_flow_curve() -> None:
+    figures = [block for block in content().blocks if isinstance(block, Figure)]
+    assert [figure.drawing.true_scale for figure in figures] == [True, False, True, True]
+
+
+def test_only_the_limits_used_are_listed_each_with_source_and_status() -> None:
+    rows = rows_of(content(), "Limit")
+    assert [row.cells[0] for row in rows] == ["Class E10 up to", "Outlet bears"]
+    assert rows[0].cells[2:] == ("UL 2586, 1.4, 2021", "read in the published text")
+    assert rows[1].cells[3] == "recalled, unconfirmed"
+
+
+def test_one_document_never_mixes_unit_systems() -> None:
+    # the catalogue's own names of parts may hold a size in either system
+    si, us = (all_text(content(system=system)).replace("Curb hose 12 ft", "") for system in UnitSystem)
+    for unit in (" gpm", " psi", " lbf", " ft'", "°F"):
+        assert unit not in si
+    for unit in (" L/min", " kPa", " mm'", "°C"):
+        assert unit not in us
+
+
+@pytest.mark.parametrize(
+    ("jurisdiction_id", "paper"),
+    [("us_general", PaperSize.LETTER), ("us_vapour_rules", PaperSize.LETTER), ("europe", PaperSize.A4)],
+)
+def test_the_paper_is_that_of_the_jurisdiction(jurisdiction_id: str, paper: PaperSize) -> None:
+    assert content(factory.site_plan(jurisdiction_id=jurisdiction_id)).paper is paper
+
+
+def test_no_text_claims_approval_or_compliance() -> None:
+    text = all_text(content()).lower()
+    assert "compliant" not in text
+    assert "is approved" not in text
+
+
+def test_conditions_name_liquids_parts_and_places_of_the_whole_site() -> None:
+    plan = factory.site_plan(
+        factory.fitting_plan(),
+        factory.fitting_plan(factory.retractor_position()),
+        factory.fitting_plan(factory.reel_position()),
+        factory.fitting_plan(factory.vapour_removed_position()),
+    )
+    found = job_conditions(plan)
+    assert found == {
+        CautionCondition.ALWAYS,
+        CautionCondition.FLAMMABLE,
+        CautionCondition.GASOLINE,
+        CautionCondition.DIESEL_FAMILY,
+        CautionCondition.BREAKAWAY,
+        CautionCondition.RECONNECTABLE_BREAKAWAY,
+        CautionCondition.RETRACTOR,
+        CautionCondition.REEL,
+        CautionCondition.VAPOUR_REMOVED,
+        CautionCondition.LOW_TEMPERATURE,
+    }
+
+
+@pytest.mark.parametrize(
+    ("family", "blend", "condition"),
+    [
+        ("gasoline", 10.0, None),
+        ("gasoline", 15.0, CautionCondition.ETHANOL_ABOVE_10),
+        ("diesel", 20.0, None),
+        ("diesel", 100.0, CautionCondition.BIODIESEL_ABOVE_20),
+        ("def", 0.0, CautionCondition.DEF),
+    ],
+)
+def test_conditions_follow_the_blend(family: str, blend: float, condition: CautionCondition | None) -> None:
+    liquid = SurveyLiquid.model_validate({"family": family, "blend_percent": blend})
+    plan = factory.site_plan(factory.fitting_plan(factory.position(liquid=liquid)))
+    blends = {CautionCondition.ETHANOL_ABOVE_10, CautionCondition.BIODIESEL_ABOVE_20, CautionCondition.DEF}
+    assert job_conditions(plan) & blends == ({condition} if condition else set())
+
+
+def test_a_def_site_is_not_told_of_flammable_liquid() -> None:
+    at = factory.site(climate=Climate(low_c=5, high_c=30))
+    liquid = SurveyLiquid.model_validate({"family": "def", "blend_percent": 0})
+    plan = factory.site_plan(factory.fitting_plan(factory.position(liquid=liquid), at), at=at)
+    found = job_conditions(plan)
+    assert CautionCondition.FLAMMABLE not in found
+    assert CautionCondition.LOW_TEMPERATURE not in found

@@ -1,0 +1,183 @@
+"""The drawing has the geometry of the survey, the curve of statics and a true scale."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import replace
+from itertools import pairwise
+
+import pytest
+
+from documents import plan_factory as factory
+from documents.readers import story
+from spoutline.documents.drawing import position_drawing
+from spoutline.documents.flow_chart import flow_chart
+from spoutline.documents.hose_lines import LineNote, before_nozzle, line_in_use
+from spoutline.documents.pdf.painter import SCALES, fit
+from spoutline.documents.shapes import Balloon, Drawing, Ink, Label, Measure, Path, Place, places_of
+from spoutline.model.part import PartKind
+from spoutline.model.plan import HangingSet, PositionPlan, SetLink
+from spoutline.model.requirement import Slot
+from spoutline.model.survey import Duty, Filler, Outlet, Position
+from spoutline.units.accepted import UnitSystem
+
+
+def drawn(plan: PositionPlan | None = None, system: UnitSystem = UnitSystem.SI) -> Drawing:
+    return position_drawing(plan or factory.fitting_plan(), story(system))
+
+
+def length_of(places: tuple[Place, ...]) -> float:
+    return math.fsum(a.distance_to(b) for a, b in pairwise(places))
+
+
+def slim_hose_set(length_m: float) -> HangingSet:
+    """Return one hose of a given length, limp enough to hang as a catenary, and a nozzle."""
+    hose = factory.hose("QW-X", PartKind.CURB_HOSE, length_m, usd_minor=100)
+    assert hose.hose is not None
+    limp = replace(hose, hose=replace(hose.hose, minimum_bend_radius_m=0.01))
+    links = (SetLink(slot=Slot.CURB_HOSE, part=limp), SetLink(slot=Slot.NOZZLE, part=factory.nozzle()))
+    return HangingSet(links=links, price_minor=0, currency="USD")
+
+
+def reference_position() -> Position:
+    return factory.position(outlet=Outlet(height_m=2.0), filler=Filler(label="near side", distance_m=2.4, height_m=0.9))
+
+
+def test_every_part_has_shapes_to_select_and_a_balloon_with_its_number() -> None:
+    shapes = drawn().shapes
+    marked = {shape.mark.number for shape in shapes if isinstance(shape, Path) and shape.mark}
+    assert marked == set(factory.chain().numbers)
+    balloons = [shape for shape in shapes if isinstance(shape, Balloon)]
+    assert [(balloon.text, balloon.mark.number) for balloon in balloons] == [
+        (str(number), part) for number, part in enumerate(factory.chain().numbers, start=1)
+    ]
+
+
+def test_the_hose_in_use_runs_from_the_outlet_to_the_filler_at_its_full_length() -> None:
+    hanging_set = slim_hose_set(3.66)
+    line = line_in_use(reference_position(), [link for _, link in before_nozzle(hanging_set)], Filler(distance_m=2.4))
+    assert line.places[0] == Place(0.0, 2.0)
+    assert (line.places[-1].x_m, line.places[-1].y_m) == pytest.approx((2.4, 0.9))
+    assert length_of(line.places) == pytest.approx(3.66, rel=1e-3)
+
+
+def test_the_hose_hangs_as_the_worked_reference_case() -> None:
+    # catenary worked by hand in a hydraulics reference: d 2.4, h1 2.0, h2 0.9, L 3.66 m gives the low point 0.2209 m
+    # at x 1.4394 m
+    hanging_set = slim_hose_set(3.66)
+    line = line_in_use(reference_position(), [link for _, link in before_nozzle(hanging_set)], Filler(distance_m=2.4))
+    lowest = min(line.places, key=lambda place: place.y_m)
+    assert lowest.y_m == pytest.approx(0.2209, abs=5e-4)
+    assert lowest.x_m == pytest.approx(1.4394, abs=0.02)  # the nearest of the drawn points
+    assert line.notes == ()
+
+
+def test_a_chain_that_does_not_reach_is_drawn_straight_and_says_so() -> None:
+    far = factory.position(filler=Filler(label="far side", distance_m=9.0, height_m=0.9))
+    drawing = drawn(factory.fitting_plan(far))
+    assert any("does not reach" in note for note in drawing.notes)
+
+
+def test_a_hose_that_drags_is_laid_on_the_ground_and_says_so() -> None:
+    hanging_set = slim_hose_set(6.0)
+    links = [link for _, link in before_nozzle(hanging_set)]
+    line = line_in_use(reference_position(), links, Filler(distance_m=2.4))
+    assert min(place.y_m for place in line.places) == 0.0
+    assert LineNote.ON_THE_GROUND in line.notes
+
+
+def test_the_way_round_the_vehicle_is_called_unfolded() -> None:
+    filler = Filler(label="far side", distance_m=2.4, height_m=0.9, plan_legs_m=(1.5, 1.2))
+    links = [link for _, link in before_nozzle(slim_hose_set(3.66))]
+    assert line_in_use(reference_position(), links, filler).notes == (LineNote.UNFOLDED,)
+
+
+def test_turns_left_on_the_drum_shorten_the_hose_in_use() -> None:
+    links = [link for _, link in before_nozzle(slim_hose_set(4.0))]
+    place = factory.reel_position()
+    line = line_in_use(place, links, place.filler)
+    # half a turn on a drum of 0.5 m: pi x 0.5 x 0.5 = 0.785 m
+    assert length_of(line.places) == pytest.approx(4.0 - 0.785398, rel=2e-3)
+
+
+@pytest.mark.parametrize("system", list(UnitSystem))
+def test_dimensions_carry_the_surveyed_figures(system: UnitSystem) -> None:
+    texts = [shape.text for shape in drawn(system=system).shapes if isinstance(shape, Measure)]
+    # 2.1, 0.9 and 2.0 m over 0.3048 m/ft, to four digits
+    wanted = ["2.1 m", "0.9 m", "2 m"] if system is UnitSystem.SI else ["6.89 ft", "2.953 ft", "6.562 ft"]
+    assert texts == wanted
+
+
+def test_dimension_lines_are_as_long_as_they_say() -> None:
+    outlet, filler, distance = (shape for shape in drawn().shapes if isinstance(shape, Measure))
+    assert outlet.start.distance_to(outlet.end) == pytest.approx(2.1)
+    assert filler.start.distance_to(filler.end) == pytest.approx(0.9)
+    assert distance.start.distance_to(distance.end) == pytest.approx(2.0)
+
+
+@pytest.mark.parametrize("duty", list(Duty))
+def test_each_duty_is_drawn_with_every_place_inside_the_box(duty: Duty) -> None:
+    height = -1.0 if duty is Duty.MARINE else 1.2
+    where = factory.position(duty=duty, filler=Filler(label="tank", distance_m=2.5, height_m=height))
+    drawing = drawn(factory.fitting_plan(where))
+    for shape in drawing.shapes:
+        for place in places_of(shape):
+            assert drawing.box.left_m <= place.x_m <= drawing.box.right_m
+            assert drawing.box.bottom_m <= place.y_m <= drawing.box.top_m
+
+
+def test_a_retractor_holds_the_hose_above_the_outlet() -> None:
+    drawing = drawn(factory.fitting_plan(factory.retractor_position()))
+    assert any(isinstance(shape, Path) and shape.ink is Ink.CORD for shape in drawing.shapes)
+
+
+def test_a_position_without_a_set_still_shows_dispenser_and_filler() -> None:
+    drawing = drawn(factory.conflicting_plan())
+    assert any(isinstance(shape, Path) and shape.ink is Ink.STATION for shape in drawing.shapes)
+    assert not any(isinstance(shape, Balloon) for shape in drawing.shapes)
+
+
+@pytest.mark.parametrize("width_pt", [200.0, 350.0, 490.0])
+def test_the_scale_is_the_largest_standard_one_that_fits(width_pt: float) -> None:
+    drawing = drawn()
+    fitted = fit(drawing, width_pt=width_pt, height_pt=260.0)
+    assert fitted.width_pt <= width_pt
+    assert fitted.height_pt <= 260.0
+    # 1 m is 1000/n mm on paper, and 72/25.4 points a millimetre
+    assert fitted.points_per_m == pytest.approx(1000 / fitted.scale * 72 / 25.4)
+    larger = [scale for scale in SCALES if scale < fitted.scale]
+    if larger:
+        points = 1000 / larger[-1] * 72 / 25.4
+        wider = drawing.box.width_m * points + (fitted.width_pt - drawing.box.width_m * fitted.points_per_m)
+        taller = drawing.box.height_m * points + (fitted.height_pt - drawing.box.height_m * fitted.points_per_m)
+        assert wider > width_pt or taller > 260.0
+
+
+def test_the_flow_chart_marks_the_working_points_of_the_checks() -> None:
+    chart = flow_chart(factory.fitting_plan(), story())
+    assert chart is not None
+    texts = [shape.text for shape in chart.shapes if isinstance(shape, Label)]
+    assert "cold 35 L/min" in texts
+    assert "hot 37 L/min" in texts
+    assert "pressure available 207 kPa" in texts
+
+
+def test_pressure_rises_with_flow_along_each_curve() -> None:
+    chart = flow_chart(factory.fitting_plan(), story())
+    assert chart is not None
+    curves = [shape for shape in chart.shapes if isinstance(shape, Path) and shape.ink in (Ink.COLD, Ink.HOT)]
+    assert len(curves) == 2
+    for curve in curves:
+        assert all(b.x_m > a.x_m and b.y_m > a.y_m for a, b in pairwise(curve.places))
+
+
+def test_curves_are_told_apart_without_colour() -> None:
+    chart = flow_chart(factory.fitting_plan(), story())
+    assert chart is not None
+    curves = [shape for shape in chart.shapes if isinstance(shape, Path) and shape.ink in (Ink.COLD, Ink.HOT)]
+    assert {curve.dashed for curve in curves} == {True, False}
+
+
+def test_without_flow_data_there_is_no_chart() -> None:
+    hanging_set = factory.chain(last=replace(factory.nozzle(), flow_coefficient_kv=None))
+    assert flow_chart(factory.fitting_plan(chosen=factory.judged(hanging_set)), story()) is None

@@ -1,0 +1,196 @@
+"""The PDF as a reader, a printer and a second machine see it."""
+
+from __future__ import annotations
+
+import re
+import subprocess
+import sys
+from datetime import date
+from functools import lru_cache
+from io import BytesIO
+from pathlib import Path
+
+import pdfplumber
+import pytest
+from pypdf.generic import IndirectObject
+
+from documents import plan_factory as factory
+from documents.readers import cautions, reader_of, story, text_of
+from spoutline.documents.bill import bill_pdf
+from spoutline.documents.pdf.fonts import markup, printable
+from spoutline.documents.pdf.setting import formula_markup
+from spoutline.model.plan import SitePlan
+from spoutline.units.accepted import UnitSystem
+
+TESTS = Path(__file__).parents[1]
+
+
+def made(plan: SitePlan, system: UnitSystem = UnitSystem.SI) -> bytes:
+    return bill_pdf(plan, story(system), cautions(), dated=date(2026, 11, 25))
+
+
+@lru_cache(maxsize=1)
+def usual() -> bytes:
+    return made(factory.site_plan())
+
+
+def test_the_text_holds_parts_prices_checks_and_reasons() -> None:
+    text = text_of(usual())
+    for words in ("QW-N101", "275.45", "20.5 mm to 21.34 mm", "? cannot be shown", "Heron Ford Fuels", "covered again"):
+        assert words in text
+
+
+def test_the_last_chapter_is_the_caution_sheet_and_nothing_follows() -> None:
+    reader = reader_of(usual())
+    chapters = [entry for entry in reader.outline if not isinstance(entry, list)]
+    assert chapters[-1].title == "Caution sheet for the installer"
+    start = reader.get_destination_page_number(chapters[-1])
+    assert start is not None
+    last = " ".join(page.extract_text() for page in reader.pages[start:])
+    assert "NOTICE" in last
+    assert "Parts from dispenser to vehicle" not in last
+    assert "What the position asks for" not in last
+
+
+def test_the_outline_lists_chapters_with_their_sections() -> None:
+    outline = reader_of(usual()).outline
+    titles = [entry.title for entry in outline if not isinstance(entry, list)]
+    assert titles[:2] == ["Bill of hanging hardware", "Position 1A"]
+    sections = [entry.title for entry in outline[3]]
+    assert sections[:3] == ["Parts from dispenser to vehicle", "Drawing", "Flow against pressure"]
+
+
+def test_title_author_and_language_are_set() -> None:
+    reader = reader_of(usual())
+    assert reader.metadata is not None
+    assert reader.metadata.title == "Bill of hanging hardware: Heron Ford Fuels"
+    assert reader.metadata.author == "Spoutline 0.1.0"
+    assert reader.trailer["/Root"]["/Lang"] == "en"
+
+
+def test_every_font_is_embedded() -> None:
+    reader = reader_of(usual())
+    fonts = {}
+    for page in reader.pages:
+        resources = page["/Resources"]
+        for font in resources.get("/Font", {}).values():
+            fonts[font.get_object()["/BaseFont"]] = font.get_object()
+    assert fonts
+    for name, font in fonts.items():
+        assert "DejaVuSans" in name
+        assert isinstance(font["/FontDescriptor"].raw_get("/FontFile2"), IndirectObject)
+
+
+def test_pages_count_themselves() -> None:
+    reader = reader_of(usual())
+    total = len(reader.pages)
+    assert f"page 1 of {total}" in " ".join(reader.pages[0].extract_text().split())
+    assert f"page {total} of {total}" in " ".join(reader.pages[-1].extract_text().split())
+
+
+@pytest.mark.parametrize(
+    ("jurisdiction_id", "size_mm"),
+    [("us_general", (215.9, 279.4)), ("europe", (210.0, 297.0))],  # ANSI/ASME Y14.1 size A; ISO 216 A4
+)
+def test_the_sheet_is_letter_in_the_united_states_and_a4_elsewhere(
+    jurisdiction_id: str, size_mm: tuple[float, float]
+) -> None:
+    page = reader_of(made(factory.site_plan(factory.fitting_plan(), jurisdiction_id=jurisdiction_id))).pages[0]
+    found = (float(page.mediabox.width) * 25.4 / 72, float(page.mediabox.height) * 25.4 / 72)
+    assert found == pytest.approx(size_mm, abs=0.1)
+
+
+def test_everything_lies_inside_the_page() -> None:
+    far = factory.position("F" * 60, filler=factory.Filler(label="x" * 200, distance_m=28.0, height_m=4.5))
+    plan = factory.site_plan(factory.fitting_plan(), factory.fitting_plan(far))
+    with pdfplumber.open(BytesIO(made(plan))) as document:
+        for page in document.pages:
+            for item in (*page.chars, *page.lines, *page.curves, *page.rects):
+                assert item["x0"] >= 0
+                assert item["x1"] <= page.width
+                assert item["top"] >= 0
+                assert item["bottom"] <= page.height
+
+
+def test_the_drawing_is_true_to_the_scale_it_states() -> None:
+    plan = factory.site_plan(factory.fitting_plan())
+    with pdfplumber.open(BytesIO(made(plan))) as document:
+        page = next(page for page in document.pages if "Scale 1:" in page.extract_text())
+        scale = int(re.findall(r"Scale 1:(\d+)", page.extract_text())[0])
+        # the filler is 2 m from the outlet: 2000 mm / n on paper, 72/25.4 points a millimetre
+        wanted = 2000 / scale * 72 / 25.4
+        lengths = [line["x1"] - line["x0"] for line in page.lines if abs(line["y1"] - line["y0"]) < 1e-6]
+    assert any(length == pytest.approx(wanted, abs=0.02) for length in lengths)
+
+
+def test_the_hose_is_drawn_as_a_vector_with_its_bow() -> None:
+    with pdfplumber.open(BytesIO(usual())) as document:
+        page = next(page for page in document.pages if "Scale 1:" in page.extract_text())
+        assert not page.images
+        assert any(len(curve["pts"]) > 50 for curve in page.curves)
+
+
+@pytest.mark.parametrize(
+    "name",
+    [
+        "<b>Bold & Brash</b> <font",
+        "=cmd|' /C calc'!A0",
+        "W" * 60,
+        "Łódź Ø 5½ – “née” Ω",
+        "bad\x00\x1b sequence",
+        "&lt;para&gt; &#38; <para>",
+    ],
+)
+def test_names_are_printed_as_they_are(name: str) -> None:
+    at = factory.site(name=name[:60], address=name * 20)
+    where = factory.position(name[:60], notes=name * 5)
+    text = text_of(made(factory.site_plan(factory.fitting_plan(where, at), at=at)))
+    assert printable(name).strip().split()[0][:12] in text
+
+
+def test_characters_outside_the_typeface_show_as_a_square() -> None:
+    assert printable("pump \U0001f525 漢") == "pump □ □"
+    at = factory.site(name="Pump \U0001f525 Station")
+    assert "Pump □ Station" in text_of(made(factory.site_plan(factory.fitting_plan(at=at), at=at)))
+
+
+def test_markup_is_escaped_in_one_place() -> None:
+    assert markup("a <b> & c\nd") == "a &lt;b&gt; &amp; c<br/>d"
+
+
+def test_formulas_raise_powers_and_lower_indices() -> None:
+    assert formula_markup("p_h = x^2 < y") == "p<sub>h</sub> = x<super>2</super> &lt; y"
+
+
+def test_a_long_table_repeats_its_head_on_each_page() -> None:
+    plans = [factory.fitting_plan(factory.position(f"P{number}")) for number in range(60)]
+    reader = reader_of(made(factory.site_plan(*plans[:1], *(factory.conflicting_plan(f"C{n}") for n in range(60)))))
+    with_rows = [page.extract_text() for page in reader.pages[:3]]
+    assert all("Dispenser" in text and "Result" in text for text in with_rows[:2])
+
+
+def test_the_same_plan_gives_the_same_bytes_in_any_process() -> None:
+    script = (
+        "import hashlib; from datetime import date; from documents import plan_factory as f;"
+        "from documents.readers import story, cautions; from spoutline.documents.bill import *;"
+        "p = f.site_plan(); s = story();"
+        "print([hashlib.sha256(b).hexdigest() for b in"
+        " (bill_pdf(p, s, cautions(), dated=date(2026, 11, 25)), bill_csv(p, s), bill_xlsx(p, s))])"
+    )
+    outputs = {
+        subprocess.run(
+            [sys.executable, "-c", script],
+            env={"PYTHONHASHSEED": seed, "PYTHONPATH": str(TESTS), "TZ": zone},
+            capture_output=True,
+            text=True,
+            check=True,
+        ).stdout
+        for seed, zone in (("1", "UTC"), ("4242", "Asia/Tokyo"))
+    }
+    assert len(outputs) == 1
+
+
+def test_another_date_gives_other_bytes() -> None:
+    plan = factory.site_plan(factory.fitting_plan())
+    assert bill_pdf(plan, story(), cautions()) != made(plan)
+    assert "2026-11-25" in text_of(made(plan))
