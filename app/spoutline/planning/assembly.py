@@ -87,16 +87,17 @@ class ChainSearch:
         their ordered answers are merged, so the whole stays exact.
         """
         walks = [
-            ((path.cost, path.keys, path) for path in best_first(problem, listener)) for problem in self._problems(wish)
+            ((path.cost, path.keys, path) for path in best_first(problem, listener)) for problem in self.problems(wish)
         ]
         for _, _, path in heapq.merge(*walks, key=lambda found: found[:2]):
-            yield self._hanging_set(path)
+            yield self.hanging_set(path)
 
     def cheapest(self, wish: Wish, listener: Listener | None = None) -> HangingSet | None:
         """Return the first of ``sets``; None where there is none."""
         return next(self.sets(wish, listener), None)
 
-    def _problems(self, wish: Wish) -> Iterator[Problem]:
+    def problems(self, wish: Wish) -> Iterator[Problem]:
+        """Yield one chain problem for each design flow that the allowed nozzles have."""
         nozzles = self._allowed(Slot.NOZZLE, wish)
         for flow_m3_s in sorted({self.model.design_flow_m3_s(nozzle.part) for nozzle in nozzles}):
             layers = tuple(self._layers(wish, flow_m3_s))
@@ -170,7 +171,8 @@ class ChainSearch:
                 own = price
         return own + (candidate.regrets * _REGRET if wish.regrets_weigh else 0)
 
-    def _hanging_set(self, path: Path) -> HangingSet:
+    def hanging_set(self, path: Path) -> HangingSet:
+        """Return the set that a path of one of the ``problems`` stands for."""
         slots: list[Slot] = []
         for slot in self.requirement.chain:
             slots.extend((Slot.ADAPTOR, slot))

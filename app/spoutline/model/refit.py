@@ -1,0 +1,68 @@
+"""Results of planning a whole station for a refit: commonality, supersessions, and the plan that came of them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from spoutline.model.plan import SitePlan
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Supersession:
+    """A part named in the survey that its maker replaced; ``number_now`` took its place at these positions."""
+
+    number_before: str
+    number_now: str
+    positions: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StockFigures:
+    """What the sets of a station cost in minor units, and how many distinct part numbers they use."""
+
+    sets_minor: int
+    part_numbers: int
+
+    def objective_minor(self, stock_price_minor: int) -> int:
+        """Return sets plus the price of every distinct part number."""
+        return self.sets_minor + stock_price_minor * self.part_numbers
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ChangedSet:
+    """A position whose set commonality changed; the price difference is for one piece of each part."""
+
+    label: str
+    before: tuple[str, ...]
+    after: tuple[str, ...]
+    price_difference_minor: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Commonality:
+    """Sets chosen one by one against sets chosen together. ``rounds`` counts the programmes solved."""
+
+    stock_price_minor: int
+    alone: StockFigures
+    together: StockFigures
+    changed: tuple[ChangedSet, ...]
+    rounds: int
+
+    @property
+    def costs_minor(self) -> int:
+        """What the common sets cost more."""
+        return self.together.sets_minor - self.alone.sets_minor
+
+    @property
+    def saves_minor(self) -> int:
+        """What the part numbers no longer stocked are worth."""
+        return self.stock_price_minor * (self.alone.part_numbers - self.together.part_numbers)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RefitPlan:
+    """The plan of a station with what was done to it; ``commonality`` is None where it was not asked for."""
+
+    site_plan: SitePlan
+    supersessions: tuple[Supersession, ...]
+    commonality: Commonality | None
