@@ -118,6 +118,8 @@ class NodeTree(QAbstractItemModel):
                 return font
             case Role.TONE:
                 return node.tone if index.column() == 0 else None
+            case Role.SPANS:
+                return node.spans
             case Role.RECORD:
                 return node.record
         return None

@@ -68,7 +68,7 @@ class BillPage(QWidget):
         self.total_label = plain_label("", "price")
         card.body.addWidget(self.total_label)
         self.positions_model = NodeTree((tr("Position"), tr("Outcome"), tr("Set")), self)
-        self.positions_tree = Tree(tr("Positions on the bill"), self, stretch=1)
+        self.positions_tree = Tree(tr("Positions on the bill"), self, shares=(4, 4, 3))
         self.positions_tree.setModel(self.positions_model)
         self.positions_tree.setRootIsDecorated(False)
         self.positions_tree.setMaximumHeight(150)

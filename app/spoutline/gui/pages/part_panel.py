@@ -51,7 +51,7 @@ class PartPanel(ScrolledPage):
     """Shows the part that is picked in the drawing or the list."""
 
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
+        super().__init__(parent, margin=12)
         self._context = context
         self.title_label = plain_label("", "siteTitle", wraps=True)
         self._maker_label = plain_label("", "quiet", wraps=True)
@@ -70,7 +70,7 @@ class PartPanel(ScrolledPage):
         self.column.addLayout(row)
         self._others_label = plain_label(tr("Other parts for this place"), "cardTitle")
         self.others_model = NodeTree((tr("Part"), tr("Name"), tr("Set costs")), self)
-        self.others_tree = Tree(tr("Other parts for this place"), self, stretch=1)
+        self.others_tree = Tree(tr("Other parts for this place"), self, shares=(3, 7, 3))
         self.others_tree.setModel(self.others_model)
         self.others_tree.setRootIsDecorated(False)
         self.others_tree.setFixedHeight(118)
@@ -79,7 +79,7 @@ class PartPanel(ScrolledPage):
         self.take_button.clicked.connect(lambda: self._take_other(self.others_tree.current_record()))
         self._findings_label = plain_label(tr("What was found about it"), "cardTitle")
         self.findings_model = NodeTree(finding_titles(), self)
-        self.findings_tree = Tree(tr("Findings about this part"), self)
+        self.findings_tree = Tree(tr("Findings about this part"), self, shares=(6, 2, 4))
         self.findings_tree.setModel(self.findings_model)
         self.findings_tree.setMinimumHeight(110)
         self._data_label = plain_label(tr("Catalogue data"), "cardTitle")

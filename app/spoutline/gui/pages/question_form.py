@@ -25,6 +25,7 @@ from spoutline.model.survey import Position, Site
 
 _YES, _NO, _OPEN = "yes", "no", ""
 _MOST_TILES = 6
+_SHORT_TILE, _MEDIUM_TILE = 14, 23  # characters that fit a quarter and a third of the page
 _WIDE = (Entry.CHOICE, Entry.LONG_TEXT, Entry.YES_NO, Entry.YES_NO_OPEN)
 
 
@@ -166,14 +167,20 @@ def _is_wide(question: Question) -> bool:
     return question.entry in _WIDE and not (question.entry is Entry.CHOICE and short)
 
 
+def _columns_for(choices: tuple[Choice, ...]) -> int:
+    longest = max(max(len(choice.words), len(choice.hint)) for choice in choices)
+    if longest <= _SHORT_TILE:
+        return min(len(choices), 4)
+    return 2 if len(choices) in (2, 4) or longest > _MEDIUM_TILE else 3
+
+
 def _field_for(question: Question) -> AnswerField:
     title, words, source = question.title, question.help, question.source
     field: AnswerField
     match question.entry:
         case Entry.CHOICE if len(question.options) <= _MOST_TILES:
             choices = tuple(Choice(option.value, option.words, option.hint) for option in question.options)
-            columns = 2 if len(choices) in (2, 4) else 3
-            field = TileField(title, words, source, choices, columns=columns)
+            field = TileField(title, words, source, choices, columns=_columns_for(choices))
         case Entry.CHOICE:
             choices = tuple(Choice(option.value, option.words, option.hint) for option in question.options)
             field = ListField(title, words, source, choices)

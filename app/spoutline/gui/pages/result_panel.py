@@ -39,6 +39,7 @@ class ResultPanel(QWidget):
         lead: str,
         titles: tuple[str, ...],
         nodes: NodeMaker,
+        shares: tuple[int, ...],
         opened: bool = False,
         parent: QWidget | None = None,
     ) -> None:
@@ -49,7 +50,7 @@ class ResultPanel(QWidget):
         self._lead = plain_label(lead, "quiet", wraps=True)
         self.column.addWidget(self._lead)
         self.model = NodeTree(titles, self)
-        self.tree = Tree(name, self)
+        self.tree = Tree(name, self, shares=shares)
         self.tree.setModel(self.model)
         self.column.addWidget(self.tree, 1)
 
@@ -85,6 +86,7 @@ def checks_panel(context: Context) -> ResultPanel:
         lead=tr("Open a row to follow the calculation by hand: formula, figures, result, source."),
         titles=check_titles(),
         nodes=nodes,
+        shares=(30, 25, 22, 16, 13),
     )
     row = QHBoxLayout()
     for words, act in ((tr("Open a&ll"), panel.tree.expandAll), (tr("&Close all"), panel.tree.collapseAll)):
@@ -104,6 +106,7 @@ def requirement_panel(context: Context) -> ResultPanel:
         lead=tr("Derived from the answers and the local rules. Open a row for the rule and its source."),
         titles=requirement_titles(),
         nodes=requirement_nodes,
+        shares=(30, 56, 12),
     )
 
 
@@ -115,6 +118,7 @@ def findings_panel(context: Context) -> ResultPanel:
         lead=tr("Nothing is hidden: what is broken, what is open, what is worth knowing."),
         titles=finding_titles(),
         nodes=finding_nodes,
+        shares=(54, 16, 34),
         opened=True,
     )
 
@@ -131,6 +135,7 @@ class OtherSetsPanel(ResultPanel):
             ),
             titles=alternative_titles(),
             nodes=alternative_nodes,
+            shares=(44, 20, 22, 16),
             opened=True,
             parent=parent,
         )

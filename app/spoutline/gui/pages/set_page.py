@@ -38,7 +38,7 @@ class SetPage(QWidget):
         self.findings = findings_panel(context)
         self.other_sets = OtherSetsPanel(context)
         self.why_not = WhyNotPanel(context)
-        self.wishes = ScrolledPage()
+        self.wishes = ScrolledPage(margin=10)
         self.wishes_form = QuestionForm(context)
         self.wishes.column.addWidget(self.wishes_form)
         self.wishes.column.addStretch(1)
@@ -59,12 +59,21 @@ class SetPage(QWidget):
 
     def refresh(self) -> None:
         """Show the present plan."""
+        self._pick_a_part()
         self.outcome.refresh()
         self._refresh_panel()
 
     def show_panel(self, panel: QWidget) -> None:
         """Bring one of the panels into view."""
         self.tabs.setCurrentWidget(panel)
+
+    def _pick_a_part(self) -> None:
+        """Have a part of the set in hand: the nozzle, unless another one is."""
+        plan, session = self._context.plan, self._context.session
+        if plan is not None and plan.chosen is not None:
+            numbers = plan.chosen.hanging_set.numbers
+            if session.part_number not in numbers:
+                session.look_at_part(numbers[-1])
 
     def _refresh_panel(self) -> None:
         panel = self.tabs.currentWidget()

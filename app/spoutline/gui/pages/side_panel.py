@@ -37,6 +37,7 @@ class SidePanel(QWidget):
         self.table = Table(tr("Parts of the set in hand"), self, stretch=3)
         self.table.setModel(self.model)
         self.table.picked.connect(self._pick)
+        self.position_label = plain_label("", "siteTitle", wraps=True)
         splitter = QSplitter(Qt.Orientation.Vertical, self)
         splitter.setChildrenCollapsible(False)
         splitter.addWidget(self.tabs)
@@ -45,7 +46,8 @@ class SidePanel(QWidget):
         splitter.setStretchFactor(0, 1)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 4, 10, 8)
-        column.addWidget(splitter)
+        column.addWidget(self.position_label)
+        column.addWidget(splitter, 1)
         context.session.changed.connect(self._on_changed)
         context.plans.updated.connect(self._on_updated)
 
@@ -95,6 +97,8 @@ class SidePanel(QWidget):
         """Show drawing, chart and parts of the plan in focus."""
         from spoutline.documents.drawing import position_drawing
 
+        position = self._context.session.position
+        self.position_label.setText(f"{position.label} · {tr('dispenser')} {position.dispenser}")
         plan, story = self._context.plan_to_show, self._context.story
         stale = self._context.plan is None
         trouble = self._context.plans.trouble(self._context.session.label)

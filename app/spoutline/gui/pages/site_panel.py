@@ -64,14 +64,14 @@ class SitePanel(QFrame):
         self._context = context
         self._showing = False
         column = QVBoxLayout(self)
-        column.setContentsMargins(12, 12, 12, 12)
+        column.setContentsMargins(12, 12, 12, 10)
         self.title_label = plain_label("", "siteTitle", wraps=True)
         self.place_label = plain_label("", "quiet", wraps=True)
         column.addWidget(self.title_label)
         column.addWidget(self.place_label)
         self.site_button = self._wide_button(ActionId.SITE, "site", column)
         self.model = NodeTree((tr("Position"), tr("Liquid")), self)
-        self.tree = Tree(tr("Dispensers and positions"), self)
+        self.tree = Tree(tr("Dispensers and positions"), self, shares=(3, 1))
         self.tree.setModel(self.model)
         self.tree.header().hide()
         self.tree.picked.connect(self._pick)

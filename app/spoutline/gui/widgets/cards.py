@@ -26,7 +26,7 @@ class Card(QFrame):
 class ScrolledPage(QScrollArea):
     """A page that scrolls upright when it is taller than the window."""
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None, *, margin: int = 4) -> None:
         super().__init__(parent)
         self.setWidgetResizable(True)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
@@ -34,7 +34,7 @@ class ScrolledPage(QScrollArea):
         content = QWidget(self)
         content.setObjectName("page")
         self.column = QVBoxLayout(content)
-        self.column.setContentsMargins(4, 4, 10, 8)
+        self.column.setContentsMargins(margin, margin, 10, 8)
         self.column.setSpacing(12)
         self.setWidget(content)
 

@@ -43,6 +43,8 @@ _EDGE_PX = 46.0  # room for balloons and texts, which keep their size
 _REACH_PX = 8.0  # how near a click has to be
 _LARGEST, _SMALLEST = 12.0, 0.5
 _BALLOON_PT = 7.0
+_CLEAR_PX = 2 * _BALLOON_PT * _PX_PER_PT + 3.0
+_MOST_PUSHES = 6
 
 
 def ink_colour(ink: Ink, colours: Colours) -> QColor:
@@ -161,12 +163,13 @@ class DrawingView(QWidget):
         view = self.view()
         if view is None or self._drawing is None:
             return ""
+        centres = _balloon_centres(self._drawing, view)
         best, best_distance = "", _REACH_PX
         for shape in reversed(self._drawing.shapes):
             mark = _mark_of(shape)
             if mark is None:
                 continue
-            distance = _distance(shape, point, view)
+            distance = _distance(shape, point, view, centres)
             if distance < best_distance - (1.0 if best else 0.0):
                 best, best_distance = mark.number, distance
         return best
@@ -213,7 +216,7 @@ class DrawingView(QWidget):
             painter.drawText(inside, Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap, self._note)
         else:
             painter.setOpacity(0.45 if self._stale else 1.0)
-            brush = _Brush(painter, view, colours, self._picked, self.font())
+            brush = _Brush(painter, view, self._drawing, self._picked, self.font())
             for shape in self._drawing.shapes:
                 brush.paint(shape)
             painter.setOpacity(1.0)
@@ -281,12 +284,28 @@ def _mark_of(shape: Shape) -> PartMark | None:
     return shape.mark if isinstance(shape, Path | Round | Dot | Balloon) else None
 
 
-def _balloon_centre(shape: Balloon, view: View) -> QPointF:
-    across, up = shape.offset_pt
-    return view.point(shape.target) + QPointF(across * _PX_PER_PT, -up * _PX_PER_PT)
+def _balloon_centres(drawing: Drawing, view: View) -> dict[Balloon, QPointF]:
+    """Return where each balloon stands: pushed further out from its part while it would cover an earlier one."""
+    centres: dict[Balloon, QPointF] = {}
+    for shape in drawing.shapes:
+        if not isinstance(shape, Balloon):
+            continue
+        across, up = shape.offset_pt
+        offset = QPointF(across * _PX_PER_PT, -up * _PX_PER_PT)
+        target = view.point(shape.target)
+        for push in range(_MOST_PUSHES):
+            centre = target + offset * (1.0 + push * 0.45)
+            if all(_apart(centre, other) > _CLEAR_PX for other in centres.values()):
+                break
+        centres[shape] = centre
+    return centres
 
 
-def _distance(shape: Shape, point: QPointF, view: View) -> float:
+def _apart(one: QPointF, other: QPointF) -> float:
+    return math.hypot(one.x() - other.x(), one.y() - other.y())
+
+
+def _distance(shape: Shape, point: QPointF, view: View, centres: dict[Balloon, QPointF]) -> float:
     """Return how far a click lies from a shape, in pixels; zero inside of a filled one."""
     match shape:
         case Path():
@@ -302,7 +321,7 @@ def _distance(shape: Shape, point: QPointF, view: View) -> float:
             away = point - view.point(shape.centre)
             return max(0.0, math.hypot(away.x(), away.y()) - shape.radius_pt * _PX_PER_PT)
         case Balloon():
-            away = point - _balloon_centre(shape, view)
+            away = point - centres[shape]
             return max(0.0, math.hypot(away.x(), away.y()) - _BALLOON_PT * _PX_PER_PT)
     return math.inf
 
@@ -317,9 +336,11 @@ def _to_line(point: QPointF, start: QPointF, end: QPointF) -> float:
 class _Brush:
     """Paints shapes with a painter in one view."""
 
-    def __init__(self, painter: QPainter, view: View, colours: Colours, picked: str, font: QFont) -> None:
-        self._painter, self._view, self._colours, self._picked = painter, view, colours, picked
-        self._font = font
+    def __init__(self, painter: QPainter, view: View, drawing: Drawing, picked: str, font: QFont) -> None:
+        self._painter, self._view, self._picked, self._font = painter, view, picked, font
+        self._colours = colours_now()
+        self._centres = _balloon_centres(drawing, view)
+        self._written: list[QRectF] = []
 
     def paint(self, shape: Shape) -> None:
         """Paint one shape."""
@@ -383,8 +404,13 @@ class _Brush:
         across, up = label.offset_pt
         width = metrics.horizontalAdvance(label.text)
         shift = {Anchor.START: 0.0, Anchor.MIDDLE: -width / 2, Anchor.END: -width}[label.anchor]
+        place = at + QPointF(across * _PX_PER_PT + shift, -up * _PX_PER_PT)
+        box = QRectF(place.x(), place.y() - metrics.ascent(), width, metrics.height())
+        while any(box.intersects(other) for other in self._written):  # a later label goes above an earlier one
+            box.translate(0, -metrics.height())
+        self._written.append(box)
         self._painter.setPen(ink_colour(label.ink, self._colours))
-        self._painter.drawText(at + QPointF(across * _PX_PER_PT + shift, -up * _PX_PER_PT), label.text)
+        self._painter.drawText(QPointF(box.left(), box.top() + metrics.ascent()), label.text)
 
     def _measure(self, shape: Measure) -> None:
         start, end = self._view.point(shape.start), self._view.point(shape.end)
@@ -412,7 +438,7 @@ class _Brush:
         self._painter.drawPolygon(QPolygonF([tip, tip + along * 7 + side * 2.4, tip + along * 7 - side * 2.4]))
 
     def _balloon(self, shape: Balloon) -> None:
-        target, centre = self._view.point(shape.target), _balloon_centre(shape, self._view)
+        target, centre = self._view.point(shape.target), self._centres[shape]
         colour = self._colour(Ink.FITTING, shape.mark)
         self._painter.setPen(QPen(colour, 1.0))
         self._painter.drawLine(target, centre)

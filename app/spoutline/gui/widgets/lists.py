@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QItemSelectionModel, QModelIndex, QPersistentModelIndex, Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QTreeView, QWidget
 
 from spoutline.gui.roles import Role
@@ -82,10 +83,10 @@ class Tree(QTreeView):
     picked = Signal(object)
     opened = Signal(object)
 
-    def __init__(self, name: str, parent: QWidget | None = None, *, stretch: int = 0) -> None:
+    def __init__(self, name: str, parent: QWidget | None = None, *, shares: tuple[int, ...] = (1,)) -> None:
         super().__init__(parent)
         self.setAccessibleName(name)
-        self._stretch = stretch
+        self._shares = shares
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.setUniformRowHeights(False)
@@ -93,17 +94,17 @@ class Tree(QTreeView):
         self.setAllColumnsShowFocus(True)
         self.setExpandsOnDoubleClick(True)
         self.setItemDelegate(MarkDelegate(self))
-        self.header().setStretchLastSection(False)
+        self.header().setStretchLastSection(True)
+        self.header().setMinimumSectionSize(30)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.activated.connect(lambda index: self.opened.emit(index.siblingAtColumn(0).data(Role.RECORD)))
 
     def fit_columns(self) -> None:
-        """Give each column the room its texts need and one the rest."""
-        header = self.header()
-        for column in range(header.count()):
-            is_rest = column == self._stretch
-            header.setSectionResizeMode(
-                column, QHeaderView.ResizeMode.Stretch if is_rest else QHeaderView.ResizeMode.ResizeToContents
-            )
+        """Give each column its share of the room; texts wrap in it."""
+        room = self.viewport().width()
+        for column, share in enumerate(self._shares[: self.header().count()]):
+            self.setColumnWidth(column, room * share // sum(self._shares))
 
     def span_rows(self, indexes: tuple[QModelIndex, ...]) -> None:
         """Let the first cell of these rows take the whole row."""
@@ -125,3 +126,9 @@ class Tree(QTreeView):
         super().currentChanged(current, previous)
         if current.isValid():
             self.picked.emit(self.model().index(current.row(), 0, current.parent()).data(Role.RECORD))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Qt: give the columns their shares of the new room."""
+        super().resizeEvent(event)
+        self.fit_columns()
+        self.scheduleDelayedItemsLayout()

@@ -4,12 +4,25 @@ from __future__ import annotations
 
 import math
 
-from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QIcon, QPainter, QPainterPath, QPaintEvent, QPen, QPixmap, QPolygonF
-from PySide6.QtWidgets import QStyledItemDelegate, QStyleOptionViewItem, QWidget
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRect, QRectF, QSize, Qt
+from PySide6.QtGui import (
+    QColor,
+    QFont,
+    QFontMetrics,
+    QIcon,
+    QPainter,
+    QPainterPath,
+    QPaintEvent,
+    QPen,
+    QPixmap,
+    QPolygonF,
+)
+from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem, QTreeView, QWidget
 
 from spoutline.gui.roles import Role, Tone
 from spoutline.gui.widgets.theme import Colours, colours_now, tone_colour
+
+_CELL_EDGES_PX = 16
 
 
 def paint_mark(painter: QPainter, box: QRectF, tone: Tone, colours: Colours) -> None:
@@ -76,12 +89,18 @@ def _octagon(box: QRectF) -> QPolygonF:
     return _polygon(box, tuple((0.5 + 0.54 * math.cos(turn), 0.5 + 0.54 * math.sin(turn)) for turn in turns))
 
 
-def mark_icon(tone: Tone, size: int = 16) -> QIcon:
-    """Return the mark as an icon in the colours in use."""
+def mark_icon(tone: Tone, size: int = 16, *, on_plate: bool = False) -> QIcon:
+    """Return the mark as an icon in the colours in use; on a plate where the row behind it is coloured."""
     pixmap = QPixmap(size * 2, size * 2)
     pixmap.fill(Qt.GlobalColor.transparent)
     painter = QPainter(pixmap)
-    paint_mark(painter, QRectF(2, 2, size * 2 - 4, size * 2 - 4), tone, colours_now())
+    colours, inset = colours_now(), 5 if on_plate else 2
+    if on_plate:
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(QColor(colours.card))
+        painter.drawRoundedRect(0, 0, size * 2, size * 2, 7, 7)
+    paint_mark(painter, QRectF(inset, inset, size * 2 - 2 * inset, size * 2 - 2 * inset), tone, colours)
     painter.end()
     pixmap.setDevicePixelRatio(2)
     return QIcon(pixmap)
@@ -115,12 +134,39 @@ class Mark(QWidget):
 class MarkDelegate(QStyledItemDelegate):
     """Paints the mark of ``Role.TONE`` before the text of a cell."""
 
-    _SIZE = 14
+    _SIZE = 16
 
     def initStyleOption(self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex) -> None:
         super().initStyleOption(option, index)
-        tone = index.data(Role.TONE)
-        if isinstance(tone, Tone):
+        said = index.data(Role.TONE)
+        if said:
+            tone = Tone(said)  # Qt hands back a plain text
             option.features |= QStyleOptionViewItem.ViewItemFeature.HasDecoration
-            option.icon = mark_icon(tone, self._SIZE)
+            chosen = bool(option.state & QStyle.StateFlag.State_Selected)
+            option.icon = mark_icon(tone, self._SIZE, on_plate=chosen)
             option.decorationSize = QSize(self._SIZE, self._SIZE)
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex) -> QSize:
+        """Qt: a row of a tree is as high as its texts need in the width they have."""
+        view = option.widget  # type: ignore[attr-defined]
+        if not isinstance(view, QTreeView):
+            return super().sizeHint(option, index)
+        spans = bool(index.data(Role.SPANS))
+        room = view.viewport().width() if spans else view.columnWidth(index.column())
+        if index.column() == 0:
+            room -= _depth(index) * view.indentation()
+        if index.data(Role.TONE):
+            room -= self._SIZE + 4
+        font = QFont(view.font())
+        font.setBold(index.data(Qt.ItemDataRole.FontRole) is not None)
+        words = str(index.data(Qt.ItemDataRole.DisplayRole) or "")
+        place = QRect(0, 0, max(room - _CELL_EDGES_PX, 40), 10_000)
+        box = QFontMetrics(font).boundingRect(place, int(Qt.TextFlag.TextWordWrap), words)
+        return QSize(60, max(box.height(), self._SIZE) + 8)
+
+
+def _depth(index: QModelIndex | QPersistentModelIndex) -> int:
+    depth, above = 1, index.parent()
+    while above.isValid():
+        depth, above = depth + 1, above.parent()
+    return depth

@@ -3,7 +3,10 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
+from PySide6.QtGui import QFont, QFontMetrics
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QPushButton, QWidget
+
+_PADDING = 30
 
 
 class StepRail(QWidget):
@@ -31,6 +34,9 @@ class StepRail(QWidget):
             button.setAccessibleName(f"Step {place + 1}: {title}")
             button.setToolTip(f"Alt+{place + 1}")
             self._group.addButton(button, place)
+            bold = QFont(button.font())
+            bold.setBold(True)  # the open step is bold and must not jump
+            button.setMinimumWidth(QFontMetrics(bold).horizontalAdvance(f"{place + 1}  {title}") + _PADDING)
             row.addWidget(button)
             self.buttons.append(button)
         row.addStretch(1)

@@ -212,6 +212,7 @@ QLineEdit, QPlainTextEdit, QComboBox, QSpinBox {
   background: @card@; color: @text@; border: 1px solid @frame@; border-radius: 5px; padding: 4px 7px;
   selection-background-color: @accent@; selection-color: @on_accent@; min-height: 18px;
 }
+QLineEdit { placeholder-text-color: @quiet_text@; }
 QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus, QSpinBox:focus { border: 2px solid @accent@; padding: 3px 6px; }
 QLineEdit[faulty="true"], QPlainTextEdit[faulty="true"], QComboBox[faulty="true"] { border: 2px solid @bad@; padding: 3px 6px; }
 QComboBox QAbstractItemView {

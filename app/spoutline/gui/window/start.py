@@ -2,20 +2,18 @@
 
 from __future__ import annotations
 
-import logging
 import sys
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from pathlib import Path
-from types import TracebackType
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QTimer
-from PySide6.QtWidgets import QApplication, QMessageBox
+from PySide6.QtWidgets import QApplication
 
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.widgets.notice_bar import Offer
 from spoutline.gui.widgets.theme import dress
+from spoutline.gui.window.faults import FaultRecord, UnexpectedFault, log_folder
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, StoreFault
@@ -27,7 +25,6 @@ if TYPE_CHECKING:
     from spoutline.units.accepted import UnitSystem
 
 WorkbenchFactory = Callable[[], "Workbench"]
-_LOG = logging.getLogger("spoutline.window")
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,9 +60,10 @@ def run(workbench_factory: WorkbenchFactory, survey: Survey | None, argv: Sequen
     app.styleHints().colorSchemeChanged.connect(lambda _: dress(app))
     window = MainWindow()
     former_hook = sys.excepthook
-    sys.excepthook = UnexpectedFault(window, log_folder())
+    faults = UnexpectedFault(window, FaultRecord(log_folder()))
+    sys.excepthook = faults
     window.show()
-    opening = Opening(window, workbench_factory, survey)
+    opening = Opening(window, workbench_factory, survey, faults)
     QTimer.singleShot(0, opening.start)
     try:
         return app.exec()
@@ -77,8 +75,15 @@ def run(workbench_factory: WorkbenchFactory, survey: Survey | None, argv: Sequen
 class Opening:
     """Opens the stores behind the window that is already shown, and puts the survey into it."""
 
-    def __init__(self, window: MainWindow, workbench_factory: WorkbenchFactory, survey: Survey | None) -> None:
+    def __init__(
+        self,
+        window: MainWindow,
+        workbench_factory: WorkbenchFactory,
+        survey: Survey | None,
+        faults: UnexpectedFault,
+    ) -> None:
         self._window, self._factory, self._survey = window, workbench_factory, survey
+        self._faults = faults
         self.opened: Opened | None = None
 
     def start(self) -> None:
@@ -108,16 +113,17 @@ class Opening:
         self.opened = opened
         session = Session(opened.workbench, opened.stored, opened.system, self._window)
         workplace = self._window.attach(session)
-        workplace.plans.broke.connect(lambda fault: _LOG.error("planning failed", exc_info=fault))
+        workplace.plans.broke.connect(self._faults.tell)
         self.verbs = Verbs(self._window, workplace)
         opened.workbench.remember(SettingName.LAST_SURVEY, str(opened.stored.id))
 
     def _fail(self, fault: Exception) -> None:
-        if not isinstance(fault, InputFault | StoreFault):
-            _LOG.error("opening failed", exc_info=fault)
-        reason = str(fault) if isinstance(fault, InputFault | StoreFault) else tr("The program met a fault of its own.")
+        is_known = isinstance(fault, InputFault | StoreFault)
+        reason = str(fault) if is_known else tr("The program met a fault of its own.")
         self._window.waiting_label.setText(tr("The book of surveys cannot be opened."))
         self._window.show_trouble(reason, (Offer(tr("Try again"), self.start),))
+        if not is_known:
+            self._faults.tell(fault)
 
 
 def survey_to_show(workbench: Workbench, survey: Survey | None) -> StoredSurvey:
@@ -146,53 +152,3 @@ def units_to_show(remembered: str | None, survey: Survey) -> UnitSystem:
     if remembered in tuple(UnitSystem):
         return UnitSystem(str(remembered))
     return UnitSystem.US if survey.site.jurisdiction.startswith("us") else UnitSystem.SI
-
-
-def log_folder() -> Path:
-    """Return the folder for the record of unexpected faults."""
-    import platformdirs
-
-    return Path(platformdirs.user_log_dir("spoutline", appauthor=False))
-
-
-class UnexpectedFault:
-    """Called for an exception that nobody handled: writes it down, tells the person plainly, and goes on."""
-
-    def __init__(self, window: MainWindow, folder: Path) -> None:
-        self._window, self._folder = window, folder
-        self._telling = False
-
-    def __call__(self, kind: type[BaseException], fault: BaseException, trace: TracebackType | None) -> None:
-        """Handle one exception."""
-        if issubclass(kind, KeyboardInterrupt):
-            self._window.close()
-            return
-        where = self._write_down(kind, fault, trace)
-        if self._telling:
-            return
-        self._telling = True
-        try:
-            self._tell(where)
-        finally:
-            self._telling = False
-
-    def _write_down(self, kind: type[BaseException], fault: BaseException, trace: TracebackType | None) -> Path | None:
-        import traceback
-
-        path = self._folder / "faults.log"
-        try:
-            self._folder.mkdir(parents=True, exist_ok=True)
-            with path.open("a", encoding="utf-8") as stream:
-                stream.write("".join(traceback.format_exception(kind, fault, trace)) + "\n")
-        except OSError:
-            return None
-        return path
-
-    def _tell(self, where: Path | None) -> None:
-        saved = self._window.save_label.text()
-        words = tr("The program met a fault of its own and did not finish the last step. Your survey: {state}.").format(
-            state=saved or tr("not open")
-        )
-        if where is not None:
-            words += " " + tr("The details for a report are in {path}.").format(path=where)
-        QMessageBox.warning(self._window, "Spoutline", words)

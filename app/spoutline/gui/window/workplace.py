@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QSplitter, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
 from spoutline.gui.edits.question import WALK, Option, Step
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
@@ -89,9 +89,6 @@ class Workplace(QWidget):
     def _build(self) -> None:
         self.rail = StepRail(tuple(tr(_STEPS[step].rail) for step in WALK), self)
         self.rail.chosen.connect(lambda place: self.show_step(WALK[place]))
-        self.position_label = QLabel(self)
-        self.position_label.setObjectName("siteTitle")
-        self.position_label.setTextFormat(Qt.TextFormat.PlainText)
         self.strip = SlotStrip(self)
         self.walk_pages = QStackedWidget(self)
         for step in (Step.LIQUID, Step.DUTY, Step.VAPOUR, Step.PLACE, Step.SITE):
@@ -109,7 +106,7 @@ class Workplace(QWidget):
         self.walk.setChildrenCollapsible(False)
         self.walk.addWidget(walk)
         self.walk.addWidget(self.side_panel)
-        self.walk.setSizes([640, 520])
+        self.walk.setSizes([690, 490])
         self.walk.setStretchFactor(0, 1)
         self.walk.setStretchFactor(1, 1)
         self.views = QStackedWidget(self)
@@ -119,7 +116,7 @@ class Workplace(QWidget):
         whole.setChildrenCollapsible(False)
         whole.addWidget(self.site_panel)
         whole.addWidget(self.views)
-        whole.setSizes([230, 1180])
+        whole.setSizes([250, 1160])
         whole.setStretchFactor(1, 1)
         row = QHBoxLayout(self)
         row.setContentsMargins(10, 8, 4, 8)
@@ -132,7 +129,6 @@ class Workplace(QWidget):
         row = QHBoxLayout(head)
         row.setContentsMargins(12, 0, 14, 0)
         row.addWidget(self.rail, 1)
-        row.addWidget(self.position_label)
         return head
 
     def _foot(self) -> QHBoxLayout:
@@ -216,7 +212,6 @@ class Workplace(QWidget):
         """Show everything anew."""
         self.site_panel.refresh()
         self.side_panel.refresh()
-        self._show_head()
         self._show_strip()
 
     def fetch_choices(self) -> None:
@@ -243,10 +238,6 @@ class Workplace(QWidget):
         """A person who turns to a position wants to see it, not the site's questions or the bill."""
         if self.bill_is_shown or self.step is Step.SITE:
             self.show_step(Step.SET if self.bill_is_shown else Step.LIQUID)
-
-    def _show_head(self) -> None:
-        position = self.session.position
-        self.position_label.setText(f"{position.label} · {tr('dispenser')} {position.dispenser}")
 
     def _show_strip(self) -> None:
         label = self.session.label
@@ -281,7 +272,6 @@ class Workplace(QWidget):
 
     def _on_changed(self, what: Changed) -> None:
         if what & (Changed.SURVEY | Changed.FOCUS | Changed.UNITS):
-            self._show_head()
             if what & Changed.FOCUS:
                 self.strip.show_figures(())
             self._show_strip()
