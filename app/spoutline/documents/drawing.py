@@ -10,6 +10,7 @@ from spoutline.documents.hose_lines import (
     LineNote,
     before_nozzle,
     clamp_place,
+    filler_place,
     hook_place,
     line_at_rest,
     line_in_use,
@@ -42,6 +43,7 @@ from spoutline.rules.hose_requirement import is_on_reel
 from spoutline.units.accepted import UnitSystem
 
 _FOOT_M = 0.3048  # exact, NIST SP 811
+_NAME_ROW_PT = 9.0
 _ROW_SHARE = 0.055  # distance between rows of dimension lines, as a share of the drawing's size
 # a nozzle in its filler, drawn falling at 20 degrees; its inlet is at the place of the filler, as in the checks
 _SPOUT_LEVEL = math.cos(math.radians(20.0))
@@ -66,8 +68,9 @@ def position_drawing(plan: PositionPlan, story: Story) -> Drawing:
     elif is_on_reel(position):
         shapes.extend(reel_drum(outlet_place(position), position.reel.drum_diameter_m))
     shapes.extend(_points(position))
-    row = _ROW_SHARE * max(around.right_m - around.left_m, position.outlet.height_m)
-    shapes.extend(_heights(position, around.left_m - row, around.right_m + row, story))
+    right = max(around.right_m, *(filler_place(filler).x_m for filler in position.fillers))
+    row = _ROW_SHARE * max(right - around.left_m, position.outlet.height_m)
+    shapes.extend(_heights(position, around.left_m - row, right + row, story))
     below = _distances(position, around.floor_m, row, story)
     shapes.extend(below)
     shapes.extend(_scale_bar(around.left_m, around.floor_m - row * (len(below) + 1.6), story))
@@ -178,14 +181,14 @@ def _cord(position: Position) -> tuple[Shape, ...]:
 def _points(position: Position) -> tuple[Shape, ...]:
     """Return the outlet and every filler, each filler with its name."""
     shapes: list[Shape] = [Dot(centre=outlet_place(position), radius_pt=2.0, ink=Ink.STATION)]
-    nearest = min(filler.distance_m for filler in position.fillers)
-    for filler in position.fillers:
-        place = Place(filler.distance_m, filler.height_m)
+    nearest = min(filler_place(filler).x_m for filler in position.fillers)
+    for row, filler in enumerate(position.fillers):
+        place = filler_place(filler)
         shapes.append(Dot(centre=place, radius_pt=2.2, ink=Ink.VEHICLE))
         # names stand inside the vehicle, below the line of the filler's height
-        near = filler.distance_m == nearest
+        near = place.x_m == nearest
         anchor, offset = (Anchor.START, 10.0) if near else (Anchor.END, -6.0)
-        shapes.append(Label(at=place, text=filler.label, anchor=anchor, offset_pt=(offset, -17.0)))
+        shapes.append(Label(at=place, text=filler.label, anchor=anchor, offset_pt=(offset, -17.0 - _NAME_ROW_PT * row)))
     return tuple(shapes)
 
 
@@ -200,7 +203,7 @@ def _heights(position: Position, left_m: float, right_m: float, story: Story) ->
         low, high = sorted((0.0, filler))
         text = story.show(filler, Dimension.LENGTH)
         shapes.append(Measure(start=Place(right_m, low), end=Place(right_m, high), text=text))
-        at_filler = Place(position.filler.distance_m, filler)
+        at_filler = filler_place(position.filler)
         shapes.append(
             Path(places=(at_filler, Place(right_m, filler)), ink=Ink.MEASURE, weight=Weight.HAIR, dashed=True)
         )
@@ -208,8 +211,8 @@ def _heights(position: Position, left_m: float, right_m: float, story: Story) ->
 
 
 def _distances(position: Position, floor_m: float, row_m: float, story: Story) -> tuple[Measure, ...]:
-    """Return the distance of each filler from the outlet, nearest on top."""
-    fillers = sorted({filler.distance_m for filler in position.fillers if filler.distance_m > 0})
+    """Return the way from the outlet to each filler, nearest on top."""
+    fillers = sorted({filler_place(filler).x_m for filler in position.fillers} - {0.0})
     return tuple(
         Measure(
             start=Place(0.0, floor_m - row_m * (number + 1)),

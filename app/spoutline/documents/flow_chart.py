@@ -22,6 +22,7 @@ _WIDTH_M = 0.14
 _HEIGHT_M = 0.062
 _POINTS = 60
 _HEADROOM = 1.25
+_FLOW_ROOM = 1.3  # the name of the last working point stands to its right
 _STEPS = (1.0, 2.0, 2.5, 5.0, 10.0)
 _WANTED_TICKS = 5
 
@@ -72,7 +73,7 @@ def flow_chart(plan: PositionPlan, story: Story) -> Drawing | None:
         _Curve(Ink.HOT, PaperWord.HOT, states.hot, hot),
     )
     most_flow = max(plan.requirement.supply_flow_m3_s, *(curve.working_flow_m3_s or 0.0 for curve in curves))
-    flow = _Axis(Dimension.FLOW, most_flow * 1.1, _WIDTH_M)
+    flow = _Axis(Dimension.FLOW, most_flow * _FLOW_ROOM, _WIDTH_M)
     pressure = _Axis(Dimension.PRESSURE, plan.requirement.supply_pressure_pa * _HEADROOM, _HEIGHT_M)
     rise = rise_m(plan.requirement)
     shapes: list[Shape] = [*_frame(flow, pressure, story), *_supply(plan.requirement, pressure, story)]

@@ -14,7 +14,7 @@ from spoutline.documents.shapes import Place
 from spoutline.model.plan import HangingSet, SetLink
 from spoutline.model.requirement import Slot
 from spoutline.model.survey import Filler, Position
-from spoutline.rules.hanging import hang_at_rest, hang_in_use
+from spoutline.rules.hanging import hang_at_rest, hang_in_use, way_m
 from spoutline.rules.hose_requirement import is_on_reel
 
 _POINTS = 120
@@ -50,7 +50,7 @@ def line_in_use(position: Position, links: Sequence[SetLink], filler: Filler) ->
     alone = position.model_copy(update={"filler": filler, "other_fillers": ()})
     hangs = hang_in_use(alone, length_m=length, weight_n_m=_ANY_WEIGHT_N_M) if length > 0 else ()
     if not hangs:
-        ends = (outlet_place(position), Place(filler.distance_m, filler.height_m))
+        ends = (outlet_place(position), filler_place(filler))
         return HoseLine(ends, (*unfolded, LineNote.TOO_SHORT))
     line = _drawn(hangs[0].curve, outlet_place(position), 1.0, _bend_radius_m(links))
     return _on_ground(HoseLine(line.places, (*unfolded, *line.notes)), floor_m=min(0.0, filler.height_m))
@@ -73,6 +73,11 @@ def line_at_rest(position: Position, links: Sequence[SetLink]) -> HoseLine:
 def outlet_place(position: Position) -> Place:
     """Return where the outlet is drawn."""
     return Place(0.0, position.outlet.height_m)
+
+
+def filler_place(filler: Filler) -> Place:
+    """Return where a filler is drawn: round a vehicle, at the end of the way that is unrolled, as in the checks."""
+    return Place(way_m(filler), filler.height_m)
 
 
 def hook_place(position: Position) -> Place:

@@ -15,11 +15,12 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.finding import Severity
 from spoutline.rules.rule_ids import RuleId
 
-_TABLES: Final = ("text", "severity_notes", "words", "rules", "facts")
+_TABLES: Final = ("text", "severity_notes", "words", "rules", "facts", "values")
 _PLACEHOLDER = re.compile(r"\{([a-z_]+)\}")
 _RULE_FIELDS: Final = ("title", "says")
 # facts whose bare value occurs in several lists of words: the list that is meant
 _FACT_LISTS: Final = {
+    "column": "MaterialColumn",
     "vapour_today": "VapourStatus",
     "vapour_wanted": "VapourStatus",
     "path": "FlowPath",
@@ -111,9 +112,10 @@ def phrasebook_from_toml(text: str, place: str) -> Phrasebook:
     words = reader.words(table.get("words"))
     rules = reader.rules(table.get("rules"))
     facts = reader.strings("facts", table.get("facts"), None)
+    values = reader.strings("values", table.get("values"), None)
     if reader.problems:
         raise InputFault(tuple(reader.problems))
-    return Phrasebook(sentences, notes, words, rules, facts, _values(words))
+    return Phrasebook(sentences, notes, words, rules, facts, {**_values(words), **values})
 
 
 def _values(words: Mapping[str, Mapping[str, str]]) -> dict[str, str]:

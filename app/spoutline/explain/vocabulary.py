@@ -5,6 +5,10 @@ from __future__ import annotations
 from enum import StrEnum
 from typing import Final
 
+from spoutline.calc.flow import NoFlowReason
+from spoutline.calc.friction import FlowRegime
+from spoutline.calc.liquid_hazards import ConductivityClass, FlashClass
+from spoutline.calc.liquids import LiquidWarning
 from spoutline.explain.paper_words import PaperWord
 from spoutline.model.check import CheckId, Outcome
 from spoutline.model.finding import Severity, SubjectKind, Verdict
@@ -16,6 +20,10 @@ from spoutline.model.plan import AlternativeKind, PlanStatus
 from spoutline.model.port import FlowPath, Gender, Seal, ThreadStandard
 from spoutline.model.requirement import RefusalStatus, RequirementId, Slot, WayOut
 from spoutline.model.survey import Duty, OutletDirection, Retrieval, Service, VapourStatus
+from spoutline.rules.checks_flow import FlowText
+from spoutline.rules.checks_pull import DriveOffText
+from spoutline.rules.checks_reach import HangText
+from spoutline.rules.checks_spout import ForceClass, SwivelType
 from spoutline.rules.rule_ids import AccessoryReason
 
 _LISTS: Final[tuple[type[StrEnum], ...]] = (
@@ -53,6 +61,16 @@ _LISTS: Final[tuple[type[StrEnum], ...]] = (
     RequirementId,
     CheckId,
     AccessoryReason,
+    FlowText,
+    FlowRegime,
+    NoFlowReason,
+    DriveOffText,
+    HangText,
+    SwivelType,
+    ForceClass,
+    ConductivityClass,
+    FlashClass,
+    LiquidWarning,
     PaperWord,
 )
 

@@ -12,7 +12,7 @@ from spoutline.documents.content.blocks import Document
 from spoutline.documents.pdf import styles
 from spoutline.documents.pdf.fonts import BOLD, REGULAR, printable, register_fonts
 from spoutline.documents.pdf.painter import shortened
-from spoutline.documents.pdf.setting import OutlineHeading, set_block
+from spoutline.documents.pdf.setting import OutlineHeading, set_blocks
 
 _RUNNING_SIZE = 7.0
 _TOTAL_FORM = "page_total"
@@ -31,9 +31,7 @@ def pdf_bytes(document: Document) -> bytes:
     register_fonts()
     buffer = BytesIO()
     template = _Template(buffer, document)
-    flowables: list[Flowable] = []
-    for block in document.blocks:
-        flowables.extend(set_block(block, template.text_width))
+    flowables = list(set_blocks(document.blocks, template.text_width))
     template.build(flowables, canvasmaker=_TotalledCanvas)
     return buffer.getvalue()
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import Any, Final
 
 from reportlab.lib.styles import ParagraphStyle
@@ -16,7 +16,7 @@ from spoutline.documents.pdf import styles
 from spoutline.documents.pdf.fonts import REGULAR, markup
 from spoutline.documents.pdf.painter import DrawingFlowable, fit
 
-_SUBSCRIPT = re.compile(r"(?<=[A-Za-zΑ-ω])_([A-Za-z0-9]+)")
+_SUBSCRIPT = re.compile(r"(?<=[A-Za-zΑ-ω])_([A-Za-z0-9]+(?:,[a-z]+)?)")
 _POWER = re.compile(r"\^(-?[0-9.]+)")
 # a table names its own font on the page even where every cell is a paragraph
 _NO_OTHER_FONT: Final = ("FONTNAME", (0, 0), (-1, -1), REGULAR)
@@ -33,12 +33,25 @@ class OutlineHeading(Paragraph):  # type: ignore[misc]
         self.outline_level = level - 1
 
 
-def set_block(block: blocks.Block, width_pt: float) -> Iterator[Flowable]:
-    """Return the flowables of one block for a frame of ``width_pt`` points."""
+def set_blocks(content: Sequence[blocks.Block], width_pt: float) -> Iterator[Flowable]:
+    """Return the flowables of ``content`` for a frame of ``width_pt`` points; a heading stays with what it heads."""
+    for block, following in zip(content, (*content[1:], None), strict=True):
+        if isinstance(block, blocks.Heading) and block.level > 1:
+            yield CondPageBreak(_room_below_heading(following, width_pt))
+        yield from _set_block(block, width_pt)
+
+
+def _room_below_heading(following: blocks.Block | None, width_pt: float) -> float:
+    if isinstance(following, blocks.Figure):
+        return (
+            fit(following.drawing, width_pt=width_pt, height_pt=styles.FIGURE_HEIGHT).height_pt + _NEEDED_BELOW_HEADING
+        )
+    return _NEEDED_BELOW_HEADING
+
+
+def _set_block(block: blocks.Block, width_pt: float) -> Iterator[Flowable]:
     match block:
         case blocks.Heading():
-            if block.level > 1:
-                yield CondPageBreak(_NEEDED_BELOW_HEADING)
             yield OutlineHeading(block.text, block.level)
         case blocks.Paragraph():
             yield Paragraph(markup(block.text), styles.ROLES[block.role])

@@ -65,7 +65,9 @@ HEADINGS: Final = {
 ROLES: Final = {
     Role.BODY: ParagraphStyle("plain", parent=_BODY, spaceAfter=4),
     Role.LEAD: ParagraphStyle("lead", parent=_BODY, textColor=GREY, spaceAfter=7),
-    Role.NOTE: ParagraphStyle("note", parent=_BODY, fontSize=7.2, leading=9.6, textColor=GREY, spaceBefore=3, spaceAfter=5),
+    Role.NOTE: ParagraphStyle(
+        "note", parent=_BODY, fontSize=7.2, leading=9.6, textColor=GREY, spaceBefore=3, spaceAfter=5
+    ),
 }
 BULLET: Final = ParagraphStyle("bullet", parent=_BODY, leftIndent=11, bulletIndent=1, spaceAfter=3)
 LABEL: Final = ParagraphStyle("label", parent=_BODY, textColor=GREY)
