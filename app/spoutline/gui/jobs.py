@@ -162,7 +162,7 @@ class Jobs(QObject):
             self.progressed.emit(key, done, total)
 
     @Slot(object, object, object)
-    def _finish(self, ticket: Ticket, value: Any, fault: Exception | None) -> None:
+    def _finish(self, ticket: Ticket, value: object, fault: Exception | None) -> None:
         waiting = self._waiting.pop(ticket)
         wanted = self._current.get(ticket.key) is ticket and not ticket.should_stop()
         if wanted:

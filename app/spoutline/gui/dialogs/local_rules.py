@@ -45,7 +45,7 @@ class LocalRulesDialog(FormDialog):
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
         self.model: RecordTable[Limit] = RecordTable(limit_columns(), self)
-        self.table = Table(tr("Rows of the local rules"), self, stretch=3)
+        self.table = Table(tr("Rows of the local rules"), self, shares=(44, 18, 20, 26))
         self.table.setModel(self.model)
         self.table.picked.connect(self._show_row)
         splitter.addWidget(self.table)
@@ -77,7 +77,7 @@ class LocalRulesDialog(FormDialog):
         label.setBuddy(self.profile_box)
         self.id_edit = QLineEdit(self)
         self.id_edit.setAccessibleName(tr("Short name of the copy"))
-        self.id_edit.setPlaceholderText(tr("short name, like my_county"))
+        self.id_edit.setPlaceholderText(tr("short name: my_county"))
         self.title_edit = QLineEdit(self)
         self.title_edit.setAccessibleName(tr("Title of the copy"))
         self.title_edit.setPlaceholderText(tr("title of the copy"))
@@ -86,9 +86,9 @@ class LocalRulesDialog(FormDialog):
         self.remove_button = QPushButton(tr("Re&move own rules"), self)
         self.remove_button.clicked.connect(self._remove)
         row.addWidget(label)
-        row.addWidget(self.profile_box, 2)
-        row.addWidget(self.id_edit, 1)
-        row.addWidget(self.title_edit, 1)
+        row.addWidget(self.profile_box, 3)
+        row.addWidget(self.id_edit, 2)
+        row.addWidget(self.title_edit, 2)
         row.addWidget(self.copy_button)
         row.addWidget(self.remove_button)
         for button in (self.copy_button, self.remove_button):
@@ -130,8 +130,8 @@ class LocalRulesDialog(FormDialog):
         self.save_button.clicked.connect(self._save_row)
         column.addWidget(self.save_button)
         hint = tr(
-            "The value is written as the source prints it: digits, yes or no, a word, cases parted by commas; empty for "
-            "no figure. The adopted code and the authority having jurisdiction decide; this table only records them."
+            "The value is written as the source prints it: digits, yes or no, a word, cases parted by commas; "
+            "empty for no figure. The adopted code and the authority having jurisdiction decide; this table only records them."
         )
         column.addWidget(plain_label(hint, "help", wraps=True))
         column.addStretch(1)

@@ -1,10 +1,10 @@
-"""Read a typed answer and put it into the survey: a valid new survey comes out, or a fault that says what would be right."""
+"""Read a typed answer and put it into the survey: a valid survey, or a fault that says what would be right."""
 
 from __future__ import annotations
 
 from dataclasses import replace
 from functools import cache
-from typing import Any
+from typing import Any, TypeVar, get_args
 
 from pydantic import BaseModel, ValidationError
 from pydantic.fields import FieldInfo
@@ -18,6 +18,7 @@ from spoutline.units.display import Display
 from spoutline.units.quantities import parse
 
 _SEPARATOR = ";"
+_OwnerT = TypeVar("_OwnerT", Position, Site)
 
 
 def shown_answer(value: AnswerValue, question: Question, display: Display) -> str:
@@ -54,8 +55,7 @@ def read_answer(text: str, question: Question, display: Display) -> AnswerValue:
 
 
 def _read_number(text: str, question: Question, display: Display) -> float:
-    measure = question.measure
-    assert measure is not None
+    measure = question.measure or Measure(Dimension.RATIO)
     # a person types whole counts and shares bare; every other bare number is in the unit shown beside the field
     return parse(text, measure.dimension, display.system, field=field_words(question)) / measure.factor
 
@@ -73,15 +73,12 @@ def set_answer(survey: Survey, label: str, question: Question, value: AnswerValu
         The survey does not admit the value; the range is told in the units of ``display``.
     """
     if question.step is Step.SITE:
-        site = _with_value(survey.site, question, value, display)
-        assert isinstance(site, Site)
-        return survey.model_copy(update={"site": site})
+        return survey.model_copy(update={"site": _with_value(survey.site, question, value, display)})
     old = survey.position(label)
     if old is None:
         raise KeyError(label)
-    position = _with_value(_made_consistent(old, question, value), question, value, display)
-    assert isinstance(position, Position)
-    return with_position(survey, label, position)
+    consistent = _made_consistent(old, question, value)
+    return with_position(survey, label, _with_value(consistent, question, value, display))
 
 
 def with_position(survey: Survey, label: str, position: Position) -> Survey:
@@ -120,7 +117,7 @@ def _made_consistent(position: Position, question: Question, value: AnswerValue)
     return position
 
 
-def _with_value(owner: BaseModel, question: Question, value: AnswerValue, display: Display) -> BaseModel:
+def _with_value(owner: _OwnerT, question: Question, value: AnswerValue, display: Display) -> _OwnerT:
     stored = _stored_form(value, question)
     document = owner.model_dump()
     target: Any = document
@@ -173,8 +170,6 @@ def _range_words(field: FieldInfo, question: Question, display: Display) -> str:
 
 def _constraints(field: FieldInfo) -> tuple[object, ...]:
     """Return the constraints of a field; for a list of numbers those of its entries."""
-    from typing import get_args
-
     inner = [item for argument in get_args(field.annotation) for item in getattr(argument, "__metadata__", ())]
     found: list[object] = []
     for item in (*field.metadata, *inner):

@@ -88,15 +88,15 @@ class Question:
         return self.asked is None or self.asked(position)
 
 
+def _member(values: object, place: int) -> object:
+    return values[place] if isinstance(values, tuple) else None
+
+
 def answer_in(owner: Position | Site, question: Question) -> AnswerValue:
     """Return the present answer to ``question`` in a position or site, numbers in the survey's own unit."""
     value: object = owner
     for step in question.path:
-        if isinstance(step, int):
-            assert isinstance(value, tuple)
-            value = value[step]
-        else:
-            value = getattr(value, step)
+        value = getattr(value, step) if isinstance(step, str) else _member(value, step)
     if value is None or isinstance(value, str | bool | float | tuple):
         return value
     if isinstance(value, int):

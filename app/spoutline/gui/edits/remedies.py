@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from typing import Any
 
 from spoutline.gui.edits.answers import with_position
 from spoutline.gui.edits.decisions import release_all
@@ -19,7 +18,7 @@ def _blend(percent: float) -> _Change:
     return lambda position: _updated(position, liquid=position.liquid.model_copy(update={"blend_percent": percent}))
 
 
-def _updated(position: Position, **fields: Any) -> Position:
+def _updated(position: Position, **fields: object) -> Position:
     return position.model_copy(update=fields)
 
 

@@ -42,8 +42,8 @@ def site_questions(jurisdictions: tuple[Option, ...], currencies: tuple[Option, 
             step=Step.SITE,
             group="Rules",
             title="&Local rules",
-            help="Which limits apply. The adopted code and the authority having jurisdiction decide; ask them where a row "
-            "is unconfirmed.",
+            help="Which limits apply. The adopted code and the authority having jurisdiction decide; ask them where a "
+            "row is unconfirmed.",
             source="Each row names its own source: see Local rules",
             entry=Entry.CHOICE,
             options=jurisdictions,

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from typing import Any
 
 from PySide6.QtCore import QAbstractItemModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 from PySide6.QtGui import QFont
@@ -82,28 +81,32 @@ class NodeTree(QAbstractItemModel):
         if not index.isValid():
             return self._root
         placed = index.internalPointer()
-        assert isinstance(placed, _Placed)
-        return placed
+        return placed if isinstance(placed, _Placed) else self._root
 
     def index(self, row: int, column: int, parent: Index = _ROOT) -> QModelIndex:
+        """Qt: return the index of a child row."""
         children = self._placed(parent).children
         if 0 <= row < len(children) and 0 <= column < len(self._titles):
             return self.createIndex(row, column, children[row])
         return QModelIndex()
 
     def parent(self, index: Index = _ROOT) -> QModelIndex:  # type: ignore[override]
+        """Qt: return the index of the row above."""
         above = self._placed(index).parent if index.isValid() else None
         return (
             self.createIndex(above.row, 0, above) if above is not None and above.parent is not None else QModelIndex()
         )
 
     def rowCount(self, parent: Index = _ROOT) -> int:
+        """Qt: return the number of rows below ``parent``."""
         return 0 if parent.column() > 0 else len(self._placed(parent).children)
 
     def columnCount(self, parent: Index = _ROOT) -> int:
+        """Qt: return the number of columns."""
         return len(self._titles)
 
-    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:  # noqa: PLR0911 - one line per role
+        """Qt: return what a cell shows, or the record behind it."""
         node = self.node_at(index)
         if node is None:
             return None
@@ -124,7 +127,8 @@ class NodeTree(QAbstractItemModel):
                 return node.record
         return None
 
-    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+        """Qt: return the title of a column."""
         if orientation is Qt.Orientation.Horizontal and role == Qt.ItemDataRole.DisplayRole:
             return self._titles[section] if 0 <= section < len(self._titles) else None
         return None

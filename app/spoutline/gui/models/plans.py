@@ -1,4 +1,4 @@
-"""Plans of all positions of the survey in hand: made off the window's thread, kept while their answers stay the same."""
+"""Plans of all positions of the survey in hand: made off the window's thread, kept while their answers stay."""
 
 from __future__ import annotations
 

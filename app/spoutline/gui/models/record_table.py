@@ -57,12 +57,15 @@ class RecordTable(QAbstractTableModel, Generic[RecordT]):
         return self._records[index.row()] if index.isValid() else None
 
     def rowCount(self, parent: Index = _ROOT) -> int:
+        """Qt: return the number of rows below ``parent``."""
         return 0 if parent.isValid() else len(self._records)
 
     def columnCount(self, parent: Index = _ROOT) -> int:
+        """Qt: return the number of columns."""
         return 0 if parent.isValid() else len(self._columns)
 
-    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:  # noqa: PLR0911 - one line per role
+        """Qt: return what a cell shows, or the record behind it."""
         if not index.isValid():
             return None
         record, column = self._records[index.row()], self._columns[index.column()]
@@ -82,7 +85,8 @@ class RecordTable(QAbstractTableModel, Generic[RecordT]):
                 return record
         return None
 
-    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+        """Qt: return the title of a column."""
         if orientation is Qt.Orientation.Horizontal and 0 <= section < len(self._columns):
             column = self._columns[section]
             if role == Qt.ItemDataRole.DisplayRole:
@@ -102,4 +106,5 @@ class SortedRecords(QSortFilterProxyModel):
         self.setDynamicSortFilter(True)
 
     def lessThan(self, left: Index, right: Index) -> bool:
+        """Qt: compare two cells by their sort values."""
         return bool(left.data(Role.SORT) < right.data(Role.SORT))

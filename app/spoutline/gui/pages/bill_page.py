@@ -90,7 +90,7 @@ class BillPage(QWidget):
             (rows[1], "xlsx", tr("Save &XLSX…"), lambda: self._save_as("xlsx")),
         ):
             button = QPushButton(words, self)
-            button.clicked.connect(_caller(act))
+            button.clicked.connect(act)
             row.addWidget(button, 1)
             self.buttons[name] = button
         self.buttons["pdf"].setObjectName("primary")
@@ -235,10 +235,6 @@ class BillPage(QWidget):
     def _on_changed(self, what: Changed) -> None:
         if self.isVisible() and what & (Changed.SURVEY | Changed.UNITS):
             self.refresh()
-
-
-def _caller(act: Callable[[], None]) -> Callable[[], None]:
-    return lambda: act()
 
 
 def file_stem(name: str) -> str:

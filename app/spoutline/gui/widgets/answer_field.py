@@ -183,6 +183,7 @@ class LongTextField(AnswerField):
             self.editor.setPlainText(text)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Qt: hand the text over when the field is left."""
         if watched is self.editor and event.type() == QEvent.Type.FocusOut:
             self.commit()
         return super().eventFilter(watched, event)
@@ -198,9 +199,9 @@ class SuggestedField(AnswerField):
         self.editor.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
         self.editor.textActivated.connect(self._taken)
         line = self.editor.lineEdit()
-        assert line is not None
-        line.editingFinished.connect(lambda: self._taken(self.editor.currentText()))
-        line.setAccessibleName(self.plain_title)
+        if line is not None:
+            line.editingFinished.connect(lambda: self._taken(self.editor.currentText()))
+            line.setAccessibleName(self.plain_title)
         self._finish_layout(self.editor)
 
     def show_suggestions(self, suggestions: tuple[str, ...]) -> None:

@@ -26,10 +26,12 @@ class Table(QTableView):
     picked = Signal(object)
     opened = Signal(object)
 
-    def __init__(self, name: str, parent: QWidget | None = None, *, stretch: int = -1) -> None:
+    def __init__(
+        self, name: str, parent: QWidget | None = None, *, stretch: int = -1, shares: tuple[int, ...] = ()
+    ) -> None:
         super().__init__(parent)
         self.setAccessibleName(name)
-        self._stretch = stretch
+        self._stretch, self._shares = stretch, shares
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
@@ -45,8 +47,13 @@ class Table(QTableView):
         self.activated.connect(lambda index: self.opened.emit(index.data(Role.RECORD)))
 
     def fit_columns(self) -> None:
-        """Give each column the room its texts need and one the rest."""
+        """Give each column its share of the room; without shares, what its texts need, and one the rest."""
         header = self.horizontalHeader()
+        if self._shares:
+            header.setStretchLastSection(True)
+            for column, share in enumerate(self._shares[: header.count()]):
+                self.setColumnWidth(column, self.viewport().width() * share // sum(self._shares))
+            return
         for column in range(header.count()):
             is_rest = column == self._stretch
             header.setSectionResizeMode(
@@ -64,9 +71,16 @@ class Table(QTableView):
             self.setCurrentIndex(self.model().index(row, 0))
 
     def currentChanged(self, current: Index, previous: Index) -> None:
+        """Qt: tell which row is current."""
         super().currentChanged(current, previous)
         if current.isValid():
             self.picked.emit(current.data(Role.RECORD))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Qt: give the columns their shares of the new room."""
+        super().resizeEvent(event)
+        if self._shares:
+            self.fit_columns()
 
 
 class Tree(QTreeView):
@@ -123,6 +137,7 @@ class Tree(QTreeView):
             )
 
     def currentChanged(self, current: Index, previous: Index) -> None:
+        """Qt: tell which row is current."""
         super().currentChanged(current, previous)
         if current.isValid():
             self.picked.emit(self.model().index(current.row(), 0, current.parent()).data(Role.RECORD))

@@ -127,6 +127,7 @@ class Mark(QWidget):
         self.update()
 
     def paintEvent(self, event: QPaintEvent) -> None:
+        """Qt: paint."""
         painter = QPainter(self)
         paint_mark(painter, QRectF(self.rect()).adjusted(1, 1, -1, -1), self._tone, colours_now())
 
@@ -137,6 +138,7 @@ class MarkDelegate(QStyledItemDelegate):
     _SIZE = 16
 
     def initStyleOption(self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex) -> None:
+        """Qt: put the mark before the text."""
         super().initStyleOption(option, index)
         said = index.data(Role.TONE)
         if said:
@@ -148,7 +150,7 @@ class MarkDelegate(QStyledItemDelegate):
 
     def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex) -> QSize:
         """Qt: a row of a tree is as high as its texts need in the width they have."""
-        view = option.widget  # type: ignore[attr-defined]
+        view = option.widget
         if not isinstance(view, QTreeView):
             return super().sizeHint(option, index)
         spans = bool(index.data(Role.SPANS))

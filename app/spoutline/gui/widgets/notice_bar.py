@@ -60,7 +60,7 @@ class NoticeBar(QFrame):
 
     def _add_button(self, words: str, act: Callable[[], None]) -> None:
         button = QPushButton(words, self)
-        button.clicked.connect(lambda: act())
+        button.clicked.connect(lambda _=False: act())  # Qt's flag is none of its arguments
         self._row.addWidget(button)
         self._buttons.append(button)
 

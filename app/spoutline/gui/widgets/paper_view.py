@@ -97,10 +97,12 @@ class PaperView(QScrollArea):
                 self.page_wanted.emit(sheet.place, round(self._page_width() * self.devicePixelRatioF()))
 
     def resizeEvent(self, event: QResizeEvent) -> None:
+        """Qt: lay out for the new size."""
         super().resizeEvent(event)
         if event.size().width() != event.oldSize().width():
             self._asked.clear()  # pages are fetched anew in the width they have now
             self._arrange()
 
     def sizeHint(self) -> QSize:
+        """Qt: return the size that suits best."""
         return QSize(560, 700)

@@ -52,6 +52,7 @@ class SlotStrip(QWidget):
         self.update()
 
     def paintEvent(self, event: QPaintEvent) -> None:
+        """Qt: paint."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         colours = colours_now()
@@ -105,7 +106,9 @@ class SlotStrip(QWidget):
         painter.drawRoundedRect(QRectF(bar.left(), bar.top(), max(bar.width() * share, 3.0), bar.height()), 2, 2)
 
     def sizeHint(self) -> QSize:
+        """Qt: return the size that suits best."""
         return QSize(480, self._HEIGHT)
 
     def minimumSizeHint(self) -> QSize:
+        """Qt: return the least useful size."""
         return QSize(300, self._HEIGHT)

@@ -214,7 +214,9 @@ QLineEdit, QPlainTextEdit, QComboBox, QSpinBox {
 }
 QLineEdit { placeholder-text-color: @quiet_text@; }
 QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus, QSpinBox:focus { border: 2px solid @accent@; padding: 3px 6px; }
-QLineEdit[faulty="true"], QPlainTextEdit[faulty="true"], QComboBox[faulty="true"] { border: 2px solid @bad@; padding: 3px 6px; }
+QLineEdit[faulty="true"], QPlainTextEdit[faulty="true"], QComboBox[faulty="true"] {
+  border: 2px solid @bad@; padding: 3px 6px;
+}
 QComboBox QAbstractItemView {
   background: @card@; color: @text@; border: 1px solid @frame@;
   selection-background-color: @accent@; selection-color: @on_accent@;

@@ -143,7 +143,8 @@ class MainWindow(QMainWindow):
     def _show_save_state(self, state: SaveState, reason: str) -> None:
         from spoutline.gui.session import SaveState
 
-        assert self.workplace is not None
+        if self.workplace is None:
+            return
         session = self.workplace.session
         if state is SaveState.SAVED:
             self.save_label.setText(tr("All changes are in the book"))
@@ -166,5 +167,6 @@ class MainWindow(QMainWindow):
     _tells_of_save = False
 
     def closeEvent(self, event: QCloseEvent) -> None:
+        """Qt: end all work before the window goes."""
         self.jobs.close()
         super().closeEvent(event)

@@ -235,7 +235,7 @@ class Workplace(QWidget):
         )
 
     def _leave_site_pages(self) -> None:
-        """A person who turns to a position wants to see it, not the site's questions or the bill."""
+        """Bring the walk into view: a person who turns to a position wants to see it."""
         if self.bill_is_shown or self.step is Step.SITE:
             self.show_step(Step.SET if self.bill_is_shown else Step.LIQUID)
 
