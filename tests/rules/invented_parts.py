@@ -179,7 +179,7 @@ def on_path(part: Part, path: FlowPath) -> Part:
         FlowPath.BALANCE: (ThreadStandard.UN, "1-7/8-12"),
         FlowPath.VACUUM_ASSIST: (ThreadStandard.M, "34x1.5"),
     }[path]
-    ports = {
+    ports: dict[str, Any] = {
         side: None if port is None else Port(thread, size, port.gender, path)
         for side, port in (("inlet", part.inlet), ("outlet", part.outlet))
     }

@@ -1,4 +1,4 @@
-"""Invented stations and rule tables for the rule tests: the built-in profiles, with rows changed where a test says so."""
+"""Invented stations, and the built-in rule tables with rows changed where a test says so."""
 
 from __future__ import annotations
 

@@ -100,7 +100,8 @@ class Requirement:
     """Everything that the part, joint and set rules need to know about a position. SI units in the names.
 
     ``chain`` lists the slots in order from the dispenser; adaptors may come between. ``listing_class`` is None for DEF.
-    ``hose_length`` is the window of the hose lengths of the whole chain (whip and curb hose together).
+    ``hose_length``: whip and curb hose together stay within its maximum; hoses and rigid parts together come to its
+    minimum, the length that the furthest filler asks for.
     """
 
     site: Site

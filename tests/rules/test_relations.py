@@ -1,0 +1,79 @@
+"""Relations that hold whatever the figures are."""
+
+from __future__ import annotations
+
+from hypothesis import given
+from hypothesis import strategies as st
+
+from rules.invented_parts import LITRE_PER_MINUTE, breakaway, hose, nozzle, plain_set, swivel, whip
+from rules.stations import derived, position, site, tables
+from spoutline.model.check import CheckId
+from spoutline.model.plan import HangingSet
+from spoutline.model.requirement import Slot
+from spoutline.model.survey import Climate, Filler, Outlet
+from spoutline.rules.checks import checks_for
+from spoutline.rules.figures import loss_pa, states_for
+from spoutline.rules.part_rules import judge_part
+
+ASKED = derived(position())
+LENGTHS = st.floats(2.5, 5.0)
+
+
+def value(hanging_set: HangingSet, check_id: CheckId) -> float:
+    found = next(check for check in checks_for(hanging_set, ASKED, tables()) if check.id is check_id)
+    assert found.value is not None
+    return found.value
+
+
+@given(LENGTHS, LENGTHS)
+def test_more_hose_reaches_further_hangs_lower_and_flows_less(one: float, other: float) -> None:
+    short, long = sorted((one, other))
+    shorter, longer = (plain_set(curb_hose=hose(length_m=length)) for length in (short, long))
+    assert value(longer, CheckId.HOSE_REACH) >= value(shorter, CheckId.HOSE_REACH)
+    for check_id in (CheckId.GROUND_CLEARANCE_AT_REST, CheckId.GROUND_CLEARANCE_IN_USE, CheckId.FLOW_COLD):
+        assert value(longer, check_id) <= value(shorter, check_id) + 1e-12
+
+
+@given(st.floats(0.5, 4.0), st.floats(0.5, 4.0))
+def test_a_heavier_nozzle_never_raises_the_service_margin(one: float, other: float) -> None:
+    light, heavy = sorted((one, other))
+    margins = [value(plain_set(nozzle=nozzle(mass_kg=mass)), CheckId.BREAKAWAY_SERVICE_LOAD) for mass in (light, heavy)]
+    assert margins[1] <= margins[0]
+
+
+@given(st.floats(1.0, 60.0), st.floats(1.0, 60.0))
+def test_more_flow_always_loses_more(one: float, other: float) -> None:
+    low, high = sorted((one, other))
+    state = states_for(ASKED).cold
+    for part, slot in ((hose(), Slot.CURB_HOSE), (nozzle(), Slot.NOZZLE)):
+        losses = [loss_pa(part, slot, ASKED, flow * LITRE_PER_MINUTE, state) for flow in (low, high)]
+        assert losses[0] <= losses[1]
+
+
+@given(st.floats(-29.0, 10.0), st.floats(11.0, 52.0), st.floats(0.0, 8.0))
+def test_a_milder_climate_never_bars_a_part(low_c: float, high_c: float, milder: float) -> None:
+    for part, slot in ((nozzle(), Slot.NOZZLE), (swivel(), Slot.SWIVEL), (breakaway(), Slot.BREAKAWAY)):
+        harsh = derived(position(), site(climate=Climate(low_c=low_c, high_c=high_c)))
+        mild = derived(position(), site(climate=Climate(low_c=low_c + milder, high_c=max(high_c - milder, 18.1))))
+        if not judge_part(part, slot, harsh, tables()):
+            assert not judge_part(part, slot, mild, tables())
+
+
+@given(st.floats(0.2, 4.0), st.floats(0.2, 4.0), st.floats(-0.5, 2.0))
+def test_a_further_filler_never_needs_less_hose(one: float, other: float, height_m: float) -> None:
+    near, far = sorted((one, other))
+    needed = [
+        derived(position(filler=Filler(distance_m=distance, height_m=height_m))).hose_length.minimum or 0.0
+        for distance in (near, far)
+    ]
+    assert needed[0] <= needed[1]
+
+
+@given(st.floats(0.5, 3.0), st.floats(0.1, 0.6))
+def test_whip_rule_and_whip_check_agree(outlet_m: float, length_m: float) -> None:
+    asked = derived(position(outlet=Outlet(height_m=outlet_m), filler=Filler(distance_m=1.0, height_m=1.5)))
+    part = whip(length_m=length_m)
+    broken = [found for found in judge_part(part, Slot.WHIP_HOSE, asked, tables()) if found.rule_id == "whip_length"]
+    checks = checks_for(plain_set(whip_hose=part), asked, tables())
+    check = next(check for check in checks if check.id is CheckId.WHIP_LENGTH)
+    assert bool(broken) is not check.passes or abs(check.margin or 0.0) < 1e-5
