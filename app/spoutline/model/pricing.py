@@ -30,7 +30,7 @@ class PriceBreak:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PriceRow:
-    """One part in a price list; ``breaks`` rise by quantity. ``discount_group`` is the maker's name for a class of goods."""
+    """One part in a price list; ``breaks`` rise by quantity, ``discount_group`` is the maker's class of goods."""
 
     part_number: str
     discount_group: str

@@ -79,10 +79,15 @@ class Chooser:
         for hanging_set in self.search.sets(wish, self.listener):
             self.looked_at += 1
             judged = self.judge.judged(hanging_set)
-            if any(_turns_down(check, dropped) for check in judged.checks):
+            if is_turned_down(judged, dropped):
                 self.turned_down += 1
                 continue
             yield judged
+
+
+def is_turned_down(judged: JudgedSet, dropped: frozenset[RequirementId]) -> bool:
+    """Say whether a full check forbids a set that the search let through, the ``dropped`` should-lines given up."""
+    return any(_turns_down(check, dropped) for check in judged.checks)
 
 
 def _turns_down(check: Check, dropped: frozenset[RequirementId]) -> bool:

@@ -16,13 +16,14 @@ from spoutline.planning.relabel import relabelled, same_question
 from spoutline.search.listener import Listener
 
 
-class _StopWith(Listener):
+class StopWith(Listener):
     """Lets a search end when the site's progress asks to stop."""
 
     def __init__(self, progress: Progress) -> None:
         self.progress = progress
 
     def should_stop(self) -> bool:
+        """Pass the question on."""
         return self.progress.should_stop()
 
 
@@ -36,7 +37,7 @@ def plan_site(survey: Survey, tables: RuleTables, parts: PartStore, progress: Pr
     Cancelled
         If ``progress`` asks to stop.
     """
-    desk = Desk(tables, parts, _StopWith(progress) if progress else None)
+    desk = Desk(tables, parts, StopWith(progress) if progress else None)
     known: dict[Position, PositionPlan] = {}
     plans: list[PositionPlan] = []
     for done, position in enumerate(survey.positions):

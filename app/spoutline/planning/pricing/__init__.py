@@ -1,0 +1,1 @@
+"""Exact prices: lists, discounts, labour, freight, tax, rounding."""

@@ -1,0 +1,86 @@
+"""From list price to the customer's price: exchange, buying discount, discount or mark-up or margin, rounding."""
+
+from __future__ import annotations
+
+from decimal import Decimal, localcontext
+
+from spoutline.model.part import Part
+from spoutline.model.pricing import FoundPrice, PriceGap, UnitPrice
+from spoutline.model.quotation_terms import Selling, SellingMethod, Terms
+from spoutline.planning.pricing.price_book import PriceBook
+from spoutline.planning.pricing.rounding import EXACT, rounded
+
+_HUNDRED = Decimal(100)
+
+
+class PriceDesk:
+    """Prices parts under one set of terms; every answer is kept, so that asking again costs nothing."""
+
+    def __init__(self, terms: Terms, book: PriceBook) -> None:
+        self.terms = terms
+        self.book = book
+        self._rates = {terms.currency: Decimal(1), **{one.currency: one.rate for one in terms.exchange}}
+        self._currencies = (terms.currency, *(one.currency for one in terms.exchange if one.currency != terms.currency))
+        self._known: dict[tuple[str, int], UnitPrice | PriceGap] = {}
+
+    def unit_price(self, part: Part, quantity: int) -> UnitPrice | PriceGap:
+        """Return the price of one piece where ``quantity`` pieces are ordered, or why there is none."""
+        key = (part.number, quantity)
+        if key not in self._known:
+            found = self.book.find(part, quantity, self._currencies)
+            self._known[key] = found if isinstance(found, PriceGap) else self._made(part, found)
+        return self._known[key]
+
+    def steps(self, part: Part) -> tuple[int, ...]:
+        """Return the quantities from which another price holds, rising; empty where there is no price at all."""
+        found = self.book.find(part, _MANY, self._currencies)
+        return () if isinstance(found, PriceGap) else tuple(step.from_quantity for step in found.row.breaks)
+
+    def _made(self, part: Part, found: FoundPrice) -> UnitPrice:
+        group, listed = found.row.discount_group, found.reached.unit_price
+        rate = self._rates[found.price_list.currency]
+        buying = self._buying_percent(found.price_list.maker, group)
+        percent = selling_percent(self.terms.selling, part, group)
+        with localcontext(EXACT):
+            at_list = listed * rate
+            cost = at_list * (_HUNDRED - buying) / _HUNDRED
+            asked = _asked(self.terms.selling.method, at_list, cost, percent)
+        rounding = self.terms.rounding
+        return UnitPrice(
+            part_number=part.number,
+            list_id=found.price_list.id,
+            list_currency=found.price_list.currency,
+            list_price=listed,
+            from_quantity=found.reached.from_quantity,
+            discount_group=group,
+            exchange_rate=rate,
+            buying_percent=buying,
+            cost=cost,
+            unit_price=rounded(asked, rounding.unit_step, rounding.mode),
+        )
+
+    def _buying_percent(self, maker: str, group: str) -> Decimal:
+        """Return the discount that names most: maker and group, then maker, then group, then neither."""
+        fitting = [one for one in self.terms.buying if one.maker in ("", maker) and one.group in ("", group)]
+        best = max(fitting, key=lambda one: (bool(one.maker), bool(one.group)), default=None)
+        return best.percent if best else Decimal(0)
+
+
+_MANY = 10**9  # above any quantity that a station orders: every break is reached
+
+
+def selling_percent(selling: Selling, part: Part, group: str) -> Decimal:
+    """Return the percentage of the exception that names most (group and kind, group, kind), else the general one."""
+    fitting = [one for one in selling.exceptions if one.kind in (None, part.kind) and one.group in ("", group)]
+    best = max(fitting, key=lambda one: (bool(one.group), one.kind is not None), default=None)
+    return best.percent if best else selling.percent
+
+
+def _asked(method: SellingMethod, at_list: Decimal, cost: Decimal, percent: Decimal) -> Decimal:
+    match method:
+        case SellingMethod.LIST_LESS_DISCOUNT:
+            return at_list * (_HUNDRED - percent) / _HUNDRED
+        case SellingMethod.MARK_UP_ON_COST:
+            return cost * (_HUNDRED + percent) / _HUNDRED
+        case SellingMethod.MARGIN_ON_PRICE:
+            return cost * _HUNDRED / (_HUNDRED - percent)

@@ -1,0 +1,1 @@
+"""A whole station planned for a refit: options, commonality, spares, consumables, the quotation."""

@@ -1,0 +1,60 @@
+"""One question that positions of a station ask, with everything needed to choose its set again."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from spoutline.model.plan import HangingSet, PositionPlan
+from spoutline.model.requirement import Requirement, Slot
+from spoutline.planning.assembly import Wish
+from spoutline.planning.choice import Choice, Chooser
+from spoutline.planning.desk import Desk
+from spoutline.planning.plan_position import chooser_for
+from spoutline.planning.pool import narrow_pool
+
+
+@dataclass(frozen=True, slots=True)
+class Case:
+    """A distinct question and the number of positions that ask it; they all get the same set.
+
+    ``choice`` is the set chosen for the question alone. Any other set must break no more should-rules than that one and
+    give up the same should-lines, so that commonality never makes a position worse.
+    """
+
+    requirement: Requirement
+    chooser: Chooser
+    choice: Choice
+    positions: int
+
+    @property
+    def wish(self) -> Wish:
+        """The wish that every set of this case answers, its cost the plain price."""
+        kept = self.chooser.wish(self.choice.dropped)
+        return Wish(kept.lines, kept.limits, regrets_weigh=False)
+
+    @property
+    def most_regrets(self) -> int:
+        """How many broken should-rules of parts the chosen set has."""
+        return self.regrets_of(self.choice.judged.hanging_set)
+
+    def regrets(self) -> dict[tuple[Slot, str], int]:
+        """Return the broken should-rules of every part in every slot."""
+        return {
+            (candidate.slot, candidate.part.number): candidate.regrets
+            for judged in self.chooser.search.pool.slots.values()
+            for candidate in judged
+        }
+
+    def regrets_of(self, hanging_set: HangingSet) -> int:
+        """Return the broken should-rules of the parts of a set."""
+        regrets = self.regrets()
+        return sum(regrets[link.slot, link.part.number] for link in hanging_set.links)
+
+
+def case_of(plan: PositionPlan, positions: int, desk: Desk) -> Case | None:
+    """Return the case behind a plan that ``positions`` positions share; None where it has no set."""
+    if plan.requirement is None or plan.chosen is None:
+        return None
+    chooser = chooser_for(plan.requirement, narrow_pool(plan.requirement, desk.tables, desk.parts), desk)
+    choice = chooser.choose()
+    return None if choice is None else Case(plan.requirement, chooser, choice, positions)

@@ -1,0 +1,134 @@
+"""The chain problems of a case as a graph of arcs: put an item, or nothing, on an open port of a layer."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+
+from spoutline.model.requirement import Slot
+from spoutline.planning.refit.case import Case
+from spoutline.search.graph import Item, Problem
+
+Node = tuple[int, int]  # layer, open port
+
+
+@dataclass(frozen=True, slots=True)
+class Arc:
+    """Fill ``layer`` with ``item`` (None leaves an optional layer empty) while port ``before`` is open."""
+
+    layer: int
+    before: int
+    after: int
+    item: Item | None
+    least_minor: int
+    regrets: int
+
+    @property
+    def start(self) -> Node:
+        """The node that the arc leaves."""
+        return self.layer, self.before
+
+    @property
+    def end(self) -> Node:
+        """The node that the arc reaches."""
+        return self.layer + 1, self.after
+
+
+@dataclass(frozen=True, slots=True)
+class ArcGraph:
+    """All ways through one chain problem that may still matter."""
+
+    problem: Problem
+    arcs: tuple[Arc, ...]
+
+    @property
+    def root(self) -> Node:
+        """The node at the dispenser's outlet."""
+        return 0, self.problem.start
+
+
+def arc_graphs(case: Case, least_minor: Callable[[str], int]) -> tuple[ArcGraph, ...]:
+    """Return the graphs of a case, one for each design flow; ``least_minor`` is the least that a piece may cost."""
+    regrets = case.regrets()
+    return tuple(_graph(problem, regrets, least_minor) for problem in case.chooser.search.problems(case.wish))
+
+
+def narrowed(graph: ArcGraph, *, most_minor: int, most_regrets: int) -> ArcGraph:
+    """Return the graph without arcs that lie only on ways dearer than ``most_minor`` or with more broken shoulds.
+
+    The limits of sums are left aside, so that nothing is left out that could be chosen.
+    """
+
+    def cost(arc: Arc) -> int:
+        return arc.least_minor
+
+    def broken(arc: Arc) -> int:
+        return arc.regrets
+
+    costs = _from_start(graph, cost), _to_end(graph, cost), cost, most_minor
+    breaks = _from_start(graph, broken), _to_end(graph, broken), broken, most_regrets
+
+    def matters(arc: Arc) -> bool:
+        return all(
+            arc.start in before and arc.end in behind and before[arc.start] + weight(arc) + behind[arc.end] <= most
+            for before, behind, weight, most in (costs, breaks)
+        )
+
+    return ArcGraph(graph.problem, tuple(filter(matters, graph.arcs)))
+
+
+def cheapest_way(graphs: Iterable[ArcGraph]) -> int:
+    """Return the least cost from start to end of any graph, limits of sums left aside: never too high."""
+    found = (_to_end(graph, lambda arc: arc.least_minor).get(graph.root) for graph in graphs)
+    return min((least for least in found if least is not None), default=0)
+
+
+def _graph(problem: Problem, regrets: dict[tuple[Slot, str], int], least_minor: Callable[[str], int]) -> ArcGraph:
+    arcs: list[Arc] = []
+    open_ports = {problem.start}
+    for number, layer in enumerate(problem.layers):
+        by_entry: dict[int, list[Item]] = defaultdict(list)
+        for item in layer.items:
+            if item.demands <= problem.start_bears:
+                by_entry[item.entry].append(item)
+        after: set[int] = set()
+        for port in sorted(open_ports):
+            if layer.optional:
+                arcs.append(Arc(number, port, port, None, 0, 0))
+                after.add(port)
+            for entry in sorted(problem.mates.get(port, frozenset())):
+                for item in by_entry.get(entry, ()):
+                    broken = _regrets_of(item, layer.name, regrets)
+                    arcs.append(Arc(number, port, item.exit, item, least_minor(item.key), broken))
+                    after.add(item.exit)
+        open_ports = after
+    return ArcGraph(problem, tuple(arcs))
+
+
+def _regrets_of(item: Item, layer_name: str, regrets: dict[tuple[Slot, str], int]) -> int:
+    """Return the broken should-rules of an item; a layer without a name holds adaptors and splitters."""
+    slots = (Slot(layer_name),) if layer_name else (Slot.ADAPTOR, Slot.SPLITTER)
+    return next(regrets[slot, item.key] for slot in slots if (slot, item.key) in regrets)
+
+
+def _from_start(graph: ArcGraph, weight: Callable[[Arc], int]) -> dict[Node, int]:
+    return _least({graph.root: 0}, graph.arcs, weight, lambda arc: (arc.start, arc.end))
+
+
+def _to_end(graph: ArcGraph, weight: Callable[[Arc], int]) -> dict[Node, int]:
+    depth = len(graph.problem.layers)
+    ends = {arc.end: 0 for arc in graph.arcs if arc.layer + 1 == depth}
+    return _least(ends, reversed(graph.arcs), weight, lambda arc: (arc.end, arc.start))
+
+
+def _least(
+    known: dict[Node, int], arcs: Iterable[Arc], weight: Callable[[Arc], int], ends: Callable[[Arc], tuple[Node, Node]]
+) -> dict[Node, int]:
+    """Return the least sum to every node; the arcs come layer by layer in the direction of travel."""
+    for arc in arcs:
+        near, far = ends(arc)
+        if near in known:
+            reached = known[near] + weight(arc)
+            known[far] = min(known.get(far, reached), reached)
+    return known

@@ -1,0 +1,140 @@
+"""Sets chosen together: the least of total price and a price for every distinct part number, exactly."""
+
+from __future__ import annotations
+
+import math
+from collections import Counter
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from spoutline.model.faults import Cancelled
+from spoutline.model.plan import HangingSet, JudgedSet
+from spoutline.model.refit import StockFigures
+from spoutline.planning.choice import is_turned_down
+from spoutline.planning.refit.case import Case
+from spoutline.planning.refit.chain_arcs import ArcGraph, arc_graphs, cheapest_way, narrowed
+from spoutline.planning.refit.programme import CaseGraphs, Ladder, StationProgramme, Way
+from spoutline.search.bounds import within
+from spoutline.search.graph import Path, Problem
+
+
+@dataclass(frozen=True, slots=True)
+class CommonSets:
+    """One set for each case, in the order of the cases, and how often the programme was solved."""
+
+    judged: tuple[JudgedSet, ...]
+    rounds: int
+
+
+def common_sets(
+    cases: Sequence[Case],
+    stock_price_minor: int,
+    ladder: Callable[[str], Ladder],
+    should_stop: Callable[[], bool] = lambda: False,
+) -> CommonSets:
+    """Return the sets with the least sum of prices and stocked part numbers; positions that ask the same get the same.
+
+    Parameters
+    ----------
+    cases
+        The distinct questions with a set of their own.
+    stock_price_minor
+        What one more distinct part number weighs, in minor units; not negative.
+    ladder
+        Part number to its prices by quantity; the quantity is that of the whole station's sets.
+    should_stop
+        Asked between two solutions.
+
+    Raises
+    ------
+    Cancelled
+        If ``should_stop`` says so.
+    StoreFault
+        scipy is missing or proves no optimum.
+    """
+    if not cases:
+        return CommonSets((), 0)
+    graphs = _graphs(cases, stock_price_minor, ladder)
+    programme = StationProgramme(graphs, ladder, stock_price_minor)
+    rounds = 0
+    while True:
+        if should_stop():
+            raise Cancelled
+        ways = programme.solve()
+        rounds += 1
+        judged = [_judged(case, problems, way) for case, problems, way in zip(cases, graphs, ways, strict=True)]
+        for number, (way, found) in enumerate(zip(ways, judged, strict=True)):
+            if found is None:
+                programme.forbid(number, way)
+        if all(judged):
+            return CommonSets(tuple(found for found in judged if found is not None), rounds)
+
+
+def figures_of(sets: Sequence[HangingSet], positions: Sequence[int], ladder: Callable[[str], Ladder]) -> StockFigures:
+    """Return what sets cost, each for its number of positions, at the quantities of all of them together."""
+    pieces: Counter[str] = Counter()
+    for hanging_set, count in zip(sets, positions, strict=True):
+        for number in hanging_set.numbers:
+            pieces[number] += count
+    cost = sum(price_at(ladder(number), quantity) * quantity for number, quantity in pieces.items())
+    return StockFigures(sets_minor=cost, part_numbers=len(pieces))
+
+
+def price_at(ladder: Ladder, quantity: int) -> int:
+    """Return the price of one piece at a quantity; below the first step the first step holds."""
+    return next((price for start, price in reversed(ladder) if start <= quantity), ladder[0][1])
+
+
+def _judged(case: Case, graphs: CaseGraphs, way: Way) -> JudgedSet | None:
+    """Return the set of a way with its checks; None where a limit or a check turns it down after all."""
+    if not _keeps_limits(graphs.graphs[way.graph].problem, way.path):
+        return None
+    judged = case.chooser.judge.judged(case.chooser.search.hanging_set(way.path))
+    return None if is_turned_down(judged, case.choice.dropped) else judged
+
+
+def _keeps_limits(problem: Problem, path: Path) -> bool:
+    items = [item for item in path.items if item is not None]
+    return all(within(sum(item.loads[index] for item in items), limit) for index, limit in enumerate(problem.limits))
+
+
+def _graphs(cases: Sequence[Case], stock_price_minor: int, ladder: Callable[[str], Ladder]) -> tuple[CaseGraphs, ...]:
+    """Return the graphs of every case without what no optimum can hold.
+
+    The sets chosen alone are an answer, so an optimum costs no more than they do, part numbers included. Every other
+    case costs at least its floor, and at least one chain's part numbers are stocked: what is left is the most that the
+    set of a case may cost.
+    """
+
+    def least_minor(number: str) -> int:
+        return min(price for _, price in ladder(number))
+
+    whole = [arc_graphs(case, least_minor) for case in cases]
+    floors = [_floor(case, graphs, ladder) for case, graphs in zip(cases, whole, strict=True)]
+    alone = figures_of(
+        [case.choice.judged.hanging_set for case in cases], [case.positions for case in cases], ladder
+    ).objective_minor(stock_price_minor)
+    everything = sum(floor * case.positions for floor, case in zip(floors, cases, strict=True))
+    left = alone - everything - stock_price_minor * max(len(case.requirement.chain) for case in cases)
+    found = []
+    for case, graphs, floor in zip(cases, whole, floors, strict=True):
+        most, regrets = floor + max(0, left) // case.positions, case.most_regrets
+        kept = tuple(narrowed(graph, most_minor=most, most_regrets=regrets) for graph in graphs)
+        found.append(CaseGraphs(kept, case.positions, regrets))
+    return tuple(found)
+
+
+def _floor(case: Case, graphs: Sequence[ArcGraph], ladder: Callable[[str], Ladder]) -> int:
+    """Return what the set of a case costs at least, whatever the quantities.
+
+    The set chosen alone is the cheapest at the prices of one piece; quantity can lower it by no more than the steepest
+    fall of any price. The cheapest way at the lowest prices, limits left aside, is a floor as well.
+    """
+    numbers = {arc.item.key for graph in graphs for arc in graph.arcs if arc.item is not None}
+    fall = min(
+        (Fraction(min(price for _, price in steps), steps[0][1]) for steps in map(ladder, numbers) if steps[0][1] > 0),
+        default=Fraction(1),
+    )
+    chosen = sum(ladder(number)[0][1] for number in case.choice.judged.hanging_set.numbers)
+    return max(cheapest_way(graphs), math.floor(chosen * fall))

@@ -1,0 +1,94 @@
+"""The catalogue seen through an offer: parts at the prices of the terms, and only those that an option draws on."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import replace
+
+from spoutline.model.part import Part, PartKind, Price
+from spoutline.model.pricing import PriceGap
+from spoutline.model.quotation_terms import BreakawayWish, HoseWish, OptionTerms
+from spoutline.planning.pricing.rounding import minor_units
+from spoutline.planning.pricing.selling import PriceDesk
+from spoutline.planning.protocols import CandidateFilter, PartStore
+
+
+class OfferedParts:
+    """A part store over another: ``keep`` narrows the candidates, ``priced`` puts prices on them.
+
+    A part that cannot be priced keeps its catalogue price for choosing; the quotation then shows the gap.
+    """
+
+    def __init__(self, store: PartStore, keep: Callable[[Part], bool], priced: Callable[[Part], Part]) -> None:
+        self._store = store
+        self._keep = keep
+        self._priced = priced
+        self._known: dict[str, Part] = {}
+
+    def edition(self) -> str:
+        """Return the edition text of the compiled catalogue."""
+        return self._store.edition()
+
+    def candidates(self, wanted: CandidateFilter) -> tuple[Part, ...]:
+        """Return the parts that pass the filter and belong to the offer."""
+        return self._all(part for part in self._store.candidates(wanted) if self._keep(part))
+
+    def count(self, kind: PartKind) -> int:
+        """Return how many parts of this kind the catalogue holds."""
+        return self._store.count(kind)
+
+    def part(self, number: str) -> Part | None:
+        """Return one part by number, of the offer or not."""
+        part = self._store.part(number)
+        return None if part is None else self._all((part,))[0]
+
+    def parts(self, numbers: Sequence[str]) -> tuple[Part, ...]:
+        """Return the parts with these numbers, unknown numbers left out."""
+        return self._all(self._store.parts(numbers))
+
+    def currencies(self) -> tuple[str, ...]:
+        """Return the currencies in which the catalogue has prices, sorted."""
+        return self._store.currencies()
+
+    def nearest_numbers(self, number: str) -> tuple[str, ...]:
+        """Return up to three known numbers close to a mistyped one."""
+        return self._store.nearest_numbers(number)
+
+    def _all(self, parts: Iterable[Part]) -> tuple[Part, ...]:
+        found = []
+        for part in parts:
+            if part.number not in self._known:
+                self._known[part.number] = self._priced(part)
+            found.append(self._known[part.number])
+        return tuple(found)
+
+
+def keeps(option: OptionTerms) -> Callable[[Part], bool]:
+    """Return whether a part belongs to an option; parts that are neither hose nor breakaway always do."""
+
+    def keep(part: Part) -> bool:
+        if part.breakaway is not None and option.breakaway is not BreakawayWish.ANY:
+            return part.breakaway.reconnectable is (option.breakaway is BreakawayWish.RECONNECTABLE)
+        if part.hose is not None and option.hose is HoseWish.LOW_PERMEATION:
+            return part.hose.low_permeation
+        return True
+
+    return keep
+
+
+def at_terms(desk: PriceDesk) -> Callable[[Part], Part]:
+    """Return a function that gives a part the customer's price for one piece in the quotation's currency."""
+    currency = desk.terms.currency
+
+    def priced(part: Part) -> Part:
+        override = desk.terms.override(part.number)
+        if override is not None and override.unit_price is not None:
+            price = override.unit_price
+        else:
+            found = desk.unit_price(part, 1)
+            if isinstance(found, PriceGap):
+                return part
+            price = found.unit_price
+        return replace(part, prices=(Price(currency=currency, minor=minor_units(price, currency)),))
+
+    return priced

@@ -1,0 +1,142 @@
+"""A station planned for a refit: every distinct question once, then, where asked, the sets of all chosen together."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+
+from spoutline.model.faults import Cancelled
+from spoutline.model.limit import RuleTables
+from spoutline.model.part import Part
+from spoutline.model.plan import JudgedSet, PositionPlan, SitePlan
+from spoutline.model.refit import ChangedSet, Commonality, RefitPlan, Supersession
+from spoutline.model.survey import Position, Survey
+from spoutline.planning.accessories import accessory_lines
+from spoutline.planning.desk import Desk
+from spoutline.planning.plan_position import plan_position
+from spoutline.planning.plan_site import StopWith, provenance_of
+from spoutline.planning.protocols import PartStore, Progress
+from spoutline.planning.refit.case import Case, case_of
+from spoutline.planning.refit.commonality import common_sets, figures_of
+from spoutline.planning.refit.programme import Ladder
+from spoutline.planning.relabel import relabelled, same_question
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Stocking:
+    """That sets are to be chosen together: the price of a part number in minor units, and prices by quantity."""
+
+    price_minor: int
+    ladder: Callable[[Part], Ladder]
+
+
+@dataclass
+class _Question:
+    """A distinct question, the positions that ask it, and the plan that answers all of them."""
+
+    positions: list[Position]
+    plan: PositionPlan
+
+
+def plan_refit(
+    survey: Survey,
+    tables: RuleTables,
+    parts: PartStore,
+    *,
+    stocking: Stocking | None = None,
+    supersessions: tuple[Supersession, ...] = (),
+    progress: Progress | None = None,
+) -> RefitPlan:
+    """Plan every position of ``survey`` without alternatives; choose sets together where ``stocking`` is given.
+
+    Raises
+    ------
+    Cancelled
+        If ``progress`` asks to stop.
+    StoreFault
+        Sets are to be chosen together and no optimum can be proved.
+    """
+    desk = Desk(tables, parts, StopWith(progress) if progress else None)
+    questions = _planned(survey, desk, progress)
+    commonality = None if stocking is None else _together(questions, survey, desk, stocking, progress)
+    by_question = {same_question(question.positions[0]): question.plan for question in questions}
+    site_plan = SitePlan(
+        survey=survey,
+        jurisdiction=tables.jurisdiction,
+        positions=tuple(relabelled(by_question[same_question(one)], one) for one in survey.positions),
+        provenance=provenance_of(survey, tables, parts),
+    )
+    return RefitPlan(site_plan=site_plan, supersessions=supersessions, commonality=commonality)
+
+
+def _planned(survey: Survey, desk: Desk, progress: Progress | None) -> list[_Question]:
+    known: dict[Position, _Question] = {}
+    for done, position in enumerate(survey.positions):
+        _report(progress, done, len(survey.positions))
+        asked = same_question(position)
+        if asked in known:
+            known[asked].positions.append(position)
+        else:
+            plan = plan_position(position, survey.site, desk, with_alternatives=False)
+            known[asked] = _Question([position], plan)
+    _report(progress, len(survey.positions), len(survey.positions))
+    return list(known.values())
+
+
+def _report(progress: Progress | None, done: int, total: int) -> None:
+    if progress is not None:
+        progress.on_progress(done, total)
+        if progress.should_stop():
+            raise Cancelled
+
+
+def _together(
+    questions: list[_Question], survey: Survey, desk: Desk, stocking: Stocking, progress: Progress | None
+) -> Commonality:
+    """Choose the sets of all questions together, put them into the plans, and say what that costs and saves."""
+    pairs = [
+        (question, case) for question in questions if (case := case_of(question.plan, len(question.positions), desk))
+    ]
+    cases = [case for _, case in pairs]
+    known: dict[str, Ladder] = {}
+
+    def ladder(number: str) -> Ladder:
+        if number not in known:
+            part = desk.parts.part(number)
+            known[number] = stocking.ladder(part) if part is not None else ((1, 0),)
+        return known[number]
+
+    stop = progress.should_stop if progress is not None else bool
+    common = common_sets(cases, stocking.price_minor, ladder, stop)
+    before = [case.choice.judged.hanging_set for case in cases]
+    after = [judged.hanging_set for judged in common.judged]
+    counts = [case.positions for case in cases]
+    changed: list[ChangedSet] = []
+    for (question, case), judged in zip(pairs, common.judged, strict=True):
+        changed.extend(_changes(question, case, judged))
+        question.plan = _with_set(question.plan, judged, desk)
+    places = {position.label: number for number, position in enumerate(survey.positions)}
+    return Commonality(
+        stock_price_minor=stocking.price_minor,
+        alone=figures_of(before, counts, ladder),
+        together=figures_of(after, counts, ladder),
+        changed=tuple(sorted(changed, key=lambda change: places[change.label])),
+        rounds=common.rounds,
+    )
+
+
+def _changes(question: _Question, case: Case, judged: JudgedSet) -> Sequence[ChangedSet]:
+    before, after = case.choice.judged.hanging_set, judged.hanging_set
+    if before.numbers == after.numbers:
+        return ()
+    difference = after.price_minor - before.price_minor
+    return [
+        ChangedSet(label=position.label, before=before.numbers, after=after.numbers, price_difference_minor=difference)
+        for position in question.positions
+    ]
+
+
+def _with_set(plan: PositionPlan, judged: JudgedSet, desk: Desk) -> PositionPlan:
+    if plan.requirement is None:
+        return plan
+    return replace(plan, chosen=judged, accessories=accessory_lines(judged, plan.requirement, desk))
