@@ -212,7 +212,7 @@ TRAPS = [
     ("balance inlet but no bellows", lambda part: part.path is FlowPath.BALANCE and not part.nozzle.bellows),
     ("24.1 mm", lambda part: part.nozzle.spout_outside_diameter_m > 0.937 * INCH),
     ("32.0 mm", lambda part: part.nozzle.spout_outside_diameter_m > 1.250 * INCH),
-    ("does not enter a DEF filler", lambda part: part.nozzle.spout_outside_diameter_m > 0.0198),
+    ("thicker than a DEF spout may be", lambda part: part.nozzle.spout_outside_diameter_m > 0.0195),
     ("aluminium is not suitable for DEF", lambda part: Material.ALUMINIUM in part.wetted_materials),
     ("0.62 megohm", lambda part: part.resistance_ohm > 0.5e6),
     ("0.7 megohm", lambda part: part.resistance_ohm > 0.5e6),
