@@ -75,7 +75,7 @@ def test_the_hose_hangs_as_the_worked_reference_case() -> None:
 def test_a_chain_that_does_not_reach_is_drawn_straight_and_says_so() -> None:
     far = factory.position(filler=Filler(label="far side", distance_m=9.0, height_m=0.9))
     drawing = drawn(factory.fitting_plan(far))
-    assert any("does not reach" in note for note in drawing.notes)
+    assert any("too short" in note for note in drawing.notes)
 
 
 def test_a_hose_that_drags_is_laid_on_the_ground_and_says_so() -> None:

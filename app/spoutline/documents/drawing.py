@@ -118,7 +118,7 @@ def _clearance(line: HoseLine, clearance_m: float | None, story: Story) -> tuple
     text = story.show(clearance_m, Dimension.LENGTH)
     return (
         Path(places=(foot, lowest), ink=Ink.MEASURE, weight=Weight.HAIR),
-        Label(at=foot, text=text, anchor=Anchor.START, offset_pt=(3.0, 3.0), size_pt=6.6),
+        Label(at=foot, text=text, offset_pt=(0.0, -8.5), size_pt=6.6),
     )
 
 

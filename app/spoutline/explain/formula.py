@@ -12,6 +12,7 @@ _GREEK: Final = {
     "mu": "μ",
     "phi": "φ",
     "theta": "θ",
+    "eta": "η",
     "tau": "τ",
     "kappa": "κ",
     "epsilon": "ε",
@@ -25,6 +26,17 @@ _GREEK: Final = {
 _NAME = re.compile(rf"(?<![A-Za-z]){'(' + '|'.join(_GREEK) + ')'}(?![A-Za-z])")
 _ROOT = re.compile(r"\bsqrt\(")
 _SUM = re.compile(r"\bsum\(")
+
+
+# a name of whole words, such as whip_hose; a symbol has one or two letters before its index
+_WORDS = re.compile(r"^[A-Za-z]{3,}(_[A-Za-z]+)+$")
+
+
+def symbol_text(name: str) -> str:
+    """Return the symbol of a quantity as it is read; a name of whole words is written with spaces."""
+    if _WORDS.match(name) and name.split("_", maxsplit=1)[0] not in _GREEK:
+        return name.replace("_", " ")
+    return formula_text(name)
 
 
 def formula_text(formula: str) -> str:

@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
-from spoutline.explain.formula import formula_text
+from spoutline.explain import reasons
+from spoutline.explain.formula import formula_text, symbol_text
 from spoutline.explain.money import money_text
 from spoutline.explain.part_data import part_data, port_text
 from spoutline.explain.phrasebook import Phrasebook
@@ -27,7 +28,7 @@ from spoutline.model.plan import (
 )
 from spoutline.model.port import Port
 from spoutline.model.quantity import Dimension, Fact, Quantity
-from spoutline.model.requirement import Refusal, RequirementId, RequirementLine, WayOut
+from spoutline.model.requirement import Refusal, RequirementLine, WayOut
 from spoutline.units.display import Display
 
 _OUTCOME_MARKS = {Outcome.PASSES: "✓", Outcome.FAILS: "✗", Outcome.UNKNOWN: "?", Outcome.INFORMATION: "i"}
@@ -39,7 +40,7 @@ class Story:
     """Makes sentences from results, given the phrases of one language and a display in one unit system.
 
     A sentence is made when it is shown; results never hold text. Nothing here computes: each figure shown is one that
-    the result carries.
+    the result carries. One method for each kind of result keeps whoever shows it to a single object.
     """
 
     phrases: Phrasebook
@@ -54,6 +55,10 @@ class Story:
     def title(self, term: StrEnum) -> str:
         """Return the trade word of an enumeration member, as used at the head of a row."""
         return _capital(self.phrases.word(term))
+
+    def sentence(self, text: str) -> str:
+        """Return a text as it opens a sentence."""
+        return _capital(text)
 
     def yes_no(self, value: bool) -> str:
         """Return the word for yes or no."""
@@ -102,6 +107,10 @@ class Story:
     def part(self, part: Part) -> str:
         """Return how a part is named in a sentence: number and name."""
         return f"{part.number} ({part.name})"
+
+    def superseded(self, status: str, number: str | None) -> str:
+        """Return the status of a part with the number that takes its place, where there is one."""
+        return self.phrases.fill("superseded", status=status, number=number) if number else status
 
     def part_data(self, part: Part) -> tuple[Named, ...]:
         """Return everything that the catalogue states about a part, as labelled texts."""
@@ -184,11 +193,11 @@ class Story:
 
     def worked_line(self, line: WorkedLine) -> WorkedText:
         """Return one worked line: formula, ``with`` its inputs, the result, source and note."""
-        inputs = ", ".join(f"{formula_text(item.name)} = {self.display.show_quantity(item)}" for item in line.inputs)
+        inputs = ", ".join(f"{symbol_text(item.name)} = {self.display.show_quantity(item)}" for item in line.inputs)
         return WorkedText(
             formula=formula_text(line.formula),
             inputs=f"{self.phrases.text['with_inputs']} {inputs}" if inputs else "",
-            result=f"{formula_text(line.result.name)} = {self.display.show_quantity(line.result)}",
+            result=f"{symbol_text(line.result.name)} = {self.display.show_quantity(line.result)}",
             source=line.source,
             note=line.note,
         )
@@ -241,8 +250,7 @@ class Story:
 
     def refusal(self, refusal: Refusal) -> tuple[str, ...]:
         """Return why no requirement can be derived, in ordered sentences; the ways out are told apart."""
-        opening = self.phrases.fill("refusal_opening", status=self.word(refusal.status))
-        return (opening, *(text.sentence for text in self.by_severity(refusal.findings)))
+        return reasons.refusal_sentences(refusal, self)
 
     def way_out(self, way: WayOut) -> str:
         """Return what a person can do about a refusal."""
@@ -250,59 +258,19 @@ class Story:
 
     def conflict(self, conflict: Conflict) -> tuple[str, ...]:
         """Return why no set exists, in ordered sentences; the relaxations are told apart."""
-        names = self._requirements(conflict.requirements)
-        key = "conflict_single" if len(conflict.requirements) == 1 else "conflict_together"
-        sentences = [self.phrases.text["conflict_opening"]]
-        if conflict.requirements:
-            sentences.append(self.phrases.fill(key, requirements=names))
-        sentences.extend(self.exclusion(exclusion) for exclusion in conflict.exclusions)
-        if not conflict.relaxations:
-            sentences.append(self.phrases.text["conflict_no_relaxation"])
-        return tuple(sentences)
+        return reasons.conflict_sentences(conflict, self)
 
     def exclusion(self, exclusion: Exclusion) -> str:
         """Return how many parts of a slot a requirement line excludes, and the nearest of them."""
-        sentence = self.phrases.fill(
-            "conflict_slot_one" if exclusion.excluded == 1 else "conflict_slot_many",
-            slot=self.title(exclusion.slot),
-            requirement=self.word(exclusion.requirement),
-            count=exclusion.excluded,
-            title=_small(self.phrases.rule(exclusion.rule_id).says),
-        )
-        if not exclusion.nearest:
-            return sentence
-        return f"{sentence} {self.phrases.fill('conflict_nearest', numbers=', '.join(exclusion.nearest))}"
+        return reasons.exclusion_sentence(exclusion, self)
 
     def relaxation(self, relaxation: Relaxation, currency: str) -> str:
         """Return the smallest change that frees a set, and what that set costs."""
-        requirement = self._requirements((relaxation.requirement, *relaxation.also))
-        if relaxation.from_value is None or relaxation.to_value is None or relaxation.dimension is None:
-            change = self.phrases.fill("relaxation_whole", requirement=_capital(requirement))
-        else:
-            change = self.phrases.fill(
-                "relaxation_value",
-                requirement=_capital(requirement),
-                from_value=self.display.show(relaxation.from_value, relaxation.dimension),
-                to_value=self.display.show(relaxation.to_value, relaxation.dimension),
-            )
-        numbers = ", ".join(relaxation.numbers)
-        if relaxation.price_minor is not None:
-            price = self.money(relaxation.price_minor, currency)
-            return f"{change} {self.phrases.fill('relaxation_price', price=price, numbers=numbers)}"
-        return f"{change} {self.phrases.fill('relaxation_numbers', numbers=numbers)}" if numbers else change
+        return reasons.relaxation_sentence(relaxation, currency, self)
 
     def alternative(self, alternative: Alternative, chosen: HangingSet) -> str:
         """Return in what way an alternative differs from ``chosen``: kind, price, other parts."""
-        difference = alternative.price_difference_minor
-        currency = alternative.judged.hanging_set.currency
-        if difference == 0:
-            price = self.phrases.text["alternative_same"]
-        else:
-            key = "alternative_dearer" if difference > 0 else "alternative_cheaper"
-            price = self.phrases.fill(key, difference=self.money(abs(difference), currency))
-        others = self.other_parts(alternative.judged, chosen)
-        text = f"{self.title(alternative.kind)}: {price}"
-        return f"{text}; {self.phrases.fill('alternative_other_parts', numbers=', '.join(others))}" if others else text
+        return reasons.alternative_sentence(alternative, chosen, self)
 
     def other_parts(self, judged: JudgedSet, chosen: HangingSet) -> tuple[str, ...]:
         """Return the part numbers of a set that ``chosen`` does not hold, in chain order."""
@@ -310,22 +278,7 @@ class Story:
 
     def part_verdict(self, verdict: PartVerdict) -> tuple[str, ...]:
         """Return the answer to *why not?* in ordered sentences, one for each broken rule."""
-        part = self.part(verdict.part)
-        broken = tuple(item for item in verdict.findings if item.verdict in (Verdict.BROKEN, Verdict.QUESTION))
-        if not verdict.slots:
-            opening = self.phrases.fill("verdict_no_slot", part=part, kind=self.word(verdict.part.kind))
-            return (opening, *(text.sentence for text in self.by_severity(broken)))
-        if broken and not verdict.in_chosen_set:
-            key = "verdict_broken_one" if len(broken) == 1 else "verdict_broken_many"
-            texts = self.by_severity(broken)
-            sentences = (f"{_capital(text.severity_word)}: {text.sentence} ({text.source})" for text in texts)
-            return (self.phrases.fill(key, part=part, count=len(broken)), *sentences)
-        if verdict.in_chosen_set:
-            return (
-                self.phrases.fill("verdict_in_set", part=part),
-                *(item.sentence for item in self.by_severity(broken)),
-            )
-        return self._serving(part, verdict)
+        return reasons.part_verdict_sentences(verdict, self)
 
     def drawing_note(self, note: StrEnum) -> str:
         """Return what a drawing leaves open; ``note`` is the key of a phrase ``drawing_...``."""
@@ -339,19 +292,6 @@ class Story:
     def accessory_reason(self, reason: str) -> str:
         """Return why a consumable or fitting goes with a set."""
         return self.phrases.words["AccessoryReason"][reason]
-
-    def _serving(self, part: str, verdict: PartVerdict) -> tuple[str, ...]:
-        """Return how a part that breaks no rule could serve, or why no set holds it."""
-        best = verdict.best_set_with_it
-        if best is None:
-            opening = self.phrases.fill("verdict_fits_no_set", part=part)
-            return (opening, *(self.conflict(verdict.conflict)[1:] if verdict.conflict else ()))
-        price = self.money(best.price_minor, best.currency)
-        opening = self.phrases.fill("verdict_fits", part=part, price=price, numbers=", ".join(best.numbers))
-        return (opening, self.phrases.text["verdict_fits_not_chosen"])
-
-    def _requirements(self, requirements: tuple[RequirementId, ...]) -> str:
-        return ", ".join(self.word(requirement) for requirement in requirements)
 
     def _subject(self, finding: Finding) -> str:
         if finding.subject_kind is not SubjectKind.JOINT:
@@ -368,8 +308,3 @@ class Story:
 
 def _capital(text: str) -> str:
     return text[:1].upper() + text[1:]
-
-
-def _small(text: str) -> str:
-    """Return a sentence as it reads in the middle of another, leaving abbreviations alone."""
-    return text if text[1:2].isupper() else text[:1].lower() + text[1:]

@@ -10,6 +10,7 @@ from spoutline.calc.friction import FlowRegime
 from spoutline.calc.liquid_hazards import ConductivityClass, FlashClass
 from spoutline.calc.liquids import LiquidWarning
 from spoutline.explain.paper_words import PaperWord
+from spoutline.explain.part_words import PartWord
 from spoutline.model.check import CheckId, Outcome
 from spoutline.model.finding import Severity, SubjectKind, Verdict
 from spoutline.model.limit import LimitStatus
@@ -72,6 +73,7 @@ _LISTS: Final[tuple[type[StrEnum], ...]] = (
     FlashClass,
     LiquidWarning,
     PaperWord,
+    PartWord,
 )
 
 VOCABULARY: Final[dict[str, type[StrEnum]]] = {members.__name__: members for members in _LISTS}
@@ -92,6 +94,10 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "between": ("low", "high"),
     "source_unconfirmed": (),
     "price_missing": ("currency",),
+    "at_condition": ("value", "condition"),
+    "outlet_data": ("port", "height"),
+    "filler_data": ("label", "distance", "height"),
+    "superseded": ("status", "number"),
     "yes": (),
     "no": (),
     "with_inputs": (),

@@ -28,6 +28,7 @@ from spoutline.explain.story import Story
 from spoutline.explain.texts import Named
 from spoutline.model.finding import Finding, Severity
 from spoutline.model.plan import JudgedSet, PositionPlan
+from spoutline.model.port import Port
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import RequirementLine
 
@@ -73,12 +74,14 @@ def _head_rows(plan: PositionPlan, story: Story) -> Iterator[Named]:
     today, wanted = story.word(position.vapour_today), story.word(position.vapour_wanted)
     yield Named(story.word(Word.VAPOUR), today if today == wanted else f"{today} → {wanted}")
     outlet = position.outlet
-    thread = f"{outlet.size} {story.word(outlet.thread)} {story.word(outlet.gender)}, {story.word(outlet.path)}"
-    yield Named(story.word(Word.OUTLET), f"{thread}, {story.show(outlet.height_m, Dimension.LENGTH)} high")
+    port = story.port(Port(outlet.thread, outlet.size, outlet.gender, outlet.path))
+    height = story.show(outlet.height_m, Dimension.LENGTH)
+    yield Named(story.word(Word.OUTLET), story.phrases.fill("outlet_data", port=port, height=height))
     for filler in position.fillers:
         distance = story.show(filler.distance_m, Dimension.LENGTH)
         height = story.show(filler.height_m, Dimension.LENGTH)
-        yield Named(story.word(Word.FILLER), f"{filler.label}: {distance} away, {height} high")
+        text = story.phrases.fill("filler_data", label=filler.label, distance=distance, height=height)
+        yield Named(story.word(Word.FILLER), text)
     if position.notes.strip():
         yield Named(story.word(Word.NOTES), position.notes.strip())
 

@@ -16,7 +16,7 @@ from spoutline.documents.pdf import styles
 from spoutline.documents.pdf.fonts import REGULAR, markup
 from spoutline.documents.pdf.painter import DrawingFlowable, fit
 
-_SUBSCRIPT = re.compile(r"(?<=[A-Za-zΑ-ω])_([A-Za-z0-9]+(?:,[a-z]+)?)")
+_INDEX = re.compile(r"(?<![A-Za-z])([A-Za-zΑ-ω]{1,2})_([A-Za-z0-9]+(?:,[a-z]+)?)")
 _POWER = re.compile(r"\^(-?[0-9.]+)")
 # a table names its own font on the page even where every cell is a paragraph
 _NO_OTHER_FONT: Final = ("FONTNAME", (0, 0), (-1, -1), REGULAR)
@@ -74,7 +74,7 @@ def _set_block(block: blocks.Block, width_pt: float) -> Iterator[Flowable]:
 
 def formula_markup(text: str) -> str:
     """Return a formula with raised powers and lowered indices, escaped."""
-    return _POWER.sub(r"<super>\1</super>", _SUBSCRIPT.sub(r"<sub>\1</sub>", markup(text)))
+    return _POWER.sub(r"<super>\1</super>", _INDEX.sub(r"\1<sub>\2</sub>", markup(text)))
 
 
 def _key_values(block: blocks.KeyValues, width_pt: float) -> Flowable:
