@@ -100,6 +100,15 @@ def test_turns_left_on_the_drum_shorten_the_hose_in_use() -> None:
     assert length_of(line.places) == pytest.approx(4.0 - 0.785398, rel=2e-3)
 
 
+def test_a_reel_without_slack_is_drawn_taut_and_not_called_too_short() -> None:
+    links = [link for _, link in before_nozzle(slim_hose_set(2.5))]
+    place = factory.reel_position()
+    # straight from 2.1 m high to 0.9 m high, 2.0 m away: 2.332 m; 2.5 m less half a turn, 0.785 m, does not hang
+    line = line_in_use(place, links, place.filler)
+    assert line.notes == (LineNote.TAUT_ON_REEL,)
+    assert length_of(line.places) == pytest.approx(math.hypot(2.0, 1.2))
+
+
 @pytest.mark.parametrize("system", list(UnitSystem))
 def test_dimensions_carry_the_surveyed_figures(system: UnitSystem) -> None:
     texts = [shape.text for shape in drawn(system=system).shapes if isinstance(shape, Measure)]

@@ -27,6 +27,7 @@ class LineNote(StrEnum):
     """What the drawn line leaves open."""
 
     TOO_SHORT = "too_short"  # the chain does not hang between the ends: a straight line is drawn
+    TAUT_ON_REEL = "taut_on_reel"  # the turns left would leave no slack: the reel gives out what is asked
     ON_THE_GROUND = "on_the_ground"
     APPROXIMATE = "approximate"  # the hose is too stiff to hang as a catenary
     UNFOLDED = "unfolded"  # the way round the vehicle is drawn in one plane
@@ -51,7 +52,8 @@ def line_in_use(position: Position, links: Sequence[SetLink], filler: Filler) ->
     hangs = hang_in_use(alone, length_m=length, weight_n_m=_ANY_WEIGHT_N_M) if length > 0 else ()
     if not hangs:
         ends = (outlet_place(position), filler_place(filler))
-        return HoseLine(ends, (*unfolded, LineNote.TOO_SHORT))
+        pays_out = is_on_reel(position) and _length_m(links) >= ends[0].distance_to(ends[1])
+        return HoseLine(ends, (*unfolded, LineNote.TAUT_ON_REEL if pays_out else LineNote.TOO_SHORT))
     line = _drawn(hangs[0].curve, outlet_place(position), 1.0, _bend_radius_m(links))
     return _on_ground(HoseLine(line.places, (*unfolded, *line.notes)), floor_m=min(0.0, filler.height_m))
 

@@ -129,6 +129,7 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "refusal_opening": ("status",),
     "drawing_description": ("label", "height", "reach", "parts"),
     "drawing_too_short": (),
+    "drawing_taut_on_reel": (),
     "drawing_on_the_ground": (),
     "drawing_approximate": (),
     "drawing_unfolded": (),

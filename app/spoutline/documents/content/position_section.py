@@ -44,7 +44,8 @@ def position_blocks(plan: PositionPlan, currency: str, story: Story) -> Iterator
     if plan.chosen is not None:
         yield from check_blocks(plan.chosen, story)
         yield from joint_blocks(plan.chosen, story)
-    yield from _finding_blocks(plan, story)
+    if plan.refusal is None:  # the findings of a refusal are its reasons, told above
+        yield from _finding_blocks(plan, story)
     yield from _requirement_blocks(plan, story)
     yield from alternative_blocks(plan, currency, story)
     if plan.chosen is not None:
