@@ -1,0 +1,178 @@
+"""The two commands of the README: what they need, what they say where something is missing, what they run."""
+
+from __future__ import annotations
+
+import ast
+import configparser
+import importlib.util
+import re
+import shutil
+import subprocess
+import sys
+import tomllib
+from pathlib import Path
+from types import ModuleType
+from typing import Any
+
+import pytest
+
+PROJECT = Path(__file__).resolve().parents[2]
+PACKAGING = PROJECT / "packaging"
+
+
+def loaded(name: str, monkeypatch: pytest.MonkeyPatch) -> ModuleType:
+    """Load a script of packaging/ as it loads itself, with that folder first on the path."""
+    monkeypatch.syspath_prepend(str(PACKAGING))
+    spec = importlib.util.spec_from_file_location(name, PACKAGING / f"{name}.py")
+    assert spec is not None
+    assert spec.loader is not None
+    module = importlib.util.module_from_spec(spec)
+    monkeypatch.setitem(sys.modules, name, module)
+    spec.loader.exec_module(module)
+    return module
+
+
+@pytest.fixture
+def environment(monkeypatch: pytest.MonkeyPatch) -> Any:
+    return loaded("environment", monkeypatch)
+
+
+@pytest.mark.parametrize("name", ["environment", "launch", "verify"])
+def test_the_scripts_need_nothing_but_the_standard_library(name: str) -> None:
+    tree = ast.parse((PACKAGING / f"{name}.py").read_text())
+    imported = {
+        alias.name.partition(".")[0] for node in ast.walk(tree) if isinstance(node, ast.Import) for alias in node.names
+    } | {(node.module or "").partition(".")[0] for node in ast.walk(tree) if isinstance(node, ast.ImportFrom)}
+    assert imported - set(sys.stdlib_module_names) <= {"environment"}
+
+
+def test_the_readme_names_the_two_commands_and_ci_runs_the_second() -> None:
+    readme = (PROJECT / "README.md").read_text()
+    assert "python3 packaging/launch.py" in readme
+    assert "python3 packaging/verify.py" in readme
+    assert "python3 packaging/verify.py" in (PROJECT / ".ci" / "run").read_text()
+
+
+def test_an_old_python_is_told_what_is_needed(environment: Any, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(environment.sys, "version_info", (3, 9, 2, "final", 0))
+    with pytest.raises(environment.SetUpFailed, match=r"Python 3\.11 or newer is needed; this is 3\.9\.2"):
+        environment.set_up(with_tests=False)
+
+
+def test_a_python_without_ensurepip_is_told_the_line_that_installs_it(
+    environment: Any, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    monkeypatch.setattr(environment, "ENVIRONMENT", tmp_path / "venv")
+    find_spec = importlib.util.find_spec
+    monkeypatch.setattr(
+        environment.importlib.util, "find_spec", lambda name: None if name == "ensurepip" else find_spec(name)
+    )
+    with pytest.raises(environment.SetUpFailed, match="apt-get install python3-venv"):
+        environment.set_up(with_tests=False)
+    assert not (tmp_path / "venv").exists()
+
+
+def test_missing_libraries_are_named_with_the_line_that_installs_them(
+    environment: Any, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    qt = tmp_path / "lib" / "python3.11" / "site-packages" / "PySide6"
+    qt.mkdir(parents=True)
+    monkeypatch.setattr(environment, "ENVIRONMENT", tmp_path)
+    ldd = tmp_path / "ldd"
+    # the form in which ldd of glibc 2.36 reports
+    ldd.write_text(
+        "#!/bin/sh\n"
+        "printf '\\tlibxcb-cursor.so.0 => not found\\n\\tlibc.so.6 => /lib/libc.so.6 (0x1)\\n"
+        "\\tlibGL.so.1 => not found\\n\\tlibodd.so.9 => not found\\n'\n"
+    )
+    ldd.chmod(0o755)
+    monkeypatch.setattr(environment.shutil, "which", lambda _name: str(ldd))
+    missing = environment.missing_libraries(for_screen=True)
+    assert missing == ("libGL.so.1", "libodd.so.9", "libxcb-cursor.so.0")
+    assert environment.installing_line(missing) == (
+        "  apt-get install --no-install-recommends libgl1 libxcb-cursor0\n  and the packages that hold libodd.so.9"
+    )
+
+
+def test_this_machine_lacks_no_library_for_the_tests(environment: Any) -> None:
+    assert environment.missing_libraries(for_screen=False) == ()
+
+
+def test_launch_without_a_display_plans_the_demo_and_shows_how(
+    monkeypatch: pytest.MonkeyPatch, capfd: pytest.CaptureFixture[str]
+) -> None:
+    launch: Any = loaded("launch", monkeypatch)
+    monkeypatch.setattr(launch.environment, "set_up", lambda *, with_tests: Path(sys.executable))
+    monkeypatch.delenv("DISPLAY", raising=False)
+    monkeypatch.delenv("WAYLAND_DISPLAY", raising=False)
+    assert launch.main() == 0
+    out = capfd.readouterr().out
+    assert "no display" in out
+    assert "spoutline plan station.json" in out
+    assert "Chosen set, dispenser first" in out
+
+
+def test_launch_with_a_display_but_without_its_libraries_says_which(
+    monkeypatch: pytest.MonkeyPatch, capfd: pytest.CaptureFixture[str]
+) -> None:
+    launch: Any = loaded("launch", monkeypatch)
+    monkeypatch.setattr(launch.environment, "set_up", lambda *, with_tests: Path(sys.executable))
+    monkeypatch.setattr(launch.environment, "missing_libraries", lambda *, for_screen: ("libxcb-cursor.so.0",))
+    monkeypatch.setenv("DISPLAY", ":54321")
+    assert launch.main() == 2
+    done = capfd.readouterr()
+    assert "apt-get install --no-install-recommends libxcb-cursor0" in done.err
+    assert "Chosen set, dispenser first" in done.out
+
+
+def test_verify_hands_its_arguments_to_pytest_and_returns_its_code(monkeypatch: pytest.MonkeyPatch) -> None:
+    verify: Any = loaded("verify", monkeypatch)
+    ran: list[list[str]] = []
+
+    def run(command: list[str], **_options: object) -> Any:
+        ran.append(command)
+        return subprocess.CompletedProcess(command, 5)
+
+    monkeypatch.setattr(verify.environment, "set_up", lambda *, with_tests: Path("python"))
+    monkeypatch.setattr(verify.environment, "missing_libraries", lambda *, for_screen: ())
+    monkeypatch.setattr(verify.subprocess, "run", run)
+    monkeypatch.setattr(verify.sys, "argv", ["verify.py", "-q", "tests/cli"])
+    assert verify.main() == 5
+    assert ran == [["python", "-m", "pytest", "-q", "tests/cli"]]
+
+
+def test_the_lock_file_pins_everything_once_and_covers_what_the_project_asks_for() -> None:
+    lines = [
+        line for line in (PROJECT / "requirements.lock").read_text().splitlines() if line and not line.startswith("#")
+    ]
+    assert [line for line in lines if not re.fullmatch(r"[a-z0-9-]+==[0-9][0-9a-z.]*", line)] == []
+    names = [line.partition("==")[0] for line in lines]
+    assert len(names) == len(set(names))
+    project = tomllib.loads((PROJECT / "pyproject.toml").read_text())
+    asked = [*project["project"]["dependencies"], *project["build-system"]["requires"]]
+    asked += [text for extra in project["project"]["optional-dependencies"].values() for text in extra]
+    assert {re.split(r"[\[>=]", text)[0].lower() for text in asked} <= set(names)
+
+
+def test_the_desktop_entry_is_valid_and_its_icon_is_there() -> None:
+    path = PACKAGING / "spoutline.desktop"
+    parser = configparser.ConfigParser(interpolation=None)
+    parser.optionxform = str  # type: ignore[assignment,method-assign]
+    parser.read(path)
+    entry = parser["Desktop Entry"]
+    # keys that the Desktop Entry Specification 1.5 requires of an application
+    assert entry["Type"] == "Application"
+    assert entry["Name"]
+    assert entry["Exec"] == "spoutline"
+    assert (PACKAGING / f"{entry['Icon']}.svg").is_file()
+    validator = shutil.which("desktop-file-validate")
+    if validator is not None:
+        assert subprocess.run([validator, str(path)], check=False, capture_output=True, text=True).stdout == ""
+
+
+def test_the_freeze_recipe_names_folders_that_exist() -> None:
+    recipe = (PACKAGING / "spoutline.spec").read_text()
+    compile(recipe, "spoutline.spec", "exec")
+    for store in ("book", "catalogue"):
+        assert f'"{store}"' in recipe
+        assert (PROJECT / "app" / "spoutline" / store / "migrations").is_dir()
