@@ -131,7 +131,8 @@ class LocalRulesDialog(FormDialog):
         column.addWidget(self.save_button)
         hint = tr(
             "The value is written as the source prints it: digits, yes or no, a word, cases parted by commas; "
-            "empty for no figure. The adopted code and the authority having jurisdiction decide; this table only records them."
+            "empty for no figure. The adopted code and the authority having jurisdiction decide; this table only "
+            "records them."
         )
         column.addWidget(plain_label(hint, "help", wraps=True))
         column.addStretch(1)

@@ -26,11 +26,12 @@ class AnswerGroup(StrEnum):
     TAKE_UP = "take_up"
     SUPPLY = "supply"
     DECISIONS = "decisions"
+    TODAY = "today"
     NOTES = "notes"
 
 
 GROUP_FIELDS: dict[AnswerGroup, tuple[str, ...]] = {
-    AnswerGroup.LIQUID: ("liquid", "in_flammable_zone"),
+    AnswerGroup.LIQUID: ("liquid", "grade", "in_flammable_zone"),
     AnswerGroup.DUTY: ("duty", "hold_open_wanted", "prepay", "overhead"),
     AnswerGroup.VAPOUR: ("vapour_today", "vapour_wanted"),
     AnswerGroup.OUTLET: ("outlet",),
@@ -39,6 +40,7 @@ GROUP_FIELDS: dict[AnswerGroup, tuple[str, ...]] = {
     AnswerGroup.TAKE_UP: ("retrieval", "retractor", "reel"),
     AnswerGroup.SUPPLY: ("supply",),
     AnswerGroup.DECISIONS: ("decisions",),
+    AnswerGroup.TODAY: ("installed", "liquid_today", "exists_today", "reconnectable_wanted"),
     AnswerGroup.NOTES: ("notes",),
 }
 
@@ -52,6 +54,7 @@ GROUP_WORDS: dict[AnswerGroup, str] = {
     AnswerGroup.TAKE_UP: "Hose take-up",
     AnswerGroup.SUPPLY: "Pressure and flow",
     AnswerGroup.DECISIONS: "Parts kept and refused, lead time",
+    AnswerGroup.TODAY: "What hangs there today",
     AnswerGroup.NOTES: "Notes",
 }
 

@@ -1,0 +1,91 @@
+"""What the window's tests share: a book of their own over the compiled catalogue, and a window over it."""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QTimer
+from PySide6.QtWidgets import QApplication, QDialog
+from pytestqt.qtbot import QtBot
+
+from spoutline.bootstrap import Settings, Workbench, open_workbench
+from spoutline.gui.session import Session
+from spoutline.gui.widgets.theme import dress
+from spoutline.gui.window.main_window import MainWindow
+from spoutline.gui.window.verbs import Verbs
+from spoutline.gui.window.workplace import Workplace
+from spoutline.model.survey import Survey
+from spoutline.units.accepted import UnitSystem
+
+
+@pytest.fixture
+def bench(shared_database: Path, tmp_path: Path) -> Iterator[Workbench]:
+    """Yield use cases over a book that only this test writes to."""
+    path = tmp_path / "own.sqlite3"
+    shutil.copy(shared_database, path)
+    bench = open_workbench(Settings(database=str(path), profiles=tmp_path / "profiles"))
+    yield bench
+    bench.close()
+
+
+@pytest.fixture
+def survey(bench: Workbench) -> Survey:
+    """Return a station of two positions: gasoline and diesel, both for cars."""
+    demo = bench.demo_survey("small_town")
+    gasoline = next(one for one in demo.positions if one.liquid.family == "gasoline")
+    diesel = next(one for one in demo.positions if one.liquid.family == "diesel" and one.duty == "car")
+    positions = (gasoline.model_copy(update={"label": "A1"}), diesel.model_copy(update={"label": "A2"}))
+    return demo.model_copy(update={"positions": positions})
+
+
+@pytest.fixture
+def session(qtbot: QtBot, bench: Workbench, survey: Survey) -> Session:
+    """Return a session over the station, in metric units."""
+    return Session(bench, bench.create_survey(survey), UnitSystem.SI)
+
+
+@pytest.fixture
+def window(qtbot: QtBot, qapp: QApplication, session: Session) -> Iterator[MainWindow]:
+    """Yield the whole window over the station, both positions planned."""
+    dress(qapp, dark=False)
+    window = MainWindow()
+    qtbot.addWidget(window)
+    workplace = window.attach(session)
+    window.verbs = Verbs(window, workplace)  # type: ignore[attr-defined]
+    window.show()
+    wait_for_plans(qtbot, workplace)
+    yield window
+    window.jobs.close()
+
+
+@pytest.fixture
+def workplace(window: MainWindow) -> Workplace:
+    """Return the pages of the window."""
+    assert window.workplace is not None
+    return window.workplace
+
+
+def wait_for_plans(qtbot: QtBot, workplace: Workplace) -> None:
+    """Wait until every position has its plan."""
+    labels = [position.label for position in workplace.session.survey.positions]
+    qtbot.waitUntil(lambda: all(workplace.plans.plan(label) is not None for label in labels), timeout=20_000)
+
+
+def in_dialog(act: object, kind: type[QDialog]) -> None:
+    """Call ``act`` with the next modal dialog once it is open; the dialog is closed even where ``act`` fails."""
+
+    def look() -> None:
+        dialog = QApplication.activeModalWidget()
+        if not isinstance(dialog, kind):
+            QTimer.singleShot(20, look)
+            return
+        try:
+            act(dialog)  # type: ignore[operator]
+        finally:
+            if dialog.isVisible():
+                dialog.reject()
+
+    QTimer.singleShot(20, look)

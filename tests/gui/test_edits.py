@@ -1,0 +1,74 @@
+"""Each question of the walk: an edit changes exactly its answer, undo and redo swap the whole survey."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import pytest
+
+from spoutline.gui.edits.answers import set_answer
+from spoutline.gui.edits.command import make_edit
+from spoutline.gui.edits.question import WALK, AnswerValue, Entry, Option, Question, answer_in
+from spoutline.gui.edits.questions import questions_of
+from spoutline.gui.edits.site_questions import site_questions
+from spoutline.gui.session import Session
+from spoutline.model.liquid import LiquidFamily
+from spoutline.model.survey import Filler, Position, Retrieval, SurveyLiquid
+from spoutline.units.accepted import UnitSystem
+from spoutline.units.display import Display
+
+SI = Display(UnitSystem.SI)
+# a position for which each question of the walk is asked in one of the two forms
+HANGING = Position(label="A1", retrieval=Retrieval.RETRACTOR, other_fillers=(Filler(label="far side"),))
+WOUND = Position(
+    label="A1", retrieval=Retrieval.REEL, liquid=SurveyLiquid(family=LiquidFamily.DEF), in_flammable_zone=False
+)
+
+
+def every_question() -> Iterator[tuple[Position, Question]]:
+    seen: set[str] = set()
+    for position in (HANGING, WOUND):
+        for step in WALK:
+            for question in questions_of(step, position):
+                if question.name not in seen:
+                    seen.add(question.name)
+                    yield position, question
+    choices = (Option("us_general", "general"), Option("europe", "Europe"))
+    for question in site_questions(choices, (Option("USD", "USD"), Option("EUR", "EUR"))):
+        yield HANGING, question
+
+
+def another_answer(question: Question, present: AnswerValue) -> AnswerValue:
+    match question.entry:
+        case Entry.CHOICE:
+            return next(option.value for option in question.options if option.value != present)
+        case Entry.YES_NO | Entry.YES_NO_OPEN:
+            return not present
+        case Entry.QUANTITY:
+            return 5.0 if question.name.endswith("days") else 0.25 if question.name.endswith("fraction") else 1.75
+        case Entry.QUANTITIES:
+            return (1.0, 2.0)
+        case _:
+            return "another text"
+
+
+@pytest.mark.parametrize(("position", "question"), [pytest.param(*pair, id=pair[1].name) for pair in every_question()])
+def test_edit_undo_and_redo_of_every_answer(session: Session, position: Position, question: Question) -> None:
+    before = session.survey.model_copy(update={"positions": (position,)})
+    session.replace_survey(before, "A1")
+    owner = before.site if question in site_questions_of(question) else position
+    wanted = another_answer(question, answer_in(owner, question))
+    after = set_answer(session.survey, "A1", question, wanted, SI)
+    assert make_edit(session, after, question.title)
+    now = session.survey.site if owner is before.site else session.position
+    assert answer_in(now, question) == wanted
+    assert session.workbench.open_survey(session.stored.id).survey == after
+    session.undo_stack.undo()
+    assert session.survey == before
+    assert session.workbench.open_survey(session.stored.id).survey == before
+    session.undo_stack.redo()
+    assert session.survey == after
+
+
+def site_questions_of(question: Question) -> tuple[Question, ...]:
+    return (question,) if question.step == "site" else ()

@@ -1,0 +1,107 @@
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QAbstractItemModelTester
+
+from spoutline.gui.models.node_tree import Node, NodeTree
+from spoutline.gui.models.record_table import Column, RecordTable, SortedRecords
+from spoutline.gui.models.site_nodes import site_nodes
+from spoutline.gui.roles import Role, Tone
+from spoutline.model.survey import Position, Site, Survey
+
+
+@dataclass(frozen=True)
+class Box:
+    name: str
+    size: float
+
+
+COLUMNS: tuple[Column[Box], ...] = (
+    Column(title="Name", text=lambda box: box.name, tone=lambda box: Tone.BAD if box.size > 100 else None),
+    Column(title="Size", text=lambda box: f"{box.size:g} kB", sort=lambda box: box.size, is_number=True),
+)
+BOXES = (Box("ten", 10.0), Box("nine", 9.0), Box("large", 1000.0))
+
+
+@pytest.fixture
+def table(qapp: object) -> RecordTable[Box]:
+    model = RecordTable(COLUMNS)
+    model.show_records(BOXES)
+    return model
+
+
+def test_table_obeys_the_rules_of_qt_models(table: RecordTable[Box]) -> None:
+    QAbstractItemModelTester(table, QAbstractItemModelTester.FailureReportingMode.Fatal)
+    table.show_records(BOXES[:1])
+    table.show_records(())
+
+
+def test_table_sorts_by_value_not_by_text(table: RecordTable[Box]) -> None:
+    proxy = SortedRecords()
+    proxy.setSourceModel(table)
+    proxy.sort(1, Qt.SortOrder.AscendingOrder)
+    assert [proxy.index(row, 0).data() for row in range(3)] == ["nine", "ten", "large"]
+
+
+def test_every_cell_leads_to_its_record(table: RecordTable[Box]) -> None:
+    for row, box in enumerate(BOXES):
+        assert {table.index(row, column).data(Role.RECORD) for column in range(2)} == {box}
+
+
+def test_mark_stands_in_its_column_only(table: RecordTable[Box]) -> None:
+    assert table.index(2, 0).data(Role.TONE) == Tone.BAD
+    assert table.index(0, 0).data(Role.TONE) is None
+    assert table.index(2, 1).data(Role.TONE) is None
+
+
+def test_table_has_titles_and_no_children(table: RecordTable[Box]) -> None:
+    assert [table.headerData(column, Qt.Orientation.Horizontal) for column in range(2)] == ["Name", "Size"]
+    assert table.rowCount(table.index(0, 0)) == 0
+
+
+def tree() -> tuple[Node, ...]:
+    leaf = Node(cells=("worked line",), spans=True)
+    return (
+        Node(cells=("first", "1"), record="one", children=(leaf, Node(cells=("b",), children=(leaf,)))),
+        Node(cells=("second", "2"), record="two", tone=Tone.GOOD),
+    )
+
+
+def test_tree_obeys_the_rules_of_qt_models(qapp: object) -> None:
+    model = NodeTree(("What", "Value"))
+    QAbstractItemModelTester(model, QAbstractItemModelTester.FailureReportingMode.Fatal)
+    model.show_nodes(tree())
+    model.show_nodes(tree()[1:])
+
+
+def test_tree_finds_rows_by_their_record(qapp: object) -> None:
+    model = NodeTree(("What", "Value"))
+    model.show_nodes(tree())
+    assert model.index_of("two").data() == "second"
+    assert not model.index_of("three").isValid()
+    assert not model.index_of(None).isValid()
+
+
+def test_tree_names_the_rows_that_span(qapp: object) -> None:
+    model = NodeTree(("What", "Value"))
+    model.show_nodes(tree())
+    assert [index.data() for index in model.spanning()] == ["worked line", "worked line"]
+
+
+def test_site_lists_positions_below_their_dispensers_with_marks() -> None:
+    survey = Survey(
+        site=Site(name="Invented Corner"),
+        positions=(
+            Position(label="1A", dispenser="1"),
+            Position(label="2A", dispenser="2"),
+            Position(label="1B", dispenser="1"),
+        ),
+    )
+    tones = {"1A": Tone.GOOD, "1B": Tone.BAD, "2A": Tone.WORKING}
+    nodes = site_nodes(survey, tones.__getitem__, lambda label: "E10")
+    assert [node.cells[0] for node in nodes] == ["Dispenser 1", "Dispenser 2"]
+    assert [(child.record, child.tone) for child in nodes[0].children] == [("1A", Tone.GOOD), ("1B", Tone.BAD)]
+    assert "no set" in nodes[0].children[1].hint

@@ -1,0 +1,125 @@
+from __future__ import annotations
+
+import threading
+from collections.abc import Iterator
+
+import pytest
+from pytestqt.qtbot import QtBot
+
+from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
+from spoutline.model.faults import Cancelled, StoreFault
+
+PLAN = JobKey(JobKind.PLAN, "A1")
+
+
+class Inbox:
+    def __init__(self) -> None:
+        self.values: list[object] = []
+        self.faults: list[Exception] = []
+
+
+@pytest.fixture
+def jobs(qtbot: QtBot) -> Iterator[Jobs]:
+    jobs = Jobs()
+    yield jobs
+    jobs.close()
+
+
+def test_answer_comes_on_the_windows_thread(qtbot: QtBot, jobs: Jobs) -> None:
+    threads: dict[str, int] = {}
+
+    def work(_: Ticket) -> str:
+        threads["work"] = threading.get_ident()
+        return "done"
+
+    def deliver(value: object) -> None:
+        threads["deliver"] = threading.get_ident()
+        threads["value"] = len(str(value))
+
+    jobs.start(PLAN, work, deliver, pytest.fail)
+    qtbot.waitUntil(lambda: "deliver" in threads)
+    assert threads["deliver"] == threading.get_ident() != threads["work"]
+
+
+def test_late_answer_is_dropped_when_a_newer_question_was_asked(qtbot: QtBot, jobs: Jobs) -> None:
+    inbox, gate, begun = Inbox(), threading.Event(), threading.Event()
+
+    def slow(_: Ticket) -> str:
+        begun.set()
+        gate.wait(10)
+        return "old"
+
+    jobs.start(PLAN, slow, inbox.values.append, inbox.faults.append, revision=1)
+    qtbot.waitUntil(begun.is_set)
+    jobs.start(PLAN, lambda _: "new", inbox.values.append, inbox.faults.append, revision=2)
+    qtbot.waitUntil(lambda: inbox.values == ["new"])
+    with qtbot.waitSignal(jobs.busy_changed, check_params_cb=lambda busy: not busy):
+        gate.set()
+    assert inbox.values == ["new"]
+    assert inbox.faults == []
+
+
+def test_work_is_told_to_stop_when_it_is_cancelled(qtbot: QtBot, jobs: Jobs) -> None:
+    inbox, begun, ended = Inbox(), threading.Event(), threading.Event()
+
+    def work(ticket: Ticket) -> str:
+        begun.set()
+        while not ticket.should_stop():
+            ended.wait(0.002)
+        raise Cancelled
+
+    jobs.start(PLAN, work, inbox.values.append, inbox.faults.append)
+    qtbot.waitUntil(begun.is_set)
+    with qtbot.waitSignal(jobs.busy_changed, check_params_cb=lambda busy: not busy):
+        jobs.cancel(PLAN)
+    assert (inbox.values, inbox.faults) == ([], [])
+
+
+def test_failure_is_handed_over_once(qtbot: QtBot, jobs: Jobs) -> None:
+    inbox = Inbox()
+
+    def work(_: Ticket) -> None:
+        raise StoreFault("the disk is full")
+
+    jobs.start(PLAN, work, inbox.values.append, inbox.faults.append)
+    qtbot.waitUntil(lambda: len(inbox.faults) == 1)
+    assert str(inbox.faults[0]) == "the disk is full"
+    assert inbox.values == []
+    assert not jobs.is_busy(JobKind.PLAN)
+
+
+def test_jobs_of_different_subjects_do_not_replace_each_other(qtbot: QtBot, jobs: Jobs) -> None:
+    inbox = Inbox()
+    for label in ("A1", "A2", "A3"):
+        jobs.start(JobKey(JobKind.PLAN, label), lambda _, said=label: said, inbox.values.append, inbox.faults.append)
+    qtbot.waitUntil(lambda: sorted(map(str, inbox.values)) == ["A1", "A2", "A3"])
+
+
+def test_progress_is_told_while_the_job_is_wanted(qtbot: QtBot, jobs: Jobs) -> None:
+    told: list[tuple[object, int, int]] = []
+    jobs.progressed.connect(lambda key, done, total: told.append((key, done, total)))
+    inbox = Inbox()
+
+    def work(ticket: Ticket) -> str:
+        ticket.on_progress(1, 2)
+        return "done"
+
+    jobs.start(PLAN, work, inbox.values.append, inbox.faults.append)
+    qtbot.waitUntil(lambda: bool(inbox.values))
+    assert told == [(PLAN, 1, 2)]
+
+
+def test_closing_waits_for_the_workers(qtbot: QtBot) -> None:
+    jobs, ended = Jobs(), threading.Event()
+    begun = threading.Event()
+
+    def work(ticket: Ticket) -> None:
+        begun.set()
+        while not ticket.should_stop():
+            ended.wait(0.002)
+        ended.set()
+
+    jobs.start(PLAN, work, pytest.fail, pytest.fail)
+    qtbot.waitUntil(begun.is_set)
+    jobs.close()
+    assert ended.is_set()

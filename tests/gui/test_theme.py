@@ -1,0 +1,95 @@
+"""Contrast by WCAG 2.2: relative luminance and contrast ratio as its glossary defines them."""
+
+from __future__ import annotations
+
+import itertools
+
+import pytest
+from PySide6.QtCore import QRectF
+from PySide6.QtGui import QColor, QFontMetrics, QImage, QPainter, QPalette
+from PySide6.QtWidgets import QApplication
+
+from spoutline.gui.roles import Tone
+from spoutline.gui.widgets.marks import paint_mark
+from spoutline.gui.widgets.theme import DARK, LIGHT, Colours, dress, palette_of, style_sheet
+
+TEXT_MINIMUM = 4.5  # WCAG 2.2, success criterion 1.4.3, level AA
+MARK_MINIMUM = 3.0  # WCAG 2.2, success criterion 1.4.11, level AA
+
+
+def luminance(colour: QColor) -> float:
+    def channel(value: float) -> float:
+        return value / 12.92 if value <= 0.04045 else ((value + 0.055) / 1.055) ** 2.4
+
+    return 0.2126 * channel(colour.redF()) + 0.7152 * channel(colour.greenF()) + 0.0722 * channel(colour.blueF())
+
+
+def contrast(one: str | QColor, other: str | QColor) -> float:
+    bright, dim = sorted((luminance(QColor(one)), luminance(QColor(other))), reverse=True)
+    return (bright + 0.05) / (dim + 0.05)
+
+
+def test_the_formula_gives_the_published_extremes() -> None:
+    assert contrast("#ffffff", "#000000") == pytest.approx(21.0)  # WCAG 2.2 glossary: ratios range from 1 to 21
+    assert contrast("#777777", "#777777") == 1.0
+
+
+@pytest.mark.parametrize("colours", [LIGHT, DARK], ids=["light", "dark"])
+def test_every_text_pair_can_be_read(colours: Colours) -> None:
+    grounds = (colours.desk, colours.card, colours.stripe, colours.sheet)
+    texts = (colours.text, colours.quiet_text, colours.bad, colours.accent, colours.caution, colours.good)
+    for text, ground in itertools.product(texts, grounds):
+        assert contrast(text, ground) >= TEXT_MINIMUM, (text, ground)
+    assert contrast(colours.on_accent, colours.accent) >= TEXT_MINIMUM
+    assert contrast(colours.text, colours.soft) >= TEXT_MINIMUM
+
+
+@pytest.mark.parametrize("colours", [LIGHT, DARK], ids=["light", "dark"])
+def test_frames_marks_and_lines_of_the_drawing_can_be_seen(colours: Colours) -> None:
+    for mark in (colours.good, colours.caution, colours.bad, colours.question, colours.note, colours.frame):
+        assert contrast(mark, colours.card) >= MARK_MINIMUM, mark
+    for line in (colours.hose, colours.hose_at_rest, colours.fitting, colours.vehicle, colours.cold, colours.hot):
+        assert contrast(line, colours.sheet) >= MARK_MINIMUM, line
+
+
+@pytest.mark.parametrize("colours", [LIGHT, DARK], ids=["light", "dark"])
+def test_palette_has_own_highlight_and_placeholder(qapp: QApplication, colours: Colours) -> None:
+    palette, role = palette_of(colours), QPalette.ColorRole
+    for group in (QPalette.ColorGroup.Active, QPalette.ColorGroup.Inactive):
+        for text, ground in (
+            (role.WindowText, role.Window),
+            (role.Text, role.Base),
+            (role.ButtonText, role.Button),
+            (role.HighlightedText, role.Highlight),
+            (role.PlaceholderText, role.Base),
+            (role.ToolTipText, role.ToolTipBase),
+        ):
+            assert palette.color(group, text).alpha() == 255
+            assert contrast(palette.color(group, text), palette.color(group, ground)) >= TEXT_MINIMUM, (text, group)
+
+
+def test_style_sheet_has_no_open_place() -> None:
+    assert "@" not in style_sheet(LIGHT)
+    assert "@" not in style_sheet(DARK)
+
+
+def test_marks_differ_in_shape_and_not_in_colour_alone(qapp: QApplication) -> None:
+    shapes: dict[Tone, bytes] = {}
+    for tone in Tone:
+        image = QImage(40, 40, QImage.Format.Format_Grayscale8)
+        image.fill(255)
+        painter = QPainter(image)
+        paint_mark(painter, QRectF(2, 2, 36, 36), tone, LIGHT)
+        painter.end()
+        # black and white only: what remains is shape
+        shapes[tone] = bytes(0 if byte < 200 else 1 for byte in bytes(image.constBits()))
+    for one, other in itertools.combinations(Tone, 2):
+        differing = sum(a != b for a, b in zip(shapes[one], shapes[other], strict=True))
+        assert differing > 60, (one, other)
+
+
+def test_bundled_font_has_the_signs_of_the_trade(qapp: QApplication) -> None:
+    dress(qapp, dark=False)
+    metrics = QFontMetrics(qapp.font())
+    assert qapp.font().family() == "DejaVu Sans"
+    assert all(metrics.inFontUcs4(ord(sign)) for sign in "Ω°²³µ→·–“”…")
