@@ -10,6 +10,7 @@ import pytest
 
 from documents import plan_factory as factory
 from documents.readers import story
+from spoutline.documents.balloons import BALLOON_RADIUS_PT, balloon_offsets
 from spoutline.documents.drawing import position_drawing
 from spoutline.documents.flow_chart import flow_chart
 from spoutline.documents.hose_lines import LineNote, before_nozzle, line_in_use
@@ -133,6 +134,19 @@ def test_each_duty_is_drawn_with_every_place_inside_the_box(duty: Duty) -> None:
         for place in places_of(shape):
             assert drawing.box.left_m <= place.x_m <= drawing.box.right_m
             assert drawing.box.bottom_m <= place.y_m <= drawing.box.top_m
+
+
+@pytest.mark.parametrize("points_per_m", [10.0, 28.0, 57.0, 142.0])
+def test_balloons_stand_apart_at_any_scale(points_per_m: float) -> None:
+    drawing = drawn()
+    balloons = [shape for shape in drawing.shapes if isinstance(shape, Balloon)]
+    places = [
+        (balloon.target.x_m * points_per_m + dx, balloon.target.y_m * points_per_m + dy)
+        for balloon, (dx, dy) in zip(balloons, balloon_offsets(drawing, points_per_m), strict=True)
+    ]
+    for number, first in enumerate(places):
+        for second in places[number + 1 :]:
+            assert math.dist(first, second) > 2 * BALLOON_RADIUS_PT
 
 
 def test_a_retractor_holds_the_hose_above_the_outlet() -> None:

@@ -48,8 +48,7 @@ _ROW_SHARE = 0.055  # distance between rows of dimension lines, as a share of th
 # a nozzle in its filler, drawn falling at 20 degrees; its inlet is at the place of the filler, as in the checks
 _SPOUT_LEVEL = math.cos(math.radians(20.0))
 _SPOUT_FALL = math.sin(math.radians(20.0))
-# balloons step away from the hose in turn, so that those of neighbouring short parts stay apart
-_BALLOON_OFFSETS_PT = ((0.0, 26.0), (17.0, -22.0), (0.0, 26.0), (-20.0, 16.0), (20.0, 20.0), (0.0, -26.0))
+_BALLOON_OFFSET_PT = (0.0, 26.0)  # straight up; a painter moves it where that is taken
 
 
 def position_drawing(plan: PositionPlan, story: Story) -> Drawing:
@@ -158,7 +157,7 @@ def _in_use(position: Position, hanging_set: HangingSet) -> tuple[tuple[Shape, .
     balloons = tuple(
         Balloon(
             target=middles[index],
-            offset_pt=_BALLOON_OFFSETS_PT[index % len(_BALLOON_OFFSETS_PT)],
+            offset_pt=_BALLOON_OFFSET_PT,
             text=str(index + 1),
             mark=PartMark(index, link.part.number),
         )

@@ -124,7 +124,7 @@ def _boat(position: Position, near: float, far: float) -> tuple[tuple[Shape, ...
     deck = min(filler.height_m for filler in position.fillers)
     left = max(near - 0.15, 0.1)
     right = max(far + 0.15, left + _BOAT_WIDTH_M)
-    keel = deck - 1.1
+    keel = min(deck - 1.1, -0.6)
     inset = (right - left) * 0.2
     hull = (Place(left, deck), Place(left + inset, keel), Place(right - inset, keel), Place(right, deck))
     return (_outline(hull),), right, keel

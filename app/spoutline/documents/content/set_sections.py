@@ -31,7 +31,7 @@ def parts_blocks(plan: PositionPlan, currency: str, story: Story) -> Iterator[Bl
     columns = (
         Column(story.word(Word.NUMBER), 0.5),
         Column(story.word(Word.PLACE), 1.25),
-        Column(story.word(Word.PART_NUMBER), 1.2),
+        Column(story.word(Word.PART_NUMBER), 1.35),
         Column(story.word(Word.MAKER), 1.5),
         Column(story.word(Word.PART_NAME), 2.4),
         *price_columns(currency, story),

@@ -11,6 +11,7 @@ from reportlab.pdfbase.pdfmetrics import stringWidth
 from reportlab.pdfgen.canvas import Canvas
 from reportlab.platypus import Flowable
 
+from spoutline.documents.balloons import BALLOON_RADIUS_PT, balloon_offsets
 from spoutline.documents.pdf.fonts import BOLD, REGULAR, printable
 from spoutline.documents.pdf.styles import INKS
 from spoutline.documents.shapes import (
@@ -36,7 +37,6 @@ _PADDING_SIDE: Final = 34.0
 _PADDING_TOP: Final = 30.0
 _PADDING_BOTTOM: Final = 8.0
 _MEASURE_SIZE: Final = 6.6
-_BALLOON_RADIUS: Final = 6.2
 _ARROW: Final = 4.0
 _DASHES: Final = (3.0, 2.2)
 
@@ -94,8 +94,12 @@ class DrawingFlowable(Flowable):  # type: ignore[misc]
         canvas = self.canv
         canvas.setLineJoin(1)
         canvas.setLineCap(1)
+        offsets = iter(balloon_offsets(self._drawing, self._fit.points_per_m))
         for shape in self._drawing.shapes:
-            self._paint(canvas, shape)
+            if isinstance(shape, Balloon):
+                self._balloon(canvas, shape, next(offsets))
+            else:
+                self._paint(canvas, shape)
 
     def _paint(self, canvas: Canvas, shape: Shape) -> None:
         match shape:
@@ -115,8 +119,6 @@ class DrawingFlowable(Flowable):  # type: ignore[misc]
                 self._label(canvas, shape)
             case Measure():
                 self._measure(canvas, shape)
-            case Balloon():
-                self._balloon(canvas, shape)
 
     def _path(self, canvas: Canvas, shape: Path) -> None:
         _pen(canvas, shape.ink, shape.weight, dashed=shape.dashed)
@@ -147,13 +149,13 @@ class DrawingFlowable(Flowable):  # type: ignore[misc]
         canvas.setFont(REGULAR, _MEASURE_SIZE)
         canvas.drawCentredString(x, y - _MEASURE_SIZE * 0.36, text)
 
-    def _balloon(self, canvas: Canvas, shape: Balloon) -> None:
+    def _balloon(self, canvas: Canvas, shape: Balloon, offset_pt: tuple[float, float]) -> None:
         x, y = self._at(shape.target)
-        centre_x, centre_y = x + shape.offset_pt[0], y + shape.offset_pt[1]
+        centre_x, centre_y = x + offset_pt[0], y + offset_pt[1]
         _pen(canvas, Ink.TEXT, Weight.HAIR)
         canvas.line(x, y, centre_x, centre_y)
         canvas.setFillColor(INKS[Ink.PAPER])
-        canvas.circle(centre_x, centre_y, _BALLOON_RADIUS, stroke=1, fill=1)
+        canvas.circle(centre_x, centre_y, BALLOON_RADIUS_PT, stroke=1, fill=1)
         canvas.setFillColor(INKS[Ink.TEXT])
         canvas.setFont(BOLD, 6.8)
         canvas.drawCentredString(centre_x, centre_y - 2.4, printable(shape.text))
