@@ -11,6 +11,7 @@ from spoutline.calc.liquid_hazards import ConductivityClass, FlashClass
 from spoutline.calc.liquids import LiquidWarning
 from spoutline.explain.paper_words import PaperWord
 from spoutline.explain.part_words import PartWord
+from spoutline.explain.quotation_words import QuotationWord
 from spoutline.model.check import CheckId, Outcome
 from spoutline.model.finding import Severity, SubjectKind, Verdict
 from spoutline.model.limit import LimitStatus
@@ -19,6 +20,9 @@ from spoutline.model.material import Material, MaterialColumn, Suitability
 from spoutline.model.part import HoseConstruction, NozzleOperation, NozzleService, PartKind, PartStatus, Placement
 from spoutline.model.plan import AlternativeKind, PlanStatus
 from spoutline.model.port import FlowPath, Gender, Seal, ThreadStandard
+from spoutline.model.pricing import GapReason
+from spoutline.model.quotation import QuotationStatus
+from spoutline.model.quotation_terms import Charge, Per
 from spoutline.model.requirement import RefusalStatus, RequirementId, Slot, WayOut
 from spoutline.model.survey import Duty, OutletDirection, Retrieval, Service, VapourStatus
 from spoutline.rules.checks_flow import FlowText
@@ -73,6 +77,11 @@ _LISTS: Final[tuple[type[StrEnum], ...]] = (
     FlashClass,
     LiquidWarning,
     PaperWord,
+    QuotationWord,
+    QuotationStatus,
+    GapReason,
+    Per,
+    Charge,
     PartWord,
 )
 

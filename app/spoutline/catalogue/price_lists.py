@@ -1,0 +1,158 @@
+"""Makers' price lists read from a folder to the end, with every fault reported together.
+
+``lists.toml`` names the lists; the rows of each stand in ``<id>.csv`` beside it, one row for each quantity break.
+"""
+
+from __future__ import annotations
+
+import csv
+import tomllib
+from collections.abc import Iterator
+from datetime import date
+from decimal import Decimal
+from pathlib import Path
+from typing import Annotated, Self
+
+from pydantic import BaseModel, ConfigDict, Field, StringConstraints, ValidationError, model_validator
+
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.pricing import PriceBreak, PriceList, PriceRow
+
+LISTS_FILE = "lists.toml"
+COLUMNS = ("number", "group", "from_quantity", "unit_price")
+
+_Word = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=120)]
+
+
+class _ListEntry(BaseModel):
+    model_config = ConfigDict(extra="forbid", frozen=True)
+
+    id: Annotated[str, StringConstraints(pattern=r"^[A-Za-z0-9][A-Za-z0-9._-]{0,59}$")]
+    maker: _Word
+    currency: Annotated[str, StringConstraints(pattern=r"^[A-Z]{3}$")]
+    valid_from: date
+    valid_to: date | None = None
+
+    @model_validator(mode="after")
+    def _begins_before_it_ends(self) -> Self:
+        if self.valid_to is not None and self.valid_to < self.valid_from:
+            raise ValueError(f"valid_to ({self.valid_to}) must not lie before valid_from ({self.valid_from})")
+        return self
+
+
+class _Lists(BaseModel):
+    model_config = ConfigDict(extra="forbid", frozen=True)
+
+    price_list: tuple[_ListEntry, ...] = Field(min_length=1)
+
+
+class _Row(BaseModel):
+    model_config = ConfigDict(extra="forbid", frozen=True, allow_inf_nan=False)
+
+    number: Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=40)]
+    group: Annotated[str, StringConstraints(strip_whitespace=True, max_length=120)] = ""
+    from_quantity: int = Field(ge=1, le=1_000_000)
+    unit_price: Decimal = Field(gt=0, le=Decimal("1e7"), max_digits=14)
+
+
+def read_price_lists(folder: Path) -> tuple[PriceList, ...]:
+    """Return every price list in ``folder``, sorted by id; raise ``InputFault`` with all problems of all files."""
+    problems: list[InputProblem] = []
+    entries = _entries(folder / LISTS_FILE, problems)
+    found = []
+    for entry in entries:
+        rows = _rows(folder / f"{entry.id}.csv", problems)
+        found.append(
+            PriceList(
+                id=entry.id,
+                maker=entry.maker,
+                currency=entry.currency,
+                valid_from=entry.valid_from,
+                valid_to=entry.valid_to,
+                rows=rows,
+            )
+        )
+    if problems:
+        raise InputFault(tuple(problems))
+    return tuple(sorted(found, key=lambda one: one.id))
+
+
+def _entries(path: Path, problems: list[InputProblem]) -> tuple[_ListEntry, ...]:
+    text = _text(path, problems)
+    if text is None:
+        return ()
+    try:
+        entries = _Lists.model_validate(tomllib.loads(text)).price_list
+    except tomllib.TOMLDecodeError as fault:
+        problems.append(InputProblem(str(path), "price lists", "the text", f"write valid TOML ({fault})"))
+        return ()
+    except ValidationError as fault:
+        problems.extend(_problems(str(path), fault))
+        return ()
+    ids = [entry.id for entry in entries]
+    for twice in sorted({one for one in ids if ids.count(one) > 1}):
+        problems.append(InputProblem(str(path), "id", repr(twice), "every list needs an id of its own"))
+    return entries
+
+
+def _rows(path: Path, problems: list[InputProblem]) -> tuple[PriceRow, ...]:
+    text = _text(path, problems)
+    if text is None:
+        return ()
+    known: dict[str, tuple[str, dict[int, Decimal]]] = {}
+    for place, row in _checked(path, text, problems):
+        group, breaks = known.setdefault(row.number, (row.group, {}))
+        if group != row.group:
+            problems.append(InputProblem(place, "group", repr(row.group), f"the part stands in {group!r} above"))
+        if row.from_quantity in breaks:
+            wanted = "each quantity of a part may stand once"
+            problems.append(InputProblem(place, "from_quantity", str(row.from_quantity), wanted))
+        breaks[row.from_quantity] = row.unit_price
+    return tuple(
+        PriceRow(
+            part_number=number,
+            discount_group=group,
+            breaks=tuple(PriceBreak(quantity, price) for quantity, price in sorted(breaks.items())),
+        )
+        for number, (group, breaks) in sorted(known.items())
+    )
+
+
+def _checked(path: Path, text: str, problems: list[InputProblem]) -> Iterator[tuple[str, _Row]]:
+    """Yield every sound row with its place; note what is wrong with the others."""
+    reader = csv.reader(text.splitlines(), strict=True)
+    try:
+        head = [cell.strip() for cell in next(reader, [])]
+        if sorted(head) != sorted(COLUMNS):
+            shown = ", ".join(head) or "nothing"
+            problems.append(InputProblem(f"{path}, line 1", "columns", shown, f"name exactly: {', '.join(COLUMNS)}"))
+            return
+        for cells in reader:
+            place = f"{path}, line {reader.line_num}"
+            if not any(cell.strip() for cell in cells):
+                continue
+            if len(cells) != len(head):
+                problems.append(InputProblem(place, "row", f"{len(cells)} cells", f"{len(head)} cells are needed"))
+                continue
+            try:
+                yield place, _Row.model_validate(dict(zip(head, cells, strict=True)))
+            except ValidationError as fault:
+                problems.extend(_problems(place, fault))
+    except csv.Error as fault:
+        problems.append(
+            InputProblem(f"{path}, line {reader.line_num}", "row", "the text", f"write valid CSV ({fault})")
+        )
+
+
+def _problems(place: str, fault: ValidationError) -> Iterator[InputProblem]:
+    for one in fault.errors(include_url=False):
+        field = ".".join(str(step) for step in one["loc"]) or "price list"
+        yield InputProblem(place, field, repr(one["input"])[:60], one["msg"][:1].lower() + one["msg"][1:])
+
+
+def _text(path: Path, problems: list[InputProblem]) -> str | None:
+    try:
+        return path.read_text(encoding="utf-8-sig")
+    except (OSError, UnicodeDecodeError) as fault:
+        problems.append(InputProblem(str(path), "file", "this path", f"a readable UTF-8 file is needed ({fault})"))
+        return None

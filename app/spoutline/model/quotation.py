@@ -1,0 +1,259 @@
+"""A quotation as it is kept: options with exact amounts, and everything that they were made from."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+from decimal import Decimal
+from enum import StrEnum
+from typing import Literal
+
+from pydantic import BaseModel, ConfigDict
+
+from spoutline.model.limit import LimitStatus
+from spoutline.model.part import PartKind
+from spoutline.model.plan import PlanStatus
+from spoutline.model.pricing import GapReason
+from spoutline.model.quotation_terms import BreakawayWish, Charge, HoseWish, Per, Terms
+from spoutline.model.survey import Survey
+
+
+class QuotationStatus(StrEnum):
+    """Where a quotation stands."""
+
+    DRAFT = "draft"
+    ISSUED = "issued"
+    ACCEPTED = "accepted"
+    DECLINED = "declined"
+    EXPIRED = "expired"
+
+
+class _Record(BaseModel):
+    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+
+
+class QuotedLine(_Record):
+    """One part number of an option. Money in the quotation's currency but for ``list_price``.
+
+    ``fitted`` goes into sets and with them; ``spares`` follow the spares rule; ``pack_rest`` fills the last pack.
+    A line without ``unit_price`` has a ``gap`` unless a person named in ``override_by`` lets the price follow.
+    """
+
+    part_number: str
+    maker: str
+    kind: PartKind
+    name: str
+    fitted: int
+    spares: int
+    pack_rest: int
+    pack: int
+    unit_price: Decimal | None
+    amount: Decimal | None
+    cost: Decimal | None
+    list_id: str
+    list_currency: str
+    list_price: Decimal | None
+    from_quantity: int
+    gap: GapReason | None
+    gap_detail: str
+    override_by: str
+    override_reason: str
+    lead_time_days: int
+    mass_kg: float
+
+    @property
+    def ordered(self) -> int:
+        """Pieces in all."""
+        return self.fitted + self.spares + self.pack_rest
+
+    @property
+    def is_open(self) -> bool:
+        """True where no price stands and nobody answers for that."""
+        return self.unit_price is None and not self.override_by
+
+
+class LabourLine(_Record):
+    """One task of the labour table, worked out."""
+
+    title: str
+    per: Per
+    count: int
+    hours_each: Decimal
+    hours: Decimal
+    hourly_rate: Decimal
+    amount: Decimal
+
+
+class TaxLine(_Record):
+    """One tax, worked out."""
+
+    name: str
+    percent: Decimal
+    on: tuple[Charge, ...]
+    base: Decimal
+    amount: Decimal
+
+
+class QuotedPosition(_Record):
+    """One position of an option: its outcome and the parts of its set, dispenser first."""
+
+    label: str
+    dispenser: str
+    liquid: str
+    status: PlanStatus
+    keeps_every_must: bool
+    part_numbers: tuple[str, ...]
+    accessories: tuple[str, ...]
+
+
+class CommonalityFigures(_Record):
+    """What choosing sets together did, at the prices of the sets' quantities."""
+
+    stock_price: Decimal
+    sets_alone: Decimal
+    sets_together: Decimal
+    part_numbers_alone: int
+    part_numbers_together: int
+    changed: tuple[str, ...]
+
+    @property
+    def costs(self) -> Decimal:
+        """What the common sets cost more."""
+        return self.sets_together - self.sets_alone
+
+    @property
+    def saves(self) -> Decimal:
+        """What the part numbers no longer stocked are worth."""
+        return self.stock_price * (self.part_numbers_alone - self.part_numbers_together)
+
+
+class DriveOffEstimate(_Record):
+    """What separations are expected to cost; an estimate from the customer's own figures."""
+
+    events_per_year: Decimal
+    per_year: Decimal
+    years: int
+    over_years: Decimal
+
+
+class SupersededPart(_Record):
+    """A part named in the survey and the one that took its place."""
+
+    number_before: str
+    number_now: str
+    positions: tuple[str, ...]
+
+
+class QuotedOption(_Record):
+    """One of the alternatives side by side, complete with its amounts."""
+
+    title: str
+    breakaway: BreakawayWish
+    hose: HoseWish
+    positions: tuple[QuotedPosition, ...]
+    lines: tuple[QuotedLine, ...]
+    labour: tuple[LabourLine, ...]
+    goods_amount: Decimal
+    labour_amount: Decimal
+    freight_amount: Decimal
+    taxes: tuple[TaxLine, ...]
+    rounding_amount: Decimal
+    total: Decimal
+    commonality: CommonalityFigures | None
+    drive_offs: DriveOffEstimate | None
+    superseded: tuple[SupersededPart, ...]
+
+    @property
+    def net_amount(self) -> Decimal:
+        """Goods, labour and freight before tax."""
+        return self.goods_amount + self.labour_amount + self.freight_amount
+
+    @property
+    def open_lines(self) -> tuple[QuotedLine, ...]:
+        """The lines whose missing price nobody answers for."""
+        return tuple(line for line in self.lines if line.is_open)
+
+    @property
+    def following_lines(self) -> tuple[QuotedLine, ...]:
+        """The lines whose price is to follow, by a named person's word."""
+        return tuple(line for line in self.lines if line.unit_price is None and not line.is_open)
+
+    @property
+    def without_set(self) -> tuple[QuotedPosition, ...]:
+        """The positions for which nothing is offered."""
+        return tuple(position for position in self.positions if not position.part_numbers)
+
+
+class PinnedPart(_Record):
+    """A catalogue part as it was when it was quoted, written out in full as JSON."""
+
+    number: str
+    text: str
+
+
+class PinnedPrice(_Record):
+    """A row of a price list as it was used."""
+
+    list_id: str
+    maker: str
+    currency: str
+    valid_from: date
+    valid_to: date | None
+    part_number: str
+    discount_group: str
+    breaks: tuple[tuple[int, Decimal], ...]
+
+
+class PinnedLimit(_Record):
+    """A row of the rule tables as it was used; ``value`` is the SI value written as JSON."""
+
+    id: str
+    value: str
+    printed: str
+    printed_unit: str
+    source: str
+    clause: str
+    edition: str
+    status: LimitStatus
+
+
+class Pins(_Record):
+    """What a quotation was made from, word for word, so that nothing that changes later can change it."""
+
+    survey: Survey
+    survey_id: int | None
+    survey_revision: int | None
+    survey_fingerprint: str
+    catalogue_edition: str
+    rules_edition: str
+    jurisdiction_id: str
+    jurisdiction_title: str
+    program_version: str
+    parts: tuple[PinnedPart, ...]
+    prices: tuple[PinnedPrice, ...]
+    limits: tuple[PinnedLimit, ...]
+
+
+class Quotation(_Record):
+    """A whole quotation; ``logo`` holds the bytes of the letterhead's picture in base 64."""
+
+    format: Literal["spoutline-quotation"] = "spoutline-quotation"
+    version: Literal[1] = 1
+    terms: Terms
+    options: tuple[QuotedOption, ...]
+    pins: Pins
+    logo: str = ""
+
+    @property
+    def valid_to(self) -> date:
+        """The last day on which the offer stands."""
+        return self.terms.heading.dated + timedelta(days=self.terms.heading.valid_days)
+
+    @property
+    def open_lines(self) -> tuple[tuple[QuotedOption, QuotedLine], ...]:
+        """What blocks the issue: lines without a price that nobody answers for, with their options."""
+        return tuple((option, line) for option in self.options for line in option.open_lines)
+
+    @property
+    def part_numbers(self) -> tuple[str, ...]:
+        """Every part number in any option, sorted."""
+        return tuple(sorted({line.part_number for option in self.options for line in option.lines}))

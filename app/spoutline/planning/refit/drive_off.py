@@ -1,0 +1,60 @@
+"""What separations at drive-offs are expected to cost with the breakaways of an option."""
+
+from __future__ import annotations
+
+from decimal import Decimal, localcontext
+
+from spoutline.model.part import Part
+from spoutline.model.plan import SitePlan
+from spoutline.model.pricing import PriceGap
+from spoutline.model.quotation import DriveOffEstimate
+from spoutline.model.quotation_terms import DriveOffs
+from spoutline.planning.pricing.rounding import EXACT, coin, rounded
+from spoutline.planning.pricing.selling import PriceDesk
+
+
+def drive_off_estimate(site_plan: SitePlan, desk: PriceDesk) -> DriveOffEstimate | None:
+    """Return the expectation; None where the terms give no figures, or a breakaway has no price.
+
+    Each separation costs labour; a single-use breakaway is bought anew each time, a reconnectable one in the share of
+    cases that the terms name. Damage to hose, dispenser or vehicle is left out, and nothing is discounted.
+    """
+    terms = desk.terms
+    if terms.drive_offs is None:
+        return None
+    rate, yearly, events = terms.drive_offs.per_position_year, Decimal(0), Decimal(0)
+    with localcontext(EXACT):
+        for plan in site_plan.positions:
+            links = plan.chosen.hanging_set.links if plan.chosen else ()
+            part = next((link.part for link in links if link.part.breakaway is not None), None)
+            if part is None:
+                continue
+            cost = _cost_of_one(part, terms.drive_offs, desk)
+            if cost is None:
+                return None
+            events += rate
+            yearly += rate * cost
+    per_year = rounded(yearly, coin(terms.currency), terms.rounding.mode)
+    return DriveOffEstimate(
+        events_per_year=events,
+        per_year=per_year,
+        years=terms.drive_offs.years,
+        over_years=per_year * terms.drive_offs.years,
+    )
+
+
+def _cost_of_one(part: Part, drive_offs: DriveOffs, desk: PriceDesk) -> Decimal | None:
+    override = desk.terms.override(part.number)
+    if override is not None:
+        price = override.unit_price
+    else:
+        found = desk.unit_price(part, 1)
+        price = None if isinstance(found, PriceGap) else found.unit_price
+    if price is None:
+        return None
+    if part.breakaway is not None and part.breakaway.reconnectable:
+        bought = drive_offs.reconnectable_replaced_percent / 100
+        hours = drive_offs.reconnectable_hours
+    else:
+        bought, hours = Decimal(1), drive_offs.single_use_hours
+    return price * bought + hours * desk.terms.labour.hourly_rate

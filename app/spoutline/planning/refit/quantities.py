@@ -1,0 +1,80 @@
+"""How many pieces of each part a station takes: fitted, spares, and the rest of the last pack."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterable
+from dataclasses import dataclass
+from decimal import ROUND_CEILING, Decimal
+
+from spoutline.model.part import Part, PartKind
+from spoutline.model.plan import PositionPlan
+from spoutline.model.port import Seal
+from spoutline.model.quotation_terms import Terms
+
+_KIND_ORDER = {kind: number for number, kind in enumerate(PartKind)}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PartQuantity:
+    """Pieces of one part number."""
+
+    part: Part
+    fitted: int
+    spares: int
+    pack_rest: int
+
+    @property
+    def ordered(self) -> int:
+        """Pieces in all: a whole number of packs."""
+        return self.fitted + self.spares + self.pack_rest
+
+
+def part_quantities(plans: Iterable[PositionPlan], terms: Terms) -> tuple[PartQuantity, ...]:
+    """Return the quantities of every part of the positions, ordered by kind and number.
+
+    Sealant is counted in containers: by joints where the terms say how far one goes, else one for each set. Spares are
+    a percentage of the pieces fitted, rounded up to whole pieces; the sum is rounded up to whole packs.
+    """
+    fitted: Counter[str] = Counter()
+    sealed: Counter[str] = Counter()
+    parts: dict[str, Part] = {}
+    for plan in plans:
+        for part, pieces in _pieces(plan):
+            parts[part.number] = part
+            fitted[part.number] += pieces
+            if part.kind is PartKind.SEALANT:
+                sealed[part.number] += _sealed_joints(plan)
+    reach = terms.consumables.sealant_joints
+    if reach is not None:
+        for number, joints in sealed.items():
+            fitted[number] = -(-joints // reach)
+    spares = {rule.kind: rule.percent for rule in terms.spares}
+    return tuple(
+        _quantity(parts[number], fitted[number], spares.get(parts[number].kind, Decimal(0)))
+        for number in sorted(parts, key=lambda number: (_KIND_ORDER[parts[number].kind], number))
+    )
+
+
+def spare_pieces(fitted: int, percent: Decimal) -> int:
+    """Return how many spares ``percent`` of the pieces fitted makes, rounded up to whole pieces."""
+    return int((Decimal(fitted) * percent / 100).to_integral_value(rounding=ROUND_CEILING))
+
+
+def _quantity(part: Part, fitted: int, percent: Decimal) -> PartQuantity:
+    spares = spare_pieces(fitted, percent)
+    pack_rest = -(fitted + spares) % part.pack_quantity
+    return PartQuantity(part=part, fitted=fitted, spares=spares, pack_rest=pack_rest)
+
+
+def _pieces(plan: PositionPlan) -> Iterable[tuple[Part, int]]:
+    if plan.chosen is None:
+        return
+    for link in plan.chosen.hanging_set.links:
+        yield link.part, 1
+    for line in plan.accessories:
+        yield line.part, line.quantity
+
+
+def _sealed_joints(plan: PositionPlan) -> int:
+    return sum(joint.seal is Seal.SEALANT for joint in plan.chosen.joints) if plan.chosen else 0

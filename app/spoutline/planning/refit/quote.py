@@ -1,0 +1,231 @@
+"""The use case: a survey and terms in, a complete quotation out."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from decimal import Decimal
+
+from spoutline.explain.money import amount
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.limit import RuleTables
+from spoutline.model.part import Part
+from spoutline.model.plan import PositionPlan
+from spoutline.model.pricing import PriceGap, PriceList
+from spoutline.model.quotation import (
+    CommonalityFigures,
+    Quotation,
+    QuotedOption,
+    QuotedPosition,
+    SupersededPart,
+)
+from spoutline.model.quotation_terms import OptionTerms, Terms
+from spoutline.model.refit import Commonality, RefitPlan
+from spoutline.model.survey import Position, Survey
+from spoutline.planning.plan_site import provenance_of
+from spoutline.planning.pricing.charges import amounts_of, labour_lines
+from spoutline.planning.refit.priced_lines import quoted_line
+from spoutline.planning.pricing.price_book import PriceBook
+from spoutline.planning.pricing.rounding import check_steps, minor_units
+from spoutline.planning.pricing.selling import PriceDesk
+from spoutline.planning.protocols import PartStore, Progress
+from spoutline.planning.refit.drive_off import drive_off_estimate
+from spoutline.planning.refit.part_stores import OfferedParts, at_terms, keeps
+from spoutline.planning.refit.pins import pins_of
+from spoutline.planning.refit.programme import Ladder
+from spoutline.planning.refit.quantities import part_quantities
+from spoutline.planning.refit.station import Stocking, plan_refit
+from spoutline.planning.refit.supersession import with_successors
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class QuoteSources:
+    """What a quotation draws on. ``liquid_text`` words the liquid of a position for paper."""
+
+    tables: RuleTables
+    parts: PartStore
+    price_lists: tuple[PriceList, ...]
+    liquid_text: Callable[[Position], str]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Quoted:
+    """A quotation and the plan of each of its options, in their order, parts at the prices of the terms."""
+
+    quotation: Quotation
+    plans: tuple[RefitPlan, ...]
+
+
+def quote(
+    survey: Survey,
+    terms: Terms,
+    sources: QuoteSources,
+    *,
+    origin: tuple[int, int] | None = None,
+    logo: str = "",
+    progress: Progress | None = None,
+) -> Quoted:
+    """Plan, price and add up every option of ``terms``.
+
+    Parameters
+    ----------
+    survey, terms
+        What to quote and on what terms; the terms' currency holds.
+    sources
+        Rule tables, catalogue, price lists.
+    origin
+        Id and revision of the survey in the book; None where it came from a file.
+    logo
+        The letterhead's picture in base 64; empty for none.
+    progress
+        Watches and may stop; counts positions over all options.
+
+    Raises
+    ------
+    InputFault
+        A rounding step or an override that no coin can pay, or an override of a part that the catalogue lacks.
+    Cancelled
+        If ``progress`` asks to stop.
+    """
+    check_steps(terms)
+    _check_overrides(terms, sources.parts)
+    desk = PriceDesk(terms, PriceBook(sources.price_lists, terms.heading.dated))
+    plans, options = [], []
+    for number, option in enumerate(terms.options):
+        watched = None if progress is None else _PartOf(progress, number, len(terms.options))
+        plan = _planned(survey, option, desk, sources, watched)
+        plans.append(plan)
+        options.append(_quoted(option, plan, desk, sources))
+    numbers = sorted({line.part_number for option in options for line in option.lines})
+    pins = pins_of(
+        survey,
+        options=options,
+        parts=sources.parts.parts(numbers),
+        lists=sources.price_lists,
+        tables=sources.tables,
+        provenance=provenance_of(survey, sources.tables, sources.parts),
+        origin=origin,
+    )
+    return Quoted(quotation=Quotation(terms=terms, options=tuple(options), pins=pins, logo=logo), plans=tuple(plans))
+
+
+class _PartOf:
+    """The progress of one option out of several."""
+
+    def __init__(self, whole: Progress, number: int, count: int) -> None:
+        self._whole, self._number, self._count = whole, number, count
+
+    def on_progress(self, done: int, total: int) -> None:
+        self._whole.on_progress(self._number * total + done, self._count * total)
+
+    def should_stop(self) -> bool:
+        return self._whole.should_stop()
+
+
+def _check_overrides(terms: Terms, parts: PartStore) -> None:
+    known = {part.number for part in parts.parts([one.part for one in terms.overrides])}
+    problems = []
+    for number, one in enumerate(terms.overrides):
+        if one.part not in known:
+            near = ", ".join(parts.nearest_numbers(one.part))
+            wanted = "it must be a part number of the catalogue" + (f"; near it are {near}" if near else "")
+            problems.append(InputProblem("", f"overrides[{number}].part", repr(one.part), wanted))
+    if problems:
+        raise InputFault(tuple(problems))
+
+
+def _planned(
+    survey: Survey, option: OptionTerms, desk: PriceDesk, sources: QuoteSources, progress: Progress | None
+) -> RefitPlan:
+    store = OfferedParts(sources.parts, keeps(option), at_terms(desk))
+    updated, supersessions = with_successors(survey, sources.parts)
+    site = updated.site.model_copy(update={"currency": desk.terms.currency})
+    stock_price = desk.terms.stock_price
+    stocking = None
+    if stock_price is not None:
+        stocking = Stocking(price_minor=minor_units(stock_price, desk.terms.currency), ladder=_ladder(desk))
+    return plan_refit(
+        updated.model_copy(update={"site": site}),
+        sources.tables,
+        store,
+        stocking=stocking,
+        supersessions=supersessions,
+        progress=progress,
+    )
+
+
+def _ladder(desk: PriceDesk) -> Callable[[Part], Ladder]:
+    """Return the prices of a part by quantity; one price where none is listed, or a person set it."""
+    currency = desk.terms.currency
+
+    def ladder(part: Part) -> Ladder:
+        own = ((1, part.price_minor(currency) or 0),)
+        override = desk.terms.override(part.number)
+        if (override is not None and override.unit_price is not None) or not desk.steps(part):
+            return own
+        found = [(start, desk.unit_price(part, start)) for start in desk.steps(part)]
+        steps = [
+            (start, minor_units(one.unit_price, currency)) for start, one in found if not isinstance(one, PriceGap)
+        ]
+        return tuple(steps) if steps and steps[0][0] == 1 else (*own, *steps)
+
+    return ladder
+
+
+def _quoted(option: OptionTerms, plan: RefitPlan, desk: PriceDesk, sources: QuoteSources) -> QuotedOption:
+    plans = plan.site_plan.positions
+    lines = tuple(quoted_line(quantity, desk) for quantity in part_quantities(plans, desk.terms))
+    labour = labour_lines(plans, desk.terms)
+    amounts = amounts_of(lines, labour, desk.terms)
+    return QuotedOption(
+        title=option.title,
+        breakaway=option.breakaway,
+        hose=option.hose,
+        positions=_positions(plans, sources),
+        lines=lines,
+        labour=labour,
+        goods_amount=amounts.goods,
+        labour_amount=amounts.labour,
+        freight_amount=amounts.freight,
+        taxes=amounts.taxes,
+        rounding_amount=amounts.rounding,
+        total=amounts.total,
+        commonality=_commonality(plan.commonality, desk.terms.currency),
+        drive_offs=drive_off_estimate(plan.site_plan, desk),
+        superseded=tuple(
+            SupersededPart(number_before=one.number_before, number_now=one.number_now, positions=one.positions)
+            for one in plan.supersessions
+        ),
+    )
+
+
+def _positions(plans: Sequence[PositionPlan], sources: QuoteSources) -> tuple[QuotedPosition, ...]:
+    return tuple(
+        QuotedPosition(
+            label=plan.position.label,
+            dispenser=plan.position.dispenser,
+            liquid=sources.liquid_text(plan.position),
+            status=plan.status,
+            keeps_every_must=plan.keeps_every_must,
+            part_numbers=plan.chosen.hanging_set.numbers if plan.chosen else (),
+            accessories=tuple(line.part.number for line in plan.accessories),
+        )
+        for plan in plans
+    )
+
+
+def _commonality(found: Commonality | None, currency: str) -> CommonalityFigures | None:
+    if found is None:
+        return None
+
+    def money(minor: int) -> Decimal:
+        return amount(minor, currency)
+
+    return CommonalityFigures(
+        stock_price=money(found.stock_price_minor),
+        sets_alone=money(found.alone.sets_minor),
+        sets_together=money(found.together.sets_minor),
+        part_numbers_alone=found.alone.part_numbers,
+        part_numbers_together=found.together.part_numbers,
+        changed=tuple(change.label for change in found.changed),
+    )
