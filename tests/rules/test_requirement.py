@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -336,3 +337,43 @@ def test_a_whip_hose_turns_a_quarter_and_more_only_for_a_filler_above_the_outlet
     assert turn_angle_rad(high) == pytest.approx(3 * math.pi / 4)
     sideways = Outlet(height_m=1.0, direction=OutletDirection.SIDEWAYS)
     assert turn_angle_rad(high.model_copy(update={"outlet": sideways})) == pytest.approx(math.pi / 2)
+
+
+def test_recovery_that_depends_on_throughput_is_asked_about() -> None:
+    # Directive 2009/126/EC Art. 3: thresholds by yearly throughput
+    unsure = changed(tables("europe"), VAPOUR_RECOVERY="ask")
+    assert RuleId.VAPOUR_RECOVERY_TO_ASK in ids(derived(position(), rule_tables=unsure))
+    assert RuleId.VAPOUR_RECOVERY_TO_ASK not in ids(derived(position(DIESEL, 0), rule_tables=unsure))
+
+
+def test_a_diesel_that_clouds_and_a_climate_beyond_the_liquid_data_are_said() -> None:
+    # B20 clouds about 2 to 3 degC above No. 2 diesel, whose cloud point one state caps at -7 degC (secondary)
+    assert RuleId.LIQUID_CLOUDS in ids(derived(position(DIESEL, 20), site(climate=Climate(low_c=-15, high_c=30))))
+    assert RuleId.LIQUID_CLOUDS not in ids(derived(position(DIESEL, 20), site(climate=Climate(low_c=5, high_c=30))))
+    # liquid data: -30 to 45 degC
+    assert RuleId.CLIMATE_BEYOND_DATA in ids(derived(position(), site(climate=Climate(low_c=-35, high_c=30))))
+    assert RuleId.CLIMATE_BEYOND_DATA not in ids(derived(position(), site(climate=Climate(low_c=-30, high_c=45))))
+
+
+def test_findings_of_a_position_carry_declared_facts_and_limits() -> None:
+    cold = site(climate=Climate(low_c=-40, high_c=50))
+    for asked in (position(hold_open_wanted=True, overhead=True), position(DEF, 0), position(DIESEL, 20)):
+        for found in derived(asked, cold).findings:
+            rule = RULES[RuleId(found.rule_id)]
+            assert {fact.name for fact in found.facts} <= set(rule.facts)
+            assert set(found.limit_ids) <= set(rule.limits)
+            assert found.source
+
+
+def test_every_position_rule_is_met_in_these_tests() -> None:
+    here = Path(__file__)
+    text = here.read_text(encoding="utf-8") + here.with_name("test_listing.py").read_text(encoding="utf-8")
+    first, last = (list(RuleId).index(rule) for rule in (RuleId.CLASS_GAP, RuleId.PART_IN_SLOT))
+    named = {rule for rule in list(RuleId)[first:last] if f"RuleId.{rule.name}" in text}
+    unnamed = {
+        RuleId.VAPOUR_REMOVAL_NOT_ALLOWED,  # the only reasons for their refusals, which are tested
+        RuleId.VAPOUR_RECOVERY_PROHIBITED,
+        RuleId.CLIMATE_NOT_COMPUTABLE,
+        RuleId.GEOMETRY_IMPOSSIBLE,
+    }
+    assert set(list(RuleId)[first:last]) - named <= unnamed

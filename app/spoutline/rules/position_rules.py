@@ -162,7 +162,14 @@ POSITION_RULES: tuple[Rule, ...] = (
         severity=_ADVICE,
         requirement=Asked.FLOW,
         source="common practice, no source",
-        limits=(L.SUPPLY_PRESSURE,),
+        limits=(
+            L.SUPPLY_PRESSURE,
+            L.FLOW_SUPPLY_CAR,
+            L.FLOW_SUPPLY_TRUCK,
+            L.FLOW_SUPPLY_MARINE,
+            L.FLOW_SUPPLY_REEL,
+            L.FLOW_SUPPLY_DEF,
+        ),
         facts=("supply_pressure", "supply_flow"),
     ),
     Rule(

@@ -23,6 +23,14 @@ _PATH_OF = {
 }
 
 
+def path_of(status: VapourStatus) -> FlowPath:
+    """Return the path that parts of a vapour status have.
+
+    Parameters: ``status``. Source: UL 330 clause 4 note (paths).
+    """
+    return _PATH_OF[status]
+
+
 def path_for(position: Position) -> FlowPath:
     """Return the path that the wanted vapour status asks of every part.
 
