@@ -31,10 +31,11 @@ def is_near(value: float, limit: float, band: float) -> bool:
 
 @dataclass(frozen=True, slots=True)
 class Inspection:
-    """All breaches of a set, and the requirements met or missed by less than the calculation's own doubt."""
+    """All breaches of a set, and the musts and shoulds met or missed by less than the calculation's own doubt."""
 
     breaches: tuple[Breach, ...]
     doubtful: frozenset[str]
+    doubtful_shoulds: frozenset[str]
 
     @property
     def musts(self) -> tuple[Breach, ...]:
@@ -45,6 +46,11 @@ class Inspection:
     def accepted(self) -> bool:
         """Whether no must is broken."""
         return not self.musts
+
+    @property
+    def clean(self) -> bool:
+        """Whether no must and no should is broken."""
+        return not self.breaches
 
     def broken(self) -> frozenset[str]:
         """Names of the broken musts."""

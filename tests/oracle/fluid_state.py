@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import cache
 
 from scipy.optimize import brentq
 
@@ -58,6 +59,7 @@ class FluidState:
     viscosity_m2_s: float
 
 
+@cache
 def fluid_state(family: str, blend_percent: float, temperature_c: float) -> FluidState:
     """Return the state of a blend; the blend component is ethanol in gasoline and biodiesel elsewhere."""
     base = BASES[family]

@@ -94,7 +94,9 @@ def need_of(position: Position, site: Site) -> Need:
     supply = position.supply
     chains, at_nozzle = _chains(position, numbers, reach_m)
     hold_open = position.hold_open_wanted and _hold_open_allowed(position, site, numbers)
-    road = family is LiquidFamily.GASOLINE and duty is Duty.CAR
+    road = _road_gasoline(position)
+    limit = numbers.gasoline_road_flow_m3_s if road else None
+    wanted = _flow(supply.wanted_flow_l_min, dict(numbers.wanted_flow_l_min)[flow_key] / 60e3)
     return Need(
         site=site,
         position=position,
@@ -107,7 +109,9 @@ def need_of(position: Position, site: Site) -> Need:
         automatic=None if _manual_case(position, site) else True,
         hold_open=hold_open,
         device=hold_open or position.prepay or site.service is Service.UNATTENDED,
-        enhanced=numbers.enhanced_conventional and road and position.vapour_wanted is VapourStatus.NONE,
+        enhanced=numbers.enhanced_conventional
+        and family is LiquidFamily.GASOLINE
+        and position.vapour_wanted is VapourStatus.NONE,
         construction=_construction(position),
         planes=numbers.planes_car if duty is Duty.CAR else numbers.planes_other,
         length_max_m=_length_max_m(position, site, numbers),
@@ -116,9 +120,17 @@ def need_of(position: Position, site: Site) -> Need:
         hot_c=min(max(site.climate.high_c, low), DATA_HIGH_C),
         supply_pressure_pa=numbers.supply_pressure_pa if supply.pressure_kpa is None else supply.pressure_kpa * 1e3,
         supply_flow_m3_s=_flow(supply.maximum_flow_l_min, dict(numbers.supply_flow_m3_s)[flow_key]),
-        wanted_flow_m3_s=_flow(supply.wanted_flow_l_min, dict(numbers.wanted_flow_l_min)[flow_key] / 60e3),
-        road_limit_m3_s=numbers.gasoline_road_flow_m3_s if road else None,
+        wanted_flow_m3_s=wanted if limit is None else min(wanted, limit),
+        road_limit_m3_s=limit,
     )
+
+
+def _road_gasoline(position: Position) -> bool:
+    """Gasoline into road vehicles; pumps only for heavy vehicles, boats or aircraft are exempt (61 FR 33033, verified).
+
+    A reel may serve any vehicle, so it is not exempt.
+    """
+    return position.liquid.family is LiquidFamily.GASOLINE and position.duty in (Duty.CAR, Duty.REEL)
 
 
 def _flow(surveyed_l_min: float | None, usual_m3_s: float) -> float:

@@ -64,6 +64,7 @@ class Numbers:
     # engineering judgement from here
     service_margin: float = 1.5
     strength_margin: float = 1.25
+    velocity_max_m_s: float = 7.0  # guidance for pipes (memory)
     user_tug_n: float = 100.0
     outlet_strength_n: float = 1.25 * 350 * POUND_FORCE_N
     slack_fraction: float = 0.05

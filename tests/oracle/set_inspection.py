@@ -19,9 +19,10 @@ from spoutline.model.requirement import Slot
 from spoutline.model.survey import Duty, OutletDirection, Position, Retrieval, Site
 
 CONNECTORS = (Slot.ADAPTOR, Slot.SPLITTER)
-FLOW_BAND = 0.06  # two honest calculations of flow
-LOAD_BAND = 0.10
-REACH_BAND_M = 0.12
+FLOW_BAND = 0.01  # what two honest calculations from the same formulas may differ by
+LOAD_BAND = 0.10  # the pull of a nearly taut hose is known less well
+REACH_BAND_M = 0.01
+CLEARANCE_BAND_M = 0.005
 
 
 def inspect_set(position: Position, site: Site, links: Sequence[SetLink]) -> Inspection:
@@ -31,15 +32,24 @@ def inspect_set(position: Position, site: Site, links: Sequence[SetLink]) -> Ins
     breaches += _order(links, need)
     breaches += _joints(links, need)
     if not any(b.requirement in ("chain", "kind") for b in breaches):
-        for inspect in (_path, _length, _whip, _clearance, _load, _strength, _bond, _flow):
-            breaches += inspect(links, need)
+        breaches += chain_breaches(links, need)
     pinned = set(position.decisions.pinned) - {link.part.number for link in links}
     breaches += [Breach("decision", MUST, number, "is pinned and not used") for number in sorted(pinned)]
-    solid = tuple(b for b in breaches if not (b.near and b.severity is MUST))
-    return Inspection(solid, frozenset(b.requirement for b in breaches if b.near and b.severity is MUST))
+    solid = tuple(b for b in breaches if not b.near)
+    doubtful = frozenset(b.requirement for b in breaches if b.near and b.severity is MUST)
+    return Inspection(solid, doubtful, frozenset(b.requirement for b in breaches if b.near) - doubtful)
+
+
+def chain_breaches(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
+    """Yield what a chain in the right order breaks as a whole, quickest calculation first."""
+    for inspect in (_path, _length, _whip, _bond, _strength, _clearance, _load, _velocity, _flow):
+        yield from inspect(links, need)
 
 
 def _order(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
+    for link in links:
+        if link.slot is Slot.ADAPTOR:
+            yield Breach("adaptor", SHOULD, link.part.number, "one more joint that can leak")
     slots = tuple(link.slot for link in links if link.slot not in CONNECTORS)
     if slots not in need.chains:
         yield Breach("chain", MUST, "set", " - ".join(slots))
@@ -129,7 +139,7 @@ def _clearance(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
     total = _hose_total_m(links) + sum(x.part.length_m for x in links[:-1] if x.part.hose is None)
     curve = hang(position.outlet.height_m, position.hook.height_m, position.hook.distance_m, total)
     if curve is not None and curve.lowest_m < need.numbers.ground_clearance_m:
-        near = abs(curve.lowest_m - need.numbers.ground_clearance_m) < 0.03
+        near = abs(curve.lowest_m - need.numbers.ground_clearance_m) < CLEARANCE_BAND_M
         yield Breach("ground clearance", SHOULD, "set", f"hangs {curve.lowest_m:.2f} m above ground", near)
 
 
@@ -139,7 +149,7 @@ def filled_weight_n(part: Part, density_kg_m3: float) -> float:
     if part.hose is not None:
         assert part.path is not None
         area, _ = bore_of(part.hose, part.path)
-        mass = part.hose.length_m * (part.hose.mass_kg_m + area * density_kg_m3)
+        mass += part.hose.length_m * area * density_kg_m3
     return mass * GRAVITY_M_S2
 
 
@@ -147,41 +157,58 @@ def _breakaway_at(links: Sequence[SetLink]) -> int:
     return next(i for i, link in enumerate(links) if link.part.breakaway is not None)
 
 
+def _end_tension_n(links: Sequence[SetLink], need: Need, density_kg_m3: float) -> float:
+    """Greatest pull at the breakaway's end of the chain with the nozzle in a filler, as a catenary of even weight."""
+    if need.position.retrieval is not Retrieval.NONE or need.position.duty is Duty.REEL:
+        return 0.0
+    length = _hose_total_m(links) + sum(link.part.length_m for link in links if link.part.hose is None)
+    curb = next(link.part for link in links if link.slot is Slot.CURB_HOSE)
+    weight_n_m = filled_weight_n(curb, density_kg_m3) / curb.length_m
+    height, tensions = need.position.outlet.height_m, [0.0]
+    for filler in need.position.fillers:
+        curve = hang(height, filler.height_m, math.fsum(filler.plan_legs_m) or filler.distance_m, length)
+        if curve is not None:
+            tensions.append(weight_n_m * (curve.tension_end_m if need.at_nozzle else curve.tension_start_m))
+    return max(tensions)
+
+
 def _load(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
-    """n1 = least separation force / (weight below + tug + thrust); below 1 it parts in service."""
+    """n1 = least separation force / (load + tug + thrust); below 1 it parts in service.
+
+    The load is the filled weight below the breakaway or the pull of the hanging hose, whichever is greater.
+    """
     at = _breakaway_at(links)
-    data = links[at].part.breakaway
+    data, number, severity = links[at].part.breakaway, links[at].part.number, SHOULD if need.is_def else MUST
     assert data is not None
     liquid = need.position.liquid
     density = fluid_state(liquid.family.value, liquid.blend_percent, need.cold_c).density_kg_m3
     weight = sum(filled_weight_n(link.part, density) for link in links[at + 1 :])
+    load = max(weight, _end_tension_n(links, need, density))
     thrust = 0.0 if data.seal_diameter_m is None else need.supply_pressure_pa * math.pi / 4 * data.seal_diameter_m**2
-    ratio = data.separation_minimum_n / (weight + need.numbers.user_tug_n + thrust)
-    severity = SHOULD if need.is_def else MUST
+    ratio = data.separation_minimum_n / (load + need.numbers.user_tug_n + thrust)
     if ratio < 1 + LOAD_BAND:
-        yield Breach("service load", severity, links[at].part.number, f"n1 = {ratio:.2f}", is_near(ratio, 1, LOAD_BAND))
-    if ratio < need.numbers.service_margin:
-        near = is_near(ratio, need.numbers.service_margin, LOAD_BAND)
-        yield Breach("service margin", SHOULD, links[at].part.number, f"n1 = {ratio:.2f}", near)
+        yield Breach("service load", severity, number, f"n1 = {ratio:.2f}", is_near(ratio, 1, LOAD_BAND))
+    margin = need.numbers.service_margin
+    if ratio < margin * (1 + LOAD_BAND):
+        yield Breach("service margin", SHOULD, number, f"n1 = {ratio:.2f}", is_near(ratio, margin, LOAD_BAND))
 
 
 def _strength(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
-    """Everything that holds the breakaway must outlast it: 1.25 times its greatest separation force."""
-    at = _breakaway_at(links)
-    data = links[at].part.breakaway
+    """Everything must outlast the breakaway, its own ends too: 1.25 times its greatest separation force.
+
+    DEF is no exception: a hose that holds longer than its dispenser pulls the dispenser over.
+    """
+    data = links[_breakaway_at(links)].part.breakaway
     assert data is not None
     demand = need.numbers.strength_margin * data.separation_maximum_n
-    severity = SHOULD if need.is_def else MUST
-    for index, link in enumerate(links):
-        if index == at:
-            continue
+    for link in links:
         strength = link.part.pull_strength_n
         if strength is None or strength < demand - 1.0:
-            yield Breach("pull strength", severity, link.part.number, f"{strength} N against {demand:.0f} N")
+            yield Breach("pull strength", MUST, link.part.number, f"{strength} N against {demand:.0f} N")
     outlet = need.position.outlet.pull_strength_n
     bears = need.numbers.outlet_strength_n if outlet is None else outlet
     if bears < demand - 1.0:
-        yield Breach("outlet strength", severity, "outlet", f"{bears:.0f} N against {demand:.0f} N")
+        yield Breach("outlet strength", MUST, "outlet", f"{bears:.0f} N against {demand:.0f} N")
 
 
 def _bond(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
@@ -234,10 +261,22 @@ def _flow(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
     if max(flows) > nozzle.maximum_flow_m3_s * (1 + 1e-3):
         near = is_near(max(flows), nozzle.maximum_flow_m3_s, FLOW_BAND)
         yield Breach("nozzle maximum flow", MUST, last.number, f"{max(flows) * 6e4:.1f} L/min", near)
-    if slowest < need.wanted_flow_m3_s:
+    if slowest < need.wanted_flow_m3_s * (1 - 1e-6):
         near = is_near(slowest, need.wanted_flow_m3_s, FLOW_BAND)
         yield Breach("wanted flow", SHOULD, "set", f"{slowest * 6e4:.1f} L/min", near)
     yield from _opening_pressure(links, need)
+
+
+def _velocity(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
+    """At the dispenser's greatest flow the liquid should not run faster than 7 m/s (pipe guidance, memory)."""
+    limit = need.road_limit_m3_s
+    greatest = need.supply_flow_m3_s if limit is None else min(need.supply_flow_m3_s, limit)
+    for part in _hoses(links):
+        assert part.hose is not None
+        assert part.path is not None
+        velocity = greatest / bore_of(part.hose, part.path)[0]
+        if velocity > need.numbers.velocity_max_m_s:
+            yield Breach("velocity", SHOULD, part.number, f"{velocity:.1f} m/s")
 
 
 def _opening_pressure(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
@@ -255,6 +294,6 @@ def _opening_pressure(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
         static = state.density_kg_m3 * GRAVITY_M_S2 * rise
         left = need.supply_pressure_pa - static - chain_loss_pa(upstream, design, state)
         if left < nozzle.opening_pressure_pa * (1 + FLOW_BAND):
-            near = is_near(left, nozzle.opening_pressure_pa, 0.15)
+            near = is_near(left, nozzle.opening_pressure_pa, FLOW_BAND)
             yield Breach("nozzle opening pressure", MUST, last.number, f"{left:.0f} Pa at the inlet", near)
             return

@@ -30,6 +30,7 @@ PAIRS = {
     LimitId.BREAKAWAY_SEPARATION_MAX: "separation_greatest_n",
     LimitId.BREAKAWAY_SERVICE_MARGIN: "service_margin",
     LimitId.BREAKAWAY_STRENGTH_MARGIN: "strength_margin",
+    LimitId.FLOW_VELOCITY_MAX: "velocity_max_m_s",
     LimitId.PULL_USER_TUG: "user_tug_n",
     LimitId.OUTLET_PULL_STRENGTH: "outlet_strength_n",
     LimitId.PART_PRESSURE_MIN: "pressure_rating_pa",

@@ -15,6 +15,7 @@ from spoutline.model.part import Part
 from spoutline.model.plan import HangingSet, SetLink
 from spoutline.model.requirement import Requirement
 from spoutline.planning.judgement import SetJudge
+from spoutline.rules.joint_rules import joint_findings
 from spoutline.rules.part_rules import judge_part
 
 
@@ -76,15 +77,17 @@ def _both_turn_down_the_part(judge: SetJudge, need: Need, changed: SetLink) -> b
     return any(f.severity is Severity.MUST and f.verdict is Verdict.BROKEN for f in findings)
 
 
-def program_musts(judge: SetJudge, chain: Sequence[SetLink]) -> tuple[str, ...]:
+def program_musts(judge: SetJudge, chain: tuple[SetLink, ...]) -> tuple[str, ...]:
     """Return the musts that the program finds broken on a chain, position-wide findings left out."""
-    currency = judge.requirement.site.currency
+    requirement, tables, currency = judge.requirement, judge.tables, judge.requirement.site.currency
     price = sum(link.part.price_minor(currency) or 0 for link in chain)
-    judged = judge.judged(HangingSet(links=tuple(chain), price_minor=price, currency=currency))
-    broken = [
+    judged = judge.judged(HangingSet(links=chain, price_minor=price, currency=currency))
+    of_parts = (f for link in chain for f in judge_part(link.part, link.slot, requirement, tables))
+    of_joints = joint_findings(chain, requirement.outlet, tables)
+    broken = {
         f"{f.rule_id} ({f.subject})"
-        for f in judged.findings
+        for f in (*of_parts, *of_joints, *judged.findings)
         if f.severity is Severity.MUST and f.verdict is Verdict.BROKEN and f.subject_kind is not SubjectKind.POSITION
-    ]
-    broken += [f"{c.id} ({c.value})" for c in judged.checks if c.severity is Severity.MUST and not c.passes]
-    return tuple(broken)
+    }
+    broken |= {f"{c.id} ({c.value})" for c in judged.checks if c.severity is Severity.MUST and not c.passes}
+    return tuple(sorted(broken))
