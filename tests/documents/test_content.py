@@ -23,9 +23,11 @@ from spoutline.documents.content.blocks import (
     Table,
     Worked,
 )
+from spoutline.documents.grouping import like_positions
 from spoutline.documents.job_conditions import job_conditions
 from spoutline.model.plan import SitePlan
 from spoutline.model.survey import Climate, SurveyLiquid
+from spoutline.planning.relabel import relabelled
 from spoutline.ruletables.cautionwords import CautionCondition
 from spoutline.units.accepted import UnitSystem
 
@@ -113,6 +115,24 @@ def test_parts_carry_the_numbers_of_the_drawing_in_chain_order() -> None:
         ("4", "QW-S2"),
         ("5", "QW-N101"),
     ]
+
+
+def test_positions_with_the_same_answer_share_one_section_that_names_them_all() -> None:
+    labels = [f"P{number}" for number in range(1, 9)]
+    plans = [factory.fitting_plan(factory.position(label, notes=f"note {label}")) for label in labels]
+    plans = [relabelled(plans[0], plan.position) for plan in plans]
+    document = content(factory.site_plan(*plans, factory.conflicting_plan()))
+    assert headings(document, 1)[1:3] == ["Positions P1, P2, P3, P4, P5, P6 and 2 more", "Position 2A"]
+    heads = [block for block in document.blocks if isinstance(block, KeyValues)]
+    rows = [(row.label, row.text) for row in heads[1].rows]
+    assert rows[1][0] == "Positions (8)"
+    assert all(f"{label} (dispenser 1)" in rows[1][1] for label in labels)
+    assert ("Notes of the survey", "P8: note P8") in rows
+
+
+def test_positions_with_the_same_question_but_another_answer_stay_apart() -> None:
+    first, second = factory.fitting_plan(), factory.fitting_plan(factory.position("1B"), accessories=())
+    assert len(like_positions((first, relabelled(second, second.position)))) == 2
 
 
 def test_a_check_that_cannot_be_shown_stands_out_and_has_no_tick() -> None:

@@ -103,6 +103,7 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "between": ("low", "high"),
     "source_unconfirmed": (),
     "price_missing": ("currency",),
+    "and_more": ("text", "count"),
     "at_condition": ("value", "condition"),
     "outlet_data": ("port", "height"),
     "filler_data": ("label", "distance", "height"),

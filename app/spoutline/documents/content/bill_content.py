@@ -8,6 +8,7 @@ from spoutline.documents.content.blocks import Block, Document, PaperSize
 from spoutline.documents.content.closing_sections import caution_blocks, limit_blocks
 from spoutline.documents.content.position_section import position_blocks
 from spoutline.documents.content.site_sections import site_blocks
+from spoutline.documents.grouping import like_positions
 from spoutline.explain.paper_words import PaperWord as Word
 from spoutline.explain.story import Story
 from spoutline.model.plan import SitePlan
@@ -26,8 +27,8 @@ def bill_content(
     """
     site = site_plan.survey.site
     blocks: list[Block] = list(site_blocks(site_plan, story, dated))
-    for plan in site_plan.positions:
-        blocks.extend(position_blocks(plan, site.currency, story))
+    for like in like_positions(site_plan.positions):
+        blocks.extend(position_blocks(like, site.currency, story))
     blocks.extend(limit_blocks(site_plan, story))
     blocks.extend(caution_blocks(site_plan, story, cautions))
     foot = f"{story.word(Word.FINGERPRINT)} {site_plan.provenance.survey_fingerprint[:_FINGERPRINT_SHOWN]}"

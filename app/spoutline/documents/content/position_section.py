@@ -23,21 +23,26 @@ from spoutline.documents.content.set_sections import alternative_blocks, check_b
 from spoutline.documents.content.site_sections import position_liquid
 from spoutline.documents.drawing import position_drawing
 from spoutline.documents.flow_chart import flow_chart
+from spoutline.documents.grouping import LikePositions
 from spoutline.explain.paper_words import PaperWord as Word
 from spoutline.explain.story import Story
 from spoutline.explain.texts import Named
-from spoutline.model.finding import Finding, Severity
+from spoutline.model.finding import Finding, Severity, SubjectKind
 from spoutline.model.plan import JudgedSet, PositionPlan
 from spoutline.model.port import Port
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import RequirementLine
+from spoutline.model.survey import Position
+
+_LABELS_IN_HEADING = 6
 
 
-def position_blocks(plan: PositionPlan, currency: str, story: Story) -> Iterator[Block]:
-    """Return everything the bill says about one position; it starts on a page of its own."""
+def position_blocks(like: LikePositions, currency: str, story: Story) -> Iterator[Block]:
+    """Return everything the bill says about a position, and about all that are like it; on a page of its own."""
+    plan = like.plan
     yield PageBreak()
-    yield Heading(f"{story.word(Word.POSITION)} {plan.position.label}", 1)
-    yield KeyValues(tuple(_head_rows(plan, story)))
+    yield Heading(_heading(like.positions, story), 1)
+    yield KeyValues(tuple(_head_rows(like, story)))
     yield from _no_set_blocks(plan, currency, story)
     yield from parts_blocks(plan, currency, story)
     yield from _drawing_blocks(plan, story)
@@ -66,10 +71,22 @@ def all_findings(plan: PositionPlan) -> tuple[Finding, ...]:
     return tuple(dict.fromkeys((*about_position, *about_set)))
 
 
-def _head_rows(plan: PositionPlan, story: Story) -> Iterator[Named]:
-    position = plan.position
+def _heading(positions: tuple[Position, ...], story: Story) -> str:
+    labels = [position.label for position in positions[:_LABELS_IN_HEADING]]
+    more = len(positions) - len(labels)
+    word = story.word(Word.POSITION if len(positions) == 1 else Word.POSITIONS)
+    text = f"{word} {', '.join(labels)}"
+    return story.phrases.fill("and_more", text=text, count=more) if more else text
+
+
+def _head_rows(like: LikePositions, story: Story) -> Iterator[Named]:
+    plan, position = like.plan, like.plan.position
     yield Named(story.word(Word.STATUS), story.marked_status(plan.status))
-    yield Named(story.word(Word.DISPENSER), position.dispenser)
+    if len(like.positions) == 1:
+        yield Named(story.word(Word.DISPENSER), position.dispenser)
+    else:
+        places = (f"{one.label} ({story.word(Word.DISPENSER).lower()} {one.dispenser})" for one in like.positions)
+        yield Named(f"{story.word(Word.POSITIONS)} ({len(like.positions)})", ", ".join(places))
     yield Named(story.word(Word.LIQUID), position_liquid(position, story))
     yield Named(story.word(Word.DUTY), f"{story.word(position.duty)}, {story.word(position.retrieval)}")
     today, wanted = story.word(position.vapour_today), story.word(position.vapour_wanted)
@@ -83,8 +100,10 @@ def _head_rows(plan: PositionPlan, story: Story) -> Iterator[Named]:
         height = story.show(filler.height_m, Dimension.LENGTH)
         text = story.phrases.fill("filler_data", label=filler.label, distance=distance, height=height)
         yield Named(story.word(Word.FILLER), text)
-    if position.notes.strip():
-        yield Named(story.word(Word.NOTES), position.notes.strip())
+    for one in like.positions:
+        if one.notes.strip():
+            text = one.notes.strip() if len(like.positions) == 1 else f"{one.label}: {one.notes.strip()}"
+            yield Named(story.word(Word.NOTES), text)
 
 
 def _no_set_blocks(plan: PositionPlan, currency: str, story: Story) -> Iterator[Block]:
@@ -127,9 +146,15 @@ def _finding_blocks(plan: PositionPlan, story: Story) -> Iterator[Block]:
         Column(story.word(Word.FINDING), 4.0),
         Column(story.word(Word.SOURCE), 2.2),
     )
+    position = story.word(SubjectKind.POSITION)
     rows = tuple(
         Row(
-            (f"{text.severity_word} ({text.verdict_word})", text.subject, text.sentence, text.source),
+            (
+                f"{text.severity_word} ({text.verdict_word})",
+                position if text.subject == plan.position.label else text.subject,
+                text.sentence,
+                text.source,
+            ),
             Emphasis.FAULT if text.severity is Severity.MUST else Emphasis.NONE,
         )
         for text in texts
