@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass, replace
+
 from spoutline.model.plan import (
     AccessoryLine,
-    Alternative,
     Conflict,
     JudgedSet,
     PlanStatus,
@@ -16,7 +17,7 @@ from spoutline.model.survey import Position, Site
 from spoutline.planning.accessories import accessory_lines
 from spoutline.planning.alternatives import AlternativeFinder
 from spoutline.planning.assembly import ChainSearch
-from spoutline.planning.choice import Chooser
+from spoutline.planning.choice import Choice, Chooser
 from spoutline.planning.conflicts import ConflictFinder
 from spoutline.planning.desk import Desk
 from spoutline.planning.judgement import SetJudge
@@ -31,6 +32,15 @@ _STATUS = {
     RefusalStatus.NOT_ALLOWED: PlanStatus.NOT_ALLOWED,
     RefusalStatus.OUT_OF_RANGE: PlanStatus.OUT_OF_RANGE,
 }
+
+
+@dataclass(frozen=True, slots=True)
+class PlannedPosition:
+    """A plan with the chooser behind it and its choice; both None where the plan has no set."""
+
+    plan: PositionPlan
+    chooser: Chooser | None = None
+    choice: Choice | None = None
 
 
 def plan_position(position: Position, site: Site, desk: Desk, *, with_alternatives: bool = True) -> PositionPlan:
@@ -55,25 +65,41 @@ def plan_position(position: Position, site: Site, desk: Desk, *, with_alternativ
     Cancelled
         If the listener asks to stop.
     """
+    planned = planned_position(position, site, desk)
+    if not with_alternatives or planned.chooser is None or planned.choice is None:
+        return planned.plan
+    return replace(planned.plan, alternatives=AlternativeFinder(planned.chooser, planned.choice).all())
+
+
+def planned_position(position: Position, site: Site, desk: Desk) -> PlannedPosition:
+    """Plan one position without alternatives, and keep what another choice among its sets would need.
+
+    Raises
+    ------
+    Cancelled
+        If the listener asks to stop.
+    """
     requirement = requirement_for(position, site, desk.tables)
     if isinstance(requirement, Refusal):
-        return _plan(position, _STATUS[requirement.status], refusal=requirement)
+        return PlannedPosition(_plan(position, _STATUS[requirement.status], refusal=requirement))
     pool = narrow_pool(requirement, desk.tables, desk.parts)
     counts = slot_counts(requirement, pool, desk.parts)
     chooser = chooser_for(requirement, pool, desk)
     choice = chooser.choose()
     if choice is None:
         conflict = conflict_of(requirement, desk)
-        return _plan(position, PlanStatus.DOES_NOT_FIT, requirement=requirement, conflict=conflict, counts=counts)
-    return _plan(
+        return PlannedPosition(
+            _plan(position, PlanStatus.DOES_NOT_FIT, requirement=requirement, conflict=conflict, counts=counts)
+        )
+    plan = _plan(
         position,
         PlanStatus.FITS,
         requirement=requirement,
         chosen=choice.judged,
-        alternatives=AlternativeFinder(chooser, choice).all() if with_alternatives else (),
         counts=counts,
         accessories=accessory_lines(choice.judged, requirement, desk),
     )
+    return PlannedPosition(plan, chooser, choice)
 
 
 def chooser_for(requirement: Requirement, pool: Pool, desk: Desk) -> Chooser:
@@ -115,7 +141,6 @@ def _plan(
     requirement: Requirement | None = None,
     refusal: Refusal | None = None,
     chosen: JudgedSet | None = None,
-    alternatives: tuple[Alternative, ...] = (),
     conflict: Conflict | None = None,
     counts: tuple[SlotCount, ...] = (),
     accessories: tuple[AccessoryLine, ...] = (),
@@ -126,7 +151,7 @@ def _plan(
         requirement=requirement,
         refusal=refusal,
         chosen=chosen,
-        alternatives=alternatives,
+        alternatives=(),
         conflict=conflict,
         counts=counts,
         accessories=accessories,

@@ -4,13 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from spoutline.model.plan import HangingSet, PositionPlan
+from spoutline.model.plan import HangingSet
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.planning.assembly import Wish
 from spoutline.planning.choice import Choice, Chooser
-from spoutline.planning.desk import Desk
-from spoutline.planning.plan_position import chooser_for
-from spoutline.planning.pool import narrow_pool
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,10 +18,14 @@ class Case:
     give up the same should-lines, so that commonality never makes a position worse.
     """
 
-    requirement: Requirement
     chooser: Chooser
     choice: Choice
     positions: int
+
+    @property
+    def requirement(self) -> Requirement:
+        """What the question asks."""
+        return self.chooser.search.requirement
 
     @property
     def wish(self) -> Wish:
@@ -49,12 +50,3 @@ class Case:
         """Return the broken should-rules of the parts of a set."""
         regrets = self.regrets()
         return sum(regrets[link.slot, link.part.number] for link in hanging_set.links)
-
-
-def case_of(plan: PositionPlan, positions: int, desk: Desk) -> Case | None:
-    """Return the case behind a plan that ``positions`` positions share; None where it has no set."""
-    if plan.requirement is None or plan.chosen is None:
-        return None
-    chooser = chooser_for(plan.requirement, narrow_pool(plan.requirement, desk.tables, desk.parts), desk)
-    choice = chooser.choose()
-    return None if choice is None else Case(plan.requirement, chooser, choice, positions)

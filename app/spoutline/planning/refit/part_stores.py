@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 
+from spoutline.model.liquid import LiquidFamily
 from spoutline.model.part import Part, PartKind, Price
 from spoutline.model.pricing import PriceGap
 from spoutline.model.quotation_terms import BreakawayWish, HoseWish, OptionTerms
@@ -63,13 +64,17 @@ class OfferedParts:
         return tuple(found)
 
 
-def keeps(option: OptionTerms) -> Callable[[Part], bool]:
-    """Return whether a part belongs to an option; parts that are neither hose nor breakaway always do."""
+def keeps(option: OptionTerms, family: LiquidFamily) -> Callable[[Part], bool]:
+    """Return whether a part belongs to an option where ``family`` flows; neither hose nor breakaway: it always does.
+
+    Low-permeation hose is a matter of gasoline: other liquids keep every hose.
+    """
+    low_permeation = option.hose is HoseWish.LOW_PERMEATION and family is LiquidFamily.GASOLINE
 
     def keep(part: Part) -> bool:
         if part.breakaway is not None and option.breakaway is not BreakawayWish.ANY:
             return part.breakaway.reconnectable is (option.breakaway is BreakawayWish.RECONNECTABLE)
-        if part.hose is not None and option.hose is HoseWish.LOW_PERMEATION:
+        if part.hose is not None and low_permeation:
             return part.hose.low_permeation
         return True
 

@@ -9,6 +9,7 @@ from decimal import Decimal
 from spoutline.explain.money import amount
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.limit import RuleTables
+from spoutline.model.liquid import LiquidFamily
 from spoutline.model.part import Part
 from spoutline.model.plan import PositionPlan
 from spoutline.model.pricing import PriceGap, PriceList
@@ -24,7 +25,6 @@ from spoutline.model.refit import Commonality, RefitPlan
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.plan_site import provenance_of
 from spoutline.planning.pricing.charges import amounts_of, labour_lines
-from spoutline.planning.refit.priced_lines import quoted_line
 from spoutline.planning.pricing.price_book import PriceBook
 from spoutline.planning.pricing.rounding import check_steps, minor_units
 from spoutline.planning.pricing.selling import PriceDesk
@@ -32,6 +32,7 @@ from spoutline.planning.protocols import PartStore, Progress
 from spoutline.planning.refit.drive_off import drive_off_estimate
 from spoutline.planning.refit.part_stores import OfferedParts, at_terms, keeps
 from spoutline.planning.refit.pins import pins_of
+from spoutline.planning.refit.priced_lines import quoted_line
 from spoutline.planning.refit.programme import Ladder
 from spoutline.planning.refit.quantities import part_quantities
 from spoutline.planning.refit.station import Stocking, plan_refit
@@ -137,7 +138,7 @@ def _check_overrides(terms: Terms, parts: PartStore) -> None:
 def _planned(
     survey: Survey, option: OptionTerms, desk: PriceDesk, sources: QuoteSources, progress: Progress | None
 ) -> RefitPlan:
-    store = OfferedParts(sources.parts, keeps(option), at_terms(desk))
+    stores = {family: OfferedParts(sources.parts, keeps(option, family), at_terms(desk)) for family in LiquidFamily}
     updated, supersessions = with_successors(survey, sources.parts)
     site = updated.site.model_copy(update={"currency": desk.terms.currency})
     stock_price = desk.terms.stock_price
@@ -147,7 +148,8 @@ def _planned(
     return plan_refit(
         updated.model_copy(update={"site": site}),
         sources.tables,
-        store,
+        OfferedParts(sources.parts, lambda _: True, at_terms(desk)),
+        parts_for=lambda position: stores[position.liquid.family],
         stocking=stocking,
         supersessions=supersessions,
         progress=progress,

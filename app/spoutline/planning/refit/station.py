@@ -13,10 +13,10 @@ from spoutline.model.refit import ChangedSet, Commonality, RefitPlan, Supersessi
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.accessories import accessory_lines
 from spoutline.planning.desk import Desk
-from spoutline.planning.plan_position import plan_position
+from spoutline.planning.plan_position import PlannedPosition, planned_position
 from spoutline.planning.plan_site import StopWith, provenance_of
 from spoutline.planning.protocols import PartStore, Progress
-from spoutline.planning.refit.case import Case, case_of
+from spoutline.planning.refit.case import Case
 from spoutline.planning.refit.commonality import common_sets, figures_of
 from spoutline.planning.refit.programme import Ladder
 from spoutline.planning.relabel import relabelled, same_question
@@ -35,7 +35,16 @@ class _Question:
     """A distinct question, the positions that ask it, and the plan that answers all of them."""
 
     positions: list[Position]
-    plan: PositionPlan
+    desk: Desk
+    planned: PlannedPosition
+
+    @property
+    def case(self) -> Case | None:
+        """What is needed to choose the set again; None where there is none."""
+        planned = self.planned
+        if planned.chooser is None or planned.choice is None:
+            return None
+        return Case(planned.chooser, planned.choice, len(self.positions))
 
 
 def plan_refit(
@@ -43,11 +52,14 @@ def plan_refit(
     tables: RuleTables,
     parts: PartStore,
     *,
+    parts_for: Callable[[Position], PartStore] | None = None,
     stocking: Stocking | None = None,
     supersessions: tuple[Supersession, ...] = (),
     progress: Progress | None = None,
 ) -> RefitPlan:
     """Plan every position of ``survey`` without alternatives; choose sets together where ``stocking`` is given.
+
+    ``parts_for`` narrows the parts of a position; positions that ask the same must get the same parts.
 
     Raises
     ------
@@ -56,10 +68,14 @@ def plan_refit(
     StoreFault
         Sets are to be chosen together and no optimum can be proved.
     """
-    desk = Desk(tables, parts, StopWith(progress) if progress else None)
-    questions = _planned(survey, desk, progress)
-    commonality = None if stocking is None else _together(questions, survey, desk, stocking, progress)
-    by_question = {same_question(question.positions[0]): question.plan for question in questions}
+    listener = StopWith(progress) if progress else None
+
+    def desk_for(position: Position) -> Desk:
+        return Desk(tables, parts if parts_for is None else parts_for(position), listener)
+
+    questions = _planned(survey, desk_for, progress)
+    commonality = None if stocking is None else _together(questions, survey, parts, stocking, progress)
+    by_question = {same_question(question.positions[0]): question.planned.plan for question in questions}
     site_plan = SitePlan(
         survey=survey,
         jurisdiction=tables.jurisdiction,
@@ -69,7 +85,7 @@ def plan_refit(
     return RefitPlan(site_plan=site_plan, supersessions=supersessions, commonality=commonality)
 
 
-def _planned(survey: Survey, desk: Desk, progress: Progress | None) -> list[_Question]:
+def _planned(survey: Survey, desk_for: Callable[[Position], Desk], progress: Progress | None) -> list[_Question]:
     known: dict[Position, _Question] = {}
     for done, position in enumerate(survey.positions):
         _report(progress, done, len(survey.positions))
@@ -77,8 +93,8 @@ def _planned(survey: Survey, desk: Desk, progress: Progress | None) -> list[_Que
         if asked in known:
             known[asked].positions.append(position)
         else:
-            plan = plan_position(position, survey.site, desk, with_alternatives=False)
-            known[asked] = _Question([position], plan)
+            desk = desk_for(position)
+            known[asked] = _Question([position], desk, planned_position(position, survey.site, desk))
     _report(progress, len(survey.positions), len(survey.positions))
     return list(known.values())
 
@@ -91,18 +107,16 @@ def _report(progress: Progress | None, done: int, total: int) -> None:
 
 
 def _together(
-    questions: list[_Question], survey: Survey, desk: Desk, stocking: Stocking, progress: Progress | None
+    questions: list[_Question], survey: Survey, parts: PartStore, stocking: Stocking, progress: Progress | None
 ) -> Commonality:
     """Choose the sets of all questions together, put them into the plans, and say what that costs and saves."""
-    pairs = [
-        (question, case) for question in questions if (case := case_of(question.plan, len(question.positions), desk))
-    ]
+    pairs = [(question, case) for question in questions if (case := question.case)]
     cases = [case for _, case in pairs]
     known: dict[str, Ladder] = {}
 
     def ladder(number: str) -> Ladder:
         if number not in known:
-            part = desk.parts.part(number)
+            part = parts.part(number)
             known[number] = stocking.ladder(part) if part is not None else ((1, 0),)
         return known[number]
 
@@ -114,7 +128,8 @@ def _together(
     changed: list[ChangedSet] = []
     for (question, case), judged in zip(pairs, common.judged, strict=True):
         changed.extend(_changes(question, case, judged))
-        question.plan = _with_set(question.plan, judged, desk)
+        plan = _with_set(question.planned.plan, judged, question.desk)
+        question.planned = replace(question.planned, plan=plan)
     places = {position.label: number for number, position in enumerate(survey.positions)}
     return Commonality(
         stock_price_minor=stocking.price_minor,
