@@ -148,6 +148,12 @@ def test_names_are_printed_as_they_are(name: str) -> None:
     assert printable(name).strip().split()[0][:12] in text
 
 
+@pytest.mark.parametrize("notes", ["line\n" * 790, "\n" * 3999 + "x", "word " * 799, "W" * 3999])
+def test_notes_longer_than_a_page_run_on(notes: str) -> None:
+    pdf = made(factory.site_plan(factory.fitting_plan(factory.position(notes=notes))))
+    assert text_of(pdf).count(notes.split()[0][:4]) >= min(notes.count("line"), 790)
+
+
 def test_characters_outside_the_typeface_show_as_a_square() -> None:
     assert printable("pump \U0001f525 漢") == "pump □ □"
     at = factory.site(name="Pump \U0001f525 Station")

@@ -37,7 +37,7 @@ def bill_content(
         subject=story.word(Word.BILL_SUBJECT),
         author=f"Spoutline {site_plan.provenance.program_version}",
         language=story.phrases.language,
-        paper=_paper(site_plan.jurisdiction.id),
+        paper=paper_for(site_plan.jurisdiction.id),
         running_head=site.name,
         running_foot=f"{dated.isoformat()} · {foot}" if dated else foot,
         page_phrase=story.word(Word.PAGE_OF),
@@ -45,5 +45,6 @@ def bill_content(
     )
 
 
-def _paper(jurisdiction_id: str) -> PaperSize:
+def paper_for(jurisdiction_id: str) -> PaperSize:
+    """Return the sheet on which the documents of a jurisdiction are printed."""
     return PaperSize.LETTER if jurisdiction_id.lower().startswith(_LETTER_JURISDICTIONS) else PaperSize.A4

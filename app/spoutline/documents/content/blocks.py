@@ -145,7 +145,23 @@ class PageBreak:
     """The next block starts a page."""
 
 
-Block = Heading | Paragraph | Bullets | KeyValues | Table | Figure | Worked | CautionNote | PageBreak
+@dataclass(frozen=True, slots=True)
+class Letterhead:
+    """Who writes: name and lines beside a picture (PNG or JPEG bytes, empty for none)."""
+
+    name: str
+    lines: tuple[str, ...]
+    picture: bytes = b""
+
+
+@dataclass(frozen=True, slots=True)
+class SignatureLines:
+    """Lines to be filled in by hand, each with its label below; they stay on one page."""
+
+    labels: tuple[str, ...]
+
+
+Block = Letterhead | SignatureLines | Heading | Paragraph | Bullets | KeyValues | Table | Figure | Worked | CautionNote | PageBreak
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

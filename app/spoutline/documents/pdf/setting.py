@@ -14,6 +14,7 @@ from spoutline.documents.content import blocks
 from spoutline.documents.content.blocks import Alignment, Emphasis
 from spoutline.documents.pdf import styles
 from spoutline.documents.pdf.fonts import REGULAR, markup
+from spoutline.documents.pdf.letter import letterhead, signature_lines
 from spoutline.documents.pdf.painter import DrawingFlowable, fit
 
 _INDEX = re.compile(r"(?<![A-Za-z])([A-Za-zΑ-ω]{1,2})_([A-Za-z0-9]+(?:,[a-z]+)?)")
@@ -68,6 +69,10 @@ def _set_block(block: blocks.Block, width_pt: float) -> Iterator[Flowable]:
             yield from _worked(block, width_pt)
         case blocks.CautionNote():
             yield _caution(block, width_pt)
+        case blocks.Letterhead():
+            yield from letterhead(block, width_pt)
+        case blocks.SignatureLines():
+            yield signature_lines(block, width_pt)
         case blocks.PageBreak():
             yield NextPage()
 
@@ -89,7 +94,8 @@ def _key_values(block: blocks.KeyValues, width_pt: float) -> Flowable:
         ("TOPPADDING", (0, 0), (-1, -1), 1.4),
         ("BOTTOMPADDING", (0, 0), (-1, -1), 1.4),
     ]
-    return Table(rows, colWidths=widths, style=TableStyle(style), hAlign="LEFT")
+    # notes and addresses may be longer than a page
+    return Table(rows, colWidths=widths, style=TableStyle(style), hAlign="LEFT", splitInRow=1)
 
 
 def _table(block: blocks.Table, width_pt: float) -> Flowable:

@@ -1,0 +1,1 @@
+"""Quotations on paper and as tables."""

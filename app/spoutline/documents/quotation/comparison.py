@@ -1,0 +1,115 @@
+"""The options side by side, what differs from the first one marked by a sign and a figure, not by colour alone."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from decimal import Decimal
+
+from spoutline.documents.content.blocks import (
+    Alignment,
+    Block,
+    Column,
+    Emphasis,
+    Heading,
+    Paragraph,
+    Role,
+    Row,
+    Table,
+)
+from spoutline.documents.quotation.figures import money, signed
+from spoutline.explain.quotation_words import QuotationWord as Word
+from spoutline.explain.story import Story
+from spoutline.model.part import PartKind
+from spoutline.model.quotation import DriveOffEstimate, Quotation, QuotedOption
+
+
+def comparison_blocks(quotation: Quotation, story: Story) -> Iterator[Block]:
+    """Return the options table and the parts that differ; nothing for a single option."""
+    if len(quotation.options) == 1 and quotation.options[0].drive_offs is None:
+        return
+    yield Heading(story.word(Word.OPTIONS), 2)
+    yield _amounts(quotation, story)
+    if len(quotation.options) > 1:
+        yield Paragraph(story.word(Word.OPTIONS_NOTE), Role.NOTE)
+    if any(option.drive_offs for option in quotation.options):
+        yield Paragraph(story.word(Word.DRIVE_OFFS_NOTE), Role.NOTE)
+    if len(quotation.options) > 1:
+        yield from _parts(quotation.options, story)
+
+
+def _amounts(quotation: Quotation, story: Story) -> Table:
+    options, currency = quotation.options, quotation.terms.currency
+    columns = (
+        Column(currency, 2.2),
+        *(Column(f"{n}. {option.title}", 1.6, Alignment.RIGHT) for n, option in enumerate(options, start=1)),
+    )
+    rows = [
+        _row(story.word(word), options, amount, currency, story)
+        for word, amount in (
+            (Word.GOODS, lambda option: option.goods_amount),
+            (Word.LABOUR, lambda option: option.labour_amount),
+            (Word.FREIGHT, lambda option: option.freight_amount),
+        )
+    ]
+    for number, tax in enumerate(options[0].taxes):
+        rows.append(_row(tax.name, options, _tax(number), currency, story))
+    total = _row(story.word(Word.TOTAL), options, lambda option: option.total, currency, story)
+    rows.append(Row(total.cells, Emphasis.TOTAL))
+    rows.extend(_drive_off_rows(options, currency, story))
+    return Table(columns, tuple(rows))
+
+
+def _tax(number: int) -> Callable[[QuotedOption], Decimal]:
+    return lambda option: option.taxes[number].amount
+
+
+def _drive_off_rows(options: Sequence[QuotedOption], currency: str, story: Story) -> Iterator[Row]:
+    estimates = [option.drive_offs for option in options]
+    first = next((one for one in estimates if one is not None), None)
+    if first is None or not all(estimates):
+        return
+
+    def of(option: QuotedOption) -> DriveOffEstimate:
+        return option.drive_offs or first
+
+    yield _row(story.word(Word.DRIVE_OFFS_YEAR), options, lambda option: of(option).per_year, currency, story)
+    years = f"{story.word(Word.DRIVE_OFFS_YEARS)} {first.years}"
+    yield _row(years, options, lambda option: of(option).over_years, currency, story)
+    both = story.word(Word.TOTAL_WITH_DRIVE_OFFS)
+    row = _row(both, options, lambda option: option.total + of(option).over_years, currency, story)
+    yield Row(row.cells, Emphasis.TOTAL)
+
+
+def _row(
+    title: str,
+    options: Sequence[QuotedOption],
+    amount: Callable[[QuotedOption], Decimal],
+    currency: str,
+    story: Story,
+) -> Row:
+    first = amount(options[0])
+    cells = [title, money(first, currency)]
+    for option in options[1:]:
+        own = amount(option)
+        shown = money(own, currency)
+        difference = f"{story.word(Word.DIFFERS)} {shown}\n{signed(own - first, currency)}"
+        cells.append(shown if own == first else difference)
+    return Row(tuple(cells))
+
+
+def _parts(options: Sequence[QuotedOption], story: Story) -> Iterator[Block]:
+    """Return, for each kind in which the options differ, the part numbers and pieces ordered."""
+    rows = []
+    for kind in PartKind:
+        cells = [_numbers(option, kind) for option in options]
+        if len(set(cells)) > 1:
+            marked = [cell if cell == cells[0] else f"{story.word(Word.DIFFERS)} {cell or '–'}" for cell in cells[1:]]
+            rows.append(Row((story.title(kind), cells[0] or "–", *marked)))
+    if rows:
+        yield Heading(story.word(Word.PARTS_DIFFER), 2)
+        titles = (Column(f"{n}. {option.title}", 2.0) for n, option in enumerate(options, start=1))
+        yield Table((Column(story.word(Word.KIND), 1.2), *titles), tuple(rows))
+
+
+def _numbers(option: QuotedOption, kind: PartKind) -> str:
+    return "\n".join(f"{line.ordered} × {line.part_number}" for line in option.lines if line.kind is kind)

@@ -1,0 +1,163 @@
+"""A whole quotation, and a pick list, as content trees."""
+
+from __future__ import annotations
+
+import base64
+from collections import defaultdict
+from collections.abc import Iterator
+
+from spoutline.documents.content.bill_content import paper_for
+from spoutline.documents.content.blocks import (
+    Alignment,
+    Block,
+    Bullets,
+    Column,
+    Document,
+    Emphasis,
+    Heading,
+    KeyValues,
+    Letterhead,
+    Paragraph,
+    Row,
+    SignatureLines,
+    Table,
+)
+from spoutline.documents.quotation.comparison import comparison_blocks
+from spoutline.documents.quotation.option_sections import gap_text, option_blocks, position_blocks
+from spoutline.explain.paper_words import PaperWord
+from spoutline.explain.quotation_words import QuotationWord as Word
+from spoutline.explain.story import Story
+from spoutline.explain.texts import Named
+from spoutline.model.quotation import Quotation, QuotedLine
+
+_FINGERPRINT_SHOWN = 12
+
+
+def quotation_content(quotation: Quotation, revision: int, story: Story) -> Document:
+    """Return the quotation as a document; the same document for the same arguments."""
+    blocks: list[Block] = [_letterhead(quotation)]
+    blocks.append(Heading(f"{story.word(Word.QUOTATION)} {quotation.terms.heading.number}", 1))
+    if quotation.open_lines:
+        blocks.extend(_draft(quotation, story))
+    blocks.append(KeyValues(tuple(_head(quotation, revision, story))))
+    if quotation.terms.heading.scope.strip():
+        blocks += [Heading(story.word(Word.SCOPE), 2), Paragraph(quotation.terms.heading.scope.strip())]
+    blocks.extend(comparison_blocks(quotation, story))
+    for number, option in enumerate(quotation.options, start=1):
+        blocks.extend(option_blocks(number, option, quotation, story))
+    for number, option in enumerate(quotation.options, start=1):
+        blocks.extend(position_blocks(number, option, quotation, story))
+    blocks.extend(_closing(quotation, story))
+    return _document(quotation, revision, story, tuple(blocks), story.word(Word.QUOTATION))
+
+
+def pick_list_content(quotation: Quotation, option: int, revision: int, story: Story) -> Document:
+    """Return what to take from which maker for one option (counted from 0), without prices."""
+    chosen = quotation.options[option]
+    by_maker: dict[str, list[QuotedLine]] = defaultdict(list)
+    for line in chosen.lines:
+        by_maker[line.maker].append(line)
+    columns = (
+        Column(story.word(Word.PICKED), 0.6),
+        Column(story.word(Word.PART_NUMBER), 1.2),
+        Column(story.word(Word.PART_NAME), 4.0),
+        Column(story.word(Word.ORDERED), 0.8, Alignment.RIGHT),
+        Column(story.word(Word.LEAD_DAYS), 1.0, Alignment.RIGHT),
+    )
+    blocks: list[Block] = [Heading(f"{story.word(Word.PICK_LIST)}: {chosen.title}", 1)]
+    blocks.append(KeyValues(tuple(_head(quotation, revision, story))))
+    for maker in sorted(by_maker):
+        blocks.append(Heading(maker, 2))
+        rows = (
+            Row(("☐", line.part_number, line.name, str(line.ordered), str(line.lead_time_days)))
+            for line in by_maker[maker]
+        )
+        blocks.append(Table(columns, tuple(rows)))
+    return _document(quotation, revision, story, tuple(blocks), story.word(Word.PICK_LIST))
+
+
+def _document(quotation: Quotation, revision: int, story: Story, blocks: tuple[Block, ...], kind: str) -> Document:
+    heading, pins = quotation.terms.heading, quotation.pins
+    mark = f"{kind} {heading.number}, {story.word(Word.REVISION)} {revision}"
+    return Document(
+        title=f"{mark}: {pins.survey.site.name}",
+        subject=story.word(Word.SUBJECT),
+        author=quotation.terms.seller.name,
+        language=story.phrases.language,
+        paper=paper_for(pins.jurisdiction_id),
+        running_head=f"{quotation.terms.seller.name} · {mark}",
+        running_foot=f"{heading.dated.isoformat()} · {pins.survey.site.name}",
+        page_phrase=story.word(PaperWord.PAGE_OF),
+        blocks=blocks,
+    )
+
+
+def _letterhead(quotation: Quotation) -> Letterhead:
+    seller = quotation.terms.seller
+    lines = [*seller.address.strip().splitlines(), seller.telephone, seller.email, seller.registration]
+    picture = base64.b64decode(quotation.logo) if quotation.logo else b""
+    return Letterhead(seller.name, tuple(line for line in lines if line.strip()), picture)
+
+
+def _draft(quotation: Quotation, story: Story) -> Iterator[Block]:
+    rows = sorted({gap_text(line, story) for _, line in quotation.open_lines})
+    columns = (Column(story.word(Word.DRAFT), 1.0),)
+    yield Table(columns, tuple(Row((text,), Emphasis.FAULT) for text in rows))
+
+
+def _head(quotation: Quotation, revision: int, story: Story) -> Iterator[Named]:
+    terms, site = quotation.terms, quotation.pins.survey.site
+    customer = terms.customer
+    place = "\n".join(text for text in (customer.name, customer.address.strip()) if text)
+    rows = (
+        (Word.SUBJECT_LINE, terms.heading.title),
+        (Word.CUSTOMER, place),
+        (Word.CONTACT, customer.contact),
+        (Word.TELEPHONE, customer.telephone),
+        (Word.EMAIL, customer.email),
+        (Word.REGISTRATION, customer.registration),
+        (Word.SITE, "\n".join(text for text in (site.name, site.address.strip()) if text)),
+        (Word.NUMBER, f"{terms.heading.number}, {story.word(Word.REVISION)} {revision}"),
+        (Word.DATED, terms.heading.dated.isoformat()),
+        (Word.VALID_TO, quotation.valid_to.isoformat()),
+        (Word.PREPARED_BY, terms.heading.prepared_by),
+        (Word.CURRENCY, terms.currency),
+    )
+    return (Named(story.word(word), text) for word, text in rows if text)
+
+
+def _closing(quotation: Quotation, story: Story) -> Iterator[Block]:
+    heading = quotation.terms.heading
+    missing = [
+        f"{story.word(Word.NOT_OFFERED)} {position.label} ({option.title}): {story.word(position.status)}"
+        for option in quotation.options
+        for position in option.without_set
+    ]
+    if heading.exclusions or missing:
+        yield Heading(story.word(Word.EXCLUSIONS), 2)
+        yield Bullets((*missing, *heading.exclusions))
+    if heading.conditions.strip():
+        yield Heading(story.word(Word.CONDITIONS), 2)
+        yield Paragraph(heading.conditions.strip())
+    yield Paragraph(story.phrases.text["advice"])
+    yield Heading(story.word(Word.MADE_FROM), 2)
+    yield KeyValues(tuple(_made_from(quotation, story)))
+    yield Heading(story.word(Word.ACCEPTANCE), 2)
+    yield Paragraph(story.word(Word.ACCEPTANCE_TEXT))
+    titles = " / ".join(f"☐ {option.title}" for option in quotation.options)
+    option_line = (f"{story.word(Word.OPTION_TAKEN)}: {titles}",) if len(quotation.options) > 1 else ()
+    signed = (story.word(Word.NAME_SIGNED), story.word(Word.SIGNATURE), story.word(Word.DATE_SIGNED))
+    for line in option_line:
+        yield Paragraph(line)
+    yield SignatureLines(signed)
+
+
+def _made_from(quotation: Quotation, story: Story) -> Iterator[Named]:
+    pins = quotation.pins
+    lists = {price.list_id: f"{price.list_id} ({price.maker}, {price.currency})" for price in pins.prices}
+    yield Named(story.word(Word.CATALOGUE), pins.catalogue_edition)
+    yield Named(story.word(Word.JURISDICTION), pins.jurisdiction_title)
+    yield Named(story.word(Word.RULES), pins.rules_edition)
+    yield Named(story.word(Word.FINGERPRINT), pins.survey_fingerprint[:_FINGERPRINT_SHOWN])
+    if lists:
+        yield Named(story.word(Word.PRICE_LISTS), "; ".join(lists[one] for one in sorted(lists)))

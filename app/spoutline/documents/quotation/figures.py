@@ -1,0 +1,30 @@
+"""Amounts and percentages of a quotation as text."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from spoutline.explain.money import decimals
+
+
+def money(amount: Decimal, currency: str) -> str:
+    """Return an amount without its currency: grouped in threes, with the currency's decimals or more where it has more."""
+    places = max(decimals(currency), -_exponent(amount))
+    return f"{amount:,.{places}f}"
+
+
+def signed(amount: Decimal, currency: str) -> str:
+    """Return a difference with its sign."""
+    return f"+{money(amount, currency)}" if amount > 0 else money(amount, currency)
+
+
+def plain(number: Decimal) -> str:
+    """Return a number without grouping and without closing zeros."""
+    text = f"{number:f}"
+    return text.rstrip("0").rstrip(".") if "." in text else text
+
+
+def _exponent(amount: Decimal) -> int:
+    """Return the exponent of the last digit that is not nought."""
+    exponent = amount.normalize().as_tuple().exponent
+    return exponent if isinstance(exponent, int) else 0

@@ -1,0 +1,153 @@
+"""The sections about one option: its parts, its labour, its amounts, and what goes where."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from spoutline.documents.content.blocks import (
+    Alignment,
+    Block,
+    Column,
+    Emphasis,
+    Heading,
+    Paragraph,
+    Role,
+    Row,
+    Table,
+)
+from spoutline.documents.quotation.figures import money, plain
+from spoutline.explain.quotation_words import QuotationWord as Word
+from spoutline.explain.story import Story
+from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption
+
+_RIGHT = Alignment.RIGHT
+
+
+def option_blocks(number: int, option: QuotedOption, quotation: Quotation, story: Story) -> Iterator[Block]:
+    """Return everything about one option; ``number`` counts from 1."""
+    currency = quotation.terms.currency
+    title = option.title if len(quotation.options) == 1 else f"{story.word(Word.OPTION)} {number}: {option.title}"
+    yield Heading(title, 2)
+    yield _lines(option, currency, story)
+    yield from _line_notes(option, story)
+    if option.labour:
+        yield _labour(option, currency, story)
+    yield _amounts(option, currency, story)
+
+
+def position_blocks(number: int, option: QuotedOption, quotation: Quotation, story: Story) -> Iterator[Block]:
+    """Return which parts go to which position."""
+    several = len(quotation.options) > 1
+    head = story.word(Word.POSITIONS)
+    yield Heading(f"{head}: {story.word(Word.OPTION)} {number}, {option.title}" if several else head, 2)
+    columns = (
+        Column(story.word(Word.POSITION), 1.3),
+        Column(story.word(Word.DISPENSER), 0.8),
+        Column(story.word(Word.LIQUID), 1.4),
+        Column(story.word(Word.SET), 4.5),
+    )
+    rows = []
+    for position in option.positions:
+        parts = ", ".join((*position.part_numbers, *position.accessories))
+        fault = Emphasis.NONE if position.part_numbers else Emphasis.FAULT
+        shown = parts or story.word(position.status)
+        rows.append(Row((position.label, position.dispenser, position.liquid, shown), fault))
+    yield Table(columns, tuple(rows))
+
+
+def _lines(option: QuotedOption, currency: str, story: Story) -> Table:
+    columns = (
+        Column(story.word(Word.LINE), 0.4, _RIGHT),
+        Column(story.word(Word.PART_NUMBER), 1.1),
+        Column(story.word(Word.PART_NAME), 2.8),
+        Column(story.word(Word.FITTED), 0.6, _RIGHT),
+        Column(story.word(Word.SPARES), 0.6, _RIGHT),
+        Column(story.word(Word.PACK_REST), 0.6, _RIGHT),
+        Column(story.word(Word.ORDERED), 0.75, _RIGHT),
+        Column(f"{story.word(Word.UNIT_PRICE)}, {currency}", 1.0, _RIGHT),
+        Column(f"{story.word(Word.AMOUNT)}, {currency}", 1.1, _RIGHT),
+    )
+    rows = []
+    for number, line in enumerate(option.lines, start=1):
+        each, amount = _price_cells(line, currency, story)
+        pieces = (line.fitted, line.spares, line.pack_rest, line.ordered)
+        cells = (str(number), line.part_number, f"{line.name}; {line.maker}", *map(str, pieces), each, amount)
+        rows.append(Row(cells, Emphasis.FAULT if line.is_open else Emphasis.NONE))
+    goods = money(option.goods_amount, currency)
+    rows.append(Row((story.word(Word.GOODS), *([""] * (len(columns) - 2)), goods), Emphasis.TOTAL))
+    return Table(columns, tuple(rows))
+
+
+def _price_cells(line: QuotedLine, currency: str, story: Story) -> tuple[str, str]:
+    if line.unit_price is None or line.amount is None:
+        return story.word(Word.NO_PRICE if line.is_open else Word.PRICE_FOLLOWS), ""
+    return money(line.unit_price, currency), money(line.amount, currency)
+
+
+def _line_notes(option: QuotedOption, story: Story) -> Iterator[Block]:
+    for line in option.open_lines:
+        yield Paragraph(gap_text(line, story), Role.NOTE)
+    for line in option.lines:
+        if line.override_by:
+            reason = f": {line.override_reason}" if line.override_reason else ""
+            yield Paragraph(f"{line.part_number}: {story.word(Word.OVERRIDDEN)} {line.override_by}{reason}", Role.NOTE)
+    for part in option.superseded:
+        labels = ", ".join(part.positions)
+        text = f"{story.word(Word.SUPERSEDED)}: {part.number_before} → {part.number_now} ({labels})"
+        yield Paragraph(text, Role.NOTE)
+
+
+def gap_text(line: QuotedLine, story: Story) -> str:
+    """Return why a line has no price."""
+    reason = story.word(line.gap) if line.gap else story.word(Word.NO_PRICE)
+    detail = f" ({line.gap_detail})" if line.gap_detail else ""
+    return f"{line.part_number}: {reason}{detail}"
+
+
+def _labour(option: QuotedOption, currency: str, story: Story) -> Table:
+    columns = (
+        Column(story.word(Word.TASK), 3.2),
+        Column(story.word(Word.COUNT), 1.2, _RIGHT),
+        Column(story.word(Word.HOURS_EACH), 0.8, _RIGHT),
+        Column(story.word(Word.HOURS), 0.8, _RIGHT),
+        Column(f"{story.word(Word.RATE)}, {currency}", 1.0, _RIGHT),
+        Column(f"{story.word(Word.AMOUNT)}, {currency}", 1.1, _RIGHT),
+    )
+    rows = [
+        Row(
+            (
+                line.title,
+                f"{line.count} {story.word(line.per)}" if line.count > 1 else story.word(line.per),
+                plain(line.hours_each),
+                plain(line.hours),
+                money(line.hourly_rate, currency),
+                money(line.amount, currency),
+            )
+        )
+        for line in option.labour
+    ]
+    total = (story.word(Word.LABOUR), "", "", "", "", money(option.labour_amount, currency))
+    return Table(columns, (*rows, Row(total, Emphasis.TOTAL)))
+
+
+def _amounts(option: QuotedOption, currency: str, story: Story) -> Table:
+    columns = (
+        Column(story.word(Word.SUMMARY), 5.0),
+        Column(f"{story.word(Word.AMOUNT)}, {currency}", 1.3, _RIGHT),
+    )
+    rows = [
+        Row((story.word(word), money(amount, currency)))
+        for word, amount in (
+            (Word.GOODS, option.goods_amount),
+            (Word.LABOUR, option.labour_amount),
+            (Word.FREIGHT, option.freight_amount),
+            (Word.NET, option.net_amount),
+        )
+    ]
+    for tax in option.taxes:
+        on = f"{story.word(Word.TAX_BASE)} {money(tax.base, currency)}"
+        rows.append(Row((f"{tax.name}, {plain(tax.percent)} % {on}", money(tax.amount, currency))))
+    if option.rounding_amount:
+        rows.append(Row((story.word(Word.ROUNDING), money(option.rounding_amount, currency))))
+    total = (f"{story.word(Word.TOTAL)}, {currency}", money(option.total, currency))
+    return Table(columns, (*rows, Row(total, Emphasis.TOTAL)))
