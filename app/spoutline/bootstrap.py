@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from spoutline.model.survey import Position, Survey
     from spoutline.planning.desk import Desk
     from spoutline.planning.protocols import Progress
+    from spoutline.quoting import QuotingDesk
     from spoutline.ruletables.cautions import Caution
     from spoutline.units.display import Display
 
@@ -35,11 +36,13 @@ class Settings:
     """What a person can choose from outside.
 
     ``database`` is a path or a SQLAlchemy URL for surveys and catalogue; ``profiles`` is the folder of own
-    jurisdictions. None means the user's data folder.
+    jurisdictions; None means the user's data folder. ``price_lists`` are folders of makers' price lists besides those
+    that come with the program.
     """
 
     database: str | None = None
     profiles: Path | None = None
+    price_lists: tuple[Path, ...] = ()
 
 
 def open_workbench(settings: Settings) -> Workbench:
@@ -61,6 +64,7 @@ class Workbench:
         self._tables: dict[str, RuleTables] = {}
         self._built_in_profiles: tuple[Jurisdiction, ...] = ()
         self._phrasebook: Phrasebook | None = None
+        self._quoting: QuotingDesk | None = None
 
     # the book of surveys
 
@@ -292,6 +296,24 @@ class Workbench:
         from spoutline.documents.bill import bill_xlsx
 
         return bill_xlsx(site_plan, self.story(display))
+
+    # quotations
+
+    def quoting(self) -> QuotingDesk:
+        """Return the use cases of quotations, wired to the stores of this workbench."""
+        from spoutline import assets
+        from spoutline.quoting import QuotingDesk, Sources
+
+        with self._opening:
+            if self._quoting is None:
+                own = user_folder() / "prices"
+                folders = (
+                    assets.catalogue_folder() / "prices",
+                    *((own,) if own.is_dir() else ()),
+                    *self._settings.price_lists,
+                )
+                self._quoting = QuotingDesk(Sources(self._checked_tables, self._opened_catalogue, self.story, folders))
+            return self._quoting
 
     def close(self) -> None:
         """Close the stores that were opened."""

@@ -16,11 +16,13 @@ from spoutline.cli.demo import DEMO
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.plan import PLAN
 from spoutline.cli.profile import PROFILE
+from spoutline.cli.quote import QUOTE
 from spoutline.cli.schema import SCHEMA
+from spoutline.cli.site import SITE
 from spoutline.cli.whynot import WHYNOT
 from spoutline.model.faults import InputFault, StoreFault
 
-COMMANDS: tuple[Command, ...] = (PLAN, BILL, WHYNOT, SCHEMA, PROFILE, DEMO)
+COMMANDS: tuple[Command, ...] = (PLAN, BILL, SITE, QUOTE, WHYNOT, SCHEMA, PROFILE, DEMO)
 WINDOW = "window"
 
 OpenWindow = Callable[[Workbench, "str | None"], int]
@@ -45,6 +47,7 @@ def run(argv: Sequence[str], open_window: OpenWindow) -> int:
         Settings(
             database=getattr(arguments, "database", None),
             profiles=getattr(arguments, "profiles", None),
+            price_lists=tuple(getattr(arguments, "price_lists", None) or ()),
         )
     )
     try:

@@ -10,6 +10,7 @@ class QuotationWord(StrEnum):
 
     QUOTATION = "quotation"
     SUBJECT = "subject"
+    SUBJECT_LINE = "subject_line"
     DRAFT = "draft"
     NUMBER = "number"
     REVISION = "revision"
@@ -71,7 +72,6 @@ class QuotationWord(StrEnum):
     SUPERSEDED = "superseded"
     EXCLUSIONS = "exclusions"
     CONDITIONS = "conditions"
-    VALIDITY = "validity"
     MADE_FROM = "made_from"
     CATALOGUE = "catalogue"
     RULES = "rules"

@@ -161,7 +161,19 @@ class SignatureLines:
     labels: tuple[str, ...]
 
 
-Block = Letterhead | SignatureLines | Heading | Paragraph | Bullets | KeyValues | Table | Figure | Worked | CautionNote | PageBreak
+Block = (
+    Letterhead
+    | SignatureLines
+    | Heading
+    | Paragraph
+    | Bullets
+    | KeyValues
+    | Table
+    | Figure
+    | Worked
+    | CautionNote
+    | PageBreak
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -98,5 +98,7 @@ HAZARD: Final = ParagraphStyle("hazard", parent=_BODY, fontName=BOLD, fontSize=8
 CAUTION_TEXT: Final = ParagraphStyle("caution_text", parent=_BODY, fontSize=8.0, leading=10.8)
 CAUTION_SOURCE: Final = ParagraphStyle("caution_source", parent=_BODY, fontSize=6.6, leading=8.6, textColor=GREY)
 CAPTION: Final = ParagraphStyle("caption", parent=_BODY, fontSize=7.2, leading=9.6, textColor=GREY, spaceBefore=2)
-LETTER_NAME: Final = ParagraphStyle("letter_name", parent=_BODY, fontName=BOLD, fontSize=11, leading=14, alignment=TA_RIGHT)
+LETTER_NAME: Final = ParagraphStyle(
+    "letter_name", parent=_BODY, fontName=BOLD, fontSize=11, leading=14, alignment=TA_RIGHT
+)
 LETTER_LINE: Final = ParagraphStyle("letter_line", parent=_BODY, fontSize=7.8, leading=10.4, alignment=TA_RIGHT)

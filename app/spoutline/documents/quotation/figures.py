@@ -8,7 +8,7 @@ from spoutline.explain.money import decimals
 
 
 def money(amount: Decimal, currency: str) -> str:
-    """Return an amount without its currency: grouped in threes, with the currency's decimals or more where it has more."""
+    """Return an amount without its currency: grouped in threes, with the currency's decimals or as many as it has."""
     places = max(decimals(currency), -_exponent(amount))
     return f"{amount:,.{places}f}"
 

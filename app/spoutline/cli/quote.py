@@ -1,0 +1,115 @@
+"""`quote`: write the quotation of a survey on the terms of a file; all files asked for, or none."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from spoutline.cli.command import Command, add_survey, display_of
+from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.files import check_outputs, read_survey, write_whole
+from spoutline.cli.progress import TerminalProgress
+from spoutline.model.faults import InputFault, InputProblem
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+    from spoutline.model.quotation import Quotation
+
+_FIRST_REVISION = 1
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    add_survey(parser)
+    parser.add_argument("--terms", metavar="TERMS.toml", type=Path, required=True, help="terms of the quotation")
+    parser.add_argument("--pdf", metavar="F", type=Path, help="write the quotation here")
+    parser.add_argument("--xlsx", metavar="F", type=Path, help="write the workbook with formulas here")
+    parser.add_argument("--csv", metavar="F", type=Path, help="write the lines for an order system here")
+    parser.add_argument("--pick-list", metavar="F", type=Path, help="write the pick list by maker (PDF) here")
+    parser.add_argument("--bill", metavar="F", type=Path, help="write the bill of the option with its cautions here")
+    parser.add_argument(
+        "--option", metavar="N", type=int, default=1, help="option of pick list and bill, counted from 1 (default 1)"
+    )
+    parser.add_argument(
+        "--price-lists",
+        metavar="DIR",
+        type=Path,
+        action="append",
+        help="folder of further price lists; may be repeated",
+    )
+    parser.add_argument(
+        "--draft", action="store_true", help="write a draft even where prices are missing; it says so on its face"
+    )
+
+
+def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    outputs = {
+        option: path
+        for option, path in (
+            ("--pdf", arguments.pdf),
+            ("--xlsx", arguments.xlsx),
+            ("--csv", arguments.csv),
+            ("--pick-list", arguments.pick_list),
+            ("--bill", arguments.bill),
+        )
+        if path is not None
+    }
+    if not outputs:
+        wanted = "name at least one file: --pdf, --xlsx, --csv, --pick-list or --bill"
+        raise InputFault((InputProblem("", "--pdf", "nothing", wanted),))
+    check_outputs(outputs, arguments.survey)
+    desk, display = workbench.quoting(), display_of(arguments)
+    terms = desk.read_terms(arguments.terms)
+    option = _option(arguments.option, len(terms.options))
+    survey = read_survey(workbench, arguments.survey)
+    logo = desk.logo(terms, arguments.terms.parent)
+    quoted = desk.quote(survey, terms, display, logo=logo, progress=TerminalProgress())
+    quotation = quoted.quotation
+    if not arguments.draft:
+        refuse_open_prices(quotation)
+    contents = {
+        "--pdf": lambda: desk.pdf(quotation, _FIRST_REVISION, display),
+        "--xlsx": lambda: desk.workbook(quotation, _FIRST_REVISION, display),
+        "--csv": lambda: desk.order_csv(quotation, _FIRST_REVISION),
+        "--pick-list": lambda: desk.pick_list(quotation, option, _FIRST_REVISION, display),
+        "--bill": lambda: workbench.bill_pdf(quoted.plans[option].site_plan, display, terms.heading.dated),
+    }
+    write_whole({path: contents[name]() for name, path in outputs.items()})
+    return _outcome(quotation)
+
+
+def refuse_open_prices(quotation: Quotation) -> None:
+    """Raise ``InputFault`` naming every part without a price for which nobody answers."""
+    found: dict[str, InputProblem] = {}
+    for _, line in quotation.open_lines:
+        reason = line.gap.value.replace("_", " ") if line.gap else "no price"
+        detail = f" ({line.gap_detail})" if line.gap_detail else ""
+        wanted = "add it to a price list, or to [[overrides]] of the terms with the name of who answers for it"
+        found[line.part_number] = InputProblem("", line.part_number, f"{reason}{detail}", wanted)
+    if found:
+        raise InputFault(tuple(found[number] for number in sorted(found)))
+
+
+def _option(number: int, count: int) -> int:
+    if 1 <= number <= count:
+        return number - 1
+    wanted = f"the terms have the options 1 to {count}" if count > 1 else "the terms have option 1 only"
+    raise InputFault((InputProblem("", "--option", str(number), wanted),))
+
+
+def _outcome(quotation: Quotation) -> ExitCode:
+    """Tell of positions without a sound set, and return the code that says so."""
+    lacking = [
+        f"{position.label} ({option.title})"
+        for option in quotation.options
+        for position in option.positions
+        if not position.keeps_every_must
+    ]
+    if not lacking:
+        return ExitCode.FITS
+    sys.stderr.write(f"Written, but without a set that keeps every must: {', '.join(lacking)}\n")
+    return ExitCode.DOES_NOT_FIT
+
+
+QUOTE = Command("quote", "write the quotation of a survey: PDF, workbook, order lines, pick list", _arguments, _run)

@@ -1,0 +1,58 @@
+"""`site`: plan a whole station together and print positions, parts of the site, and what commonality does."""
+
+from __future__ import annotations
+
+import argparse
+from decimal import Decimal, InvalidOperation
+from typing import TYPE_CHECKING
+
+from spoutline.cli.command import Command, add_survey
+from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.cli.plan import outcome_of
+from spoutline.cli.progress import TerminalProgress
+from spoutline.model.faults import InputFault, InputProblem
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+
+_OPTION = "--stock-price"
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    add_survey(parser)
+    parser.add_argument("--json", action="store_true", help="print a JSON document instead of a text")
+    parser.add_argument(
+        _OPTION,
+        metavar="AMOUNT",
+        help="what stocking one more part number is worth, in the survey's currency; sets are then chosen together",
+    )
+
+
+def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    from spoutline.cli.site_document import site_json, site_text
+
+    survey = read_survey(workbench, arguments.survey)
+    price = _stock_price(arguments.stock_price, survey.site.currency)
+    refit = workbench.quoting().plan_refit(survey, price, TerminalProgress())
+    write_standard_output(site_json(refit) if arguments.json else site_text(refit))
+    return outcome_of(refit.site_plan)
+
+
+def _stock_price(text: str | None, currency: str) -> int | None:
+    """Return the amount in the smallest units of ``currency``; raise ``InputFault`` for what is no such amount."""
+    from spoutline.planning.pricing.rounding import minor_units
+
+    if text is None:
+        return None
+    try:
+        amount = Decimal(text)
+        if amount.is_finite() and 0 <= amount <= 10**9:
+            return minor_units(amount, currency)
+    except (InvalidOperation, ValueError):
+        pass
+    wanted = f"write an amount of {currency}, not negative, such as 35.00"
+    raise InputFault((InputProblem("", _OPTION, repr(text), wanted),))
+
+
+SITE = Command("site", "plan a station together: positions, parts of the site, commonality", _arguments, _run)

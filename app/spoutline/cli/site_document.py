@@ -1,0 +1,205 @@
+"""A station's plan as a stable JSON document and as text; amounts are exact decimals written as texts."""
+
+from __future__ import annotations
+
+import textwrap
+from collections.abc import Iterator
+from typing import Literal
+
+from pydantic import BaseModel, ConfigDict, Field
+
+from spoutline.documents.totals import site_lines, total_of
+from spoutline.explain.money import money_text
+from spoutline.model.part import PartKind
+from spoutline.model.plan import PlanStatus, PositionPlan
+from spoutline.model.refit import Commonality, RefitPlan
+
+_WIDTH = 110
+
+
+class _Record(BaseModel):
+    model_config = ConfigDict(frozen=True, extra="forbid")
+
+
+class SitePosition(_Record):
+    """One position: its outcome, and the part numbers of its set, dispenser first."""
+
+    label: str
+    dispenser: str
+    status: PlanStatus
+    keeps_every_must: bool
+    parts: tuple[str, ...]
+    accessories: tuple[str, ...]
+    set_price: str | None
+
+
+class SitePart(_Record):
+    """One part number of the site with its pieces; amounts are null without a price."""
+
+    number: str
+    maker: str
+    kind: PartKind
+    name: str
+    quantity: int
+    unit_price: str | None
+    amount: str | None
+    lead_time_days: int
+
+
+class SiteSupersession(_Record):
+    """A part named in the survey and the one that took its place."""
+
+    number_before: str
+    number_now: str
+    positions: tuple[str, ...]
+
+
+class SiteCommonality(_Record):
+    """Sets chosen one by one against sets chosen together."""
+
+    stock_price: str
+    sets_alone: str
+    sets_together: str
+    part_numbers_alone: int
+    part_numbers_together: int
+    costs: str = Field(description="What the common sets cost more.")
+    saves: str = Field(description="What the part numbers no longer stocked are worth.")
+    changed: tuple[str, ...]
+
+
+class SiteDocument(_Record):
+    """What `site --json` prints. Fields are added in later versions, never renamed."""
+
+    format: Literal["spoutline-site"] = "spoutline-site"
+    version: Literal[1] = 1
+    site: str
+    jurisdiction: str
+    currency: str
+    catalogue_edition: str
+    rules_edition: str
+    survey_fingerprint: str
+    positions: tuple[SitePosition, ...]
+    parts: tuple[SitePart, ...]
+    total: str
+    without_price: tuple[str, ...]
+    part_numbers: int
+    supersessions: tuple[SiteSupersession, ...]
+    commonality: SiteCommonality | None
+
+
+def site_json(refit: RefitPlan) -> str:
+    """Return the document as indented JSON, the same text for the same plan."""
+    return document_of(refit).model_dump_json(indent=2) + "\n"
+
+
+def document_of(refit: RefitPlan) -> SiteDocument:
+    """Return the document of a plan."""
+    plan = refit.site_plan
+    currency = plan.survey.site.currency
+    lines = site_lines(plan)
+    total = total_of(lines)
+    return SiteDocument(
+        site=plan.survey.site.name,
+        jurisdiction=plan.jurisdiction.id,
+        currency=currency,
+        catalogue_edition=plan.provenance.catalogue_edition,
+        rules_edition=plan.provenance.rules_edition,
+        survey_fingerprint=plan.provenance.survey_fingerprint,
+        positions=tuple(_position(one, currency) for one in plan.positions),
+        parts=tuple(
+            SitePart(
+                number=line.part.number,
+                maker=line.part.maker,
+                kind=line.part.kind,
+                name=line.part.name,
+                quantity=line.quantity,
+                unit_price=_amount(line.unit_minor, currency),
+                amount=_amount(line.sum_minor, currency),
+                lead_time_days=line.part.lead_time_days,
+            )
+            for line in lines
+        ),
+        total=money_text(total.minor, currency, with_currency=False).replace(",", ""),
+        without_price=total.unpriced,
+        part_numbers=len(lines),
+        supersessions=tuple(
+            SiteSupersession(number_before=one.number_before, number_now=one.number_now, positions=one.positions)
+            for one in refit.supersessions
+        ),
+        commonality=_commonality(refit.commonality, currency),
+    )
+
+
+def site_text(refit: RefitPlan) -> str:
+    """Return the plan as text for a terminal."""
+    return "\n".join(_text_lines(document_of(refit))) + "\n"
+
+
+def _text_lines(document: SiteDocument) -> Iterator[str]:
+    yield f"{document.site}: {len(document.positions)} positions, {document.currency}"
+    yield ""
+    for position in document.positions:
+        mark = "✓" if position.keeps_every_must else "✗"
+        shown = " ".join(position.parts) if position.parts else position.status.value.replace("_", " ")
+        yield from _wrapped(f"{mark} {position.label}  {position.set_price or '–'}  {shown}")
+    yield ""
+    for part in document.parts:
+        yield from _wrapped(f"{part.quantity:>5} × {part.number:<10} {part.amount or 'no price':>12}  {part.name}")
+    yield f"{'':>8}{document.part_numbers} part numbers {document.total:>12}"
+    if document.without_price:
+        yield from _wrapped(f"Without a price: {', '.join(document.without_price)}")
+    for one in document.supersessions:
+        labels = ", ".join(one.positions)
+        yield from _wrapped(f"Superseded: {one.number_before} replaced by {one.number_now} at {labels}")
+    if document.commonality is not None:
+        yield from _commonality_lines(document.commonality)
+
+
+def _commonality_lines(found: SiteCommonality) -> Iterator[str]:
+    yield ""
+    yield (
+        f"Chosen together: {found.part_numbers_together} part numbers in sets instead of {found.part_numbers_alone}; "
+        f"the sets cost {found.costs} more, stock worth {found.saves} is saved."
+    )
+    if found.changed:
+        yield from _wrapped(f"Changed: {', '.join(found.changed)}")
+
+
+def _wrapped(text: str) -> list[str]:
+    return textwrap.wrap(text, _WIDTH, subsequent_indent="    ", break_on_hyphens=False)
+
+
+def _position(plan: PositionPlan, currency: str) -> SitePosition:
+    chosen = plan.chosen.hanging_set if plan.chosen else None
+    return SitePosition(
+        label=plan.position.label,
+        dispenser=plan.position.dispenser,
+        status=plan.status,
+        keeps_every_must=plan.keeps_every_must,
+        parts=chosen.numbers if chosen else (),
+        accessories=tuple(line.part.number for line in plan.accessories),
+        set_price=_amount(chosen.price_minor, currency) if chosen else None,
+    )
+
+
+def _amount(minor: int | None, currency: str) -> str | None:
+    return None if minor is None else money_text(minor, currency, with_currency=False).replace(",", "")
+
+
+def _commonality(found: Commonality | None, currency: str) -> SiteCommonality | None:
+    if found is None:
+        return None
+
+    def text(minor: int) -> str:
+        return money_text(minor, currency, with_currency=False).replace(",", "")
+
+    return SiteCommonality(
+        stock_price=text(found.stock_price_minor),
+        sets_alone=text(found.alone.sets_minor),
+        sets_together=text(found.together.sets_minor),
+        part_numbers_alone=found.alone.part_numbers,
+        part_numbers_together=found.together.part_numbers,
+        costs=text(found.costs_minor),
+        saves=text(found.saves_minor),
+        changed=tuple(change.label for change in found.changed),
+    )

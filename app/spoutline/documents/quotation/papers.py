@@ -1,0 +1,44 @@
+"""Quotation and pick list as bytes; heavy libraries are imported when one is asked for."""
+
+from __future__ import annotations
+
+from spoutline.explain.story import Story
+from spoutline.model.quotation import Quotation
+
+
+def quotation_pdf(quotation: Quotation, revision: int, story: Story) -> bytes:
+    """Return the quotation as PDF; equal arguments give equal bytes.
+
+    Raises
+    ------
+    InputFault
+        The letterhead's picture cannot be read.
+    StoreFault
+        A font that comes with the program is missing.
+    """
+    from spoutline.documents.pdf.render import pdf_bytes
+    from spoutline.documents.quotation.content import quotation_content
+
+    return pdf_bytes(quotation_content(quotation, revision, story))
+
+
+def pick_list_pdf(quotation: Quotation, option: int, revision: int, story: Story) -> bytes:
+    """Return what to take from which maker for one option, counted from 0, as PDF; equal arguments give equal bytes."""
+    from spoutline.documents.pdf.render import pdf_bytes
+    from spoutline.documents.quotation.content import pick_list_content
+
+    return pdf_bytes(pick_list_content(quotation, option, revision, story))
+
+
+def quotation_workbook(quotation: Quotation, revision: int, story: Story) -> bytes:
+    """Return the quotation as a workbook with formulas; equal arguments give equal bytes."""
+    from spoutline.documents.quotation.xlsx import quotation_xlsx
+
+    return quotation_xlsx(quotation, revision, story)
+
+
+def quotation_order_csv(quotation: Quotation, revision: int) -> bytes:
+    """Return the lines for an order system; equal arguments give equal bytes."""
+    from spoutline.documents.quotation.csv_order import quotation_csv
+
+    return quotation_csv(quotation, revision)

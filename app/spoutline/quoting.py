@@ -1,0 +1,158 @@
+"""The use cases of quotations wired to their stores: what window and command line call for a refit."""
+
+from __future__ import annotations
+
+import base64
+import threading
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from spoutline.model.faults import InputFault, InputProblem
+
+if TYPE_CHECKING:
+    from spoutline.catalogue.store import CatalogueStore
+    from spoutline.explain.story import Story
+    from spoutline.model.limit import RuleTables
+    from spoutline.model.pricing import PriceList
+    from spoutline.model.quotation import Quotation
+    from spoutline.model.quotation_terms import Terms
+    from spoutline.model.refit import RefitPlan
+    from spoutline.model.survey import Survey
+    from spoutline.planning.protocols import Progress
+    from spoutline.planning.refit.quote import Quoted
+    from spoutline.units.display import Display
+
+_LARGEST_PICTURE = 5_000_000  # bytes
+
+
+@dataclass(frozen=True, slots=True)
+class Sources:
+    """How the stores are reached; each opens when first asked for."""
+
+    tables: Callable[[Survey], RuleTables]
+    catalogue: Callable[[], CatalogueStore]
+    story: Callable[[Display], Story]
+    price_folders: tuple[Path, ...]
+
+
+class QuotingDesk:
+    """Terms, price lists, quotations and their papers. Methods may be called from several threads."""
+
+    def __init__(self, sources: Sources) -> None:
+        self._sources = sources
+        self._reading = threading.Lock()
+        self._lists: tuple[PriceList, ...] | None = None
+
+    # terms and price lists
+
+    def read_terms(self, path: Path) -> Terms:
+        """Return the terms in a TOML file; raise ``InputFault`` naming every faulty field."""
+        from spoutline.book.terms_text import read_terms
+
+        return read_terms(path)
+
+    def demo_terms(self) -> Path:
+        """Return the ready terms file that fits the demo surveys."""
+        from spoutline import assets
+
+        return assets.resources_folder() / "terms" / "refit.toml"
+
+    def logo(self, terms: Terms, folder: Path) -> str:
+        """Return the letterhead's picture in base 64, read beside the terms file; empty where the terms name none."""
+        name = terms.seller.logo
+        if not name:
+            return ""
+        path = folder / name
+        try:
+            content = path.read_bytes()
+        except OSError as fault:
+            wanted = f"a readable picture file is needed ({fault.strerror or fault})"
+            raise InputFault((InputProblem(str(path), "seller.logo", repr(name), wanted),)) from fault
+        if len(content) > _LARGEST_PICTURE:
+            wanted = f"a picture of at most {_LARGEST_PICTURE // 1_000_000} MB is needed"
+            raise InputFault((InputProblem(str(path), "seller.logo", repr(name), wanted),))
+        return base64.b64encode(content).decode("ascii")
+
+    def price_lists(self) -> tuple[PriceList, ...]:
+        """Return every price list at hand; they are read once. Raise ``InputFault`` with every fault of every list."""
+        from spoutline.catalogue.price_lists import read_price_lists
+
+        with self._reading:
+            if self._lists is None:
+                self._lists = tuple(one for folder in self._sources.price_folders for one in read_price_lists(folder))
+            return self._lists
+
+    # planning and quoting
+
+    def plan_refit(self, survey: Survey, stock_price_minor: int | None, progress: Progress | None = None) -> RefitPlan:
+        """Plan a station at catalogue prices; choose sets together where a price per part number is given."""
+        from spoutline.planning.refit.station import Stocking, plan_refit
+        from spoutline.planning.refit.supersession import with_successors
+
+        catalogue = self._sources.catalogue()
+        updated, superseded = with_successors(survey, catalogue)
+        currency = survey.site.currency
+        stocking = None
+        if stock_price_minor is not None:
+            stocking = Stocking(
+                price_minor=stock_price_minor, ladder=lambda part: ((1, part.price_minor(currency) or 0),)
+            )
+        return plan_refit(
+            updated,
+            self._sources.tables(survey),
+            catalogue,
+            stocking=stocking,
+            supersessions=superseded,
+            progress=progress,
+        )
+
+    def quote(
+        self,
+        survey: Survey,
+        terms: Terms,
+        display: Display,
+        *,
+        origin: tuple[int, int] | None = None,
+        logo: str = "",
+        progress: Progress | None = None,
+    ) -> Quoted:
+        """Return the quotation of a survey on terms, with the plan of each option; see ``planning.refit.quote``."""
+        from spoutline.model.liquid import Liquid
+        from spoutline.planning.refit.quote import QuoteSources, quote
+
+        story = self._sources.story(display)
+        sources = QuoteSources(
+            tables=self._sources.tables(survey),
+            parts=self._sources.catalogue(),
+            price_lists=self.price_lists(),
+            liquid_text=lambda one: story.liquid(Liquid(one.liquid.family, one.liquid.blend_percent)),
+        )
+        return quote(survey, terms, sources, origin=origin, logo=logo, progress=progress)
+
+    # papers
+
+    def pdf(self, quotation: Quotation, revision: int, display: Display) -> bytes:
+        """Return the quotation as PDF; the same bytes for the same arguments."""
+        from spoutline.documents.quotation.papers import quotation_pdf
+
+        return quotation_pdf(quotation, revision, self._sources.story(display))
+
+    def pick_list(self, quotation: Quotation, option: int, revision: int, display: Display) -> bytes:
+        """Return the pick list of one option, counted from 0, as PDF."""
+        from spoutline.documents.quotation.papers import pick_list_pdf
+
+        return pick_list_pdf(quotation, option, revision, self._sources.story(display))
+
+    def workbook(self, quotation: Quotation, revision: int, display: Display) -> bytes:
+        """Return the quotation as a workbook whose formulas recompute every amount."""
+        from spoutline.documents.quotation.papers import quotation_workbook
+
+        return quotation_workbook(quotation, revision, self._sources.story(display))
+
+    def order_csv(self, quotation: Quotation, revision: int) -> bytes:
+        """Return the lines for an order system as CSV."""
+        from spoutline.documents.quotation.papers import quotation_order_csv
+
+        return quotation_order_csv(quotation, revision)
