@@ -19,6 +19,14 @@ _UNITS = {
 }
 
 
+@dataclass(frozen=True, slots=True)
+class YearValue:
+    """A value at the end of a year."""
+
+    year: int
+    value: float
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Crossing:
     """Where a yearly series passes from above zero to zero or below: the first such year, and the moment before it.
@@ -179,13 +187,13 @@ def mixed_factor_line(
     )
 
 
-def crossing_of(series: Sequence[tuple[int, float]]) -> Crossing | None:
+def crossing_of(series: Sequence[YearValue]) -> Crossing | None:
     """Return where a yearly series first comes from above zero to zero or below; None where it never does.
 
     Parameters
     ----------
-    series : Sequence[tuple[int, float]]
-        Year and value, years rising.
+    series : Sequence[YearValue]
+        Values of any unit, years rising.
 
     Returns
     -------
@@ -194,52 +202,9 @@ def crossing_of(series: Sequence[tuple[int, float]]) -> Crossing | None:
 
     Source: straight line between two years.
     """
-    for (year, value), (later, after) in itertools.pairwise(series):
-        if value > 0.0 >= after:
-            return Crossing(year=later, moment=year + (later - year) * value / (value - after))
+    for before, after in itertools.pairwise(series):
+        if before.value > 0.0 >= after.value:
+            years = after.year - before.year
+            moment = before.year + years * before.value / (before.value - after.value)
+            return Crossing(year=after.year, moment=moment)
     return None
-
-
-def saved_share(*, before_kg_m2_s: float, after_kg_m2_s: float) -> float:
-    """Return the share of permeation that a tighter hose saves.
-
-    Parameters
-    ----------
-    before_kg_m2_s : float
-        Permeation rate of the hose today [kg/(m2.s)].
-    after_kg_m2_s : float
-        Permeation rate of the new hose [kg/(m2.s)], 0 or more.
-
-    Returns
-    -------
-    float
-        Share saved [-], negative where the new hose loses more.
-
-    Raises
-    ------
-    OutOfRange
-        A rate before that is not above zero, a negative rate after.
-
-    Source: ratio of the two rates.
-    """
-    require_positive("before_kg_m2_s", before_kg_m2_s, Dimension.PERMEATION)
-    require_between("after_kg_m2_s", after_kg_m2_s, Dimension.PERMEATION, low=0.0)
-    return 1.0 - after_kg_m2_s / before_kg_m2_s
-
-
-def gallons_m3(gallons: float) -> float:
-    """Return a volume.
-
-    Parameters
-    ----------
-    gallons : float
-        Volume [US gallons].
-
-    Returns
-    -------
-    float
-        Volume [m3].
-
-    Source: exact US gallon.
-    """
-    return gallons * US_GALLON.value

@@ -20,6 +20,14 @@ class StationKind(StrEnum):
     NEW_OR_REFURBISHED = "new_or_refurbished"
 
 
+class OptionKind(StrEnum):
+    """The ways to convert a position, cheapest first."""
+
+    LEAST_COST = "least_cost"
+    GOOD_PRACTICE = "good_practice"
+    FULL_RENEWAL = "full_renewal"
+
+
 class EmissionBasis(StrEnum):
     """Where the emission factors of a balance come from; one balance never mixes two."""
 
@@ -70,6 +78,7 @@ class EmissionAnswers(_Document):
     after_table: AfterTable = Field(
         AfterTable.STOP, description="Beyond the known years: stop, or hold the last share and say so."
     )
+    mean_fill_l: float | None = Field(None, gt=0, le=1e5, description="Mean volume of a fill of boats, L.")
     ullage_m3: float | None = Field(None, gt=0, le=1e4, description="Vapour space of the tanks at the test, m3.")
 
     @model_validator(mode="after")
@@ -141,6 +150,7 @@ class ConversionAnswers(_Document):
     )
     station: StationKind = Field(StationKind.EXISTING, description="How a throughput threshold sees the station.")
     under_living_quarters: bool = Field(False, description="The station stands under living or working quarters.")
+    follow: OptionKind = Field(OptionKind.LEAST_COST, description="Which way the lists, the sequence and money follow.")
     keep_parts: bool = Field(True, description="Parts that still fit may stay.")
     longest_age_years: float | None = Field(None, gt=0, le=100, description="Oldest age at which a part may stay.")
     retire_superseded: bool = Field(False, description="Superseded and discontinued parts go.")

@@ -113,6 +113,7 @@ class AgencyRow:
     grant: bool
     tests: tuple[str, ...]
     checklist: str
+    profiles: tuple[str, ...]  # rule profiles whose sites fall under this agency unless the survey says otherwise
     source: str
     clause: str
     edition: str
@@ -142,6 +143,10 @@ class VapourTables:
     def value(self, figure_id: VapourFigureId) -> float:
         """Return the row's value in its printed unit."""
         return self._by_id[figure_id].value
+
+    def agency_of_profile(self, jurisdiction_id: str) -> AgencyRow | None:
+        """Return the agency row that a rule profile brings with it; None where it brings none."""
+        return next((row for row in self.agencies if jurisdiction_id in row.profiles), None)
 
     def agency(self, agency_id: str) -> AgencyRow | None:
         """Return an agency's row; None where the table has none of that id."""

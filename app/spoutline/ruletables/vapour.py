@@ -68,6 +68,7 @@ class _AgencyRow(_Row):
     grant: bool = False
     tests: tuple[Line, ...] = ()
     checklist: Annotated[str, StringConstraints(max_length=300)] = ""
+    profiles: tuple[RowId, ...] = ()
     source: Line
     clause: Line
     edition: Line
@@ -183,4 +184,4 @@ def _figure(row: _FigureRow) -> VapourFigure:
 
 
 def _share(row: _ShareRow) -> OnboardShare:
-    return OnboardShare(row.year, float(row.vehicles) / 100.0, float(row.distance) / 100.0, float(row.gasoline) / 100.0)
+    return OnboardShare(row.year, float(row.vehicles / 100), float(row.distance / 100), float(row.gasoline / 100))

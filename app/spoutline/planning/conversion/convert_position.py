@@ -1,0 +1,171 @@
+"""One position: in which ways it is converted, how, and what that means for every part that hangs there."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from spoutline.model.conversion import (
+    ConversionKind,
+    ConversionOption,
+    DifferenceAction,
+    DifferenceLine,
+    DifferenceReason,
+    PositionConversion,
+    PositionOutcome,
+    RemovalStanding,
+    Standing,
+    StepTable,
+)
+from spoutline.model.conversion_answers import ConversionAnswers
+from spoutline.model.part import Part
+from spoutline.model.plan import PlanStatus, PositionPlan
+from spoutline.model.requirement import Refusal
+from spoutline.model.survey import Position, Site, Survey
+from spoutline.model.vapour_figures import VapourTables
+from spoutline.planning.conversion.differences import difference_lines
+from spoutline.planning.conversion.installed_units import installed_units, unit_verdict
+from spoutline.planning.conversion.options import PositionOptions, WorkPrice
+from spoutline.planning.desk import Desk
+from spoutline.planning.plan_position import conflict_of, plan_position, slot_counts
+from spoutline.rules.conversion_closings import position_closings
+from spoutline.rules.conversion_kinds import conversion_kinds
+from spoutline.rules.conversion_standing import takes_recovery_away
+from spoutline.rules.requirement import requirement_for
+
+
+@dataclass(frozen=True, slots=True)
+class ConversionDesk:
+    """What a conversion works with: the desk of planning, the tables on vapour recovery, the table of steps."""
+
+    desk: Desk
+    vapour: VapourTables
+    steps: StepTable
+
+
+def convert_position(
+    position: Position, survey: Survey, standing: RemovalStanding, known: Mapping[str, Part], desk: ConversionDesk
+) -> PositionConversion:
+    """Return the conversion of one position.
+
+    Parameters
+    ----------
+    position, survey
+        The position and the survey that it belongs to.
+    standing
+        Whether recovery may be taken away on this site.
+    known
+        Catalogue parts of the installed numbers.
+    desk
+        Tables, part store and listener.
+
+    Raises
+    ------
+    Cancelled
+        If the listener asks to stop.
+    """
+    site, answers, tables = survey.site, survey.conversion, desk.desk.tables
+    kinds = conversion_kinds(position, answers, known)
+    if not kinds and not position.installed:
+        return _untouched(position, site, desk.desk)
+    requirement = requirement_for(position, site, tables)
+    forbidden = takes_recovery_away(position) and standing.standing is Standing.NOT_ALLOWED
+    if isinstance(requirement, Refusal) or forbidden:
+        return _without_set(position, site, kinds, forbidden=forbidden, desk=desk.desk)
+    verdicts = tuple(unit_verdict(unit, requirement, tables, answers) for unit in installed_units(position, known))
+    work = WorkPrice.of(answers, desk.steps, site.currency)
+    return _converted(PositionOptions(requirement, verdicts, work, desk.desk), kinds, answers)
+
+
+def _converted(
+    options: PositionOptions, kinds: tuple[ConversionKind, ...], answers: ConversionAnswers
+) -> PositionConversion:
+    position = options.requirement.position
+    least, good = options.least_cost(), options.good_practice()
+    if least and good and least.judged.hanging_set.numbers == good.judged.hanging_set.numbers:
+        good = None
+    renewed = options.renewal()
+    found = PositionConversion(
+        position=position,
+        kinds=kinds,
+        outcome=PositionOutcome.NO_SET if least is None else PositionOutcome.CONVERTS,
+        least_cost=least,
+        good_practice=good,
+        renewal=_renewal_plan(options, renewed[1] if renewed else None),
+        renewal_option=renewed[1] if renewed else None,
+        differences=(),
+        closings=(),
+    )
+    followed = found.followed(answers.follow)
+    differences = difference_lines(options, followed)
+    nothing = followed is not None and not kinds and _keeps_everything(differences)
+    decommissions = ConversionKind.DECOMMISSION in kinds
+    hanging_set = followed.judged.hanging_set if followed else None
+    return PositionConversion(
+        position=position,
+        kinds=kinds,
+        outcome=PositionOutcome.NOTHING_TO_DO if nothing else found.outcome,
+        least_cost=least,
+        good_practice=good,
+        renewal=found.renewal,
+        renewal_option=found.renewal_option,
+        differences=differences,
+        closings=position_closings(position, hanging_set) if decommissions else (),
+    )
+
+
+def _untouched(position: Position, site: Site, desk: Desk) -> PositionConversion:
+    """Leave a position alone of which nothing changes and nothing is recorded."""
+    plan = plan_position(position, site, desk, with_alternatives=False)
+    return PositionConversion(
+        position=position,
+        kinds=(),
+        outcome=PositionOutcome.NOTHING_TO_DO,
+        least_cost=None,
+        good_practice=None,
+        renewal=plan,
+        renewal_option=None,
+        differences=(),
+        closings=(),
+    )
+
+
+def _keeps_everything(differences: tuple[DifferenceLine, ...]) -> bool:
+    """Say whether every part stays; what goes with a set anyway, such as a label, is no work of a conversion."""
+    return all(
+        line.action is DifferenceAction.KEEP or line.reason is DifferenceReason.ACCESSORY for line in differences
+    )
+
+
+def _renewal_plan(options: PositionOptions, option: ConversionOption | None) -> PositionPlan:
+    requirement = options.requirement
+    return PositionPlan(
+        position=requirement.position,
+        status=PlanStatus.FITS if option else PlanStatus.DOES_NOT_FIT,
+        requirement=requirement,
+        refusal=None,
+        chosen=option.judged if option else None,
+        alternatives=(),
+        conflict=None if option else conflict_of(requirement, options.desk),
+        counts=slot_counts(requirement, options.new_pool, options.desk.parts),
+        accessories=option.accessories if option else (),
+    )
+
+
+def _without_set(
+    position: Position, site: Site, kinds: tuple[ConversionKind, ...], *, forbidden: bool, desk: Desk
+) -> PositionConversion:
+    plan = plan_position(position, site, desk, with_alternatives=False)
+    return PositionConversion(
+        position=position,
+        kinds=kinds,
+        outcome=PositionOutcome.NOT_ALLOWED
+        if forbidden or plan.status is PlanStatus.NOT_ALLOWED
+        else PositionOutcome.REFUSED,
+        least_cost=None,
+        good_practice=None,
+        renewal=plan,
+        renewal_option=None,
+        differences=(),
+        closings=(),
+    )

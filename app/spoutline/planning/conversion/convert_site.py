@@ -1,0 +1,139 @@
+"""The conversion of a whole site: standing first, then positions, closings, sequence, emissions, money."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from spoutline.calc.ranges import OutOfRange
+from spoutline.calc.vapour_decay import pressure_decay_line
+from spoutline.model.check import WorkedLine
+from spoutline.model.conversion import (
+    ConversionKind,
+    PositionConversion,
+    PositionOutcome,
+    RemovalStanding,
+    SiteConversion,
+)
+from spoutline.model.faults import Cancelled, InputFault, InputProblem
+from spoutline.model.part import Part
+from spoutline.model.survey import Position, Survey
+from spoutline.model.vapour_figures import VapourFigureId, VapourTables
+from spoutline.planning.conversion.convert_position import ConversionDesk, convert_position
+from spoutline.planning.conversion.emission_sheet import emission_sheet
+from spoutline.planning.conversion.money_sheet import money_sheet
+from spoutline.planning.conversion.relabelling import relabelled_conversion, same_conversion
+from spoutline.planning.conversion.sequence import SequenceInput, sequence_of
+from spoutline.planning.plan_site import provenance_of
+from spoutline.planning.protocols import Progress
+from spoutline.rules.conversion_closings import site_closings
+from spoutline.rules.conversion_standing import UNKNOWN_AGENCY, removal_standing
+
+
+def convert_site(survey: Survey, desk: ConversionDesk, progress: Progress | None = None) -> SiteConversion:
+    """Return the conversion of a site.
+
+    Positions that differ only in label, dispenser, grade and notes are worked out once.
+
+    Parameters
+    ----------
+    survey
+        With installed parts and the owner's answers.
+    desk
+        Tables, part store and listener.
+    progress
+        Told after each position; may ask to stop.
+
+    Raises
+    ------
+    InputFault
+        If an answer cannot be used: an unknown agency, more vacuum assist than recovery, a value outside the data.
+    Cancelled
+        If ``progress`` or the listener asks to stop.
+    """
+    check_agency(survey, desk.vapour)
+    tables = desk.desk.tables
+    standing = removal_standing(survey, tables.jurisdiction, desk.vapour)
+    known = _installed_parts(survey, desk)
+    positions = _positions(survey, standing, known, desk, progress)
+    going = [one.position for one in positions if _is_decommissioned(one)]
+    ground = site_closings(going, survey.conversion.sequence)
+    closings = (*(closing for one in positions for closing in one.closings), *ground)
+    sequence = sequence_of(
+        SequenceInput(survey=survey, standing=standing, positions=positions, closings=closings, steps=desk.steps)
+    )
+    try:
+        emissions = emission_sheet(survey, positions, desk.vapour)
+    except OutOfRange as fault:
+        raise _answer_fault(fault) from fault
+    return SiteConversion(
+        survey=survey,
+        jurisdiction=tables.jurisdiction,
+        standing=standing,
+        positions=positions,
+        closings=closings,
+        emissions=emissions,
+        sequence=sequence,
+        money=money_sheet(survey, positions, sequence, standing.agency, desk.vapour),
+        provenance=provenance_of(survey, tables, desk.desk.parts),
+        decay=_decay(survey, desk.vapour) if going else None,
+    )
+
+
+def check_agency(survey: Survey, vapour: VapourTables) -> None:
+    """Raise ``InputFault`` where the agency is no row of the table."""
+    answered = survey.conversion.agency
+    if vapour.agency(answered) is None:
+        known = ", ".join(row.id for row in vapour.agencies)
+        wanted = f"write one of {known}; {UNKNOWN_AGENCY} is a fair answer"
+        raise InputFault((InputProblem("", "conversion, agency", repr(answered), wanted),))
+
+
+def _installed_parts(survey: Survey, desk: ConversionDesk) -> dict[str, Part]:
+    numbers = {item.number for position in survey.positions for item in position.installed if item.number}
+    return {part.number: part for part in desk.desk.parts.parts(sorted(numbers))}
+
+
+def _positions(
+    survey: Survey,
+    standing: RemovalStanding,
+    known: Mapping[str, Part],
+    desk: ConversionDesk,
+    progress: Progress | None,
+) -> tuple[PositionConversion, ...]:
+    worked_out: dict[Position, PositionConversion] = {}
+    found: list[PositionConversion] = []
+    for done, position in enumerate(survey.positions):
+        if progress is not None:
+            progress.on_progress(done, len(survey.positions))
+            if progress.should_stop():
+                raise Cancelled
+        question = same_conversion(position)
+        if question not in worked_out:
+            worked_out[question] = convert_position(position, survey, standing, known, desk)
+            found.append(worked_out[question])
+        else:
+            found.append(relabelled_conversion(worked_out[question], position))
+    if progress is not None:
+        progress.on_progress(len(survey.positions), len(survey.positions))
+    return tuple(found)
+
+
+def _is_decommissioned(one: PositionConversion) -> bool:
+    return one.outcome is PositionOutcome.CONVERTS and ConversionKind.DECOMMISSION in one.kinds
+
+
+def _decay(survey: Survey, vapour: VapourTables) -> WorkedLine | None:
+    ullage = survey.conversion.emissions.ullage_m3
+    if ullage is None:
+        return None
+    return pressure_decay_line(
+        ullage_m3=ullage,
+        start=vapour.figure(VapourFigureId.DECAY_START),
+        decay=vapour.figure(VapourFigureId.DECAY_STAGE_ONE),
+    )
+
+
+def _answer_fault(fault: OutOfRange) -> InputFault:
+    window = " to ".join(f"{bound:g}" for bound in (fault.low, fault.high) if bound is not None)
+    problem = InputProblem("", f"conversion, emissions, {fault.field}", f"{fault.value:g}", f"wanted: {window}")
+    return InputFault((problem,))

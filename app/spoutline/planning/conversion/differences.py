@@ -1,0 +1,125 @@
+"""What stays, goes and comes at one position, each with its reason."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from spoutline.model.conversion import (
+    ConversionOption,
+    DifferenceAction,
+    DifferenceLine,
+    DifferenceReason,
+)
+from spoutline.model.conversion_answers import OptionKind
+from spoutline.model.requirement import RequirementId, Slot
+from spoutline.planning.conflicts import ConflictFinder
+from spoutline.planning.conversion.installed_units import UnitVerdict
+from spoutline.planning.conversion.options import PositionOptions
+from spoutline.rules.conversion_asking import line_asking_for
+
+
+def difference_lines(options: PositionOptions, followed: ConversionOption | None) -> tuple[DifferenceLine, ...]:
+    """Return every difference between today and the option that is followed: today's parts first, then new ones.
+
+    Parameters
+    ----------
+    options
+        The ways to convert the position.
+    followed
+        The way that is taken; None where no set exists, so that only what goes can be told.
+    """
+    return (
+        *(_installed_line(verdict, options, followed) for verdict in options.verdicts),
+        *(_added(options, followed) if followed else ()),
+    )
+
+
+def _kept_indexes(followed: ConversionOption | None, options: PositionOptions) -> dict[int, Slot]:
+    """Return which installed parts stay, by their index, with the slot each takes."""
+    if followed is None or followed.kind is OptionKind.FULL_RENEWAL:
+        return {}
+    links = followed.judged.hanging_set.links
+    kept: dict[int, Slot] = {}
+    for place in followed.kept:
+        link = links[place]
+        for verdict in options.verdicts:
+            unit = verdict.unit
+            if unit.part is link.part and verdict.candidates and unit.index not in kept:
+                kept[unit.index] = link.slot
+                break
+    return kept
+
+
+def _installed_line(
+    verdict: UnitVerdict, options: PositionOptions, followed: ConversionOption | None
+) -> DifferenceLine:
+    unit = verdict.unit
+    slot = _kept_indexes(followed, options).get(unit.index)
+    if slot is not None:
+        currency = options.requirement.site.currency
+        return DifferenceLine(
+            action=DifferenceAction.KEEP,
+            reason=DifferenceReason.STILL_FITS,
+            slot=slot,
+            part=unit.part,
+            installed=unit.installed,
+            amount_minor=unit.part.price_minor(currency) if unit.part else None,
+        )
+    reason, extra_minor, conflict = _reason_to_go(verdict, options, followed)
+    return DifferenceLine(
+        action=DifferenceAction.REMOVE,
+        reason=reason,
+        slot=None,
+        part=unit.part,
+        installed=unit.installed,
+        findings=verdict.findings,
+        missing=unit.missing,
+        extra_minor=extra_minor,
+        conflict=conflict,
+    )
+
+
+def _reason_to_go(
+    verdict: UnitVerdict, options: PositionOptions, followed: ConversionOption | None
+) -> tuple[DifferenceReason, int | None, tuple[RequirementId, ...]]:
+    """Return why an installed part goes; where no rule forbids it, what keeping it would add, or what excludes it."""
+    if verdict.reason is not None:
+        return verdict.reason, None, ()
+    if followed is None:
+        return DifferenceReason.NO_SET_AT_ALL, None, ()
+    if followed.kind is OptionKind.FULL_RENEWAL:
+        return DifferenceReason.RENEWED, None, ()
+    pool = options.forced(verdict.unit)
+    if pool is None:
+        return DifferenceReason.CHEAPER_WITHOUT, None, ()
+    with_it, best = options.cheapest_in(pool), options.cheapest_in(options.pool)
+    if with_it is None or best is None:
+        conflict = ConflictFinder(options.search_over(pool)).conflict()
+        return DifferenceReason.NO_SET_WITH_IT, None, conflict.requirements if conflict else ()
+    return DifferenceReason.CHEAPER_WITHOUT, options.cost_minor(with_it) - options.cost_minor(best), ()
+
+
+def _added(options: PositionOptions, followed: ConversionOption) -> Iterator[DifferenceLine]:
+    currency = options.requirement.site.currency
+    for place, link in enumerate(followed.judged.hanging_set.links):
+        if place in followed.kept:
+            continue
+        yield DifferenceLine(
+            action=DifferenceAction.ADD,
+            reason=DifferenceReason.ASKED_FOR,
+            slot=link.slot,
+            part=link.part,
+            asked_by=line_asking_for(link.slot, options.requirement),
+            amount_minor=link.part.price_minor(currency),
+        )
+    for line in followed.accessories:
+        price = line.part.price_minor(currency)
+        yield DifferenceLine(
+            action=DifferenceAction.ADD,
+            reason=DifferenceReason.ACCESSORY,
+            slot=None,
+            part=line.part,
+            quantity=line.quantity,
+            amount_minor=None if price is None else price * line.quantity,
+            accessory_reason=line.reason,
+        )

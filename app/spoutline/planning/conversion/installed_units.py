@@ -1,0 +1,227 @@
+"""The parts that hang at a position today, as parts that the rules can judge, and which of them may stay."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+
+from spoutline.model.conversion import DifferenceReason
+from spoutline.model.conversion_answers import ConversionAnswers
+from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
+from spoutline.model.installed import InstalledCondition, InstalledPart
+from spoutline.model.limit import RuleTables
+from spoutline.model.part import Part, PartKind, PartStatus, Price
+from spoutline.model.quantity import Fact
+from spoutline.model.requirement import Requirement, Slot
+from spoutline.model.survey import Position, Retrieval
+from spoutline.planning.pool import SLOT_KINDS, JudgedPart, judged, slots_of
+from spoutline.rules.part_rules import judge_part
+from spoutline.rules.registry import RuleId
+from spoutline.rules.requirement import chain_for
+from spoutline.rules.vapour_requirement import path_of
+from spoutline.rules.verdicts import finding
+
+_DATA_OF_KIND = {
+    PartKind.NOZZLE: ("nozzle",),
+    PartKind.SWIVEL: ("swivel",),
+    PartKind.SWIVEL_BREAKAWAY: ("swivel", "breakaway"),
+    PartKind.CURB_HOSE: ("hose",),
+    PartKind.WHIP_HOSE: ("hose",),
+    PartKind.BREAKAWAY: ("breakaway",),
+    PartKind.ADAPTOR: ("adaptor",),
+    PartKind.SPLITTER: ("adaptor",),
+}
+
+
+NOT_RECORDED = "not recorded"  # stands for a part that must be there; the survey says nothing of it
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class InstalledUnit:
+    """One installed part.
+
+    ``part`` is what it is (the catalogue's row, or one made of the surveyed figures), None where that is not known;
+    ``missing`` names what is not known. ``key`` is its number in the search, unlike any catalogue number.
+    """
+
+    index: int
+    installed: InstalledPart
+    part: Part | None
+    key: str
+    missing: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class UnitVerdict:
+    """Whether a unit may stay: ``candidates`` are its judged stand-ins, empty where ``reason`` forbids it."""
+
+    unit: InstalledUnit
+    candidates: tuple[JudgedPart, ...]
+    reason: DifferenceReason | None
+    findings: tuple[Finding, ...] = ()
+
+
+def installed_units(position: Position, known: Mapping[str, Part]) -> tuple[InstalledUnit, ...]:
+    """Return the installed parts of a position; ``known`` are the catalogue parts of their numbers.
+
+    Where the survey records none, the kinds that must hang there stand in for them, with nothing known but the path.
+    """
+    found = position.installed or _not_recorded(position)
+    return tuple(_unit(index, item, known) for index, item in enumerate(found))
+
+
+def _not_recorded(position: Position) -> tuple[InstalledPart, ...]:
+    """Return the chain that must hang there where nothing was recorded; none at a position that is new."""
+    if not position.exists_today:
+        return ()
+    path = path_of(position.vapour_today)
+    at_nozzle = position.retrieval is not Retrieval.NONE
+    return tuple(
+        InstalledPart(kind=SLOT_KINDS[slot], description=NOT_RECORDED, path=path)
+        for slot in chain_for(path, breakaway_at_nozzle=at_nozzle)
+    )
+
+
+def _unit(index: int, item: InstalledPart, known: Mapping[str, Part]) -> InstalledUnit:
+    key = f"installed {index + 1}: {item.number or item.description}"
+    if item.number:
+        part = known.get(item.number)
+        if part is not None and part.kind is not item.kind:
+            part = None
+        unknown = ("number",) if part is None else ()
+        return InstalledUnit(index=index, installed=item, part=part, key=key, missing=unknown)
+    missing = missing_figures(item)
+    return InstalledUnit(
+        index=index, installed=item, part=None if missing else _described(item), key=key, missing=missing
+    )
+
+
+def missing_figures(item: InstalledPart) -> tuple[str, ...]:
+    """Return the names of the figures that a described part lacks for a re-check."""
+    if item.figures is None:
+        return ("figures",)
+    found = [name for name in _DATA_OF_KIND[item.kind] if getattr(item.figures, name) is None]
+    if item.listings is None:
+        found.append("listings")
+    if item.kind is not PartKind.NOZZLE and item.figures.outlet is None:
+        found.append("outlet")
+    return tuple(found)
+
+
+def _described(item: InstalledPart) -> Part | None:
+    figures = item.figures
+    if figures is None:
+        return None
+    return Part(
+        number=item.description[:60],
+        maker="",
+        kind=item.kind,
+        name=item.description,
+        status=PartStatus.ACTIVE,
+        superseded_by=None,
+        inlet=figures.inlet.port,
+        outlet=figures.outlet.port if figures.outlet else None,
+        listings=frozenset(item.listings or ()),
+        schemes=frozenset(figures.schemes),
+        wetted_materials=figures.wetted_materials,
+        temperature_minimum_c=figures.temperature_minimum_c,
+        temperature_maximum_c=figures.temperature_maximum_c,
+        maximum_pressure_pa=figures.maximum_pressure_pa,
+        flow_coefficient_kv=figures.flow_coefficient_kv,
+        mass_kg=figures.mass_kg,
+        resistance_ohm=figures.resistance_ohm,
+        length_m=figures.length_m,
+        pull_strength_n=figures.pull_strength_n,
+        prices=(),
+        lead_time_days=0,
+        pack_quantity=1,
+        nozzle=figures.nozzle,
+        hose=figures.hose,
+        breakaway=figures.breakaway,
+        swivel=figures.swivel,
+        adaptor=figures.adaptor,
+    )
+
+
+def unit_verdict(
+    unit: InstalledUnit, requirement: Requirement, tables: RuleTables, answers: ConversionAnswers
+) -> UnitVerdict:
+    """Return whether an installed part may stay at a position with this requirement, and why not."""
+    reason = _known_reason(unit, requirement, answers)
+    slots = tuple(slot for slot in slots_of(requirement) if SLOT_KINDS[slot] is unit.installed.kind)
+    if unit.part is None:
+        return _unknown_part(unit, reason or DifferenceReason.FIGURES_UNKNOWN, requirement, tables)
+    if not slots:
+        findings = judge_part(unit.part, requirement.chain[-1], requirement, tables)[:1]
+        return UnitVerdict(unit=unit, candidates=(), reason=DifferenceReason.NO_PLACE, findings=findings)
+    stand_in = replace(
+        unit.part,
+        number=_key_in_search(unit, requirement),
+        status=PartStatus.ACTIVE,
+        prices=(Price(currency=requirement.site.currency, minor=0),),
+        lead_time_days=0,
+    )
+    candidates = tuple(_judged(stand_in, slot, unit, requirement, tables) for slot in slots)
+    fitting = tuple(candidate for candidate in candidates if not candidate.forbidden_by)
+    if not fitting:
+        broken = tuple(finding for finding in candidates[0].findings if _is_broken_must(finding))
+        return UnitVerdict(unit=unit, candidates=(), reason=DifferenceReason.BREAKS_RULE, findings=broken)
+    return UnitVerdict(unit=unit, candidates=() if reason else fitting, reason=reason)
+
+
+def _unknown_part(
+    unit: InstalledUnit, reason: DifferenceReason, requirement: Requirement, tables: RuleTables
+) -> UnitVerdict:
+    """Judge what little is known: a path that the new set does not have excludes the part whatever else it is."""
+    path = unit.installed.path
+    if path is None or path is requirement.path:
+        return UnitVerdict(unit=unit, candidates=(), reason=reason)
+    wrong = finding(
+        RuleId.PART_PATH,
+        tables,
+        SubjectKind.PART,
+        unit.installed.number or unit.installed.description,
+        Fact("part_path", path),
+        Fact("path", requirement.path),
+    )
+    return UnitVerdict(unit=unit, candidates=(), reason=DifferenceReason.BREAKS_RULE, findings=(wrong,))
+
+
+def _judged(
+    stand_in: Part, slot: Slot, unit: InstalledUnit, requirement: Requirement, tables: RuleTables
+) -> JudgedPart:
+    candidate = judged(stand_in, slot, requirement, tables)
+    worn = unit.installed.condition is InstalledCondition.WORN
+    return replace(candidate, regrets=candidate.regrets + 1) if worn else candidate
+
+
+def _is_broken_must(finding: Finding) -> bool:
+    return finding.severity is Severity.MUST and finding.verdict is Verdict.BROKEN
+
+
+def _key_in_search(unit: InstalledUnit, requirement: Requirement) -> str:
+    """Return the unit's key; a pinned number stays as it is, so that the pin counts the installed part too."""
+    number = unit.installed.number
+    return number if number in requirement.position.decisions.pinned else unit.key
+
+
+def _known_reason(unit: InstalledUnit, requirement: Requirement, answers: ConversionAnswers) -> DifferenceReason | None:
+    """Return what forbids the part whatever the rules say of it; None where nothing does."""
+    item, part = unit.installed, unit.part
+    longest = answers.longest_age_years
+    superseded = part is not None and part.status is not PartStatus.ACTIVE
+    wants_reconnectable = requirement.position.reconnectable_wanted
+    single_use = part is not None and part.breakaway is not None and not part.breakaway.reconnectable
+    told = (
+        (item.condition is InstalledCondition.DAMAGED, DifferenceReason.DAMAGED),
+        (longest is not None and item.age_years is None, DifferenceReason.AGE_UNKNOWN),
+        (longest is not None and (item.age_years or 0.0) > (longest or 0.0), DifferenceReason.TOO_OLD),
+        (answers.retire_superseded and superseded, DifferenceReason.SUPERSEDED),
+        (bool(item.number) and part is None, DifferenceReason.NUMBER_UNKNOWN),
+        (item.description == NOT_RECORDED, DifferenceReason.NOT_RECORDED),
+        (bool(unit.missing), DifferenceReason.FIGURES_UNKNOWN),
+        (wants_reconnectable and single_use, DifferenceReason.NOT_RECONNECTABLE),
+        (item.number in requirement.position.decisions.refused, DifferenceReason.REFUSED),
+        (not answers.keep_parts, DifferenceReason.RENEWED),
+    )
+    return next((reason for holds, reason in told if holds), None)

@@ -1,0 +1,264 @@
+"""The dated plan of a conversion: phases that keep the station selling, tasks with times, what cannot be kept."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from spoutline.model.conversion import (
+    Closing,
+    ConversionKind,
+    ConversionOption,
+    DifferenceAction,
+    DifferenceReason,
+    Moment,
+    Phase,
+    PlannedTask,
+    PositionConversion,
+    PositionOutcome,
+    RemovalStanding,
+    Sequence,
+    SequenceFinding,
+    SequenceNote,
+    StepCondition,
+    StepTable,
+)
+from spoutline.model.survey import Position, Survey, VapourStatus
+from spoutline.planning.conversion.phases import DispenserLoad, Grouping, grouped
+from spoutline.planning.conversion.task_net import PhaseWork, Task, Waits, task_net
+from spoutline.planning.conversion.timing import START, Timed, timed
+from spoutline.planning.conversion.work_calendar import WorkCalendar
+
+_POSITION_CONDITIONS = (
+    StepCondition.DECOMMISSION,
+    StepCondition.ASSIST,
+    StepCondition.BALANCE,
+    StepCondition.ADDS_RECOVERY,
+    StepCondition.CHANGES_LIQUID,
+)
+_ADDS = (ConversionKind.ADD_RECOVERY, ConversionKind.CHANGE_RECOVERY)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SequenceInput:
+    """What the sequence is made from."""
+
+    survey: Survey
+    standing: RemovalStanding
+    positions: tuple[PositionConversion, ...]
+    closings: tuple[Closing, ...]
+    steps: StepTable
+
+    @property
+    def worked_on(self) -> tuple[PositionConversion, ...]:
+        """The positions at which something is done."""
+        return tuple(one for one in self.positions if one.outcome is PositionOutcome.CONVERTS)
+
+    def followed(self, conversion: PositionConversion) -> ConversionOption | None:
+        """Return the way that the owner follows at a position."""
+        return conversion.followed(self.survey.conversion.follow)
+
+
+def grade_of(position: Position) -> str:
+    """Return the grade by which sales go on: its name, else the liquid sold today and its blend."""
+    liquid = position.liquid_today or position.liquid
+    return position.grade or f"{liquid.family} {liquid.blend_percent:g}"
+
+
+def sequence_of(made_from: SequenceInput) -> Sequence | None:
+    """Return the dated plan; None where nothing is done."""
+    if not made_from.worked_on:
+        return None
+    answers = made_from.survey.conversion.sequence
+    calendar = WorkCalendar(
+        minutes_per_day=round(answers.hours_per_day * 60),
+        first_day=answers.start_date,
+        weekend_work=answers.weekend_work and not made_from.standing.agency.weekdays_only,
+    )
+    grouping = _grouping(made_from)
+    works = tuple(_phase_work(number, names, made_from) for number, names in enumerate(grouping.phases, start=1))
+    conditions = _conditions(made_from)
+    tasks = task_net(made_from.steps, conditions, works, _waits(made_from), answers.crews)
+    times = timed(tasks, calendar)
+    phases = tuple(_phase(work, tasks, times, made_from) for work in works)
+    finish = max((one.finish for one in times.values()), key=lambda one: (one.day, one.minute), default=START)
+    return Sequence(
+        first_day=answers.start_date,
+        minutes_per_day=calendar.minutes_per_day,
+        tasks=tuple(_planned(task, times[task.id]) for task in tasks),
+        phases=phases,
+        notes=tuple(_notes(made_from, grouping, tasks, phases, finish)),
+        finish=finish,
+        work_minutes=sum(task.work_minutes for task in tasks),
+        downtime_minutes=sum(
+            calendar.minutes_between(phase.start, phase.finish) * len(phase.positions) for phase in phases
+        ),
+        site_stop_minutes=sum(task.minutes for task in tasks if task.phase is None and task.step.stops_sales),
+    )
+
+
+def _grouping(made_from: SequenceInput) -> Grouping:
+    """Group whole dispensers: a locked-out dispenser takes every one of its positions out of service."""
+    survey = made_from.survey
+    answers = survey.conversion.sequence
+    standing_today = [position for position in survey.positions if position.exists_today]
+    concerned = dict.fromkeys(one.position.dispenser for one in made_from.worked_on)
+    loads = [
+        DispenserLoad(
+            name=name,
+            grades=Counter(grade_of(position) for position in standing_today if position.dispenser == name),
+        )
+        for name in concerned
+    ]
+    return grouped(
+        loads,
+        Counter(grade_of(position) for position in standing_today),
+        most_share=answers.most_out_of_service,
+        crews=answers.crews,
+    )
+
+
+def _phase_work(number: int, names: tuple[str, ...], made_from: SequenceInput) -> PhaseWork:
+    here = [one for one in made_from.worked_on if one.position.dispenser in names]
+    lines = [line for one in here for line in one.differences]
+    fitted = sum(
+        line.action is DifferenceAction.ADD and line.reason is not DifferenceReason.ACCESSORY for line in lines
+    )
+    return PhaseWork(
+        number=number,
+        dispensers=names,
+        positions=tuple(one.position.label for one in here),
+        removed=sum(line.action is DifferenceAction.REMOVE for line in lines),
+        fitted=fitted,
+        closings=sum(closing.quantity for closing in made_from.closings if closing.dispenser in names),
+        holding={
+            condition: tuple(one.position.label for one in here if condition in _conditions_of(one))
+            for condition in _POSITION_CONDITIONS
+        },
+        dispenser_of={one.position.label: one.position.dispenser for one in here},
+    )
+
+
+def _conditions_of(one: PositionConversion) -> frozenset[StepCondition]:
+    """Return the conditions that hold at one position."""
+    going = ConversionKind.DECOMMISSION in one.kinds
+    today = one.position.vapour_today
+    told = {
+        StepCondition.DECOMMISSION: going,
+        StepCondition.ASSIST: going and today is VapourStatus.VACUUM_ASSIST,
+        StepCondition.BALANCE: going and today is VapourStatus.BALANCE,
+        StepCondition.ADDS_RECOVERY: not set(_ADDS).isdisjoint(one.kinds),
+        StepCondition.CHANGES_LIQUID: ConversionKind.CHANGE_LIQUID in one.kinds,
+    }
+    return frozenset(condition for condition, holds in told.items() if holds)
+
+
+def _conditions(made_from: SequenceInput) -> frozenset[StepCondition]:
+    answers = made_from.survey.conversion.sequence
+    of_positions = frozenset(condition for one in made_from.worked_on for condition in _conditions_of(one))
+    going = StepCondition.DECOMMISSION in of_positions
+    options = [option for option in map(made_from.followed, made_from.worked_on) if option]
+    told = {
+        StepCondition.TRAPS: going and answers.condensate_traps > 0,
+        StepCondition.TANK_END: going and bool(answers.tank_end_reachable),
+        StepCondition.LINKED_TANKS: going and answers.vapour_pipe_links_tanks is True,
+        StepCondition.LINK_TO_PROVE: going and answers.vapour_pipe_links_tanks is not False,
+        StepCondition.APPROVAL_FIRST: going and made_from.standing.agency.approval_first,
+        StepCondition.ORDERS_PARTS: any(option.bought_minor or option.accessories for option in options),
+    }
+    return of_positions | {condition for condition, holds in told.items() if holds}
+
+
+def _waits(made_from: SequenceInput) -> Waits:
+    answers, agency = made_from.survey.conversion.sequence, made_from.standing.agency
+    notice = answers.notice_days if answers.notice_days is not None else agency.notice_days
+    options = [option for option in map(made_from.followed, made_from.worked_on) if option]
+    leads = [
+        link.part.lead_time_days
+        for option in options
+        for place, link in enumerate(option.judged.hanging_set.links)
+        if place not in option.kept
+    ]
+    leads += [line.part.lead_time_days for option in options for line in option.accessories]
+    return Waits(
+        notice_days=notice or 0, lead_days=max(leads, default=0), test_notice_days=agency.test_notice_days or 0
+    )
+
+
+def _planned(task: Task, times: Timed) -> PlannedTask:
+    return PlannedTask(
+        id=task.id,
+        step_id=task.step.id,
+        title=task.step.title,
+        role=task.step.role,
+        places=task.places,
+        start=times.start,
+        finish=times.finish,
+        work_minutes=task.work_minutes,
+        waits_days=task.waits_days,
+        after=task.after,
+        critical=times.critical,
+        slack_minutes=times.slack_minutes,
+        stops_sales=task.step.stops_sales,
+        phase=task.phase,
+        source=task.step.source,
+        status=task.step.status,
+    )
+
+
+def _phase(work: PhaseWork, tasks: tuple[Task, ...], times: dict[str, Timed], made_from: SequenceInput) -> Phase:
+    own = [times[task.id] for task in tasks if task.phase == work.number]
+    today = [position for position in made_from.survey.positions if position.exists_today]
+    out = Counter(grade_of(position) for position in today if position.dispenser in work.dispensers)
+    of_grade = Counter(grade_of(position) for position in today)
+    return Phase(
+        number=work.number,
+        dispensers=work.dispensers,
+        positions=tuple(position.label for position in today if position.dispenser in work.dispensers),
+        start=min((one.start for one in own), key=lambda one: (one.day, one.minute)),
+        finish=max((one.finish for one in own), key=lambda one: (one.day, one.minute)),
+        out_of_service=tuple((grade, count, of_grade[grade]) for grade, count in out.items()),
+    )
+
+
+def _notes(
+    made_from: SequenceInput,
+    grouping: Grouping,
+    tasks: tuple[Task, ...],
+    phases: tuple[Phase, ...],
+    finish: Moment,
+) -> Iterator[SequenceNote]:
+    answers, agency = made_from.survey.conversion.sequence, made_from.standing.agency
+    if answers.start_date is None:
+        yield SequenceNote(finding=SequenceFinding.NO_START_DATE)
+    for overload in grouping.overloads:
+        yield SequenceNote(
+            finding=SequenceFinding.SHARE_TOO_SMALL,
+            subject=f"{overload.dispenser}: {overload.grade}",
+            number=overload.least_share,
+            limit=answers.most_out_of_service,
+        )
+    if not grouping.proved:
+        yield SequenceNote(finding=SequenceFinding.PHASES_NOT_PROVED, number=len(grouping.phases))
+    steps = {task.step.id for task in tasks}
+    if "give_notice" in steps and answers.notice_days is None and agency.notice_days is None:
+        yield SequenceNote(finding=SequenceFinding.NOTICE_UNKNOWN)
+    if "decay_test" in steps and answers.vapour_pipe_links_tanks is None:
+        yield SequenceNote(finding=SequenceFinding.PIPES_UNKNOWN)
+    stop = sum(task.minutes for task in tasks if task.phase is None and task.step.stops_sales)
+    if stop:
+        yield SequenceNote(finding=SequenceFinding.WHOLE_STATION_STOP, number=stop / 60)
+    yield from _deadline_notes(made_from, phases, finish)
+
+
+def _deadline_notes(made_from: SequenceInput, phases: tuple[Phase, ...], finish: Moment) -> Iterator[SequenceNote]:
+    agency = made_from.standing.agency
+    if agency.finish_days is not None and phases:
+        days = finish.day - min(phase.start.day for phase in phases)
+        if days > agency.finish_days:
+            yield SequenceNote(finding=SequenceFinding.FINISH_LATE, number=days, limit=agency.finish_days)
+    if agency.same_day:
+        for phase in phases:
+            if phase.start.day != phase.finish.day:
+                yield SequenceNote(finding=SequenceFinding.NOT_WITHIN_DAY, subject=", ".join(phase.dispensers))

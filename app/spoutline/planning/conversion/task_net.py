@@ -1,0 +1,193 @@
+"""From the table of steps to a net of tasks: which steps apply, how much work each is, what waits for what."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+
+from spoutline.model.conversion import ConversionStep, StepCondition, StepScope, StepTable
+
+AWAIT_NOTICE, AWAIT_PARTS, AWAIT_TESTS = "await_notice", "await_parts", "await_tests"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PhaseWork:
+    """How many units of work a phase holds."""
+
+    number: int
+    dispensers: tuple[str, ...]
+    positions: tuple[str, ...]
+    removed: int
+    fitted: int
+    closings: int
+    holding: Mapping[StepCondition, tuple[str, ...]]  # positions for which a condition holds
+    dispenser_of: Mapping[str, str]
+
+    def positions_for(self, step: ConversionStep) -> tuple[str, ...]:
+        """Return the positions that a step concerns, in the order of the phase."""
+        if StepCondition.ALWAYS in step.conditions:
+            return self.positions
+        concerned = {label for condition in step.conditions for label in self.holding.get(condition, ())}
+        return tuple(label for label in self.positions if label in concerned)
+
+    def places_for(self, step: ConversionStep) -> tuple[str, ...]:
+        """Return the dispensers or positions at which a step is done."""
+        labels = self.positions_for(step)
+        if step.scope is StepScope.DISPENSER:
+            return tuple(dict.fromkeys(self.dispenser_of[label] for label in labels))
+        return labels
+
+    def units_of(self, step: ConversionStep) -> int:
+        """Return how many times a step is done in the phase."""
+        counted = {
+            StepScope.PART_REMOVED: self.removed,
+            StepScope.PART_FITTED: self.fitted,
+            StepScope.CLOSING: self.closings,
+        }
+        return counted.get(step.scope, len(self.places_for(step)))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Task:
+    """One task before it has a time. ``minutes`` is elapsed working time, ``work_minutes`` the work of all crews."""
+
+    id: str
+    step: ConversionStep
+    phase: int | None
+    places: tuple[str, ...]
+    minutes: int
+    work_minutes: int
+    waits_days: int
+    after: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Waits:
+    """Calendar days of the waiting steps."""
+
+    notice_days: int
+    lead_days: int
+    test_notice_days: int
+
+    def of(self, step_id: str) -> int:
+        """Return the days that a step waits; 0 for a step that is work."""
+        return {
+            AWAIT_NOTICE: self.notice_days,
+            AWAIT_PARTS: self.lead_days,
+            AWAIT_TESTS: self.test_notice_days,
+        }.get(step_id, 0)
+
+
+def task_net(
+    table: StepTable, conditions: frozenset[StepCondition], phases: tuple[PhaseWork, ...], waits: Waits, crews: int
+) -> tuple[Task, ...]:
+    """Return the tasks in an order in which every task stands behind those that it waits for.
+
+    A step that does not apply hands its predecessors on to those that wait for it. A step in the phases is one task in
+    each phase; a phase begins when the one before it is back in service.
+
+    Parameters
+    ----------
+    table
+        The steps, each behind its predecessors.
+    conditions
+        What holds for this conversion.
+    phases
+        The phases in order.
+    waits
+        Days of notice, delivery, test notice.
+    crews
+        Crews that share the work of a phase.
+    """
+    return tuple(_Net(table, conditions, phases, waits, crews).tasks())
+
+
+class _Net:
+    def __init__(
+        self,
+        table: StepTable,
+        conditions: frozenset[StepCondition],
+        phases: tuple[PhaseWork, ...],
+        waits: Waits,
+        crews: int,
+    ) -> None:
+        holding = conditions | {StepCondition.ALWAYS}
+        self.steps = {step.id: step for step in table.steps if holding.intersection(step.conditions)}
+        self.after = {step.id: step.after for step in table.steps}
+        self.inside = {step.id for step in table.steps if step.scope is not StepScope.SITE}
+        self.phases = phases
+        self.waits = waits
+        self.crews = crews
+
+    def tasks(self) -> Iterator[Task]:
+        """Yield site tasks and, where the first step of the phases comes, all tasks of all phases."""
+        phases_told = False
+        for step in self.steps.values():
+            if step.scope is StepScope.SITE:
+                yield self._site_task(step)
+            elif not phases_told:
+                phases_told = True
+                for phase in self.phases:
+                    yield from self._phase_tasks(phase)
+
+    def _is_done(self, step_id: str, phase: PhaseWork) -> bool:
+        step = self.steps.get(step_id)
+        return step is not None and phase.units_of(step) > 0
+
+    def _before(self, step_id: str, phase: PhaseWork | None) -> Iterator[str]:
+        """Yield the ids of the tasks that a step waits for; a step that is not done hands its own on."""
+        for earlier in self.after[step_id]:
+            if earlier not in self.inside:
+                yield from (earlier,) if earlier in self.steps else self._before(earlier, phase)
+                continue
+            for one in self.phases if phase is None else (phase,):
+                yield from (_id_of(earlier, one),) if self._is_done(earlier, one) else self._before(earlier, one)
+
+    def _site_task(self, step: ConversionStep) -> Task:
+        return Task(
+            id=step.id,
+            step=step,
+            phase=None,
+            places=(),
+            minutes=step.minutes,
+            work_minutes=step.minutes,
+            waits_days=self.waits.of(step.id),
+            after=tuple(dict.fromkeys(self._before(step.id, None))),
+        )
+
+    def _phase_tasks(self, phase: PhaseWork) -> Iterator[Task]:
+        done = [step for step in self.steps.values() if step.id in self.inside and self._is_done(step.id, phase)]
+        own = {_id_of(step.id, phase) for step in done}
+        for step in done:
+            before = tuple(dict.fromkeys(self._before(step.id, phase)))
+            if own.isdisjoint(before):
+                before = (*before, *self._ends_of(phase.number - 1))
+            yield self._phase_task(step, phase, before)
+
+    def _ends_of(self, number: int) -> tuple[str, ...]:
+        """Return the tasks that end phase ``number``; empty for the phase before the first."""
+        if number < 1:
+            return ()
+        phase = self.phases[number - 1]
+        done = [step_id for step_id in self.steps if step_id in self.inside and self._is_done(step_id, phase)]
+        waited_for = {earlier for step_id in done for earlier in self._before(step_id, phase)}
+        return tuple(task_id for task_id in (_id_of(one, phase) for one in done) if task_id not in waited_for)
+
+    def _phase_task(self, step: ConversionStep, phase: PhaseWork, after: tuple[str, ...]) -> Task:
+        work = step.minutes * phase.units_of(step)
+        hands = max(1, min(self.crews, len(phase.dispensers)))
+        return Task(
+            id=_id_of(step.id, phase),
+            step=step,
+            phase=phase.number,
+            places=phase.places_for(step),
+            minutes=math.ceil(work / hands),
+            work_minutes=work,
+            waits_days=0,
+            after=after,
+        )
+
+
+def _id_of(step_id: str, phase: PhaseWork) -> str:
+    return f"{step_id}-{phase.number}"

@@ -1,0 +1,106 @@
+"""Earliest times of a net of tasks on a working calendar, what drives the finish, and how long each may wait."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from spoutline.model.conversion import Moment
+from spoutline.planning.conversion.task_net import Task
+from spoutline.planning.conversion.work_calendar import WorkCalendar
+
+START = Moment(day=0, minute=0)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Timed:
+    """Earliest start and finish; ``slack_minutes`` of working time before the finish of the whole moves."""
+
+    start: Moment
+    finish: Moment
+    critical: bool
+    slack_minutes: int
+
+
+def timed(tasks: tuple[Task, ...], calendar: WorkCalendar) -> dict[str, Timed]:
+    """Return the earliest times of all tasks.
+
+    The critical path is traced backwards: from the task that finishes last, through the predecessor whose end lets
+    each one start. Slack is measured along the links of the net: how late a task may end before one that waits for it,
+    or the finish of the whole, is moved.
+
+    Parameters
+    ----------
+    tasks
+        Each behind those that it waits for.
+    calendar
+        Working time.
+    """
+    starts: dict[str, Moment] = {}
+    finishes: dict[str, Moment] = {}
+    for task in tasks:
+        ready = max((finishes[one] for one in task.after), key=_order, default=START)
+        starts[task.id] = calendar.opening(ready)
+        finishes[task.id] = _finish(task, starts[task.id], calendar)
+    if not tasks:
+        return {}
+    critical = _driving(tasks, starts, finishes, calendar)
+    late = _slack(tasks, starts, finishes, calendar)
+    return {
+        task.id: Timed(
+            start=starts[task.id],
+            finish=finishes[task.id],
+            critical=task.id in critical,
+            slack_minutes=0 if task.id in critical else late[task.id],
+        )
+        for task in tasks
+    }
+
+
+def _order(moment: Moment) -> tuple[int, int]:
+    return moment.day, moment.minute
+
+
+def _finish(task: Task, start: Moment, calendar: WorkCalendar) -> Moment:
+    if task.waits_days:
+        return calendar.after_days(start, task.waits_days)
+    return calendar.after_work(start, task.minutes)
+
+
+def _driving(
+    tasks: tuple[Task, ...],
+    starts: Mapping[str, Moment],
+    finishes: Mapping[str, Moment],
+    calendar: WorkCalendar,
+) -> set[str]:
+    by_id = {task.id: task for task in tasks}
+    last = max(_order(moment) for moment in finishes.values())
+    waiting = [task.id for task in tasks if _order(finishes[task.id]) == last]
+    found: set[str] = set()
+    while waiting:
+        task_id = waiting.pop()
+        if task_id in found:
+            continue
+        found.add(task_id)
+        waiting.extend(one for one in by_id[task_id].after if calendar.opening(finishes[one]) == starts[task_id])
+    return found
+
+
+def _slack(
+    tasks: tuple[Task, ...],
+    starts: Mapping[str, Moment],
+    finishes: Mapping[str, Moment],
+    calendar: WorkCalendar,
+) -> dict[str, int]:
+    """Return total slack in working minutes, from the end of the net to its start."""
+    end = max(finishes.values(), key=_order)
+    followers: dict[str, list[str]] = {task.id: [] for task in tasks}
+    for task in tasks:
+        for earlier in task.after:
+            followers[earlier].append(task.id)
+    slack: dict[str, int] = {}
+    for task in reversed(tasks):
+        own_end = finishes[task.id]
+        gaps = [calendar.minutes_between(own_end, starts[one]) + slack[one] for one in followers[task.id]]
+        slack[task.id] = min(gaps, default=calendar.minutes_between(own_end, end))
+    return slack

@@ -1,0 +1,81 @@
+"""The table of steps of a conversion: what is done, in which order, by whom, how long it takes."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Annotated
+
+from pydantic import BaseModel, ConfigDict, Field
+
+from spoutline.model.conversion import ConversionStep, StepCondition, StepRole, StepScope, StepTable
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.limit import LimitStatus
+from spoutline.ruletables.files import read_text
+from spoutline.ruletables.nearness import nearest
+from spoutline.ruletables.schema import Line, OpenLine, RowId, read_toml, row_name, validated
+
+_FILE = Path("conversion", "steps.toml")
+
+
+class _StepRow(BaseModel):
+    model_config = ConfigDict(frozen=True, extra="forbid")
+
+    id: RowId
+    title: Line
+    detail: OpenLine
+    scope: StepScope
+    role: StepRole
+    minutes: Annotated[int, Field(ge=0, le=10000)]
+    after: tuple[RowId, ...] = ()
+    conditions: tuple[StepCondition, ...] = Field(min_length=1)
+    stops_sales: bool = False
+    source: Line
+    status: LimitStatus
+
+
+def load_step_table(resources: Path) -> StepTable:
+    """Return the steps in the order of the work.
+
+    Parameters
+    ----------
+    resources
+        The resources folder.
+
+    Raises
+    ------
+    InputFault
+        With every fault of the file.
+    StoreFault
+        The file cannot be read.
+    """
+    path = resources / _FILE
+    return steps_from_toml(read_text(path), path.name)
+
+
+def steps_from_toml(text: str, place: str) -> StepTable:
+    """Return the table of a TOML text; raise ``InputFault`` with every fault, a step before its predecessors too."""
+    document = read_toml(text, place)
+    problems: list[InputProblem] = []
+    edition = document.get("edition")
+    if not isinstance(edition, str) or not edition.strip():
+        problems.append(InputProblem(place, "edition", repr(edition), "write the edition of the table in quotes"))
+    written = document.get("step")
+    if not isinstance(written, list) or not written:
+        problems.append(InputProblem(place, "step", repr(written), "write the steps as [[step]] tables"))
+        written = []
+    steps: dict[str, ConversionStep] = {}
+    for index, data in enumerate(written, start=1):
+        label = row_name(data, index)
+        row = validated(_StepRow, data, place=place, row=label, problems=problems)
+        if row is None:
+            continue
+        if row.id in steps:
+            problems.append(InputProblem(place, f"{label}, id", repr(row.id), "each step stands once"))
+        for earlier in row.after:
+            if earlier not in steps:
+                wanted = f"a step waits only for steps above it; {nearest(earlier, steps)}"
+                problems.append(InputProblem(place, f"{label}, after", repr(earlier), wanted))
+        steps[row.id] = ConversionStep(**row.model_dump())
+    if problems:
+        raise InputFault(tuple(problems))
+    return StepTable(str(edition), tuple(steps.values()))
