@@ -42,6 +42,7 @@ DEBIAN_PACKAGE = {
     "libxcb-shape.so.0": "libxcb-shape0",
     "libxcb-shm.so.0": "libxcb-shm0",
     "libxcb-sync.so.1": "libxcb-sync1",
+    "libxcb-util.so.1": "libxcb-util1",
     "libxcb-xfixes.so.0": "libxcb-xfixes0",
     "libxcb-xkb.so.1": "libxcb-xkb1",
     "libz.so.1": "zlib1g",
