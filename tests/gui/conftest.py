@@ -7,8 +7,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QTimer
-from PySide6.QtWidgets import QApplication, QDialog
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from spoutline.bootstrap import Settings, Workbench, open_workbench
@@ -21,12 +20,12 @@ from spoutline.model.survey import Survey
 from spoutline.units.accepted import UnitSystem
 
 
-@pytest.fixture
-def bench(shared_database: Path, tmp_path: Path) -> Iterator[Workbench]:
-    """Yield use cases over a book that only this test writes to."""
-    path = tmp_path / "own.sqlite3"
-    shutil.copy(shared_database, path)
-    bench = open_workbench(Settings(database=str(path), profiles=tmp_path / "profiles"))
+@pytest.fixture(scope="session")
+def bench(shared_database: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Workbench]:
+    """Yield use cases over a book for the window's tests alone; each of them puts its own survey into it."""
+    folder = tmp_path_factory.mktemp("window")
+    shutil.copy(shared_database, folder / "own.sqlite3")
+    bench = open_workbench(Settings(database=str(folder / "own.sqlite3"), profiles=folder / "profiles"))
     yield bench
     bench.close()
 
@@ -72,20 +71,3 @@ def wait_for_plans(qtbot: QtBot, workplace: Workplace) -> None:
     """Wait until every position has its plan."""
     labels = [position.label for position in workplace.session.survey.positions]
     qtbot.waitUntil(lambda: all(workplace.plans.plan(label) is not None for label in labels), timeout=20_000)
-
-
-def in_dialog(act: object, kind: type[QDialog]) -> None:
-    """Call ``act`` with the next modal dialog once it is open; the dialog is closed even where ``act`` fails."""
-
-    def look() -> None:
-        dialog = QApplication.activeModalWidget()
-        if not isinstance(dialog, kind):
-            QTimer.singleShot(20, look)
-            return
-        try:
-            act(dialog)  # type: ignore[operator]
-        finally:
-            if dialog.isVisible():
-                dialog.reject()
-
-    QTimer.singleShot(20, look)

@@ -359,7 +359,7 @@ def test_keyboard_alone_does_the_whole_job(
 
 
 def press(window: MainWindow, key: Qt.Key, modifier: Qt.KeyboardModifier) -> None:
-    QTest.keyClick(QApplication.focusWidget() or window, key, modifier)
+    QTest.keyClick(window.windowHandle(), key, modifier)
 
 
 @pytest.mark.parametrize("step", [Step.LIQUID, Step.DUTY, Step.VAPOUR, Step.PLACE, Step.SET, Step.SITE])

@@ -139,6 +139,7 @@ class QuestionForm(QWidget):
         for place, group in enumerate(groups):
             self._column.removeWidget(self._cards[group])
             self._column.insertWidget(place, self._cards[group])
+            self._cards[group].show()
         before: QWidget | None = None
         for group in groups:
             row, column = 0, 0

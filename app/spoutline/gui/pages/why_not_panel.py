@@ -107,6 +107,7 @@ class WhyNotPanel(QWidget):
         side.column.addLayout(row)
         self.verdict_label = plain_label("", wraps=True)
         self.verdict_label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self.verdict_label.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         side.column.addWidget(self.verdict_label)
         self._data = NamedTexts(self)
         side.column.addWidget(self._data)

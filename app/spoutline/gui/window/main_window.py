@@ -8,7 +8,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QActionGroup, QCloseEvent, QKeySequence
 from PySide6.QtWidgets import QLabel, QMainWindow, QProgressBar, QVBoxLayout, QWidget
 
-from spoutline.gui.actions import ACTIONS, ActionId, MenuId
+from spoutline.gui.actions import ACTIONS, ActionId, MenuId, action_record
+from spoutline.gui.escaping import mnemonic_safe
 from spoutline.gui.jobs import Jobs
 from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.icons import icon
@@ -125,20 +126,25 @@ class MainWindow(QMainWindow):
         self.notices.tell(text, tone=Tone.BAD, offers=offers)
 
     def _follow_undo(self, session: Session) -> None:
+        """Let the menu say what undo and redo would do."""
         stack = session.undo_stack
         undo, redo = self.actions_by_id[ActionId.UNDO], self.actions_by_id[ActionId.REDO]
+        undo.setEnabled(stack.canUndo())
+        redo.setEnabled(stack.canRedo())
+        stack.canUndoChanged.connect(undo.setEnabled)
+        stack.canRedoChanged.connect(redo.setEnabled)
+        stack.undoTextChanged.connect(self._show_undo_text)
+        stack.redoTextChanged.connect(self._show_redo_text)
 
-        def follow() -> None:
-            for action, can, words, text in (
-                (undo, stack.canUndo(), tr("&Undo"), stack.undoText()),
-                (redo, stack.canRedo(), tr("&Redo"), stack.redoText()),
-            ):
-                action.setEnabled(can)
-                action.setText(f"{words}: {text.replace('&', '&&')}" if text else words)
+    def _show_undo_text(self, text: str) -> None:
+        self._show_command_text(ActionId.UNDO, text)
 
-        stack.indexChanged.connect(lambda _: follow())
-        stack.cleanChanged.connect(lambda _: follow())
-        follow()
+    def _show_redo_text(self, text: str) -> None:
+        self._show_command_text(ActionId.REDO, text)
+
+    def _show_command_text(self, action_id: ActionId, text: str) -> None:
+        words = tr(action_record(action_id).title)
+        self.actions_by_id[action_id].setText(f"{words}: {mnemonic_safe(text)}" if text else words)
 
     def _show_save_state(self, state: SaveState, reason: str) -> None:
         from spoutline.gui.session import SaveState

@@ -1,0 +1,119 @@
+from __future__ import annotations
+
+import csv
+import io
+from pathlib import Path
+
+import pytest
+from pypdf import PdfReader
+from PySide6.QtGui import QImage
+from PySide6.QtPrintSupport import QPrinter
+from pytestqt.qtbot import QtBot
+
+from spoutline.gui.pages.bill_page import file_stem, write_whole
+from spoutline.gui.pages.paper import page_image, page_shapes, printed_images
+from spoutline.gui.pages.printing import paint_pages
+from spoutline.gui.window.main_window import MainWindow
+from spoutline.gui.window.workplace import Workplace
+from spoutline.model.faults import StoreFault
+
+
+@pytest.fixture
+def bill(qtbot: QtBot, workplace: Workplace) -> Workplace:
+    workplace.show_bill()
+    qtbot.waitUntil(lambda: workplace.bill_page.document is not None, timeout=60_000)
+    return workplace
+
+
+def ink(image: QImage) -> int:
+    """Return how many of a thousand sampled pixels are not white."""
+    grey = image.convertToFormat(QImage.Format.Format_Grayscale8)
+    return sum(
+        grey.pixelColor(x * grey.width() // 32, y * grey.height() // 32).value() < 200
+        for x in range(32)
+        for y in range(32)
+    )
+
+
+def test_bill_shows_pages_sum_and_positions_and_saves_what_it_shows(
+    qtbot: QtBot, window: MainWindow, bill: Workplace, tmp_path: Path
+) -> None:
+    page = bill.bill_page
+    document = page.document
+    assert document is not None
+    reader = PdfReader(io.BytesIO(document))
+    assert page.paper.page_count == len(reader.pages)
+    qtbot.waitUntil(lambda: page.paper.images()[0] is not None, timeout=20_000)
+    first = page.paper.images()[0]
+    assert first is not None
+    assert ink(first) > 3
+    assert page.positions_model.rowCount() == 2
+
+    # the sum is made anew from the rows shown: quantity times price, in cents
+    cents = sum(line.quantity * (line.unit_minor or 0) for line in page.model.records)
+    assert f"{cents // 100:,}.{cents % 100:02d}" in page.total_label.text()
+
+    for suffix in ("pdf", "csv", "xlsx"):
+        path = tmp_path / f"bill.{suffix}"
+        page.save_to(path, suffix)
+        qtbot.waitUntil(path.exists, timeout=20_000)
+        qtbot.waitUntil(lambda wanted=path: str(wanted) in window.notices.text)
+    assert (tmp_path / "bill.pdf").read_bytes() == document
+    rows = list(csv.reader(io.StringIO((tmp_path / "bill.csv").read_text("utf-8-sig"))))
+    numbers = {line.part.number for line in page.model.records}
+    assert numbers <= {cell for row in rows for cell in row}
+    assert (tmp_path / "bill.xlsx").read_bytes()[:2] == b"PK"
+
+    page.save_to(tmp_path / "nowhere" / "bill.pdf", "pdf")
+    qtbot.waitUntil(lambda: "Nothing was saved" in window.notices.text)
+
+
+def test_bill_is_made_anew_only_when_something_changed(qtbot: QtBot, bill: Workplace) -> None:
+    page = bill.bill_page
+    first = page.document
+    bill.move_step(-1)
+    bill.show_bill()
+    assert page.document is first
+    bill.session.undo_stack.clear()
+    survey = bill.session.survey
+    site = survey.site.model_copy(update={"customer": "Invented Customer"})
+    bill.context.edit(survey.model_copy(update={"site": site}), "Customer")
+    assert page.document is None
+    qtbot.waitUntil(lambda: page.document is not None, timeout=60_000)
+    assert page.document != first
+    assert "Invented Customer" in "".join(one.extract_text() for one in PdfReader(io.BytesIO(page.document)).pages[:2])
+
+
+def test_printed_sheets_carry_the_pages_and_keep_their_shape(qtbot: QtBot, bill: Workplace, tmp_path: Path) -> None:
+    document = bill.bill_page.document
+    assert document is not None
+    shapes = page_shapes(document)
+    # US Letter is 8.5 by 11 in; the station lies in a US jurisdiction
+    assert shapes[0] == pytest.approx(11 / 8.5, rel=1e-3)
+    assert page_image(document, 0, 500).width() == pytest.approx(500, abs=1)
+    images = tuple(page_image(document, place, 400) for place in range(2))
+    printer = QPrinter(QPrinter.PrinterMode.ScreenResolution)
+    printer.setOutputFormat(QPrinter.OutputFormat.PdfFormat)
+    target = tmp_path / "printed.pdf"
+    printer.setOutputFileName(str(target))
+    paint_pages(printer, images)
+    printed = PdfReader(target)
+    assert len(printed.pages) == 2
+    box = printed.pages[0].mediabox
+    assert (float(box.width), float(box.height)) == pytest.approx((612, 792), abs=1)  # 72 pt to the inch
+    assert ink(printed_images(target.read_bytes(), 50)[0]) > 3
+
+
+@pytest.mark.parametrize(
+    ("name", "stem"), [("Maple Ferry Fuels", "Maple-Ferry-Fuels"), ("../../etc/x", "etc-x"), ("***", "site")]
+)
+def test_file_name_of_a_site_is_harmless(name: str, stem: str) -> None:
+    assert file_stem(name) == stem
+
+
+def test_failed_write_leaves_the_file_that_was_there(tmp_path: Path) -> None:
+    target = tmp_path / "bill.pdf"
+    target.mkdir()
+    with pytest.raises(StoreFault, match="cannot be written"):
+        write_whole(target, b"new")
+    assert [path.name for path in tmp_path.iterdir()] == ["bill.pdf"]

@@ -1,0 +1,130 @@
+from __future__ import annotations
+
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+from PySide6.QtWidgets import QApplication, QMessageBox
+from pytestqt.qtbot import QtBot
+
+from spoutline.book.records import SettingName
+from spoutline.bootstrap import Settings, Workbench, open_workbench
+from spoutline.gui.widgets.theme import dress
+from spoutline.gui.window.faults import FaultRecord, UnexpectedFault
+from spoutline.gui.window.main_window import MainWindow
+from spoutline.gui.window.start import Opening, survey_to_show, units_to_show
+from spoutline.model.faults import StoreFault
+from spoutline.model.survey import Survey
+from spoutline.units.accepted import UnitSystem
+
+
+def opening(
+    qtbot: QtBot, qapp: QApplication, factory: object, tmp_path: Path, survey: Survey | None = None
+) -> tuple[MainWindow, Opening]:
+    dress(qapp, dark=False)
+    window = MainWindow()
+    qtbot.addWidget(window)
+    window.show()
+    faults = UnexpectedFault(window, FaultRecord(tmp_path / "log"))
+    return window, Opening(window, factory, survey, faults)  # type: ignore[arg-type]
+
+
+def test_window_is_there_before_the_stores_are_opened(
+    qtbot: QtBot, qapp: QApplication, bench: Workbench, survey: Survey, tmp_path: Path
+) -> None:
+    window, start = opening(qtbot, qapp, lambda: bench, tmp_path, survey)
+    assert window.isVisible()
+    assert window.workplace is None
+    assert "Opening" in window.waiting_label.text()
+    start.start()
+    qtbot.waitUntil(lambda: window.workplace is not None, timeout=20_000)
+    assert window.workplace is not None
+    assert window.workplace.session.survey == survey
+    window.jobs.close()
+
+
+def test_first_paint_needs_neither_database_nor_pdf_nor_units() -> None:
+    heavy = ("sqlalchemy", "alembic", "reportlab", "pint", "fluids", "numpy", "scipy", "openpyxl", "pypdfium2")
+    code = f"import sys; import spoutline.gui.window.start; print([name for name in {heavy!r} if name in sys.modules])"
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert done.stdout.strip() == "[]"
+
+
+def test_failing_book_is_told_and_can_be_tried_again(
+    qtbot: QtBot, qapp: QApplication, bench: Workbench, survey: Survey, tmp_path: Path
+) -> None:
+    answers: list[object] = [StoreFault("The folder cannot be written."), bench]
+
+    def factory() -> Workbench:
+        answer = answers.pop(0)
+        if isinstance(answer, Exception):
+            raise answer
+        return answer  # type: ignore[return-value]
+
+    window, start = opening(qtbot, qapp, factory, tmp_path, survey)
+    start.start()
+    qtbot.waitUntil(lambda: window.notices.text != "")
+    assert window.notices.text == "The folder cannot be written."
+    start.start()
+    qtbot.waitUntil(lambda: window.workplace is not None, timeout=20_000)
+    window.jobs.close()
+
+
+def test_empty_book_starts_with_a_demo_and_then_with_the_survey_used_last(
+    tmp_path: Path, shared_database: Path
+) -> None:
+    bench = open_workbench(Settings(database=str(tmp_path / "new.sqlite3"), profiles=tmp_path))
+    try:
+        first = survey_to_show(bench, None)
+        assert first.survey == bench.demo_survey()
+        other = bench.create_survey(bench.demo_survey("marina"))
+        bench.remember(SettingName.LAST_SURVEY, str(first.id))
+        assert survey_to_show(bench, None).id == first.id
+        bench.remember(SettingName.LAST_SURVEY, str(other.id))
+        assert survey_to_show(bench, None).id == other.id
+        bench.remove_survey(other.id)
+        assert survey_to_show(bench, None).id == first.id
+        assert survey_to_show(bench, bench.demo_survey()).id == first.id
+        assert len(bench.surveys()) == 1
+    finally:
+        bench.close()
+
+
+def test_units_are_the_remembered_ones_or_those_of_the_place(survey: Survey) -> None:
+    assert units_to_show("SI", survey) is UnitSystem.SI
+    assert units_to_show(None, survey) is UnitSystem.US
+    europe = survey.site.model_copy(update={"jurisdiction": "europe"})
+    assert units_to_show("furlongs", survey.model_copy(update={"site": europe})) is UnitSystem.SI
+
+
+def test_fault_of_the_program_is_told_without_a_traceback_and_written_down(
+    qtbot: QtBot, qapp: QApplication, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    told: list[str] = []
+    monkeypatch.setattr(QMessageBox, "warning", lambda *args: told.append(args[2]))
+    window = MainWindow()
+    qtbot.addWidget(window)
+    window.save_label.setText("All changes are in the book")
+    hook = UnexpectedFault(window, FaultRecord(tmp_path))
+    try:
+        raise ZeroDivisionError("hose of no length")
+    except ZeroDivisionError as fault:
+        hook(type(fault), fault, fault.__traceback__)
+    assert len(told) == 1
+    assert "Traceback" not in told[0]
+    assert "ZeroDivisionError" not in told[0]
+    assert "All changes are in the book" in told[0]
+    assert "hose of no length" in (tmp_path / "faults.log").read_text()
+
+
+def test_fault_is_told_even_where_nothing_can_be_written(
+    qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    told: list[str] = []
+    monkeypatch.setattr(QMessageBox, "warning", lambda *args: told.append(args[2]))
+    (tmp_path / "file").write_text("in the way")
+    window = MainWindow()
+    qtbot.addWidget(window)
+    UnexpectedFault(window, FaultRecord(tmp_path / "file")).tell(ValueError("x"))
+    assert len(told) == 1
