@@ -56,6 +56,15 @@ def test_a_finding_tells_the_same_figures_in_us_units() -> None:
     assert "mm" not in sentence
 
 
+def test_a_fact_named_service_is_worded_for_dispenser_and_nozzle_alike() -> None:
+    assert story().fact(Fact("service", "self")) == "service self-service"
+    assert story().fact(Fact("service", "diesel_truck")) == "service truck diesel filler"
+
+
+def test_a_joint_at_the_outlet_names_the_outlet() -> None:
+    assert story().fact(Fact("upstream", "")) == "upstream dispenser outlet"
+
+
 def test_findings_come_gravest_first() -> None:
     mixed = tuple(spout_finding(severity) for severity in (Severity.ADVICE, Severity.MUST, Severity.SHOULD))
     assert [text.severity for text in story().by_severity(mixed)] == [Severity.MUST, Severity.SHOULD, Severity.ADVICE]

@@ -81,7 +81,7 @@ class Phrasebook:
         if not value:
             return self.text["outlet"] if name.startswith("upstream") else self.text["nothing"]
         table = self.words.get(_FACT_LISTS.get(name, ""), self.values)
-        return ", ".join(table.get(item, item) for item in value.split(", "))
+        return ", ".join(table.get(item, self.values.get(item, item)) for item in value.split(", "))
 
 
 def phrasebook_from_toml(text: str, place: str) -> Phrasebook:
