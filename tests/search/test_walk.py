@@ -34,10 +34,22 @@ def test_walk_yields_exactly_the_chains_of_enumeration_cheapest_first(problem: P
     assert sorted(path.keys for path in walked) == sorted(path.keys for path in enumerated(problem))
 
 
+@given(problems)
+@settings(max_examples=400, deadline=None)
+def test_cheapest_leaves_out_only_what_is_outdone(problem: Problem) -> None:
+    best = cheapest(problem)
+    costs = [path.cost for path in enumerated(problem)]
+    assert (best.cost if best else None) == min(costs, default=None)
+    if best is not None:
+        assert best.keys in {path.keys for path in enumerated(problem)}
+
+
 @given(problems, st.integers(0, 1000))
 @settings(max_examples=150, deadline=None)
 def test_order_of_rows_never_changes_the_result(problem: Problem, seed: int) -> None:
     assert [path.keys for path in best_first(problem)] == [path.keys for path in best_first(shuffled(problem, seed))]
+    best, again = cheapest(problem), cheapest(shuffled(problem, seed))
+    assert (best and best.keys) == (again and again.keys)
 
 
 @given(problems)

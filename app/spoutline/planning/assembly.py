@@ -17,7 +17,7 @@ from spoutline.planning.pool import JudgedPart, Pool
 from spoutline.rules.joint_rules import mates
 from spoutline.search.graph import NO_PORT, Item, Layer, Path, Problem
 from spoutline.search.listener import Listener
-from spoutline.search.walk import best_first
+from spoutline.search.walk import best_first, cheapest
 
 _REGRET = 10**20  # outweighs any objective, so that fewer broken should-rules always come first
 _TIE = 10**9  # outweighs any price, so that the price only breaks ties of another objective
@@ -93,8 +93,10 @@ class ChainSearch:
             yield self.hanging_set(path)
 
     def cheapest(self, wish: Wish, listener: Listener | None = None) -> HangingSet | None:
-        """Return the first of ``sets``; None where there is none."""
-        return next(self.sets(wish, listener), None)
+        """Return a set with the best objective; None where there is none. Much quicker than ``sets`` at saying so."""
+        found = [path for problem in self.problems(wish) if (path := cheapest(problem, listener)) is not None]
+        best = min(found, key=lambda path: (path.cost, path.keys), default=None)
+        return None if best is None else self.hanging_set(best)
 
     def problems(self, wish: Wish) -> Iterator[Problem]:
         """Yield one chain problem for each design flow that the allowed nozzles have."""

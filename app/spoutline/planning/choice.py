@@ -71,18 +71,31 @@ class Chooser:
         return count, hanging_set.price_minor, hanging_set.numbers
 
     def first(self, wish: Wish, dropped: frozenset[RequirementId]) -> JudgedSet | None:
-        """Return the best accepted set for ``wish``."""
-        return next(self.accepted(wish, dropped), None)
+        """Return the best accepted set for ``wish``.
+
+        The quick search answers unless a full check turns its set down, which is rare; only then are the sets walked
+        through in order.
+        """
+        best = self.search.cheapest(wish, self.listener)
+        if best is None:
+            return None
+        judged = self._accepted_or_none(best, dropped)
+        return judged if judged is not None else next(self.accepted(wish, dropped), None)
+
+    def _accepted_or_none(self, hanging_set: HangingSet, dropped: frozenset[RequirementId]) -> JudgedSet | None:
+        self.looked_at += 1
+        judged = self.judge.judged(hanging_set)
+        if is_turned_down(judged, dropped):
+            self.turned_down += 1
+            return None
+        return judged
 
     def accepted(self, wish: Wish, dropped: frozenset[RequirementId]) -> Iterator[JudgedSet]:
         """Yield the sets whose checks hold, in the order of the search."""
         for hanging_set in self.search.sets(wish, self.listener):
-            self.looked_at += 1
-            judged = self.judge.judged(hanging_set)
-            if is_turned_down(judged, dropped):
-                self.turned_down += 1
-                continue
-            yield judged
+            judged = self._accepted_or_none(hanging_set, dropped)
+            if judged is not None:
+                yield judged
 
 
 def is_turned_down(judged: JudgedSet, dropped: frozenset[RequirementId]) -> bool:

@@ -7,7 +7,8 @@ from spoutline.model.limit import RuleTables
 from spoutline.model.plan import HangingSet, JudgedSet
 from spoutline.model.requirement import Requirement
 from spoutline.rules.checks import checks_for
-from spoutline.rules.joint_rules import joints_of
+from spoutline.rules.joint_rules import joint_findings, joints_of
+from spoutline.rules.part_rules import judge_part
 from spoutline.rules.set_rules import set_findings
 
 _ORDER = list(Severity)
@@ -31,11 +32,17 @@ class SetJudge:
 
     def _judge(self, hanging_set: HangingSet) -> JudgedSet:
         requirement, tables = self.requirement, self.tables
-        findings = [*requirement.findings, *set_findings(hanging_set, requirement, tables)]
+        links = hanging_set.links
+        findings = [
+            *requirement.findings,
+            *(found for link in links for found in judge_part(link.part, link.slot, requirement, tables)),
+            *joint_findings(links, requirement.outlet, tables),
+            *set_findings(hanging_set, requirement, tables),
+        ]
         findings.sort(key=lambda finding: (_ORDER.index(finding.severity), finding.rule_id, finding.subject))
         return JudgedSet(
             hanging_set=hanging_set,
-            joints=joints_of(hanging_set.links, requirement.outlet),
+            joints=joints_of(links, requirement.outlet),
             findings=tuple(findings),
             checks=checks_for(hanging_set, requirement, tables),
         )

@@ -8,6 +8,8 @@ from spoutline.model.finding import Finding, SubjectKind
 from spoutline.model.plan import JudgedSet, PositionPlan
 from spoutline.model.survey import Position
 
+_BY_LABEL = (SubjectKind.POSITION, SubjectKind.SET)  # findings about these name the position
+
 
 def same_question(position: Position) -> Position:
     """Return ``position`` without what has no bearing on its set: two equal results have the same plan."""
@@ -29,9 +31,7 @@ def relabelled(plan: PositionPlan, position: Position) -> PositionPlan:
     """Return ``plan`` as the plan of ``position``, which asks the same under another label."""
 
     def findings(found: tuple[Finding, ...]) -> tuple[Finding, ...]:
-        return tuple(
-            replace(one, subject=position.label) if one.subject_kind is SubjectKind.POSITION else one for one in found
-        )
+        return tuple(replace(one, subject=position.label) if one.subject_kind in _BY_LABEL else one for one in found)
 
     def judged(one: JudgedSet) -> JudgedSet:
         return replace(one, findings=findings(one.findings))

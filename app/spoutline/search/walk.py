@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from spoutline.model.faults import Cancelled
 from spoutline.search.bounds import Bounds, ToCome, backward, within
+from spoutline.search.dominance import Frontier, Standing, reduced
 from spoutline.search.graph import Item, Path, Problem
 from spoutline.search.listener import Listener
 
@@ -135,7 +136,23 @@ def best_first(problem: Problem, listener: Listener | None = None) -> Iterator[P
     Cancelled
         If the listener asks to stop.
     """
-    listener = listener or Listener()
+    return _walked(problem, listener or Listener(), None)
+
+
+def cheapest(problem: Problem, listener: Listener | None = None) -> Path | None:
+    """Return a cheapest chain within the limits; None where no chain exists.
+
+    Chains that another outdoes are not followed, so that a problem without a chain is known as such soon: its cost
+    grows with the number of unlike sums of the binding loads, not with the number of chains. The items of the path
+    carry the loads of those limits only that can bind.
+
+    Parameters and errors are those of ``best_first``.
+    """
+    return next(_walked(reduced(problem), listener or Listener(), {}), None)
+
+
+def _walked(problem: Problem, listener: Listener, frontiers: dict[tuple[int, int], Frontier] | None) -> Iterator[Path]:
+    """Walk best-first; with ``frontiers`` labels that another at the same state outdoes are dropped."""
     walk = _Walk(problem, backward(problem))
     if problem.start not in walk.bounds.at[0]:
         return
@@ -152,6 +169,12 @@ def best_first(problem: Problem, listener: Listener | None = None) -> Iterator[P
             heapq.heappush(queue, (promise, depth - label.layer, arrivals, found, label))
             arrivals += 1
 
+    def is_outdone(label: _Label) -> bool:
+        if frontiers is None:
+            return False
+        standing = Standing(label.cost, label.loads, label.bears, label.demands)
+        return not frontiers.setdefault((label.layer, label.port), Frontier()).admits(standing)
+
     enqueue(root, 0)
     expanded = 0
     while queue:
@@ -165,10 +188,5 @@ def best_first(problem: Problem, listener: Listener | None = None) -> Iterator[P
         enqueue(label, rank + 1)
         if child.layer == depth:
             yield Path(child.cost, child.items)
-        else:
+        elif not is_outdone(child):
             enqueue(child, 0)
-
-
-def cheapest(problem: Problem, listener: Listener | None = None) -> Path | None:
-    """Return the cheapest chain within the limits; None where no chain exists."""
-    return next(best_first(problem, listener), None)

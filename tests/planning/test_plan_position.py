@@ -1,0 +1,241 @@
+"""What a plan tells: alternatives, conflicts, what would free a set, findings, and why a part is not chosen."""
+
+from __future__ import annotations
+
+import pytest
+
+from planning.stores import ListStore
+from planning.surveys import BALANCE, CAR, CAR_RETRACTOR, REEL, TOO_FAR, TRUCK, survey_of
+from spoutline.catalogue.store import CatalogueStore
+from spoutline.model.faults import Cancelled
+from spoutline.model.finding import Severity, Verdict
+from spoutline.model.limit import RuleTables
+from spoutline.model.part import PartKind
+from spoutline.model.plan import AlternativeKind, PlanStatus, PositionPlan
+from spoutline.model.requirement import RequirementId, Slot
+from spoutline.model.survey import Survey
+from spoutline.planning.desk import Desk
+from spoutline.planning.plan_position import counts_for, plan_position
+from spoutline.planning.plan_site import plan_site
+from spoutline.planning.why_not import why_not
+from spoutline.search.listener import Listener
+
+
+@pytest.fixture
+def desk(catalogue: CatalogueStore, us_tables: RuleTables) -> Desk:
+    return Desk(us_tables, catalogue)
+
+
+def plan(survey: Survey, desk: Desk) -> PositionPlan:
+    return plan_position(survey.positions[0], survey.site, desk)
+
+
+def numbers(plan: PositionPlan) -> tuple[str, ...]:
+    assert plan.chosen is not None
+    return plan.chosen.hanging_set.numbers
+
+
+def deciding(survey: Survey, **decisions: object) -> Survey:
+    position = survey.positions[0].model_dump()
+    return Survey.model_validate({**survey.model_dump(), "positions": [{**position, "decisions": decisions}]})
+
+
+def test_chain_order_follows_the_place_of_the_breakaway(desk: Desk) -> None:
+    # Oklahoma 165:26-2-91(d): with a retriever the breakaway lies between its clamp and the nozzle.
+    chosen = plan(CAR_RETRACTOR, desk).chosen
+    assert chosen is not None
+    assert [link.slot for link in chosen.hanging_set.links] == [Slot.CURB_HOSE, Slot.SWIVEL_BREAKAWAY, Slot.NOZZLE]
+
+
+def test_coaxial_set_has_no_separate_swivel(desk: Desk) -> None:
+    chosen = plan(BALANCE, desk).chosen
+    assert chosen is not None
+    slots = [link.slot for link in chosen.hanging_set.links]
+    assert Slot.SWIVEL not in slots
+    assert all(link.part.path == "balance" for link in chosen.hanging_set.links)
+
+
+def test_each_alternative_differs_in_the_way_it_says(desk: Desk) -> None:
+    found = plan(CAR, desk)
+    assert found.chosen is not None
+    chosen = found.chosen.hanging_set
+    breakaway = chosen.part_in(Slot.BREAKAWAY)
+    assert breakaway is not None
+    assert breakaway.breakaway is not None
+    kinds = {one.kind for one in found.alternatives}
+    assert {AlternativeKind.RECONNECTABLE, AlternativeKind.LIGHTER, AlternativeKind.SHORTER_LEAD_TIME} <= kinds
+    for one in found.alternatives:
+        other = one.judged.hanging_set
+        assert one.price_difference_minor == other.price_minor - chosen.price_minor
+        if one.kind is AlternativeKind.RECONNECTABLE:
+            part = other.part_in(Slot.BREAKAWAY)
+            assert part is not None
+            assert part.breakaway is not None
+            assert part.breakaway.reconnectable is not breakaway.breakaway.reconnectable
+        if one.kind is AlternativeKind.LIGHTER:
+            assert sum(link.part.mass_kg for link in other.links) < sum(link.part.mass_kg for link in chosen.links)
+        if one.kind is AlternativeKind.SHORTER_LEAD_TIME:
+            assert max(link.part.lead_time_days for link in other.links) < max(
+                link.part.lead_time_days for link in chosen.links
+            )
+        if one.kind is AlternativeKind.LOW_PERMEATION:
+            assert all(link.part.hose.low_permeation for link in other.links if link.part.hose)
+    assert not any(
+        check.severity is Severity.MUST and not check.passes
+        for one in found.alternatives
+        for check in one.judged.checks
+    )
+
+
+def test_no_alternative_that_keeps_every_should_is_cheaper(desk: Desk) -> None:
+    for survey in (CAR, TRUCK, BALANCE, REEL):
+        found = plan(survey, desk)
+        assert found.chosen is not None
+        for one in found.alternatives:
+            broken = [
+                finding
+                for finding in one.judged.findings
+                if finding.severity is Severity.SHOULD and finding.verdict is Verdict.BROKEN
+            ]
+            failing = [check for check in one.judged.checks if check.severity is Severity.SHOULD and not check.passes]
+            if not broken and not failing:
+                assert one.price_difference_minor >= 0
+
+
+def test_a_filler_beyond_the_longest_hose_conflicts_with_the_length_limit(desk: Desk) -> None:
+    # NFPA 30A 6.5 and Oklahoma 165:26-2-92(a)(1): 18 ft (5.486 m) at most.
+    found = plan(TOO_FAR, desk)
+    assert found.status is PlanStatus.DOES_NOT_FIT
+    assert found.conflict is not None
+    assert set(found.conflict.requirements) == {RequirementId.HOSE_LENGTH, RequirementId.REACH}
+    longer = next(one for one in found.conflict.relaxations if one.requirement is RequirementId.HOSE_LENGTH)
+    assert longer.from_value == pytest.approx(5.4864, abs=1e-9)
+    assert longer.to_value is not None
+    assert longer.to_value > 5.4864
+    assert longer.numbers
+
+
+def test_what_is_said_to_free_a_set_does_free_it(desk: Desk) -> None:
+    conflict = plan(TOO_FAR, desk).conflict
+    assert conflict is not None
+    fenced = survey_of(
+        site={"fenced": True}, liquid={"family": "gasoline", "blend_percent": 10}, filler={"distance_m": 7.0}
+    )
+    assert RequirementId.HOSE_LENGTH in {one.requirement for one in conflict.relaxations}
+    assert plan(fenced, desk).status is PlanStatus.FITS  # 50 ft limit of fenced sites
+
+
+def test_removing_a_demand_of_the_conflict_frees_a_set_and_the_rest_stays_named(desk: Desk) -> None:
+    cold = survey_of(site={"climate": {"low_c": -45}})
+    conflict = plan(cold, desk).conflict
+    assert conflict is not None
+    assert conflict.requirements == (RequirementId.TEMPERATURE,)
+    assert {one.slot for one in conflict.exclusions} >= {Slot.WHIP_HOSE, Slot.NOZZLE}
+
+
+def test_adaptor_in_the_set_is_told_as_a_should(desk: Desk) -> None:
+    small_outlet = survey_of(liquid={"family": "diesel", "blend_percent": 5}, duty="truck", outlet={"size": "3/4"})
+    found = plan(small_outlet, desk)
+    assert found.chosen is not None
+    assert found.chosen.hanging_set.part_in(Slot.ADAPTOR) is not None
+    assert any(one.rule_id == "adaptor_adds_joint" and one.severity is Severity.SHOULD for one in found.chosen.findings)
+
+
+def test_pinned_part_is_used_and_refused_part_is_not(desk: Desk) -> None:
+    before = numbers(plan(CAR, desk))
+    refused = plan(deciding(CAR, refused=(before[0], before[-1])), desk)
+    assert not {before[0], before[-1]} & set(numbers(refused))
+    back = plan(deciding(CAR, pinned=(numbers(refused)[0],)), desk)
+    assert numbers(refused)[0] in numbers(back)
+
+
+def test_pinned_part_that_cannot_serve_is_a_conflict_with_the_decision(desk: Desk) -> None:
+    truck_nozzle = numbers(plan(TRUCK, desk))[-1]
+    conflict = plan(deciding(CAR, pinned=(truck_nozzle,)), desk).conflict
+    assert conflict is not None
+    assert RequirementId.DECISION in conflict.requirements
+    assert len(conflict.requirements) > 1
+
+
+def test_lead_time_decision_limits_every_part(desk: Desk) -> None:
+    found = plan(deciding(CAR, longest_lead_time_days=5), desk)
+    assert found.chosen is not None
+    assert all(link.part.lead_time_days <= 5 for link in found.chosen.hanging_set.links)
+
+
+def test_counts_narrow_with_each_answer(desk: Desk) -> None:
+    def remaining(survey: Survey) -> dict[Slot, int]:
+        return {one.slot: one.remaining for one in counts_for(survey.positions[0], survey.site, desk)}
+
+    e10, e85 = CAR, survey_of(liquid={"family": "gasoline", "blend_percent": 85})
+    assert remaining(e85)[Slot.CURB_HOSE] < remaining(e10)[Slot.CURB_HOSE]
+    assert all(count > 0 for count in remaining(e85).values())
+
+
+def test_why_not_names_every_rule_that_a_truck_nozzle_breaks_on_a_gasoline_car_hose(desk: Desk) -> None:
+    nozzle = desk.parts.part(numbers(plan(TRUCK, desk))[-1])
+    assert nozzle is not None
+    verdict = why_not(CAR.positions[0], CAR.site, nozzle, desk)
+    broken = {one.rule_id for one in verdict.findings}
+    assert {"part_class", "nozzle_service", "nozzle_liquid", "spout_diameter"} <= broken
+    assert verdict.best_set_with_it is None
+
+
+def test_why_not_of_a_dearer_part_shows_the_best_set_that_holds_it(desk: Desk) -> None:
+    found = plan(CAR, desk)
+    assert found.chosen is not None
+    other = next(one for one in found.alternatives if one.kind is AlternativeKind.RECONNECTABLE)
+    part = other.judged.hanging_set.part_in(Slot.BREAKAWAY)
+    assert part is not None
+    verdict = why_not(CAR.positions[0], CAR.site, part, desk)
+    assert not verdict.in_chosen_set
+    assert verdict.best_set_with_it is not None
+    assert part.number in verdict.best_set_with_it.numbers
+    assert verdict.best_set_with_it.price_minor >= found.chosen.hanging_set.price_minor
+
+
+def test_why_not_of_a_chosen_part_says_so_and_of_an_accessory_that_it_has_no_slot(desk: Desk) -> None:
+    chosen = desk.parts.part(numbers(plan(CAR, desk))[0])
+    assert chosen is not None
+    assert why_not(CAR.positions[0], CAR.site, chosen, desk).in_chosen_set
+    label = next(part for part in desk.parts.search("", PartKind.LABEL, 1))  # type: ignore[attr-defined]
+    verdict = why_not(CAR.positions[0], CAR.site, label, desk)
+    assert verdict.slots == ()
+    assert [one.rule_id for one in verdict.findings] == ["part_in_slot"]
+
+
+def test_equal_positions_get_the_same_set_under_their_own_names(desk: Desk) -> None:
+    position = CAR.positions[0].model_dump()
+    survey = Survey.model_validate(
+        {**CAR.model_dump(), "positions": [position, {**position, "label": "2B", "dispenser": "2"}]}
+    )
+    first, second = plan_site(survey, desk.tables, desk.parts).positions
+    assert numbers(first) == numbers(second)
+    assert second.position.label == "2B"
+    assert second.chosen is not None
+    assert "1A" not in {one.subject for one in second.chosen.findings}
+
+
+def test_a_listener_stops_the_plan(desk: Desk) -> None:
+    class Impatient(Listener):
+        def should_stop(self) -> bool:
+            return True
+
+    class Stop:
+        def on_progress(self, done: int, total: int) -> None:
+            pass
+
+        def should_stop(self) -> bool:
+            return True
+
+    with pytest.raises(Cancelled):
+        plan_site(CAR, desk.tables, desk.parts, Stop())
+
+
+def test_fewer_parts_never_make_the_set_cheaper(desk: Desk, catalogue: CatalogueStore, us_tables: RuleTables) -> None:
+    whole = plan(CAR, desk)
+    assert whole.chosen is not None
+    every = [part for kind in PartKind for part in catalogue.search("", kind, 10_000)]
+    fewer = plan(CAR, Desk(us_tables, ListStore(every[::2])))
+    if fewer.chosen is not None:
+        assert fewer.chosen.hanging_set.price_minor >= whole.chosen.hanging_set.price_minor
