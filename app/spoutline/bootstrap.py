@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from spoutline.book.book import Book
     from spoutline.book.records import SettingName, StoredSurvey, SurveyEntry
     from spoutline.catalogue.store import CatalogueStore
+    from spoutline.converting import ConvertingDesk
     from spoutline.explain.phrasebook import Phrasebook
     from spoutline.explain.story import Story
     from spoutline.model.limit import Jurisdiction, RuleTables
@@ -65,6 +66,7 @@ class Workbench:
         self._built_in_profiles: tuple[Jurisdiction, ...] = ()
         self._phrasebook: Phrasebook | None = None
         self._quoting: QuotingDesk | None = None
+        self._converting: ConvertingDesk | None = None
 
     # the book of surveys
 
@@ -314,6 +316,19 @@ class Workbench:
                 )
                 self._quoting = QuotingDesk(Sources(self._checked_tables, self._opened_catalogue, self.story, folders))
             return self._quoting
+
+    # conversions
+
+    def converting(self) -> ConvertingDesk:
+        """Return the use cases of conversions, wired to the stores of this workbench."""
+        from spoutline.converting import ConvertingDesk, Sources
+
+        with self._opening:
+            if self._converting is None:
+                self._converting = ConvertingDesk(
+                    Sources(self._checked_tables, self._opened_catalogue, self.story, self.cautions)
+                )
+            return self._converting
 
     def close(self) -> None:
         """Close the stores that were opened."""

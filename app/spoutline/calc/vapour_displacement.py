@@ -265,7 +265,7 @@ def linear_displacement_rate(*, dispensed_c: float, difference_c: float, vapour_
     require_positive("displacement_rate", grams, Dimension.RATIO)
     return _displacement(
         grams,
-        "r = -5.909 - 0.0949 dT + 0.0884 T_D + 0.485 RVP, in g/gal, °F and psi",
+        "r = -5.909 - 0.0949 dT + 0.0884 T_D + 0.485 RVP (older form, for comparison), in g/gal, °F and psi",
         _rate_inputs(dispensed_c, difference_c, vapour_pressure_pa),
         _LINEAR_SOURCE,
     )

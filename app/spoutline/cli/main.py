@@ -12,6 +12,7 @@ import spoutline
 from spoutline.bootstrap import DEFAULT_DEMO, Settings, Workbench, open_workbench
 from spoutline.cli.bill import BILL
 from spoutline.cli.command import Command, add_shared, shared_options
+from spoutline.cli.convert import CONVERT
 from spoutline.cli.demo import DEMO
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.plan import PLAN
@@ -22,7 +23,7 @@ from spoutline.cli.site import SITE
 from spoutline.cli.whynot import WHYNOT
 from spoutline.model.faults import InputFault, StoreFault
 
-COMMANDS: tuple[Command, ...] = (PLAN, BILL, SITE, QUOTE, WHYNOT, SCHEMA, PROFILE, DEMO)
+COMMANDS: tuple[Command, ...] = (PLAN, BILL, SITE, QUOTE, CONVERT, WHYNOT, SCHEMA, PROFILE, DEMO)
 WINDOW = "window"
 
 OpenWindow = Callable[[Workbench, "str | None"], int]

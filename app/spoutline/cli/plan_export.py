@@ -39,6 +39,7 @@ SI_UNIT: dict[Dimension, str] = {
     Dimension.CONDUCTIVITY: "S/m",
     Dimension.PERMEATION: "kg/(m2.s)",
     Dimension.MASS_RATE: "kg/s",
+    Dimension.EMISSION_FACTOR: "kg/m3",
     Dimension.ANGLE: "rad",
     Dimension.TIME: "s",
     Dimension.DAYS: "d",

@@ -520,8 +520,8 @@ class SiteConversion:
     decay: WorkedLine | None = None
 
     @property
-    def can_start(self) -> bool:
-        """True where nothing that is wanted is forbidden or without a set."""
+    def plan_complete(self) -> bool:
+        """True where no rule read forbids what is wanted and every position has a set; it is no permission."""
         good = (PositionOutcome.CONVERTS, PositionOutcome.NOTHING_TO_DO)
         return self.standing.standing is not Standing.NOT_ALLOWED and all(
             item.outcome in good for item in self.positions

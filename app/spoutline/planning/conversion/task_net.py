@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
 
 from spoutline.model.conversion import ConversionStep, StepCondition, StepScope, StepTable
 
@@ -50,7 +50,12 @@ class PhaseWork:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Task:
-    """One task before it has a time. ``minutes`` is elapsed working time, ``work_minutes`` the work of all crews."""
+    """One task before it has a time.
+
+    ``minutes`` is elapsed working time, ``work_minutes`` the work of all crews. ``day_minutes`` is the length of the
+    phase that the task begins: where that fits into a working day, the phase does not start too late to end on it, so
+    that no dispenser stands open overnight without need.
+    """
 
     id: str
     step: ConversionStep
@@ -60,6 +65,7 @@ class Task:
     work_minutes: int
     waits_days: int
     after: tuple[str, ...]
+    day_minutes: int = 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -159,11 +165,14 @@ class _Net:
     def _phase_tasks(self, phase: PhaseWork) -> Iterator[Task]:
         done = [step for step in self.steps.values() if step.id in self.inside and self._is_done(step.id, phase)]
         own = {_id_of(step.id, phase) for step in done}
+        tasks: list[Task] = []
         for step in done:
             before = tuple(dict.fromkeys(self._before(step.id, phase)))
             if own.isdisjoint(before):
                 before = (*before, *self._ends_of(phase.number - 1))
-            yield self._phase_task(step, phase, before)
+            tasks.append(self._phase_task(step, phase, before))
+        length = _length_of(tasks)
+        yield from (replace(task, day_minutes=length) if own.isdisjoint(task.after) else task for task in tasks)
 
     def _ends_of(self, number: int) -> tuple[str, ...]:
         """Return the tasks that end phase ``number``; empty for the phase before the first."""
@@ -187,6 +196,14 @@ class _Net:
             waits_days=0,
             after=after,
         )
+
+
+def _length_of(tasks: Sequence[Task]) -> int:
+    """Return the minutes of the longest chain of tasks that wait for each other."""
+    ends: dict[str, int] = {}
+    for task in tasks:
+        ends[task.id] = task.minutes + max((ends[one] for one in task.after if one in ends), default=0)
+    return max(ends.values(), default=0)
 
 
 def _id_of(step_id: str, phase: PhaseWork) -> str:

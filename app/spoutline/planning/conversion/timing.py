@@ -40,7 +40,7 @@ def timed(tasks: tuple[Task, ...], calendar: WorkCalendar) -> dict[str, Timed]:
     finishes: dict[str, Moment] = {}
     for task in tasks:
         ready = max((finishes[one] for one in task.after), key=_order, default=START)
-        starts[task.id] = calendar.opening(ready)
+        starts[task.id] = _start(task, ready, calendar)
         finishes[task.id] = _finish(task, starts[task.id], calendar)
     if not tasks:
         return {}
@@ -59,6 +59,15 @@ def timed(tasks: tuple[Task, ...], calendar: WorkCalendar) -> dict[str, Timed]:
 
 def _order(moment: Moment) -> tuple[int, int]:
     return moment.day, moment.minute
+
+
+def _start(task: Task, ready: Moment, calendar: WorkCalendar) -> Moment:
+    """Return when a task starts that is ready at ``ready``; a phase that fits into one day starts early enough."""
+    start = calendar.opening(ready)
+    left = calendar.minutes_per_day - start.minute
+    if left < task.day_minutes <= calendar.minutes_per_day:
+        return calendar.opening(Moment(day=start.day + 1, minute=0))
+    return start
 
 
 def _finish(task: Task, start: Moment, calendar: WorkCalendar) -> Moment:
@@ -82,7 +91,8 @@ def _driving(
         if task_id in found:
             continue
         found.add(task_id)
-        waiting.extend(one for one in by_id[task_id].after if calendar.opening(finishes[one]) == starts[task_id])
+        task = by_id[task_id]
+        waiting.extend(one for one in task.after if _start(task, finishes[one], calendar) == starts[task_id])
     return found
 
 

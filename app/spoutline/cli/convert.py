@@ -1,0 +1,75 @@
+"""`convert`: plan the conversion of a site and write the owner's report, the JSON document, the calendar."""
+
+from __future__ import annotations
+
+import argparse
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from spoutline.cli.command import Command, add_survey, display_of
+from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.files import check_outputs, read_survey, write_standard_output, write_whole
+from spoutline.cli.progress import TerminalProgress
+from spoutline.model.faults import InputFault, InputProblem
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+    from spoutline.model.survey import Survey
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    add_survey(parser)
+    parser.add_argument(
+        "--pdf", metavar="F", type=Path, help="write the owner's report with the installer's sheets here"
+    )
+    parser.add_argument("--ics", metavar="F", type=Path, help="write the sequence as a calendar (iCalendar) here")
+    parser.add_argument("--json", action="store_true", help="print the conversion document instead of a text")
+    parser.add_argument("--start", metavar="YYYY-MM-DD", help="first day of the plan; goes before the survey's")
+    parser.add_argument("--dated", metavar="YYYY-MM-DD", help="date printed on the paper; none where not given")
+
+
+def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    outputs = {name: path for name, path in (("--pdf", arguments.pdf), ("--ics", arguments.ics)) if path is not None}
+    check_outputs(outputs, arguments.survey)
+    dated, start = _date("--dated", arguments.dated), _date("--start", arguments.start)
+    survey = _started(read_survey(workbench, arguments.survey), start)
+    desk, display = workbench.converting(), display_of(arguments)
+    conversion = desk.convert(survey, TerminalProgress())
+    contents: dict[Path, bytes] = {}
+    if arguments.pdf:
+        contents[arguments.pdf] = desk.pdf(conversion, display, dated)
+    if arguments.ics:
+        contents[arguments.ics] = desk.calendar(conversion, display)
+    write_whole(contents)
+    words = desk.words(display)
+    if arguments.json:
+        from spoutline.cli.convert_export import conversion_json
+
+        write_standard_output(conversion_json(conversion, words))
+    else:
+        from spoutline.cli.convert_text import conversion_text
+
+        write_standard_output(conversion_text(conversion, words))
+    return ExitCode.FITS if conversion.plan_complete else ExitCode.DOES_NOT_FIT
+
+
+def _started(survey: Survey, start: date | None) -> Survey:
+    """Return the survey with another first day of the plan."""
+    if start is None:
+        return survey
+    sequence = survey.conversion.sequence.model_copy(update={"start_date": start})
+    return survey.model_copy(update={"conversion": survey.conversion.model_copy(update={"sequence": sequence})})
+
+
+def _date(option: str, text: str | None) -> date | None:
+    if text is None:
+        return None
+    try:
+        return date.fromisoformat(text)
+    except ValueError as fault:
+        wanted = "write a date of the calendar as YYYY-MM-DD"
+        raise InputFault((InputProblem("", option, repr(text), wanted),)) from fault
+
+
+CONVERT = Command("convert", "plan the conversion of a site: report, sequence, emissions, money", _arguments, _run)

@@ -1,0 +1,275 @@
+"""The conversion as a stable JSON document: what `convert --json` prints.
+
+Every number is SI with the unit in its name; amounts are decimal texts in the document's currency. Fields are added in
+later versions, never renamed; ``version`` counts changes that a reader must know of.
+"""
+
+from __future__ import annotations
+
+from datetime import date
+from decimal import Decimal
+from typing import Literal
+
+from pydantic import BaseModel, ConfigDict, Field
+
+from spoutline.model.conversion import (
+    ConversionKind,
+    CostKind,
+    DifferenceAction,
+    DifferenceReason,
+    EmissionGap,
+    MoneyGap,
+    PositionOutcome,
+    SequenceFinding,
+    ShareOrigin,
+    Standing,
+    StandingReason,
+    StepRole,
+    VapourOpening,
+)
+from spoutline.model.conversion_answers import EmissionBasis, OptionKind
+from spoutline.model.finding import Severity
+from spoutline.model.limit import LimitStatus
+from spoutline.model.part import PartKind
+from spoutline.model.requirement import RequirementId, Slot
+from spoutline.model.vapour_figures import RemovalRule
+
+CONVERSION_VERSION = 1
+
+
+class _Record(BaseModel):
+    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+
+
+class GroundRecord(_Record):
+    """One ground of the standing."""
+
+    reason: StandingReason
+    source: str
+    status: LimitStatus
+    threshold_m3_per_year: float | None
+
+
+class StandingRecord(_Record):
+    """Whether recovery at the nozzle may be taken away; the agency decides, not this document."""
+
+    standing: Standing
+    positions: tuple[str, ...]
+    agency: str
+    agency_rule: RemovalRule
+    grounds: tuple[GroundRecord, ...]
+    says: str
+
+
+class RuleRecord(_Record):
+    """A broken rule, or the requirement line that asks for a part."""
+
+    rule_id: str
+    severity: Severity
+    says: str
+    source: str
+
+
+class DifferenceRecord(_Record):
+    """What happens with one part."""
+
+    action: DifferenceAction
+    reason: DifferenceReason
+    slot: Slot | None
+    kind: PartKind | None
+    part_number: str | None
+    installed: str
+    quantity: int
+    amount: Decimal | None = Field(description="What a new part costs, or what a kept part would cost new.")
+    extra_to_keep: Decimal | None
+    missing: tuple[str, ...]
+    conflict: tuple[RequirementId, ...]
+    rules: tuple[RuleRecord, ...]
+    says: str
+
+
+class ClosingRecord(_Record):
+    """A vapour opening to close."""
+
+    opening: VapourOpening
+    dispenser: str
+    position: str
+    quantity: int
+    source: str
+    status: LimitStatus
+
+
+class OptionRecord(_Record):
+    """One way to convert a position."""
+
+    kind: OptionKind
+    part_numbers: tuple[str, ...]
+    kept_part_numbers: tuple[str, ...]
+    bought: Decimal
+    kept_value: Decimal | None
+    departures: int
+
+
+class PositionRecord(_Record):
+    """One position; ``set`` is the way that is followed."""
+
+    label: str
+    dispenser: str
+    outcome: PositionOutcome
+    kinds: tuple[ConversionKind, ...]
+    follows: OptionKind | None
+    options: tuple[OptionRecord, ...]
+    differences: tuple[DifferenceRecord, ...]
+    why_not: tuple[str, ...]
+
+
+class EmissionYearRecord(_Record):
+    """One year; changes by the conversion, positive is more vapour."""
+
+    year: int
+    onboard_share: float
+    origin: ShareOrigin
+    increment: float
+    displacement_kg: float | None
+    spillage_kg: float | None
+    permeation_kg: float | None
+    total_kg: float | None
+
+
+class SensitivityRecord(_Record):
+    """One input at its low and high end."""
+
+    input: str
+    low: float
+    high: float
+    increment_low: float
+    increment_high: float
+    change_low_kg: float | None
+    change_high_kg: float | None
+    crossing_low: int | None
+    crossing_high: int | None
+    source: str
+
+
+class FigureRecord(_Record):
+    """A published figure with its status."""
+
+    id: str
+    value: float
+    unit: str
+    source: str
+    status: LimitStatus
+
+
+class EmissionRecord(_Record):
+    """The emissions of the conversion."""
+
+    basis: EmissionBasis
+    removing: bool
+    break_even_share: float
+    crossing_year: int | None
+    reference_year: int | None
+    assist_share: float
+    shares_source: str
+    years: tuple[EmissionYearRecord, ...]
+    sensitivity: tuple[SensitivityRecord, ...]
+    figures: tuple[FigureRecord, ...]
+    gaps: tuple[EmissionGap, ...]
+
+
+class TaskRecord(_Record):
+    """One task; days count from the first day of the plan, minutes from the start of the working day."""
+
+    id: str
+    title: str
+    role: StepRole
+    phase: int | None
+    places: tuple[str, ...]
+    start_day: int
+    start_minute: int
+    finish_day: int
+    finish_minute: int
+    start_date: date | None
+    finish_date: date | None
+    work_minutes: int
+    waits_days: int
+    after: tuple[str, ...]
+    critical: bool
+    slack_minutes: int
+    stops_sales: bool
+
+
+class PhaseRecord(_Record):
+    """Dispensers out of service together."""
+
+    number: int
+    dispensers: tuple[str, ...]
+    positions: tuple[str, ...]
+    greatest_share_out_of_service: float
+
+
+class NoteRecord(_Record):
+    """What the sequence cannot keep or does not know."""
+
+    finding: SequenceFinding
+    says: str
+
+
+class SequenceRecord(_Record):
+    """The dated plan."""
+
+    first_day: date | None
+    finish_day: int
+    work_minutes: int
+    downtime_minutes: int
+    site_stop_minutes: int
+    phases: tuple[PhaseRecord, ...]
+    tasks: tuple[TaskRecord, ...]
+    notes: tuple[NoteRecord, ...]
+
+
+class CostRecord(_Record):
+    """One line of the cost; ``amount`` is null where it is not priced."""
+
+    kind: CostKind
+    label: str
+    amount: Decimal | None
+
+
+class MoneyRecord(_Record):
+    """Cost against upkeep."""
+
+    currency: str
+    costs: tuple[CostRecord, ...]
+    total: Decimal
+    complete: bool
+    yearly_saving: Decimal | None
+    payback_years: Decimal | None
+    discounted_payback_years: int | None
+    net_present_value: Decimal | None
+    grant_possible: Decimal | None
+    renewal_parts: Decimal
+    gaps: tuple[MoneyGap, ...]
+
+
+class ConversionDocument(_Record):
+    """The whole conversion of a site."""
+
+    format: Literal["spoutline-conversion"] = "spoutline-conversion"
+    version: Literal[1] = 1
+    advice: str = Field(description="The report is advice; it is no permission.")
+    site: str
+    jurisdiction: str
+    plan_complete: bool = Field(
+        description="No rule read forbids what is wanted and every position has a set; no permission."
+    )
+    standing: StandingRecord
+    positions: tuple[PositionRecord, ...]
+    closings: tuple[ClosingRecord, ...]
+    sequence: SequenceRecord | None
+    emissions: EmissionRecord | None
+    money: MoneyRecord
+    catalogue_edition: str
+    rules_edition: str
+    survey_fingerprint: str
+    program_version: str

@@ -1,0 +1,53 @@
+"""A conversion as a text for the terminal: what the first page of the report says, and the parts of each position."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from spoutline.documents.content.blocks import Bullets, CautionNote, Heading, KeyValues, Paragraph, Table
+from spoutline.documents.conversion.summary import summary_blocks, why_open
+from spoutline.explain.conversion_story import ConversionStory
+from spoutline.model.conversion import SiteConversion
+
+_LABEL_WIDTH = 24
+
+
+def conversion_text(conversion: SiteConversion, words: ConversionStory) -> str:
+    """Return the summary and the differences of every position."""
+    lines = [words.say("report_title", site=conversion.survey.site.name), ""]
+    lines.extend(_summary(conversion, words))
+    for one in conversion.positions:
+        kinds = ", ".join(map(words.word, one.kinds)) or words.say("no_kind")
+        lines += ["", f"{one.position.label}: {words.word(one.outcome)} ({kinds})"]
+        if not one.options and one.differences == () and one.kinds:
+            lines.append(f"  {why_open(one, words)}")
+        currency = conversion.survey.site.currency
+        for line in one.differences:
+            name = line.part.number if line.part else words.installed(line.installed)
+            lines.append(f"  {words.word(line.action):8} {name:16} {words.difference(line, currency)}")
+    return "\n".join(lines) + "\n"
+
+
+def _summary(conversion: SiteConversion, words: ConversionStory) -> Iterator[str]:
+    for block in summary_blocks(conversion, words, None):
+        match block:
+            case CautionNote():
+                yield f"{block.signal_word.upper()}: {block.hazard}"
+                yield f"  {block.why}"
+                yield f"  {block.what_to_do}"
+                yield f"  {block.source}"
+            case Heading():
+                yield ""
+                yield block.text
+            case KeyValues():
+                yield from (f"  {row.label:{_LABEL_WIDTH}} {row.text}" for row in block.rows)
+            case Bullets():
+                yield from (f"  - {item}" for item in block.items)
+            case Paragraph():
+                yield f"  {block.text}"
+            case Table():
+                for row in (tuple(column.title for column in block.columns), *(row.cells for row in block.rows)):
+                    first, *rest = row
+                    yield f"  {first:38}" + "".join(f"{cell:>16}" for cell in rest)
+            case _:
+                continue

@@ -1,0 +1,117 @@
+"""The use cases of conversions wired to their stores: what window and command line call for an owner."""
+
+from __future__ import annotations
+
+import threading
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from spoutline.search.listener import Listener
+
+if TYPE_CHECKING:
+    from datetime import date
+
+    from spoutline.catalogue.store import CatalogueStore
+    from spoutline.explain.conversion_phrases import ConversionPhrases
+    from spoutline.explain.conversion_story import ConversionStory
+    from spoutline.explain.story import Story
+    from spoutline.model.conversion import SiteConversion, StepTable
+    from spoutline.model.limit import RuleTables
+    from spoutline.model.survey import Survey
+    from spoutline.model.vapour_figures import VapourTables
+    from spoutline.planning.protocols import Progress
+    from spoutline.ruletables.cautions import Caution
+    from spoutline.units.display import Display
+
+
+@dataclass(frozen=True, slots=True)
+class Sources:
+    """How the stores are reached; each opens when first asked for."""
+
+    tables: Callable[[Survey], RuleTables]
+    catalogue: Callable[[], CatalogueStore]
+    story: Callable[[Display], Story]
+    cautions: Callable[[], tuple[Caution, ...]]
+
+
+class _StopWith(Listener):
+    """Lets a search end when whoever waits for it asks to stop."""
+
+    def __init__(self, progress: Progress) -> None:
+        self._progress = progress
+
+    def should_stop(self) -> bool:
+        """Pass the question on."""
+        return self._progress.should_stop()
+
+
+class ConvertingDesk:
+    """Conversions and their papers. Methods may be called from several threads; tables are read once."""
+
+    def __init__(self, sources: Sources) -> None:
+        self._sources = sources
+        self._reading = threading.Lock()
+        self._vapour: VapourTables | None = None
+        self._steps: StepTable | None = None
+        self._phrases: ConversionPhrases | None = None
+
+    def vapour_tables(self) -> VapourTables:
+        """Return figures, onboard shares and agencies; raise ``InputFault`` with every fault of the tables."""
+        from spoutline import assets
+        from spoutline.ruletables.vapour import load_vapour_tables
+
+        with self._reading:
+            if self._vapour is None:
+                self._vapour = load_vapour_tables(assets.resources_folder())
+            return self._vapour
+
+    def steps(self) -> StepTable:
+        """Return the steps of a conversion; raise ``InputFault`` with every fault of the table."""
+        from spoutline import assets
+        from spoutline.ruletables.conversion_steps import load_step_table
+
+        with self._reading:
+            if self._steps is None:
+                self._steps = load_step_table(assets.resources_folder())
+            return self._steps
+
+    def convert(self, survey: Survey, progress: Progress | None = None) -> SiteConversion:
+        """Plan the conversion of a site; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop."""
+        from spoutline.planning.conversion.convert_position import ConversionDesk
+        from spoutline.planning.conversion.convert_site import check_agency, convert_site
+        from spoutline.planning.desk import Desk
+
+        vapour = self.vapour_tables()
+        check_agency(survey, vapour)
+        listener = _StopWith(progress) if progress else None
+        desk = Desk(self._sources.tables(survey), self._sources.catalogue(), listener)
+        return convert_site(survey, ConversionDesk(desk, vapour, self.steps()), progress)
+
+    def words(self, display: Display) -> ConversionStory:
+        """Return the words of a conversion, with quantities shown in ``display``'s units."""
+        from spoutline.explain.conversion_story import ConversionStory
+
+        return ConversionStory(self._sources.story(display), self._read_phrases())
+
+    def pdf(self, conversion: SiteConversion, display: Display, dated: date | None = None) -> bytes:
+        """Return the owner's report as PDF; the same bytes for the same arguments."""
+        from spoutline.documents.conversion.papers import conversion_pdf
+
+        return conversion_pdf(conversion, self.words(display), self._sources.cautions(), dated=dated)
+
+    def calendar(self, conversion: SiteConversion, display: Display) -> bytes:
+        """Return the sequence as a calendar file; raise ``InputFault`` where no first day is known."""
+        from spoutline.documents.conversion.icalendar import conversion_calendar
+
+        return conversion_calendar(conversion, self.words(display))
+
+    def _read_phrases(self) -> ConversionPhrases:
+        from spoutline import assets
+        from spoutline.explain.conversion_phrases import conversion_phrases_from_toml
+
+        with self._reading:
+            if self._phrases is None:
+                path = assets.resources_folder() / "conversion" / "en.toml"
+                self._phrases = conversion_phrases_from_toml(path.read_text(encoding="utf-8"), path.name)
+            return self._phrases

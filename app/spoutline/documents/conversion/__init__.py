@@ -1,0 +1,1 @@
+"""The owner's conversion report, its charts, its calendar."""

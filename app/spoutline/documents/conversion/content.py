@@ -1,0 +1,86 @@
+"""The owner's conversion report as a content tree: standing and decision first, then every detail, then the sheets."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+from datetime import date
+
+from spoutline.documents.content.bill_content import paper_for
+from spoutline.documents.content.blocks import Block, Document
+from spoutline.documents.content.closing_sections import caution_blocks
+from spoutline.documents.conversion.emission_section import emission_blocks
+from spoutline.documents.conversion.money_section import money_blocks
+from spoutline.documents.conversion.position_sheets import position_sheets
+from spoutline.documents.conversion.sequence_section import sequence_blocks
+from spoutline.documents.conversion.summary import summary_blocks
+from spoutline.explain.conversion_story import ConversionStory
+from spoutline.explain.paper_words import PaperWord
+from spoutline.model.conversion import SiteConversion
+from spoutline.model.plan import PlanStatus, PositionPlan, SitePlan
+from spoutline.ruletables.cautions import Caution
+
+
+def conversion_content(
+    conversion: SiteConversion, words: ConversionStory, cautions: tuple[Caution, ...], *, dated: date | None = None
+) -> Document:
+    """Return the report: summary, money, emissions, sequence for the owner; sheets and cautions for the installer.
+
+    The running foot of every page says that this is no permission and who decides.
+
+    Parameters
+    ----------
+    conversion
+        The conversion of a site.
+    words
+        Sentences and unit system.
+    cautions
+        The reviewed cautions.
+    dated
+        Printed where given; no clock is read.
+    """
+    blocks = tuple(_blocks(conversion, words, cautions, dated))
+    made_from = conversion.provenance
+    foot = f"{words.say('foot')} · {made_from.survey_fingerprint[:8]}"
+    return Document(
+        title=words.say("report_title", site=conversion.survey.site.name),
+        subject=words.say("report_subject"),
+        author=f"Spoutline {made_from.program_version}",
+        language=words.story.phrases.language,
+        paper=paper_for(conversion.jurisdiction.id),
+        running_head=words.say("report_title", site=conversion.survey.site.name),
+        running_foot=f"{dated.isoformat()} · {foot}" if dated else foot,
+        page_phrase=words.story.word(PaperWord.PAGE_OF),
+        blocks=blocks,
+    )
+
+
+def _blocks(
+    conversion: SiteConversion, words: ConversionStory, cautions: tuple[Caution, ...], dated: date | None
+) -> Iterator[Block]:
+    yield from summary_blocks(conversion, words, dated)
+    yield from money_blocks(conversion, words)
+    yield from emission_blocks(conversion, words)
+    yield from sequence_blocks(conversion, words)
+    yield from position_sheets(conversion, words)
+    yield from caution_blocks(followed_plan(conversion), words.story, cautions)
+
+
+def followed_plan(conversion: SiteConversion) -> SitePlan:
+    """Return the plan of the way that is followed: what the caution sheet is chosen for."""
+    follow = conversion.survey.conversion.follow
+    plans: list[PositionPlan] = []
+    for one in conversion.positions:
+        option = one.followed(follow)
+        if option is None:
+            plans.append(one.renewal)
+        else:
+            plans.append(
+                replace(one.renewal, status=PlanStatus.FITS, chosen=option.judged, accessories=option.accessories)
+            )
+    return SitePlan(
+        survey=conversion.survey,
+        jurisdiction=conversion.jurisdiction,
+        positions=tuple(plans),
+        provenance=conversion.provenance,
+    )
