@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import pytest
+
 from oracle.cheapest import cheapest_clean
 from oracle.set_inspection import inspect_set
-from sweep.places import PLACES, place_survey
-
 from spoutline.bootstrap import Workbench
 from spoutline.model.part import Part
+from sweep.places import PLACES, place_survey
 
 
 @pytest.mark.parametrize("name", PLACES)

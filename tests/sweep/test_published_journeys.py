@@ -10,6 +10,12 @@ from typing import Any
 
 import pytest
 
+from oracle.set_inspection import inspect_set
+from spoutline.model.part import Part
+from spoutline.model.plan import SetLink
+from spoutline.model.requirement import Slot
+from spoutline.model.survey import Survey
+
 SEPARATION_WINDOW_N = (444.8, 1556.9)  # UL 567:2021 6.3 (secondary): 100 to 350 lbf
 
 
@@ -41,14 +47,18 @@ BLENDS = [
 ]
 
 
-def test_classes_and_spouts_in_the_output_are_the_published_ones(tmp_path: Path, shared_database: Path) -> None:
+def _blend_survey() -> dict[str, Any]:
     positions = [{"liquid": {"family": family, "blend_percent": percent}} for family, percent, _ in BLENDS]
-    code, out, err = _run(_survey(*positions, climate={"low_c": 0, "high_c": 38}), tmp_path, shared_database)
+    return _survey(*positions, climate={"low_c": 0, "high_c": 38})
+
+
+def test_classes_and_spouts_in_the_output_are_the_published_ones(tmp_path: Path, shared_database: Path) -> None:
+    code, out, err = _run(_blend_survey(), tmp_path, shared_database)
     assert code == 0, err
     for plan, (family, percent, listing_class) in zip(json.loads(out)["positions"], BLENDS, strict=True):
         assert plan["status"] == "fits", (family, percent)
         assert plan["requirement"]["listing_class"] == listing_class
-        slots = {link["slot"]: link for link in plan["set"]}
+        slots = {link["slot"]: link["attributes"] for link in plan["set"]}
         spout = slots["nozzle"]["spout_outside_diameter_m"]
         # SAE J285:2007 (secondary) 0.807-0.840 and 0.929-0.937 in; ISO 22241-4 (memory) 19 mm
         low, high = {"gasoline": (0.020498, 0.021336), "diesel": (0.023597, 0.0238), "def": (0.0185, 0.0195)}[family]
@@ -58,8 +68,20 @@ def test_classes_and_spouts_in_the_output_are_the_published_ones(tmp_path: Path,
             least, greatest = SEPARATION_WINDOW_N
             assert slots["breakaway"]["separation_minimum_n"] >= least
             assert slots["breakaway"]["separation_maximum_n"] <= greatest
-        hose = sum(link["length_m"] for link in plan["set"] if link["slot"] in ("curb_hose", "whip_hose"))
+        hose = sum(slots[slot]["length_m"] for slot in ("curb_hose", "whip_hose"))
         assert hose <= 5.4864 + 1e-9  # Okla. 165:26-2-92(a)(1), verified: 18 ft
+
+
+def test_the_inspector_accepts_every_printed_set(
+    tmp_path: Path, shared_database: Path, catalogue: tuple[Part, ...]
+) -> None:
+    parts = {part.number: part for part in catalogue}
+    document = _blend_survey()
+    survey = Survey.model_validate(document)
+    _, out, _ = _run(document, tmp_path, shared_database)
+    for plan, position in zip(json.loads(out)["positions"], survey.positions, strict=True):
+        links = [SetLink(slot=Slot(link["slot"]), part=parts[link["part_number"]]) for link in plan["set"]]
+        assert not inspect_set(position, survey.site, links).musts
 
 
 @pytest.mark.parametrize(("family", "percent"), [("gasoline", 90), ("diesel", 21), ("diesel", 50), ("diesel", 99)])
