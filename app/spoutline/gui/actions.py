@@ -13,7 +13,7 @@ class MenuId(StrEnum):
     CHANGE = "&Change"
     POSITION = "&Position"
     GO = "&Go"
-    SHOW = "S&how"
+    SHOW = "Sho&w"
     HELP = "&Help"
 
 

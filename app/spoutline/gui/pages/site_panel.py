@@ -95,7 +95,7 @@ class SitePanel(QFrame):
 
     def _wide_button(self, action: ActionId, name: str, column: QVBoxLayout) -> QPushButton:
         record = action_record(action)
-        button = QPushButton(tr(record.title).rstrip("…"), self)
+        button = QPushButton(tr(record.title).rstrip("…").replace("&", ""), self)
         if action is not ActionId.BILL:
             button.setIcon(icon(name))
         button.setToolTip(f"{tr(record.hint)} ({record.keys})")

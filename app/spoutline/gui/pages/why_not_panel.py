@@ -89,7 +89,7 @@ class WhyNotPanel(QWidget):
         )
         side.column.addWidget(self.verdict_title)
         row = QHBoxLayout()
-        self.keep_button = QPushButton(tr("Keep it in the &set"), self)
+        self.keep_button = QPushButton(tr("&Keep it in the set"), self)
         self.refuse_button = QPushButton(tr("Re&fuse it"), self)
         self.release_button = QPushButton(tr("&Leave it open"), self)
         for button, words in (

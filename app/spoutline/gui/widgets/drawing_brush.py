@@ -215,6 +215,9 @@ class Brush:
         box = QRectF(middle.x() - width / 2 - 2, middle.y() - height / 2, width + 4, height)
         if level:
             box.moveBottom(middle.y() - 1)
+            while any(box.intersects(other) for other in self._written):
+                box.translate(width + 6, 0)
+        self._written.append(box)
         self._painter.fillRect(box, ink_colour(Ink.PAPER, self._colours))
         self._painter.setPen(ink_colour(Ink.TEXT, self._colours))
         self._painter.drawText(box, Qt.AlignmentFlag.AlignCenter, shape.text)

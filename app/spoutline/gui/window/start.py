@@ -106,7 +106,6 @@ class Opening:
         return Opened(workbench, stored, units_to_show(workbench.setting(SettingName.UNIT_SYSTEM), stored.survey))
 
     def _show(self, opened: Opened) -> None:
-        from spoutline.book.records import SettingName
         from spoutline.gui.session import Session
         from spoutline.gui.window.verbs import Verbs
 
@@ -115,7 +114,7 @@ class Opening:
         workplace = self._window.attach(session)
         workplace.plans.broke.connect(self._faults.tell)
         self.verbs = Verbs(self._window, workplace)
-        opened.workbench.remember(SettingName.LAST_SURVEY, str(opened.stored.id))
+        self.verbs.remember_survey(opened.stored)
 
     def _fail(self, fault: Exception) -> None:
         is_known = isinstance(fault, InputFault | StoreFault)

@@ -93,8 +93,12 @@ class Verbs:
         """Turn to another survey; None stays with this one."""
         if stored is not None:
             self._session.open(stored)
-            self._remember(SettingName.LAST_SURVEY, str(stored.id))
+            self.remember_survey(stored)
             self._workplace.show_step(Step.LIQUID)
+
+    def remember_survey(self, stored: StoredSurvey) -> None:
+        """Open this survey at the next start."""
+        self._remember(SettingName.LAST_SURVEY, str(stored.id))
 
     def ask_and_read(self) -> None:
         """Ask for a survey file and put it into the book."""
