@@ -220,11 +220,11 @@ def test_the_newest_revision_named_in_code_is_the_head_of_the_migrations() -> No
     assert ScriptDirectory(str(schema.MIGRATIONS)).get_heads() == [schema.NEWEST]
 
 
-FAILING_STEP = """
+FAILING_STEP = f"""
 import sqlalchemy as sa
 from alembic import op
 revision = "book_9999"
-down_revision = "book_0001"
+down_revision = "{schema.NEWEST}"
 def upgrade():
     op.create_table("half_done", sa.Column("id", sa.Integer(), primary_key=True))
     op.execute("DELETE FROM survey_revisions")

@@ -1,4 +1,4 @@
-"""Tables of the book: surveys, every revision ever saved, and what the program remembers for the person."""
+"""Tables of the book: surveys, every revision ever saved, programmes, and what the program remembers."""
 
 from __future__ import annotations
 
@@ -35,6 +35,17 @@ class RevisionRow(BookTable):
     revision: Mapped[int] = mapped_column(Integer, primary_key=True)
     document: Mapped[str] = mapped_column(Text)
     saved_at: Mapped[datetime] = mapped_column(DateTime)
+
+
+class ProgrammeRow(BookTable):
+    """A programme of conversions over many sites, as it was worked out; rows are only ever added."""
+
+    __tablename__ = "programmes"
+
+    id: Mapped[int] = mapped_column(Integer, primary_key=True)
+    name: Mapped[str] = mapped_column(String(120))
+    document: Mapped[str] = mapped_column(Text)
+    created_at: Mapped[datetime] = mapped_column(DateTime, index=True)
 
 
 class SettingRow(BookTable):
