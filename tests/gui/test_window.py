@@ -342,9 +342,9 @@ def test_keyboard_alone_does_the_whole_job(
     assert isinstance(editor, QLineEdit)
     assert editor.accessibleName() == "Outlet height"
     editor.selectAll()
-    QTest.keyClicks(editor, "2.3 m")
+    QTest.keyClicks(editor, "2.45 m")
     QTest.keyClick(editor, Qt.Key.Key_Tab)
-    assert workplace.session.position.outlet.height_m == 2.3
+    assert workplace.session.position.outlet.height_m == 2.45
     press(window, Qt.Key.Key_Down, Qt.KeyboardModifier.AltModifier)
     assert workplace.session.label == "A2"
     press(window, Qt.Key.Key_Right, Qt.KeyboardModifier.AltModifier)
@@ -355,7 +355,7 @@ def test_keyboard_alone_does_the_whole_job(
     press(window, Qt.Key.Key_Left, Qt.KeyboardModifier.AltModifier)
     assert workplace.step is Step.SET
     press(window, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
-    assert workplace.session.survey.positions[0].outlet.height_m != 2.3
+    assert workplace.session.survey.positions[0].outlet.height_m != 2.45
 
 
 def press(window: MainWindow, key: Qt.Key, modifier: Qt.KeyboardModifier) -> None:

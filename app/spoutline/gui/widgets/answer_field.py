@@ -11,14 +11,13 @@ from PySide6.QtWidgets import (
     QGridLayout,
     QHBoxLayout,
     QLabel,
-    QLineEdit,
-    QPlainTextEdit,
     QRadioButton,
     QVBoxLayout,
     QWidget,
 )
 
 from spoutline.gui.escaping import mnemonic_safe
+from spoutline.gui.widgets.editors import LineEditor, PageEditor
 
 
 @dataclass(frozen=True, slots=True)
@@ -137,7 +136,7 @@ class TextField(AnswerField):
         body = QWidget(self)
         row = QHBoxLayout(body)
         row.setContentsMargins(0, 0, 0, 0)
-        self.editor = QLineEdit(body)
+        self.editor = LineEditor(body)
         self.editor.setPlaceholderText(placeholder)
         self.editor.editingFinished.connect(self._finished)
         row.addWidget(self.editor)
@@ -155,8 +154,7 @@ class TextField(AnswerField):
         return self.editor
 
     def _set_editor(self, text: str) -> None:
-        if self.editor.text() != text:
-            self.editor.setText(text)
+        self.editor.show_text(text)
 
 
 class LongTextField(AnswerField):
@@ -164,8 +162,7 @@ class LongTextField(AnswerField):
 
     def __init__(self, title: str, help_text: str, source: str, parent: QWidget | None = None) -> None:
         super().__init__(title, help_text, source, parent)
-        self.editor = QPlainTextEdit(self)
-        self.editor.setTabChangesFocus(True)
+        self.editor = PageEditor()
         self.editor.setFixedHeight(64)
         self.editor.installEventFilter(self)
         self._finish_layout(self.editor)
@@ -179,8 +176,7 @@ class LongTextField(AnswerField):
         return self.editor
 
     def _set_editor(self, text: str) -> None:
-        if self.editor.toPlainText() != text:
-            self.editor.setPlainText(text)
+        self.editor.show_text(text)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Qt: hand the text over when the field is left."""
@@ -195,7 +191,7 @@ class SuggestedField(AnswerField):
     def __init__(self, title: str, help_text: str, source: str, parent: QWidget | None = None) -> None:
         super().__init__(title, help_text, source, parent)
         self.editor = QComboBox(self)
-        self.editor.setEditable(True)
+        self.editor.setLineEdit(LineEditor())
         self.editor.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
         self.editor.textActivated.connect(self._taken)
         line = self.editor.lineEdit()
