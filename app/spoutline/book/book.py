@@ -10,6 +10,7 @@ from sqlalchemy import Engine, select, update
 from sqlalchemy.orm import Session
 
 from spoutline.book.engine import book_engine, shown_url, store_faults
+from spoutline.book.programmes import Programmes
 from spoutline.book.records import RevisionEntry, SettingName, StaleSurvey, StoredSurvey, SurveyEntry
 from spoutline.book.schema import bring_up_to_date
 from spoutline.book.survey_text import survey_from_json
@@ -48,6 +49,11 @@ class Book:
     def close(self) -> None:
         """Let go of all connections."""
         self._engine.dispose()
+
+    @property
+    def programmes(self) -> Programmes:
+        """The programmes kept in the book."""
+        return Programmes(self._engine, self._url, self._now)
 
     def entries(self) -> tuple[SurveyEntry, ...]:
         """Return all surveys, last changed first."""

@@ -5,8 +5,8 @@ from __future__ import annotations
 import sqlalchemy as sa
 from alembic import op
 
-revision = "book_0002"
-down_revision = "book_0001"
+revision = "book_0003"
+down_revision = "book_0002"
 
 
 def upgrade() -> None:
