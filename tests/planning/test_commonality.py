@@ -1,0 +1,168 @@
+"""Sets chosen together are the cheapest station: held against trying every combination of every chain.
+
+The enumeration builds each chain from ports and judges it by the rules and checks alone; it knows nothing of the
+programme, its bounds or its price steps.
+"""
+
+from __future__ import annotations
+
+import itertools
+from collections import Counter
+from collections.abc import Callable
+from random import Random
+
+import pytest
+
+from planning.stores import ListStore
+from planning.surveys import ALL_THAT_FIT
+from planning.test_exact import chains, forbids, should_lines_broken
+from spoutline.catalogue.store import CatalogueStore
+from spoutline.model.faults import Cancelled
+from spoutline.model.finding import Severity, Verdict
+from spoutline.model.limit import RuleTables
+from spoutline.model.part import Part
+from spoutline.model.plan import HangingSet
+from spoutline.model.requirement import Requirement, Slot
+from spoutline.model.survey import Survey
+from spoutline.planning.pool import narrow_pool
+from spoutline.planning.refit.programme import Ladder
+from spoutline.planning.refit.station import Stocking, plan_refit
+from spoutline.rules.checks import checks_for
+from spoutline.rules.part_rules import judge_part
+from spoutline.rules.requirement import requirement_for
+
+
+def single_price(part: Part) -> Ladder:
+    return ((1, part.price_minor("USD") or 0),)
+
+
+def cheaper_from_three(part: Part) -> Ladder:
+    price = part.price_minor("USD") or 0
+    return ((1, price), (3, price * 9 // 10), (5, price * 7 // 10))
+
+
+def station(names: tuple[str, ...], counts: tuple[int, ...]) -> Survey:
+    """Return a survey with each named position so many times."""
+    positions = [
+        ALL_THAT_FIT[name].positions[0].model_copy(update={"label": f"{name} {number}"})
+        for name, count in zip(names, counts, strict=True)
+        for number in range(count)
+    ]
+    return ALL_THAT_FIT[names[0]].model_copy(update={"positions": tuple(positions)})
+
+
+def few_parts(store: CatalogueStore, survey: Survey, tables: RuleTables, seed: int, size: int) -> ListStore:
+    """Draw a few parts of every slot of every position that are able to serve there."""
+    random = Random(seed)
+    drawn: dict[str, Part] = {}
+    for position in survey.positions:
+        requirement = requirement_for(position, survey.site, tables)
+        assert isinstance(requirement, Requirement)
+        pool = narrow_pool(requirement, tables, store)
+        for slot in (*requirement.chain, Slot.ADAPTOR):
+            able = [one.part for one in pool.of(slot) if not one.forbidden_by]
+            for part in random.sample(able, min(1 if slot is Slot.ADAPTOR else size, len(able))):
+                drawn[part.number] = part
+    return ListStore(drawn.values())
+
+
+def sound_sets(survey: Survey, label: str, store: ListStore, tables: RuleTables) -> list[HangingSet]:
+    """Return every chain that keeps the musts, breaks the fewest shoulds of its parts and none of its sums."""
+    position = survey.position(label)
+    assert position is not None
+    requirement = requirement_for(position, survey.site, tables)
+    assert isinstance(requirement, Requirement)
+    found: list[tuple[int, HangingSet]] = []
+    for hanging_set in chains(requirement, store):
+        findings = [one for link in hanging_set.links for one in judge_part(link.part, link.slot, requirement, tables)]
+        if any(map(forbids, findings)):
+            continue
+        broken = sum(one.severity is Severity.SHOULD and one.verdict is Verdict.BROKEN for one in findings)
+        if any(broken > fewer for fewer, _ in found):
+            continue
+        checks = checks_for(hanging_set, requirement, tables)
+        if any(map(forbids, checks)) or should_lines_broken(checks):
+            continue
+        found.append((broken, hanging_set))
+    fewest = min((broken for broken, _ in found), default=0)
+    return [hanging_set for broken, hanging_set in found if broken == fewest]
+
+
+def cost_of(sets: tuple[HangingSet, ...], counts: tuple[int, ...], stock_price: int, ladder: Callable) -> int:
+    pieces: Counter[str] = Counter()
+    parts: dict[str, Part] = {}
+    for hanging_set, count in zip(sets, counts, strict=True):
+        for link in hanging_set.links:
+            parts[link.part.number] = link.part
+            pieces[link.part.number] += count
+    total = stock_price * len(pieces)
+    for number, quantity in pieces.items():
+        price = max((step for step in ladder(parts[number]) if step[0] <= quantity), key=lambda step: step[0])[1]
+        total += price * quantity
+    return total
+
+
+CASES = [
+    (("car", "car_retractor"), (2, 1)),
+    (("car", "truck"), (1, 3)),
+    (("truck", "car_e85"), (2, 2)),
+    (("car", "car_e85", "car_retractor"), (2, 1, 1)),
+]
+PRICINGS = [(0, single_price), (1500, single_price), (4000, cheaper_from_three)]
+
+
+@pytest.mark.parametrize(("names", "counts"), CASES)
+@pytest.mark.parametrize("seed", range(2))
+def test_no_combination_of_sound_sets_is_cheaper(
+    names: tuple[str, ...], counts: tuple[int, ...], seed: int, catalogue: CatalogueStore, us_tables: RuleTables
+) -> None:
+    survey = station(names, counts)
+    store = few_parts(catalogue, survey, us_tables, seed, 2)
+    choices = [sound_sets(survey, f"{name} 0", store, us_tables) for name in names]
+    for stock_price, ladder in PRICINGS:
+        plan = plan_refit(survey, us_tables, store, stocking=Stocking(price_minor=stock_price, ladder=ladder))
+        chosen = {one.position.label: one.chosen.hanging_set for one in plan.site_plan.positions if one.chosen}
+        if not all(choices):
+            # where some position has no set that keeps every should, the enumeration has nothing to say of the sum
+            assert plan.site_plan.positions
+            continue
+        first = tuple(chosen[f"{name} 0"] for name in names)
+        best = min(cost_of(sets, counts, stock_price, ladder) for sets in itertools.product(*choices))
+        assert cost_of(first, counts, stock_price, ladder) == best
+        assert plan.commonality is not None
+        assert plan.commonality.together.objective_minor(stock_price) == best
+        for name, count, own in zip(names, counts, first, strict=True):
+            assert [chosen[f"{name} {number}"].numbers for number in range(count)] == [own.numbers] * count
+
+
+def test_a_free_stock_leaves_the_sets_as_cheap_as_alone(catalogue: CatalogueStore, us_tables: RuleTables) -> None:
+    survey = station(("car", "truck"), (2, 2))
+    plan = plan_refit(survey, us_tables, catalogue, stocking=Stocking(price_minor=0, ladder=single_price))
+    assert plan.commonality is not None
+    assert plan.commonality.costs_minor == 0
+    assert plan.commonality.changed == ()
+
+
+def test_a_dearer_stock_never_uses_more_part_numbers(catalogue: CatalogueStore, us_tables: RuleTables) -> None:
+    """A relation of parametric minimisation: the count in an optimum falls as its weight rises."""
+    survey = station(("car", "car_retractor", "truck", "car_e85"), (3, 2, 2, 1))
+    used = []
+    for price in (0, 1000, 5000, 30000):
+        plan = plan_refit(survey, us_tables, catalogue, stocking=Stocking(price_minor=price, ladder=single_price))
+        assert plan.commonality is not None
+        assert plan.commonality.costs_minor <= plan.commonality.saves_minor
+        used.append(plan.commonality.together.part_numbers)
+    assert used == sorted(used, reverse=True)
+    assert used[-1] < used[0]
+
+
+def test_planning_a_station_stops_when_asked(catalogue: CatalogueStore, us_tables: RuleTables) -> None:
+    class Impatient:
+        def on_progress(self, done: int, total: int) -> None:
+            pass
+
+        def should_stop(self) -> bool:
+            return True
+
+    with pytest.raises(Cancelled):
+        plan_refit(station(("car",), (1,)), us_tables, catalogue, progress=Impatient())
