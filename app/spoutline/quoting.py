@@ -131,6 +131,12 @@ class QuotingDesk:
         )
         return quote(survey, terms, sources, origin=origin, logo=logo, progress=progress)
 
+    def check_prices(self, quotation: Quotation) -> None:
+        """Raise ``InputFault`` naming every part without a price for which nobody answers."""
+        from spoutline.book.quotations import check_prices
+
+        check_prices(quotation)
+
     # papers
 
     def pdf(self, quotation: Quotation, revision: int, display: Display) -> bytes:

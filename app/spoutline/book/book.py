@@ -11,6 +11,7 @@ from sqlalchemy.orm import Session
 
 from spoutline.book.engine import book_engine, shown_url, store_faults
 from spoutline.book.programmes import Programmes
+from spoutline.book.quotations import QuotationBook
 from spoutline.book.records import RevisionEntry, SettingName, StaleSurvey, StoredSurvey, SurveyEntry
 from spoutline.book.schema import bring_up_to_date
 from spoutline.book.survey_text import survey_from_json
@@ -148,6 +149,10 @@ class Book:
         with self._writing() as session:
             session.merge(SettingRow(name=name.value, value=value))
             session.commit()
+
+    def quotations(self) -> QuotationBook:
+        """Return the quotations of this book."""
+        return QuotationBook(self._engine, self._url, self._now)
 
     @contextmanager
     def _reading(self) -> Iterator[Session]:

@@ -67,7 +67,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     quoted = desk.quote(survey, terms, display, logo=logo, progress=TerminalProgress())
     quotation = quoted.quotation
     if not arguments.draft:
-        refuse_open_prices(quotation)
+        desk.check_prices(quotation)
     contents = {
         "--pdf": lambda: desk.pdf(quotation, _FIRST_REVISION, display),
         "--xlsx": lambda: desk.workbook(quotation, _FIRST_REVISION, display),
@@ -77,18 +77,6 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     }
     write_whole({path: contents[name]() for name, path in outputs.items()})
     return _outcome(quotation)
-
-
-def refuse_open_prices(quotation: Quotation) -> None:
-    """Raise ``InputFault`` naming every part without a price for which nobody answers."""
-    found: dict[str, InputProblem] = {}
-    for _, line in quotation.open_lines:
-        reason = line.gap.value.replace("_", " ") if line.gap else "no price"
-        detail = f" ({line.gap_detail})" if line.gap_detail else ""
-        wanted = "add it to a price list, or to [[overrides]] of the terms with the name of who answers for it"
-        found[line.part_number] = InputProblem("", line.part_number, f"{reason}{detail}", wanted)
-    if found:
-        raise InputFault(tuple(found[number] for number in sorted(found)))
 
 
 def _option(number: int, count: int) -> int:

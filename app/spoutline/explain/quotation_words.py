@@ -41,6 +41,7 @@ class QuotationWord(StrEnum):
     PART_NUMBERS = "part_numbers"
     DRIVE_OFFS_YEAR = "drive_offs_year"
     DRIVE_OFFS_YEARS = "drive_offs_years"
+    YEARS = "years"
     TOTAL_WITH_DRIVE_OFFS = "total_with_drive_offs"
     DRIVE_OFFS_NOTE = "drive_offs_note"
     LINE = "line"

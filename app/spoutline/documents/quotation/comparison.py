@@ -73,7 +73,7 @@ def _drive_off_rows(options: Sequence[QuotedOption], currency: str, story: Story
         return option.drive_offs or first
 
     yield _row(story.word(Word.DRIVE_OFFS_YEAR), options, lambda option: of(option).per_year, currency, story)
-    years = f"{story.word(Word.DRIVE_OFFS_YEARS)} {first.years}"
+    years = f"{story.word(Word.DRIVE_OFFS_YEARS)} {first.years} {story.word(Word.YEARS)}"
     yield _row(years, options, lambda option: of(option).over_years, currency, story)
     both = story.word(Word.TOTAL_WITH_DRIVE_OFFS)
     row = _row(both, options, lambda option: option.total + of(option).over_years, currency, story)

@@ -60,10 +60,10 @@ def _lines(option: QuotedOption, currency: str, story: Story) -> Table:
         Column(story.word(Word.LINE), 0.4, _RIGHT),
         Column(story.word(Word.PART_NUMBER), 1.1),
         Column(story.word(Word.PART_NAME), 2.8),
-        Column(story.word(Word.FITTED), 0.6, _RIGHT),
-        Column(story.word(Word.SPARES), 0.6, _RIGHT),
+        Column(story.word(Word.FITTED), 0.65, _RIGHT),
+        Column(story.word(Word.SPARES), 0.72, _RIGHT),
         Column(story.word(Word.PACK_REST), 0.6, _RIGHT),
-        Column(story.word(Word.ORDERED), 0.75, _RIGHT),
+        Column(story.word(Word.ORDERED), 0.82, _RIGHT),
         Column(f"{story.word(Word.UNIT_PRICE)}, {currency}", 1.0, _RIGHT),
         Column(f"{story.word(Word.AMOUNT)}, {currency}", 1.1, _RIGHT),
     )

@@ -1,0 +1,63 @@
+"""What the book hands out about quotations, and the refusals of a stale or impossible step."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, datetime
+
+from spoutline.model.quotation import Quotation, QuotationStatus
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class QuotationEntry:
+    """One line of the list of quotations; ``changed_at`` is in UTC."""
+
+    id: int
+    number: str
+    customer: str
+    site: str
+    status: QuotationStatus
+    revision: int
+    valid_to: date
+    changed_at: datetime
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StoredQuotation:
+    """A quotation as the book holds it; ``version`` counts every change from 1."""
+
+    id: int
+    revision: int
+    version: int
+    status: QuotationStatus
+    quotation: Quotation
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class QuotationEvent:
+    """One step in the life of a quotation; ``at`` is in UTC."""
+
+    revision: int
+    status: QuotationStatus
+    at: datetime
+    by: str
+    note: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class IssuedPapers:
+    """The papers of an issued revision, byte for byte as they were sent."""
+
+    pdf: bytes
+    workbook: bytes
+
+
+class StaleQuotation(Exception):
+    """Somebody changed the quotation in the meantime; ``stored`` is what the book holds now. Nothing was written."""
+
+    def __init__(self, stored: StoredQuotation) -> None:
+        self.stored = stored
+        super().__init__(
+            f"The quotation {stored.quotation.terms.heading.number} was changed by somebody else in the meantime "
+            f"(it is now {stored.status}, revision {stored.revision}). Nothing was overwritten."
+        )

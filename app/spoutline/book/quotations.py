@@ -1,0 +1,302 @@
+"""The store of quotations: drafts that change, revisions that stay, and the steps between them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
+from datetime import UTC, date, datetime
+
+from pydantic import ValidationError
+from sqlalchemy import ColumnElement, Engine, delete, or_, select, update
+from sqlalchemy.orm import Session
+
+from spoutline.book.engine import shown_url, store_faults
+from spoutline.book.quotation_records import (
+    IssuedPapers,
+    QuotationEntry,
+    QuotationEvent,
+    StaleQuotation,
+    StoredQuotation,
+)
+from spoutline.book.quotation_tables import (
+    QuotationEventRow,
+    QuotationPartRow,
+    QuotationRevisionRow,
+    QuotationRow,
+)
+from spoutline.model.faults import InputFault, InputProblem, StoreFault
+from spoutline.model.quotation import Quotation, QuotationStatus
+from spoutline.model.quotation_life import OPEN, check_step
+
+
+class QuotationBook:
+    """Quotations by id. Safe to call from several threads and processes; every step is on disk when it returns.
+
+    Each changing method takes the quotation as its caller knows it and raises ``StaleQuotation`` where the book holds a
+    newer one, and ``InputFault`` where the step is none that a quotation takes.
+    """
+
+    def __init__(self, engine: Engine, url: str, now: Callable[[], datetime]) -> None:
+        self._engine = engine
+        self._url = url
+        self._now = now
+
+    # reading
+
+    def entries(self, text: str = "", status: QuotationStatus | None = None) -> tuple[QuotationEntry, ...]:
+        """Return quotations, last changed first, where number, customer, site or a part holds each word of ``text``."""
+        conditions: list[ColumnElement[bool]] = []
+        for word in text.casefold().split():
+            with_part = select(QuotationPartRow.quotation_id).where(
+                QuotationPartRow.revision == QuotationRow.revision,
+                QuotationPartRow.part_number.icontains(word, autoescape=True),
+            )
+            named = QuotationRow.search_text.contains(word, autoescape=True)
+            conditions.append(or_(named, QuotationRow.id.in_(with_part)))
+        if status is not None:
+            conditions.append(QuotationRow.status == status.value)
+        query = select(QuotationRow).where(*conditions)
+        with self._reading() as session:
+            rows = session.scalars(query.order_by(QuotationRow.changed_at.desc(), QuotationRow.id.desc()))
+            return tuple(_entry(row) for row in rows)
+
+    def stored(self, quotation_id: int) -> StoredQuotation:
+        """Return the newest revision of a quotation; raise ``InputFault`` where there is none."""
+        with self._reading() as session:
+            return self._stored(session, self._row(session, quotation_id))
+
+    def at_revision(self, quotation_id: int, revision: int) -> Quotation:
+        """Return a quotation as it was at a revision; raise ``InputFault`` where there is none."""
+        with self._reading() as session:
+            return self._read(self._revision(session, quotation_id, revision))
+
+    def papers(self, quotation_id: int, revision: int) -> IssuedPapers:
+        """Return the papers of a revision as they were issued; raise ``InputFault`` where it was not."""
+        with self._reading() as session:
+            row = self._revision(session, quotation_id, revision)
+            if row.pdf is None or row.workbook is None:
+                wanted = "only an issued revision has papers to print again"
+                raise InputFault((InputProblem("", "revision", str(revision), wanted),))
+            return IssuedPapers(pdf=row.pdf, workbook=row.workbook)
+
+    def events(self, quotation_id: int) -> tuple[QuotationEvent, ...]:
+        """Return the steps of a quotation, oldest first."""
+        query = (
+            select(QuotationEventRow)
+            .where(QuotationEventRow.quotation_id == quotation_id)
+            .order_by(QuotationEventRow.id)
+        )
+        with self._reading() as session:
+            return tuple(
+                QuotationEvent(
+                    revision=row.revision,
+                    status=QuotationStatus(row.status),
+                    at=row.at.replace(tzinfo=UTC),
+                    by=row.by,
+                    note=row.note,
+                )
+                for row in session.scalars(query)
+            )
+
+    def open_quotations(self) -> tuple[StoredQuotation, ...]:
+        """Return the drafts and the issued quotations with their documents, by id."""
+        query = select(QuotationRow).where(QuotationRow.status.in_(sorted(OPEN))).order_by(QuotationRow.id)
+        with self._reading() as session:
+            return tuple(self._stored(session, row) for row in session.scalars(query))
+
+    # the life of a quotation
+
+    def create(self, quotation: Quotation, by: str = "") -> StoredQuotation:
+        """Add a draft as revision 1."""
+        with self._writing() as session:
+            now = self._stamp()
+            row = QuotationRow(revision=1, version=1, status=QuotationStatus.DRAFT.value, created_at=now)
+            _describe(row, quotation, now)
+            session.add(row)
+            session.flush()
+            session.add(QuotationRevisionRow(quotation_id=row.id, revision=1, document=quotation.model_dump_json()))
+            self._note_parts(session, row, quotation)
+            self._note(session, row, by, "")
+            session.commit()
+            return self._stored(session, row)
+
+    def save_draft(self, stored: StoredQuotation, quotation: Quotation, by: str = "") -> StoredQuotation:
+        """Replace a draft."""
+        with self._step(stored, QuotationStatus.DRAFT, only_from=QuotationStatus.DRAFT) as (session, row):
+            _describe(row, quotation, self._stamp())
+            self._revision(session, row.id, row.revision).document = quotation.model_dump_json()
+            self._note_parts(session, row, quotation)
+            self._note(session, row, by, "")
+            session.commit()
+            return self._stored(session, row)
+
+    def issue(self, stored: StoredQuotation, papers: IssuedPapers, by: str) -> StoredQuotation:
+        """Issue a draft with its papers; raise ``InputFault`` naming every price that blocks it."""
+        _check_name(by)
+        with self._step(stored, QuotationStatus.ISSUED) as (session, row):
+            revision = self._revision(session, row.id, row.revision)
+            check_prices(self._read(revision))
+            revision.issued_at, revision.pdf, revision.workbook = self._stamp(), papers.pdf, papers.workbook
+            self._note(session, row, by, "")
+            session.commit()
+            return self._stored(session, row)
+
+    def answer(self, stored: StoredQuotation, answer: QuotationStatus, by: str, note: str = "") -> StoredQuotation:
+        """Note that the customer accepted or declined."""
+        _check_name(by)
+        if answer not in (QuotationStatus.ACCEPTED, QuotationStatus.DECLINED):
+            wanted = f"an answer is {QuotationStatus.ACCEPTED} or {QuotationStatus.DECLINED}"
+            raise InputFault((InputProblem("", "answer", answer.value, wanted),))
+        with self._step(stored, answer) as (session, row):
+            self._note(session, row, by, note)
+            session.commit()
+            return self._stored(session, row)
+
+    def revise(self, stored: StoredQuotation, quotation: Quotation, by: str) -> StoredQuotation:
+        """Open a new revision, a draft, of a quotation that was issued, declined or has expired."""
+        if stored.status is QuotationStatus.DRAFT:
+            wanted = "this is a draft still; save over it"
+            raise InputFault((InputProblem("", "status", stored.status.value, wanted),))
+        with self._step(stored, QuotationStatus.DRAFT) as (session, row):
+            row.revision += 1
+            _describe(row, quotation, self._stamp())
+            session.add(
+                QuotationRevisionRow(quotation_id=row.id, revision=row.revision, document=quotation.model_dump_json())
+            )
+            self._note_parts(session, row, quotation)
+            self._note(session, row, by, "")
+            session.commit()
+            return self._stored(session, row)
+
+    def expire(self, today: date) -> tuple[int, ...]:
+        """Let every issued quotation expire whose last day lies before ``today``; return their ids."""
+        late = (QuotationRow.status == QuotationStatus.ISSUED.value, QuotationRow.valid_to < today)
+        with self._writing() as session:
+            rows = session.scalars(select(QuotationRow).where(*late).order_by(QuotationRow.id)).all()
+            for row in rows:
+                row.status = QuotationStatus.EXPIRED.value
+                row.version += 1
+                row.changed_at = self._stamp()
+                self._note(session, row, "", "")
+            session.commit()
+            return tuple(row.id for row in rows)
+
+    # inside
+
+    @contextmanager
+    def _reading(self) -> Iterator[Session]:
+        with store_faults(self._url), Session(self._engine) as session:
+            yield session
+
+    @contextmanager
+    def _writing(self) -> Iterator[Session]:
+        engine = self._engine.execution_options(writes=True)
+        with store_faults(self._url), Session(engine, expire_on_commit=False) as session:
+            yield session
+
+    @contextmanager
+    def _step(
+        self, stored: StoredQuotation, wanted: QuotationStatus, only_from: QuotationStatus | None = None
+    ) -> Iterator[tuple[Session, QuotationRow]]:
+        """Yield a unit of work on the row, status and version moved on already; nothing is kept unless committed."""
+        with self._writing() as session:
+            change = (
+                update(QuotationRow)
+                .where(QuotationRow.id == stored.id, QuotationRow.version == stored.version)
+                .values(version=stored.version + 1, status=wanted.value, changed_at=self._stamp())
+                .returning(QuotationRow.id)
+            )
+            if session.execute(change).first() is None:
+                raise StaleQuotation(self._stored(session, self._row(session, stored.id)))
+            check_step(stored.status, wanted)
+            if only_from is not None and stored.status is not only_from:
+                wanted_text = f"only a {only_from} can be saved over; revise the quotation instead"
+                raise InputFault((InputProblem("", "status", stored.status.value, wanted_text),))
+            yield session, self._row(session, stored.id)
+
+    def _row(self, session: Session, quotation_id: int) -> QuotationRow:
+        row = session.get(QuotationRow, quotation_id, populate_existing=True)
+        if row is None:
+            raise InputFault((InputProblem("", "quotation", str(quotation_id), "the book holds no such quotation"),))
+        return row
+
+    def _revision(self, session: Session, quotation_id: int, revision: int) -> QuotationRevisionRow:
+        row = session.get(QuotationRevisionRow, (quotation_id, revision))
+        if row is None:
+            raise InputFault((InputProblem("", "revision", str(revision), "the book holds no such revision"),))
+        return row
+
+    def _stored(self, session: Session, row: QuotationRow) -> StoredQuotation:
+        return StoredQuotation(
+            id=row.id,
+            revision=row.revision,
+            version=row.version,
+            status=QuotationStatus(row.status),
+            quotation=self._read(self._revision(session, row.id, row.revision)),
+        )
+
+    def _read(self, row: QuotationRevisionRow) -> Quotation:
+        try:
+            return Quotation.model_validate_json(row.document)
+        except ValidationError as fault:
+            raise StoreFault(
+                f"Quotation {row.quotation_id}, revision {row.revision}, in {shown_url(self._url)} cannot be read by "
+                f"this version of the program ({fault.error_count()} faults). Its issued papers can still be printed."
+            ) from fault
+
+    def _note_parts(self, session: Session, row: QuotationRow, quotation: Quotation) -> None:
+        here = (QuotationPartRow.quotation_id == row.id, QuotationPartRow.revision == row.revision)
+        session.execute(delete(QuotationPartRow).where(*here))
+        numbers: Sequence[str] = quotation.part_numbers
+        session.add_all(
+            QuotationPartRow(quotation_id=row.id, revision=row.revision, part_number=number) for number in numbers
+        )
+
+    def _note(self, session: Session, row: QuotationRow, by: str, note: str) -> None:
+        session.add(
+            QuotationEventRow(
+                quotation_id=row.id, revision=row.revision, status=row.status, at=self._stamp(), by=by, note=note
+            )
+        )
+
+    def _stamp(self) -> datetime:
+        return self._now().astimezone(UTC).replace(tzinfo=None)
+
+
+def check_prices(quotation: Quotation) -> None:
+    """Raise ``InputFault`` naming every part without a price for which nobody answers."""
+    found: dict[str, InputProblem] = {}
+    for _, line in quotation.open_lines:
+        reason = line.gap.value.replace("_", " ") if line.gap else "no price"
+        detail = f" ({line.gap_detail})" if line.gap_detail else ""
+        wanted = "add it to a price list, or to [[overrides]] of the terms with the name of who answers for it"
+        found[line.part_number] = InputProblem("", line.part_number, f"{reason}{detail}", wanted)
+    if found:
+        raise InputFault(tuple(found[number] for number in sorted(found)))
+
+
+def _check_name(by: str) -> None:
+    if not by.strip():
+        raise InputFault((InputProblem("", "by", "nothing", "the name of the person who takes this step is needed"),))
+
+
+def _describe(row: QuotationRow, quotation: Quotation, now: datetime) -> None:
+    heading, site = quotation.terms.heading, quotation.pins.survey.site
+    row.number, row.customer, row.site = heading.number, quotation.terms.customer.name, site.name
+    row.search_text = f"{row.number}\n{row.customer}\n{row.site}".casefold()
+    row.survey_id = quotation.pins.survey_id
+    row.valid_to = quotation.valid_to
+    row.changed_at = now
+
+
+def _entry(row: QuotationRow) -> QuotationEntry:
+    return QuotationEntry(
+        id=row.id,
+        number=row.number,
+        customer=row.customer,
+        site=row.site,
+        status=QuotationStatus(row.status),
+        revision=row.revision,
+        valid_to=row.valid_to,
+        changed_at=row.changed_at.replace(tzinfo=UTC),
+    )

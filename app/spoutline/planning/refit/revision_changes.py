@@ -1,0 +1,143 @@
+"""What changed between two revisions of a quotation."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import StrEnum
+
+from pydantic import BaseModel
+
+from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption
+
+
+class Changed(StrEnum):
+    """What kind of thing differs."""
+
+    OPTION_ADDED = "option_added"
+    OPTION_DROPPED = "option_dropped"
+    PART_ADDED = "part_added"
+    PART_DROPPED = "part_dropped"
+    QUANTITY = "quantity"
+    UNIT_PRICE = "unit_price"
+    TOTAL = "total"
+    POSITION_SET = "position_set"
+    TERMS = "terms"
+    SURVEY = "survey"
+    CATALOGUE = "catalogue"
+    RULES = "rules"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RevisionChange:
+    """One difference; ``before`` and ``after`` as text, empty where there was or is nothing."""
+
+    changed: Changed
+    option: str
+    subject: str
+    before: str
+    after: str
+
+
+def revision_changes(before: Quotation, after: Quotation) -> tuple[RevisionChange, ...]:
+    """Return every difference of content between two revisions, sources first, then option by option."""
+    return (*_sources(before, after), *_terms(before, after), *_options(before, after))
+
+
+def _sources(before: Quotation, after: Quotation) -> Iterator[RevisionChange]:
+    for changed, subject, old, new in (
+        (Changed.SURVEY, "fingerprint", before.pins.survey_fingerprint, after.pins.survey_fingerprint),
+        (Changed.CATALOGUE, "edition", before.pins.catalogue_edition, after.pins.catalogue_edition),
+        (Changed.RULES, "edition", before.pins.rules_edition, after.pins.rules_edition),
+        (Changed.RULES, "jurisdiction", before.pins.jurisdiction_id, after.pins.jurisdiction_id),
+    ):
+        if old != new:
+            yield RevisionChange(changed=changed, option="", subject=subject, before=old, after=new)
+
+
+def _terms(before: Quotation, after: Quotation) -> Iterator[RevisionChange]:
+    old, new = _flat(before.terms), _flat(after.terms)
+    for field in sorted(old.keys() | new.keys()):
+        if old.get(field, "") != new.get(field, ""):
+            yield RevisionChange(
+                changed=Changed.TERMS, option="", subject=field, before=old.get(field, ""), after=new.get(field, "")
+            )
+
+
+def _flat(value: object, path: str = "") -> dict[str, str]:
+    """Return every leaf of a document by its path."""
+    if isinstance(value, BaseModel):
+        pairs = [(f"{path}.{name}" if path else name, getattr(value, name)) for name in type(value).model_fields]
+    elif isinstance(value, tuple):
+        pairs = [(f"{path}[{number}]", item) for number, item in enumerate(value)]
+    else:
+        return {} if value is None else {path: str(value)}
+    found: dict[str, str] = {}
+    for name, item in pairs:
+        found.update(_flat(item, name))
+    return found
+
+
+def _options(before: Quotation, after: Quotation) -> Iterator[RevisionChange]:
+    old = {option.title: option for option in before.options}
+    new = {option.title: option for option in after.options}
+    for title, option in old.items():
+        if title not in new:
+            yield RevisionChange(
+                changed=Changed.OPTION_DROPPED, option=title, subject=title, before=f"{option.total:f}", after=""
+            )
+    for title, option in new.items():
+        if title in old:
+            yield from _option(old[title], option)
+        else:
+            yield RevisionChange(
+                changed=Changed.OPTION_ADDED, option=title, subject=title, before="", after=f"{option.total:f}"
+            )
+
+
+def _option(before: QuotedOption, after: QuotedOption) -> Iterator[RevisionChange]:
+    old = {line.part_number: line for line in before.lines}
+    new = {line.part_number: line for line in after.lines}
+    for number in sorted(old.keys() | new.keys()):
+        yield from _line(after.title, number, old.get(number), new.get(number))
+    sets = {position.label: " ".join(position.part_numbers) for position in before.positions}
+    now = {position.label: " ".join(position.part_numbers) for position in after.positions}
+    for label in dict.fromkeys((*sets, *now)):
+        if sets.get(label, "") != now.get(label, ""):
+            yield RevisionChange(
+                changed=Changed.POSITION_SET,
+                option=after.title,
+                subject=label,
+                before=sets.get(label, ""),
+                after=now.get(label, ""),
+            )
+    if before.total != after.total:
+        yield RevisionChange(
+            changed=Changed.TOTAL,
+            option=after.title,
+            subject=after.title,
+            before=f"{before.total:f}",
+            after=f"{after.total:f}",
+        )
+
+
+def _line(option: str, number: str, old: QuotedLine | None, new: QuotedLine | None) -> Iterator[RevisionChange]:
+    if old is None and new is not None:
+        yield RevisionChange(
+            changed=Changed.PART_ADDED, option=option, subject=number, before="", after=str(new.ordered)
+        )
+    elif new is None and old is not None:
+        yield RevisionChange(
+            changed=Changed.PART_DROPPED, option=option, subject=number, before=str(old.ordered), after=""
+        )
+    elif old is not None and new is not None:
+        for changed, was, now in (
+            (Changed.QUANTITY, str(old.ordered), str(new.ordered)),
+            (Changed.UNIT_PRICE, _price(old), _price(new)),
+        ):
+            if was != now:
+                yield RevisionChange(changed=changed, option=option, subject=number, before=was, after=now)
+
+
+def _price(line: QuotedLine) -> str:
+    return "" if line.unit_price is None else f"{line.unit_price:f}"
