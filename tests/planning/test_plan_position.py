@@ -153,8 +153,8 @@ def test_pinned_part_that_cannot_serve_is_a_conflict_with_the_decision(desk: Des
     truck_nozzle = numbers(plan(TRUCK, desk))[-1]
     conflict = plan(deciding(CAR, pinned=(truck_nozzle,)), desk).conflict
     assert conflict is not None
-    assert RequirementId.DECISION in conflict.requirements
-    assert len(conflict.requirements) > 1
+    assert conflict.requirements == (RequirementId.DECISION,)
+    assert [one.requirement for one in conflict.relaxations] == [RequirementId.DECISION]
 
 
 def test_lead_time_decision_limits_every_part(desk: Desk) -> None:

@@ -88,3 +88,17 @@ def test_a_vapour_return_that_nothing_joins_is_capped() -> None:
     conversion = position(vapour_today=VapourStatus.BALANCE, outlet=Outlet(vapour_return_available=True))
     assert needs(plain_set(), derived(conversion))[PartKind.CAP].reason is AccessoryReason.VAPOUR_PORT_CAP
     assert PartKind.CAP not in needs(plain_set(), derived(position()))
+
+
+def test_a_diesel_label_does_not_name_kerosene() -> None:
+    # ASTM D3699 kerosene and D396 fuel oil are liquids of their own (UL 2586B 1.3 names them separately).
+    classes = frozenset({ListingClass.B5})
+    need = AccessoryNeed(
+        kind=PartKind.LABEL,
+        reason=AccessoryReason.CLASS_LABEL,
+        quantity=1,
+        listing_class=ListingClass.B5,
+        label_family=LiquidFamily.KEROSENE,
+    )
+    assert not need.is_met_by(accessory(PartKind.LABEL, label_classes=classes))
+    assert need.is_met_by(accessory(PartKind.LABEL, label_classes=classes, label_family=LiquidFamily.KEROSENE))

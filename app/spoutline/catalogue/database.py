@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from sqlalchemy.pool import ConnectionPoolEntry
 
 VERSION_TABLE = "catalogue_version"
-NEWEST = "catalogue_0001"
+NEWEST = "catalogue_0002"
 MIGRATIONS = Path(__file__).parent / "migrations"
 _BUSY_TIMEOUT_MS = 30_000  # a first compile by another window takes about a second
 

@@ -353,6 +353,9 @@ class AccessoryRow(PartRow):
     fits_max_mm: float | None = Field(None, gt=0, le=200, description="greatest diameter that it fits, mm")
     label_classes: ListingCells = Field((), description="classes that a label names, separated by blanks")
     label_def: YesNo = Field(description="label for DEF, yes or no")
+    label_family: LiquidFamily | None = Field(
+        None, description="kerosene or fuel_oil where the label names it; empty for gasoline and diesel"
+    )
 
     @property
     def part_kind(self) -> PartKind:
@@ -407,6 +410,7 @@ class AccessoryRow(PartRow):
                 fits_diameter_maximum_m=_metres(self.fits_max_mm),
                 label_classes=frozenset(self.label_classes),
                 label_def=self.label_def,
+                label_family=self.label_family,
             ),
         )
 

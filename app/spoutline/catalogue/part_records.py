@@ -318,4 +318,5 @@ def _accessory(row: Row[Any] | None, label_classes: Iterable[str]) -> AccessoryD
         fits_diameter_maximum_m=row.fits_diameter_maximum_m,
         label_classes=frozenset(map(ListingClass, label_classes)),
         label_def=row.label_def,
+        label_family=LiquidFamily(row.label_family) if row.label_family else None,
     )

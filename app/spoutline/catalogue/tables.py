@@ -234,6 +234,7 @@ class AccessoryRecord(CatalogueTable):
     fits_diameter_minimum_m: Mapped[float | None]
     fits_diameter_maximum_m: Mapped[float | None]
     label_def: Mapped[bool]
+    label_family: Mapped[str | None] = mapped_column(String(WORD_LENGTH))
 
 
 class LabelClassRow(CatalogueTable):

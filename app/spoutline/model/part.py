@@ -145,6 +145,7 @@ class AccessoryData:
     fits_diameter_maximum_m: float | None
     label_classes: frozenset[ListingClass]
     label_def: bool
+    label_family: LiquidFamily | None = None  # None: gasoline or diesel, as the class says
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -69,6 +69,10 @@ class _Ports:
         }
 
 
+# design flow, above the breakaway, drive-off counts, objective, regrets weigh
+_Counting = tuple[float, bool, bool, Objective | Load, bool]
+
+
 class ChainSearch:
     """All searches for one position draw on the same judged pool and the same figures, worked out once per part."""
 
@@ -79,6 +83,7 @@ class ChainSearch:
         self._ports = _Ports()
         self._start = self._ports.number(requirement.outlet)
         self._by_number: dict[str, Part] = {}
+        self._made: dict[_Counting, dict[tuple[Slot, str], Item]] = {}
 
     def sets(self, wish: Wish, listener: Listener | None = None) -> Iterator[HangingSet]:
         """Yield the sets that keep every limit of ``wish``, best objective first.
@@ -129,35 +134,42 @@ class ChainSearch:
         for depth, slot in enumerate(chain):
             fittings = between if depth else between + self._allowed(Slot.SPLITTER, wish)
             above = self.model.is_above_breakaway(depth)
-            yield Layer("", tuple(self._items(fittings, wish, flow_m3_s, depth=depth, above=above)), optional=True)
+            yield Layer("", tuple(self._items(fittings, wish, flow_m3_s, above=above)), optional=True)
             nozzles_flow = flow_m3_s if slot is Slot.NOZZLE else None
             parts = [
                 candidate
                 for candidate in self._allowed(slot, wish)
                 if nozzles_flow is None or self.model.design_flow_m3_s(candidate.part) == nozzles_flow
             ]
-            yield Layer(slot, tuple(self._items(parts, wish, flow_m3_s, depth=depth, above=above)))
+            yield Layer(slot, tuple(self._items(parts, wish, flow_m3_s, above=above)))
 
-    def _items(
-        self, candidates: list[JudgedPart], wish: Wish, flow_m3_s: float, *, depth: int, above: bool
-    ) -> Iterator[Item]:
+    def _items(self, candidates: list[JudgedPart], wish: Wish, flow_m3_s: float, *, above: bool) -> Iterator[Item]:
+        """Yield the items of the parts that have the ports of their slot, each made once per way of counting."""
         drive_off = RequirementId.DRIVE_OFF in wish.lines
+        made = self._made.setdefault((flow_m3_s, above, drive_off, wish.objective, wish.regrets_weigh), {})
         for candidate in candidates:
             part = candidate.part
             if part.inlet is None or (part.outlet is None) is not (candidate.slot is Slot.NOZZLE):
                 continue
-            figures = self.model.figures(part, candidate.slot, flow_m3_s)
-            self._by_number[part.number] = part
-            strength = figures.pull_strength_n
-            yield Item(
-                part.number,
-                self._cost(candidate, wish, figures, above=above),
-                self._ports.number(part.inlet),
-                NO_PORT if part.outlet is None else self._ports.number(part.outlet),
-                figures.loads(above_breakaway=above),
-                bears=(0.0 if strength is None else strength) if drive_off else math.inf,
-                demands=figures.pull_demand_n if drive_off else 0.0,
-            )
+            key = (candidate.slot, part.number)
+            if key not in made:
+                made[key] = self._item(candidate, wish, flow_m3_s, above=above, drive_off=drive_off)
+            yield made[key]
+
+    def _item(self, candidate: JudgedPart, wish: Wish, flow_m3_s: float, *, above: bool, drive_off: bool) -> Item:
+        part = candidate.part
+        figures = self.model.figures(part, candidate.slot, flow_m3_s)
+        self._by_number[part.number] = part
+        strength = figures.pull_strength_n
+        return Item(
+            part.number,
+            self._cost(candidate, wish, figures, above=above),
+            NO_PORT if part.inlet is None else self._ports.number(part.inlet),
+            NO_PORT if part.outlet is None else self._ports.number(part.outlet),
+            figures.loads(above_breakaway=above),
+            bears=(0.0 if strength is None else strength) if drive_off else math.inf,
+            demands=figures.pull_demand_n if drive_off else 0.0,
+        )
 
     def _cost(self, candidate: JudgedPart, wish: Wish, figures: LoadFigures, *, above: bool) -> int:
         part = candidate.part

@@ -9,13 +9,13 @@ from spoutline.model.finding import Severity
 from spoutline.model.plan import Conflict, Exclusion, HangingSet, Relaxation
 from spoutline.model.requirement import RequirementId
 from spoutline.planning.assembly import ChainSearch, Wish
-from spoutline.planning.loads import SetLimit
+from spoutline.planning.loads import Load, SetLimit
 from spoutline.planning.pool import JudgedPart
 from spoutline.rules.registry import rule_of
 from spoutline.search.conflicts import minimal_conflict
 
-# What a person can least change stands first, so that a conflict is told in terms of what can be changed last.
-_HARDEST_FIRST = (
+# What no answer of a person changes: it holds while the other lines are asked, unless it is itself in conflict.
+_GIVEN = (
     RequirementId.CHAIN,
     RequirementId.JOINTS,
     RequirementId.LISTING_CLASS,
@@ -25,20 +25,23 @@ _HARDEST_FIRST = (
     RequirementId.LIQUID_SERVICE,
     RequirementId.SPOUT,
     RequirementId.FILLER,
-    RequirementId.OPERATION,
-    RequirementId.NO_PRESSURE_DEVICE,
-    RequirementId.CONTINUITY,
-    RequirementId.RESISTANCE,
-    RequirementId.SEPARATION_FORCE,
-    RequirementId.SERVICE_LOAD,
-    RequirementId.DRIVE_OFF,
-    RequirementId.BREAKAWAY_PLACE,
-    RequirementId.ENHANCED_CONVENTIONAL,
-    RequirementId.LOW_PERMEATION,
     RequirementId.PATH,
     RequirementId.VAPOUR_PARTS,
+    RequirementId.OPERATION,
+    RequirementId.CONTINUITY,
+    RequirementId.SEPARATION_FORCE,
+    RequirementId.BREAKAWAY_PLACE,
     RequirementId.PRESSURE,
     RequirementId.TEMPERATURE,
+)
+# What a person, a site or a jurisdiction can change, the hardest first.
+_CHANGEABLE = (
+    RequirementId.NO_PRESSURE_DEVICE,
+    RequirementId.RESISTANCE,
+    RequirementId.SERVICE_LOAD,
+    RequirementId.DRIVE_OFF,
+    RequirementId.ENHANCED_CONVENTIONAL,
+    RequirementId.LOW_PERMEATION,
     RequirementId.STATUS,
     RequirementId.HOSE_LENGTH,
     RequirementId.REACH,
@@ -54,6 +57,8 @@ _HARDEST_FIRST = (
     RequirementId.LEAD_TIME,
     RequirementId.DECISION,
 )
+_ALL = frozenset((*_GIVEN, *_CHANGEABLE))
+_FIXED = (RequirementId.CHAIN, RequirementId.JOINTS)  # nothing to relax: ports are what they are
 _NEAREST_SHOWN = 3
 _NUMBERS_SAY_ALL = (RequirementId.HOSE_LENGTH,)  # its part rule follows from the sum
 
@@ -72,8 +77,12 @@ class ConflictFinder:
         return self._known[lines]
 
     def conflict(self) -> Conflict | None:
-        """Return a minimal conflict with what it excludes and what would free a set; None where sets exist."""
-        members = minimal_conflict(_HARDEST_FIRST, lambda lines: self._best(lines) is not None)
+        """Return a minimal conflict with what it excludes and what would free a set; None where sets exist.
+
+        The conflict is minimal beside what is given: no member can go without freeing a set, the given lines held. A
+        conflict among the given lines themselves is told alone.
+        """
+        members = self._members(frozenset())
         if not members:
             return None
         return Conflict(
@@ -81,6 +90,13 @@ class ConflictFinder:
             exclusions=tuple(self._exclusions(members)),
             relaxations=tuple(self._relaxations(members)),
         )
+
+    def _members(self, given_up: frozenset[RequirementId]) -> tuple[RequirementId, ...]:
+        given = tuple(line for line in _GIVEN if line not in given_up)
+        if self._best(frozenset(given)) is None:
+            return minimal_conflict(given, lambda lines: self._best(lines) is not None)
+        changeable = tuple(line for line in _CHANGEABLE if line not in given_up)
+        return minimal_conflict(changeable, lambda lines: self._best(lines | frozenset(given)) is not None)
 
     def _exclusions(self, members: tuple[RequirementId, ...]) -> Iterator[Exclusion]:
         for slot, judged in self.search.pool.slots.items():
@@ -103,40 +119,35 @@ class ConflictFinder:
         return tuple(part.number for part in only[:_NEAREST_SHOWN])
 
     def _relaxations(self, members: tuple[RequirementId, ...]) -> Iterator[Relaxation]:
-        everything = frozenset(_HARDEST_FIRST)
         freed = False
         for line in members:
-            if line in (RequirementId.CHAIN, RequirementId.JOINTS):
+            if line in _FIXED:
                 continue
-            if self._best(everything - {line}) is not None:
+            if self._best(_ALL - {line}) is not None:
                 freed = True
-                yield self._relaxation(line, everything - {line}, ())
+                yield self._relaxation(line, _ALL - {line}, ())
         if not freed:
-            yield from self._joint_relaxations(members, everything)
+            yield from self._joint_relaxations(members)
 
-    def _joint_relaxations(
-        self, members: tuple[RequirementId, ...], everything: frozenset[RequirementId]
-    ) -> Iterator[Relaxation]:
+    def _joint_relaxations(self, members: tuple[RequirementId, ...]) -> Iterator[Relaxation]:
         """Go on from each member to the conflict that stands behind it, until the lines given up free a set."""
         for line in members:
-            if line in (RequirementId.CHAIN, RequirementId.JOINTS):
+            if line in _FIXED:
                 continue
             given_up = [line]
-            while self._best(everything - frozenset(given_up)) is None:
-                open_lines = tuple(one for one in _HARDEST_FIRST if one not in given_up)
-                behind = minimal_conflict(open_lines, lambda lines: self._best(lines) is not None)
-                softest = [one for one in behind if one not in (RequirementId.CHAIN, RequirementId.JOINTS)]
+            while self._best(_ALL - frozenset(given_up)) is None:
+                softest = [one for one in self._members(frozenset(given_up)) if one not in _FIXED]
                 if not softest:
                     break
                 given_up.append(softest[-1])
             else:
-                yield self._relaxation(line, everything - frozenset(given_up), tuple(given_up[1:]))
+                yield self._relaxation(line, _ALL - frozenset(given_up), tuple(given_up[1:]))
 
     def _relaxation(
         self, line: RequirementId, lines: frozenset[RequirementId], also: tuple[RequirementId, ...]
     ) -> Relaxation:
         best = self._best(lines)
-        limit = next((one for one in self.limits if one.requirement is line), None)
+        limit = next((one for one in self.limits if one.requirement is line and one.load is not Load.PINNED), None)
         if limit is None or (line not in _NUMBERS_SAY_ALL and self._uses_forbidden(best, line)):
             return _whole_line(line, best, also)
         nearest = self.search.cheapest(Wish(lines, self.limits, objective=limit.load))

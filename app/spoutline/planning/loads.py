@@ -28,6 +28,7 @@ from spoutline.rules.figures import (
     states_for,
 )
 from spoutline.rules.hanging import longest_at_rest_m, longest_in_use_m
+from spoutline.rules.hose_requirement import is_on_reel
 
 _BISECTED_M = 2e-4  # the longest chain on a cord is bisected; within this the full check arbitrates
 
@@ -48,6 +49,7 @@ class Load(IntEnum):
     OPENING_COLD = 10  # Pa lost upstream at the design flow, and the nozzle's opening pressure
     OPENING_HOT = 11
     PINNED = 12  # pinned parts present, negated
+    HOOK = 13  # m, negated: everything before the nozzle
 
 
 # Set checks on a should-line that the search bounds: such a check turns a set down while its line is in force.
@@ -72,7 +74,7 @@ class SetLimit:
 
     def shown(self, value: float) -> float:
         """Return a load sum as a person knows it: lower limits are kept as negated sums."""
-        return -value if self.load in (Load.REACH, Load.PINNED) else value
+        return -value if self.load in (Load.REACH, Load.PINNED, Load.HOOK) else value
 
 
 @dataclass(frozen=True, slots=True)
@@ -137,9 +139,17 @@ class LoadModel:
             yield SetLimit(Load.HOSE_LENGTH, RequirementId.HOSE_LENGTH, Severity.MUST, window.maximum, length)
         if window.minimum is not None:
             yield SetLimit(Load.REACH, RequirementId.REACH, Severity.MUST, -window.minimum, length)
+        if not is_on_reel(self.requirement.position):
+            hook = -self._way_to_hook_m()
+            yield SetLimit(Load.HOOK, RequirementId.GROUND_CLEARANCE, Severity.SHOULD, hook, length)
         longest = self._longest_clear_m()
         if longest is not None:
             yield SetLimit(Load.CLEARANCE, RequirementId.GROUND_CLEARANCE, Severity.SHOULD, longest, length)
+
+    def _way_to_hook_m(self) -> float:
+        """Return the straight way (m) from the outlet to the nozzle's hook: a shorter chain cannot be hung up."""
+        position = self.requirement.position
+        return math.hypot(position.hook.distance_m, position.outlet.height_m - position.hook.height_m)
 
     def _longest_clear_m(self) -> float | None:
         """Return the longest chain (m) that hangs clear at rest and in use; None where nothing hangs."""
@@ -212,13 +222,15 @@ class LoadModel:
             for loss in (self._loss(part, slot, kind, self.states.cold), self._loss(part, slot, kind, self.states.hot))
         ]
         opening = [self._opening(part, slot, flows.design, state) for state in self.states.both]
+        hanging_m = 0.0 if slot is Slot.NOZZLE else figures.hose_length_m + figures.rigid_length_m
         common = (
             figures.hose_length_m,
             -figures.reach_m,
-            0.0 if slot is Slot.NOZZLE else figures.hose_length_m + figures.rigid_length_m,
+            hanging_m,
             (figures.resistance_ohm or 0.0) + self.tables.jurisdiction.number(LimitId.BOND_JOINT),
         )
-        rest = (*losses, *opening, -1.0 if part.number in self.pinned else 0.0)
+        pinned = -1.0 if part.number in self.pinned else 0.0
+        rest = (*losses, *opening, pinned, -hanging_m)
         above, below = self._service(part, slot, figures)
         return LoadFigures(
             above=(*common, *above, *rest),

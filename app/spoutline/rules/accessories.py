@@ -15,6 +15,7 @@ from spoutline.model.survey import Retrieval
 from spoutline.rules.hose_requirement import is_on_reel
 from spoutline.rules.registry import AccessoryReason
 
+_NAMED_ON_LABELS = (LiquidFamily.KEROSENE, LiquidFamily.FUEL_OIL)  # judged by diesel classes, but not diesel
 _DIAMETER_TOLERANCE_M = 1e-9  # binary rounding of millimetres
 
 
@@ -32,6 +33,7 @@ class AccessoryNeed:
     diameter_m: float | None = None
     listing_class: ListingClass | None = None
     for_def: bool = False
+    label_family: LiquidFamily | None = None
     barred_materials: frozenset[Material] = frozenset()
 
     def is_met_by(self, part: Part) -> bool:
@@ -46,7 +48,9 @@ class AccessoryNeed:
         data = part.accessory
         if data is None:
             return False
-        return data.label_def if self.for_def else self.listing_class in data.label_classes
+        if self.for_def:
+            return data.label_def
+        return self.listing_class in data.label_classes and data.label_family is self.label_family
 
     def _stands_the_liquid(self, part: Part) -> bool:
         if self.listing_class is not None:
@@ -127,6 +131,7 @@ def _label(requirement: Requirement) -> AccessoryNeed:
         quantity=1,
         listing_class=requirement.listing_class,
         for_def=for_def,
+        label_family=requirement.liquid.family if requirement.liquid.family in _NAMED_ON_LABELS else None,
     )
 
 

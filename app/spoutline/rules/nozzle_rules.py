@@ -209,6 +209,18 @@ def takes_the_flow(look: Look) -> Iterator[Finding]:
         )
 
 
+def shuts_off_at_the_flow(look: Look) -> Iterator[Finding]:
+    """Ask: the shut-off works at a flow (m3/s) that the dispenser can give within the law. Source: part data."""
+    least = _nozzle(look).minimum_flow_m3_s
+    ceiling = flow_ceiling_m3_s(look.requirement, look.tables)
+    if least is not None and least > ceiling * (1.0 + 1e-9):
+        yield look.broken(
+            RuleId.NOZZLE_MINIMUM_FLOW,
+            Quantity("minimum_flow", least, Dimension.FLOW),
+            Quantity("flow_ceiling", ceiling, Dimension.FLOW),
+        )
+
+
 def states_its_flow_data(look: Look) -> Iterator[Finding]:
     """Ask: the least flow and the opening pressure are stated where they decide; unknown is never taken as zero."""
     data = _nozzle(look)
@@ -233,5 +245,6 @@ NOZZLE_RULES: tuple[PartRule, ...] = (
     shuts_without_pressure,
     enhanced_where_asked,
     takes_the_flow,
+    shuts_off_at_the_flow,
     states_its_flow_data,
 )

@@ -273,6 +273,14 @@ _NOZZLE: tuple[Rule, ...] = (
         facts=("maximum_flow", "flow_ceiling"),
     ),
     declared(
+        RuleId.NOZZLE_MINIMUM_FLOW,
+        Asked.NOZZLE_FLOW,
+        "The shut-off works at a flow that the dispenser gives",
+        "part data",
+        L.FLOW_GASOLINE_ROAD_MAX,
+        facts=("minimum_flow", "flow_ceiling"),
+    ),
+    declared(
         RuleId.NOZZLE_MINIMUM_FLOW_KNOWN,
         Asked.NOZZLE_FLOW,
         "The least flow for the shut-off is stated",

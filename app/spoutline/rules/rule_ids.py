@@ -110,6 +110,7 @@ class RuleId(StrEnum):
     NO_PRESSURE_DEVICE = "no_pressure_device"
     ENHANCED_CONVENTIONAL = "enhanced_conventional"
     NOZZLE_MAXIMUM_FLOW = "nozzle_maximum_flow"
+    NOZZLE_MINIMUM_FLOW = "nozzle_minimum_flow"
     NOZZLE_MINIMUM_FLOW_KNOWN = "nozzle_minimum_flow_known"
     NOZZLE_OPENING_PRESSURE_KNOWN = "nozzle_opening_pressure_known"
     FLOW_DATA_KNOWN = "flow_data_known"

@@ -55,11 +55,11 @@ BROKEN_MUSTS = [
     ("without built-in swivel", RuleId.HOSE_BUILT_IN_SWIVEL),
     ("only after 120 days", RuleId.PART_LEAD_TIME),
     ("too short to turn", RuleId.WHIP_LENGTH),
+    ("above 39 L/min", RuleId.NOZZLE_MINIMUM_FLOW),
 ]
 ADVISED_AGAINST = ["with bare aluminium", "with brass: advised", "with bronze: advised"]
 # no rule about the part alone: put into the set that the position gets, this one check fails
 FAILING_CHECKS = [
-    ("above 39 L/min", CheckId.NOZZLE_MINIMUM_FLOW),
     ("opens only at 230 kPa", CheckId.NOZZLE_OPENING_PRESSURE),
     ("though each metre passes", CheckId.RESISTANCE_TOTAL),
     ("bears only 900 N", CheckId.BREAKAWAY_DRIVE_OFF),
