@@ -9,7 +9,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QPushButton, QSplitter, QVBoxLayout, QWidget
 
-from spoutline.documents.totals import BillLine, site_lines, total_of
+from spoutline.documents.totals import BillLine, position_lines, site_lines, total_of
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.marks import tone_of_plan
 from spoutline.gui.models.node_tree import Node, NodeTree
@@ -67,7 +67,7 @@ class BillPage(QWidget):
         card.body.addWidget(self.state_label)
         self.total_label = plain_label("", "price")
         card.body.addWidget(self.total_label)
-        self.positions_model = NodeTree((tr("Position"), tr("Outcome"), tr("Set")), self)
+        self.positions_model = NodeTree((tr("Position"), tr("Outcome"), tr("Sum")), self)
         self.positions_tree = Tree(tr("Positions on the bill"), self, shares=(4, 4, 3))
         self.positions_tree.setModel(self.positions_model)
         self.positions_tree.setRootIsDecorated(False)
@@ -134,7 +134,9 @@ class BillPage(QWidget):
                     cells=(
                         one.position.label,
                         story.title(one.status),
-                        "" if one.chosen is None else story.money(one.chosen.hanging_set.price_minor, currency),
+                        ""
+                        if one.chosen is None
+                        else story.money(total_of(position_lines(one, currency)).minor, currency),
                     ),
                     record=one.position.label,
                     tone=tone_of_plan(one),

@@ -104,7 +104,10 @@ class PartPanel(ScrolledPage):
             link = next((one for one in plan.chosen.hanging_set.links if one.part.number == number), None)
         self._show_presence(link is not None)
         if plan is None or link is None:
-            self.title_label.setText(tr("Pick a part in the drawing or the list."))
+            has_set = plan is not None and plan.chosen is not None
+            self.title_label.setText(
+                tr("Pick a part in the drawing or the list.") if has_set else tr("There is no set to pick a part from.")
+            )
             self._maker_label.clear()
             return
         story, part = self._context.story, link.part
