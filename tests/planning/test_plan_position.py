@@ -133,6 +133,32 @@ def test_removing_a_demand_of_the_conflict_frees_a_set_and_the_rest_stays_named(
     assert {one.slot for one in conflict.exclusions} >= {Slot.WHIP_HOSE, Slot.NOZZLE}
 
 
+def test_too_short_a_lead_time_names_the_days_that_would_do(desk: Desk) -> None:
+    conflict = plan(deciding(CAR, longest_lead_time_days=1), desk).conflict
+    assert conflict is not None
+    change = next(one for one in conflict.relaxations if one.requirement is RequirementId.LEAD_TIME)
+    assert (change.from_value, change.to_value is not None) == (1, True)
+    enough = plan(deciding(CAR, longest_lead_time_days=int(change.to_value or 0)), desk)
+    assert enough.status is PlanStatus.FITS
+    assert plan(deciding(CAR, longest_lead_time_days=int(change.to_value or 0) - 1), desk).chosen is None
+
+
+def test_a_weak_outlet_names_the_pull_that_it_would_have_to_bear(desk: Desk) -> None:
+    conflict = plan(survey_of(outlet={"pull_strength_n": 500}), desk).conflict
+    assert conflict is not None
+    change = next(one for one in conflict.relaxations if one.requirement is RequirementId.DRIVE_OFF)
+    assert change.to_value is not None
+    assert plan(survey_of(outlet={"pull_strength_n": change.to_value}), desk).chosen is not None
+    assert plan(survey_of(outlet={"pull_strength_n": change.to_value - 1}), desk).chosen is None
+
+
+def test_an_outlet_that_nothing_screws_onto_is_told_by_what_differs(desk: Desk) -> None:
+    conflict = plan(survey_of(outlet={"size": "7/8"}), desk).conflict
+    assert conflict is not None
+    assert conflict.requirements == (RequirementId.JOINTS,)
+    assert [one.rule_id for one in conflict.exclusions] == ["joint_size"]
+
+
 def test_adaptor_in_the_set_is_told_as_a_should(desk: Desk) -> None:
     small_outlet = survey_of(liquid={"family": "diesel", "blend_percent": 5}, duty="truck", outlet={"size": "3/4"})
     found = plan(small_outlet, desk)

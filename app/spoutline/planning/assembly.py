@@ -41,7 +41,8 @@ class Wish:
 
     ``lines`` are the requirement lines in force: a part that breaks one of them is left out, a set limit that serves
     one of them holds. ``keep`` narrows the parts further. An objective may be any load sum. Broken should-rules of
-    parts outweigh every objective unless ``regrets_weigh`` is False.
+    parts outweigh every objective unless ``regrets_weigh`` is False. ``outlet_bears_all`` asks what a stronger
+    dispenser outlet would allow.
     """
 
     lines: frozenset[RequirementId]
@@ -49,6 +50,7 @@ class Wish:
     keep: Callable[[JudgedPart], bool] = _everything
     objective: Objective | Load = Objective.PRICE
     regrets_weigh: bool = True
+    outlet_bears_all: bool = False
 
 
 @dataclass
@@ -109,13 +111,12 @@ class ChainSearch:
         for flow_m3_s in sorted({self.model.design_flow_m3_s(nozzle.part) for nozzle in nozzles}):
             layers = tuple(self._layers(wish, flow_m3_s))
             table = self._ports.table(joints_matter=RequirementId.JOINTS in wish.lines)
-            yield Problem(
-                self._start,
-                layers,
-                table,
-                self._limits(wish),
-                self.requirement.outlet_pull_strength_n if RequirementId.DRIVE_OFF in wish.lines else math.inf,
-            )
+            yield Problem(self._start, layers, table, self._limits(wish), self._outlet_bears_n(wish))
+
+    def _outlet_bears_n(self, wish: Wish) -> float:
+        if wish.outlet_bears_all or RequirementId.DRIVE_OFF not in wish.lines:
+            return math.inf
+        return self.requirement.outlet_pull_strength_n
 
     def _limits(self, wish: Wish) -> tuple[float, ...]:
         return self.model.limit_vector(limit for limit in wish.limits if limit.requirement in wish.lines)

@@ -3,14 +3,18 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, replace
 
 from spoutline.model.finding import Severity
+from spoutline.model.part import Part
 from spoutline.model.plan import Conflict, Exclusion, HangingSet, Relaxation
-from spoutline.model.requirement import RequirementId
+from spoutline.model.quantity import Dimension
+from spoutline.model.requirement import RequirementId, Slot
 from spoutline.planning.assembly import ChainSearch, Wish
-from spoutline.planning.loads import Load, SetLimit
+from spoutline.planning.loads import Load
 from spoutline.planning.pool import JudgedPart
+from spoutline.rules.joint_rules import OUTLET, JointPair, pair_findings
 from spoutline.rules.registry import rule_of
 from spoutline.search.conflicts import minimal_conflict
 
@@ -63,6 +67,16 @@ _NEAREST_SHOWN = 3
 _NUMBERS_SAY_ALL = (RequirementId.HOSE_LENGTH,)  # its part rule follows from the sum
 
 
+@dataclass(frozen=True, slots=True)
+class _Figure:
+    """A figure of a requirement line as asked, the nearest one that frees a set, and that set."""
+
+    frees: HangingSet
+    asked: float
+    needed: float
+    dimension: Dimension
+
+
 class ConflictFinder:
     """Explains an empty search; a conflict of ``k`` out of ``n`` lines costs about ``2 k log2(n / k)`` searches."""
 
@@ -99,6 +113,8 @@ class ConflictFinder:
         return minimal_conflict(changeable, lambda lines: self._best(lines | frozenset(given)) is not None)
 
     def _exclusions(self, members: tuple[RequirementId, ...]) -> Iterator[Exclusion]:
+        if RequirementId.JOINTS in members:
+            yield from self._unmet_outlet()
         for slot, judged in self.search.pool.slots.items():
             for line in members:
                 excluded = [candidate for candidate in judged if line in candidate.forbidden_by]
@@ -110,6 +126,28 @@ class ConflictFinder:
                         excluded=len(excluded),
                         nearest=self._nearest(excluded, line),
                     )
+
+    def _unmet_outlet(self) -> Iterator[Exclusion]:
+        """Tell of an outlet that nothing screws onto, naming the parts whose ports come nearest to it."""
+        outlet = self.search.requirement.outlet
+        first = self.search.requirement.chain[0]
+        facing = [one.part for slot in (first, Slot.ADAPTOR, Slot.SPLITTER) for one in self.search.pool.of(slot)]
+        unmet = {
+            part.number: pair_findings(JointPair(OUTLET, part.number, outlet, part.inlet), self.search.model.tables)
+            for part in facing
+            if part.inlet is not None
+        }
+        if not unmet or not all(unmet.values()):
+            return
+        fewest = min(len(found) for found in unmet.values())
+        nearest = sorted(number for number, found in unmet.items() if len(found) == fewest)
+        yield Exclusion(
+            slot=first,
+            requirement=RequirementId.JOINTS,
+            rule_id=unmet[nearest[0]][0].rule_id,
+            excluded=len(unmet),
+            nearest=tuple(nearest[:_NEAREST_SHOWN]),
+        )
 
     def _nearest(self, excluded: list[JudgedPart], line: RequirementId) -> tuple[str, ...]:
         """Return the parts that only this line excludes, cheapest first."""
@@ -146,12 +184,37 @@ class ConflictFinder:
     def _relaxation(
         self, line: RequirementId, lines: frozenset[RequirementId], also: tuple[RequirementId, ...]
     ) -> Relaxation:
-        best = self._best(lines)
+        figure = self._figure(line, lines)
+        best = figure.frees if figure else self._best(lines)
+        return Relaxation(
+            requirement=line,
+            from_value=figure.asked if figure else None,
+            to_value=figure.needed if figure else None,
+            dimension=figure.dimension if figure else None,
+            price_minor=best.price_minor if best else None,
+            numbers=best.numbers if best else (),
+            also=also,
+        )
+
+    def _figure(self, line: RequirementId, lines: frozenset[RequirementId]) -> _Figure | None:
+        """Return the least change of a line that is a figure; None where the line as a whole would have to go."""
+        requirement = self.search.requirement
+        longest = requirement.position.decisions.longest_lead_time_days
+        if line is RequirementId.LEAD_TIME and longest is not None:
+            days = self._least(Wish(lines, self.limits), lambda part: float(part.lead_time_days))
+            return days and _Figure(days[0], float(longest), days[1], Dimension.DAYS)
+        if line is RequirementId.DRIVE_OFF:
+            stronger = Wish(lines | {line}, self.limits, outlet_bears_all=True)
+            pull = self._least(stronger, self.search.model.pull_demand_n)
+            return pull and _Figure(pull[0], requirement.outlet_pull_strength_n, pull[1], Dimension.FORCE)
         limit = next((one for one in self.limits if one.requirement is line and one.load is not Load.PINNED), None)
-        if limit is None or (line not in _NUMBERS_SAY_ALL and self._uses_forbidden(best, line)):
-            return _whole_line(line, best, also)
+        if limit is None or (line not in _NUMBERS_SAY_ALL and self._uses_forbidden(self._best(lines), line)):
+            return None
         nearest = self.search.cheapest(Wish(lines, self.limits, objective=limit.load))
-        return self._numeric(limit, nearest, also) if nearest else _whole_line(line, best, also)
+        if nearest is None:
+            return None
+        needed = limit.shown(self.search.model.load_of(nearest, limit.load))
+        return _Figure(nearest, limit.shown(limit.limit), needed, limit.dimension)
 
     def _uses_forbidden(self, hanging_set: HangingSet | None, line: RequirementId) -> bool:
         """Say whether a set holds a part that the line forbids by a rule: then no figure alone would free it."""
@@ -162,28 +225,25 @@ class ConflictFinder:
             for candidate in judged
         )
 
-    def _numeric(self, limit: SetLimit, nearest: HangingSet, also: tuple[RequirementId, ...]) -> Relaxation:
-        return Relaxation(
-            requirement=limit.requirement,
-            from_value=limit.shown(limit.limit),
-            to_value=limit.shown(self.search.model.load_of(nearest, limit.load)),
-            dimension=limit.dimension,
-            price_minor=nearest.price_minor,
-            numbers=nearest.numbers,
-            also=also,
-        )
+    def _least(self, wish: Wish, figure: Callable[[Part], float]) -> tuple[HangingSet, float] | None:
+        """Halve the figures met down to the least that, as the greatest allowed, still gives a set."""
+        parts = (one.part for judged in self.search.pool.slots.values() for one in judged)
+        figures = sorted({figure(part) for part in parts})
+        best: tuple[HangingSet, float] | None = None
+        low, high = 0, len(figures)
+        while low < high:
+            middle = (low + high) // 2
+            most = figures[middle]
+            found = self.search.cheapest(replace(wish, keep=_at_most(figure, most)))
+            if found is None:
+                low = middle + 1
+            else:
+                best, high = (found, most), middle
+        return best
 
 
-def _whole_line(line: RequirementId, best: HangingSet | None, also: tuple[RequirementId, ...]) -> Relaxation:
-    return Relaxation(
-        requirement=line,
-        from_value=None,
-        to_value=None,
-        dimension=None,
-        price_minor=best.price_minor if best else None,
-        numbers=best.numbers if best else (),
-        also=also,
-    )
+def _at_most(figure: Callable[[Part], float], most: float) -> Callable[[JudgedPart], bool]:
+    return lambda one: figure(one.part) <= most
 
 
 def _usual_rule(excluded: list[JudgedPart], line: RequirementId) -> str:

@@ -24,6 +24,7 @@ from spoutline.rules.figures import (
     flow_ceiling_m3_s,
     loss_pa,
     part_figures,
+    pull_demand_n,
     rise_m,
     states_for,
 )
@@ -239,6 +240,11 @@ class LoadModel:
             pull_strength_n=figures.pull_strength_n,
             pull_demand_n=figures.pull_demand_n,
         )
+
+    def pull_demand_n(self, part: Part) -> float:
+        """Return the pull (N) that a breakaway asks of all other parts and the outlet; 0 for other parts."""
+        slot = next((slot for slot in BREAKAWAY_SLOTS if slot.value == part.kind.value), None)
+        return 0.0 if slot is None else pull_demand_n(part, slot, self.requirement, self.tables)
 
     def _loss(self, part: Part, slot: Slot, flow_m3_s: float, state: LiquidState) -> float:
         return loss_pa(part, slot, self.requirement, flow_m3_s, state) if flow_m3_s > 0 else 0.0
