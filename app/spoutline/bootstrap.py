@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from datetime import date
 
     from spoutline.book.book import Book
+    from spoutline.book.quotations import QuotationBook
     from spoutline.book.records import SettingName, StoredSurvey, SurveyEntry
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.converting import ConvertingDesk
@@ -314,7 +315,15 @@ class Workbench:
                     *((own,) if own.is_dir() else ()),
                     *self._settings.price_lists,
                 )
-                self._quoting = QuotingDesk(Sources(self._checked_tables, self._opened_catalogue, self.story, folders))
+                self._quoting = QuotingDesk(
+                    Sources(
+                        tables=self._checked_tables,
+                        catalogue=self._opened_catalogue,
+                        story=self.story,
+                        price_folders=folders,
+                        quotations=self._quotations,
+                    )
+                )
             return self._quoting
 
     # conversions
@@ -349,6 +358,9 @@ class Workbench:
 
                 self._book = open_book(self._database_url())
             return self._book
+
+    def _quotations(self) -> QuotationBook:
+        return self._opened_book().quotations()
 
     def _opened_catalogue(self) -> CatalogueStore:
         with self._opening:

@@ -12,16 +12,27 @@ from typing import TYPE_CHECKING
 from spoutline.model.faults import InputFault, InputProblem
 
 if TYPE_CHECKING:
+    from datetime import date
+
+    from spoutline.book.quotation_records import (
+        IssuedPapers,
+        QuotationEntry,
+        QuotationEvent,
+        StoredQuotation,
+    )
+    from spoutline.book.quotations import QuotationBook
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.explain.story import Story
     from spoutline.model.limit import RuleTables
     from spoutline.model.pricing import PriceList
-    from spoutline.model.quotation import Quotation
+    from spoutline.model.quotation import Quotation, QuotationStatus
     from spoutline.model.quotation_terms import Terms
     from spoutline.model.refit import RefitPlan
     from spoutline.model.survey import Survey
     from spoutline.planning.protocols import Progress
     from spoutline.planning.refit.quote import Quoted
+    from spoutline.planning.refit.revision_changes import RevisionChange
+    from spoutline.planning.refit.touched import TouchedPart
     from spoutline.units.display import Display
 
 _LARGEST_PICTURE = 5_000_000  # bytes
@@ -35,6 +46,7 @@ class Sources:
     catalogue: Callable[[], CatalogueStore]
     story: Callable[[Display], Story]
     price_folders: tuple[Path, ...]
+    quotations: Callable[[], QuotationBook]
 
 
 class QuotingDesk:
@@ -136,6 +148,77 @@ class QuotingDesk:
         from spoutline.book.quotations import check_prices
 
         check_prices(quotation)
+
+    # the life of a quotation
+
+    def quotations(self, text: str = "", status: QuotationStatus | None = None) -> tuple[QuotationEntry, ...]:
+        """Return quotations, last changed first, where number, customer, site or a part holds each word of ``text``."""
+        return self._sources.quotations().entries(text, status)
+
+    def stored(self, quotation_id: int) -> StoredQuotation:
+        """Return the newest revision of a quotation; raise ``InputFault`` where there is none."""
+        return self._sources.quotations().stored(quotation_id)
+
+    def at_revision(self, quotation_id: int, revision: int) -> Quotation:
+        """Return a quotation as it was at a revision; raise ``InputFault`` where there is none."""
+        return self._sources.quotations().at_revision(quotation_id, revision)
+
+    def history(self, quotation_id: int) -> tuple[QuotationEvent, ...]:
+        """Return the steps of a quotation, oldest first."""
+        return self._sources.quotations().events(quotation_id)
+
+    def keep(self, quotation: Quotation, by: str = "") -> StoredQuotation:
+        """Put a quotation into the book as a draft."""
+        return self._sources.quotations().create(quotation, by)
+
+    def save_draft(self, stored: StoredQuotation, quotation: Quotation, by: str = "") -> StoredQuotation:
+        """Save over a draft; raise ``StaleQuotation`` where somebody changed it in the meantime."""
+        return self._sources.quotations().save_draft(stored, quotation, by)
+
+    def issue(self, stored: StoredQuotation, by: str, display: Display) -> StoredQuotation:
+        """Issue a draft: its papers are set and kept byte for byte. Raise ``InputFault`` naming prices that block."""
+        from spoutline.book.quotation_records import IssuedPapers
+
+        self.check_prices(stored.quotation)
+        papers = IssuedPapers(
+            pdf=self.pdf(stored.quotation, stored.revision, display),
+            workbook=self.workbook(stored.quotation, stored.revision, display),
+        )
+        return self._sources.quotations().issue(stored, papers, by)
+
+    def answer(self, stored: StoredQuotation, answer: QuotationStatus, by: str, note: str = "") -> StoredQuotation:
+        """Note that the customer accepted or declined."""
+        return self._sources.quotations().answer(stored, answer, by, note)
+
+    def revise(self, stored: StoredQuotation, quotation: Quotation, by: str) -> StoredQuotation:
+        """Open a new revision as a draft."""
+        return self._sources.quotations().revise(stored, quotation, by)
+
+    def expire(self, today: date) -> tuple[int, ...]:
+        """Let every issued quotation expire whose last day lies before ``today``; return their ids."""
+        return self._sources.quotations().expire(today)
+
+    def issued_papers(self, quotation_id: int, revision: int) -> IssuedPapers:
+        """Return the papers of an issued revision byte for byte; raise ``InputFault`` where it was not issued."""
+        return self._sources.quotations().papers(quotation_id, revision)
+
+    def changes(self, quotation_id: int, before: int, after: int) -> tuple[RevisionChange, ...]:
+        """Return what changed between two revisions; raise ``InputFault`` where one is not there."""
+        from spoutline.planning.refit.revision_changes import revision_changes
+
+        book = self._sources.quotations()
+        return revision_changes(book.at_revision(quotation_id, before), book.at_revision(quotation_id, after))
+
+    def touched(self, today: date) -> tuple[tuple[StoredQuotation, tuple[TouchedPart, ...]], ...]:
+        """Return the open quotations whose parts or prices are not what they were, with those parts."""
+        from spoutline.planning.refit.touched import touched_parts
+
+        catalogue, lists = self._sources.catalogue(), self.price_lists()
+        found = (
+            (stored, touched_parts(stored.quotation, catalogue, lists, today))
+            for stored in self._sources.quotations().open_quotations()
+        )
+        return tuple((stored, parts) for stored, parts in found if parts)
 
     # papers
 

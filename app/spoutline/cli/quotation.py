@@ -1,0 +1,200 @@
+"""`quotation`: the quotations in the book, from draft to answer: keep, issue, revise, compare, print again."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Callable, Iterator
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from spoutline.cli.command import Command, add_survey, display_of, shared_options
+from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.files import read_survey, write_standard_output, write_whole
+from spoutline.cli.progress import TerminalProgress
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.quotation import QuotationStatus
+
+if TYPE_CHECKING:
+    from spoutline.book.quotation_records import StoredQuotation
+    from spoutline.bootstrap import Workbench
+    from spoutline.model.quotation import Quotation
+
+_Action = Callable[["Workbench", argparse.Namespace], ExitCode]
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    actions = parser.add_subparsers(dest="action", required=True, metavar="ACTION")
+
+    def add(name: str, words: str) -> argparse.ArgumentParser:
+        return actions.add_parser(name, help=words, parents=[shared_options()])
+
+    listing = add("list", "list quotations, last changed first")
+    listing.add_argument("text", metavar="TEXT", nargs="?", default="", help="words of number, customer, site or part")
+    listing.add_argument("--status", choices=[status.value for status in QuotationStatus])
+    keep = add("keep", "quote a survey and keep it as a draft")
+    _quoted(keep)
+    show = add("show", "print a quotation's options, amounts and history")
+    issue = add("issue", "issue a draft; its papers are kept byte for byte")
+    answer = add("answer", "note the customer's answer")
+    revise = add("revise", "quote again as a new revision; a draft is saved over")
+    reprint = add("print", "write the papers of an issued revision again")
+    changes = add("changes", "print what changed between two revisions")
+    for one in (show, issue, answer, revise, reprint, changes):
+        one.add_argument("id", metavar="ID", type=int)
+    answer.add_argument("answer", choices=[QuotationStatus.ACCEPTED.value, QuotationStatus.DECLINED.value])
+    answer.add_argument("--note", metavar="TEXT", default="")
+    _quoted(revise)
+    for one in (issue, answer):
+        one.add_argument("--by", metavar="NAME", required=True, help="who takes this step")
+    for one in (issue, reprint):
+        one.add_argument("--pdf", metavar="F", type=Path)
+        one.add_argument("--xlsx", metavar="F", type=Path)
+    reprint.add_argument("--revision", metavar="N", type=int, help="the newest one where not given")
+    changes.add_argument("before", metavar="BEFORE", type=int)
+    changes.add_argument("after", metavar="AFTER", type=int)
+    touched = add("touched", "list open quotations that a change of catalogue or price list touches")
+    expire = add("expire", "let issued quotations expire whose last day is over")
+    for one in (touched, expire):
+        one.add_argument("--today", metavar="YYYY-MM-DD", required=True, type=date.fromisoformat)
+
+
+def _quoted(parser: argparse.ArgumentParser) -> None:
+    add_survey(parser)
+    parser.add_argument("--terms", metavar="TERMS.toml", type=Path, required=True, help="terms of the quotation")
+    parser.add_argument("--by", metavar="NAME", default="", help="who quotes")
+
+
+def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    return _ACTIONS[arguments.action](workbench, arguments)
+
+
+def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    status = QuotationStatus(arguments.status) if arguments.status else None
+    lines = (
+        f"{one.id:>5}  {one.number} r{one.revision}  {one.status:<8}  until {one.valid_to}  "
+        f"{one.customer}; {one.site}\n"
+        for one in workbench.quoting().quotations(arguments.text, status)
+    )
+    write_standard_output("".join(lines))
+    return ExitCode.FITS
+
+
+def _made(workbench: Workbench, arguments: argparse.Namespace) -> Quotation:
+    desk = workbench.quoting()
+    terms = desk.read_terms(arguments.terms)
+    survey = read_survey(workbench, arguments.survey)
+    logo = desk.logo(terms, arguments.terms.parent)
+    return desk.quote(survey, terms, display_of(arguments), logo=logo, progress=TerminalProgress()).quotation
+
+
+def _keep(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    return _tell(workbench.quoting().keep(_made(workbench, arguments), arguments.by))
+
+
+def _revise(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    desk = workbench.quoting()
+    stored, quotation = desk.stored(arguments.id), _made(workbench, arguments)
+    if stored.status is QuotationStatus.DRAFT:
+        return _tell(desk.save_draft(stored, quotation, arguments.by))
+    return _tell(desk.revise(stored, quotation, arguments.by))
+
+
+def _issue(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    desk = workbench.quoting()
+    issued = desk.issue(desk.stored(arguments.id), arguments.by, display_of(arguments))
+    _write_papers(workbench, arguments, issued.revision)
+    return _tell(issued)
+
+
+def _answer(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    desk = workbench.quoting()
+    answer = QuotationStatus(arguments.answer)
+    return _tell(desk.answer(desk.stored(arguments.id), answer, arguments.by, arguments.note))
+
+
+def _print(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    if arguments.pdf is None and arguments.xlsx is None:
+        raise InputFault((InputProblem("", "--pdf", "nothing", "name at least one file: --pdf or --xlsx"),))
+    _write_papers(workbench, arguments, arguments.revision or workbench.quoting().stored(arguments.id).revision)
+    return ExitCode.FITS
+
+
+def _write_papers(workbench: Workbench, arguments: argparse.Namespace, revision: int) -> None:
+    papers = workbench.quoting().issued_papers(arguments.id, revision)
+    contents = {arguments.pdf: papers.pdf, arguments.xlsx: papers.workbook}
+    write_whole({path: content for path, content in contents.items() if path is not None})
+
+
+def _show(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    desk = workbench.quoting()
+    stored = desk.stored(arguments.id)
+    write_standard_output("\n".join((*_shown(stored), *_history(workbench, arguments.id))) + "\n")
+    return ExitCode.FITS
+
+
+def _shown(stored: StoredQuotation) -> Iterator[str]:
+    quotation = stored.quotation
+    heading = quotation.terms.heading
+    yield f"{heading.number} r{stored.revision}  {stored.status}  {heading.dated} until {quotation.valid_to}"
+    yield f"{quotation.terms.customer.name}; {quotation.pins.survey.site.name}"
+    for option in quotation.options:
+        yield f"  {option.title}: {option.total:f} {quotation.terms.currency}, {len(option.lines)} part numbers"
+        for line in option.open_lines:
+            yield f"    {line.part_number}: no price ({line.gap}; {line.gap_detail})"
+
+
+def _history(workbench: Workbench, quotation_id: int) -> Iterator[str]:
+    for event in workbench.quoting().history(quotation_id):
+        note = f": {event.note}" if event.note else ""
+        yield f"  {event.at:%Y-%m-%d %H:%M} UTC  r{event.revision} {event.status}  {event.by}{note}"
+
+
+def _changes(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    lines = []
+    for one in workbench.quoting().changes(arguments.id, arguments.before, arguments.after):
+        option = f"[{one.option}] " if one.option else ""
+        changed = one.changed.value.replace("_", " ")
+        lines.append(f"{option}{changed} {one.subject}: {one.before or '–'} → {one.after or '–'}\n")
+    write_standard_output("".join(lines))
+    return ExitCode.FITS
+
+
+def _touched(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    lines = []
+    for stored, parts in workbench.quoting().touched(arguments.today):
+        number = stored.quotation.terms.heading.number
+        lines.append(f"{stored.id:>5}  {number} r{stored.revision}  {stored.status}\n")
+        for part in parts:
+            detail = f": {part.detail}" if part.detail else ""
+            lines.append(f"         {part.part_number} {part.touch.value.replace('_', ' ')}{detail}\n")
+    write_standard_output("".join(lines))
+    return ExitCode.FITS
+
+
+def _expire(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    ids = workbench.quoting().expire(arguments.today)
+    write_standard_output("".join(f"{one}\n" for one in ids))
+    return ExitCode.FITS
+
+
+def _tell(stored: StoredQuotation) -> ExitCode:
+    number = stored.quotation.terms.heading.number
+    write_standard_output(f"{stored.id}  {number} r{stored.revision}  {stored.status}\n")
+    return ExitCode.FITS
+
+
+_ACTIONS: dict[str, _Action] = {
+    "list": _list,
+    "keep": _keep,
+    "show": _show,
+    "issue": _issue,
+    "answer": _answer,
+    "revise": _revise,
+    "print": _print,
+    "changes": _changes,
+    "touched": _touched,
+    "expire": _expire,
+}
+
+QUOTATION = Command("quotation", "the quotations in the book, from draft to answer", _arguments, _run)
