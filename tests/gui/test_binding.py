@@ -15,7 +15,7 @@ from PySide6.QtWidgets import QApplication, QComboBox, QWidget
 
 
 class Painted(QWidget):
-    def paintEvent(self, event: QPaintEvent) -> None:
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802 - Qt names it
         assert event is not None
 
 
