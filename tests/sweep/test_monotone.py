@@ -11,6 +11,7 @@ from pathlib import Path
 import pytest
 
 from spoutline.bootstrap import Workbench
+from spoutline.model.finding import Severity, SubjectKind, Verdict
 from spoutline.model.plan import PlanStatus, PositionPlan
 from spoutline.model.survey import Survey
 from sweep.places import PLACES, place_survey
@@ -25,9 +26,13 @@ def _changed(
     return Survey.model_validate(document)
 
 
-def _price(plan: PositionPlan) -> int:
+def _cost(plan: PositionPlan) -> tuple[int, int]:
+    """Return what the choice keeps small: first the shoulds that the set breaks, then its price."""
     assert plan.chosen is not None
-    return plan.chosen.hanging_set.price_minor
+    broken = [f for f in plan.chosen.findings if f.severity is Severity.SHOULD and f.verdict is Verdict.BROKEN]
+    of_parts = [f for f in broken if f.subject_kind is not SubjectKind.POSITION]
+    failing = [c for c in plan.chosen.checks if c.severity is Severity.SHOULD and not c.passes]
+    return len(of_parts) + len(failing), plan.chosen.hanging_set.price_minor
 
 
 @pytest.mark.parametrize("name", PLACES)
@@ -37,11 +42,11 @@ def test_a_milder_climate_never_costs_the_set(workbench: Workbench, name: str) -
     mild = workbench.plan_position(_changed(survey, site={"climate": {"low_c": 5, "high_c": 25}}), "P")
     assert harsh.status is PlanStatus.FITS
     assert mild.status is PlanStatus.FITS
-    assert _price(mild) <= _price(harsh)
+    assert _cost(mild) <= _cost(harsh)
 
 
 @pytest.mark.parametrize("name", PLACES)
-def test_refusing_a_part_never_makes_the_set_cheaper(workbench: Workbench, name: str) -> None:
+def test_refusing_a_part_never_makes_the_set_better(workbench: Workbench, name: str) -> None:
     survey = place_survey(name)
     free = workbench.plan_position(survey, "P")
     assert free.chosen is not None
@@ -50,7 +55,7 @@ def test_refusing_a_part_never_makes_the_set_cheaper(workbench: Workbench, name:
         if without.status is PlanStatus.FITS:
             assert without.chosen is not None
             assert number not in without.chosen.hanging_set.numbers
-            assert _price(without) >= _price(free)
+            assert _cost(without) >= _cost(free)
         else:
             assert without.status is PlanStatus.DOES_NOT_FIT
 
@@ -73,7 +78,7 @@ def test_a_longer_way_never_costs_less(workbench: Workbench, name: str) -> None:
     farther = {"distance_m": filler.distance_m + 0.6, "height_m": filler.height_m}
     far = workbench.plan_position(_changed(survey, position={"filler": farther}), "P")
     if far.status is PlanStatus.FITS:
-        assert _price(far) >= _price(near)
+        assert _cost(far) >= _cost(near)
 
 
 def test_the_order_of_positions_changes_no_set(workbench: Workbench) -> None:
