@@ -1,0 +1,254 @@
+"""The papers of a quotation: totals recomputed from the workbook and from the text of the PDF, names kept harmless."""
+
+from __future__ import annotations
+
+import csv
+import io
+import re
+from decimal import ROUND_HALF_UP, Decimal
+
+import pytest
+
+from documents.readers import reader_of, story, text_of
+from documents.spreadsheet import Workbook
+from planning.quoting_terms import terms_of
+from spoutline.bootstrap import Workbench
+from spoutline.documents.quotation.papers import (
+    pick_list_pdf,
+    quotation_order_csv,
+    quotation_pdf,
+    quotation_workbook,
+)
+from spoutline.model.quotation import Quotation
+from spoutline.model.quotation_terms import Terms
+from spoutline.units.accepted import UnitSystem
+from spoutline.units.display import Display
+
+CENT = Decimal("0.01")
+OPTIONS = [
+    {"title": "Single-use", "breakaway": "single_use"},
+    {"title": "Reconnectable", "breakaway": "reconnectable"},
+]
+USUAL = {
+    "options": OPTIONS,
+    "selling": {"percent": "7.5"},
+    "freight": {"method": "percent_of_goods", "amount": "2.5"},
+    "labour": {
+        "hourly_rate": "83.35",
+        "tasks": [{"title": "Exchange", "hours": "0.35"}, {"title": "Lock out", "per": "dispenser", "hours": "0.5"}],
+    },
+    "taxes": [{"name": "State", "percent": "6.25", "on": ["goods"]}, {"name": "City", "percent": "1.125"}],
+    "spares": [{"kind": "nozzle", "percent": 10}],
+}
+
+
+def quoted(workbench: Workbench, terms: Terms, demo: str = "marina", **site: str) -> Quotation:
+    survey = workbench.demo_survey(demo)
+    survey = survey.model_copy(update={"site": survey.site.model_copy(update=site)})
+    return workbench.quoting().quote(survey, terms, Display(UnitSystem.SI)).quotation
+
+
+@pytest.fixture(scope="module")
+def quotation(workbench: Workbench) -> Quotation:
+    return quoted(workbench, terms_of(**USUAL))
+
+
+def column(workbook: Workbook, sheet: str, name: str) -> list[tuple[str, object]]:
+    """Return the cells of column J whose row is named so in column A."""
+    rows = workbook.values[sheet].iter_rows()
+    return [(row[9].coordinate, row[9].value) for row in rows if str(row[0].value or "").startswith(name)]
+
+
+def cents(value: object) -> Decimal:
+    return Decimal(str(value)).quantize(CENT)
+
+
+@pytest.mark.parametrize(
+    "changes",
+    [
+        {},
+        {"rounding": {"mode": "half_even", "unit_step": "0.05", "total_step": "0.10"}},
+        {"rounding": {"mode": "up", "tax": "line"}, "freight": {"method": "fixed", "amount": "99.90"}},
+        {"rounding": {"mode": "down", "tax": "line"}, "freight": {"method": "per_kilogram", "amount": "1.35"}},
+        {"taxes": [], "labour": {}},
+    ],
+)
+def test_the_formulas_of_the_workbook_recompute_every_amount(workbench: Workbench, changes: dict[str, object]) -> None:
+    made = quoted(workbench, terms_of(**{**USUAL, **changes}))
+    workbook = Workbook(quotation_workbook(made, 1, story()))
+    for number, option in enumerate(made.options, start=1):
+        sheet = f"Option {number}"
+        formulas = workbook.formulas[sheet]
+        cells = [
+            cell for row in formulas.iter_rows() for cell in row if isinstance(cell.value, str) and cell.value[0] == "="
+        ]
+        assert len(cells) >= 2 * len(option.lines) + 4
+        for cell in cells:
+            beside = Decimal(str(workbook.values[sheet][cell.coordinate].value))
+            assert workbook.computed(sheet, cell.coordinate) == pytest.approx(beside, abs=Decimal("1e-9")), cell.value
+        (total,) = column(workbook, sheet, "Total")
+        assert workbook.computed(sheet, total[0]) == option.total
+
+
+def test_a_changed_quantity_changes_the_total_by_its_price(quotation: Quotation) -> None:
+    workbook = Workbook(quotation_workbook(quotation, 1, story()))
+    sheet = workbook.formulas["Option 1"]
+    (goods, before), *_ = column(workbook, "Option 1", "Goods")
+    line = quotation.options[0].lines[0]
+    row = next(row for row in sheet.iter_rows() if row[1].value == line.part_number)
+    row[4].value += 3
+    assert line.unit_price is not None
+    assert workbook.computed("Option 1", goods) == cents(before) + 3 * line.unit_price
+
+
+def test_the_lines_of_the_workbook_add_up_without_its_formulas(quotation: Quotation) -> None:
+    """Goods, labour, freight and taxes by hand arithmetic from quantities, prices, hours and rates alone."""
+    sheet = Workbook(quotation_workbook(quotation, 1, story())).values["Option 1"]
+    rows = [[cell.value for cell in row] for row in sheet.iter_rows()]
+    heads = [number for number, row in enumerate(rows) if row[0] == "Line"]
+    lines = [row for row in rows[heads[0] + 1 : heads[1]] if isinstance(row[0], int | float)]
+    tasks = [row for row in rows[heads[1] + 1 :] if isinstance(row[0], int | float)]
+    goods = sum((Decimal(row[4] + row[5] + row[6]) * cents(row[8]) for row in lines), start=Decimal(0))
+    labour = sum(
+        (
+            (Decimal(str(row[2])) * Decimal(str(row[3])) * Decimal("83.35")).quantize(CENT, ROUND_HALF_UP)
+            for row in tasks
+        ),
+        start=Decimal(0),
+    )
+    freight = (goods * Decimal("0.025")).quantize(CENT, ROUND_HALF_UP)
+    state = (goods * Decimal("0.0625")).quantize(CENT, ROUND_HALF_UP)
+    city = ((goods + labour + freight) * Decimal("0.01125")).quantize(CENT, ROUND_HALF_UP)
+    assert quotation.options[0].total == goods + labour + freight + state + city
+
+
+def test_the_text_of_the_pdf_adds_up(quotation: Quotation) -> None:
+    """Lines and totals read back from the paper: quantity, unit price and amount stand at the end of each line."""
+    text = text_of(quotation_pdf(quotation, 1, story()))
+    option = quotation.options[0]
+    begin = text.index("Option 1: Single-use")
+    section = text[begin : text.index("Option 2: Reconnectable")]
+    money = r"([\d,]+\.\d\d)"
+    lines = re.findall(rf"(\d+) (\d+) (\d+) (\d+) {money} {money}", section)
+    assert len(lines) == len(option.lines)
+    goods = Decimal(0)
+    for fitted, spares, rest, ordered, each, amount in lines:
+        assert int(fitted) + int(spares) + int(rest) == int(ordered)
+        assert int(ordered) * Decimal(each.replace(",", "")) == Decimal(amount.replace(",", ""))
+        goods += Decimal(amount.replace(",", ""))
+    printed = dict(re.findall(rf"(Goods|Labour|Freight|Net amount|Total, USD) {money}", section))
+    amounts = {name: Decimal(value.replace(",", "")) for name, value in printed.items()}
+    assert amounts["Goods"] == goods
+    taxes = [
+        Decimal(value.replace(",", ""))
+        for value in re.findall(rf"% on {money} {money}", section)
+        for value in value[1:]
+    ]
+    assert amounts["Goods"] + amounts["Labour"] + amounts["Freight"] == amounts["Net amount"]
+    assert amounts["Net amount"] + sum(taxes, start=Decimal(0)) == amounts["Total, USD"] == option.total
+
+
+def test_options_stand_side_by_side_with_their_differences(quotation: Quotation) -> None:
+    text = text_of(quotation_pdf(quotation, 1, story()))
+    first, second = quotation.options
+    assert f"◆ {second.total:,.2f} +{second.total - first.total:,.2f}" in text
+    assert "Where the parts differ" in text
+
+
+def test_every_page_is_numbered_and_the_quotation_can_be_signed(quotation: Quotation) -> None:
+    pdf = quotation_pdf(quotation, 3, story())
+    reader = reader_of(pdf)
+    assert f"page {len(reader.pages)} of" in reader.pages[-1].extract_text()
+    text = text_of(pdf)
+    for words in (
+        "HS-1, Revision 3",
+        "Hedgerow Supply",
+        "Hollow Ford Fuels",
+        "Signature",
+        "Offer stands until 2026-12-25",
+    ):
+        assert words in text
+    assert reader.metadata is not None
+    assert reader.metadata.author == "Hedgerow Supply"
+
+
+def test_the_paper_advises_and_claims_nothing(quotation: Quotation) -> None:
+    text = text_of(quotation_pdf(quotation, 1, story())).lower()
+    assert "the authority having jurisdiction" in text
+    for claim in ("approved", "compliant", "certified"):
+        assert claim not in text
+
+
+def test_no_cost_of_the_seller_stands_on_paper_or_in_the_workbook(workbench: Workbench) -> None:
+    made = quoted(workbench, terms_of(**{**USUAL, "buying": [{"percent": "33.37"}], "stock_price": "77.77"}))
+    text = text_of(quotation_pdf(made, 1, story()))
+    assert "33.37" not in text
+    assert "77.77" not in text
+    costs = [line.cost for line in made.options[0].lines if line.cost is not None]
+    bought = {f"{cost:f}" for cost in costs if cost != cost.quantize(CENT)}  # no price looks like these
+    assert len(bought) > 3
+    sheet = Workbook(quotation_workbook(made, 1, story())).values["Option 1"]
+    shown = {str(cell.value) for row in sheet.iter_rows() for cell in row}
+    assert bought.isdisjoint(shown)
+
+
+def test_equal_quotations_give_equal_bytes(workbench: Workbench, quotation: Quotation) -> None:
+    again = quoted(workbench, terms_of(**USUAL))
+    assert again == quotation
+    for make in (quotation_pdf, quotation_workbook):
+        assert make(again, 1, story()) == make(quotation, 1, story())
+    kept = Quotation.model_validate_json(quotation.model_dump_json())
+    assert quotation_pdf(kept, 1, story()) == quotation_pdf(quotation, 1, story())
+
+
+HOSTILE = '=HYPERLINK("http://x","y")'
+
+
+def test_names_never_become_formulas_or_markup(workbench: Workbench) -> None:
+    """Formula starts after OWASP, CSV injection: = + - @ and tab."""
+    seller = {"name": "<b>Bold & Sons</b>"}
+    customer = {"name": "@SUM(1+1)"}
+    options = [{"title": HOSTILE}, {"title": "+1", "breakaway": "reconnectable"}]
+    terms = terms_of(seller=seller, customer=customer, options=options, taxes=[{"name": "=1+1", "percent": 5}])
+    made = quoted(workbench, terms, name="-2+3<i>")
+    text = text_of(quotation_pdf(made, 1, story()))
+    for shown in ("<b>Bold & Sons</b>", "@SUM(1+1)", "-2+3<i>", "=1+1"):
+        assert shown in text
+    rows = list(csv.reader(io.StringIO(quotation_order_csv(made, 1).decode("utf-8-sig"))))
+    assert {row[2] for row in rows[1:]} == {f"'{HOSTILE}", "'+1"}
+    book = Workbook(quotation_workbook(made, 1, story())).formulas
+    own = re.compile(r"^=[A-Z0-9+\-*/().,:=]+$")
+    for sheet in book.worksheets:
+        for row in sheet.iter_rows():
+            for cell in row:
+                if cell.data_type == "f":
+                    assert own.match(cell.value), cell.value
+                    assert "HYPERLINK" not in cell.value
+
+
+def test_a_missing_price_is_shown_and_marks_the_draft(workbench: Workbench) -> None:
+    survey = workbench.demo_survey("marina")
+    later = terms_of(heading={"number": "HS-2", "dated": "2028-01-01"})
+    made = workbench.quoting().quote(survey, later, Display(UnitSystem.SI)).quotation
+    assert {line.part_number for _, line in made.open_lines} == {line.part_number for line in made.options[0].lines}
+    text = text_of(quotation_pdf(made, 1, story()))
+    assert "Draft, not to be sent" in text
+    assert "the price list has run out" in text
+    workbook = Workbook(quotation_workbook(made, 1, story()))
+    assert any(cell.value == "no price" for row in workbook.values["Option 1"].iter_rows() for cell in row)
+
+
+def test_the_pick_list_names_each_maker_with_its_pieces(quotation: Quotation) -> None:
+    text = text_of(pick_list_pdf(quotation, 1, 1, story()))
+    for line in quotation.options[1].lines:
+        assert line.maker in text
+        assert line.part_number in text
+    assert not re.search(r"\d\.\d\d", text)  # no prices
+
+
+def test_the_order_lines_repeat_the_quotation(quotation: Quotation) -> None:
+    rows = list(csv.DictReader(io.StringIO(quotation_order_csv(quotation, 2).decode("utf-8-sig"))))
+    assert len(rows) == sum(len(option.lines) for option in quotation.options)
+    for option in quotation.options:
+        mine = [row for row in rows if row["option"] == option.title]
+        assert sum(Decimal(row["quantity"]) * Decimal(row["unit_price"]) for row in mine) == option.goods_amount

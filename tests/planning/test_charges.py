@@ -1,0 +1,161 @@
+"""Quantities, labour, freight and tax by hand arithmetic; supersessions and drive-offs."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from decimal import Decimal
+
+import pytest
+
+from planning.quoting_terms import list_of, terms_of
+from planning.stores import ListStore
+from planning.surveys import CAR
+from planning.test_commonality import station
+from spoutline.catalogue.store import CatalogueStore
+from spoutline.model.limit import RuleTables
+from spoutline.model.part import PartStatus
+from spoutline.model.plan import SitePlan
+from spoutline.model.quotation_terms import OptionTerms
+from spoutline.planning.pricing.charges import amounts_of, labour_lines
+from spoutline.planning.pricing.price_book import PriceBook
+from spoutline.planning.pricing.selling import PriceDesk
+from spoutline.planning.refit.drive_off import drive_off_estimate
+from spoutline.planning.refit.part_stores import OfferedParts, keeps
+from spoutline.planning.refit.priced_lines import quoted_line
+from spoutline.planning.refit.quantities import PartQuantity, part_quantities, spare_pieces
+from spoutline.planning.refit.station import plan_refit
+from spoutline.planning.refit.supersession import with_successors
+
+
+@pytest.fixture(scope="module")
+def plan(catalogue: CatalogueStore, us_tables: RuleTables) -> SitePlan:
+    """Plan five positions on three dispensers."""
+    survey = station(("car", "truck"), (3, 2))
+    names = ("1", "1", "2", "2", "3")
+    positions = [one.model_copy(update={"dispenser": name}) for one, name in zip(survey.positions, names, strict=True)]
+    return plan_refit(survey.model_copy(update={"positions": tuple(positions)}), us_tables, catalogue).site_plan
+
+
+@pytest.mark.parametrize(
+    ("fitted", "percent", "spares"),
+    [(48, "5", 3), (40, "5", 2), (1, "5", 1), (10, "0", 0), (3, "100", 3), (200, "0.5", 1)],
+)
+def test_spares_are_rounded_up_to_whole_pieces(fitted: int, percent: str, spares: int) -> None:
+    assert spare_pieces(fitted, Decimal(percent)) == spares
+
+
+def test_orders_are_whole_packs_and_sealant_goes_by_joints(plan: SitePlan) -> None:
+    packs = {}
+    positions = []
+    for one in plan.positions:
+        assert one.chosen is not None
+        accessories = tuple(replace(line, part=replace(line.part, pack_quantity=4)) for line in one.accessories)
+        positions.append(replace(one, accessories=accessories))
+        packs.update({line.part.number: 4 for line in accessories})
+    found = {one.part.number: one for one in part_quantities(positions, terms_of(consumables={"sealant_joints": 10}))}
+    joints = sum(joint.seal.value == "sealant" for one in plan.positions if one.chosen for joint in one.chosen.joints)
+    sealants = [one for one in found.values() if one.part.kind.value == "sealant"]
+    assert len(sealants) == 1
+    assert sealants[0].fitted == -(-joints // 10)
+    for number in packs:
+        assert found[number].ordered % 4 == 0
+        assert 0 <= found[number].pack_rest < 4
+
+
+def test_labour_counts_positions_dispensers_and_the_site(plan: SitePlan) -> None:
+    tasks = [
+        {"title": "a", "per": "position", "hours": "0.4"},
+        {"title": "b", "per": "dispenser", "hours": "0.5"},
+        {"title": "c", "per": "site", "hours": "2"},
+        {"title": "d", "per": "position", "hours": "1", "kinds": ["splitter"]},
+    ]
+    lines = labour_lines(plan.positions, terms_of(labour={"hourly_rate": "50.05", "tasks": tasks}))
+    # 5 x 0.4 h = 2 h, 3 x 0.5 h = 1.5 h, 2 h, no splitter anywhere; 1.5 h x 50.05 = 75.075
+    assert [(one.title, one.count, one.hours, one.amount) for one in lines] == [
+        ("a", 5, Decimal("2.0"), Decimal("100.10")),
+        ("b", 3, Decimal("1.5"), Decimal("75.08")),
+        ("c", 1, Decimal("2"), Decimal("100.10")),
+    ]
+
+
+def test_tax_on_the_whole_and_by_line_differ_as_they_should(catalogue: CatalogueStore) -> None:
+    """Three lines of 0.05 at 10 percent: 0.015 rounds to 0.02 as a whole, 0.005 to 0.01 three times by line."""
+    part = catalogue.part("LS-B101")
+    assert part is not None
+    parts = [replace(part, number=f"LS-B10{number}") for number in range(1, 4)]
+    prices = list_of({one.number: {1: "0.05"} for one in parts})
+    totals = []
+    for way in ("whole", "line"):
+        terms = terms_of(rounding={"tax": way}, taxes=[{"name": "tax", "percent": 10}])
+        desk = PriceDesk(terms, PriceBook([prices], terms.heading.dated))
+        lines = [quoted_line(PartQuantity(part=one, fitted=1, spares=0, pack_rest=0), desk) for one in parts]
+        totals.append(amounts_of(lines, (), terms).total)
+    assert totals == [Decimal("0.17"), Decimal("0.18")]
+
+
+def test_the_total_is_rounded_to_its_own_step_and_says_by_how_much(catalogue: CatalogueStore) -> None:
+    part = catalogue.part("LS-B101")
+    assert part is not None
+    terms = terms_of(rounding={"total_step": "0.05"})
+    desk = PriceDesk(terms, PriceBook([list_of({"LS-B101": {1: "3.33"}})], terms.heading.dated))
+    line = quoted_line(PartQuantity(part=part, fitted=1, spares=0, pack_rest=0), desk)
+    amounts = amounts_of([line], (), terms)
+    assert (amounts.total, amounts.rounding) == (Decimal("3.35"), Decimal("0.02"))
+
+
+def test_a_named_person_may_set_a_price_or_let_it_follow(catalogue: CatalogueStore) -> None:
+    part = catalogue.part("LS-B101")
+    assert part is not None
+    piece = PartQuantity(part=part, fitted=2, spares=0, pack_rest=0)
+
+    def line(*overrides: dict[str, str]):
+        terms = terms_of(overrides=list(overrides))
+        return quoted_line(piece, PriceDesk(terms, PriceBook([], terms.heading.dated)))
+
+    assert line().is_open
+    set_by_hand = line({"part": "LS-B101", "unit_price": "12.50", "by": "Odile Farrow"})
+    assert (set_by_hand.amount, set_by_hand.is_open) == (Decimal("25.00"), False)
+    follows = line({"part": "LS-B101", "by": "Odile Farrow"})
+    assert (follows.amount, follows.is_open) == (None, False)
+    with pytest.raises(ValueError, match="by"):
+        terms_of(overrides=[{"part": "LS-B101", "unit_price": "12.50", "by": " "}])
+
+
+def test_superseded_pinned_parts_give_way_to_their_successors(catalogue: CatalogueStore) -> None:
+    part = catalogue.part("LS-B101")
+    assert part is not None
+    old = replace(part, number="LS-B001", status=PartStatus.SUPERSEDED, superseded_by="LS-B002")
+    middle = replace(part, number="LS-B002", status=PartStatus.SUPERSEDED, superseded_by="LS-B101")
+    ring = replace(part, number="LS-B003", status=PartStatus.SUPERSEDED, superseded_by="LS-B003")
+    store = ListStore([part, old, middle, ring])
+    decisions = CAR.positions[0].decisions.model_copy(update={"pinned": ("LS-B001", "LS-B003", "LS-B101")})
+    position = CAR.positions[0].model_copy(update={"decisions": decisions})
+    updated, found = with_successors(CAR.model_copy(update={"positions": (position,)}), store)
+    assert updated.positions[0].decisions.pinned == ("LS-B101", "LS-B003")
+    assert [(one.number_before, one.number_now, one.positions) for one in found] == [("LS-B001", "LS-B101", ("1A",))]
+
+
+def test_drive_offs_cost_what_the_terms_say(plan: SitePlan, catalogue: CatalogueStore, us_tables: RuleTables) -> None:
+    """0.1 a year for each of 5 positions: each a breakaway of 40.00 and an hour at 60.00, so 0.5 x 100.00 = 50.00."""
+    drive_offs = {"per_position_year": "0.1", "years": 4, "single_use_hours": 1, "reconnectable_hours": "0.5"}
+    terms = terms_of(
+        labour={"hourly_rate": 60},
+        drive_offs={**drive_offs, "reconnectable_replaced_percent": 25},
+        options=[{"title": "x"}],
+    )
+    survey = plan.survey
+    for breakaway, per_year in (("single_use", "50.00"), ("reconnectable", "20.00")):
+        # reconnectable: a quarter of 40.00 and half an hour, so 0.5 x (10.00 + 30.00) = 20.00
+        option = OptionTerms.model_validate({"title": "x", "breakaway": breakaway})
+        store = OfferedParts(catalogue, keeps(option, survey.positions[0].liquid.family), lambda part: part)
+        refit = plan_refit(survey, us_tables, store).site_plan
+        parts = {link.part for one in refit.positions if one.chosen for link in one.chosen.hanging_set.links}
+        couplings = [part for part in parts if part.breakaway]
+        assert all(part.breakaway.reconnectable is (breakaway == "reconnectable") for part in couplings)
+        prices = {part.number: {1: "40.00"} for part in couplings}
+        lists = [list_of(prices, maker=maker) for maker in {part.maker for part in couplings}]
+        estimate = drive_off_estimate(refit, PriceDesk(terms, PriceBook(lists, terms.heading.dated)))
+        assert estimate is not None
+        assert (estimate.events_per_year, estimate.per_year) == (Decimal("0.5"), Decimal(per_year))
+        assert estimate.over_years == 4 * Decimal(per_year)
+    assert drive_off_estimate(plan, PriceDesk(terms, PriceBook([], terms.heading.dated))) is None
