@@ -14,6 +14,7 @@ import numpy as np
 from scipy.optimize import Bounds, LinearConstraint, milp
 from scipy.sparse import csr_array
 
+from spoutline.calc.liquids import LiquidState
 from spoutline.model.finding import Severity, Verdict
 from spoutline.model.limit import LimitId, RuleTables
 from spoutline.model.part import Part, PartKind
@@ -155,19 +156,20 @@ class Programme:
         for state in states.both:
             left = self.requirement.supply_pressure_pa - state.density_kg_m3 * G * rise_m(self.requirement)
             lost = over(lambda arc, s=state: loss_pa(arc.part, arc.slot, self.requirement, wanted, s))
-            opening = over(
-                lambda arc, s=state: (
-                    (arc.part.nozzle.opening_pressure_pa or 0.0)
-                    if arc.part.nozzle
-                    else loss_pa(arc.part, arc.slot, self.requirement, flow, s)
-                )
-            )
+            opening = over(lambda arc, s=state: self._opening(arc, flow, s))
             least = over(lambda arc, s=state: loss_pa(arc.part, arc.slot, self.requirement, flow, s))
             rows += [LinearConstraint(lost, -np.inf, left), LinearConstraint(opening, -np.inf, left)]
             if flow > wanted:
                 rows.append(LinearConstraint(least, -np.inf, left))
         rows.append(self._service(arcs, figures))
         return rows
+
+    def _opening(self, arc: Arc, flow: float, state: LiquidState) -> float:
+        """A nozzle with the device asks for its opening pressure; one without frees the row."""
+        nozzle = arc.part.nozzle if arc.part else None
+        if nozzle is None:
+            return loss_pa(arc.part, arc.slot, self.requirement, flow, state)
+        return (nozzle.opening_pressure_pa or 0.0) if nozzle.no_pressure_device else -1e7
 
     def _service(self, arcs: list[Arc], figures: Callable) -> LinearConstraint:
         """Least separation force over the margin carries the tug, the thrust and what hangs below."""

@@ -31,6 +31,7 @@ from spoutline.rules.figures import (
 from spoutline.rules.hanging import longest_at_rest_m, longest_in_use_m
 from spoutline.rules.hose_requirement import is_on_reel
 
+_NO_LIMIT_PA = -1e15  # outweighs any loss: the opening pressure of a nozzle without the device limits nothing
 _BISECTED_M = 2e-4  # the longest chain on a cord is bisected; within this the full check arbitrates
 
 
@@ -250,9 +251,10 @@ class LoadModel:
         return loss_pa(part, slot, self.requirement, flow_m3_s, state) if flow_m3_s > 0 else 0.0
 
     def _opening(self, part: Part, slot: Slot, flow_m3_s: float, state: LiquidState) -> float:
-        """Upstream parts take their loss, the nozzle asks for its opening pressure."""
+        """Upstream parts take their loss, the nozzle asks for its opening pressure, or frees the sum if it has none."""
         if part.nozzle is not None:
-            return part.nozzle.opening_pressure_pa or 0.0
+            opening = part.nozzle.opening_pressure_pa
+            return _NO_LIMIT_PA if opening is None or not part.nozzle.no_pressure_device else opening
         return self._loss(part, slot, flow_m3_s, state)
 
     def _service(self, part: Part, slot: Slot, figures: PartFigures) -> tuple[tuple[float, float], tuple[float, float]]:
