@@ -25,7 +25,7 @@ from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.survey import Survey
 from spoutline.planning.desk import Desk
 from spoutline.planning.loads import CHECK_LINES
-from spoutline.planning.plan_position import plan_position
+from spoutline.planning.plan_position import chooser_for, plan_position
 from spoutline.planning.pool import SLOT_KINDS, narrow_pool
 from spoutline.planning.protocols import CandidateFilter
 from spoutline.rules.checks import checks_for
@@ -141,3 +141,18 @@ def test_plan_is_the_best_of_all_chains(name: str, seed: int, catalogue: Catalog
         for one in judge_part(link.part, link.slot, requirement, us_tables)
     )
     assert (len(should_lines_broken(plan.chosen.checks)), regrets, hanging_set.price_minor) == best
+
+
+def test_the_bounds_leave_the_full_checks_nothing_to_turn_down(
+    catalogue: CatalogueStore, us_tables: RuleTables
+) -> None:
+    # A set that the bounds let through and a check turned down would cost another search: counted, not timed.
+    turned_down = {}
+    for name, survey in {**ALL_THAT_FIT, **TIGHT}.items():
+        requirement = requirement_for(survey.positions[0], survey.site, us_tables)
+        assert isinstance(requirement, Requirement)
+        pool = narrow_pool(requirement, us_tables, catalogue)
+        chooser = chooser_for(requirement, pool, Desk(us_tables, catalogue))
+        chooser.choose()
+        turned_down[name] = chooser.turned_down
+    assert turned_down == dict.fromkeys(turned_down, 0)
