@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from datetime import date
 
     from spoutline.book.book import Book
+    from spoutline.book.programmes import Programmes
     from spoutline.book.quotations import QuotationBook
     from spoutline.book.records import SettingName, StoredSurvey, SurveyEntry
     from spoutline.catalogue.store import CatalogueStore
@@ -23,7 +24,9 @@ if TYPE_CHECKING:
     from spoutline.model.limit import Jurisdiction, RuleTables
     from spoutline.model.part import Part, PartKind
     from spoutline.model.plan import PartVerdict, PositionPlan, SitePlan, SlotCount
+    from spoutline.model.programme import Programme
     from spoutline.model.survey import Position, Survey
+    from spoutline.planning.conversion.programme import ProgrammeTerms
     from spoutline.planning.desk import Desk
     from spoutline.planning.protocols import Progress
     from spoutline.quoting import QuotingDesk
@@ -339,6 +342,29 @@ class Workbench:
                 )
             return self._converting
 
+    def convert_folder(
+        self, folder: Path, terms: ProgrammeTerms, progress: Progress | None = None, processes: int | None = None
+    ) -> tuple[int, Programme]:
+        """Convert all surveys of a folder over all cores, rank them, keep the programme in the book.
+
+        Return its id and the programme; a stopped run is kept too and says so. Raise ``InputFault``.
+        """
+        from functools import partial
+
+        from spoutline.converting_folder import convert_files, surveys_of
+        from spoutline.planning.conversion.programme import programme_of
+
+        self._opened_catalogue()  # compiled once, before the workers read it
+        paths = surveys_of(folder)
+        open_desk = partial(_open_converting, self._settings)
+        results, stopped = convert_files(paths, open_desk, progress, processes=processes)
+        programme = programme_of(results, terms, stopped=stopped)
+        return self._opened_book().programmes.add(programme), programme
+
+    def programmes(self) -> Programmes:
+        """Return the programmes kept in the book."""
+        return self._opened_book().programmes
+
     def close(self) -> None:
         """Close the stores that were opened."""
         with self._opening:
@@ -429,6 +455,11 @@ class Workbench:
         catalogue = self._opened_catalogue()
         known = {part.number for part in catalogue.parts(numbers)}
         return {number: catalogue.nearest_numbers(number) for number in numbers if number not in known}
+
+
+def _open_converting(settings: Settings) -> ConvertingDesk:
+    """Open the use cases of conversions in a worker process."""
+    return open_workbench(settings).converting()
 
 
 class _StopWith(Listener):

@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from spoutline.model.limit import RuleTables
     from spoutline.model.survey import Survey
     from spoutline.model.vapour_figures import VapourTables
+    from spoutline.planning.conversion.memory import ConversionMemory
     from spoutline.planning.protocols import Progress
     from spoutline.ruletables.cautions import Caution
     from spoutline.units.display import Display
@@ -55,6 +56,7 @@ class ConvertingDesk:
         self._vapour: VapourTables | None = None
         self._steps: StepTable | None = None
         self._phrases: ConversionPhrases | None = None
+        self._memory: ConversionMemory | None = None
 
     def vapour_tables(self) -> VapourTables:
         """Return figures, onboard shares and agencies; raise ``InputFault`` with every fault of the tables."""
@@ -76,6 +78,12 @@ class ConvertingDesk:
                 self._steps = load_step_table(assets.resources_folder())
             return self._steps
 
+    def remember_positions(self) -> None:
+        """Remember conversions of positions from here on: for many sites whose results are added up, not printed."""
+        from spoutline.planning.conversion.memory import ConversionMemory
+
+        self._memory = ConversionMemory()
+
     def convert(self, survey: Survey, progress: Progress | None = None) -> SiteConversion:
         """Plan the conversion of a site; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop."""
         from spoutline.planning.conversion.convert_position import ConversionDesk
@@ -86,7 +94,7 @@ class ConvertingDesk:
         check_agency(survey, vapour)
         listener = _StopWith(progress) if progress else None
         desk = Desk(self._sources.tables(survey), self._sources.catalogue(), listener)
-        return convert_site(survey, ConversionDesk(desk, vapour, self.steps()), progress)
+        return convert_site(survey, ConversionDesk(desk, vapour, self.steps(), self._memory), progress)
 
     def words(self, display: Display) -> ConversionStory:
         """Return the words of a conversion, with quantities shown in ``display``'s units."""

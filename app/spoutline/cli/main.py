@@ -17,6 +17,7 @@ from spoutline.cli.demo import DEMO
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.plan import PLAN
 from spoutline.cli.profile import PROFILE
+from spoutline.cli.programme import PROGRAMME
 from spoutline.cli.quotation import QUOTATION
 from spoutline.cli.quote import QUOTE
 from spoutline.cli.schema import SCHEMA
@@ -24,7 +25,7 @@ from spoutline.cli.site import SITE
 from spoutline.cli.whynot import WHYNOT
 from spoutline.model.faults import InputFault, StoreFault
 
-COMMANDS: tuple[Command, ...] = (PLAN, BILL, SITE, QUOTE, QUOTATION, CONVERT, WHYNOT, SCHEMA, PROFILE, DEMO)
+COMMANDS: tuple[Command, ...] = (PLAN, BILL, SITE, QUOTE, QUOTATION, CONVERT, PROGRAMME, WHYNOT, SCHEMA, PROFILE, DEMO)
 WINDOW = "window"
 
 OpenWindow = Callable[[Workbench, "str | None"], int]

@@ -25,7 +25,9 @@ from spoutline.model.survey import Position, Site, Survey
 from spoutline.model.vapour_figures import VapourTables
 from spoutline.planning.conversion.differences import difference_lines
 from spoutline.planning.conversion.installed_units import installed_units, unit_verdict
+from spoutline.planning.conversion.memory import ConversionMemory, memory_key
 from spoutline.planning.conversion.options import PositionOptions, WorkPrice
+from spoutline.planning.conversion.relabelling import relabelled_conversion
 from spoutline.planning.desk import Desk
 from spoutline.planning.plan_position import conflict_of, plan_position, slot_counts
 from spoutline.rules.conversion_closings import position_closings
@@ -36,11 +38,15 @@ from spoutline.rules.requirement import requirement_for
 
 @dataclass(frozen=True, slots=True)
 class ConversionDesk:
-    """What a conversion works with: the desk of planning, the tables on vapour recovery, the table of steps."""
+    """What a conversion works with: the desk of planning, the tables on vapour recovery, the table of steps.
+
+    ``memory`` is given where many sites are worked out and added up.
+    """
 
     desk: Desk
     vapour: VapourTables
     steps: StepTable
+    memory: ConversionMemory | None = None
 
 
 def convert_position(
@@ -64,12 +70,26 @@ def convert_position(
     Cancelled
         If the listener asks to stop.
     """
+    forbidden = takes_recovery_away(position) and standing.standing is Standing.NOT_ALLOWED
+    if desk.memory is None:
+        return _worked_out(position, survey, known, desk, forbidden=forbidden)
+    key = memory_key(position, survey, forbidden=forbidden)
+    remembered = desk.memory.get(key)
+    if remembered is not None:
+        return relabelled_conversion(remembered, position)
+    found = _worked_out(position, survey, known, desk, forbidden=forbidden)
+    desk.memory.keep(key, found)
+    return found
+
+
+def _worked_out(
+    position: Position, survey: Survey, known: Mapping[str, Part], desk: ConversionDesk, *, forbidden: bool
+) -> PositionConversion:
     site, answers, tables = survey.site, survey.conversion, desk.desk.tables
     kinds = conversion_kinds(position, answers, known)
     if not kinds and not position.installed:
         return _untouched(position, site, desk.desk)
     requirement = requirement_for(position, site, tables)
-    forbidden = takes_recovery_away(position) and standing.standing is Standing.NOT_ALLOWED
     if isinstance(requirement, Refusal) or forbidden:
         return _without_set(position, site, kinds, forbidden=forbidden, desk=desk.desk)
     verdicts = tuple(unit_verdict(unit, requirement, tables, answers) for unit in installed_units(position, known))

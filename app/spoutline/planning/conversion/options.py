@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from decimal import ROUND_HALF_UP, Decimal
 
@@ -20,7 +20,7 @@ from spoutline.planning.choice import ALL_LINES, Choice, Chooser
 from spoutline.planning.conversion.installed_units import InstalledUnit, UnitVerdict
 from spoutline.planning.desk import Desk
 from spoutline.planning.judgement import SetJudge
-from spoutline.planning.loads import LoadModel
+from spoutline.planning.loads import Load, LoadModel, SetLimit
 from spoutline.planning.pool import SLOT_KINDS, JudgedPart, Pool, narrow_pool
 
 _EVERY_SHOULD = frozenset(RequirementId)
@@ -29,15 +29,13 @@ _EVERY_SHOULD = frozenset(RequirementId)
 class RefitChooser(Chooser):
     """A chooser that never uses one installed part at two places."""
 
-    def accepted(self, wish: Wish, dropped: frozenset[RequirementId]) -> Iterator[JudgedSet]:
-        """Yield the accepted sets in the order of the search, without those that use an installed part twice."""
-        for judged in super().accepted(wish, dropped):
-            numbers = judged.hanging_set.numbers
-            kept = [number for number in numbers if number in self.installed_keys]
-            if len(kept) == len(set(kept)):
-                yield judged
-
     installed_keys: frozenset[str] = frozenset()
+
+    def _accepted_or_none(self, hanging_set: HangingSet, dropped: frozenset[RequirementId]) -> JudgedSet | None:
+        kept = [number for number in hanging_set.numbers if number in self.installed_keys]
+        if len(kept) > len(set(kept)):
+            return None
+        return super()._accepted_or_none(hanging_set, dropped)
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,7 +98,7 @@ class PositionOptions:
         bare = Pool(
             {slot: tuple(replace(one, regrets=0) for one in candidates) for slot, candidates in pool.slots.items()}
         )
-        limits = tuple(limit for limit in self.model.set_limits if limit.severity is Severity.MUST)
+        limits = tuple(limit for limit in self.model.set_limits if _binds_without_shoulds(limit))
         return self._chooser(bare).first(Wish(ALL_LINES, limits), _EVERY_SHOULD)
 
     def forced(self, unit: InstalledUnit) -> Pool | None:
@@ -189,6 +187,14 @@ class PositionOptions:
             finding.severity is Severity.SHOULD and finding.verdict is Verdict.BROKEN for finding in found.findings
         )
         return regrets + findings + sum(map(_is_missed_should, found.checks))
+
+
+def _binds_without_shoulds(limit: SetLimit) -> bool:
+    """Say whether a limit holds where no should is asked.
+
+    The opening pressure is bounded at the wanted flow, a should; the full check finds it at the flow delivered.
+    """
+    return limit.severity is Severity.MUST and limit.load not in (Load.OPENING_COLD, Load.OPENING_HOT)
 
 
 def _wanted_only(pool: Pool, requirement: Requirement) -> Pool:
