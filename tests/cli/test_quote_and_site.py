@@ -1,0 +1,148 @@
+"""The commands site, quote and quotation do what the contract of the command line says."""
+
+from __future__ import annotations
+
+import json
+import shutil
+from collections.abc import Callable
+from decimal import Decimal
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+GASOLINE = {"family": "gasoline", "blend_percent": 10}
+TERMS = """
+[seller]
+name = "Hedgerow Supply"
+[customer]
+name = "Hollow Ford Fuels"
+[heading]
+number = "HS-1"
+dated = {dated}
+"""
+
+
+@pytest.fixture
+def terms(tmp_path: Path) -> Callable[..., Path]:
+    def write(more: str = "", dated: str = "2026-11-25") -> Path:
+        path = tmp_path / "terms.toml"
+        path.write_text(more + TERMS.format(dated=dated), encoding="utf-8")
+        return path
+
+    return write
+
+
+def test_site_prints_a_document_whose_parts_add_up(spoutline: Any, written: Callable[..., Path]) -> None:
+    path = written(*({"label": str(number), "liquid": GASOLINE} for number in range(3)))
+    done = spoutline("site", path, "--json", "--stock-price", "20.00")
+    assert done.code == 0
+    document = json.loads(done.out)
+    assert document["format"] == "spoutline-site"
+    assert [one["label"] for one in document["positions"]] == ["0", "1", "2"]
+    sums = [Decimal(one["unit_price"]) * one["quantity"] for one in document["parts"]]
+    assert sums == [Decimal(one["amount"]) for one in document["parts"]]
+    assert sum(sums) == Decimal(document["total"])
+    assert document["commonality"]["stock_price"] == "20.00"
+    assert spoutline("site", path, "--json", "--stock-price", "20.00").out == done.out
+
+
+def test_site_says_what_commonality_does_in_words(spoutline: Any, written: Callable[..., Path]) -> None:
+    done = spoutline("site", written(), "--stock-price", "5")
+    assert "Chosen together:" in done.out
+    assert "part numbers" in done.out
+
+
+@pytest.mark.parametrize("price", ["-1", "1.005", "many", "NaN", "1e30"])
+def test_a_stock_price_that_is_no_amount_is_refused(spoutline: Any, written: Callable[..., Path], price: str) -> None:
+    done = spoutline("site", written(), f"--stock-price={price}")
+    assert done.code == 2
+    assert "--stock-price" in done.err
+
+
+def test_quote_writes_every_paper(
+    spoutline: Any, written: Callable[..., Path], terms: Callable[..., Path], tmp_path: Path
+) -> None:
+    names = {"--pdf": b"%PDF", "--xlsx": b"PK", "--csv": b"\xef\xbb\xbf", "--pick-list": b"%PDF", "--bill": b"%PDF"}
+    outputs = [item for name in names for item in (name, tmp_path / f"out{name}")]
+    done = spoutline("quote", written(), "--terms", terms(), *outputs)
+    assert (done.code, done.err) == (0, "")
+    for name, start in names.items():
+        assert (tmp_path / f"out{name}").read_bytes().startswith(start)
+
+
+def test_a_missing_price_stops_the_quotation_and_names_the_part(
+    spoutline: Any, written: Callable[..., Path], terms: Callable[..., Path], tmp_path: Path
+) -> None:
+    paper = tmp_path / "q.pdf"
+    done = spoutline("quote", written(), "--terms", terms(dated="2028-05-01"), "--pdf", paper)
+    assert done.code == 2
+    assert "expired" in done.err
+    assert "[[overrides]]" in done.err
+    assert not paper.exists()
+    assert spoutline("quote", written(), "--terms", terms(dated="2028-05-01"), "--pdf", paper, "--draft").code == 0
+    assert paper.exists()
+
+
+def test_faulty_terms_are_told_field_by_field(
+    spoutline: Any, written: Callable[..., Path], terms: Callable[..., Path], tmp_path: Path
+) -> None:
+    path = terms('currency = "dollars"\nstock_price = -1\nrebate = 3\n')
+    done = spoutline("quote", written(), "--terms", path, "--pdf", tmp_path / "q.pdf")
+    assert done.code == 2
+    for field in ("currency", "stock_price", "rebate"):
+        assert field in done.err
+
+
+def test_quote_needs_a_file_to_write_and_an_option_that_exists(
+    spoutline: Any, written: Callable[..., Path], terms: Callable[..., Path], tmp_path: Path
+) -> None:
+    assert spoutline("quote", written(), "--terms", terms()).code == 2
+    done = spoutline("quote", written(), "--terms", terms(), "--pick-list", tmp_path / "p.pdf", "--option", "2")
+    assert done.code == 2
+    assert "option 1 only" in done.err
+
+
+def test_a_logo_stands_on_the_paper_and_a_bad_one_is_refused(
+    spoutline: Any, written: Callable[..., Path], terms: Callable[..., Path], tmp_path: Path
+) -> None:
+    from PIL import Image
+
+    path = terms()
+    path.write_text(path.read_text().replace('Supply"', 'Supply"\nlogo = "logo.png"'))
+    paper = tmp_path / "q.pdf"
+    assert "seller.logo" in spoutline("quote", written(), "--terms", path, "--pdf", paper).err
+    Image.new("RGB", (40, 20), "teal").save(tmp_path / "logo.png")
+    assert spoutline("quote", written(), "--terms", path, "--pdf", paper).code == 0
+    assert b"/Image" in paper.read_bytes()
+    (tmp_path / "logo.png").write_bytes(b"no picture")
+    done = spoutline("quote", written(), "--terms", path, "--pdf", paper)
+    assert done.code == 2
+    assert "PNG or JPEG" in done.err
+
+
+def test_a_quotation_is_kept_issued_printed_again_and_answered(
+    spoutline: Any, written: Callable[..., Path], terms: Callable[..., Path], tmp_path: Path, shared_database: Path
+) -> None:
+    own = Path(shutil.copy(shared_database, tmp_path / "own.sqlite3"))
+
+    def go(*arguments: object) -> Any:
+        done = spoutline("quotation", *arguments, "--database", own)
+        assert done.err == ""
+        assert done.code == 0
+        return done.out
+
+    assert go("keep", written(), "--terms", terms(), "--by", "Odile").split()[1:] == ["HS-1", "r1", "draft"]
+    go("issue", 1, "--by", "Odile", "--pdf", tmp_path / "first.pdf")
+    go("revise", 1, written(), "--terms", terms("[selling]\npercent = 5\n"), "--by", "Odile")
+    go("print", 1, "--revision", 1, "--pdf", tmp_path / "again.pdf")
+    assert (tmp_path / "again.pdf").read_bytes() == (tmp_path / "first.pdf").read_bytes()
+    assert "terms selling.percent: 0 → 5" in go("changes", 1, 1, 2)
+    go("issue", 1, "--by", "Odile")
+    assert "r2  accepted" in go("answer", 1, "accepted", "--by", "Merle", "--note", "by letter")
+    assert "Merle: by letter" in go("show", 1)
+    assert go("list", "hollow").count("HS-1") == 1
+    assert go("touched", "--today", "2028-01-01") == ""
+    assert go("expire", "--today", "2028-01-01") == ""
+    refused = spoutline("quotation", "answer", 1, "declined", "--by", "Merle", "--database", own)
+    assert refused.code == 2

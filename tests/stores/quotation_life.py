@@ -1,0 +1,91 @@
+"""The life of a quotation as one story, told to whatever database the book lies in."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+import pytest
+
+from planning.quoting_terms import DAY, terms_of
+from spoutline.book.quotation_records import StaleQuotation
+from spoutline.bootstrap import Workbench
+from spoutline.model.faults import InputFault
+from spoutline.model.quotation import Quotation, QuotationStatus
+from spoutline.planning.refit.revision_changes import Changed
+from spoutline.units.accepted import UnitSystem
+from spoutline.units.display import Display
+
+SI = Display(UnitSystem.SI)
+
+
+def quoted(bench: Workbench, **changes: object) -> Quotation:
+    return bench.quoting().quote(bench.demo_survey("marina"), terms_of(**changes), SI).quotation
+
+
+def live_through(bench: Workbench) -> None:
+    """Draft, issue, revise, compare, accept; papers stay byte for byte, and nobody overwrites another's step."""
+    desk = bench.quoting()
+    first = quoted(bench)
+    draft = desk.keep(first, "Odile")
+    assert desk.stored(draft.id) == draft
+    with pytest.raises(InputFault, match="only an issued revision has papers"):
+        desk.issued_papers(draft.id, 1)
+    issued = desk.issue(draft, "Odile", SI)
+    papers = desk.issued_papers(issued.id, 1)
+    assert papers.pdf == desk.pdf(first, 1, SI)
+    with pytest.raises(StaleQuotation):
+        desk.save_draft(draft, first)
+    dearer = quoted(bench, selling={"method": "mark_up_on_cost", "percent": 10})
+    second = desk.revise(issued, dearer, "Odile")
+    assert (second.revision, second.status) == (2, QuotationStatus.DRAFT)
+    assert desk.issued_papers(issued.id, 1) == papers
+    changes = desk.changes(issued.id, 1, 2)
+    assert {one.changed for one in changes} == {Changed.TERMS, Changed.UNIT_PRICE, Changed.TOTAL}
+    assert ("selling.percent", "0", "10") in [(one.subject, one.before, one.after) for one in changes]
+    again = desk.issue(second, "Odile", SI)
+    accepted = desk.answer(again, QuotationStatus.ACCEPTED, "Merle", "by letter")
+    assert accepted.status is QuotationStatus.ACCEPTED
+    with pytest.raises(InputFault, match="changes need a new quotation"):
+        desk.revise(accepted, first, "Odile")
+    story = [(one.revision, one.status.value, one.by) for one in desk.history(issued.id)]
+    assert story == [
+        (1, "draft", "Odile"),
+        (1, "issued", "Odile"),
+        (2, "draft", "Odile"),
+        (2, "issued", "Odile"),
+        (2, "accepted", "Merle"),
+    ]
+    assert [one.id for one in desk.quotations("hollow hs-1")] == [issued.id]
+    part = first.part_numbers[0]
+    assert [one.id for one in desk.quotations(part.lower())] == [issued.id]
+    assert desk.quotations("hollow", QuotationStatus.DRAFT) == ()
+
+
+def let_expire(bench: Workbench) -> None:
+    """An offer stands on its last day and has expired the day after."""
+    desk = bench.quoting()
+    issued = desk.issue(desk.keep(quoted(bench)), "Odile", SI)
+    last = DAY + timedelta(days=30)
+    assert issued.id not in desk.expire(last)
+    assert issued.id in desk.expire(last + timedelta(days=1))
+    expired = desk.stored(issued.id)
+    assert expired.status is QuotationStatus.EXPIRED
+    with pytest.raises(InputFault, match="from expired it may become draft"):
+        desk.answer(expired, QuotationStatus.ACCEPTED, "Merle")
+
+
+def block_the_issue(bench: Workbench) -> None:
+    """A missing price blocks the issue until somebody answers for it by name."""
+    desk = bench.quoting()
+    late = {"number": "HS-9", "dated": date(2028, 1, 1)}
+    draft = desk.keep(quoted(bench, heading=late))
+    with pytest.raises(InputFault) as refused:
+        desk.issue(draft, "Odile", SI)
+    numbers = [problem.field for problem in refused.value.problems]
+    assert numbers == list(draft.quotation.part_numbers)
+    assert desk.stored(draft.id) == draft
+    overrides = [{"part": number, "by": "Odile Farrow"} for number in numbers]
+    answered = desk.save_draft(draft, quoted(bench, heading=late, overrides=overrides))
+    with pytest.raises(InputFault, match="name of the person"):
+        desk.issue(answered, " ", SI)
+    assert desk.issue(answered, "Odile", SI).status is QuotationStatus.ISSUED

@@ -1,0 +1,42 @@
+"""Quotations in a PostgreSQL server: an office where several people quote on one book.
+
+The server is started by the tests; where its programs are not installed these tests are left out, and the run says so.
+"""
+
+from __future__ import annotations
+
+from concurrent.futures import ThreadPoolExecutor
+
+import pytest
+
+from spoutline.book.quotation_records import StaleQuotation
+from spoutline.bootstrap import Workbench
+from spoutline.model.quotation import QuotationStatus
+from stores.quotation_life import SI, block_the_issue, let_expire, live_through, quoted
+from stores.test_postgresql import bench, server
+
+pytestmark = pytest.mark.postgres
+__all__ = ["bench", "server"]
+
+
+def test_a_quotation_lives_as_in_sqlite(bench: Workbench) -> None:
+    live_through(bench)
+    let_expire(bench)
+    block_the_issue(bench)
+
+
+def test_of_two_people_who_issue_at_once_one_succeeds(bench: Workbench) -> None:
+    desk = bench.quoting()
+    draft = desk.keep(quoted(bench))
+
+    def issue(name: str) -> bool:
+        try:
+            desk.issue(draft, name, SI)
+        except StaleQuotation:
+            return False
+        return True
+
+    with ThreadPoolExecutor(4) as pool:
+        assert sorted(pool.map(issue, ("Ada", "Ben", "Cleo", "Dov"))) == [False, False, False, True]
+    assert desk.stored(draft.id).status is QuotationStatus.ISSUED
+    assert len(desk.history(draft.id)) == 2
