@@ -217,6 +217,50 @@ def test_other_set_is_taken_as_an_answer_and_undone(qtbot: QtBot, workplace: Wor
     assert workplace.context.plan == plan
 
 
+def test_other_set_stays_marked_when_the_panel_is_filled_again(workplace: Workplace) -> None:
+    workplace.show_step(Step.SET)
+    panel = workplace.set_page.other_sets
+    workplace.set_page.show_panel(panel)
+    last = panel.model.rowCount() - 1
+    assert last >= 1
+    panel.tree.setCurrentIndex(panel.model.index(last, 0))
+    record = panel.tree.current_record()
+    panel.refresh()
+    assert panel.tree.current_record() == record
+    assert panel.tree.selectionModel().isSelected(panel.model.index(last, 0))
+
+
+def test_first_other_set_is_seen_to_be_marked_before_it_can_be_taken(workplace: Workplace) -> None:
+    workplace.show_step(Step.SET)
+    panel = workplace.set_page.other_sets
+    workplace.set_page.show_panel(panel)
+    assert panel.take_button.isEnabled()
+    assert panel.tree.selectionModel().isSelected(panel.model.index(0, 0))
+
+
+def test_empty_list_of_other_sets_says_that_kept_parts_leave_none(qtbot: QtBot, workplace: Workplace) -> None:
+    workplace.show_step(Step.SET)
+    panel = workplace.set_page.other_sets
+    workplace.set_page.show_panel(panel)
+    panel.take_button.click()
+    planned(qtbot, workplace)
+    assert panel.model.rowCount() == 0
+    assert not panel.take_button.isEnabled()
+    assert any("kept by choice" in label.text() for label in panel.findChildren(QLabel))
+
+
+def test_return_in_the_part_search_asks_about_the_part_found(
+    qtbot: QtBot, window: MainWindow, workplace: Workplace
+) -> None:
+    trigger(window, ActionId.PART_QUESTION)
+    panel = workplace.set_page.why_not
+    number = workplace.session.workbench.search_parts("swivel", None, 5)[0].number
+    panel.search_edit.setText(number)
+    QTest.keyClick(panel.search_edit, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: panel.verdict_title.text().startswith(number), timeout=10_000)
+    assert panel.verdict_label.text()
+
+
 def test_checks_open_to_their_worked_lines_and_sources(qtbot: QtBot, workplace: Workplace) -> None:
     workplace.show_step(Step.SET)
     checks = workplace.set_page.checks

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from PySide6.QtCore import QModelIndex
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.explain.story import Story
@@ -23,7 +24,7 @@ from spoutline.gui.pages.context import Context
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.wording import tr
-from spoutline.model.plan import Alternative, PositionPlan
+from spoutline.model.plan import Alternative, AlternativeKind, PositionPlan
 
 NodeMaker = Callable[[PositionPlan, Story], tuple[Node, ...]]
 
@@ -130,9 +131,7 @@ class OtherSetsPanel(ResultPanel):
         super().__init__(
             context,
             name=tr("Other sets"),
-            lead=tr(
-                "Each differs in kind from the set in hand. Taking one keeps its parts; undo brings back the cheapest."
-            ),
+            lead="",
             titles=alternative_titles(),
             nodes=alternative_nodes,
             shares=(44, 20, 22, 16),
@@ -152,20 +151,44 @@ class OtherSetsPanel(ResultPanel):
         self.tree.opened.connect(self._take)
 
     def refresh(self) -> None:
-        """Show the other sets of the present plan."""
+        """Show the other sets of the present plan; the one taken is always the one that is seen to be marked."""
+        marked = self._marked()
         super().refresh()
-        self.take_button.setEnabled(self.model.rowCount() > 0)
+        self._mark_again(marked)
+        has_rows = self.model.rowCount() > 0
+        self.take_button.setEnabled(has_rows)
         decisions = self._context.session.position.decisions
         self.release_button.setEnabled(bool(decisions.pinned or decisions.refused))
+        self._lead.setText(self._lead_for(has_rows=has_rows, has_kept=bool(decisions.pinned)))
 
-    def _marked(self) -> object:
-        index = self.tree.currentIndex()
+    def _lead_for(self, *, has_rows: bool, has_kept: bool) -> str:
+        if has_rows:
+            return tr(
+                "Each differs in kind from the set in hand. Taking one keeps its parts; undo brings back the cheapest."
+            )
+        if has_kept:
+            return tr(
+                "Parts of this set are kept by choice, which leaves no other set to compare. Let them go to see others."
+            )
+        return tr("No other set differs in a way worth showing.")
+
+    def _mark_again(self, marked: Alternative | None) -> None:
+        """Mark the set that differs in the same way as the one marked before, else the first."""
+        rows = [self.model.index(row, 0) for row in range(self.model.rowCount())]
+        alike = [index for index in rows if marked is not None and self._kind_at(index) is marked.kind]
+        for index in (*alike, *rows)[:1]:
+            self.tree.pick(index)
+
+    def _kind_at(self, index: QModelIndex) -> AlternativeKind | None:
+        node = self.model.node_at(index)
+        return node.record.kind if node is not None and isinstance(node.record, Alternative) else None
+
+    def _marked(self) -> Alternative | None:
+        index = self.tree.currentIndex().siblingAtColumn(0)
         if index.parent().isValid():
             index = index.parent()
-        if not index.isValid():
-            index = self.model.index(0, 0)
         node = self.model.node_at(index)
-        return node.record if node is not None else None
+        return node.record if node is not None and isinstance(node.record, Alternative) else None
 
     def _take(self, record: object) -> None:
         if isinstance(record, Alternative):

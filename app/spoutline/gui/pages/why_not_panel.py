@@ -28,6 +28,7 @@ class WhyNotPanel(QWidget):
         super().__init__(parent)
         self._context = context
         self._number = ""
+        self._marks_first = False
         column = QVBoxLayout(self)
         column.setContentsMargins(10, 10, 10, 10)
         column.addLayout(self._search_row())
@@ -69,7 +70,7 @@ class WhyNotPanel(QWidget):
         self.search_edit.setPlaceholderText(tr("Number, name or maker"))
         self.search_edit.setClearButtonEnabled(False)
         self.search_edit.textChanged.connect(lambda _: self._pause.start())
-        self.search_edit.returnPressed.connect(self._search)
+        self.search_edit.returnPressed.connect(self._search_and_mark)
         label.setBuddy(self.search_edit)
         self.kind_box = QComboBox(self)
         self.kind_box.setAccessibleName(tr("Kind of part"))
@@ -114,6 +115,11 @@ class WhyNotPanel(QWidget):
         side.column.addStretch(1)
         return side
 
+    def _search_and_mark(self) -> None:
+        """Return pressed in the search field asks about the part found, not only for the list."""
+        self._marks_first = True
+        self._search()
+
     def _search(self) -> None:
         self._pause.stop()
         text, value = self.search_edit.text().strip(), self.kind_box.currentData()
@@ -130,6 +136,9 @@ class WhyNotPanel(QWidget):
         self.model.replace_columns(part_columns(self._context.story, self._context.session.survey.site.currency))
         self.model.show_records(parts)
         self.table.fit_columns()
+        if self._marks_first:
+            self._marks_first = False
+            self.table.pick_row(0)
         if not parts:
             self.verdict_title.setText(tr("No catalogue part has this in its number, name or maker."))
 

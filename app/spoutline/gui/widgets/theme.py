@@ -217,6 +217,7 @@ QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus, QSpinBox:focus { border:
 QLineEdit[faulty="true"], QPlainTextEdit[faulty="true"], QComboBox[faulty="true"] {
   border: 2px solid @bad@; padding: 3px 6px;
 }
+QComboBox::drop-down { border: none; width: 22px; }
 QComboBox QLineEdit, QComboBox QLineEdit:focus { border: none; padding: 0; min-height: 0; }
 QComboBox QAbstractItemView {
   background: @card@; color: @text@; border: 1px solid @frame@;
