@@ -22,10 +22,24 @@ from spoutline.cli.quotation import QUOTATION
 from spoutline.cli.quote import QUOTE
 from spoutline.cli.schema import SCHEMA
 from spoutline.cli.site import SITE
+from spoutline.cli.table_import import IMPORT
 from spoutline.cli.whynot import WHYNOT
 from spoutline.model.faults import InputFault, StoreFault
 
-COMMANDS: tuple[Command, ...] = (PLAN, BILL, SITE, QUOTE, QUOTATION, CONVERT, PROGRAMME, WHYNOT, SCHEMA, PROFILE, DEMO)
+COMMANDS: tuple[Command, ...] = (
+    PLAN,
+    BILL,
+    SITE,
+    QUOTE,
+    QUOTATION,
+    CONVERT,
+    PROGRAMME,
+    WHYNOT,
+    IMPORT,
+    SCHEMA,
+    PROFILE,
+    DEMO,
+)
 WINDOW = "window"
 
 OpenWindow = Callable[[Workbench, "str | None"], int]

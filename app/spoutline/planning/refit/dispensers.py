@@ -1,0 +1,107 @@
+"""A dispenser as a template: its positions repeated along an island, or on its other side."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.survey import Position, Survey
+
+MOST_COPIES = 500
+_LONGEST_LABEL = 60  # as the survey's model says; a test holds the two together
+
+
+def dispenser_names(survey: Survey) -> tuple[str, ...]:
+    """Return the names of the dispensers in the order of the survey."""
+    return tuple(dict.fromkeys(position.dispenser for position in survey.positions))
+
+
+def positions_of(survey: Survey, dispenser: str) -> tuple[Position, ...]:
+    """Return the positions of a dispenser; raise ``InputFault`` where there is none of that name."""
+    found = tuple(position for position in survey.positions if position.dispenser == dispenser)
+    if not found:
+        known = ", ".join(dispenser_names(survey))
+        raise InputFault((InputProblem("", "dispenser", repr(dispenser), f"use one of: {known}"),))
+    return found
+
+
+def with_copies(survey: Survey, dispenser: str, names: Sequence[str]) -> Survey:
+    """Return the survey with the dispenser repeated under each of ``names``, its copies at the end.
+
+    A label that begins with the dispenser's name begins with the new one; any other gets it in front. What a person
+    decided for one position, and what hangs there today, is not carried over. Raise ``InputFault`` for names and labels
+    that are taken.
+    """
+    template = positions_of(survey, dispenser)
+    problems = []
+    if not 1 <= len(names) <= MOST_COPIES:
+        problems.append(InputProblem("", "names", str(len(names)), f"name between 1 and {MOST_COPIES} dispensers"))
+    for name in names:
+        if name in dispenser_names(survey) or list(names).count(name) > 1 or not name.strip():
+            problems.append(InputProblem("", "names", repr(name), "each new dispenser needs a name of its own"))
+        elif len(name) > _LONGEST_LABEL:
+            problems.append(InputProblem("", "names", repr(name), f"a name has at most {_LONGEST_LABEL} characters"))
+    if problems:
+        raise InputFault(tuple(problems))
+    copies = [
+        _copy(position, _renamed(position.label, dispenser, name), name) for name in names for position in template
+    ]
+    return _extended(survey, copies)
+
+
+def with_other_side(survey: Survey, dispenser: str, side: str, other: str) -> Survey:
+    """Return the survey with every position of one side repeated on the other, behind the dispenser's own positions.
+
+    The side is the letter or word that stands behind the dispenser's name in a label, as in ``3A diesel``. Raise
+    ``InputFault`` where no label names the side, or a label is taken.
+    """
+    mine = positions_of(survey, dispenser)
+    begin = re.compile(rf"^({re.escape(dispenser)}[\s\-]?){re.escape(side)}(?![A-Za-z0-9])")
+    pairs = [
+        (position, begin.sub(lambda found: f"{found.group(1)}{other}", position.label))
+        for position in mine
+        if begin.match(position.label)
+    ]
+    if not pairs or not other.strip():
+        wanted = f"labels of this side begin with {dispenser}{side}, such as {dispenser}{side} diesel"
+        raise InputFault((InputProblem("", "side", repr(side if not pairs else other), wanted),))
+    return _extended(survey, [_copy(position, label, dispenser) for position, label in pairs])
+
+
+def _renamed(label: str, before: str, now: str) -> str:
+    rest = label[len(before) :] if label.startswith(before) else None
+    # dispenser 1 must not claim the labels of dispenser 10
+    if rest is not None and not (before[-1:].isdigit() and rest[:1].isdigit()):
+        return f"{now}{rest}"
+    return f"{now} {label}"
+
+
+def _copy(position: Position, label: str, dispenser: str) -> Position:
+    usual = Position(label="-")
+    return position.model_copy(
+        update={
+            "label": label,
+            "dispenser": dispenser,
+            "decisions": usual.decisions,
+            "installed": usual.installed,
+            "notes": usual.notes,
+        }
+    )
+
+
+def _extended(survey: Survey, copies: Sequence[Position]) -> Survey:
+    taken = {position.label for position in survey.positions}
+    problems = [
+        InputProblem("", "label", repr(copy.label), "this label is taken; rename or remove the position that has it")
+        for copy in copies
+        if copy.label in taken
+    ]
+    problems += [
+        InputProblem("", "label", repr(copy.label), f"a label has at most {_LONGEST_LABEL} characters")
+        for copy in copies
+        if len(copy.label) > _LONGEST_LABEL
+    ]
+    if problems:
+        raise InputFault(tuple(problems))
+    return survey.model_copy(update={"positions": (*survey.positions, *copies)})

@@ -1,0 +1,238 @@
+"""A survey entered at speed: dispensers repeated, tables imported with faults by cell, two edits brought together."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import openpyxl
+import pytest
+
+from planning.surveys import CAR
+from spoutline.model.faults import InputFault
+from spoutline.model.liquid import LiquidFamily
+from spoutline.model.survey import Position, Survey
+from spoutline.planning.refit.dispensers import positions_of, with_copies, with_other_side
+from spoutline.planning.refit.survey_merge import merged
+from spoutline.planning.survey_import.mapping import corrected, suggested
+from spoutline.planning.survey_import.positions import positions_from
+from spoutline.planning.survey_import.sheet import column_name, pasted_rows, read_sheet, sheet_of
+from spoutline.units.accepted import UnitSystem
+
+HEAD = "Position,Dispenser,Product,Blend,Outlet height (ft),Reach [m],Hold-open,Colour\n"
+
+
+def survey(*labels: str, dispenser: str = "1") -> Survey:
+    positions = tuple(
+        Position.model_validate({"label": label, "dispenser": dispenser, "notes": "seen", "prepay": True})
+        for label in labels
+    )
+    return CAR.model_copy(update={"positions": positions})
+
+
+# dispensers as templates
+
+
+def test_a_dispenser_is_repeated_along_an_island() -> None:
+    grown = with_copies(survey("1A regular", "1B regular", "spare hose"), "1", ("2", "3"))
+    assert [one.label for one in grown.positions] == [
+        "1A regular",
+        "1B regular",
+        "spare hose",
+        "2A regular",
+        "2B regular",
+        "2 spare hose",
+        "3A regular",
+        "3B regular",
+        "3 spare hose",
+    ]
+    copy = grown.positions[3]
+    assert (copy.dispenser, copy.prepay, copy.notes) == ("2", True, "")
+
+
+def test_dispenser_1_does_not_claim_the_labels_of_dispenser_10() -> None:
+    grown = with_copies(survey("10A"), "1", ("2",))
+    assert grown.positions[1].label == "2 10A"
+
+
+def test_a_side_is_mirrored_to_the_other() -> None:
+    grown = with_other_side(survey("1A regular", "1A diesel", "1Apex"), "1", "A", "B")
+    assert [one.label for one in positions_of(grown, "1")][3:] == ["1B regular", "1B diesel"]
+
+
+def test_taken_names_and_labels_are_refused() -> None:
+    with pytest.raises(InputFault, match="name of its own"):
+        with_copies(survey("1A"), "1", ("1",))
+    with pytest.raises(InputFault, match="name of its own"):
+        with_copies(survey("1A"), "1", ("2", "2"))
+    with pytest.raises(InputFault, match="this label is taken"):
+        with_other_side(survey("1A", "1B"), "1", "A", "B")
+    with pytest.raises(InputFault, match="use one of: 1"):
+        with_copies(survey("1A"), "7", ("8",))
+    with pytest.raises(InputFault, match="at most 60 characters"):
+        with_copies(survey("1A"), "1", ("x" * 60,))
+    with pytest.raises(InputFault, match="a name has at most 60"):
+        with_copies(survey("1A"), "1", ("x" * 61,))
+    Position(label="x" * 60)
+    with pytest.raises(ValueError, match="60"):
+        Position(label="x" * 61)
+
+
+# import
+
+
+def imported(tmp_path: Path, text: str, system: UnitSystem = UnitSystem.SI) -> tuple[Position, ...]:
+    path = tmp_path / "station.csv"
+    path.write_text(text, encoding="utf-8")
+    sheet = read_sheet(path)
+    return positions_from(sheet, suggested(sheet), system)
+
+
+def test_a_table_becomes_positions_with_its_units(tmp_path: Path) -> None:
+    """1 ft = 0.3048 m exactly (international yard and pound agreement, 1959)."""
+    first, second = imported(tmp_path, HEAD + "1A,1,Petrol,10,7,1.8,yes,red\n1B,1,dsl,20,2.1 m,6 ft,no,\n")
+    assert (first.label, first.liquid.family, first.liquid.blend_percent) == ("1A", LiquidFamily.GASOLINE, 10)
+    assert first.outlet.height_m == pytest.approx(7 * 0.3048, abs=1e-9)
+    assert (first.filler.distance_m, first.hold_open_wanted) == (1.8, True)
+    assert second.outlet.height_m == 2.1
+    assert second.filler.distance_m == pytest.approx(6 * 0.3048, abs=1e-9)
+    assert second.liquid.family is LiquidFamily.DIESEL
+
+
+def test_every_faulty_cell_is_told_with_its_address(tmp_path: Path) -> None:
+    text = HEAD + "1A,1,benzine,10,7,1.8,yes,\n1A,1,diesel,120,tall,1.8,perhaps,\n,1,diesel,5,7,1.8,,\n"
+    with pytest.raises(InputFault) as refused:
+        imported(tmp_path, text)
+    told = {problem.place.rsplit(" ", 1)[1]: problem for problem in refused.value.problems}
+    assert set(told) == {"C2", "E3", "G3", "A4"}
+    assert "use one of: gasoline" in told["C2"].wanted
+    assert "yes or no" in told["G3"].wanted
+    with pytest.raises(InputFault) as refused:
+        imported(tmp_path, HEAD + "1A,1,diesel,120,7,1.8,yes,\n1A,1,diesel,5,7,1.8,yes,\n1A,1,diesel,5,7,1.8,yes,\n")
+    assert [one.place.rsplit(" ", 1)[1] for one in refused.value.problems] == ["D2", "A4"]
+
+
+def test_a_liquid_or_blend_is_never_guessed(tmp_path: Path) -> None:
+    with pytest.raises(InputFault, match=r"map one column to liquid\.family"):
+        imported(tmp_path, "Position,Blend\n1A,10\n")
+    with pytest.raises(InputFault, match=r"cell C2: liquid\.blend_percent"):
+        imported(tmp_path, "Position,Product,Blend\n1A,gasoline,\n")
+    assert imported(tmp_path, "Position,Product,Blend\n1A,DEF,\n")[0].liquid.family is LiquidFamily.DEF
+
+
+def test_a_workbook_is_read_like_a_table(tmp_path: Path) -> None:
+    path = tmp_path / "station.xlsx"
+    book = openpyxl.Workbook()
+    page = book.active
+    page.title = "Hoses"
+    for row in (["Station survey"], [], ["Position", "Product", "Blend", "Prepay"], ["1A", "gasoline", 10, True]):
+        page.append(row)
+    book.save(path)
+    with pytest.raises(InputFault, match="map one column to label"):
+        positions_from(read_sheet(path), suggested(read_sheet(path)), UnitSystem.SI)
+    page.delete_rows(1, 2)
+    page["C2"] = "ten"
+    book.save(path)
+    sheet = read_sheet(path, "Hoses")
+    with pytest.raises(InputFault, match=r"sheet Hoses, cell C2"):
+        positions_from(sheet, suggested(sheet), UnitSystem.SI)
+    page["C2"] = 10
+    book.save(path)
+    sheet = read_sheet(path)
+    (position,) = positions_from(sheet, suggested(sheet), UnitSystem.SI)
+    assert (position.label, position.prepay, position.liquid.blend_percent) == ("1A", True, 10)
+    with pytest.raises(InputFault, match="use one of: Hoses"):
+        read_sheet(path, "Other")
+
+
+def test_a_mapping_can_be_corrected_by_column_or_title(tmp_path: Path) -> None:
+    path = tmp_path / "s.csv"
+    path.write_text("Nr;What;Percent;Label\nA;gasoline;10;x\n", encoding="utf-8")
+    sheet = read_sheet(path)
+    mapping = corrected(suggested(sheet), {"A": "label", "What": "liquid.family", "Label": ""}, "s.csv")
+    (position,) = positions_from(sheet, mapping, UnitSystem.SI)
+    assert position.label == "A"
+    with pytest.raises(InputFault, match=r"did you mean outlet\.height_m"):
+        corrected(suggested(sheet), {"A": "outlet.heigt_m"}, "s.csv")
+    with pytest.raises(InputFault, match="name one column of"):
+        corrected(suggested(sheet), {"Z": "label"}, "s.csv")
+
+
+def test_a_template_answers_what_a_row_leaves_out() -> None:
+    sheet = sheet_of("pasted", pasted_rows("Label\tOutlet height\n7A\t2.0\n"))
+    template = Position.model_validate({"label": "t", "liquid": {"family": "diesel", "blend_percent": 5}})
+    (position,) = positions_from(sheet, suggested(sheet), UnitSystem.SI, template)
+    assert (position.label, position.liquid.blend_percent, position.outlet.height_m) == ("7A", 5, 2.0)
+
+
+def test_columns_are_named_as_in_a_spreadsheet() -> None:
+    assert [column_name(number) for number in (0, 25, 26, 51, 52, 701, 702)] == [
+        "A",
+        "Z",
+        "AA",
+        "AZ",
+        "BA",
+        "ZZ",
+        "AAA",
+    ]
+
+
+@pytest.mark.parametrize(
+    ("name", "content", "told"),
+    [
+        ("s.csv", b"Label\n\xff\n", "UTF-8"),
+        ("s.csv", b"Label\n", "at least one row"),
+        ("s.csv", b'Label\n"open\n', "valid CSV"),
+        ("s.xlsx", b"no archive", "a workbook"),
+        ("s.pdf", b"%PDF", ".csv or .xlsx"),
+    ],
+)
+def test_a_file_that_is_no_table_is_refused(tmp_path: Path, name: str, content: bytes, told: str) -> None:
+    path = tmp_path / name
+    path.write_bytes(content)
+    with pytest.raises(InputFault, match=told):
+        read_sheet(path)
+
+
+# merging
+
+
+def test_edits_of_different_fields_are_both_kept() -> None:
+    base = survey("1A", "1B")
+    mine = _changed(_changed(base, 0, prepay=False), 1, notes="mine")
+    theirs = _changed(base, 0, hold_open_wanted=True)
+    theirs = theirs.model_copy(update={"positions": (*theirs.positions, Position(label="2A"))})
+    theirs = theirs.model_copy(update={"site": theirs.site.model_copy(update={"fenced": True})})
+    found = merged(base, mine, theirs)
+    assert found.conflicts == ()
+    assert found.survey is not None
+    first, second, added = found.survey.positions
+    assert (first.prepay, first.hold_open_wanted, second.notes, added.label) == (False, True, "mine", "2A")
+    assert found.survey.site.fenced
+    assert merged(base, theirs, mine).survey == found.survey
+
+
+def test_the_same_field_changed_twice_is_a_conflict() -> None:
+    base = survey("1A")
+    found = merged(base, _changed(base, 0, notes="mine"), _changed(base, 0, notes="theirs"))
+    assert [(one.position, one.field, one.base, one.mine, one.theirs) for one in found.conflicts] == [
+        ("1A", "notes", "seen", "mine", "theirs")
+    ]
+    assert found.survey is not None
+    assert found.survey.positions[0].notes == "mine"
+
+
+def test_a_removal_goes_through_unless_the_other_changed_the_position() -> None:
+    base = survey("1A", "1B")
+    without = base.model_copy(update={"positions": base.positions[:1]})
+    assert merged(base, without, base).survey == without
+    assert merged(base, base, without).survey == without
+    found = merged(base, without, _changed(base, 1, notes="new"))
+    assert [(one.position, one.mine, one.theirs) for one in found.conflicts] == [("1B", "", "changed")]
+    assert found.survey is not None
+    assert len(found.survey.positions) == 2
+
+
+def _changed(base: Survey, number: int, **changes: object) -> Survey:
+    positions = list(base.positions)
+    positions[number] = positions[number].model_copy(update=changes)
+    return base.model_copy(update={"positions": tuple(positions)})
