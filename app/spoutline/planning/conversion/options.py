@@ -20,10 +20,11 @@ from spoutline.planning.choice import ALL_LINES, Choice, Chooser
 from spoutline.planning.conversion.installed_units import InstalledUnit, UnitVerdict
 from spoutline.planning.desk import Desk
 from spoutline.planning.judgement import SetJudge
-from spoutline.planning.loads import Load, LoadModel, SetLimit
+from spoutline.planning.loads import Load, LoadModel
 from spoutline.planning.pool import SLOT_KINDS, JudgedPart, Pool, narrow_pool
 
 _EVERY_SHOULD = frozenset(RequirementId)
+_OPENING = (Load.OPENING_COLD, Load.OPENING_HOT)
 
 
 class RefitChooser(Chooser):
@@ -94,12 +95,22 @@ class PositionOptions:
         return judged.hanging_set.price_minor
 
     def cheapest_in(self, pool: Pool) -> JudgedSet | None:
-        """Return the cheapest set of a pool that keeps every must, as the search knows it (with stand-ins)."""
+        """Return the cheapest set of a pool that keeps every must, as the search knows it (with stand-ins).
+
+        The opening pressure is bounded for nozzles with a device that has one. For the others the same bound would ask
+        for the wanted flow, which is a should, so they are searched apart without it.
+        """
         bare = Pool(
             {slot: tuple(replace(one, regrets=0) for one in candidates) for slot, candidates in pool.slots.items()}
         )
-        limits = tuple(limit for limit in self.model.set_limits if _binds_without_shoulds(limit))
-        return self._chooser(bare).first(Wish(ALL_LINES, limits), _EVERY_SHOULD)
+        musts = tuple(limit for limit in self.model.set_limits if limit.severity is Severity.MUST)
+        without_opening = tuple(limit for limit in musts if limit.load not in _OPENING)
+        found = [
+            judged
+            for keep, limits in ((_has_device, musts), (_has_no_device, without_opening))
+            if (judged := self._chooser(bare).first(Wish(ALL_LINES, limits, keep), _EVERY_SHOULD)) is not None
+        ]
+        return min(found, key=lambda one: (one.hanging_set.price_minor, one.hanging_set.numbers), default=None)
 
     def forced(self, unit: InstalledUnit) -> Pool | None:
         """Return the pool in which the slot of an installed part holds nothing else; None for a loose fitting."""
@@ -189,12 +200,12 @@ class PositionOptions:
         return regrets + findings + sum(map(_is_missed_should, found.checks))
 
 
-def _binds_without_shoulds(limit: SetLimit) -> bool:
-    """Say whether a limit holds where no should is asked.
+def _has_device(one: JudgedPart) -> bool:
+    return one.part.nozzle is None or one.part.nozzle.no_pressure_device
 
-    The opening pressure is bounded at the wanted flow, a should; the full check finds it at the flow delivered.
-    """
-    return limit.severity is Severity.MUST and limit.load not in (Load.OPENING_COLD, Load.OPENING_HOT)
+
+def _has_no_device(one: JudgedPart) -> bool:
+    return one.part.nozzle is None or not one.part.nozzle.no_pressure_device
 
 
 def _wanted_only(pool: Pool, requirement: Requirement) -> Pool:
