@@ -88,6 +88,22 @@ def test_failure_is_handed_over_once(qtbot: QtBot, jobs: Jobs) -> None:
     assert not jobs.is_busy(JobKind.PLAN)
 
 
+def test_defect_is_worded_plainly_and_handed_on_to_be_written_down(qtbot: QtBot, jobs: Jobs) -> None:
+    inbox = Inbox()
+    broken: list[object] = []
+    jobs.broke.connect(broken.append)
+
+    def work(_: Ticket) -> None:
+        raise AttributeError("'Story' object has no attribute 'ending'")
+
+    jobs.start(PLAN, work, inbox.values.append, inbox.faults.append)
+    qtbot.waitUntil(lambda: len(broken) == 1)
+    assert isinstance(broken[0], AttributeError)
+    assert "attribute" not in str(inbox.faults[0])
+    assert "fault of its own" in str(inbox.faults[0])
+    assert inbox.values == []
+
+
 def test_jobs_of_different_subjects_do_not_replace_each_other(qtbot: QtBot, jobs: Jobs) -> None:
     inbox = Inbox()
     for label in ("A1", "A2", "A3"):

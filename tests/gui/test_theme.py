@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import itertools
+import re
+from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QRectF
@@ -93,3 +95,11 @@ def test_bundled_font_has_the_signs_of_the_trade(qapp: QApplication) -> None:
     metrics = QFontMetrics(qapp.font())
     assert qapp.font().family() == "DejaVu Sans"
     assert all(metrics.inFontUcs4(ord(sign)) for sign in "Ω°²³µ→·–“”…")
+
+
+def test_style_sheet_points_to_a_drawing_that_is_there() -> None:
+    """Qt draws nothing, and says nothing, where the file behind a url is missing."""
+    for sheet in (style_sheet(LIGHT), style_sheet(DARK)):
+        places = re.findall(r'url\("([^"]+)"\)', sheet)
+        assert places
+        assert all(Path(place).is_file() for place in places)

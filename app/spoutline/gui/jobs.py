@@ -10,11 +10,16 @@ from typing import Any
 
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal, Slot
 
-from spoutline.model.faults import Cancelled
+from spoutline.gui.wording import tr
+from spoutline.model.faults import Cancelled, InputFault, StoreFault
 
 Work = Callable[["Ticket"], Any]
 Deliver = Callable[[Any], None]
 Fail = Callable[[Exception], None]
+
+
+class ProgramFault(Exception):
+    """A job met a defect of ours: what a person reads in its place; the defect itself goes to ``Jobs.broke``."""
 
 
 class JobKind(StrEnum):
@@ -104,8 +109,11 @@ class Jobs(QObject):
         Work has begun, or the last job in hand is finished.
     progressed(JobKey, int, int)
         A job finished that many units of so many.
+    broke(object)
+        A job met an exception that is neither bad input nor a failing store; the exception, to be written down.
     """
 
+    broke = Signal(object)
     busy_changed = Signal(bool)
     progressed = Signal(object, int, int)
 
@@ -124,6 +132,7 @@ class Jobs(QObject):
     ) -> Ticket:
         """Run ``work(ticket)`` and hand its value to ``deliver``, or its exception to ``fail``.
 
+        ``fail`` gets faults that a person can read: bad input, a failing store, or ``ProgramFault`` for all else.
         A job of the same key that is still in hand is cancelled first: its answer would be late.
         """
         self.cancel(key)
@@ -171,7 +180,10 @@ class Jobs(QObject):
             self.busy_changed.emit(False)
         if not wanted or isinstance(fault, Cancelled):
             return
-        if fault is not None:
+        if fault is None:
+            waiting.deliver(value)
+        elif isinstance(fault, InputFault | StoreFault):
             waiting.fail(fault)
         else:
-            waiting.deliver(value)
+            waiting.fail(ProgramFault(tr("The program met a fault of its own and did not finish this.")))
+            self.broke.emit(fault)

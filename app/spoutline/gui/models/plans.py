@@ -8,7 +8,6 @@ from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
 from spoutline.gui.models.marks import tone_of_plan
 from spoutline.gui.roles import Tone
 from spoutline.gui.session import Changed, Session
-from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.plan import PositionPlan
 from spoutline.model.survey import Position, Site
 
@@ -28,12 +27,9 @@ class Plans(QObject):
     -------
     updated(str)
         The plan of the position with this label is there, or is being made anew.
-    broke(Exception)
-        Planning failed for a reason that is neither input nor environment.
     """
 
     updated = Signal(str)
-    broke = Signal(object)
 
     def __init__(self, session: Session, jobs: Jobs, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -108,14 +104,12 @@ class Plans(QObject):
             self._keep(job, key, label, plan)
 
         def fail(fault: Exception) -> None:
-            self._keep(job, key, label, str(fault) if isinstance(fault, InputFault | StoreFault) else "")
-            if not isinstance(fault, InputFault | StoreFault):
-                self.broke.emit(fault)
+            self._keep(job, key, label, str(fault))
 
         self._jobs.start(job, work, deliver, fail, revision=self._session.revision, priority=priority)
 
     def _keep(self, job: JobKey, key: _Key, label: str, result: PositionPlan | str) -> None:
-        self._kept[key] = result or "The program could not plan this position."
+        self._kept[key] = result
         if isinstance(result, PositionPlan):
             self._latest[label] = result
         self.updated.emit(label)

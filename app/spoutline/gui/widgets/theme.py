@@ -178,7 +178,8 @@ def style_sheet(colours: Colours) -> str:
     sheet = _SHEET
     for field in sorted(fields(Colours), key=lambda item: len(item.name), reverse=True):
         sheet = sheet.replace(f"@{field.name}@", getattr(colours, field.name))
-    return sheet
+    unfold = assets.resources_folder() / "icons" / "unfold.svg"
+    return sheet.replace("@unfold@", f'"{unfold.as_posix()}"')
 
 
 _SHEET = """
@@ -218,6 +219,7 @@ QLineEdit[faulty="true"], QPlainTextEdit[faulty="true"], QComboBox[faulty="true"
   border: 2px solid @bad@; padding: 3px 6px;
 }
 QComboBox::drop-down { border: none; width: 22px; }
+QComboBox::down-arrow { image: url(@unfold@); width: 12px; height: 12px; }
 QComboBox QLineEdit, QComboBox QLineEdit:focus { border: none; padding: 0; min-height: 0; }
 QComboBox QAbstractItemView {
   background: @card@; color: @text@; border: 1px solid @frame@;
@@ -251,8 +253,9 @@ QRadioButton#tile {
 QRadioButton#tile:hover { background: @soft@; }
 QRadioButton#tile:checked { background: @soft@; border: 2px solid @accent@; padding: 6px 9px; }
 QRadioButton#tile:focus { border: 2px solid @text@; padding: 6px 9px; }
-QCheckBox { spacing: 8px; }
-QCheckBox:focus, QRadioButton:focus { color: @accent@; }
+QCheckBox { spacing: 8px; border: 1px solid transparent; border-radius: 4px; padding: 1px 3px; }
+QCheckBox:focus { border: 1px solid @accent@; color: @accent@; }
+QRadioButton:focus { color: @accent@; }
 
 QTreeView, QTableView, QListView {
   background: @card@; alternate-background-color: @stripe@; border: 1px solid @line@; border-radius: 6px;

@@ -16,7 +16,6 @@ from spoutline.gui.widgets.theme import dress
 from spoutline.gui.window.faults import FaultRecord, UnexpectedFault, log_folder
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.wording import tr
-from spoutline.model.faults import InputFault, StoreFault
 
 if TYPE_CHECKING:
     from spoutline.book.records import StoredSurvey
@@ -83,7 +82,7 @@ class Opening:
         faults: UnexpectedFault,
     ) -> None:
         self._window, self._factory, self._survey = window, workbench_factory, survey
-        self._faults = faults
+        window.jobs.broke.connect(faults.tell)
         self.opened: Opened | None = None
 
     def start(self) -> None:
@@ -112,17 +111,12 @@ class Opening:
         self.opened = opened
         session = Session(opened.workbench, opened.stored, opened.system, self._window)
         workplace = self._window.attach(session)
-        workplace.plans.broke.connect(self._faults.tell)
         self.verbs = Verbs(self._window, workplace)
         self.verbs.remember_survey(opened.stored)
 
     def _fail(self, fault: Exception) -> None:
-        is_known = isinstance(fault, InputFault | StoreFault)
-        reason = str(fault) if is_known else tr("The program met a fault of its own.")
         self._window.waiting_label.setText(tr("The book of surveys cannot be opened."))
-        self._window.show_trouble(reason, (Offer(tr("Try again"), self.start),))
-        if not is_known:
-            self._faults.tell(fault)
+        self._window.show_trouble(str(fault), (Offer(tr("Try again"), self.start),))
 
 
 def survey_to_show(workbench: Workbench, survey: Survey | None) -> StoredSurvey:
