@@ -1,0 +1,185 @@
+"""Many sites: ranks and budget against an integer programme; one process against several; cancelling; the book."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime
+from decimal import Decimal
+from functools import partial
+from pathlib import Path
+from random import Random
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from scipy.optimize import Bounds, LinearConstraint, milp
+
+from bench.generated_sites_conversion import generated_site
+from spoutline.book.book import open_book
+from spoutline.bootstrap import Settings, _open_converting
+from spoutline.converting_folder import convert_files
+from spoutline.model.conversion import Standing
+from spoutline.model.faults import InputFault
+from spoutline.model.programme import LeftOut, SiteOutcome, SiteResult
+from spoutline.planning.conversion.programme import ProgrammeTerms, programme_of
+
+
+def site(place: str, cost: int | None, value: int | None, **changes: object) -> SiteResult:
+    return SiteResult.model_validate(
+        {
+            "place": place,
+            "name": place,
+            "outcome": SiteOutcome.READY,
+            "standing": Standing.MAY_GO,
+            "currency": "USD",
+            "cost": cost,
+            "known_cost": cost or 0,
+            "net_present_value": value,
+            **changes,
+        }
+    )
+
+
+def terms(budget: int | None, years: int = 1) -> ProgrammeTerms:
+    return ProgrammeTerms(name="test", budget=None if budget is None else Decimal(budget), years=years)
+
+
+def test_what_must_go_comes_first_then_the_best_return_then_the_cheapest() -> None:
+    results = (
+        site("poor", 100, 50),
+        site("rich", 100, 400),
+        site("unknown dear", 90, None),
+        site("unknown cheap", 10, None),
+        site("ordered", 500, -100, standing=Standing.MUST_GO),
+    )
+    found = programme_of(results, terms(None))
+    assert [one.site.name for one in found.ranked] == ["ordered", "rich", "poor", "unknown cheap", "unknown dear"]
+    assert {one.year for one in found.ranked} == {1}
+
+
+def test_a_site_dearer_than_a_year_or_of_unknown_cost_is_named() -> None:
+    results = (site("a", 200, 10), site("b", 60, 10), site("c", 60, 5), site("d", 60, 1), site("e", None, 1))
+    found = programme_of(results, terms(100, years=2))
+    left = {one.site.name: one.left_out for one in found.ranked}
+    assert left == {
+        "a": LeftOut.DEARER_THAN_A_YEAR,
+        "b": None,
+        "c": None,
+        "d": LeftOut.BEYOND_THE_YEARS,
+        "e": LeftOut.COST_UNKNOWN,
+    }
+
+
+def test_one_budget_does_not_pay_two_currencies() -> None:
+    with pytest.raises(InputFault):
+        programme_of((site("a", 1, 1), site("b", 1, 1, currency="EUR")), terms(10))
+
+
+sites_drawn = st.lists(st.tuples(st.integers(1, 60), st.integers(1, 100)), min_size=1, max_size=9)
+
+
+@settings(deadline=None, max_examples=60)
+@given(sites_drawn, st.integers(20, 120), st.integers(1, 3))
+def test_no_year_overspends_and_no_choice_beats_the_proved_optimum(
+    drawn: list[tuple[int, int]], budget: int, years: int
+) -> None:
+    results = tuple(site(f"{index:02d}", cost, value) for index, (cost, value) in enumerate(drawn))
+    found = programme_of(results, terms(budget, years))
+    chosen = [one for one in found.ranked if one.year is not None]
+    for year in range(1, years + 1):
+        assert sum((one.site.known_cost for one in chosen if one.year == year), Decimal(0)) <= budget
+    # HiGHS: which sites in which years give the greatest value; the greedy rank never gives more
+    costs, values = (np.array([one[at] for one in drawn], dtype=float) for at in (0, 1))
+    count = len(drawn)
+    once = np.zeros((count, count * years))
+    spent = np.zeros((years, count * years))
+    for year in range(years):
+        for index in range(count):
+            once[index, year * count + index] = 1
+            spent[year, year * count + index] = costs[index]
+    solved = milp(
+        -np.tile(values, years),
+        constraints=[LinearConstraint(once, ub=1), LinearConstraint(spent, ub=budget)],
+        integrality=1,
+        bounds=Bounds(0, 1),
+    )
+    worth = sum(float(one.site.net_present_value or 0) for one in chosen)
+    assert worth <= -solved.fun + 1e-6
+    # what is left out did not fit beside what ranks before it
+    for one in found.ranked:
+        if one.left_out is LeftOut.BEYOND_THE_YEARS:
+            before = [other for other in chosen if other.rank < one.rank]
+            for year in range(1, years + 1):
+                used = sum((other.site.known_cost for other in before if other.year == year), Decimal(0))
+                assert used + one.site.known_cost > budget
+
+
+# many files
+
+
+class Watcher:
+    """Notes progress and asks to stop after ``stop_after`` sites."""
+
+    def __init__(self, stop_after: int | None = None) -> None:
+        self.seen: list[tuple[int, int]] = []
+        self.stop_after = stop_after
+
+    def on_progress(self, done: int, total: int) -> None:
+        self.seen.append((done, total))
+
+    def should_stop(self) -> bool:
+        return self.stop_after is not None and self.seen[-1][0] >= self.stop_after
+
+
+@pytest.fixture
+def files(tmp_path: Path) -> tuple[Path, ...]:
+    draw = Random(11)
+    paths = tuple(tmp_path / f"site_{number}.json" for number in range(1, 5))
+    for number, path in enumerate(paths, start=1):
+        path.write_text(generated_site(number, draw).model_dump_json(), encoding="utf-8")
+    (tmp_path / "site_9.json").write_text('{"site": {}}', encoding="utf-8")
+    return (*paths, tmp_path / "site_9.json")
+
+
+def test_two_processes_find_what_one_finds_and_a_bad_survey_stops_no_other(
+    files: tuple[Path, ...], shared_database: Path
+) -> None:
+    open_desk = partial(_open_converting, Settings(database=str(shared_database)))
+    watcher = Watcher()
+    alone, stopped = convert_files(files, open_desk, watcher, processes=1)
+    together, _ = convert_files(files, open_desk, processes=2)
+    assert alone == together
+    assert not stopped
+    assert watcher.seen[-1] == (5, 5)
+    assert [one.outcome is SiteOutcome.FAULT for one in alone] == [False, False, False, False, True]
+    assert "site" in alone[-1].message
+
+
+def test_remembered_positions_change_no_result(files: tuple[Path, ...], shared_database: Path) -> None:
+    from spoutline.book.survey_text import read_survey
+    from spoutline.planning.conversion.programme import site_result
+
+    desk = _open_converting(Settings(database=str(shared_database)))
+    fresh = [site_result(desk.convert(read_survey(path)), path.name) for path in files[:-1]]
+    remembered, _ = convert_files(files[:-1], lambda: desk, processes=1)
+    assert list(remembered) == fresh
+
+
+def test_a_stopped_run_keeps_what_it_has(files: tuple[Path, ...], shared_database: Path) -> None:
+    open_desk = partial(_open_converting, Settings(database=str(shared_database)))
+    found, stopped = convert_files(files, open_desk, Watcher(stop_after=2), processes=1)
+    assert stopped
+    assert len(found) == 2
+
+
+def test_the_book_keeps_programmes_newest_first(tmp_path: Path) -> None:
+    times = iter((datetime(2027, 1, 1, tzinfo=UTC), datetime(2027, 1, 2, tzinfo=UTC)))
+    book = open_book(f"sqlite:///{tmp_path / 'book.db'}", now=lambda: next(times))
+    programmes = book.programmes
+    first = programmes.add(programme_of((site("a", 10, 5),), terms(100)))
+    second = programmes.add(programme_of((), terms(None)))
+    assert [entry.id for entry in programmes.entries()] == [second, first]
+    assert programmes.programme(first) == programme_of((site("a", 10, 5),), terms(100))
+    with pytest.raises(InputFault):
+        programmes.programme(99)
+    book.close()
