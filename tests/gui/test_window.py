@@ -5,19 +5,22 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QAccessible
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
 
 from spoutline.bootstrap import Workbench
+from spoutline.documents.drawing import position_drawing
 from spoutline.gui.actions import ACTIONS, ActionId
 from spoutline.gui.edits.question import Step
 from spoutline.gui.pages.outcome_card import remedies_of
 from spoutline.gui.roles import Tone
 from spoutline.gui.session import Session
 from spoutline.gui.widgets.answer_field import TextField, TileField
+from spoutline.gui.widgets.drawing_brush import balloon_centres
+from spoutline.gui.widgets.drawing_view import DrawingView
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.faults import StoreFault
@@ -177,7 +180,6 @@ def test_picking_a_part_marks_it_in_drawing_list_and_panel(qtbot: QtBot, workpla
 
 def test_clicking_a_balloon_of_the_drawing_picks_its_part(qtbot: QtBot, workplace: Workplace) -> None:
     from spoutline.documents.shapes import Balloon
-    from spoutline.gui.widgets.drawing_brush import balloon_centres
 
     view = workplace.side_panel.drawing
     assert view.drawing is not None
@@ -543,3 +545,30 @@ def test_session_survives_a_survey_with_an_unknown_jurisdiction(
     workplace.show_step(Step.SET)
     assert "nowhere" in workplace.set_page.outcome._facts_label.text()
     assert session.display.system is UnitSystem.SI
+
+
+def test_window_opens_within_a_small_screen(window: MainWindow) -> None:
+    room = window.screen().availableSize()
+    fresh = MainWindow()
+    try:
+        assert fresh.width() <= room.width()
+        assert fresh.height() <= room.height()
+    finally:
+        fresh.jobs.close()
+        fresh.deleteLater()
+
+
+@pytest.mark.parametrize("size", [QSize(404, 246), QSize(470, 470), QSize(900, 600)])
+def test_balloons_of_the_whole_drawing_stay_inside_the_widget(workplace: Workplace, size: QSize) -> None:
+    plan = workplace.context.plan
+    assert plan is not None
+    drawing = position_drawing(plan, workplace.context.story)
+    view = DrawingView("Drawing")
+    view.resize(size)
+    view.show_drawing(drawing)
+    now = view.view()
+    assert now is not None
+    centres = balloon_centres(drawing, now).values()
+    assert len(centres) >= 5
+    assert all(10 <= centre.y() <= size.height() - 10 for centre in centres)
+    assert all(10 <= centre.x() <= size.width() - 10 for centre in centres)

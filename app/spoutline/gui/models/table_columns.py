@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from spoutline.book.records import SurveyEntry
 from spoutline.documents.totals import BillLine
+from spoutline.explain.money import money_text
 from spoutline.explain.story import Story
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone
@@ -114,17 +115,22 @@ def bill_columns(story: Story, currency: str) -> tuple[Column[BillLine], ...]:
     return (
         Column(title=tr("Part"), text=lambda row: row.part.number),
         Column(title=tr("Name"), text=lambda row: row.part.name, hint=lambda row: row.part.name),
-        Column(title=tr("Quantity"), text=lambda row: str(row.quantity), sort=lambda row: row.quantity, is_number=True),
+        Column(title=tr("Qty"), text=lambda row: str(row.quantity), sort=lambda row: row.quantity, is_number=True),
         Column(
-            title=tr("Price"),
-            text=lambda row: story.money(row.unit_minor, currency),
+            title=tr("Price, {currency}").format(currency=currency),
+            text=lambda row: _bare_money(story, row.unit_minor, currency),
             sort=lambda row: row.unit_minor or 0,
             is_number=True,
         ),
         Column(
-            title=tr("Sum"),
-            text=lambda row: story.money(row.sum_minor, currency),
+            title=tr("Sum, {currency}").format(currency=currency),
+            text=lambda row: _bare_money(story, row.sum_minor, currency),
             sort=lambda row: row.sum_minor or 0,
             is_number=True,
         ),
     )
+
+
+def _bare_money(story: Story, minor: int | None, currency: str) -> str:
+    """Return an amount whose currency stands in the column's title; without a price, the words for that."""
+    return story.money(None, currency) if minor is None else money_text(minor, currency, with_currency=False)

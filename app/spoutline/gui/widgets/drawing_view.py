@@ -22,6 +22,7 @@ from spoutline.gui.widgets.drawing_brush import Brush, View, balloon_centres, di
 from spoutline.gui.widgets.theme import colours_now
 
 _EDGE_PX = 46.0  # room for balloons and texts, which keep their size
+_BALLOON_ROOM_PX = 13.0  # a balloon's radius and a little air
 _REACH_PX = 8.0  # how near a click has to be
 _LARGEST, _SMALLEST = 12.0, 0.5
 
@@ -91,16 +92,30 @@ class DrawingView(QWidget):
         """Return how metres become pixels now; None without a drawing."""
         if self._drawing is None:
             return None
-        box = self._drawing.box
-        room_x, room_y = max(self.width() - 2 * _EDGE_PX, 20.0), max(self.height() - 2 * _EDGE_PX, 20.0)
+        return self._view_below(self._drawing, self._overhang_px(self._drawing), self._zoom, self._shift)
+
+    def _view_below(self, drawing: Drawing, above_px: float, zoom: float, shift: QPointF) -> View:
+        """Return the view that leaves ``above_px`` free at the top of the whole drawing."""
+        box = drawing.box
+        room_x = max(self.width() - 2 * _EDGE_PX, 20.0)
+        room_y = max(self.height() - 2 * _EDGE_PX - above_px, 20.0)
         across = room_x / max(box.width_m, 1e-6)
         up = room_y / max(box.height_m, 1e-6)
-        if self._drawing.true_scale:
+        if drawing.true_scale:
             across = up = min(across, up)
-        across, up = across * self._zoom, up * self._zoom
-        centre = QPointF(self.rect().center()) + self._shift
+        across, up = across * zoom, up * zoom
+        centre = self._centre(above_px) + shift
         middle_x, middle_y = (box.left_m + box.right_m) / 2, (box.bottom_m + box.top_m) / 2
         return View(across, up, QPointF(centre.x() - middle_x * across, centre.y() + middle_y * up))
+
+    def _overhang_px(self, drawing: Drawing) -> float:
+        """Return by how much balloons would stand out above the widget: they keep their size in a small window."""
+        centres = balloon_centres(drawing, self._view_below(drawing, 0.0, 1.0, QPointF(0, 0))).values()
+        highest = min((centre.y() for centre in centres), default=_BALLOON_ROOM_PX)
+        return max(0.0, _BALLOON_ROOM_PX - highest)
+
+    def _centre(self, above_px: float) -> QPointF:
+        return QPointF(self.rect().center()) + QPointF(0, above_px / 2)
 
     def part_at(self, point: QPointF) -> str:
         """Return the number of the part at a point of the widget; empty for none. Balloons and fittings come first."""
@@ -129,7 +144,7 @@ class DrawingView(QWidget):
         wanted = self._zoom * factor
         if not _SMALLEST <= wanted <= _LARGEST:
             return
-        centre = QPointF(self.rect().center())
+        centre = self._centre(0.0 if self._drawing is None else self._overhang_px(self._drawing))
         self._shift = (point - centre) * (1 - factor) + self._shift * factor
         self._zoom = wanted
         self.update()

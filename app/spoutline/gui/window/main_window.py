@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QAction, QActionGroup, QCloseEvent, QKeySequence
 from PySide6.QtWidgets import QLabel, QMainWindow, QProgressBar, QVBoxLayout, QWidget
 
@@ -40,6 +40,13 @@ _ICONS = {
 }
 
 
+_WANTED_SIZE = QSize(1440, 880)
+_FRAME = QSize(12, 44)  # what the desktop's title bar and borders take, so that the window never opens past the screen
+
+
+_CONFLICTS_SHOWN = 6
+
+
 class MainWindow(QMainWindow):
     """Shown at once with a line that the book is being opened; ``attach`` puts the workplace in."""
 
@@ -47,7 +54,7 @@ class MainWindow(QMainWindow):
         super().__init__()
         self.setWindowTitle("Spoutline")
         self.setWindowIcon(icon("spoutline"))
-        self.resize(1440, 880)
+        self.resize(_WANTED_SIZE.boundedTo(self.screen().availableSize() - _FRAME))
         self.jobs = Jobs(self)
         self.workplace: Workplace | None = None
         self.actions_by_id: dict[ActionId, QAction] = {}
@@ -162,6 +169,8 @@ class MainWindow(QMainWindow):
         self._tells_of_save = True
         if state is SaveState.STALE:
             offers = (
+                Offer(tr("Merge both"), lambda: self._merge(session)),
+                Offer(tr("Keep both"), session.keep_both),
                 Offer(tr("Keep mine"), session.keep_mine),
                 Offer(tr("Take theirs"), session.take_theirs),
             )
@@ -169,6 +178,21 @@ class MainWindow(QMainWindow):
         else:
             words = tr("This change is not in the book yet: {reason} It stays in the window.").format(reason=reason)
             self.show_trouble(words, (Offer(tr("Save again"), session.save_again),))
+
+    def _merge(self, session: Session) -> None:
+        """Bring both edits together, and say where mine stands against theirs."""
+        conflicts = session.merge_both()
+        if conflicts is None:
+            self.show_trouble(tr("The two surveys do not go together. Keep both, or one of them."))
+        elif conflicts:
+            lines = [
+                f"{one.position or tr('site')} {one.field}: {one.mine or '–'} / {one.theirs or '–'}"
+                for one in conflicts
+            ]
+            text = tr("Merged. Yours stands where both changed the same (yours / theirs):")
+            self.show_trouble("\n".join((text, *lines[:_CONFLICTS_SHOWN])))
+        else:
+            self.tell(tr("Merged: both edits are in the book."), Tone.GOOD)
 
     _tells_of_save = False
 
