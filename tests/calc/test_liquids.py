@@ -165,8 +165,10 @@ def test_blend_that_does_not_exist_is_refused(liquid: Liquid) -> None:
 
 
 def test_def_is_computed_down_to_its_freezing_point() -> None:
-    assert cold_limit_c(Liquid(DEF, 0.0)) == -11.0  # about -11 degC (12 F), ISO 22241 guidance, secondary
-    assert liquid_state(Liquid(DEF, 0.0), -11.0).density_kg_m3 > 1090.0
+    assert cold_limit_c(Liquid(DEF, 0.0)) == -11.5  # ISO 22241-3, from memory; sheets round to -11 degC (12 F)
+    assert liquid_state(Liquid(DEF, 0.0), -11.5).density_kg_m3 > 1090.0
+    with pytest.raises(OutOfRange, match="temperature_c"):
+        liquid_state(Liquid(DEF, 0.0), -11.6)
 
 
 # Maryland 03.03.05.02: cloud point of diesel at most -7 degC; B20 2-3 degC worse; AFDC: B100 clouds at -3 to 15 degC,

@@ -9,8 +9,10 @@ from typing import Any
 import pytest
 
 from rules.stations import changed, derived, position, refused, site, tables
+from spoutline.calc.liquids import cold_limit_c
 from spoutline.model.finding import Severity, Verdict
-from spoutline.model.liquid import LiquidFamily
+from spoutline.model.limit import LimitId
+from spoutline.model.liquid import Liquid, LiquidFamily
 from spoutline.model.part import HoseConstruction, NozzleService
 from spoutline.model.port import FlowPath
 from spoutline.model.requirement import RefusalStatus, Requirement, RequirementId, Slot, WayOut
@@ -213,6 +215,13 @@ def test_def_below_its_freezing_point_is_to_be_heated_or_housed(low_c: float, fr
     requirement = derived(position(DEF, 0), cold)
     assert (RuleId.DEF_FREEZES in ids(requirement)) is freezes
     assert requirement.temperature_low_c == low_c  # the hardware is still held to the climate
+
+
+@pytest.mark.parametrize("jurisdiction", ["us_general", "us_vapour_rules", "europe"])
+def test_def_freezes_at_one_figure_in_rules_and_calculation(jurisdiction: str) -> None:
+    # ISO 22241-3, from memory: -11.5 degC; between two figures a climate would be worked out without a word
+    row = tables(jurisdiction).jurisdiction.number(LimitId.DEF_FREEZING)
+    assert row == cold_limit_c(Liquid(DEF, 0.0)) == -11.5
 
 
 @pytest.mark.parametrize(("low_c", "beyond"), [(-28.8, False), (-29.5, True)])
