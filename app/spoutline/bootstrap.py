@@ -285,11 +285,16 @@ class Workbench:
 
         return load_cautions(assets.resources_folder())
 
-    def bill_pdf(self, site_plan: SitePlan, display: Display, dated: date | None = None) -> bytes:
-        """Return the bill with checks, drawings and caution sheet as PDF; the same bytes for the same arguments."""
+    def bill_pdf(
+        self, site_plan: SitePlan, display: Display, dated: date | None = None, *, calculations: bool = True
+    ) -> bytes:
+        """Return the bill with checks, drawings and caution sheet as PDF; the same bytes for the same arguments.
+
+        ``calculations`` False leaves the calculation sheets out.
+        """
         from spoutline.documents.bill import bill_pdf
 
-        return bill_pdf(site_plan, self.story(display), self.cautions(), dated=dated)
+        return bill_pdf(site_plan, self.story(display), self.cautions(), dated=dated, calculations=calculations)
 
     def bill_csv(self, site_plan: SitePlan, display: Display) -> bytes:
         """Return the parts list as CSV; the same bytes for the same arguments."""
@@ -356,7 +361,7 @@ class Workbench:
 
         self._opened_catalogue()  # compiled once, before the workers read it
         paths = surveys_of(folder)
-        open_desk = partial(_open_converting, self._settings)
+        open_desk = partial(open_converting, self._settings)
         results, stopped = convert_files(paths, open_desk, progress, processes=processes)
         programme = programme_of(results, terms, stopped=stopped)
         return self._opened_book().programmes.add(programme), programme
@@ -457,7 +462,7 @@ class Workbench:
         return {number: catalogue.nearest_numbers(number) for number in numbers if number not in known}
 
 
-def _open_converting(settings: Settings) -> ConvertingDesk:
+def open_converting(settings: Settings) -> ConvertingDesk:
     """Open the use cases of conversions in a worker process."""
     return open_workbench(settings).converting()
 

@@ -16,7 +16,7 @@ from scipy.optimize import Bounds, LinearConstraint, milp
 
 from bench.generated_sites_conversion import generated_site
 from spoutline.book.book import open_book
-from spoutline.bootstrap import Settings, _open_converting
+from spoutline.bootstrap import Settings, open_converting
 from spoutline.converting_folder import convert_files
 from spoutline.model.conversion import Standing
 from spoutline.model.faults import InputFault
@@ -144,7 +144,7 @@ def files(tmp_path: Path) -> tuple[Path, ...]:
 def test_two_processes_find_what_one_finds_and_a_bad_survey_stops_no_other(
     files: tuple[Path, ...], shared_database: Path
 ) -> None:
-    open_desk = partial(_open_converting, Settings(database=str(shared_database)))
+    open_desk = partial(open_converting, Settings(database=str(shared_database)))
     watcher = Watcher()
     alone, stopped = convert_files(files, open_desk, watcher, processes=1)
     together, _ = convert_files(files, open_desk, processes=2)
@@ -159,14 +159,14 @@ def test_remembered_positions_change_no_result(files: tuple[Path, ...], shared_d
     from spoutline.book.survey_text import read_survey
     from spoutline.planning.conversion.programme import site_result
 
-    desk = _open_converting(Settings(database=str(shared_database)))
+    desk = open_converting(Settings(database=str(shared_database)))
     fresh = [site_result(desk.convert(read_survey(path)), path.name) for path in files[:-1]]
     remembered, _ = convert_files(files[:-1], lambda: desk, processes=1)
     assert list(remembered) == fresh
 
 
 def test_a_stopped_run_keeps_what_it_has(files: tuple[Path, ...], shared_database: Path) -> None:
-    open_desk = partial(_open_converting, Settings(database=str(shared_database)))
+    open_desk = partial(open_converting, Settings(database=str(shared_database)))
     found, stopped = convert_files(files, open_desk, Watcher(stop_after=2), processes=1)
     assert stopped
     assert len(found) == 2

@@ -113,6 +113,7 @@ SENTENCES: Final[dict[str, tuple[str, ...]]] = {
     "at_site": (),
     "fitting_list": (),
     "stays": (),
+    "keep_source": (),
     "ways": (),
     "parts": (),
     "ways_note": (),

@@ -150,6 +150,8 @@ class ConversionStory:
 
     def difference_source(self, line: DifferenceLine) -> str:
         """Return the sources behind a difference; empty for a decision of the owner."""
+        if line.reason is DifferenceReason.STILL_FITS:
+            return self.say("keep_source")
         sources = [finding.source for finding in line.findings]
         if line.asked_by is not None:
             sources.append(line.asked_by.source)
@@ -158,7 +160,7 @@ class ConversionStory:
     def _reason(self, line: DifferenceLine, currency: str) -> str:
         if line.reason is DifferenceReason.ASKED_FOR and line.asked_by is not None:
             asked = self.story.requirement_line(line.asked_by)
-            return self.say("asked_for_by", title=asked.title, answer=asked.answer)
+            return self.say("asked_for_by", title=asked.title, answer=asked.answer.removesuffix("."))
         if line.reason is DifferenceReason.ACCESSORY:
             return self.story.accessory_reason(line.accessory_reason)
         if line.reason is DifferenceReason.CHEAPER_WITHOUT and line.extra_minor is not None:

@@ -134,7 +134,7 @@ def _fitting(
     yield Heading(words.say("fitting_list"), 2)
     columns = (
         Column("☐", 0.3),
-        Column(words.story.word(PaperWord.NUMBER), 0.35),
+        Column(words.story.word(PaperWord.NUMBER), 0.5),
         Column(words.story.word(PaperWord.PLACE), 1.0),
         Column(words.story.word(PaperWord.PART_NUMBER), 1.2),
         Column(words.story.word(PaperWord.PART_NAME), 2.1),
