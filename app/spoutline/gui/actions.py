@@ -23,6 +23,7 @@ class ActionId(StrEnum):
     SURVEYS = "surveys"
     NEW_SURVEY = "new_survey"
     IMPORT_SURVEY = "import_survey"
+    IMPORT_TABLE = "import_table"
     EXPORT_SURVEY = "export_survey"
     QUIT = "quit"
     UNDO = "undo"
@@ -32,6 +33,8 @@ class ActionId(StrEnum):
     RENAME_POSITION = "rename_position"
     REMOVE_POSITION = "remove_position"
     COPY_ANSWERS = "copy_answers"
+    REPEAT_DISPENSER = "repeat_dispenser"
+    MIRROR_DISPENSER = "mirror_dispenser"
     PREVIOUS_STEP = "previous_step"
     NEXT_STEP = "next_step"
     PREVIOUS_POSITION = "previous_position"
@@ -39,6 +42,8 @@ class ActionId(StrEnum):
     SITE = "site"
     PART_QUESTION = "part_question"
     BILL = "bill"
+    GRID = "grid"
+    QUOTATIONS = "quotations"
     PROFILES = "profiles"
     UNITS_SI = "units_si"
     UNITS_US = "units_us"
@@ -84,6 +89,13 @@ ACTIONS: tuple[ActionRecord, ...] = (
         keys="Ctrl+Shift+O",
         hint="Put a survey file into the book and open it.",
         starts_group=True,
+    ),
+    ActionRecord(
+        id=ActionId.IMPORT_TABLE,
+        menu=MenuId.SURVEY,
+        title="Read positions from a &table…",
+        keys="Ctrl+Shift+T",
+        hint="Add positions from a CSV file or a workbook; columns are mapped first, faults told cell by cell.",
     ),
     ActionRecord(
         id=ActionId.EXPORT_SURVEY,
@@ -138,6 +150,21 @@ ACTIONS: tuple[ActionRecord, ...] = (
         starts_group=True,
     ),
     ActionRecord(
+        id=ActionId.REPEAT_DISPENSER,
+        menu=MenuId.POSITION,
+        title="Repeat the d&ispenser…",
+        keys="Ctrl+Shift+D",
+        hint="Add dispensers with the same positions as this one.",
+        starts_group=True,
+    ),
+    ActionRecord(
+        id=ActionId.MIRROR_DISPENSER,
+        menu=MenuId.POSITION,
+        title="&Other side of the dispenser…",
+        keys="Ctrl+Shift+I",
+        hint="Repeat the positions of one side on the other.",
+    ),
+    ActionRecord(
         id=ActionId.PREVIOUS_STEP, menu=MenuId.GO, title="&Back a step", keys="Alt+Left", hint="Go to the step before."
     ),
     ActionRecord(
@@ -179,6 +206,20 @@ ACTIONS: tuple[ActionRecord, ...] = (
         title="Bi&ll of the site",
         keys="Ctrl+B",
         hint="All parts with sums, the paper to print, and files to save.",
+    ),
+    ActionRecord(
+        id=ActionId.GRID,
+        menu=MenuId.GO,
+        title="All &positions in a table",
+        keys="Ctrl+G",
+        hint="The forecourt from above, and all answers as a table to write into.",
+    ),
+    ActionRecord(
+        id=ActionId.QUOTATIONS,
+        menu=MenuId.GO,
+        title="&Quotations",
+        keys="Ctrl+T",
+        hint="Quote this survey, issue the quotation, note the answer, revise it.",
     ),
     ActionRecord(
         id=ActionId.PROFILES,

@@ -11,11 +11,16 @@ from PySide6.QtGui import QUndoStack
 from spoutline.book.records import StaleSurvey, StoredSurvey
 from spoutline.model.faults import StoreFault
 from spoutline.model.survey import Position, Survey
+from spoutline.planning.refit.survey_merge import MergeConflict, merged
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
+
+
+_OWN_COPY = "(own copy)"
+_NAME_ROOM = 60 - len(_OWN_COPY) - 1  # a site's name has at most 60 characters
 
 
 class Changed(Flag):
@@ -155,6 +160,34 @@ class Session(QObject):
         """Turn to the newer revision that somebody else wrote."""
         if self._newer is not None:
             self.open(self._newer)
+
+    def merge_both(self) -> tuple[MergeConflict, ...] | None:
+        """Bring both edits together and save; return where mine stands against theirs, None where nothing was saved.
+
+        Undo begins anew: what was done before would take their work away.
+        """
+        newer = self._newer
+        if newer is None:
+            return ()
+        found = merged(self._stored.survey, self._survey, newer.survey)
+        if found.survey is None:
+            return None
+        self._stored, self._newer, self._survey = newer, None, found.survey
+        self.revision += 1
+        if found.survey.position(self._label) is None:
+            self._label = found.survey.positions[0].label
+        self.undo_stack.clear()
+        self._save()
+        self.changed.emit(Changed.ALL)
+        return found.conflicts
+
+    def keep_both(self) -> None:
+        """Put my survey into the book as one of its own and turn to it; theirs stays as it is."""
+        if self._newer is None:
+            return
+        name = f"{self._survey.site.name[:_NAME_ROOM]} {_OWN_COPY}"
+        site = self._survey.site.model_copy(update={"name": name})
+        self.open(self.workbench.create_survey(self._survey.model_copy(update={"site": site})))
 
     def _save(self) -> None:
         if self._newer is not None:

@@ -48,6 +48,11 @@ class Verbs:
             ActionId.SITE: lambda: workplace.show_step(Step.SITE),
             ActionId.PART_QUESTION: workplace.show_part_question,
             ActionId.BILL: workplace.show_bill,
+            ActionId.GRID: workplace.show_grid,
+            ActionId.QUOTATIONS: workplace.show_quotations,
+            ActionId.IMPORT_TABLE: self.import_table,
+            ActionId.REPEAT_DISPENSER: self.repeat_dispenser,
+            ActionId.MIRROR_DISPENSER: self.mirror_dispenser,
             ActionId.PROFILES: self.open_local_rules,
             ActionId.UNITS_SI: lambda: self.use_units(UnitSystem.SI),
             ActionId.UNITS_US: lambda: self.use_units(UnitSystem.US),
@@ -183,6 +188,46 @@ class Verbs:
         dialog = CopyAnswersDialog(self._session.survey, self._session.label, self._window)
         if dialog.exec() == QDialog.DialogCode.Accepted and dialog.after is not None:
             self._workplace.context.edit(dialog.after, tr("Copy answers of {0}").format(self._session.label))
+
+    def repeat_dispenser(self) -> None:
+        """Ask for names and repeat the dispenser under them."""
+        from spoutline.gui.dialogs.dispensers import RepeatDialog
+
+        dispenser = self._session.position.dispenser
+        dialog = RepeatDialog(self._session.survey, dispenser, self._window)
+        if dialog.exec() == QDialog.DialogCode.Accepted and dialog.after is not None:
+            self._workplace.context.edit(dialog.after, tr("Repeat dispenser {0}").format(dispenser))
+
+    def mirror_dispenser(self) -> None:
+        """Ask for the sides and repeat the positions of one on the other."""
+        from spoutline.gui.dialogs.dispensers import MirrorDialog
+
+        dispenser = self._session.position.dispenser
+        dialog = MirrorDialog(self._session.survey, dispenser, self._window)
+        if dialog.exec() == QDialog.DialogCode.Accepted and dialog.after is not None:
+            self._workplace.context.edit(dialog.after, tr("Other side of dispenser {0}").format(dispenser))
+
+    def import_table(self) -> None:
+        """Ask for a table, map its columns and add its positions."""
+        path, _ = QFileDialog.getOpenFileName(
+            self._window, tr("Read positions from a table"), "", "CSV, XLSX (*.csv *.tsv *.txt *.xlsx)"
+        )
+        if path:
+            self.read_table(Path(path))
+
+    def read_table(self, path: Path) -> None:
+        """Map the columns of a table and add its positions."""
+        from spoutline.gui.dialogs.table_import import TableImportDialog
+        from spoutline.planning.survey_import.sheet import read_sheet
+
+        try:
+            sheet = read_sheet(path)
+        except InputFault as fault:
+            self._window.show_trouble(str(fault))
+            return
+        dialog = TableImportDialog(sheet, self._session.survey, self._session.display.system, self._window)
+        if dialog.exec() == QDialog.DialogCode.Accepted and dialog.after is not None:
+            self._workplace.context.edit(dialog.after, tr("Read positions from {0}").format(path.name))
 
     # rules, units, help
 

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QSplitter, QStackedWidget, QVBoxLayout, QWidget
@@ -21,6 +23,10 @@ from spoutline.gui.widgets.slot_strip import SlotFigure, SlotStrip
 from spoutline.gui.widgets.step_rail import StepRail
 from spoutline.gui.wording import tr
 from spoutline.model.plan import PositionPlan, SlotCount
+
+if TYPE_CHECKING:
+    from spoutline.gui.pages.grid_page import GridPage
+    from spoutline.gui.pages.quotation_page import QuotationPage
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,6 +72,7 @@ class Workplace(QWidget):
     def __init__(self, session: Session, jobs: Jobs, tell: Report, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.session = session
+        self._tell = tell
         self.plans = Plans(session, jobs, self)
         self.context = Context(session, self.plans, jobs, Words(session))
         self._last_counts: dict[str, tuple[PositionPlan, tuple[SlotCount, ...] | None]] = {}
@@ -177,6 +184,36 @@ class Workplace(QWidget):
         self.views.setCurrentWidget(self.bill_page)
         self.bill_page.refresh()
         self.page_changed.emit()
+
+    def show_grid(self) -> None:
+        """Bring all positions at once into view."""
+        self.views.setCurrentWidget(self.grid_page)
+        self.grid_page.refresh()
+        self.page_changed.emit()
+
+    def show_quotations(self) -> None:
+        """Bring the quotations into view."""
+        self.views.setCurrentWidget(self.quotation_page)
+        self.quotation_page.refresh()
+        self.page_changed.emit()
+
+    @cached_property
+    def grid_page(self) -> GridPage:
+        """The page of all positions, made when first wanted."""
+        from spoutline.gui.pages.grid_page import GridPage
+
+        page = GridPage(self.context, self)
+        self.views.addWidget(page)
+        return page
+
+    @cached_property
+    def quotation_page(self) -> QuotationPage:
+        """The page of quotations, made when first wanted."""
+        from spoutline.gui.pages.quotation_page import QuotationPage
+
+        page = QuotationPage(self.context, self._tell, parent=self)
+        self.views.addWidget(page)
+        return page
 
     def show_part_question(self) -> None:
         """Bring the look-up of catalogue parts into view with the keyboard in its search field."""

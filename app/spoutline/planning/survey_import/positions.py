@@ -118,7 +118,7 @@ class _Reader:
         self, document: dict[str, object], row: SheetRow, one: ColumnMapping, field: ImportField, text: str
     ) -> None:
         try:
-            _put(document, field.path, value_of(text, field, one.unit, self.system))
+            put_value(document, field.path, value_of(text, field, one.unit, self.system))
         except InputFault as fault:
             address = self.sheet.address(row, one.column)
             self.problems.extend(InputProblem(address, field.key, each.value, each.wanted) for each in fault.problems)
@@ -177,7 +177,8 @@ def _choice(text: str, choices: type[StrEnum], field: ImportField) -> str:
     raise InputFault((InputProblem("", field.key, repr(text), wanted),))
 
 
-def _put(document: dict[str, object], path: tuple[str, ...], value: object) -> None:
+def put_value(document: dict[str, object], path: tuple[str, ...], value: object) -> None:
+    """Write a value into a survey's document at the end of ``path``."""
     *outer, last = path
     place = document
     for name in outer:

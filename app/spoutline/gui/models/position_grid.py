@@ -1,0 +1,150 @@
+"""All positions as a table that can be written into, like a spreadsheet: one row each, one column for each answer."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, QSortFilterProxyModel, Qt
+
+from spoutline.gui.roles import Role, Tone
+from spoutline.gui.wording import tr
+from spoutline.model.survey import Position, Survey
+from spoutline.planning.survey_import.cells import cell_text, cell_value, edit_text
+from spoutline.planning.survey_import.fields import FIELDS, ImportField
+from spoutline.units.display import Display
+
+Index = QModelIndex | QPersistentModelIndex
+Written = Mapping[tuple[str, str], str]
+_ROOT = QModelIndex()
+
+
+class PositionGrid(QAbstractTableModel):
+    """Shows the survey; whatever is written goes to ``write``, which edits the survey through the undo stack.
+
+    The label of a row is under ``Role.RECORD`` in every column; the first column carries the mark of the position.
+    """
+
+    def __init__(
+        self, write: Callable[[Written], bool], tone: Callable[[str], Tone], parent: QObject | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._write, self._tone = write, tone
+        self._positions: tuple[Position, ...] = ()
+        self._display: Display | None = None
+
+    @property
+    def fields(self) -> tuple[ImportField, ...]:
+        """The fields, one for each column."""
+        return FIELDS
+
+    def show_survey(self, survey: Survey, display: Display) -> None:
+        """Show a survey; where only cells differ the view keeps its selection and place."""
+        same_rows = len(survey.positions) == len(self._positions) and display == self._display
+        if same_rows:
+            changed = [
+                row
+                for row, pair in enumerate(zip(self._positions, survey.positions, strict=True))
+                if pair[0] != pair[1]
+            ]
+            self._positions = survey.positions
+            for row in changed:
+                self.dataChanged.emit(self.index(row, 0), self.index(row, len(FIELDS) - 1))
+            return
+        self.beginResetModel()
+        self._positions, self._display = survey.positions, display
+        self.endResetModel()
+
+    def mark_changed(self, label: str) -> None:
+        """Paint the mark of a position anew."""
+        for row, position in enumerate(self._positions):
+            if position.label == label:
+                self.dataChanged.emit(self.index(row, 0), self.index(row, 0), [int(Role.TONE)])
+
+    def row_of(self, label: str) -> int:
+        """Return the row of a position; -1 where there is none."""
+        return next((row for row, position in enumerate(self._positions) if position.label == label), -1)
+
+    def rowCount(self, parent: Index = _ROOT) -> int:
+        """Qt: return the number of positions."""
+        return 0 if parent.isValid() else len(self._positions)
+
+    def columnCount(self, parent: Index = _ROOT) -> int:
+        """Qt: return the number of fields."""
+        return 0 if parent.isValid() else len(FIELDS)
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:  # noqa: PLR0911 - one line per role
+        """Qt: return what a cell shows."""
+        if not index.isValid() or self._display is None:
+            return None
+        position, field = self._positions[index.row()], FIELDS[index.column()]
+        match role:
+            case Qt.ItemDataRole.DisplayRole:
+                return cell_text(position, field, self._display)
+            case Qt.ItemDataRole.EditRole:
+                return edit_text(position, field, self._display)
+            case Qt.ItemDataRole.ToolTipRole:
+                return self._hint(field)
+            case Qt.ItemDataRole.TextAlignmentRole:
+                side = Qt.AlignmentFlag.AlignRight if field.dimension else Qt.AlignmentFlag.AlignLeft
+                return int(side | Qt.AlignmentFlag.AlignVCenter)
+            case Role.SORT:
+                value = cell_value(position, field)
+                return value if isinstance(value, int | float) else str(value or "").casefold()
+            case Role.TONE:
+                return self._tone(position.label) if index.column() == 0 else None
+            case Role.RECORD:
+                return position.label
+        return None
+
+    def setData(self, index: Index, value: object, role: int = Qt.ItemDataRole.EditRole) -> bool:
+        """Qt: write one cell."""
+        if not index.isValid() or role != Qt.ItemDataRole.EditRole:
+            return False
+        return self._write({(self._positions[index.row()].label, FIELDS[index.column()].key): str(value)})
+
+    def flags(self, index: Index) -> Qt.ItemFlag:
+        """Qt: every cell can be written."""
+        return super().flags(index) | Qt.ItemFlag.ItemIsEditable
+
+    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+        """Qt: return the title of a column, or the number of a row."""
+        if role == Qt.ItemDataRole.DisplayRole:
+            return tr(FIELDS[section].title) if orientation is Qt.Orientation.Horizontal else str(section + 1)
+        return None
+
+    def _hint(self, field: ImportField) -> str:
+        if field.choices is not None:
+            return ", ".join(member.value.replace("_", " ") for member in field.choices)
+        return tr("yes or no") if field.yes_no else tr(field.title)
+
+
+class FilteredGrid(QSortFilterProxyModel):
+    """Sorts by comparable values; shows the rows any of whose cells holds every word of the filter."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.setSortRole(Role.SORT)
+        self.setDynamicSortFilter(False)  # a row must not leap away while a person writes into it
+        self._words: tuple[str, ...] = ()
+
+    def filter_by(self, text: str) -> None:
+        """Show the rows that hold every word of ``text``."""
+        self._words = tuple(text.casefold().split())
+        self.invalidate()
+
+    def filterAcceptsRow(self, row: int, parent: Index) -> bool:
+        """Qt: say whether a row is shown."""
+        if not self._words:
+            return True
+        source = self.sourceModel()
+        cells = " ".join(
+            str(source.index(row, column, parent).data() or "") for column in range(source.columnCount())
+        ).casefold()
+        return all(word in cells for word in self._words)
+
+    def lessThan(self, left: Index, right: Index) -> bool:
+        """Qt: compare two cells; an answer of another kind sorts by its text."""
+        first, second = left.data(Role.SORT), right.data(Role.SORT)
+        if type(first) is type(second) or (isinstance(first, int | float) and isinstance(second, int | float)):
+            return bool(first < second)
+        return str(first) < str(second)

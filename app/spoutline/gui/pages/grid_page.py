@@ -1,0 +1,183 @@
+"""All positions at once: the forecourt from above, and below it a table that is written like a spreadsheet."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QLineEdit,
+    QPushButton,
+    QScrollArea,
+    QSpinBox,
+    QSplitter,
+    QVBoxLayout,
+    QWidget,
+)
+
+from spoutline.gui.models.position_grid import FilteredGrid, PositionGrid
+from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.forecourt import islands
+from spoutline.gui.roles import Role
+from spoutline.gui.session import Changed
+from spoutline.gui.widgets.cards import plain_label
+from spoutline.gui.widgets.cell_table import Cells, CellTable
+from spoutline.gui.widgets.forecourt_view import ForecourtView
+from spoutline.gui.wording import tr
+from spoutline.model.faults import InputFault
+from spoutline.planning.survey_import.cells import with_cells
+from spoutline.planning.survey_import.fields import FIELDS
+
+_FAULTS_SHOWN = 4
+
+
+class GridPage(QWidget):
+    """Shows every position; every write is one edit on the undo stack, whole or not at all."""
+
+    def __init__(self, context: Context, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._context = context
+        self.model = PositionGrid(self._write, context.plans.tone, self)
+        self.proxy = FilteredGrid(self)
+        self.proxy.setSourceModel(self.model)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(4, 4, 10, 8)
+        column.addWidget(plain_label(tr("All positions"), "pageTitle"))
+        column.addLayout(self._tools())
+        self.fault_label = plain_label("", "fault", wraps=True)
+        self.fault_label.hide()
+        column.addWidget(self.fault_label)
+        splitter = QSplitter(Qt.Orientation.Vertical, self)
+        splitter.setChildrenCollapsible(False)
+        splitter.addWidget(self._plan_view())
+        splitter.addWidget(self._grid())
+        splitter.setSizes([240, 420])
+        column.addWidget(splitter, 1)
+        context.session.changed.connect(self._on_changed)
+        context.plans.updated.connect(self._on_plan)
+
+    def refresh(self) -> None:
+        """Show the survey in hand."""
+        session = self._context.session
+        self.model.show_survey(session.survey, session.display)
+        self._show_forecourt()
+
+    def _tools(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        self.filter_edit = QLineEdit(self)
+        self.filter_edit.setAccessibleName(tr("Show rows that hold these words"))
+        self.filter_edit.setPlaceholderText(tr("Show rows that hold…"))
+        self.filter_edit.setClearButtonEnabled(True)
+        self.filter_edit.textChanged.connect(self.proxy.filter_by)
+        self.value_edit = QLineEdit(self)
+        self.value_edit.setAccessibleName(tr("Value for the chosen cells"))
+        self.value_edit.setPlaceholderText(tr("Value for the chosen cells"))
+        self.value_edit.returnPressed.connect(lambda: self.table.write_all(self.value_edit.text()))
+        self.write_button = QPushButton(tr("Write into chosen cells"), self)
+        self.write_button.clicked.connect(lambda: self.table.write_all(self.value_edit.text()))
+        self.fill_button = QPushButton(tr("Fill down"), self)
+        self.fill_button.setToolTip("Ctrl+D")
+        self.fill_button.clicked.connect(self._fill_down)
+        for widget, stretch in (
+            (self.filter_edit, 2),
+            (self.value_edit, 2),
+            (self.write_button, 0),
+            (self.fill_button, 0),
+        ):
+            row.addWidget(widget, stretch)
+        return row
+
+    def _plan_view(self) -> QWidget:
+        side = QWidget(self)
+        column = QVBoxLayout(side)
+        column.setContentsMargins(0, 0, 0, 0)
+        row = QHBoxLayout()
+        row.addWidget(plain_label(tr("Forecourt from above, dispensers on an island:"), "quiet"))
+        self.island_spin = QSpinBox(self)
+        self.island_spin.setAccessibleName(tr("Dispensers on an island"))
+        self.island_spin.setRange(1, 50)
+        self.island_spin.setValue(2)
+        self.island_spin.valueChanged.connect(lambda _: self._show_forecourt())
+        row.addWidget(self.island_spin)
+        row.addStretch(1)
+        column.addLayout(row)
+        self.forecourt = ForecourtView(tr("Forecourt from above"), self)
+        self.forecourt.picked.connect(self._context.session.look_at)
+        self.forecourt.opened.connect(self._show_row)
+        scroll = QScrollArea(self)
+        scroll.setWidgetResizable(True)
+        scroll.setWidget(self.forecourt)
+        column.addWidget(scroll, 1)
+        return side
+
+    def _grid(self) -> QWidget:
+        self.table = CellTable(tr("All positions and their answers"), self)
+        self.table.setModel(self.proxy)
+        self.table.setSortingEnabled(True)
+        self.table.sortByColumn(-1, Qt.SortOrder.AscendingOrder)
+        self.table.written.connect(self._write_cells)
+        self.table.selectionModel().currentChanged.connect(lambda now, _: self._turn_to(now.data(Role.RECORD)))
+        for column in range(len(FIELDS)):
+            self.table.setColumnWidth(column, 130 if column else 170)
+        return self.table
+
+    def _fill_down(self) -> None:
+        self.table.fill_down()
+
+    def _turn_to(self, label: object) -> None:
+        if isinstance(label, str):
+            self._context.session.look_at(label)
+
+    def _show_row(self, label: str) -> None:
+        """Bring the row of a position into view with the keyboard in it."""
+        index = self.proxy.mapFromSource(self.model.index(self.model.row_of(label), 0))
+        if index.isValid():
+            self.table.choose([(index.row(), 0)])
+            self.table.scrollTo(index)
+            self.table.setFocus()
+
+    def _write_cells(self, cells: Cells) -> None:
+        """Write cells of the view, which may be sorted and filtered."""
+        written = {}
+        for (row, column), text in cells.items():
+            label = self.proxy.index(row, column).data(Role.RECORD)
+            written[str(label), FIELDS[column].key] = text
+        self._write(written)
+
+    def _write(self, written: Mapping[tuple[str, str], str]) -> bool:
+        session = self._context.session
+        try:
+            after = with_cells(session.survey, written, session.display)
+        except InputFault as fault:
+            self._show_fault(fault)
+            return False
+        self.fault_label.hide()
+        (label, key), *more = written
+        text = tr("Write {0} cells").format(len(written)) if more else tr("Write {0} of {1}").format(key, label)
+        self._context.edit(after, text)
+        return True
+
+    def _show_fault(self, fault: InputFault) -> None:
+        lines = [
+            f"{one.place}, {one.field}: {one.value}; {one.wanted}" if one.place else str(one)
+            for one in fault.problems[:_FAULTS_SHOWN]
+        ]
+        if len(fault.problems) > _FAULTS_SHOWN:
+            lines.append(tr("and {0} more").format(len(fault.problems) - _FAULTS_SHOWN))
+        self.fault_label.setText(tr("Nothing was written.") + "\n" + "\n".join(lines))
+        self.fault_label.show()
+
+    def _show_forecourt(self) -> None:
+        session = self._context.session
+        groups = islands(session.survey, self._context.plans.tone, self.island_spin.value())
+        self.forecourt.show_groups(groups, session.label)
+
+    def _on_changed(self, what: Changed) -> None:
+        if self.isVisible() and what & (Changed.SURVEY | Changed.FOCUS | Changed.UNITS):
+            self.refresh()
+
+    def _on_plan(self, label: str) -> None:
+        if self.isVisible():
+            self.model.mark_changed(label)
+            self._show_forecourt()

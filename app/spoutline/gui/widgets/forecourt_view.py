@@ -1,0 +1,185 @@
+"""A plan of groups of boxes with tiles on both sides, each tile with a mark of its own shape; tiles can be chosen."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF, QRectF, Qt, Signal
+from PySide6.QtGui import QColor, QFontMetricsF, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
+from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
+
+from spoutline.gui.roles import Tone
+from spoutline.gui.widgets.marks import paint_mark
+from spoutline.gui.widgets.theme import colours_now
+
+_TILE, _GAP, _BOX_HEIGHT, _MARGIN, _GROUP_GAP = 22.0, 5.0, 30.0, 14.0, 26.0
+
+
+@dataclass(frozen=True, slots=True)
+class Tile:
+    """Something on one side of a box; ``hint`` says in words what the mark means."""
+
+    key: str
+    tone: Tone
+    hint: str
+
+
+@dataclass(frozen=True, slots=True)
+class Box:
+    """A named box with tiles above and below it."""
+
+    name: str
+    upper: tuple[Tile, ...]
+    lower: tuple[Tile, ...]
+
+    @property
+    def width(self) -> float:
+        """Room that the box takes, in pixels."""
+        return max(len(self.upper), len(self.lower), 2) * (_TILE + _GAP) + _GAP
+
+
+Group = tuple[Box, ...]
+
+
+class ForecourtView(QWidget):
+    """Paints groups of boxes below each other. Arrow keys go from tile to tile, Return opens one.
+
+    Signals
+    -------
+    picked(str)
+        A tile was chosen; its key.
+    opened(str)
+        A tile was double-clicked or Return pressed; its key.
+    """
+
+    picked = Signal(str)
+    opened = Signal(str)
+
+    def __init__(self, name: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setAccessibleName(name)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setMouseTracking(True)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self._groups: tuple[Group, ...] = ()
+        self._places: list[tuple[QRectF, Tile]] = []
+        self._boxes: list[tuple[QRectF, str]] = []
+        self._chosen = ""
+
+    @property
+    def tiles(self) -> tuple[Tile, ...]:
+        """Every tile in the order in which the arrow keys visit them."""
+        return tuple(tile for _, tile in self._places)
+
+    @property
+    def chosen(self) -> str:
+        """Key of the tile chosen; empty for none."""
+        return self._chosen
+
+    def show_groups(self, groups: tuple[Group, ...], chosen: str) -> None:
+        """Show other groups, with one tile chosen."""
+        self._groups, self._chosen = groups, chosen
+        self._lay_out()
+        self._describe()
+        self.update()
+
+    def place_of(self, key: str) -> QPointF:
+        """Return the middle of a tile in the widget; ``KeyError`` where there is none."""
+        for box, tile in self._places:
+            if tile.key == key:
+                return box.center()
+        raise KeyError(key)
+
+    def _lay_out(self) -> None:
+        """Set boxes side by side, a new row where the widget ends, a new row for every group."""
+        self._places, self._boxes = [], []
+        room = max(self.width(), 200)
+        height = 2 * (_TILE + _GAP) + _BOX_HEIGHT
+        top = _MARGIN
+        for group in self._groups:
+            left = _MARGIN
+            for box in group:
+                if left > _MARGIN and left + box.width > room:
+                    left, top = _MARGIN, top + height + _GAP
+                self._place_box(box, left, top)
+                left += box.width + _GAP
+            top += height + _GROUP_GAP
+        self.setMinimumHeight(int(top))
+
+    def _place_box(self, box: Box, left: float, top: float) -> None:
+        body = QRectF(left, top + _TILE + _GAP, box.width, _BOX_HEIGHT)
+        self._boxes.append((body, box.name))
+        for tiles, y in ((box.upper, top), (box.lower, body.bottom() + _GAP)):
+            for number, tile in enumerate(tiles):
+                x = left + _GAP + number * (_TILE + _GAP)
+                self._places.append((QRectF(x, y, _TILE, _TILE), tile))
+
+    def _describe(self) -> None:
+        """Say the chosen tile in words for those who cannot see it."""
+        tile = next((tile for _, tile in self._places if tile.key == self._chosen), None)
+        self.setAccessibleDescription(tile.hint if tile is not None else "")
+
+    def _choose(self, tile: Tile) -> None:
+        if tile.key != self._chosen:
+            self._chosen = tile.key
+            self._describe()
+            self.update()
+            self.picked.emit(tile.key)
+
+    def _at(self, point: QPointF) -> Tile | None:
+        return next((tile for box, tile in self._places if box.contains(point)), None)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Qt: paint boxes, names and marks."""
+        painter, colours = QPainter(self), colours_now()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        metrics = QFontMetricsF(self.font())
+        for body, name in self._boxes:
+            painter.setPen(QPen(QColor(colours.frame), 1.2))
+            painter.setBrush(QColor(colours.soft))
+            painter.drawRoundedRect(body, 5, 5)
+            painter.setPen(QColor(colours.text))
+            shown = metrics.elidedText(name, Qt.TextElideMode.ElideRight, body.width() - 8)
+            painter.drawText(body, Qt.AlignmentFlag.AlignCenter, shown)
+        for box, tile in self._places:
+            paint_mark(painter, box.adjusted(2, 2, -2, -2), tile.tone, colours)
+            if tile.key == self._chosen:
+                painter.setBrush(Qt.BrushStyle.NoBrush)
+                painter.setPen(QPen(QColor(colours.accent), 2.4))
+                painter.drawRoundedRect(box.adjusted(-1, -1, 1, 1), 4, 4)
+
+    def resizeEvent(self, event: object) -> None:
+        """Qt: lay out anew in the new width."""
+        self._lay_out()
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Qt: choose the tile below the pointer."""
+        tile = self._at(event.position())
+        if tile is not None:
+            self._choose(tile)
+
+    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
+        """Qt: open the tile below the pointer."""
+        tile = self._at(event.position())
+        if tile is not None:
+            self.opened.emit(tile.key)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """Qt: say what the tile below the pointer means."""
+        tile = self._at(event.position())
+        QToolTip.showText(event.globalPosition().toPoint(), tile.hint if tile else "", self)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Qt: go to the next tile, or open the chosen one."""
+        keys = [tile.key for _, tile in self._places]
+        step = {Qt.Key.Key_Right: 1, Qt.Key.Key_Down: 1, Qt.Key.Key_Left: -1, Qt.Key.Key_Up: -1}.get(
+            Qt.Key(event.key())
+        )
+        if step is not None and keys:
+            place = keys.index(self._chosen) + step if self._chosen in keys else 0
+            if 0 <= place < len(keys):
+                self._choose(self._places[place][1])
+        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self._chosen:
+            self.opened.emit(self._chosen)
+        else:
+            super().keyPressEvent(event)

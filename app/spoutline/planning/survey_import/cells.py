@@ -1,0 +1,112 @@
+"""One cell of a table of positions: what it shows, and the survey after some of them were written."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from enum import StrEnum
+
+from pydantic import BaseModel, ValidationError
+
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.survey import Position, Survey
+from spoutline.planning.survey_import.fields import BY_KEY, ImportField
+from spoutline.planning.survey_import.positions import put_value, value_of
+from spoutline.units.display import Display
+
+
+def cell_value(position: Position, field: ImportField) -> object:
+    """Return the answer of a position to a field."""
+    value: object = position
+    for name in field.path:
+        value = getattr(value, name)
+    return value
+
+
+def cell_text(position: Position, field: ImportField, display: Display) -> str:
+    """Return what a cell shows: the survey's own words, figures in the units in use, nothing for no answer."""
+    value = cell_value(position, field)
+    if value is None:
+        return ""
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, StrEnum):
+        return value.value.replace("_", " ")
+    if field.dimension is not None and isinstance(value, int | float):
+        return display.show(float(value) * field.factor, field.dimension)
+    return str(value)
+
+
+def edit_text(position: Position, field: ImportField, display: Display) -> str:
+    """Return a cell's text for editing and copying: as shown, but figures with every digit that they have."""
+    value = cell_value(position, field)
+    if field.dimension is None or isinstance(value, bool) or not isinstance(value, int | float):
+        return cell_text(position, field, display)
+    number = display.number(float(value) * field.factor, field.dimension)
+    return f"{number:.10g} {display.unit(field.dimension)}".strip()
+
+
+def with_cells(survey: Survey, written: Mapping[tuple[str, str], str], display: Display) -> Survey:
+    """Return the survey after texts were written into cells.
+
+    Parameters
+    ----------
+    survey
+        The survey before.
+    written
+        Label of the position (before the change) and key of the field, to the new text. An empty text takes an optional
+        answer away; a text that the cell shows already changes nothing.
+    display
+        The units of bare numbers, and of what the cells show.
+
+    Raises
+    ------
+    InputFault
+        With every text that cannot be used, its position and field; nothing is taken then.
+    """
+    problems: list[InputProblem] = []
+    positions = []
+    for position in survey.positions:
+        mine = {key: text for (label, key), text in written.items() if label == position.label}
+        positions.append(_written(position, mine, display, problems) if mine else position)
+    labels = [position.label for position in positions]
+    for label in sorted({label for label in labels if labels.count(label) > 1}):
+        problems.append(InputProblem("", "label", repr(label), "every position needs a label of its own"))
+    if problems:
+        raise InputFault(tuple(problems))
+    return survey.model_copy(update={"positions": tuple(positions)})
+
+
+def _written(position: Position, texts: Mapping[str, str], display: Display, problems: list[InputProblem]) -> Position:
+    document = position.model_dump(mode="json")
+    before = len(problems)
+    for key, text in texts.items():
+        field = BY_KEY[key]
+        if text.strip() in (cell_text(position, field, display), edit_text(position, field, display)):
+            continue
+        try:
+            value = value_of(text.strip(), field, "", display.system) if text.strip() else _emptied(position, field)
+        except InputFault as fault:
+            problems.extend(InputProblem(position.label, key, one.value, one.wanted) for one in fault.problems)
+            continue
+        put_value(document, field.path, value)
+    if len(problems) > before:
+        return position
+    try:
+        return Position.model_validate(document)
+    except ValidationError as fault:
+        for one in fault.errors(include_url=False):
+            name = ".".join(str(step) for step in one["loc"]) or ", ".join(texts)
+            wanted = str(one.get("ctx", {}).get("error", one["msg"]))
+            problems.append(InputProblem(position.label, name, repr(one["input"])[:60], wanted))
+        return position
+
+
+def _emptied(position: Position, field: ImportField) -> object:
+    """Return what an emptied cell stands for: no answer where that is allowed, else the field's usual one."""
+    owner: BaseModel = position
+    for name in field.path[:-1]:
+        owner = getattr(owner, name)
+    declared = type(owner).model_fields[field.path[-1]]
+    if declared.is_required():
+        raise InputFault((InputProblem("", field.key, "nothing", "this cell cannot stay empty"),))
+    return declared.get_default(call_default_factory=True)

@@ -1,0 +1,249 @@
+"""All positions at once: spreadsheet habits, filter and sort, the forecourt, dispensers repeated, tables read."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QGuiApplication
+from pytestqt.qtbot import QtBot
+
+from spoutline.bootstrap import Workbench
+from spoutline.gui.actions import ActionId
+from spoutline.gui.dialogs.dispensers import MirrorDialog, RepeatDialog, names_in
+from spoutline.gui.dialogs.table_import import TableImportDialog
+from spoutline.gui.pages.grid_page import GridPage
+from spoutline.gui.roles import Role
+from spoutline.gui.session import SaveState, Session
+from spoutline.gui.window.main_window import MainWindow
+from spoutline.gui.window.workplace import Workplace
+from spoutline.model.survey import Position, Survey
+from spoutline.planning.survey_import.fields import FIELDS
+from spoutline.planning.survey_import.sheet import read_sheet
+from spoutline.units.accepted import UnitSystem
+
+COLUMN = {field.key: number for number, field in enumerate(FIELDS)}
+
+
+@pytest.fixture
+def survey(bench: Workbench) -> Survey:
+    """Return a station of four gasoline positions on two dispensers."""
+    first = bench.demo_survey("small_town").positions[0]
+    labels = ("1A regular", "1B regular", "2A regular", "2B regular")
+    positions = tuple(first.model_copy(update={"label": label, "dispenser": label[0]}) for label in labels)
+    return bench.demo_survey("small_town").model_copy(update={"positions": positions})
+
+
+@pytest.fixture
+def page(workplace: Workplace) -> GridPage:
+    workplace.show_grid()
+    return workplace.grid_page
+
+
+def column_of(session: Session, key: str) -> list[object]:
+    def answer(position: Position) -> object:
+        value: object = position
+        for name in key.split("."):
+            value = getattr(value, name)
+        return value
+
+    return [answer(position) for position in session.survey.positions]
+
+
+def choose(page: GridPage, key: str, *rows: int) -> None:
+    page.table.setFocus()
+    page.table.choose([(row, COLUMN[key]) for row in rows])
+
+
+def press(qtbot: QtBot, page: GridPage, key: Qt.Key) -> None:
+    qtbot.keyClick(page.table, key, Qt.KeyboardModifier.ControlModifier)
+
+
+def test_a_cell_typed_is_one_edit_that_can_be_taken_back(page: GridPage, session: Session) -> None:
+    index = page.proxy.index(1, COLUMN["liquid.blend_percent"])
+    assert page.proxy.setData(index, "15 %")
+    assert column_of(session, "liquid.blend_percent") == [10, 15, 10, 10]
+    session.undo_stack.undo()
+    assert column_of(session, "liquid.blend_percent") == [10, 10, 10, 10]
+
+
+def test_fill_down_takes_the_uppermost_cell(qtbot: QtBot, page: GridPage, session: Session) -> None:
+    """1 ft = 0.3048 m exactly (international yard and pound agreement, 1959)."""
+    page.proxy.setData(page.proxy.index(0, COLUMN["outlet.height_m"]), "7 ft")
+    choose(page, "outlet.height_m", 0, 1, 2)
+    press(qtbot, page, Qt.Key.Key_D)
+    heights = column_of(session, "outlet.height_m")
+    assert heights[:3] == pytest.approx([7 * 0.3048] * 3, abs=1e-9)
+    assert heights[3] != heights[0]
+    assert len(session.survey.positions) == 4  # the menu's own Ctrl+D did not act
+
+
+def test_copy_and_paste_go_through_the_clipboard_as_a_spreadsheet_writes_it(
+    qtbot: QtBot, page: GridPage, session: Session
+) -> None:
+    QGuiApplication.clipboard().setText("E85\t85\nE15\t15\n")
+    page.table.setFocus()
+    page.table.choose([(1, COLUMN["grade"])])
+    page.table.choose([(1, COLUMN["liquid.family"])])
+    QGuiApplication.clipboard().setText("diesel\t20\ngasoline\t15\n")
+    press(qtbot, page, Qt.Key.Key_V)
+    assert column_of(session, "liquid.family") == ["gasoline", "diesel", "gasoline", "gasoline"]
+    assert column_of(session, "liquid.blend_percent") == [10, 20, 15, 10]
+    page.table.choose([(1, COLUMN["liquid.family"]), (1, COLUMN["liquid.blend_percent"])])
+    press(qtbot, page, Qt.Key.Key_C)
+    assert QGuiApplication.clipboard().text() == "diesel\t20 %\n"
+    choose(page, "liquid.blend_percent", 0, 2, 3)
+    QGuiApplication.clipboard().setText("0")
+    press(qtbot, page, Qt.Key.Key_V)
+    assert column_of(session, "liquid.blend_percent") == [0, 20, 0, 0]
+
+
+def test_one_value_goes_into_all_chosen_cells_as_one_edit(qtbot: QtBot, page: GridPage, session: Session) -> None:
+    choose(page, "prepay", 0, 2, 3)
+    page.value_edit.setText("no")
+    page.write_button.click()
+    assert column_of(session, "prepay") == [False, True, False, False]
+    assert session.undo_stack.undoText() == "Write 3 cells"
+    choose(page, "supply.pressure_kpa", 0, 1)
+    page.value_edit.setText("200 kPa")
+    page.write_button.click()
+    assert column_of(session, "supply.pressure_kpa")[:2] == [200, 200]
+    qtbot.keyClick(page.table, Qt.Key.Key_Delete)
+    assert column_of(session, "supply.pressure_kpa")[:2] == [None, None]
+
+
+def test_what_cannot_be_written_is_told_and_nothing_is(page: GridPage, session: Session) -> None:
+    before = session.survey
+    choose(page, "liquid.blend_percent", 0, 1)
+    page.table.write_all("120")
+    assert session.survey == before
+    assert "1A regular, liquid.blend_percent" in page.fault_label.text()
+    choose(page, "label", 0, 1)
+    page.table.write_all("same")
+    assert "label of its own" in page.fault_label.text()
+    choose(page, "label", 0)
+    page.table.write_all("1A super")
+    assert column_of(session, "label")[0] == "1A super"
+    assert page.fault_label.isHidden()
+
+
+def test_rows_are_filtered_and_sorted_and_written_where_they_stand(page: GridPage, session: Session) -> None:
+    page.filter_edit.setText("2 REGULAR 2b")
+    assert page.proxy.rowCount() == 1
+    choose(page, "notes", 0)
+    page.table.write_all("worn")
+    assert column_of(session, "notes") == ["", "", "", "worn"]
+    page.filter_edit.clear()
+    page.table.sortByColumn(0, Qt.SortOrder.DescendingOrder)
+    assert page.proxy.index(0, 0).data(Role.RECORD) == "2B regular"
+
+
+def test_the_forecourt_shows_every_position_with_its_mark(qtbot: QtBot, page: GridPage, workplace: Workplace) -> None:
+    tiles = {tile.key: tile for tile in page.forecourt.tiles}
+    assert list(tiles) == ["1A regular", "1B regular", "2A regular", "2B regular"]
+    assert tiles["1A regular"].tone is workplace.plans.tone("1A regular")
+    assert "1A regular" in tiles["1A regular"].hint
+    qtbot.mouseClick(page.forecourt, Qt.MouseButton.LeftButton, pos=page.forecourt.place_of("2A regular").toPoint())
+    assert workplace.session.label == "2A regular"
+    page.forecourt.setFocus()
+    qtbot.keyClick(page.forecourt, Qt.Key.Key_Right)
+    assert workplace.session.label == "2B regular"
+    upper, lower = page.forecourt.place_of("1A regular").y(), page.forecourt.place_of("1B regular").y()
+    assert upper < lower
+    page.island_spin.setValue(1)
+    assert page.forecourt.place_of("2A regular").y() > lower
+
+
+def test_the_page_opens_from_the_menu(window: MainWindow, workplace: Workplace) -> None:
+    window.actions_by_id[ActionId.GRID].trigger()
+    assert workplace.views.currentWidget() is workplace.grid_page
+    window.actions_by_id[ActionId.NEXT_STEP].trigger()
+    assert workplace.views.currentWidget() is workplace.walk
+
+
+def test_names_of_dispensers_may_be_runs() -> None:
+    assert names_in("2-4, 9E ,") == ("2", "3", "4", "9E")
+    assert names_in("1-99999999") == ("1-99999999",)
+
+
+def test_dispensers_are_repeated_and_mirrored_in_dialogs(qtbot: QtBot, survey: Survey) -> None:
+    dialog = RepeatDialog(survey, "1")
+    qtbot.addWidget(dialog)
+    dialog.names_edit.setText("2")
+    dialog.accept()
+    assert "name of its own" in dialog.fault_label.text()
+    dialog.names_edit.setText("3-4")
+    dialog.accept()
+    assert dialog.after is not None
+    assert len(dialog.after.positions) == 8
+    mirror = MirrorDialog(survey, "1")
+    qtbot.addWidget(mirror)
+    mirror.accept()
+    assert "this label is taken" in mirror.fault_label.text()
+    mirror.other_edit.setText("C")
+    mirror.accept()
+    assert mirror.after is not None
+    assert mirror.after.position("1C regular") is not None
+
+
+def test_a_table_is_mapped_and_its_faults_are_shown_by_cell(qtbot: QtBot, survey: Survey, tmp_path: Path) -> None:
+    path = tmp_path / "t.csv"
+    path.write_text("Hose,Stuff,Blend\n9A,diesel,5\n9B,gasoline,much\n", encoding="utf-8")
+    dialog = TableImportDialog(read_sheet(path), survey, UnitSystem.SI)
+    qtbot.addWidget(dialog)
+    assert dialog.after is None
+    assert "liquid.family" in dialog.fault_list.item(0).text()
+    dialog.boxes[1].setCurrentIndex(dialog.boxes[1].findData("liquid.family"))
+    assert "cell C3" in dialog.fault_list.item(0).text()
+    assert not dialog.accept_button.isEnabled()
+    path.write_text("Hose,Product,Blend\n9A,diesel,5\n", encoding="utf-8")
+    good = TableImportDialog(read_sheet(path), survey, UnitSystem.SI)
+    qtbot.addWidget(good)
+    assert good.after is not None
+    assert len(good.after.positions) == 5
+    good.replace_box.setChecked(True)
+    assert [one.label for one in good.after.positions] == ["9A"]
+
+
+# two people edit one survey
+
+
+def somebody_else(bench: Workbench, session: Session, **changes: object) -> None:
+    """Save another edit of the same survey behind the window's back."""
+    stored = bench.open_survey(session.stored.id)
+    first = stored.survey.positions[0].model_copy(update=changes)
+    bench.save_survey(stored, stored.survey.model_copy(update={"positions": (first, *stored.survey.positions[1:])}))
+
+
+def write(page: GridPage, key: str, text: str) -> None:
+    choose(page, key, 0)
+    page.table.write_all(text)
+
+
+def offer(window: MainWindow, words: str) -> None:
+    button = next(button for button in window.notices._buttons if button.text() == words)
+    button.click()
+
+
+def test_edits_of_two_people_are_merged(bench: Workbench, window: MainWindow, page: GridPage, session: Session) -> None:
+    somebody_else(bench, session, hold_open_wanted=True, notes="theirs")
+    write(page, "notes", "mine")
+    assert session.save_state is SaveState.STALE
+    offer(window, "Merge both")
+    assert session.save_state is SaveState.SAVED
+    kept = bench.open_survey(session.stored.id).survey.positions[0]
+    assert (kept.hold_open_wanted, kept.notes) == (True, "mine")
+    assert "1A regular notes: mine / theirs" in window.notices.text
+    assert not session.undo_stack.canUndo()
+
+
+def test_or_both_are_kept(bench: Workbench, window: MainWindow, page: GridPage, session: Session) -> None:
+    theirs_id = session.stored.id
+    somebody_else(bench, session, notes="theirs")
+    write(page, "notes", "mine")
+    offer(window, "Keep both")
+    assert session.stored.id != theirs_id
+    assert session.survey.positions[0].notes == "mine"
+    assert session.survey.site.name.endswith("(own copy)")
+    assert bench.open_survey(theirs_id).survey.positions[0].notes == "theirs"
