@@ -26,6 +26,7 @@ if TYPE_CHECKING:
     from spoutline.model.plan import PartVerdict, PositionPlan, SitePlan, SlotCount
     from spoutline.model.programme import Programme
     from spoutline.model.survey import Position, Survey
+    from spoutline.packing import PackingDesk
     from spoutline.planning.conversion.programme import ProgrammeTerms
     from spoutline.planning.desk import Desk
     from spoutline.planning.protocols import Progress
@@ -71,6 +72,7 @@ class Workbench:
         self._phrasebook: Phrasebook | None = None
         self._quoting: QuotingDesk | None = None
         self._converting: ConvertingDesk | None = None
+        self._packing: PackingDesk | None = None
 
     # the book of surveys
 
@@ -333,6 +335,17 @@ class Workbench:
                     )
                 )
             return self._quoting
+
+    # the installer's papers
+
+    def packing(self) -> PackingDesk:
+        """Return the use cases of the installer, wired to the stores of this workbench."""
+        from spoutline.packing import PackingDesk, Sources
+
+        with self._opening:
+            if self._packing is None:
+                self._packing = PackingDesk(Sources(self.plan_site))
+            return self._packing
 
     # conversions
 

@@ -15,6 +15,7 @@ from spoutline.cli.command import Command, add_shared, shared_options
 from spoutline.cli.convert import CONVERT
 from spoutline.cli.demo import DEMO
 from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.pack import PACK
 from spoutline.cli.plan import PLAN
 from spoutline.cli.profile import PROFILE
 from spoutline.cli.programme import PROGRAMME
@@ -30,6 +31,7 @@ COMMANDS: tuple[Command, ...] = (
     PLAN,
     BILL,
     SITE,
+    PACK,
     QUOTE,
     QUOTATION,
     CONVERT,

@@ -51,18 +51,19 @@ _SPOUT_FALL = math.sin(math.radians(20.0))
 _BALLOON_OFFSET_PT = (0.0, 26.0)  # straight up; a painter moves it where that is taken
 
 
-def position_drawing(plan: PositionPlan, story: Story) -> Drawing:
+def position_drawing(plan: PositionPlan, story: Story, *, with_clearances: bool = True) -> Drawing:
     """Return the drawing of a position: surroundings, hose at rest and in use, parts, dimensions, scale bar.
 
     Without a set only the surroundings are drawn. Shapes of a part carry its mark; balloon numbers follow the chain
-    from 1. Texts are in the units of ``story``.
+    from 1. Texts are in the units of ``story``. ``with_clearances`` False leaves out the heights of the lowest
+    points, for a small drawing beside a table of them.
     """
     position = plan.position
     around = surroundings(position)
     shapes: list[Shape] = list(around.shapes)
     notes: tuple[LineNote, ...] = ()
     if plan.chosen is not None:
-        hoses, notes = _hoses(position, plan.chosen, story)
+        hoses, notes = _hoses(position, plan.chosen, story, with_clearances=with_clearances)
         shapes.extend(hoses)
     elif is_on_reel(position):
         shapes.extend(reel_drum(outlet_place(position), position.reel.drum_diameter_m))
@@ -83,7 +84,9 @@ def position_drawing(plan: PositionPlan, story: Story) -> Drawing:
     )
 
 
-def _hoses(position: Position, judged: JudgedSet, story: Story) -> tuple[tuple[Shape, ...], tuple[LineNote, ...]]:
+def _hoses(
+    position: Position, judged: JudgedSet, story: Story, *, with_clearances: bool
+) -> tuple[tuple[Shape, ...], tuple[LineNote, ...]]:
     """Return the set at rest, lightly, and in use with balloons; further fillers by their line alone."""
     hanging_set = judged.hanging_set
     rest, rest_line = _at_rest(position, hanging_set)
@@ -97,10 +100,12 @@ def _hoses(position: Position, judged: JudgedSet, story: Story) -> tuple[tuple[S
     drum: tuple[Shape, ...] = ()
     if is_on_reel(position):
         drum = reel_drum(outlet_place(position), position.reel.drum_diameter_m)
-    clearances = (
-        *_clearance(rest_line, _value_of(judged, CheckId.GROUND_CLEARANCE_AT_REST), story),
-        *_clearance(use_line, _value_of(judged, CheckId.GROUND_CLEARANCE_IN_USE), story),
-    )
+    clearances: tuple[Shape, ...] = ()
+    if with_clearances:
+        clearances = (
+            *_clearance(rest_line, _value_of(judged, CheckId.GROUND_CLEARANCE_AT_REST), story),
+            *_clearance(use_line, _value_of(judged, CheckId.GROUND_CLEARANCE_IN_USE), story),
+        )
     return (*others, *clearances, *rest, *drum, *use), notes
 
 

@@ -7,6 +7,7 @@ from enum import StrEnum
 
 from spoutline.documents.shapes import Drawing
 from spoutline.explain.texts import Named, WorkedText
+from spoutline.ruletables.caution_signs import CautionSign
 
 
 class Role(StrEnum):
@@ -97,10 +98,11 @@ class Row:
 
 @dataclass(frozen=True, slots=True)
 class Table:
-    """Rows under column titles, which repeat on every page."""
+    """Rows under column titles, which repeat on every page; ``dense`` sets them closer."""
 
     columns: tuple[Column, ...]
     rows: tuple[Row, ...]
+    dense: bool = False
 
     def __post_init__(self) -> None:
         for row in self.rows:
@@ -118,12 +120,28 @@ class Figure:
 
 
 @dataclass(frozen=True, slots=True)
+class NumberedLine:
+    """A worked line with the number by which others refer to it, and the mark of its source in a list."""
+
+    number: str
+    line: WorkedText
+    mark: str
+
+
+@dataclass(frozen=True, slots=True)
+class ToldBefore:
+    """Lines that hold here too and were told before, referred to by number."""
+
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
 class Worked:
-    """The worked lines of one check."""
+    """The worked lines of one check; lines without a number carry their source as a text."""
 
     title: str
     outcome: str
-    lines: tuple[WorkedText, ...]
+    lines: tuple[WorkedText | NumberedLine | ToldBefore, ...]
     limit: str
     sources: tuple[str, ...]
 
@@ -161,19 +179,69 @@ class SignatureLines:
     labels: tuple[str, ...]
 
 
-Block = (
-    Letterhead
-    | SignatureLines
-    | Heading
-    | Paragraph
-    | Bullets
-    | KeyValues
-    | Table
-    | Figure
-    | Worked
-    | CautionNote
-    | PageBreak
-)
+@dataclass(frozen=True, slots=True)
+class Columns:
+    """Two runs of blocks side by side on one page; ``left_share`` is the left one's part of the width."""
+
+    left: tuple[Block, ...]
+    right: tuple[Block, ...]
+    left_share: float = 0.5
+
+
+@dataclass(frozen=True, slots=True)
+class ScanCode:
+    """A code for cameras (QR, ISO/IEC 18004) that holds ``text``, with a caption below it."""
+
+    text: str
+    caption: str
+
+
+@dataclass(frozen=True, slots=True)
+class CautionSheet:
+    """Cautions with their signs on at most ``pages`` pages, set smaller where they are many."""
+
+    notes: tuple[SignedCaution, ...]
+    pages: int
+
+
+@dataclass(frozen=True, slots=True)
+class SignedCaution:
+    """A caution with the sign beside it."""
+
+    note: CautionNote
+    sign: CautionSign
+
+
+@dataclass(frozen=True, slots=True)
+class TextBox:
+    """A field of a form to write in; ``name`` is unique in the document, ``tip`` says what belongs in it."""
+
+    name: str
+    tip: str
+    value: str = ""
+    lines: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class ChoiceBox:
+    """A field of a form with one of ``options``, pairs of stored value and shown word."""
+
+    name: str
+    tip: str
+    options: tuple[tuple[str, str], ...]
+    value: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class FormTable:
+    """A table whose cells are texts or fields."""
+
+    columns: tuple[Column, ...]
+    rows: tuple[tuple[str | TextBox | ChoiceBox, ...], ...]
+
+
+SpecialBlock = Letterhead | SignatureLines | Columns | ScanCode | CautionSheet | FormTable
+Block = SpecialBlock | Heading | Paragraph | Bullets | KeyValues | Table | Figure | Worked | CautionNote | PageBreak
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

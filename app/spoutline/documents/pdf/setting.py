@@ -13,15 +13,24 @@ from reportlab.platypus import PageBreak as NextPage
 from spoutline.documents.content import blocks
 from spoutline.documents.content.blocks import Alignment, Emphasis
 from spoutline.documents.pdf import styles
+from spoutline.documents.pdf.caution_sheet import caution_sheet
+from spoutline.documents.pdf.fields import form_table
 from spoutline.documents.pdf.fonts import REGULAR, markup
 from spoutline.documents.pdf.letter import letterhead, signature_lines
 from spoutline.documents.pdf.painter import DrawingFlowable, fit
+from spoutline.documents.pdf.side_by_side import scan_code, side_by_side
+from spoutline.explain.texts import WorkedText
 
 _INDEX = re.compile(r"(?<![A-Za-z])([A-Za-zΑ-ω]{1,2})_([A-Za-z0-9]+(?:,[a-z]+)?)")
 _POWER = re.compile(r"\^(-?[0-9.]+)")
 # a table names its own font on the page even where every cell is a paragraph
 _NO_OTHER_FONT: Final = ("FONTNAME", (0, 0), (-1, -1), REGULAR)
 _LABEL_SHARE: Final = 0.24
+# number, formula, what is put in, result, mark of the source
+_WORKED_SHARES: Final = (0.045, 0.285, 0.43, 0.185, 0.055)
+# points; small and near the base line, so that an index never reaches the line below, nor a power the one above
+_INDEX_SET: Final = 'rise="1.7" size="5.2"'
+_POWER_SET: Final = 'rise="2.8" size="5.2"'
 _NEEDED_BELOW_HEADING: Final = 70.0  # a heading this near the foot goes to the next page
 
 
@@ -69,17 +78,33 @@ def _set_block(block: blocks.Block, width_pt: float) -> Iterator[Flowable]:
             yield from _worked(block, width_pt)
         case blocks.CautionNote():
             yield _caution(block, width_pt)
+        case blocks.PageBreak():
+            yield NextPage()
+        case _:
+            yield from _set_special_block(block, width_pt)
+
+
+def _set_special_block(block: blocks.SpecialBlock, width_pt: float) -> Iterator[Flowable]:
+    """Return the flowables of what only letters and the installer's sheets hold."""
+    match block:
         case blocks.Letterhead():
             yield from letterhead(block, width_pt)
         case blocks.SignatureLines():
             yield signature_lines(block, width_pt)
-        case blocks.PageBreak():
-            yield NextPage()
+        case blocks.Columns():
+            yield side_by_side(block, width_pt, _set_block)
+        case blocks.ScanCode():
+            yield from scan_code(block)
+        case blocks.CautionSheet():
+            yield from caution_sheet(block, width_pt)
+        case blocks.FormTable():
+            yield form_table(block, width_pt)
 
 
 def formula_markup(text: str) -> str:
     """Return a formula with raised powers and lowered indices, escaped."""
-    return _POWER.sub(r"<super>\1</super>", _INDEX.sub(r"\1<sub>\2</sub>", markup(text)))
+    lowered = _INDEX.sub(rf"\1<sub {_INDEX_SET}>\2</sub>", markup(text))
+    return _POWER.sub(rf"<super {_POWER_SET}>\1</super>", lowered)
 
 
 def _key_values(block: blocks.KeyValues, width_pt: float) -> Flowable:
@@ -91,8 +116,8 @@ def _key_values(block: blocks.KeyValues, width_pt: float) -> Flowable:
         _NO_OTHER_FONT,
         ("VALIGN", (0, 0), (-1, -1), "TOP"),
         ("LEFTPADDING", (0, 0), (0, -1), 0),
-        ("TOPPADDING", (0, 0), (-1, -1), 1.4),
-        ("BOTTOMPADDING", (0, 0), (-1, -1), 1.4),
+        ("TOPPADDING", (0, 0), (-1, -1), 0.8),
+        ("BOTTOMPADDING", (0, 0), (-1, -1), 0.8),
     ]
     # notes and addresses may be longer than a page
     return Table(rows, colWidths=widths, style=TableStyle(style), hAlign="LEFT", splitInRow=1)
@@ -104,7 +129,7 @@ def _table(block: blocks.Table, width_pt: float) -> Flowable:
     head = [Paragraph(markup(column.title), styles.HEAD_CELLS[column.alignment]) for column in block.columns]
     body = [
         [
-            Paragraph(markup(cell), _cell_style(row.emphasis, column.alignment))
+            Paragraph(markup(cell), _cell_style(row.emphasis, column.alignment, dense=block.dense))
             for cell, column in zip(row.cells, block.columns, strict=True)
         ]
         for row in block.rows
@@ -112,10 +137,12 @@ def _table(block: blocks.Table, width_pt: float) -> Flowable:
     return Table([head, *body], colWidths=widths, repeatRows=1, style=TableStyle(_table_rules(block)), hAlign="LEFT")
 
 
-def _cell_style(emphasis: Emphasis, alignment: Alignment) -> ParagraphStyle:
+def _cell_style(emphasis: Emphasis, alignment: Alignment, *, dense: bool) -> ParagraphStyle:
     if emphasis is Emphasis.TOTAL:
-        return styles.STRONG_CELLS[alignment]
-    return styles.FAULT_CELLS[alignment] if emphasis is Emphasis.FAULT else styles.CELLS[alignment]
+        return (styles.DENSE_STRONG_CELLS if dense else styles.STRONG_CELLS)[alignment]
+    if emphasis is Emphasis.FAULT:
+        return (styles.DENSE_FAULT_CELLS if dense else styles.FAULT_CELLS)[alignment]
+    return (styles.DENSE_CELLS if dense else styles.CELLS)[alignment]
 
 
 def _table_rules(block: blocks.Table) -> list[tuple[Any, ...]]:
@@ -125,9 +152,9 @@ def _table_rules(block: blocks.Table) -> list[tuple[Any, ...]]:
         ("VALIGN", (0, 0), (-1, 0), "BOTTOM"),
         ("LINEBELOW", (0, 0), (-1, 0), 0.9, styles.BLACK),
         ("LINEBELOW", (0, 1), (-1, -1), 0.3, styles.RULE),
-        ("TOPPADDING", (0, 0), (-1, -1), 2.6),
-        ("BOTTOMPADDING", (0, 0), (-1, -1), 2.8),
-        ("LEFTPADDING", (0, 0), (-1, -1), 6),
+        ("TOPPADDING", (0, 0), (-1, -1), 0.8 if block.dense else 2.6),
+        ("BOTTOMPADDING", (0, 0), (-1, -1), 1.6 if block.dense else 2.8),
+        ("LEFTPADDING", (0, 0), (-1, -1), 4 if block.dense else 6),
         ("RIGHTPADDING", (0, 0), (-1, -1), 3),
         ("LEFTPADDING", (0, 0), (0, -1), 0),
         ("RIGHTPADDING", (-1, 0), (-1, -1), 0),
@@ -151,29 +178,47 @@ def _figure(block: blocks.Figure, width_pt: float) -> Flowable:
 
 def _worked(block: blocks.Worked, width_pt: float) -> Iterator[Flowable]:
     """Return title, one row for each line, then limit and sources; the title stays with its first line."""
-    title = f"{markup(block.title)}<font name='DejaVuSans' color='#565d63'>&nbsp;&nbsp;{markup(block.outcome)}</font>"
+    closing = " – ".join((block.limit, "; ".join(block.sources))) if block.sources else ""
+    beside = block.outcome if closing else f"{block.outcome}. {block.limit}"
+    title = f"{markup(block.title)}<font name='{REGULAR}' color='#565d63'>&nbsp;&nbsp;{markup(beside)}</font>"
     yield CondPageBreak(_NEEDED_BELOW_HEADING)
-    yield Spacer(1, 6)
+    yield Spacer(1, 5)
     yield Paragraph(title, styles.WORKED_TITLE)
-    rows = []
-    for line in block.lines:
-        small = "; ".join(item for item in (line.note, line.source) if item)
-        left = [Paragraph(formula_markup(line.formula), styles.WORKED_LINE)]
-        if line.inputs:
-            left.append(Paragraph(formula_markup(line.inputs), styles.WORKED_INPUT))
-        left.append(Paragraph(markup(small), styles.WORKED_INPUT))
-        rows.append([left, Paragraph(formula_markup(line.result), styles.WORKED_LINE)])
     rules = [
         _NO_OTHER_FONT,
         ("VALIGN", (0, 0), (-1, -1), "TOP"),
         ("LINEBELOW", (0, 0), (-1, -1), 0.3, styles.RULE),
-        ("LEFTPADDING", (0, 0), (0, -1), 8),
-        ("TOPPADDING", (0, 0), (-1, -1), 2),
-        ("BOTTOMPADDING", (0, 0), (-1, -1), 2.5),
+        ("LEFTPADDING", (0, 0), (0, -1), 0),
+        ("RIGHTPADDING", (0, 0), (-1, -1), 4),
+        ("RIGHTPADDING", (-1, 0), (-1, -1), 0),
+        ("TOPPADDING", (0, 0), (-1, -1), 0.8),
+        ("BOTTOMPADDING", (0, 0), (-1, -1), 1.6),
     ]
-    yield Table(rows, colWidths=[width_pt * 0.72, width_pt * 0.28], style=TableStyle(rules), hAlign="LEFT")
-    closing = " – ".join((block.limit, "; ".join(block.sources))) if block.sources else block.limit
-    yield Paragraph(markup(closing), styles.ROLES[blocks.Role.NOTE])
+    rows = [_worked_row(line) for line in block.lines]
+    for number, line in enumerate(block.lines):
+        if isinstance(line, blocks.ToldBefore):
+            rules.append(("SPAN", (1, number), (-1, number)))
+    widths = [width_pt * share for share in _WORKED_SHARES]
+    yield Table(rows, colWidths=widths, style=TableStyle(rules), hAlign="LEFT")
+    if closing:
+        yield Paragraph(markup(closing), styles.ROLES[blocks.Role.NOTE])
+
+
+def _worked_row(line: WorkedText | blocks.NumberedLine | blocks.ToldBefore) -> list[Any]:
+    """Return number, formula, what is put in, result and mark of the source."""
+    if isinstance(line, blocks.ToldBefore):
+        return ["", Paragraph(markup(line.text), styles.WORKED_INPUT), "", "", ""]
+    number, mark = (line.number, line.mark) if isinstance(line, blocks.NumberedLine) else ("", "")
+    text = line.line if isinstance(line, blocks.NumberedLine) else line
+    small = [formula_markup(text.inputs)] if text.inputs else []
+    small += [markup(item) for item in (text.note, "" if mark else text.source) if item]
+    return [
+        Paragraph(markup(number), styles.WORKED_INPUT),
+        Paragraph(formula_markup(text.formula), styles.WORKED_LINE),
+        Paragraph("; ".join(small), styles.WORKED_INPUT),
+        Paragraph(formula_markup(text.result), styles.WORKED_LINE),
+        Paragraph(markup(mark), styles.WORKED_INPUT),
+    ]
 
 
 def _caution(block: blocks.CautionNote, width_pt: float) -> Flowable:

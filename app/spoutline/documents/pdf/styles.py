@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from reportlab.lib.colors import Color, HexColor, white
-from reportlab.lib.enums import TA_RIGHT
+from reportlab.lib.enums import TA_CENTER, TA_RIGHT
 from reportlab.lib.pagesizes import A4, LETTER
 from reportlab.lib.styles import ParagraphStyle
 from reportlab.lib.units import mm
@@ -18,7 +18,9 @@ PAGE_SIZES: Final = {PaperSize.A4: A4, PaperSize.LETTER: LETTER}
 MARGIN_SIDE: Final = 18 * mm
 MARGIN_TOP: Final = 23 * mm
 MARGIN_BOTTOM: Final = 20 * mm
-FIGURE_HEIGHT: Final = 92 * mm
+FIGURE_HEIGHT: Final = 80 * mm
+# what every sheet size leaves for text
+TEXT_HEIGHT_LEAST: Final = min(height for _, height in PAGE_SIZES.values()) - MARGIN_TOP - MARGIN_BOTTOM
 
 BLACK: Final = HexColor("#16191c")
 GREY: Final = HexColor("#565d63")
@@ -56,11 +58,11 @@ SIGNAL_BARS: Final[dict[Signal, tuple[Color, float]]] = {
 _BODY = ParagraphStyle(
     "body", fontName=REGULAR, bulletFontName=REGULAR, fontSize=8.6, leading=12.2, textColor=BLACK, splitLongWords=1
 )
-_CELL = ParagraphStyle("cell", parent=_BODY, fontSize=7.4, leading=9.6)
+_CELL = ParagraphStyle("cell", parent=_BODY, fontSize=7.4, leading=9.2)
 
 HEADINGS: Final = {
     1: ParagraphStyle("heading1", parent=_BODY, fontName=BOLD, fontSize=16, leading=20, textColor=ACCENT, spaceAfter=8),
-    2: ParagraphStyle("heading2", parent=_BODY, fontName=BOLD, fontSize=10, leading=13.5, spaceBefore=12, spaceAfter=4),
+    2: ParagraphStyle("heading2", parent=_BODY, fontName=BOLD, fontSize=10, leading=13, spaceBefore=9, spaceAfter=3),
 }
 ROLES: Final = {
     Role.BODY: ParagraphStyle("plain", parent=_BODY, spaceAfter=4),
@@ -90,9 +92,21 @@ FAULT_CELLS: Final = {
     Alignment.LEFT: ParagraphStyle("fault", parent=_CELL, textColor=FAULT),
     Alignment.RIGHT: ParagraphStyle("fault_right", parent=_CELL, textColor=FAULT, alignment=TA_RIGHT),
 }
+
+
+def _dense(styles: dict[Alignment, ParagraphStyle]) -> dict[Alignment, ParagraphStyle]:
+    return {
+        alignment: ParagraphStyle(f"{style.name}_dense", parent=style, fontSize=7.0, leading=8.7)
+        for alignment, style in styles.items()
+    }
+
+
+DENSE_CELLS: Final = _dense(CELLS)
+DENSE_STRONG_CELLS: Final = _dense(STRONG_CELLS)
+DENSE_FAULT_CELLS: Final = _dense(FAULT_CELLS)
 WORKED_TITLE: Final = ParagraphStyle("worked_title", parent=_BODY, fontName=BOLD, fontSize=8.2, leading=11)
-WORKED_LINE: Final = ParagraphStyle("worked_line", parent=_CELL, fontSize=7.6, leading=10.2)
-WORKED_INPUT: Final = ParagraphStyle("worked_input", parent=_CELL, fontSize=6.9, leading=9, textColor=GREY)
+WORKED_LINE: Final = ParagraphStyle("worked_line", parent=_CELL, fontSize=7.4, leading=9.8)
+WORKED_INPUT: Final = ParagraphStyle("worked_input", parent=_CELL, fontSize=6.7, leading=9, textColor=GREY)
 SIGNAL_WORD: Final = ParagraphStyle("signal", parent=_BODY, fontName=BOLD, fontSize=8.2, leading=11)
 HAZARD: Final = ParagraphStyle("hazard", parent=_BODY, fontName=BOLD, fontSize=8.8, leading=11.6)
 CAUTION_TEXT: Final = ParagraphStyle("caution_text", parent=_BODY, fontSize=8.0, leading=10.8)
@@ -102,3 +116,6 @@ LETTER_NAME: Final = ParagraphStyle(
     "letter_name", parent=_BODY, fontName=BOLD, fontSize=11, leading=14, alignment=TA_RIGHT
 )
 LETTER_LINE: Final = ParagraphStyle("letter_line", parent=_BODY, fontSize=7.8, leading=10.4, alignment=TA_RIGHT)
+CODE_CAPTION: Final = ParagraphStyle(
+    "code_caption", parent=_BODY, fontSize=6.4, leading=8, textColor=GREY, alignment=TA_CENTER
+)

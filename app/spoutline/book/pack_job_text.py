@@ -1,0 +1,36 @@
+"""What a person writes about a job as TOML text: every fault is reported with its field."""
+
+from __future__ import annotations
+
+import tomllib
+from dataclasses import replace
+from pathlib import Path
+
+from pydantic import ValidationError
+
+from spoutline.book.survey_faults import problems_of
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.pack import PackJob
+
+
+def read_pack_job(path: Path) -> PackJob:
+    """Return the job in the UTF-8 file ``path``; raise ``InputFault`` naming what is wrong, file faults included."""
+    try:
+        text = path.read_text(encoding="utf-8-sig")
+    except (OSError, UnicodeDecodeError) as fault:
+        wanted = f"a readable UTF-8 job file is needed ({fault})"
+        raise InputFault((InputProblem(str(path), "file", "this path", wanted),)) from fault
+    return pack_job_from_toml(text, str(path))
+
+
+def pack_job_from_toml(text: str, place: str) -> PackJob:
+    """Return the job in a TOML text that came from ``place``; raise ``InputFault`` with every fault."""
+    try:
+        table = tomllib.loads(text)
+    except tomllib.TOMLDecodeError as fault:
+        raise InputFault((InputProblem(place, "job", "the text", f"write valid TOML ({fault})"),)) from fault
+    try:
+        return PackJob.model_validate(table)
+    except ValidationError as fault:
+        problems = problems_of(fault, PackJob, place)
+        raise InputFault(tuple(replace(one, field=one.field.replace("survey", "job")) for one in problems)) from fault

@@ -1,0 +1,139 @@
+"""The first pages of the pack: cover, people, local code, positions, and what to load."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date
+
+from spoutline.documents.content.blocks import (
+    Alignment,
+    Block,
+    Bullets,
+    Column,
+    Emphasis,
+    Heading,
+    KeyValues,
+    PageBreak,
+    Paragraph,
+    Role,
+    Row,
+    Table,
+)
+from spoutline.documents.job_conditions import job_conditions
+from spoutline.documents.pack.setting_words import liquid_text
+from spoutline.explain.pack_words import PackWord as Word
+from spoutline.explain.story import Story
+from spoutline.explain.texts import Named
+from spoutline.model.pack import PackJob, PickLine
+from spoutline.model.plan import PlanStatus, SitePlan
+from spoutline.planning.pack.pick_list import pick_list, tools_for
+
+_TO_WRITE = "______________________________"
+_TICK = "☐"
+
+
+def cover_blocks(site_plan: SitePlan, job: PackJob, story: Story, dated: date | None) -> Iterator[Block]:
+    """Return the cover: site, days, people to call, the box for the local code, positions to do."""
+    yield Heading(story.word(Word.PACK), 1)
+    yield Paragraph(story.word(Word.ADVICE), Role.LEAD)
+    yield KeyValues(tuple(_site_rows(site_plan, job, story, dated)))
+    yield Heading(story.word(Word.CONTACTS), 2)
+    yield _contacts(job, story)
+    yield Heading(story.word(Word.LOCAL_CODE), 2)
+    yield Paragraph(story.word(Word.LOCAL_CODE_NOTE), Role.LEAD)
+    yield KeyValues(tuple(_code_rows(job, story)))
+    yield Heading(story.word(Word.POSITIONS), 2)
+    yield _positions(site_plan, story)
+    if job.notes:
+        yield Heading(story.word(Word.NOTES), 2)
+        yield Paragraph(job.notes)
+
+
+def loading_blocks(site_plan: SitePlan, story: Story) -> Iterator[Block]:
+    """Return the loading list box by box, then tools and protection."""
+    yield PageBreak()
+    yield Heading(story.word(Word.LOADING), 1)
+    yield Paragraph(story.word(Word.LOADING_NOTE), Role.LEAD)
+    columns = (
+        Column(story.word(Word.QUANTITY), 0.5, Alignment.RIGHT),
+        Column(story.word(Word.PART_NUMBER), 1.1),
+        Column(story.word(Word.PART_NAME), 3.2),
+        Column(story.word(Word.FOR_POSITIONS), 2.8),
+        Column(story.word(Word.LOADED), 0.7, Alignment.RIGHT),
+    )
+    for box in pick_list(site_plan):
+        yield Heading(story.word(box.box), 2)
+        yield Table(columns, tuple(_pick_row(line, story) for line in box.lines))
+    yield Heading(story.word(Word.TOOLS), 2)
+    yield Bullets(tuple(story.title(tool) for tool in tools_for(job_conditions(site_plan))))
+
+
+def _pick_row(line: PickLine, story: Story) -> Row:
+    places = ", ".join(
+        label if count == 1 else story.phrases.fill("each_for", position=label, count=count)
+        for label, count in line.positions
+    )
+    part = line.part
+    return Row((str(line.quantity), part.number, f"{part.name}; {part.maker}", places, _TICK))
+
+
+def _site_rows(site_plan: SitePlan, job: PackJob, story: Story, dated: date | None) -> Iterator[Named]:
+    site = site_plan.survey.site
+    yield Named(story.word(Word.SITE), site.name)
+    if site.address.strip():
+        yield Named(story.word(Word.ADDRESS), site.address.strip())
+    if site.customer:
+        yield Named(story.word(Word.CUSTOMER), site.customer)
+    yield Named(story.word(Word.FIRST_DAY), job.first_day.isoformat() if job.first_day else _TO_WRITE)
+    yield Named(story.word(Word.LAST_DAY), job.last_day.isoformat() if job.last_day else _TO_WRITE)
+    yield Named(story.word(Word.SERVICE), story.word(site.service))
+    yield Named(story.word(Word.JURISDICTION), f"{site_plan.jurisdiction.title}, {site_plan.jurisdiction.edition}")
+    yield Named(story.word(Word.REVISION), site_plan.provenance.survey_fingerprint)
+    if dated is not None:
+        yield Named(story.word(Word.PRINTED), dated.isoformat())
+
+
+def _contacts(job: PackJob, story: Story) -> Table:
+    columns = (
+        Column(story.word(Word.ROLE), 1.4),
+        Column(story.word(Word.NAME), 1.6),
+        Column(story.word(Word.TELEPHONE), 1.2),
+    )
+    rows = [Row((one.role, one.name, one.telephone or _TO_WRITE)) for one in job.contacts]
+    rows.append(Row((story.word(Word.EMERGENCY), "", _TO_WRITE)))
+    if not job.contacts:
+        rows.append(Row((story.word(Word.CUSTOMER), "", _TO_WRITE)))
+    return Table(columns, tuple(rows))
+
+
+def _code_rows(job: PackJob, story: Story) -> Iterator[Named]:
+    yield Named(story.word(Word.AUTHORITY), job.authority or _TO_WRITE)
+    yield Named(story.word(Word.ADOPTED_CODES), job.adopted_codes or _TO_WRITE)
+    yield Named(story.word(Word.PERMIT), job.permit_number or _TO_WRITE)
+    yield Named(story.word(Word.ASKED_OF), f"{_TO_WRITE}  {story.word(Word.ASKED_ON)} ________________")
+    yield Named(story.word(Word.LICENCE), _TO_WRITE)
+
+
+def _positions(site_plan: SitePlan, story: Story) -> Table:
+    columns = (
+        Column(story.word(Word.POSITION), 1.6),
+        Column(story.word(Word.DISPENSER), 0.9),
+        Column(story.word(Word.LIQUID), 1.9),
+        Column(story.word(Word.DUTY), 0.8),
+        Column(story.word(Word.STATUS), 1.5),
+        Column(story.word(Word.DONE), 0.6, Alignment.RIGHT),
+    )
+    rows = []
+    for plan in site_plan.positions:
+        position = plan.position
+        sound = plan.status is PlanStatus.FITS and plan.keeps_every_must
+        cells = (
+            position.label,
+            position.dispenser,
+            liquid_text(position, story),
+            story.word(position.duty),
+            story.marked_status(plan.status) if sound or plan.chosen is None else f"✗ {story.word(plan.status)}",
+            _TICK if plan.chosen is not None else "–",
+        )
+        rows.append(Row(cells, Emphasis.NONE if sound else Emphasis.FAULT))
+    return Table(columns, tuple(rows))

@@ -1,0 +1,32 @@
+"""Texts that several of the installer's papers share."""
+
+from __future__ import annotations
+
+from spoutline.explain.story import Story
+from spoutline.model.limit import LimitStatus
+from spoutline.model.liquid import Liquid
+from spoutline.model.plan import PositionPlan, SitePlan
+from spoutline.model.position_tag import PositionTag
+from spoutline.model.survey import Position
+
+
+def liquid_text(position: Position, story: Story) -> str:
+    """Return the liquid of a position with its blend."""
+    return story.liquid(Liquid(position.liquid.family, position.liquid.blend_percent))
+
+
+def tag_of(plan: PositionPlan, site_plan: SitePlan) -> PositionTag:
+    """Return the tag of a position's sheet."""
+    return PositionTag(
+        site=site_plan.survey.site.name,
+        position=plan.position.label,
+        revision=site_plan.provenance.survey_fingerprint,
+    )
+
+
+def sourced(source: str, status: LimitStatus, story: Story) -> str:
+    """Return a source with its status in the language of the paper, unless the published text itself was read."""
+    if status is LimitStatus.VERIFIED:
+        return source
+    word = story.word(status)
+    return source if word in source else f"{source} [{word}]"

@@ -1,0 +1,75 @@
+"""What an installer measures or reads off on site, beside what the plan says."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from typing import Final
+
+from spoutline.documents.content.blocks import Column, Row, Table
+from spoutline.explain.pack_words import PackWord as Word
+from spoutline.explain.story import Story
+from spoutline.model.check import Check, CheckId
+from spoutline.model.plan import JudgedSet
+from spoutline.model.quantity import Dimension
+from spoutline.rules.checks_spout import SwivelType
+
+_MEASURED: Final = (
+    (CheckId.SPOUT_DIAMETER, Word.SPOUT_DIAMETER),
+    (CheckId.HOSE_LENGTH, Word.HOSE_LENGTH),
+    (CheckId.BREAKAWAY_FORCE_CLASS, Word.FORCE_CLASS),
+    (CheckId.SWIVEL_TYPE, Word.SWIVEL),
+    (CheckId.GROUND_CLEARANCE_AT_REST, None),
+    (CheckId.GROUND_CLEARANCE_IN_USE, None),
+    (CheckId.RESISTANCE_TOTAL, Word.NOZZLE_RESISTANCE),
+    (CheckId.FLOW_HOT, Word.FLOW),
+)
+_BLANK: Final = "_______"
+
+
+def site_check_table(judged: JudgedSet, story: Story) -> Table:
+    """Return the table of what is measured on site: what, by plan, limit, and room for what is found."""
+    columns = (
+        Column(story.word(Word.WHAT), 2.7),
+        Column(story.word(Word.BY_PLAN), 1.5),
+        Column(story.word(Word.LIMIT), 1.7),
+        Column(story.word(Word.FOUND), 0.9),
+    )
+    return Table(columns, tuple(_rows(judged, story)), dense=True)
+
+
+def _rows(judged: JudgedSet, story: Story) -> Iterator[Row]:
+    by_id = {check.id: check for check in judged.checks}
+    for check_id, word in _MEASURED:
+        check = by_id.get(check_id)
+        if check is None:
+            continue
+        title = story.sentence(story.word(word) if word else story.word(check_id))
+        yield Row((title, _PLANNED.get(check_id, _value)(check, judged, story), _limit(check, story), _BLANK))
+
+
+def _value(check: Check, _judged: JudgedSet, story: Story) -> str:
+    return story.show(check.value, check.dimension)
+
+
+def _force(_check: Check, judged: JudgedSet, story: Story) -> str:
+    """Return the window on the plate of the breakaway, which the check holds against the limits."""
+    data = next(link.part.breakaway for link in judged.hanging_set.links if link.part.breakaway is not None)
+    return story.window(data.separation_minimum_n, data.separation_maximum_n, Dimension.FORCE)
+
+
+def _swivel(check: Check, _judged: JudgedSet, story: Story) -> str:
+    return story.word(SwivelType(check.text)) if check.text else story.show(check.value, check.dimension)
+
+
+def _limit(check: Check, story: Story) -> str:
+    if check.id is CheckId.SWIVEL_TYPE:
+        return ""
+    low = None if check.lower is None else check.lower.value
+    high = None if check.upper is None else check.upper.value
+    return story.window(low, high, check.dimension)
+
+
+_PLANNED: Final[dict[CheckId, Callable[[Check, JudgedSet, Story], str]]] = {
+    CheckId.BREAKAWAY_FORCE_CLASS: _force,
+    CheckId.SWIVEL_TYPE: _swivel,
+}

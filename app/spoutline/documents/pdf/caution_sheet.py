@@ -1,0 +1,152 @@
+"""Cautions with their signs, gravest first, in two columns on few pages."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Final
+
+from reportlab.lib.colors import Color, HexColor, black, white
+from reportlab.lib.styles import ParagraphStyle
+from reportlab.pdfbase.pdfmetrics import stringWidth
+from reportlab.platypus import Flowable, Paragraph, Spacer, Table, TableStyle
+
+from spoutline.documents.content.blocks import CautionSheet, Signal, SignedCaution
+from spoutline.documents.pdf import styles
+from spoutline.documents.pdf.fonts import BOLD, REGULAR, markup, printable
+from spoutline.documents.pdf.sign_painter import SignFlowable, paint_alert
+
+_SIZES: Final = (8.0, 7.6, 7.2, 6.8, 6.4, 6.0, 5.6)  # points; the largest at which all fits is taken
+_GAP: Final = 14.0
+_HEAD_ROOM: Final = 74.0  # heading and lead above the first page's columns
+_ROOM_BELOW: Final = 4.0
+_LEADING: Final = 1.2
+# signal words after ANSI Z535.4: danger white on red, warning black on orange, caution black on yellow, notice white on
+# blue without the alert symbol; from memory. In grey the four panels differ in shade, and each bears its word.
+_PANELS: Final[dict[Signal, tuple[Color, Color]]] = {
+    Signal.DANGER: (HexColor("#a3151b"), white),
+    Signal.WARNING: (HexColor("#ef7d00"), black),
+    Signal.CAUTION: (HexColor("#ffd400"), black),
+    Signal.NOTICE: (HexColor("#0b4a8a"), white),
+}
+
+
+class SignalPanel(Flowable):  # type: ignore[misc]
+    """The signal word on its colour, with the safety alert symbol where people can be hurt."""
+
+    def __init__(self, signal: Signal, word: str, size_pt: float, width_pt: float) -> None:
+        super().__init__()
+        self._signal = signal
+        self._word = printable(word)
+        self._size = size_pt
+        self.width, self.height = width_pt, size_pt * 1.5
+
+    def wrap(self, _available_width: float, _available_height: float) -> tuple[float, float]:
+        """Return the size, as reportlab asks for it."""
+        return self.width, self.height
+
+    def draw(self) -> None:
+        """Paint panel, symbol and word."""
+        canvas = self.canv
+        ground, ink = _PANELS[self._signal]
+        canvas.saveState()
+        canvas.setFillColor(ground)
+        canvas.setStrokeColor(black)
+        canvas.setLineWidth(0.6)
+        canvas.rect(0, 0, self.width, self.height, stroke=1, fill=1)
+        x = self._size * 0.6
+        if self._signal is not Signal.NOTICE:
+            canvas.translate(x + self._size * 0.6, self.height / 2 - self._size * 0.06)
+            paint_alert(canvas, self._size * 0.62, ink, ground)
+            canvas.translate(-x - self._size * 0.6, -self.height / 2 + self._size * 0.06)
+            x += self._size * 1.6
+        canvas.setFillColor(ink)
+        canvas.setFont(BOLD, self._size)
+        canvas.drawString(x, self.height / 2 - self._size * 0.36, self._word)
+        canvas.restoreState()
+
+
+def caution_sheet(block: CautionSheet, width_pt: float) -> Iterator[Flowable]:
+    """Return the cautions on at most ``block.pages`` pages.
+
+    Raises
+    ------
+    ValueError
+        They do not fit even at the smallest size.
+    """
+    column = (width_pt - _GAP) / 2
+    height = styles.TEXT_HEIGHT_LEAST - _ROOM_BELOW
+    for size in _SIZES:
+        items = [_item(signed, size, column) for signed in block.notes]
+        pages = _pages(items, column, height)
+        if len(pages) <= block.pages:
+            yield from _set_pages(pages, column)
+            return
+    raise ValueError(f"{len(block.notes)} cautions do not fit on {block.pages} pages at {_SIZES[-1]} points")
+
+
+def _pages(items: list[Flowable], column_pt: float, height_pt: float) -> list[list[list[Flowable]]]:
+    """Return pages of two columns each, filled in reading order; the first page has less room."""
+    columns: list[list[Flowable]] = [[]]
+    left = height_pt - _HEAD_ROOM
+    for item in items:
+        _, needed = item.wrap(column_pt, 10_000)
+        if needed > left and columns[-1]:
+            columns.append([])
+            left = height_pt - (_HEAD_ROOM if len(columns) <= 2 else 0.0)
+        columns[-1].append(item)
+        left -= needed
+    return [columns[number : number + 2] for number in range(0, len(columns), 2)]
+
+
+def _set_pages(pages: list[list[list[Flowable]]], column_pt: float) -> Iterator[Flowable]:
+    for page in pages:
+        left, right = page[0], page[1] if len(page) > 1 else []
+        widths = [column_pt, _GAP, column_pt]
+        yield Table([[left, "", right]], colWidths=widths, style=TableStyle(_bare_rules()), hAlign="LEFT")
+
+
+def _item(signed: SignedCaution, size: float, column_pt: float) -> Flowable:
+    """Return one caution: panel above, sign at the left, text at the right."""
+    note = signed.note
+    sign_size = size * 4.6
+    text_width = column_pt - sign_size - size * 0.9
+    plain = _style("caution_sheet_text", REGULAR, size)
+    text = [
+        Paragraph(markup(note.hazard), _style("caution_sheet_hazard", BOLD, size * 1.04)),
+        Paragraph(markup(note.why), plain),
+        Paragraph(f"<b>→</b> {markup(note.what_to_do)}", plain),
+        Paragraph(markup(note.source), _style("caution_sheet_source", REGULAR, size * 0.76, grey=True)),
+    ]
+    panel = SignalPanel(note.signal, note.signal_word, size * 1.02, _panel_width(note.signal_word, size))
+    rules = [*_bare_rules(), ("TOPPADDING", (0, 0), (-1, -1), size * 0.12)]
+    body = Table(
+        [[SignFlowable(signed.sign, sign_size), [panel, *text]]],
+        colWidths=[sign_size + size * 0.9, text_width],
+        style=TableStyle(rules),
+        hAlign="LEFT",
+    )
+    closing = Spacer(1, size * 0.7)
+    return Table([[[body, closing]]], colWidths=[column_pt], style=TableStyle(_bare_rules()), hAlign="LEFT")
+
+
+def _bare_rules() -> list[tuple[object, ...]]:
+    """Return the rules of a table without any padding."""
+    whole: list[tuple[object, ...]] = [("FONTNAME", (0, 0), (-1, -1), REGULAR), ("VALIGN", (0, 0), (-1, -1), "TOP")]
+    sides = ("LEFTPADDING", "RIGHTPADDING", "TOPPADDING", "BOTTOMPADDING")
+    return [*whole, *((side, (0, 0), (-1, -1), 0) for side in sides)]
+
+
+def _panel_width(word: str, size: float) -> float:
+    return float(stringWidth(printable(word), BOLD, size * 1.02)) + size * 3.6
+
+
+def _style(name: str, font: str, size: float, *, grey: bool = False) -> ParagraphStyle:
+    return ParagraphStyle(
+        f"{name}_{size:g}",
+        fontName=font,
+        bulletFontName=font,
+        fontSize=size,
+        leading=size * _LEADING,
+        textColor=styles.GREY if grey else styles.BLACK,
+        splitLongWords=1,
+    )

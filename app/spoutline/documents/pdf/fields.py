@@ -1,0 +1,110 @@
+"""Fields of a form that a PDF reader fills in (AcroForm, ISO 32000-1 clause 12.7)."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from reportlab.lib.colors import white
+from reportlab.platypus import Flowable, Paragraph, Table, TableStyle
+
+from spoutline.documents.content.blocks import Alignment, ChoiceBox, FormTable, TextBox
+from spoutline.documents.pdf import styles
+from spoutline.documents.pdf.fonts import REGULAR, markup, printable
+
+_LINE: Final = 13.0
+_SIZE: Final = 8.0
+_PADDING: Final = 4.0
+
+
+class TextField(Flowable):  # type: ignore[misc]
+    """A field to write in."""
+
+    def __init__(self, box: TextBox, width_pt: float) -> None:
+        super().__init__()
+        self._box = box
+        self.width, self.height = width_pt, _LINE * box.lines
+
+    def wrap(self, _available_width: float, _available_height: float) -> tuple[float, float]:
+        """Return the size, as reportlab asks for it."""
+        return self.width, self.height
+
+    def draw(self) -> None:
+        """Put the field on the page."""
+        self.canv.acroForm.textfield(
+            name=self._box.name,
+            tooltip=printable(self._box.tip),
+            value=printable(self._box.value),
+            width=self.width,
+            height=self.height,
+            fontName="Helvetica",
+            fontSize=_SIZE,
+            fieldFlags="multiline" if self._box.lines > 1 else "",
+            maxlen=4000,
+            **_FRAME,
+        )
+
+
+class ChoiceField(Flowable):  # type: ignore[misc]
+    """A field with one of several words."""
+
+    def __init__(self, box: ChoiceBox, width_pt: float) -> None:
+        super().__init__()
+        self._box = box
+        self.width, self.height = width_pt, _LINE
+
+    def wrap(self, _available_width: float, _available_height: float) -> tuple[float, float]:
+        """Return the size, as reportlab asks for it."""
+        return self.width, self.height
+
+    def draw(self) -> None:
+        """Put the field on the page."""
+        options = [("", " "), *((value, printable(word)) for value, word in self._box.options)]
+        self.canv.acroForm.choice(
+            name=self._box.name,
+            tooltip=printable(self._box.tip),
+            value=self._box.value or "",
+            options=[(word, value) for value, word in options],
+            width=self.width,
+            height=self.height,
+            fontName="Helvetica",
+            fontSize=_SIZE,
+            fieldFlags="combo",
+            **_FRAME,
+        )
+
+
+_FRAME: Final = {
+    "relative": True,
+    "borderColor": styles.GREY,
+    "borderWidth": 0.6,
+    "fillColor": white,
+    "textColor": styles.BLACK,
+    "forceBorder": True,
+}
+
+
+def form_table(block: FormTable, width_pt: float) -> Flowable:
+    """Return the table with its fields."""
+    shares = sum(column.share for column in block.columns)
+    widths = [width_pt * column.share / shares for column in block.columns]
+    head = [Paragraph(markup(column.title), styles.HEAD_CELLS[Alignment.LEFT]) for column in block.columns]
+    body = [[_cell(cell, width) for cell, width in zip(row, widths, strict=True)] for row in block.rows]
+    rules = [
+        ("FONTNAME", (0, 0), (-1, -1), REGULAR),
+        ("VALIGN", (0, 0), (-1, -1), "MIDDLE"),
+        ("LINEBELOW", (0, 0), (-1, 0), 0.9, styles.BLACK),
+        ("LINEBELOW", (0, 1), (-1, -1), 0.3, styles.RULE),
+        ("LEFTPADDING", (0, 0), (-1, -1), 0),
+        ("RIGHTPADDING", (0, 0), (-1, -1), _PADDING),
+        ("TOPPADDING", (0, 0), (-1, -1), 2.5),
+        ("BOTTOMPADDING", (0, 0), (-1, -1), 2.5),
+    ]
+    return Table([head, *body], colWidths=widths, repeatRows=1, style=TableStyle(rules), hAlign="LEFT")
+
+
+def _cell(cell: str | TextBox | ChoiceBox, width_pt: float) -> Flowable:
+    if isinstance(cell, TextBox):
+        return TextField(cell, width_pt - _PADDING)
+    if isinstance(cell, ChoiceBox):
+        return ChoiceField(cell, width_pt - _PADDING)
+    return Paragraph(markup(cell), styles.CELLS[Alignment.LEFT])

@@ -1,0 +1,167 @@
+"""What an installer writes down at a position: readings, results, parts as built, photos, and who answers for it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from enum import StrEnum
+from typing import Annotated, Literal
+
+from pydantic import BaseModel, ConfigDict, Field, StringConstraints
+
+from spoutline.model.quantity import Dimension
+
+Words = Annotated[str, StringConstraints(strip_whitespace=True, max_length=200)]
+LongWords = Annotated[str, StringConstraints(strip_whitespace=True, max_length=4000)]
+Name = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=60)]
+Digest = Annotated[str, StringConstraints(pattern=r"^[0-9a-f]{64}$")]
+
+
+class RecordItemId(StrEnum):
+    """What is measured or tried before a position goes into service, in the order of the work."""
+
+    BREAKAWAY = "breakaway"
+    CLEARANCE = "clearance"
+    SPOUT = "spout"
+    BOND = "bond"
+    LEAK = "leak"
+    SHUT_OFF = "shut_off"
+    NO_PRESSURE = "no_pressure"
+    FLOW = "flow"
+
+
+class ItemResult(StrEnum):
+    """How a trial went."""
+
+    PASSED = "passed"
+    FAILED = "failed"
+    NOT_DONE = "not_done"
+    NOT_APPLICABLE = "not_applicable"
+
+
+class ReadingVerdict(StrEnum):
+    """What the program says of an entry at once."""
+
+    WITHIN = "within"
+    UNUSUAL = "unusual"  # inside the limits, far from what was computed
+    OUTSIDE = "outside"  # outside a limit, or failed
+    OPEN = "open"  # nothing was entered, or not done
+
+
+class ChangeReason(StrEnum):
+    """Why another part was fitted."""
+
+    NOT_ON_VAN = "not_on_van"
+    DAMAGED = "damaged"
+    WRONG_PART = "wrong_part"
+    WISH_OF_CUSTOMER = "wish_of_customer"
+    DRIVE_OFF = "drive_off"
+    WEAR = "wear"
+    LEAK = "leak"
+
+
+WEAR_REASONS = (ChangeReason.DRIVE_OFF, ChangeReason.WEAR, ChangeReason.LEAK, ChangeReason.DAMAGED)
+SWAP_REASONS = (
+    ChangeReason.NOT_ON_VAN,
+    ChangeReason.DAMAGED,
+    ChangeReason.WRONG_PART,
+    ChangeReason.WISH_OF_CUSTOMER,
+)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReadingLimit:
+    """One side of what a reading must keep, SI, with its source."""
+
+    value: float
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RecordItem:
+    """What is asked at a position.
+
+    With a ``dimension`` a reading is asked, ``expected`` is what was computed and the limits bound it, all in SI;
+    without one only the result of a trial is asked. ``applies`` is False where the set has nothing of the kind.
+    """
+
+    id: RecordItemId
+    dimension: Dimension | None
+    expected: float | None
+    lower: ReadingLimit | None
+    upper: ReadingLimit | None
+    applies: bool
+
+
+class _Document(BaseModel):
+    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+
+
+class PartChange(_Document):
+    """A part that was fitted in place of the planned one."""
+
+    planned: Name = Field(description="Part number of the plan.")
+    fitted: Name = Field(description="Part number that was fitted.")
+    reason: ChangeReason = Field(description="Why.")
+    note: Words = ""
+
+
+class RecordEntry(_Document):
+    """What was entered for one item; the reading is SI in the dimension of the item."""
+
+    item: RecordItemId
+    reading: float | None = Field(None, description="Reading, SI.")
+    result: ItemResult | None = Field(None, description="Result of the trial.")
+    note: Words = ""
+
+
+class PhotoNote(_Document):
+    """A photo that belongs to a record; the picture itself lies beside it, known by its SHA-256."""
+
+    name: Words = Field(min_length=1, description="Name of the file.")
+    sha256: Digest
+    caption: Words = ""
+
+
+class CommissioningRecord(_Document):
+    """A commissioning form as filled in."""
+
+    format: Literal["spoutline-commissioning"] = "spoutline-commissioning"
+    version: Literal[1] = 1
+    site: Name
+    position: Name
+    plan_revision: Annotated[str, StringConstraints(pattern=r"^[0-9a-f]{16}$")] = Field(
+        description="Fingerprint of the survey that the plan was made from."
+    )
+    parts: tuple[Name, ...] = Field((), max_length=40, description="Part numbers as planned, dispenser first.")
+    changes: tuple[PartChange, ...] = Field((), max_length=40)
+    entries: tuple[RecordEntry, ...] = Field((), max_length=20)
+    photos: tuple[PhotoNote, ...] = Field((), max_length=60)
+    done_on: date | None = Field(None, description="Day of the work, YYYY-MM-DD.")
+    done_by: Words = Field("", description="Who did the work.")
+    licence: Words = Field("", description="Licence of who did the work.")
+    signed_by: Words = Field("", description="Name typed as signature.")
+    remarks: LongWords = ""
+
+    @property
+    def as_built(self) -> tuple[str, ...]:
+        """Part numbers as fitted, dispenser first."""
+        fitted = {change.planned: change.fitted for change in self.changes}
+        return tuple(fitted.get(number, number) for number in self.parts)
+
+    def entry(self, item: RecordItemId) -> RecordEntry | None:
+        """Return what was entered for ``item``; None where nothing was."""
+        return next((entry for entry in self.entries if entry.item is item), None)
+
+
+class WearEntry(_Document):
+    """One replacement after commissioning: what, when and why."""
+
+    site: Name
+    position: Name
+    done_on: date
+    removed: Name = Field(description="Part number taken off.")
+    fitted: Words = Field("", description="Part number put on; empty where the position was closed.")
+    reason: ChangeReason
+    note: Words = ""
+    done_by: Words = ""

@@ -1,0 +1,84 @@
+"""What to load into the van, box by box, and which tools the work asks for."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from collections.abc import Set as AbstractSet
+
+from spoutline.model.pack import BoxList, PickLine, Tool, VanBox
+from spoutline.model.part import Part, PartKind
+from spoutline.model.plan import PositionPlan, SitePlan
+from spoutline.ruletables.cautionwords import CautionCondition as Condition
+
+_BOX_OF = {
+    PartKind.WHIP_HOSE: VanBox.HOSES,
+    PartKind.CURB_HOSE: VanBox.HOSES,
+    PartKind.BREAKAWAY: VanBox.COUPLINGS,
+    PartKind.SWIVEL: VanBox.COUPLINGS,
+    PartKind.SWIVEL_BREAKAWAY: VanBox.COUPLINGS,
+    PartKind.NOZZLE: VanBox.NOZZLES,
+    PartKind.ADAPTOR: VanBox.FITTINGS,
+    PartKind.SPLITTER: VanBox.FITTINGS,
+    PartKind.CAP: VanBox.FITTINGS,
+    PartKind.HOSE_CLAMP: VanBox.FITTINGS,
+    PartKind.SEALANT: VanBox.CONSUMABLES,
+    PartKind.LABEL: VanBox.CONSUMABLES,
+}
+_ALWAYS = (
+    Tool.LOCK_OUT_KIT,
+    Tool.BARRIERS,
+    Tool.EXTINGUISHER,
+    Tool.SPILL_KIT,
+    Tool.WRENCHES,
+    Tool.CALLIPER,
+    Tool.TAPE_MEASURE,
+    Tool.GLOVES,
+)
+_WHERE = (
+    (Condition.FLAMMABLE, (Tool.METAL_CONTAINER, Tool.METAL_FUNNEL, Tool.OHMMETER, Tool.TEST_CAN)),
+    (Condition.DEF, (Tool.DEF_CONTAINER,)),
+    (Condition.VAPOUR_REMOVED, (Tool.GAS_TESTER,)),
+    (Condition.OVERHEAD, (Tool.PLATFORM,)),
+    (Condition.MARINE, (Tool.FLOATING_BOOM,)),
+)
+
+
+def box_of(part: Part) -> VanBox:
+    """Return the box in which a part travels. Source: common practice, no source."""
+    return _BOX_OF[part.kind]
+
+
+def pick_list(site_plan: SitePlan) -> tuple[BoxList, ...]:
+    """Return every part of the site by box, sorted by part number, with the positions that it is for.
+
+    Quantities add up to those of the bill; positions without a set need nothing.
+    """
+    parts: dict[str, Part] = {}
+    wanted: dict[str, dict[str, int]] = {}
+    for plan in site_plan.positions:
+        for part, quantity in parts_of(plan):
+            parts[part.number] = part
+            places = wanted.setdefault(part.number, {})
+            places[plan.position.label] = places.get(plan.position.label, 0) + quantity
+    lines = [
+        PickLine(part=parts[number], quantity=sum(places.values()), positions=tuple(places.items()))
+        for number, places in sorted(wanted.items())
+    ]
+    boxes = ((box, tuple(line for line in lines if box_of(line.part) is box)) for box in VanBox)
+    return tuple(BoxList(box=box, lines=inside) for box, inside in boxes if inside)
+
+
+def parts_of(plan: PositionPlan) -> Iterator[tuple[Part, int]]:
+    """Yield the parts of a position with their quantities: the chain, dispenser first, then what goes with it."""
+    if plan.chosen is None:
+        return
+    for link in plan.chosen.hanging_set.links:
+        yield link.part, 1
+    for line in plan.accessories:
+        yield line.part, line.quantity
+
+
+def tools_for(conditions: AbstractSet[Condition]) -> tuple[Tool, ...]:
+    """Return the tools of a job with these conditions, in the order of ``Tool``. Source: common practice, no source."""
+    wanted = {*_ALWAYS, *(tool for condition, tools in _WHERE if condition in conditions for tool in tools)}
+    return tuple(tool for tool in Tool if tool in wanted)
