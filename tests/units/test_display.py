@@ -40,7 +40,10 @@ def test_every_dimension_has_a_core_unit_and_a_shown_unit_that_can_be_typed(dime
         (0.5e6, Dimension.RESISTANCE, "500 kΩ", "500 kΩ"),  # UL 567A: 0.5 megohm
         (1e6, Dimension.RESISTANCE, "1 MΩ", "1 MΩ"),
         (70000 / 0.3048, Dimension.RESISTANCE_PER_LENGTH, "229.7 kΩ/m", "70 kΩ/ft"),  # 70 000 ohm/ft (229.7 kohm/m)
-        (0.01 / 86400, Dimension.PERMEATION, "10 g/m²·day", "10 g/m²·day"),
+        # 10 g x 0.09290304 m2/ft2 / 453.59237 g/lb, SP 811 B.8
+        (0.01 / 86400, Dimension.PERMEATION, "10 g/m²·day", "0.002048 lb/ft²·day"),
+        (1e-3 / 86400, Dimension.MASS_RATE, "1 g/day", "0.002205 lb/day"),  # 1 / 453.59237
+        (1e-6, Dimension.KINEMATIC_VISCOSITY, "1 mm²/s", "1 cSt"),  # SP 811 B.8, exact
         (math.pi / 4, Dimension.ANGLE, "45°", "45°"),
         (1.0, Dimension.DAYS, "1 day", "1 day"),
         (14.0, Dimension.DAYS, "14 days", "14 days"),

@@ -125,10 +125,10 @@ def permeation_loss(
         formula="m_year = m t",
         inputs=(
             loss_line.result,
-            Quantity("t", SECONDS_PER_DAY.value * DAYS_PER_YEAR.value, Dimension.TIME),
+            Quantity("t", DAYS_PER_YEAR.value, Dimension.DAYS),
         ),
         result=Quantity("m_year", yearly, Dimension.MASS),
-        source="365 days",
+        source="a year of 365 days",
     )
     return PermeationLoss(
         inner_area_m2=area.result.value,
