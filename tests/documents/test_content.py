@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 
 import pytest
@@ -16,17 +17,20 @@ from spoutline.documents.content.blocks import (
     Figure,
     Heading,
     KeyValues,
+    NumberedLine,
     PaperSize,
     Paragraph,
     Row,
     Signal,
     Table,
+    ToldBefore,
     Worked,
 )
 from spoutline.documents.grouping import like_positions
 from spoutline.documents.job_conditions import job_conditions
 from spoutline.model.plan import SitePlan
-from spoutline.model.survey import Climate, SurveyLiquid
+from spoutline.model.quantity import Fact
+from spoutline.model.survey import Climate, Duty, SurveyLiquid
 from spoutline.planning.relabel import relabelled
 from spoutline.ruletables.cautionwords import CautionCondition
 from spoutline.units.accepted import UnitSystem
@@ -59,7 +63,9 @@ def test_chapters_run_from_the_site_to_the_caution_sheet() -> None:
         "Position 1A",
         "Position 2A",
         "Position 3A",
-        "Limits used and where they come from",
+        "Annex A: what the positions ask for",
+        "Annex B: calculation sheets",
+        "Limits and sources",
         "Caution sheet for the installer",
     ]
 
@@ -137,17 +143,75 @@ def test_positions_with_the_same_question_but_another_answer_stay_apart() -> Non
 
 def test_a_check_that_cannot_be_shown_stands_out_and_has_no_tick() -> None:
     row = next(row for row in rows_of(content(), "Check") if row.cells[0].startswith("Resistance"))
-    assert row.cells[-1] == "? cannot be shown"
+    assert row.cells[-2] == "? cannot be shown"
 
 
 def test_the_calculation_sheet_shows_formula_figures_result_limit_and_source() -> None:
     worked = [block for block in content().blocks if isinstance(block, Worked)]
     assert [block.title for block in worked] == ["Flow, cold", "Flow, hot"]
-    line = worked[0].lines[0]
-    assert line.formula == "v = 4 Q / (π D^2)"
-    assert line.inputs == "with Q = 35 L/min, D = 19.05 mm"
-    assert worked[0].limit == "Limit: at least 30 L/min"
-    assert worked[0].sources == ("flow wanted at a car [common practice]",)
+    told = worked[0].lines[0]
+    assert isinstance(told, NumberedLine)
+    assert told.line.formula == "v = 4 Q / (π D^2)"
+    assert told.line.inputs == "with Q = 35 L/min, D = 19.05 mm"
+    sources = {row.cells[0]: row.cells[1] for row in rows_of(content(), "No.") if len(row.cells) == 2}
+    assert sources[told.mark] == "continuity"
+    limit, mark = worked[0].limit.rsplit(" ", 1)
+    assert limit == "Limit: at least 30 L/min"
+    assert sources[mark] == "flow wanted at a car [common practice]"
+
+
+def test_a_line_that_occurs_again_is_told_once_and_then_referred_to() -> None:
+    other = factory.fitting_plan(factory.position("9", duty=Duty.TRUCK))
+    document = content(factory.site_plan(factory.fitting_plan(), other))
+    worked = [block for block in document.blocks if isinstance(block, Worked)]
+    first, again = worked[0].lines[0], worked[2].lines[0]
+    assert isinstance(first, NumberedLine)
+    assert again == ToldBefore(f"Line {first.number} holds here too.")
+    numbers = [one.number for block in worked for one in block.lines if isinstance(one, NumberedLine)]
+    assert numbers == ["1", "2"]
+
+
+def test_without_calculations_annex_b_is_left_out_and_the_first_page_says_so() -> None:
+    document = bill_content(factory.site_plan(), story(), cautions(), calculations=False)
+    assert not [block for block in document.blocks if isinstance(block, Worked)]
+    assert "Annex B: calculation sheets" not in headings(document, 1)
+    opening = [block.text for block in document.blocks[:4] if isinstance(block, Paragraph)]
+    assert any("annex B" in text and "left out" in text for text in opening)
+    assert not any("left out of this copy" in block.text for block in content().blocks if isinstance(block, Paragraph))
+
+
+def test_a_requirement_line_that_positions_share_is_told_once_with_whom_it_holds_for() -> None:
+    other = factory.fitting_plan(factory.position("9", duty=Duty.TRUCK))
+    third = factory.fitting_plan(factory.position("10", duty=Duty.REEL))
+    reach = replace(factory.requirement_line(), facts=(Fact("listing_class", "E25"),))
+    assert third.requirement is not None
+    third = replace(third, requirement=replace(third.requirement, lines=(factory.requirement_line(), reach)))
+    rows = rows_of(content(factory.site_plan(factory.fitting_plan(), other, third)), "Requirement")
+    assert [row.cells[3] for row in rows] == ["all positions", "10"]
+    assert rows[0].cells[2] == "Gasoline with 10 % ethanol asks for parts listed for class E10."
+    alone = rows_of(content(factory.site_plan(factory.fitting_plan())), "Requirement")
+    assert [len(row.cells) for row in alone] == [4]
+
+
+def test_a_line_that_most_positions_share_names_the_others() -> None:
+    labels = ("1A", "2", "3", "4")
+    plans = [factory.fitting_plan(factory.position(label, duty=duty)) for label, duty in zip(labels, Duty, strict=True)]
+    assert plans[0].requirement is not None
+    plans[0] = replace(plans[0], requirement=replace(plans[0].requirement, lines=()))
+    rows = rows_of(content(factory.site_plan(*plans)), "Requirement")
+    assert [row.cells[3] for row in rows] == ["all but 1A"]
+
+
+def test_every_mark_of_a_source_is_in_the_list() -> None:
+    document = content()
+    listed = [row.cells[0] for row in rows_of(document, "No.") if row.cells[0][:1] in ("L", "S")]
+    assert len(set(listed)) == len(listed) > 4
+    marked: set[str] = set()
+    for title in ("Check", "Weight", "Requirement"):
+        for row in rows_of(document, title):
+            marked.update(mark for mark in row.cells[-1].split(", ") if mark)
+    assert marked
+    assert marked <= set(listed)
 
 
 def test_a_position_without_a_set_gives_reasons_and_the_smallest_change() -> None:
@@ -165,14 +229,15 @@ def test_a_refused_position_gives_its_ways_out() -> None:
 
 def test_every_position_has_its_drawing_and_a_set_its_flow_curve() -> None:
     figures = [block for block in content().blocks if isinstance(block, Figure)]
-    assert [figure.drawing.true_scale for figure in figures] == [True, False, True, True]
+    assert [figure.drawing.true_scale for figure in figures] == [True, True, True, False]
 
 
 def test_only_the_limits_used_are_listed_each_with_source_and_status() -> None:
-    rows = rows_of(content(), "Limit")
-    assert [row.cells[0] for row in rows] == ["Class E10 up to", "Outlet bears"]
-    assert rows[0].cells[2:] == ("UL 2586, 1.4, 2021", "read in the published text")
-    assert rows[1].cells[3] == "recalled, unconfirmed"
+    rows = [row.cells for row in rows_of(content(), "No.") if row.cells[0].startswith("L")]
+    assert [cells[0] for cells in rows] == ["L1", "L2"]
+    assert [cells[1].partition(":")[0] for cells in rows] == ["Outlet bears", "Class E10 up to"]
+    assert rows[1][2:] == ("UL 2586, 1.4, 2021", "read in the published text")
+    assert rows[0][3] == "recalled, unconfirmed"
 
 
 def test_one_document_never_mixes_unit_systems() -> None:

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import itertools
 import re
 import subprocess
 import sys
+from dataclasses import replace
 from datetime import date
 from functools import lru_cache
 from io import BytesIO
@@ -17,8 +19,12 @@ from pypdf.generic import IndirectObject
 from documents import plan_factory as factory
 from documents.readers import cautions, reader_of, story, text_of
 from spoutline.documents.bill import bill_pdf
+from spoutline.documents.content.bill_content import bill_content
+from spoutline.documents.content.blocks import NumberedLine, Worked
 from spoutline.documents.pdf.fonts import markup, printable
+from spoutline.documents.pdf.render import pdf_bytes
 from spoutline.documents.pdf.setting import formula_markup
+from spoutline.explain.texts import WorkedText
 from spoutline.model.plan import SitePlan
 from spoutline.units.accepted import UnitSystem
 
@@ -49,7 +55,7 @@ def test_the_last_chapter_is_the_caution_sheet_and_nothing_follows() -> None:
     last = " ".join(page.extract_text() for page in reader.pages[start:])
     assert "NOTICE" in last
     assert "Parts from dispenser to vehicle" not in last
-    assert "What the position asks for" not in last
+    assert "what the positions ask for" not in last
 
 
 def test_the_outline_lists_chapters_with_their_sections() -> None:
@@ -57,7 +63,14 @@ def test_the_outline_lists_chapters_with_their_sections() -> None:
     titles = [entry.title for entry in outline if not isinstance(entry, list)]
     assert titles[:2] == ["Bill of hanging hardware", "Position 1A"]
     sections = [entry.title for entry in outline[3]]
-    assert sections[:3] == ["Parts from dispenser to vehicle", "Drawing", "Flow against pressure"]
+    assert sections == [
+        "Parts from dispenser to vehicle",
+        "Drawing",
+        "Checks",
+        "Joints",
+        "Findings",
+        "Alternatives",
+    ]
 
 
 def test_title_author_and_language_are_set() -> None:
@@ -173,7 +186,35 @@ def test_markup_is_escaped_in_one_place() -> None:
 
 
 def test_formulas_raise_powers_and_lower_indices() -> None:
-    assert formula_markup("p_h = x^2 < y") == "p<sub>h</sub> = x<super>2</super> &lt; y"
+    marked = re.sub(r"<(sub|super) [^>]*>", r"<\1>", formula_markup("p_h = x^2 < y"))
+    assert marked == "p<sub>h</sub> = x<super>2</super> &lt; y"
+
+
+def test_indices_and_powers_stay_clear_of_the_lines_above_and_below() -> None:
+    lines = tuple(
+        NumberedLine(str(number), WorkedText(formula="F_p^2 = h_low", inputs="", result="", source="", note=""), "")
+        for number in (1, 2, 3)
+    )
+    sheet = Worked(title="Pull", outcome="", lines=lines, limit="", sources=())
+    document = replace(bill_content(factory.site_plan(), story(), cautions()), blocks=(sheet,))
+    with pdfplumber.open(BytesIO(pdf_bytes(document))) as opened:
+        chars = [char for char in opened.pages[0].chars if char["text"] in "Fplow2="]
+    rows = sorted({round(char["bottom"], 1) for char in chars if char["text"] == "="})
+    assert len(rows) == 3
+    small = [char for char in chars if char["size"] < 6]
+    assert len(small) == 15  # p, 2, l, o, w in each of three lines
+    for upper, lower in itertools.pairwise(rows):
+        row = [char for char in chars if char["bottom"] <= upper + 4]
+        below = [char for char in chars if upper + 4 < char["bottom"] <= lower + 4]
+        assert max(char["bottom"] for char in row) <= min(char["top"] for char in below)
+
+
+def test_the_bill_without_calculations_is_shorter_and_says_so() -> None:
+    plan = factory.site_plan()
+    short = bill_pdf(plan, story(), cautions(), calculations=False)
+    assert len(reader_of(short).pages) < len(reader_of(bill_pdf(plan, story(), cautions())).pages)
+    assert "annex B) are left out of this copy" in text_of(short)
+    assert "v = 4 Q" not in text_of(short)
 
 
 def test_a_long_table_repeats_its_head_on_each_page() -> None:

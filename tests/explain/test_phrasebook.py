@@ -69,6 +69,11 @@ def test_a_sentence_with_a_wrong_placeholder_is_refused() -> None:
     assert faults == {"text.between": "use {high}, {low}"}
 
 
+def test_a_sentence_of_a_requirement_line_with_a_wrong_placeholder_is_refused() -> None:
+    faults = fields_of(source_text().replace("class {listing_class}.", "class {listing}."))
+    assert faults == {"asks.class_asked": "use {liquid}, {listing_class}"}
+
+
 def test_a_phrase_that_claims_approval_is_refused() -> None:
     faults = fields_of(source_text().replace('fits = "a set fits"', 'fits = "approved"'))
     assert list(faults) == ["words.PlanStatus.fits"]

@@ -15,9 +15,9 @@ from spoutline.explain.money import amount, money_text
 from spoutline.model.check import Outcome
 from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
 from spoutline.model.liquid import Liquid, LiquidFamily
-from spoutline.model.plan import PartVerdict
+from spoutline.model.plan import Exclusion, PartVerdict
 from spoutline.model.quantity import Dimension, Fact, Quantity
-from spoutline.model.requirement import Slot
+from spoutline.model.requirement import RequirementId, Slot
 from spoutline.units.accepted import UnitSystem
 
 
@@ -41,8 +41,8 @@ def spout_finding(severity: Severity = Severity.MUST) -> Finding:
 def test_a_finding_tells_its_figures_in_si_units() -> None:
     text = story().finding(spout_finding())
     assert text.sentence == (
-        "The outside diameter of the spout lies outside the window of the liquid and duty: "
-        "spout 23.8 mm; spout up to 21.34 mm; path vacuum-assist coaxial."
+        "The outside diameter of the spout lies outside the window of the liquid and duty "
+        "(spout 23.8 mm; spout up to 21.34 mm; path vacuum-assist coaxial)."
     )
     assert text.source == "40 CFR 1090.1550"
     assert text.severity_word == "must"
@@ -73,7 +73,7 @@ def test_findings_come_gravest_first() -> None:
 def test_a_requirement_line_gives_answer_rule_and_source() -> None:
     text = story().requirement_line(factory.requirement_line())
     assert text.title == "Listing class"
-    assert text.answer == "Family gasoline; blend 10 %; listing class E10"
+    assert text.answer == "Gasoline with 10 % ethanol asks for parts listed for class E10."
     assert text.reason.startswith("The blend asks for the next higher listing class")
     assert text.source == "UL 2586 1.4"
 
@@ -122,7 +122,18 @@ def test_a_conflict_is_told_in_order_with_its_nearest_parts() -> None:
     assert opening == "No set in the catalogue meets every requirement of this position."
     assert "cannot be met together: reach to the filler, greatest hose length" in together
     assert slot.startswith("Curb hose: the requirement “greatest hose length” excludes 3 parts")
-    assert slot.endswith("Nearest: QW-C20, QW-C22.")
+    assert slot.endswith("Parts that nothing else excludes, cheapest first: QW-C20, QW-C22.")
+
+
+def test_an_outlet_that_nothing_fits_names_the_ports_that_come_nearest() -> None:
+    exclusion = Exclusion(
+        slot=Slot.WHIP_HOSE,
+        requirement=RequirementId.JOINTS,
+        rule_id="joint_size",
+        excluded=12,
+        nearest=("QW-W18",),
+    )
+    assert story().exclusion(exclusion).endswith("Parts whose ports come nearest to it: QW-W18.")
 
 
 def test_a_relaxation_names_the_smallest_change_and_its_price() -> None:
@@ -142,7 +153,8 @@ def test_a_refusal_names_the_gap() -> None:
     opening, gap = story().refusal(refusal)
     assert "no listing class exists for the blend" in opening
     assert gap == (
-        "No listing class covers this blend: family diesel; blend 50 %; covered up to 20 %; covered again from 99.9 %."
+        "No listing class covers this blend "
+        "(diesel with 50 % biodiesel; covered up to 20 %; covered again from 99.9 %)."
     )
 
 

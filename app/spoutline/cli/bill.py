@@ -26,6 +26,9 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--pdf", metavar="F", type=Path, help="write the bill with checks and caution sheet here")
     parser.add_argument("--csv", metavar="F", type=Path, help="write the parts list here")
     parser.add_argument("--xlsx", metavar="F", type=Path, help="write the bill as a workbook here")
+    parser.add_argument(
+        "--without-calculations", action="store_true", help="leave the calculation sheets out of the PDF"
+    )
     parser.add_argument("--dated", metavar="YYYY-MM-DD", help="date printed on the paper; none where not given")
 
 
@@ -33,6 +36,9 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     outputs = {f"--{name}": path for name in _FORMATS if isinstance(path := getattr(arguments, name), Path)}
     if not outputs:
         raise InputFault((InputProblem("", "--pdf", "nothing", "name at least one file: --pdf, --csv or --xlsx"),))
+    if arguments.without_calculations and not arguments.pdf:
+        wanted = "name the PDF with --pdf: the other files hold no calculation sheets"
+        raise InputFault((InputProblem("", "--without-calculations", "no PDF", wanted),))
     check_outputs(outputs, arguments.survey)
     dated = _date(arguments.dated)
     survey = read_survey(workbench, arguments.survey)
@@ -40,7 +46,8 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     display = display_of(arguments)
     contents: dict[Path, bytes] = {}
     if arguments.pdf:
-        contents[arguments.pdf] = workbench.bill_pdf(site_plan, display, dated)
+        calculations = not arguments.without_calculations
+        contents[arguments.pdf] = workbench.bill_pdf(site_plan, display, dated, calculations=calculations)
     if arguments.csv:
         contents[arguments.csv] = workbench.bill_csv(site_plan, display)
     if arguments.xlsx:

@@ -130,7 +130,7 @@ class _SiteText:
             )
 
     def checks(self, chosen: JudgedSet) -> Iterator[str]:
-        rows = []
+        rows, remarks = [], []
         for check in chosen.checks:
             text = self.story.check(check)
             # a check that asks for nothing weighs nothing
@@ -138,7 +138,11 @@ class _SiteText:
             margin = f"margin {text.margin}" if text.margin else ""
             marks = " ".join(self.notes.mark(source) for source in text.sources)
             rows.append((text.outcome_word, severity, text.title, text.value, text.limit, margin, marks))
+            if text.remark:
+                remarks.append(f"{text.title}: {text.remark}")
         yield from _table(rows)
+        for remark in remarks:
+            yield from _wrapped(remark, _INDENT)
 
     def findings(self, findings: Sequence[Finding]) -> Iterator[str]:
         told = [finding for finding in findings if finding.verdict is not Verdict.HOLDS]

@@ -12,7 +12,14 @@ if TYPE_CHECKING:
     from spoutline.ruletables.cautions import Caution
 
 
-def bill_pdf(site_plan: SitePlan, story: Story, cautions: tuple[Caution, ...], *, dated: date | None = None) -> bytes:
+def bill_pdf(
+    site_plan: SitePlan,
+    story: Story,
+    cautions: tuple[Caution, ...],
+    *,
+    dated: date | None = None,
+    calculations: bool = True,
+) -> bytes:
     """Return the bill as PDF; it ends with the installer caution sheet. Equal arguments give equal bytes.
 
     Parameters
@@ -25,6 +32,8 @@ def bill_pdf(site_plan: SitePlan, story: Story, cautions: tuple[Caution, ...], *
         The reviewed cautions; those that fit the site make up the sheet.
     dated
         The date to print; None prints none.
+    calculations
+        Whether the calculation sheets are printed; the first page says where they are left out.
 
     Raises
     ------
@@ -34,7 +43,7 @@ def bill_pdf(site_plan: SitePlan, story: Story, cautions: tuple[Caution, ...], *
     from spoutline.documents.content.bill_content import bill_content
     from spoutline.documents.pdf.render import pdf_bytes
 
-    return pdf_bytes(bill_content(site_plan, story, cautions, dated=dated))
+    return pdf_bytes(bill_content(site_plan, story, cautions, dated=dated, calculations=calculations))
 
 
 def bill_csv(site_plan: SitePlan, story: Story) -> bytes:

@@ -19,12 +19,12 @@ from spoutline.model.requirement import Requirement
 from spoutline.rules.figures import elements_of, rise_m, states_for
 
 _WIDTH_M = 0.14
-_HEIGHT_M = 0.062
+_HEIGHT_M = 0.044
 _POINTS = 60
 _HEADROOM = 1.25
 _FLOW_ROOM = 1.3  # the name of the last working point stands to its right
 _STEPS = (1.0, 2.0, 2.5, 5.0, 10.0)
-_WANTED_TICKS = 5
+_WANTED_TICKS = 4
 
 
 @dataclass(frozen=True, slots=True)

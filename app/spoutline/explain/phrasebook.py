@@ -10,12 +10,13 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Final
 
+from spoutline.explain.asked_cases import ASK_PLACEHOLDERS
 from spoutline.explain.vocabulary import TEXT_PLACEHOLDERS, VOCABULARY
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.finding import Severity
 from spoutline.rules.rule_ids import RuleId
 
-_TABLES: Final = ("text", "severity_notes", "words", "rules", "facts", "values")
+_TABLES: Final = ("text", "asks", "severity_notes", "words", "rules", "facts", "values")
 _PLACEHOLDER = re.compile(r"\{([a-z_]+)\}")
 _RULE_FIELDS: Final = ("title", "says")
 # facts whose bare value occurs in several lists of words: the list that is meant
@@ -49,6 +50,7 @@ class Phrasebook:
     """All phrases of one language; complete by construction, see ``phrasebook_from_toml``."""
 
     text: Mapping[str, str]
+    asks: Mapping[str, str]
     severity_notes: Mapping[str, str]
     words: Mapping[str, Mapping[str, str]]
     rules: Mapping[str, RulePhrase]
@@ -107,7 +109,9 @@ def phrasebook_from_toml(text: str, place: str) -> Phrasebook:
     reader = _Reader(place)
     reader.names("table", table, _TABLES)
     sentences = reader.strings("text", table.get("text"), TEXT_PLACEHOLDERS)
-    reader.placeholders(sentences)
+    reader.placeholders("text", sentences, TEXT_PLACEHOLDERS)
+    asks = reader.strings("asks", table.get("asks"), ASK_PLACEHOLDERS)
+    reader.placeholders("asks", asks, ASK_PLACEHOLDERS)
     notes = reader.strings("severity_notes", table.get("severity_notes"), [member.value for member in Severity])
     words = reader.words(table.get("words"))
     rules = reader.rules(table.get("rules"))
@@ -115,7 +119,7 @@ def phrasebook_from_toml(text: str, place: str) -> Phrasebook:
     values = reader.strings("values", table.get("values"), None)
     if reader.problems:
         raise InputFault(tuple(reader.problems))
-    return Phrasebook(sentences, notes, words, rules, facts, {**_values(words), **values})
+    return Phrasebook(sentences, asks, notes, words, rules, facts, {**_values(words), **values})
 
 
 def _values(words: Mapping[str, Mapping[str, str]]) -> dict[str, str]:
@@ -183,13 +187,13 @@ class _Reader:
             phrases[name] = RulePhrase(fields.get("title", ""), fields.get("says", ""))
         return phrases
 
-    def placeholders(self, sentences: Mapping[str, str]) -> None:
+    def placeholders(self, field: str, sentences: Mapping[str, str], filled: Mapping[str, tuple[str, ...]]) -> None:
         """Report sentences whose placeholders are not the ones that will be filled."""
         for name, sentence in sentences.items():
-            wanted = set(TEXT_PLACEHOLDERS.get(name, ()))
+            wanted = set(filled.get(name, ()))
             if set(_PLACEHOLDER.findall(sentence)) != wanted:
                 names = ", ".join(f"{{{item}}}" for item in sorted(wanted)) or "no placeholder"
-                self.report(f"text.{name}", sentence, f"use {names}")
+                self.report(f"{field}.{name}", sentence, f"use {names}")
 
     def _phrase(self, field: str, phrase: object) -> None:
         if not isinstance(phrase, str) or not phrase.strip():

@@ -32,7 +32,7 @@ def conflict_sentences(conflict: Conflict, story: Story) -> tuple[str, ...]:
 
 
 def exclusion_sentence(exclusion: Exclusion, story: Story) -> str:
-    """Return how many parts of a slot a requirement line excludes, and the nearest of them."""
+    """Return how many parts of a slot a requirement line excludes, and the cheapest that only it excludes."""
     sentence = story.phrases.fill(
         "conflict_slot_one" if exclusion.excluded == 1 else "conflict_slot_many",
         slot=story.title(exclusion.slot),
@@ -42,7 +42,9 @@ def exclusion_sentence(exclusion: Exclusion, story: Story) -> str:
     )
     if not exclusion.nearest:
         return sentence
-    return f"{sentence} {story.phrases.fill('conflict_nearest', numbers=', '.join(exclusion.nearest))}"
+    # at the outlet nothing fits at all, and the parts named are those whose ports come nearest
+    key = "conflict_nearest" if exclusion.requirement is RequirementId.JOINTS else "conflict_only"
+    return f"{sentence} {story.phrases.fill(key, numbers=', '.join(exclusion.nearest))}"
 
 
 def relaxation_sentence(relaxation: Relaxation, currency: str, story: Story) -> str:

@@ -6,6 +6,8 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from spoutline.explain import reasons
+from spoutline.explain.asked import asked_sentence, liquid_of
+from spoutline.explain.check_words import check_limit, check_margin, check_remark, check_value
 from spoutline.explain.formula import formula_text, symbol_text
 from spoutline.explain.money import money_text
 from spoutline.explain.part_data import part_data, port_text
@@ -92,6 +94,14 @@ class Story:
         key = "blend_ethanol" if liquid.family is LiquidFamily.GASOLINE else "blend_biodiesel"
         return self.phrases.fill(key, liquid=name, percent=self.show(liquid.blend_percent, Dimension.PERCENT))
 
+    def liquid_in_sentence(self, liquid: Liquid) -> str:
+        """Return a liquid with its blend as it reads in the middle of a sentence."""
+        name = self.word(liquid.family)
+        if liquid.blend_percent == 0:
+            return name
+        key = "liquid_with_ethanol" if liquid.family is LiquidFamily.GASOLINE else "liquid_with_biodiesel"
+        return self.phrases.fill(key, liquid=name, percent=self.show(liquid.blend_percent, Dimension.PERCENT))
+
     def marked_status(self, status: PlanStatus) -> str:
         """Return the outcome of a position with a mark that reads without colour."""
         return f"{'✓' if status is PlanStatus.FITS else '✗'} {self.word(status)}"
@@ -123,31 +133,36 @@ class Story:
         return f"{self.phrases.fact_name(fact.name)} {self.phrases.fact_value(fact.name, fact.value)}"
 
     def facts(self, facts: tuple[Quantity | Fact, ...]) -> str:
-        """Return facts as one text; empty where there are none."""
-        return "; ".join(self.fact(fact) for fact in facts)
+        """Return facts as one text, family and blend as one liquid; empty where there are none."""
+        liquid = liquid_of(facts)
+        told = [self.fact(fact) for fact in facts if liquid is None or fact.name not in ("family", "blend_percent")]
+        return "; ".join([self.liquid_in_sentence(liquid), *told] if liquid is not None else told)
+
+    def with_figures(self, sentence: str, facts: tuple[Quantity | Fact, ...]) -> str:
+        """Return a sentence with its figures behind it in parentheses."""
+        figures = self.facts(facts)
+        return f"{sentence} ({figures})." if figures else f"{sentence}."
 
     # what is asked, and what was found
 
     def requirement_line(self, line: RequirementLine) -> LineText:
-        """Return a derived line: title, answer in figures, the reason, who asks it."""
-        reason = self.phrases.rule(line.rule_id).says
+        """Return a derived line: title, answer in one sentence, the reason, who asks it."""
         return LineText(
             title=self.title(line.id),
-            answer=_capital(self.facts(line.facts)) or f"{reason}.",
-            reason=f"{reason}.",
+            answer=asked_sentence(line, self),
+            reason=f"{self.phrases.rule(line.rule_id).says}.",
             severity=line.severity,
             severity_word=self.word(line.severity),
             source=line.source,
         )
 
     def finding(self, finding: Finding) -> FindingText:
-        """Return a finding as title, sentence with its figures, subject and source."""
+        """Return a finding as title, sentence with its figures in parentheses, subject and source."""
         phrase = self.phrases.rule(finding.rule_id)
         opening = f"{phrase.title}: {self.word(finding.verdict)}" if finding.verdict is Verdict.HOLDS else phrase.says
-        facts = self.facts(finding.facts)
         return FindingText(
             title=phrase.title,
-            sentence=f"{opening}: {facts}." if facts else f"{opening}.",
+            sentence=self.with_figures(opening, finding.facts),
             subject=self._subject(finding),
             severity=finding.severity,
             severity_word=self.word(finding.severity),
@@ -158,8 +173,11 @@ class Story:
 
     def by_severity(self, findings: tuple[Finding, ...]) -> tuple[FindingText, ...]:
         """Return findings in words, the gravest first, otherwise in the order given."""
-        ordered = sorted(findings, key=lambda finding: _SEVERITY_ORDER.index(finding.severity))
-        return tuple(self.finding(finding) for finding in ordered)
+        return tuple(self.finding(finding) for finding in self.gravest_first(findings))
+
+    def gravest_first(self, findings: tuple[Finding, ...]) -> tuple[Finding, ...]:
+        """Return findings in the order in which they are told: the gravest first, otherwise as given."""
+        return tuple(sorted(findings, key=lambda finding: _SEVERITY_ORDER.index(finding.severity)))
 
     def severity_note(self, severity: Severity) -> str:
         """Return what a severity means to the reader."""
@@ -167,28 +185,19 @@ class Story:
 
     def check(self, check: Check) -> CheckText:
         """Return a check as the cells of a table row."""
-        value = check.text
-        if check.value is not None:
-            shown = self.display.show(check.value, check.dimension)
-            value = f"{self.phrases.fact_value('', check.text)}, {shown}" if check.text else shown
-        elif check.text:
-            value = self.phrases.fact_value("", check.text)
         bounds = [bound for bound in (check.lower, check.upper) if bound is not None]
         return CheckText(
             title=self.title(check.id),
-            value=value or self.phrases.text["unknown_value"],
-            limit=self.window(
-                None if check.lower is None else check.lower.value,
-                None if check.upper is None else check.upper.value,
-                check.dimension,
-            ),
-            margin="" if check.margin is None else self._signed(check.margin, check.dimension),
+            value=check_value(check, self),
+            limit=check_limit(check, self),
+            margin=check_margin(check, self),
             outcome=check.outcome,
             outcome_word=self.word(check.outcome),
             severity=check.severity,
             severity_word=self.word(check.severity),
             sources=tuple(dict.fromkeys(self.bound_source(bound) for bound in bounds)),
             facts=tuple(_capital(self.fact(fact)) for fact in check.facts),
+            remark=check_remark(check, self),
         )
 
     def worked_line(self, line: WorkedLine) -> WorkedText:
@@ -297,13 +306,6 @@ class Story:
         if finding.subject_kind is not SubjectKind.JOINT:
             return finding.subject
         return finding.subject.removeprefix(" > ").strip() or finding.subject
-
-    def _signed(self, value: float, dimension: Dimension) -> str:
-        """Return a margin with its sign; a temperature margin is a difference of temperatures."""
-        if dimension is Dimension.TEMPERATURE:
-            dimension = Dimension.TEMPERATURE_DIFFERENCE
-        text = self.display.show(value, dimension)
-        return text if text.startswith("-") else f"+{text}"
 
 
 def _capital(text: str) -> str:

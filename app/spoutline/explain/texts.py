@@ -10,7 +10,7 @@ from spoutline.model.finding import Severity, Verdict
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LineText:
-    """A requirement line in words: what is asked, the answer in figures, and who asks it."""
+    """A requirement line in words: what is asked, the answer in one sentence, and who asks it."""
 
     title: str
     answer: str
@@ -36,7 +36,7 @@ class FindingText:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CheckText:
-    """A check in words: every cell that a table of checks shows."""
+    """A check in words: every cell that a table of checks shows; ``remark`` is a sentence beside it, empty for most."""
 
     title: str
     value: str
@@ -48,6 +48,7 @@ class CheckText:
     severity_word: str
     sources: tuple[str, ...]
     facts: tuple[str, ...]
+    remark: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -5,8 +5,11 @@ from __future__ import annotations
 from datetime import date
 
 from spoutline.documents.content.blocks import Block, Document, PaperSize
-from spoutline.documents.content.closing_sections import caution_blocks, limit_blocks
+from spoutline.documents.content.calculation_annex import calculation_blocks
+from spoutline.documents.content.closing_sections import caution_blocks, reference_blocks
 from spoutline.documents.content.position_section import position_blocks
+from spoutline.documents.content.references import References
+from spoutline.documents.content.requirement_annex import requirement_blocks
 from spoutline.documents.content.site_sections import site_blocks
 from spoutline.documents.grouping import like_positions
 from spoutline.explain.paper_words import PaperWord as Word
@@ -19,17 +22,29 @@ _FINGERPRINT_SHOWN = 12
 
 
 def bill_content(
-    site_plan: SitePlan, story: Story, cautions: tuple[Caution, ...], *, dated: date | None = None
+    site_plan: SitePlan,
+    story: Story,
+    cautions: tuple[Caution, ...],
+    *,
+    dated: date | None = None,
+    calculations: bool = True,
 ) -> Document:
-    """Return the bill: site, positions, sources of the limits, and at the very end the caution sheet.
+    """Return the bill: site, positions, annexes, limits and sources, and at the very end the caution sheet.
 
-    ``dated`` is printed where given; no clock is read, so that the same inputs give the same document.
+    ``dated`` is printed where given; no clock is read, so that the same inputs give the same document. Without
+    ``calculations`` annex B is left out, and the first page says so.
     """
     site = site_plan.survey.site
-    blocks: list[Block] = list(site_blocks(site_plan, story, dated))
-    for like in like_positions(site_plan.positions):
-        blocks.extend(position_blocks(like, site.currency, story))
-    blocks.extend(limit_blocks(site_plan, story))
+    groups = like_positions(site_plan.positions)
+    references = References(site_plan.jurisdiction.limits, story)
+    left_out = () if calculations else (story.word(Word.CALCULATION_LEFT_OUT),)
+    blocks: list[Block] = list(site_blocks(site_plan, story, dated, left_out))
+    for like in groups:
+        blocks.extend(position_blocks(like, site.currency, story, references))
+    blocks.extend(requirement_blocks(groups, story, references))
+    if calculations:
+        blocks.extend(calculation_blocks(groups, story, references))
+    blocks.extend(reference_blocks(references, story))
     blocks.extend(caution_blocks(site_plan, story, cautions))
     foot = f"{story.word(Word.FINGERPRINT)} {site_plan.provenance.survey_fingerprint[:_FINGERPRINT_SHOWN]}"
     return Document(

@@ -1,4 +1,4 @@
-"""The closing sections: the limits used with their sources, and the installer's caution sheet, always last."""
+"""The closing sections: the numbered limits and sources, and the installer's caution sheet, always last."""
 
 from __future__ import annotations
 
@@ -17,32 +17,38 @@ from spoutline.documents.content.blocks import (
     Signal,
     Table,
 )
-from spoutline.documents.content.position_section import all_findings, requirement_lines
+from spoutline.documents.content.references import References
 from spoutline.documents.job_conditions import job_conditions
 from spoutline.explain.paper_words import PaperWord as Word
 from spoutline.explain.story import Story
-from spoutline.model.limit import Limit, LimitId, LimitStatus
+from spoutline.model.limit import Limit, LimitStatus
 from spoutline.model.plan import SitePlan
 from spoutline.ruletables.cautions import Caution
 
 _SIGNALS = tuple(Signal)
 
 
-def limit_blocks(site_plan: SitePlan, story: Story) -> Iterator[Block]:
-    """Return every limit row that a requirement line or finding of the site used, with source and status."""
-    used = _limits_used(site_plan)
-    if not used:
+def reference_blocks(references: References, story: Story) -> Iterator[Block]:
+    """Return every limit row and source that the document referred to so far, by number."""
+    limits, sources = references.limits(), references.sources()
+    if not limits and not sources:
         return
     yield PageBreak()
-    yield Heading(story.word(Word.LIMITS_USED), 1)
-    yield Paragraph(story.word(Word.LIMITS_NOTE), Role.LEAD)
-    columns = (
-        Column(story.word(Word.LIMIT), 2.8),
-        Column(story.word(Word.VALUE), 1.5),
-        Column(story.word(Word.SOURCE), 3.0),
-        Column(story.word(Word.LIMIT_STATUS), 1.7),
-    )
-    yield Table(columns, tuple(_limit_row(limit, story) for limit in used))
+    yield Heading(story.word(Word.REFERENCES), 1)
+    yield Paragraph(story.word(Word.LIMITS_NOTE), Role.NOTE)
+    number = Column(story.word(Word.NUMBER), 0.5)
+    if limits:
+        columns = (
+            number,
+            Column(story.word(Word.LIMIT), 3.2),
+            Column(story.word(Word.SOURCE), 4.2),
+            Column(story.word(Word.LIMIT_STATUS), 1.9),
+        )
+        yield Heading(story.word(Word.LIMITS_USED), 2)
+        yield Table(columns, tuple(_limit_row(mark, limit, story) for mark, limit in limits), dense=True)
+    if sources:
+        yield Heading(story.word(Word.OTHER_SOURCES), 2)
+        yield Table((number, Column(story.word(Word.SOURCE), 9.3)), tuple(map(Row, sources)), dense=True)
 
 
 def caution_blocks(site_plan: SitePlan, story: Story, cautions: tuple[Caution, ...]) -> Iterator[Block]:
@@ -66,17 +72,8 @@ def caution_blocks(site_plan: SitePlan, story: Story, cautions: tuple[Caution, .
         )
 
 
-def _limits_used(site_plan: SitePlan) -> tuple[Limit, ...]:
-    ids: set[LimitId] = set()
-    for plan in site_plan.positions:
-        for line in requirement_lines(plan):
-            ids.update(line.limit_ids)
-        for finding in all_findings(plan):
-            ids.update(finding.limit_ids)
-    return tuple(limit for limit in site_plan.jurisdiction.limits if limit.id in ids)
-
-
-def _limit_row(limit: Limit, story: Story) -> Row:
-    cells = (limit.title, story.limit_value(limit), story.limit_source(limit), story.limit_status(limit.status))
+def _limit_row(mark: str, limit: Limit, story: Story) -> Row:
+    what = f"{limit.title}: {story.limit_value(limit)}"
     unsure = limit.status in (LimitStatus.MEMORY, LimitStatus.COMMON_PRACTICE, LimitStatus.JUDGEMENT)
+    cells = (mark, what, story.limit_source(limit), story.limit_status(limit.status))
     return Row(cells, Emphasis.FAULT if unsure else Emphasis.NONE)

@@ -1,4 +1,4 @@
-"""The section of one position: its head, set, drawing, checks, findings, requirement and calculation sheet."""
+"""The section of one position: its head, set, drawing, checks, joints, findings and alternatives."""
 
 from __future__ import annotations
 
@@ -17,44 +17,55 @@ from spoutline.documents.content.blocks import (
     Role,
     Row,
     Table,
-    Worked,
 )
+from spoutline.documents.content.references import References
 from spoutline.documents.content.set_sections import alternative_blocks, check_blocks, joint_blocks, parts_blocks
 from spoutline.documents.content.site_sections import position_liquid
 from spoutline.documents.drawing import position_drawing
-from spoutline.documents.flow_chart import flow_chart
 from spoutline.documents.grouping import LikePositions
 from spoutline.explain.paper_words import PaperWord as Word
 from spoutline.explain.story import Story
 from spoutline.explain.texts import Named
 from spoutline.model.finding import Finding, Severity, SubjectKind
-from spoutline.model.plan import JudgedSet, PositionPlan
+from spoutline.model.plan import PositionPlan
 from spoutline.model.port import Port
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import RequirementLine
 from spoutline.model.survey import Position
 
 _LABELS_IN_HEADING = 6
+_LABELS_IN_CELL = 2
 
 
-def position_blocks(like: LikePositions, currency: str, story: Story) -> Iterator[Block]:
-    """Return everything the bill says about a position, and about all that are like it; on a page of its own."""
+def position_blocks(like: LikePositions, currency: str, story: Story, references: References) -> Iterator[Block]:
+    """Return what is done at a position, and at all that are like it, from a new page on.
+
+    What the positions ask for and how the figures were worked out follow in the annexes.
+    """
     plan = like.plan
     yield PageBreak()
-    yield Heading(_heading(like.positions, story), 1)
+    yield Heading(heading_of(like.positions, story), 1)
     yield KeyValues(tuple(_head_rows(like, story)))
     yield from _no_set_blocks(plan, currency, story)
     yield from parts_blocks(plan, currency, story)
     yield from _drawing_blocks(plan, story)
     if plan.chosen is not None:
-        yield from check_blocks(plan.chosen, story)
+        yield from check_blocks(plan.chosen, story, references)
         yield from joint_blocks(plan.chosen, story)
     if plan.refusal is None:  # the findings of a refusal are its reasons, told above
-        yield from _finding_blocks(plan, story)
-    yield from _requirement_blocks(plan, story)
+        yield from _finding_blocks(plan, story, references)
     yield from alternative_blocks(plan, currency, story)
-    if plan.chosen is not None:
-        yield from _calculation_blocks(plan.chosen, story)
+
+
+def heading_of(positions: tuple[Position, ...], story: Story) -> str:
+    """Return the heading of a group of like positions."""
+    word = story.word(Word.POSITION if len(positions) == 1 else Word.POSITIONS)
+    return f"{word} {_labels(positions, _LABELS_IN_HEADING, story)}"
+
+
+def short_labels(positions: tuple[Position, ...], story: Story) -> str:
+    """Return the labels of a group of like positions, short enough for a narrow column."""
+    return _labels(positions, _LABELS_IN_CELL, story)
 
 
 def requirement_lines(plan: PositionPlan) -> tuple[RequirementLine, ...]:
@@ -71,11 +82,10 @@ def all_findings(plan: PositionPlan) -> tuple[Finding, ...]:
     return tuple(dict.fromkeys((*about_position, *about_set)))
 
 
-def _heading(positions: tuple[Position, ...], story: Story) -> str:
-    labels = [position.label for position in positions[:_LABELS_IN_HEADING]]
+def _labels(positions: tuple[Position, ...], shown: int, story: Story) -> str:
+    labels = [position.label for position in positions[:shown]]
     more = len(positions) - len(labels)
-    word = story.word(Word.POSITION if len(positions) == 1 else Word.POSITIONS)
-    text = f"{word} {', '.join(labels)}"
+    text = ", ".join(labels)
     return story.phrases.fill("and_more", text=text, count=more) if more else text
 
 
@@ -126,73 +136,36 @@ def _drawing_blocks(plan: PositionPlan, story: Story) -> Iterator[Block]:
     yield Heading(story.word(Word.DRAWING), 2)
     drawing = position_drawing(plan, story)
     yield Figure(drawing, drawing.description, story.word(Word.SCALE))
-    for note in drawing.notes:
-        yield Paragraph(note, Role.NOTE)
-    chart = flow_chart(plan, story)
-    if chart is not None:
-        yield Heading(story.word(Word.FLOW_CURVE), 2)
-        yield Figure(chart, chart.description)
+    if drawing.notes:
+        yield Paragraph(" ".join(drawing.notes), Role.NOTE)
 
 
-def _finding_blocks(plan: PositionPlan, story: Story) -> Iterator[Block]:
+def _finding_blocks(plan: PositionPlan, story: Story, references: References) -> Iterator[Block]:
     yield Heading(story.word(Word.FINDINGS), 2)
-    texts = story.by_severity(all_findings(plan))
-    if not texts:
+    findings = story.gravest_first(all_findings(plan))
+    if not findings:
         yield Paragraph(story.word(Word.NO_FINDINGS))
         return
     columns = (
-        Column(story.word(Word.WEIGHT), 1.2),
-        Column(story.word(Word.SUBJECT), 1.2),
-        Column(story.word(Word.FINDING), 4.0),
-        Column(story.word(Word.SOURCE), 2.2),
+        Column(story.word(Word.WEIGHT), 1.7),
+        Column(story.word(Word.SUBJECT), 0.9),
+        Column(story.word(Word.FINDING), 6.0),
+        Column(story.word(Word.SOURCE), 0.9),
     )
-    position = story.word(SubjectKind.POSITION)
-    rows = tuple(
-        Row(
-            (
-                f"{text.severity_word} ({text.verdict_word})",
-                position if text.subject == plan.position.label else text.subject,
-                text.sentence,
-                text.source,
-            ),
-            Emphasis.FAULT if text.severity is Severity.MUST else Emphasis.NONE,
-        )
-        for text in texts
+    yield Table(
+        columns, tuple(_finding_row(finding, plan.position, story, references) for finding in findings), dense=True
     )
-    yield Table(columns, rows)
-    present = {text.severity for text in texts}
+    present = {finding.severity for finding in findings}
     notes = (f"{story.title(item)}: {story.severity_note(item)}" for item in Severity if item in present)
     yield Paragraph(" ".join(notes), Role.NOTE)
 
 
-def _requirement_blocks(plan: PositionPlan, story: Story) -> Iterator[Block]:
-    lines = requirement_lines(plan)
-    if not lines:
-        return
-    yield Heading(story.word(Word.REQUIREMENT), 2)
-    columns = (
-        Column(story.word(Word.REQUIREMENT_LINE), 1.8),
-        Column(story.word(Word.WEIGHT), 0.8),
-        Column(story.word(Word.ANSWER), 3.4),
-        Column(story.word(Word.SOURCE), 2.6),
+def _finding_row(finding: Finding, position: Position, story: Story, references: References) -> Row:
+    text = story.finding(finding)
+    cells = (
+        f"{text.severity_word} ({text.verdict_word})",
+        story.word(SubjectKind.POSITION) if text.subject == position.label else text.subject,
+        text.sentence,
+        references.of_asked(finding),
     )
-    texts = (story.requirement_line(line) for line in lines)
-    yield Table(columns, tuple(Row((text.title, text.severity_word, text.answer, text.source)) for text in texts))
-
-
-def _calculation_blocks(judged: JudgedSet, story: Story) -> Iterator[Block]:
-    """Return the calculation sheet: for each check its worked lines, limit and sources."""
-    checks = [check for check in judged.checks if check.lines]
-    if not checks:
-        return
-    yield Heading(story.word(Word.CALCULATION), 2)
-    yield Paragraph(story.word(Word.CALCULATION_NOTE), Role.NOTE)
-    for check in checks:
-        text = story.check(check)
-        yield Worked(
-            title=text.title,
-            outcome=f"{text.value}; {story.marked_outcome(check.outcome)}",
-            lines=tuple(story.worked_line(line) for line in check.lines),
-            limit=f"{story.word(Word.LIMIT)}: {text.limit}",
-            sources=text.sources,
-        )
+    return Row(cells, Emphasis.FAULT if text.severity is Severity.MUST else Emphasis.NONE)

@@ -15,6 +15,7 @@ from spoutline.documents.content.blocks import (
     Row,
     Table,
 )
+from spoutline.documents.content.references import References
 from spoutline.documents.content.site_sections import price_cells, price_columns, total_row, unpriced_note
 from spoutline.documents.totals import accessory_lines, position_lines, set_lines, total_of
 from spoutline.explain.paper_words import PaperWord as Word
@@ -30,10 +31,10 @@ def parts_blocks(plan: PositionPlan, currency: str, story: Story) -> Iterator[Bl
     yield Heading(story.word(Word.PARTS), 2)
     columns = (
         Column(story.word(Word.NUMBER), 0.5),
-        Column(story.word(Word.PLACE), 1.25),
-        Column(story.word(Word.PART_NUMBER), 1.35),
-        Column(story.word(Word.MAKER), 1.5),
-        Column(story.word(Word.PART_NAME), 2.4),
+        Column(story.word(Word.PLACE), 1.15),
+        Column(story.word(Word.PART_NUMBER), 1.3),
+        Column(story.word(Word.MAKER), 1.3),
+        Column(story.word(Word.PART_NAME), 3.3),
         *price_columns(currency, story),
     )
     links = plan.chosen.hanging_set.links
@@ -57,7 +58,7 @@ def parts_blocks(plan: PositionPlan, currency: str, story: Story) -> Iterator[Bl
             Row(("", story.word(part.kind), part.number, part.maker, name, *price_cells(line, currency, story)))
         )
     total = total_of(position_lines(plan, currency))
-    yield Table(columns, (*rows, total_row(total, currency, len(columns), story)))
+    yield Table(columns, (*rows, total_row(total, currency, len(columns), story)), dense=True)
     yield from unpriced_note(total, story)
 
 
@@ -69,7 +70,7 @@ def joint_blocks(judged: JudgedSet, story: Story) -> Iterator[Block]:
         Column(story.word(Word.PORTS), 3.4),
         Column(story.word(Word.SEAL), 1.8),
     )
-    yield Table(columns, tuple(_joint_row(joint, story) for joint in judged.joints))
+    yield Table(columns, tuple(_joint_row(joint, story) for joint in judged.joints), dense=True)
 
 
 def _joint_row(joint: Joint, story: Story) -> Row:
@@ -78,25 +79,39 @@ def _joint_row(joint: Joint, story: Story) -> Row:
     return Row((f"{upstream} – {joint.downstream}", ports, story.word(joint.seal)))
 
 
-def check_blocks(judged: JudgedSet, story: Story) -> Iterator[Block]:
-    """Return the table of checks: value, limit, margin, outcome."""
+def check_blocks(judged: JudgedSet, story: Story, references: References | None = None) -> Iterator[Block]:
+    """Return the table of checks: value, limit, margin, outcome; with ``references`` the marks of the limits too."""
     yield Heading(story.word(Word.CHECKS), 2)
     columns = (
-        Column(story.word(Word.CHECK), 2.4),
-        Column(story.word(Word.WEIGHT), 0.8),
-        Column(story.word(Word.VALUE), 1.6),
-        Column(story.word(Word.LIMIT), 1.9),
-        Column(story.word(Word.MARGIN), 1.2, Alignment.RIGHT),
-        Column(story.word(Word.OUTCOME), 1.5),
+        Column(story.word(Word.CHECK), 2.75),
+        Column(story.word(Word.WEIGHT), 0.9),
+        Column(story.word(Word.VALUE), 2.4),
+        Column(story.word(Word.LIMIT), 2.1),
+        Column(story.word(Word.MARGIN), 1.3, Alignment.RIGHT),
+        Column(story.word(Word.OUTCOME), 1.6),
+        *(() if references is None else (Column(story.word(Word.SOURCE), 0.95),)),
     )
-    yield Table(columns, tuple(_check_row(check, story) for check in judged.checks))
+    yield Table(columns, tuple(_check_row(check, story, references) for check in judged.checks), dense=True)
+    for check in judged.checks:
+        text = story.check(check)
+        if text.remark:
+            yield Paragraph(f"{text.title}: {text.remark}", Role.NOTE)
 
 
-def _check_row(check: Check, story: Story) -> Row:
+def _check_row(check: Check, story: Story, references: References | None) -> Row:
     text = story.check(check)
     emphasis = Emphasis.FAULT if check.outcome in (Outcome.FAILS, Outcome.UNKNOWN) else Emphasis.NONE
     weight = "" if check.outcome is Outcome.INFORMATION else text.severity_word
-    cells = (text.title, weight, text.value, text.limit, text.margin, story.marked_outcome(check.outcome))
+    cells: tuple[str, ...] = (
+        text.title,
+        weight,
+        text.value,
+        text.limit,
+        text.margin,
+        story.marked_outcome(check.outcome),
+    )
+    if references is not None:
+        cells = (*cells, references.of_bounds((check.lower, check.upper)))
     return Row(cells, emphasis)
 
 
@@ -107,10 +122,10 @@ def alternative_blocks(plan: PositionPlan, currency: str, story: Story) -> Itera
     chosen: HangingSet = plan.chosen.hanging_set
     yield Heading(story.word(Word.ALTERNATIVES), 2)
     columns = (
-        Column(story.word(Word.DIFFERENCE), 2.2),
-        Column(story.word(Word.OTHER_PARTS), 3.6),
-        Column(story.word(Word.PRICE), 1.3, Alignment.RIGHT),
-        Column(story.word(Word.PRICE_DIFFERENCE), 1.3, Alignment.RIGHT),
+        Column(story.word(Word.DIFFERENCE), 2.9),
+        Column(story.word(Word.OTHER_PARTS), 3.9),
+        Column(story.word(Word.PRICE), 1.1, Alignment.RIGHT),
+        Column(story.word(Word.PRICE_DIFFERENCE), 1.2, Alignment.RIGHT),
     )
     rows = tuple(
         Row(
@@ -123,5 +138,5 @@ def alternative_blocks(plan: PositionPlan, currency: str, story: Story) -> Itera
         )
         for alternative in plan.alternatives
     )
-    yield Table(columns, rows)
+    yield Table(columns, rows, dense=True)
     yield Paragraph(story.word(Word.ALTERNATIVES_NOTE), Role.NOTE)

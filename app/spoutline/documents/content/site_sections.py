@@ -28,10 +28,17 @@ from spoutline.model.quantity import Dimension
 from spoutline.model.survey import Position
 
 
-def site_blocks(site_plan: SitePlan, story: Story, dated: date | None) -> Iterator[Block]:
-    """Return the head of the bill: site, what the plan was made from, positions, parts of the whole site."""
+def site_blocks(
+    site_plan: SitePlan, story: Story, dated: date | None, left_out: tuple[str, ...] = ()
+) -> Iterator[Block]:
+    """Return the head of the bill: site, what the plan was made from, positions, parts of the whole site.
+
+    ``left_out`` names what this copy does not hold.
+    """
     yield Heading(story.word(Word.BILL), 1)
     yield Paragraph(story.phrases.text["advice"], Role.LEAD)
+    for text in left_out:
+        yield Paragraph(text)
     yield KeyValues(tuple(_site_rows(site_plan, story, dated)))
     yield Heading(story.word(Word.POSITIONS), 2)
     yield _positions_table(site_plan, story)
@@ -114,7 +121,7 @@ def _positions_table(site_plan: SitePlan, story: Story) -> Table:
     rows = [_position_row(plan, currency, story) for plan in site_plan.positions]
     total = total_of(_all_lines(site_plan))
     rows.append(Row((story.word(Word.TOTAL), "", "", "", "", story.money(total.minor, currency)), Emphasis.TOTAL))
-    return Table(columns, tuple(rows))
+    return Table(columns, tuple(rows), dense=True)
 
 
 def _position_row(plan: PositionPlan, currency: str, story: Story) -> Row:
@@ -139,16 +146,16 @@ def _consolidated(site_plan: SitePlan, story: Story) -> Iterator[Block]:
         return
     currency = site_plan.survey.site.currency
     columns = (
-        Column(story.word(Word.PART_NUMBER), 1.5),
-        Column(story.word(Word.MAKER), 1.3),
-        Column(story.word(Word.PART_NAME), 2.7),
+        Column(story.word(Word.PART_NUMBER), 1.25),
+        Column(story.word(Word.MAKER), 2.1),
+        Column(story.word(Word.PART_NAME), 3.7),
         *price_columns(currency, story),
     )
     rows = [
         Row((line.part.number, line.part.maker, line.part.name, *price_cells(line, currency, story))) for line in lines
     ]
     total = total_of(lines)
-    yield Table(columns, (*rows, total_row(total, currency, len(columns), story)))
+    yield Table(columns, (*rows, total_row(total, currency, len(columns), story)), dense=True)
     yield Paragraph(story.word(Word.TOTAL_NOTE), Role.NOTE)
     yield from unpriced_note(total, story)
 

@@ -27,7 +27,8 @@ def check_nodes(checks: tuple[Check, ...], story: Story) -> tuple[Node, ...]:
 
 def _check_node(check: Check, story: Story) -> Node:
     text = story.check(check)
-    below = [_worked_node(line, story) for line in check.lines]
+    below = [Node(cells=(text.remark,), spans=True)] if text.remark else []
+    below.extend(_worked_node(line, story) for line in check.lines)
     if not check.lines:  # the lines carry the figures already
         below.extend(Node(cells=(fact,), spans=True) for fact in text.facts)
     below.extend(Node(cells=(tr("Limit from: {source}").format(source=source),), spans=True) for source in text.sources)

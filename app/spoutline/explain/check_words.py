@@ -1,0 +1,91 @@
+"""The cells of a check in words: value, limit, margin, and what a reader should know beside them."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from spoutline.model.check import Check, CheckId, WorkedLine
+from spoutline.model.part import NozzleService
+from spoutline.model.quantity import Dimension, Quantity
+from spoutline.rules.checks_spout import SwivelType
+
+if TYPE_CHECKING:
+    from spoutline.explain.story import Story
+
+_PLANES = {1.0: SwivelType.SINGLE_PLANE, 2.0: SwivelType.TWO_PLANE}
+_OUTLET = "outlet"
+
+
+def check_value(check: Check, story: Story) -> str:
+    """Return the value of a check with the word that belongs to it behind, in parentheses."""
+    share = _share_line(check)
+    if share is not None:
+        value, limit = (story.display.show_quantity(item) for item in share.inputs)
+        return story.phrases.fill("value_of_part", value=value, limit=limit, part=check.text)
+    if check.id is CheckId.BREAKAWAY_FORCE_CLASS:
+        low, high = (_figure(check, name) for name in ("separation_minimum", "separation_maximum"))
+        if low is not None and high is not None:
+            return story.window(low, high, check.dimension)
+    word = _word(check, story)
+    if check.value is None or (check.id is CheckId.SWIVEL_TYPE and word):
+        return word or story.phrases.text["unknown_value"]
+    shown = story.display.show(check.value, check.dimension)
+    return f"{shown} ({word})" if word else shown
+
+
+def check_limit(check: Check, story: Story) -> str:
+    """Return the window that a check is held against."""
+    if _share_line(check) is not None:
+        return story.phrases.text["own_limit"]
+    if check.id is CheckId.SWIVEL_TYPE and check.lower is not None and check.lower.value in _PLANES:
+        return f"{story.phrases.text['at_least']} {story.word(_PLANES[check.lower.value])}"
+    low = None if check.lower is None else check.lower.value
+    high = None if check.upper is None else check.upper.value
+    return story.window(low, high, check.dimension)
+
+
+def check_margin(check: Check, story: Story) -> str:
+    """Return the distance to the nearer limit with its sign; empty where there is none, or none to measure."""
+    if check.margin is None or (check.id is CheckId.SWIVEL_TYPE and check.text):
+        return ""
+    if _share_line(check) is not None:
+        text = story.display.show(check.margin * 100.0, Dimension.PERCENT, digits=3)
+    else:
+        # the distance between two temperatures is no temperature: it has no zero point
+        difference = check.dimension is Dimension.TEMPERATURE
+        text = story.display.show(check.margin, Dimension.TEMPERATURE_DIFFERENCE if difference else check.dimension)
+    return text if text.startswith("-") else f"+{text}"
+
+
+def check_remark(check: Check, story: Story) -> str:
+    """Return a sentence that goes beside a check; empty for most."""
+    loss, low, temperature = (
+        _figure(check, name) for name in ("yearly_loss", "yearly_loss_low_permeation", "temperature")
+    )
+    if check.id is not CheckId.PERMEATION or temperature is None or (loss is None and low is None):
+        return ""
+    return story.phrases.fill(
+        "permeation_year",
+        temperature=story.show(temperature, Dimension.TEMPERATURE),
+        loss=story.show(loss, Dimension.MASS),
+        low=story.show(low, Dimension.MASS),
+    )
+
+
+def _word(check: Check, story: Story) -> str:
+    if not check.text:
+        return ""
+    if check.id is CheckId.SPOUT_DIAMETER and check.text in set(NozzleService):
+        return story.word(NozzleService(check.text))
+    return story.phrases.text["outlet"] if check.text == _OUTLET else story.phrases.fact_value("", check.text)
+
+
+def _share_line(check: Check) -> WorkedLine | None:
+    """Return the line of the part that comes nearest to its own limit, with its figure and that limit."""
+    if check.id is not CheckId.RESISTANCE_PARTS or check.value is None:
+        return None
+    return next((line for line in check.lines if line.note == check.text and len(line.inputs) == 2), None)
+
+
+def _figure(check: Check, name: str) -> float | None:
+    return next((fact.value for fact in check.facts if isinstance(fact, Quantity) and fact.name == name), None)
