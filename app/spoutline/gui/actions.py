@@ -44,6 +44,7 @@ class ActionId(StrEnum):
     BILL = "bill"
     GRID = "grid"
     QUOTATIONS = "quotations"
+    CONVERSION = "conversion"
     PROFILES = "profiles"
     UNITS_SI = "units_si"
     UNITS_US = "units_us"
@@ -220,6 +221,13 @@ ACTIONS: tuple[ActionRecord, ...] = (
         title="&Quotations",
         keys="Ctrl+T",
         hint="Quote this survey, issue the quotation, note the answer, revise it.",
+    ),
+    ActionRecord(
+        id=ActionId.CONVERSION,
+        menu=MenuId.GO,
+        title="&Conversion of the site",
+        keys="Ctrl+K",
+        hint="What stays, goes and comes, in which order, at what cost, with what effect on emissions.",
     ),
     ActionRecord(
         id=ActionId.PROFILES,

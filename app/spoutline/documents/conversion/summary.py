@@ -48,7 +48,7 @@ def summary_blocks(conversion: SiteConversion, words: ConversionStory, dated: da
     yield Heading(words.say("decision"), 2)
     yield _decision_table(conversion, words)
     yield Paragraph(words.say("decision_note"), Role.NOTE)
-    yield KeyValues(tuple(_results(conversion, words)))
+    yield KeyValues(result_rows(conversion, words))
     yield from _open_positions(conversion, words)
     yield Heading(words.say("tell_whom"), 2)
     yield Bullets(tuple(_tell(conversion, words)))
@@ -117,6 +117,11 @@ def _way_row(kind: OptionKind, conversion: SiteConversion, words: ConversionStor
         str(len(options) - len(found)),
     )
     return Row(cells, Emphasis.TOTAL if followed else Emphasis.NONE)
+
+
+def result_rows(conversion: SiteConversion, words: ConversionStory) -> tuple[Named, ...]:
+    """Return cost, payback, emissions and time in words."""
+    return tuple(_results(conversion, words))
 
 
 def _results(conversion: SiteConversion, words: ConversionStory) -> Iterator[Named]:

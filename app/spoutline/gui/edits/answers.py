@@ -10,6 +10,7 @@ from pydantic import BaseModel, ValidationError
 from pydantic.fields import FieldInfo
 
 from spoutline.gui.edits.question import AnswerValue, Entry, Measure, Question, Step
+from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.quantity import Dimension
@@ -18,7 +19,7 @@ from spoutline.units.display import Display
 from spoutline.units.quantities import parse
 
 _SEPARATOR = ";"
-_OwnerT = TypeVar("_OwnerT", Position, Site)
+_OwnerT = TypeVar("_OwnerT", Position, Site, ConversionAnswers)
 
 
 def shown_answer(value: AnswerValue, question: Question, display: Display) -> str:
@@ -74,6 +75,8 @@ def set_answer(survey: Survey, label: str, question: Question, value: AnswerValu
     """
     if question.step is Step.SITE:
         return survey.model_copy(update={"site": _with_value(survey.site, question, value, display)})
+    if question.step is Step.CONVERSION:
+        return survey.model_copy(update={"conversion": _with_value(survey.conversion, question, value, display)})
     old = survey.position(label)
     if old is None:
         raise KeyError(label)
@@ -135,6 +138,8 @@ def _with_value(owner: _OwnerT, question: Question, value: AnswerValue, display:
 
 def _stored_form(value: AnswerValue, question: Question) -> AnswerValue | int:
     """Return a whole number as one where the survey counts days."""
+    if value == "" and question.empty_means:
+        return None
     is_count = question.measure is not None and question.measure.dimension is Dimension.DAYS
     if is_count and isinstance(value, float) and value.is_integer():
         return int(value)

@@ -4,8 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from datetime import date
+from decimal import Decimal
 from enum import StrEnum
 
+from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.quantity import Dimension
 from spoutline.model.survey import Position, Site
 
@@ -19,6 +22,7 @@ class Step(StrEnum):
     PLACE = "place"
     SET = "set"
     SITE = "site"
+    CONVERSION = "conversion"
 
 
 WALK = (Step.LIQUID, Step.DUTY, Step.VAPOUR, Step.PLACE, Step.SET)
@@ -92,8 +96,8 @@ def _member(values: object, place: int) -> object:
     return values[place] if isinstance(values, tuple) else None
 
 
-def answer_in(owner: Position | Site, question: Question) -> AnswerValue:
-    """Return the present answer to ``question`` in a position or site, numbers in the survey's own unit."""
+def answer_in(owner: Position | Site | ConversionAnswers, question: Question) -> AnswerValue:
+    """Return the present answer to ``question`` in what holds it, numbers in the survey's own unit."""
     value: object = owner
     for step in question.path:
         value = getattr(value, step) if isinstance(step, str) else _member(value, step)
@@ -101,4 +105,6 @@ def answer_in(owner: Position | Site, question: Question) -> AnswerValue:
         return value
     if isinstance(value, int):
         return float(value)
+    if isinstance(value, Decimal | date):
+        return str(value)
     raise TypeError(f"{question.name} leads to {type(value).__name__}, not to an answer")

@@ -20,10 +20,12 @@ from spoutline.gui.widgets.answer_field import (
 )
 from spoutline.gui.widgets.cards import Card
 from spoutline.gui.wording import tr
+from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.faults import InputFault
 from spoutline.model.survey import Position, Site
 
 _YES, _NO, _OPEN = "yes", "no", ""
+_OF_SITE = frozenset({Step.SITE, Step.CONVERSION})  # asked once for the site, whatever position is in focus
 _MOST_TILES = 6
 _SHORT_TILE, _MEDIUM_TILE = 14, 23  # characters that fit a quarter and a third of the page
 _WIDE = (Entry.CHOICE, Entry.LONG_TEXT, Entry.YES_NO, Entry.YES_NO_OPEN)
@@ -60,7 +62,7 @@ class QuestionForm(QWidget):
     def show_questions(self, questions: tuple[Question, ...]) -> None:
         """Show these questions with their present answers; fields that stay keep keyboard and text."""
         wanted = {question.name: question for question in questions}
-        if self._label != self._context.session.label and Step.SITE not in {q.step for q in questions}:
+        if self._label != self._context.session.label and _OF_SITE.isdisjoint(q.step for q in questions):
             self._drop(set(self._fields))  # nothing that was typed for one position may land in another
             self._label = self._context.session.label
         self._drop(set(self._fields) - set(wanted))
@@ -76,8 +78,10 @@ class QuestionForm(QWidget):
         """Put a button at the foot of a card."""
         self._cards[group].body.addWidget(button)
 
-    def _owner(self, question: Question) -> Position | Site:
+    def _owner(self, question: Question) -> Position | Site | ConversionAnswers:
         session = self._context.session
+        if question.step is Step.CONVERSION:
+            return session.survey.conversion
         return session.survey.site if question.step is Step.SITE else session.position
 
     def _show_answer(self, question: Question) -> None:

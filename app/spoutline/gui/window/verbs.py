@@ -50,6 +50,7 @@ class Verbs:
             ActionId.BILL: workplace.show_bill,
             ActionId.GRID: workplace.show_grid,
             ActionId.QUOTATIONS: workplace.show_quotations,
+            ActionId.CONVERSION: workplace.show_conversion,
             ActionId.IMPORT_TABLE: self.import_table,
             ActionId.REPEAT_DISPENSER: self.repeat_dispenser,
             ActionId.MIRROR_DISPENSER: self.mirror_dispenser,

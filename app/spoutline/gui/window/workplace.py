@@ -25,6 +25,7 @@ from spoutline.gui.wording import tr
 from spoutline.model.plan import PositionPlan, SlotCount
 
 if TYPE_CHECKING:
+    from spoutline.gui.pages.conversion_page import ConversionPage
     from spoutline.gui.pages.grid_page import GridPage
     from spoutline.gui.pages.quotation_page import QuotationPage
 
@@ -196,6 +197,21 @@ class Workplace(QWidget):
         self.views.setCurrentWidget(self.quotation_page)
         self.quotation_page.refresh()
         self.page_changed.emit()
+
+    def show_conversion(self) -> None:
+        """Bring the conversion of the site into view."""
+        self.views.setCurrentWidget(self.conversion_page)
+        self.conversion_page.refresh()
+        self.page_changed.emit()
+
+    @cached_property
+    def conversion_page(self) -> ConversionPage:
+        """The page of the conversion, made when first wanted."""
+        from spoutline.gui.pages.conversion_page import ConversionPage
+
+        page = ConversionPage(self.context, self._tell, self)
+        self.views.addWidget(page)
+        return page
 
     @cached_property
     def grid_page(self) -> GridPage:

@@ -1,0 +1,59 @@
+"""Edits of what hangs at a position today: add, describe, take away, take over what was planned."""
+
+from __future__ import annotations
+
+from spoutline.gui.edits.answers import with_position
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.installed import HANGING_KINDS, InstalledCondition, InstalledPart
+from spoutline.model.part import Part
+from spoutline.model.plan import HangingSet
+from spoutline.model.survey import Position, Survey, SurveyLiquid
+
+_MOST = 40
+
+
+def _position(survey: Survey, label: str) -> Position:
+    position = survey.position(label)
+    if position is None:
+        raise KeyError(label)
+    return position
+
+
+def _with(survey: Survey, label: str, installed: tuple[InstalledPart, ...]) -> Survey:
+    if len(installed) > _MOST:
+        wanted = f"a position holds at most {_MOST} installed parts"
+        raise InputFault((InputProblem("", "installed parts", str(len(installed)), wanted),))
+    return with_position(survey, label, _position(survey, label).model_copy(update={"installed": installed}))
+
+
+def with_installed_part(survey: Survey, label: str, part: Part) -> Survey:
+    """Return the survey with a catalogue part added to what hangs at a position; raise ``InputFault`` for others."""
+    if part.kind not in HANGING_KINDS:
+        wanted = "hanging hardware only: nozzle, swivel, hose, breakaway, adaptor, splitter"
+        raise InputFault((InputProblem("", "installed part", part.number, wanted),))
+    new = InstalledPart(kind=part.kind, number=part.number)
+    return _with(survey, label, (*_position(survey, label).installed, new))
+
+
+def with_set_installed(survey: Survey, label: str, hanging_set: HangingSet) -> Survey:
+    """Return the survey in which the parts of a set hang at a position."""
+    parts = tuple(InstalledPart(kind=link.part.kind, number=link.part.number) for link in hanging_set.links)
+    return _with(survey, label, parts)
+
+
+def without_installed_part(survey: Survey, label: str, index: int) -> Survey:
+    """Return the survey without one of the installed parts."""
+    kept = tuple(item for place, item in enumerate(_position(survey, label).installed) if place != index)
+    return _with(survey, label, kept)
+
+
+def with_condition(survey: Survey, label: str, index: int, condition: InstalledCondition) -> Survey:
+    """Return the survey in which an installed part is in another condition."""
+    installed = _position(survey, label).installed
+    changed = installed[index].model_copy(update={"condition": condition})
+    return _with(survey, label, (*installed[:index], changed, *installed[index + 1 :]))
+
+
+def with_liquid_today(survey: Survey, label: str, liquid: SurveyLiquid | None) -> Survey:
+    """Return the survey in which another liquid is sold at a position today; None for the same."""
+    return with_position(survey, label, _position(survey, label).model_copy(update={"liquid_today": liquid}))

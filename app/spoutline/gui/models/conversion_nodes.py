@@ -1,0 +1,94 @@
+"""Rows of a conversion: the ways, the positions with what stays, goes and comes."""
+
+from __future__ import annotations
+
+from spoutline.explain.conversion_story import ConversionStory
+from spoutline.explain.money import amount
+from spoutline.gui.models.node_tree import Node
+from spoutline.gui.roles import Tone
+from spoutline.model.conversion import (
+    DifferenceAction,
+    PositionConversion,
+    PositionOutcome,
+    SiteConversion,
+    Standing,
+)
+from spoutline.model.conversion_answers import OptionKind
+
+STANDING_TONES = {
+    Standing.NOT_ALLOWED: Tone.BAD,
+    Standing.ASK: Tone.QUESTION,
+    Standing.MAY_GO: Tone.NOTE,
+    Standing.MUST_GO: Tone.CAUTION,
+    Standing.NOT_CONCERNED: Tone.NOTE,
+}
+_OUTCOME_TONES = {
+    PositionOutcome.CONVERTS: Tone.GOOD,
+    PositionOutcome.NOTHING_TO_DO: Tone.NOTE,
+    PositionOutcome.NOT_ALLOWED: Tone.BAD,
+    PositionOutcome.NO_SET: Tone.BAD,
+    PositionOutcome.REFUSED: Tone.BAD,
+}
+_ACTION_TONES = {
+    DifferenceAction.KEEP: Tone.GOOD,
+    DifferenceAction.REMOVE: Tone.CAUTION,
+    DifferenceAction.ADD: Tone.NOTE,
+    DifferenceAction.CAP: Tone.NOTE,
+}
+
+
+def way_nodes(conversion: SiteConversion, words: ConversionStory) -> tuple[Node, ...]:
+    """Return one row for each way: what is bought, what is kept, departures from good practice."""
+    currency = conversion.survey.site.currency
+    worked_on = [one for one in conversion.positions if one.outcome is not PositionOutcome.NOTHING_TO_DO]
+    found: list[Node] = []
+    for kind in OptionKind:
+        options = [option for one in worked_on if (option := one.followed(kind)) is not None]
+        cells = (
+            words.title(kind),
+            words.money(amount(sum(option.bought_minor for option in options), currency), currency),
+            str(sum(len(option.kept) for option in options)),
+            str(sum(option.departures for option in options)),
+        )
+        followed = kind is conversion.survey.conversion.follow
+        found.append(Node(cells=cells, record=kind, is_head=followed, hint=words.say("followed") if followed else ""))
+    return tuple(found)
+
+
+def conversion_nodes(conversion: SiteConversion, words: ConversionStory) -> tuple[Node, ...]:
+    """Return one row for each position, below it what happens with each part; the record is the label."""
+    return tuple(_position_node(one, conversion, words) for one in conversion.positions)
+
+
+def _position_node(one: PositionConversion, conversion: SiteConversion, words: ConversionStory) -> Node:
+    currency = conversion.survey.site.currency
+    lines = tuple(
+        Node(
+            cells=(
+                words.title(line.action),
+                line.part.number if line.part else words.installed(line.installed),
+                words.difference(line, currency),
+            ),
+            record=one.position.label,
+            tone=_ACTION_TONES[line.action],
+            hint=words.difference_source(line),
+        )
+        for line in one.differences
+    )
+    closings = tuple(
+        Node(
+            cells=(words.title(DifferenceAction.CAP), f"{closing.quantity} ×", words.closing(closing)),
+            record=one.position.label,
+            tone=Tone.NOTE,
+            hint=words.story.sourced(closing.source, closing.status),
+        )
+        for closing in one.closings
+    )
+    kinds = ", ".join(map(words.word, one.kinds)) or words.say("no_kind")
+    return Node(
+        cells=(one.position.label, words.title(one.outcome), kinds),
+        record=one.position.label,
+        tone=_OUTCOME_TONES[one.outcome],
+        children=(*lines, *closings),
+        is_head=True,
+    )

@@ -1,0 +1,148 @@
+"""The conversion page: result, answers, installed parts, files; every change can be undone."""
+
+from __future__ import annotations
+
+import io
+from datetime import date
+from decimal import Decimal
+from pathlib import Path
+
+import pytest
+from pypdf import PdfReader
+from PySide6.QtCore import Qt
+from pytestqt.qtbot import QtBot
+
+from spoutline.bootstrap import Workbench
+from spoutline.gui.actions import ActionId
+from spoutline.gui.pages.conversion_page import ConversionPage
+from spoutline.gui.window.main_window import MainWindow
+from spoutline.gui.window.workplace import Workplace
+from spoutline.model.installed import InstalledCondition
+from spoutline.model.survey import Survey
+
+
+@pytest.fixture
+def survey(bench: Workbench) -> Survey:
+    """Return a station of two positions: one loses vapour recovery, one gets another liquid."""
+    demo = bench.demo_survey("conversion_assist")
+    return demo.model_copy(update={"positions": (demo.positions[0], demo.positions[-1])})
+
+
+@pytest.fixture
+def page(qtbot: QtBot, window: MainWindow, workplace: Workplace) -> ConversionPage:
+    """Return the page with its report made."""
+    window.actions_by_id[ActionId.CONVERSION].trigger()
+    shown = workplace.conversion_page
+    qtbot.waitUntil(lambda: shown.document is not None, timeout=60_000)
+    return shown
+
+
+def test_the_page_shows_standing_ways_positions_and_the_report(qtbot: QtBot, page: ConversionPage) -> None:
+    assert "agency" in page.standing_label.text()
+    assert page.ways_model.rowCount() == 3
+    assert page.positions_model.rowCount() == 2
+    assert page.document is not None
+    assert page.paper.page_count == len(PdfReader(io.BytesIO(page.document)).pages)
+    first = page.positions_model.index(0, 0)
+    assert page.positions_model.rowCount(first) > 3
+
+
+def test_report_and_calendar_are_saved_as_shown(
+    qtbot: QtBot, window: MainWindow, page: ConversionPage, tmp_path: Path
+) -> None:
+    for suffix, start in (("pdf", b"%PDF"), ("ics", b"BEGIN:VCALENDAR")):
+        path = tmp_path / f"conversion.{suffix}"
+        page.save_to(path, suffix)
+        qtbot.waitUntil(path.exists, timeout=20_000)
+        qtbot.waitUntil(lambda wanted=path: str(wanted) in window.notices.text)
+        assert path.read_bytes().startswith(start)
+
+
+def test_another_agency_changes_what_is_said_and_undo_brings_it_back(
+    qtbot: QtBot, workplace: Workplace, page: ConversionPage
+) -> None:
+    page.site_form.field("agency").given.emit("california_retail")
+    assert workplace.session.survey.conversion.agency == "california_retail"
+    qtbot.waitUntil(lambda: "not allowed" in page.standing_label.text(), timeout=60_000)
+    workplace.session.undo_stack.undo()
+    assert workplace.session.survey.conversion.agency == "wisconsin"
+    qtbot.waitUntil(lambda: "not allowed" not in page.standing_label.text(), timeout=60_000)
+
+
+@pytest.mark.parametrize(
+    ("name", "typed", "stored"),
+    [
+        ("sequence.start_date", "2028-05-02", date(2028, 5, 2)),
+        ("money.labour_rate_per_hour", "88.50", Decimal("88.50")),
+        ("emissions.gasoline_throughput_m3", "6000 m3", 6000.0),
+        ("emissions.reid_vapour_pressure_kpa", "62 kPa", 62.0),
+        ("sequence.notice_days", "45", 45),
+        ("sequence.notice_days", "", None),
+        ("money.upkeep_today_per_year", "", None),
+    ],
+)
+def test_a_typed_answer_lands_in_the_survey(
+    name: str, typed: str, stored: object, workplace: Workplace, page: ConversionPage
+) -> None:
+    page.site_form.field(name).given.emit(typed)
+    value: object = workplace.session.survey.conversion
+    for step in name.split("."):
+        value = getattr(value, step)
+    assert value == stored
+
+
+@pytest.mark.parametrize(
+    ("name", "typed"),
+    [
+        ("sequence.start_date", "next spring"),
+        ("money.labour_rate_per_hour", "a lot"),
+        ("emissions.in_use_efficiency", "7"),
+    ],
+)
+def test_a_faulty_answer_stays_beside_its_field(
+    name: str, typed: str, workplace: Workplace, page: ConversionPage
+) -> None:
+    before = workplace.session.survey
+    page.site_form.field(name).given.emit(typed)
+    assert page.site_form.field(name).fault
+    assert workplace.session.survey == before
+
+
+def test_installed_parts_are_added_changed_and_taken_away(
+    qtbot: QtBot, workplace: Workplace, page: ConversionPage
+) -> None:
+    panel, session = page.installed_panel, workplace.session
+    page.tabs.setCurrentIndex(2)
+    before = session.position.installed
+    panel.number_edit.setText("no such part")
+    panel.add_button.click()
+    assert panel.fault_label.isVisible()
+    assert session.position.installed == before
+    panel.number_edit.setText("QW-N101")
+    qtbot.keyClick(panel.number_edit, Qt.Key.Key_Return)
+    assert session.position.installed[-1].number == "QW-N101"
+    panel.tree.setCurrentIndex(panel.model.index(len(before), 0))
+    worn = panel.condition_box.findData(InstalledCondition.WORN)
+    panel.condition_box.activated.emit(worn)
+    assert session.position.installed[-1].condition is InstalledCondition.WORN
+    panel.tree.setCurrentIndex(panel.model.index(len(before), 0))
+    panel.remove_button.click()
+    assert session.position.installed == before
+
+
+def test_the_planned_set_can_be_recorded_as_installed(workplace: Workplace, page: ConversionPage) -> None:
+    session = workplace.session
+    page.installed_panel.planned_button.click()
+    plan = workplace.context.plan_to_show
+    assert plan is not None
+    assert plan.chosen is not None
+    assert tuple(item.number for item in session.position.installed) == plan.chosen.hanging_set.numbers
+
+
+def test_the_liquid_sold_today_is_chosen_from_the_usual_ones(workplace: Workplace, page: ConversionPage) -> None:
+    panel, session = page.installed_panel, workplace.session
+    panel.liquid_box.activated.emit(2)
+    assert session.position.liquid_today is not None
+    assert session.position.liquid_today.blend_percent == 10
+    panel.liquid_box.activated.emit(0)
+    assert session.position.liquid_today is None
