@@ -332,6 +332,7 @@ class Workbench:
                         story=self.story,
                         price_folders=folders,
                         quotations=self._quotations,
+                        usual_terms=user_folder() / "usual_terms.toml",
                     )
                 )
             return self._quoting

@@ -47,6 +47,7 @@ class Sources:
     story: Callable[[Display], Story]
     price_folders: tuple[Path, ...]
     quotations: Callable[[], QuotationBook]
+    usual_terms: Path
 
 
 class QuotingDesk:
@@ -60,10 +61,13 @@ class QuotingDesk:
     # terms and price lists
 
     def read_terms(self, path: Path) -> Terms:
-        """Return the terms in a TOML file; raise ``InputFault`` naming every faulty field."""
+        """Return the terms in a TOML file, the person's usual terms where it says nothing.
+
+        Raise ``InputFault`` naming every faulty field.
+        """
         from spoutline.book.terms_text import read_terms
 
-        return read_terms(path)
+        return read_terms(path, self._sources.usual_terms)
 
     def demo_terms(self) -> Path:
         """Return the ready terms file that fits the demo surveys."""
@@ -72,11 +76,15 @@ class QuotingDesk:
         return assets.resources_folder() / "terms" / "refit.toml"
 
     def logo(self, terms: Terms, folder: Path) -> str:
-        """Return the letterhead's picture in base 64, read beside the terms file; empty where the terms name none."""
+        """Return the letterhead's picture in base 64; empty where the terms name none.
+
+        It is read beside the terms file, or else beside the person's usual terms.
+        """
         name = terms.seller.logo
         if not name:
             return ""
-        path = folder / name
+        usual = self._sources.usual_terms.parent / name
+        path = usual if not (folder / name).is_file() and usual.is_file() else folder / name
         try:
             content = path.read_bytes()
         except OSError as fault:

@@ -146,3 +146,28 @@ def test_a_quotation_is_kept_issued_printed_again_and_answered(
     assert go("expire", "--today", "2028-01-01") == ""
     refused = spoutline("quotation", "answer", 1, "declined", "--by", "Merle", "--database", own)
     assert refused.code == 2
+
+
+def test_the_usual_terms_stand_where_a_job_says_nothing(
+    spoutline: Any, written: Callable[..., Path], tmp_path: Path, own_data_folder: Path
+) -> None:
+    """Letterhead and labour come from the person's own file; a table that both name is the job's alone."""
+    from PIL import Image
+    from pypdf import PdfReader
+
+    folder = own_data_folder / "spoutline"
+    folder.mkdir(exist_ok=True)
+    Image.new("RGB", (40, 20), "teal").save(folder / "own.png")
+    (folder / "usual_terms.toml").write_text(
+        '[seller]\nname = "Usual Supply"\nlogo = "own.png"\n[customer]\nname = "Nobody"\n'
+        '[labour]\nhourly_rate = 50.00\n[[labour.tasks]]\ntitle = "Usual work"\nhours = 2\n'
+    )
+    job = tmp_path / "job.toml"
+    job.write_text('[customer]\nname = "Hollow Ford"\n[heading]\nnumber = "J-1"\ndated = 2026-11-25\n')
+    paper = tmp_path / "q.pdf"
+    assert spoutline("quote", written(), "--terms", job, "--pdf", paper).code == 0
+    text = " ".join(page.extract_text() for page in PdfReader(paper).pages)
+    for words in ("Usual Supply", "Hollow Ford", "Usual work", "100.00"):
+        assert words in text
+    assert "Nobody" not in text
+    assert b"/Image" in paper.read_bytes()

@@ -47,8 +47,8 @@ def amount_columns(quotation: Quotation) -> tuple[Column[AmountRow], ...]:
     return (
         Column(
             title=quotation.terms.currency,
-            text=lambda row: row.title,
-            tone=lambda row: Tone.CAUTION if row.differs else None,
+            text=lambda row: f"◆ {row.title}" if row.differs else row.title,
+            hint=lambda row: tr("{0}: the options differ").format(row.title) if row.differs else row.title,
         ),
         *(_option_column(number, option.title) for number, option in enumerate(quotation.options)),
     )

@@ -125,7 +125,7 @@ class QuotationPanel(QWidget):
         for label in (self.state_label, self.gap_label, self.status_label):
             card.body.addWidget(label)
         self.amounts: RecordTable[AmountRow] = RecordTable((), self)
-        self.amount_table = Table(tr("Options side by side"), self, stretch=0)
+        self.amount_table = Table(tr("Options side by side"), self, shares=(5, 4, 4, 4, 4))
         self.amount_table.setModel(self.amounts)
         card.body.addWidget(self.amount_table, 1)
         card.body.addLayout(self._steps())
