@@ -12,6 +12,7 @@ from sqlalchemy.orm import Session
 from spoutline.book.engine import book_engine, shown_url, store_faults
 from spoutline.book.programmes import Programmes
 from spoutline.book.quotations import QuotationBook
+from spoutline.book.record_book import RecordBook
 from spoutline.book.records import RevisionEntry, SettingName, StaleSurvey, StoredSurvey, SurveyEntry
 from spoutline.book.schema import bring_up_to_date
 from spoutline.book.survey_text import survey_from_json
@@ -55,6 +56,11 @@ class Book:
     def programmes(self) -> Programmes:
         """The programmes kept in the book."""
         return Programmes(self._engine, self._url, self._now)
+
+    @property
+    def position_records(self) -> RecordBook:
+        """The records of installers kept in the book."""
+        return RecordBook(self._engine, self._url, self._now)
 
     def entries(self) -> tuple[SurveyEntry, ...]:
         """Return all surveys, last changed first."""

@@ -9,6 +9,8 @@ from typing import Annotated, Literal
 
 from pydantic import BaseModel, ConfigDict, Field, StringConstraints
 
+from spoutline.model.inspection import InspectionItemId
+from spoutline.model.limit import LimitStatus
 from spoutline.model.quantity import Dimension
 
 Words = Annotated[str, StringConstraints(strip_whitespace=True, max_length=200)]
@@ -28,6 +30,14 @@ class RecordItemId(StrEnum):
     SHUT_OFF = "shut_off"
     NO_PRESSURE = "no_pressure"
     FLOW = "flow"
+
+
+READING_DIMENSIONS = {
+    RecordItemId.CLEARANCE: Dimension.LENGTH,
+    RecordItemId.SPOUT: Dimension.DIAMETER,
+    RecordItemId.BOND: Dimension.RESISTANCE,
+    RecordItemId.FLOW: Dimension.FLOW,
+}
 
 
 class ItemResult(StrEnum):
@@ -165,3 +175,47 @@ class WearEntry(_Document):
     reason: ChangeReason
     note: Words = ""
     done_by: Words = ""
+
+
+class InspectionEntry(_Document):
+    """One inspection as done: which item, when, by whom, with what result."""
+
+    site: Name
+    position: Name
+    item: InspectionItemId
+    done_on: date
+    result: ItemResult = ItemResult.PASSED
+    note: Words = ""
+    done_by: Words = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReadingBand:
+    """How far from its computed value a reading may lie before it is unusual, as a ratio of the two."""
+
+    item: RecordItemId
+    far_ratio: float
+    source: str
+    status: LimitStatus
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class JudgedEntry:
+    """An item with what was entered and what the program says of it."""
+
+    item: RecordItem
+    entry: RecordEntry | None
+    verdict: ReadingVerdict
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class JudgedRecord:
+    """A record with every item judged."""
+
+    record: CommissioningRecord
+    entries: tuple[JudgedEntry, ...]
+
+    @property
+    def is_clear(self) -> bool:
+        """True where nothing is out of limit and nothing is open."""
+        return all(one.verdict in (ReadingVerdict.WITHIN, ReadingVerdict.UNUSUAL) for one in self.entries)

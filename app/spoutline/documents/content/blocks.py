@@ -220,6 +220,7 @@ class TextBox:
     tip: str
     value: str = ""
     lines: int = 1
+    read_only: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -240,7 +241,15 @@ class FormTable:
     rows: tuple[tuple[str | TextBox | ChoiceBox, ...], ...]
 
 
-SpecialBlock = Letterhead | SignatureLines | Columns | ScanCode | CautionSheet | FormTable
+@dataclass(frozen=True, slots=True)
+class Picture:
+    """A photo (PNG or JPEG bytes) with a caption below it."""
+
+    content: bytes
+    caption: str
+
+
+SpecialBlock = Letterhead | SignatureLines | Columns | ScanCode | CautionSheet | FormTable | Picture
 Block = SpecialBlock | Heading | Paragraph | Bullets | KeyValues | Table | Figure | Worked | CautionNote | PageBreak
 
 

@@ -14,6 +14,7 @@ from spoutline.documents.pdf.fonts import REGULAR, markup, printable
 _LINE: Final = 13.0
 _SIZE: Final = 8.0
 _PADDING: Final = 4.0
+_SMALL: Final = 5.6
 
 
 class TextField(Flowable):  # type: ignore[misc]
@@ -33,12 +34,12 @@ class TextField(Flowable):  # type: ignore[misc]
         self.canv.acroForm.textfield(
             name=self._box.name,
             tooltip=printable(self._box.tip),
-            value=printable(self._box.value),
+            value=_in_field(self._box.value),
             width=self.width,
             height=self.height,
             fontName="Helvetica",
-            fontSize=_SIZE,
-            fieldFlags="multiline" if self._box.lines > 1 else "",
+            fontSize=_SIZE if not self._box.read_only else _SMALL,
+            fieldFlags=" ".join(_flags(self._box)),
             maxlen=4000,
             **_FRAME,
         )
@@ -58,7 +59,7 @@ class ChoiceField(Flowable):  # type: ignore[misc]
 
     def draw(self) -> None:
         """Put the field on the page."""
-        options = [("", " "), *((value, printable(word)) for value, word in self._box.options)]
+        options = [("", " "), *((value, _in_field(word)) for value, word in self._box.options)]
         self.canv.acroForm.choice(
             name=self._box.name,
             tooltip=printable(self._box.tip),
@@ -81,6 +82,15 @@ _FRAME: Final = {
     "textColor": styles.BLACK,
     "forceBorder": True,
 }
+
+
+def _flags(box: TextBox) -> list[str]:
+    return [name for name, wanted in (("multiline", box.lines > 1), ("readOnly", box.read_only)) if wanted]
+
+
+def _in_field(text: str) -> str:
+    """Return a text for the inside of a field: the standard fonts of forms hold Latin-1 only."""
+    return printable(text).encode("latin-1", errors="replace").decode("latin-1")
 
 
 def form_table(block: FormTable, width_pt: float) -> Flowable:

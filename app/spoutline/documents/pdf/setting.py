@@ -18,6 +18,7 @@ from spoutline.documents.pdf.fields import form_table
 from spoutline.documents.pdf.fonts import REGULAR, markup
 from spoutline.documents.pdf.letter import letterhead, signature_lines
 from spoutline.documents.pdf.painter import DrawingFlowable, fit
+from spoutline.documents.pdf.photo import photo
 from spoutline.documents.pdf.side_by_side import scan_code, side_by_side
 from spoutline.explain.texts import WorkedText
 
@@ -99,6 +100,8 @@ def _set_special_block(block: blocks.SpecialBlock, width_pt: float) -> Iterator[
             yield from caution_sheet(block, width_pt)
         case blocks.FormTable():
             yield form_table(block, width_pt)
+        case blocks.Picture():
+            yield photo(block, width_pt)
 
 
 def formula_markup(text: str) -> str:

@@ -1,0 +1,127 @@
+"""The records of installers kept in the book: added as they were entered, never changed."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from typing import TypeVar
+
+from sqlalchemy import Engine, select
+from sqlalchemy.orm import Session
+
+from spoutline.book.engine import shown_url, store_faults
+from spoutline.book.record_tables import RecordPhotoRow, RecordRow
+from spoutline.model.faults import InputFault, InputProblem, StoreFault
+from spoutline.model.record import CommissioningRecord, InspectionEntry, WearEntry
+
+_COMMISSIONING, _WEAR, _INSPECTION = "commissioning", "wear", "inspection"
+
+DocumentT = TypeVar("DocumentT", CommissioningRecord, WearEntry, InspectionEntry)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StoredRecord:
+    """A commissioning record as the book holds it; ``recorded_at`` is in UTC."""
+
+    id: int
+    record: CommissioningRecord
+    recorded_at: datetime
+
+
+class RecordBook:
+    """Records by site, oldest first. Safe to call from several threads and processes."""
+
+    def __init__(self, engine: Engine, url: str, now: Callable[[], datetime]) -> None:
+        self._engine = engine
+        self._url = url
+        self._now = now
+
+    def add_commissioning(self, record: CommissioningRecord, photos: Mapping[str, bytes]) -> int:
+        """Keep a record with its photos (by SHA-256) and return its id; all is on disk when this returns.
+
+        Raises
+        ------
+        InputFault
+            A photo that the record names is missing, or is another than its SHA-256 says.
+        """
+        problems = [
+            InputProblem(
+                "", f"photo {note.name}", note.sha256[:12], "the picture that the record names must come along"
+            )
+            for note in record.photos
+            if hashlib.sha256(photos.get(note.sha256, b"")).hexdigest() != note.sha256
+        ]
+        if problems:
+            raise InputFault(tuple(problems))
+        contents = {note.sha256: photos[note.sha256] for note in record.photos}
+        return self._add(_COMMISSIONING, record, contents)
+
+    def commissioning(self, site: str, position: str | None = None) -> tuple[StoredRecord, ...]:
+        """Return the commissioning records of a site, or of one position."""
+        return tuple(
+            StoredRecord(
+                id=row.id,
+                record=self._read(row, CommissioningRecord),
+                recorded_at=row.recorded_at.replace(tzinfo=UTC),
+            )
+            for row in self._rows(_COMMISSIONING, site)
+            if position is None or row.position == position
+        )
+
+    def photos(self, record_id: int) -> Mapping[str, bytes]:
+        """Return the photos of a record by SHA-256."""
+        query = select(RecordPhotoRow).where(RecordPhotoRow.record_id == record_id)
+        with store_faults(self._url), Session(self._engine) as session:
+            return {row.sha256: row.content for row in session.scalars(query)}
+
+    def add_wear(self, entry: WearEntry) -> int:
+        """Add a line to the wear log and return its id."""
+        return self._add(_WEAR, entry, {})
+
+    def wear(self, site: str) -> tuple[WearEntry, ...]:
+        """Return the wear log of a site."""
+        return tuple(self._read(row, WearEntry) for row in self._rows(_WEAR, site))
+
+    def add_inspection(self, entry: InspectionEntry) -> int:
+        """Note an inspection as done and return its id."""
+        return self._add(_INSPECTION, entry, {})
+
+    def inspections(self, site: str) -> tuple[InspectionEntry, ...]:
+        """Return what was inspected on a site."""
+        return tuple(self._read(row, InspectionEntry) for row in self._rows(_INSPECTION, site))
+
+    def _add(
+        self, kind: str, document: CommissioningRecord | WearEntry | InspectionEntry, photos: Mapping[str, bytes]
+    ) -> int:
+        engine = self._engine.execution_options(writes=True)
+        with store_faults(self._url), Session(engine) as session:
+            row = RecordRow(
+                kind=kind,
+                site=document.site,
+                position=document.position,
+                done_on=document.done_on,
+                document=document.model_dump_json(),
+                recorded_at=self._now().astimezone(UTC).replace(tzinfo=None),
+            )
+            session.add(row)
+            session.flush()
+            session.add_all(
+                RecordPhotoRow(record_id=row.id, sha256=digest, content=content) for digest, content in photos.items()
+            )
+            session.commit()
+            return row.id
+
+    def _rows(self, kind: str, site: str) -> Sequence[RecordRow]:
+        query = select(RecordRow).where(RecordRow.kind == kind, RecordRow.site == site).order_by(RecordRow.id)
+        with store_faults(self._url), Session(self._engine) as session:
+            return session.scalars(query).all()
+
+    def _read(self, row: RecordRow, document_type: type[DocumentT]) -> DocumentT:
+        try:
+            return document_type.model_validate_json(row.document)
+        except ValueError as fault:
+            raise StoreFault(
+                f"Record {row.id} in {shown_url(self._url)} cannot be read by this version of the program."
+            ) from fault

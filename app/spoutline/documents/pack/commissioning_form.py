@@ -1,0 +1,174 @@
+"""The commissioning form: a page for each position, to be filled in on screen or by hand."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from spoutline.documents.content.blocks import (
+    Block,
+    ChoiceBox,
+    Column,
+    Columns,
+    FormTable,
+    Heading,
+    KeyValues,
+    PageBreak,
+    Paragraph,
+    Role,
+    ScanCode,
+    TextBox,
+)
+from spoutline.documents.pack.form_fields import FormField, ItemField, PartField, field_name, item_field, part_field
+from spoutline.documents.pack.setting_words import liquid_text, tag_of
+from spoutline.explain.pack_words import PackWord as Word
+from spoutline.explain.story import Story
+from spoutline.explain.texts import Named
+from spoutline.model.plan import HangingSet, PositionPlan, SitePlan
+from spoutline.model.record import SWAP_REASONS, ItemResult, RecordItem
+from spoutline.rules.records import record_items
+
+_HEAD_SHARE = 0.82
+_MOST_LINES = 3
+
+
+def form_blocks(site_plan: SitePlan, story: Story) -> Iterator[Block]:
+    """Return a page for each position that has a set."""
+    plans = [plan for plan in site_plan.positions if plan.chosen is not None]
+    for number, plan in enumerate(plans, start=1):
+        if number > 1:
+            yield PageBreak()
+        yield from _position_form(number, plan, site_plan, story)
+
+
+def limit_text(item: RecordItem, story: Story) -> str:
+    """Return what an item's reading must keep; empty for a trial."""
+    if item.dimension is None:
+        return ""
+    low = None if item.lower is None else item.lower.value
+    high = None if item.upper is None else item.upper.value
+    return story.window(low, high, item.dimension)
+
+
+def expected_text(item: RecordItem, story: Story) -> str:
+    """Return what was computed for an item; empty for a trial."""
+    if item.dimension is None or item.expected is None:
+        return ""
+    return story.show(item.expected, item.dimension)
+
+
+def _position_form(number: int, plan: PositionPlan, site_plan: SitePlan, story: Story) -> Iterator[Block]:
+    tag = str(tag_of(plan, site_plan))
+    yield Heading(f"{story.word(Word.FORM)}: {plan.position.label}", 1)
+    head = KeyValues(
+        (
+            Named(story.word(Word.SITE), site_plan.survey.site.name),
+            Named(story.word(Word.DISPENSER), plan.position.dispenser),
+            Named(story.word(Word.LIQUID), liquid_text(plan.position, story)),
+        )
+    )
+    lead = Paragraph(story.word(Word.FORM_LEAD), Role.NOTE)
+    yield Columns((head, lead), (ScanCode(tag, story.word(Word.SCAN)),), _HEAD_SHARE)
+    yield _items_table(number, plan, story)
+    if plan.chosen is not None:
+        yield Heading(story.word(Word.AS_BUILT), 2)
+        yield _parts_table(number, plan.chosen.hanging_set, story)
+    yield Heading(story.word(Word.SIGNATURE), 2)
+    yield _people_table(number, story)
+    yield FormTable(
+        (Column(story.word(Word.REMARKS), 1.0),),
+        ((_text(number, FormField.REMARKS, story.word(Word.REMARKS), lines=_MOST_LINES),),),
+    )
+    yield _origin_table(number, tag, plan, story)
+
+
+def _items_table(number: int, plan: PositionPlan, story: Story) -> FormTable:
+    columns = (
+        Column(story.word(Word.WHAT), 3.0),
+        Column(story.word(Word.EXPECTED), 1.1),
+        Column(story.word(Word.LIMIT), 1.5),
+        Column(story.word(Word.READING), 1.3),
+        Column(story.word(Word.RESULT), 1.4),
+        Column(story.word(Word.NOTE), 1.8),
+    )
+    rows = tuple(_item_row(number, item, story) for item in record_items(plan) if item.applies)
+    return FormTable(columns, rows)
+
+
+def _item_row(number: int, item: RecordItem, story: Story) -> tuple[str | TextBox | ChoiceBox, ...]:
+    title = story.word(item.id)
+    reading: str | TextBox = ""
+    result: str | ChoiceBox = ""
+    if item.dimension is None:
+        options = tuple((one.value, story.word(one)) for one in ItemResult)
+        result = ChoiceBox(item_field(number, item.id, ItemField.RESULT), title, options)
+    else:
+        unit = story.display.unit(item.dimension)
+        reading = TextBox(item_field(number, item.id, ItemField.READING), f"{title}, {unit}")
+        result = unit
+    note = TextBox(item_field(number, item.id, ItemField.NOTE), f"{title}: {story.word(Word.NOTE)}")
+    return (title, expected_text(item, story), limit_text(item, story), reading, result, note)
+
+
+def _parts_table(number: int, hanging_set: HangingSet, story: Story) -> FormTable:
+    columns = (
+        Column(story.word(Word.NUMBER), 0.4),
+        Column(story.word(Word.PLACE), 1.6),
+        Column(story.word(Word.PLANNED), 1.2),
+        Column(story.word(Word.FITTED), 1.6),
+        Column(story.word(Word.REASON), 2.4),
+    )
+    reasons = tuple((reason.value, story.word(reason)) for reason in SWAP_REASONS)
+    rows = tuple(
+        (
+            str(place),
+            story.word(link.slot),
+            link.part.number,
+            TextBox(
+                part_field(number, place, PartField.FITTED),
+                f"{story.word(link.slot)}: {story.word(Word.FITTED)}",
+                link.part.number,
+            ),
+            ChoiceBox(
+                part_field(number, place, PartField.REASON),
+                f"{story.word(link.slot)}: {story.word(Word.REASON)}",
+                reasons,
+            ),
+        )
+        for place, link in enumerate(hanging_set.links, start=1)
+    )
+    return FormTable(columns, rows)
+
+
+def _people_table(number: int, story: Story) -> FormTable:
+    fields = (
+        (FormField.DONE_BY, Word.DONE_BY),
+        (FormField.LICENCE, Word.LICENCE),
+        (FormField.DONE_ON, Word.DONE_ON),
+        (FormField.SIGNED_BY, Word.SIGNED_BY),
+    )
+    columns = tuple(Column(story.word(word), 1.0) for _, word in fields)
+    return FormTable(columns, (tuple(_text(number, field, story.word(word)) for field, word in fields),))
+
+
+def _origin_table(number: int, tag: str, plan: PositionPlan, story: Story) -> FormTable:
+    """Return what the form was made from, in fields that cannot be changed, so that it can be read back."""
+    planned = " ".join(plan.chosen.hanging_set.numbers) if plan.chosen is not None else ""
+    columns = (
+        Column(story.word(Word.REVISION), 5.2),
+        Column(story.word(Word.PLANNED), 3.4),
+        Column("", 0.5),
+        Column("", 0.5),
+    )
+    row = (
+        _text(number, FormField.TAG, story.word(Word.REVISION), tag, read_only=True),
+        _text(number, FormField.PLANNED, story.word(Word.PLANNED), planned, read_only=True),
+        _text(number, FormField.LANGUAGE, "", story.phrases.language, read_only=True),
+        _text(number, FormField.UNITS, "", story.display.system.value, read_only=True),
+    )
+    return FormTable(columns, (row,))
+
+
+def _text(
+    number: int, field: FormField, tip: str, value: str = "", *, lines: int = 1, read_only: bool = False
+) -> TextBox:
+    return TextBox(field_name(number, field), tip or field.value, value, lines, read_only)

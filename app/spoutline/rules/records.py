@@ -1,0 +1,147 @@
+"""What an installer reads and tries at a position, held against what was computed and what limits it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+
+from spoutline.model.check import Bound, Check, CheckId, Outcome
+from spoutline.model.part import NozzleOperation
+from spoutline.model.plan import JudgedSet, PositionPlan
+from spoutline.model.record import (
+    READING_DIMENSIONS,
+    CommissioningRecord,
+    ItemResult,
+    JudgedEntry,
+    JudgedRecord,
+    ReadingBand,
+    ReadingLimit,
+    ReadingVerdict,
+    RecordEntry,
+    RecordItem,
+    RecordItemId,
+)
+from spoutline.model.requirement import Slot
+
+_ROUNDING = 1e-6  # a reading typed in another unit comes back with the rounding of its conversion
+
+
+def record_items(plan: PositionPlan) -> tuple[RecordItem, ...]:
+    """Return what is asked of a position before it goes into service, in the order of the work.
+
+    Expectations and limits are those of the plan's checks; nothing is computed again. Empty without a set.
+    """
+    if plan.chosen is None:
+        return ()
+    checks = {check.id: check for check in plan.chosen.checks}
+    nozzle = plan.chosen.hanging_set.part_in(Slot.NOZZLE)
+    data = nozzle.nozzle if nozzle is not None else None
+    return (
+        _trial(RecordItemId.BREAKAWAY, applies=_has_breakaway(plan.chosen)),
+        _reading(RecordItemId.CLEARANCE, checks.get(CheckId.GROUND_CLEARANCE_AT_REST)),
+        _reading(RecordItemId.SPOUT, checks.get(CheckId.SPOUT_DIAMETER)),
+        _reading(RecordItemId.BOND, checks.get(CheckId.RESISTANCE_TOTAL)),
+        _trial(RecordItemId.LEAK, applies=True),
+        _trial(RecordItemId.SHUT_OFF, applies=data is not None and data.operation is NozzleOperation.AUTOMATIC),
+        _trial(RecordItemId.NO_PRESSURE, applies=data is not None and data.no_pressure_device),
+        _flow(checks),
+    )
+
+
+def judged_entry(item: RecordItem, entry: RecordEntry | None, band: ReadingBand | None) -> ReadingVerdict:
+    """Return what is to be said of an entry at once.
+
+    A failed trial or a reading outside a limit is ``OUTSIDE``; nothing entered, or a trial not done, is ``OPEN``; a
+    reading inside its limits but further from the computed value than ``band`` allows is ``UNUSUAL``.
+    """
+    if entry is not None and entry.result is ItemResult.FAILED:
+        return ReadingVerdict.OUTSIDE
+    if not item.applies:
+        return ReadingVerdict.WITHIN
+    if item.dimension is None:
+        passed = entry is not None and entry.result is ItemResult.PASSED
+        return ReadingVerdict.WITHIN if passed else ReadingVerdict.OPEN
+    if entry is None or entry.reading is None:
+        return ReadingVerdict.OPEN
+    if _is_outside(entry.reading, item):
+        return ReadingVerdict.OUTSIDE
+    return ReadingVerdict.UNUSUAL if _is_far(entry.reading, item, band) else ReadingVerdict.WITHIN
+
+
+def judged_record(
+    record: CommissioningRecord, items: Iterable[RecordItem], bands: Mapping[RecordItemId, ReadingBand]
+) -> JudgedRecord:
+    """Return a record with every item judged, in the order of ``items``."""
+    entries = (
+        JudgedEntry(item=item, entry=entry, verdict=judged_entry(item, entry, bands.get(item.id)))
+        for item in items
+        for entry in (record.entry(item.id),)
+    )
+    return JudgedRecord(record=record, entries=tuple(entries))
+
+
+def _has_breakaway(judged: JudgedSet) -> bool:
+    return any(link.part.breakaway is not None for link in judged.hanging_set.links)
+
+
+def _trial(item: RecordItemId, *, applies: bool) -> RecordItem:
+    return RecordItem(id=item, dimension=None, expected=None, lower=None, upper=None, applies=applies)
+
+
+def _reading(item: RecordItemId, check: Check | None) -> RecordItem:
+    """Return an item whose expectation and limits are those of a check; it falls away where the check says nothing."""
+    dimension = READING_DIMENSIONS[item]
+    if check is None or check.value is None:
+        return RecordItem(
+            id=item, dimension=dimension, expected=None, lower=None, upper=None, applies=check is not None
+        )
+    return RecordItem(
+        id=item,
+        dimension=dimension,
+        expected=check.value,
+        lower=_limit(check.lower),
+        upper=_limit(check.upper),
+        applies=check.outcome is not Outcome.INFORMATION,
+    )
+
+
+def _flow(checks: Mapping[CheckId, Check]) -> RecordItem:
+    """Return the flow: expected hot or cold, whichever is less; bound by what is wanted, the nozzle and the law."""
+    solved = [check for name in (CheckId.FLOW_HOT, CheckId.FLOW_COLD) if (check := checks.get(name)) is not None]
+    values = [check.value for check in solved if check.value is not None]
+    bounding = (
+        *solved,
+        *(
+            checks[name]
+            for name in (CheckId.NOZZLE_MINIMUM_FLOW, CheckId.NOZZLE_MAXIMUM_FLOW, CheckId.GASOLINE_FLOW_LIMIT)
+            if name in checks
+        ),
+    )
+    lows = [check.lower for check in bounding if check.lower is not None]
+    highs = [check.upper for check in bounding if check.upper is not None]
+    return RecordItem(
+        id=RecordItemId.FLOW,
+        dimension=READING_DIMENSIONS[RecordItemId.FLOW],
+        expected=min(values, default=None),
+        lower=_limit(max(lows, key=lambda bound: bound.value, default=None)),
+        upper=_limit(min(highs, key=lambda bound: bound.value, default=None)),
+        applies=True,
+    )
+
+
+def _limit(bound: Bound | None) -> ReadingLimit | None:
+    return None if bound is None else ReadingLimit(value=bound.value, source=bound.source)
+
+
+def _is_outside(reading: float, item: RecordItem) -> bool:
+    below = item.lower is not None and reading < item.lower.value * (1 - _ROUNDING)
+    above = item.upper is not None and reading > item.upper.value * (1 + _ROUNDING)
+    return below or above
+
+
+def _is_far(reading: float, item: RecordItem, band: ReadingBand | None) -> bool:
+    if band is None or item.expected is None or item.expected <= 0:
+        return False
+    if reading <= 0:
+        return True
+    ratio = reading / item.expected
+    return not 1 / band.far_ratio <= ratio <= band.far_ratio
