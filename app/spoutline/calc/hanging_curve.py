@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from typing import NamedTuple
 
 from spoutline.calc.constants import Constant
+from spoutline.calc.hanging_lines import catenary_lines
 from spoutline.calc.ranges import (
     OutOfRange,
     RangeReason,
@@ -22,7 +23,6 @@ from spoutline.model.quantity import Dimension, Quantity
 DOUBLED_BELOW = Constant(
     "distance over length below which the hose hangs doubled", 1e-6, "-", "numerical limit", LimitStatus.JUDGEMENT
 )
-CATENARY_SOURCE = "catenary, statics textbook; inelastic, no bending stiffness"
 DOUBLED_SOURCE = "two straight falls, statics"
 
 
@@ -272,7 +272,7 @@ def _catenary(distance: float, start: float, end: float, length: float, weight: 
         end_tension_n=end_tension,
         lines=(),
     )
-    return _with_lines(curve, inside=inside)
+    return replace(curve, lines=catenary_lines(curve, inside=inside))
 
 
 def _half_span_over_parameter(stretch: float) -> float:
@@ -327,48 +327,3 @@ def _doubled(distance: float, start: float, end: float, length: float, weight: f
         end_tension_n=tensions[1].result.value,
         lines=(low, *tensions),
     )
-
-
-def _with_lines(curve: HangingCurve, *, inside: bool) -> HangingCurve:
-    distance = Quantity("d", curve.distance_m, Dimension.LENGTH)
-    rise = Quantity("dh", curve.end_height_m - curve.start_height_m, Dimension.LENGTH)
-    length = Quantity("L", curve.length_m, Dimension.LENGTH)
-    start = Quantity("h1", curve.start_height_m, Dimension.LENGTH)
-    weight = Quantity("w", curve.weight_n_m, Dimension.WEIGHT_PER_LENGTH)
-    parameter = Quantity("a", curve.parameter_m, Dimension.LENGTH)
-    vertex = Quantity("x0", curve.vertex_at_m, Dimension.LENGTH)
-    pull = Quantity("H", curve.horizontal_tension_n, Dimension.FORCE)
-    low = Quantity("h_low", curve.lowest_height_m, Dimension.LENGTH)
-    low_formula, low_inputs, low_note = "h_low = h1 - a (cosh(x0 / a) - 1)", (start, parameter, vertex), ""
-    if not inside:
-        low_formula = "h_low = min(h1, h2)"
-        low_inputs = (start, Quantity("h2", curve.end_height_m, Dimension.LENGTH), vertex)
-        low_note = "the vertex lies outside the span: the lower end is the lowest point"
-    rows: tuple[tuple[str, tuple[Quantity, ...], Quantity, str], ...] = (
-        (
-            "a = d / (2 z), sinh(z) / z = sqrt(L^2 - dh^2) / d",
-            (distance, rise, length),
-            parameter,
-            "a = bend radius at x0",
-        ),
-        ("x0 = d / 2 - a artanh(dh / L)", (distance, parameter, rise, length), vertex, ""),
-        (low_formula, low_inputs, low, low_note),
-        ("H = w a", (weight, parameter), pull, ""),
-        (
-            "T1 = H cosh(x0 / a)",
-            (pull, vertex, parameter),
-            Quantity("T1", curve.start_tension_n, Dimension.FORCE),
-            "",
-        ),
-        (
-            "T2 = H cosh((d - x0) / a)",
-            (pull, distance, vertex, parameter),
-            Quantity("T2", curve.end_tension_n, Dimension.FORCE),
-            "",
-        ),
-    )
-    lines = tuple(
-        WorkedLine(formula=formula, inputs=inputs, result=result, source=CATENARY_SOURCE, note=note)
-        for formula, inputs, result, note in rows
-    )
-    return replace(curve, lines=lines)

@@ -209,16 +209,17 @@ def _ring_friction(element: AnnularRun, reynolds: float) -> float:
 
 def _kv_line(element: FlowCoefficient, flow_m3_s: float, state: LiquidState, pressure_pa: float) -> WorkedLine:
     return WorkedLine(
-        formula="p = 1 bar (rho / rho_w) (Q / Kv)^2",
+        formula="p = p1 (rho / rho_w) (Q / Q1)^2",
         inputs=(
+            Quantity("p1", BAR.value, Dimension.PRESSURE),
             Quantity("rho", state.density_kg_m3, Dimension.DENSITY),
             Quantity("rho_w", KV_REFERENCE_DENSITY.value, Dimension.DENSITY),
             Quantity("Q", flow_m3_s, Dimension.FLOW),
-            Quantity("Kv", element.kv, Dimension.FLOW_COEFFICIENT),
+            Quantity("Q1", element.kv / SECONDS_PER_HOUR.value, Dimension.FLOW),
         ),
         result=Quantity("p", pressure_pa, Dimension.PRESSURE),
         source="definition of the flow coefficient Kv",
-        note="Q in m3/h over Kv",
+        note="Q1 is the flow of water that the maker states for a loss of p1",
     )
 
 

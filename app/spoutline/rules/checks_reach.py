@@ -5,6 +5,7 @@ from __future__ import annotations
 from enum import StrEnum
 
 from spoutline.calc.hanging_curve import HangingCurve
+from spoutline.calc.hanging_lines import bend_lines
 from spoutline.calc.reach import ClampedHang, whip_length
 from spoutline.model.check import Check, CheckId, WorkedLine
 from spoutline.model.finding import Severity
@@ -111,7 +112,20 @@ def ground_clearance_at_rest(view: SetView) -> Check:
         lower=bound,
         text=_rest_text(view, curve),
         facts=facts,
-        lines=curve.lines,
+        lines=(_weight_line(view), *curve.lines),
+    )
+
+
+def _weight_line(view: SetView) -> WorkedLine:
+    """Return the even weight (N/m) that the curve hangs with: hoses, liquid and fittings spread over the length."""
+    weight = Quantity("W", view.hanging_weight_n, Dimension.FORCE)
+    length = Quantity("L", view.hanging_length_m, Dimension.LENGTH)
+    return WorkedLine(
+        formula="w = W / L",
+        inputs=(weight, length),
+        result=Quantity("w", weight.value / length.value, Dimension.WEIGHT_PER_LENGTH),
+        source="statics",
+        note="W is the weight of hoses, liquid and fittings up to the nozzle's inlet, spread evenly",
     )
 
 
@@ -147,7 +161,7 @@ def ground_clearance_in_use(view: SetView) -> Check:
         lower=bound,
         text=worst.filler.label,
         facts=(Fact("filler", worst.filler.label),),
-        lines=worst.curve.lines,
+        lines=(_weight_line(view), *worst.curve.lines),
     )
 
 
@@ -170,7 +184,7 @@ def bend_radius(view: SetView) -> Check | None:
     if not hangs:
         return stated(CheckId.BEND_RADIUS, Severity.ADVICE, None, Dimension.LENGTH, text=HangText.TAUT)
     worst = min(hangs, key=lambda hang: hang.curve.least_bend_radius_m)
-    return _bend(hose, worst.curve.least_bend_radius_m, worst.curve.lines[:1], worst.filler.label)
+    return _bend(hose, worst.curve.least_bend_radius_m, bend_lines(worst.curve), worst.filler.label)
 
 
 def _bend(hose: Part, radius_m: float, lines: tuple[WorkedLine, ...], text: str) -> Check | None:
