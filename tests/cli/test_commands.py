@@ -46,6 +46,76 @@ def test_a_blend_without_a_listing_class_gives_1_with_reason_and_ways_out(
     assert none["ways_out"]
 
 
+def section(text: str, head: str) -> str:
+    """Return the lines below ``head`` that are set deeper than it, each run of white space as one space."""
+    lines = text.splitlines()
+    start = next(number for number, line in enumerate(lines) if line.strip() == head)
+    body = []
+    for line in lines[start + 1 :]:
+        if not line.startswith("    "):
+            break
+        body.append(line)
+    return " ".join(" ".join(body).split())
+
+
+@pytest.mark.parametrize(
+    ("fields", "status", "reason", "way"),
+    [
+        # UL 2586B, 567B, 330B scopes: B5, B20 and B100 and nothing between
+        (
+            {"liquid": DIESEL_B30},
+            "no listing class",
+            "No listing class covers this blend (diesel with 30 % biodiesel; covered up to 20 %",
+            "Sell a blend of B20 or less",
+        ),
+        (
+            {"liquid": {"family": "diesel", "blend_percent": 5}, "vapour_wanted": "balance"},
+            "answers contradict",
+            "Vapour recovery is asked for, but this liquid gives no vapour to recover",
+            "Set the wanted vapour status to none",
+        ),
+        (
+            {"liquid": GASOLINE, "filler": {"distance_m": 3, "height_m": 0.9, "plan_legs_m": [1, 1]}},
+            "outside what can be computed",
+            "cannot be joined by a hanging hose",
+            "Measure heights and distances again",
+        ),
+    ],
+)
+def test_a_refusal_is_printed_with_its_reason_and_its_ways_out(
+    fields: dict[str, Any], status: str, reason: str, way: str, spoutline: Any, written: Callable[..., Path]
+) -> None:
+    done = spoutline("plan", written({"label": "1", **fields}))
+    assert done.code == 1
+    assert f"Position 1 (dispenser 1): {status}" in done.out
+    assert reason in section(done.out, "Findings")
+    assert way in section(done.out, "Ways out")
+
+
+def test_a_position_that_nothing_fits_is_printed_with_the_conflict_and_what_would_free_a_set(
+    spoutline: Any, written: Callable[..., Path]
+) -> None:
+    # a filler 9 m away cannot be reached with the 18 ft of NIST Handbook 44 (5.4864 m)
+    done = spoutline("plan", written({"label": "1", "liquid": GASOLINE, "filler": {"distance_m": 9, "height_m": 0.9}}))
+    assert done.code == 1
+    assert "Position 1 (dispenser 1): no set fits" in done.out
+    why = section(done.out, "Why nothing fits")
+    assert "greatest hose length, reach to the filler" in why
+    assert "Parts that nothing else excludes, cheapest first: " in why
+    assert "Greatest hose length: 5.486 m would have to become" in section(done.out, "What would free a set")
+    assert done.out.index("Why nothing fits") < done.out.index("What is asked")
+
+
+def test_plan_tells_each_requirement_in_a_sentence_and_the_yearly_loss_of_the_hoses(
+    spoutline: Any, written: Callable[..., Path]
+) -> None:
+    text = " ".join(spoutline("plan", written()).out.split())
+    assert "Gasoline with 10 % ethanol asks for parts listed for class E10." in text
+    assert "No latch: none is wanted." in text
+    assert "through these hoses," in text
+    assert "through low-permeation hoses at their limit." in text
+
+
 def test_units_change_the_texts_and_never_the_figures(spoutline: Any, written: Callable[..., Path]) -> None:
     path = written()
     si, us = spoutline("plan", path), spoutline("--units", "us", "plan", path)

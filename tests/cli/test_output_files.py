@@ -76,6 +76,26 @@ def test_the_date_is_printed_only_where_it_is_given(
     assert "--dated: '2031-02-30'" in done.err
 
 
+def test_a_bill_leaves_its_calculations_out_on_request(
+    spoutline: Any, written: Callable[..., Path], tmp_path: Path
+) -> None:
+    survey, whole, short = written(), tmp_path / "whole.pdf", tmp_path / "short.pdf"
+    assert spoutline("bill", survey, "--pdf", whole).code == 0
+    assert spoutline("bill", survey, "--pdf", short, "--without-calculations").code == 0
+    texts = [" ".join(page.extract_text() for page in pypdf.PdfReader(path).pages) for path in (whole, short)]
+    assert ["Annex B: calculation sheets" in text for text in texts] == [True, False]
+    assert ["left out of this copy" in text for text in texts] == [False, True]
+
+
+def test_calculations_can_be_left_out_of_a_pdf_only(
+    spoutline: Any, written: Callable[..., Path], tmp_path: Path
+) -> None:
+    done = spoutline("bill", written(), "--csv", tmp_path / "a.csv", "--without-calculations")
+    assert done.code == 2
+    assert "--pdf" in done.err
+    assert not (tmp_path / "a.csv").exists()
+
+
 def test_a_bill_needs_a_file_to_write(spoutline: Any, written: Callable[..., Path]) -> None:
     done = spoutline("bill", written())
     assert done.code == 2

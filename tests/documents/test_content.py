@@ -157,7 +157,7 @@ def test_the_calculation_sheet_shows_formula_figures_result_limit_and_source() -
     assert sources[told.mark] == "continuity"
     limit, mark = worked[0].limit.rsplit(" ", 1)
     assert limit == "Limit: at least 30 L/min"
-    assert sources[mark] == "flow wanted at a car [common practice]"
+    assert sources[mark.strip("[]")] == "flow wanted at a car [common practice]"
 
 
 def test_a_line_that_occurs_again_is_told_once_and_then_referred_to() -> None:

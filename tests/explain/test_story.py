@@ -10,10 +10,12 @@ from hypothesis import strategies as st
 
 from documents import plan_factory as factory
 from documents.readers import story
+from rules.stations import tables
 from spoutline.explain.formula import formula_text
 from spoutline.explain.money import amount, money_text
 from spoutline.model.check import Outcome
 from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
+from spoutline.model.limit import LimitId
 from spoutline.model.liquid import Liquid, LiquidFamily
 from spoutline.model.plan import Exclusion, PartVerdict
 from spoutline.model.quantity import Dimension, Fact, Quantity
@@ -115,6 +117,17 @@ def test_formulas_show_greek_letters_and_roots(written: str, shown: str) -> None
     assert formula_text(written) == shown
 
 
+def test_the_note_of_a_worked_line_names_the_same_signs_as_its_formula() -> None:
+    line = replace(factory.flow_check(factory.CheckId.FLOW_COLD, 30.0).lines[0], note="phi in radians, mu is left out")
+    assert story().worked_line(line).note == "φ in radians, μ is left out"
+
+
+def test_the_cases_of_a_list_row_are_told_in_words() -> None:
+    row = next(limit for limit in tables().jurisdiction.limits if limit.id is LimitId.NOZZLE_MANUAL_CASES)
+    row = replace(row, value=("attended:reel:fuel_oil", "self:car:diesel", "anything else"))
+    assert story().limit_value(row) == "attended, reel, fuel oil; self-service, car, diesel; anything else"
+
+
 def test_a_conflict_is_told_in_order_with_its_nearest_parts() -> None:
     conflict = factory.conflicting_plan().conflict
     assert conflict is not None
@@ -133,7 +146,7 @@ def test_an_outlet_that_nothing_fits_names_the_ports_that_come_nearest() -> None
         excluded=12,
         nearest=("QW-W18",),
     )
-    assert story().exclusion(exclusion).endswith("Parts whose ports come nearest to it: QW-W18.")
+    assert story().exclusion(exclusion).endswith("Parts whose ports come nearest to the outlet: QW-W18.")
 
 
 def test_a_relaxation_names_the_smallest_change_and_its_price() -> None:

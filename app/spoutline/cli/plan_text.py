@@ -66,14 +66,14 @@ class _SiteText:
         yield "=" * min(len(head), _WIDTH)
         if plan.refusal:
             yield from self.refusal(plan)
+        if plan.conflict:
+            yield from self.conflict(plan)
         if plan.requirement:
             yield "  What is asked"
             yield from _table([self.line(line) for line in plan.requirement.lines])
         if plan.chosen:
             yield from self.chosen(plan, plan.chosen)
         yield from self.findings(findings_of(plan))
-        if plan.conflict:
-            yield from self.conflict(plan)
         if plan.chosen and plan.chosen.checks:
             yield from ("  Checks", *self.checks(plan.chosen))
         if plan.chosen and plan.alternatives:

@@ -208,7 +208,7 @@ class Story:
             inputs=f"{self.phrases.text['with_inputs']} {inputs}" if inputs else "",
             result=f"{symbol_text(line.result.name)} = {self.display.show_quantity(line.result)}",
             source=line.source,
-            note=line.note,
+            note=formula_text(line.note),
         )
 
     def window(self, low: float | None, high: float | None, dimension: Dimension) -> str:
@@ -244,8 +244,16 @@ class Story:
         if isinstance(value, str):
             return self.phrases.fact_value("", value)
         if isinstance(value, tuple):
-            return ", ".join(value)
+            return "; ".join(self._case(item) for item in value)
         return self.show(value, limit.dimension or Dimension.RATIO)
+
+    def _case(self, text: str) -> str:
+        """Return a case of a list row in words; rows name cases as ``service:duty:liquid family``."""
+        names = ("service", "duty", "family")
+        parts = text.split(":")
+        if len(parts) != len(names):
+            return text
+        return ", ".join(self.phrases.fact_value(name, part) for name, part in zip(names, parts, strict=True))
 
     def limit_source(self, limit: Limit) -> str:
         """Return source, clause and edition of a limit row."""

@@ -67,7 +67,7 @@ class _Ledger:
             title=text.title,
             outcome=f"{text.value}; {self._story.marked_outcome(check.outcome)}",
             lines=tuple(self._lines(check)),
-            limit=f"{limit} {mark}".rstrip(),
+            limit=f"{limit} [{mark}]" if mark else limit,
             sources=(),
         )
 
