@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from enum import StrEnum
 
-from spoutline.calc.flow import static_pressure_line
+from spoutline.calc.flow import static_pressure_line, surge_of_stop
 from spoutline.calc.liquids import LiquidState
 from spoutline.calc.losses import element_loss, element_loss_pa
 from spoutline.model.check import Bound, Check, CheckId, WorkedLine
@@ -222,7 +222,10 @@ def gasoline_flow_limit(view: SetView) -> Check | None:
 
 
 def velocity(view: SetView) -> Check | None:
-    """Hold the velocity (m/s) in the narrowest hose at the greater flow. Source: static guidance (memory)."""
+    """Hold the velocity (m/s) in the narrowest hose at the greater flow. Source: static guidance (memory).
+
+    The worked lines go on to the pressure rise of an instant stop at that velocity: advice, no limit is set for it.
+    """
     bound = bound_of(LimitId.FLOW_VELOCITY_MAX, view.jurisdiction)
     areas = [
         (area, link.part.number)
@@ -233,7 +236,8 @@ def velocity(view: SetView) -> Check | None:
     if not areas or view.delivered is None:
         return None
     area, number = min(areas)
-    flow = max(delivered.flow_m3_s for delivered in view.delivered)
+    most = max(view.delivered, key=lambda delivered: delivered.flow_m3_s)
+    flow = most.flow_m3_s
     line = WorkedLine(
         formula="v = Q / A",
         inputs=(Quantity("Q", flow, Dimension.FLOW), Quantity("A", area, Dimension.AREA)),
@@ -247,5 +251,5 @@ def velocity(view: SetView) -> Check | None:
         Dimension.VELOCITY,
         upper=bound,
         text=number,
-        lines=(line,),
+        lines=(line, *surge_of_stop(velocity_m_s=line.result.value, state=most.state).lines),
     )
