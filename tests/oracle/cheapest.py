@@ -19,6 +19,8 @@ from spoutline.model.port import Port
 from spoutline.model.requirement import Slot
 from spoutline.model.survey import Position, Site
 
+MOST_STEPS = 300_000
+
 
 @dataclass(frozen=True, slots=True)
 class Found:
@@ -70,7 +72,7 @@ def cheapest_clean(position: Position, site: Site, parts: Sequence[Part], budget
 def _cheapest_of_chain(chain: tuple[Slot, ...], need: Need, parts: Sequence[Part], budget: int) -> Found:
     doubtful = False
     for looked_at, (price, links) in enumerate(_chains_by_price(chain, need, parts)):
-        if looked_at >= budget:
+        if looked_at >= budget or not links:
             return Found(None, None, False, doubtful)
         first = next(chain_breaches(links, need), None)
         if first is None or (first.near and all(breach.near for breach in chain_breaches(links, need))):
@@ -112,6 +114,7 @@ class _Layers:
 def _chains_by_price(
     chain: tuple[Slot, ...], need: Need, parts: Sequence[Part]
 ) -> Iterator[tuple[int, tuple[SetLink, ...]]]:
+    """Yield chains with their price, cheapest first; an empty chain says that the walk was given up."""
     layers = _Layers(chain, need, parts)
     outlet = need.position.outlet
     start = Port(outlet.thread, outlet.size, outlet.gender, outlet.path)
@@ -126,6 +129,9 @@ def _chains_by_price(
         if place == len(chain):
             yield price, links
             continue
+        if serial > MOST_STEPS:
+            yield MOST_STEPS, ()
+            return
         length = sum(link.part.length_m for link in links)
         for part in layers.main[place]:
             if part.inlet is None or not ports_mate(port, part.inlet):

@@ -16,7 +16,7 @@ from spoutline.model.part import Part
 from spoutline.model.plan import SetLink
 from spoutline.model.port import FlowPath, Gender, Port
 from spoutline.model.requirement import Slot
-from spoutline.model.survey import Duty, OutletDirection, Position, Retrieval, Site
+from spoutline.model.survey import Duty, Position, Retrieval, Site
 
 CONNECTORS = (Slot.ADAPTOR, Slot.SPLITTER)
 FLOW_BAND = 0.01  # what two honest calculations from the same formulas may differ by
@@ -123,9 +123,9 @@ def _length(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
 
 
 def _whip(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
-    """A whip hose must be able to turn its breakaway into the pull: a quarter turn where the outlet points down."""
+    """A whip hose must be able to turn its breakaway into the pull: a quarter turn from down or from the lane."""
     whip = next((link.part for link in links if link.slot is Slot.WHIP_HOSE), None)
-    if whip is None or whip.hose is None or need.position.outlet.direction is not OutletDirection.DOWN:
+    if whip is None or whip.hose is None:
         return
     arc = need.numbers.whip_margin * math.pi / 2 * whip.hose.minimum_bend_radius_m
     if whip.hose.length_m < arc:
@@ -133,14 +133,25 @@ def _whip(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
 
 
 def _clearance(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:
+    """At rest on the hook and with the nozzle in a filler the hose stays clear of the ground (common practice).
+
+    A filler below the clearance, as in a boat, is left out; so are hoses that a cord or a drum takes up.
+    """
     position = need.position
     if position.retrieval is not Retrieval.NONE or position.duty is Duty.REEL:
         return
     total = _hose_total_m(links) + sum(x.part.length_m for x in links[:-1] if x.part.hose is None)
-    curve = hang(position.outlet.height_m, position.hook.height_m, position.hook.distance_m, total)
-    if curve is not None and curve.lowest_m < need.numbers.ground_clearance_m:
-        near = abs(curve.lowest_m - need.numbers.ground_clearance_m) < CLEARANCE_BAND_M
-        yield Breach("ground clearance", SHOULD, "set", f"hangs {curve.lowest_m:.2f} m above ground", near)
+    ends = [("at rest", position.hook.height_m, position.hook.distance_m)]
+    ends += [
+        (f"at {filler.label}", filler.height_m, math.fsum(filler.plan_legs_m) or filler.distance_m)
+        for filler in position.fillers
+        if filler.height_m >= need.numbers.ground_clearance_m
+    ]
+    for name, height_m, distance_m in ends:
+        curve = hang(position.outlet.height_m, height_m, distance_m, total)
+        if curve is not None and curve.lowest_m < need.numbers.ground_clearance_m:
+            near = abs(curve.lowest_m - need.numbers.ground_clearance_m) < CLEARANCE_BAND_M
+            yield Breach("ground clearance", SHOULD, "set", f"{curve.lowest_m:.2f} m above ground {name}", near)
 
 
 def filled_weight_n(part: Part, density_kg_m3: float) -> float:
