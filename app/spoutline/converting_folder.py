@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import multiprocessing
 import os
+import signal
 from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import FIRST_COMPLETED, Future, ProcessPoolExecutor, wait
+from concurrent.futures.process import BrokenProcessPool
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -101,12 +103,15 @@ def _over(
                 yield from found
         if progress is not None:
             progress.on_progress(done, len(paths))
+    except BrokenProcessPool as fault:
+        raise StoreFault("A worker process ended before its work was done; start the programme again.") from fault
     finally:
         pool.shutdown(wait=True, cancel_futures=True)
 
 
 def _open(open_desk: OpenDesk) -> None:
     global _desk  # noqa: PLW0603  (a worker process has one desk for its whole life)
+    signal.signal(signal.SIGINT, signal.SIG_IGN)  # the process that the person started ends the work
     _desk = open_desk()
     _desk.remember_positions()
 

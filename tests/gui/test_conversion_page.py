@@ -130,6 +130,24 @@ def test_installed_parts_are_added_changed_and_taken_away(
     assert session.position.installed == before
 
 
+def test_a_part_without_a_number_is_described_and_gets_an_age(
+    qtbot: QtBot, workplace: Workplace, page: ConversionPage
+) -> None:
+    panel, session = page.installed_panel, workplace.session
+    page.tabs.setCurrentIndex(2)
+    before = len(session.position.installed)
+    panel.describe_button.click()
+    assert "description" in panel.fault_label.text()
+    panel.description_edit.setText("hose, plate painted over")
+    panel.describe_button.click()
+    assert session.position.installed[-1].description == "hose, plate painted over"
+    for typed, age in (("9.5", 9.5), ("old", 9.5), ("", None)):
+        panel.tree.setCurrentIndex(panel.model.index(before, 0))
+        panel.age_edit.setText(typed)
+        qtbot.keyClick(panel.age_edit, Qt.Key.Key_Return)
+        assert session.position.installed[-1].age_years == age
+
+
 def test_the_planned_set_can_be_recorded_as_installed(workplace: Workplace, page: ConversionPage) -> None:
     session = workplace.session
     page.installed_panel.planned_button.click()

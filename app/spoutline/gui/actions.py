@@ -45,6 +45,7 @@ class ActionId(StrEnum):
     GRID = "grid"
     QUOTATIONS = "quotations"
     CONVERSION = "conversion"
+    PROGRAMME = "programme"
     PROFILES = "profiles"
     UNITS_SI = "units_si"
     UNITS_US = "units_us"
@@ -228,6 +229,13 @@ ACTIONS: tuple[ActionRecord, ...] = (
         title="&Conversion of the site",
         keys="Ctrl+K",
         hint="What stays, goes and comes, in which order, at what cost, with what effect on emissions.",
+    ),
+    ActionRecord(
+        id=ActionId.PROGRAMME,
+        menu=MenuId.GO,
+        title="Pro&gramme of several sites…",
+        keys="Ctrl+Shift+K",
+        hint="Convert a folder of surveys over all cores and rank the sites over years under a yearly budget.",
     ),
     ActionRecord(
         id=ActionId.PROFILES,

@@ -5,11 +5,12 @@ from __future__ import annotations
 from spoutline.gui.edits.answers import with_position
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.installed import HANGING_KINDS, InstalledCondition, InstalledPart
-from spoutline.model.part import Part
+from spoutline.model.part import Part, PartKind
 from spoutline.model.plan import HangingSet
 from spoutline.model.survey import Position, Survey, SurveyLiquid
 
 _MOST = 40
+_OLDEST = 100
 
 
 def _position(survey: Survey, label: str) -> Position:
@@ -33,6 +34,30 @@ def with_installed_part(survey: Survey, label: str, part: Part) -> Survey:
         raise InputFault((InputProblem("", "installed part", part.number, wanted),))
     new = InstalledPart(kind=part.kind, number=part.number)
     return _with(survey, label, (*_position(survey, label).installed, new))
+
+
+def with_described_part(survey: Survey, label: str, kind: PartKind, description: str) -> Survey:
+    """Return the survey with a part that is not in the catalogue added; raise ``InputFault`` without a description."""
+    if not description.strip():
+        problem = InputProblem("", "description", "nothing", "describe the part: what it is and what its plate says")
+        raise InputFault((problem,))
+    new = InstalledPart(kind=kind, description=description.strip()[:200])
+    return _with(survey, label, (*_position(survey, label).installed, new))
+
+
+def with_age(survey: Survey, label: str, index: int, typed: str) -> Survey:
+    """Return the survey with the age (years) of an installed part; empty for unknown. Raise ``InputFault``."""
+    text = typed.strip()
+    try:
+        age = float(text) if text else None
+    except ValueError:
+        age = -1.0
+    if age is not None and not 0 <= age <= _OLDEST:
+        problem = InputProblem("", "age", repr(text), f"write years from 0 to {_OLDEST}, or leave it empty")
+        raise InputFault((problem,))
+    installed = _position(survey, label).installed
+    changed = installed[index].model_copy(update={"age_years": age})
+    return _with(survey, label, (*installed[:index], changed, *installed[index + 1 :]))
 
 
 def with_set_installed(survey: Survey, label: str, hanging_set: HangingSet) -> Survey:

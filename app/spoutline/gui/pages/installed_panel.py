@@ -6,7 +6,9 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLineEdit, QPushButton, QV
 
 from spoutline.explain.conversion_story import ConversionStory
 from spoutline.gui.edits.installed_parts import (
+    with_age,
     with_condition,
+    with_described_part,
     with_installed_part,
     with_liquid_today,
     with_set_installed,
@@ -19,8 +21,9 @@ from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault
-from spoutline.model.installed import InstalledCondition
+from spoutline.model.installed import HANGING_KINDS, InstalledCondition
 from spoutline.model.liquid import Liquid, LiquidFamily
+from spoutline.model.part import PartKind
 from spoutline.model.survey import SurveyLiquid
 
 _USUAL_LIQUIDS = (
@@ -44,13 +47,14 @@ class InstalledPanel(QWidget):
         super().__init__(parent)
         self._context = context
         card = Card(tr("What hangs here today"), self)
-        self.model = NodeTree((tr("Part"), tr("Kind"), tr("Condition")), self)
-        self.tree = Tree(tr("Installed parts"), self, shares=(4, 3, 3))
+        self.model = NodeTree((tr("Part"), tr("Kind"), tr("Condition"), tr("Age")), self)
+        self.tree = Tree(tr("Installed parts"), self, shares=(4, 3, 3, 2))
         self.tree.setModel(self.model)
         self.tree.setRootIsDecorated(False)
         self.tree.setMinimumHeight(130)
         card.body.addWidget(self.tree)
         card.body.addLayout(self._add_row())
+        card.body.addLayout(self._describe_row())
         card.body.addLayout(self._change_row())
         self.fault_label = plain_label("", "fault", wraps=True)
         self.fault_label.hide()
@@ -81,6 +85,21 @@ class InstalledPanel(QWidget):
         row.addWidget(self.planned_button)
         return row
 
+    def _describe_row(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        self.kind_box = QComboBox(self)
+        self.kind_box.setAccessibleName(tr("Kind of a part without a catalogue number"))
+        self.description_edit = QLineEdit(self)
+        self.description_edit.setPlaceholderText(tr("Part without a number: what its plate says"))
+        self.description_edit.setAccessibleName(tr("Description of an installed part"))
+        self.description_edit.returnPressed.connect(self._describe)
+        self.describe_button = QPushButton(tr("Describe pa&rt"), self)
+        self.describe_button.clicked.connect(self._describe)
+        row.addWidget(self.kind_box)
+        row.addWidget(self.description_edit, 1)
+        row.addWidget(self.describe_button)
+        return row
+
     def _change_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
         self.condition_box = QComboBox(self)
@@ -88,7 +107,13 @@ class InstalledPanel(QWidget):
         self.condition_box.activated.connect(self._choose_condition)
         self.remove_button = QPushButton(tr("Take it o&ff the list"), self)
         self.remove_button.clicked.connect(self._remove)
+        self.age_edit = QLineEdit(self)
+        self.age_edit.setPlaceholderText(tr("Age, years"))
+        self.age_edit.setAccessibleName(tr("Age of the chosen part, years"))
+        self.age_edit.setMaximumWidth(110)
+        self.age_edit.returnPressed.connect(self._change_age)
         row.addWidget(self.condition_box, 1)
+        row.addWidget(self.age_edit)
         row.addWidget(self.remove_button)
         return row
 
@@ -100,7 +125,12 @@ class InstalledPanel(QWidget):
         self.model.show_nodes(
             tuple(
                 Node(
-                    cells=(item.number or item.description, story.word(item.kind), words.word(item.condition)),
+                    cells=(
+                        item.number or item.description,
+                        story.word(item.kind),
+                        words.word(item.condition),
+                        "" if item.age_years is None else words.say("age", years=f"{item.age_years:g}"),
+                    ),
                     record=index,
                 )
                 for index, item in enumerate(session.position.installed)
@@ -112,9 +142,12 @@ class InstalledPanel(QWidget):
         if self.condition_box.count() == 0:
             for condition in InstalledCondition:
                 self.condition_box.addItem(words.word(condition), condition)
+            for kind in HANGING_KINDS:
+                self.kind_box.addItem(story.word(kind), kind)
         self._show_liquids()
         some = bool(session.position.installed)
         self.condition_box.setEnabled(some)
+        self.age_edit.setEnabled(some)
         self.remove_button.setEnabled(some)
 
     def _show_liquids(self) -> None:
@@ -151,6 +184,32 @@ class InstalledPanel(QWidget):
         self._say("")
         self.number_edit.clear()
         self._context.edit(after, tr("Record an installed part"))
+
+    def _describe(self) -> None:
+        session = self._context.session
+        try:
+            after = with_described_part(
+                session.survey, session.label, PartKind(self.kind_box.currentData()), self.description_edit.text()
+            )
+        except InputFault as fault:
+            self._say(str(fault))
+            return
+        self._say("")
+        self.description_edit.clear()
+        self._context.edit(after, tr("Describe an installed part"))
+
+    def _change_age(self) -> None:
+        chosen, session = self._chosen(), self._context.session
+        if chosen is None:
+            return
+        try:
+            after = with_age(session.survey, session.label, chosen, self.age_edit.text())
+        except InputFault as fault:
+            self._say(str(fault))
+            return
+        self._say("")
+        self.age_edit.clear()
+        self._context.edit(after, tr("Age of an installed part"))
 
     def _take_planned(self) -> None:
         plan = self._context.plan_to_show

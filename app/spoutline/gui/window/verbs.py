@@ -51,6 +51,7 @@ class Verbs:
             ActionId.GRID: workplace.show_grid,
             ActionId.QUOTATIONS: workplace.show_quotations,
             ActionId.CONVERSION: workplace.show_conversion,
+            ActionId.PROGRAMME: self.open_programme,
             ActionId.IMPORT_TABLE: self.import_table,
             ActionId.REPEAT_DISPENSER: self.repeat_dispenser,
             ActionId.MIRROR_DISPENSER: self.mirror_dispenser,
@@ -231,6 +232,12 @@ class Verbs:
             self._workplace.context.edit(dialog.after, tr("Read positions from {0}").format(path.name))
 
     # rules, units, help
+
+    def open_programme(self) -> None:
+        """Show the programme of several sites."""
+        from spoutline.gui.dialogs.programme import ProgrammeDialog
+
+        ProgrammeDialog(self._session.workbench, self._window.jobs, self._window).exec()
 
     def open_local_rules(self) -> None:
         """Show the jurisdictions; plans are made anew where one was changed."""

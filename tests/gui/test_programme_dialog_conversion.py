@@ -1,0 +1,74 @@
+"""The dialog of a programme: a run over a folder, bad terms, stopping, and the programme kept in the book."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+from random import Random
+
+import pytest
+from pytestqt.qtbot import QtBot
+
+from bench.generated_sites_conversion import generated_site
+from spoutline.bootstrap import Workbench
+from spoutline.gui.dialogs.programme import ProgrammeDialog
+from spoutline.gui.jobs import Jobs
+
+
+@pytest.fixture
+def folder(tmp_path: Path) -> Path:
+    draw = Random(3)
+    for number in (1, 2):
+        text = generated_site(number, draw).model_dump_json()
+        (tmp_path / f"site_{number}.json").write_text(text, encoding="utf-8")
+    (tmp_path / "torn.json").write_text("{", encoding="utf-8")
+    return tmp_path
+
+
+@pytest.fixture
+def dialog(qtbot: QtBot, bench: Workbench) -> Iterator[ProgrammeDialog]:
+    jobs = Jobs()
+    shown = ProgrammeDialog(bench, jobs, processes=1)
+    qtbot.addWidget(shown)
+    shown.show()
+    yield shown
+    jobs.close()
+
+
+def test_a_run_shows_its_sites_and_is_there_at_the_next_opening(
+    qtbot: QtBot, bench: Workbench, dialog: ProgrammeDialog, folder: Path
+) -> None:
+    dialog.folder_edit.setText(str(folder))
+    dialog.run_button.click()
+    assert not dialog.run_button.isEnabled()
+    qtbot.waitUntil(dialog.run_button.isEnabled, timeout=60_000)
+    programme = dialog.programme
+    assert programme is not None
+    assert len(programme.ranked) + len(programme.others) == 3
+    assert dialog.model.rowCount() >= 2  # a year, or what is in none, and what is not ready
+    again = ProgrammeDialog(bench, Jobs(dialog))
+    qtbot.addWidget(again)
+    assert again.programme == programme
+
+
+@pytest.mark.parametrize("typed", ["-4", "much", "0"])
+def test_an_amount_that_cannot_be_is_told(typed: str, dialog: ProgrammeDialog, folder: Path) -> None:
+    dialog.folder_edit.setText(str(folder))
+    dialog.budget_edit.setText(typed)
+    dialog.run_button.click()
+    assert "money of one year" in dialog.fault_label.text()
+    assert dialog.run_button.isEnabled()
+
+
+def test_a_folder_without_surveys_is_told(qtbot: QtBot, dialog: ProgrammeDialog, tmp_path: Path) -> None:
+    dialog.folder_edit.setText(str(tmp_path / "nowhere"))
+    dialog.run_button.click()
+    qtbot.waitUntil(lambda: "folder" in dialog.fault_label.text(), timeout=20_000)
+
+
+def test_a_stopped_run_lets_another_begin(dialog: ProgrammeDialog, folder: Path) -> None:
+    dialog.folder_edit.setText(str(folder))
+    dialog.run_button.click()
+    dialog.stop_button.click()
+    assert dialog.run_button.isEnabled()
+    assert "Stopped" in dialog.state_label.text()
