@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from spoutline.book.book import Book
     from spoutline.book.programmes import Programmes
     from spoutline.book.quotations import QuotationBook
+    from spoutline.book.record_book import RecordBook
     from spoutline.book.records import SettingName, StoredSurvey, SurveyEntry
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.converting import ConvertingDesk
@@ -345,7 +346,14 @@ class Workbench:
 
         with self._opening:
             if self._packing is None:
-                self._packing = PackingDesk(Sources(self.plan_site))
+                self._packing = PackingDesk(
+                    Sources(
+                        plan_site=self.plan_site,
+                        tables=self._checked_tables,
+                        catalogue=self._opened_catalogue,
+                        records=self._position_records,
+                    )
+                )
             return self._packing
 
     # conversions
@@ -403,6 +411,9 @@ class Workbench:
 
                 self._book = open_book(self._database_url())
             return self._book
+
+    def _position_records(self) -> RecordBook:
+        return self._opened_book().position_records
 
     def _quotations(self) -> QuotationBook:
         return self._opened_book().quotations()

@@ -3,19 +3,32 @@
 from __future__ import annotations
 
 import threading
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Protocol
 
+from spoutline.model.faults import InputFault, InputProblem
+
 if TYPE_CHECKING:
     from datetime import date
 
+    from spoutline.book.record_book import RecordBook
+    from spoutline.catalogue.store import CatalogueStore
     from spoutline.documents.pack.content import PackWords
+    from spoutline.model.inspection import DueItem
+    from spoutline.model.limit import RuleTables
     from spoutline.model.pack import PackJob, PackLanguage
-    from spoutline.model.plan import SitePlan
+    from spoutline.model.plan import PositionPlan, SitePlan
+    from spoutline.model.record import CommissioningRecord, JudgedRecord, PhotoNote
+    from spoutline.model.stock import Stock, SwapOption
     from spoutline.model.survey import Survey
     from spoutline.planning.protocols import Progress
     from spoutline.units.display import Display
+
+
+_LARGEST_FILE = 20_000_000  # bytes
+_PICTURE_STARTS = (b"\x89PNG\r\n\x1a\n", b"\xff\xd8\xff")
 
 
 class PlanSite(Protocol):
@@ -31,6 +44,9 @@ class Sources:
     """How the stores are reached; each opens when first asked for."""
 
     plan_site: PlanSite
+    tables: Callable[[Survey], RuleTables]
+    catalogue: Callable[[], CatalogueStore]
+    records: Callable[[], RecordBook]
 
 
 class PackingDesk:
@@ -76,6 +92,170 @@ class PackingDesk:
         from spoutline.documents.pack.papers import caution_pdf
 
         return caution_pdf(site_plan, self.words(language, display), dated=dated)
+
+    # records
+
+    def records(self) -> RecordBook:
+        """Return the records kept in the book."""
+        return self._sources.records()
+
+    def form(self, site_plan: SitePlan, language: PackLanguage, display: Display, dated: date | None = None) -> bytes:
+        """Return the fillable commissioning form as PDF; raise ``InputFault`` where no position has a set."""
+        from spoutline.documents.pack.papers import form_pdf
+
+        return form_pdf(site_plan, self.words(language, display), dated=dated)
+
+    def read_form(self, path: Path) -> tuple[CommissioningRecord, ...]:
+        """Return the records of a filled form; raise ``InputFault`` naming every field that cannot be used."""
+        from spoutline.documents.pack.form_reading import records_from_form
+
+        return records_from_form(_content_of(path, "form"), str(path))
+
+    def read_photo(self, path: Path) -> tuple[PhotoNote, bytes]:
+        """Return a photo (PNG or JPEG) with the note that a record keeps of it; raise ``InputFault``."""
+        import hashlib
+
+        from spoutline.model.record import PhotoNote
+
+        content = _content_of(path, "photo")
+        if not content.startswith(_PICTURE_STARTS):
+            wanted = "a PNG or JPEG picture is needed"
+            raise InputFault((InputProblem(str(path), "photo", "the content", wanted),))
+        return PhotoNote(name=path.name[:200], sha256=hashlib.sha256(content).hexdigest()), content
+
+    def judge(self, record: CommissioningRecord, site_plan: SitePlan) -> JudgedRecord:
+        """Return a record held against the plan it was made from.
+
+        Raises
+        ------
+        InputFault
+            The record is of another site, position or revision than the plan.
+        """
+        from spoutline import assets
+        from spoutline.rules.records import judged_record, record_items
+        from spoutline.ruletables.inspection_items import load_reading_bands
+
+        plan = plan_of(record, site_plan)
+        return judged_record(record, record_items(plan), load_reading_bands(assets.resources_folder()))
+
+    def record_sheet(
+        self,
+        judged: JudgedRecord,
+        site_plan: SitePlan,
+        photos: Mapping[str, bytes],
+        language: PackLanguage,
+        display: Display,
+    ) -> bytes:
+        """Return the record of a position as PDF with its photos."""
+        from spoutline.documents.pack.papers import record_pdf
+
+        return record_pdf(site_plan, self.words(language, display), judged, photos)
+
+    def as_built(self, site_plan: SitePlan, records: Sequence[CommissioningRecord]) -> SitePlan:
+        """Return the plan with the parts that the records say were fitted, each changed set judged anew."""
+        from spoutline.planning.desk import Desk
+        from spoutline.planning.pack.as_built import as_built_plan
+
+        desk = Desk(self._sources.tables(site_plan.survey), self._sources.catalogue())
+        return as_built_plan(site_plan, {record.position: record for record in records}, desk)
+
+    # inspections
+
+    def due(self, site_plan: SitePlan, in_service: date) -> tuple[DueItem, ...]:
+        """Return what is to be inspected at each position and when next; the book says when it was last done."""
+        from spoutline import assets
+        from spoutline.documents.job_conditions import job_conditions
+        from spoutline.planning.pack.inspection import due_items, items_for, last_done
+        from spoutline.ruletables.inspection_items import load_inspection_items
+
+        items = load_inspection_items(assets.resources_folder())
+        entries = self.records().inspections(site_plan.survey.site.name)
+        found: list[DueItem] = []
+        for plan in site_plan.positions:
+            label = plan.position.label
+            conditions = job_conditions(replace(site_plan, positions=(plan,)))
+            found.extend(
+                due_items(label, items_for(conditions, items), in_service=in_service, done=last_done(entries, label))
+            )
+        return tuple(found)
+
+    def inspection_plan(
+        self,
+        site_plan: SitePlan,
+        due: Sequence[DueItem],
+        language: PackLanguage,
+        display: Display,
+        dated: date | None = None,
+    ) -> bytes:
+        """Return the inspection plan with the site's wear log as PDF."""
+        from spoutline.documents.pack.papers import inspection_pdf
+
+        wear = self.records().wear(site_plan.survey.site.name)
+        return inspection_pdf(site_plan, self.words(language, display), due, wear, dated=dated)
+
+    def inspection_calendar(
+        self, site_plan: SitePlan, due: Sequence[DueItem], language: PackLanguage, display: Display
+    ) -> bytes:
+        """Return the inspections as a calendar file of recurring days."""
+        from spoutline.documents.pack.inspection_calendar import inspection_calendar
+
+        return inspection_calendar(due, site_plan.survey.site, self.words(language, display).story)
+
+    # swaps
+
+    def read_stock(self, path: Path) -> Stock:
+        """Return the stock list in a CSV file; raise ``InputFault`` with every fault and its line."""
+        from spoutline.book.stock_text import read_stock
+
+        return read_stock(path)
+
+    def stock_from_csv(self, text: str, place: str) -> Stock:
+        """Return the stock list in a CSV text; raise ``InputFault`` with every fault and its line."""
+        from spoutline.book.stock_text import stock_from_csv
+
+        return stock_from_csv(text, place)
+
+    def swap_options(self, survey: Survey, plan: PositionPlan, missing: str, stock: Stock) -> tuple[SwapOption, ...]:
+        """Return what of the stock would do in place of a missing part, each re-checked; raise ``InputFault``."""
+        from spoutline.planning.desk import Desk
+        from spoutline.planning.pack.swap import swap_options
+
+        return swap_options(plan, missing, stock, Desk(self._sources.tables(survey), self._sources.catalogue()))
+
+
+def plan_of(record: CommissioningRecord, site_plan: SitePlan) -> PositionPlan:
+    """Return the plan of the position that a record is of.
+
+    Raises
+    ------
+    InputFault
+        The record is of another site or position, or was made from another revision of the survey.
+    """
+    site, revision = site_plan.survey.site.name, site_plan.provenance.survey_fingerprint
+    labels = [plan.position.label for plan in site_plan.positions]
+    problems = []
+    if record.site != site:
+        problems.append(InputProblem("", "site", repr(record.site), f"the survey is of {site}"))
+    if record.position not in labels:
+        problems.append(InputProblem("", "position", repr(record.position), f"the survey has {', '.join(labels)}"))
+    if record.plan_revision != revision:
+        wanted = f"give the survey that the form was printed from; this one makes the plan {revision}"
+        problems.append(InputProblem("", "plan revision", record.plan_revision, wanted))
+    if problems:
+        raise InputFault(tuple(problems))
+    return next(plan for plan in site_plan.positions if plan.position.label == record.position)
+
+
+def _content_of(path: Path, field: str) -> bytes:
+    try:
+        content = path.read_bytes()
+    except OSError as fault:
+        wanted = f"a readable file is needed ({fault.strerror or fault})"
+        raise InputFault((InputProblem(str(path), field, "this path", wanted),)) from fault
+    if len(content) > _LARGEST_FILE:
+        wanted = f"a file of at most {_LARGEST_FILE // 1_000_000} MB is needed"
+        raise InputFault((InputProblem(str(path), field, f"{len(content)} bytes", wanted),))
+    return content
 
 
 def only_positions(site_plan: SitePlan, labels: tuple[str, ...]) -> SitePlan:

@@ -21,8 +21,10 @@ from spoutline.cli.profile import PROFILE
 from spoutline.cli.programme import PROGRAMME
 from spoutline.cli.quotation import QUOTATION
 from spoutline.cli.quote import QUOTE
+from spoutline.cli.record import RECORD
 from spoutline.cli.schema import SCHEMA
 from spoutline.cli.site import SITE
+from spoutline.cli.swap import SWAP
 from spoutline.cli.table_import import IMPORT
 from spoutline.cli.whynot import WHYNOT
 from spoutline.model.faults import InputFault, StoreFault
@@ -32,6 +34,8 @@ COMMANDS: tuple[Command, ...] = (
     BILL,
     SITE,
     PACK,
+    RECORD,
+    SWAP,
     QUOTE,
     QUOTATION,
     CONVERT,

@@ -19,11 +19,19 @@ from spoutline.model.pack import PackJob, PackLanguage
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
 
+_PAPERS = ("pdf", "cautions", "form", "inspection", "ics")
+
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
     add_survey(parser)
     parser.add_argument("--pdf", metavar="F", type=Path, help="write the pack here: loading list, position sheets")
     parser.add_argument("--cautions", metavar="F", type=Path, help="write the caution sheet by itself (PDF) here")
+    parser.add_argument("--form", metavar="F", type=Path, help="write the commissioning form (fillable PDF) here")
+    parser.add_argument("--inspection", metavar="F", type=Path, help="write the inspection plan (PDF) here")
+    parser.add_argument("--ics", metavar="F", type=Path, help="write the inspections as a calendar (iCalendar) here")
+    parser.add_argument(
+        "--in-service", metavar="YYYY-MM-DD", help="day of handing over, from which inspections are counted"
+    )
     parser.add_argument(
         "--language",
         choices=tuple(PackLanguage),
@@ -40,25 +48,29 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     from spoutline.packing import only_positions
 
-    outputs = {
-        option: path
-        for option, path in (("--pdf", arguments.pdf), ("--cautions", arguments.cautions))
-        if path is not None
-    }
+    outputs = {f"--{name}": path for name in _PAPERS if (path := getattr(arguments, name)) is not None}
     if not outputs:
-        raise InputFault((InputProblem("", "--pdf", "nothing", "name at least one file: --pdf or --cautions"),))
+        wanted = f"name at least one file: {', '.join(f'--{name}' for name in _PAPERS)}"
+        raise InputFault((InputProblem("", "--pdf", "nothing", wanted),))
     check_outputs(outputs, arguments.survey)
-    dated = day(arguments.dated, "--dated")
+    dated, in_service = day(arguments.dated, "--dated"), day(arguments.in_service, "--in-service")
+    if in_service is None and (arguments.inspection or arguments.ics):
+        wanted = "write the day of handing over as YYYY-MM-DD: inspections are counted from it"
+        raise InputFault((InputProblem("", "--in-service", "nothing", wanted),))
     desk, display = workbench.packing(), display_of(arguments)
     job = desk.read_job(arguments.job) if arguments.job else PackJob()
     survey = read_survey(workbench, arguments.survey)
     site_plan = only_positions(workbench.plan_site(survey, TerminalProgress()), tuple(arguments.position))
     language = PackLanguage(arguments.language)
-    contents = {
+    due = desk.due(site_plan, in_service) if in_service is not None else ()
+    makers = {
         "--pdf": lambda: desk.pack(site_plan, language, display, job, dated),
         "--cautions": lambda: desk.caution_sheet(site_plan, language, display, dated),
+        "--form": lambda: desk.form(site_plan, language, display, dated),
+        "--inspection": lambda: desk.inspection_plan(site_plan, due, language, display, dated),
+        "--ics": lambda: desk.inspection_calendar(site_plan, due, language, display),
     }
-    write_whole({path: contents[option]() for option, path in outputs.items()})
+    write_whole({path: makers[option]() for option, path in outputs.items()})
     outcome = outcome_of(site_plan)
     if outcome is ExitCode.DOES_NOT_FIT:
         open_positions = ", ".join(plan.position.label for plan in site_plan.positions if not plan.keeps_every_must)
@@ -77,4 +89,4 @@ def day(text: str | None, option: str) -> date | None:
         raise InputFault((InputProblem("", option, repr(text), wanted),)) from fault
 
 
-PACK = Command("pack", "write the installer's pack of a survey as PDF", _arguments, _run)
+PACK = Command("pack", "write the installer's pack, form and inspection plan of a survey", _arguments, _run)

@@ -108,10 +108,10 @@ class _Document(BaseModel):
 
 
 class PartChange(_Document):
-    """A part that was fitted in place of the planned one."""
+    """What was fitted in place of a planned part: another part, several where an adaptor came along, or none."""
 
     planned: Name = Field(description="Part number of the plan.")
-    fitted: Name = Field(description="Part number that was fitted.")
+    fitted: tuple[Name, ...] = Field(max_length=6, description="Part numbers fitted, dispenser first; empty: left out.")
     reason: ChangeReason = Field(description="Why.")
     note: Words = ""
 
@@ -157,7 +157,7 @@ class CommissioningRecord(_Document):
     def as_built(self) -> tuple[str, ...]:
         """Part numbers as fitted, dispenser first."""
         fitted = {change.planned: change.fitted for change in self.changes}
-        return tuple(fitted.get(number, number) for number in self.parts)
+        return tuple(number for planned in self.parts for number in fitted.get(planned, (planned,)))
 
     def entry(self, item: RecordItemId) -> RecordEntry | None:
         """Return what was entered for ``item``; None where nothing was."""

@@ -225,12 +225,12 @@ class TextBox:
 
 @dataclass(frozen=True, slots=True)
 class ChoiceBox:
-    """A field of a form with one of ``options``, pairs of stored value and shown word."""
+    """A field of a form with one of ``options``, pairs of stored value and shown word; ``value`` is chosen at first."""
 
     name: str
     tip: str
     options: tuple[tuple[str, str], ...]
-    value: str = ""
+    value: str
 
 
 @dataclass(frozen=True, slots=True)

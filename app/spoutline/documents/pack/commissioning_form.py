@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
+from enum import StrEnum
 
 from spoutline.documents.content.blocks import (
     Block,
@@ -18,7 +19,15 @@ from spoutline.documents.content.blocks import (
     ScanCode,
     TextBox,
 )
-from spoutline.documents.pack.form_fields import FormField, ItemField, PartField, field_name, item_field, part_field
+from spoutline.documents.pack.form_fields import (
+    NOT_CHOSEN,
+    FormField,
+    ItemField,
+    PartField,
+    field_name,
+    item_field,
+    part_field,
+)
 from spoutline.documents.pack.setting_words import liquid_text, tag_of
 from spoutline.explain.pack_words import PackWord as Word
 from spoutline.explain.story import Story
@@ -99,8 +108,8 @@ def _item_row(number: int, item: RecordItem, story: Story) -> tuple[str | TextBo
     reading: str | TextBox = ""
     result: str | ChoiceBox = ""
     if item.dimension is None:
-        options = tuple((one.value, story.word(one)) for one in ItemResult)
-        result = ChoiceBox(item_field(number, item.id, ItemField.RESULT), title, options)
+        options = _choices(ItemResult, story)
+        result = ChoiceBox(item_field(number, item.id, ItemField.RESULT), title, options, NOT_CHOSEN)
     else:
         unit = story.display.unit(item.dimension)
         reading = TextBox(item_field(number, item.id, ItemField.READING), f"{title}, {unit}")
@@ -117,7 +126,7 @@ def _parts_table(number: int, hanging_set: HangingSet, story: Story) -> FormTabl
         Column(story.word(Word.FITTED), 1.6),
         Column(story.word(Word.REASON), 2.4),
     )
-    reasons = tuple((reason.value, story.word(reason)) for reason in SWAP_REASONS)
+    reasons = _choices(SWAP_REASONS, story)
     rows = tuple(
         (
             str(place),
@@ -132,11 +141,16 @@ def _parts_table(number: int, hanging_set: HangingSet, story: Story) -> FormTabl
                 part_field(number, place, PartField.REASON),
                 f"{story.word(link.slot)}: {story.word(Word.REASON)}",
                 reasons,
+                NOT_CHOSEN,
             ),
         )
         for place, link in enumerate(hanging_set.links, start=1)
     )
     return FormTable(columns, rows)
+
+
+def _choices(members: Iterable[StrEnum], story: Story) -> tuple[tuple[str, str], ...]:
+    return ((NOT_CHOSEN, " "), *((member.value, story.word(member)) for member in members))
 
 
 def _people_table(number: int, story: Story) -> FormTable:

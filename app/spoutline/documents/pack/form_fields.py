@@ -6,6 +6,8 @@ from enum import StrEnum
 
 from spoutline.model.record import RecordItemId
 
+NOT_CHOSEN = "-"  # stored value of a choice that was not made: readers of PDF need one
+
 
 class FormField(StrEnum):
     """Fields that stand once for each position."""

@@ -9,7 +9,15 @@ from datetime import date
 from io import BytesIO
 from typing import Final
 
-from spoutline.documents.pack.form_fields import FormField, ItemField, PartField, field_name, item_field, part_field
+from spoutline.documents.pack.form_fields import (
+    NOT_CHOSEN,
+    FormField,
+    ItemField,
+    PartField,
+    field_name,
+    item_field,
+    part_field,
+)
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.pack import PackLanguage
 from spoutline.model.position_tag import PositionTag, tag_from_text
@@ -31,6 +39,10 @@ _COMMA_LANGUAGES: Final = frozenset({PackLanguage.GERMAN, PackLanguage.FRENCH})
 _GROUPED: Final = re.compile(r"\d\.\d{3}(?!\d)")
 _LONGEST_LINE: Final = 200
 _LONGEST_NUMBER: Final = 60
+_MOST_NUMBERS: Final = 6
+_BETWEEN_NUMBERS: Final = re.compile(r"[\s,;+]+")
+_LEFT_OUT: Final = "-"
+_UNMADE: Final = ("", NOT_CHOSEN)
 _LONGEST_TEXT: Final = 4000
 
 
@@ -180,7 +192,7 @@ class _PositionReader:
     def _result(self, item: RecordItemId) -> ItemResult | None:
         name = item_field(self._number, item, ItemField.RESULT)
         text = self._values.get(name, "")
-        if not text:
+        if text in _UNMADE:
             return None
         known = [result.value for result in ItemResult]
         if text not in known:
@@ -190,16 +202,23 @@ class _PositionReader:
 
     def _change(self, place: int, planned: str) -> PartChange | None:
         name = part_field(self._number, place, PartField.FITTED)
-        fitted = self._line(name, self._values.get(name, ""), _LONGEST_NUMBER)
+        written = self._line(name, self._values.get(name, ""), _LONGEST_LINE)
+        fitted = tuple(number for number in _BETWEEN_NUMBERS.split(written) if number)
         reason_name = part_field(self._number, place, PartField.REASON)
         reason = self._values.get(reason_name, "")
-        if fitted in ("", planned):
+        if fitted in ((), (planned,)):
+            return None
+        if any(len(number) > _LONGEST_NUMBER for number in fitted) or len(fitted) > _MOST_NUMBERS:
+            self._report(
+                name, written, f"write at most {_MOST_NUMBERS} part numbers, or {_LEFT_OUT} where none is fitted"
+            )
             return None
         known = [one.value for one in ChangeReason]
         if reason not in known:
-            self._report(reason_name, reason, f"say why {fitted} was fitted: one of {', '.join(known)}")
+            self._report(reason_name, reason, f"say why {written} was fitted: one of {', '.join(known)}")
             return None
-        return PartChange(planned=planned, fitted=fitted, reason=ChangeReason(reason))
+        numbers = () if fitted == (_LEFT_OUT,) else fitted
+        return PartChange(planned=planned, fitted=numbers, reason=ChangeReason(reason))
 
     def _day(self) -> date | None:
         text = self._get(FormField.DONE_ON)

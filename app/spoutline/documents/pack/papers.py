@@ -2,13 +2,19 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from datetime import date
 from typing import TYPE_CHECKING
 
+from spoutline.model.faults import InputFault, InputProblem
+
 if TYPE_CHECKING:
     from spoutline.documents.pack.content import PackWords
+    from spoutline.model.inspection import DueItem
     from spoutline.model.pack import PackJob
     from spoutline.model.plan import SitePlan
+    from spoutline.model.record import JudgedRecord, WearEntry
 
 
 def pack_pdf(site_plan: SitePlan, words: PackWords, job: PackJob, *, dated: date | None = None) -> bytes:
@@ -42,3 +48,62 @@ def caution_pdf(site_plan: SitePlan, words: PackWords, *, dated: date | None = N
     from spoutline.documents.pdf.render import pdf_bytes
 
     return pdf_bytes(caution_content(site_plan, words, dated=dated))
+
+
+def form_pdf(site_plan: SitePlan, words: PackWords, *, dated: date | None = None) -> bytes:
+    """Return the fillable commissioning form of every position that has a set.
+
+    Raises
+    ------
+    InputFault
+        No position has a set, so there is nothing to put into service.
+    StoreFault
+        A font that comes with the program is missing.
+    """
+    from spoutline.documents.pack.commissioning_form import form_blocks
+    from spoutline.documents.pack.content import paper
+    from spoutline.documents.pdf.render import pdf_bytes
+    from spoutline.explain.pack_words import PackWord
+
+    story = words.story
+    blocks = list(form_blocks(site_plan, story))
+    if not blocks:
+        wanted = "a position with a set is needed: a form without one would record nothing"
+        raise InputFault((InputProblem("", "positions", "none with a set", wanted),))
+    title, subject = story.word(PackWord.FORM), story.word(PackWord.FORM_SUBJECT)
+    return pdf_bytes(paper(title, subject, site_plan, story, blocks, dated=dated))
+
+
+def record_pdf(site_plan: SitePlan, words: PackWords, judged: JudgedRecord, photos: Mapping[str, bytes]) -> bytes:
+    """Return the record of a position as PDF, with its photos; its foot names the SHA-256 of what was recorded."""
+    from spoutline.documents.pack.content import paper
+    from spoutline.documents.pack.record_sheet import record_blocks, record_digest
+    from spoutline.documents.pdf.render import pdf_bytes
+    from spoutline.explain.pack_words import PackWord
+
+    story = words.story
+    blocks = list(record_blocks(judged, photos, story))
+    title, subject = story.word(PackWord.RECORD), story.word(PackWord.RECORD_SUBJECT)
+    document = paper(title, subject, site_plan, story, blocks, dated=judged.record.done_on)
+    foot = f"{document.running_foot} · SHA-256 {record_digest(judged.record)[:24]}"
+    return pdf_bytes(replace(document, running_foot=foot))
+
+
+def inspection_pdf(
+    site_plan: SitePlan,
+    words: PackWords,
+    due: Sequence[DueItem],
+    wear: Sequence[WearEntry],
+    *,
+    dated: date | None = None,
+) -> bytes:
+    """Return the inspection plan with the wear log as PDF; see ``pack_pdf``."""
+    from spoutline.documents.pack.content import paper
+    from spoutline.documents.pack.inspection_sheet import inspection_blocks
+    from spoutline.documents.pdf.render import pdf_bytes
+    from spoutline.explain.pack_words import PackWord
+
+    story = words.story
+    blocks = list(inspection_blocks(due, wear, story))
+    title, subject = story.word(PackWord.INSPECTION), story.word(PackWord.INSPECTION_LEAD)
+    return pdf_bytes(paper(title, subject, site_plan, story, blocks, dated=dated))

@@ -128,9 +128,10 @@ def _parts_blocks(record: CommissioningRecord, story: Story) -> Iterator[Block]:
         Column(story.word(Word.REASON), 2.5),
     )
     rows = []
-    for number, (planned, fitted) in enumerate(zip(record.parts, record.as_built, strict=True), start=1):
+    for number, planned in enumerate(record.parts, start=1):
         change = changes.get(planned)
-        reason = "" if change is None else "; ".join(t for t in (story.word(change.reason), change.note) if t)
+        reason = "" if change is None else "; ".join(text for text in (story.word(change.reason), change.note) if text)
+        fitted = planned if change is None else ", ".join(change.fitted) or story.phrases.text["nothing"]
         rows.append(Row((str(number), planned, fitted, reason)))
     if rows:
         yield Table(columns, tuple(rows))

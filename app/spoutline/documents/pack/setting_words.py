@@ -9,6 +9,12 @@ from spoutline.model.plan import PositionPlan, SitePlan
 from spoutline.model.position_tag import PositionTag
 from spoutline.model.survey import Position
 
+# how tables that have no language of their own write a status inside a source
+_WRITTEN_AS = {
+    LimitStatus.COMMON_PRACTICE: "common practice, no source",
+    LimitStatus.JUDGEMENT: "engineering judgement",
+}
+
 
 def liquid_text(position: Position, story: Story) -> str:
     """Return the liquid of a position with its blend."""
@@ -29,4 +35,6 @@ def sourced(source: str, status: LimitStatus, story: Story) -> str:
     if status is LimitStatus.VERIFIED:
         return source
     word = story.word(status)
+    for known in (LimitStatus.COMMON_PRACTICE, LimitStatus.JUDGEMENT):
+        source = source.replace(_WRITTEN_AS[known], story.word(known))
     return source if word in source else f"{source} [{word}]"

@@ -59,12 +59,12 @@ class ChoiceField(Flowable):  # type: ignore[misc]
 
     def draw(self) -> None:
         """Put the field on the page."""
-        options = [("", " "), *((value, _in_field(word)) for value, word in self._box.options)]
+        options = [(_in_field(word), value) for value, word in self._box.options]
         self.canv.acroForm.choice(
             name=self._box.name,
             tooltip=printable(self._box.tip),
-            value=self._box.value or "",
-            options=[(word, value) for value, word in options],
+            value=self._box.value,
+            options=options,
             width=self.width,
             height=self.height,
             fontName="Helvetica",

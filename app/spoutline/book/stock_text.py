@@ -1,0 +1,67 @@
+"""A stock list as CSV text: part number and quantity, every fault with its line."""
+
+from __future__ import annotations
+
+import csv
+import io
+from pathlib import Path
+
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.stock import Stock, StockLine
+
+_NUMBER, _QUANTITY = "part_number", "quantity"
+_MOST = 100_000
+
+
+def read_stock(path: Path) -> Stock:
+    """Return the stock list in the UTF-8 file ``path``; raise ``InputFault`` naming what is wrong."""
+    try:
+        text = path.read_text(encoding="utf-8-sig")
+    except (OSError, UnicodeDecodeError) as fault:
+        wanted = f"a readable UTF-8 stock list is needed ({fault})"
+        raise InputFault((InputProblem(str(path), "file", "this path", wanted),)) from fault
+    return stock_from_csv(text, str(path))
+
+
+def stock_from_csv(text: str, place: str) -> Stock:
+    """Return the stock list in CSV text with the columns part_number and quantity, parted by commas or semicolons.
+
+    Raises
+    ------
+    InputFault
+        A column is missing, a quantity is no whole number, or a number stands twice: all of them are named.
+    """
+    first, _, _ = text.partition("\n")
+    reader = csv.DictReader(io.StringIO(text), delimiter=";" if ";" in first and "," not in first else ",")
+    heads = [name.strip().lower() for name in reader.fieldnames or ()]
+    if _NUMBER not in heads or _QUANTITY not in heads:
+        wanted = f"the first line must name the columns {_NUMBER} and {_QUANTITY}"
+        raise InputFault((InputProblem(place, "columns", ", ".join(heads) or "nothing", wanted),))
+    reader.fieldnames = heads
+    problems: list[InputProblem] = []
+    lines: dict[str, StockLine] = {}
+    for row in reader:
+        line = _line(row, f"{place}, line {reader.line_num}", problems)
+        if line is None:
+            continue
+        if line.number in lines:
+            wanted = "each part number stands once"
+            problems.append(InputProblem(f"{place}, line {reader.line_num}", _NUMBER, repr(line.number), wanted))
+        lines[line.number] = line
+    if problems:
+        raise InputFault(tuple(problems))
+    return Stock(lines=tuple(lines.values()))
+
+
+def _line(row: dict[str, str | None], place: str, problems: list[InputProblem]) -> StockLine | None:
+    """Return a line of the list; None for an empty line and for a faulty one."""
+    number, quantity = (row.get(_NUMBER) or "").strip(), (row.get(_QUANTITY) or "").strip()
+    if not number and not quantity:
+        return None
+    if not number:
+        problems.append(InputProblem(place, _NUMBER, "nothing", "write the part number"))
+        return None
+    if not quantity.isdecimal() or int(quantity) > _MOST:
+        problems.append(InputProblem(place, _QUANTITY, repr(quantity), f"a whole number from 0 to {_MOST} is needed"))
+        return None
+    return StockLine(number=number, quantity=int(quantity))

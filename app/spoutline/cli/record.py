@@ -1,0 +1,202 @@
+"""`record`: read filled commissioning forms, keep wear and inspections, list what the book holds."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Iterator, Mapping, Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from spoutline.cli.command import Command, display_of, shared_options
+from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.files import check_outputs, read_survey, write_standard_output, write_whole
+from spoutline.cli.pack import day
+from spoutline.cli.progress import TerminalProgress
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.inspection import InspectionItemId
+from spoutline.model.pack import PackLanguage
+from spoutline.model.record import (
+    WEAR_REASONS,
+    ChangeReason,
+    InspectionEntry,
+    ItemResult,
+    JudgedRecord,
+    WearEntry,
+)
+
+if TYPE_CHECKING:
+    from datetime import date
+
+    from spoutline.bootstrap import Workbench
+    from spoutline.explain.story import Story
+    from spoutline.packing import PackingDesk
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    actions = parser.add_subparsers(dest="action", required=True, metavar="ACTION")
+    _read_arguments(actions.add_parser("read", help="read a filled commissioning form", parents=[shared_options()]))
+    _wear_arguments(actions.add_parser("wear", help="note a replaced part in the wear log", parents=[shared_options()]))
+    _inspected_arguments(actions.add_parser("inspected", help="note an inspection as done", parents=[shared_options()]))
+    listing = actions.add_parser("list", help="list the records of a site", parents=[shared_options()])
+    listing.add_argument("site", metavar="SITE", help="name of the site")
+
+
+def _read_arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("form", metavar="FILLED.pdf", type=Path, help="the form as a PDF reader saved it")
+    parser.add_argument("--survey", metavar="SURVEY", required=True, help="the survey that the form was printed from")
+    parser.add_argument("--pdf", metavar="F", type=Path, help="write the record of the one position read here")
+    parser.add_argument("--bill", metavar="F", type=Path, help="write the bill as built (PDF) here")
+    parser.add_argument(
+        "--photo",
+        metavar="F",
+        type=Path,
+        action="append",
+        default=[],
+        help="photo of the one position; may be repeated",
+    )
+    parser.add_argument("--position", metavar="LABEL", help="take only this position of the form")
+    parser.add_argument(
+        "--language", choices=tuple(PackLanguage), default=PackLanguage.ENGLISH.value, help="language of the record"
+    )
+    parser.add_argument("--dry-run", action="store_true", help="check the form and keep nothing in the book")
+
+
+def _wear_arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("site", metavar="SITE", help="name of the site")
+    parser.add_argument("position", metavar="POSITION")
+    parser.add_argument("removed", metavar="PARTNUMBER", help="part taken off")
+    parser.add_argument("--fitted", metavar="PARTNUMBER", default="", help="part put on")
+    parser.add_argument("--reason", choices=[reason.value for reason in WEAR_REASONS], required=True)
+    parser.add_argument("--on", metavar="YYYY-MM-DD", required=True, help="day of the work")
+    parser.add_argument("--note", default="")
+    parser.add_argument("--by", default="", help="who did the work")
+
+
+def _inspected_arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("site", metavar="SITE", help="name of the site")
+    parser.add_argument("position", metavar="POSITION")
+    parser.add_argument("item", choices=[item.value for item in InspectionItemId], metavar="ITEM")
+    parser.add_argument("--on", metavar="YYYY-MM-DD", required=True, help="day of the inspection")
+    parser.add_argument("--result", choices=[result.value for result in ItemResult], default=ItemResult.PASSED.value)
+    parser.add_argument("--note", default="")
+    parser.add_argument("--by", default="", help="who looked")
+
+
+def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    desk = workbench.packing()
+    match arguments.action:
+        case "read":
+            return _read(workbench, desk, arguments)
+        case "wear":
+            desk.records().add_wear(
+                WearEntry(
+                    site=_name(arguments.site, "SITE"),
+                    position=_name(arguments.position, "POSITION"),
+                    done_on=_day(arguments.on),
+                    removed=_name(workbench.part(arguments.removed).number, "PARTNUMBER"),
+                    fitted=workbench.part(arguments.fitted).number if arguments.fitted else "",
+                    reason=ChangeReason(arguments.reason),
+                    note=arguments.note[:200],
+                    done_by=arguments.by[:200],
+                )
+            )
+        case "inspected":
+            desk.records().add_inspection(
+                InspectionEntry(
+                    site=_name(arguments.site, "SITE"),
+                    position=_name(arguments.position, "POSITION"),
+                    item=InspectionItemId(arguments.item),
+                    done_on=_day(arguments.on),
+                    result=ItemResult(arguments.result),
+                    note=arguments.note[:200],
+                    done_by=arguments.by[:200],
+                )
+            )
+        case _:
+            write_standard_output("".join(f"{line}\n" for line in _listed(desk, arguments.site)))
+    return ExitCode.FITS
+
+
+def _read(workbench: Workbench, desk: PackingDesk, arguments: argparse.Namespace) -> ExitCode:
+    outputs = {
+        option: path for option, path in (("--pdf", arguments.pdf), ("--bill", arguments.bill)) if path is not None
+    }
+    check_outputs(outputs, str(arguments.form))
+    records = desk.read_form(arguments.form)
+    if arguments.position is not None:
+        records = tuple(record for record in records if record.position == arguments.position)
+        if not records:
+            wanted = "the form holds no such position"
+            raise InputFault((InputProblem("", "--position", repr(arguments.position), wanted),))
+    if len(records) > 1 and (arguments.pdf or arguments.photo):
+        wanted = "the form holds several positions; name one with --position"
+        raise InputFault((InputProblem("", "--pdf", "several positions", wanted),))
+    pictures = [desk.read_photo(path) for path in arguments.photo]
+    photos = {note.sha256: content for note, content in pictures}
+    records = tuple(record.model_copy(update={"photos": tuple(note for note, _ in pictures)}) for record in records)
+    survey = read_survey(workbench, arguments.survey)
+    site_plan = workbench.plan_site(survey, TerminalProgress())
+    judged = tuple(desk.judge(record, site_plan) for record in records)
+    display, language = display_of(arguments), PackLanguage(arguments.language)
+    contents: dict[Path, bytes] = {}
+    if arguments.pdf:
+        contents[arguments.pdf] = desk.record_sheet(judged[0], site_plan, photos, language, display)
+    if arguments.bill:
+        contents[arguments.bill] = workbench.bill_pdf(desk.as_built(site_plan, records), display)
+    write_whole(contents)
+    if not arguments.dry_run:
+        _keep(desk, judged, photos)
+    story = desk.words(language, display).story
+    write_standard_output("".join(f"{line}\n" for one in judged for line in record_lines(one, story)))
+    return ExitCode.FITS if all(one.is_clear for one in judged) else ExitCode.DOES_NOT_FIT
+
+
+def _keep(desk: PackingDesk, judged: Sequence[JudgedRecord], photos: Mapping[str, bytes]) -> None:
+    """Keep every record in which something was entered."""
+    for one in judged:
+        if one.record.entries or one.record.changes:
+            desk.records().add_commissioning(one.record, photos)
+
+
+def record_lines(judged: JudgedRecord, story: Story) -> Iterator[str]:
+    """Return a record as lines of text: position, then each item with reading, limit and verdict."""
+    from spoutline.documents.pack.commissioning_form import limit_text
+    from spoutline.documents.pack.record_sheet import entered_text, verdict_text
+
+    record = judged.record
+    yield f"{record.site}, {record.position} ({record.plan_revision})"
+    for one in judged.entries:
+        if one.item.applies or one.entry is not None:
+            limit = limit_text(one.item, story)
+            shown = f"{entered_text(one, story)} ({limit})" if limit else entered_text(one, story)
+            yield f"  {verdict_text(one.verdict, story)}: {story.word(one.item.id)}: {shown}"
+    for change in record.changes:
+        yield f"  {change.planned} → {', '.join(change.fitted) or '–'}: {story.word(change.reason)}"
+
+
+def _listed(desk: PackingDesk, site: str) -> Iterator[str]:
+    records = desk.records()
+    for stored in records.commissioning(site):
+        record = stored.record
+        when = record.done_on or stored.recorded_at.date()
+        yield f"{when}  commissioning  {record.position}  {record.done_by}  {', '.join(record.as_built)}"
+    for entry in records.wear(site):
+        yield f"{entry.done_on}  wear  {entry.position}  {entry.removed} → {entry.fitted or '–'}  {entry.reason}"
+    for done in records.inspections(site):
+        yield f"{done.done_on}  inspection  {done.position}  {done.item}  {done.result}"
+
+
+def _name(text: str, field: str) -> str:
+    if not 1 <= len(text.strip()) <= 60:
+        raise InputFault((InputProblem("", field, repr(text), "a name of 1 to 60 characters is needed"),))
+    return text.strip()
+
+
+def _day(text: str) -> date:
+    found = day(text, "--on")
+    if found is None:
+        raise InputFault((InputProblem("", "--on", "nothing", "write a date of the calendar as YYYY-MM-DD"),))
+    return found
+
+
+RECORD = Command("record", "read filled forms; keep wear and inspections", _arguments, _run)

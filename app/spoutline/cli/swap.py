@@ -1,0 +1,63 @@
+"""`swap`: what else of a stock list would do in place of a part that is not on the van."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Iterator
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from spoutline.cli.command import Command, add_survey, display_of
+from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.model.finding import Severity, Verdict
+from spoutline.model.stock import SwapOption
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+    from spoutline.explain.story import Story
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    add_survey(parser)
+    parser.add_argument("position", metavar="POSITION", help="label of the position")
+    parser.add_argument("missing", metavar="PARTNUMBER", help="part of its set that is not at hand")
+    parser.add_argument(
+        "--stock", metavar="STOCK.csv", type=Path, required=True, help="stock list: columns part_number, quantity"
+    )
+
+
+def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    desk = workbench.packing()
+    stock = desk.read_stock(arguments.stock)
+    survey = read_survey(workbench, arguments.survey)
+    plan = workbench.plan_position(survey, arguments.position)
+    options = desk.swap_options(survey, plan, arguments.missing, stock)
+    story = workbench.story(display_of(arguments))
+    lines = [line for option in options for line in option_lines(option, survey.site.currency, story)]
+    if not lines:
+        lines = ["The stock list holds no other part of this kind."]
+    write_standard_output("".join(f"{line}\n" for line in lines))
+    return ExitCode.FITS if any(option.judged is not None for option in options) else ExitCode.DOES_NOT_FIT
+
+
+def option_lines(option: SwapOption, currency: str, story: Story) -> Iterator[str]:
+    """Return a swap option as lines of text: the part, what changes and what it costs, or the rules it breaks."""
+    head = f"{story.part(option.part)}, {option.quantity} at hand"
+    if option.judged is None:
+        yield f"✗ {head}: would not do."
+        for finding in option.findings:
+            if finding.verdict is Verdict.BROKEN and finding.severity is Severity.MUST:
+                text = story.finding(finding)
+                yield f"    {text.sentence} [{text.source}]"
+        return
+    price = story.money(option.judged.hanging_set.price_minor, currency)
+    out, put_in = ", ".join(option.taken_out), ", ".join(option.put_in)
+    yield f"✓ {head}: would do. Take out {out}; put in {put_in}. Set: {price}."
+    for check in option.judged.checks:
+        if not check.passes:
+            cells = story.check(check)
+            yield f"    {cells.title}: {cells.value}, {cells.limit} ({cells.outcome_word}, {cells.severity_word})"
+
+
+SWAP = Command("swap", "find what of a stock list would do in place of a missing part", _arguments, _run)
