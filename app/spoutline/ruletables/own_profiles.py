@@ -85,8 +85,11 @@ def remove_own_profile(folder: Path, profile_id: str) -> None:
     StoreFault
         The file cannot be deleted.
     """
-    if profile_id not in own_profile_ids(folder):
-        raise unknown_profile(profile_id, own_profile_ids(folder))
+    own = own_profile_ids(folder)
+    if profile_id not in own:
+        known = f"those are {', '.join(own)}" if own else "there is none yet"
+        wanted = f"no such rule profile of your own; only your own can be removed, and {known}"
+        raise InputFault((InputProblem("", "jurisdiction", repr(profile_id), wanted),))
     path = folder / f"{profile_id}{_SUFFIX}"
     try:
         path.unlink()

@@ -161,6 +161,14 @@ def test_a_saved_profile_is_listed_loaded_and_removed(tmp_path: Path) -> None:
         remove_own_profile(folder, "own_rules")
 
 
+def test_only_own_profiles_can_be_removed_and_the_message_names_them(tmp_path: Path) -> None:
+    with pytest.raises(InputFault, match="only your own can be removed, and there is none yet"):
+        remove_own_profile(tmp_path, "us_general")
+    save_own_profile(tmp_path, copy_profile(GENERAL, "my_county", "My county"))
+    with pytest.raises(InputFault, match="those are my_county"):
+        remove_own_profile(tmp_path, "us_general")
+
+
 def test_a_built_in_profile_is_never_saved(tmp_path: Path) -> None:
     with pytest.raises(InputFault, match="copy the profile"):
         save_own_profile(tmp_path, GENERAL)
