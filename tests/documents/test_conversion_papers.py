@@ -21,7 +21,7 @@ from spoutline.explain.conversion_phrases import conversion_phrases_from_toml
 from spoutline.explain.conversion_sentences import SENTENCES
 from spoutline.model.conversion import SiteConversion, Standing
 from spoutline.model.faults import InputFault
-from spoutline.model.survey import Survey
+from spoutline.model.survey import Survey, VapourStatus
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
 
@@ -74,6 +74,19 @@ def test_a_site_where_removal_is_not_allowed_says_so_before_anything_else(bench:
     assert "not allowed" in caution.hazard
     first = " ".join(reader_of(bench.converting().pdf(conversion, SI)).pages[0].extract_text().split())
     assert first.index("not allowed here") < first.index("Name")
+
+
+def test_bringing_recovery_in_where_it_must_go_is_warned_of(bench: Workbench) -> None:
+    # Arizona, area A: recovery at the nozzle was taken away by rule (A.A.C. R20-2-913)
+    survey = bench.demo_survey("conversion_balance")
+    kept = survey.positions[3].model_copy(update={"vapour_wanted": VapourStatus.BALANCE})
+    answers = survey.conversion.model_copy(update={"agency": "arizona"})
+    changed = survey.model_copy(update={"positions": (kept,), "conversion": answers})
+    conversion = bench.converting().convert(changed)
+    content = conversion_content(conversion, bench.converting().words(SI), bench.cautions())
+    warning = content.blocks[1]
+    assert isinstance(warning, CautionNote)
+    assert "brought in" in warning.hazard
 
 
 def test_every_position_has_a_sheet_of_its_own_and_the_caution_sheet_comes_last(bench: Workbench) -> None:

@@ -11,6 +11,7 @@ SENTENCES: Final[dict[str, tuple[str, ...]]] = {
     "report_subject": (),
     "foot": (),
     "defers": (),
+    "brought_in": ("positions",),
     "not_known": (),
     "not_computed": (),
     "hours": ("hours",),

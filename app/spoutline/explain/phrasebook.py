@@ -25,6 +25,7 @@ _FACT_LISTS: Final = {
     "vapour_today": "VapourStatus",
     "vapour_wanted": "VapourStatus",
     "path": "FlowPath",
+    "part_path": "FlowPath",
     "retrieval": "Retrieval",
     "duty": "Duty",
     "service": "Service",

@@ -25,12 +25,14 @@ from spoutline.explain.money import amount
 from spoutline.explain.paper_words import PaperWord
 from spoutline.explain.texts import Named
 from spoutline.model.conversion import (
+    ConversionKind,
     PositionConversion,
     PositionOutcome,
     SiteConversion,
     Standing,
 )
 from spoutline.model.conversion_answers import OptionKind
+from spoutline.model.vapour_figures import RemovalRule
 
 _SIGNAL_OF = {
     Standing.NOT_ALLOWED: Signal.DANGER,
@@ -55,7 +57,8 @@ def summary_blocks(conversion: SiteConversion, words: ConversionStory, dated: da
 
 
 def standing_blocks(conversion: SiteConversion, words: ConversionStory) -> Iterator[Block]:
-    """Return whether recovery may be taken away, with the grounds; nothing where no position asks for it."""
+    """Return whether recovery may be taken away, with the grounds; and whether it is brought in where it must go."""
+    yield from _brought_in_blocks(conversion, words)
     standing = conversion.standing
     if standing.standing is Standing.NOT_CONCERNED:
         yield Paragraph(words.say("standing_not_concerned"), Role.LEAD)
@@ -69,6 +72,21 @@ def standing_blocks(conversion: SiteConversion, words: ConversionStory) -> Itera
         what_to_do=words.what_to_do(standing.standing),
         source=words.say("defers"),
     )
+
+
+def _brought_in_blocks(conversion: SiteConversion, words: ConversionStory) -> Iterator[Block]:
+    """Warn where recovery is brought in although the agency's rule asks for it to go."""
+    agency = conversion.standing.agency
+    brought_in = [one.position.label for one in conversion.positions if ConversionKind.ADD_RECOVERY in one.kinds]
+    if brought_in and agency.removal is RemovalRule.MUST_GO:
+        yield CautionNote(
+            signal=Signal.WARNING,
+            signal_word=words.story.word(PaperWord.WARNING),
+            hazard=words.say("brought_in", positions=", ".join(brought_in)),
+            why=words.story.sourced(f"{agency.title}: {agency.source}, {agency.clause}", agency.status),
+            what_to_do=words.what_to_do(Standing.ASK),
+            source=words.say("defers"),
+        )
 
 
 def _head(conversion: SiteConversion, words: ConversionStory, dated: date | None) -> Iterator[Named]:
