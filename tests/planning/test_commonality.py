@@ -166,3 +166,20 @@ def test_planning_a_station_stops_when_asked(catalogue: CatalogueStore, us_table
 
     with pytest.raises(Cancelled):
         plan_refit(station(("car",), (1,)), us_tables, catalogue, progress=Impatient())
+
+
+def test_a_choice_that_ran_out_of_time_says_what_it_leaves_open(
+    catalogue: CatalogueStore, us_tables: RuleTables
+) -> None:
+    survey = station(("car", "car_retractor", "truck", "car_e85"), (3, 2, 2, 1))
+    hurried = Stocking(price_minor=3000, ladder=single_price, time_limit_s=0.0)
+    proved = Stocking(price_minor=3000, ladder=single_price)
+    plan = plan_refit(survey, us_tables, catalogue, stocking=proved)
+    assert plan.commonality is not None
+    assert (plan.commonality.floor_minor, plan.commonality.open_minor) == (None, 0)
+    best = plan.commonality.together.objective_minor(3000)
+    found = plan_refit(survey, us_tables, catalogue, stocking=hurried).commonality
+    assert found is not None
+    reached = found.together.objective_minor(3000)
+    assert best <= reached <= found.alone.objective_minor(3000)
+    assert reached - found.open_minor <= best

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import textwrap
 from collections.abc import Iterator
+from decimal import Decimal
 from typing import Literal
 
 from pydantic import BaseModel, ConfigDict, Field
@@ -65,6 +66,7 @@ class SiteCommonality(_Record):
     costs: str = Field(description="What the common sets cost more.")
     saves: str = Field(description="What the part numbers no longer stocked are worth.")
     changed: tuple[str, ...]
+    left_open: str = Field(description="What a better choice could at most still save; 0 where this is proved best.")
 
 
 class SiteDocument(_Record):
@@ -161,6 +163,8 @@ def _commonality_lines(found: SiteCommonality) -> Iterator[str]:
         f"Chosen together: {found.part_numbers_together} part numbers in sets instead of {found.part_numbers_alone}; "
         f"the sets cost {found.costs} more, stock worth {found.saves} is saved."
     )
+    if Decimal(found.left_open):
+        yield f"The time ran out before this was proved best: at most {found.left_open} could still be saved."
     if found.changed:
         yield from _wrapped(f"Changed: {', '.join(found.changed)}")
 
@@ -202,4 +206,5 @@ def _commonality(found: Commonality | None, currency: str) -> SiteCommonality | 
         costs=text(found.costs_minor),
         saves=text(found.saves_minor),
         changed=tuple(change.label for change in found.changed),
+        left_open=text(found.open_minor),
     )

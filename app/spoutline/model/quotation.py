@@ -114,6 +114,7 @@ class CommonalityFigures(_Record):
     part_numbers_alone: int
     part_numbers_together: int
     changed: tuple[str, ...]
+    left_open: Decimal = Decimal(0)  # what a better choice could at most still save; 0: proved best
 
     @property
     def costs(self) -> Decimal:

@@ -40,13 +40,25 @@ class ChangedSet:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Commonality:
-    """Sets chosen one by one against sets chosen together. ``rounds`` counts the programmes solved."""
+    """Sets chosen one by one against sets chosen together. ``rounds`` counts the programmes solved.
+
+    ``floor_minor`` is None where the choice is proved best; where the time ran out it is what no choice can cost less
+    than, part numbers included.
+    """
 
     stock_price_minor: int
     alone: StockFigures
     together: StockFigures
     changed: tuple[ChangedSet, ...]
     rounds: int
+    floor_minor: int | None = None
+
+    @property
+    def open_minor(self) -> int:
+        """How much a better choice could at most still save; nothing where this one is proved best."""
+        if self.floor_minor is None:
+            return 0
+        return self.together.objective_minor(self.stock_price_minor) - self.floor_minor
 
     @property
     def costs_minor(self) -> int:

@@ -79,6 +79,9 @@ def amount_rows(quotation: Quotation, story: Story) -> tuple[AmountRow, ...]:
         saves = tuple(money(one.saves, currency) for one in common)
         found.append(AmountRow(tr("Common sets cost more"), costs, False))
         found.append(AmountRow(tr("Stock that they save"), saves, False))
+        if any(one.left_open for one in common):
+            left = tuple(money(one.left_open, currency) for one in common)
+            found.append(AmountRow(tr("Not proved: could at most still save"), left, False))
     return tuple(found)
 
 

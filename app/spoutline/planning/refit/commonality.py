@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import time
 from collections import Counter
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
@@ -14,17 +15,24 @@ from spoutline.model.refit import StockFigures
 from spoutline.planning.choice import is_turned_down
 from spoutline.planning.refit.case import Case
 from spoutline.planning.refit.chain_arcs import ArcGraph, arc_graphs, cheapest_way, narrowed
-from spoutline.planning.refit.programme import CaseGraphs, Ladder, StationProgramme, Way
+from spoutline.planning.refit.programme import Answer, CaseGraphs, Ladder, StationProgramme, Way
 from spoutline.search.bounds import within
 from spoutline.search.graph import Path, Problem
+
+TIME_LIMIT_S = 120.0
+_LEAST_TIME_S = 0.05
 
 
 @dataclass(frozen=True, slots=True)
 class CommonSets:
-    """One set for each case, in the order of the cases, and how often the programme was solved."""
+    """One set for each case, in the order of the cases, and how often the programme was solved.
+
+    ``floor_minor`` is what no choice can cost less than; None where these sets are proved best.
+    """
 
     judged: tuple[JudgedSet, ...]
     rounds: int
+    floor_minor: int | None = None
 
 
 def common_sets(
@@ -32,6 +40,7 @@ def common_sets(
     stock_price_minor: int,
     ladder: Callable[[str], Ladder],
     should_stop: Callable[[], bool] = lambda: False,
+    time_limit_s: float = TIME_LIMIT_S,
 ) -> CommonSets:
     """Return the sets with the least sum of prices and stocked part numbers; positions that ask the same get the same.
 
@@ -45,6 +54,9 @@ def common_sets(
         Part number to its prices by quantity; the quantity is that of the whole station's sets.
     should_stop
         Asked between two solutions.
+    time_limit_s
+        After so many seconds the best found so far stands, with what it could at best still save; where nothing better
+        was found, the sets chosen alone.
 
     Raises
     ------
@@ -58,17 +70,46 @@ def common_sets(
     graphs = _graphs(cases, stock_price_minor, ladder)
     programme = StationProgramme(graphs, ladder, stock_price_minor)
     rounds = 0
+    ends = time.monotonic() + time_limit_s
     while True:
         if should_stop():
             raise Cancelled
-        ways = programme.solve()
+        answer = programme.solve(max(ends - time.monotonic(), _LEAST_TIME_S))
         rounds += 1
+        if not answer.is_proved:
+            return _unproved(cases, graphs, answer, stock_price_minor=stock_price_minor, ladder=ladder, rounds=rounds)
+        ways = answer.ways or ()
         judged = [_judged(case, problems, way) for case, problems, way in zip(cases, graphs, ways, strict=True)]
         for number, (way, found) in enumerate(zip(ways, judged, strict=True)):
             if found is None:
                 programme.forbid(number, way)
         if all(judged):
             return CommonSets(tuple(found for found in judged if found is not None), rounds)
+
+
+def _unproved(
+    cases: Sequence[Case],
+    graphs: Sequence[CaseGraphs],
+    answer: Answer,
+    *,
+    stock_price_minor: int,
+    ladder: Callable[[str], Ladder],
+    rounds: int,
+) -> CommonSets:
+    """Return the cheaper of what was found in time and the sets chosen alone, with the floor that was reached."""
+    counts = [case.positions for case in cases]
+
+    def cost(judged: Sequence[JudgedSet]) -> int:
+        return figures_of([one.hanging_set for one in judged], counts, ladder).objective_minor(stock_price_minor)
+
+    best = tuple(case.choice.judged for case in cases)
+    if answer.ways is not None:
+        found = [_judged(case, own, way) for case, own, way in zip(cases, graphs, answer.ways, strict=True)]
+        sound = tuple(one for one in found if one is not None)
+        if len(sound) == len(cases) and cost(sound) < cost(best):
+            best = sound
+    floor = 0 if math.isinf(answer.floor_minor) else max(0, math.floor(answer.floor_minor))
+    return CommonSets(best, rounds, floor)
 
 
 def figures_of(sets: Sequence[HangingSet], positions: Sequence[int], ladder: Callable[[str], Ladder]) -> StockFigures:

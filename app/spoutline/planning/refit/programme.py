@@ -21,6 +21,7 @@ from spoutline.search.graph import Path
 
 _TOLERANCE = 1e-6  # of a row scaled to one: looser than HiGHS' own tolerance, and judged exactly afterwards
 _TAKEN = 0.5
+_PROVED, _OUT_OF_TIME = 0, 1  # status of scipy.optimize.milp
 
 Ladder = tuple[tuple[int, int], ...]  # (from quantity, price of one piece in minor units), rising by quantity
 
@@ -40,6 +41,19 @@ class Way:
 
     graph: int
     path: Path
+
+
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """The best ways found, one for each case, and what no answer can cost less than.
+
+    ``ways`` is None where the time ran out before any answer was found. ``floor_minor`` is the cost of ``ways`` itself,
+    but for rounding, where ``is_proved``.
+    """
+
+    ways: tuple[Way, ...] | None
+    is_proved: bool
+    floor_minor: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,16 +95,18 @@ class StationProgramme:
             self._chain_rows(case, arcs)
         self._stock_rows(stock_price_minor)
 
-    def solve(self) -> tuple[Way, ...]:
-        """Return the best way of every case.
+    def solve(self, time_limit_s: float) -> Answer:
+        """Return the best way of every case, proved best unless the time runs out first.
 
         Raises
         ------
         StoreFault
-            scipy is missing, or HiGHS gives no proven optimum.
+            scipy is missing, or HiGHS finds the programme faulty.
         """
-        solution = self._solution()
-        return tuple(_way(arcs, solution) for arcs in self._arcs)
+        solved = self._solved(time_limit_s)
+        ways = None if solved.x is None else tuple(_way(arcs, solved.x) for arcs in self._arcs)
+        floor = solved.mip_dual_bound
+        return Answer(ways, solved.status == _PROVED, -math.inf if floor is None else float(floor))
 
     def forbid(self, case: int, way: Way) -> None:
         """Leave out exactly this way of a case."""
@@ -181,11 +197,14 @@ class StationProgramme:
         stocked = {key: self._column(float(stock_price_minor), 1.0, whole=True) for key in sorted(uses)}
         for (_, _, key), columns in places.items():
             self._rows.add([*((column, 1.0) for column in columns), (stocked[key], -1.0)], -math.inf, 0.0)
+        most = dict.fromkeys(uses, 0)
+        for number, _, key in places:
+            most[key] += self._cases[number].positions
         for key in sorted(uses):
-            self._price_rows(key, uses[key], stocked[key])
+            self._price_rows(key, uses[key], stocked[key], most[key])
 
-    def _price_rows(self, key: str, uses: list[tuple[int, float]], stocked: int) -> None:
-        most = sum(case.positions * len(case.graphs[0].problem.layers) for case in self._cases)
+    def _price_rows(self, key: str, uses: list[tuple[int, float]], stocked: int, most: int) -> None:
+        """Let the pieces of a part cost what its price step says; no more than ``most`` pieces can be used."""
         steps = [(start, price) for start, price in self._ladder(key) if start <= most]
         if len(steps) == 1:
             for column, pieces in uses:
@@ -205,7 +224,7 @@ class StationProgramme:
 
     # solving
 
-    def _solution(self) -> Any:  # noqa: ANN401 - an array of numpy, which is loaded only here
+    def _solved(self, time_limit_s: float) -> Any:  # noqa: ANN401 - a result of scipy, which is loaded only here
         try:
             import numpy as np
             from scipy.optimize import Bounds, LinearConstraint, milp
@@ -219,11 +238,11 @@ class StationProgramme:
             constraints=LinearConstraint(matrix, np.array(self._rows.low), np.array(self._rows.high)),
             integrality=np.array(self._whole),
             bounds=Bounds(0.0, np.array(self._upper)),
-            options={"mip_rel_gap": 0.0},
+            options={"mip_rel_gap": 0.0, "time_limit": time_limit_s},
         )
-        if solved.status != 0 or solved.x is None:
-            raise StoreFault(f"The common sets of the station could not be proved best: {solved.message}")
-        return solved.x
+        if solved.status not in (_PROVED, _OUT_OF_TIME):
+            raise StoreFault(f"The common sets of the station could not be found: {solved.message}")
+        return solved
 
 
 def _way(arcs: list[_Taken], solution: Any) -> Way:  # noqa: ANN401 - an array of numpy

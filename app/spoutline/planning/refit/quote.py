@@ -230,4 +230,5 @@ def _commonality(found: Commonality | None, currency: str) -> CommonalityFigures
         part_numbers_alone=found.alone.part_numbers,
         part_numbers_together=found.together.part_numbers,
         changed=tuple(change.label for change in found.changed),
+        left_open=money(found.open_minor),
     )

@@ -17,17 +17,21 @@ from spoutline.planning.plan_position import PlannedPosition, planned_position
 from spoutline.planning.plan_site import StopWith, provenance_of
 from spoutline.planning.protocols import PartStore, Progress
 from spoutline.planning.refit.case import Case
-from spoutline.planning.refit.commonality import common_sets, figures_of
+from spoutline.planning.refit.commonality import TIME_LIMIT_S, common_sets, figures_of
 from spoutline.planning.refit.programme import Ladder
 from spoutline.planning.relabel import relabelled, same_question
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Stocking:
-    """That sets are to be chosen together: the price of a part number in minor units, and prices by quantity."""
+    """That sets are to be chosen together: the price of a part number in minor units, and prices by quantity.
+
+    After ``time_limit_s`` seconds the best choice found so far stands, and says how much it leaves open.
+    """
 
     price_minor: int
     ladder: Callable[[Part], Ladder]
+    time_limit_s: float = TIME_LIMIT_S
 
 
 @dataclass
@@ -121,7 +125,7 @@ def _together(
         return known[number]
 
     stop = progress.should_stop if progress is not None else bool
-    common = common_sets(cases, stocking.price_minor, ladder, stop)
+    common = common_sets(cases, stocking.price_minor, ladder, stop, stocking.time_limit_s)
     before = [case.choice.judged.hanging_set for case in cases]
     after = [judged.hanging_set for judged in common.judged]
     counts = [case.positions for case in cases]
@@ -137,6 +141,7 @@ def _together(
         together=figures_of(after, counts, ladder),
         changed=tuple(sorted(changed, key=lambda change: places[change.label])),
         rounds=common.rounds,
+        floor_minor=common.floor_minor,
     )
 
 
