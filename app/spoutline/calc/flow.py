@@ -27,7 +27,7 @@ FIRST_TRIAL_FLOW = Constant(
 GREATEST_TRIAL_FLOW = Constant(
     "flow beyond which a path counts as without loss", 1e3, "m3/s", "beyond any hose", LimitStatus.JUDGEMENT
 )
-_WAVE_SOURCE = "sound in a liquid-filled rubber hose, about 300-500 m/s"
+_WAVE_SOURCE = "sound in a liquid-filled rubber hose, low and high figure"
 WAVE_SPEED_LOW = Constant("low wave speed in a hose", 300.0, "m/s", _WAVE_SOURCE, LimitStatus.JUDGEMENT)
 WAVE_SPEED_HIGH = Constant("high wave speed in a hose", 500.0, "m/s", _WAVE_SOURCE, LimitStatus.JUDGEMENT)
 
