@@ -71,6 +71,14 @@ def test_quote_writes_every_paper(
         assert (tmp_path / f"out{name}").read_bytes().startswith(start)
 
 
+def test_ready_terms_quote_a_ready_station(spoutline: Any, tmp_path: Path) -> None:
+    terms, survey, paper = tmp_path / "t.toml", tmp_path / "s.json", tmp_path / "q.pdf"
+    assert spoutline("demo", "--terms", "--out", terms).code == 0
+    assert spoutline("demo", "marina", "--out", survey).code == 0
+    assert spoutline("quote", survey, "--terms", terms, "--pdf", paper).code == 0
+    assert paper.exists()
+
+
 def test_a_missing_price_stops_the_quotation_and_names_the_part(
     spoutline: Any, written: Callable[..., Path], terms: Callable[..., Path], tmp_path: Path
 ) -> None:

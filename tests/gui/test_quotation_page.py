@@ -134,6 +134,15 @@ def test_faulty_terms_are_told_and_nothing_is_quoted(qtbot: QtBot, page: Quotati
     assert page.panel.make_button.isEnabled()
 
 
+def test_ready_terms_can_be_written_and_used(page: QuotationPage, tmp_path: Path, bench: Workbench) -> None:
+    path = tmp_path / "mine.toml"
+    page.write_example(path)
+    assert bench.quoting().read_terms(path).options
+    assert "mine.toml" in page.panel.terms_label.text()
+    page.write_example(tmp_path / "no folder" / "mine.toml")
+    assert "cannot be written" in page.panel.state_label.text()
+
+
 def test_quoting_can_be_stopped(page: QuotationPage, terms) -> None:
     page.use_terms(terms("GUI-6"))
     page.panel.make_button.click()

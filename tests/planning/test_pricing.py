@@ -147,6 +147,10 @@ def test_every_kind_of_gap_is_named(breakaway: Part) -> None:
     assert gap_of(breakaway, 1, terms_of(), early).reason is GapReason.NOT_YET_VALID
     assert gap_of(breakaway, 1, terms_of(), list_of({"LS-B999": {1: "1"}})).reason is GapReason.NOT_LISTED
     assert gap_of(breakaway, 1, terms_of(), list_of(named, currency="EUR")).reason is GapReason.NO_EXCHANGE_RATE
+    coarse = terms_of(rounding={"unit_step": 1})
+    assert gap_of(breakaway, 1, coarse, list_of({BREAKAWAY: {1: "0.49"}})).reason is GapReason.ROUNDS_TO_NOTHING
+    free = terms_of(selling={"percent": 100})  # given away on purpose
+    assert price_of(breakaway, 1, free, list_of(named)) == 0
     packs = list_of({BREAKAWAY: {10: "9.00"}})
     assert gap_of(breakaway, 9, terms_of(), packs).reason is GapReason.BELOW_LEAST_QUANTITY
     assert price_of(breakaway, 10, terms_of(), packs) == 9

@@ -16,11 +16,14 @@ if TYPE_CHECKING:
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("name", metavar="NAME", nargs="?", help="which demo survey; without it their names are listed")
+    parser.add_argument("--terms", action="store_true", help="print ready terms for `quote` instead of a survey")
     parser.add_argument("--out", metavar="F", type=Path, help="write to this file instead of standard output")
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    if arguments.name is None:
+    if arguments.terms:
+        text = workbench.quoting().demo_terms().read_text(encoding="utf-8")
+    elif arguments.name is None:
         text = "".join(f"{name}\n" for name in workbench.demo_names())
     else:
         text = workbench.survey_to_json(workbench.demo_survey(arguments.name))

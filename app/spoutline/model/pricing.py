@@ -18,6 +18,7 @@ class GapReason(StrEnum):
     NOT_LISTED = "not_listed"  # the valid list does not name the part
     BELOW_LEAST_QUANTITY = "below_least_quantity"
     NO_EXCHANGE_RATE = "no_exchange_rate"
+    ROUNDS_TO_NOTHING = "rounds_to_nothing"  # the step of unit prices is too coarse for this part
 
 
 @dataclass(frozen=True, slots=True, order=True)

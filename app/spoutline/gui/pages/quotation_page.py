@@ -195,6 +195,7 @@ class QuotationPage(QWidget):
     def _bind(self) -> None:
         panel = self.panel
         panel.terms_button.clicked.connect(self._ask_terms)
+        panel.example_button.clicked.connect(self._ask_example)
         panel.make_button.clicked.connect(self.make)
         panel.stop_button.clicked.connect(self.stop)
         panel.keep_button.clicked.connect(self.keep)
@@ -210,6 +211,20 @@ class QuotationPage(QWidget):
         path, _ = QFileDialog.getOpenFileName(self, tr("Terms of the quotation"), "", "TOML (*.toml)")
         if path:
             self.use_terms(Path(path))
+
+    def _ask_example(self) -> None:
+        path, _ = QFileDialog.getSaveFileName(self, tr("Ready terms"), "terms.toml", "TOML (*.toml)")
+        if path:
+            self.write_example(Path(path))
+
+    def write_example(self, path: Path) -> None:
+        """Write ready terms into a file, to be edited, and quote on them from now on."""
+        try:
+            write_whole(path, self._desk.demo_terms().read_bytes())
+        except StoreFault as fault:
+            self.panel.say(str(fault))
+        else:
+            self.use_terms(path)
 
     def _ask_and_save(self, suffix: str) -> None:
         if self._made is None:

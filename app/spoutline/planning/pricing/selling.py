@@ -5,7 +5,7 @@ from __future__ import annotations
 from decimal import Decimal, localcontext
 
 from spoutline.model.part import Part
-from spoutline.model.pricing import FoundPrice, PriceGap, UnitPrice
+from spoutline.model.pricing import FoundPrice, GapReason, PriceGap, UnitPrice
 from spoutline.model.quotation_terms import Selling, SellingMethod, Terms
 from spoutline.planning.pricing.price_book import PriceBook
 from spoutline.planning.pricing.rounding import EXACT, rounded
@@ -36,7 +36,7 @@ class PriceDesk:
         found = self.book.find(part, _MANY, self._currencies)
         return () if isinstance(found, PriceGap) else tuple(step.from_quantity for step in found.row.breaks)
 
-    def _made(self, part: Part, found: FoundPrice) -> UnitPrice:
+    def _made(self, part: Part, found: FoundPrice) -> UnitPrice | PriceGap:
         group, listed = found.row.discount_group, found.reached.unit_price
         rate = self._rates[found.price_list.currency]
         buying = self._buying_percent(found.price_list.maker, group)
@@ -46,6 +46,10 @@ class PriceDesk:
             cost = at_list * (_HUNDRED - buying) / _HUNDRED
             asked = _asked(self.terms.selling.method, at_list, cost, percent)
         rounding = self.terms.rounding
+        price = rounded(asked, rounding.unit_step, rounding.mode)
+        if price == 0 < asked:
+            detail = f"{asked.normalize():f}, {rounding.unit_step}"
+            return PriceGap(part_number=part.number, reason=GapReason.ROUNDS_TO_NOTHING, detail=detail)
         return UnitPrice(
             part_number=part.number,
             list_id=found.price_list.id,
@@ -56,7 +60,7 @@ class PriceDesk:
             exchange_rate=rate,
             buying_percent=buying,
             cost=cost,
-            unit_price=rounded(asked, rounding.unit_step, rounding.mode),
+            unit_price=price,
         )
 
     def _buying_percent(self, maker: str, group: str) -> Decimal:
