@@ -32,7 +32,7 @@ from spoutline.model.plan import HangingSet
 from spoutline.model.port import FlowPath
 from spoutline.model.quantity import Quantity
 from spoutline.model.requirement import Requirement, Slot
-from spoutline.model.survey import Climate, Duty, Filler, Hook, Outlet, Retrieval, Supply, VapourStatus
+from spoutline.model.survey import Climate, Duty, Filler, Hook, Outlet, Reel, Retrieval, Supply, VapourStatus
 from spoutline.rules.checks import checks_for
 from spoutline.rules.figures import (
     PartFigures,
@@ -105,6 +105,25 @@ def test_a_corner_round_the_vehicle_takes_half_a_bend_radius_of_the_hose() -> No
     round_it = Filler(distance_m=1.5, height_m=1.0, plan_legs_m=(1.0, 1.0))
     check = all_checks(plain_set(), derived(position(filler=round_it)))[CheckId.HOSE_REACH]
     assert check.value == pytest.approx(3.8 - 0.05)
+
+
+def test_turns_that_stay_on_the_drum_reach_no_filler() -> None:
+    # one turn of 0.5 m diameter is 1.571 m of hose (circumference); 3 m of hose leave 1.429 m and the rigid parts
+    asked = derived(
+        position(
+            LiquidFamily.FUEL_OIL,
+            0,
+            duty=Duty.REEL,
+            retrieval=Retrieval.REEL,
+            reel=Reel(drum_diameter_m=0.5, turns_left=1),
+        )
+    )
+    check = all_checks(nozzle_end(), asked)[CheckId.HOSE_REACH]
+    rigid = sum(part.length_m for part in (swivel_breakaway(), nozzle()))
+    assert check.value == pytest.approx(3.0 - math.pi * 0.5 + rigid)
+    # more turns than there is hose leave nothing, and never less than nothing
+    wound = derived(position(DIESEL, 0, retrieval=Retrieval.REEL, reel=Reel(drum_diameter_m=0.5, turns_left=9)))
+    assert all_checks(nozzle_end(), wound)[CheckId.HOSE_REACH].value == pytest.approx(rigid)
 
 
 def test_the_hanging_curve_of_the_reference_case() -> None:

@@ -14,7 +14,7 @@ from spoutline.model.part import Part
 from spoutline.model.quantity import Dimension, Fact, Quantity
 from spoutline.model.requirement import Slot
 from spoutline.model.survey import Retrieval
-from spoutline.rules.figures import corner_allowance_m
+from spoutline.rules.figures import coiled_length_m, corner_allowance_m
 from spoutline.rules.hanging import FillerHang, fillers_above, hang_at_rest, hang_in_use
 from spoutline.rules.holding import bound_of, held, judgement_bound, part_bound, stated
 from spoutline.rules.hose_requirement import is_on_reel, length_limit_id, worst_reach
@@ -63,10 +63,9 @@ def hose_reach(view: SetView) -> Check:
         Quantity(link.slot, figure.hose_length_m + figure.rigid_length_m, Dimension.LENGTH)
         for link, figure in zip(view.links, view.figures, strict=True)
     )
-    corners = sum(corner_allowance_m(link.part, link.slot, view.requirement, view.tables) for link in view.links)
-    taken = (Quantity("L_corners", corners, Dimension.LENGTH),) if corners > 0.0 else ()
+    taken = _taken(view)
     line = WorkedLine(
-        formula="L = sum(L_i) - L_corners" if taken else "L = sum(L_i)",
+        formula="".join(("L = sum(L_i)", *(f" - {quantity.name}" for quantity in taken))),
         inputs=(*lengths, *taken),
         result=Quantity("L", view.reach_m, Dimension.LENGTH),
         source=_SUM,
@@ -82,6 +81,18 @@ def hose_reach(view: SetView) -> Check:
         facts=(Fact("filler", needed.filler), Quantity("taut_length", needed.taut_m, Dimension.LENGTH)),
         lines=(*needed.lines, line),
     )
+
+
+def _taken(view: SetView) -> tuple[Quantity, ...]:
+    """Return the lengths (m) that never reach a filler: round the corners, and turns that stay on the drum."""
+    requirement = view.requirement
+    corners = sum(corner_allowance_m(link.part, link.slot, requirement, view.tables) for link in view.links)
+    drum = sum(
+        coiled_length_m(figure.hose_length_m, link.slot, requirement)
+        for link, figure in zip(view.links, view.figures, strict=True)
+    )
+    named = (("L_corners", corners), ("L_drum", drum))
+    return tuple(Quantity(name, value, Dimension.LENGTH) for name, value in named if value > 0.0)
 
 
 def ground_clearance_at_rest(view: SetView) -> Check:
