@@ -122,7 +122,6 @@ class PackWord(StrEnum):
     RECORD_SUBJECT = "record_subject"
     RECORD_LEAD = "record_lead"
     VERDICT = "verdict"
-    ATTENTION = "attention"
     NO_CHANGES = "no_changes"
     NOT_ENTERED = "not_entered"
     OUT_OF_LIMIT = "out_of_limit"

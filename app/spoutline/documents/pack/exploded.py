@@ -36,7 +36,7 @@ from spoutline.model.plan import Joint, JudgedSet, SetLink
 from spoutline.model.port import FlowPath, Gender, Seal
 
 WIDTH_M: Final = 80 * MM
-GREATEST_HEIGHT_M: Final = 104 * MM
+WANTED_HEIGHT_M: Final = 104 * MM
 _AXIS_M: Final = 18.5 * MM
 _BALLOON_M: Final = 3.5 * MM
 _TEXT_M: Final = 32 * MM
@@ -45,6 +45,7 @@ _GAP_MM: Final = 7.4
 _PART_SIZE_PT: Final = 7.0
 _JOINT_SIZE_PT: Final = 6.4
 _LINE_PT: Final = 7.6
+_LEAST_SQUEEZE: Final = 0.78  # closer, the texts of the shortest part and its joints would run into each other
 _POINTS_PER_M: Final = 72 / 0.0254
 _NO_MARK: Final = PartMark(-1, "")
 _LETTERS: Final = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
@@ -53,13 +54,13 @@ _LETTERS: Final = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
 def exploded_drawing(judged: JudgedSet, story: Story) -> Drawing:
     """Return the chain from the dispenser outlet down to the nozzle, drawn apart.
 
-    Balloons number the links from 1, joints are lettered from A. The drawing is in metres of paper at full size and is
-    no taller than ``GREATEST_HEIGHT_M``: a long chain is drawn closer.
+    Balloons number the links from 1, joints are lettered from A. The drawing is in metres of paper at full size. A long
+    chain is drawn closer to come to ``WANTED_HEIGHT_M``, as far as its lines of text stay apart.
     """
     links = judged.hanging_set.links
     heights = [_OUTLET_MM, *(HEIGHTS_MM[link.slot] for link in links)]
     natural = (sum(heights) + _GAP_MM * len(links)) * MM
-    squeeze = min(1.0, GREATEST_HEIGHT_M / natural)
+    squeeze = min(1.0, max(_LEAST_SQUEEZE, WANTED_HEIGHT_M / natural))
     top = natural * squeeze
     frames: list[Frame] = []
     at = top

@@ -1,0 +1,268 @@
+"""The commissioning form: printed, filled in by another program (pypdf), read back without loss, faults named."""
+
+from __future__ import annotations
+
+from datetime import date
+from io import BytesIO
+
+import pytest
+from pypdf import PdfReader, PdfWriter
+
+from documents import plan_factory as factory
+from documents.pack_words import words
+from documents.readers import reader_of, text_of
+from spoutline.documents.pack.form_fields import (
+    FormField,
+    ItemField,
+    PartField,
+    field_name,
+    item_field,
+    part_field,
+)
+from spoutline.documents.pack.form_reading import records_from_form
+from spoutline.documents.pack.papers import form_pdf, record_pdf
+from spoutline.documents.pack.record_sheet import record_digest
+from spoutline.model.faults import InputFault
+from spoutline.model.pack import PackLanguage
+from spoutline.model.record import (
+    READING_DIMENSIONS,
+    ChangeReason,
+    CommissioningRecord,
+    ItemResult,
+    PartChange,
+    PhotoNote,
+    RecordEntry,
+    RecordItemId,
+)
+from spoutline.rules.records import judged_record, record_items
+from spoutline.units.accepted import UnitSystem
+
+BOND = item_field(1, RecordItemId.BOND, ItemField.READING)
+FLOW = item_field(1, RecordItemId.FLOW, ItemField.READING)
+SPOUT = item_field(1, RecordItemId.SPOUT, ItemField.READING)
+LEAK = item_field(1, RecordItemId.LEAK, ItemField.RESULT)
+
+
+def printed(language: PackLanguage = PackLanguage.ENGLISH, system: UnitSystem = UnitSystem.SI, count: int = 1) -> bytes:
+    plans = [factory.fitting_plan(factory.position(f"{number}A")) for number in range(1, count + 1)]
+    return form_pdf(factory.site_plan(*plans), words(language, system))
+
+
+def filled(pdf: bytes, **values: str) -> bytes:
+    writer = PdfWriter(clone_from=BytesIO(pdf))
+    for page in writer.pages:
+        writer.update_page_form_field_values(page, dict(values), auto_regenerate=False)
+    buffer = BytesIO()
+    writer.write(buffer)
+    return buffer.getvalue()
+
+
+def read(pdf: bytes) -> CommissioningRecord:
+    (record,) = records_from_form(pdf, "filled.pdf")
+    return record
+
+
+def test_an_empty_form_reads_back_as_the_plan_with_nothing_entered() -> None:
+    record = read(printed())
+    assert (record.site, record.position, record.plan_revision) == ("Heron Ford Fuels", "1A", "0123456789abcdef")
+    assert record.parts == factory.chain().numbers
+    assert record.entries == ()
+    assert record.changes == ()
+    assert record.as_built == factory.chain().numbers
+
+
+def test_what_is_filled_in_comes_back_in_si() -> None:
+    record = read(
+        filled(
+            printed(),
+            **{
+                BOND: "1.5 kohm",
+                FLOW: "36",
+                SPOUT: "20.8",
+                LEAK: "passed",
+                item_field(1, RecordItemId.LEAK, ItemField.NOTE): "dry after 10 min",
+                field_name(1, FormField.DONE_ON): "2026-12-01",
+                field_name(1, FormField.DONE_BY): "Ada Quill",
+                field_name(1, FormField.LICENCE): "HF-1",
+                field_name(1, FormField.SIGNED_BY): "A. Quill",
+                field_name(1, FormField.REMARKS): "two\nlines, ñ ü é",
+            },
+        )
+    )
+    assert record.entry(RecordItemId.BOND) == RecordEntry(item=RecordItemId.BOND, reading=1500.0)
+    flow, spout = record.entry(RecordItemId.FLOW), record.entry(RecordItemId.SPOUT)
+    assert flow is not None
+    assert flow.reading == pytest.approx(36 / 60000)  # 1 L/min is 1/60000 m3/s
+    assert spout is not None
+    assert spout.reading == pytest.approx(0.0208)
+    leak = record.entry(RecordItemId.LEAK)
+    assert leak == RecordEntry(item=RecordItemId.LEAK, result=ItemResult.PASSED, note="dry after 10 min")
+    assert record.done_on == date(2026, 12, 1)
+    assert (record.done_by, record.licence, record.signed_by) == ("Ada Quill", "HF-1", "A. Quill")
+    assert record.remarks == "two\nlines, ñ ü é"
+
+
+def test_a_bare_number_takes_the_unit_of_the_form() -> None:
+    # NIST SP 811: 1 US gallon is 3.785 411 784 L, 1 inch is 25.4 mm
+    record = read(filled(printed(system=UnitSystem.US), **{FLOW: "10", SPOUT: "0.82"}))
+    flow, spout = record.entry(RecordItemId.FLOW), record.entry(RecordItemId.SPOUT)
+    assert flow is not None
+    assert flow.reading == pytest.approx(10 * 3.785411784e-3 / 60)
+    assert spout is not None
+    assert spout.reading == pytest.approx(0.82 * 0.0254)
+
+
+@pytest.mark.parametrize(
+    ("language", "text", "si"),
+    [
+        (PackLanguage.GERMAN, "20,8", 0.0208),
+        (PackLanguage.FRENCH, "20,8 mm", 0.0208),
+        (PackLanguage.GERMAN, "20.8", 0.0208),
+        (PackLanguage.SPANISH, "20.8", 0.0208),
+    ],
+)
+def test_the_decimal_sign_of_the_language_is_understood(language: PackLanguage, text: str, si: float) -> None:
+    entry = read(filled(printed(language), **{SPOUT: text})).entry(RecordItemId.SPOUT)
+    assert entry is not None
+    assert entry.reading == pytest.approx(si)
+
+
+@pytest.mark.parametrize(
+    ("field", "text", "words_of_it"),
+    [
+        (BOND, "1,500", "decimal point"),  # a thousand and a half, or one and a half: not guessed
+        (BOND, "low", "number"),
+        (BOND, "-5", "zero or more"),
+        (BOND, "5 mm", "units"),
+        (FLOW, "1e999", ""),
+        (LEAK, "perhaps", "passed"),
+        (field_name(1, FormField.DONE_ON), "1.12.2026", "YYYY-MM-DD"),
+        (field_name(1, FormField.DONE_BY), "x" * 201, "200 characters"),
+        (part_field(1, 2, PartField.FITTED), "QW-B9", "why"),
+        (field_name(1, FormField.TAG), "spoutline:site=x", "code"),
+    ],
+)
+def test_a_field_that_cannot_be_used_is_named_with_what_would_be_right(field: str, text: str, words_of_it: str) -> None:
+    with pytest.raises(InputFault) as caught:
+        read(filled(printed(), **{field: text}))
+    fields = {problem.field for problem in caught.value.problems}
+    named = field if field != part_field(1, 2, PartField.FITTED) else part_field(1, 2, PartField.REASON)
+    assert named in fields
+    assert all(problem.place == "filled.pdf" for problem in caught.value.problems)
+    assert words_of_it in " ".join(str(problem) for problem in caught.value.problems)
+
+
+def test_a_point_that_may_group_thousands_is_refused_where_the_comma_is_the_decimal_sign() -> None:
+    with pytest.raises(InputFault, match="decimal comma"):
+        read(filled(printed(PackLanguage.GERMAN), **{BOND: "1.500"}))
+
+
+def test_all_faults_come_at_once() -> None:
+    with pytest.raises(InputFault) as caught:
+        read(filled(printed(), **{BOND: "low", FLOW: "much", LEAK: "well"}))
+    assert len(caught.value.problems) == 3
+
+
+@pytest.mark.parametrize(
+    ("written", "fitted"), [("QW-B9", ("QW-B9",)), ("QW-A1, QW-B9", ("QW-A1", "QW-B9")), ("-", ())]
+)
+def test_another_part_is_recorded_with_its_reason(written: str, fitted: tuple[str, ...]) -> None:
+    values = {part_field(1, 2, PartField.FITTED): written, part_field(1, 2, PartField.REASON): "not_on_van"}
+    record = read(filled(printed(), **values))
+    assert record.changes == (PartChange(planned="QW-B7", fitted=fitted, reason=ChangeReason.NOT_ON_VAN),)
+    assert record.as_built == ("QW-W18", *fitted, "QW-C12", "QW-S2", "QW-N101")
+
+
+def test_several_positions_are_read_in_order_and_kept_apart() -> None:
+    pdf = filled(printed(count=3), **{item_field(2, RecordItemId.BOND, ItemField.READING): "700"})
+    records = records_from_form(pdf, "filled.pdf")
+    assert [record.position for record in records] == ["1A", "2A", "3A"]
+    assert [bool(record.entries) for record in records] == [False, True, False]
+
+
+@pytest.mark.parametrize("content", [b"", b"%PDF-1.7 broken", b"no pdf", b"\x00" * 500])
+def test_a_file_that_is_no_form_is_refused(content: bytes) -> None:
+    with pytest.raises(InputFault):
+        records_from_form(content, "filled.pdf")
+
+
+def test_a_pdf_without_fields_of_ours_is_refused() -> None:
+    writer = PdfWriter()
+    writer.add_blank_page(100, 100)
+    buffer = BytesIO()
+    writer.write(buffer)
+    with pytest.raises(InputFault, match="commissioning form"):
+        records_from_form(buffer.getvalue(), "blank.pdf")
+
+
+@pytest.mark.parametrize("language", PackLanguage)
+def test_every_field_has_a_tooltip_and_lies_on_one_page(language: PackLanguage) -> None:
+    reader = PdfReader(BytesIO(printed(language)))
+    assert len(reader.pages) == 1
+    fields = reader.get_fields()
+    assert fields
+    assert all(field.get("/TU") for field in fields.values())
+    width, height = reader.pages[0].mediabox.width, reader.pages[0].mediabox.height
+    for annotation in reader.pages[0]["/Annots"]:
+        x1, y1, x2, y2 = annotation.get_object()["/Rect"]
+        assert 0 <= x1 < x2 <= width
+        assert 0 <= y1 < y2 <= height
+
+
+def test_what_the_form_was_made_from_cannot_be_changed() -> None:
+    fields = PdfReader(BytesIO(printed())).get_fields()
+    assert fields
+    for name in (FormField.TAG, FormField.PLANNED, FormField.LANGUAGE, FormField.UNITS):
+        assert fields[field_name(1, name)]["/Ff"] & 1  # bit 1: read only, ISO 32000-1 table 221
+
+
+def test_a_form_needs_a_position_with_a_set() -> None:
+    with pytest.raises(InputFault, match="position with a set"):
+        form_pdf(factory.site_plan(factory.conflicting_plan()), words())
+
+
+# the smallest PNG: one white pixel, written out by hand after the PNG specification
+PIXEL = bytes.fromhex(
+    "89504e470d0a1a0a0000000d4948445200000001000000010802000000907753de0000000c49444154789c63f8ffff3f0005fe02fe"
+    "0def46b80000000049454e44ae426082"
+)
+
+
+def test_the_record_says_what_was_entered_flags_it_and_shows_the_photo() -> None:
+    import hashlib
+
+    digest = hashlib.sha256(PIXEL).hexdigest()
+    record = read(filled(printed(), **{SPOUT: "25", LEAK: "failed", BOND: "900"})).model_copy(
+        update={
+            "photos": (PhotoNote(name="plate.png", sha256=digest, caption="breakaway plate"),),
+            "done_by": "A. Quill",
+        }
+    )
+    plan = factory.site_plan(factory.fitting_plan())
+    judged = judged_record(record, record_items(plan.positions[0]), {})
+    assert not judged.is_clear
+    pdf = record_pdf(plan, words(), judged, {digest: PIXEL})
+    text = text_of(pdf)
+    for found in (
+        "25 mm",
+        "20.5 mm – 21.34 mm",
+        "✗ OUT OF LIMIT",
+        "failed",
+        "900 Ω",
+        "A. Quill",
+        "plate.png: breakaway",
+    ):
+        assert found in text
+    assert "the position stays closed until this is put right" in text
+    assert record_digest(record)[:24] in text
+    assert any(page.images for page in reader_of(pdf).pages)
+
+
+def test_another_entry_gives_another_digest() -> None:
+    one = read(printed())
+    assert record_digest(one) != record_digest(one.model_copy(update={"remarks": "x"}))
+
+
+def test_every_item_with_a_reading_has_its_dimension() -> None:
+    for item in record_items(factory.fitting_plan()):
+        assert (item.dimension is None) == (item.id not in READING_DIMENSIONS)

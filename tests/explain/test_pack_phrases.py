@@ -1,0 +1,108 @@
+"""The installer's words are complete in every language, and nothing slips in from another."""
+
+from __future__ import annotations
+
+import re
+import tomllib
+
+import pytest
+
+from spoutline import assets
+from spoutline.explain.pack_phrases import pack_phrasebook_from_toml, pack_story
+from spoutline.explain.pack_words import PACK_SENTENCES, PACK_VOCABULARY, PackWord
+from spoutline.explain.phrasebook import Phrasebook
+from spoutline.model.faults import InputFault
+from spoutline.model.pack import PackLanguage
+from spoutline.model.quantity import Dimension
+from spoutline.units.accepted import UnitSystem
+from spoutline.units.display import Display
+
+FOLDER = assets.resources_folder() / "pack"
+ENGLISH = (FOLDER / "en.toml").read_text(encoding="utf-8")
+# words that are the same in two languages, or are standards' own signs
+SAME = {
+    "ThreadStandard", "text.language", "text.decimal_sign", "text.at_least", "text.at_most", "text.between",
+    "text.each_for", "text.hose_of", "PackWord.notes", "PackWord.photos", "PackWord.source", "PackWord.date",
+    "PackWord.signature", "PackWord.service", "PackWord.site", "PackWord.name", "PackWord.role", "PackWord.danger",
+    "PackWord.caution", "PackWord.place", "PackWord.limit", "LiquidFamily.diesel", "Slot.adaptor", "PartKind.adaptor",
+    "CheckId.bend_radius",
+}  # fmt: skip
+
+
+def book(language: PackLanguage) -> Phrasebook:
+    return pack_phrasebook_from_toml((FOLDER / f"{language}.toml").read_text(encoding="utf-8"), f"{language}.toml")
+
+
+@pytest.mark.parametrize("language", PackLanguage)
+def test_a_language_has_every_word_and_sentence_and_no_other(language: PackLanguage) -> None:
+    phrases = book(language)
+    assert phrases.language == language.value
+    assert set(phrases.text) == set(PACK_SENTENCES)
+    for name, members in PACK_VOCABULARY.items():
+        assert set(phrases.words[name]) == {member.value for member in members}, name
+
+
+@pytest.mark.parametrize("language", [one for one in PackLanguage if one is not PackLanguage.ENGLISH])
+def test_no_word_is_left_in_english(language: PackLanguage) -> None:
+    english, own = book(PackLanguage.ENGLISH), book(language)
+    pairs = {f"text.{key}": (own.text[key], english.text[key]) for key in english.text}
+    for name, table in english.words.items():
+        pairs |= {f"{name}.{key}": (own.words[name][key], word) for key, word in table.items()}
+    left = [
+        key
+        for key, (mine, theirs) in pairs.items()
+        if mine == theirs and key not in SAME and key.split(".")[0] not in SAME
+    ]
+    assert left == []
+
+
+@pytest.mark.parametrize("word", ["pack", "on_site", "no_set"])
+def test_a_missing_word_stops_the_loading_and_is_named(word: str) -> None:
+    text = re.sub(rf"(?m)^{word} = .*\n", "", ENGLISH, count=1)
+    with pytest.raises(InputFault) as caught:
+        pack_phrasebook_from_toml(text, "en.toml")
+    assert [problem.field for problem in caught.value.problems] == [f"words.PackWord.{word}"]
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "words"),
+    [
+        ('scan = "', 'scann = "', ("words.PackWord.scann", "did you mean scan")),
+        (
+            'questions_open = "Questions left open by the plan: {count}.',
+            'questions_open = "Questions: {number}.',
+            ("{count}",),
+        ),
+        ('nothing = "none"', 'nothing = ""', ("text.nothing", "write this phrase")),
+        ("[words.Seal]", "[words.Seel]", ("words.Seel", "not known")),
+        ("[text]", "[text", ("valid TOML",)),
+    ],
+)
+def test_a_faulty_table_is_refused_with_the_place(old: str, new: str, words: tuple[str, ...]) -> None:
+    assert old in ENGLISH
+    with pytest.raises(InputFault) as caught:
+        pack_phrasebook_from_toml(ENGLISH.replace(old, new, 1), "en.toml")
+    assert any(all(word in str(problem) for word in words) for problem in caught.value.problems)
+
+
+def test_every_fixed_word_is_used_by_some_paper() -> None:
+    app = assets.resources_folder().parent / "app" / "spoutline"
+    code = "\n".join(path.read_text(encoding="utf-8") for path in (app / "documents" / "pack").glob("*.py"))
+    code += "\n".join(path.read_text(encoding="utf-8") for path in (app / "gui").rglob("*.py"))
+    signals = {PackWord.DANGER, PackWord.WARNING, PackWord.CAUTION, PackWord.NOTICE}  # chosen by the caution's severity
+    assert [word for word in PackWord if f"Word.{word.name}" not in code and word not in signals] == []
+
+
+@pytest.mark.parametrize(
+    ("language", "shown"),
+    [(PackLanguage.GERMAN, "1,25 m"), (PackLanguage.FRENCH, "1,25 m"), (PackLanguage.SPANISH, "1.25 m")],
+)
+def test_figures_take_the_decimal_sign_of_the_language(language: PackLanguage, shown: str) -> None:
+    story = pack_story(book(language), Display(UnitSystem.SI))
+    assert story.show(1.25, Dimension.LENGTH) == shown
+
+
+def test_the_tables_are_plain_toml() -> None:
+    for language in PackLanguage:
+        table = tomllib.loads((FOLDER / f"{language}.toml").read_text(encoding="utf-8"))
+        assert set(table) == {"text", "words"}
