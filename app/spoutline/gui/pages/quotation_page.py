@@ -73,6 +73,15 @@ class QuotationPage(QWidget):
         """Show the quotations of the book, those that are over as expired."""
         try:
             self._desk.expire(self._today())
+        except StoreFault as fault:
+            self.panel.say(str(fault))
+            return
+        self._show_entries()
+        self._show_steps()
+
+    def _show_entries(self) -> None:
+        """Show the quotations that hold the words searched for."""
+        try:
             entries = self._desk.quotations(self.panel.search_edit.text())
         except StoreFault as fault:
             self.panel.say(str(fault))
@@ -80,7 +89,6 @@ class QuotationPage(QWidget):
         self.panel.entries.replace_columns(entry_columns(self._context.story))
         self.panel.entries.show_records(entries)
         self.panel.entry_table.fit_columns()
-        self._show_steps()
 
     def use_terms(self, path: Path) -> None:
         """Quote on the terms of this file from now on."""
@@ -202,7 +210,7 @@ class QuotationPage(QWidget):
         panel.issue_button.clicked.connect(self.issue)
         panel.accept_button.clicked.connect(lambda: self.answer(QuotationStatus.ACCEPTED))
         panel.decline_button.clicked.connect(lambda: self.answer(QuotationStatus.DECLINED))
-        panel.search_edit.textChanged.connect(lambda _: self.refresh())
+        panel.search_edit.textChanged.connect(lambda _: self._show_entries())
         panel.entry_table.opened.connect(self._open_entry)
         for suffix, button in panel.save_buttons.items():
             button.clicked.connect(lambda _=False, wanted=suffix: self._ask_and_save(wanted))
