@@ -39,7 +39,9 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     folder: Path = arguments.folder
     name = arguments.name or folder.resolve().name
     terms = ProgrammeTerms(name=name, budget=_budget(arguments.budget), years=arguments.years)
-    kept_as, programme = workbench.convert_folder(folder, terms, TerminalProgress("sites converted"), arguments.processes)
+    kept_as, programme = workbench.convert_folder(
+        folder, terms, TerminalProgress("sites converted"), arguments.processes
+    )
     if arguments.csv:
         from spoutline.documents.conversion.programme_table import programme_csv
 
