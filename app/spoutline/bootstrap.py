@@ -352,6 +352,8 @@ class Workbench:
                         tables=self._checked_tables,
                         catalogue=self._opened_catalogue,
                         records=self._position_records,
+                        surveys=self.surveys,
+                        open_survey=self.open_survey,
                     )
                 )
             return self._packing

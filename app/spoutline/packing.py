@@ -14,13 +14,23 @@ if TYPE_CHECKING:
     from datetime import date
 
     from spoutline.book.record_book import RecordBook
+    from spoutline.book.records import StoredSurvey, SurveyEntry
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.documents.pack.content import PackWords
     from spoutline.model.inspection import DueItem
     from spoutline.model.limit import RuleTables
     from spoutline.model.pack import PackJob, PackLanguage
     from spoutline.model.plan import PositionPlan, SitePlan
-    from spoutline.model.record import CommissioningRecord, JudgedRecord, PhotoNote
+    from spoutline.model.record import (
+        CommissioningRecord,
+        JudgedRecord,
+        PhotoNote,
+        ReadingBand,
+        ReadingVerdict,
+        RecordEntry,
+        RecordItem,
+        RecordItemId,
+    )
     from spoutline.model.stock import Stock, SwapOption
     from spoutline.model.survey import Survey
     from spoutline.planning.protocols import Progress
@@ -47,6 +57,17 @@ class Sources:
     tables: Callable[[Survey], RuleTables]
     catalogue: Callable[[], CatalogueStore]
     records: Callable[[], RecordBook]
+    surveys: Callable[[], tuple[SurveyEntry, ...]]
+    open_survey: Callable[[int], StoredSurvey]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FoundPosition:
+    """A survey of the book that holds the position of a code; ``is_as_printed`` where it has not changed since."""
+
+    stored: StoredSurvey
+    position: str
+    is_as_printed: bool
 
 
 class PackingDesk:
@@ -56,6 +77,7 @@ class PackingDesk:
         self._sources = sources
         self._reading = threading.Lock()
         self._words: dict[tuple[PackLanguage, Display], PackWords] = {}
+        self._bands: Mapping[RecordItemId, ReadingBand] | None = None
 
     def read_job(self, path: Path) -> PackJob:
         """Return what a person wrote about the job in a TOML file; raise ``InputFault`` naming every faulty field."""
@@ -93,7 +115,44 @@ class PackingDesk:
 
         return caution_pdf(site_plan, self.words(language, display), dated=dated)
 
+    def find(self, code: str) -> FoundPosition:
+        """Return the survey and position that a scanned code names; one that is as printed goes before a changed one.
+
+        Raises
+        ------
+        InputFault
+            The text is no code of a position sheet, or the book has no such site or position.
+        """
+        from spoutline.model.position_tag import tag_from_text
+        from spoutline.planning.plan_site import fingerprint_of
+
+        tag = tag_from_text(code)
+        found: list[FoundPosition] = []
+        for entry in self._sources.surveys():
+            if entry.name != tag.site:
+                continue
+            stored = self._sources.open_survey(entry.id)
+            if stored.survey.position(tag.position) is not None:
+                same = fingerprint_of(stored.survey) == tag.revision
+                found.append(FoundPosition(stored=stored, position=tag.position, is_as_printed=same))
+        if not found:
+            wanted = f"the book holds no survey of {tag.site!r} with the position {tag.position!r}"
+            raise InputFault((InputProblem("", "code", repr(code[:80]), wanted),))
+        return next((one for one in found if one.is_as_printed), found[0])
+
     # records
+
+    def items(self, plan: PositionPlan) -> tuple[RecordItem, ...]:
+        """Return what is measured and tried at a position before it goes into service."""
+        from spoutline.rules.records import record_items
+
+        return record_items(plan)
+
+    def verdict(self, item: RecordItem, entry: RecordEntry | None) -> ReadingVerdict:
+        """Return what is to be said of an entry at once."""
+        from spoutline.rules.records import judged_entry
+
+        return judged_entry(item, entry, self._read_bands().get(item.id))
 
     def records(self) -> RecordBook:
         """Return the records kept in the book."""
@@ -131,12 +190,10 @@ class PackingDesk:
         InputFault
             The record is of another site, position or revision than the plan.
         """
-        from spoutline import assets
         from spoutline.rules.records import judged_record, record_items
-        from spoutline.ruletables.inspection_items import load_reading_bands
 
         plan = plan_of(record, site_plan)
-        return judged_record(record, record_items(plan), load_reading_bands(assets.resources_folder()))
+        return judged_record(record, record_items(plan), self._read_bands())
 
     def record_sheet(
         self,
@@ -158,6 +215,15 @@ class PackingDesk:
 
         desk = Desk(self._sources.tables(site_plan.survey), self._sources.catalogue())
         return as_built_plan(site_plan, {record.position: record for record in records}, desk)
+
+    def _read_bands(self) -> Mapping[RecordItemId, ReadingBand]:
+        from spoutline import assets
+        from spoutline.ruletables.inspection_items import load_reading_bands
+
+        with self._reading:
+            if self._bands is None:
+                self._bands = load_reading_bands(assets.resources_folder())
+            return self._bands
 
     # inspections
 

@@ -37,6 +37,10 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     _read_arguments(actions.add_parser("read", help="read a filled commissioning form", parents=[shared_options()]))
     _wear_arguments(actions.add_parser("wear", help="note a replaced part in the wear log", parents=[shared_options()]))
     _inspected_arguments(actions.add_parser("inspected", help="note an inspection as done", parents=[shared_options()]))
+    finding = actions.add_parser(
+        "find", help="find the survey of the book that a scanned code names", parents=[shared_options()]
+    )
+    finding.add_argument("code", metavar="CODE", help="text of the code on a position sheet or form")
     listing = actions.add_parser("list", help="list the records of a site", parents=[shared_options()])
     listing.add_argument("site", metavar="SITE", help="name of the site")
 
@@ -112,6 +116,11 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
                     done_by=arguments.by[:200],
                 )
             )
+        case "find":
+            found = desk.find(arguments.code)
+            state = "as printed" if found.is_as_printed else "changed since it was printed"
+            name = found.stored.survey.site.name
+            write_standard_output(f"survey {found.stored.id}  {name}  {found.position}  {state}\n")
         case _:
             write_standard_output("".join(f"{line}\n" for line in _listed(desk, arguments.site)))
     return ExitCode.FITS

@@ -1,0 +1,255 @@
+"""The installer's commands: pack, record and swap, from the survey file to the papers and back."""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Callable
+from pathlib import Path
+
+import icalendar
+import pytest
+from pypdf import PdfReader, PdfWriter
+
+from cli.conftest import Spoutline
+
+Written = Callable[..., Path]
+
+
+@pytest.fixture
+def own(shared_database: Path, tmp_path: Path) -> tuple[str, str]:
+    """Return the options for a database of the test's own: records are kept in it."""
+    path = tmp_path / "own.sqlite3"
+    shutil.copy(shared_database, path)
+    return ("--database", str(path))
+
+
+def text_of(path: Path) -> str:
+    return " ".join(" ".join(page.extract_text() for page in PdfReader(path).pages).split())
+
+
+def fill(source: Path, target: Path, **values: str) -> None:
+    writer = PdfWriter(clone_from=source)
+    for page in writer.pages:
+        writer.update_page_form_field_values(page, dict(values), auto_regenerate=False)
+    writer.write(target)
+
+
+@pytest.mark.parametrize(
+    ("language", "title"),
+    [
+        ("en", "Installer's pack"),
+        ("es", "Carpeta del instalador"),
+        ("de", "Montagemappe"),
+        ("fr", "Dossier de l'installateur"),
+    ],
+)
+def test_pack_writes_the_papers_in_the_language_asked_for(
+    spoutline: Spoutline, written: Written, tmp_path: Path, language: str, title: str
+) -> None:
+    pdf = tmp_path / "pack.pdf"
+    done = spoutline("pack", written(), "--pdf", pdf, "--language", language)
+    assert (done.code, done.err) == (0, "")
+    assert title in text_of(pdf)
+    assert PdfReader(pdf).trailer["/Root"]["/Lang"] == language
+
+
+def test_pack_holds_the_parts_that_plan_prints(spoutline: Spoutline, written: Written, tmp_path: Path) -> None:
+    import json
+
+    survey, pdf = written(), tmp_path / "pack.pdf"
+    spoutline("pack", survey, "--pdf", pdf)
+    plan = json.loads(spoutline("plan", survey, "--json").out)
+    text = text_of(pdf)
+    for part in plan["positions"][0]["set"]:
+        assert part["part_number"] in text
+
+
+def test_pack_writes_every_paper_at_once_and_they_are_the_same_again(
+    spoutline: Spoutline, written: Written, tmp_path: Path
+) -> None:
+    survey = written()
+    papers = {name: tmp_path / f"paper.{name}" for name in ("pdf", "cautions", "form", "inspection", "ics")}
+    options = [item for name, path in papers.items() for item in (f"--{name}", path)]
+    spoutline("pack", survey, *options, "--in-service", "2026-12-01", "--dated", "2026-11-25")
+    first = {name: path.read_bytes() for name, path in papers.items()}
+    spoutline("pack", survey, *options, "--in-service", "2026-12-01", "--dated", "2026-11-25")
+    assert {name: path.read_bytes() for name, path in papers.items()} == first
+    assert icalendar.Calendar.from_ical(first["ics"]).walk("VEVENT")
+
+
+@pytest.mark.parametrize(
+    ("arguments", "words"),
+    [
+        ((), "name at least one file"),
+        (("--ics", "a.ics"), "--in-service"),
+        (("--pdf", "a.pdf", "--dated", "yesterday"), "YYYY-MM-DD"),
+        (("--pdf", "a.pdf", "--position", "9Z"), "position"),
+        (("--pdf", "a.pdf", "--language", "it"), "invalid choice"),
+        (("--pdf", "a.pdf", "--job", "none.toml"), "none.toml"),
+        (("--pdf", "a.pdf", "--form", "a.pdf"), "another file"),
+    ],
+)
+def test_bad_input_is_named_and_nothing_is_written(
+    spoutline: Spoutline,
+    written: Written,
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+    arguments: tuple[str, ...],
+    words: str,
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    done = spoutline("pack", written(), *arguments)
+    assert done.code == 2
+    assert words in done.err
+    assert not (tmp_path / "a.pdf").exists()
+
+
+def test_a_position_without_a_set_is_told_and_the_papers_are_written(
+    spoutline: Spoutline, written: Written, tmp_path: Path
+) -> None:
+    survey = written(
+        {"label": "1", "liquid": {"family": "gasoline", "blend_percent": 10}},
+        {"label": "2", "liquid": {"family": "diesel", "blend_percent": 50}},
+    )
+    pdf = tmp_path / "pack.pdf"
+    done = spoutline("pack", survey, "--pdf", pdf)
+    assert done.code == 1
+    assert "2" in done.err
+    assert "No set was found" in text_of(pdf)
+
+
+def test_a_form_goes_out_comes_back_and_its_record_is_kept(
+    spoutline: Spoutline, written: Written, tmp_path: Path, own: tuple[str, str]
+) -> None:
+    survey, form, filled = written(), tmp_path / "form.pdf", tmp_path / "filled.pdf"
+    spoutline("pack", survey, "--form", form, *own)
+    fill(form, filled, p1_bond_reading="2 Mohm", p1_leak_result="passed", p1_done_by="Ada Quill")
+    record, bill = tmp_path / "record.pdf", tmp_path / "built.pdf"
+    done = spoutline("record", "read", filled, "--survey", survey, "--pdf", record, "--bill", bill, *own)
+    assert done.code == 1  # out of limit, and items left open
+    assert "OUT OF LIMIT" in done.out
+    assert "2 MΩ" in text_of(record)
+    assert "Bill of hanging hardware" in text_of(bill)
+    listed = spoutline("record", "list", "Maple Ferry Fuels", *own)
+    assert "commissioning  1  Ada Quill" in listed.out
+
+
+def test_a_complete_record_is_clear(
+    spoutline: Spoutline, written: Written, tmp_path: Path, own: tuple[str, str]
+) -> None:
+    survey, form, filled = written(), tmp_path / "form.pdf", tmp_path / "filled.pdf"
+    spoutline("pack", survey, "--form", form, *own)
+    fields = PdfReader(form).get_fields()
+    assert fields
+    values = {name: "passed" for name in fields if name.endswith("_result")}
+    # figures typed by hand inside the limits that the form prints
+    values |= {"p1_clearance_reading": "0.2", "p1_spout_reading": "20.8", "p1_bond_reading": "90000"}
+    values |= {"p1_flow_reading": "36"}
+    fill(form, filled, **values)
+    done = spoutline("record", "read", filled, "--survey", survey, "--dry-run", *own)
+    assert "OPEN" not in done.out
+    assert "OUT OF LIMIT" not in done.out
+    assert done.code == 0
+    assert spoutline("record", "list", "Maple Ferry Fuels", *own).out == ""
+
+
+def test_a_form_of_another_survey_is_refused(
+    spoutline: Spoutline, written: Written, tmp_path: Path, own: tuple[str, str]
+) -> None:
+    form = tmp_path / "form.pdf"
+    spoutline("pack", written(), "--form", form, *own)
+    other = written(climate={"low_c": -5, "high_c": 30})
+    done = spoutline("record", "read", form, "--survey", other, *own)
+    assert done.code == 2
+    assert "plan revision" in done.err
+
+
+def test_a_photo_must_be_a_picture(
+    spoutline: Spoutline, written: Written, tmp_path: Path, own: tuple[str, str]
+) -> None:
+    survey, form, photo = written(), tmp_path / "form.pdf", tmp_path / "plate.jpg"
+    spoutline("pack", survey, "--form", form, *own)
+    photo.write_text("no picture")
+    done = spoutline("record", "read", form, "--survey", survey, "--photo", photo, *own)
+    assert done.code == 2
+    assert "PNG or JPEG" in done.err
+
+
+def test_wear_and_inspections_are_noted_and_move_the_plan(
+    spoutline: Spoutline, written: Written, tmp_path: Path, own: tuple[str, str]
+) -> None:
+    survey, paper = written(), tmp_path / "inspection.pdf"
+    site = "Maple Ferry Fuels"
+    assert spoutline("record", "wear", site, "1", "LS-B101", "--fitted", "LS-B101", "--reason", "drive_off",
+                     "--on", "2027-02-03", *own).code == 0  # fmt: skip
+    assert spoutline("record", "inspected", site, "1", "hose_pulled_out", "--on", "2027-03-01", *own).code == 0
+    spoutline("pack", survey, "--inspection", paper, "--in-service", "2026-12-01", *own)
+    text = text_of(paper)
+    assert "2027-03-31 30 days Hose pulled out in full" in text
+    assert "drive-off" in text
+    listed = spoutline("record", "list", site, *own).out
+    assert "2027-02-03  wear  1  LS-B101 → LS-B101  drive_off" in listed
+    assert "2027-03-01  inspection  1  hose_pulled_out  passed" in listed
+
+
+@pytest.mark.parametrize(
+    ("arguments", "words"),
+    [
+        (("wear", "S", "1", "LS-B1O1", "--reason", "wear", "--on", "2027-01-01"), "part number"),
+        (("wear", "S", "1", "LS-B101", "--reason", "wear", "--on", "soon"), "YYYY-MM-DD"),
+        (("wear", " ", "1", "LS-B101", "--reason", "wear", "--on", "2027-01-01"), "SITE"),
+        (("inspected", "S", "1", "hose", "--on", "2027-01-01"), "invalid choice"),
+        (("read", "none.pdf", "--survey", "none.json"), "none.pdf"),
+    ],
+)
+def test_a_faulty_entry_is_refused(
+    spoutline: Spoutline, own: tuple[str, str], arguments: tuple[str, ...], words: str
+) -> None:
+    done = spoutline("record", *arguments, *own)
+    assert done.code == 2
+    assert words in done.err
+
+
+def test_swap_names_what_would_do_and_why_the_rest_would_not(
+    spoutline: Spoutline, written: Written, tmp_path: Path
+) -> None:
+    import json
+
+    survey = written({"label": "1", "liquid": {"family": "gasoline", "blend_percent": 10}, "hold_open_wanted": True})
+    plan = json.loads(spoutline("plan", survey, "--json").out)
+    nozzle = next(part["part_number"] for part in plan["positions"][0]["set"] if part["slot"] == "nozzle")
+    stock = tmp_path / "stock.csv"
+    # an enhanced nozzle with a latch and its device would do; one without a latch, and a truck nozzle, would not
+    stock.write_text("part_number,quantity\nQW-N106,2\nQW-N103,4\nQW-N143,1\n")
+    done = spoutline("swap", survey, "1", nozzle, "--stock", stock)
+    assert done.code == 0
+    assert "✓ QW-N106" in done.out
+    assert "✗ QW-N103" in done.out
+    assert "✗ QW-N143" in done.out
+    stock.write_text("part_number,quantity\nQW-N143,1\n")
+    assert spoutline("swap", survey, "1", nozzle, "--stock", stock).code == 1
+
+
+def test_a_scanned_code_finds_its_survey_and_says_whether_it_has_changed(
+    spoutline: Spoutline, written: Written, tmp_path: Path, own: tuple[str, str]
+) -> None:
+    form, survey = tmp_path / "form.pdf", written(name="Code Hollow (invented)")
+    spoutline("pack", survey, "--form", form, *own)
+    fields = PdfReader(form).get_fields()
+    assert fields
+    code = str(fields["p1_tag"]["/V"])
+    unknown = spoutline("record", "find", code, *own)
+    assert unknown.code == 2
+    assert "Code Hollow" in unknown.err
+    from spoutline.bootstrap import Settings, open_workbench
+
+    bench = open_workbench(Settings(database=own[1]))
+    stored = bench.create_survey(bench.read_survey(survey))
+    bench.close()
+    assert "as printed" in spoutline("record", "find", code, *own).out
+    bench = open_workbench(Settings(database=own[1]))
+    bench.save_survey(stored, stored.survey.model_copy(update={"site": stored.survey.site.model_copy(
+        update={"customer": "Somebody else"})}))  # fmt: skip
+    bench.close()
+    assert "changed since" in spoutline("record", "find", code, *own).out
+    assert spoutline("record", "find", "https://invented.invalid", *own).code == 2
