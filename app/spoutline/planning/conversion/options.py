@@ -20,11 +20,10 @@ from spoutline.planning.choice import ALL_LINES, Choice, Chooser
 from spoutline.planning.conversion.installed_units import InstalledUnit, UnitVerdict
 from spoutline.planning.desk import Desk
 from spoutline.planning.judgement import SetJudge
-from spoutline.planning.loads import Load, LoadModel
+from spoutline.planning.loads import LoadModel
 from spoutline.planning.pool import SLOT_KINDS, JudgedPart, Pool, narrow_pool
 
 _EVERY_SHOULD = frozenset(RequirementId)
-_OPENING = (Load.OPENING_COLD, Load.OPENING_HOT)
 
 
 class RefitChooser(Chooser):
@@ -95,22 +94,10 @@ class PositionOptions:
         return judged.hanging_set.price_minor
 
     def cheapest_in(self, pool: Pool) -> JudgedSet | None:
-        """Return the cheapest set of a pool that keeps every must, as the search knows it (with stand-ins).
-
-        The opening pressure is bounded for nozzles with a device that has one. For the others the same bound would ask
-        for the wanted flow, which is a should, so they are searched apart without it.
-        """
-        bare = Pool(
-            {slot: tuple(replace(one, regrets=0) for one in candidates) for slot, candidates in pool.slots.items()}
-        )
+        """Return the cheapest set of a pool that keeps every must, as the search knows it (with stand-ins)."""
         musts = tuple(limit for limit in self.model.set_limits if limit.severity is Severity.MUST)
-        without_opening = tuple(limit for limit in musts if limit.load not in _OPENING)
-        found = [
-            judged
-            for keep, limits in ((_has_device, musts), (_has_no_device, without_opening))
-            if (judged := self._chooser(bare).first(Wish(ALL_LINES, limits, keep), _EVERY_SHOULD)) is not None
-        ]
-        return min(found, key=lambda one: (one.hanging_set.price_minor, one.hanging_set.numbers), default=None)
+        wish = Wish(ALL_LINES, musts, regrets_weigh=False)
+        return self._chooser(pool).first(wish, _EVERY_SHOULD)
 
     def forced(self, unit: InstalledUnit) -> Pool | None:
         """Return the pool in which the slot of an installed part holds nothing else; None for a loose fitting."""
@@ -198,14 +185,6 @@ class PositionOptions:
             finding.severity is Severity.SHOULD and finding.verdict is Verdict.BROKEN for finding in found.findings
         )
         return regrets + findings + sum(map(_is_missed_should, found.checks))
-
-
-def _has_device(one: JudgedPart) -> bool:
-    return one.part.nozzle is None or one.part.nozzle.no_pressure_device
-
-
-def _has_no_device(one: JudgedPart) -> bool:
-    return one.part.nozzle is None or not one.part.nozzle.no_pressure_device
 
 
 def _wanted_only(pool: Pool, requirement: Requirement) -> Pool:
