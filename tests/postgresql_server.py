@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import shutil
 from pathlib import Path
 
@@ -13,3 +14,13 @@ def server_programs() -> Path | None:
         return Path(on_path).resolve().parent
     found = sorted(Path("/usr/lib/postgresql").glob("*/bin/initdb"))
     return found[-1].parent if found else None
+
+
+def as_postgres() -> list[str]:
+    """Return what goes before a server program where this is root, which the server refuses to be; else nothing.
+
+    A shell that became root by plain ``su`` has no ``/usr/sbin`` on its path, so the usual place is named too.
+    """
+    if os.geteuid() != 0:
+        return []
+    return [shutil.which("runuser") or "/usr/sbin/runuser", "-u", "postgres", "--"]

@@ -14,7 +14,7 @@ from pathlib import Path
 
 import pytest
 
-from postgresql_server import server_programs
+from postgresql_server import as_postgres, server_programs
 from spoutline.book.records import SettingName, StaleSurvey
 from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.model.faults import StoreFault
@@ -24,8 +24,7 @@ pytestmark = pytest.mark.postgres
 
 def as_server_user(*command: str) -> None:
     """Run a server program; as the user postgres where this is root, which the server refuses to be."""
-    prefix = ["runuser", "-u", "postgres", "--"] if os.geteuid() == 0 else []
-    subprocess.run([*prefix, *command], check=True, capture_output=True)
+    subprocess.run([*as_postgres(), *command], check=True, capture_output=True)
 
 
 @pytest.fixture(scope="module")
