@@ -18,6 +18,7 @@ from spoutline.model.survey import Duty, Position, Retrieval, Service, Site, Vap
 NO_CLASS = "no class"
 DEF_FREEZING_C = -11.5  # ISO 22241-3 (memory)
 DATA_LOW_C, DATA_HIGH_C = -30.0, 45.0  # range of the viscosity anchors
+BIODIESEL_POUR_C = -5.0  # least pour point of B100, AFDC, verified; colder it is no liquid to compute with
 
 
 def listing_class_of(family: LiquidFamily, blend_percent: float) -> str | None:
@@ -89,7 +90,7 @@ def need_of(position: Position, site: Site) -> Need:
     numbers = NUMBERS[site.jurisdiction]
     family, duty = position.liquid.family, position.duty
     reach_m = _reach_m(position, numbers)
-    low = max(site.climate.low_c, DEF_FREEZING_C if family is LiquidFamily.DEF else DATA_LOW_C, DATA_LOW_C)
+    low = max(site.climate.low_c, _data_low_c(position))
     flow_key = "def" if family is LiquidFamily.DEF else duty.value
     supply = position.supply
     chains, at_nozzle = _chains(position, numbers, reach_m)
@@ -123,6 +124,14 @@ def need_of(position: Position, site: Site) -> Need:
         wanted_flow_m3_s=wanted if limit is None else min(wanted, limit),
         road_limit_m3_s=limit,
     )
+
+
+def _data_low_c(position: Position) -> float:
+    """Lowest temperature at which the liquid is computed; the climate may be colder."""
+    if position.liquid.family is LiquidFamily.DEF:
+        return DEF_FREEZING_C
+    pure_biodiesel = listing_class_of(position.liquid.family, position.liquid.blend_percent) == "B100"
+    return BIODIESEL_POUR_C if pure_biodiesel else DATA_LOW_C
 
 
 def _road_gasoline(position: Position) -> bool:
