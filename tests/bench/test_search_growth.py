@@ -10,11 +10,11 @@ from functools import cache
 from pathlib import Path
 
 import pytest
+from pytest_benchmark.fixture import BenchmarkFixture
+
 from bench.generated_parts import generated_parts
 from planning.stores import ListStore
 from planning.surveys import CAR, TRUCK
-from pytest_benchmark.fixture import BenchmarkFixture
-
 from spoutline.model.limit import RuleTables
 from spoutline.model.plan import PlanStatus
 from spoutline.model.requirement import Requirement
