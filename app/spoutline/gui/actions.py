@@ -45,6 +45,7 @@ class ActionId(StrEnum):
     GRID = "grid"
     QUOTATIONS = "quotations"
     CONVERSION = "conversion"
+    INSTALLER = "installer"
     PROGRAMME = "programme"
     PROFILES = "profiles"
     UNITS_SI = "units_si"
@@ -229,6 +230,13 @@ ACTIONS: tuple[ActionRecord, ...] = (
         title="&Conversion of the site",
         keys="Ctrl+K",
         hint="What stays, goes and comes, in which order, at what cost, with what effect on emissions.",
+    ),
+    ActionRecord(
+        id=ActionId.INSTALLER,
+        menu=MenuId.GO,
+        title="&Installer's work",
+        keys="Ctrl+J",
+        hint="Papers to take along, the record of each position, swaps from the van, inspections.",
     ),
     ActionRecord(
         id=ActionId.PROGRAMME,

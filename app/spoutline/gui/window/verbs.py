@@ -51,6 +51,7 @@ class Verbs:
             ActionId.GRID: workplace.show_grid,
             ActionId.QUOTATIONS: workplace.show_quotations,
             ActionId.CONVERSION: workplace.show_conversion,
+            ActionId.INSTALLER: workplace.show_installer,
             ActionId.PROGRAMME: self.open_programme,
             ActionId.IMPORT_TABLE: self.import_table,
             ActionId.REPEAT_DISPENSER: self.repeat_dispenser,

@@ -27,6 +27,7 @@ from spoutline.model.plan import PositionPlan, SlotCount
 if TYPE_CHECKING:
     from spoutline.gui.pages.conversion_page import ConversionPage
     from spoutline.gui.pages.grid_page import GridPage
+    from spoutline.gui.pages.installer_page import InstallerPage
     from spoutline.gui.pages.quotation_page import QuotationPage
 
 
@@ -203,6 +204,21 @@ class Workplace(QWidget):
         self.views.setCurrentWidget(self.conversion_page)
         self.conversion_page.refresh()
         self.page_changed.emit()
+
+    def show_installer(self) -> None:
+        """Bring the installer's work into view."""
+        self.views.setCurrentWidget(self.installer_page)
+        self.installer_page.refresh()
+        self.page_changed.emit()
+
+    @cached_property
+    def installer_page(self) -> InstallerPage:
+        """The page of the installer's work, made when first wanted."""
+        from spoutline.gui.pages.installer_page import InstallerPage
+
+        page = InstallerPage(self.context, self._tell, self)
+        self.views.addWidget(page)
+        return page
 
     @cached_property
     def conversion_page(self) -> ConversionPage:

@@ -1,0 +1,241 @@
+"""The installer's page: papers, a record judged while typed, a swap that lands in the record, inspections, a scan."""
+
+from __future__ import annotations
+
+from datetime import date
+from pathlib import Path
+
+import pytest
+from pypdf import PdfReader, PdfWriter
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QComboBox, QLineEdit
+from pytestqt.qtbot import QtBot
+
+from gui.conftest import wait_for_plans
+from spoutline.bootstrap import Workbench
+from spoutline.gui.actions import ActionId
+from spoutline.gui.pages.installer_page import InstallerPage
+from spoutline.gui.pages.pack_panel import PaperKind
+from spoutline.gui.window.main_window import MainWindow
+from spoutline.gui.window.workplace import Workplace
+from spoutline.model.pack import PackLanguage
+from spoutline.model.position_tag import PositionTag
+from spoutline.model.record import ChangeReason, RecordItemId
+from spoutline.planning.plan_site import fingerprint_of
+
+
+@pytest.fixture
+def page(window: MainWindow, workplace: Workplace, qtbot: QtBot) -> InstallerPage:
+    window.actions_by_id[ActionId.INSTALLER].trigger()
+    page = workplace.installer_page
+    qtbot.waitUntil(lambda: page.pack_panel.document is not None, timeout=20_000)
+    return page
+
+
+def field(page: InstallerPage, name: str) -> QLineEdit:
+    found = page.record_panel.findChild(QLineEdit, name)
+    assert found is not None, name
+    return found
+
+
+def box(page: InstallerPage, name: str) -> QComboBox:
+    found = page.record_panel.findChild(QComboBox, name)
+    assert found is not None, name
+    return found
+
+
+def show_record(page: InstallerPage) -> None:
+    page.tabs.setCurrentWidget(page.record_panel)
+
+
+def verdict_of(page: InstallerPage, item: RecordItemId) -> str:
+    row = next(row for row in page.record_panel.fields._items if row.item.id is item)
+    return row.verdict.text()
+
+
+def text_of(path: Path) -> str:
+    return " ".join(" ".join(one.extract_text() for one in PdfReader(path).pages).split())
+
+
+def test_the_key_brings_the_page_into_view(window: MainWindow, workplace: Workplace, qtbot: QtBot) -> None:
+    qtbot.keyClick(window, Qt.Key.Key_J, Qt.KeyboardModifier.ControlModifier)
+    assert workplace.views.currentWidget() is workplace.installer_page
+
+
+def test_each_paper_is_made_in_the_language_chosen_and_saved(page: InstallerPage, qtbot: QtBot, tmp_path: Path) -> None:
+    page.language_box.setCurrentIndex(page.language_box.findData(PackLanguage.SPANISH))
+    panel = page.pack_panel
+    for kind, title in (
+        (PaperKind.PACK, "Carpeta del instalador"),
+        (PaperKind.CAUTIONS, "Hoja de advertencias"),
+        (PaperKind.FORM, "Hoja de puesta en servicio"),
+    ):
+        panel.kind_box.setCurrentIndex(panel.kind_box.findData(kind))
+        panel.refresh()
+        qtbot.waitUntil(lambda: panel.document is not None, timeout=20_000)
+        path = tmp_path / f"{kind}.pdf"
+        panel.save_as(path)
+        qtbot.waitUntil(path.exists, timeout=10_000)
+        assert title in text_of(path)
+
+
+def test_the_pack_of_one_position_holds_that_one(page: InstallerPage, qtbot: QtBot, tmp_path: Path) -> None:
+    panel = page.pack_panel
+    panel.scope_box.setCurrentIndex(1)
+    qtbot.waitUntil(lambda: panel.document is not None, timeout=20_000)
+    path = tmp_path / "one.pdf"
+    panel.save_as(path)
+    qtbot.waitUntil(path.exists, timeout=10_000)
+    text = text_of(path)
+    assert "Position A1" in text
+    assert "Position A2" not in text
+
+
+def test_a_faulty_day_is_named_and_no_paper_is_made_of_it(page: InstallerPage) -> None:
+    panel = page.pack_panel
+    panel.fields["first_day"].setText("1.12.2026")
+    panel.refresh()
+    assert "YYYY-MM-DD" in panel.state_label.text()
+    panel.fields["first_day"].setText("2026-12-02")
+    panel.fields["last_day"].setText("2026-12-01")
+    panel.refresh()
+    assert "last day" in panel.state_label.text()
+    panel.fields["last_day"].clear()
+    panel.contacts_edit.setPlainText("Operator")
+    panel.refresh()
+    assert "role; name; telephone" in panel.state_label.text()
+
+
+@pytest.mark.parametrize(
+    ("text", "words"),
+    [("2 Mohm", "OUT OF LIMIT"), ("90 kohm", "inside the limits"), ("much", "write a number"), ("", "OPEN")],
+)
+def test_a_reading_is_judged_while_it_is_typed(page: InstallerPage, text: str, words: str) -> None:
+    show_record(page)
+    field(page, "reading_bond").setText(text)
+    assert words in verdict_of(page, RecordItemId.BOND)
+
+
+def test_a_kept_record_is_in_the_book_as_entered(page: InstallerPage, bench: Workbench) -> None:
+    show_record(page)
+    field(page, "reading_bond").setText("90 kohm")
+    box(page, "result_leak").setCurrentIndex(1)
+    field(page, "record_done_by").setText("Ada Quill")
+    field(page, "record_done_on").setText("2026-12-01")
+    page.record_panel.keep()
+    stored = bench.packing().records().commissioning("Maple Ferry Fuels", "A1")[-1].record
+    bond = stored.entry(RecordItemId.BOND)
+    assert bond is not None
+    assert bond.reading == pytest.approx(90_000)
+    assert (stored.done_by, stored.done_on) == ("Ada Quill", date(2026, 12, 1))
+
+
+def test_another_part_needs_a_reason_and_a_number_of_the_catalogue(page: InstallerPage) -> None:
+    show_record(page)
+    field(page, "fitted_1").setText("TH-W999")
+    page.record_panel.keep()
+    assert "choose why" in page.record_panel.state_label.text()
+    box(page, "reason_1").setCurrentIndex(1)
+    page.record_panel.keep()
+    assert "part number" in page.record_panel.state_label.text()
+
+
+def test_a_filled_form_shows_on_screen_before_it_is_kept(page: InstallerPage, bench: Workbench, tmp_path: Path) -> None:
+    session = page._context.session
+    form, filled = tmp_path / "form.pdf", tmp_path / "filled.pdf"
+    form.write_bytes(bench.packing().form(bench.plan_site(session.survey), PackLanguage.GERMAN, session.display))
+    writer = PdfWriter(clone_from=form)
+    for one in writer.pages:
+        values = {"p1_spout_reading": "20,9", "p1_leak_result": "failed", "p1_remarks": "hose wet"}
+        writer.update_page_form_field_values(one, values, auto_regenerate=False)
+    writer.write(filled)
+    show_record(page)
+    page.record_panel.read_form(filled)
+    assert field(page, "reading_spout").text() == "20.9 mm"
+    assert "OUT OF LIMIT" in verdict_of(page, RecordItemId.LEAK)
+    assert page.record_panel.fields.remarks_edit.toPlainText() == "hose wet"
+    page.record_panel.read_form(tmp_path / "none.pdf")
+    assert "none.pdf" in page.record_panel.state_label.text()
+
+
+def test_the_record_and_the_bill_as_built_are_saved(page: InstallerPage, qtbot: QtBot, tmp_path: Path) -> None:
+    show_record(page)
+    field(page, "reading_bond").setText("2 Mohm")
+    record, bill = tmp_path / "record.pdf", tmp_path / "bill.pdf"
+    page.record_panel.save_as(record)
+    qtbot.waitUntil(record.exists, timeout=20_000)
+    page.record_panel.save_bill(bill)
+    qtbot.waitUntil(bill.exists, timeout=20_000)
+    assert "OUT OF LIMIT" in text_of(record)
+
+
+def test_a_swap_is_checked_and_lands_in_the_record(page: InstallerPage, qtbot: QtBot, tmp_path: Path) -> None:
+    page.tabs.setCurrentWidget(page.swap_panel)
+    panel = page.swap_panel
+    panel.missing_box.setCurrentIndex(panel.missing_box.count() - 1)  # the nozzle is last in the chain
+    missing = panel.missing_box.currentData()
+    stock = tmp_path / "stock.csv"
+    # the enhanced nozzle without a latch would do at a car position; the truck nozzle would not
+    stock.write_text("part_number,quantity\nQW-N104,1\nQW-N143,2\n")
+    panel.use_stock(stock)
+    panel.ask()
+    qtbot.waitUntil(lambda: panel.model.rowCount() == 2, timeout=20_000)
+    assert "1 of 2" in panel.state_label.text()
+    assert panel.fit_button.isEnabled()
+    panel.fit()
+    assert page.tabs.currentWidget() is page.record_panel
+    (change,) = page.record_panel.fields.record(()).changes
+    assert (change.planned, change.fitted, change.reason) == (missing, ("QW-N104",), ChangeReason.NOT_ON_VAN)
+
+
+def test_a_faulty_stock_list_is_told_with_its_line(page: InstallerPage) -> None:
+    page.tabs.setCurrentWidget(page.swap_panel)
+    page.swap_panel.stock_edit.setPlainText("QW-N104,many")
+    page.swap_panel.ask()
+    assert "line 2" in page.swap_panel.state_label.text()
+
+
+def test_an_inspection_done_moves_its_next_day_and_wear_is_logged(
+    page: InstallerPage, qtbot: QtBot, tmp_path: Path
+) -> None:
+    page.tabs.setCurrentWidget(page.inspection_panel)
+    panel = page.inspection_panel
+    qtbot.waitUntil(lambda: panel.due_model.rowCount() > 0, timeout=20_000)
+    panel.due_table.pick_row(0)
+    picked = panel.due_table.current_record()
+    panel.note_done()
+    qtbot.waitUntil(lambda: any(one.last_done is not None for one in panel.due_model.records), timeout=20_000)
+    done = next(one for one in panel.due_model.records if one.last_done is not None)
+    assert (done.position, done.item) == (picked.position, picked.item)  # type: ignore[attr-defined]
+    panel.fitted_edit.setText("TH-W1O1")
+    panel.note_wear()
+    assert "part number" in panel.state_label.text()
+    panel.fitted_edit.setText("TH-W101")
+    panel.wear_note_edit.setText("car drove off")
+    panel.note_wear()
+    (entry,) = panel.wear_model.records
+    assert (entry.fitted, entry.reason, entry.note) == ("TH-W101", ChangeReason.DRIVE_OFF, "car drove off")
+    qtbot.waitUntil(lambda: "due by today" in panel.state_label.text(), timeout=20_000)
+    for suffix in ("pdf", "ics"):
+        path = tmp_path / f"plan.{suffix}"
+        panel.save_as(path, suffix)
+        qtbot.waitUntil(path.exists, timeout=20_000)
+
+
+def test_a_scanned_code_turns_to_its_position_and_says_if_the_survey_changed(
+    page: InstallerPage, workplace: Workplace, qtbot: QtBot
+) -> None:
+    session = workplace.session
+    code = PositionTag(site="Maple Ferry Fuels", position="A2", revision=fingerprint_of(session.survey))
+    page.code_edit.setText(str(code))
+    page.open_code()
+    assert session.label == "A2"
+    assert "as it was when the sheet was printed" in page.state_label.text()
+    page.code_edit.setText(str(PositionTag(site="Maple Ferry Fuels", position="A1", revision="0" * 16)))
+    page.open_code()
+    assert session.label == "A1"
+    assert "changed since" in page.state_label.text()
+    page.code_edit.setText("https://invented.invalid")
+    page.open_code()
+    assert "scan the code" in page.state_label.text()
+    wait_for_plans(qtbot, workplace)
