@@ -36,7 +36,7 @@ class Joint:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class HangingSet:
-    """The ordered chain for one position, dispenser first, adaptors included; ``price_minor`` is list price in cents."""
+    """The ordered chain of one position, dispenser first, adaptors included; ``price_minor`` is the list price, cents."""
 
     links: tuple[SetLink, ...]
     price_minor: int

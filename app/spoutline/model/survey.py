@@ -176,7 +176,7 @@ class Position(_Document):
     overhead: bool = Field(False, description="The hose comes down from an overhead outlet.")
     in_flammable_zone: bool | None = Field(
         None,
-        description="DEF only: the nozzle is used inside the flammable zone around a fuel dispenser; empty = not answered.",
+        description="DEF only: used inside the flammable zone around a fuel dispenser; empty = not answered.",
     )
     decisions: Decisions = Field(default_factory=Decisions)
     grade: Text = Field("", description="Name of the grade sold; empty goes by liquid and blend.")
