@@ -8,6 +8,7 @@ from decimal import Decimal
 from pathlib import Path
 
 import pytest
+from pydantic import BaseModel
 from pypdf import PdfReader
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
@@ -17,6 +18,7 @@ from spoutline.gui.actions import ActionId
 from spoutline.gui.pages.conversion_page import ConversionPage
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
+from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.installed import InstalledCondition
 from spoutline.model.survey import Survey
 
@@ -79,16 +81,34 @@ def test_another_agency_changes_what_is_said_and_undo_brings_it_back(
         ("sequence.notice_days", "45", 45),
         ("sequence.notice_days", "", None),
         ("money.upkeep_today_per_year", "", None),
+        ("longest_age_years", "12.5", 12.5),
+        ("sequence.crews", "3", 3),
+        ("sequence.condensate_traps", "2", 2),
+        ("sequence.dual_vapour_pipes", "yes", True),
+        ("sequence.central_vacuum", "yes", True),
+        ("emissions.assist_share", "0.4", 0.4),
+        ("emissions.national_shares", "no", False),
+        ("emissions.own_shares_source", "register of vehicles", "register of vehicles"),
+        ("emissions.mean_ambient_c", "59 °F", pytest.approx(15.0)),  # NIST SP 811 B.8: t/°C = (t/°F - 32)/1.8
+        ("emissions.mean_fill_l", "10 gal", pytest.approx(37.85412)),  # NIST SP 811 B.8: 1 gal = 3.785412 L
+        ("emissions.ullage_m3", "12 m3", 12.0),
+        ("money.grant", "1500.50", Decimal("1500.50")),
+        ("money.discount_percent", "4.25", Decimal("4.25")),
+        ("money.years", "15", 15),
     ],
 )
-def test_a_typed_answer_lands_in_the_survey(
+def test_a_typed_answer_lands_in_the_survey_and_undo_takes_it_back(
     name: str, typed: str, stored: object, workplace: Workplace, page: ConversionPage
 ) -> None:
+    before = workplace.session.survey
     page.site_form.field(name).given.emit(typed)
     value: object = workplace.session.survey.conversion
     for step in name.split("."):
         value = getattr(value, step)
     assert value == stored
+    if workplace.session.survey != before:
+        workplace.session.undo_stack.undo()
+    assert workplace.session.survey == before
 
 
 @pytest.mark.parametrize(
@@ -97,6 +117,18 @@ def test_a_typed_answer_lands_in_the_survey(
         ("sequence.start_date", "next spring"),
         ("money.labour_rate_per_hour", "a lot"),
         ("emissions.in_use_efficiency", "7"),
+        ("longest_age_years", "0"),
+        ("sequence.crews", "1.5"),
+        ("sequence.crews", ""),
+        ("sequence.condensate_traps", "-1"),
+        ("emissions.assist_share", "1.2"),
+        ("emissions.mean_ambient_c", "90 °C"),
+        ("emissions.mean_fill_l", "0 L"),
+        ("emissions.ullage_m3", "much"),
+        ("money.grant", "-5"),
+        ("money.discount_percent", "51"),
+        ("money.discount_percent", ""),
+        ("money.years", "0"),
     ],
 )
 def test_a_faulty_answer_stays_beside_its_field(
@@ -106,6 +138,21 @@ def test_a_faulty_answer_stays_beside_its_field(
     page.site_form.field(name).given.emit(typed)
     assert page.site_form.field(name).fault
     assert workplace.session.survey == before
+
+
+def leaves(model: type[BaseModel], path: str = "") -> list[str]:
+    """Return the paths of all fields below a document that hold one answer each."""
+    found: list[str] = []
+    for name, field in model.model_fields.items():
+        if isinstance(field.annotation, type) and issubclass(field.annotation, BaseModel):
+            found += leaves(field.annotation, f"{path}{name}.")
+        elif not str(field.annotation).startswith("tuple"):
+            found.append(f"{path}{name}")
+    return found
+
+
+def test_every_single_answer_of_a_conversion_has_its_field(page: ConversionPage) -> None:
+    assert sorted(page.site_form.names) == sorted(leaves(ConversionAnswers))
 
 
 def test_installed_parts_are_added_changed_and_taken_away(

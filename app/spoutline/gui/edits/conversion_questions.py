@@ -8,7 +8,10 @@ from spoutline.model.quantity import Dimension
 
 _OWNER = "The owner's own figure"
 _LAW, _WAY, _AIR, _WORK, _MONEY = "Agency", "Which way", "Emissions", "Sequence", "Money"
+_PIPES, _FLEET, _TANKS = "Vapour pipes and vacuum", "Vehicles and their onboard recovery", "Air, fills and tanks"
+_NUMBER = Measure(Dimension.COUNT)
 _SHARE = Measure(Dimension.RATIO)
+_LITRE = Measure(Dimension.VOLUME, 1e-3)
 _CUBIC_METRE = Measure(Dimension.VOLUME)
 _KILOPASCAL = Measure(Dimension.PRESSURE, 1e3)
 
@@ -30,7 +33,15 @@ def _asked(  # noqa: PLR0917  (the columns of the table of questions below)
 
 def conversion_questions(agencies: tuple[Option, ...]) -> tuple[Question, ...]:
     """Return the questions about the conversion of the site; the agencies come from the tables."""
-    return (*_standing_questions(agencies), *_work_questions(), *_emission_questions(), *_money_questions())
+    return (
+        *_standing_questions(agencies),
+        *_work_questions(),
+        *_pipe_questions(),
+        *_emission_questions(),
+        *_fleet_questions(),
+        *_tank_questions(),
+        *_money_questions(),
+    )
 
 
 def _standing_questions(agencies: tuple[Option, ...]) -> tuple[Question, ...]:
@@ -86,6 +97,16 @@ def _standing_questions(agencies: tuple[Option, ...]) -> tuple[Question, ...]:
             _OWNER,
             Entry.YES_NO,
         ),
+        _asked(
+            "longest_age_years",
+            _WAY,
+            "Oldest age at which a part may stay, years",
+            "Ages are given at each position, under what hangs there today.",
+            _OWNER,
+            Entry.QUANTITY,
+            measure=_NUMBER,
+            empty_means="no age limit",
+        ),
     )
 
 
@@ -128,10 +149,24 @@ def _work_questions() -> tuple[Question, ...]:
             Entry.QUANTITY,
             measure=Measure(Dimension.COUNT),
         ),
+        _asked(
+            "sequence.crews",
+            _WORK,
+            "Crews side by side",
+            "Each works at a dispenser of its own.",
+            _OWNER,
+            Entry.QUANTITY,
+            measure=_NUMBER,
+        ),
         _asked("sequence.weekend_work", _WORK, "Does work go on at week&ends?", "", _OWNER, Entry.YES_NO),
+    )
+
+
+def _pipe_questions() -> tuple[Question, ...]:
+    return (
         _asked(
             "sequence.tank_end_reachable",
-            _WORK,
+            _PIPES,
             "Can the vapour pipe be reached at the tan&k?",
             "Without breaking the ground.",
             "Georgia page",
@@ -139,11 +174,36 @@ def _work_questions() -> tuple[Question, ...]:
         ),
         _asked(
             "sequence.vapour_pipe_links_tanks",
-            _WORK,
+            _PIPES,
             "Is the vapour pipe the only &link between the tanks?",
             "Then another link is needed, and a test shows it.",
             "Arizona test list",
             Entry.YES_NO_OPEN,
+        ),
+        _asked(
+            "sequence.dual_vapour_pipes",
+            _PIPES,
+            "Does each grade have a vapour pipe of its own?",
+            "Recorded for whoever closes the pipes.",
+            "Pipe drawing of the station",
+            Entry.YES_NO_OPEN,
+        ),
+        _asked(
+            "sequence.central_vacuum",
+            _PIPES,
+            "Does one central unit make the vacuum?",
+            "No where each position has a pump of its own; recorded for the installer.",
+            "Equipment list of the station",
+            Entry.YES_NO,
+        ),
+        _asked(
+            "sequence.condensate_traps",
+            _PIPES,
+            "Condensate traps in the vapour pipes",
+            "A whole number; each is emptied before its pipe is closed.",
+            "Pipe drawing of the station",
+            Entry.QUANTITY,
+            measure=_NUMBER,
         ),
     )
 
@@ -183,17 +243,62 @@ def _emission_questions() -> tuple[Question, ...]:
             measure=_SHARE,
             empty_means="as in the table",
         ),
+    )
+
+
+def _fleet_questions() -> tuple[Question, ...]:
+    return (
         _asked(
             "emissions.assist_works_with_onboard",
-            _AIR,
+            _FLEET,
             "Does the vacuum assist stop at vehicles with onboard rec&overy?",
             "Then it does no harm there.",
             "OAR 340-244-0247(1)",
             Entry.YES_NO,
         ),
         _asked(
+            "emissions.assist_share",
+            _FLEET,
+            "Share of gasoline pumped through vacuum assist",
+            "Between 0 and 1; empty counts every gasoline position alike.",
+            _OWNER,
+            Entry.QUANTITY,
+            measure=_SHARE,
+            empty_means="by positions",
+        ),
+        _asked(
+            "emissions.national_shares",
+            _FLEET,
+            "Use the table of the United States fleet?",
+            "It ends in 2020. Own shares, further down, go before it.",
+            "77 FR 28772 table 1 (memory)",
+            Entry.YES_NO,
+        ),
+        _asked(
+            "emissions.after_table",
+            _FLEET,
+            "&Beyond the years whose onboard share is known",
+            "The table ends in 2020 and is never prolonged without being asked.",
+            "77 FR 28772 table 1 (memory)",
+            Entry.CHOICE,
+            options=(Option(AfterTable.STOP, "Stop", ""), Option(AfterTable.HOLD_LAST, "Hold the last share", "")),
+        ),
+        _asked(
+            "emissions.own_shares_source",
+            _FLEET,
+            "Where own shares come from",
+            "Printed beside them in the report.",
+            _OWNER,
+            Entry.TEXT,
+        ),
+    )
+
+
+def _tank_questions() -> tuple[Question, ...]:
+    return (
+        _asked(
             "emissions.reid_vapour_pressure_kpa",
-            _AIR,
+            _TANKS,
             "Reid vapour &pressure",
             "Of the gasoline in the season that counts.",
             "Supplier's sheet",
@@ -202,13 +307,34 @@ def _emission_questions() -> tuple[Question, ...]:
             empty_means="as in the worked example",
         ),
         _asked(
-            "emissions.after_table",
-            _AIR,
-            "&Beyond the years whose onboard share is known",
-            "The table ends in 2020 and is never prolonged without being asked.",
-            "77 FR 28772 table 1 (memory)",
-            Entry.CHOICE,
-            options=(Option(AfterTable.STOP, "Stop", ""), Option(AfterTable.HOLD_LAST, "Hold the last share", "")),
+            "emissions.mean_ambient_c",
+            _TANKS,
+            "Mean temperature of the air",
+            "Of the season that counts.",
+            "Weather records of the place",
+            Entry.QUANTITY,
+            measure=Measure(Dimension.TEMPERATURE),
+            empty_means="as in the worked example",
+        ),
+        _asked(
+            "emissions.mean_fill_l",
+            _TANKS,
+            "Mean fill of a boat",
+            "Only where boats are fuelled.",
+            _OWNER,
+            Entry.QUANTITY,
+            measure=_LITRE,
+            empty_means="not known",
+        ),
+        _asked(
+            "emissions.ullage_m3",
+            _TANKS,
+            "Vapour space of the tanks at the test",
+            "Decides the pressure that a tightness test allows.",
+            "Tank gauge on the day",
+            Entry.QUANTITY,
+            measure=_CUBIC_METRE,
+            empty_means="not known",
         ),
     )
 
@@ -222,6 +348,24 @@ def _money_questions() -> tuple[Question, ...]:
         amount("upkeep_today_per_year", "Yearly &upkeep today", "Tests, repairs, spare parts of the recovery system."),
         amount("upkeep_after_per_year", "Yearly upkeep &afterwards", "Of the converted hardware."),
         amount("margin_lost_per_hour", "&Margin lost per position and hour", "While out of service."),
+        amount("grant", "Grant that was promised", "Taken off the cost in the first year."),
+        _asked(
+            "money.discount_percent",
+            _MONEY,
+            "Discount rate, percent a year",
+            "Between 0 and 50, written without the sign.",
+            _OWNER,
+            Entry.TEXT,
+        ),
+        _asked(
+            "money.years",
+            _MONEY,
+            "Years that are compared",
+            "A whole number from 1 to 50.",
+            _OWNER,
+            Entry.QUANTITY,
+            measure=_NUMBER,
+        ),
     )
 
 
