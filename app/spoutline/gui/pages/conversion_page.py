@@ -17,6 +17,7 @@ from spoutline.gui.models.conversion_nodes import STANDING_TONES, conversion_nod
 from spoutline.gui.models.node_tree import NodeTree
 from spoutline.gui.pages.bill_page import Report, file_stem, write_whole
 from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.conversion_lists import OwnCostsPanel, OwnSharesPanel
 from spoutline.gui.pages.installed_panel import InstalledPanel
 from spoutline.gui.pages.paper import page_image, page_shapes
 from spoutline.gui.pages.printing import print_document
@@ -114,6 +115,10 @@ class ConversionPage(QWidget):
         page.column.addWidget(plain_label(lead, "quiet", wraps=True))
         self.site_form = QuestionForm(self._context, self)
         page.column.addWidget(self.site_form)
+        self.costs_panel = OwnCostsPanel(self._context, self)
+        self.shares_panel = OwnSharesPanel(self._context, self)
+        page.column.addWidget(self.costs_panel)
+        page.column.addWidget(self.shares_panel)
         page.column.addStretch(1)
         return page
 
@@ -211,6 +216,8 @@ class ConversionPage(QWidget):
         tables = session.workbench.converting().vapour_tables()
         agencies = tuple(Option(row.id, row.title) for row in tables.agencies)
         self.site_form.show_questions(conversion_questions(agencies))
+        self.costs_panel.refresh()
+        self.shares_panel.refresh()
         self.position_title.setText(tr("Position {0} today").format(session.label))
         self.position_form.show_questions(position_conversion_questions())
         self.installed_panel.refresh()
