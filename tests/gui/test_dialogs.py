@@ -15,7 +15,7 @@ from spoutline.gui.dialogs.local_rules import LocalRulesDialog
 from spoutline.gui.dialogs.position_name import PositionNameDialog
 from spoutline.gui.dialogs.surveys import SurveysDialog
 from spoutline.gui.edits.positions import AnswerGroup
-from spoutline.model.limit import LimitId
+from spoutline.model.limit import LimitId, LimitStatus
 from spoutline.model.survey import Survey
 
 
@@ -63,6 +63,16 @@ def test_row_of_a_copy_is_changed_and_kept(rules: LocalRulesDialog, bench: Workb
     assert dialog.changed
     assert dialog.limit is not None
     assert dialog.limit.id is LimitId.HOSE_LENGTH_MAX
+
+
+def test_a_new_figure_does_not_inherit_the_standing_of_the_old_one(rules: LocalRulesDialog, bench: Workbench) -> None:
+    dialog = copied(rules, "county_unsourced")
+    dialog.table.selectRow(row_of(dialog, LimitId.HOSE_LENGTH_MAX))
+    assert dialog.limit is not None
+    assert dialog.limit.status is LimitStatus.VERIFIED  # Okla. 165:26-2-92(a)(1)
+    dialog.value_edit.setText("15")
+    dialog.save_button.click()
+    assert bench.profile("county_unsourced").limit(LimitId.HOSE_LENGTH_MAX).status is LimitStatus.MEMORY
 
 
 @pytest.mark.parametrize(("value", "unit"), [("long", "ft"), ("18", "psi"), ("-3", "ft")])

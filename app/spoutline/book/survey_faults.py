@@ -14,6 +14,7 @@ from pydantic_core import ErrorDetails
 
 from spoutline.book.choices import choice_of
 from spoutline.model.faults import InputProblem
+from spoutline.model.survey import FAULT_BESIDE_OTHERS
 
 _SHOWN_LENGTH = 60
 
@@ -34,6 +35,10 @@ def problems_of(error: ValidationError, model: type[BaseModel], place: str) -> t
 def _problem(details: ErrorDetails, model: type[BaseModel], place: str) -> InputProblem:
     location = details["loc"]
     field = field_path(location) or "survey"
+    if details["type"] == FAULT_BESIDE_OTHERS:
+        context = details.get("ctx", {})
+        path = ".".join(filter(None, (field_path(location), context["field"])))
+        return InputProblem(place, path, context["value"], context["wanted"])
     if details["type"] == "missing":
         return InputProblem(place, field, "nothing", f"this field is needed: {_meaning(model, location)}")
     if details["type"] == "extra_forbidden":

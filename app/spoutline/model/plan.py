@@ -36,7 +36,7 @@ class Joint:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class HangingSet:
-    """The ordered chain of one position, dispenser first, adaptors included; ``price_minor`` is the list price, cents."""
+    """The ordered chain of one position, dispenser first, adaptors included; ``price_minor`` is list price in cents."""
 
     links: tuple[SetLink, ...]
     price_minor: int

@@ -6,13 +6,14 @@ from enum import StrEnum
 from typing import Annotated, Literal, Self
 
 from pydantic import BaseModel, ConfigDict, Field, StringConstraints, model_validator
+from pydantic_core import PydanticCustomError
 
 from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.installed import InstalledPart
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.port import FlowPath, Gender, ThreadStandard
 
-SURVEY_VERSION = 1
+FAULT_BESIDE_OTHERS = "fault_beside_others"  # the type of a validation error that carries its own field and value
 
 Text = Annotated[str, StringConstraints(strip_whitespace=True, max_length=200)]
 Label = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=60)]
@@ -59,6 +60,12 @@ class OutletDirection(StrEnum):
     SIDEWAYS = "sideways"
 
 
+def fault_in(field: str, value: str, wanted: str) -> PydanticCustomError:
+    """Return a validation error of a field that is wrong only beside others; ``field`` is relative to its model."""
+    context = {"field": field, "value": value, "wanted": wanted}
+    return PydanticCustomError(FAULT_BESIDE_OTHERS, "{field} {value}: {wanted}", context)
+
+
 class _Document(BaseModel):
     model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
 
@@ -74,7 +81,7 @@ class SurveyLiquid(_Document):
     @model_validator(mode="after")
     def _def_has_no_blend(self) -> Self:
         if self.family is LiquidFamily.DEF and self.blend_percent != 0:
-            raise ValueError("DEF has no blend: blend_percent must be 0")
+            raise fault_in("blend_percent", f"{self.blend_percent:g}", "DEF has no blend: it must be 0")
         return self
 
 
@@ -205,7 +212,7 @@ class Climate(_Document):
     @model_validator(mode="after")
     def _low_below_high(self) -> Self:
         if self.low_c > self.high_c:
-            raise ValueError(f"low_c ({self.low_c:g}) must not exceed high_c ({self.high_c:g})")
+            raise fault_in("low_c", f"{self.low_c:g}", f"it must not exceed high_c ({self.high_c:g})")
         return self
 
 
@@ -236,9 +243,10 @@ class Survey(_Document):
     @model_validator(mode="after")
     def _labels_are_unique(self) -> Self:
         seen: set[str] = set()
-        for position in self.positions:
+        for place, position in enumerate(self.positions):
             if position.label in seen:
-                raise ValueError(f"positions: label {position.label!r} occurs twice; every label must be unique")
+                wanted = "another position has this label; every label must be unique"
+                raise fault_in(f"positions[{place}].label", repr(position.label), wanted)
             seen.add(position.label)
         return self
 

@@ -232,7 +232,7 @@ class LocalRulesDialog(FormDialog):
                 source=self.source_edit.text(),
                 clause=self.clause_edit.text(),
                 edition=self.edition_edit.text(),
-                status=LimitStatus(self.status_box.currentText()),
+                status=self._status_for(limit),
                 note=self.note_edit.text(),
             )
             self._workbench.save_profile(after)
@@ -241,6 +241,13 @@ class LocalRulesDialog(FormDialog):
             return
         self.changed = True
         self._load(profile.id)
+
+    def _status_for(self, before: Limit) -> LimitStatus:
+        """Return the chosen status; a new figure does not inherit how well the old one was founded."""
+        status = LimitStatus(self.status_box.currentText())
+        same_figure = self.value_edit.text().strip() == before.printed.strip()
+        same_source = self.source_edit.text().strip() == before.source.strip()
+        return LimitStatus.MEMORY if same_source and not same_figure and status is before.status else status
 
     def _remove(self) -> None:
         profile = self.profile
