@@ -37,6 +37,7 @@ class Entry(StrEnum):
     QUANTITIES = "quantities"  # several, parted by semicolons
     TEXT = "text"
     LONG_TEXT = "long_text"
+    SEVERAL = "several"  # any number of the choices
     YES_NO = "yes_no"
     YES_NO_OPEN = "yes_no_open"  # yes, no, or not answered yet
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.explain.conversion_story import ConversionStory
+from spoutline.gui.dialogs.installed_figures import InstalledFiguresDialog
 from spoutline.gui.edits.installed_parts import (
     with_age,
     with_condition,
@@ -14,6 +15,7 @@ from spoutline.gui.edits.installed_parts import (
     with_set_installed,
     without_installed_part,
 )
+from spoutline.gui.edits.installed_questions import described_questions
 from spoutline.gui.models.node_tree import Node, NodeTree
 from spoutline.gui.pages.context import Context
 from spoutline.gui.session import Changed
@@ -56,6 +58,10 @@ class InstalledPanel(QWidget):
         card.body.addLayout(self._add_row())
         card.body.addLayout(self._describe_row())
         card.body.addLayout(self._change_row())
+        self.figures_button = QPushButton(tr("Plate and figures of the chosen part…"), self)
+        self.figures_button.setToolTip(tr("For a part without a catalogue number."))
+        self.figures_button.clicked.connect(self._ask_figures)
+        card.body.addWidget(self.figures_button)
         self.fault_label = plain_label("", "fault", wraps=True)
         self.fault_label.hide()
         card.body.addWidget(self.fault_label)
@@ -149,6 +155,7 @@ class InstalledPanel(QWidget):
         self.condition_box.setEnabled(some)
         self.age_edit.setEnabled(some)
         self.remove_button.setEnabled(some)
+        self.figures_button.setEnabled(some)
 
     def _show_liquids(self) -> None:
         story, today = self._context.story, self._context.session.position.liquid_today
@@ -220,6 +227,26 @@ class InstalledPanel(QWidget):
         session = self._context.session
         after = with_set_installed(session.survey, session.label, plan.chosen.hanging_set)
         self._context.edit(after, tr("Record the planned set as installed"))
+
+    def figures_dialog(self) -> InstalledFiguresDialog | None:
+        """Return the dialog for the chosen part; None, with a word why, where no described part is chosen."""
+        chosen, session = self._chosen(), self._context.session
+        if chosen is None or session.position.installed[chosen].number:
+            self._say(tr("Choose a part without a catalogue number; a number brings its own figures."))
+            return None
+        self._say("")
+        questions = described_questions(session.position.installed[chosen].kind, self._context.story.word)
+        return InstalledFiguresDialog(session.survey, session.label, chosen, questions, session.display, self)
+
+    def take_figures(self, dialog: InstalledFiguresDialog) -> None:
+        """Carry out the edit of an accepted dialog."""
+        if dialog.after is not None:
+            self._context.edit(dialog.after, tr("Figures of an installed part"))
+
+    def _ask_figures(self) -> None:
+        dialog = self.figures_dialog()
+        if dialog is not None and dialog.exec():
+            self.take_figures(dialog)
 
     def _remove(self) -> None:
         chosen, session = self._chosen(), self._context.session

@@ -1,0 +1,198 @@
+"""Put the plate and the figures of a described part into the survey: all of them, or none and the plate alone."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from pydantic import ValidationError
+
+from spoutline.gui.edits.answers import field_words, read_answer, shown_answer, with_position
+from spoutline.gui.edits.installed_questions import NO_LISTING, FigureQuestion
+from spoutline.gui.edits.question import Entry, Measure, Question
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.installed import InstalledPart
+from spoutline.model.quantity import Dimension
+from spoutline.model.survey import Survey
+from spoutline.units.display import Display
+
+SEPARATOR = ";"  # between the values of several choices
+_MAY_BE_NONE = ("listings", "figures.schemes")
+
+
+def described_texts(part: InstalledPart, questions: tuple[FigureQuestion, ...], display: Display) -> dict[str, str]:
+    """Return the present answer to each question as its field shows it; empty where there is none."""
+    return {
+        asked.question.name: _shown(_value_at(part, asked.question), asked.question, display) for asked in questions
+    }
+
+
+def with_described(
+    survey: Survey,
+    label: str,
+    index: int,
+    questions: tuple[FigureQuestion, ...],
+    texts: Mapping[str, str],
+    *,
+    display: Display,
+) -> Survey:
+    """Return the survey with the plate and figures of one described part replaced.
+
+    Parameters
+    ----------
+    survey, label, index
+        The survey, the position and the place of the part in its list, from 0.
+    questions
+        The questions of the part's kind.
+    texts
+        The answers by the names of the questions, as typed or chosen. Without any figure the part has
+        none.
+    display
+        The units in which numbers are shown; a text that was not changed keeps its figure to the last digit.
+
+    Raises
+    ------
+    InputFault
+        Answers are missing or not usable; ``place`` of each problem is the name of its question, empty for the whole.
+    """
+    position = survey.position(label)
+    if position is None:
+        raise KeyError(label)
+    old = position.installed[index]
+    shown = described_texts(old, questions, display)
+    has_figures = any(texts[q.question.name].strip() for q in questions if q.question.path[0] == "figures")
+    document: dict[str, Any] = old.model_dump()
+    document["figures"] = {} if has_figures else None
+    problems: list[InputProblem] = []
+    for asked in questions:
+        question, text = asked.question, texts[asked.question.name]
+        if question.path[0] == "figures" and not has_figures:
+            continue
+        try:
+            same = text == shown[question.name] and bool(text)
+            value = _value_at(old, question) if same else _read(text, asked, display)
+        except InputFault as fault:
+            problems += fault.problems
+            continue
+        _put(document, question.path, value)
+    if problems:
+        raise InputFault(tuple(problems))
+    figures = document["figures"]
+    if figures and figures.get("hose"):
+        figures["length_m"] = figures["hose"]["length_m"]  # a hose is as long as its hose
+    new = _validated(document)
+    return with_position(
+        survey,
+        label,
+        position.model_copy(update={"installed": (*position.installed[:index], new, *position.installed[index + 1 :])}),
+    )
+
+
+def _validated(document: dict[str, Any]) -> InstalledPart:
+    _check_order(document["figures"])
+    try:
+        return InstalledPart.model_validate(document)
+    except ValidationError as error:
+        raise InputFault(
+            tuple(
+                InputProblem(".".join(str(step) for step in one["loc"]), "part", str(one["input"])[:40], one["msg"])
+                for one in error.errors(include_url=False)
+            )
+        ) from error
+
+
+def _check_order(figures: dict[str, Any] | None) -> None:
+    """Refuse pairs of figures of which the lower one is the higher."""
+    pairs = (
+        ("", "temperature_minimum_c", "temperature_maximum_c", "hottest"),
+        ("breakaway", "separation_minimum_n", "separation_maximum_n", "greatest pull"),
+        ("hose", "bore_m", "outside_diameter_m", "outside diameter"),
+        ("hose", "inner_tube_bore_m", "inner_tube_outside_diameter_m", "outside diameter of the inner tube"),
+        ("nozzle", "minimum_flow_m3_s", "maximum_flow_m3_s", "greatest flow"),
+    )
+    problems = []
+    for block, low, high, words in pairs:
+        data = (figures or {}) if not block else (figures or {}).get(block)
+        if data and data.get(low) is not None and data.get(high) is not None and data[low] > data[high]:
+            name = ".".join(step for step in ("figures", block, high) if step)
+            problems.append(InputProblem(name, words, "a lower figure", "it must not be less than its counterpart"))
+    if problems:
+        raise InputFault(tuple(problems))
+
+
+def _value_at(part: InstalledPart, question: Question) -> object:
+    value: object = part
+    for step in question.path:
+        value = None if value is None else getattr(value, str(step))
+    return value
+
+
+def _shown(value: object, question: Question, display: Display) -> str:
+    if question.path == ("listings",) and value == ():
+        return NO_LISTING
+    if value is None:
+        return ""
+    if question.entry is Entry.SEVERAL and isinstance(value, tuple | frozenset):
+        return SEPARATOR.join(option.value for option in question.options if option.value in value)
+    if question.entry is Entry.YES_NO:
+        return "yes" if value else "no"
+    if question.measure is not None and isinstance(value, int | float):
+        return shown_answer(float(value), question, display)
+    return str(value)
+
+
+def _read(text: str, asked: FigureQuestion, display: Display) -> object:
+    question = asked.question
+    match question.entry:
+        case Entry.SEVERAL:
+            return _several(text, question)
+        case Entry.QUANTITY:
+            return _number(text, asked, display)
+        case _ if not text.strip():
+            if question.empty_means:
+                return None
+            raise _fault(question, "", "write it" if question.entry is Entry.TEXT else "choose one")
+        case Entry.YES_NO:
+            return text == "yes"
+    return text
+
+
+def _several(text: str, question: Question) -> tuple[str, ...] | None:
+    chosen = tuple(text.split(SEPARATOR)) if text else ()
+    if question.path == ("listings",):
+        if NO_LISTING in chosen and len(chosen) > 1:
+            raise _fault(question, "no listing beside classes", "tick the classes, or no listing alone")
+        return None if not chosen else tuple(item for item in chosen if item != NO_LISTING)
+    if not chosen and question.name not in _MAY_BE_NONE:
+        raise _fault(question, "", "tick at least one")
+    return chosen
+
+
+def _number(text: str, asked: FigureQuestion, display: Display) -> float | None:
+    question = asked.question
+    try:
+        value = read_answer(text, question, display)
+    except InputFault as fault:
+        raise _fault(question, text, fault.problems[0].wanted) from fault
+    if value is None:
+        return None
+    number, measure = float(str(value)), question.measure or Measure(Dimension.RATIO)
+    if not asked.admits(number):
+        bounds = (("more than", asked.above), ("at least", asked.least), ("at most", asked.most))
+        words = [f"{words} {display.show(bound, measure.dimension)}" for words, bound in bounds if bound is not None]
+        raise _fault(question, text, f"it must be {' and '.join(words)}")
+    if measure.dimension is Dimension.COUNT and not number.is_integer():
+        raise _fault(question, text, "write a whole number")
+    return number
+
+
+def _put(document: dict[str, Any], path: tuple[str | int, ...], value: object) -> None:
+    target = document
+    for step in path[:-1]:
+        target = target.setdefault(str(step), {})
+    target[str(path[-1])] = value
+
+
+def _fault(question: Question, text: str, wanted: str) -> InputFault:
+    shown = f"“{text}”" if text.strip() else "nothing"
+    return InputFault((InputProblem(question.name, field_words(question), shown, wanted),))
