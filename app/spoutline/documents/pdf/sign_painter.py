@@ -16,7 +16,7 @@ from spoutline.ruletables.caution_signs import CautionSign, SignShape
 _YELLOW: Final = HexColor("#f4c300")
 _RED: Final = HexColor("#b3191f")
 _BLUE: Final = HexColor("#0b4a8a")
-_MARK_SHARE: Final = {SignShape.WARNING: 0.3, SignShape.PROHIBITION: 0.42, SignShape.MANDATORY: 0.46}
+_MARK_SHARE: Final = {SignShape.WARNING: 0.36, SignShape.PROHIBITION: 0.46, SignShape.MANDATORY: 0.5}
 
 
 class SignFlowable(Flowable):  # type: ignore[misc]
@@ -49,9 +49,9 @@ def paint_sign(canvas: Canvas, sign: CautionSign, half_pt: float) -> None:
     match sign.shape:
         case SignShape.WARNING:
             _triangle(canvas, half_pt)
-            canvas.translate(0, -0.2 * half_pt)
+            canvas.translate(0, -0.26 * half_pt)
             _paint(canvas, marks, unit, black, _YELLOW)
-            canvas.translate(0, 0.2 * half_pt)
+            canvas.translate(0, 0.26 * half_pt)
         case SignShape.PROHIBITION:
             canvas.setFillColor(white)
             canvas.setStrokeColor(_RED)
