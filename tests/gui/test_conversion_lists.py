@@ -53,7 +53,7 @@ def test_a_cost_line_is_added_changed_and_taken_off_and_undo_brings_each_back(
     changed = OwnCost(label="Test of tightness", amount=Decimal(1300))
     assert session.survey.conversion.money.own_costs == (changed,)
     panel.remove_button.click()
-    assert session.survey.conversion.money.own_costs == ()
+    assert not session.survey.conversion.money.own_costs
     for there in ((changed,), (first,), ()):
         session.undo_stack.undo()
         assert session.survey.conversion.money.own_costs == there
@@ -139,7 +139,7 @@ def test_every_part_of_the_lists_has_a_name_and_the_keyboard_reaches_it_in_turn(
 def keyboard_order(start: QWidget) -> list[QWidget]:
     """Return what the Tab key leads to from ``start``, once round."""
     found, here = [start], start.nextInFocusChain()
-    while here is not start:
+    while here is not None and here is not start:
         if here.focusPolicy() & Qt.FocusPolicy.TabFocus:
             found.append(here)
         here = here.nextInFocusChain()

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
 
 from spoutline.gui.dialogs.form import FormDialog
-from spoutline.gui.edits.installed_figures import described_texts, with_described
+from spoutline.gui.edits.installed_figures import bounds_words, described_texts, with_described
 from spoutline.gui.edits.installed_questions import FigureQuestion
 from spoutline.gui.edits.question import Entry, Question
 from spoutline.gui.widgets.answer_field import AnswerField, Choice, ListField, TextField
@@ -62,8 +62,9 @@ class InstalledFiguresDialog(FormDialog):
         grid.setColumnStretch(0, 1)
         grid.setColumnStretch(1, 1)
         row = column = 0
-        for question in (asked.question for asked in self._questions if asked.question.group == group):
-            field = _field_for(question)
+        for asked in (one for one in self._questions if one.question.group == group):
+            question = asked.question
+            field = _field_for(question, bounds_words(asked, self._display))
             field.given.connect(lambda text, name=question.name: self._take(name, text))
             self.fields[question.name] = field
             if isinstance(field, SeveralField):
@@ -115,7 +116,7 @@ class InstalledFiguresDialog(FormDialog):
         self.show_fault("\n".join(rest) or tr("Nothing was recorded: answers that are marked need a look."))
 
 
-def _field_for(question: Question) -> AnswerField:
+def _field_for(question: Question, bounds: str) -> AnswerField:
     choices = tuple(Choice(option.value, option.words) for option in question.options)
     field: AnswerField
     match question.entry:
@@ -126,6 +127,7 @@ def _field_for(question: Question) -> AnswerField:
             field = ListField(question.title, question.help, question.source, (Choice("", open_words), *choices))
         case _:
             words = f"{tr('empty:')} {question.empty_means}" if question.empty_means else ""
-            field = TextField(question.title, question.help, question.source, placeholder=words)
+            help_text = f"{bounds[:1].upper()}{bounds[1:]}." if bounds else question.help
+            field = TextField(question.title, help_text, question.source, placeholder=words)
     field.setObjectName(question.name)
     return field

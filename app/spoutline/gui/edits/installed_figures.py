@@ -27,6 +27,17 @@ def described_texts(part: InstalledPart, questions: tuple[FigureQuestion, ...], 
     }
 
 
+def bounds_words(asked: FigureQuestion, display: Display) -> str:
+    """Return between which figures a number must lie, each with its unit; empty for what is no number."""
+    measure = asked.question.measure
+    if measure is None:
+        return ""
+    bounds = (("more than", asked.above), ("at least", asked.least), ("at most", asked.most))
+    return " and ".join(
+        f"{words} {display.show(bound, measure.dimension)}" for words, bound in bounds if bound is not None
+    )
+
+
 def with_described(
     survey: Survey,
     label: str,
@@ -178,9 +189,7 @@ def _number(text: str, asked: FigureQuestion, display: Display) -> float | None:
         return None
     number, measure = float(str(value)), question.measure or Measure(Dimension.RATIO)
     if not asked.admits(number):
-        bounds = (("more than", asked.above), ("at least", asked.least), ("at most", asked.most))
-        words = [f"{words} {display.show(bound, measure.dimension)}" for words, bound in bounds if bound is not None]
-        raise _fault(question, text, f"it must be {' and '.join(words)}")
+        raise _fault(question, text, f"it must be {bounds_words(asked, display)}")
     if measure.dimension is Dimension.COUNT and not number.is_integer():
         raise _fault(question, text, "write a whole number")
     return number

@@ -210,7 +210,7 @@ class OwnSharesPanel(ListPanel[YearShare]):
 
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         columns: tuple[Column[YearShare], ...] = (
-            Column(title=tr("Year"), text=lambda row: str(row.year), is_number=True),
+            Column(title=tr("Year"), text=lambda row: str(row.year)),
             Column(title=tr("Share of gasoline"), text=lambda row: f"{row.share!r}", is_number=True),
         )
         lead = tr("Share of gasoline into vehicles with onboard recovery, year by year; it goes before the table.")

@@ -96,7 +96,7 @@ class InstalledPanel(QWidget):
         self.kind_box = QComboBox(self)
         self.kind_box.setAccessibleName(tr("Kind of a part without a catalogue number"))
         self.description_edit = QLineEdit(self)
-        self.description_edit.setPlaceholderText(tr("Part without a number: what its plate says"))
+        self.description_edit.setPlaceholderText(tr("What its plate says"))
         self.description_edit.setAccessibleName(tr("Description of an installed part"))
         self.description_edit.returnPressed.connect(self._describe)
         self.describe_button = QPushButton(tr("Describe pa&rt"), self)

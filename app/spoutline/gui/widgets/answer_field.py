@@ -155,6 +155,8 @@ class TextField(AnswerField):
 
     def _set_editor(self, text: str) -> None:
         self.editor.show_text(text)
+        if not self.editor.hasFocus():
+            self.editor.setCursorPosition(0)  # a text longer than the field is read from its start
 
 
 class LongTextField(AnswerField):
