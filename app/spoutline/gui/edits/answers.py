@@ -14,7 +14,7 @@ from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.quantity import Dimension
-from spoutline.model.survey import Filler, Position, Site, Survey
+from spoutline.model.survey import FAULT_BESIDE_OTHERS, Filler, Position, Site, Survey
 from spoutline.units.display import Display
 from spoutline.units.quantities import parse
 
@@ -148,6 +148,8 @@ def _stored_form(value: AnswerValue, question: Question) -> AnswerValue | int:
 
 def _wanted(error: ValidationError, model: type[BaseModel], question: Question, display: Display) -> str:
     details = error.errors(include_url=False)[0]
+    if details["type"] == FAULT_BESIDE_OTHERS:
+        return str(details["ctx"]["wanted"])
     if details["type"] == "value_error":
         return str(details.get("ctx", {}).get("error", details["msg"]))
     if details["type"].startswith("int_"):
