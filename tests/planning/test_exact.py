@@ -96,7 +96,7 @@ def should_lines_broken(checks: tuple[Check, ...]) -> frozenset[str]:
 
 
 def enumerated_best(requirement: Requirement, tables: RuleTables, store: ListStore) -> tuple[int, int, int] | None:
-    """Return (should-lines broken on the set, should-rules broken on parts, price) of the best chain."""
+    """Return (shoulds broken in all, those on the whole set, price) of the best chain."""
     judged: dict[tuple[Slot, str], tuple[Finding, ...]] = {}
     best: tuple[int, int, int] | None = None
     for hanging_set in chains(requirement, store):
@@ -109,12 +109,13 @@ def enumerated_best(requirement: Requirement, tables: RuleTables, store: ListSto
         if any(map(forbids, findings)):
             continue
         regrets = sum(one.severity is Severity.SHOULD and one.verdict is Verdict.BROKEN for one in findings)
-        if best is not None and (0, regrets, hanging_set.price_minor) >= best:
+        if best is not None and (regrets, 0, hanging_set.price_minor) >= best:
             continue
         checks = checks_for(hanging_set, requirement, tables)
         if any(map(forbids, checks)):
             continue
-        found = (len(should_lines_broken(checks)), regrets, hanging_set.price_minor)
+        on_set = len(should_lines_broken(checks))
+        found = (on_set + regrets, on_set, hanging_set.price_minor)
         best = found if best is None else min(best, found)
     return best
 
@@ -140,7 +141,8 @@ def test_plan_is_the_best_of_all_chains(name: str, seed: int, catalogue: Catalog
         for link in hanging_set.links
         for one in judge_part(link.part, link.slot, requirement, us_tables)
     )
-    assert (len(should_lines_broken(plan.chosen.checks)), regrets, hanging_set.price_minor) == best
+    on_set = len(should_lines_broken(plan.chosen.checks))
+    assert (on_set + regrets, on_set, hanging_set.price_minor) == best
 
 
 def test_the_bounds_leave_the_full_checks_nothing_to_turn_down(

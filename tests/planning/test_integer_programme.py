@@ -19,9 +19,11 @@ from spoutline.rules.requirement import requirement_for
 
 
 def longest_clear_m(position: Position, clearance_m: float) -> float:
-    """Return the longest chain that hangs clear at every filler, and on the hook of a free hose."""
+    """Return the longest chain that hangs clear at every filler, and on the hook of a free hose; a reel's hangs not."""
+    if position.duty == "reel" or position.retrieval is Retrieval.REEL:
+        return 1e9
     ends = [(one.distance_m, one.height_m) for one in position.fillers if one.height_m > clearance_m]
-    if position.retrieval is Retrieval.NONE and position.duty != "reel":
+    if position.retrieval is Retrieval.NONE:
         ends.append((position.hook.distance_m, position.hook.height_m))
     lengths = [
         longest_clear_length(

@@ -84,6 +84,7 @@ class AlternativeFinder:
         self.choice = choice
         self.wish = chooser.wish(choice.dropped)
         self.chosen = choice.judged.hanging_set
+        self.regrets = chooser.regrets_of(self.chosen)
 
     def all(self) -> tuple[Alternative, ...]:
         """Return one alternative per kind, in the order of ``AlternativeKind``; equal sets are named once."""
@@ -107,13 +108,20 @@ class AlternativeFinder:
             *_lighter_idea(self.chosen, self.wish),
             *self._less_loss_idea(),
         ):
-            judged = self.chooser.first(idea.wish, self.choice.dropped)
+            judged = self._as_good(idea.wish)
             if judged is not None and idea.worth(judged.hanging_set):
                 yield idea.kind, judged
         yield from self._lowest_price()
         yield from self._sooner()
         yield from self._one_maker()
         yield from self._next_cheapest()
+
+    def _as_good(self, wish: Wish) -> JudgedSet | None:
+        """Return the best set for ``wish`` that breaks no more shoulds than the chosen one."""
+        judged = self.chooser.first(wish, self.choice.dropped)
+        if judged is None or self.chooser.regrets_of(judged.hanging_set) > self.regrets:
+            return None
+        return judged
 
     def _less_loss_idea(self) -> Iterator[_Idea]:
         loss_pa = self.chooser.search.model.loss_of_pa
@@ -143,7 +151,7 @@ class AlternativeFinder:
 
         def within(longest: int) -> JudgedSet | None:
             wish = _narrowed(self.wish, lambda it: it.part.lead_time_days <= longest)
-            return self.chooser.first(wish, self.choice.dropped)
+            return self._as_good(wish)
 
         best: JudgedSet | None = None
         low, high = 0, len(days)
@@ -161,11 +169,7 @@ class AlternativeFinder:
         if len({link.part.maker for link in self.chosen.links}) == 1:
             return
         makers = sorted({candidate.part.maker for candidate in self.chooser.search.pool.of(Slot.NOZZLE)})
-        found = [
-            judged
-            for maker in makers
-            if (judged := self.chooser.first(_of_maker(self.wish, maker), self.choice.dropped)) is not None
-        ]
+        found = [judged for maker in makers if (judged := self._as_good(_of_maker(self.wish, maker))) is not None]
         if found:
             best = min(found, key=lambda judged: (judged.hanging_set.price_minor, judged.hanging_set.numbers))
             yield AlternativeKind.ONE_MAKER, best

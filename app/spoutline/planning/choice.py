@@ -5,17 +5,20 @@ from __future__ import annotations
 import itertools
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import cached_property
 
 from spoutline.model.check import Check, Outcome
 from spoutline.model.finding import Severity
 from spoutline.model.plan import HangingSet, JudgedSet
-from spoutline.model.requirement import RequirementId
+from spoutline.model.requirement import RequirementId, Slot
 from spoutline.planning.assembly import ChainSearch, Wish
 from spoutline.planning.judgement import SetJudge
 from spoutline.planning.loads import CHECK_LINES
 from spoutline.search.listener import Listener
 
 ALL_LINES = frozenset(RequirementId)
+_PATIENCE = 60  # sets turned down one after another by a check that the search cannot bound
+_Rank = tuple[int, int, int, tuple[str, ...]]  # shoulds broken, those on the whole set, price, part numbers
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +37,7 @@ class Chooser:
         self.judge = judge
         self.listener = listener
         self.looked_at = 0
+        self.last_refused: JudgedSet | None = None
         self.turned_down = 0  # sets that the bounds let through and a full check did not
 
     def wish(self, dropped: frozenset[RequirementId]) -> Wish:
@@ -43,38 +47,47 @@ class Chooser:
         return Wish(ALL_LINES, kept)
 
     def choose(self) -> Choice | None:
-        """Return the cheapest set that breaks no must and the fewest should-lines; None where no set keeps the musts.
+        """Return the set that breaks no must and the fewest shoulds, the cheapest of those; None without such a set.
 
-        Should-limits on the whole set are few, so the groups to give up are tried smallest first; broken should-rules
-        on single parts are weighed within each search.
+        Should-limits on the whole set are few, so every group of them is a candidate to give up, smallest first, while
+        it alone does not already weigh as much as the best found; broken should-rules of parts count one each.
         """
-        soft = sorted(
-            {limit.requirement for limit in self.search.model.set_limits if limit.severity is Severity.SHOULD}
-        )
+        limits = self.search.model.set_limits
+        soft = sorted({limit.requirement for limit in limits if limit.severity is Severity.SHOULD})
+        best: tuple[_Rank, Choice] | None = None
         for size in range(len(soft) + 1):
-            found = [
-                Choice(judged, frozenset(group))
-                for group in itertools.combinations(soft, size)
-                if (judged := self.first(self.wish(frozenset(group)), frozenset(group))) is not None
-            ]
-            if found:
-                return min(found, key=lambda choice: self._rank(choice.judged.hanging_set))
-        return None
+            if best is not None and best[0][0] <= size:
+                break
+            for group in map(frozenset, itertools.combinations(soft, size)):
+                judged = self.first(self.wish(group), group)
+                if judged is None:
+                    continue
+                rank = self._rank(judged.hanging_set, size)
+                if best is None or rank < best[0]:
+                    best = rank, Choice(judged, group)
+        return best and best[1]
 
-    def _rank(self, hanging_set: HangingSet) -> tuple[int, int, tuple[str, ...]]:
-        regrets = {
+    def regrets_of(self, hanging_set: HangingSet) -> int:
+        """Return how many should-rules the parts of a set break."""
+        return sum(self._regrets[link.slot, link.part.number] for link in hanging_set.links)
+
+    @cached_property
+    def _regrets(self) -> dict[tuple[Slot, str], int]:
+        return {
             (candidate.slot, candidate.part.number): candidate.regrets
             for judged in self.search.pool.slots.values()
             for candidate in judged
         }
-        count = sum(regrets[link.slot, link.part.number] for link in hanging_set.links)
-        return count, hanging_set.price_minor, hanging_set.numbers
+
+    def _rank(self, hanging_set: HangingSet, given_up: int) -> _Rank:
+        shoulds = given_up + self.regrets_of(hanging_set)
+        return shoulds, given_up, hanging_set.price_minor, hanging_set.numbers
 
     def first(self, wish: Wish, dropped: frozenset[RequirementId]) -> JudgedSet | None:
         """Return the best accepted set for ``wish``.
 
         The quick search answers unless a full check turns its set down, which is rare; only then are the sets walked
-        through in order.
+        through in order, and only so far: a hose so nearly taut that its tension decides is the one known case.
         """
         best = self.search.cheapest(wish, self.listener)
         if best is None:
@@ -87,15 +100,20 @@ class Chooser:
         judged = self.judge.judged(hanging_set)
         if is_turned_down(judged, dropped):
             self.turned_down += 1
+            self.last_refused = judged
             return None
         return judged
 
     def accepted(self, wish: Wish, dropped: frozenset[RequirementId]) -> Iterator[JudgedSet]:
-        """Yield the sets whose checks hold, in the order of the search."""
+        """Yield the sets whose checks hold, in the order of the search, until too many in a row were turned down."""
+        refused = 0
         for hanging_set in self.search.sets(wish, self.listener):
             judged = self._accepted_or_none(hanging_set, dropped)
+            refused = refused + 1 if judged is None else 0
             if judged is not None:
                 yield judged
+            elif refused >= _PATIENCE:
+                return
 
 
 def is_turned_down(judged: JudgedSet, dropped: frozenset[RequirementId]) -> bool:

@@ -8,11 +8,11 @@ from dataclasses import dataclass, replace
 
 from spoutline.model.finding import Severity
 from spoutline.model.part import Part
-from spoutline.model.plan import Conflict, Exclusion, HangingSet, Relaxation
+from spoutline.model.plan import Conflict, Exclusion, HangingSet, JudgedSet, Relaxation
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.planning.assembly import ChainSearch, Wish
-from spoutline.planning.loads import Load
+from spoutline.planning.loads import MUST_CHECK_LINES, Load
 from spoutline.planning.pool import JudgedPart
 from spoutline.rules.joint_rules import OUTLET, JointPair, pair_findings
 from spoutline.rules.registry import rule_of
@@ -240,6 +240,15 @@ class ConflictFinder:
             else:
                 best, high = (found, most), middle
         return best
+
+
+def conflict_of_checks(refused: JudgedSet | None) -> Conflict | None:
+    """Return the lines of the must-checks that a set failed although the search could not foresee it."""
+    failed = [check for check in (refused.checks if refused else ()) if check.severity is Severity.MUST]
+    lines = [MUST_CHECK_LINES[check.id] for check in failed if not check.passes and check.id in MUST_CHECK_LINES]
+    if not lines:
+        return None
+    return Conflict(requirements=tuple(dict.fromkeys(lines)), exclusions=(), relaxations=())
 
 
 def _at_most(figure: Callable[[Part], float], most: float) -> Callable[[JudgedPart], bool]:

@@ -62,6 +62,23 @@ CHECK_LINES: dict[CheckId, RequirementId] = {
     CheckId.FLOW_COLD: RequirementId.FLOW,
     CheckId.FLOW_HOT: RequirementId.FLOW,
 }
+# The requirement line behind every other check that can forbid a set.
+MUST_CHECK_LINES: dict[CheckId, RequirementId] = {
+    CheckId.SPOUT_DIAMETER: RequirementId.SPOUT,
+    CheckId.HOSE_LENGTH: RequirementId.HOSE_LENGTH,
+    CheckId.HOSE_REACH: RequirementId.REACH,
+    CheckId.WHIP_LENGTH: RequirementId.WHIP_LENGTH,
+    CheckId.BREAKAWAY_FORCE_CLASS: RequirementId.SEPARATION_FORCE,
+    CheckId.BREAKAWAY_SERVICE_LOAD: RequirementId.SERVICE_LOAD,
+    CheckId.BREAKAWAY_DRIVE_OFF: RequirementId.DRIVE_OFF,
+    CheckId.RESISTANCE_TOTAL: RequirementId.RESISTANCE,
+    CheckId.RESISTANCE_PARTS: RequirementId.CONTINUITY,
+    CheckId.NOZZLE_MINIMUM_FLOW: RequirementId.NOZZLE_FLOW,
+    CheckId.NOZZLE_MAXIMUM_FLOW: RequirementId.NOZZLE_FLOW,
+    CheckId.NOZZLE_OPENING_PRESSURE: RequirementId.NOZZLE_FLOW,
+    CheckId.GASOLINE_FLOW_LIMIT: RequirementId.FLOW,
+    CheckId.PERMEATION: RequirementId.LOW_PERMEATION,
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -178,13 +195,15 @@ class LoadModel:
             (self.states.hot, (Load.WANTED_FLOW_HOT, Load.NOZZLE_FLOW_HOT, Load.OPENING_HOT)),
         ):
             left = pressure - state.density_kg_m3 * STANDARD_GRAVITY.value * rise
+            # More flow wanted than the dispenser or the law gives: no set delivers it, whatever it loses.
+            wanted = -math.inf if self.requirement.wanted_flow_m3_s > self._ceiling_m3_s * (1.0 + 1e-9) else left
             lines = (
-                (loads[0], RequirementId.FLOW, Severity.SHOULD),
-                (loads[1], RequirementId.NOZZLE_FLOW, Severity.MUST),
-                (loads[2], RequirementId.NOZZLE_FLOW, Severity.MUST),
+                (loads[0], RequirementId.FLOW, Severity.SHOULD, wanted),
+                (loads[1], RequirementId.NOZZLE_FLOW, Severity.MUST, left),
+                (loads[2], RequirementId.NOZZLE_FLOW, Severity.MUST, left),
             )
-            for load, requirement, severity in lines:
-                yield SetLimit(load, requirement, severity, left, Dimension.PRESSURE)
+            for load, requirement, severity, limit in lines:
+                yield SetLimit(load, requirement, severity, limit, Dimension.PRESSURE)
 
     def _decision_limits(self) -> Iterable[SetLimit]:
         if self.pinned:

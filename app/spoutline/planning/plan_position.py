@@ -18,7 +18,7 @@ from spoutline.planning.accessories import accessory_lines
 from spoutline.planning.alternatives import AlternativeFinder
 from spoutline.planning.assembly import ChainSearch
 from spoutline.planning.choice import Choice, Chooser
-from spoutline.planning.conflicts import ConflictFinder
+from spoutline.planning.conflicts import ConflictFinder, conflict_of_checks
 from spoutline.planning.desk import Desk
 from spoutline.planning.judgement import SetJudge
 from spoutline.planning.loads import LoadModel
@@ -87,7 +87,7 @@ def planned_position(position: Position, site: Site, desk: Desk) -> PlannedPosit
     chooser = chooser_for(requirement, pool, desk)
     choice = chooser.choose()
     if choice is None:
-        conflict = conflict_of(requirement, desk)
+        conflict = conflict_of(requirement, desk) or conflict_of_checks(chooser.last_refused)
         return PlannedPosition(
             _plan(position, PlanStatus.DOES_NOT_FIT, requirement=requirement, conflict=conflict, counts=counts)
         )

@@ -18,6 +18,7 @@ from spoutline.rules.figures import coiled_length_m, corner_allowance_m
 from spoutline.rules.hanging import FillerHang, fillers_above, hang_at_rest, hang_in_use
 from spoutline.rules.holding import bound_of, held, judgement_bound, part_bound, stated
 from spoutline.rules.hose_requirement import is_on_reel, length_limit_id, worst_reach
+from spoutline.rules.set_rules import FITTING_SLOTS
 from spoutline.rules.set_view import SetView
 from spoutline.rules.turn import turn_angle_rad
 
@@ -62,6 +63,7 @@ def hose_reach(view: SetView) -> Check:
     lengths = tuple(
         Quantity(link.slot, figure.hose_length_m + figure.rigid_length_m, Dimension.LENGTH)
         for link, figure in zip(view.links, view.figures, strict=True)
+        if link.slot not in FITTING_SLOTS
     )
     taken = _taken(view)
     line = WorkedLine(
@@ -69,7 +71,7 @@ def hose_reach(view: SetView) -> Check:
         inputs=(*lengths, *taken),
         result=Quantity("L", view.reach_m, Dimension.LENGTH),
         source=_SUM,
-        note="hoses, adaptors, breakaway, swivel and nozzle",
+        note="hoses, breakaway, swivel and nozzle; an adaptor is not counted on to lengthen them",
     )
     return held(
         CheckId.HOSE_REACH,

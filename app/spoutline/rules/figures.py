@@ -248,10 +248,11 @@ def part_figures(
     hose_length = part.hose.length_m if part.hose else 0.0
     rigid_length = 0.0 if part.hose else part.length_m
     taken = corner_allowance_m(part, slot, requirement, tables) + coiled_length_m(hose_length, slot, requirement)
+    is_fitting = slot in (Slot.ADAPTOR, Slot.SPLITTER)  # never counted on: adaptors must not serve to lengthen a hose
     return PartFigures(
         hose_length_m=hose_length,
         rigid_length_m=rigid_length,
-        reach_m=hose_length + rigid_length - taken,
+        reach_m=0.0 if is_fitting else hose_length + rigid_length - taken,
         filled_weight_n=filled_weight_n(part, state),
         resistance_ohm=part_resistance_ohm(part),
         pull_strength_n=part.pull_strength_n,

@@ -88,18 +88,21 @@ def derive_supply(notes: Derivation) -> SupplyAsked:
         if stated.maximum_flow_l_min is None
         else stated.maximum_flow_l_min * _LITRES_PER_MINUTE
     )
-    assumed = tuple(
-        row
-        for row, value in ((LimitId.SUPPLY_PRESSURE, stated.pressure_kpa), (supply_row, stated.maximum_flow_l_min))
-        if value is None
+    figures = (
+        (
+            LimitId.SUPPLY_PRESSURE,
+            stated.pressure_kpa,
+            Quantity("supply_pressure", supply_pressure, Dimension.PRESSURE),
+        ),
+        (supply_row, stated.maximum_flow_l_min, Quantity("supply_flow", supply_flow, Dimension.FLOW)),
     )
+    assumed = tuple((row, figure) for row, surveyed, figure in figures if surveyed is None)
     if assumed:
         notes.find(
             RuleId.SUPPLY_ASSUMED,
-            Quantity("supply_pressure", supply_pressure, Dimension.PRESSURE),
-            Quantity("supply_flow", supply_flow, Dimension.FLOW),
+            *(figure for _, figure in assumed),
             verdict=Verdict.QUESTION,
-            limits=assumed,
+            limits=tuple(row for row, _ in assumed),
         )
     pressure = max(jurisdiction.number(LimitId.PART_PRESSURE_MIN), supply_pressure)
     notes.line(

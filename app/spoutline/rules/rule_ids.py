@@ -144,6 +144,6 @@ class AccessoryReason(StrEnum):
 
     NPT_JOINTS = "accessory_npt_joints"  # sealant on taper threads
     RETRACTOR_CORD = "accessory_retractor_cord"  # clamp where the cord holds the hose
-    CLASS_LABEL = "accessory_class_label"  # names the liquid on the dispenser
+    CLASS_LABEL = "accessory_class_label"  # shows the listing class of the set
     DEF_LABEL = "accessory_def_label"
     VAPOUR_PORT_CAP = "accessory_vapour_port_cap"  # closes a vapour opening that is no longer used
