@@ -42,7 +42,7 @@ def with_own_cost(survey: Survey, place: int | None, label: str, amount: str, *,
     InputFault
         A text is not usable; every problem names its field, ``label`` or ``amount``.
     """
-    typed = {"label": label, "amount": _decimal(amount), "eligible": eligible}
+    typed: dict[str, object] = {"label": label, "amount": _decimal(amount), "eligible": eligible}
     row = _row(OwnCost, typed, {"label": label, "amount": amount})
     return _with_costs(survey, _placed(survey.conversion.money.own_costs, place, row, "label"))
 
