@@ -18,7 +18,7 @@ from spoutline.search.listener import Listener
 
 ALL_LINES = frozenset(RequirementId)
 _PATIENCE = 60  # sets turned down one after another by a check that the search cannot bound
-_Rank = tuple[int, int, int, tuple[str, ...]]  # shoulds broken, those on the whole set, price, part numbers
+_Rank = tuple[int, int, tuple[str, ...]]  # shoulds broken, price, part numbers
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,14 +49,14 @@ class Chooser:
     def choose(self) -> Choice | None:
         """Return the set that breaks no must and the fewest shoulds, the cheapest of those; None without such a set.
 
-        Should-limits on the whole set are few, so every group of them is a candidate to give up, smallest first, while
-        it alone does not already weigh as much as the best found; broken should-rules of parts count one each.
+        Should-limits on the whole set are few, so every group of them is a candidate to give up, smallest first, until
+        it alone weighs more than the best found; broken should-rules of parts count one each.
         """
         limits = self.search.model.set_limits
         soft = sorted({limit.requirement for limit in limits if limit.severity is Severity.SHOULD})
         best: tuple[_Rank, Choice] | None = None
         for size in range(len(soft) + 1):
-            if best is not None and best[0][0] <= size:
+            if best is not None and best[0][0] < size:
                 break
             for group in map(frozenset, itertools.combinations(soft, size)):
                 judged = self.first(self.wish(group), group)
@@ -80,8 +80,7 @@ class Chooser:
         }
 
     def _rank(self, hanging_set: HangingSet, given_up: int) -> _Rank:
-        shoulds = given_up + self.regrets_of(hanging_set)
-        return shoulds, given_up, hanging_set.price_minor, hanging_set.numbers
+        return given_up + self.regrets_of(hanging_set), hanging_set.price_minor, hanging_set.numbers
 
     def first(self, wish: Wish, dropped: frozenset[RequirementId]) -> JudgedSet | None:
         """Return the best accepted set for ``wish``.
