@@ -52,7 +52,7 @@ def test_a_faulty_position_field_is_named(
         ({"jurisdiction": "../secrets"}, "site.jurisdiction", "us_general"),
         ({"currency": "CHF"}, "site.currency", "EUR, USD"),
         ({"currency": "usd"}, "site.currency", "ISO 4217"),
-        ({"climate": {"low_c": 40, "high_c": 30}}, "site.climate", "must not exceed"),
+        ({"climate": {"low_c": 40, "high_c": 30}}, "site.climate.low_c", "must not exceed"),
         ({"climate": {"low_c": -200}}, "site.climate.low_c", "at least -60"),
         ({"service": "robot"}, "site.service", "self, attended, unattended"),
         ({"name": " "}, "site.name", "at least 1"),
