@@ -19,7 +19,7 @@ from spoutline.model.finding import Severity, Verdict
 from spoutline.model.limit import LimitId, RuleTables
 from spoutline.model.part import Part, PartKind
 from spoutline.model.port import Port
-from spoutline.model.requirement import Requirement, Slot
+from spoutline.model.requirement import Requirement, RequirementId, Slot
 from spoutline.planning.protocols import CandidateFilter, PartStore
 from spoutline.rules.figures import (
     design_flow_m3_s,
@@ -51,7 +51,17 @@ class Arc:
 class Programme:
     """One group of nozzles with the same design flow."""
 
-    def __init__(self, requirement: Requirement, tables: RuleTables, store: PartStore, *, clearance_m: float) -> None:
+    def __init__(
+        self,
+        requirement: Requirement,
+        tables: RuleTables,
+        store: PartStore,
+        *,
+        clearance_m: float,
+        given_up: frozenset[RequirementId] = frozenset(),
+    ) -> None:
+        """``given_up`` names the should-lines of the whole set that are not asked."""
+        self.given_up = given_up
         self.requirement, self.tables, self.store = requirement, tables, store
         self.clearance_m = clearance_m
         self.places = [place for slot in requirement.chain for place in (Slot.ADAPTOR, slot)]
@@ -146,7 +156,7 @@ class Programme:
                     )
                 ),
                 -np.inf,
-                self.clearance_m,
+                np.inf if RequirementId.GROUND_CLEARANCE in self.given_up else self.clearance_m,
             ),
         ]
         if self.requirement.bonding_severity is Severity.MUST:
@@ -158,7 +168,9 @@ class Programme:
             lost = over(lambda arc, s=state: loss_pa(arc.part, arc.slot, self.requirement, wanted, s))
             opening = over(lambda arc, s=state: self._opening(arc, flow, s))
             least = over(lambda arc, s=state: loss_pa(arc.part, arc.slot, self.requirement, flow, s))
-            rows += [LinearConstraint(lost, -np.inf, left), LinearConstraint(opening, -np.inf, left)]
+            rows.append(LinearConstraint(opening, -np.inf, left))
+            if RequirementId.FLOW not in self.given_up:
+                rows.append(LinearConstraint(lost, -np.inf, left))
             if flow > wanted:
                 rows.append(LinearConstraint(least, -np.inf, left))
         rows.append(self._service(arcs, figures))
@@ -174,7 +186,8 @@ class Programme:
     def _service(self, arcs: list[Arc], figures: Callable) -> LinearConstraint:
         """Least separation force over the margin carries the tug, the thrust and what hangs below."""
         jurisdiction = self.tables.jurisdiction
-        margin = jurisdiction.number(LimitId.BREAKAWAY_SERVICE_MARGIN)
+        asked = jurisdiction.number(LimitId.BREAKAWAY_SERVICE_MARGIN)
+        margin = 1.0 if RequirementId.SERVICE_LOAD in self.given_up else asked
         row = []
         for arc in arcs:
             if arc.part is None or arc.place < self.breakaway_place:

@@ -13,7 +13,8 @@ from spoutline.model.limit import LimitId, RuleTables
 from spoutline.model.requirement import Requirement
 from spoutline.model.survey import Position, Retrieval
 from spoutline.planning.desk import Desk
-from spoutline.planning.plan_position import plan_position
+from spoutline.planning.plan_position import chooser_for
+from spoutline.planning.pool import narrow_pool
 from spoutline.rules.part_rules import judge_part
 from spoutline.rules.requirement import requirement_for
 
@@ -46,13 +47,15 @@ def test_the_chosen_set_is_the_integer_optimum_of_the_whole_catalogue(
     requirement = requirement_for(position, survey.site, us_tables)
     assert isinstance(requirement, Requirement)
     clearance = longest_clear_m(position, us_tables.jurisdiction.number(LimitId.GROUND_CLEARANCE))
-    optimum = Programme(requirement, us_tables, catalogue, clearance_m=clearance).best()
-    plan = plan_position(position, survey.site, Desk(us_tables, catalogue), with_alternatives=False)
-    assert plan.chosen is not None
+    pool = narrow_pool(requirement, us_tables, catalogue)
+    choice = chooser_for(requirement, pool, Desk(us_tables, catalogue)).choose()
+    assert choice is not None
+    optimum = Programme(requirement, us_tables, catalogue, clearance_m=clearance, given_up=choice.dropped).best()
+    hanging_set = choice.judged.hanging_set
     assert optimum is not None
     regrets = sum(
         one.severity is Severity.SHOULD and one.verdict is Verdict.BROKEN
-        for link in plan.chosen.hanging_set.links
+        for link in hanging_set.links
         for one in judge_part(link.part, link.slot, requirement, us_tables)
     )
-    assert regrets * REGRET + plan.chosen.hanging_set.price_minor == pytest.approx(optimum, abs=0.5)
+    assert regrets * REGRET + hanging_set.price_minor == pytest.approx(optimum, abs=0.5)
