@@ -365,6 +365,23 @@ def test_gasoline_into_cars_is_capped_by_law_whatever_the_pressure_gives() -> No
     assert CheckId.GASOLINE_FLOW_LIMIT not in all_checks(plain_set(), derived(position(duty=Duty.TRUCK)))
 
 
+@pytest.mark.parametrize("supply_l_min", [30, 37.8])
+def test_a_dispenser_that_gives_less_than_the_law_allows_is_what_sets_the_flow(supply_l_min: float) -> None:
+    # the least of pressure, dispenser and law decides (40 CFR 1090.1550: the limit may be met anywhere in the system)
+    held_back = derived(position(supply=Supply(pressure_kpa=345, maximum_flow_l_min=supply_l_min)))
+    checks = all_checks(plain_set(), held_back)
+    assert quantity(checks[CheckId.GASOLINE_FLOW_LIMIT], "solved_flow") > 10 * GPM
+    assert checks[CheckId.GASOLINE_FLOW_LIMIT].value == pytest.approx(supply_l_min / 60_000)
+    assert {checks[name].text for name in (CheckId.GASOLINE_FLOW_LIMIT, CheckId.FLOW_HOT)} == {"capped"}
+
+
+def test_pressure_and_losses_set_the_flow_where_they_give_the_least() -> None:
+    weak = derived(position(supply=Supply(pressure_kpa=14, maximum_flow_l_min=90)))
+    checks = all_checks(plain_set(), weak)
+    assert checks[CheckId.GASOLINE_FLOW_LIMIT].value < 10 * GPM
+    assert checks[CheckId.GASOLINE_FLOW_LIMIT].text == "solved"
+
+
 def test_a_weak_supply_falls_short_of_the_wish_and_then_of_the_shut_off() -> None:
     slow = all_checks(plain_set(), derived(position(supply=Supply(pressure_kpa=10))))
     assert (slow[CheckId.FLOW_COLD].outcome, slow[CheckId.FLOW_COLD].severity) == (Outcome.FAILS, Severity.SHOULD)

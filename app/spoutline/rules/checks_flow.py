@@ -202,21 +202,20 @@ def _upstream_lines(view: SetView, flow_m3_s: float, state: LiquidState) -> tupl
 def gasoline_flow_limit(view: SetView) -> Check | None:
     """Hold the delivered flow (m3/s) against the road limit for gasoline. Source: 40 CFR 1090.1550.
 
-    The limit may be met anywhere in the dispensing system; where pressure and losses alone would give more, the word
-    says that the dispenser has to hold it.
+    The limit may be met anywhere in the dispensing system; where pressure and losses alone would give more than is
+    delivered, the word says that the dispenser has to hold it.
     """
     limit = road_limit_m3_s(view.requirement.position, view.jurisdiction)
     if limit is None or view.delivered is None:
         return None
     most = max(view.delivered, key=lambda delivered: delivered.flow_m3_s)
-    unlimited = min(most.solution.flow_m3_s, view.requirement.supply_flow_m3_s)
     return held(
         CheckId.GASOLINE_FLOW_LIMIT,
         Severity.MUST,
         most.flow_m3_s,
         Dimension.FLOW,
         upper=bound_of(LimitId.FLOW_GASOLINE_ROAD_MAX, view.jurisdiction),
-        text=FlowText.CAPPED if unlimited > limit else FlowText.SOLVED,
+        text=_flow_text(most, flow_ceiling_m3_s(view.requirement, view.tables)),
         facts=(Quantity("solved_flow", most.solution.flow_m3_s, Dimension.FLOW),),
     )
 
