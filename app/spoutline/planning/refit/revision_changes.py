@@ -9,6 +9,7 @@ from enum import StrEnum
 from pydantic import BaseModel
 
 from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption
+from spoutline.model.survey import Survey
 
 
 class Changed(StrEnum):
@@ -25,12 +26,17 @@ class Changed(StrEnum):
     TERMS = "terms"
     SURVEY = "survey"
     CATALOGUE = "catalogue"
+    PRICE_LIST = "price_list"
     RULES = "rules"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RevisionChange:
-    """One difference; ``before`` and ``after`` as text, empty where there was or is nothing."""
+    """One difference; ``before`` and ``after`` as text, empty where there was or is nothing.
+
+    ``subject`` names what differs: a part number, the label of a position, a field by its path, an edition. A position
+    or site of the survey stands before its field, with ``": "`` between; the label alone stands for the whole position.
+    """
 
     changed: Changed
     option: str
@@ -41,7 +47,13 @@ class RevisionChange:
 
 def revision_changes(before: Quotation, after: Quotation) -> tuple[RevisionChange, ...]:
     """Return every difference of content between two revisions, sources first, then option by option."""
-    return (*_sources(before, after), *_terms(before, after), *_options(before, after))
+    return (
+        *_sources(before, after),
+        *_survey(before.pins.survey, after.pins.survey),
+        *_price_lists(before, after),
+        *_terms(before, after),
+        *_options(before, after),
+    )
 
 
 def _sources(before: Quotation, after: Quotation) -> Iterator[RevisionChange]:
@@ -53,6 +65,41 @@ def _sources(before: Quotation, after: Quotation) -> Iterator[RevisionChange]:
     ):
         if old != new:
             yield RevisionChange(changed=changed, option="", subject=subject, before=old, after=new)
+
+
+def _survey(before: Survey, after: Survey) -> Iterator[RevisionChange]:
+    """Return what was surveyed otherwise, position by position; a renamed position is dropped and added."""
+    old = {"": before.site, **{one.label: one for one in before.positions}}
+    new = {"": after.site, **{one.label: one for one in after.positions}}
+    for label in dict.fromkeys((*old, *new)):
+        if label not in old or label not in new:
+            was, now = ("there", "") if label in old else ("", "there")
+            yield RevisionChange(changed=Changed.SURVEY, option="", subject=label, before=was, after=now)
+            continue
+        if old[label] == new[label]:
+            continue
+        was_fields, now_fields = _flat(old[label]), _flat(new[label])
+        for field in sorted(was_fields.keys() | now_fields.keys()):
+            was, now = was_fields.get(field, ""), now_fields.get(field, "")
+            if was != now:
+                subject = f"{label or 'site'}: {field}"
+                yield RevisionChange(changed=Changed.SURVEY, option="", subject=subject, before=was, after=now)
+
+
+def _price_lists(before: Quotation, after: Quotation) -> Iterator[RevisionChange]:
+    """Return the makers whose prices come from another list."""
+    old, new = _lists_by_maker(before), _lists_by_maker(after)
+    for maker in sorted(old.keys() | new.keys()):
+        was, now = old.get(maker, ""), new.get(maker, "")
+        if was != now:
+            yield RevisionChange(changed=Changed.PRICE_LIST, option="", subject=maker, before=was, after=now)
+
+
+def _lists_by_maker(quotation: Quotation) -> dict[str, str]:
+    found: dict[str, set[str]] = {}
+    for price in quotation.pins.prices:
+        found.setdefault(price.maker, set()).add(price.list_id)
+    return {maker: ", ".join(sorted(ids)) for maker, ids in found.items()}
 
 
 def _terms(before: Quotation, after: Quotation) -> Iterator[RevisionChange]:
