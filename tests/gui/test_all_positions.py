@@ -14,10 +14,13 @@ from spoutline.gui.actions import ActionId
 from spoutline.gui.dialogs.dispensers import MirrorDialog, RepeatDialog, names_in
 from spoutline.gui.dialogs.table_import import TableImportDialog
 from spoutline.gui.pages.grid_page import GridPage
-from spoutline.gui.roles import Role
+from spoutline.gui.roles import Role, Tone
 from spoutline.gui.session import SaveState, Session
+from spoutline.gui.widgets.legend import Legend
+from spoutline.gui.widgets.marks import Mark
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
+from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.survey_import.fields import FIELDS
 from spoutline.planning.survey_import.sheet import read_sheet
@@ -32,7 +35,8 @@ def survey(bench: Workbench) -> Survey:
     first = bench.demo_survey("small_town").positions[0]
     labels = ("1A regular", "1B regular", "2A regular", "2B regular")
     positions = tuple(first.model_copy(update={"label": label, "dispenser": label[0]}) for label in labels)
-    return bench.demo_survey("small_town").model_copy(update={"positions": positions})
+    asked = ConversionAnswers(under_living_quarters=True)
+    return bench.demo_survey("small_town").model_copy(update={"positions": positions, "conversion": asked})
 
 
 @pytest.fixture
@@ -155,6 +159,38 @@ def test_the_forecourt_shows_every_position_with_its_mark(qtbot: QtBot, page: Gr
     assert page.forecourt.place_of("2A regular").y() > lower
 
 
+def test_islands_that_are_named_are_drawn_and_the_rest_stands_in_rows(page: GridPage, session: Session) -> None:
+    assert page.forecourt.group_names == ()
+    assert not page.island_spin.isHidden()
+    choose(page, "island", 2)
+    page.table.write_all("South")
+    assert page.forecourt.group_names == ("Island South",)
+    assert [tile.key for tile in page.forecourt.tiles] == ["2A regular", "2B regular", "1A regular", "1B regular"]
+    choose(page, "island", 0, 1)
+    page.table.write_all("North")
+    assert page.forecourt.group_names == ("Island North", "Island South")
+    assert page.island_spin.isHidden()  # nothing is left for it to arrange
+    session.undo_stack.undo()
+    session.undo_stack.undo()
+    assert page.forecourt.group_names == ()
+
+
+def test_a_dispenser_said_to_stand_on_two_islands_shows_on_both(page: GridPage) -> None:
+    choose(page, "island", 0)
+    page.table.write_all("North")
+    choose(page, "island", 1)
+    page.table.write_all("South")
+    assert page.forecourt.group_names == ("Island North", "Island South")
+    heights = [page.forecourt.place_of(label).y() for label in ("1A regular", "1B regular")]
+    assert heights[0] < heights[1]
+
+
+def test_the_marks_of_the_forecourt_are_explained(page: GridPage) -> None:
+    told = {(mark.tone, mark.accessibleName()) for mark in page.findChild(Legend).findChildren(Mark)}
+    assert {tone for tone, _ in told} == set(Tone) - {Tone.NOTE}
+    assert (Tone.BAD, "no set") in told
+
+
 def test_the_page_opens_from_the_menu(window: MainWindow, workplace: Workplace) -> None:
     window.actions_by_id[ActionId.GRID].trigger()
     assert workplace.views.currentWidget() is workplace.grid_page
@@ -177,6 +213,12 @@ def test_dispensers_are_repeated_and_mirrored_in_dialogs(qtbot: QtBot, survey: S
     dialog.accept()
     assert dialog.after is not None
     assert len(dialog.after.positions) == 8
+    dialog.islands_edit.setText("1, 2, 3")
+    dialog.accept()
+    assert "one for each of the 2" in dialog.fault_label.text()
+    dialog.islands_edit.setText("1, 2")
+    dialog.accept()
+    assert [one.island for one in dialog.after.positions[4:]] == ["1", "1", "2", "2"]
     mirror = MirrorDialog(survey, "1")
     qtbot.addWidget(mirror)
     mirror.accept()
@@ -204,6 +246,7 @@ def test_a_table_is_mapped_and_its_faults_are_shown_by_cell(qtbot: QtBot, survey
     assert len(good.after.positions) == 5
     good.replace_box.setChecked(True)
     assert [one.label for one in good.after.positions] == ["9A"]
+    assert good.after.conversion == survey.conversion
 
 
 # two people edit one survey

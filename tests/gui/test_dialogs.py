@@ -177,6 +177,24 @@ def test_names_of_a_position_are_checked_before_the_dialog_closes(qtbot: QtBot, 
     assert [position.label for position in dialog.after.positions] == ["Pump A", "A2"]
 
 
+def test_an_island_holds_for_the_whole_dispenser(qtbot: QtBot, survey: Survey) -> None:
+    dialog = PositionNameDialog(survey, "", proposal="A3", dispenser="1")
+    qtbot.addWidget(dialog)
+    dialog.island_edit.setText("North")
+    dialog.accept_button.click()
+    assert dialog.after is not None
+    on_north = [one.label for one in dialog.after.positions if one.island == "North"]
+    assert on_north == [*(one.label for one in survey.positions if one.dispenser == "1"), "A3"]
+    again = PositionNameDialog(dialog.after, "", proposal="B1", dispenser="1")
+    qtbot.addWidget(again)
+    assert again.island_edit.text() == "North"
+    again.dispenser_box.setEditText("9")  # a new dispenser keeps what is written
+    assert again.island_edit.text() == "North"
+    again.accept_button.click()
+    assert again.after is not None
+    assert again.after.positions[-1].island == "North"
+
+
 def test_copying_answers_says_how_many_positions_change(qtbot: QtBot, survey: Survey) -> None:
     dialog = CopyAnswersDialog(survey, "A1")
     qtbot.addWidget(dialog)

@@ -11,8 +11,17 @@ from planning.surveys import CAR
 from spoutline.model.faults import InputFault
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.survey import Position, Survey
-from spoutline.planning.refit.dispensers import positions_of, with_copies, with_other_side
+from spoutline.planning.conversion.relabelling import same_conversion
+from spoutline.planning.refit.dispensers import (
+    island_of,
+    islands_of,
+    on_island,
+    positions_of,
+    with_copies,
+    with_other_side,
+)
 from spoutline.planning.refit.survey_merge import merged
+from spoutline.planning.relabel import same_question
 from spoutline.planning.survey_import.mapping import corrected, suggested
 from spoutline.planning.survey_import.positions import positions_from
 from spoutline.planning.survey_import.sheet import column_name, pasted_rows, read_sheet, sheet_of
@@ -47,6 +56,33 @@ def test_a_dispenser_is_repeated_along_an_island() -> None:
     ]
     copy = grown.positions[3]
     assert (copy.dispenser, copy.prepay, copy.notes) == ("2", True, "")
+
+
+def test_copies_stand_on_the_islands_that_are_named() -> None:
+    template = _changed(survey("1A", "1B"), 0, island="North")
+    assert islands_of(template) == ("North", "North")  # the other position of the dispenser stands there too
+    assert [one.island for one in with_copies(template, "1", ("2", "3")).positions[2:]] == ["North"] * 4
+    spread = with_copies(template, "1", ("2", "3"), ("North", " South "))
+    assert [one.island for one in spread.positions[2:]] == ["North", "North", "South", "South"]
+    assert {one.island for one in with_copies(template, "1", ("2", "3"), ("",)).positions[2:]} == {""}
+    with pytest.raises(InputFault, match="one for each of the 3"):
+        with_copies(template, "1", ("2", "3", "4"), ("North", "South"))
+    with pytest.raises(InputFault, match="at most 60 characters"):
+        with_copies(template, "1", ("2",), ("x" * 61,))
+
+
+def test_a_whole_dispenser_is_put_on_an_island() -> None:
+    moved = on_island(survey("1A", "1B"), "1", "2")
+    assert (island_of(moved, "1"), [one.island for one in moved.positions]) == ("2", ["2", "2"])
+    assert on_island(moved, "1", "") == survey("1A", "1B")
+    with pytest.raises(InputFault, match="at most 60 characters"):
+        on_island(moved, "1", "x" * 61)
+
+
+def test_an_island_has_no_bearing_on_the_set() -> None:
+    first, second = _changed(survey("1A", "1B"), 0, island="North").positions
+    assert same_question(first) == same_question(second)
+    assert same_conversion(first) == same_conversion(second)
 
 
 def test_dispenser_1_does_not_claim_the_labels_of_dispenser_10() -> None:
@@ -96,6 +132,20 @@ def test_a_table_becomes_positions_with_its_units(tmp_path: Path) -> None:
     assert second.outlet.height_m == 2.1
     assert second.filler.distance_m == pytest.approx(6 * 0.3048, abs=1e-9)
     assert second.liquid.family is LiquidFamily.DIESEL
+
+
+def test_an_island_has_a_column_of_its_own(tmp_path: Path) -> None:
+    text = "Position,Pump,Island no.,Product,Blend\n1A,1,North,petrol,10\n2A,2,,petrol,10\n"
+    path = tmp_path / "station.csv"
+    path.write_text(text, encoding="utf-8")
+    sheet = read_sheet(path)
+    mapping = corrected(suggested(sheet), {"Island no.": "island"}, "station.csv")
+    assert [(one.dispenser, one.island) for one in positions_from(sheet, mapping, UnitSystem.SI)] == [
+        ("1", "North"),
+        ("2", ""),
+    ]
+    with pytest.raises(InputFault, match="cell B2"):
+        imported(tmp_path, f"Position,Island,Product,Blend\n1A,{'x' * 61},petrol,10\n")
 
 
 def test_every_faulty_cell_is_told_with_its_address(tmp_path: Path) -> None:
@@ -209,6 +259,21 @@ def test_edits_of_different_fields_are_both_kept() -> None:
     assert (first.prepay, first.hold_open_wanted, second.notes, added.label) == (False, True, "mine", "2A")
     assert found.survey.site.fenced
     assert merged(base, theirs, mine).survey == found.survey
+
+
+def test_islands_and_the_answers_of_a_conversion_are_merged_too() -> None:
+    base = survey("1A", "1B")
+    mine = _changed(base, 0, island="North")
+    theirs = _changed(base, 1, island="South")
+    agency = base.conversion.model_copy(update={"agency": "carb", "under_living_quarters": True})
+    theirs = theirs.model_copy(update={"conversion": agency})
+    found = merged(base, mine, theirs)
+    assert found.conflicts == ()
+    assert found.survey is not None
+    assert [one.island for one in found.survey.positions] == ["North", "South"]
+    assert found.survey.conversion == agency
+    both = merged(base, _changed(base, 0, island="North"), _changed(base, 0, island="South"))
+    assert [(one.field, one.mine, one.theirs) for one in both.conflicts] == [("island", "North", "South")]
 
 
 def test_the_same_field_changed_twice_is_a_conflict() -> None:

@@ -17,6 +17,7 @@ FAULT_BESIDE_OTHERS = "fault_beside_others"  # the type of a validation error th
 
 Text = Annotated[str, StringConstraints(strip_whitespace=True, max_length=200)]
 Label = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=60)]
+IslandName = Annotated[str, StringConstraints(strip_whitespace=True, max_length=60)]
 LongText = Annotated[str, StringConstraints(max_length=4000)]
 
 
@@ -166,6 +167,7 @@ class Position(_Document):
 
     label: Label = Field(description="Name of the position, unique on the site.")
     dispenser: Label = Field("1", description="Name of the dispenser that the position belongs to.")
+    island: IslandName = Field("", description="Name of the island that the dispenser stands on; empty: not recorded.")
     liquid: SurveyLiquid = Field(default_factory=SurveyLiquid)
     duty: Duty = Field(Duty.CAR, description="What the hose serves.")
     vapour_today: VapourStatus = Field(VapourStatus.NONE, description="Vapour-recovery status today.")

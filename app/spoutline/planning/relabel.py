@@ -17,6 +17,7 @@ def same_question(position: Position) -> Position:
         update={
             "label": "-",
             "dispenser": "-",
+            "island": "",
             "notes": "",
             "grade": "",
             "installed": (),

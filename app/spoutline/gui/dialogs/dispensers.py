@@ -11,7 +11,7 @@ from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault
 from spoutline.model.survey import Survey
-from spoutline.planning.refit.dispensers import MOST_COPIES, dispenser_names, with_copies, with_other_side
+from spoutline.planning.refit.dispensers import MOST_COPIES, dispenser_names, island_of, with_copies, with_other_side
 
 _RANGE = re.compile(r"^(\d+)\s*[-–]\s*(\d+)$")
 
@@ -42,14 +42,19 @@ class RepeatDialog(FormDialog):
         self.names_edit.setAccessibleName(tr("Names of the new dispensers"))
         self.names_edit.setPlaceholderText("2-8, 9E")
         form.addRow(tr("&Names of the new dispensers"), self.names_edit)
+        self.islands_edit = QLineEdit(island_of(survey, dispenser), self)
+        self.islands_edit.setAccessibleName(tr("Islands of the new dispensers"))
+        self.islands_edit.setPlaceholderText(tr("one for all, or one for each: 1, 2, 2, 3"))
+        form.addRow(tr("&Islands that they stand on"), self.islands_edit)
         self.body.addLayout(form)
         self.add_buttons(tr("&Repeat"))
-        self.resize(460, 190)
+        self.resize(480, 220)
 
     def accept(self) -> None:
         """Close if the names can be; else say what would be right."""
         try:
-            self.after = with_copies(self._survey, self._dispenser, names_in(self.names_edit.text()))
+            islands = tuple(name.strip() for name in self.islands_edit.text().split(","))
+            self.after = with_copies(self._survey, self._dispenser, names_in(self.names_edit.text()), islands)
         except InputFault as fault:
             self.show_fault("\n".join(str(problem) for problem in fault.problems))
             return

@@ -78,7 +78,7 @@ class TableImportDialog(FormDialog):
     def _survey_with(self, positions: tuple[Position, ...]) -> Survey:
         kept = () if self.replace_box.isChecked() else self._survey.positions
         try:
-            return Survey(site=self._survey.site, positions=(*kept, *positions))
+            return Survey(site=self._survey.site, positions=(*kept, *positions), conversion=self._survey.conversion)
         except ValidationError as fault:
             told = [str(one.get("ctx", {}).get("error", one["msg"])) for one in fault.errors(include_url=False)]
             raise InputFault(

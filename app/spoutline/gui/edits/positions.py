@@ -10,6 +10,7 @@ from pydantic import ValidationError
 from spoutline.gui.edits.answers import with_position
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.survey import Position, Survey
+from spoutline.planning.refit.dispensers import dispenser_names, island_of
 
 MOST_POSITIONS = 5000
 
@@ -64,6 +65,7 @@ def add_position(survey: Survey, label: str, dispenser: str) -> Survey:
     _check_label(survey, label, before=None)
     _check_room(survey)
     new = _position(label=label, dispenser=dispenser)
+    new = new.model_copy(update={"island": island_of(survey, new.dispenser)})
     return survey.model_copy(update={"positions": (*survey.positions, new)})
 
 
@@ -86,7 +88,9 @@ def rename_position(survey: Survey, label: str, new_label: str, dispenser: str) 
     if position is None:
         raise KeyError(label)
     checked = _position(label=new_label, dispenser=dispenser)
-    renamed = position.model_copy(update={"label": checked.label, "dispenser": checked.dispenser})
+    moves = checked.dispenser != position.dispenser and checked.dispenser in dispenser_names(survey)
+    island = island_of(survey, checked.dispenser) if moves else position.island
+    renamed = position.model_copy(update={"label": checked.label, "dispenser": checked.dispenser, "island": island})
     return with_position(survey, label, renamed)
 
 

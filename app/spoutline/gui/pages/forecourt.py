@@ -1,4 +1,4 @@
-"""The forecourt from above: dispensers in rows as islands, their positions on the two sides."""
+"""The forecourt from above: islands with the dispensers that stand on them, their positions on the two sides."""
 
 from __future__ import annotations
 
@@ -7,19 +7,30 @@ from collections.abc import Callable
 from spoutline.gui.models.site_nodes import tone_words
 from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.forecourt_view import Box, Group, Tile
+from spoutline.gui.wording import tr
 from spoutline.model.survey import Position, Survey
+from spoutline.planning.refit.dispensers import islands_of
 
 _SIDES = ("A", "B")
 
 
 def islands(survey: Survey, tone: Callable[[str], Tone], per_island: int) -> tuple[Group, ...]:
-    """Return the dispensers in the order of the survey, ``per_island`` of them on each island.
+    """Return the islands that the survey names, then the dispensers that stand on none of them, ``per_island`` a row.
 
-    A survey records no coordinates: the order of the dispensers is the order in which they stand.
+    A survey records no coordinates: the order of the dispensers is the order in which they stand. A dispenser whose
+    positions name different islands stands on each of them, with the positions that say so.
     """
-    names = tuple(dict.fromkeys(position.dispenser for position in survey.positions))
-    boxes = tuple(_box(survey, name, tone) for name in names)
-    return tuple(boxes[start : start + per_island] for start in range(0, len(boxes), per_island))
+    named: dict[str, dict[str, list[Position]]] = {}
+    for position, island in zip(survey.positions, islands_of(survey), strict=True):
+        named.setdefault(island, {}).setdefault(position.dispenser, []).append(position)
+    loose = tuple(_box(name, mine, tone) for name, mine in named.pop("", {}).items())
+    return (
+        *(
+            Group(tr("Island {0}").format(island), tuple(_box(name, mine, tone) for name, mine in boxes.items()))
+            for island, boxes in named.items()
+        ),
+        *(Group("", loose[start : start + per_island]) for start in range(0, len(loose), per_island)),
+    )
 
 
 def side_of(position: Position) -> str:
@@ -29,9 +40,8 @@ def side_of(position: Position) -> str:
     return rest[0] if is_side else ""
 
 
-def _box(survey: Survey, name: str, tone: Callable[[str], Tone]) -> Box:
+def _box(name: str, mine: list[Position], tone: Callable[[str], Tone]) -> Box:
     """Put each position on the side that its label names; those that name none are shared out between the sides."""
-    mine = [position for position in survey.positions if position.dispenser == name]
     upper = [position for position in mine if side_of(position) == "A"]
     lower = [position for position in mine if side_of(position) == "B"]
     for position in mine:

@@ -17,19 +17,22 @@ from PySide6.QtWidgets import (
 )
 
 from spoutline.gui.models.position_grid import FilteredGrid, PositionGrid
+from spoutline.gui.models.site_nodes import tone_words
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.forecourt import islands
-from spoutline.gui.roles import Role
+from spoutline.gui.roles import Role, Tone
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.cell_table import Cells, CellTable
 from spoutline.gui.widgets.forecourt_view import ForecourtView
+from spoutline.gui.widgets.legend import Legend
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault
 from spoutline.planning.survey_import.cells import with_cells
 from spoutline.planning.survey_import.fields import FIELDS
 
 _FAULTS_SHOWN = 4
+_MARKS = (Tone.GOOD, Tone.CAUTION, Tone.QUESTION, Tone.BAD, Tone.WORKING)
 
 
 class GridPage(QWidget):
@@ -93,14 +96,17 @@ class GridPage(QWidget):
         column = QVBoxLayout(side)
         column.setContentsMargins(0, 0, 0, 0)
         row = QHBoxLayout()
-        row.addWidget(plain_label(tr("Forecourt from above, dispensers on an island:"), "quiet"))
+        row.addWidget(plain_label(tr("Forecourt from above."), "quiet"))
+        row.addWidget(Legend(((tone, tone_words(tone)) for tone in _MARKS), self))
+        row.addStretch(1)
+        self.island_label = plain_label(tr("In a row where no island is named:"), "quiet")
+        row.addWidget(self.island_label)
         self.island_spin = QSpinBox(self)
-        self.island_spin.setAccessibleName(tr("Dispensers on an island"))
+        self.island_spin.setAccessibleName(tr("Dispensers in a row where no island is named"))
         self.island_spin.setRange(1, 50)
         self.island_spin.setValue(2)
         self.island_spin.valueChanged.connect(lambda _: self._show_forecourt())
         row.addWidget(self.island_spin)
-        row.addStretch(1)
         column.addLayout(row)
         self.forecourt = ForecourtView(tr("Forecourt from above"), self)
         self.forecourt.picked.connect(self._context.session.look_at)
@@ -172,6 +178,9 @@ class GridPage(QWidget):
         session = self._context.session
         groups = islands(session.survey, self._context.plans.tone, self.island_spin.value())
         self.forecourt.show_groups(groups, session.label)
+        has_loose = any(not group.name for group in groups)
+        self.island_label.setVisible(has_loose)
+        self.island_spin.setVisible(has_loose)
 
     def _on_changed(self, what: Changed) -> None:
         if self.isVisible() and what & (Changed.SURVEY | Changed.FOCUS | Changed.UNITS):

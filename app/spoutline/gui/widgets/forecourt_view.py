@@ -12,7 +12,8 @@ from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.marks import paint_mark
 from spoutline.gui.widgets.theme import colours_now
 
-_TILE, _GAP, _BOX_HEIGHT, _MARGIN, _GROUP_GAP = 22.0, 5.0, 30.0, 14.0, 26.0
+_TILE, _GAP, _BOX_HEIGHT, _MARGIN, _GROUP_GAP = 22.0, 5.0, 30.0, 14.0, 20.0
+_KERB = 6.0  # from the boxes of a named group to the line around it
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +39,12 @@ class Box:
         return max(len(self.upper), len(self.lower), 2) * (_TILE + _GAP) + _GAP
 
 
-Group = tuple[Box, ...]
+@dataclass(frozen=True, slots=True)
+class Group:
+    """Boxes that stand together; a group with a name has a line around it, one without has none."""
+
+    name: str
+    boxes: tuple[Box, ...]
 
 
 class ForecourtView(QWidget):
@@ -64,6 +70,7 @@ class ForecourtView(QWidget):
         self._groups: tuple[Group, ...] = ()
         self._places: list[tuple[QRectF, Tile]] = []
         self._boxes: list[tuple[QRectF, str]] = []
+        self._frames: list[tuple[QRectF, str]] = []
         self._chosen = ""
 
     @property
@@ -75,6 +82,11 @@ class ForecourtView(QWidget):
     def chosen(self) -> str:
         """Key of the tile chosen; empty for none."""
         return self._chosen
+
+    @property
+    def group_names(self) -> tuple[str, ...]:
+        """The names of the groups that have one, from above."""
+        return tuple(name for _, name in self._frames)
 
     def show_groups(self, groups: tuple[Group, ...], chosen: str) -> None:
         """Show other groups, with one tile chosen."""
@@ -92,19 +104,33 @@ class ForecourtView(QWidget):
 
     def _lay_out(self) -> None:
         """Set boxes side by side, a new row where the widget ends, a new row for every group."""
-        self._places, self._boxes = [], []
-        room = max(self.width(), 200)
-        height = 2 * (_TILE + _GAP) + _BOX_HEIGHT
+        self._places, self._boxes, self._frames = [], [], []
         top = _MARGIN
         for group in self._groups:
-            left = _MARGIN
-            for box in group:
-                if left > _MARGIN and left + box.width > room:
-                    left, top = _MARGIN, top + height + _GAP
-                self._place_box(box, left, top)
-                left += box.width + _GAP
-            top += height + _GROUP_GAP
+            top = (self._place_named(group, top) if group.name else self._place_boxes(group, top)) + _GROUP_GAP
         self.setMinimumHeight(int(top))
+
+    def _place_named(self, group: Group, top: float) -> float:
+        """Place a group below its name and draw a line around it; return where it ends."""
+        title = QFontMetricsF(self.font()).height() + _KERB
+        end = self._place_boxes(group, top + title)
+        mine = self._boxes[-len(group.boxes) :]
+        right = max(body.right() for body, _ in mine)
+        right = max(right, _MARGIN + QFontMetricsF(self.font()).horizontalAdvance(group.name))
+        frame = QRectF(_MARGIN - _KERB, top, right - _MARGIN + 2 * _KERB, end - top + _KERB)
+        self._frames.append((frame, group.name))
+        return end + _KERB
+
+    def _place_boxes(self, group: Group, top: float) -> float:
+        room = max(self.width() - _MARGIN, 200)
+        height = 2 * (_TILE + _GAP) + _BOX_HEIGHT
+        left = _MARGIN
+        for box in group.boxes:
+            if left > _MARGIN and left + box.width > room:
+                left, top = _MARGIN, top + height + _GAP
+            self._place_box(box, left, top)
+            left += box.width + _GAP
+        return top + height
 
     def _place_box(self, box: Box, left: float, top: float) -> None:
         body = QRectF(left, top + _TILE + _GAP, box.width, _BOX_HEIGHT)
@@ -134,6 +160,12 @@ class ForecourtView(QWidget):
         painter, colours = QPainter(self), colours_now()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         metrics = QFontMetricsF(self.font())
+        for frame, name in self._frames:
+            painter.setPen(QPen(QColor(colours.line), 1.2))
+            painter.setBrush(QColor(colours.card))
+            painter.drawRoundedRect(frame, 8, 8)
+            painter.setPen(QColor(colours.quiet_text))
+            painter.drawText(frame.adjusted(_KERB, _KERB / 2, -_KERB, 0), Qt.AlignmentFlag.AlignLeft, name)
         for body, name in self._boxes:
             painter.setPen(QPen(QColor(colours.frame), 1.2))
             painter.setBrush(QColor(colours.soft))

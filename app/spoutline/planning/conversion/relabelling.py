@@ -12,7 +12,7 @@ from spoutline.planning.relabel import relabelled
 
 def same_conversion(position: Position) -> Position:
     """Return ``position`` without what has no bearing on its conversion."""
-    return position.model_copy(update={"label": "-", "dispenser": "-", "grade": "", "notes": ""})
+    return position.model_copy(update={"label": "-", "dispenser": "-", "island": "", "grade": "", "notes": ""})
 
 
 def relabelled_conversion(one: PositionConversion, position: Position) -> PositionConversion:

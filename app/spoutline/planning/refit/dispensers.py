@@ -26,15 +26,49 @@ def positions_of(survey: Survey, dispenser: str) -> tuple[Position, ...]:
     return found
 
 
-def with_copies(survey: Survey, dispenser: str, names: Sequence[str]) -> Survey:
+def islands_of(survey: Survey) -> tuple[str, ...]:
+    """Return the island of each position; one that names none stands where its dispenser does, empty if nowhere."""
+    known: dict[str, str] = {}
+    for position in survey.positions:
+        if position.island:
+            known.setdefault(position.dispenser, position.island)
+    return tuple(position.island or known.get(position.dispenser, "") for position in survey.positions)
+
+
+def island_of(survey: Survey, dispenser: str) -> str:
+    """Return the island of a dispenser: the first that one of its positions names; empty where none does."""
+    return next((one.island for one in survey.positions if one.dispenser == dispenser and one.island), "")
+
+
+def on_island(survey: Survey, dispenser: str, island: str) -> Survey:
+    """Return the survey with every position of a dispenser on ``island``; raise ``InputFault`` for too long a name."""
+    _check_islands((island,))
+    return survey.model_copy(
+        update={
+            "positions": tuple(
+                one.model_copy(update={"island": island.strip()}) if one.dispenser == dispenser else one
+                for one in survey.positions
+            )
+        }
+    )
+
+
+def with_copies(survey: Survey, dispenser: str, names: Sequence[str], islands: Sequence[str] | None = None) -> Survey:
     """Return the survey with the dispenser repeated under each of ``names``, its copies at the end.
+
+    ``islands`` says where the copies stand: one island for all of them or one for each; None leaves them on the island
+    of the dispenser.
 
     A label that begins with the dispenser's name begins with the new one; any other gets it in front. What a person
     decided for one position, and what hangs there today, is not carried over. Raise ``InputFault`` for names and labels
     that are taken.
     """
     template = positions_of(survey, dispenser)
+    stand = [island_of(survey, dispenser)] if islands is None else [name.strip() for name in islands]
     problems = []
+    if len(stand) not in {1, len(names)}:
+        wanted = f"name one island for all copies, or one for each of the {len(names)}"
+        problems.append(InputProblem("", "islands", ", ".join(stand) or "nothing", wanted))
     if not 1 <= len(names) <= MOST_COPIES:
         problems.append(InputProblem("", "names", str(len(names)), f"name between 1 and {MOST_COPIES} dispensers"))
     for name in names:
@@ -44,8 +78,11 @@ def with_copies(survey: Survey, dispenser: str, names: Sequence[str]) -> Survey:
             problems.append(InputProblem("", "names", repr(name), f"a name has at most {_LONGEST_LABEL} characters"))
     if problems:
         raise InputFault(tuple(problems))
+    _check_islands(stand)
     copies = [
-        _copy(position, _renamed(position.label, dispenser, name), name) for name in names for position in template
+        _copy(position, _renamed(position.label, dispenser, name), name).model_copy(update={"island": island})
+        for name, island in zip(names, stand if len(stand) == len(names) else stand * len(names), strict=True)
+        for position in template
     ]
     return _extended(survey, copies)
 
@@ -67,6 +104,16 @@ def with_other_side(survey: Survey, dispenser: str, side: str, other: str) -> Su
         wanted = f"labels of this side begin with {dispenser}{side}, such as {dispenser}{side} diesel"
         raise InputFault((InputProblem("", "side", repr(side if not pairs else other), wanted),))
     return _extended(survey, [_copy(position, label, dispenser) for position, label in pairs])
+
+
+def _check_islands(islands: Sequence[str]) -> None:
+    problems = [
+        InputProblem("", "island", repr(name), f"a name has at most {_LONGEST_LABEL} characters")
+        for name in dict.fromkeys(islands)
+        if len(name.strip()) > _LONGEST_LABEL
+    ]
+    if problems:
+        raise InputFault(tuple(problems))
 
 
 def _renamed(label: str, before: str, now: str) -> str:

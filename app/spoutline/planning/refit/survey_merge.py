@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from pydantic import BaseModel, ValidationError
 
+from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.survey import Position, Site, Survey
 
 
@@ -35,10 +36,15 @@ def merged(base: Survey, mine: Survey, theirs: Survey) -> SurveyMerge:
     the other changed is a conflict, and stays.
     """
     conflicts: list[MergeConflict] = []
-    site = _merged_document("", base.site, mine.site, theirs.site, conflicts)
     positions = _positions(base, mine, theirs, conflicts)
     try:
-        survey = Survey(site=Site.model_validate(site), positions=tuple(positions))
+        survey = Survey(
+            site=Site.model_validate(_merged_document("", base.site, mine.site, theirs.site, conflicts)),
+            positions=tuple(positions),
+            conversion=ConversionAnswers.model_validate(
+                _merged_document("", base.conversion, mine.conversion, theirs.conversion, conflicts)
+            ),
+        )
     except ValidationError:
         return SurveyMerge(survey=None, conflicts=tuple(conflicts))
     return SurveyMerge(survey=survey, conflicts=tuple(conflicts))

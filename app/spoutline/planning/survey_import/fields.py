@@ -35,7 +35,8 @@ _LITRE_PER_MINUTE = 1e-3 / 60.0
 
 FIELDS: tuple[ImportField, ...] = (
     ImportField(path=("label",), title="Position", words=("label", "hose", "name", "position label")),
-    ImportField(path=("dispenser",), title="Dispenser", words=("dispenser number", "dispenser name", "island", "pump")),
+    ImportField(path=("dispenser",), title="Dispenser", words=("dispenser number", "dispenser name", "pump")),
+    ImportField(path=("island",), title="Island", words=("island number", "island name", "lane", "quay")),
     ImportField(
         path=("liquid", "family"),
         title="Liquid",
