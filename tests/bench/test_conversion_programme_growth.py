@@ -12,8 +12,9 @@ import pytest
 from pytest_benchmark.fixture import BenchmarkFixture
 
 from bench.generated_sites_conversion import write_sites
-from spoutline.bootstrap import Settings, open_converting
-from spoutline.converting_folder import convert_files, surveys_of
+from spoutline.bootstrap import Settings
+from spoutline.bootstrap.conversion_folder import convert_files, surveys_of
+from spoutline.bootstrap.workbench import open_converting
 from spoutline.model.programme import SiteOutcome
 from spoutline.planning.conversion.programme import ProgrammeTerms, programme_of
 

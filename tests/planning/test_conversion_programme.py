@@ -16,8 +16,9 @@ from scipy.optimize import Bounds, LinearConstraint, milp
 
 from bench.generated_sites_conversion import generated_site
 from spoutline.book.book import open_book
-from spoutline.bootstrap import Settings, open_converting
-from spoutline.converting_folder import convert_files
+from spoutline.bootstrap import Settings
+from spoutline.bootstrap.conversion_folder import convert_files
+from spoutline.bootstrap.workbench import open_converting
 from spoutline.model.conversion import Standing
 from spoutline.model.faults import InputFault
 from spoutline.model.programme import LeftOut, SiteOutcome, SiteResult

@@ -136,7 +136,7 @@ def _reader_left() -> int:
 
 def _defect() -> int:
     """Note an unforeseen fault in a file; the person gets a sentence, not a traceback."""
-    from spoutline.bootstrap import user_folder
+    from spoutline.bootstrap.settings import user_folder
 
     path = user_folder() / "fault.log"
     try:

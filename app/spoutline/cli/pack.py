@@ -46,7 +46,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    from spoutline.packing import only_positions
+    from spoutline.planning.pack.picked import only_positions
 
     outputs = {f"--{name}": path for name in _PAPERS if (path := getattr(arguments, name)) is not None}
     if not outputs:

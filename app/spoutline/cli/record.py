@@ -28,8 +28,8 @@ if TYPE_CHECKING:
     from datetime import date
 
     from spoutline.bootstrap import Workbench
+    from spoutline.bootstrap.installer import PackingDesk
     from spoutline.explain.story import Story
-    from spoutline.packing import PackingDesk
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from spoutline.model.limit import RuleTables
-from spoutline.planning.protocols import PartStore
+from spoutline.planning.protocols import PartStore, Progress
 from spoutline.search.listener import Listener
 
 
@@ -16,3 +16,19 @@ class Desk:
     tables: RuleTables
     parts: PartStore
     listener: Listener | None = None
+
+
+class _StopWith(Listener):
+    """Lets a search end when whoever waits for it asks to stop."""
+
+    def __init__(self, progress: Progress) -> None:
+        self._progress = progress
+
+    def should_stop(self) -> bool:
+        """Pass the question on."""
+        return self._progress.should_stop()
+
+
+def stop_listener(progress: Progress | None) -> Listener | None:
+    """Return a listener that ends a search when ``progress`` asks to stop; None where nobody can ask."""
+    return _StopWith(progress) if progress is not None else None

@@ -9,22 +9,10 @@ from spoutline.model.faults import Cancelled
 from spoutline.model.limit import RuleTables
 from spoutline.model.plan import PositionPlan, Provenance, SitePlan
 from spoutline.model.survey import Position, Survey
-from spoutline.planning.desk import Desk
+from spoutline.planning.desk import Desk, stop_listener
 from spoutline.planning.plan_position import plan_position
 from spoutline.planning.protocols import PartStore, Progress
 from spoutline.planning.relabel import relabelled, same_question
-from spoutline.search.listener import Listener
-
-
-class StopWith(Listener):
-    """Lets a search end when the site's progress asks to stop."""
-
-    def __init__(self, progress: Progress) -> None:
-        self.progress = progress
-
-    def should_stop(self) -> bool:
-        """Pass the question on."""
-        return self.progress.should_stop()
 
 
 def plan_site(survey: Survey, tables: RuleTables, parts: PartStore, progress: Progress | None = None) -> SitePlan:
@@ -37,7 +25,7 @@ def plan_site(survey: Survey, tables: RuleTables, parts: PartStore, progress: Pr
     Cancelled
         If ``progress`` asks to stop.
     """
-    desk = Desk(tables, parts, StopWith(progress) if progress else None)
+    desk = Desk(tables, parts, stop_listener(progress))
     known: dict[Position, PositionPlan] = {}
     plans: list[PositionPlan] = []
     for done, position in enumerate(survey.positions):

@@ -32,7 +32,7 @@ from spoutline.gui.widgets.paper_view import PaperView
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.pack import Contact, PackJob, PackLanguage
-from spoutline.packing import only_positions
+from spoutline.planning.pack.picked import only_positions
 
 _PAPER = JobKey(JobKind.PAPER, "installer")
 _FILE = JobKey(JobKind.FILE, "installer")

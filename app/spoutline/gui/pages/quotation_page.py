@@ -11,6 +11,7 @@ from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QFileDialog, QSplitter, QVBoxLayout, QWidget
 
 from spoutline.book.quotation_records import QuotationEntry, StaleQuotation, StoredQuotation
+from spoutline.bootstrap.quotations import QuotingDesk
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.quotation_columns import amount_columns, amount_rows, entry_columns
 from spoutline.gui.pages.bill_page import Report, file_stem, write_whole
@@ -22,7 +23,6 @@ from spoutline.gui.widgets.paper_view import PaperView
 from spoutline.gui.wording import tr
 from spoutline.model.faults import Cancelled, InputFault, StoreFault
 from spoutline.model.quotation import Quotation, QuotationStatus
-from spoutline.quoting import QuotingDesk
 
 _QUOTE = JobKey(JobKind.SITE_PLAN, "quotation")
 _PAPER = JobKey(JobKind.PAPER, "quotation")

@@ -12,9 +12,9 @@ from spoutline.model.plan import JudgedSet, PositionPlan, SitePlan
 from spoutline.model.refit import ChangedSet, Commonality, RefitPlan, Supersession
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.accessories import accessory_lines
-from spoutline.planning.desk import Desk
+from spoutline.planning.desk import Desk, stop_listener
 from spoutline.planning.plan_position import PlannedPosition, planned_position
-from spoutline.planning.plan_site import StopWith, provenance_of
+from spoutline.planning.plan_site import provenance_of
 from spoutline.planning.protocols import PartStore, Progress
 from spoutline.planning.refit.case import Case
 from spoutline.planning.refit.commonality import TIME_LIMIT_S, common_sets, figures_of
@@ -72,7 +72,7 @@ def plan_refit(
     StoreFault
         Sets are to be chosen together and no optimum can be proved.
     """
-    listener = StopWith(progress) if progress else None
+    listener = stop_listener(progress)
 
     def desk_for(position: Position) -> Desk:
         return Desk(tables, parts if parts_for is None else parts_for(position), listener)

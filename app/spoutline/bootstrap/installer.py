@@ -190,6 +190,7 @@ class PackingDesk:
         InputFault
             The record is of another site, position or revision than the plan.
         """
+        from spoutline.planning.pack.picked import plan_of
         from spoutline.rules.records import judged_record, record_items
 
         plan = plan_of(record, site_plan)
@@ -289,29 +290,6 @@ class PackingDesk:
         return swap_options(plan, missing, stock, Desk(self._sources.tables(survey), self._sources.catalogue()))
 
 
-def plan_of(record: CommissioningRecord, site_plan: SitePlan) -> PositionPlan:
-    """Return the plan of the position that a record is of.
-
-    Raises
-    ------
-    InputFault
-        The record is of another site or position, or was made from another revision of the survey.
-    """
-    site, revision = site_plan.survey.site.name, site_plan.provenance.survey_fingerprint
-    labels = [plan.position.label for plan in site_plan.positions]
-    problems = []
-    if record.site != site:
-        problems.append(InputProblem("", "site", repr(record.site), f"the survey is of {site}"))
-    if record.position not in labels:
-        problems.append(InputProblem("", "position", repr(record.position), f"the survey has {', '.join(labels)}"))
-    if record.plan_revision != revision:
-        wanted = f"give the survey that the form was printed from; this one makes the plan {revision}"
-        problems.append(InputProblem("", "plan revision", record.plan_revision, wanted))
-    if problems:
-        raise InputFault(tuple(problems))
-    return next(plan for plan in site_plan.positions if plan.position.label == record.position)
-
-
 def _content_of(path: Path, field: str) -> bytes:
     try:
         content = path.read_bytes()
@@ -322,25 +300,6 @@ def _content_of(path: Path, field: str) -> bytes:
         wanted = f"a file of at most {_LARGEST_FILE // 1_000_000} MB is needed"
         raise InputFault((InputProblem(str(path), field, f"{len(content)} bytes", wanted),))
     return content
-
-
-def only_positions(site_plan: SitePlan, labels: tuple[str, ...]) -> SitePlan:
-    """Return the plan with the positions named alone; all of them where none is named.
-
-    Raises
-    ------
-    InputFault
-        A label is none of the survey's.
-    """
-    from spoutline.book.choices import not_one_of
-
-    known = tuple(plan.position.label for plan in site_plan.positions)
-    for label in labels:
-        if label not in known:
-            raise not_one_of(label, known, field="position")
-    if not labels:
-        return site_plan
-    return replace(site_plan, positions=tuple(plan for plan in site_plan.positions if plan.position.label in labels))
 
 
 def _read_words(language: PackLanguage, display: Display) -> PackWords:

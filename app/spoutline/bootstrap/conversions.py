@@ -7,8 +7,6 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from spoutline.search.listener import Listener
-
 if TYPE_CHECKING:
     from datetime import date
 
@@ -34,17 +32,6 @@ class Sources:
     catalogue: Callable[[], CatalogueStore]
     story: Callable[[Display], Story]
     cautions: Callable[[], tuple[Caution, ...]]
-
-
-class _StopWith(Listener):
-    """Lets a search end when whoever waits for it asks to stop."""
-
-    def __init__(self, progress: Progress) -> None:
-        self._progress = progress
-
-    def should_stop(self) -> bool:
-        """Pass the question on."""
-        return self._progress.should_stop()
 
 
 class ConvertingDesk:
@@ -88,12 +75,11 @@ class ConvertingDesk:
         """Plan the conversion of a site; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop."""
         from spoutline.planning.conversion.convert_position import ConversionDesk
         from spoutline.planning.conversion.convert_site import check_agency, convert_site
-        from spoutline.planning.desk import Desk
+        from spoutline.planning.desk import Desk, stop_listener
 
         vapour = self.vapour_tables()
         check_agency(survey, vapour)
-        listener = _StopWith(progress) if progress else None
-        desk = Desk(self._sources.tables(survey), self._sources.catalogue(), listener)
+        desk = Desk(self._sources.tables(survey), self._sources.catalogue(), stop_listener(progress))
         return convert_site(survey, ConversionDesk(desk, vapour, self.steps(), self._memory), progress)
 
     def words(self, display: Display) -> ConversionStory:

@@ -1,14 +1,13 @@
-"""The composition root: settings in, one `Workbench` out that the window, the command line and the tests call."""
+"""Everything the program can do, wired to stores that open when first used."""
 
 from __future__ import annotations
 
 import threading
-from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from spoutline.bootstrap.settings import Settings, user_folder
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.search.listener import Listener
 
 if TYPE_CHECKING:
     from datetime import date
@@ -18,8 +17,10 @@ if TYPE_CHECKING:
     from spoutline.book.quotations import QuotationBook
     from spoutline.book.record_book import RecordBook
     from spoutline.book.records import SettingName, StoredSurvey, SurveyEntry
+    from spoutline.bootstrap.conversions import ConvertingDesk
+    from spoutline.bootstrap.installer import PackingDesk
+    from spoutline.bootstrap.quotations import QuotingDesk
     from spoutline.catalogue.store import CatalogueStore
-    from spoutline.converting import ConvertingDesk
     from spoutline.explain.phrasebook import Phrasebook
     from spoutline.explain.story import Story
     from spoutline.model.limit import Jurisdiction, RuleTables
@@ -27,29 +28,13 @@ if TYPE_CHECKING:
     from spoutline.model.plan import PartVerdict, PositionPlan, SitePlan, SlotCount
     from spoutline.model.programme import Programme
     from spoutline.model.survey import Position, Survey
-    from spoutline.packing import PackingDesk
     from spoutline.planning.conversion.programme import ProgrammeTerms
     from spoutline.planning.desk import Desk
     from spoutline.planning.protocols import Progress
-    from spoutline.quoting import QuotingDesk
     from spoutline.ruletables.cautions import Caution
     from spoutline.units.display import Display
 
 DEFAULT_DEMO = "small_town"
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Settings:
-    """What a person can choose from outside.
-
-    ``database`` is a path or a SQLAlchemy URL for surveys and catalogue; ``profiles`` is the folder of own
-    jurisdictions; None means the user's data folder. ``price_lists`` are folders of makers' price lists besides those
-    that come with the program.
-    """
-
-    database: str | None = None
-    profiles: Path | None = None
-    price_lists: tuple[Path, ...] = ()
 
 
 def open_workbench(settings: Settings) -> Workbench:
@@ -316,7 +301,7 @@ class Workbench:
     def quoting(self) -> QuotingDesk:
         """Return the use cases of quotations, wired to the stores of this workbench."""
         from spoutline import assets
-        from spoutline.quoting import QuotingDesk, Sources
+        from spoutline.bootstrap.quotations import QuotingDesk, Sources
 
         with self._opening:
             if self._quoting is None:
@@ -342,7 +327,7 @@ class Workbench:
 
     def packing(self) -> PackingDesk:
         """Return the use cases of the installer, wired to the stores of this workbench."""
-        from spoutline.packing import PackingDesk, Sources
+        from spoutline.bootstrap.installer import PackingDesk, Sources
 
         with self._opening:
             if self._packing is None:
@@ -362,7 +347,7 @@ class Workbench:
 
     def converting(self) -> ConvertingDesk:
         """Return the use cases of conversions, wired to the stores of this workbench."""
-        from spoutline.converting import ConvertingDesk, Sources
+        from spoutline.bootstrap.conversions import ConvertingDesk, Sources
 
         with self._opening:
             if self._converting is None:
@@ -380,7 +365,7 @@ class Workbench:
         """
         from functools import partial
 
-        from spoutline.converting_folder import convert_files, surveys_of
+        from spoutline.bootstrap.conversion_folder import convert_files, surveys_of
         from spoutline.planning.conversion.programme import programme_of
 
         self._opened_catalogue()  # compiled once, before the workers read it
@@ -465,9 +450,9 @@ class Workbench:
         return position
 
     def _desk(self, survey: Survey, progress: Progress | None = None) -> Desk:
-        from spoutline.planning.desk import Desk
+        from spoutline.planning.desk import Desk, stop_listener
 
-        listener = _StopWith(progress) if progress else None
+        listener = stop_listener(progress)
         return Desk(self._checked_tables(survey), self._opened_catalogue(), listener)
 
     def _checked_tables(self, survey: Survey) -> RuleTables:
@@ -492,21 +477,3 @@ class Workbench:
 def open_converting(settings: Settings) -> ConvertingDesk:
     """Open the use cases of conversions in a worker process."""
     return open_workbench(settings).converting()
-
-
-class _StopWith(Listener):
-    """Lets a search end when whoever waits for it asks to stop."""
-
-    def __init__(self, progress: Progress) -> None:
-        self._progress = progress
-
-    def should_stop(self) -> bool:
-        """Pass the question on."""
-        return self._progress.should_stop()
-
-
-def user_folder() -> Path:
-    """Return the folder where the person's surveys and jurisdictions lie unless another is named."""
-    import platformdirs
-
-    return Path(platformdirs.user_data_dir("spoutline", appauthor=False))

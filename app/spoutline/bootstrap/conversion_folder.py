@@ -15,7 +15,7 @@ from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.programme import SiteOutcome, SiteResult
 
 if TYPE_CHECKING:
-    from spoutline.converting import ConvertingDesk
+    from spoutline.bootstrap.conversions import ConvertingDesk
     from spoutline.planning.protocols import Progress
 
 _WAIT_SECONDS = 0.2  # how long a request to stop may go unnoticed

@@ -1,0 +1,27 @@
+"""What a person can choose from outside, and where the person's own files lie."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Settings:
+    """What a person can choose from outside.
+
+    ``database`` is a path or a SQLAlchemy URL for surveys and catalogue; ``profiles`` is the folder of own
+    jurisdictions; None means the user's data folder. ``price_lists`` are folders of makers' price lists besides those
+    that come with the program.
+    """
+
+    database: str | None = None
+    profiles: Path | None = None
+    price_lists: tuple[Path, ...] = ()
+
+
+def user_folder() -> Path:
+    """Return the folder where the person's surveys and jurisdictions lie unless another is named."""
+    import platformdirs
+
+    return Path(platformdirs.user_data_dir("spoutline", appauthor=False))
