@@ -19,8 +19,9 @@ from spoutline.documents.conversion.content import conversion_content
 from spoutline.documents.conversion.icalendar import escaped, folded
 from spoutline.explain.conversion_phrases import conversion_phrases_from_toml
 from spoutline.explain.conversion_sentences import SENTENCES
-from spoutline.model.conversion import SiteConversion, Standing
+from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import InputFault
+from spoutline.model.removal_standing import Standing
 from spoutline.model.survey import Survey, VapourStatus
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display

@@ -6,7 +6,7 @@ from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
-from spoutline.model.conversion import StepTable
+from spoutline.model.conversion_step import StepTable
 from spoutline.model.limit import RuleTables
 from spoutline.model.survey import Survey
 from spoutline.model.vapour_figures import VapourTables

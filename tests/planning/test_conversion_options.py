@@ -10,15 +10,15 @@ from planning.conversion_enumeration import least_cost, small_catalogue
 from planning.conversion_sites import PLAIN_CHAIN, desk_for, installed, position, rule_tables, site_of
 from planning.stores import ListStore
 from spoutline.catalogue.store import CatalogueStore
-from spoutline.model.conversion import (
+from spoutline.model.conversion_step import StepScope
+from spoutline.model.finding import Severity
+from spoutline.model.position_conversion import (
     ConversionKind,
     DifferenceAction,
     DifferenceReason,
     PositionConversion,
     PositionOutcome,
-    StepScope,
 )
-from spoutline.model.finding import Severity
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.survey import Survey
 from spoutline.planning.conversion.convert_site import convert_site

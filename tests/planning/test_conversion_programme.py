@@ -19,9 +19,9 @@ from spoutline.book.book import open_book
 from spoutline.bootstrap import Settings
 from spoutline.bootstrap.conversion_folder import convert_files
 from spoutline.bootstrap.workbench import open_converting
-from spoutline.model.conversion import Standing
 from spoutline.model.faults import InputFault
 from spoutline.model.programme import LeftOut, SiteOutcome, SiteResult
+from spoutline.model.removal_standing import Standing
 from spoutline.planning.conversion.programme import ProgrammeTerms, programme_of
 
 

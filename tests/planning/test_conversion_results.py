@@ -9,17 +9,12 @@ from numpy.polynomial import Polynomial
 
 from planning.conversion_sites import RESOURCES, desk_for, position, rule_tables, site_of, vapour_tables
 from spoutline.catalogue.store import CatalogueStore
-from spoutline.model.conversion import (
-    CostKind,
-    EmissionGap,
-    MoneyGap,
-    PositionOutcome,
-    ShareOrigin,
-    SiteConversion,
-    Standing,
-    StandingReason,
-)
+from spoutline.model.conversion import SiteConversion
+from spoutline.model.conversion_money import CostKind, MoneyGap
+from spoutline.model.emission_sheet import EmissionGap, ShareOrigin
 from spoutline.model.faults import InputFault
+from spoutline.model.position_conversion import PositionOutcome
+from spoutline.model.removal_standing import Standing, StandingReason
 from spoutline.planning.conversion.convert_site import convert_site
 from spoutline.planning.conversion.money_sheet import cash_years, simple_payback
 from spoutline.rules.conversion_standing import removal_standing

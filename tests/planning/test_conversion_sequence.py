@@ -13,15 +13,9 @@ from scipy.optimize import linprog
 
 from planning.conversion_sites import desk_for, position, site_of, step_table
 from spoutline.catalogue.store import CatalogueStore
-from spoutline.model.conversion import (
-    ConversionStep,
-    Moment,
-    SequenceFinding,
-    SiteConversion,
-    StepCondition,
-    StepRole,
-    StepScope,
-)
+from spoutline.model.conversion import SiteConversion
+from spoutline.model.conversion_sequence import Moment, SequenceFinding
+from spoutline.model.conversion_step import ConversionStep, StepCondition, StepRole, StepScope
 from spoutline.model.limit import LimitStatus
 from spoutline.model.survey import Survey
 from spoutline.planning.conversion.convert_site import convert_site

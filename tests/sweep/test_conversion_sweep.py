@@ -12,8 +12,9 @@ from oracle.set_inspection import inspect_set
 from planning.conversion_sites import OUTLETS, PLAIN_CHAIN, installed, position, site_of
 from spoutline.bootstrap import Workbench
 from spoutline.documents.conversion.summary import why_open
-from spoutline.model.conversion import DifferenceAction, PositionOutcome, SiteConversion
+from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_answers import OptionKind
+from spoutline.model.position_conversion import DifferenceAction, PositionOutcome
 from spoutline.model.survey import Survey
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display

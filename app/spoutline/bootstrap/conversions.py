@@ -14,7 +14,8 @@ if TYPE_CHECKING:
     from spoutline.explain.conversion_phrases import ConversionPhrases
     from spoutline.explain.conversion_story import ConversionStory
     from spoutline.explain.story import Story
-    from spoutline.model.conversion import SiteConversion, StepTable
+    from spoutline.model.conversion import SiteConversion
+    from spoutline.model.conversion_step import StepTable
     from spoutline.model.limit import RuleTables
     from spoutline.model.survey import Survey
     from spoutline.model.vapour_figures import VapourTables

@@ -12,25 +12,22 @@ from typing import Literal
 
 from pydantic import BaseModel, ConfigDict, Field
 
-from spoutline.model.conversion import (
-    ConversionKind,
-    CostKind,
-    DifferenceAction,
-    DifferenceReason,
-    EmissionGap,
-    MoneyGap,
-    PositionOutcome,
-    SequenceFinding,
-    ShareOrigin,
-    Standing,
-    StandingReason,
-    StepRole,
-    VapourOpening,
-)
 from spoutline.model.conversion_answers import EmissionBasis, OptionKind
+from spoutline.model.conversion_money import CostKind, MoneyGap
+from spoutline.model.conversion_sequence import SequenceFinding
+from spoutline.model.conversion_step import StepRole
+from spoutline.model.emission_sheet import EmissionGap, ShareOrigin
 from spoutline.model.finding import Severity
 from spoutline.model.limit import LimitStatus
 from spoutline.model.part import PartKind
+from spoutline.model.position_conversion import (
+    ConversionKind,
+    DifferenceAction,
+    DifferenceReason,
+    PositionOutcome,
+    VapourOpening,
+)
+from spoutline.model.removal_standing import Standing, StandingReason
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.model.vapour_figures import RemovalRule
 

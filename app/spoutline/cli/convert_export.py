@@ -7,15 +7,10 @@ from datetime import date, timedelta
 from spoutline.cli import convert_document as record
 from spoutline.explain.conversion_story import ConversionStory
 from spoutline.explain.money import amount
-from spoutline.model.conversion import (
-    ConversionOption,
-    DifferenceLine,
-    EmissionSheet,
-    PlannedTask,
-    PositionConversion,
-    Sequence,
-    SiteConversion,
-)
+from spoutline.model.conversion import SiteConversion
+from spoutline.model.conversion_sequence import PlannedTask, Sequence
+from spoutline.model.emission_sheet import EmissionSheet
+from spoutline.model.position_conversion import ConversionOption, DifferenceLine, PositionConversion
 
 
 def conversion_json(conversion: SiteConversion, words: ConversionStory) -> str:

@@ -10,24 +10,21 @@ from enum import StrEnum
 from typing import Final
 
 from spoutline.explain.conversion_sentences import SENTENCES
-from spoutline.model.conversion import (
-    ConversionKind,
-    CostKind,
-    DifferenceAction,
-    DifferenceReason,
-    EmissionGap,
-    MoneyGap,
-    PositionOutcome,
-    SequenceFinding,
-    ShareOrigin,
-    Standing,
-    StandingReason,
-    StepRole,
-    VapourOpening,
-)
 from spoutline.model.conversion_answers import EmissionBasis, OptionKind, StationKind
+from spoutline.model.conversion_money import CostKind, MoneyGap
+from spoutline.model.conversion_sequence import SequenceFinding
+from spoutline.model.conversion_step import StepRole
+from spoutline.model.emission_sheet import EmissionGap, ShareOrigin
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.installed import InstalledCondition
+from spoutline.model.position_conversion import (
+    ConversionKind,
+    DifferenceAction,
+    DifferenceReason,
+    PositionOutcome,
+    VapourOpening,
+)
+from spoutline.model.removal_standing import Standing, StandingReason
 
 _LISTS: Final[tuple[type[StrEnum], ...]] = (
     ConversionKind,

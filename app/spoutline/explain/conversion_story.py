@@ -10,20 +10,11 @@ from enum import StrEnum
 from spoutline.explain.conversion_phrases import ConversionPhrases
 from spoutline.explain.money import decimals
 from spoutline.explain.story import Story
-from spoutline.model.conversion import (
-    Closing,
-    DifferenceLine,
-    DifferenceReason,
-    Moment,
-    RemovalStanding,
-    Sequence,
-    SequenceFinding,
-    SequenceNote,
-    Standing,
-    StandingGround,
-)
+from spoutline.model.conversion_sequence import Moment, Sequence, SequenceFinding, SequenceNote
 from spoutline.model.installed import InstalledCondition, InstalledPart
+from spoutline.model.position_conversion import Closing, DifferenceLine, DifferenceReason
 from spoutline.model.quantity import Dimension
+from spoutline.model.removal_standing import RemovalStanding, Standing, StandingGround
 from spoutline.model.vapour_figures import AgencyRow
 from spoutline.units.accepted import UnitSystem
 

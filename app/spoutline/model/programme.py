@@ -8,7 +8,8 @@ from typing import Annotated, Literal
 
 from pydantic import BaseModel, ConfigDict, Field
 
-from spoutline.model.conversion import ConversionKind, Standing
+from spoutline.model.position_conversion import ConversionKind
+from spoutline.model.removal_standing import Standing
 
 PROGRAMME_VERSION = 1
 

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
-from spoutline.model.conversion import Closing, VapourOpening
 from spoutline.model.conversion_answers import SequenceAnswers
 from spoutline.model.limit import LimitStatus
 from spoutline.model.plan import HangingSet
 from spoutline.model.port import FlowPath
+from spoutline.model.position_conversion import Closing, VapourOpening
 from spoutline.model.requirement import Slot
 from spoutline.model.survey import Position, VapourStatus
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from spoutline.model.conversion import ConversionKind
 from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.part import Part, PartStatus
+from spoutline.model.position_conversion import ConversionKind
 from spoutline.model.survey import Position, VapourStatus
 
 

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from spoutline.model.conversion import RemovalStanding, Standing, StandingGround, StandingReason
 from spoutline.model.conversion_answers import StationKind
 from spoutline.model.limit import Jurisdiction, LimitId
+from spoutline.model.removal_standing import RemovalStanding, Standing, StandingGround, StandingReason
 from spoutline.model.survey import Position, Survey, VapourStatus
 from spoutline.model.vapour_figures import AgencyRow, RemovalRule, VapourFigure, VapourFigureId, VapourTables
 from spoutline.rules.vapour_requirement import RECOVERY_PROHIBITED, REMOVAL_NOT_ALLOWED, REMOVAL_TO_ASK

@@ -7,7 +7,7 @@ from typing import Annotated
 
 from pydantic import BaseModel, ConfigDict, Field
 
-from spoutline.model.conversion import ConversionStep, StepCondition, StepRole, StepScope, StepTable
+from spoutline.model.conversion_step import ConversionStep, StepCondition, StepRole, StepScope, StepTable
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.limit import LimitStatus
 from spoutline.ruletables.files import read_text

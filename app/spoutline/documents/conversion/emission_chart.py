@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from spoutline.documents.shapes import Anchor, Box, Dot, Drawing, Ink, Label, Path, Place, Shape, Weight
 from spoutline.explain.conversion_story import ConversionStory
-from spoutline.model.conversion import EmissionSheet, EmissionYear, ShareOrigin
+from spoutline.model.emission_sheet import EmissionSheet, EmissionYear, ShareOrigin
 
 _WIDTH_M = 0.145
 _HEIGHT_M = 0.058

@@ -22,7 +22,8 @@ from spoutline.documents.content.blocks import (
 from spoutline.documents.conversion.emission_chart import emission_chart
 from spoutline.explain.conversion_story import ConversionStory
 from spoutline.explain.paper_words import PaperWord
-from spoutline.model.conversion import EmissionSheet, EmissionYear, SensitivityRow, SiteConversion
+from spoutline.model.conversion import SiteConversion
+from spoutline.model.emission_sheet import EmissionSheet, EmissionYear, SensitivityRow
 from spoutline.model.limit import LimitStatus
 from spoutline.model.quantity import Dimension
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from spoutline.documents.shapes import Anchor, Box, Drawing, Ink, Label, Path, Place, Shape, Weight
 from spoutline.explain.conversion_story import ConversionStory
-from spoutline.model.conversion import Moment, PlannedTask, Sequence
+from spoutline.model.conversion_sequence import Moment, PlannedTask, Sequence
 
 ROWS_PER_SHEET = 24
 _NAME_M = 0.052

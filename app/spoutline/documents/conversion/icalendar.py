@@ -7,7 +7,8 @@ from collections.abc import Iterator
 from datetime import date, datetime, time, timedelta
 
 from spoutline.explain.conversion_story import ConversionStory
-from spoutline.model.conversion import Moment, PlannedTask, Sequence, SiteConversion
+from spoutline.model.conversion import SiteConversion
+from spoutline.model.conversion_sequence import Moment, PlannedTask, Sequence
 from spoutline.model.faults import InputFault, InputProblem
 
 _OCTETS_PER_LINE = 75  # RFC 5545 section 3.1, without the line break

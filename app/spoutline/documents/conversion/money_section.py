@@ -20,7 +20,8 @@ from spoutline.documents.content.blocks import (
 )
 from spoutline.explain.conversion_story import ConversionStory
 from spoutline.explain.texts import Named
-from spoutline.model.conversion import MoneySheet, SiteConversion
+from spoutline.model.conversion import SiteConversion
+from spoutline.model.conversion_money import MoneySheet
 
 
 def money_blocks(conversion: SiteConversion, words: ConversionStory) -> Iterator[Block]:

@@ -23,16 +23,16 @@ from spoutline.documents.conversion.summary import why_open
 from spoutline.explain.conversion_story import ConversionStory
 from spoutline.explain.paper_words import PaperWord
 from spoutline.explain.texts import Named
-from spoutline.model.conversion import (
+from spoutline.model.conversion import SiteConversion
+from spoutline.model.liquid import Liquid
+from spoutline.model.position_conversion import (
     Closing,
     ConversionOption,
     DifferenceAction,
     DifferenceLine,
     PositionConversion,
     PositionOutcome,
-    SiteConversion,
 )
-from spoutline.model.liquid import Liquid
 
 
 def position_sheets(conversion: SiteConversion, words: ConversionStory) -> Iterator[Block]:

@@ -22,7 +22,8 @@ from spoutline.documents.content.blocks import (
 from spoutline.documents.conversion.gantt import gantt_drawings
 from spoutline.explain.conversion_story import ConversionStory
 from spoutline.explain.paper_words import PaperWord
-from spoutline.model.conversion import Phase, PlannedTask, Sequence, SiteConversion
+from spoutline.model.conversion import SiteConversion
+from spoutline.model.conversion_sequence import Phase, PlannedTask, Sequence
 
 
 def sequence_blocks(conversion: SiteConversion, words: ConversionStory) -> Iterator[Block]:

@@ -24,14 +24,10 @@ from spoutline.explain.conversion_story import ConversionStory
 from spoutline.explain.money import amount
 from spoutline.explain.paper_words import PaperWord
 from spoutline.explain.texts import Named
-from spoutline.model.conversion import (
-    ConversionKind,
-    PositionConversion,
-    PositionOutcome,
-    SiteConversion,
-    Standing,
-)
+from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_answers import OptionKind
+from spoutline.model.position_conversion import ConversionKind, PositionConversion, PositionOutcome
+from spoutline.model.removal_standing import Standing
 from spoutline.model.vapour_figures import RemovalRule
 
 _SIGNAL_OF = {

@@ -6,14 +6,10 @@ from spoutline.explain.conversion_story import ConversionStory
 from spoutline.explain.money import amount
 from spoutline.gui.models.node_tree import Node
 from spoutline.gui.roles import Tone
-from spoutline.model.conversion import (
-    DifferenceAction,
-    PositionConversion,
-    PositionOutcome,
-    SiteConversion,
-    Standing,
-)
+from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_answers import OptionKind
+from spoutline.model.position_conversion import DifferenceAction, PositionConversion, PositionOutcome
+from spoutline.model.removal_standing import Standing
 
 STANDING_TONES = {
     Standing.NOT_ALLOWED: Tone.BAD,

@@ -28,8 +28,9 @@ from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.widgets.marks import Mark
 from spoutline.gui.widgets.paper_view import PaperView
 from spoutline.gui.wording import tr
-from spoutline.model.conversion import SiteConversion, Standing
+from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import Cancelled, InputFault
+from spoutline.model.removal_standing import Standing
 
 _PLAN = JobKey(JobKind.SITE_PLAN, "conversion")
 _PAPER = JobKey(JobKind.PAPER, "conversion")

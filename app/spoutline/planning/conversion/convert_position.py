@@ -5,7 +5,11 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from spoutline.model.conversion import (
+from spoutline.model.conversion_answers import ConversionAnswers
+from spoutline.model.conversion_step import StepTable
+from spoutline.model.part import Part
+from spoutline.model.plan import PlanStatus, PositionPlan
+from spoutline.model.position_conversion import (
     ConversionKind,
     ConversionOption,
     DifferenceAction,
@@ -13,13 +17,8 @@ from spoutline.model.conversion import (
     DifferenceReason,
     PositionConversion,
     PositionOutcome,
-    RemovalStanding,
-    Standing,
-    StepTable,
 )
-from spoutline.model.conversion_answers import ConversionAnswers
-from spoutline.model.part import Part
-from spoutline.model.plan import PlanStatus, PositionPlan
+from spoutline.model.removal_standing import RemovalStanding, Standing
 from spoutline.model.requirement import Refusal
 from spoutline.model.survey import Position, Site, Survey
 from spoutline.model.vapour_figures import VapourTables

@@ -7,15 +7,11 @@ from collections.abc import Mapping
 from spoutline.calc.ranges import OutOfRange
 from spoutline.calc.vapour_decay import pressure_decay_line
 from spoutline.model.check import WorkedLine
-from spoutline.model.conversion import (
-    ConversionKind,
-    PositionConversion,
-    PositionOutcome,
-    RemovalStanding,
-    SiteConversion,
-)
+from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import Cancelled, InputFault, InputProblem
 from spoutline.model.part import Part
+from spoutline.model.position_conversion import ConversionKind, PositionConversion, PositionOutcome
+from spoutline.model.removal_standing import RemovalStanding
 from spoutline.model.survey import Position, Survey
 from spoutline.model.vapour_figures import VapourFigureId, VapourTables
 from spoutline.planning.conversion.convert_position import ConversionDesk, convert_position

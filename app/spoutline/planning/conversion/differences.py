@@ -4,13 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from spoutline.model.conversion import (
-    ConversionOption,
-    DifferenceAction,
-    DifferenceLine,
-    DifferenceReason,
-)
 from spoutline.model.conversion_answers import OptionKind
+from spoutline.model.position_conversion import ConversionOption, DifferenceAction, DifferenceLine, DifferenceReason
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.planning.conflicts import ConflictFinder
 from spoutline.planning.conversion.installed_units import UnitVerdict

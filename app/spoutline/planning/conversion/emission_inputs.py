@@ -18,9 +18,9 @@ from spoutline.calc.vapour_displacement import (
     tank_difference_line,
 )
 from spoutline.model.check import WorkedLine
-from spoutline.model.conversion import PositionConversion
 from spoutline.model.conversion_answers import EmissionAnswers, EmissionBasis
 from spoutline.model.liquid import LiquidFamily
+from spoutline.model.position_conversion import PositionConversion
 from spoutline.model.survey import Duty, Position, Survey, VapourStatus
 from spoutline.model.vapour_figures import VapourFigure, VapourFigureId, VapourTables
 

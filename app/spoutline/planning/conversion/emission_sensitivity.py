@@ -8,8 +8,8 @@ from dataclasses import dataclass, replace
 from spoutline.calc.emissions import YearValue, crossing_of
 from spoutline.calc.ranges import OutOfRange
 from spoutline.calc.vapour_displacement import PSI
-from spoutline.model.conversion import SensitivityRow
 from spoutline.model.conversion_answers import EmissionBasis
+from spoutline.model.emission_sheet import SensitivityRow
 from spoutline.model.vapour_figures import VapourFigureId, VapourTables
 from spoutline.planning.conversion.emission_inputs import EmissionInputs, change_kg, increment
 from spoutline.planning.conversion.onboard_years import YearOfShare

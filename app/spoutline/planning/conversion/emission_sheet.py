@@ -15,16 +15,10 @@ from spoutline.calc.vapour_displacement import (
     spillage_per_fill_line,
 )
 from spoutline.model.check import WorkedLine
-from spoutline.model.conversion import (
-    ConversionKind,
-    EmissionGap,
-    EmissionSheet,
-    EmissionYear,
-    PositionConversion,
-    ShareOrigin,
-)
 from spoutline.model.conversion_answers import EmissionBasis
+from spoutline.model.emission_sheet import EmissionGap, EmissionSheet, EmissionYear, ShareOrigin
 from spoutline.model.liquid import LiquidFamily
+from spoutline.model.position_conversion import ConversionKind, PositionConversion
 from spoutline.model.survey import Survey
 from spoutline.model.vapour_figures import VapourFigureId, VapourTables
 from spoutline.planning.conversion.emission_inputs import (

@@ -7,10 +7,11 @@ from dataclasses import dataclass
 
 from spoutline.calc.constants import SECONDS_PER_DAY
 from spoutline.calc.permeation import HIGHEST_TEMPERATURE, LOWEST_TEMPERATURE, permeation_applies, permeation_loss
-from spoutline.model.conversion import ConversionOption, DifferenceAction, EmissionGap, PositionConversion
 from spoutline.model.conversion_answers import OptionKind
+from spoutline.model.emission_sheet import EmissionGap
 from spoutline.model.part import Part, PartKind
 from spoutline.model.port import FlowPath
+from spoutline.model.position_conversion import ConversionOption, DifferenceAction, PositionConversion
 from spoutline.model.vapour_figures import VapourFigureId, VapourTables
 
 _HOSES = (PartKind.CURB_HOSE, PartKind.WHIP_HOSE)

@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
-from spoutline.model.conversion import DifferenceReason
 from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
 from spoutline.model.installed import InstalledCondition, InstalledPart
 from spoutline.model.limit import RuleTables
 from spoutline.model.part import Part, PartKind, PartStatus, Price
+from spoutline.model.position_conversion import DifferenceReason
 from spoutline.model.quantity import Fact
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.survey import Position, Retrieval

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import OrderedDict
 from collections.abc import Hashable
 
-from spoutline.model.conversion import PositionConversion
+from spoutline.model.position_conversion import PositionConversion
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.conversion.relabelling import same_conversion
 

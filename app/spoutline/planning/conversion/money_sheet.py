@@ -6,19 +6,11 @@ from collections.abc import Iterator
 from decimal import ROUND_HALF_UP, Decimal, localcontext
 
 from spoutline.explain.money import amount, decimals
-from spoutline.model.conversion import (
-    CashYear,
-    ConversionOption,
-    CostKind,
-    CostLine,
-    MoneyGap,
-    MoneySheet,
-    PositionConversion,
-    PositionOutcome,
-    Sequence,
-)
 from spoutline.model.conversion_answers import MoneyAnswers, OptionKind
+from spoutline.model.conversion_money import CashYear, CostKind, CostLine, MoneyGap, MoneySheet
+from spoutline.model.conversion_sequence import Sequence
 from spoutline.model.part import Part
+from spoutline.model.position_conversion import ConversionOption, PositionConversion, PositionOutcome
 from spoutline.model.survey import Survey
 from spoutline.model.vapour_figures import AgencyRow, VapourFigureId, VapourTables
 

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from spoutline.model.conversion import ShareOrigin
 from spoutline.model.conversion_answers import AfterTable, EmissionAnswers
+from spoutline.model.emission_sheet import ShareOrigin
 from spoutline.model.vapour_figures import VapourTables
 
 

@@ -8,11 +8,12 @@ from decimal import ROUND_HALF_UP, Decimal
 
 from spoutline.explain.money import decimals
 from spoutline.model.check import Check, Outcome
-from spoutline.model.conversion import ConversionOption, StepScope, StepTable
 from spoutline.model.conversion_answers import ConversionAnswers, OptionKind
+from spoutline.model.conversion_step import StepScope, StepTable
 from spoutline.model.finding import Severity, Verdict
 from spoutline.model.part import Part, Price
 from spoutline.model.plan import HangingSet, JudgedSet, SetLink
+from spoutline.model.position_conversion import ConversionOption
 from spoutline.model.requirement import Requirement, RequirementId, Slot
 from spoutline.planning.accessories import accessory_lines
 from spoutline.planning.assembly import ChainSearch, Wish

@@ -6,9 +6,11 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 
-from spoutline.model.conversion import PositionOutcome, SiteConversion, Standing
+from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.position_conversion import PositionOutcome
 from spoutline.model.programme import LeftOut, Programme, ProgrammeYear, RankedSite, SiteOutcome, SiteResult
+from spoutline.model.removal_standing import Standing
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

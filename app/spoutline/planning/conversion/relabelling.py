@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from spoutline.model.conversion import Closing, ConversionOption, PositionConversion
 from spoutline.model.finding import Finding, SubjectKind
+from spoutline.model.position_conversion import Closing, ConversionOption, PositionConversion
 from spoutline.model.survey import Position
 from spoutline.planning.relabel import relabelled
 

@@ -6,24 +6,18 @@ from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from spoutline.model.conversion import (
+from spoutline.model.conversion_sequence import Moment, Phase, PlannedTask, Sequence, SequenceFinding, SequenceNote
+from spoutline.model.conversion_step import StepCondition, StepTable
+from spoutline.model.position_conversion import (
     Closing,
     ConversionKind,
     ConversionOption,
     DifferenceAction,
     DifferenceReason,
-    Moment,
-    Phase,
-    PlannedTask,
     PositionConversion,
     PositionOutcome,
-    RemovalStanding,
-    Sequence,
-    SequenceFinding,
-    SequenceNote,
-    StepCondition,
-    StepTable,
 )
+from spoutline.model.removal_standing import RemovalStanding
 from spoutline.model.survey import Position, Survey, VapourStatus
 from spoutline.planning.conversion.phases import DispenserLoad, Grouping, grouped
 from spoutline.planning.conversion.task_net import PhaseWork, Task, Waits, task_net

@@ -6,7 +6,7 @@ import math
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
-from spoutline.model.conversion import ConversionStep, StepCondition, StepScope, StepTable
+from spoutline.model.conversion_step import ConversionStep, StepCondition, StepScope, StepTable
 
 AWAIT_NOTICE, AWAIT_PARTS, AWAIT_TESTS = "await_notice", "await_parts", "await_tests"
 

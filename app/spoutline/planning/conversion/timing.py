@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from spoutline.model.conversion import Moment
+from spoutline.model.conversion_sequence import Moment
 from spoutline.planning.conversion.task_net import Task
 from spoutline.planning.conversion.work_calendar import WorkCalendar
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from spoutline.model.conversion import Moment
+from spoutline.model.conversion_sequence import Moment
 
 _SATURDAY = 5
 _WEEK = 7

@@ -1,0 +1,74 @@
+"""The table of steps from which the sequence of a conversion is made."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from spoutline.model.limit import LimitStatus
+
+
+class StepScope(StrEnum):
+    """What a step of the table is done once for."""
+
+    SITE = "site"
+    DISPENSER = "dispenser"
+    POSITION = "position"
+    PART_REMOVED = "part_removed"
+    PART_FITTED = "part_fitted"
+    CLOSING = "closing"
+
+
+class StepRole(StrEnum):
+    """Who does a step."""
+
+    OWNER = "owner"
+    CONTRACTOR = "contractor"
+    TESTER = "tester"
+    AGENCY = "agency"
+
+
+class StepCondition(StrEnum):
+    """When a step belongs into the plan."""
+
+    ALWAYS = "always"
+    DECOMMISSION = "decommission"
+    ASSIST = "assist"
+    BALANCE = "balance"
+    ADDS_RECOVERY = "adds_recovery"
+    CHANGES_LIQUID = "changes_liquid"
+    TRAPS = "traps"
+    TANK_END = "tank_end"
+    LINKED_TANKS = "linked_tanks"  # the vapour pipe is the only link between the tanks
+    LINK_TO_PROVE = "link_to_prove"  # it is, or nobody knows
+    APPROVAL_FIRST = "approval_first"
+    ORDERS_PARTS = "orders_parts"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ConversionStep:
+    """One row of the table of steps. ``minutes`` is work per unit of its scope; ``after`` are ids of earlier steps."""
+
+    id: str
+    title: str
+    detail: str
+    scope: StepScope
+    role: StepRole
+    minutes: int
+    after: tuple[str, ...]
+    conditions: tuple[StepCondition, ...]
+    stops_sales: bool
+    source: str
+    status: LimitStatus
+
+
+@dataclass(frozen=True, slots=True)
+class StepTable:
+    """All steps in the order of the work."""
+
+    edition: str
+    steps: tuple[ConversionStep, ...]
+
+    def minutes_per(self, scope: StepScope) -> int:
+        """Return the minutes of all steps that are done once per unit of ``scope``."""
+        return sum(step.minutes for step in self.steps if step.scope is scope)

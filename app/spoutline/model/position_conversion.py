@@ -1,0 +1,174 @@
+"""The conversion of one position: the ways to do it, and what stays, goes, comes and is closed."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from spoutline.model.conversion_answers import OptionKind
+from spoutline.model.finding import Finding
+from spoutline.model.installed import InstalledPart
+from spoutline.model.limit import LimitStatus
+from spoutline.model.part import Part
+from spoutline.model.plan import AccessoryLine, JudgedSet, PositionPlan
+from spoutline.model.requirement import RequirementId, RequirementLine, Slot
+from spoutline.model.survey import Position
+
+
+class ConversionKind(StrEnum):
+    """In what way a position is converted; one position may be converted in several ways at once."""
+
+    DECOMMISSION = "decommission"
+    ADD_RECOVERY = "add_recovery"
+    CHANGE_RECOVERY = "change_recovery"
+    CHANGE_LIQUID = "change_liquid"
+    RECONNECTABLE = "reconnectable"
+    RETIREMENT = "retirement"
+    NEW_POSITION = "new_position"
+
+
+class DifferenceAction(StrEnum):
+    """What happens with a part."""
+
+    KEEP = "keep"
+    REMOVE = "remove"
+    ADD = "add"
+    CAP = "cap"
+
+
+class DifferenceReason(StrEnum):
+    """Why it happens."""
+
+    STILL_FITS = "still_fits"
+    NO_PLACE = "no_place"
+    BREAKS_RULE = "breaks_rule"
+    DAMAGED = "damaged"
+    TOO_OLD = "too_old"
+    AGE_UNKNOWN = "age_unknown"
+    SUPERSEDED = "superseded"
+    FIGURES_UNKNOWN = "figures_unknown"
+    NUMBER_UNKNOWN = "number_unknown"
+    NOT_RECONNECTABLE = "not_reconnectable"
+    REFUSED = "refused"
+    RENEWED = "renewed"
+    CHEAPER_WITHOUT = "cheaper_without"
+    NO_SET_WITH_IT = "no_set_with_it"
+    NO_SET_AT_ALL = "no_set_at_all"
+    NOT_RECORDED = "not_recorded"
+    ASKED_FOR = "asked_for"
+    ACCESSORY = "accessory"
+    OPENING = "opening"
+
+
+class VapourOpening(StrEnum):
+    """Where a vapour path is closed."""
+
+    OUTLET = "outlet"
+    CABINET_PIPE = "cabinet_pipe"
+    PUMP_INLET = "pump_inlet"
+    PUMP_OUTLET = "pump_outlet"
+    RISER = "riser"
+    CENTRAL_UNIT = "central_unit"
+    CONDENSATE_TRAP = "condensate_trap"
+    TANK_END = "tank_end"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Closing:
+    """One kind of opening to close; ``position`` is empty for a whole dispenser, both are empty for the site."""
+
+    opening: VapourOpening
+    dispenser: str
+    position: str
+    quantity: int
+    source: str
+    status: LimitStatus
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DifferenceLine:
+    """One part of a position, today or afterwards, with the reason for what happens to it.
+
+    ``findings`` are the broken rules; ``asked_by`` the requirement line that asks for an added part; ``missing`` names
+    figures without which an installed part cannot be re-checked. ``amount_minor`` is what a new part costs, or what a
+    kept part would cost new; ``extra_minor`` is what keeping the part would add to the set. ``conflict`` are the lines
+    that exclude every set with the part.
+    """
+
+    action: DifferenceAction
+    reason: DifferenceReason
+    slot: Slot | None
+    part: Part | None
+    installed: InstalledPart | None = None
+    quantity: int = 1
+    findings: tuple[Finding, ...] = ()
+    asked_by: RequirementLine | None = None
+    missing: tuple[str, ...] = ()
+    amount_minor: int | None = None
+    extra_minor: int | None = None
+    conflict: tuple[RequirementId, ...] = ()
+    accessory_reason: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ConversionOption:
+    """One way to convert a position.
+
+    ``kept`` are places in the chain, from 0, whose part stays. ``parts_minor`` is the list price of what is bought for
+    the chain, ``accessories_minor`` of what goes with it, ``kept_minor`` what the kept parts would cost new (None where
+    one of them has no price). ``departures`` counts broken should-rules and should-checks.
+    """
+
+    kind: OptionKind
+    judged: JudgedSet
+    kept: tuple[int, ...]
+    accessories: tuple[AccessoryLine, ...]
+    parts_minor: int
+    accessories_minor: int
+    kept_minor: int | None
+    departures: int
+
+    @property
+    def bought_minor(self) -> int:
+        """List price of everything that is bought."""
+        return self.parts_minor + self.accessories_minor
+
+
+class PositionOutcome(StrEnum):
+    """How the conversion of a position ends."""
+
+    CONVERTS = "converts"
+    NOTHING_TO_DO = "nothing_to_do"
+    NOT_ALLOWED = "not_allowed"
+    NO_SET = "no_set"
+    REFUSED = "refused"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PositionConversion:
+    """Everything about one position's conversion. Without a set, ``renewal`` tells why."""
+
+    position: Position
+    kinds: tuple[ConversionKind, ...]
+    outcome: PositionOutcome
+    least_cost: ConversionOption | None
+    good_practice: ConversionOption | None
+    renewal: PositionPlan
+    renewal_option: ConversionOption | None
+    differences: tuple[DifferenceLine, ...]
+    closings: tuple[Closing, ...]
+
+    @property
+    def options(self) -> tuple[ConversionOption, ...]:
+        """The ways that exist, cheapest kind first."""
+        found = (self.least_cost, self.good_practice, self.renewal_option)
+        return tuple(option for option in found if option is not None)
+
+    def followed(self, wanted: OptionKind) -> ConversionOption | None:
+        """Return the way that the plan follows: the wanted one, else the nearest cheaper one; None without a set."""
+        by_kind = {option.kind: option for option in self.options}
+        order = list(OptionKind)
+        for kind in reversed(order[: order.index(wanted) + 1]):
+            if kind in by_kind:
+                return by_kind[kind]
+        return None
