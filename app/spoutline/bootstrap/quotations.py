@@ -21,6 +21,8 @@ if TYPE_CHECKING:
         StoredQuotation,
     )
     from spoutline.book.quotations import QuotationBook
+    from spoutline.book.terms_files import TermsFolders
+    from spoutline.catalogue.price_lists import PriceListNames
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.explain.story import Story
     from spoutline.model.limit import RuleTables
@@ -29,6 +31,7 @@ if TYPE_CHECKING:
     from spoutline.model.quotation_terms import Terms
     from spoutline.model.refit import RefitPlan
     from spoutline.model.survey import Survey
+    from spoutline.model.usual_terms import UsualTerms
     from spoutline.planning.protocols import Progress
     from spoutline.planning.refit.quote import Quoted
     from spoutline.planning.refit.revision_changes import RevisionChange
@@ -69,6 +72,50 @@ class QuotingDesk:
 
         return read_terms(path, self._sources.usual_terms)
 
+    def write_terms(self, terms: Terms, path: Path, folder: Path | None) -> Terms:
+        """Write terms into a file, whole or not at all, and return them as they stand there.
+
+        The letterhead's picture, looked for in ``folder`` or beside the usual terms, is put beside the file. Comments
+        in a file that is written over stay beside what did not change. Raise ``StoreFault`` where that fails.
+        """
+        from spoutline.book.terms_files import write_terms_file
+
+        return write_terms_file(terms, path, self._picture_folders(folder))
+
+    def usual_terms(self) -> UsualTerms:
+        """Return the person's usual terms, empty ones where none are kept; raise ``InputFault`` with every fault."""
+        from spoutline.book.terms_files import read_usual_file
+
+        return read_usual_file(self._sources.usual_terms)
+
+    def keep_usual_terms(self, usual: UsualTerms, folder: Path | None) -> Path:
+        """Keep what quotations share as the usual terms, the picture with it, and return their file.
+
+        Raise ``StoreFault`` where it cannot be written.
+        """
+        from spoutline.book.terms_files import write_usual_file
+
+        write_usual_file(usual, self._sources.usual_terms, self._picture_folders(folder))
+        return self._sources.usual_terms
+
+    def picture(self, name: str, folder: Path | None) -> Path | None:
+        """Return the file of a letterhead's picture: in ``folder``, else beside the usual terms; None for none."""
+        return self._picture_folders(folder).picture(name)
+
+    def _picture_folders(self, folder: Path | None) -> TermsFolders:
+        from spoutline.book.terms_files import TermsFolders
+
+        return TermsFolders(folder, self._sources.usual_terms.parent)
+
+    def price_list_names(self) -> PriceListNames:
+        """Return makers, discount groups, currencies and part numbers that the price lists know.
+
+        Raise ``InputFault`` with every fault of every list.
+        """
+        from spoutline.catalogue.price_lists import names_in
+
+        return names_in(self.price_lists())
+
     def demo_terms(self) -> Path:
         """Return the ready terms file that fits the demo surveys."""
         from spoutline import assets
@@ -103,6 +150,11 @@ class QuotingDesk:
             if self._lists is None:
                 self._lists = tuple(one for folder in self._sources.price_folders for one in read_price_lists(folder))
             return self._lists
+
+    def forget_price_lists(self) -> None:
+        """Read the price lists anew when they are next needed: a person may have put others in their folder."""
+        with self._reading:
+            self._lists = None
 
     # planning and quoting
 

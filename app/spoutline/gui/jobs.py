@@ -35,6 +35,7 @@ class JobKind(StrEnum):
     FILE = "file"
     PAGE_IMAGE = "page_image"
     CHOICES = "choices"
+    QUOTATION = "quotation"
 
 
 @dataclass(frozen=True, slots=True)
