@@ -1,4 +1,4 @@
-"""Terms of a quotation as TOML text: decimals are read exactly, and every fault is reported with its field."""
+"""Terms of a quotation read from TOML: decimals are read exactly, and every fault is reported with its field."""
 
 from __future__ import annotations
 
@@ -6,12 +6,18 @@ import tomllib
 from dataclasses import replace
 from decimal import Decimal
 from pathlib import Path
+from typing import TypeVar
 
-from pydantic import ValidationError
+from pydantic import BaseModel, ValidationError
 
 from spoutline.book.survey_faults import problems_of
+from spoutline.book.terms_writing import COMPLETE
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.quotation_terms import Terms
+from spoutline.model.usual_terms import UsualTerms
+
+_ModelT = TypeVar("_ModelT", bound=BaseModel)
+_HEADING = "heading"
 
 
 def read_terms(path: Path, usual: Path | None = None) -> Terms:
@@ -23,25 +29,46 @@ def read_terms(path: Path, usual: Path | None = None) -> Terms:
         The terms of one job.
     usual
         The person's usual terms: letterhead, labour table, taxes and so on. Whatever ``path`` does not name stands as
-        it is there; a table that both name is the job's alone. None, or a file that is not there, adds nothing.
+        it is there; a table that both name is the job's alone, except the heading, whose fields are taken one by one.
+        None, a file that is not there, or ``complete = true`` in ``path`` adds nothing.
 
     Raises
     ------
     InputFault
         Naming what is wrong in either file, file faults included.
     """
-    table = _table(_text(path), str(path))
-    if usual is not None and usual.is_file():
-        table = {**_table(_text(usual), str(usual)), **table}
-    return _terms(table, str(path))
+    table = _table(file_text(path), str(path))
+    is_complete = _taken_complete(table, str(path))
+    if usual is not None and not is_complete and usual.is_file():
+        table = _merged(_table(file_text(usual), str(usual)), table)
+    return checked(table, Terms, str(path))
 
 
 def terms_from_toml(text: str, place: str) -> Terms:
     """Return the terms in a TOML text that came from ``place``; raise ``InputFault`` with every fault."""
-    return _terms(_table(text, place), place)
+    table = _table(text, place)
+    _taken_complete(table, place)
+    return checked(table, Terms, place)
 
 
-def _text(path: Path) -> str:
+def usual_from_toml(text: str, place: str) -> UsualTerms:
+    """Return the usual terms in a TOML text that came from ``place``; raise ``InputFault`` with every fault."""
+    table = _table(text, place)
+    _taken_complete(table, place)
+    return checked(table, UsualTerms, place)
+
+
+def checked(table: dict[str, object], model: type[_ModelT], place: str) -> _ModelT:
+    """Return the model of plain values; raise ``InputFault`` with every fault, named by its path."""
+    try:
+        return model.model_validate(table)
+    except ValidationError as fault:
+        problems = problems_of(fault, model, place)
+        raise InputFault(tuple(replace(one, field=one.field.replace("survey", "terms")) for one in problems)) from fault
+
+
+def file_text(path: Path) -> str:
+    """Return the text of a UTF-8 terms file; raise ``InputFault`` where it cannot be read."""
     try:
         return path.read_text(encoding="utf-8-sig")
     except (OSError, UnicodeDecodeError) as fault:
@@ -56,9 +83,17 @@ def _table(text: str, place: str) -> dict[str, object]:
         raise InputFault((InputProblem(place, "terms", "the text", f"write valid TOML ({fault})"),)) from fault
 
 
-def _terms(table: dict[str, object], place: str) -> Terms:
-    try:
-        return Terms.model_validate(table)
-    except ValidationError as fault:
-        problems = problems_of(fault, Terms, place)
-        raise InputFault(tuple(replace(one, field=one.field.replace("survey", "terms")) for one in problems)) from fault
+def _taken_complete(table: dict[str, object], place: str) -> bool:
+    """Take the key that says whether the file is complete out of the table, and return it."""
+    value = table.pop(COMPLETE, False)
+    if not isinstance(value, bool):
+        raise InputFault((InputProblem(place, COMPLETE, repr(value), "true or false is needed, without quotes"),))
+    return value
+
+
+def _merged(usual: dict[str, object], job: dict[str, object]) -> dict[str, object]:
+    usual_heading, job_heading = usual.get(_HEADING), job.get(_HEADING)
+    table = usual | job
+    if isinstance(usual_heading, dict) and isinstance(job_heading, dict):
+        table[_HEADING] = usual_heading | job_heading
+    return table

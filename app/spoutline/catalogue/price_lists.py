@@ -7,7 +7,8 @@ from __future__ import annotations
 
 import csv
 import tomllib
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 from pathlib import Path
@@ -75,6 +76,27 @@ def read_price_lists(folder: Path) -> tuple[PriceList, ...]:
     if problems:
         raise InputFault(tuple(problems))
     return tuple(sorted(found, key=lambda one: one.id))
+
+
+@dataclass(frozen=True, slots=True)
+class PriceListNames:
+    """What price lists know, each sorted."""
+
+    makers: tuple[str, ...] = ()
+    groups: tuple[str, ...] = ()
+    currencies: tuple[str, ...] = ()
+    part_numbers: tuple[str, ...] = ()
+
+
+def names_in(lists: Sequence[PriceList]) -> PriceListNames:
+    """Return the makers, discount groups, currencies and part numbers of price lists."""
+    rows = [row for one in lists for row in one.rows]
+    return PriceListNames(
+        makers=tuple(sorted({one.maker for one in lists})),
+        groups=tuple(sorted({row.discount_group for row in rows if row.discount_group})),
+        currencies=tuple(sorted({one.currency for one in lists})),
+        part_numbers=tuple(sorted({row.part_number for row in rows})),
+    )
 
 
 def _entries(path: Path, problems: list[InputProblem]) -> tuple[_ListEntry, ...]:

@@ -10,6 +10,7 @@ from typing import Annotated, Literal, Self
 from pydantic import BaseModel, ConfigDict, Field, StringConstraints, model_validator
 
 from spoutline.model.part import PartKind
+from spoutline.model.survey import fault_in
 
 Text = Annotated[str, StringConstraints(strip_whitespace=True, max_length=200)]
 Label = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=80)]
@@ -152,7 +153,7 @@ class SellingException(_Document):
     @model_validator(mode="after")
     def _names_something(self) -> Self:
         if self.kind is None and not self.group:
-            raise ValueError("an exception names a kind of part or a discount group")
+            raise fault_in("kind", "nothing", "an exception names a kind of part or a discount group")
         return self
 
 
@@ -165,9 +166,13 @@ class Selling(_Document):
 
     @model_validator(mode="after")
     def _margin_leaves_a_price(self) -> Self:
-        percents = (self.percent, *(one.percent for one in self.exceptions))
-        if self.method is SellingMethod.MARGIN_ON_PRICE and max(percents) >= 100:
-            raise ValueError("a margin is a share of the selling price and stays below 100 percent")
+        if self.method is SellingMethod.MARGIN_ON_PRICE:
+            wanted = "a margin is a share of the selling price and stays below 100 percent"
+            if self.percent >= 100:
+                raise fault_in("percent", str(self.percent), wanted)
+            for at, one in enumerate(self.exceptions):
+                if one.percent >= 100:
+                    raise fault_in(f"exceptions[{at}].percent", str(one.percent), wanted)
         return self
 
 
@@ -272,15 +277,15 @@ class Terms(_Document):
     @model_validator(mode="after")
     def _names_are_unique(self) -> Self:
         groups = (
-            ("options: title", [one.title for one in self.options]),
-            ("overrides: part", [one.part for one in self.overrides]),
-            ("spares: kind", [str(one.kind) for one in self.spares]),
-            ("exchange: currency", [one.currency for one in self.exchange]),
+            ("options", "title", [one.title for one in self.options]),
+            ("overrides", "part", [one.part for one in self.overrides]),
+            ("spares", "kind", [str(one.kind) for one in self.spares]),
+            ("exchange", "currency", [one.currency for one in self.exchange]),
         )
-        for name, words in groups:
-            twice = sorted({word for word in words if words.count(word) > 1})
-            if twice:
-                raise ValueError(f"{name} {', '.join(map(repr, twice))} occurs twice; each may stand once")
+        for table, field, words in groups:
+            for at, word in enumerate(words):
+                if word in words[:at]:
+                    raise fault_in(f"{table}[{at}].{field}", repr(word), "it occurs twice; each may stand once")
         return self
 
     def override(self, part_number: str) -> PriceOverride | None:

@@ -1,0 +1,118 @@
+"""Files of terms: written whole or not at all, with the letterhead's picture beside them."""
+
+from __future__ import annotations
+
+import os
+import tempfile
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TypeVar
+
+from spoutline.book.terms_text import file_text, usual_from_toml
+from spoutline.book.terms_writing import terms_to_toml, usual_to_toml
+from spoutline.model.faults import InputFault, StoreFault
+from spoutline.model.quotation_terms import Terms
+from spoutline.model.usual_terms import UsualTerms
+
+_TermsT = TypeVar("_TermsT", Terms, UsualTerms)
+
+
+@dataclass(frozen=True, slots=True)
+class TermsFolders:
+    """Where a picture's file name is looked for: beside the terms, then beside the usual terms."""
+
+    beside: Path | None
+    usual: Path
+
+    def picture(self, name: str) -> Path | None:
+        """Return the picture file that a name means; None where there is no such file."""
+        found = (folder / name for folder in (self.beside, self.usual) if folder is not None and name)
+        return next((path for path in found if path.is_file()), None)
+
+
+def write_terms_file(terms: Terms, path: Path, folders: TermsFolders) -> Terms:
+    """Write terms into a file and return them as they stand there.
+
+    A picture that only ``folders`` lead to is put beside the file, so that the file can be read from anywhere.
+
+    Raises
+    ------
+    StoreFault
+        The file or picture cannot be written; an older file is as it was.
+    """
+    written = _with_picture(terms, path.parent, folders)
+    _write_whole(path, terms_to_toml(written, _old_text(path)).encode("utf-8"))
+    return written
+
+
+def read_usual_file(path: Path) -> UsualTerms:
+    """Return the usual terms in a file, empty ones where it is not there; raise ``InputFault`` with every fault."""
+    return usual_from_toml(file_text(path), str(path)) if path.is_file() else UsualTerms()
+
+
+def write_usual_file(usual: UsualTerms, path: Path, folders: TermsFolders) -> UsualTerms:
+    """Write the shared part of usual terms into their file, and return them as they stand there.
+
+    What the file says beyond that stays. Raise ``StoreFault`` as ``write_terms_file`` does.
+    """
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+    except OSError as fault:
+        raise StoreFault(f"{path.parent} cannot be made: {fault.strerror}.") from fault
+    written = _with_picture(usual, path.parent, folders)
+    _write_whole(path, usual_to_toml(written, _old_text(path)).encode("utf-8"))
+    return written
+
+
+def _with_picture(terms: _TermsT, target: Path, folders: TermsFolders) -> _TermsT:
+    """Return terms whose picture lies beside their file; it is copied there where it does not."""
+    seller = terms.seller
+    source = folders.picture(seller.logo) if seller is not None else None
+    if seller is None or source is None or source.parent.resolve() == target.resolve():
+        name = source.name if source is not None else ""
+        changed = seller is not None and bool(name) and name != seller.logo
+        return terms.model_copy(update={"seller": seller.model_copy(update={"logo": name})}) if changed else terms
+    try:
+        content = source.read_bytes()
+        name = _free_name(target, source, content)
+    except OSError as fault:
+        raise StoreFault(f"The picture {source} cannot be read: {fault.strerror}.") from fault
+    if not (target / name).exists():
+        _write_whole(target / name, content)
+    return terms.model_copy(update={"seller": seller.model_copy(update={"logo": name})})
+
+
+def _free_name(folder: Path, source: Path, content: bytes) -> str:
+    """Return the first name like the picture's own that is free in a folder, or holds the same picture already."""
+    number = 1
+    while True:
+        name = source.name if number == 1 else f"{source.stem}-{number}{source.suffix}"
+        taken = folder / name
+        if not taken.exists() or (taken.is_file() and taken.read_bytes() == content):
+            return name
+        number += 1
+
+
+def _old_text(path: Path) -> str:
+    """Return the text that is written over; empty where there is none that can be read."""
+    try:
+        return file_text(path) if path.is_file() else ""
+    except InputFault:
+        return ""
+
+
+def _write_whole(path: Path, content: bytes) -> None:
+    part: Path | None = None
+    try:
+        handle, name = tempfile.mkstemp(prefix=f".{path.stem}-", suffix=".part", dir=path.parent)
+        part = Path(name)
+        with os.fdopen(handle, "wb") as stream:
+            stream.write(content)
+            stream.flush()
+            os.fsync(stream.fileno())
+        part.chmod(0o644)
+        part.replace(path)
+    except OSError as fault:
+        if part is not None:
+            part.unlink(missing_ok=True)
+        raise StoreFault(f"{path} cannot be written: {fault.strerror}.") from fault

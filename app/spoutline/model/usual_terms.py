@@ -1,0 +1,101 @@
+"""Terms that a person's quotations share: any part of the terms of one, kept once."""
+
+from __future__ import annotations
+
+from datetime import date
+from typing import Annotated, Literal
+
+from pydantic import BaseModel, ConfigDict, Field
+
+from spoutline.model.quotation_terms import (
+    Amount,
+    BuyingDiscount,
+    Consumables,
+    Currency,
+    DriveOffs,
+    ExchangeRate,
+    Freight,
+    Label,
+    Labour,
+    LongText,
+    OptionTerms,
+    Party,
+    PriceOverride,
+    Rounding,
+    Seller,
+    Selling,
+    SparesRule,
+    Tax,
+    Terms,
+    Text,
+)
+
+
+class _Document(BaseModel):
+    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+
+
+class UsualHeading(_Document):
+    """What a heading says in every quotation; None where each says it itself."""
+
+    number: Label | None = None
+    title: Label | None = None
+    dated: date | None = None
+    valid_days: Annotated[int, Field(ge=1, le=730)] | None = None
+    prepared_by: Text | None = None
+    scope: LongText | None = None
+    exclusions: Annotated[tuple[Text, ...], Field(max_length=40)] | None = None
+    conditions: LongText | None = None
+
+
+class UsualTerms(_Document):
+    """Usual terms; a table that is not there is as in a quotation that says nothing of it."""
+
+    format: Literal["spoutline-terms"] = "spoutline-terms"
+    version: Literal[1] = 1
+    seller: Seller | None = None
+    customer: Party | None = None
+    heading: UsualHeading = UsualHeading()
+    currency: Currency = "USD"
+    rounding: Rounding = Rounding()
+    exchange: tuple[ExchangeRate, ...] = Field((), max_length=40)
+    buying: tuple[BuyingDiscount, ...] = Field((), max_length=200)
+    selling: Selling = Selling()
+    freight: Freight = Freight()
+    labour: Labour = Labour()
+    taxes: tuple[Tax, ...] = Field((), max_length=12)
+    spares: tuple[SparesRule, ...] = Field((), max_length=20)
+    consumables: Consumables = Consumables()
+    stock_price: Amount | None = None
+    drive_offs: DriveOffs | None = None
+    options: tuple[OptionTerms, ...] = Field((), max_length=4)
+    overrides: tuple[PriceOverride, ...] = Field((), max_length=500)
+
+
+def shared_of(terms: Terms) -> UsualTerms:
+    """Return the part of a quotation's terms that other quotations of the same firm share.
+
+    Left out are the customer, the number, title, day and scope of the heading, the options and the overridden prices.
+    """
+    heading = UsualHeading(
+        valid_days=terms.heading.valid_days,
+        prepared_by=terms.heading.prepared_by or None,
+        exclusions=terms.heading.exclusions or None,
+        conditions=terms.heading.conditions or None,
+    )
+    return UsualTerms(
+        seller=terms.seller,
+        heading=heading,
+        currency=terms.currency,
+        rounding=terms.rounding,
+        exchange=terms.exchange,
+        buying=terms.buying,
+        selling=terms.selling,
+        freight=terms.freight,
+        labour=terms.labour,
+        taxes=terms.taxes,
+        spares=terms.spares,
+        consumables=terms.consumables,
+        stock_price=terms.stock_price,
+        drive_offs=terms.drive_offs,
+    )
