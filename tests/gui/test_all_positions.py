@@ -7,9 +7,11 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import QLineEdit
 from pytestqt.qtbot import QtBot
 
 from spoutline.bootstrap import Workbench
+from spoutline.bootstrap.demos import demo_survey
 from spoutline.gui.actions import ActionId
 from spoutline.gui.dialogs.dispensers import MirrorDialog, RepeatDialog, names_in
 from spoutline.gui.dialogs.table_import import TableImportDialog
@@ -32,11 +34,11 @@ COLUMN = {field.key: number for number, field in enumerate(FIELDS)}
 @pytest.fixture
 def survey(bench: Workbench) -> Survey:
     """Return a station of four gasoline positions on two dispensers."""
-    first = bench.demo_survey("small_town").positions[0]
+    first = demo_survey("small_town").positions[0]
     labels = ("1A regular", "1B regular", "2A regular", "2B regular")
     positions = tuple(first.model_copy(update={"label": label, "dispenser": label[0]}) for label in labels)
     asked = ConversionAnswers(under_living_quarters=True)
-    return bench.demo_survey("small_town").model_copy(update={"positions": positions, "conversion": asked})
+    return demo_survey("small_town").model_copy(update={"positions": positions, "conversion": asked})
 
 
 @pytest.fixture
@@ -122,7 +124,7 @@ def test_what_cannot_be_written_is_told_and_nothing_is(page: GridPage, session: 
     choose(page, "liquid.blend_percent", 0, 1)
     page.table.write_all("120")
     assert session.survey == before
-    assert "1A regular, liquid.blend_percent" in page.fault_label.text()
+    assert "1A regular, Blend" in page.fault_label.text()
     choose(page, "label", 0, 1)
     page.table.write_all("same")
     assert "label of its own" in page.fault_label.text()
@@ -130,6 +132,96 @@ def test_what_cannot_be_written_is_told_and_nothing_is(page: GridPage, session: 
     page.table.write_all("1A super")
     assert column_of(session, "label")[0] == "1A super"
     assert page.fault_label.isHidden()
+
+
+def written(qtbot: QtBot, page: GridPage, text: str) -> None:
+    """Type into the cell that is being written and press Return."""
+    editor = page.table.viewport().findChildren(QLineEdit)[-1]  # the field before may not be gone yet
+    editor.clear()
+    qtbot.keyClicks(editor, text)
+    qtbot.keyClick(editor, Qt.Key.Key_Return)
+
+
+def test_return_goes_on_to_the_cell_below(qtbot: QtBot, page: GridPage, session: Session) -> None:
+    choose(page, "grade", 0)
+    for row, text in enumerate(("Plain", "Super"), start=1):
+        page.table.edit(page.table.currentIndex())
+        written(qtbot, page, text)
+        qtbot.waitUntil(lambda at=row: page.table.currentIndex().row() == at)  # Qt commits after the key was handled
+    assert column_of(session, "grade")[:3] == ["Plain", "Super", session.survey.positions[2].grade]
+    assert page.table.currentIndex().row() == 2
+    qtbot.keyClick(page.table, Qt.Key.Key_Return)
+    assert page.table.currentIndex().row() == 3
+    qtbot.keyClick(page.table, Qt.Key.Key_Return, Qt.KeyboardModifier.ShiftModifier)
+    assert page.table.currentIndex().row() == 2
+
+
+def test_a_choice_is_completed_as_it_is_typed(qtbot: QtBot, page: GridPage, session: Session) -> None:
+    choose(page, "liquid.family", 1)
+    page.table.edit(page.table.currentIndex())
+    written(qtbot, page, "di")
+    qtbot.waitUntil(lambda: column_of(session, "liquid.family")[1] == "diesel")
+
+
+def test_a_position_renamed_in_the_table_stays_the_one_looked_at(page: GridPage, session: Session) -> None:
+    session.look_at("2A regular")
+    page.proxy.setData(page.proxy.index(2, COLUMN["label"]), "2A plain")
+    assert session.label == "2A plain"
+    session.undo_stack.undo()
+    assert session.label == "2A regular"
+
+
+def test_rows_pasted_beyond_the_end_become_positions(qtbot: QtBot, page: GridPage, session: Session) -> None:
+    rows = "".join(f"{number}A regular\t{number}\tNorth\tgasoline\t15\n" for number in range(2, 50))
+    choose(page, "label", 2)
+    QGuiApplication.clipboard().setText(rows)
+    press(qtbot, page, Qt.Key.Key_V)
+    assert len(session.survey.positions) == 50
+    assert column_of(session, "label")[2:] == [f"{number}A regular" for number in range(2, 50)]
+    assert set(column_of(session, "liquid.blend_percent")[2:]) == {15}
+    assert session.survey.positions[-1].outlet == session.survey.positions[1].outlet
+    session.undo_stack.undo()
+    assert len(session.survey.positions) == 4
+
+
+def test_what_does_not_fit_into_the_table_is_not_cut_off(qtbot: QtBot, page: GridPage, session: Session) -> None:
+    before = session.survey
+    choose(page, "notes", 0)
+    QGuiApplication.clipboard().setText("worn\tblue\n")
+    press(qtbot, page, Qt.Key.Key_V)
+    assert session.survey == before
+    assert "further left" in page.fault_label.text()
+    choose(page, "liquid.family", 3)
+    QGuiApplication.clipboard().setText("diesel\t5\nbenzine\t5\n")
+    press(qtbot, page, Qt.Key.Key_V)
+    assert session.survey == before
+    assert "Liquid: 'benzine'" in page.fault_label.text()
+
+
+def test_one_row_is_pasted_into_every_chosen_row(qtbot: QtBot, page: GridPage, session: Session) -> None:
+    page.table.setFocus()
+    page.table.choose([(row, COLUMN["liquid.family"]) for row in (0, 2, 3)])
+    QGuiApplication.clipboard().setText("diesel\t20\n")
+    press(qtbot, page, Qt.Key.Key_V)
+    assert column_of(session, "liquid.family") == ["diesel", "gasoline", "diesel", "diesel"]
+    assert column_of(session, "liquid.blend_percent") == [20, 10, 20, 20]
+
+
+def test_rows_pasted_with_titles_are_mapped(
+    qtbot: QtBot, page: GridPage, session: Session, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def take(dialog: TableImportDialog) -> int:
+        dialog.replace_box.setChecked(True)
+        dialog.accept()
+        return int(dialog.result())
+
+    monkeypatch.setattr(TableImportDialog, "exec", take)
+    choose(page, "label", 0)
+    QGuiApplication.clipboard().setText("Product\tHose\tBlend\tIsland\ndiesel\t7A\t5\tWest\nDEF\t7B\t\t\n")
+    press(qtbot, page, Qt.Key.Key_V)
+    assert column_of(session, "label") == ["7A", "7B"]
+    assert column_of(session, "liquid.family") == ["diesel", "def"]
+    assert session.undo_stack.undoText() == "Paste positions"
 
 
 def test_rows_are_filtered_and_sorted_and_written_where_they_stand(page: GridPage, session: Session) -> None:
@@ -254,9 +346,9 @@ def test_a_table_is_mapped_and_its_faults_are_shown_by_cell(qtbot: QtBot, survey
 
 def somebody_else(bench: Workbench, session: Session, **changes: object) -> None:
     """Save another edit of the same survey behind the window's back."""
-    stored = bench.open_survey(session.stored.id)
+    stored = bench.book().stored(session.stored.id)
     first = stored.survey.positions[0].model_copy(update=changes)
-    bench.save_survey(stored, stored.survey.model_copy(update={"positions": (first, *stored.survey.positions[1:])}))
+    bench.book().save(stored, stored.survey.model_copy(update={"positions": (first, *stored.survey.positions[1:])}))
 
 
 def write(page: GridPage, key: str, text: str) -> None:
@@ -275,7 +367,7 @@ def test_edits_of_two_people_are_merged(bench: Workbench, window: MainWindow, pa
     assert session.save_state is SaveState.STALE
     offer(window, "Merge both")
     assert session.save_state is SaveState.SAVED
-    kept = bench.open_survey(session.stored.id).survey.positions[0]
+    kept = bench.book().stored(session.stored.id).survey.positions[0]
     assert (kept.hold_open_wanted, kept.notes) == (True, "mine")
     assert "1A regular notes: mine / theirs" in window.notices.text
     assert not session.undo_stack.canUndo()
@@ -289,4 +381,4 @@ def test_or_both_are_kept(bench: Workbench, window: MainWindow, page: GridPage, 
     assert session.stored.id != theirs_id
     assert session.survey.positions[0].notes == "mine"
     assert session.survey.site.name.endswith("(own copy)")
-    assert bench.open_survey(theirs_id).survey.positions[0].notes == "theirs"
+    assert bench.book().stored(theirs_id).survey.positions[0].notes == "theirs"

@@ -13,6 +13,7 @@ class Role(IntEnum):
     RECORD = Qt.ItemDataRole.UserRole + 1  # the value behind the row
     SORT = Qt.ItemDataRole.UserRole + 2  # something comparable
     SPANS = Qt.ItemDataRole.UserRole + 4  # true where the first cell takes the whole row
+    CHOICES = Qt.ItemDataRole.UserRole + 5  # the words that a cell may hold, where only they may
     TONE = Qt.ItemDataRole.UserRole + 3  # a Tone, shown as a mark of its own shape
 
 

@@ -81,6 +81,29 @@ def duplicate_position(survey: Survey, label: str) -> tuple[Survey, str]:
     return survey.model_copy(update={"positions": tuple(positions)}), new_label
 
 
+def add_alike(survey: Survey, label: str, count: int) -> tuple[Survey, tuple[str, ...]]:
+    """Return the survey with ``count`` further positions like one of them at the end, and their labels.
+
+    What a person decided for the one, what hangs there today and its notes are not carried over.
+    """
+    origin = survey.position(label)
+    if origin is None:
+        raise KeyError(label)
+    if len(survey.positions) + count > MOST_POSITIONS:
+        wanted = f"a survey holds at most {MOST_POSITIONS}"
+        raise InputFault((InputProblem("", "positions", str(len(survey.positions) + count), wanted),))
+    usual = Position(label="-")
+    bare = origin.model_copy(update={"decisions": usual.decisions, "installed": usual.installed, "notes": usual.notes})
+    labels: list[str] = []
+    for _ in range(count):
+        new_label = free_label(survey, labels[-1] if labels else label)
+        survey = survey.model_copy(
+            update={"positions": (*survey.positions, bare.model_copy(update={"label": new_label}))}
+        )
+        labels.append(new_label)
+    return survey, tuple(labels)
+
+
 def rename_position(survey: Survey, label: str, new_label: str, dispenser: str) -> Survey:
     """Return the survey with another name and dispenser for a position; raise ``InputFault`` for a name in use."""
     _check_label(survey, new_label, before=label)

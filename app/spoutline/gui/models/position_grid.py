@@ -90,6 +90,8 @@ class PositionGrid(QAbstractTableModel):
             case Role.SORT:
                 value = cell_value(position, field)
                 return value if isinstance(value, int | float) else str(value or "").casefold()
+            case Role.CHOICES:
+                return self._choices(field)
             case Role.TONE:
                 return self._tone(position.label) if index.column() == 0 else None
             case Role.RECORD:
@@ -112,9 +114,14 @@ class PositionGrid(QAbstractTableModel):
             return tr(FIELDS[section].title) if orientation is Qt.Orientation.Horizontal else str(section + 1)
         return None
 
+    def _choices(self, field: ImportField) -> tuple[str, ...]:
+        if field.choices is not None:
+            return tuple(member.value.replace("_", " ") for member in field.choices)
+        return ("yes", "no") if field.yes_no else ()
+
     def _hint(self, field: ImportField) -> str:
         if field.choices is not None:
-            return ", ".join(member.value.replace("_", " ") for member in field.choices)
+            return ", ".join(self._choices(field))
         return tr("yes or no") if field.yes_no else tr(field.title)
 
 

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
+    QDialog,
     QHBoxLayout,
     QLineEdit,
     QPushButton,
@@ -16,6 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from spoutline.gui.edits.positions import add_alike
 from spoutline.gui.models.position_grid import FilteredGrid, PositionGrid
 from spoutline.gui.models.site_nodes import tone_words
 from spoutline.gui.pages.context import Context
@@ -27,9 +29,12 @@ from spoutline.gui.widgets.cell_table import Cells, CellTable
 from spoutline.gui.widgets.forecourt_view import ForecourtView
 from spoutline.gui.widgets.legend import Legend
 from spoutline.gui.wording import tr
-from spoutline.model.faults import InputFault
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.survey import Survey
 from spoutline.planning.survey_import.cells import with_cells
-from spoutline.planning.survey_import.fields import FIELDS
+from spoutline.planning.survey_import.fields import BY_KEY, FIELDS
+from spoutline.planning.survey_import.mapping import has_titles
+from spoutline.planning.survey_import.sheet import sheet_of
 
 _FAULTS_SHOWN = 4
 _MARKS = (Tone.GOOD, Tone.CAUTION, Tone.QUESTION, Tone.BAD, Tone.WORKING)
@@ -118,11 +123,12 @@ class GridPage(QWidget):
         return side
 
     def _grid(self) -> QWidget:
-        self.table = CellTable(tr("All positions and their answers"), self)
+        self.table = CellTable(tr("All positions and their answers"), self, has_titles)
         self.table.setModel(self.proxy)
         self.table.setSortingEnabled(True)
         self.table.sortByColumn(-1, Qt.SortOrder.AscendingOrder)
         self.table.written.connect(self._write_cells)
+        self.table.titled.connect(self._read_rows)
         self.table.selectionModel().currentChanged.connect(lambda now, _: self._turn_to(now.data(Role.RECORD)))
         for column in range(len(FIELDS)):
             self.table.setColumnWidth(column, 130 if column else 170)
@@ -144,29 +150,58 @@ class GridPage(QWidget):
             self.table.setFocus()
 
     def _write_cells(self, cells: Cells) -> None:
-        """Write cells of the view, which may be sorted and filtered."""
-        written = {}
-        for (row, column), text in cells.items():
-            label = self.proxy.index(row, column).data(Role.RECORD)
-            written[str(label), FIELDS[column].key] = text
-        self._write(written)
-
-    def _write(self, written: Mapping[tuple[str, str], str]) -> bool:
-        session = self._context.session
+        """Write cells of the view, which may be sorted and filtered; rows below its end become new positions."""
+        survey, room = self._context.session.survey, self.proxy.rowCount()
+        rows = max(row for row, _ in cells) + 1
+        wide = max(column for _, column in cells) + 1
+        labels = [str(self.proxy.index(row, 0).data(Role.RECORD)) for row in range(room)]
         try:
-            after = with_cells(session.survey, written, session.display)
+            if wide > len(FIELDS):
+                wanted = tr("choose a cell further left: the table ends after {0} columns").format(len(FIELDS))
+                raise InputFault((InputProblem("", tr("columns"), str(wide), wanted),))
+            if rows > room and labels:
+                survey, added = add_alike(survey, labels[-1], rows - room)
+                labels.extend(added)
+        except InputFault as fault:
+            self._show_fault(fault)
+            return
+        self._write({(labels[row], FIELDS[column].key): text for (row, column), text in cells.items()}, survey)
+
+    def _write(self, written: Mapping[tuple[str, str], str], into: Survey | None = None) -> bool:
+        """Write texts by label and field into the survey in hand, or into one grown out of it."""
+        session = self._context.session
+        before = into if into is not None else session.survey
+        try:
+            after = with_cells(before, written, session.display)
         except InputFault as fault:
             self._show_fault(fault)
             return False
         self.fault_label.hide()
         (label, key), *more = written
-        text = tr("Write {0} cells").format(len(written)) if more else tr("Write {0} of {1}").format(key, label)
-        self._context.edit(after, text)
+        named = tr("Write {0} of {1}").format(tr(BY_KEY[key].title), label)
+        places = [one.label for one in before.positions]
+        focus = after.positions[places.index(session.label)].label
+        self._context.edit(after, tr("Write {0} cells").format(len(written)) if more else named, focus)
         return True
+
+    def _read_rows(self, rows: list[list[str]]) -> None:
+        """Map the columns of pasted rows and take their positions."""
+        from spoutline.gui.dialogs.table_import import TableImportDialog
+
+        session = self._context.session
+        try:
+            sheet = sheet_of(tr("pasted"), rows)
+        except InputFault as fault:
+            self._show_fault(fault)
+            return
+        dialog = TableImportDialog(sheet, session.survey, session.display.system, self)
+        if dialog.exec() == QDialog.DialogCode.Accepted and dialog.after is not None:
+            self.fault_label.hide()
+            self._context.edit(dialog.after, tr("Paste positions"))
 
     def _show_fault(self, fault: InputFault) -> None:
         lines = [
-            f"{one.place}, {one.field}: {one.value}; {one.wanted}" if one.place else str(one)
+            ", ".join(filter(None, (one.place, _title_of(one.field)))) + f": {one.value}; {one.wanted}"
             for one in fault.problems[:_FAULTS_SHOWN]
         ]
         if len(fault.problems) > _FAULTS_SHOWN:
@@ -190,3 +225,9 @@ class GridPage(QWidget):
         if self.isVisible():
             self.model.mark_changed(label)
             self._show_forecourt()
+
+
+def _title_of(field: str) -> str:
+    """Return the title of the column that holds a field; anything else as it is."""
+    known = BY_KEY.get(field)
+    return tr(known.title) if known is not None else field

@@ -6,13 +6,39 @@ import csv
 import io
 from collections.abc import Callable
 
-from PySide6.QtCore import QEvent, QItemSelectionModel, Qt, Signal
+from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, QPersistentModelIndex, Qt, Signal
 from PySide6.QtGui import QGuiApplication, QKeyEvent, QKeySequence
-from PySide6.QtWidgets import QAbstractItemView, QTableView, QWidget
+from PySide6.QtWidgets import (
+    QAbstractItemDelegate,
+    QAbstractItemView,
+    QCompleter,
+    QLineEdit,
+    QStyleOptionViewItem,
+    QTableView,
+    QWidget,
+)
 
+from spoutline.gui.roles import Role
 from spoutline.gui.widgets.marks import MarkDelegate
 
 Cells = dict[tuple[int, int], str]
+
+
+class _CellDelegate(MarkDelegate):
+    """Completes what is typed to one of the words of ``Role.CHOICES``."""
+
+    def createEditor(
+        self, parent: QWidget, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
+    ) -> QWidget:
+        """Qt: return the field in which a cell is written."""
+        editor = super().createEditor(parent, option, index)
+        choices = index.data(Role.CHOICES)
+        if choices and isinstance(editor, QLineEdit):
+            completer = QCompleter(list(choices), editor)
+            completer.setCompletionMode(QCompleter.CompletionMode.InlineCompletion)
+            completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
+            editor.setCompleter(completer)
+        return editor
 
 
 class CellTable(QTableView):
@@ -21,13 +47,23 @@ class CellTable(QTableView):
     Signals
     -------
     written(Cells)
-        Texts for cells of the view's own model, by row and column.
+        Texts for cells of the view's own model, by row and column. What is pasted may reach beyond its last row and
+        column.
+    titled(list[list[str]])
+        Rows on the clipboard that begin with a row of titles, as ``titles`` tells them.
     """
 
     written = Signal(object)
+    titled = Signal(object)
 
-    def __init__(self, name: str, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        name: str,
+        parent: QWidget | None = None,
+        titles: Callable[[list[list[str]]], bool] = lambda _: False,
+    ) -> None:
         super().__init__(parent)
+        self._titles = titles
         self.setAccessibleName(name)
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectItems)
         self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
@@ -39,7 +75,7 @@ class CellTable(QTableView):
         self.setAlternatingRowColors(True)
         self.setWordWrap(False)
         self.verticalHeader().setDefaultSectionSize(26)
-        self.setItemDelegate(MarkDelegate(self))
+        self.setItemDelegate(_CellDelegate(self))
         self._keys: dict[QKeySequence.StandardKey, Callable[[], None]] = {
             QKeySequence.StandardKey.Copy: self.copy_cells,
             QKeySequence.StandardKey.Paste: self.paste_cells,
@@ -64,24 +100,27 @@ class CellTable(QTableView):
         QGuiApplication.clipboard().setText(buffer.getvalue())
 
     def paste_cells(self) -> None:
-        """Write the clipboard from the current cell on; one value fills every chosen cell."""
+        """Write the clipboard from the first chosen cell on; one value, or one row, fills every chosen row."""
         rows = list(csv.reader(io.StringIO(QGuiApplication.clipboard().text(), newline=""), delimiter="\t"))
         cells = self.chosen_cells()
-        if not rows or not cells:
+        if not rows:
             return
-        if len(rows) == 1 and len(rows[0]) == 1:
+        if self._titles(rows):
+            self.titled.emit(rows)
+        elif cells and len(rows) == 1 and len(rows[0]) == 1:
             self.written.emit(dict.fromkeys(cells, rows[0][0]))
-            return
-        top, left = cells[0]
-        room = self.model().rowCount(), self.model().columnCount()
-        self.written.emit(
-            {
-                (top + down, left + right): text
-                for down, row in enumerate(rows)
-                for right, text in enumerate(row)
-                if top + down < room[0] and left + right < room[1]
-            }
-        )
+        elif cells:
+            top, left = cells[0][0], min(column for _, column in cells)
+            chosen = sorted({row for row, _ in cells})
+            places = chosen if len(rows) == 1 else range(top, top + len(rows))
+            blocks = rows * len(chosen) if len(rows) == 1 else rows
+            self.written.emit(
+                {
+                    (place, left + right): text
+                    for place, row in zip(places, blocks, strict=True)
+                    for right, text in enumerate(row)
+                }
+            )
 
     def fill_down(self) -> None:
         """Write the uppermost chosen cell of each column into the chosen ones below it."""
@@ -124,6 +163,19 @@ class CellTable(QTableView):
             return True
         return super().event(event)
 
+    def go_down(self, rows: int) -> None:
+        """Turn to a cell so many rows below the current one, or above where negative; at the end nothing happens."""
+        here = self.currentIndex()
+        there = self.model().index(here.row() + rows, here.column())
+        if here.isValid() and there.isValid():
+            self.setCurrentIndex(there)
+
+    def closeEditor(self, editor: QWidget, hint: QAbstractItemDelegate.EndEditHint) -> None:
+        """Qt: go on to the cell below after Return."""
+        super().closeEditor(editor, hint)
+        if hint is QAbstractItemDelegate.EndEditHint.SubmitModelCache:
+            self.go_down(1)
+
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Qt: act on the keys of a spreadsheet."""
         call = self._call(event)
@@ -137,4 +189,9 @@ class CellTable(QTableView):
             return None
         if event.key() == Qt.Key.Key_D and event.modifiers() == Qt.KeyboardModifier.ControlModifier:
             return self.fill_down
+        if event.key() == Qt.Key.Key_F2:
+            return lambda: self.edit(self.currentIndex())
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            rows = -1 if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else 1
+            return lambda: self.go_down(rows)
         return next((act for key, act in self._keys.items() if event.matches(key)), None)

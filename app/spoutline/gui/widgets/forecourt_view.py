@@ -48,7 +48,9 @@ class Group:
 
 
 class ForecourtView(QWidget):
-    """Paints groups of boxes below each other. Arrow keys go from tile to tile, Return opens one.
+    """Paints groups of boxes: named ones side by side, the others below each other.
+
+    Arrow keys go from tile to tile, Return opens one.
 
     Signals
     -------
@@ -103,33 +105,42 @@ class ForecourtView(QWidget):
         raise KeyError(key)
 
     def _lay_out(self) -> None:
-        """Set boxes side by side, a new row where the widget ends, a new row for every group."""
+        """Set boxes side by side, a new row where the widget ends and for every group without a name."""
         self._places, self._boxes, self._frames = [], [], []
-        top = _MARGIN
+        room = max(self.width() - _MARGIN, 200.0)
+        left = top = bottom = _MARGIN
         for group in self._groups:
-            top = (self._place_named(group, top) if group.name else self._place_boxes(group, top)) + _GROUP_GAP
-        self.setMinimumHeight(int(top))
+            wide = self._width(group)
+            if left > _MARGIN and (not group.name or left + wide > room):
+                left, top = _MARGIN, bottom + _GROUP_GAP
+            bottom = max(bottom, self._place_group(group, left, top, room))
+            left += wide + _GROUP_GAP if group.name else room
+        self.setMinimumHeight(int(bottom + _MARGIN))
 
-    def _place_named(self, group: Group, top: float) -> float:
-        """Place a group below its name and draw a line around it; return where it ends."""
+    def _width(self, group: Group) -> float:
+        """Return the room of a group whose boxes stand side by side."""
+        boxes = sum(box.width for box in group.boxes) + _GAP * (len(group.boxes) - 1)
+        return max(boxes, QFontMetricsF(self.font()).horizontalAdvance(group.name)) + 2 * _KERB
+
+    def _place_group(self, group: Group, left: float, top: float, room: float) -> float:
+        """Place a group, one with a name below it and with a line around; return where it ends."""
+        if not group.name:
+            return self._place_boxes(group, left, top, room)
         title = QFontMetricsF(self.font()).height() + _KERB
-        end = self._place_boxes(group, top + title)
-        mine = self._boxes[-len(group.boxes) :]
-        right = max(body.right() for body, _ in mine)
-        right = max(right, _MARGIN + QFontMetricsF(self.font()).horizontalAdvance(group.name))
-        frame = QRectF(_MARGIN - _KERB, top, right - _MARGIN + 2 * _KERB, end - top + _KERB)
-        self._frames.append((frame, group.name))
+        end = self._place_boxes(group, left, top + title, room)
+        wide = min(self._width(group), room - left + 2 * _KERB)
+        self._frames.append((QRectF(left - _KERB, top, wide, end - top + _KERB), group.name))
         return end + _KERB
 
-    def _place_boxes(self, group: Group, top: float) -> float:
-        room = max(self.width() - _MARGIN, 200)
+    def _place_boxes(self, group: Group, left: float, top: float, room: float) -> float:
+        """Place boxes side by side, in further rows where the room ends; return the lower end of the last."""
         height = 2 * (_TILE + _GAP) + _BOX_HEIGHT
-        left = _MARGIN
+        x = left
         for box in group.boxes:
-            if left > _MARGIN and left + box.width > room:
-                left, top = _MARGIN, top + height + _GAP
-            self._place_box(box, left, top)
-            left += box.width + _GAP
+            if x > left and x + box.width > room:
+                x, top = left, top + height + _GAP
+            self._place_box(box, x, top)
+            x += box.width + _GAP
         return top + height
 
     def _place_box(self, box: Box, left: float, top: float) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Mapping
 from enum import StrEnum
 
@@ -64,12 +65,15 @@ def with_cells(survey: Survey, written: Mapping[tuple[str, str], str], display: 
         With every text that cannot be used, its position and field; nothing is taken then.
     """
     problems: list[InputProblem] = []
-    positions = []
-    for position in survey.positions:
-        mine = {key: text for (label, key), text in written.items() if label == position.label}
-        positions.append(_written(position, mine, display, problems) if mine else position)
-    labels = [position.label for position in positions]
-    for label in sorted({label for label in labels if labels.count(label) > 1}):
+    by_label: dict[str, dict[str, str]] = {}
+    for (label, key), text in written.items():
+        by_label.setdefault(label, {})[key] = text
+    positions = [
+        _written(position, by_label[position.label], display, problems) if position.label in by_label else position
+        for position in survey.positions
+    ]
+    counts = Counter(position.label for position in positions)
+    for label in sorted(label for label, count in counts.items() if count > 1):
         problems.append(InputProblem("", "label", repr(label), "every position needs a label of its own"))
     if problems:
         raise InputFault(tuple(problems))

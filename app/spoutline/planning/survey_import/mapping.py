@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import difflib
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from spoutline.model.faults import InputFault, InputProblem
@@ -37,6 +37,12 @@ def suggested(sheet: Sheet) -> tuple[ColumnMapping, ...]:
     return tuple(
         ColumnMapping(column, title, taken.get(column), unit_in(title)) for column, title in enumerate(sheet.titles)
     )
+
+
+def has_titles(rows: Sequence[Sequence[str]]) -> bool:
+    """Say whether rows begin with titles: at least two of the first are names of fields, one of them the label's."""
+    known = [field.key for title in rows[0] if (field := _exact(normal(title), list(FIELDS))) is not None]
+    return len(rows) > 1 and "label" in known and len(set(known)) > 1
 
 
 def corrected(mapping: tuple[ColumnMapping, ...], wishes: Mapping[str, str], place: str) -> tuple[ColumnMapping, ...]:
