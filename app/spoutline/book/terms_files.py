@@ -68,17 +68,17 @@ def _with_picture(terms: _TermsT, target: Path, folders: TermsFolders) -> _Terms
     """Return terms whose picture lies beside their file; it is copied there where it does not."""
     seller = terms.seller
     source = folders.picture(seller.logo) if seller is not None else None
-    if seller is None or source is None or source.parent.resolve() == target.resolve():
-        name = source.name if source is not None else ""
-        changed = seller is not None and bool(name) and name != seller.logo
-        return terms.model_copy(update={"seller": seller.model_copy(update={"logo": name})}) if changed else terms
-    try:
-        content = source.read_bytes()
-        name = _free_name(target, source, content)
-    except OSError as fault:
-        raise StoreFault(f"The picture {source} cannot be read: {fault.strerror}.") from fault
-    if not (target / name).exists():
-        _write_whole(target / name, content)
+    if seller is None or source is None:
+        return terms
+    name = source.name
+    if source.parent.resolve() != target.resolve():
+        try:
+            content = source.read_bytes()
+            name = _free_name(target, source, content)
+        except OSError as fault:
+            raise StoreFault(f"The picture {source} cannot be read: {fault.strerror}.") from fault
+        if not (target / name).exists():
+            _write_whole(target / name, content)
     return terms.model_copy(update={"seller": seller.model_copy(update={"logo": name})})
 
 

@@ -150,7 +150,7 @@ def _update(place: Container | Table, old: Mapping[str, Plain], wanted: Mapping[
         if name in old and before == value and type(before) is type(value):
             continue
         if isinstance(before, dict) and isinstance(value, dict):
-            _update(place[name], before, value)  # type: ignore[arg-type]
+            _update(place[name], before, value)
         elif before is not None and _is_tables(before) and _is_tables(value):
             _update_rows(place[name], before, value)  # type: ignore[arg-type]
         elif before is not None and not _is_table(before) and not _is_table(value):
@@ -192,11 +192,14 @@ def _alike(row: dict[str, Plain], at: int, others: Mapping[int, dict[str, Plain]
 
 def _add(place: Container | Table, name: str, value: Plain) -> None:
     """Add a value behind the last one; comments that follow it belong to what comes next and stay there."""
+    from tomlkit.items import Comment, Whitespace
     from tomlkit.items import Table as TableItem
 
-    body, tail = place.value.body if isinstance(place, TableItem) else [], []
-    while body and body[-1][0] is None:
-        tail.insert(0, body.pop()[1])
+    body = place.value.body if isinstance(place, TableItem) else []
+    tail: list[Comment | Whitespace] = []
+    while body and isinstance(last := body[-1][1], Comment | Whitespace):
+        tail.insert(0, last)
+        body.pop()
     place.add(name, _item(value))
     for item in tail:
         place.add(item)
@@ -204,8 +207,11 @@ def _add(place: Container | Table, name: str, value: Plain) -> None:
 
 def _replace(place: Container | Table, name: str, value: Plain) -> None:
     """Write another value in the place of one; the comment after it stays."""
-    item, old = _item(value), place.item(name) if hasattr(place, "item") else place[name]
-    item.trivia.comment_ws, item.trivia.comment = old.trivia.comment_ws, old.trivia.comment
+    from tomlkit.items import Item as AnyItem
+
+    item, old = _item(value), place[name]
+    if isinstance(old, AnyItem):
+        item.trivia.comment_ws, item.trivia.comment = old.trivia.comment_ws, old.trivia.comment
     place[name] = item
 
 
