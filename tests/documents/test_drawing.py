@@ -15,6 +15,7 @@ from spoutline.documents.drawing import position_drawing
 from spoutline.documents.flow_chart import flow_chart
 from spoutline.documents.hose_lines import LineNote, before_nozzle, line_in_use
 from spoutline.documents.pdf.painter import SCALES, fit
+from spoutline.documents.scenery import quay_edge_m
 from spoutline.documents.shapes import Balloon, Drawing, Ink, Label, Measure, Path, Place, places_of
 from spoutline.model.part import PartKind
 from spoutline.model.plan import HangingSet, PositionPlan, SetLink
@@ -85,6 +86,26 @@ def test_a_hose_that_drags_is_laid_on_the_ground_and_says_so() -> None:
     line = line_in_use(reference_position(), links, Filler(distance_m=2.4))
     assert min(place.y_m for place in line.places) == 0.0
     assert LineNote.ON_THE_GROUND in line.notes
+
+
+@pytest.mark.parametrize("height_m", [-0.4, 0.3])
+def test_a_hose_on_a_quay_lies_on_it_and_runs_straight_from_its_edge_to_the_boat(height_m: float) -> None:
+    filler = Filler(label="boat deck", distance_m=7.5, height_m=height_m)
+    place = factory.position("Q", duty=Duty.MARINE, outlet=Outlet(height_m=0.9), filler=filler)
+    links = [link for _, link in before_nozzle(slim_hose_set(12.0))]
+    places = line_in_use(place, links, filler).places
+    edge = quay_edge_m(place)
+    on_quay = [at for at in places if at.x_m <= edge]
+    beyond = [at for at in places if at.x_m > edge]
+    assert min(at.y_m for at in on_quay) == 0.0
+    # similar triangles from the edge to the filler
+    assert [at.y_m for at in beyond] == pytest.approx([height_m * (at.x_m - edge) / (7.5 - edge) for at in beyond])
+
+
+def test_a_deck_below_the_quay_is_dimensioned_without_a_sign() -> None:
+    filler = Filler(label="boat deck", distance_m=2.2, height_m=-0.4)
+    drawing = drawn(factory.fitting_plan(factory.position("Q", duty=Duty.MARINE, filler=filler)))
+    assert "0.4 m" in [shape.text for shape in drawing.shapes if isinstance(shape, Measure)]
 
 
 def test_the_way_round_the_vehicle_is_called_unfolded() -> None:

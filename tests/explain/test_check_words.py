@@ -87,6 +87,27 @@ def test_a_value_that_is_a_word_stands_alone() -> None:
     assert story().check(reel).value == "taken up by the reel"
 
 
+@pytest.mark.parametrize(
+    ("text", "value", "caution"),
+    [
+        ("free", "4.2 m of the hose lies on the ground", "driven over"),
+        ("on_reel", "pulled out, up to 4.2 m lies on the ground", "driven over"),
+        ("filler_low", "4.2 m of the hose hangs below ground level", "between hull and pilings"),
+    ],
+)
+def test_a_hose_on_the_ground_is_told_in_words_with_its_caution(text: str, value: str, caution: str) -> None:
+    below = Quantity("length_below_ground", 4.2, Dimension.LENGTH)
+    told = story().check(
+        replace(
+            check(CheckId.GROUND_CLEARANCE_AT_REST, -2.1, Dimension.LENGTH, lower=bound(0.1), margin=-2.2, text=text),
+            facts=(below,),
+        )
+    )
+    assert told.value == value
+    assert told.margin == ""  # a clearance below nothing is no distance that could be made up
+    assert caution in told.remark
+
+
 def test_the_force_window_of_a_breakaway_is_told_whole() -> None:
     # UL 567 6.3 as reported: 100 to 350 lbf; 1 lbf = 4.4482216 N
     window = check(

@@ -174,6 +174,34 @@ def test_a_retractor_lifts_the_hose_and_a_reel_leaves_nothing_hanging() -> None:
     assert longest_at_rest_m(reel, tables().jurisdiction) == math.inf
 
 
+def test_a_hose_longer_than_its_two_falls_says_how_much_lies_on_the_ground() -> None:
+    place = position(DIESEL, 0, duty=Duty.TRUCK)
+    check = all_checks(with_parts(curb_hose=hose(length_m=12.0)), derived(place))[CheckId.GROUND_CLEARANCE_AT_REST]
+    hanging = quantity(check, "hanging_length")
+    # the falls from outlet and hook stand all but upright: what is more than both lies on the ground; geometry
+    falls = place.outlet.height_m + place.hook.height_m
+    assert quantity(check, "length_below_ground") == pytest.approx(hanging - falls, rel=0.03)
+    assert quantity(check, "length_below_ground") <= hanging - falls
+
+
+def test_a_hose_that_hangs_clear_says_nothing_of_the_ground() -> None:
+    check = all_checks(with_parts(curb_hose=hose(length_m=2.4)))[CheckId.GROUND_CLEARANCE_AT_REST]
+    assert check.value is not None
+    assert check.value > 0.0
+    assert not any(fact.name == "length_below_ground" for fact in check.facts)
+
+
+def test_a_hose_drawn_off_a_reel_says_how_much_of_it_drags() -> None:
+    reel = Reel(drum_diameter_m=0.5, turns_left=1)
+    place = position(DIESEL, 0, retrieval=Retrieval.REEL, reel=reel)
+    wound = nozzle_end(curb_hose=hose(length_m=12.0, construction=HoseConstruction.SOFTWALL))
+    check = all_checks(wound, derived(place))[CheckId.GROUND_CLEARANCE_IN_USE]
+    assert check.outcome is Outcome.INFORMATION
+    # one turn of pi x 0.5 m stays on the drum; at least the two heights hang, and what drags is no more than the rest
+    free = 12.0 - math.pi * 0.5 + sum(link.part.length_m for link in wound.links if link.slot is Slot.SWIVEL_BREAKAWAY)
+    assert 0.0 < quantity(check, "length_below_ground") <= free - place.outlet.height_m - place.filler.height_m
+
+
 def test_a_boat_below_the_quay_is_not_asked_for_clearance_in_use() -> None:
     boat = derived(position(DIESEL, 0, duty=Duty.MARINE, filler=Filler(distance_m=2.0, height_m=-1.5)))
     assert all_checks(plain_set(), boat)[CheckId.GROUND_CLEARANCE_IN_USE].outcome is Outcome.INFORMATION

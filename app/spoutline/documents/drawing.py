@@ -205,7 +205,7 @@ def _heights(position: Position, left_m: float, right_m: float, story: Story) ->
     ]
     if filler != 0.0:
         low, high = sorted((0.0, filler))
-        text = story.show(filler, Dimension.LENGTH)
+        text = story.show(high - low, Dimension.LENGTH)
         shapes.append(Measure(start=Place(right_m, low), end=Place(right_m, high), text=text))
         at_filler = filler_place(position.filler)
         shapes.append(

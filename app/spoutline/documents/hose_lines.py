@@ -3,17 +3,18 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
 from spoutline.calc.hang_sketch import sketch_of
 from spoutline.calc.hanging_curve import CurvePoint, HangingCurve
 from spoutline.calc.reach import ClampedHang
+from spoutline.documents.scenery import quay_edge_m
 from spoutline.documents.shapes import Place
 from spoutline.model.plan import HangingSet, SetLink
 from spoutline.model.requirement import Slot
-from spoutline.model.survey import Filler, Position
+from spoutline.model.survey import Duty, Filler, Position
 from spoutline.rules.hanging import hang_at_rest, hang_in_use, way_m
 from spoutline.rules.hose_requirement import is_on_reel
 
@@ -55,7 +56,7 @@ def line_in_use(position: Position, links: Sequence[SetLink], filler: Filler) ->
         pays_out = is_on_reel(position) and _length_m(links) >= ends[0].distance_to(ends[1])
         return HoseLine(ends, (*unfolded, LineNote.TAUT_ON_REEL if pays_out else LineNote.TOO_SHORT))
     line = _drawn(hangs[0].curve, outlet_place(position), 1.0, _bend_radius_m(links))
-    return _on_ground(HoseLine(line.places, (*unfolded, *line.notes)), floor_m=min(0.0, filler.height_m))
+    return _on_ground(HoseLine(line.places, (*unfolded, *line.notes)), _support(position, filler))
 
 
 def line_at_rest(position: Position, links: Sequence[SetLink]) -> HoseLine:
@@ -69,7 +70,7 @@ def line_at_rest(position: Position, links: Sequence[SetLink]) -> HoseLine:
     curve = hang_at_rest(position, length_m=_length_m(links), weight_n_m=_ANY_WEIGHT_N_M)
     if curve is None:
         return HoseLine((start, end), (LineNote.TOO_SHORT,))
-    return _on_ground(_drawn(curve, start, -1.0, _bend_radius_m(links)), floor_m=0.0)
+    return _on_ground(_drawn(curve, start, -1.0, _bend_radius_m(links)), _level_ground)
 
 
 def outlet_place(position: Position) -> Place:
@@ -116,11 +117,30 @@ def _places(points: Iterable[CurvePoint], start: Place, direction: float) -> tup
     return tuple(Place(start.x_m + direction * point.x_m, point.height_m) for point in points)
 
 
-def _on_ground(line: HoseLine, *, floor_m: float) -> HoseLine:
-    """Return the line with what would hang below the floor laid on it; the note says so."""
-    if min(place.y_m for place in line.places) >= floor_m - _ROUNDING_M:
+def _level_ground(_x_m: float) -> float:
+    return 0.0
+
+
+def _support(position: Position, filler: Filler) -> Callable[[float], float]:
+    """Return the height (m) of what bears the hose at a distance (m) from the outlet.
+
+    That is the ground; beyond a quay nothing does, and the hose is drawn straight from its edge to the boat.
+    """
+    if position.duty is not Duty.MARINE:
+        return _level_ground
+    edge_m, end = quay_edge_m(position), filler_place(filler)
+
+    def height_m(x_m: float) -> float:
+        return 0.0 if x_m <= edge_m else end.y_m * (x_m - edge_m) / (end.x_m - edge_m)
+
+    return height_m
+
+
+def _on_ground(line: HoseLine, support: Callable[[float], float]) -> HoseLine:
+    """Return the line with what would hang below its support laid on it; the note says so."""
+    if all(place.y_m >= support(place.x_m) - _ROUNDING_M for place in line.places):
         return line
-    laid = tuple(Place(place.x_m, max(place.y_m, floor_m)) for place in line.places)
+    laid = tuple(Place(place.x_m, max(place.y_m, support(place.x_m))) for place in line.places)
     return HoseLine(laid, (*line.notes, LineNote.ON_THE_GROUND))
 
 

@@ -122,7 +122,7 @@ def _truck(left: float, right: float) -> tuple[Shape, ...]:
 
 def _boat(position: Position, near: float, far: float) -> tuple[tuple[Shape, ...], float, float]:
     deck = min(filler.height_m for filler in position.fillers)
-    left = max(near - 0.15, 0.1)
+    left = _boat_left_m(near)
     right = max(far + 0.15, left + _BOAT_WIDTH_M)
     keel = min(deck - 1.1, -0.6)
     inset = (right - left) * 0.2
@@ -138,14 +138,24 @@ def _wheels(left: float, right: float, height: float, width: float) -> tuple[Sha
     )
 
 
+def quay_edge_m(position: Position) -> float:
+    """Return how far from the outlet the quay is drawn to end, in metres: past halfway to the boat.
+
+    The survey does not say where it ends; outlet and fillers stand where the survey has them.
+    """
+    return _boat_left_m(min(filler.distance_m for filler in position.fillers)) * 0.6
+
+
+def _boat_left_m(near_m: float) -> float:
+    return max(near_m - 0.15, 0.1)
+
+
 def _ground(position: Position, left: float, right: float, floor: float) -> tuple[Shape, ...]:
     if position.duty is not Duty.MARINE:
         line = (Place(left, 0.0), Place(right, 0.0))
         return (Path(places=line, ink=Ink.GROUND, weight=Weight.MEDIUM),)
-    # the quay ends halfway to the boat; the water stands at a third of the hull
-    boat_left = max(min(filler.distance_m for filler in position.fillers) - 0.15, 0.1)
-    edge = boat_left * 0.6
-    water = floor + 0.45
+    edge = quay_edge_m(position)
+    water = floor + 0.45  # at a third of the hull
     quay = (Place(left, 0.0), Place(edge, 0.0), Place(edge, min(floor, 0.0)))
     surface = (Place(edge, water), Place(right, water))
     return (

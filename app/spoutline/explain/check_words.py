@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from spoutline.model.check import Check, CheckId, WorkedLine
 from spoutline.model.part import NozzleService
 from spoutline.model.quantity import Dimension, Quantity
+from spoutline.rules.checks_reach import BELOW_GROUND, HangText
 from spoutline.rules.checks_spout import SwivelType
 
 if TYPE_CHECKING:
@@ -14,6 +15,8 @@ if TYPE_CHECKING:
 
 _PLANES = {1.0: SwivelType.SINGLE_PLANE, 2.0: SwivelType.TWO_PLANE}
 _OUTLET = "outlet"
+_BELOW = {HangText.FILLER_LOW.value: "hangs_below_ground", HangText.ON_REEL.value: "reel_on_ground"}
+_CLEARANCES = (CheckId.GROUND_CLEARANCE_AT_REST, CheckId.GROUND_CLEARANCE_IN_USE)
 
 
 def check_value(check: Check, story: Story) -> str:
@@ -26,6 +29,9 @@ def check_value(check: Check, story: Story) -> str:
         low, high = (_figure(check, name) for name in ("separation_minimum", "separation_maximum"))
         if low is not None and high is not None:
             return story.window(low, high, check.dimension)
+    below = below_ground_text(check, story)
+    if below:
+        return below
     word = _word(check, story)
     if check.value is None or (check.id is CheckId.SWIVEL_TYPE and word):
         return word or story.phrases.text["unknown_value"]
@@ -46,7 +52,7 @@ def check_limit(check: Check, story: Story) -> str:
 
 def check_margin(check: Check, story: Story) -> str:
     """Return the distance to the nearer limit with its sign; empty where there is none, or none to measure."""
-    if check.margin is None or (check.id is CheckId.SWIVEL_TYPE and check.text):
+    if check.margin is None or below_ground(check) is not None or (check.id is CheckId.SWIVEL_TYPE and check.text):
         return ""
     if _share_line(check) is not None:
         text = story.display.show(check.margin * 100.0, Dimension.PERCENT, digits=3)
@@ -59,6 +65,8 @@ def check_margin(check: Check, story: Story) -> str:
 
 def check_remark(check: Check, story: Story) -> str:
     """Return a sentence that goes beside a check; empty for most."""
+    if below_ground(check) is not None:
+        return story.phrases.text["below_ground_caution" if check.text == HangText.FILLER_LOW else "on_ground_caution"]
     loss, low, temperature = (
         _figure(check, name) for name in ("yearly_loss", "yearly_loss_low_permeation", "temperature")
     )
@@ -70,6 +78,19 @@ def check_remark(check: Check, story: Story) -> str:
         loss=story.show(loss, Dimension.MASS),
         low=story.show(low, Dimension.MASS),
     )
+
+
+def below_ground(check: Check) -> float | None:
+    """Return how much hose lies on the ground or hangs below it, in metres; None where it hangs clear."""
+    return _figure(check, BELOW_GROUND) if check.id in _CLEARANCES else None
+
+
+def below_ground_text(check: Check, story: Story) -> str:
+    """Return in words how much hose lies on the ground or hangs below it; empty where it hangs clear."""
+    below = below_ground(check)
+    if below is None:
+        return ""
+    return story.phrases.fill(_BELOW.get(check.text, "lies_on_ground"), length=story.show(below, Dimension.LENGTH))
 
 
 def _word(check: Check, story: Story) -> str:

@@ -70,6 +70,11 @@ class Story:
         """Return an SI value with its unit; None reads as not stated."""
         return self.phrases.text["no_answer"] if value is None else self.display.show(value, dimension)
 
+    def height(self, height_m: float) -> str:
+        """Return a height (m) against the ground in words: so far above it, or so far below it."""
+        key = "height_below" if height_m < 0.0 else "height_above"
+        return self.phrases.fill(key, height=self.show(abs(height_m), Dimension.LENGTH))
+
     def days(self, days: int) -> str:
         """Return a lead time; 0 days reads as from stock."""
         if days == 0:

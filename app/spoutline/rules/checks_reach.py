@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from enum import StrEnum
 
 from spoutline.calc.hanging_curve import HangingCurve
@@ -23,6 +24,7 @@ from spoutline.rules.set_view import SetView
 from spoutline.rules.turn import turn_angle_rad
 
 _SUM = "sum along the chain"
+BELOW_GROUND = "length_below_ground"  # the fact that says how much hose lies on the ground, or hangs below it
 
 
 class HangText(StrEnum):
@@ -124,9 +126,19 @@ def ground_clearance_at_rest(view: SetView) -> Check:
         Dimension.LENGTH,
         lower=bound,
         text=_rest_text(view, curve),
-        facts=facts,
+        facts=(*facts, *_below_ground(curve)),
         lines=(_weight_line(view), *curve.lines),
     )
+
+
+def _below_ground(curve: HangingCurve | ClampedHang) -> tuple[Quantity, ...]:
+    """Return how much hose (m) of the curve comes below the ground, which is what lies on it; nothing where none does.
+
+    Where the filler lies below the ground, as a boat's below a quay, that much hangs down beside it instead.
+    """
+    parts = (curve.first, curve.second) if isinstance(curve, ClampedHang) else (curve,)
+    below_m = sum(part.length_below_m(0.0) for part in parts)
+    return (Quantity(BELOW_GROUND, below_m, Dimension.LENGTH),) if below_m > 0.0 else ()
 
 
 def _weight_line(view: SetView) -> WorkedLine:
@@ -149,19 +161,32 @@ def _rest_text(view: SetView, curve: HangingCurve | ClampedHang) -> HangText:
 
 
 def _use_hangs(view: SetView) -> tuple[FillerHang, ...]:
+    """Return how the chain hangs at each filler; on a reel, all that can come off the drum."""
     length = view.hanging_length_m
-    return hang_in_use(view.requirement.position, length_m=length, weight_n_m=view.hanging_weight_n / length)
+    wound = math.fsum(
+        coiled_length_m(figure.hose_length_m, link.slot, view.requirement)
+        for link, figure in zip(view.links, view.figures, strict=True)
+    )
+    if length <= wound:
+        return ()
+    return hang_in_use(view.requirement.position, length_m=length - wound, weight_n_m=view.hanging_weight_n / length)
+
+
+def _lowest(view: SetView) -> tuple[Quantity, ...]:
+    """Return how much hose (m) comes below the ground at the filler where most does."""
+    low = max(_use_hangs(view), key=lambda hang: hang.curve.length_below_m(0.0), default=None)
+    return () if low is None else _below_ground(low.curve)
 
 
 def ground_clearance_in_use(view: SetView) -> Check:
     """Hold the lowest point (m) at the worst filler against the clearance. Source: catenary; common practice."""
     check, position = CheckId.GROUND_CLEARANCE_IN_USE, view.requirement.position
     if is_on_reel(position):
-        return stated(check, Severity.SHOULD, None, Dimension.LENGTH, text=HangText.ON_REEL)
+        return stated(check, Severity.SHOULD, None, Dimension.LENGTH, text=HangText.ON_REEL, facts=_lowest(view))
     bound = bound_of(LimitId.GROUND_CLEARANCE, view.jurisdiction)
     asked = fillers_above(position, 0.0 if bound is None else bound.value)
     if not asked:
-        return stated(check, Severity.SHOULD, None, Dimension.LENGTH, text=HangText.FILLER_LOW)
+        return stated(check, Severity.SHOULD, None, Dimension.LENGTH, text=HangText.FILLER_LOW, facts=_lowest(view))
     hangs = [hang for hang in _use_hangs(view) if hang.filler in asked]
     if not hangs:
         return stated(check, Severity.SHOULD, None, Dimension.LENGTH, text=HangText.TAUT)
@@ -173,7 +198,7 @@ def ground_clearance_in_use(view: SetView) -> Check:
         Dimension.LENGTH,
         lower=bound,
         text=worst.filler.label,
-        facts=(Fact("filler", worst.filler.label),),
+        facts=(Fact("filler", worst.filler.label), *_below_ground(worst.curve)),
         lines=(_weight_line(view), *worst.curve.lines),
     )
 

@@ -107,7 +107,7 @@ def _head_rows(like: LikePositions, story: Story) -> Iterator[Named]:
     yield Named(story.word(Word.OUTLET), story.phrases.fill("outlet_data", port=port, height=height))
     for filler in position.fillers:
         distance = story.show(filler.distance_m, Dimension.LENGTH)
-        height = story.show(filler.height_m, Dimension.LENGTH)
+        height = story.height(filler.height_m)
         text = story.phrases.fill("filler_data", label=filler.label, distance=distance, height=height)
         yield Named(story.word(Word.FILLER), text)
     for one in like.positions:

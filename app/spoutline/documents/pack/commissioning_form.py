@@ -33,7 +33,7 @@ from spoutline.explain.pack_words import PackWord as Word
 from spoutline.explain.story import Story
 from spoutline.explain.texts import Named
 from spoutline.model.plan import HangingSet, PositionPlan, SitePlan
-from spoutline.model.record import SWAP_REASONS, ItemResult, RecordItem
+from spoutline.model.record import SWAP_REASONS, ItemResult, RecordItem, RecordItemId
 from spoutline.rules.records import record_items
 
 _HEAD_SHARE = 0.82
@@ -62,6 +62,8 @@ def expected_text(item: RecordItem, story: Story) -> str:
     """Return what was computed for an item; empty for a trial."""
     if item.dimension is None or item.expected is None:
         return ""
+    if item.id is RecordItemId.CLEARANCE and item.expected <= 0.0:
+        return story.phrases.text["on_ground"]  # no clearance is left to measure
     return story.show(item.expected, item.dimension)
 
 

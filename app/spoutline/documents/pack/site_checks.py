@@ -6,9 +6,10 @@ from collections.abc import Callable, Iterator
 from typing import Final
 
 from spoutline.documents.content.blocks import Column, Row, Table
+from spoutline.explain.check_words import below_ground, below_ground_text
 from spoutline.explain.pack_words import PackWord as Word
 from spoutline.explain.story import Story
-from spoutline.model.check import Check, CheckId
+from spoutline.model.check import Check, CheckId, Outcome
 from spoutline.model.plan import JudgedSet
 from spoutline.model.quantity import Dimension
 from spoutline.rules.checks_spout import SwivelType
@@ -41,13 +42,16 @@ def _rows(judged: JudgedSet, story: Story) -> Iterator[Row]:
     by_id = {check.id: check for check in judged.checks}
     for check_id, word in _MEASURED:
         check = by_id.get(check_id)
-        if check is None:
-            continue
+        if check is None or (check.outcome is Outcome.INFORMATION and below_ground(check) is None):
+            continue  # nothing to measure, such as a clearance where a reel takes the hose up
         title = story.sentence(story.word(word) if word else story.word(check_id))
         yield Row((title, _PLANNED.get(check_id, _value)(check, judged, story), _limit(check, story), _BLANK))
 
 
 def _value(check: Check, _judged: JudgedSet, story: Story) -> str:
+    below = below_ground_text(check, story)
+    if below:
+        return below
     return story.show(check.value, check.dimension)
 
 
