@@ -7,6 +7,8 @@ import math
 from collections.abc import Iterator
 from random import Random
 
+from hypothesis import strategies as st
+
 from spoutline.search.graph import NO_PORT, Item, Layer, Path, Problem
 
 
@@ -146,3 +148,14 @@ def integer_optimum(problem: Problem) -> int | None:
     costs = np.array([0 if arc[3] is None else arc[3].cost for arc in arcs], dtype=float)
     solved = milp(costs, constraints=rows, integrality=np.ones(len(arcs)), bounds=Bounds(0, 1))
     return round(float(solved.fun)) if solved.status == 0 else None
+
+
+problems = st.builds(
+    random_problem,
+    st.integers(0, 10_000_000),
+    layers=st.integers(1, 5),
+    items=st.integers(1, 5),
+    ports=st.integers(1, 4),
+    loads=st.integers(0, 4),
+    tightness=st.sampled_from((0.2, 0.5, 0.8, 1.0, 3.0)),
+)

@@ -8,22 +8,12 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from search.problems import enumerated, integer_optimum, random_problem, shuffled
+from search.problems import enumerated, integer_optimum, problems, random_problem, shuffled
 from spoutline.model.faults import Cancelled
 from spoutline.search.bounds import backward
 from spoutline.search.graph import NO_PORT, Item, Layer, Problem
 from spoutline.search.listener import Listener
 from spoutline.search.walk import best_first, cheapest
-
-problems = st.builds(
-    random_problem,
-    st.integers(0, 10_000_000),
-    layers=st.integers(1, 5),
-    items=st.integers(1, 5),
-    ports=st.integers(1, 4),
-    loads=st.integers(0, 4),
-    tightness=st.sampled_from((0.2, 0.5, 0.8, 1.0, 3.0)),
-)
 
 
 @given(problems)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import heapq
 import math
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from enum import Enum, auto
 
 from spoutline.model.part import Part
@@ -17,6 +17,7 @@ from spoutline.planning.pool import JudgedPart, Pool
 from spoutline.rules.joint_rules import mates
 from spoutline.search.graph import NO_PORT, Item, Layer, Path, Problem
 from spoutline.search.listener import Listener
+from spoutline.search.through import ThroughLayer, holding
 from spoutline.search.walk import best_first, cheapest
 
 _REGRET = 10**20  # outweighs any objective, so that fewer broken should-rules always come first
@@ -36,13 +37,21 @@ def _everything(_: JudgedPart) -> bool:
 
 
 @dataclass(frozen=True, slots=True)
+class Held:
+    """A part that every set must hold in a slot; an adaptor or splitter in any of the places it may take."""
+
+    slot: Slot
+    number: str
+
+
+@dataclass(frozen=True, slots=True)
 class Wish:
     """One question to the search.
 
     ``lines`` are the requirement lines in force: a part that breaks one of them is left out, a set limit that serves
     one of them holds. ``keep`` narrows the parts further. An objective may be any load sum. Broken should-rules of
     parts outweigh every objective unless ``regrets_weigh`` is False. ``outlet_bears_all`` asks what a stronger
-    dispenser outlet would allow.
+    dispenser outlet would allow. ``holds`` names a part that must be in the set.
     """
 
     lines: frozenset[RequirementId]
@@ -51,6 +60,7 @@ class Wish:
     objective: Objective | Load = Objective.PRICE
     regrets_weigh: bool = True
     outlet_bears_all: bool = False
+    holds: Held | None = None
 
 
 @dataclass
@@ -86,6 +96,7 @@ class ChainSearch:
         self._start = self._ports.number(requirement.outlet)
         self._by_number: dict[str, Part] = {}
         self._made: dict[_Counting, dict[tuple[Slot, str], Item]] = {}
+        self._through: dict[tuple[Wish, Slot], tuple[ThroughLayer, ...]] = {}
 
     def sets(self, wish: Wish, listener: Listener | None = None) -> Iterator[HangingSet]:
         """Yield the sets that keep every limit of ``wish``, best objective first.
@@ -101,12 +112,50 @@ class ChainSearch:
 
     def cheapest(self, wish: Wish, listener: Listener | None = None) -> HangingSet | None:
         """Return a set with the best objective; None where there is none. Much quicker than ``sets`` at saying so."""
-        found = [path for problem in self.problems(wish) if (path := cheapest(problem, listener)) is not None]
+        held = wish.holds
+        paths = (
+            (cheapest(problem, listener) for problem in self.problems(wish))
+            if held is None
+            else (through.cheapest(held.number, listener) for through in self._layers_through(wish, held.slot))
+        )
+        found = [path for path in paths if path is not None]
         best = min(found, key=lambda path: (path.cost, path.keys), default=None)
         return None if best is None else self.hanging_set(best)
 
+    def least_costs(self, wish: Wish, slot: Slot) -> dict[str, int]:
+        """Return, by part number, a cost that no set with the part in ``slot`` goes below.
+
+        A part that is left out is in no set; one that is named may still be in none.
+        """
+        least: dict[str, int] = {}
+        for through in self._layers_through(wish, slot):
+            for number, cost in through.least_costs().items():
+                least[number] = min(least.get(number, cost), cost)
+        return least
+
+    def _layers_through(self, wish: Wish, slot: Slot) -> tuple[ThroughLayer, ...]:
+        """Return the layers that a part of ``slot`` may fill, of every problem; made once for all parts of the slot."""
+        free = replace(wish, holds=None)
+        if (free, slot) not in self._through:
+            self._through[free, slot] = tuple(
+                ThroughLayer(problem, layer)
+                for problem in self.problems(free)
+                for layer in _layers_for(slot, problem.layers)
+            )
+        return self._through[free, slot]
+
     def problems(self, wish: Wish) -> Iterator[Problem]:
-        """Yield one chain problem for each design flow that the allowed nozzles have."""
+        """Yield one chain problem for each design flow of the allowed nozzles, and each place of a held part."""
+        if wish.holds is None:
+            yield from self._free_problems(wish)
+            return
+        for problem in self._free_problems(wish):
+            for layer in _layers_for(wish.holds.slot, problem.layers):
+                narrowed = holding(problem, layer, wish.holds.number)
+                if narrowed is not None:
+                    yield narrowed
+
+    def _free_problems(self, wish: Wish) -> Iterator[Problem]:
         nozzles = self._allowed(Slot.NOZZLE, wish)
         for flow_m3_s in sorted({self.model.design_flow_m3_s(nozzle.part) for nozzle in nozzles}):
             layers = tuple(self._layers(wish, flow_m3_s))
@@ -203,3 +252,9 @@ class ChainSearch:
             price_minor=sum(link.part.price_minor(currency) or 0 for link in links),
             currency=currency,
         )
+
+
+def _layers_for(slot: Slot, layers: tuple[Layer, ...]) -> Iterator[int]:
+    """Yield the places that a part of ``slot`` may take; the layers without a name take adaptors and splitters."""
+    name = "" if slot in (Slot.ADAPTOR, Slot.SPLITTER) else slot
+    return (place for place, layer in enumerate(layers) if layer.name == name)

@@ -11,7 +11,7 @@ from spoutline.model.check import Check, Outcome
 from spoutline.model.finding import Severity
 from spoutline.model.plan import HangingSet, JudgedSet
 from spoutline.model.requirement import RequirementId, Slot
-from spoutline.planning.assembly import ChainSearch, Wish
+from spoutline.planning.assembly import ChainSearch, Held, Wish
 from spoutline.planning.judgement import SetJudge
 from spoutline.planning.loads import CHECK_LINES
 from spoutline.search.listener import Listener
@@ -40,14 +40,16 @@ class Chooser:
         self.last_refused: JudgedSet | None = None
         self.turned_down = 0  # sets that the bounds let through and a full check did not
 
-    def wish(self, dropped: frozenset[RequirementId]) -> Wish:
+    def wish(self, dropped: frozenset[RequirementId], holds: Held | None = None) -> Wish:
         """Return the wish for every line, its should-limits on the ``dropped`` lines left out."""
         limits = self.search.model.set_limits
         kept = tuple(limit for limit in limits if limit.severity is Severity.MUST or limit.requirement not in dropped)
-        return Wish(ALL_LINES, kept)
+        return Wish(ALL_LINES, kept, holds=holds)
 
-    def choose(self) -> Choice | None:
+    def choose(self, holds: Held | None = None) -> Choice | None:
         """Return the set that breaks no must and the fewest shoulds, the cheapest of those; None without such a set.
+
+        With ``holds``, only sets that hold that part count.
 
         Should-limits on the whole set are few, so every group of them is a candidate to give up, smallest first, until
         it alone weighs more than the best found; broken should-rules of parts count one each.
@@ -59,7 +61,7 @@ class Chooser:
             if best is not None and best[0][0] < size:
                 break
             for group in map(frozenset, itertools.combinations(soft, size)):
-                judged = self.first(self.wish(group), group)
+                judged = self.first(self.wish(group, holds), group)
                 if judged is None:
                     continue
                 rank = self._rank(judged.hanging_set, size)

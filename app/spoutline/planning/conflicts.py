@@ -11,12 +11,13 @@ from spoutline.model.part import Part
 from spoutline.model.plan import Conflict, Exclusion, HangingSet, JudgedSet, Relaxation
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import RequirementId, Slot
-from spoutline.planning.assembly import ChainSearch, Wish
+from spoutline.planning.assembly import ChainSearch, Held, Wish
 from spoutline.planning.loads import MUST_CHECK_LINES, Load
 from spoutline.planning.pool import JudgedPart
 from spoutline.rules.joint_rules import OUTLET, JointPair, pair_findings
 from spoutline.rules.registry import rule_of
 from spoutline.search.conflicts import minimal_conflict
+from spoutline.search.listener import Listener
 
 # What no answer of a person changes: it holds while the other lines are asked, unless it is itself in conflict.
 _GIVEN = (
@@ -80,15 +81,26 @@ class _Figure:
 class ConflictFinder:
     """Explains an empty search; a conflict of ``k`` out of ``n`` lines costs about ``2 k log2(n / k)`` searches."""
 
-    def __init__(self, search: ChainSearch) -> None:
+    def __init__(self, search: ChainSearch, listener: Listener | None = None) -> None:
         self.search = search
+        self.listener = listener
         self.limits = tuple(limit for limit in search.model.set_limits if limit.severity is Severity.MUST)
-        self._known: dict[frozenset[RequirementId], HangingSet | None] = {}
+        self._known: dict[tuple[frozenset[RequirementId], Held | None], HangingSet | None] = {}
 
-    def _best(self, lines: frozenset[RequirementId]) -> HangingSet | None:
-        if lines not in self._known:
-            self._known[lines] = self.search.cheapest(Wish(lines, self.limits))
-        return self._known[lines]
+    def _best(self, lines: frozenset[RequirementId], holds: Held | None = None) -> HangingSet | None:
+        if (lines, holds) not in self._known:
+            self._known[lines, holds] = self.search.cheapest(Wish(lines, self.limits, holds=holds), self.listener)
+        return self._known[lines, holds]
+
+    def lines(self, holds: Held) -> tuple[RequirementId, ...]:
+        """Return a minimal group of lines that no set with this part keeps together; empty where such sets exist.
+
+        Raises
+        ------
+        Cancelled
+            If the listener asks to stop.
+        """
+        return self._members(frozenset(), holds)
 
     def conflict(self) -> Conflict | None:
         """Return a minimal conflict with what it excludes and what would free a set; None where sets exist.
@@ -105,12 +117,12 @@ class ConflictFinder:
             relaxations=tuple(self._relaxations(members)),
         )
 
-    def _members(self, given_up: frozenset[RequirementId]) -> tuple[RequirementId, ...]:
+    def _members(self, given_up: frozenset[RequirementId], holds: Held | None = None) -> tuple[RequirementId, ...]:
         given = tuple(line for line in _GIVEN if line not in given_up)
-        if self._best(frozenset(given)) is None:
-            return minimal_conflict(given, lambda lines: self._best(lines) is not None)
+        if self._best(frozenset(given), holds) is None:
+            return minimal_conflict(given, lambda lines: self._best(lines, holds) is not None)
         changeable = tuple(line for line in _CHANGEABLE if line not in given_up)
-        return minimal_conflict(changeable, lambda lines: self._best(lines | frozenset(given)) is not None)
+        return minimal_conflict(changeable, lambda lines: self._best(lines | frozenset(given), holds) is not None)
 
     def _exclusions(self, members: tuple[RequirementId, ...]) -> Iterator[Exclusion]:
         if RequirementId.JOINTS in members:

@@ -1,4 +1,4 @@
-"""The backward pass: per layer and open port, the least cost and the least of each load still to come."""
+"""Passes over a chain problem: per layer and open port, the least cost and loads still to come, or so far."""
 
 from __future__ import annotations
 
@@ -86,6 +86,47 @@ def backward(problem: Problem) -> Bounds:
         at.append(here)
     at.reverse()
     return Bounds(tuple(at))
+
+
+@dataclass(frozen=True, slots=True)
+class SoFar:
+    """Least cost and least loads from the start of the chain to a state, each taken on its own; never too high."""
+
+    cost: int
+    loads: tuple[float, ...]
+
+    def with_item(self, item: Item) -> SoFar:
+        """Return what is needed once ``item`` is added."""
+        return SoFar(self.cost + item.cost, tuple(one + own for one, own in zip(self.loads, item.loads, strict=True)))
+
+
+def forward(problem: Problem, layers: int) -> dict[int, SoFar]:
+    """Return, for every port that may be open after the first ``layers`` layers, the least that leads there."""
+    here = {problem.start: SoFar(0, (0.0,) * len(problem.limits))}
+    for layer in problem.layers[:layers]:
+        entries = before_entries(problem, here)
+        after = dict(here) if layer.optional else {}
+        for item in layer.items:
+            so_far = entries.get(item.entry)
+            if so_far is not None:
+                after[item.exit] = _lesser(after.get(item.exit), so_far.with_item(item))
+        here = after
+    return here
+
+
+def before_entries(problem: Problem, open_ports: dict[int, SoFar]) -> dict[int, SoFar]:
+    """Return, for every entry port that meets an open port, the least that leads to it."""
+    entries: dict[int, SoFar] = {}
+    for port, so_far in open_ports.items():
+        for entry in problem.mates.get(port, frozenset()):
+            entries[entry] = _lesser(entries.get(entry), so_far)
+    return entries
+
+
+def _lesser(one: SoFar | None, other: SoFar) -> SoFar:
+    if one is None:
+        return other
+    return SoFar(min(one.cost, other.cost), tuple(map(min, one.loads, other.loads)))
 
 
 def within(load: float, limit: float) -> bool:

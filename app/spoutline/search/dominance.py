@@ -46,7 +46,7 @@ class Frontier:
         return True
 
 
-def reduced(problem: Problem) -> Problem:
+def reduced(problem: Problem, whole_layer: int | None = None) -> Problem:
     """Return a smaller problem with a cheapest chain of the same cost, or none exactly where ``problem`` has none.
 
     Limits that no chain can exceed are left out, and so is every item that another of its layer with the same ports
@@ -56,18 +56,25 @@ def reduced(problem: Problem) -> Problem:
     ----------
     problem
         The chain to fill.
+    whole_layer
+        A layer that keeps all its items, because each of them will be asked for by itself.
     """
     kept = tuple(index for index, limit in enumerate(problem.limits) if _can_exceed(problem, index, limit))
     return Problem(
         problem.start,
         tuple(
-            Layer(layer.name, tuple(_not_outdone(_with_loads(layer.items, kept))), layer.optional)
-            for layer in problem.layers
+            Layer(layer.name, tuple(_kept_items(layer, kept, is_whole=place == whole_layer)), layer.optional)
+            for place, layer in enumerate(problem.layers)
         ),
         problem.mates,
         tuple(problem.limits[index] for index in kept),
         problem.start_bears,
     )
+
+
+def _kept_items(layer: Layer, limits: tuple[int, ...], *, is_whole: bool) -> Iterable[Item]:
+    items = _with_loads(layer.items, limits)
+    return items if is_whole else _not_outdone(items)
 
 
 def _can_exceed(problem: Problem, index: int, limit: float) -> bool:

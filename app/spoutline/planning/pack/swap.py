@@ -2,20 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part, PartKind
-from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan
-from spoutline.model.requirement import Requirement, Slot
+from spoutline.model.plan import JudgedSet, PositionPlan
 from spoutline.model.stock import Stock, SwapOption
 from spoutline.planning.desk import Desk
+from spoutline.planning.place import Place, place_of
 from spoutline.planning.plan_position import chooser_for
-from spoutline.planning.pool import SLOT_KINDS, narrow_pool
+from spoutline.planning.pool import SLOT_KINDS, JudgedPart, Pool, narrow_pool
 from spoutline.planning.protocols import CandidateFilter, PartStore
 from spoutline.rules.part_rules import judge_part
-from spoutline.rules.requirement import requirement_for
+
+_FITTINGS = frozenset((PartKind.ADAPTOR, PartKind.SPLITTER))
 
 
 class PartsAtHand:
@@ -56,14 +57,22 @@ class PartsAtHand:
 
 @dataclass(frozen=True, slots=True)
 class _Case:
-    """What every stocked part is held against."""
+    """What every stocked part is held against; ``pool`` holds the planned parts and the stock, judged."""
 
-    planned: HangingSet
-    missing: str
-    slot: Slot
-    requirement: Requirement
+    place: Place
     stock: Stock
     desk: Desk
+    pool: Pool
+
+    @property
+    def missing(self) -> str:
+        """Part number that is not at hand."""
+        return self.place.part.number
+
+    @property
+    def planned(self) -> tuple[str, ...]:
+        """Part numbers of the planned set."""
+        return self.place.chosen.hanging_set.numbers
 
 
 def swap_options(plan: PositionPlan, missing: str, stock: Stock, desk: Desk) -> tuple[SwapOption, ...]:
@@ -92,7 +101,7 @@ def swap_options(plan: PositionPlan, missing: str, stock: Stock, desk: Desk) -> 
     """
     case = _case_of(plan, missing, stock, desk)
     wanted = [line.number for line in stock.lines if line.quantity > 0 and line.number != missing]
-    kind = SLOT_KINDS[case.slot]
+    kind = SLOT_KINDS[case.place.slot]
     options = [_option(part, case) for part in desk.parts.parts(wanted) if part.kind is kind]
     return tuple(sorted(options, key=_rank))
 
@@ -103,22 +112,11 @@ def _rank(option: SwapOption) -> tuple[bool, int, int, str]:
 
 
 def _case_of(plan: PositionPlan, missing: str, stock: Stock, desk: Desk) -> _Case:
-    if plan.chosen is None or plan.requirement is None:
-        wanted = "this position has no set, so no part of it can be swapped"
-        raise InputFault((InputProblem("", "position", repr(plan.position.label), wanted),))
-    planned = plan.chosen.hanging_set
-    slot = next((link.slot for link in planned.links if link.part.number == missing), None)
-    if slot is None:
-        wanted = f"name a part of the set: {', '.join(planned.numbers)}"
-        raise InputFault((InputProblem("", "part number", repr(missing), wanted),))
+    place = place_of(plan, missing, desk)
     _check_stock(stock, desk.parts)
-    decisions = plan.position.decisions
-    kept = decisions.model_copy(update={"pinned": tuple(number for number in decisions.pinned if number != missing)})
-    position = plan.position.model_copy(update={"decisions": kept})
-    requirement = requirement_for(position, plan.requirement.site, desk.tables)
-    if not isinstance(requirement, Requirement):
-        requirement = plan.requirement
-    return _Case(planned, missing, slot, requirement, stock, desk)
+    stocked = {line.number for line in stock.lines if line.quantity > 0}
+    at_hand = PartsAtHand(desk.parts, frozenset({*place.chosen.hanging_set.numbers, *stocked} - {missing}))
+    return _Case(place, stock, desk, narrow_pool(place.requirement, desk.tables, at_hand))
 
 
 def _check_stock(stock: Stock, parts: PartStore) -> None:
@@ -136,7 +134,8 @@ def _check_stock(stock: Stock, parts: PartStore) -> None:
 
 
 def _option(part: Part, case: _Case) -> SwapOption:
-    findings = judge_part(part, case.slot, case.requirement, case.desk.tables)
+    place = case.place
+    findings = judge_part(part, place.slot, place.requirement, case.desk.tables)
     judged = _best_set(part, case)
     option = SwapOption(
         part=part,
@@ -151,23 +150,21 @@ def _option(part: Part, case: _Case) -> SwapOption:
     new = judged.hanging_set.numbers
     return replace(
         option,
-        taken_out=tuple(number for number in case.planned.numbers if number not in new),
-        put_in=tuple(number for number in new if number not in case.planned.numbers),
+        taken_out=tuple(number for number in case.planned if number not in new),
+        put_in=tuple(number for number in new if number not in case.planned),
     )
 
 
 def _best_set(part: Part, case: _Case) -> JudgedSet | None:
-    """Return the best set with ``part`` in the slot: planned parts first, then sets that draw on the stock as well."""
-    kind = SLOT_KINDS[case.slot]
-    planned = {link.part.number for link in case.planned.links} - {case.missing}
-    fittings = (PartKind.ADAPTOR, PartKind.SPLITTER)
-    stocked = case.desk.parts.parts([line.number for line in case.stock.lines if line.quantity > 0])
-    others = {one.number for one in stocked if one.kind is not kind} - {case.missing}
-    adaptors = {one.number for one in stocked if one.kind in fittings and one.kind is not kind} - {case.missing}
-    for numbers in (planned, planned | adaptors, planned | others):
-        at_hand = PartsAtHand(case.desk.parts, frozenset({*numbers, part.number}))
-        pool = narrow_pool(case.requirement, case.desk.tables, at_hand)
-        choice = chooser_for(case.requirement, pool, case.desk).choose()
-        if choice is not None and part.number in choice.judged.hanging_set.numbers:
+    """Return the best set with ``part`` in the place: planned parts first, then sets that draw on the stock as well."""
+    kind, planned = SLOT_KINDS[case.place.slot], {*case.planned} - {case.missing}
+    for kinds in (frozenset[PartKind](), _FITTINGS - {kind}, frozenset(PartKind) - {kind}):
+        pool = case.pool.only(_from(planned | {part.number}, kinds))
+        choice = chooser_for(case.place.requirement, pool, case.desk).choose(case.place.holding(part))
+        if choice is not None:
             return choice.judged
     return None
+
+
+def _from(numbers: set[str], kinds: frozenset[PartKind]) -> Callable[[JudgedPart], bool]:
+    return lambda candidate: candidate.part.number in numbers or candidate.part.kind in kinds

@@ -1,0 +1,60 @@
+"""Chains through one item: held against enumeration of all chains."""
+
+from __future__ import annotations
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from search.problems import enumerated, problems
+from spoutline.search.graph import Path, Problem
+from spoutline.search.through import ThroughLayer, holding
+from spoutline.search.walk import best_first
+
+
+def least_by_item(problem: Problem, layer: int) -> dict[str, int]:
+    """Return the cost of the cheapest of all chains that hold each item of a layer."""
+    least: dict[str, int] = {}
+    for path in enumerated(problem):
+        item = path.items[layer]
+        if item is not None:
+            least[item.key] = min(least.get(item.key, path.cost), path.cost)
+    return least
+
+
+@given(problems, st.integers(0, 4))
+@settings(max_examples=300, deadline=None)
+def test_each_item_of_a_layer_gets_the_cheapest_of_all_chains_that_hold_it(problem: Problem, place: int) -> None:
+    layer = place % len(problem.layers)
+    through = ThroughLayer(problem, layer)
+    found: dict[str, Path] = {}
+    for item in problem.layers[layer].items:
+        path = through.cheapest(item.key)
+        if path is not None:
+            found[item.key] = path
+            held = path.items[layer]
+            assert held is not None
+            assert held.key == item.key
+    assert {key: path.cost for key, path in found.items()} == least_by_item(problem, layer)
+
+
+@given(problems, st.integers(0, 4))
+@settings(max_examples=300, deadline=None)
+def test_the_bound_is_never_above_the_cost_and_leaves_out_no_item_that_a_chain_holds(
+    problem: Problem, place: int
+) -> None:
+    layer = place % len(problem.layers)
+    bound = ThroughLayer(problem, layer).least_costs()
+    for key, cost in least_by_item(problem, layer).items():
+        assert bound[key] <= cost
+
+
+@given(problems, st.integers(0, 4))
+@settings(max_examples=150, deadline=None)
+def test_the_narrowed_problem_has_exactly_the_chains_that_hold_the_item(problem: Problem, place: int) -> None:
+    layer = place % len(problem.layers)
+    for item in problem.layers[layer].items:
+        narrowed = holding(problem, layer, item.key)
+        assert narrowed is not None
+        wanted = sorted(path.keys for path in enumerated(problem) if path.items[layer] is item)
+        assert sorted(path.keys for path in best_first(narrowed)) == wanted
+    assert holding(problem, layer, "no such item") is None
