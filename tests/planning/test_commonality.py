@@ -13,9 +13,9 @@ from random import Random
 
 import pytest
 
+from planning.enumeration import chains, forbids, should_lines_broken
 from planning.stores import ListStore
 from planning.surveys import ALL_THAT_FIT
-from planning.test_exact import chains, forbids, should_lines_broken
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.faults import Cancelled
 from spoutline.model.finding import Severity, Verdict
