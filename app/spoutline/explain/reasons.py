@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from typing import TYPE_CHECKING
 
 from spoutline.model.finding import Verdict
 from spoutline.model.plan import Alternative, Conflict, Exclusion, HangingSet, PartVerdict, Relaxation
 from spoutline.model.requirement import Refusal, RequirementId
+from spoutline.model.substitute import Misfit, SlotChange
 
 if TYPE_CHECKING:
     from spoutline.explain.story import Story
@@ -95,6 +97,36 @@ def part_verdict_sentences(verdict: PartVerdict, story: Story) -> tuple[str, ...
         sentences = (f"{story.sentence(text.severity_word)}: {text.sentence} ({text.source})" for text in texts)
         return (story.phrases.fill(key, part=part, count=len(broken)), *sentences)
     return _serving(part, verdict, story)
+
+
+def misfit_sentence(misfit: Misfit, story: Story) -> str:
+    """Return the first reason why a part could not hang in a place."""
+    if misfit.finding is not None:
+        return story.finding(misfit.finding).sentence
+    if not misfit.lines:
+        return story.phrases.text["misfit_checks"]
+    key = "misfit_line" if len(misfit.lines) == 1 else "misfit_lines"
+    return story.phrases.fill(key, requirements=requirement_names(misfit.lines, story))
+
+
+def change_text(change: SlotChange, story: Story) -> str:
+    """Return what goes and what comes in one place of a set."""
+    slot = story.title(change.slot)
+    if change.taken_out is None and change.put_in is not None:
+        return story.phrases.fill("change_added", slot=slot, part=change.put_in.number)
+    if change.put_in is None and change.taken_out is not None:
+        return story.phrases.fill("change_left_out", slot=slot, part=change.taken_out.number)
+    before, after = (part.number if part else "" for part in (change.taken_out, change.put_in))
+    return story.phrases.fill("change_exchanged", slot=slot, before=before, after=after)
+
+
+def counted_names(requirements: tuple[RequirementId, ...], story: Story) -> str:
+    """Return the names of requirement lines as one text, each once, with the number of times where there are more."""
+    counts = Counter(requirements)
+    return ", ".join(
+        story.word(line) if count == 1 else story.phrases.fill("counted_line", line=story.word(line), count=count)
+        for line, count in counts.items()
+    )
 
 
 def requirement_names(requirements: tuple[RequirementId, ...], story: Story) -> str:

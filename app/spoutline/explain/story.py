@@ -30,7 +30,8 @@ from spoutline.model.plan import (
 )
 from spoutline.model.port import Port
 from spoutline.model.quantity import Dimension, Fact, Quantity
-from spoutline.model.requirement import Refusal, RequirementLine, WayOut
+from spoutline.model.requirement import Refusal, RequirementId, RequirementLine, WayOut
+from spoutline.model.substitute import Misfit, SlotChange
 from spoutline.units.display import Display
 
 _OUTCOME_MARKS = {Outcome.PASSES: "✓", Outcome.FAILS: "✗", Outcome.UNKNOWN: "?", Outcome.INFORMATION: "i"}
@@ -293,6 +294,18 @@ class Story:
     def alternative(self, alternative: Alternative, chosen: HangingSet) -> str:
         """Return in what way an alternative differs from ``chosen``: kind, price, other parts."""
         return reasons.alternative_sentence(alternative, chosen, self)
+
+    def misfit(self, misfit: Misfit) -> str:
+        """Return the first reason why a part could not hang in a place, in one sentence."""
+        return reasons.misfit_sentence(misfit, self)
+
+    def slot_change(self, change: SlotChange) -> str:
+        """Return what goes and what comes in one place of a set."""
+        return reasons.change_text(change, self)
+
+    def line_names(self, requirements: tuple[RequirementId, ...]) -> str:
+        """Return the names of requirement lines as one text, each once, with the number of times where it is more."""
+        return reasons.counted_names(requirements, self)
 
     def other_parts(self, judged: JudgedSet, chosen: HangingSet) -> tuple[str, ...]:
         """Return the part numbers of a set that ``chosen`` does not hold, in chain order."""
