@@ -2,21 +2,34 @@
 
 from __future__ import annotations
 
+import base64
+import threading
+from collections.abc import Callable
+from dataclasses import replace
 from datetime import date, timedelta
+from decimal import Decimal
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from spoutline.bootstrap import Workbench
+from spoutline.bootstrap.quotations import QuotingDesk
 from spoutline.gui.actions import ActionId
 from spoutline.gui.edits.command import make_edit
+from spoutline.gui.models.quotation_prices import PricedPart
 from spoutline.gui.pages.quotation_page import QuotationPage
+from spoutline.gui.pages.quotation_terms import price_answer
 from spoutline.gui.session import Session
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
+from spoutline.model.faults import InputFault
+from spoutline.model.part import PartKind
 from spoutline.model.quotation import QuotationStatus
 from spoutline.planning.refit.revision_changes import Changed
+from spoutline.units.accepted import UnitSystem
+from spoutline.units.display import Display
 
 TERMS = """
 {more}
@@ -35,6 +48,13 @@ title = "Reconnectable"
 breakaway = "reconnectable"
 """
 DAY = date(2026, 11, 25)
+NO_LISTS = "2028-01-01"  # no price list of the catalogue reaches that far
+# the smallest picture that the PNG specification (W3C, third edition) admits: one transparent pixel
+PIXEL = base64.b64decode(
+    "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPhfDwAChwGA60e6kgAAAABJRU5ErkJggg=="
+)
+
+Write = Callable[..., Path]
 
 
 @pytest.fixture
@@ -48,7 +68,7 @@ def page(window: MainWindow, workplace: Workplace) -> QuotationPage:
 
 
 @pytest.fixture
-def terms(tmp_path: Path):
+def terms(tmp_path: Path) -> Write:
     def write(number: str, more: str = "", dated: str = "2026-11-25") -> Path:
         path = tmp_path / "terms.toml"
         path.write_text(TERMS.format(number=number, more=more, dated=dated), encoding="utf-8")
@@ -57,107 +77,554 @@ def terms(tmp_path: Path):
     return write
 
 
+def settled(qtbot: QtBot, page: QuotationPage) -> None:
+    """Wait until no step is being taken, nothing is quoted and nothing is read."""
+    qtbot.waitUntil(lambda: not page.is_busy, timeout=30_000)
+    qtbot.waitUntil(page.panel.book.check_button.isEnabled, timeout=30_000)
+
+
 def quote(qtbot: QtBot, page: QuotationPage, path: Path) -> None:
     before = page.quotation
     page.use_terms(path)
-    page.panel.make_button.click()
+    page.panel.offer.make_button.click()
     qtbot.waitUntil(lambda: page.quotation is not None and page.quotation is not before, timeout=30_000)
 
 
+def keep(qtbot: QtBot, page: QuotationPage) -> None:
+    page.panel.offer.keep_button.click()
+    settled(qtbot, page)
+    assert page.stored is not None
+    assert page.stored.quotation is page.quotation
+
+
+def issue(qtbot: QtBot, page: QuotationPage) -> None:
+    page.panel.offer.issue_button.click()
+    settled(qtbot, page)
+    assert page.stored is not None
+    assert page.stored.status is QuotationStatus.ISSUED
+
+
+def quote_and_issue(qtbot: QtBot, page: QuotationPage, path: Path) -> None:
+    page.panel.name_edit.setText("Odile")
+    quote(qtbot, page, path)
+    keep(qtbot, page)
+    issue(qtbot, page)
+
+
+def look_at(qtbot: QtBot, page: QuotationPage, quotation_id: int) -> None:
+    page.look_at(quotation_id)
+    qtbot.waitUntil(lambda: page.stored is not None and page.stored.id == quotation_id, timeout=10_000)
+
+
+def with_third_hose(session: Session) -> None:
+    position = session.survey.positions[0].model_copy(update={"label": "A3"})
+    make_edit(session, session.survey.model_copy(update={"positions": (*session.survey.positions, position)}), "add")
+
+
 def test_survey_becomes_plan_quotation_and_revision(
-    qtbot: QtBot, bench: Workbench, session: Session, page: QuotationPage, terms, tmp_path: Path
+    qtbot: QtBot, bench: Workbench, session: Session, page: QuotationPage, terms: Write, tmp_path: Path
 ) -> None:
-    panel = page.panel
-    assert not panel.make_button.isEnabled()
+    offer = page.panel.offer
+    assert not offer.make_button.isEnabled()
     quote(qtbot, page, terms("GUI-1"))
     assert page.quotation is not None
-    assert [row.title for row in panel.amounts.records][:4] == ["Goods", "Labour", "Freight", "Total"]
-    assert panel.amounts.records[0].differs
+    assert [row.title for row in offer.amounts.records][:4] == ["Goods", "Labour", "Freight", "Total"]
+    assert offer.amounts.records[0].differs
     qtbot.waitUntil(lambda: page.paper.page_count > 0, timeout=20_000)
-    panel.name_edit.setText("Odile")
-    assert not panel.issue_button.isEnabled()
-    panel.keep_button.click()
-    assert page.stored is not None
-    assert "draft" in panel.status_label.text()
-    panel.issue_button.click()
-    assert page.stored.status is QuotationStatus.ISSUED
+    page.panel.name_edit.setText("Odile")
+    assert not offer.issue_button.isEnabled()
+    keep(qtbot, page)
+    assert "draft" in page.panel.status_label.text()
+    issue(qtbot, page)
     first = page.stored
+    assert first is not None
     sent = bench.quoting().issued_papers(first.id, 1)
     page.save_as(tmp_path / "sent.pdf", "pdf")
     qtbot.waitUntil((tmp_path / "sent.pdf").exists, timeout=10_000)
     assert (tmp_path / "sent.pdf").read_bytes() == sent.pdf
     # the customer wants a third hose
-    position = session.survey.positions[0].model_copy(update={"label": "A3"})
-    make_edit(session, session.survey.model_copy(update={"positions": (*session.survey.positions, position)}), "add")
+    with_third_hose(session)
     quote(qtbot, page, terms("GUI-1"))
-    assert "not kept yet" in panel.status_label.text()
-    panel.keep_button.click()
+    assert "not kept yet" in page.panel.status_label.text()
+    assert "revision 2 opens" in offer.next_label.text()
+    keep(qtbot, page)
     assert page.stored is not None
     assert (page.stored.id, page.stored.revision, page.stored.status) == (first.id, 2, QuotationStatus.DRAFT)
     changes = {one.changed for one in bench.quoting().changes(first.id, 1, 2)}
     assert {Changed.SURVEY, Changed.QUANTITY, Changed.TOTAL, Changed.POSITION_SET} <= changes
     assert bench.quoting().issued_papers(first.id, 1) == sent
-    panel.issue_button.click()
-    panel.accept_button.click()
+    issue(qtbot, page)
+    offer.note_edit.setText("by letter of the 26th")
+    offer.accept_button.click()
+    settled(qtbot, page)
     assert page.stored.status is QuotationStatus.ACCEPTED
-    assert not panel.accept_button.isEnabled()
+    assert not offer.accept_button.isVisible()
+    assert bench.quoting().history(first.id)[-1].note == "by letter of the 26th"
+    assert page.panel.history.model.records[0].note == "by letter of the 26th"
     assert page.stored.quotation.pins.survey_revision == session.stored.revision
 
 
-def test_a_missing_price_is_named_and_holds_the_issue_back(qtbot: QtBot, page: QuotationPage, terms) -> None:
-    quote(qtbot, page, terms("GUI-2", dated="2028-01-01"))
-    page.panel.keep_button.click()
-    assert "the price list has run out" in page.panel.gap_label.text()
-    assert not page.panel.issue_button.isEnabled()
+def test_what_changed_between_revisions_is_told_in_words(
+    qtbot: QtBot, session: Session, page: QuotationPage, terms: Write
+) -> None:
+    quote_and_issue(qtbot, page, terms("GUI-10"))
+    history = page.panel.history
+    assert "One revision so far" in history.change_label.text()
+    with_third_hose(session)
+    quote(qtbot, page, terms("GUI-10", more='freight = { method = "fixed", amount = 12 }'))
+
+    def heads() -> list[str]:
+        root = [history.changes.index(row, 0) for row in range(history.changes.rowCount())]
+        return [str(index.data()) for index in root]
+
+    # before it is kept, what was quoted again is held against the newest revision
+    qtbot.waitUntil(lambda: bool(heads()), timeout=10_000)
+    assert (history.before_box.currentText(), history.after_box.currentText()) == ("r1", "not kept yet")
+    keep(qtbot, page)
+    qtbot.waitUntil(lambda: bool(heads()), timeout=10_000)
+    assert (history.before_box.currentText(), history.after_box.currentText()) == ("r1", "r2")
+    assert heads() == ["Survey", "Terms", "Option “Single-use”", "Option “Reconnectable”"]
+    rows = {
+        str(history.changes.index(row, 0, head).data()): tuple(
+            str(history.changes.index(row, column, head).data()) for column in (1, 2)
+        )
+        for place in range(history.changes.rowCount())
+        for head in [history.changes.index(place, 0)]
+        for row in range(history.changes.rowCount(head))
+    }
+    assert rows["Position A3"] == ("–", "there")
+    assert rows["freight, amount"] == ("0", "12")
+    assert "Total" in rows
+    # the other way round
+    history.before_box.setCurrentIndex(1)
+    assert "Choose two different revisions" in history.change_label.text()
+    history.after_box.setCurrentIndex(0)
+    qtbot.waitUntil(lambda: bool(heads()), timeout=10_000)
+    assert history.changes.index(0, 0).data() == "Survey"
 
 
-def test_quotations_are_found_by_words_and_opened(qtbot: QtBot, page: QuotationPage, terms) -> None:
-    quote(qtbot, page, terms("GUI-3"))
-    page.panel.keep_button.click()
+def test_an_older_revision_is_read_as_it_was_sent_and_takes_no_step(
+    qtbot: QtBot, bench: Workbench, session: Session, page: QuotationPage, terms: Write, tmp_path: Path
+) -> None:
+    quote_and_issue(qtbot, page, terms("GUI-11"))
+    first = page.stored
+    assert first is not None
+    sent = bench.quoting().issued_papers(first.id, 1)
+    with_third_hose(session)
+    quote_and_issue(qtbot, page, terms("GUI-11"))
+    newest = page.quotation
+    history = page.panel.history
+    steps = [(one.revision, one.status.value, one.by) for one in history.model.records]
+    assert steps == [(2, "issued", "Odile"), (2, "draft", "Odile"), (1, "issued", "Odile"), (1, "draft", "Odile")]
+    page.panel.show_panel(history)
+    history.table.setFocus()
+    history.table.selectRow(2)
+    qtbot.keyClick(history.table, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: page.quotation == first.quotation, timeout=10_000)
+    offer = page.panel.offer
+    assert page.panel.older_bar.isVisible()
+    assert "Revision 1 as it was sent" in page.panel.older_label.text()
+    assert "the newest is revision 2" in page.panel.older_label.text()
+    for button in (offer.keep_button, offer.issue_button, offer.anew_button):
+        assert not button.isEnabled()
+    assert not offer.accept_button.isVisible()
+    assert not page.panel.prices.answer_button.isEnabled()
+    qtbot.waitUntil(lambda: page.paper.document == sent.pdf, timeout=10_000)
+    page.save_as(tmp_path / "old.xlsx", "xlsx")
+    qtbot.waitUntil((tmp_path / "old.xlsx").exists, timeout=10_000)
+    assert (tmp_path / "old.xlsx").read_bytes() == sent.workbook
+    page.panel.newest_button.click()
+    assert page.quotation is newest
+    assert not page.panel.older_bar.isVisible()
+    page.panel.show_panel(offer)
+    assert offer.accept_button.isVisible()
+
+
+def test_papers_are_set_off_the_windows_thread_and_only_once(
+    qtbot: QtBot, page: QuotationPage, terms: Write, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    page.panel.name_edit.setText("Odile")
+    quote(qtbot, page, terms("GUI-12"))
+    keep(qtbot, page)
+    held, threads = threading.Event(), []
+    make = QuotingDesk.workbook
+
+    def slowly(desk: QuotingDesk, *arguments: object) -> bytes:
+        threads.append(threading.current_thread())
+        assert held.wait(20)
+        return make(desk, *arguments)  # type: ignore[arg-type]
+
+    monkeypatch.setattr(QuotingDesk, "workbook", slowly)
+    offer = page.panel.offer
+    offer.issue_button.click()
+    assert page.is_busy
+    assert not offer.issue_button.isEnabled()
+    assert "One moment" in offer.next_label.text()
+    page.issue()  # a second step is not begun
     assert page.stored is not None
-    page.panel.search_edit.setText("gui-3 hollow")
-    assert [one.number for one in page.panel.entries.records] == ["GUI-3"]
-    page.panel.search_edit.setText("nobody")
-    assert page.panel.entries.records == ()
+    page.look_at(page.stored.id)  # nor is anything else opened in the meantime
+    held.set()
+    settled(qtbot, page)
+    assert page.stored.status is QuotationStatus.ISSUED
+    assert len(threads) == 1
+    assert threads[0] is not threading.main_thread()
+
+
+def test_somebody_elses_newer_version_is_shown_and_nothing_overwritten(
+    qtbot: QtBot, bench: Workbench, page: QuotationPage, terms: Write
+) -> None:
+    page.panel.name_edit.setText("Odile")
+    quote(qtbot, page, terms("GUI-13"))
+    keep(qtbot, page)
+    assert page.stored is not None
+    bench.quoting().issue(page.stored, "Merle", Display(UnitSystem.SI))
+    page.panel.offer.issue_button.click()
+    settled(qtbot, page)
+    assert "changed by somebody else" in page.panel.state_label.text()
+    assert page.stored.status is QuotationStatus.ISSUED
+    assert page.panel.history.model.records[0].by == "Merle"
+
+
+def test_a_missing_price_is_named_and_holds_the_issue_back(qtbot: QtBot, page: QuotationPage, terms: Write) -> None:
+    quote(qtbot, page, terms("GUI-2", dated=NO_LISTS))
+    keep(qtbot, page)
+    assert "the price list has run out" in page.panel.offer.gap_label.text()
+    assert not page.panel.offer.issue_button.isEnabled()
+
+
+def part_of(page: QuotationPage, number: str) -> PricedPart:
+    return next(one for one in page.panel.prices.model.records if one.part_number == number)
+
+
+def answer(qtbot: QtBot, page: QuotationPage, number: str, price: str | None, reason: str) -> None:
+    """Mark a part, enter what is said about its price, and wait for the quotation made on that."""
+    panel, before = page.panel.prices, page.quotation
+    panel.table.pick_row([one.part_number for one in panel.model.records].index(number))
+    if price is None:
+        panel.follows_choice.setChecked(True)
+    else:
+        panel.price_choice.setChecked(True)
+        panel.price_edit.setText(price)
+    panel.reason_edit.setText(reason)
+    panel.answer_button.click()
+    qtbot.waitUntil(lambda: page.quotation is not before and not page.is_busy, timeout=30_000)
+
+
+def test_somebody_answers_for_a_missing_price_and_takes_it_back(
+    qtbot: QtBot, page: QuotationPage, terms: Write
+) -> None:
+    quote(qtbot, page, terms("GUI-14", dated=NO_LISTS))
+    offer, prices = page.panel.offer, page.panel.prices
+    offer.gap_button.click()
+    assert page.panel.tabs.currentWidget() is prices
+    first, second, *_ = [one.part_number for one in prices.model.records if one.is_open]
+    # without a name, a reason or a price nobody answers
+    prices.answer_button.click()
+    for missing in ("your name", "reason", "price"):
+        assert missing in page.panel.state_label.text()
+    page.panel.name_edit.setText("Odile Farrow")
+    answer(qtbot, page, first, "0.01", "by telephone from the maker")
+    assert page.quotation is not None
+    lines = {line.part_number: line for line in page.quotation.options[0].lines + page.quotation.options[1].lines}
+    assert str(lines[first].unit_price) == "0.01"
+    assert lines[first].override_by == "Odile Farrow"
+    assert not part_of(page, first).is_open
+    assert part_of(page, first).source_text == "Odile Farrow: by telephone from the maker"
+    answer(qtbot, page, second, None, "asked for")
+    assert part_of(page, second).price_text == "price follows"
+    assert {one.part for one in page.quotation.terms.overrides} == {first, second}
+    # what was said is taken back, and blocks again
+    prices.table.pick_row([one.part_number for one in prices.model.records].index(second))
+    before = page.quotation
+    prices.back_button.click()
+    qtbot.waitUntil(lambda: page.quotation is not before and not page.is_busy, timeout=30_000)
+    assert {one.part for one in page.quotation.terms.overrides} == {first}
+    assert part_of(page, second).is_open
+
+
+def test_a_price_is_read_as_written_or_refused() -> None:
+    assert price_answer("X-1", " 1,234.50 ", "Odile", "agreed").unit_price == Decimal("1234.50")
+    assert price_answer("X-1", None, "Odile", "asked for").unit_price is None
+    for typed in ("", "12,50", "free", "-3", "1e9", "NaN", "9" * 30):
+        with pytest.raises(InputFault):
+            price_answer("X-1", typed, "Odile", "agreed")
+
+
+def test_a_price_that_makes_a_part_too_dear_leaves_the_answer_in_view(
+    qtbot: QtBot, page: QuotationPage, terms: Write
+) -> None:
+    page.panel.name_edit.setText("Odile")
+    quote(qtbot, page, terms("GUI-25"))
+    assert page.quotation is not None
+    label = next(line.part_number for line in page.quotation.options[0].lines if line.kind is PartKind.LABEL)
+    answer(qtbot, page, label, "9999", "a mistake")
+    assert page.quotation is not None
+    assert label not in page.quotation.part_numbers
+    assert part_of(page, label).name == "not chosen in any option"
+    before = page.quotation
+    page.panel.prices.table.pick_row([one.part_number for one in page.panel.prices.model.records].index(label))
+    page.panel.prices.back_button.click()
+    qtbot.waitUntil(lambda: page.quotation is not before and not page.is_busy, timeout=30_000)
+    assert page.quotation.terms.overrides == ()
+
+
+def test_a_price_that_no_coin_can_pay_is_refused_and_can_be_put_right(
+    qtbot: QtBot, page: QuotationPage, terms: Write
+) -> None:
+    page.panel.name_edit.setText("Odile")
+    quote(qtbot, page, terms("GUI-15", dated=NO_LISTS))
+    before, prices = page.quotation, page.panel.prices
+    number = prices.model.records[0].part_number
+    prices.price_edit.setText("3.999")
+    prices.reason_edit.setText("guess")
+    prices.answer_button.click()
+    qtbot.waitUntil(lambda: not page.is_busy, timeout=30_000)
+    assert "smallest unit of USD" in page.panel.state_label.text()
+    assert page.quotation is before
+    answer(qtbot, page, number, "0.02", "agreed")
+    assert part_of(page, number).price_text == "0.02"
+
+
+def test_answers_stand_over_a_terms_file_that_is_read_anew(qtbot: QtBot, page: QuotationPage, terms: Write) -> None:
+    page.panel.name_edit.setText("Odile")
+    quote(qtbot, page, terms("GUI-16", dated=NO_LISTS))
+    number = page.panel.prices.model.records[0].part_number
+    answer(qtbot, page, number, "0.02", "agreed")
+    terms("GUI-16", more="stock_price = 5", dated=NO_LISTS)  # somebody edits the file
+    before = page.quotation
+    page.panel.offer.make_button.click()
+    qtbot.waitUntil(lambda: page.quotation is not before and not page.is_busy, timeout=30_000)
+    assert page.quotation is not None
+    assert str(page.quotation.terms.stock_price) == "5"
+    assert [one.part for one in page.quotation.terms.overrides] == [number]
+
+
+def test_a_kept_quotation_is_revised_on_its_own_terms_without_a_file(
+    qtbot: QtBot, bench: Workbench, session: Session, page: QuotationPage, terms: Write, tmp_path: Path
+) -> None:
+    (tmp_path / "logo.png").write_bytes(PIXEL)
+    path = terms("GUI-17")
+    path.write_text(path.read_text().replace('Supply"', 'Supply"\nlogo = "logo.png"'))
+    quote_and_issue(qtbot, page, path)
     kept = page.stored
+    assert kept is not None
+    path.unlink()
+    (tmp_path / "logo.png").unlink()
+    page.panel.offer.own_terms_action.trigger()
+    assert "GUI-17 r1" in page.panel.offer.terms_label.text()
+    with_third_hose(session)
+    before = page.quotation
+    page.panel.offer.make_button.click()
+    qtbot.waitUntil(lambda: page.quotation is not before and not page.is_busy, timeout=30_000)
+    assert page.quotation is not None
+    assert base64.b64decode(page.quotation.logo) == PIXEL
+    keep(qtbot, page)
+    assert page.stored is not None
+    assert (page.stored.id, page.stored.revision) == (kept.id, 2)
+    assert len(page.quotation.options[0].positions) == 3
+
+
+def test_another_number_makes_a_quotation_of_its_own(qtbot: QtBot, page: QuotationPage, terms: Write) -> None:
+    quote(qtbot, page, terms("GUI-18"))
+    keep(qtbot, page)
+    assert page.stored is not None
+    draft = page.stored
+    quote(qtbot, page, terms("GUI-19"))
+    assert page.stored is None
+    keep(qtbot, page)
+    assert page.stored.id != draft.id
+
+
+def test_quotations_are_found_by_words_and_opened(qtbot: QtBot, page: QuotationPage, terms: Write) -> None:
+    quote(qtbot, page, terms("GUI-3"))
+    keep(qtbot, page)
+    book = page.panel.book
+    book.search_edit.setText("gui-3 hollow")
+    qtbot.waitUntil(lambda: [one.number for one in book.entries.records] == ["GUI-3"], timeout=10_000)
+    book.search_edit.setText("nobody")
+    qtbot.waitUntil(lambda: book.entries.records == (), timeout=10_000)
+    kept = page.stored
+    assert kept is not None
     quote(qtbot, page, terms("GUI-4"))
-    page.panel.search_edit.setText("")
-    page.look_at(kept.id)
-    assert page.quotation == kept.quotation
+    book.search_edit.setText("gui-3")
+    qtbot.waitUntil(lambda: len(book.entries.records) == 1, timeout=10_000)
+    page.panel.show_panel(book)
+    book.entry_table.setFocus()
+    book.entry_table.selectRow(0)
+    qtbot.keyClick(book.entry_table, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: page.quotation == kept.quotation, timeout=10_000)
+    assert page.panel.tabs.currentWidget() is page.panel.offer
 
 
-def test_faulty_terms_are_told_and_nothing_is_quoted(qtbot: QtBot, page: QuotationPage, terms) -> None:
-    page.use_terms(terms("GUI-5", more='currency = "dollars"'))
-    page.panel.make_button.click()
+def test_faulty_terms_are_told_and_nothing_is_quoted(qtbot: QtBot, page: QuotationPage, terms: Write) -> None:
+    path = terms("GUI-5", more='currency = "dollars"')
+    page.use_terms(path)
     qtbot.waitUntil(lambda: "currency" in page.panel.state_label.text(), timeout=10_000)
+    page.panel.offer.make_button.click()
+    settled(qtbot, page)
+    assert "currency" in page.panel.state_label.text()
     assert page.quotation is None
-    assert page.panel.make_button.isEnabled()
+    assert page.panel.offer.make_button.isEnabled()
+    terms("GUI-5")  # put right in an editor
+    page.panel.offer.make_button.click()
+    qtbot.waitUntil(lambda: page.quotation is not None, timeout=30_000)
 
 
-def test_ready_terms_can_be_written_and_used(page: QuotationPage, tmp_path: Path, bench: Workbench) -> None:
+def test_ready_terms_can_be_written_and_used(
+    qtbot: QtBot, page: QuotationPage, tmp_path: Path, bench: Workbench
+) -> None:
     path = tmp_path / "mine.toml"
-    page.write_example(path)
+    page.terms.write_example(path)
     assert bench.quoting().read_terms(path).options
-    assert "mine.toml" in page.panel.terms_label.text()
-    page.write_example(tmp_path / "no folder" / "mine.toml")
+    assert "mine.toml" in page.panel.offer.terms_label.text()
+    qtbot.waitUntil(lambda: "dated 2026-11-25" in page.panel.offer.terms_label.text(), timeout=10_000)
+    page.terms.write_example(tmp_path / "no folder" / "mine.toml")
     assert "cannot be written" in page.panel.state_label.text()
 
 
-def test_quoting_can_be_stopped(page: QuotationPage, terms) -> None:
+def test_quoting_can_be_stopped(page: QuotationPage, terms: Write) -> None:
     page.use_terms(terms("GUI-6"))
-    page.panel.make_button.click()
-    page.panel.stop_button.click()
+    page.panel.offer.make_button.click()
+    assert not page.panel.offer.make_button.isEnabled()
+    page.panel.offer.stop_button.click()
     assert "Stopped" in page.panel.state_label.text()
-    assert page.panel.make_button.isEnabled()
+    assert page.panel.offer.make_button.isEnabled()
 
 
-def test_an_offer_whose_last_day_is_over_shows_as_expired(qtbot: QtBot, page: QuotationPage, terms) -> None:
+def test_a_survey_changed_while_it_is_quoted_drops_the_answer(
+    session: Session, page: QuotationPage, terms: Write
+) -> None:
+    page.use_terms(terms("GUI-20"))
+    page.panel.offer.make_button.click()
+    with_third_hose(session)
+    assert "was changed while it was quoted" in page.panel.state_label.text()
+    assert not page.is_busy
+    assert page.quotation is None
+
+
+def test_an_offer_whose_last_day_is_over_expires_and_is_quoted_anew(
+    qtbot: QtBot, bench: Workbench, page: QuotationPage, terms: Write
+) -> None:
     old = DAY - timedelta(days=60)
     quote(qtbot, page, terms("GUI-7", dated=old.isoformat()))
+    assert page.quotation is not None
     page.panel.name_edit.setText("Odile")
-    page.panel.keep_button.click()
-    page.panel.issue_button.click()
-    assert page.stored is not None
-    page.refresh()
-    shown = {one.number: one.status for one in page.panel.entries.records}
+    keep(qtbot, page)
+    assert "its last day is over" in page.panel.status_label.text()
+    issue_and_expire(qtbot, page)
+    shown = {one.number: one.status for one in page.panel.book.entries.records}
     assert shown["GUI-7"] is QuotationStatus.EXPIRED
+    assert "expired" in page.panel.status_label.text()
+    assert "revision 2 opens" in page.panel.offer.next_label.text()
+    before = page.quotation
+    page.panel.offer.anew_button.click()
+    qtbot.waitUntil(lambda: page.quotation is not before and not page.is_busy, timeout=30_000)
+    # an offer of today: the day of the old one would leave it expired at once
+    assert page.quotation.terms.heading.dated == DAY
+    assert page.quotation.pins.survey == before.pins.survey
+    keep(qtbot, page)
+    assert page.stored is not None
+    assert (page.stored.revision, page.stored.status) == (2, QuotationStatus.DRAFT)
+
+
+def issue_and_expire(qtbot: QtBot, page: QuotationPage) -> None:
+    """Issue an offer that is over; the page lets it expire by itself."""
+    page.panel.offer.issue_button.click()
+    qtbot.waitUntil(lambda: page.stored is not None and page.stored.status is QuotationStatus.EXPIRED, timeout=20_000)
+    settled(qtbot, page)
+
+
+def test_a_change_of_prices_is_told_by_itself_and_the_quotation_quoted_anew(
+    qtbot: QtBot, bench: Workbench, page: QuotationPage, terms: Write, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    quote(qtbot, page, terms("GUI-21"))
+    keep(qtbot, page)
+    kept = page.stored
+    assert kept is not None
+    line = kept.quotation.options[0].lines[0]
+    assert line.list_price is not None
+    lists = bench.quoting().price_lists()
+    # the maker halves the price of one part
+    cheaper = tuple(
+        replace(one, rows=tuple(halved(row) if row.part_number == line.part_number else row for row in one.rows))
+        for one in lists
+    )
+    monkeypatch.setattr(QuotingDesk, "price_lists", lambda _: cheaper)
+    page.refresh()
+    settled(qtbot, page)
+    book = page.panel.book
+    mine = [one for one in book.touched if one.stored.id == kept.id]
+    assert len(mine) == 1
+    assert "have changed under open quotations" in page.panel.notice.text
+    assert "touched" in page.panel.tabs.tabText(page.panel.tabs.indexOf(book))
+    page.panel.show_panel(book)
+    head = book.touched_model.index_of(mine[0])
+    assert str(head.data()).startswith("GUI-21 r1")
+    child = book.touched_model.index(0, 0, head)
+    assert child.data() == line.part_number
+    assert f"{line.list_price:f} USD → {line.list_price / 2:f} USD" in str(child.siblingAtColumn(1).data())
+    # opening the entry looks at the quotation, quoting anew takes its own survey and terms
+    quote(qtbot, page, terms("GUI-22"))
+    page.panel.show_panel(book)
+    book.touched_tree.pick(head)
+    book.touched_tree.setFocus()
+    qtbot.keyClick(book.touched_tree, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: page.stored is not None and page.stored.id == kept.id, timeout=10_000)
+    page.panel.show_panel(book)
+    before = page.quotation
+    book.anew_button.click()
+    qtbot.waitUntil(lambda: page.quotation is not before and not page.is_busy, timeout=30_000)
+    assert page.quotation is not None
+    now = {one.part_number: one.list_price for option in page.quotation.options for one in option.lines}
+    assert now[line.part_number] == line.list_price / 2
+    assert page.quotation.terms == kept.quotation.terms
+    keep(qtbot, page)
+    assert page.stored is not None
+    assert page.stored.id == kept.id
+    assert kept.id not in {one.stored.id for one in book.touched}
+
+
+def halved(row):  # type: ignore[no-untyped-def]
+    return replace(row, breaks=tuple(replace(step, unit_price=step.unit_price / 2) for step in row.breaks))
+
+
+def test_parts_that_differ_stand_below_the_amounts(qtbot: QtBot, page: QuotationPage, terms: Write) -> None:
+    quote(qtbot, page, terms("GUI-23"))
+    assert page.quotation is not None
+    first, second = ({line.part_number: line.ordered for line in option.lines} for option in page.quotation.options)
+    wanted = {
+        number: tuple(f"{count} ×" if count else "–" for count in (first.get(number, 0), second.get(number, 0)))
+        for number in first.keys() | second.keys()
+        if first.get(number) != second.get(number)
+    }
+    assert wanted
+    numbers = first.keys() | second.keys()
+    shown = {
+        row.title.split()[0]: row.cells for row in page.panel.offer.amounts.records if row.title.split()[0] in numbers
+    }
+    assert shown == wanted
+
+
+def test_names_with_markup_are_shown_as_they_are(qtbot: QtBot, page: QuotationPage, terms: Write) -> None:
+    path = terms("GUI-24")
+    path.write_text(path.read_text().replace("Hollow Ford Fuels", "<b>Hollow</b> & Ford"))
+    quote(qtbot, page, path)
+    keep(qtbot, page)
+    book = page.panel.book
+    book.search_edit.setText("gui-24")
+    qtbot.waitUntil(lambda: len(book.entries.records) == 1, timeout=10_000)
+    index = book.entries.index(0, 2)
+    assert index.data() == "<b>Hollow</b> & Ford"
+    assert "&lt;b&gt;Hollow&lt;/b&gt; &amp; Ford" in index.data(Qt.ItemDataRole.ToolTipRole)
+
+
+def test_everything_is_reached_by_keyboard(page: QuotationPage) -> None:
+    offer, prices, history, book = page.panel.offer, page.panel.prices, page.panel.history, page.panel.book
+    for widget in (
+        page.panel.name_edit, page.panel.tabs.tabBar(), offer.take_button, offer.make_button, offer.amount_table,
+        offer.keep_button, offer.issue_button, offer.note_edit, offer.accept_button, *offer.save_buttons.values(),
+        prices.table, prices.price_edit, prices.reason_edit, prices.answer_button, prices.back_button,
+        history.table, history.read_button, history.before_box, history.after_box, history.tree,
+        book.search_edit, book.entry_table, book.check_button, book.anew_button, book.touched_tree,
+    ):  # fmt: skip
+        assert widget.focusPolicy() & Qt.FocusPolicy.TabFocus

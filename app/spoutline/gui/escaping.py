@@ -20,6 +20,11 @@ def muted(text: str, colour: str) -> str:
     return f'<span style="color:{escape(colour)}">{rich(text)}</span>'
 
 
+def tip(text: str) -> str:
+    """Return user or catalogue text as a tool tip that shows exactly that text; empty for an empty one."""
+    return f"<span>{rich(text)}</span>" if text else ""
+
+
 def mnemonic_safe(text: str) -> str:
     """Return text for a button or menu in which an ampersand stays an ampersand."""
     return text.replace("&", "&&")

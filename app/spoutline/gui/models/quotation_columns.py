@@ -1,19 +1,22 @@
-"""Columns of the quotations in the book and of the amounts of one of them."""
+"""Columns of the quotations in the book, of their steps, and of what a change of catalogue or prices touches."""
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
-from spoutline.book.quotation_records import QuotationEntry
-from spoutline.documents.quotation.figures import money
-from spoutline.explain.quotation_words import QuotationWord as Word
+from spoutline.book.quotation_records import QuotationEntry, QuotationEvent, StoredQuotation
 from spoutline.explain.story import Story
+from spoutline.gui.escaping import tip
+from spoutline.gui.models.node_tree import Node
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
-from spoutline.model.quotation import Quotation, QuotationStatus
+from spoutline.model.pricing import GapReason
+from spoutline.model.quotation import QuotationStatus
+from spoutline.planning.refit.touched import Touch, TouchedPart
 
-_TONES = {
+TONES = {
     QuotationStatus.DRAFT: Tone.NOTE,
     QuotationStatus.ISSUED: Tone.WORKING,
     QuotationStatus.ACCEPTED: Tone.GOOD,
@@ -23,67 +26,70 @@ _TONES = {
 
 
 @dataclass(frozen=True, slots=True)
-class AmountRow:
-    """One line of the comparison: its title and one text for each option; ``differs`` where an option is another."""
+class TouchedQuotation:
+    """An open quotation with the parts that are not what they were when it was made."""
 
-    title: str
-    cells: tuple[str, ...]
-    differs: bool
+    stored: StoredQuotation
+    parts: tuple[TouchedPart, ...]
 
 
 def entry_columns(story: Story) -> tuple[Column[QuotationEntry], ...]:
     """Return the columns of the quotations in the book."""
     return (
         Column(title=tr("Number"), text=lambda one: f"{one.number} r{one.revision}"),
-        Column(title=tr("Status"), text=lambda one: story.title(one.status), tone=lambda one: _TONES[one.status]),
-        Column(title=tr("Customer"), text=lambda one: one.customer),
-        Column(title=tr("Site"), text=lambda one: one.site),
+        Column(title=tr("Status"), text=lambda one: story.title(one.status), tone=lambda one: TONES[one.status]),
+        Column(title=tr("Customer"), text=lambda one: one.customer, hint=lambda one: tip(one.customer)),
+        Column(title=tr("Site"), text=lambda one: one.site, hint=lambda one: tip(one.site)),
         Column(title=tr("Stands until"), text=lambda one: one.valid_to.isoformat()),
     )
 
 
-def amount_columns(quotation: Quotation) -> tuple[Column[AmountRow], ...]:
-    """Return a column of titles and one for each option."""
+def event_columns(story: Story) -> tuple[Column[QuotationEvent], ...]:
+    """Return the columns of the steps of one quotation."""
     return (
-        Column(
-            title=quotation.terms.currency,
-            text=lambda row: f"◆ {row.title}" if row.differs else row.title,
-            hint=lambda row: tr("{0}: the options differ").format(row.title) if row.differs else row.title,
-        ),
-        *(_option_column(number, option.title) for number, option in enumerate(quotation.options)),
+        Column(title=tr("Rev."), text=lambda one: str(one.revision), is_number=True),
+        Column(title=tr("Step"), text=lambda one: story.title(one.status), tone=lambda one: TONES[one.status]),
+        Column(title=tr("When (UTC)"), text=lambda one: one.at.strftime("%Y-%m-%d %H:%M")),
+        Column(title=tr("Who"), text=lambda one: one.by or "–", hint=lambda one: tip(one.by)),
+        Column(title=tr("Note"), text=lambda one: one.note, hint=lambda one: tip(one.note)),
     )
 
 
-def amount_rows(quotation: Quotation, story: Story) -> tuple[AmountRow, ...]:
-    """Return the amounts of all options side by side."""
-    currency, options = quotation.terms.currency, quotation.options
-    rows = [
-        (story.word(Word.GOODS), [option.goods_amount for option in options]),
-        (story.word(Word.LABOUR), [option.labour_amount for option in options]),
-        (story.word(Word.FREIGHT), [option.freight_amount for option in options]),
-        *((tax.name, [option.taxes[at].amount for option in options]) for at, tax in enumerate(options[0].taxes)),
-        (story.word(Word.TOTAL), [option.total for option in options]),
-    ]
-    if all(option.drive_offs for option in options):
-        over = [option.drive_offs.over_years for option in options if option.drive_offs]
-        rows.append((tr("Drive-offs expected, all years"), over))
-    found = [
-        AmountRow(title, tuple(money(amount, currency) for amount in amounts), len(set(amounts)) > 1)
-        for title, amounts in rows
-    ]
-    numbers = tuple(str(len(option.lines)) for option in options)
-    found.append(AmountRow(story.word(Word.PART_NUMBERS), numbers, len(set(numbers)) > 1))
-    if all(option.commonality for option in options):
-        common = [option.commonality for option in options if option.commonality]
-        costs = tuple(money(one.costs, currency) for one in common)
-        saves = tuple(money(one.saves, currency) for one in common)
-        found.append(AmountRow(tr("Common sets cost more"), costs, False))
-        found.append(AmountRow(tr("Stock that they save"), saves, False))
-        if any(one.left_open for one in common):
-            left = tuple(money(one.left_open, currency) for one in common)
-            found.append(AmountRow(tr("Not proved: could at most still save"), left, False))
-    return tuple(found)
+def touched_nodes(touched: Iterable[TouchedQuotation], story: Story) -> tuple[Node, ...]:
+    """Return one head for each touched quotation, its parts and what happened to them below it."""
+    return tuple(_touched_node(one, story) for one in touched)
 
 
-def _option_column(number: int, title: str) -> Column[AmountRow]:
-    return Column(title=title, text=lambda row: row.cells[number], is_number=True)
+def _touched_node(one: TouchedQuotation, story: Story) -> Node:
+    stored = one.stored
+    number = f"{stored.quotation.terms.heading.number} r{stored.revision}, {story.word(stored.status)}"
+    words = tr("{0} parts") if len(one.parts) != 1 else tr("{0} part")
+    return Node(
+        cells=(number, words.format(len({part.part_number for part in one.parts}))),
+        record=one,
+        tone=Tone.CAUTION,
+        hint=tip(f"{stored.quotation.terms.customer.name}; {stored.quotation.pins.survey.site.name}"),
+        children=tuple(
+            Node(cells=(part.part_number, text), record=one, hint=tip(text))
+            for part in one.parts
+            for text in _touch_texts(part, story)
+        ),
+    )
+
+
+def _touch_texts(part: TouchedPart, story: Story) -> Iterator[str]:
+    match part.touch:
+        case Touch.GONE:
+            yield tr("no longer in the catalogue")
+        case Touch.SUPERSEDED:
+            yield tr("replaced by its maker: {0}").format(part.detail) if part.detail else tr("replaced by its maker")
+        case Touch.DISCONTINUED:
+            yield tr("no longer made")
+        case Touch.DATA:
+            yield tr("the catalogue states otherwise: {0}").format(part.detail.replace("_", " "))
+        case Touch.PRICE:
+            yield tr("list price: {0}").format(part.detail)
+        case Touch.PRICE_GONE:
+            reason, _, detail = part.detail.partition(": ")
+            words = story.word(GapReason(reason))
+            yield f"{words} ({detail})" if detail else words

@@ -1,4 +1,4 @@
-"""Quotations: made of the survey in hand on the terms of a file, kept in the book, issued, answered, revised."""
+"""Quotations: made of a survey on the terms in hand, kept in the book, issued, answered, revised, compared."""
 
 from __future__ import annotations
 
@@ -7,173 +7,188 @@ from datetime import date
 from pathlib import Path
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QImage
-from PySide6.QtWidgets import QFileDialog, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QSplitter, QVBoxLayout, QWidget
 
-from spoutline.book.quotation_records import QuotationEntry, StaleQuotation, StoredQuotation
+from spoutline.book.quotation_records import StoredQuotation
 from spoutline.bootstrap.quotations import QuotingDesk
-from spoutline.gui.jobs import JobKey, JobKind, Ticket
-from spoutline.gui.models.quotation_columns import amount_columns, amount_rows, entry_columns
-from spoutline.gui.pages.bill_page import Report, file_stem, write_whole
+from spoutline.gui.jobs import JobKey
+from spoutline.gui.pages.bill_page import Report
 from spoutline.gui.pages.context import Context
-from spoutline.gui.pages.paper import page_image, page_shapes
+from spoutline.gui.pages.quotation_files import QuotationFiles
+from spoutline.gui.pages.quotation_in_hand import InHand
 from spoutline.gui.pages.quotation_panel import QuotationPanel
+from spoutline.gui.pages.quotation_paper import QuotationPaper
+from spoutline.gui.pages.quotation_terms import (
+    TermsInHand,
+    price_answer,
+    terms_for_revision,
+    terms_of_quotation,
+)
+from spoutline.gui.pages.quotation_terms_choice import TermsChoice
+from spoutline.gui.pages.quotation_work import (
+    LOOK,
+    MAKE,
+    Made,
+    Steps,
+    StepTaken,
+    Wanted,
+    looking,
+    making,
+    reading_older,
+)
 from spoutline.gui.session import Changed
-from spoutline.gui.widgets.paper_view import PaperView
 from spoutline.gui.wording import tr
-from spoutline.model.faults import Cancelled, InputFault, StoreFault
+from spoutline.model.faults import Cancelled, InputFault
 from spoutline.model.quotation import Quotation, QuotationStatus
-
-_QUOTE = JobKey(JobKind.SITE_PLAN, "quotation")
-_PAPER = JobKey(JobKind.PAPER, "quotation")
-_FILE = JobKey(JobKind.FILE, "quotation")
-
-Step = Callable[[], StoredQuotation]
+from spoutline.model.quotation_terms import PriceOverride
 
 
 class QuotationPage(QWidget):
-    """Holds one quotation: just made, or looked at in the book. ``today`` tells the day for expiry."""
+    """Holds one quotation and the terms of the next one. ``today`` tells the day for expiry and for new terms."""
 
     def __init__(
         self, context: Context, tell: Report, today: Callable[[], date] = date.today, parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
-        self._context, self._tell, self._today = context, tell, today
-        self._terms_file: Path | None = None
-        self._made: Quotation | None = None
-        self._stored: StoredQuotation | None = None
-        self._document: bytes | None = None
+        self._context, self._today = context, today
+        self._hand = InHand()
+        self._put_aside = InHand()  # what was in hand before an older revision was read
+        self._quotes_session = False  # whether the quotation being made is of the survey that is open
+        self._is_quoting = False
+        self._answered: Quotation | None = None  # for whose prices somebody answered, since it was made
+        self._steps = Steps(context.jobs, lambda: self._desk, self._show_step, self._show_trouble, self._show_steps)
+        self.terms = TermsChoice(context, today, self)
+        self._files = QuotationFiles(context, tell, self)
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
-        self.panel = QuotationPanel(self)
+        self.panel = QuotationPanel(context, today, self)
         splitter.addWidget(self.panel)
-        self.paper = PaperView(self)
-        self.paper.setAccessibleName(tr("Pages of the quotation"))
-        self.paper.page_wanted.connect(self._fetch_page)
+        self.paper = QuotationPaper(context.jobs, self._show_trouble, self)
         splitter.addWidget(self.paper)
-        splitter.setSizes([600, 540])
+        splitter.setSizes([640, 500])
+        splitter.setStretchFactor(1, 1)
+        self.panel.setMinimumWidth(520)
         column = QVBoxLayout(self)
         column.setContentsMargins(4, 4, 10, 8)
         column.addWidget(splitter)
+        self._files.failed.connect(self.panel.say)
         self._bind()
+        self._show(InHand())
         context.session.changed.connect(self._on_changed)
         context.jobs.progressed.connect(self._on_progress)
 
     @property
     def quotation(self) -> Quotation | None:
         """The quotation shown; None for none."""
-        return self._made
+        return self._hand.quotation
 
     @property
     def stored(self) -> StoredQuotation | None:
-        """The same in the book; None where it is not kept yet."""
-        return self._stored
+        """Its newest revision in the book; None where it is not kept yet."""
+        return self._hand.stored
+
+    @property
+    def is_busy(self) -> bool:
+        """Whether a step is being taken or a quotation is being made."""
+        return self._steps.is_busy or self._is_quoting
 
     def refresh(self) -> None:
-        """Show the quotations of the book, those that are over as expired."""
-        try:
-            self._desk.expire(self._today())
-        except StoreFault as fault:
-            self.panel.say(str(fault))
-            return
-        self._show_entries()
+        """Show the quotations of the book, those that are over as expired, and what a change touches."""
+        self.panel.book.refresh()
         self._show_steps()
-
-    def _show_entries(self) -> None:
-        """Show the quotations that hold the words searched for."""
-        try:
-            entries = self._desk.quotations(self.panel.search_edit.text())
-        except StoreFault as fault:
-            self.panel.say(str(fault))
-            return
-        self.panel.entries.replace_columns(entry_columns(self._context.story))
-        self.panel.entries.show_records(entries)
-        self.panel.entry_table.fit_columns()
 
     def use_terms(self, path: Path) -> None:
         """Quote on the terms of this file from now on."""
-        self._terms_file = path
-        self.panel.terms_label.setText(tr("Terms: {0}").format(path.name))
-        self.panel.terms_label.setToolTip(str(path))
-        self._show_steps()
+        self.terms.use_file(path)
+
+    # quoting
 
     def make(self) -> None:
         """Quote the survey in hand."""
-        if self._terms_file is None:
+        if self.terms.in_hand is None or self.is_busy:
             return
-        session, path, desk = self._context.session, self._terms_file, self._desk
-        stored, survey, display = session.stored, session.survey, session.display
+        session = self._context.session
+        stored, survey = session.stored, session.survey
         origin = (stored.id, stored.revision) if stored.survey == survey else None
+        follows = self._newest
+        self._quotes_session = True
+        self._quote(Wanted(survey=survey, origin=origin, terms=self.terms.in_hand, follows=follows, is_anew=False))
 
-        def work(ticket: Ticket) -> Quotation:
-            terms = desk.read_terms(path)
-            logo = desk.logo(terms, path.parent)
-            return desk.quote(survey, terms, display, origin=origin, logo=logo, progress=ticket).quotation
+    def quote_anew(self, stored: StoredQuotation | None = None) -> None:
+        """Quote a quotation of the book again: its own survey and terms, catalogue and prices of today."""
+        if self.is_busy:
+            return
+        follows = self._newest if stored is None else InHand(quotation=stored.quotation, stored=stored)
+        if stored is not None and self.stored is not None and self.stored.id == stored.id:
+            follows = self._newest
+        if follows.stored is not None:
+            self.panel.show_panel(self.panel.offer)
+            self._quote_pinned(follows, terms_for_revision(follows.stored, self._today()))
 
-        self.panel.show_progress(0, 1)
-        self._context.jobs.start(_QUOTE, work, self._show_made, self._show_trouble, revision=session.revision)
+    def answer_price(self, part: str, override: PriceOverride | None) -> None:
+        """Put a person's word about a price into the terms in hand, or take it back with None, and quote again."""
+        made = self._hand.quotation
+        if made is None or self.is_busy or self._hand.is_older:
+            return
+        hand = self.terms.in_hand
+        if hand is None or (hand.terms != made.terms and self._answered is not made):
+            hand = terms_of_quotation(made, self._hand.revision)
+        self._answered = made
+        self.terms.hold(hand.answered(part, override))
+        self._show_prices()
+        if made.pins.survey_id == self._context.session.stored.id:
+            self.make()
+        else:
+            self._quote_pinned(self._hand, hand.answered(part, override))
 
     def stop(self) -> None:
         """Give up the quotation that is being made."""
-        self._context.jobs.cancel(_QUOTE)
-        self.panel.hide_progress()
-        self.panel.say(tr("Stopped; nothing was quoted."))
+        self._end_quoting(tr("Stopped; nothing was quoted."))
+
+    # the book
 
     def look_at(self, quotation_id: int) -> None:
         """Show a quotation of the book."""
-        try:
-            self._show_stored(self._desk.stored(quotation_id))
-        except (InputFault, StoreFault) as fault:
-            self.panel.say(str(fault))
+        if not self._steps.is_busy:
+            self._context.jobs.start(LOOK, looking(self._desk, quotation_id), self._show_looked_at, self._show_trouble)
+
+    def read_revision(self, revision: int) -> None:
+        """Show a revision of the quotation looked at: to be read only where it is not the newest."""
+        newest = self._newest
+        if newest.stored is None or self._steps.is_busy:
+            return
+        if revision == newest.stored.revision:
+            self._show(newest)
+            return
+        self._context.jobs.start(LOOK, reading_older(self._desk, newest, revision), self._show, self._show_trouble)
 
     def keep(self) -> None:
         """Put the quotation into the book: as a draft, over the draft looked at, or as its next revision."""
-        made, stored, desk, name = self._made, self._stored, self._desk, self.panel.name
-        if made is None:
+        made, stored, desk, name = self._hand.quotation, self._hand.stored, self._desk, self.panel.name
+        if made is None or not self._hand.may_be_kept:
             return
         if stored is None or stored.status is QuotationStatus.ACCEPTED:
-            self._step(lambda: desk.keep(made, name))
+            self._steps.take(lambda: desk.keep(made, name))
         elif stored.status is QuotationStatus.DRAFT:
-            self._step(lambda: desk.save_draft(stored, made, name))
+            self._steps.take(lambda: desk.save_draft(stored, made, name))
         else:
-            self._step(lambda: desk.revise(stored, made, name))
+            self._steps.take(lambda: desk.revise(stored, made, name))
 
     def issue(self) -> None:
-        """Issue the draft looked at."""
-        stored, desk, name, display = self._stored, self._desk, self.panel.name, self._context.session.display
+        """Issue the draft looked at; its papers are set off the window's thread."""
+        stored, desk, name, display = self._hand.stored, self._desk, self.panel.name, self._context.session.display
         if stored is not None:
-            self._step(lambda: desk.issue(stored, name, display))
+            self._steps.take(lambda: desk.issue(stored, name, display))
 
     def answer(self, answer: QuotationStatus) -> None:
-        """Note the customer's answer."""
-        stored, desk, name = self._stored, self._desk, self.panel.name
+        """Note the customer's answer with what was said."""
+        stored, desk, name, note = self._hand.stored, self._desk, self.panel.name, self.panel.offer.note
         if stored is not None:
-            self._step(lambda: desk.answer(stored, answer, name))
+            self._steps.take(lambda: desk.answer(stored, answer, name, note))
 
     def save_as(self, path: Path, suffix: str) -> None:
         """Write a paper into a file: ``pdf``, ``xlsx``, ``csv`` or ``pick``; an issued one as it was sent."""
-        made, stored = self._made, self._stored
-        if made is None:
-            return
-        desk, display = self._desk, self._context.session.display
-        revision, option, is_issued = self._revision, self.panel.option, self._is_issued
-
-        def work(_: Ticket) -> None:
-            if is_issued and stored is not None and suffix in ("pdf", "xlsx"):
-                papers = desk.issued_papers(stored.id, revision)
-                write_whole(path, papers.pdf if suffix == "pdf" else papers.workbook)
-                return
-            make: dict[str, Callable[[], bytes]] = {
-                "pdf": lambda: desk.pdf(made, revision, display),
-                "xlsx": lambda: desk.workbook(made, revision, display),
-                "csv": lambda: desk.order_csv(made, revision),
-                "pick": lambda: desk.pick_list(made, option, revision, display),
-            }
-            write_whole(path, make[suffix]())
-
-        self._context.jobs.start(
-            _FILE, work, lambda _: self._tell(tr("Saved as {path}").format(path=path)), self._show_trouble
-        )
+        self._files.save(self._hand, path, suffix, self.panel.offer.option)
 
     # inside
 
@@ -182,151 +197,146 @@ class QuotationPage(QWidget):
         return self._context.session.workbench.quoting()
 
     @property
-    def _is_kept(self) -> bool:
-        """Whether the book holds exactly what is shown."""
-        return self._stored is not None and self._stored.quotation == self._made
-
-    @property
-    def _is_issued(self) -> bool:
-        """Whether what is shown has papers in the book."""
-        return self._is_kept and self._stored is not None and self._stored.status is not QuotationStatus.DRAFT
-
-    @property
-    def _revision(self) -> int:
-        """Revision that what is shown has, or will have once it is kept."""
-        stored = self._stored
-        if stored is None or (stored.status is QuotationStatus.ACCEPTED and not self._is_kept):
-            return 1
-        becomes_new = not self._is_kept and stored.status is not QuotationStatus.DRAFT
-        return stored.revision + 1 if becomes_new else stored.revision
+    def _newest(self) -> InHand:
+        """What is in hand, or was before an older revision was read."""
+        return self._put_aside if self._hand.is_older else self._hand
 
     def _bind(self) -> None:
-        panel = self.panel
-        panel.terms_button.clicked.connect(self._ask_terms)
-        panel.example_button.clicked.connect(self._ask_example)
-        panel.make_button.clicked.connect(self.make)
-        panel.stop_button.clicked.connect(self.stop)
-        panel.keep_button.clicked.connect(self.keep)
-        panel.issue_button.clicked.connect(self.issue)
-        panel.accept_button.clicked.connect(lambda: self.answer(QuotationStatus.ACCEPTED))
-        panel.decline_button.clicked.connect(lambda: self.answer(QuotationStatus.DECLINED))
-        panel.search_edit.textChanged.connect(lambda _: self._show_entries())
-        panel.entry_table.opened.connect(self._open_entry)
-        for suffix, button in panel.save_buttons.items():
-            button.clicked.connect(lambda _=False, wanted=suffix: self._ask_and_save(wanted))
+        panel, offer = self.panel, self.panel.offer
+        self.terms.changed.connect(self._show_terms)
+        self.terms.failed.connect(panel.say)
+        offer.file_action.triggered.connect(self.terms.ask_file)
+        offer.example_action.triggered.connect(self.terms.ask_example)
+        offer.own_terms_action.triggered.connect(self._use_own_terms)
+        offer.make_button.clicked.connect(self.make)
+        offer.anew_button.clicked.connect(lambda _=False: self.quote_anew())
+        offer.stop_button.clicked.connect(self.stop)
+        offer.keep_button.clicked.connect(self.keep)
+        offer.issue_button.clicked.connect(self.issue)
+        offer.accept_button.clicked.connect(lambda: self.answer(QuotationStatus.ACCEPTED))
+        offer.decline_button.clicked.connect(lambda: self.answer(QuotationStatus.DECLINED))
+        for suffix, button in offer.save_buttons.items():
+            button.clicked.connect(lambda _=False, wanted=suffix: self._files.ask(self._hand, wanted, offer.option))
+        panel.newest_button.clicked.connect(lambda: self._show(self._newest))
+        panel.prices.answered.connect(self._answer_price)
+        panel.prices.taken_back.connect(lambda part: self.answer_price(part, None))
+        panel.history.revision_wanted.connect(self.read_revision)
+        panel.book.wanted.connect(self.look_at)
+        panel.book.anew_wanted.connect(self.quote_anew)
+        panel.book.expired.connect(self._on_expired)
 
-    def _ask_terms(self) -> None:
-        path, _ = QFileDialog.getOpenFileName(self, tr("Terms of the quotation"), "", "TOML (*.toml)")
-        if path:
-            self.use_terms(Path(path))
-
-    def _ask_example(self) -> None:
-        path, _ = QFileDialog.getSaveFileName(self, tr("Ready terms"), "terms.toml", "TOML (*.toml)")
-        if path:
-            self.write_example(Path(path))
-
-    def write_example(self, path: Path) -> None:
-        """Write ready terms into a file, to be edited, and quote on them from now on."""
+    def _answer_price(self, part: str, price: str | None, reason: str) -> None:
         try:
-            write_whole(path, self._desk.demo_terms().read_bytes())
-        except StoreFault as fault:
+            override = price_answer(part, price, self.panel.name, reason)
+        except InputFault as fault:
             self.panel.say(str(fault))
         else:
-            self.use_terms(path)
+            self.answer_price(part, override)
 
-    def _ask_and_save(self, suffix: str) -> None:
-        if self._made is None:
-            return
-        ending = "pdf" if suffix == "pick" else suffix
-        stem = file_stem(self._made.terms.heading.number)
-        name = f"{stem}{'-pick-list' if suffix == 'pick' else ''}.{ending}"
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save"), name, f"{ending.upper()} (*.{ending})")
-        if path:
-            self.save_as(Path(path), suffix)
+    def _use_own_terms(self) -> None:
+        if self._hand.quotation is not None:
+            self.terms.use_own(self._hand.quotation, self._hand.revision)
 
-    def _open_entry(self, entry: object) -> None:
-        if isinstance(entry, QuotationEntry):
-            self.look_at(entry.id)
-
-    def _step(self, act: Step) -> None:
-        """Take a step in the life of the quotation; what forbids it is said, and nothing has changed then."""
-        try:
-            stored = act()
-        except StaleQuotation as stale:
-            self._show_stored(stale.stored)
-            self.panel.say(str(stale))
-        except (InputFault, StoreFault) as fault:
-            self.panel.say(str(fault))
-        else:
-            self._show_stored(stored)
-            self.refresh()
-
-    def _show_made(self, quotation: Quotation) -> None:
-        """Show a quotation just made; it belongs to the one looked at in the book where the survey is the same."""
-        self.panel.hide_progress()
-        if self._stored is not None and self._stored.quotation.pins.survey_id != quotation.pins.survey_id:
-            self._stored = None
-        self._show(quotation)
-
-    def _show_stored(self, stored: StoredQuotation) -> None:
-        self._stored = stored
-        self._show(stored.quotation)
-
-    def _show(self, quotation: Quotation) -> None:
-        self._made = quotation
-        story, panel = self._context.story, self.panel
-        panel.amounts.replace_columns(amount_columns(quotation))
-        panel.amounts.show_records(amount_rows(quotation, story))
-        panel.amount_table.fit_columns()
-        panel.show_options(tuple(option.title for option in quotation.options))
-        panel.show_open_prices(quotation, story)
+    def _show_terms(self) -> None:
+        self.panel.offer.show_terms(self.terms.in_hand)
         self._show_steps()
-        self._make_paper(quotation)
+
+    def _quote_pinned(self, follows: InHand, terms: TermsInHand) -> None:
+        """Quote the survey that a quotation carries in itself."""
+        if follows.quotation is None:
+            return
+        pins = follows.quotation.pins
+        origin = None
+        if pins.survey_id is not None and pins.survey_revision is not None:
+            origin = (pins.survey_id, pins.survey_revision)
+        self._quotes_session = False
+        self.terms.hold(terms)
+        self._quote(Wanted(survey=pins.survey, origin=origin, terms=terms, follows=follows, is_anew=True))
+
+    def _quote(self, wanted: Wanted) -> None:
+        self._is_quoting = True
+        self.panel.say(self.panel.offer.show_progress(0, 1))
+        self._show_steps()
+        work = making(self._desk, wanted, self._context.session.display)
+        self._context.jobs.start(
+            MAKE, work, self._show_made, self._fail_quoting, revision=self._context.session.revision
+        )
+
+    def _end_quoting(self, words: str) -> None:
+        self._context.jobs.cancel(MAKE)
+        self._is_quoting = False
+        self.panel.offer.hide_progress()
+        self.panel.say(words)
+        self._show_steps()
+
+    def _show_made(self, made: Made) -> None:
+        self._end_quoting("")
+        self.terms.hold(made.terms)
+        self._show(made.in_hand)
+
+    def _fail_quoting(self, fault: Exception) -> None:
+        self._end_quoting("")
+        self._show_trouble(fault)
+
+    def _show_step(self, taken: StepTaken) -> None:
+        self.panel.offer.note_edit.clear()
+        self._show(taken.in_hand)
+        self.panel.say(taken.stale)
+        self.refresh()
+
+    def _show_looked_at(self, hand: InHand) -> None:
+        self._show(hand)
+        self.panel.say("")
+        self.panel.show_panel(self.panel.offer)
+
+    def _show(self, hand: InHand) -> None:
+        if hand.is_older and not self._hand.is_older:
+            self._put_aside = self._hand
+        self._hand = hand
+        self.panel.show_quotation(hand)
+        self._show_prices()
+        self._show_steps()
+        self._show_paper()
 
     def _show_steps(self) -> None:
-        has_terms = self._terms_file is not None
-        self.panel.show_steps(self._made, self._stored, is_kept=self._is_kept, has_terms=has_terms)
+        self.panel.show_steps(self._hand, is_stepping=self._steps.is_busy, is_quoting=self._is_quoting)
 
-    def _make_paper(self, quotation: Quotation) -> None:
-        stored, desk, display = self._stored, self._desk, self._context.session.display
-        revision, is_issued = self._revision, self._is_issued
+    def _show_prices(self) -> None:
+        """Show the prices, and who answers for which: by the terms in hand where they are to be quoted on next."""
+        made, terms = self._hand.quotation, self.terms.in_hand
+        if made is None:
+            self.panel.show_prices(None, ())
+            return
+        is_answered = terms is not None and self._answered is made
+        self.panel.show_prices(made, terms.overrides if terms is not None and is_answered else made.terms.overrides)
 
-        def work(_: Ticket) -> tuple[bytes, tuple[float, ...]]:
-            if is_issued and stored is not None:
-                document = desk.issued_papers(stored.id, revision).pdf
-            else:
-                document = desk.pdf(quotation, revision, display)
-            return document, page_shapes(document)
-
-        self._context.jobs.start(_PAPER, work, self._show_paper, self._show_trouble)
-
-    def _show_paper(self, made: tuple[bytes, tuple[float, ...]]) -> None:
-        self._document, shapes = made
-        self.paper.show_pages(shapes)
-
-    def _fetch_page(self, place: int, width_px: int) -> None:
-        document = self._document
-        if document is not None:
-            self._context.jobs.start(
-                JobKey(JobKind.PAGE_IMAGE, f"quotation {place}"),
-                lambda _: page_image(document, place, width_px),
-                lambda image: self._show_page(document, place, image),
-                self._show_trouble,
-            )
-
-    def _show_page(self, document: bytes, place: int, image: QImage) -> None:
-        if document is self._document:  # an image of an older paper is dropped
-            self.paper.show_page(place, image)
+    def _show_paper(self) -> None:
+        hand, made, desk, display = self._hand, self._hand.quotation, self._desk, self._context.session.display
+        stored, revision = hand.stored, hand.revision
+        if made is None:
+            self.paper.show_nothing()
+        elif hand.was_issued and stored is not None:
+            self.paper.show_document(lambda: desk.issued_papers(stored.id, revision).pdf)
+        else:
+            self.paper.show_document(lambda: desk.pdf(made, revision, display))
 
     def _show_trouble(self, fault: Exception) -> None:
-        self.panel.hide_progress()
         if not isinstance(fault, Cancelled):
             self.panel.say(str(fault))
 
+    def _on_expired(self, ids: tuple[int, ...]) -> None:
+        """Look at the quotation again where it has just expired: it has another version now."""
+        stored = self._newest.stored
+        if stored is not None and stored.id in ids and self._newest.is_kept and not self._hand.is_older:
+            self.look_at(stored.id)
+
     def _on_progress(self, key: JobKey, done: int, total: int) -> None:
-        if key == _QUOTE:
-            self.panel.show_progress(done, total)
+        if key == MAKE and self._is_quoting:
+            self.panel.say(self.panel.offer.show_progress(done, total))
 
     def _on_changed(self, what: Changed) -> None:
+        if what & Changed.SURVEY and self._is_quoting and self._quotes_session:
+            self._end_quoting(tr("The survey was changed while it was quoted, so nothing was quoted. Quote it again."))
         if self.isVisible() and what & Changed.UNITS:
+            self._show(self._hand)
             self.refresh()

@@ -1,180 +1,150 @@
-"""The left side of the quotations: terms, amounts side by side, steps, and the list of the book."""
+"""The left side of the quotations: where the one in hand stands, and below it offer, prices, revisions and book."""
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLineEdit, QProgressBar, QPushButton, QVBoxLayout, QWidget
+from collections.abc import Callable
+from datetime import date
 
-from spoutline.book.quotation_records import QuotationEntry, StoredQuotation
-from spoutline.documents.quotation.option_sections import gap_text
-from spoutline.explain.story import Story
-from spoutline.gui.models.quotation_columns import AmountRow
-from spoutline.gui.models.record_table import RecordTable, SortedRecords
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QPushButton, QTabWidget, QVBoxLayout, QWidget
+
+from spoutline.gui.models.quotation_prices import priced_parts
+from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.quotation_book import BookPanel
+from spoutline.gui.pages.quotation_guidance import older_words, status_tone, status_words
+from spoutline.gui.pages.quotation_history import HistoryPanel
+from spoutline.gui.pages.quotation_in_hand import InHand
+from spoutline.gui.pages.quotation_offer import OfferPanel
+from spoutline.gui.pages.quotation_prices import PricesPanel
+from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.cards import Card, plain_label
-from spoutline.gui.widgets.lists import Table
+from spoutline.gui.widgets.marks import Mark
+from spoutline.gui.widgets.notice_bar import NoticeBar, Offer
 from spoutline.gui.wording import tr
-from spoutline.model.quotation import Quotation, QuotationStatus
-from spoutline.model.quotation_life import may_become
-
-_GAPS_SHOWN = 6
+from spoutline.model.quotation import Quotation
+from spoutline.model.quotation_terms import PriceOverride
 
 
 class QuotationPanel(QWidget):
-    """Lays out the fields and buttons; the page binds them."""
+    """Lays out the head and the four panels and shows the quotation in hand in all of them."""
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, context: Context, today: Callable[[], date], parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._context, self._today = context, today
+        self._touched_told: tuple[int, ...] = ()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        column.addWidget(self._making(), 3)
-        column.addWidget(self._list(), 2)
+        column.setSpacing(8)
+        column.addWidget(self._head())
+        self.notice = NoticeBar(self)
+        column.addWidget(self.notice)
+        self.offer = OfferPanel(self)
+        self.prices = PricesPanel(self)
+        self.history = HistoryPanel(context, self)
+        self.book = BookPanel(context, today, self)
+        self.tabs = QTabWidget(self)
+        for panel, words in (
+            (self.offer, tr("&Offer")),
+            (self.prices, tr("Pr&ices")),
+            (self.history, tr("&Revisions")),
+            (self.book, tr("&Book")),
+        ):
+            self.tabs.addTab(panel, words)
+        column.addWidget(self.tabs, 1)
+        self.offer.gap_button.clicked.connect(lambda: self.show_panel(self.prices))
+        self.book.touched_told.connect(self._tell_touched)
 
     @property
     def name(self) -> str:
         """Name of the person who takes the steps."""
         return self.name_edit.text().strip()
 
-    @property
-    def option(self) -> int:
-        """Which option the pick list is for, counted from 0."""
-        return max(0, self.option_box.currentIndex())
-
     def say(self, text: str) -> None:
         """Say what went wrong, or how things stand."""
         self.state_label.setText(text)
+        self.state_label.setVisible(bool(text))
 
-    def show_progress(self, done: int, total: int) -> None:
-        """Show how far the quotation is, with a way to stop it."""
-        self.progress_bar.setRange(0, max(total, 1))
-        self.progress_bar.setValue(done)
-        self.progress_bar.show()
-        self.stop_button.show()
-        self.make_button.setEnabled(False)
-        if done >= total > 0:
-            self.say(tr("All positions planned; choosing sets together and adding up…"))
-        else:
-            self.say(tr("Planning {done} of {total} positions over all options…").format(done=done, total=total))
+    def show_panel(self, panel: QWidget) -> None:
+        """Bring one of the four panels into view."""
+        self.tabs.setCurrentWidget(panel)
 
-    def hide_progress(self) -> None:
-        """Take the progress away."""
-        self.progress_bar.hide()
-        self.stop_button.hide()
-        self.make_button.setEnabled(True)
-        self.say("")
+    def show_quotation(self, hand: InHand) -> None:
+        """Show another quotation everywhere but in its prices."""
+        self.offer.show_quotation(hand.quotation, self._context.story)
+        self.history.show_hand(hand)
 
-    def show_options(self, titles: tuple[str, ...]) -> None:
-        """Offer these options for the pick list."""
-        self.option_box.clear()
-        self.option_box.addItems(titles)
+    def show_prices(self, quotation: Quotation | None, overrides: tuple[PriceOverride, ...]) -> None:
+        """Show the prices of a quotation, and the words of persons about them."""
+        if quotation is None:
+            self.prices.show_parts((), "")
+            return
+        parts = priced_parts(quotation, overrides, self._context.story)
+        self.prices.show_parts(parts, quotation.terms.currency)
 
-    def show_open_prices(self, quotation: Quotation, story: Story) -> None:
-        """Name the prices that block the issue."""
-        gaps = sorted({gap_text(line, story) for _, line in quotation.open_lines})
-        shown = gaps[:_GAPS_SHOWN] + (
-            [tr("and {0} more").format(len(gaps) - _GAPS_SHOWN)] if gaps[_GAPS_SHOWN:] else []
-        )
-        self.gap_label.setText("\n".join((tr("These prices block the issue:"), *shown)) if gaps else "")
-        self.gap_label.setVisible(bool(gaps))
+    def show_steps(self, hand: InHand, *, is_stepping: bool, is_quoting: bool) -> None:
+        """Show where the quotation stands, and offer the steps that can be taken now."""
+        today = self._today()
+        self.status_mark.setVisible(hand.quotation is not None)
+        self.status_mark.show_tone(status_tone(hand, today), tr("Where the quotation stands"))
+        self.status_label.setText(status_words(hand, today))
+        older = older_words(hand)
+        self.older_label.setText(older)
+        self.older_bar.setVisible(bool(older))
+        self.offer.show_steps(hand, self._context.story, today, is_stepping=is_stepping, is_quoting=is_quoting)
+        self.prices.allow(hand.quotation is not None and not hand.is_older and not is_stepping and not is_quoting)
+        self.book.allow(not is_stepping)
 
-    def show_steps(
-        self, made: Quotation | None, stored: StoredQuotation | None, *, is_kept: bool, has_terms: bool
-    ) -> None:
-        """Offer the steps that can be taken now."""
-        status = stored.status if stored is not None else None
-        self.make_button.setEnabled(has_terms)
-        self.keep_button.setEnabled(made is not None and not is_kept)
-        is_draft = is_kept and status is QuotationStatus.DRAFT
-        self.issue_button.setEnabled(is_draft and made is not None and not made.open_lines)
-        answerable = is_kept and status is not None and may_become(status, QuotationStatus.ACCEPTED)
-        self.accept_button.setEnabled(answerable)
-        self.decline_button.setEnabled(answerable)
-        for button in self.save_buttons.values():
-            button.setEnabled(made is not None)
-        if made is None or stored is None:
-            words = tr("Not in the book yet") if made is not None else tr("No quotation yet")
-        else:
-            words = f"{stored.quotation.terms.heading.number}, r{stored.revision}: {stored.status.value}"
-            words += "" if is_kept else " – " + tr("changed, not kept yet")
-        self.status_label.setText(words)
-
-    def _making(self) -> QWidget:
+    def _head(self) -> QWidget:
         card = Card("", self)
-        card.body.addWidget(plain_label(tr("Quotation"), "pageTitle"))
         row = QHBoxLayout()
-        self.terms_label = plain_label(tr("No terms file chosen"), "quiet")
-        self.example_button = QPushButton(tr("Ready terms…"), self)
-        self.example_button.setToolTip(tr("Write a ready terms file, to be edited, and use it"))
-        self.terms_button = QPushButton(tr("Terms file…"), self)
-        self.make_button = QPushButton(tr("Quote this survey"), self)
-        self.make_button.setObjectName("primary")
-        row.addWidget(self.terms_label, 1)
-        row.addWidget(self.example_button)
-        row.addWidget(self.terms_button)
-        row.addWidget(self.make_button)
-        card.body.addLayout(row)
-        row = QHBoxLayout()
-        self.progress_bar = QProgressBar(self)
-        self.progress_bar.setAccessibleName(tr("How far the quotation is"))
-        self.stop_button = QPushButton(tr("Stop"), self)
-        row.addWidget(self.progress_bar, 1)
-        row.addWidget(self.stop_button)
-        self.progress_bar.hide()
-        self.stop_button.hide()
-        card.body.addLayout(row)
-        self.state_label = plain_label("", "quiet", wraps=True)
-        self.gap_label = plain_label("", "fault", wraps=True)
-        self.gap_label.hide()
-        self.status_label = plain_label("", "price")
-        for label in (self.state_label, self.gap_label, self.status_label):
-            card.body.addWidget(label)
-        self.amounts: RecordTable[AmountRow] = RecordTable((), self)
-        self.amount_table = Table(tr("Options side by side"), self, shares=(5, 4, 4, 4, 4))
-        self.amount_table.setModel(self.amounts)
-        card.body.addWidget(self.amount_table, 1)
-        card.body.addLayout(self._steps())
-        card.body.addLayout(self._saving())
-        return card
-
-    def _steps(self) -> QHBoxLayout:
-        row = QHBoxLayout()
+        row.addWidget(plain_label(tr("Quotation"), "pageTitle"))
+        row.addStretch(1)
         self.name_edit = QLineEdit(self)
         self.name_edit.setAccessibleName(tr("Your name"))
         self.name_edit.setPlaceholderText(tr("Your name"))
-        self.keep_button = QPushButton(tr("Keep"), self)
-        self.issue_button = QPushButton(tr("Issue"), self)
-        self.accept_button = QPushButton(tr("Accepted"), self)
-        self.decline_button = QPushButton(tr("Declined"), self)
-        row.addWidget(self.name_edit, 1)
-        for button in (self.keep_button, self.issue_button, self.accept_button, self.decline_button):
-            row.addWidget(button)
-        return row
-
-    def _saving(self) -> QHBoxLayout:
+        self.name_edit.setToolTip(tr("Stands beside every step that you take"))
+        self.name_edit.setMinimumWidth(180)
+        row.addWidget(self.name_edit)
+        card.body.addLayout(row)
         row = QHBoxLayout()
-        self.save_buttons: dict[str, QPushButton] = {}
-        for suffix, words in (("pdf", "PDF…"), ("xlsx", "XLSX…"), ("csv", "CSV…"), ("pick", tr("Pick list…"))):
-            button = QPushButton(words, self)
-            row.addWidget(button)
-            self.save_buttons[suffix] = button
-        self.option_box = QComboBox(self)
-        self.option_box.setAccessibleName(tr("Option of the pick list"))
-        row.addWidget(self.option_box, 1)
-        return row
-
-    def _list(self) -> QWidget:
-        card = Card("", self)
-        card.body.addWidget(plain_label(tr("Quotations in the book"), "quiet"))
-        self.search_edit = QLineEdit(self)
-        self.search_edit.setAccessibleName(tr("Search quotations"))
-        self.search_edit.setPlaceholderText(tr("Number, customer, site or part"))
-        self.search_edit.setClearButtonEnabled(True)
-        card.body.addWidget(self.search_edit)
-        self.entries: RecordTable[QuotationEntry] = RecordTable((), self)
-        proxy = SortedRecords(self)
-        proxy.setSourceModel(self.entries)
-        self.entry_table = Table(tr("Quotations in the book"), self, stretch=2)
-        self.entry_table.setModel(proxy)
-        self.entry_table.setSortingEnabled(True)
-        self.entry_table.sortByColumn(-1, Qt.SortOrder.AscendingOrder)
-        card.body.addWidget(self.entry_table, 1)
+        self.status_mark = Mark(self)
+        self.status_label = plain_label("", "cardTitle", wraps=True)
+        row.addWidget(self.status_mark)
+        row.addWidget(self.status_label, 1)
+        card.body.addLayout(row)
+        card.body.addWidget(self._older())
+        self.state_label = plain_label("", "quiet", wraps=True)
+        self.state_label.hide()
+        card.body.addWidget(self.state_label)
+        card.body.setSpacing(6)
         return card
+
+    def _older(self) -> QWidget:
+        self.older_bar = QFrame(self)
+        row = QHBoxLayout(self.older_bar)
+        row.setContentsMargins(0, 0, 0, 0)
+        self.older_label = plain_label("", "fault", wraps=True)
+        self.newest_button = QPushButton(tr("Back to the newest"), self)
+        row.addWidget(self.older_label, 1)
+        row.addWidget(self.newest_button)
+        self.older_bar.hide()
+        return self.older_bar
+
+    def _tell_touched(self) -> None:
+        """Tell of touched quotations by themselves, once for each set of them."""
+        touched = self.book.touched
+        place = self.tabs.indexOf(self.book)
+        self.tabs.setTabText(place, tr("&Book ({0} touched)").format(len(touched)) if touched else tr("&Book"))
+        ids = tuple(one.stored.id for one in touched)
+        if not ids:
+            self.notice.put_away()
+        elif ids != self._touched_told:
+            numbers = ", ".join(one.stored.quotation.terms.heading.number for one in touched[:3])
+            more = "…" if len(touched) > 3 else ""
+            text = tr("Catalogue or price lists have changed under open quotations: {0}{1}").format(numbers, more)
+            self.notice.tell(text, tone=Tone.CAUTION, offers=(Offer(tr("Show"), self._show_touched),))
+        self._touched_told = ids
+
+    def _show_touched(self) -> None:
+        self.show_panel(self.book)
+        self.book.touched_tree.setFocus()
+        self.notice.put_away()

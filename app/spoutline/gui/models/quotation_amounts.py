@@ -1,0 +1,138 @@
+"""The options of a quotation side by side: their amounts, and the parts in which they differ."""
+
+from __future__ import annotations
+
+import textwrap
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from decimal import Decimal
+
+from spoutline.documents.quotation.figures import money, signed
+from spoutline.explain.quotation_words import QuotationWord as Word
+from spoutline.explain.story import Story
+from spoutline.gui.escaping import tip
+from spoutline.gui.models.record_table import Column
+from spoutline.gui.wording import tr
+from spoutline.model.part import PartKind
+from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption
+
+_TITLE_WIDTH = 15  # characters in a line of a column's title
+
+
+@dataclass(frozen=True, slots=True)
+class AmountRow:
+    """One line of the comparison: its title and one text for each option; ``differs`` where an option is another.
+
+    ``hints`` say by how much an option differs from the first; ``about`` says more about the title.
+    """
+
+    title: str
+    cells: tuple[str, ...]
+    differs: bool
+    hints: tuple[str, ...] = ()
+    about: str = ""
+
+
+def amount_columns(quotation: Quotation) -> tuple[Column[AmountRow], ...]:
+    """Return a column of titles and one for each option."""
+    return (
+        Column(title=quotation.terms.currency, text=_marked, hint=_hint),
+        *(_option_column(number, option.title) for number, option in enumerate(quotation.options)),
+    )
+
+
+def amount_rows(quotation: Quotation, story: Story) -> tuple[AmountRow, ...]:
+    """Return the amounts of all options side by side, then the parts of which they order different numbers."""
+    options = quotation.options
+    return (
+        *_charge_rows(quotation, story),
+        *_count_rows(options, story),
+        *_commonality_rows(quotation),
+        *_part_rows(options, story),
+    )
+
+
+def _charge_rows(quotation: Quotation, story: Story) -> Iterator[AmountRow]:
+    currency, options = quotation.terms.currency, quotation.options
+    rows = [
+        (story.word(Word.GOODS), [option.goods_amount for option in options]),
+        (story.word(Word.LABOUR), [option.labour_amount for option in options]),
+        (story.word(Word.FREIGHT), [option.freight_amount for option in options]),
+        *((tax.name, [option.taxes[at].amount for option in options]) for at, tax in enumerate(options[0].taxes)),
+        (story.word(Word.TOTAL), [option.total for option in options]),
+    ]
+    if all(option.drive_offs for option in options):
+        over = [option.drive_offs.over_years for option in options if option.drive_offs]
+        rows.append((tr("Drive-offs expected, all years"), over))
+    for title, amounts in rows:
+        yield _money_row(title, amounts, currency)
+
+
+def _money_row(title: str, amounts: Sequence[Decimal], currency: str) -> AmountRow:
+    first = amounts[0]
+    return AmountRow(
+        title,
+        tuple(money(amount, currency) for amount in amounts),
+        len(set(amounts)) > 1,
+        hints=tuple(
+            tr("{0} against the first option").format(signed(amount - first, currency)) if amount != first else ""
+            for amount in amounts
+        ),
+    )
+
+
+def _count_rows(options: Sequence[QuotedOption], story: Story) -> Iterator[AmountRow]:
+    numbers = tuple(str(len(option.lines)) for option in options)
+    yield AmountRow(story.word(Word.PART_NUMBERS), numbers, len(set(numbers)) > 1)
+
+
+def _commonality_rows(quotation: Quotation) -> Iterator[AmountRow]:
+    currency = quotation.terms.currency
+    common = [option.commonality for option in quotation.options if option.commonality]
+    if len(common) < len(quotation.options):
+        return
+    yield AmountRow(tr("Common sets cost more"), tuple(money(one.costs, currency) for one in common), False)
+    yield AmountRow(tr("Stock that they save"), tuple(money(one.saves, currency) for one in common), False)
+    if any(one.left_open for one in common):
+        left = tuple(money(one.left_open, currency) for one in common)
+        yield AmountRow(tr("Not proved: could at most still save"), left, False)
+
+
+def _part_rows(options: Sequence[QuotedOption], story: Story) -> Iterator[AmountRow]:
+    """Return the parts of which the options order different numbers, kind by kind."""
+    lines: dict[str, QuotedLine] = {line.part_number: line for option in options for line in option.lines}
+    order = {kind: place for place, kind in enumerate(PartKind)}
+    ordered = [{line.part_number: line.ordered for line in option.lines} for option in options]
+    for line in sorted(lines.values(), key=lambda one: (order[one.kind], one.part_number)):
+        counts = [numbers.get(line.part_number, 0) for numbers in ordered]
+        if len(set(counts)) > 1:
+            yield AmountRow(
+                f"{line.part_number} {story.word(line.kind)}",
+                tuple(f"{count} ×" if count else "–" for count in counts),
+                differs=True,
+                about=f"{line.name}; {line.maker}",
+            )
+
+
+def _marked(row: AmountRow) -> str:
+    return f"◆ {row.title}" if row.differs else row.title
+
+
+def _hint(row: AmountRow) -> str:
+    about = f"\n{row.about}" if row.about else ""
+    words = tr("{0}: the options differ").format(row.title) if row.differs else row.title
+    return tip(f"{words}{about}")
+
+
+def _option_column(number: int, title: str) -> Column[AmountRow]:
+    return Column(
+        title=_in_lines(f"{number + 1}. {title}"),
+        text=lambda row: row.cells[number],
+        hint=lambda row: tip(row.hints[number]) if row.hints else "",
+        is_number=True,
+    )
+
+
+def _in_lines(title: str) -> str:
+    """Return a title in lines that a narrow column holds."""
+    return "\n".join(textwrap.wrap(title, _TITLE_WIDTH, max_lines=3, placeholder="…"))

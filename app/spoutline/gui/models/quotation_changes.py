@@ -1,0 +1,108 @@
+"""What changed between two revisions of a quotation, in plain words, grouped by what it concerns."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator
+
+from spoutline.gui.escaping import tip
+from spoutline.gui.models.node_tree import Node
+from spoutline.gui.roles import Tone
+from spoutline.gui.wording import tr
+from spoutline.planning.refit.revision_changes import Changed, RevisionChange
+
+_GROUPS = {
+    Changed.SURVEY: "Survey",
+    Changed.CATALOGUE: "Catalogue",
+    Changed.PRICE_LIST: "Price lists",
+    Changed.RULES: "Rule tables",
+    Changed.TERMS: "Terms",
+}
+_KINDS = {
+    Changed.OPTION_ADDED: "New option, total",
+    Changed.OPTION_DROPPED: "Option left out, total",
+    Changed.PART_ADDED: "New part {0}, pieces",
+    Changed.PART_DROPPED: "Part {0} left out, pieces",
+    Changed.QUANTITY: "Pieces of {0}",
+    Changed.UNIT_PRICE: "Unit price of {0}",
+    Changed.TOTAL: "Total",
+    Changed.POSITION_SET: "Set of position {0}",
+}
+_SHOWN = 12  # signs of a fingerprint, as on paper
+_NUMBERED = re.compile(r"\[(\d+)\]")
+
+
+def change_titles(before: str, after: str) -> tuple[str, str, str]:
+    """Return the titles of the three columns for two revisions as they are named."""
+    return tr("What"), before, after
+
+
+def change_nodes(changes: Iterable[RevisionChange]) -> tuple[Node, ...]:
+    """Return a head for each source that changed, then one for each option, with the differences below."""
+    groups: dict[str, list[RevisionChange]] = {}
+    for change in changes:
+        groups.setdefault(_group(change), []).append(change)
+    return tuple(
+        Node(cells=(title, "", ""), is_head=True, children=tuple(_node(one) for one in rows))
+        for title, rows in groups.items()
+    )
+
+
+def _group(change: RevisionChange) -> str:
+    if change.option:
+        return tr("Option “{0}”").format(change.option)
+    return tr(_GROUPS[change.changed])
+
+
+def _node(change: RevisionChange) -> Node:
+    what = _what(change)
+    before, after = (_value(change, text) for text in (change.before, change.after))
+    tone = Tone.NOTE if change.changed in (Changed.TOTAL, Changed.OPTION_ADDED, Changed.OPTION_DROPPED) else None
+    hint = f"{what}\n{before} → {after}"
+    return Node(cells=(what, before, after), record=change, tone=tone, hint=tip(hint))
+
+
+def _what(change: RevisionChange) -> str:
+    match change.changed:
+        case Changed.SURVEY:
+            return _surveyed(change.subject)
+        case Changed.CATALOGUE:
+            return tr("Edition")
+        case Changed.RULES:
+            return tr("Rules of") if change.subject == "jurisdiction" else tr("Edition")
+        case Changed.PRICE_LIST:
+            return change.subject
+        case Changed.TERMS:
+            return field_words(change.subject)
+    return tr(_KINDS[change.changed]).format(change.subject)
+
+
+def _surveyed(subject: str) -> str:
+    if subject == "fingerprint":
+        return tr("Fingerprint of the survey")
+    place, parted, field = subject.rpartition(": ")
+    if not parted:
+        return tr("Position {0}").format(subject)
+    where = tr("Site") if place == "site" else tr("Position {0}").format(place)
+    return f"{where}: {field_words(field)}"
+
+
+def field_words(path: str) -> str:
+    """Return the path of a field in words: ``labour.tasks[1].hours`` reads ``labour, tasks 2, hours``."""
+    counted = _NUMBERED.sub(lambda found: f" {int(found.group(1)) + 1}", path)
+    return ", ".join(_spaced(counted))
+
+
+def _spaced(path: str) -> Iterator[str]:
+    return (part.replace("_", " ") for part in path.split("."))
+
+
+def _value(change: RevisionChange, text: str) -> str:
+    if not text:
+        return "–"
+    if change.changed is Changed.SURVEY:
+        if change.subject == "fingerprint":
+            return text[:_SHOWN]
+        if text == "there" and ": " not in change.subject:
+            return tr("there")
+    return text

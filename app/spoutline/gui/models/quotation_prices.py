@@ -1,0 +1,111 @@
+"""Every price of a quotation with where it comes from: a list, a person's word, or nowhere yet."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from spoutline.documents.quotation.figures import money
+from spoutline.documents.quotation.option_sections import gap_text
+from spoutline.explain.quotation_words import QuotationWord as Word
+from spoutline.explain.story import Story
+from spoutline.gui.escaping import tip
+from spoutline.gui.models.record_table import Column
+from spoutline.gui.roles import Tone
+from spoutline.gui.wording import tr
+from spoutline.model.quotation import Quotation, QuotedLine
+from spoutline.model.quotation_terms import PriceOverride
+
+
+@dataclass(frozen=True, slots=True)
+class PricedPart:
+    """One part number: the prices of the options that hold it, where they come from, and who answers for them.
+
+    ``is_open`` where no price stands and nobody answers for that; ``gap`` says why there is none in a list.
+    ``override`` is what the terms in hand say about the part.
+    """
+
+    part_number: str
+    name: str
+    prices: tuple[str, ...]
+    gap: str
+    lists: tuple[str, ...]
+    is_open: bool
+    override: PriceOverride | None
+
+    @property
+    def price_text(self) -> str:
+        """The prices; one where all options agree."""
+        return " / ".join(self.prices)
+
+    @property
+    def source_text(self) -> str:
+        """Where the price comes from."""
+        if self.override is not None:
+            reason = f": {self.override.reason}" if self.override.reason else ""
+            return f"{self.override.by}{reason}"
+        return self.gap or ", ".join(self.lists)
+
+
+def priced_parts(quotation: Quotation, overrides: Iterable[PriceOverride], story: Story) -> tuple[PricedPart, ...]:
+    """Return every part: those without a price first, then those with a person's word, then those of the lists.
+
+    Parameters
+    ----------
+    quotation
+        The quotation whose lines are told.
+    overrides
+        What the terms in hand say; one of a part that the quotation does not hold is told as well, so that it can be
+        taken back.
+    story
+        The words.
+    """
+    said = {one.part: one for one in overrides}
+    lines: dict[str, list[QuotedLine]] = {}
+    for option in quotation.options:
+        for line in option.lines:
+            lines.setdefault(line.part_number, []).append(line)
+    found = [_part(number, own, said.get(number), quotation, story) for number, own in lines.items()]
+    found += [
+        PricedPart(number, tr("not chosen in any option"), ("–",), "", (), False, one)
+        for number, one in said.items()
+        if number not in lines
+    ]
+    return tuple(sorted(found, key=lambda one: (not one.is_open, one.override is None, one.part_number)))
+
+
+def price_columns(currency: str) -> tuple[Column[PricedPart], ...]:
+    """Return the columns of the prices."""
+    return (
+        Column(title=tr("Part"), text=lambda one: one.part_number, tone=_tone),
+        Column(title=tr("Name"), text=lambda one: one.name, hint=lambda one: tip(one.name)),
+        Column(title=tr("Price, {0}").format(currency), text=lambda one: one.price_text, is_number=True),
+        Column(title=tr("From"), text=lambda one: one.source_text, hint=lambda one: tip(one.source_text)),
+    )
+
+
+def _part(
+    number: str, lines: list[QuotedLine], override: PriceOverride | None, quotation: Quotation, story: Story
+) -> PricedPart:
+    gaps = sorted({gap_text(line, story).removeprefix(f"{number}: ") for line in lines if line.gap})
+    return PricedPart(
+        part_number=number,
+        name=lines[0].name,
+        prices=tuple(dict.fromkeys(_price(line, quotation.terms.currency, story) for line in lines)),
+        gap="; ".join(gaps),
+        lists=tuple(sorted({line.list_id for line in lines if line.list_id})),
+        is_open=any(line.is_open for line in lines),
+        override=override,
+    )
+
+
+def _price(line: QuotedLine, currency: str, story: Story) -> str:
+    if line.unit_price is None:
+        return story.word(Word.NO_PRICE if line.is_open else Word.PRICE_FOLLOWS)
+    return money(line.unit_price, currency)
+
+
+def _tone(one: PricedPart) -> Tone | None:
+    if one.is_open:
+        return Tone.BAD
+    return Tone.CAUTION if one.override is not None else None

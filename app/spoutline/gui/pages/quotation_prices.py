@@ -1,0 +1,149 @@
+"""Every price with where it comes from; a person can answer for one that is missing, and take the word back."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QPushButton, QRadioButton, QVBoxLayout, QWidget
+
+from spoutline.gui.models.quotation_prices import PricedPart, price_columns
+from spoutline.gui.models.record_table import RecordTable
+from spoutline.gui.widgets.cards import plain_label
+from spoutline.gui.widgets.lists import Table
+from spoutline.gui.wording import tr
+
+
+class PricesPanel(QWidget):
+    """The prices and the form of one answer.
+
+    Signals
+    -------
+    answered(str, object, str)
+        Part number, the price as typed or None where it follows, and the reason.
+    taken_back(str)
+        The word about this part number is to stand no longer.
+    """
+
+    answered = Signal(str, object, str)
+    taken_back = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._is_open = False
+        column = QVBoxLayout(self)
+        column.setContentsMargins(12, 10, 12, 10)
+        self.lead_label = plain_label("", "quiet", wraps=True)
+        column.addWidget(self.lead_label)
+        self.model: RecordTable[PricedPart] = RecordTable(price_columns(""), self)
+        self.table = Table(tr("Prices and where they come from"), self, shares=(4, 7, 4, 6))
+        self.table.setModel(self.model)
+        self.table.picked.connect(lambda _: self._show_part())
+        column.addWidget(self.table, 1)
+        self.part_label = plain_label("", "question", wraps=True)
+        column.addWidget(self.part_label)
+        column.addLayout(self._price_row())
+        column.addLayout(self._reason_row())
+
+    @property
+    def part(self) -> PricedPart | None:
+        """The part in hand."""
+        record = self.table.current_record()
+        return record if isinstance(record, PricedPart) else None
+
+    def show_parts(self, parts: Sequence[PricedPart], currency: str) -> None:
+        """Show other prices; the part in hand stays in hand where it is still there."""
+        before = self.part
+        self.model.replace_columns(price_columns(currency))
+        self.model.show_records(parts)
+        self.table.fit_columns()
+        places = {one.part_number: place for place, one in enumerate(parts)}
+        if parts:
+            self.table.pick_row(places.get(before.part_number, 0) if before is not None else 0)
+        open_count = sum(one.is_open for one in parts)
+        said_count = sum(one.override is not None for one in parts)
+        self.lead_label.setText(
+            tr("{0} missing, {1} by a person's word, {2} in all.").format(open_count, said_count, len(parts))
+            if parts
+            else tr("Prices are shown once there is a quotation.")
+        )
+        self._show_part()
+
+    def allow(self, is_open: bool) -> None:
+        """Let answers be given, or not: not of an older revision, and not while a quotation is being made."""
+        self._is_open = is_open
+        self._enable()
+
+    def _price_row(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        self.price_choice = QRadioButton(tr("Price of one piece"), self)
+        self.price_choice.setChecked(True)
+        self.price_edit = QLineEdit(self)
+        self.price_edit.setAccessibleName(tr("Price of one piece"))
+        self.price_edit.setMaximumWidth(130)
+        self.follows_choice = QRadioButton(tr("Price follows"), self)
+        self.follows_choice.setToolTip(tr("The quotation goes out without this price and says so on the paper"))
+        self.price_choice.toggled.connect(lambda _: self._enable())
+        self.price_edit.returnPressed.connect(self._answer)
+        row.addWidget(self.price_choice)
+        row.addWidget(self.price_edit)
+        row.addSpacing(10)
+        row.addWidget(self.follows_choice)
+        row.addStretch(1)
+        return row
+
+    def _reason_row(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        label = QLabel(tr("Reas&on"), self)
+        self.reason_edit = QLineEdit(self)
+        self.reason_edit.setAccessibleName(tr("Reason"))
+        self.reason_edit.setPlaceholderText(tr("Stands on the paper beside your name"))
+        self.reason_edit.returnPressed.connect(self._answer)
+        label.setBuddy(self.reason_edit)
+        self.answer_button = QPushButton(tr("Ans&wer for it"), self)
+        self.answer_button.setToolTip(
+            tr("Put this price, your name and reason into the terms, and quote again; other parts may be cheaper then")
+        )
+        self.back_button = QPushButton(tr("Ta&ke it back"), self)
+        self.back_button.setToolTip(tr("Let the price lists decide again, and quote again"))
+        self.answer_button.clicked.connect(self._answer)
+        self.back_button.clicked.connect(self._take_back)
+        row.addWidget(label)
+        row.addWidget(self.reason_edit, 1)
+        row.addWidget(self.answer_button)
+        row.addWidget(self.back_button)
+        return row
+
+    def _show_part(self) -> None:
+        part = self.part
+        if part is None:
+            self.part_label.setText("")
+            self._enable()
+            return
+        self.part_label.setText(f"{part.part_number}: {part.name}. {part.source_text}")
+        override = part.override
+        self.reason_edit.setText(override.reason if override is not None else "")
+        price = override.unit_price if override is not None else None
+        self.price_edit.setText(f"{price:f}" if price is not None else "")
+        follows = override is not None and price is None
+        (self.follows_choice if follows else self.price_choice).setChecked(True)
+        self._enable()
+
+    def _enable(self) -> None:
+        part = self.part
+        is_ready = self._is_open and part is not None
+        for widget in (self.price_choice, self.follows_choice, self.reason_edit, self.answer_button):
+            widget.setEnabled(is_ready)
+        self.price_edit.setEnabled(is_ready and self.price_choice.isChecked())
+        self.back_button.setEnabled(is_ready and part is not None and part.override is not None)
+
+    def _answer(self) -> None:
+        part = self.part
+        if part is not None and self.answer_button.isEnabled():
+            price = self.price_edit.text() if self.price_choice.isChecked() else None
+            self.answered.emit(part.part_number, price, self.reason_edit.text())
+
+    def _take_back(self) -> None:
+        part = self.part
+        if part is not None:
+            self.taken_back.emit(part.part_number)

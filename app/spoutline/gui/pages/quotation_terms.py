@@ -1,0 +1,171 @@
+"""The terms in hand: a value with its source, and the prices for which somebody answered since it was read."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, replace
+from datetime import date
+from decimal import Decimal
+from pathlib import Path
+
+from pydantic import ValidationError
+
+from spoutline.book.quotation_records import StoredQuotation
+from spoutline.bootstrap.quotations import QuotingDesk
+from spoutline.gui.wording import tr
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.quotation import Quotation, QuotationStatus
+from spoutline.model.quotation_terms import PriceOverride, Terms
+
+# a comma that groups no three digits may be somebody's decimal comma, and is refused rather than guessed at
+_AMOUNT = re.compile(r"(\d+|\d{1,3}(,\d{3})+)(\.\d+)?")
+
+
+@dataclass(frozen=True, slots=True)
+class PriceAnswer:
+    """What a person said about the price of a part since the terms were read; None takes an earlier word back."""
+
+    part: str
+    override: PriceOverride | None
+
+
+@dataclass(frozen=True, slots=True)
+class Picture:
+    """A letterhead's picture that a quotation carries: the name in its terms, the bytes in base 64."""
+
+    name: str
+    content: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TermsInHand:
+    """Terms on which the next quotation is made.
+
+    ``base`` is None for a file that could not be read. With a ``file`` the base is read anew before it is quoted on;
+    ``answers`` stand over what is read. ``folder`` is where the letterhead's picture lies, unless ``picture`` carries
+    it. ``title`` says in words whose terms they are.
+    """
+
+    title: str
+    base: Terms | None
+    file: Path | None = None
+    folder: Path | None = None
+    picture: Picture | None = None
+    answers: tuple[PriceAnswer, ...] = ()
+
+    @property
+    def terms(self) -> Terms | None:
+        """The terms with the answers."""
+        if self.base is None or not self.answers:
+            return self.base
+        overrides = {one.part: one for one in self.base.overrides}
+        for answer in self.answers:
+            if answer.override is None:
+                overrides.pop(answer.part, None)
+            else:
+                overrides[answer.part] = answer.override
+        return self.base.model_copy(update={"overrides": tuple(overrides.values())})
+
+    @property
+    def overrides(self) -> tuple[PriceOverride, ...]:
+        """The prices in force for which somebody answers."""
+        terms = self.terms
+        return terms.overrides if terms is not None else ()
+
+    def answered(self, part: str, override: PriceOverride | None) -> TermsInHand:
+        """Return the terms with one more answer; it takes the place of an earlier one about the same part."""
+        others = tuple(one for one in self.answers if one.part != part)
+        return replace(self, answers=(*others, PriceAnswer(part, override)))
+
+    def as_read(self, desk: QuotingDesk) -> TermsInHand:
+        """Return the terms as their file says them now. Raise ``InputFault`` with every fault of the file."""
+        return self if self.file is None else replace(self, base=desk.read_terms(self.file))
+
+    def logo(self, desk: QuotingDesk) -> str:
+        """Return the letterhead's picture in base 64. Raise ``InputFault`` where it cannot be read."""
+        terms = self.terms
+        if terms is None:
+            return ""
+        if self.picture is not None and self.picture.name == terms.seller.logo:
+            return self.picture.content
+        return desk.logo(terms, self.folder or Path())
+
+
+def terms_of_file(path: Path, terms: Terms | None = None) -> TermsInHand:
+    """Return the terms of a file; without ``terms`` they are read when they are quoted on."""
+    return TermsInHand(title=path.name, base=terms, file=path, folder=path.parent)
+
+
+def terms_of_quotation(quotation: Quotation, revision: int) -> TermsInHand:
+    """Return the terms that a quotation carries in itself, its picture with them."""
+    terms = quotation.terms
+    return TermsInHand(
+        title=tr("those of {number} r{revision}").format(number=terms.heading.number, revision=revision),
+        base=terms,
+        picture=Picture(terms.seller.logo, quotation.logo),
+    )
+
+
+def terms_for_revision(stored: StoredQuotation, today: date) -> TermsInHand:
+    """Return the terms of a quotation to quote it again: dated today where it is older, so that the offer can stand.
+
+    The day decides which price lists hold, and until when the offer stands.
+    """
+    found = terms_of_quotation(stored.quotation, stored.revision)
+    heading = stored.quotation.terms.heading
+    over = stored.quotation.valid_to < today
+    if heading.dated >= today or (stored.status is QuotationStatus.DRAFT and not over):
+        return found
+    return replace(found, base=_dated(stored.quotation.terms, today))
+
+
+def dated_today(found: TermsInHand, today: date) -> TermsInHand:
+    """Return the terms with the day of today where theirs is an earlier one."""
+    if found.base is None or found.base.heading.dated >= today:
+        return found
+    return replace(found, base=_dated(found.base, today))
+
+
+def price_answer(part: str, price: str | None, by: str, reason: str) -> PriceOverride:
+    """Return what a person says about the price of a part.
+
+    Parameters
+    ----------
+    part
+        Part number.
+    price
+        The price of one piece as typed, digits may be grouped in threes by commas; None lets the price follow.
+    by, reason
+        Who answers for it, and why.
+
+    Raises
+    ------
+    InputFault
+        Naming what is missing or no price.
+    """
+    problems = []
+    amount: Decimal | None = None
+    if price is not None:
+        if _AMOUNT.fullmatch(price.strip()):
+            amount = Decimal(price.strip().replace(",", ""))
+        else:
+            problems.append(InputProblem("", tr("price"), price.strip() or tr("nothing"), tr("write an amount: 12.50")))
+    if not by.strip():
+        problems.append(InputProblem("", tr("your name"), tr("nothing"), tr("somebody has to answer for a price")))
+    if not reason.strip():
+        problems.append(InputProblem("", tr("reason"), tr("nothing"), tr("say why: it stands on the paper")))
+    if problems:
+        raise InputFault(tuple(problems))
+    try:
+        return PriceOverride(part=part, unit_price=amount, by=by, reason=reason)
+    except ValidationError as fault:
+        raise InputFault(
+            tuple(
+                InputProblem("", str(one["loc"][0]).replace("_", " "), str(one["input"]), one["msg"])
+                for one in fault.errors()
+            )
+        ) from fault
+
+
+def _dated(terms: Terms, today: date) -> Terms:
+    return terms.model_copy(update={"heading": terms.heading.model_copy(update={"dated": today})})

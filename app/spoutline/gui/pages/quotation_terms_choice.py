@@ -1,0 +1,92 @@
+"""Where the terms in hand come from: a file, ready ones, a quotation of the book, or the dialog that changes them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date
+from pathlib import Path
+
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtWidgets import QFileDialog, QWidget
+
+from spoutline.gui.pages.bill_page import write_whole
+from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.quotation_terms import TermsInHand, dated_today, terms_of_file, terms_of_quotation
+from spoutline.gui.pages.quotation_work import TERMS
+from spoutline.gui.wording import tr
+from spoutline.model.faults import StoreFault
+from spoutline.model.quotation import Quotation
+from spoutline.model.quotation_terms import Terms
+
+_FILES = "TOML (*.toml)"
+
+
+class TermsChoice(QObject):
+    """Holds the terms of the next quotation.
+
+    Signals
+    -------
+    changed()
+        Other terms are in hand.
+    failed(str)
+        What is wrong with those that were wanted.
+    """
+
+    changed = Signal()
+    failed = Signal(str)
+
+    def __init__(self, context: Context, today: Callable[[], date], parent: QWidget) -> None:
+        super().__init__(parent)
+        self._context, self._today, self._window = context, today, parent
+        self.in_hand: TermsInHand | None = None
+
+    def hold(self, terms: TermsInHand) -> None:
+        """Take these terms in hand."""
+        self.in_hand = terms
+        self.changed.emit()
+
+    def use_file(self, path: Path) -> None:
+        """Take the terms of a file. A faulty file stays in hand too: it is read again when it is quoted on."""
+        desk = self._context.session.workbench.quoting()
+        self.hold(terms_of_file(path))
+        self._context.jobs.start(
+            TERMS,
+            lambda _: terms_of_file(path, desk.read_terms(path)),
+            self.hold,
+            lambda fault: self.failed.emit(str(fault)),
+        )
+
+    def use_own(self, quotation: Quotation, revision: int) -> None:
+        """Take the terms that a quotation carries in itself, dated today where they are older."""
+        self._context.jobs.cancel(TERMS)
+        self.hold(dated_today(terms_of_quotation(quotation, revision), self._today()))
+
+    def use_changed(self, terms: Terms, file: Path | None) -> None:
+        """Take terms as a person changed them; ``file`` is where they were written, None for nowhere."""
+        before = self.in_hand
+        title = file.name if file is not None else tr("as changed in the window")
+        folder = file.parent if file is not None else (before.folder if before is not None else None)
+        picture = before.picture if before is not None else None
+        self._context.jobs.cancel(TERMS)
+        self.hold(TermsInHand(title=title, base=terms, file=file, folder=folder, picture=picture))
+
+    def write_example(self, path: Path) -> None:
+        """Write ready terms into a file, to be edited, and take them."""
+        try:
+            write_whole(path, self._context.session.workbench.quoting().demo_terms().read_bytes())
+        except StoreFault as fault:
+            self.failed.emit(str(fault))
+        else:
+            self.use_file(path)
+
+    def ask_file(self) -> None:
+        """Ask for a file and take its terms."""
+        path, _ = QFileDialog.getOpenFileName(self._window, tr("Terms of the quotation"), "", _FILES)
+        if path:
+            self.use_file(Path(path))
+
+    def ask_example(self) -> None:
+        """Ask for a file, write ready terms into it and take them."""
+        path, _ = QFileDialog.getSaveFileName(self._window, tr("Ready terms"), "terms.toml", _FILES)
+        if path:
+            self.write_example(Path(path))
