@@ -188,6 +188,32 @@ def test_only_the_blend_without_a_class_has_no_set_in_the_demos(spoutline: Any) 
         assert missing == ([("3 B30", "no_listing_class")] if name == "mixed_fuels" else [])
 
 
+def test_the_larger_demos_are_stations_with_islands(spoutline: Any) -> None:
+    stations = {
+        name: json.loads(spoutline("demo", name).out)["positions"]
+        for name in ("truck_stop", "marina", "mixed_fuels", "refit_48")
+    }
+    assert {name: len(positions) for name, positions in stations.items()} == {
+        "truck_stop": 15,
+        "marina": 6,
+        "mixed_fuels": 14,
+        "refit_48": 48,
+    }
+    for positions in stations.values():
+        assert all(position["island"] for position in positions)
+        stands_on = {(position["dispenser"], position["island"]) for position in positions}
+        assert len(stands_on) == len({dispenser for dispenser, _ in stands_on})
+    truck = stations["truck_stop"]
+    # a lane is fuelled from both sides: its master on one island, its satellite on the next
+    lanes = [{one["label"].split()[1]: one["island"] for one in truck if one["label"][0] == lane} for lane in "123"]
+    assert all(set(lane) == {"master", "satellite", "DEF"} for lane in lanes)
+    assert [lane["satellite"] for lane in lanes][:2] == [lane["master"] for lane in lanes][1:]
+    sold = {(one["liquid"]["family"], one["liquid"]["blend_percent"]) for one in stations["mixed_fuels"]}
+    assert {("def", 0), ("gasoline", 85), ("gasoline", 15), ("kerosene", 0), ("fuel_oil", 0)} <= sold
+    (unlisted,) = (one for one in stations["mixed_fuels"] if one["label"] == "3 B30")
+    assert "no listing class" in unlisted["notes"]
+
+
 def test_the_document_names_slot_part_and_attributes_in_si(spoutline: Any, written: Callable[..., Path]) -> None:
     position = json.loads(spoutline("plan", written(), "--json").out)["positions"][0]
     slots = [link["slot"] for link in position["set"]]
