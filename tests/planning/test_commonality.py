@@ -7,6 +7,8 @@ programme, its bounds or its price steps.
 from __future__ import annotations
 
 import itertools
+import threading
+import time
 from collections import Counter
 from collections.abc import Callable
 from random import Random
@@ -27,6 +29,7 @@ from spoutline.model.survey import Survey
 from spoutline.planning.pool import narrow_pool
 from spoutline.planning.refit.programme import Ladder
 from spoutline.planning.refit.station import Stocking, plan_refit
+from spoutline.planning.refit.waiting import waited_for
 from spoutline.rules.checks import checks_for
 from spoutline.rules.part_rules import judge_part
 from spoutline.rules.requirement import requirement_for
@@ -166,6 +169,50 @@ def test_planning_a_station_stops_when_asked(catalogue: CatalogueStore, us_table
 
     with pytest.raises(Cancelled):
         plan_refit(station(("car",), (1,)), us_tables, catalogue, progress=Impatient())
+
+
+def test_a_long_call_is_left_as_soon_as_somebody_stops() -> None:
+    release, asked = threading.Event(), []
+
+    def should_stop() -> bool:
+        asked.append(True)
+        return len(asked) > 2
+
+    begun = time.monotonic()
+    with pytest.raises(Cancelled):
+        waited_for(lambda: release.wait(60), should_stop)
+    assert time.monotonic() - begun < 30
+    release.set()
+
+
+def test_a_long_call_hands_on_what_it_returns_or_raises() -> None:
+    def fails() -> int:
+        raise TimeoutError("of the call itself")
+
+    assert waited_for(lambda: 7, lambda: False) == 7
+    with pytest.raises(TimeoutError, match="of the call itself"):
+        waited_for(fails, lambda: False)
+
+
+def test_choosing_together_stops_while_the_programme_is_solved(
+    catalogue: CatalogueStore, us_tables: RuleTables, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    release = threading.Event()
+    monkeypatch.setattr("scipy.optimize.milp", lambda *_, **__: release.wait(60))
+    solving = []
+
+    class Impatient:
+        def on_progress(self, done: int, total: int) -> None:
+            solving.append(done == total)
+
+        def should_stop(self) -> bool:
+            return False if not solving or not solving[-1] else next(later)
+
+    later = itertools.chain([False] * 4, itertools.repeat(True))
+    stocking = Stocking(price_minor=3000, ladder=single_price)
+    with pytest.raises(Cancelled):
+        plan_refit(station(("car", "truck"), (1, 1)), us_tables, catalogue, stocking=stocking, progress=Impatient())
+    release.set()
 
 
 def test_a_choice_that_ran_out_of_time_says_what_it_leaves_open(

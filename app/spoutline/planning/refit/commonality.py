@@ -53,7 +53,7 @@ def common_sets(
     ladder
         Part number to its prices by quantity; the quantity is that of the whole station's sets.
     should_stop
-        Asked between two solutions.
+        Asked several times a second.
     time_limit_s
         After so many seconds the best found so far stands, with what it could at best still save; where nothing better
         was found, the sets chosen alone.
@@ -74,7 +74,7 @@ def common_sets(
     while True:
         if should_stop():
             raise Cancelled
-        answer = programme.solve(max(ends - time.monotonic(), _LEAST_TIME_S))
+        answer = programme.solve(max(ends - time.monotonic(), _LEAST_TIME_S), should_stop)
         rounds += 1
         if not answer.is_proved:
             return _unproved(cases, graphs, answer, stock_price_minor=stock_price_minor, ladder=ladder, rounds=rounds)

@@ -17,6 +17,7 @@ from typing import Any
 
 from spoutline.model.faults import StoreFault
 from spoutline.planning.refit.chain_arcs import Arc, ArcGraph
+from spoutline.planning.refit.waiting import waited_for
 from spoutline.search.graph import Path
 
 _TOLERANCE = 1e-6  # of a row scaled to one: looser than HiGHS' own tolerance, and judged exactly afterwards
@@ -95,15 +96,19 @@ class StationProgramme:
             self._chain_rows(case, arcs)
         self._stock_rows(stock_price_minor)
 
-    def solve(self, time_limit_s: float) -> Answer:
+    def solve(self, time_limit_s: float, should_stop: Callable[[], bool] = lambda: False) -> Answer:
         """Return the best way of every case, proved best unless the time runs out first.
+
+        ``should_stop`` is asked several times a second.
 
         Raises
         ------
+        Cancelled
+            If ``should_stop`` says so.
         StoreFault
             scipy is missing, or HiGHS finds the programme faulty.
         """
-        solved = self._solved(time_limit_s)
+        solved = self._solved(time_limit_s, should_stop)
         ways = None if solved.x is None else tuple(_way(arcs, solved.x) for arcs in self._arcs)
         floor = solved.mip_dual_bound
         return Answer(ways, solved.status == _PROVED, -math.inf if floor is None else float(floor))
@@ -224,7 +229,7 @@ class StationProgramme:
 
     # solving
 
-    def _solved(self, time_limit_s: float) -> Any:  # noqa: ANN401 - a result of scipy, which is loaded only here
+    def _solved(self, time_limit_s: float, should_stop: Callable[[], bool]) -> Any:  # noqa: ANN401 - a result of scipy, which is loaded only here
         try:
             import numpy as np
             from scipy.optimize import Bounds, LinearConstraint, milp
@@ -233,12 +238,15 @@ class StationProgramme:
             raise StoreFault(f"Commonality needs the package scipy, which cannot be loaded: {fault}") from fault
         rows, columns, values = zip(*self._rows.entries, strict=True)
         matrix = csr_array((values, (rows, columns)), shape=(len(self._rows.low), len(self._costs)))
-        solved = milp(
-            np.array(self._costs),
-            constraints=LinearConstraint(matrix, np.array(self._rows.low), np.array(self._rows.high)),
-            integrality=np.array(self._whole),
-            bounds=Bounds(0.0, np.array(self._upper)),
-            options={"mip_rel_gap": 0.0, "time_limit": time_limit_s},
+        solved = waited_for(
+            lambda: milp(
+                np.array(self._costs),
+                constraints=LinearConstraint(matrix, np.array(self._rows.low), np.array(self._rows.high)),
+                integrality=np.array(self._whole),
+                bounds=Bounds(0.0, np.array(self._upper)),
+                options={"mip_rel_gap": 0.0, "time_limit": time_limit_s},
+            ),
+            should_stop,
         )
         if solved.status not in (_PROVED, _OUT_OF_TIME):
             raise StoreFault(f"The common sets of the station could not be found: {solved.message}")
