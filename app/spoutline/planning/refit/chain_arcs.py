@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
+import math
 from collections import defaultdict
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
 from spoutline.model.requirement import Slot
 from spoutline.planning.refit.case import Case
-from spoutline.search.graph import Item, Problem
+from spoutline.search.graph import Item, Layer, Problem
 
 Node = tuple[int, int]  # layer, open port
+_ALLOWANCE = 1e-6  # of a limit; rounding of sums is far smaller
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,13 +53,18 @@ class ArcGraph:
 def arc_graphs(case: Case, least_minor: Callable[[str], int]) -> tuple[ArcGraph, ...]:
     """Return the graphs of a case, one for each design flow; ``least_minor`` is the least that a piece may cost."""
     regrets = case.regrets()
-    return tuple(_graph(problem, regrets, least_minor) for problem in case.chooser.search.problems(case.wish))
+
+    def broken(layer: Layer, item: Item) -> int:
+        return _regrets_of(item, layer.name, regrets)
+
+    problems = case.chooser.search.problems(case.wish)
+    return tuple(graph_of(problem, broken, least_minor) for problem in problems)
 
 
 def narrowed(graph: ArcGraph, *, most_minor: int, most_regrets: int) -> ArcGraph:
     """Return the graph without arcs that lie only on ways dearer than ``most_minor`` or with more broken shoulds.
 
-    The limits of sums are left aside, so that nothing is left out that could be chosen.
+    What then lies on no way that keeps the limits goes too.
     """
 
     def cost(arc: Arc) -> int:
@@ -75,16 +82,46 @@ def narrowed(graph: ArcGraph, *, most_minor: int, most_regrets: int) -> ArcGraph
             for before, behind, weight, most in (costs, breaks)
         )
 
-    return ArcGraph(graph.problem, tuple(filter(matters, graph.arcs)))
+    return within_limits(ArcGraph(graph.problem, tuple(filter(matters, graph.arcs))))
+
+
+def within_limits(graph: ArcGraph) -> ArcGraph:
+    """Return the graph without arcs on which no way keeps the limits, each limit looked at on its own.
+
+    What goes for one limit may leave another without a way, so it is done until nothing goes any more. The allowance is
+    wider than that of the exact judgement: no way that keeps the limits is lost.
+    """
+    count = -1
+    while len(graph.arcs) != count:
+        count = len(graph.arcs)
+        for index, limit in enumerate(graph.problem.limits):
+            if not math.isinf(limit):
+                graph = _within_limit(graph, index, limit)
+    return graph
+
+
+def _within_limit(graph: ArcGraph, index: int, limit: float) -> ArcGraph:
+    def load(arc: Arc) -> float:
+        return arc.item.loads[index] if arc.item is not None else 0.0
+
+    before, behind = _from_start(graph, load), _to_end(graph, load)
+    most = limit + _ALLOWANCE * max(1.0, abs(limit))
+    kept = (
+        arc
+        for arc in graph.arcs
+        if arc.start in before and arc.end in behind and before[arc.start] + load(arc) + behind[arc.end] <= most
+    )
+    return ArcGraph(graph.problem, tuple(kept))
 
 
 def cheapest_way(graphs: Iterable[ArcGraph]) -> int:
-    """Return the least cost from start to end of any graph, limits of sums left aside: never too high."""
+    """Return the least cost from start to end of any graph, the limits of sums not all at once: never too high."""
     found = (_to_end(graph, lambda arc: arc.least_minor).get(graph.root) for graph in graphs)
-    return min((least for least in found if least is not None), default=0)
+    return int(min((least for least in found if least is not None), default=0))
 
 
-def _graph(problem: Problem, regrets: dict[tuple[Slot, str], int], least_minor: Callable[[str], int]) -> ArcGraph:
+def graph_of(problem: Problem, broken: Callable[[Layer, Item], int], least_minor: Callable[[str], int]) -> ArcGraph:
+    """Return every arc that can be reached; ``broken`` gives the broken should-rules of an item in a layer."""
     arcs: list[Arc] = []
     open_ports = {problem.start}
     for number, layer in enumerate(problem.layers):
@@ -99,8 +136,7 @@ def _graph(problem: Problem, regrets: dict[tuple[Slot, str], int], least_minor: 
                 after.add(port)
             for entry in sorted(problem.mates.get(port, frozenset())):
                 for item in by_entry.get(entry, ()):
-                    broken = _regrets_of(item, layer.name, regrets)
-                    arcs.append(Arc(number, port, item.exit, item, least_minor(item.key), broken))
+                    arcs.append(Arc(number, port, item.exit, item, least_minor(item.key), broken(layer, item)))
                     after.add(item.exit)
         open_ports = after
     return ArcGraph(problem, tuple(arcs))
@@ -112,19 +148,22 @@ def _regrets_of(item: Item, layer_name: str, regrets: dict[tuple[Slot, str], int
     return next(regrets[slot, item.key] for slot in slots if (slot, item.key) in regrets)
 
 
-def _from_start(graph: ArcGraph, weight: Callable[[Arc], int]) -> dict[Node, int]:
+def _from_start(graph: ArcGraph, weight: Callable[[Arc], float]) -> dict[Node, float]:
     return _least({graph.root: 0}, graph.arcs, weight, lambda arc: (arc.start, arc.end))
 
 
-def _to_end(graph: ArcGraph, weight: Callable[[Arc], int]) -> dict[Node, int]:
+def _to_end(graph: ArcGraph, weight: Callable[[Arc], float]) -> dict[Node, float]:
     depth = len(graph.problem.layers)
-    ends = {arc.end: 0 for arc in graph.arcs if arc.layer + 1 == depth}
+    ends: dict[Node, float] = {arc.end: 0 for arc in graph.arcs if arc.layer + 1 == depth}
     return _least(ends, reversed(graph.arcs), weight, lambda arc: (arc.end, arc.start))
 
 
 def _least(
-    known: dict[Node, int], arcs: Iterable[Arc], weight: Callable[[Arc], int], ends: Callable[[Arc], tuple[Node, Node]]
-) -> dict[Node, int]:
+    known: dict[Node, float],
+    arcs: Iterable[Arc],
+    weight: Callable[[Arc], float],
+    ends: Callable[[Arc], tuple[Node, Node]],
+) -> dict[Node, float]:
     """Return the least sum to every node; the arcs come layer by layer in the direction of travel."""
     for arc in arcs:
         near, far = ends(arc)
