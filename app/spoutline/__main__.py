@@ -23,6 +23,7 @@ def main() -> int:
 
 def open_window(workbench: Workbench, demo: str | None) -> int:
     """Open the window; where none can open, say why and how the command line does the job, and return 2."""
+    from spoutline.bootstrap.demos import demo_survey
     from spoutline.cli.display_server import COMMAND_LINE_FORM, reason_against_window
     from spoutline.cli.exit_code import ExitCode
 
@@ -30,7 +31,7 @@ def open_window(workbench: Workbench, demo: str | None) -> int:
     if reason is not None:
         sys.stderr.write(f"spoutline: no window can open. {reason}\n{COMMAND_LINE_FORM}")
         return ExitCode.BAD_INPUT
-    survey = None if demo is None else workbench.demo_survey(demo)
+    survey = None if demo is None else demo_survey(demo)
     from spoutline.gui.window.start import run
 
     return run(lambda: workbench, survey, [sys.argv[0]])

@@ -13,6 +13,7 @@ from pytest_benchmark.fixture import BenchmarkFixture
 
 from documents.pack_words import words
 from spoutline.bootstrap import Workbench
+from spoutline.bootstrap.demos import demo_survey
 from spoutline.documents.pack.papers import form_pdf, pack_pdf
 from spoutline.model.pack import PackJob, PackLanguage
 from spoutline.model.plan import SitePlan
@@ -21,7 +22,7 @@ from spoutline.model.plan import SitePlan
 @pytest.fixture(scope="module")
 def site_plan(workbench: Workbench) -> SitePlan:
     """Return the plan of the demo station with 48 positions."""
-    return workbench.plan_site(workbench.demo_survey("refit_48"))
+    return workbench.plan_site(demo_survey("refit_48"))
 
 
 @pytest.mark.parametrize("language", PackLanguage)

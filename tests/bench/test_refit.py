@@ -9,6 +9,7 @@ from pytest_benchmark.fixture import BenchmarkFixture
 
 from planning.quoting_terms import terms_of
 from spoutline.bootstrap import Workbench
+from spoutline.bootstrap.demos import demo_survey
 from spoutline.model.quotation import Quotation
 from spoutline.model.survey import Survey
 from spoutline.units.accepted import UnitSystem
@@ -18,9 +19,9 @@ POSITIONS = 1000
 DISTANCES_M = (0.0, 0.05, 0.1)  # added to the reach, so that not all dispensers ask the same
 
 
-def large_station(workbench: Workbench) -> Survey:
+def large_station() -> Survey:
     """Return the demo refit over and over, dispensers renamed, every third copy a little farther from the vehicle."""
-    demo = workbench.demo_survey("refit_48")
+    demo = demo_survey("refit_48")
     positions = []
     for number in range(POSITIONS):
         copy, place = divmod(number, len(demo.positions))
@@ -39,7 +40,7 @@ def large_station(workbench: Workbench) -> Survey:
 def test_a_thousand_positions_are_planned_and_quoted(
     benchmark: BenchmarkFixture, workbench: Workbench, stock_price: str | None
 ) -> None:
-    survey = large_station(workbench)
+    survey = large_station()
     labour = {"hourly_rate": 80, "tasks": [{"title": "Exchange", "hours": "0.4"}]}
     terms = terms_of(stock_price=stock_price, labour=labour, spares=[{"kind": "nozzle", "percent": 5}])
 

@@ -11,6 +11,7 @@ import pytest
 from pypdf import PdfReader, PdfWriter
 
 from cli.conftest import Spoutline
+from spoutline.book.survey_text import read_survey
 
 Written = Callable[..., Path]
 
@@ -244,11 +245,11 @@ def test_a_scanned_code_finds_its_survey_and_says_whether_it_has_changed(
     from spoutline.bootstrap import Settings, open_workbench
 
     bench = open_workbench(Settings(database=own[1]))
-    stored = bench.create_survey(bench.read_survey(survey))
+    stored = bench.book().create(read_survey(survey))
     bench.close()
     assert "as printed" in spoutline("record", "find", code, *own).out
     bench = open_workbench(Settings(database=own[1]))
-    bench.save_survey(stored, stored.survey.model_copy(update={"site": stored.survey.site.model_copy(
+    bench.book().save(stored, stored.survey.model_copy(update={"site": stored.survey.site.model_copy(
         update={"customer": "Somebody else"})}))  # fmt: skip
     bench.close()
     assert "changed since" in spoutline("record", "find", code, *own).out

@@ -14,6 +14,7 @@ from hypothesis import strategies as st
 
 from documents.readers import reader_of, text_of
 from spoutline.bootstrap import Settings, Workbench, open_workbench
+from spoutline.bootstrap.demos import demo_survey
 from spoutline.documents.content.blocks import CautionNote, Figure, Heading, PageBreak, Table
 from spoutline.documents.conversion.content import conversion_content
 from spoutline.documents.conversion.icalendar import escaped, folded
@@ -37,11 +38,11 @@ def bench(shared_database: Path) -> Workbench:
 
 @lru_cache(maxsize=4)
 def conversion_of(bench: Workbench, demo: str) -> SiteConversion:
-    return bench.converting().convert(bench.demo_survey(demo))
+    return bench.converting().convert(demo_survey(demo))
 
 
 def refused(bench: Workbench) -> SiteConversion:
-    survey = bench.demo_survey("conversion_assist")
+    survey = demo_survey("conversion_assist")
     answers = survey.conversion.model_copy(update={"agency": "california_retail"})
     return bench.converting().convert(survey.model_copy(update={"conversion": answers}))
 
@@ -68,7 +69,7 @@ def test_every_page_says_that_it_is_no_permission_and_who_decides(bench: Workben
 def test_a_site_where_removal_is_not_allowed_says_so_before_anything_else(bench: Workbench) -> None:
     conversion = refused(bench)
     assert conversion.standing.standing is Standing.NOT_ALLOWED
-    content = conversion_content(conversion, bench.converting().words(SI), bench.cautions())
+    content = conversion_content(conversion, bench.converting().words(SI), bench.bills().cautions())
     heading, caution, *_ = content.blocks
     assert isinstance(heading, Heading)
     assert isinstance(caution, CautionNote)
@@ -79,12 +80,12 @@ def test_a_site_where_removal_is_not_allowed_says_so_before_anything_else(bench:
 
 def test_bringing_recovery_in_where_it_must_go_is_warned_of(bench: Workbench) -> None:
     # Arizona, area A: recovery at the nozzle was taken away by rule (A.A.C. R20-2-913)
-    survey = bench.demo_survey("conversion_balance")
+    survey = demo_survey("conversion_balance")
     kept = survey.positions[3].model_copy(update={"vapour_wanted": VapourStatus.BALANCE})
     answers = survey.conversion.model_copy(update={"agency": "arizona"})
     changed = survey.model_copy(update={"positions": (kept,), "conversion": answers})
     conversion = bench.converting().convert(changed)
-    content = conversion_content(conversion, bench.converting().words(SI), bench.cautions())
+    content = conversion_content(conversion, bench.converting().words(SI), bench.bills().cautions())
     warning = content.blocks[1]
     assert isinstance(warning, CautionNote)
     assert "brought in" in warning.hazard
@@ -92,7 +93,7 @@ def test_bringing_recovery_in_where_it_must_go_is_warned_of(bench: Workbench) ->
 
 def test_every_position_has_a_sheet_of_its_own_and_the_caution_sheet_comes_last(bench: Workbench) -> None:
     conversion = conversion_of(bench, "conversion_balance")
-    blocks = conversion_content(conversion, bench.converting().words(SI), bench.cautions()).blocks
+    blocks = conversion_content(conversion, bench.converting().words(SI), bench.bills().cautions()).blocks
     chapters = [block.text for block in blocks if isinstance(block, Heading) and block.level == 1]
     sheets = [title for title in chapters if "removal and fitting" in title]
     assert len(sheets) == len(conversion.positions)
@@ -105,7 +106,7 @@ def test_every_position_has_a_sheet_of_its_own_and_the_caution_sheet_comes_last(
 def test_the_chart_names_the_year_from_which_nothing_is_added(bench: Workbench) -> None:
     # the recalled national table crosses the break-even share of efficiency 0.71, 0.9014, between 2017 and 2018
     conversion = conversion_of(bench, "conversion_assist")
-    blocks = conversion_content(conversion, bench.converting().words(SI), bench.cautions()).blocks
+    blocks = conversion_content(conversion, bench.converting().words(SI), bench.bills().cautions()).blocks
     figures = [block for block in blocks if isinstance(block, Figure)]
     assert "from 2018 on" in figures[0].caption
     assert len(figures) >= 2  # the chart and the bars
@@ -114,7 +115,7 @@ def test_the_chart_names_the_year_from_which_nothing_is_added(bench: Workbench) 
 def test_the_bars_show_every_task_once(bench: Workbench) -> None:
     conversion = conversion_of(bench, "conversion_assist")
     assert conversion.sequence is not None
-    blocks = conversion_content(conversion, bench.converting().words(SI), bench.cautions()).blocks
+    blocks = conversion_content(conversion, bench.converting().words(SI), bench.bills().cautions()).blocks
     bars = [block.drawing for block in blocks if isinstance(block, Figure) and "Sheet" in block.caption]
     names = [
         shape.text for drawing in bars for shape in drawing.shapes if hasattr(shape, "anchor") and shape.at.x_m == 0.0
@@ -125,7 +126,7 @@ def test_the_bars_show_every_task_once(bench: Workbench) -> None:
 def test_each_figure_of_the_emissions_carries_its_status(bench: Workbench) -> None:
     conversion = conversion_of(bench, "conversion_assist")
     assert conversion.emissions is not None
-    blocks = conversion_content(conversion, bench.converting().words(SI), bench.cautions()).blocks
+    blocks = conversion_content(conversion, bench.converting().words(SI), bench.bills().cautions()).blocks
     tables = [block for block in blocks if isinstance(block, Table)]
     rows = {row.cells[0]: row.cells[-1] for table in tables for row in table.rows}
     for figure in conversion.emissions.figures:
@@ -137,7 +138,7 @@ def test_each_figure_of_the_emissions_carries_its_status(bench: Workbench) -> No
 def test_the_same_conversion_gives_the_same_bytes(bench: Workbench) -> None:
     conversion = conversion_of(bench, "conversion_balance")
     desk = bench.converting()
-    again = desk.convert(bench.demo_survey("conversion_balance"))
+    again = desk.convert(demo_survey("conversion_balance"))
     assert desk.pdf(conversion, SI) == desk.pdf(again, SI)
     assert desk.pdf(conversion, SI) != desk.pdf(conversion, US)
 
@@ -149,7 +150,7 @@ def test_us_units_are_not_mixed_with_si(bench: Workbench) -> None:
 
 
 def test_text_of_the_survey_is_data_on_paper(bench: Workbench) -> None:
-    survey = bench.demo_survey("conversion_balance")
+    survey = demo_survey("conversion_balance")
     site = survey.site.model_copy(update={"name": "A & B <Fuels>"})
     conversion = bench.converting().convert(survey.model_copy(update={"site": site}))
     assert "A & B <Fuels>" in text_of(bench.converting().pdf(conversion, SI))
@@ -254,7 +255,7 @@ def test_every_sentence_of_the_list_is_written_and_used() -> None:
 
 
 def test_a_survey_without_answers_on_conversion_can_still_be_converted(bench: Workbench) -> None:
-    survey: Survey = bench.demo_survey("small_town")
+    survey: Survey = demo_survey("small_town")
     conversion = bench.converting().convert(survey)
     assert conversion.plan_complete
     assert b"%PDF" in bench.converting().pdf(conversion, SI)[:8]

@@ -13,6 +13,7 @@ from documents.readers import reader_of, story, text_of
 from documents.spreadsheet import Workbook
 from planning.quoting_terms import terms_of
 from spoutline.bootstrap import Workbench
+from spoutline.bootstrap.demos import demo_survey
 from spoutline.documents.quotation.papers import (
     pick_list_pdf,
     quotation_order_csv,
@@ -43,7 +44,7 @@ USUAL = {
 
 
 def quoted(workbench: Workbench, terms: Terms, demo: str = "marina", **site: str) -> Quotation:
-    survey = workbench.demo_survey(demo)
+    survey = demo_survey(demo)
     survey = survey.model_copy(update={"site": survey.site.model_copy(update=site)})
     return workbench.quoting().quote(survey, terms, Display(UnitSystem.SI)).quotation
 
@@ -227,7 +228,7 @@ def test_names_never_become_formulas_or_markup(workbench: Workbench) -> None:
 
 
 def test_a_missing_price_is_shown_and_marks_the_draft(workbench: Workbench) -> None:
-    survey = workbench.demo_survey("marina")
+    survey = demo_survey("marina")
     later = terms_of(heading={"number": "HS-2", "dated": "2028-01-01"})
     made = workbench.quoting().quote(survey, later, Display(UnitSystem.SI)).quotation
     assert {line.part_number for _, line in made.open_lines} == {line.part_number for line in made.options[0].lines}

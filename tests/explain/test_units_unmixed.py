@@ -11,6 +11,7 @@ from collections.abc import Iterator
 import pytest
 
 from spoutline.bootstrap import Workbench
+from spoutline.bootstrap.demos import demo_survey
 from spoutline.explain.story import Story
 from spoutline.model.plan import PositionPlan
 from spoutline.units.accepted import UnitSystem
@@ -40,7 +41,7 @@ def sentences(plan: PositionPlan, story: Story) -> Iterator[str]:
 def test_no_figure_carries_a_unit_of_the_other_system(workbench: Workbench, demo: str, system: UnitSystem) -> None:
     story = workbench.story(Display(system))
     foreign = re.compile(rf"\d ?(?:{FOREIGN[system]})(?![\w/²³·])")
-    survey = workbench.demo_survey(demo)
+    survey = demo_survey(demo)
     told = 0
     for position in survey.positions[::2]:
         for sentence in sentences(workbench.plan_position(survey, position.label), story):

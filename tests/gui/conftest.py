@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from spoutline.bootstrap import Settings, Workbench, open_workbench
+from spoutline.bootstrap.demos import demo_survey
 from spoutline.gui.session import Session
 from spoutline.gui.widgets.theme import dress
 from spoutline.gui.window.main_window import MainWindow
@@ -31,9 +32,9 @@ def bench(shared_database: Path, tmp_path_factory: pytest.TempPathFactory) -> It
 
 
 @pytest.fixture
-def survey(bench: Workbench) -> Survey:
+def survey() -> Survey:
     """Return a station of two positions: gasoline and diesel, both for cars."""
-    demo = bench.demo_survey("small_town")
+    demo = demo_survey("small_town")
     gasoline = next(one for one in demo.positions if one.liquid.family == "gasoline")
     diesel = next(one for one in demo.positions if one.liquid.family == "diesel" and one.duty == "car")
     positions = (gasoline.model_copy(update={"label": "A1"}), diesel.model_copy(update={"label": "A2"}))
@@ -43,7 +44,7 @@ def survey(bench: Workbench) -> Survey:
 @pytest.fixture
 def session(qtbot: QtBot, bench: Workbench, survey: Survey) -> Session:
     """Return a session over the station, in metric units."""
-    return Session(bench, bench.create_survey(survey), UnitSystem.SI)
+    return Session(bench, bench.book().create(survey), UnitSystem.SI)
 
 
 @pytest.fixture

@@ -32,7 +32,7 @@ COLUMN = {field.key: number for number, field in enumerate(FIELDS)}
 
 
 @pytest.fixture
-def survey(bench: Workbench) -> Survey:
+def survey() -> Survey:
     """Return a station of four gasoline positions on two dispensers."""
     first = demo_survey("small_town").positions[0]
     labels = ("1A regular", "1B regular", "2A regular", "2B regular")

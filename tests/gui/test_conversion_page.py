@@ -13,7 +13,7 @@ from pypdf import PdfReader
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
-from spoutline.bootstrap import Workbench
+from spoutline.bootstrap.demos import demo_survey
 from spoutline.gui.actions import ActionId
 from spoutline.gui.pages.conversion_page import ConversionPage
 from spoutline.gui.window.main_window import MainWindow
@@ -24,9 +24,9 @@ from spoutline.model.survey import Survey
 
 
 @pytest.fixture
-def survey(bench: Workbench) -> Survey:
+def survey() -> Survey:
     """Return a station of two positions: one loses vapour recovery, one gets another liquid."""
-    demo = bench.demo_survey("conversion_assist")
+    demo = demo_survey("conversion_assist")
     return demo.model_copy(update={"positions": (demo.positions[0], demo.positions[-1])})
 
 

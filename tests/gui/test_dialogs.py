@@ -8,7 +8,9 @@ from PySide6.QtGui import QAccessible
 from PySide6.QtWidgets import QMessageBox, QWidget
 from pytestqt.qtbot import QtBot
 
+from spoutline.book.survey_text import survey_to_json
 from spoutline.bootstrap import Workbench
+from spoutline.bootstrap.demos import demo_survey
 from spoutline.gui.dialogs.copy_answers import CopyAnswersDialog
 from spoutline.gui.dialogs.keys import AboutDialog, KeysDialog
 from spoutline.gui.dialogs.local_rules import LocalRulesDialog
@@ -57,7 +59,7 @@ def test_row_of_a_copy_is_changed_and_kept(rules: LocalRulesDialog, bench: Workb
     dialog.source_edit.setText("Invented County Code")
     dialog.save_button.click()
     assert dialog.row_fault.text() == ""
-    limit = bench.profile("county_changed").limit(LimitId.HOSE_LENGTH_MAX)
+    limit = bench.jurisdictions().one("county_changed").limit(LimitId.HOSE_LENGTH_MAX)
     assert limit.value == pytest.approx(4.572)  # 15 x 0.3048 m, NIST SP 811 B.8
     assert limit.source == "Invented County Code"
     assert dialog.changed
@@ -72,7 +74,7 @@ def test_a_new_figure_does_not_inherit_the_standing_of_the_old_one(rules: LocalR
     assert dialog.limit.status is LimitStatus.VERIFIED  # Okla. 165:26-2-92(a)(1)
     dialog.value_edit.setText("15")
     dialog.save_button.click()
-    assert bench.profile("county_unsourced").limit(LimitId.HOSE_LENGTH_MAX).status is LimitStatus.MEMORY
+    assert bench.jurisdictions().one("county_unsourced").limit(LimitId.HOSE_LENGTH_MAX).status is LimitStatus.MEMORY
 
 
 @pytest.mark.parametrize(("value", "unit"), [("long", "ft"), ("18", "psi"), ("-3", "ft")])
@@ -87,7 +89,8 @@ def test_unusable_row_is_told_beside_the_field_and_text_is_kept(
     assert dialog.row_fault.text() != ""
     assert (dialog.value_edit.text(), dialog.unit_edit.text()) == (value, unit)
     assert dialog.profile is not None
-    assert bench.profile(dialog.profile.id).number(LimitId.HOSE_LENGTH_MAX) == pytest.approx(5.4864)  # 18 ft
+    kept = bench.jurisdictions().one(dialog.profile.id)
+    assert kept.number(LimitId.HOSE_LENGTH_MAX) == pytest.approx(5.4864)  # 18 ft
 
 
 def test_own_rules_are_removed_after_a_question(
@@ -96,25 +99,25 @@ def test_own_rules_are_removed_after_a_question(
     dialog = copied(rules, "county_removed")
     monkeypatch.setattr(QMessageBox, "question", lambda *_: QMessageBox.StandardButton.No)
     dialog.remove_button.click()
-    assert "county_removed" in bench.profile_ids()
+    assert "county_removed" in bench.jurisdictions().ids()
     monkeypatch.setattr(QMessageBox, "question", lambda *_: QMessageBox.StandardButton.Yes)
     dialog.remove_button.click()
-    assert "county_removed" not in bench.profile_ids()
+    assert "county_removed" not in bench.jurisdictions().ids()
 
 
 @pytest.mark.parametrize("new_id", ["us_general", "", "has space"])
 def test_copy_under_an_unusable_name_is_refused(rules: LocalRulesDialog, bench: Workbench, new_id: str) -> None:
-    before = bench.profile_ids()
+    before = bench.jurisdictions().ids()
     rules.id_edit.setText(new_id)
     rules.title_edit.setText("Invented County")
     rules.copy_button.click()
     assert rules.fault_label.text() != ""
-    assert bench.profile_ids() == before
+    assert bench.jurisdictions().ids() == before
 
 
 @pytest.fixture
 def surveys(qtbot: QtBot, bench: Workbench, survey: Survey) -> SurveysDialog:
-    stored = bench.create_survey(survey)
+    stored = bench.book().create(survey)
     dialog = SurveysDialog(bench, stored.id)
     qtbot.addWidget(dialog)
     return dialog
@@ -124,7 +127,7 @@ def test_new_survey_is_started_by_name(surveys: SurveysDialog, bench: Workbench)
     surveys.name_edit.setText("Invented Quay")
     surveys.start_button.click()
     assert surveys.chosen is not None
-    assert bench.open_survey(surveys.chosen.id).survey.site.name == "Invented Quay"
+    assert bench.book().stored(surveys.chosen.id).survey.site.name == "Invented Quay"
 
 
 def test_survey_without_a_name_is_refused(surveys: SurveysDialog) -> None:
@@ -134,17 +137,17 @@ def test_survey_without_a_name_is_refused(surveys: SurveysDialog) -> None:
     assert "1 to 60 characters" in surveys.fault_label.text()
 
 
-def test_survey_file_is_read_into_the_book(surveys: SurveysDialog, bench: Workbench, tmp_path: Path) -> None:
+def test_survey_file_is_read_into_the_book(surveys: SurveysDialog, tmp_path: Path) -> None:
     path = tmp_path / "marina.json"
-    path.write_text(bench.survey_to_json(bench.demo_survey("marina")), encoding="utf-8")
+    path.write_text(survey_to_json(demo_survey("marina")), encoding="utf-8")
     surveys.read_file(path)
     assert surveys.chosen is not None
-    assert surveys.chosen.survey == bench.demo_survey("marina")
+    assert surveys.chosen.survey == demo_survey("marina")
 
 
-def test_faulty_survey_file_names_the_field(surveys: SurveysDialog, bench: Workbench, tmp_path: Path) -> None:
+def test_faulty_survey_file_names_the_field(surveys: SurveysDialog, tmp_path: Path) -> None:
     path = tmp_path / "bad.json"
-    text = bench.survey_to_json(bench.demo_survey("marina")).replace('"marine"', '"marien"')
+    text = survey_to_json(demo_survey("marina")).replace('"marine"', '"marien"')
     path.write_text(text, encoding="utf-8")
     surveys.read_file(path)
     assert surveys.chosen is None
@@ -161,7 +164,7 @@ def test_open_survey_stays_on_the_list(surveys: SurveysDialog, bench: Workbench)
             break
     surveys.remove_button.click()
     assert "is open" in surveys.fault_label.text()
-    assert len(bench.surveys()) == rows
+    assert len(bench.book().entries()) == rows
 
 
 def test_names_of_a_position_are_checked_before_the_dialog_closes(qtbot: QtBot, survey: Survey) -> None:

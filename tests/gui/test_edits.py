@@ -62,10 +62,10 @@ def test_edit_undo_and_redo_of_every_answer(session: Session, position: Position
     assert make_edit(session, after, question.title)
     now = session.survey.site if owner is before.site else session.position
     assert answer_in(now, question) == wanted
-    assert session.workbench.open_survey(session.stored.id).survey == after
+    assert session.workbench.book().stored(session.stored.id).survey == after
     session.undo_stack.undo()
     assert session.survey == before
-    assert session.workbench.open_survey(session.stored.id).survey == before
+    assert session.workbench.book().stored(session.stored.id).survey == before
     session.undo_stack.redo()
     assert session.survey == after
 

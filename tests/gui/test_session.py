@@ -26,11 +26,21 @@ class FakeBook:
         self.saved: list[Survey] = []
         self.fault: Exception | None = None
 
-    def save_survey(self, stored: StoredSurvey, survey: Survey) -> StoredSurvey:
+    def save(self, stored: StoredSurvey, survey: Survey) -> StoredSurvey:
         if self.fault is not None:
             raise self.fault
         self.saved.append(survey)
         return StoredSurvey(id=stored.id, revision=stored.revision + 1, survey=survey)
+
+
+class FakeWorkbench:
+    """Hands out the fake book."""
+
+    def __init__(self, book: FakeBook) -> None:
+        self._book = book
+
+    def book(self) -> FakeBook:
+        return self._book
 
 
 @pytest.fixture
@@ -40,7 +50,7 @@ def book() -> FakeBook:
 
 @pytest.fixture
 def fake_session(qtbot: QtBot, book: FakeBook) -> Session:
-    return Session(cast("Workbench", book), StoredSurvey(id=1, revision=1, survey=SURVEY), UnitSystem.SI)
+    return Session(cast("Workbench", FakeWorkbench(book)), StoredSurvey(id=1, revision=1, survey=SURVEY), UnitSystem.SI)
 
 
 def test_every_edit_undo_and_redo_reaches_the_book_before_the_call_returns(

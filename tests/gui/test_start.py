@@ -10,6 +10,7 @@ from pytestqt.qtbot import QtBot
 
 from spoutline.book.records import SettingName
 from spoutline.bootstrap import Settings, Workbench, open_workbench
+from spoutline.bootstrap.demos import demo_survey
 from spoutline.gui.widgets.theme import dress
 from spoutline.gui.window.faults import FaultRecord, UnexpectedFault
 from spoutline.gui.window.main_window import MainWindow
@@ -77,16 +78,16 @@ def test_empty_book_starts_with_a_demo_and_then_with_the_survey_used_last(
     bench = open_workbench(Settings(database=str(tmp_path / "new.sqlite3"), profiles=tmp_path))
     try:
         first = survey_to_show(bench, None)
-        assert first.survey == bench.demo_survey()
-        other = bench.create_survey(bench.demo_survey("marina"))
-        bench.remember(SettingName.LAST_SURVEY, str(first.id))
+        assert first.survey == demo_survey()
+        other = bench.book().create(demo_survey("marina"))
+        bench.book().remember(SettingName.LAST_SURVEY, str(first.id))
         assert survey_to_show(bench, None).id == first.id
-        bench.remember(SettingName.LAST_SURVEY, str(other.id))
+        bench.book().remember(SettingName.LAST_SURVEY, str(other.id))
         assert survey_to_show(bench, None).id == other.id
-        bench.remove_survey(other.id)
+        bench.book().remove(other.id)
         assert survey_to_show(bench, None).id == first.id
-        assert survey_to_show(bench, bench.demo_survey()).id == first.id
-        assert len(bench.surveys()) == 1
+        assert survey_to_show(bench, demo_survey()).id == first.id
+        assert len(bench.book().entries()) == 1
     finally:
         bench.close()
 

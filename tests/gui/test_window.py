@@ -326,7 +326,7 @@ def test_failed_save_is_told_and_the_change_stays(
         raise StoreFault("The disk is full.")
 
     with monkeypatch.context() as patch:
-        patch.setattr(workplace.session.workbench, "save_survey", fail)
+        patch.setattr(workplace.session.workbench.book(), "save", fail)
         give(workplace, Step.LIQUID, "liquid.blend_percent", "7")
         assert "The disk is full." in window.notices.text
         assert workplace.session.position.liquid.blend_percent == 7.0
@@ -334,7 +334,7 @@ def test_failed_save_is_told_and_the_change_stays(
     again = next(button for button in window.notices.findChildren(QAbstractButton) if button.text() == "Save again")
     again.click()
     assert window.notices.text == ""
-    stored = workplace.session.workbench.open_survey(workplace.session.stored.id)
+    stored = workplace.session.workbench.book().stored(workplace.session.stored.id)
     assert stored.survey == workplace.session.survey
 
 
@@ -529,7 +529,7 @@ def test_site_tree_shows_marks_and_turns_to_positions(qtbot: QtBot, workplace: W
 
 def test_reopened_book_holds_the_last_change(qtbot: QtBot, workplace: Workplace, bench: Workbench) -> None:
     give(workplace, Step.LIQUID, "liquid.blend_percent", "7")
-    stored = bench.open_survey(workplace.session.stored.id)
+    stored = bench.book().stored(workplace.session.stored.id)
     assert stored.survey.positions[0].liquid.blend_percent == 7.0
 
 

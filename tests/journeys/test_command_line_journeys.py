@@ -22,6 +22,7 @@ import pypdf
 import pytest
 
 from spoutline.bootstrap import Settings, open_workbench
+from spoutline.bootstrap.demos import demo_survey
 
 Program = Callable[..., subprocess.CompletedProcess[str]]
 
@@ -154,16 +155,17 @@ def test_a_survey_saved_by_the_window_comes_back_after_the_program_was_killed(tm
     code = """
 import os, signal, sys
 from spoutline.bootstrap import Settings, open_workbench
+from spoutline.bootstrap.demos import demo_survey
 bench = open_workbench(Settings(database=sys.argv[1]))
-stored = bench.create_survey(bench.demo_survey("marina"))
+stored = bench.book().create(demo_survey("marina"))
 site = stored.survey.site.model_copy(update={"name": "Renamed just before the crash"})
-bench.save_survey(stored, stored.survey.model_copy(update={"site": site}))
+bench.book().save(stored, stored.survey.model_copy(update={"site": site}))
 os.kill(os.getpid(), signal.SIGKILL)
 """
     done = subprocess.run([sys.executable, "-c", code, database], check=False)
     assert done.returncode == -9
     bench = open_workbench(Settings(database=database))
-    (entry,) = bench.surveys()
+    (entry,) = bench.book().entries()
     assert (entry.name, entry.revision) == ("Renamed just before the crash", 2)
-    assert bench.open_survey(entry.id).survey.positions == bench.demo_survey("marina").positions
+    assert bench.book().stored(entry.id).survey.positions == demo_survey("marina").positions
     bench.close()

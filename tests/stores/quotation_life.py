@@ -9,6 +9,7 @@ import pytest
 from planning.quoting_terms import DAY, terms_of
 from spoutline.book.quotation_records import StaleQuotation
 from spoutline.bootstrap import Workbench
+from spoutline.bootstrap.demos import demo_survey
 from spoutline.model.faults import InputFault
 from spoutline.model.quotation import Quotation, QuotationStatus
 from spoutline.planning.refit.revision_changes import Changed
@@ -19,7 +20,7 @@ SI = Display(UnitSystem.SI)
 
 
 def quoted(bench: Workbench, **changes: object) -> Quotation:
-    return bench.quoting().quote(bench.demo_survey("marina"), terms_of(**changes), SI).quotation
+    return bench.quoting().quote(demo_survey("marina"), terms_of(**changes), SI).quotation
 
 
 def live_through(bench: Workbench) -> None:

@@ -17,6 +17,7 @@ import pytest
 from postgresql_server import as_postgres, server_programs
 from spoutline.book.records import SettingName, StaleSurvey
 from spoutline.bootstrap import Settings, Workbench, open_workbench
+from spoutline.bootstrap.demos import demo_survey
 from spoutline.model.faults import StoreFault
 
 pytestmark = pytest.mark.postgres
@@ -65,18 +66,18 @@ def bench(server: Path) -> Iterator[Workbench]:
 
 
 def test_surveys_are_stored_saved_and_guarded_as_in_sqlite(bench: Workbench) -> None:
-    survey = bench.demo_survey("marina")
-    first = bench.create_survey(survey)
-    second = bench.save_survey(first, survey)
-    assert bench.open_survey(first.id) == second
+    survey = demo_survey("marina")
+    first = bench.book().create(survey)
+    second = bench.book().save(first, survey)
+    assert bench.book().stored(first.id) == second
     with pytest.raises(StaleSurvey):
-        bench.save_survey(first, survey)
-    assert [entry.revision for entry in bench.surveys()] == [2]
-    bench.remove_survey(first.id)
-    assert bench.surveys() == ()
-    bench.remember(SettingName.UNIT_SYSTEM, "US")
-    bench.remember(SettingName.UNIT_SYSTEM, "SI")
-    assert bench.setting(SettingName.UNIT_SYSTEM) == "SI"
+        bench.book().save(first, survey)
+    assert [entry.revision for entry in bench.book().entries()] == [2]
+    bench.book().remove(first.id)
+    assert bench.book().entries() == ()
+    bench.book().remember(SettingName.UNIT_SYSTEM, "US")
+    bench.book().remember(SettingName.UNIT_SYSTEM, "SI")
+    assert bench.book().setting(SettingName.UNIT_SYSTEM) == "SI"
 
 
 def test_the_catalogue_is_the_same_as_in_sqlite(bench: Workbench, workbench: Workbench) -> None:
@@ -88,6 +89,6 @@ def test_the_catalogue_is_the_same_as_in_sqlite(bench: Workbench, workbench: Wor
 def test_a_database_that_is_not_there_is_named_without_the_password(server: Path) -> None:
     absent = open_workbench(Settings(database=f"postgresql://postgres:secret@/absent?host={server}"))
     with pytest.raises(StoreFault, match=r'database "absent" does not exist') as refused:
-        absent.surveys()
+        absent.book().entries()
     assert "secret" not in str(refused.value)
     absent.close()

@@ -20,6 +20,7 @@ from planning.stores import ListStore
 from spoutline.book.engine import book_engine
 from spoutline.book.tables import BookTable
 from spoutline.bootstrap import Settings, Workbench, open_workbench
+from spoutline.bootstrap.demos import demo_survey
 from spoutline.model.part import Part, PartStatus
 from spoutline.planning.refit.touched import Touch, touched_parts
 from stores.quotation_life import SI, block_the_issue, let_expire, live_through, quoted
@@ -64,11 +65,11 @@ def test_what_is_stored_holds_all_that_the_quotation_was_made_from(bench: Workbe
     stored = bench.quoting().stored(bench.quoting().keep(quotation).id).quotation
     assert stored == quotation
     pins = stored.pins
-    assert pins.survey == bench.demo_survey("marina")
+    assert pins.survey == demo_survey("marina")
     assert {one.number for one in pins.parts} == set(stored.part_numbers)
     used = {(line.list_id, line.part_number) for option in stored.options for line in option.lines}
     assert {(one.list_id, one.part_number) for one in pins.prices} == used
-    jurisdiction = bench.profile("us_general")
+    jurisdiction = bench.jurisdictions().one("us_general")
     assert [one.id for one in pins.limits] == [one.id.value for one in jurisdiction.limits]
 
 
@@ -131,6 +132,6 @@ def test_open_quotations_are_listed_with_what_touches_them(bench: Workbench) -> 
 
 
 def test_terms_of_a_second_currency_are_quoted_in_it(bench: Workbench) -> None:
-    made = bench.quoting().quote(bench.demo_survey("marina"), terms_of(currency="EUR"), SI).quotation
+    made = bench.quoting().quote(demo_survey("marina"), terms_of(currency="EUR"), SI).quotation
     assert {line.list_currency for line in made.options[0].lines} == {"EUR"}
     assert made.open_lines == ()

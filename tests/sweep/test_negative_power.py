@@ -21,6 +21,8 @@ def test_both_turn_down_the_same_swaps(workbench: Workbench, catalogue: tuple[Pa
     assert plan.requirement is not None
     links = plan.chosen.hanging_set.links
     assert inspect_set(plan.position, survey.site, links).accepted
-    found, judged = disagreements(plan.requirement, workbench.tables(survey.site.jurisdiction), links, catalogue)
+    found, judged = disagreements(
+        plan.requirement, workbench.jurisdictions().tables(survey.site.jurisdiction), links, catalogue
+    )
     assert judged > len(links)
     assert not found, f"{len(found)} of {judged} swaps:\n" + "\n".join(map(str, found))

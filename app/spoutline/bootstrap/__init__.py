@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
+from spoutline.bootstrap.demos import DEFAULT_DEMO
 from spoutline.bootstrap.settings import Settings
-from spoutline.bootstrap.workbench import DEFAULT_DEMO, Workbench, open_workbench
+from spoutline.bootstrap.workbench import Workbench, open_workbench
 
 __all__ = ["DEFAULT_DEMO", "Settings", "Workbench", "open_workbench"]

@@ -9,7 +9,10 @@ from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from datetime import date
+    from pathlib import Path
 
+    from spoutline.book.book import Book
+    from spoutline.bootstrap.conversion_folder import OpenDesk
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.explain.conversion_phrases import ConversionPhrases
     from spoutline.explain.conversion_story import ConversionStory
@@ -17,9 +20,11 @@ if TYPE_CHECKING:
     from spoutline.model.conversion import SiteConversion
     from spoutline.model.conversion_step import StepTable
     from spoutline.model.limit import RuleTables
+    from spoutline.model.programme import Programme
     from spoutline.model.survey import Survey
     from spoutline.model.vapour_figures import VapourTables
     from spoutline.planning.conversion.memory import ConversionMemory
+    from spoutline.planning.conversion.programme import ProgrammeTerms
     from spoutline.planning.protocols import Progress
     from spoutline.ruletables.cautions import Caution
     from spoutline.units.display import Display
@@ -33,6 +38,8 @@ class Sources:
     catalogue: Callable[[], CatalogueStore]
     story: Callable[[Display], Story]
     cautions: Callable[[], tuple[Caution, ...]]
+    book: Callable[[], Book]
+    open_desk: OpenDesk
 
 
 class ConvertingDesk:
@@ -82,6 +89,21 @@ class ConvertingDesk:
         check_agency(survey, vapour)
         desk = Desk(self._sources.tables(survey), self._sources.catalogue(), stop_listener(progress))
         return convert_site(survey, ConversionDesk(desk, vapour, self.steps(), self._memory), progress)
+
+    def convert_folder(
+        self, folder: Path, terms: ProgrammeTerms, progress: Progress | None = None, processes: int | None = None
+    ) -> tuple[int, Programme]:
+        """Convert all surveys of a folder over all cores, rank them, keep the programme in the book.
+
+        Return its id and the programme; a stopped run is kept too and says so. Raise ``InputFault``.
+        """
+        from spoutline.bootstrap.conversion_folder import convert_files, surveys_of
+        from spoutline.planning.conversion.programme import programme_of
+
+        self._sources.catalogue()  # compiled once, before the workers read it
+        results, stopped = convert_files(surveys_of(folder), self._sources.open_desk, progress, processes=processes)
+        programme = programme_of(results, terms, stopped=stopped)
+        return self._sources.book().programmes.add(programme), programme
 
     def words(self, display: Display) -> ConversionStory:
         """Return the words of a conversion, with quantities shown in ``display``'s units."""

@@ -6,15 +6,16 @@ import threading
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
-from typing import TYPE_CHECKING, Protocol
+from typing import TYPE_CHECKING
 
 from spoutline.model.faults import InputFault, InputProblem
 
 if TYPE_CHECKING:
     from datetime import date
 
+    from spoutline.book.book import Book
     from spoutline.book.record_book import RecordBook
-    from spoutline.book.records import StoredSurvey, SurveyEntry
+    from spoutline.book.records import StoredSurvey
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.documents.pack.content import PackWords
     from spoutline.model.inspection import DueItem
@@ -33,32 +34,16 @@ if TYPE_CHECKING:
     )
     from spoutline.model.stock import Stock, SwapOption
     from spoutline.model.survey import Survey
-    from spoutline.planning.protocols import Progress
     from spoutline.units.display import Display
-
-
-_LARGEST_FILE = 20_000_000  # bytes
-_PICTURE_STARTS = (b"\x89PNG\r\n\x1a\n", b"\xff\xd8\xff")
-
-
-class PlanSite(Protocol):
-    """How a site is planned."""
-
-    def __call__(self, survey: Survey, progress: Progress | None = None) -> SitePlan:
-        """Return the plan of a survey."""
-        ...
 
 
 @dataclass(frozen=True, slots=True)
 class Sources:
     """How the stores are reached; each opens when first asked for."""
 
-    plan_site: PlanSite
     tables: Callable[[Survey], RuleTables]
     catalogue: Callable[[], CatalogueStore]
-    records: Callable[[], RecordBook]
-    surveys: Callable[[], tuple[SurveyEntry, ...]]
-    open_survey: Callable[[int], StoredSurvey]
+    book: Callable[[], Book]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -127,11 +112,11 @@ class PackingDesk:
         from spoutline.planning.plan_site import fingerprint_of
 
         tag = tag_from_text(code)
-        found: list[FoundPosition] = []
-        for entry in self._sources.surveys():
+        book, found = self._sources.book(), list[FoundPosition]()
+        for entry in book.entries():
             if entry.name != tag.site:
                 continue
-            stored = self._sources.open_survey(entry.id)
+            stored = book.stored(entry.id)
             if stored.survey.position(tag.position) is not None:
                 same = fingerprint_of(stored.survey) == tag.revision
                 found.append(FoundPosition(stored=stored, position=tag.position, is_as_printed=same))
@@ -156,7 +141,7 @@ class PackingDesk:
 
     def records(self) -> RecordBook:
         """Return the records kept in the book."""
-        return self._sources.records()
+        return self._sources.book().position_records
 
     def form(self, site_plan: SitePlan, language: PackLanguage, display: Display, dated: date | None = None) -> bytes:
         """Return the fillable commissioning form as PDF; raise ``InputFault`` where no position has a set."""
@@ -166,21 +151,16 @@ class PackingDesk:
 
     def read_form(self, path: Path) -> tuple[CommissioningRecord, ...]:
         """Return the records of a filled form; raise ``InputFault`` naming every field that cannot be used."""
+        from spoutline.bootstrap.record_files import content_of
         from spoutline.documents.pack.form_reading import records_from_form
 
-        return records_from_form(_content_of(path, "form"), str(path))
+        return records_from_form(content_of(path, "form"), str(path))
 
     def read_photo(self, path: Path) -> tuple[PhotoNote, bytes]:
         """Return a photo (PNG or JPEG) with the note that a record keeps of it; raise ``InputFault``."""
-        import hashlib
+        from spoutline.bootstrap.record_files import photo_of
 
-        from spoutline.model.record import PhotoNote
-
-        content = _content_of(path, "photo")
-        if not content.startswith(_PICTURE_STARTS):
-            wanted = "a PNG or JPEG picture is needed"
-            raise InputFault((InputProblem(str(path), "photo", "the content", wanted),))
-        return PhotoNote(name=path.name[:200], sha256=hashlib.sha256(content).hexdigest()), content
+        return photo_of(path)
 
     def judge(self, record: CommissioningRecord, site_plan: SitePlan) -> JudgedRecord:
         """Return a record held against the plan it was made from.
@@ -288,18 +268,6 @@ class PackingDesk:
         from spoutline.planning.pack.swap import swap_options
 
         return swap_options(plan, missing, stock, Desk(self._sources.tables(survey), self._sources.catalogue()))
-
-
-def _content_of(path: Path, field: str) -> bytes:
-    try:
-        content = path.read_bytes()
-    except OSError as fault:
-        wanted = f"a readable file is needed ({fault.strerror or fault})"
-        raise InputFault((InputProblem(str(path), field, "this path", wanted),)) from fault
-    if len(content) > _LARGEST_FILE:
-        wanted = f"a file of at most {_LARGEST_FILE // 1_000_000} MB is needed"
-        raise InputFault((InputProblem(str(path), field, f"{len(content)} bytes", wanted),))
-    return content
 
 
 def _read_words(language: PackLanguage, display: Display) -> PackWords:

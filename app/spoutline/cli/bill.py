@@ -41,17 +41,17 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         raise InputFault((InputProblem("", "--without-calculations", "no PDF", wanted),))
     check_outputs(outputs, arguments.survey)
     dated = _date(arguments.dated)
-    survey = read_survey(workbench, arguments.survey)
+    survey = read_survey(arguments.survey)
     site_plan = workbench.plan_site(survey, TerminalProgress())
     display = display_of(arguments)
     contents: dict[Path, bytes] = {}
     if arguments.pdf:
         calculations = not arguments.without_calculations
-        contents[arguments.pdf] = workbench.bill_pdf(site_plan, display, dated, calculations=calculations)
+        contents[arguments.pdf] = workbench.bills().pdf(site_plan, display, dated, calculations=calculations)
     if arguments.csv:
-        contents[arguments.csv] = workbench.bill_csv(site_plan, display)
+        contents[arguments.csv] = workbench.bills().csv(site_plan, display)
     if arguments.xlsx:
-        contents[arguments.xlsx] = workbench.bill_xlsx(site_plan, display)
+        contents[arguments.xlsx] = workbench.bills().xlsx(site_plan, display)
     write_whole(contents)
     outcome = outcome_of(site_plan)
     if outcome is ExitCode.DOES_NOT_FIT:

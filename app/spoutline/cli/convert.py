@@ -33,7 +33,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     outputs = {name: path for name, path in (("--pdf", arguments.pdf), ("--ics", arguments.ics)) if path is not None}
     check_outputs(outputs, arguments.survey)
     dated, start = _date("--dated", arguments.dated), _date("--start", arguments.start)
-    survey = _started(read_survey(workbench, arguments.survey), start)
+    survey = _started(read_survey(arguments.survey), start)
     desk, display = workbench.converting(), display_of(arguments)
     conversion = desk.convert(survey, TerminalProgress())
     contents: dict[Path, bytes] = {}

@@ -6,6 +6,8 @@ import argparse
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from spoutline.book.survey_text import survey_to_json
+from spoutline.bootstrap.demos import demo_names, demo_survey
 from spoutline.cli.command import Command
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import write_standard_output, write_whole
@@ -24,9 +26,9 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.terms:
         text = workbench.quoting().demo_terms().read_text(encoding="utf-8")
     elif arguments.name is None:
-        text = "".join(f"{name}\n" for name in workbench.demo_names())
+        text = "".join(f"{name}\n" for name in demo_names())
     else:
-        text = workbench.survey_to_json(workbench.demo_survey(arguments.name))
+        text = survey_to_json(demo_survey(arguments.name))
     if arguments.out is None:
         write_standard_output(text)
     else:

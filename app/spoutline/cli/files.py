@@ -10,20 +10,20 @@ from collections.abc import Iterator, Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from spoutline.book import survey_text
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 
 if TYPE_CHECKING:
-    from spoutline.bootstrap import Workbench
     from spoutline.model.survey import Survey
 
 STANDARD_INPUT = "-"
 
 
-def read_survey(workbench: Workbench, name: str) -> Survey:
+def read_survey(name: str) -> Survey:
     """Return the survey in the file ``name``, or on standard input for ``-``; raise ``InputFault``."""
     if name != STANDARD_INPUT:
-        return workbench.read_survey(Path(name))
-    return workbench.survey_from_bytes(read_standard_input(), "standard input")
+        return survey_text.read_survey(Path(name))
+    return survey_text.survey_from_bytes(read_standard_input(), "standard input")
 
 
 def read_standard_input() -> bytes:

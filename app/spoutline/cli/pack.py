@@ -59,7 +59,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         raise InputFault((InputProblem("", "--in-service", "nothing", wanted),))
     desk, display = workbench.packing(), display_of(arguments)
     job = desk.read_job(arguments.job) if arguments.job else PackJob()
-    survey = read_survey(workbench, arguments.survey)
+    survey = read_survey(arguments.survey)
     site_plan = only_positions(workbench.plan_site(survey, TerminalProgress()), tuple(arguments.position))
     language = PackLanguage(arguments.language)
     due = desk.due(site_plan, in_service) if in_service is not None else ()

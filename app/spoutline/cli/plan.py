@@ -21,7 +21,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    survey = read_survey(workbench, arguments.survey)
+    survey = read_survey(arguments.survey)
     site_plan = workbench.plan_site(survey, TerminalProgress())
     story = workbench.story(display_of(arguments))
     if arguments.json:

@@ -10,6 +10,7 @@ from spoutline.cli.command import Command, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import STANDARD_INPUT, read_standard_input, write_standard_output, write_whole
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.ruletables.profiles import profile_from_toml, profile_to_toml
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -41,20 +42,21 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    desk = workbench.jurisdictions()
     if arguments.action == "list":
-        write_standard_output("".join(f"{_line(profile)}\n" for profile in workbench.profiles()))
+        write_standard_output("".join(f"{_line(profile)}\n" for profile in desk.all()))
     elif arguments.action == "show":
-        write_standard_output(_limits(workbench.profile(arguments.id)))
+        write_standard_output(_limits(desk.one(arguments.id)))
     elif arguments.action == "copy":
-        title = arguments.title or f"Copy of {workbench.profile(arguments.id).title}"
-        profile = workbench.copy_profile(arguments.id, arguments.new_id, title)
-        write_standard_output(f"{workbench.save_profile(profile)}\n")
+        title = arguments.title or f"Copy of {desk.one(arguments.id).title}"
+        profile = desk.copy(arguments.id, arguments.new_id, title)
+        write_standard_output(f"{desk.save(profile)}\n")
     elif arguments.action == "export":
-        _export(workbench, arguments)
+        _export(desk.one(arguments.id), arguments)
     elif arguments.action == "import":
-        write_standard_output(f"{workbench.save_profile(_read(workbench, arguments.file))}\n")
+        write_standard_output(f"{desk.save(_read(arguments.file))}\n")
     else:
-        workbench.remove_profile(arguments.id)
+        desk.remove(arguments.id)
     return ExitCode.FITS
 
 
@@ -73,19 +75,19 @@ def _limits(profile: Jurisdiction) -> str:
     return "\n".join(lines) + "\n"
 
 
-def _export(workbench: Workbench, arguments: argparse.Namespace) -> None:
-    text = workbench.profile_to_toml(workbench.profile(arguments.id))
+def _export(profile: Jurisdiction, arguments: argparse.Namespace) -> None:
+    text = profile_to_toml(profile)
     if arguments.out is None:
         write_standard_output(text)
     else:
         write_whole({arguments.out: text.encode("utf-8")})
 
 
-def _read(workbench: Workbench, name: str) -> Jurisdiction:
+def _read(name: str) -> Jurisdiction:
     place = "standard input" if name == STANDARD_INPUT else name
     try:
         raw = read_standard_input() if name == STANDARD_INPUT else Path(name).read_bytes()
-        return workbench.profile_from_toml(raw.decode("utf-8-sig"), place)
+        return profile_from_toml(raw.decode("utf-8-sig"), place)
     except UnicodeDecodeError as fault:
         wanted = "the file must be UTF-8 text"
         raise InputFault((InputProblem(place, "encoding", f"byte {fault.start}", wanted),)) from fault

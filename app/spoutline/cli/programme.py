@@ -39,7 +39,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     folder: Path = arguments.folder
     name = arguments.name or folder.resolve().name
     terms = ProgrammeTerms(name=name, budget=_budget(arguments.budget), years=arguments.years)
-    kept_as, programme = workbench.convert_folder(
+    kept_as, programme = workbench.converting().convert_folder(
         folder, terms, TerminalProgress("sites converted"), arguments.processes
     )
     if arguments.csv:

@@ -83,7 +83,7 @@ def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 def _made(workbench: Workbench, arguments: argparse.Namespace) -> Quotation:
     desk = workbench.quoting()
     terms = desk.read_terms(arguments.terms)
-    survey = read_survey(workbench, arguments.survey)
+    survey = read_survey(arguments.survey)
     logo = desk.logo(terms, arguments.terms.parent)
     return desk.quote(survey, terms, display_of(arguments), logo=logo, progress=TerminalProgress()).quotation
 

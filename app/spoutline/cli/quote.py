@@ -62,7 +62,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     desk, display = workbench.quoting(), display_of(arguments)
     terms = desk.read_terms(arguments.terms)
     option = _option(arguments.option, len(terms.options))
-    survey = read_survey(workbench, arguments.survey)
+    survey = read_survey(arguments.survey)
     logo = desk.logo(terms, arguments.terms.parent)
     quoted = desk.quote(survey, terms, display, logo=logo, progress=TerminalProgress())
     quotation = quoted.quotation
@@ -73,7 +73,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         "--xlsx": lambda: desk.workbook(quotation, _FIRST_REVISION, display),
         "--csv": lambda: desk.order_csv(quotation, _FIRST_REVISION),
         "--pick-list": lambda: desk.pick_list(quotation, option, _FIRST_REVISION, display),
-        "--bill": lambda: workbench.bill_pdf(quoted.plans[option].site_plan, display, terms.heading.dated),
+        "--bill": lambda: workbench.bills().pdf(quoted.plans[option].site_plan, display, terms.heading.dated),
     }
     write_whole({path: contents[name]() for name, path in outputs.items()})
     return _outcome(quotation)

@@ -143,7 +143,7 @@ def _read(workbench: Workbench, desk: PackingDesk, arguments: argparse.Namespace
     pictures = [desk.read_photo(path) for path in arguments.photo]
     photos = {note.sha256: content for note, content in pictures}
     records = tuple(record.model_copy(update={"photos": tuple(note for note, _ in pictures)}) for record in records)
-    survey = read_survey(workbench, arguments.survey)
+    survey = read_survey(arguments.survey)
     site_plan = workbench.plan_site(survey, TerminalProgress())
     judged = tuple(desk.judge(record, site_plan) for record in records)
     display, language = display_of(arguments), PackLanguage(arguments.language)
@@ -151,7 +151,7 @@ def _read(workbench: Workbench, desk: PackingDesk, arguments: argparse.Namespace
     if arguments.pdf:
         contents[arguments.pdf] = desk.record_sheet(judged[0], site_plan, photos, language, display)
     if arguments.bill:
-        contents[arguments.bill] = workbench.bill_pdf(desk.as_built(site_plan, records), display)
+        contents[arguments.bill] = workbench.bills().pdf(desk.as_built(site_plan, records), display)
     write_whole(contents)
     if not arguments.dry_run:
         _keep(desk, judged, photos)

@@ -32,7 +32,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     from spoutline.cli.site_document import site_json, site_text
 
-    survey = read_survey(workbench, arguments.survey)
+    survey = read_survey(arguments.survey)
     price = _stock_price(arguments.stock_price, survey.site.currency)
     refit = workbench.quoting().plan_refit(survey, price, TerminalProgress())
     write_standard_output(site_json(refit) if arguments.json else site_text(refit))

@@ -30,7 +30,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     desk = workbench.packing()
     stock = desk.read_stock(arguments.stock)
-    survey = read_survey(workbench, arguments.survey)
+    survey = read_survey(arguments.survey)
     plan = workbench.plan_position(survey, arguments.position)
     options = desk.swap_options(survey, plan, arguments.missing, stock)
     story = workbench.story(display_of(arguments))

@@ -6,6 +6,7 @@ import argparse
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from spoutline.book.survey_text import read_survey, survey_to_json
 from spoutline.cli.command import Command
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import write_standard_output, write_whole
@@ -54,9 +55,9 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.columns:
         write_standard_output("".join(f"{_line(one)}\n" for one in mapping))
         return ExitCode.FITS
-    site, template = _site(workbench, arguments)
+    site, template = _site(arguments)
     positions = positions_from(sheet, mapping, UnitSystem(arguments.units.upper()), template)
-    text = workbench.survey_to_json(Survey(site=site, positions=positions))
+    text = survey_to_json(Survey(site=site, positions=positions))
     if arguments.out is None:
         write_standard_output(text)
     else:
@@ -64,14 +65,14 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return ExitCode.FITS
 
 
-def _site(workbench: Workbench, arguments: argparse.Namespace) -> tuple[Site, Position | None]:
+def _site(arguments: argparse.Namespace) -> tuple[Site, Position | None]:
     from pydantic import ValidationError
 
     from spoutline.book.survey_faults import problems_of
     from spoutline.model.survey import Site
 
     if arguments.like is not None:
-        like = workbench.read_survey(arguments.like)
+        like = read_survey(arguments.like)
         named = {"name": arguments.site} if arguments.site else {}
         return like.site.model_copy(update=named), like.positions[0]
     if arguments.site is None:

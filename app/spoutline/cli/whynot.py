@@ -24,7 +24,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     from spoutline.cli.plan_text import printable
 
-    survey = read_survey(workbench, arguments.survey)
+    survey = read_survey(arguments.survey)
     verdict = workbench.why_not(survey, arguments.position, arguments.part_number)
     story = workbench.story(display_of(arguments))
     write_standard_output("".join(f"{printable(sentence)}\n" for sentence in story.part_verdict(verdict)))

@@ -187,14 +187,14 @@ class Session(QObject):
             return
         name = f"{self._survey.site.name[:_NAME_ROOM]} {_OWN_COPY}"
         site = self._survey.site.model_copy(update={"name": name})
-        self.open(self.workbench.create_survey(self._survey.model_copy(update={"site": site})))
+        self.open(self.workbench.book().create(self._survey.model_copy(update={"site": site})))
 
     def _save(self) -> None:
         if self._newer is not None:
             self._tell(SaveState.STALE, str(StaleSurvey(self._newer)))
             return
         try:
-            self._stored = self.workbench.save_survey(self._stored, self._survey)
+            self._stored = self.workbench.book().save(self._stored, self._survey)
         except StaleSurvey as stale:
             self._newer = stale.stored
             self._tell(SaveState.STALE, str(stale))

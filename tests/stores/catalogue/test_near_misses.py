@@ -159,7 +159,7 @@ def test_a_near_miss_of_the_whole_set_fails_the_check_that_its_remark_names(
         assert part.kind in [link.part.kind for link in links], part.number
         swapped = tuple(replace(link, part=part) if link.part.kind is part.kind else link for link in links)
         hanging_set = replace(plan.chosen.hanging_set, links=swapped)
-        checks = checks_for(hanging_set, plan.requirement, workbench.tables(survey.site.jurisdiction))
+        checks = checks_for(hanging_set, plan.requirement, workbench.jurisdictions().tables(survey.site.jurisdiction))
         failing = {check.id for check in checks if check.severity is Severity.MUST and not check.passes}
         assert failing == {check_id}, part.number
 

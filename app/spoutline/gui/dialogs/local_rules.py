@@ -140,7 +140,7 @@ class LocalRulesDialog(FormDialog):
 
     def _load(self, wanted_id: str) -> None:
         try:
-            self._profiles = self._workbench.profiles()
+            self._profiles = self._workbench.jurisdictions().all()
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
             return
@@ -206,8 +206,10 @@ class LocalRulesDialog(FormDialog):
         if profile is None:
             return
         try:
-            copy = self._workbench.copy_profile(profile.id, self.id_edit.text().strip(), self.title_edit.text().strip())
-            self._workbench.save_profile(copy)
+            copy = self._workbench.jurisdictions().copy(
+                profile.id, self.id_edit.text().strip(), self.title_edit.text().strip()
+            )
+            self._workbench.jurisdictions().save(copy)
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
             return
@@ -235,7 +237,7 @@ class LocalRulesDialog(FormDialog):
                 status=self._status_for(limit),
                 note=self.note_edit.text(),
             )
-            self._workbench.save_profile(after)
+            self._workbench.jurisdictions().save(after)
         except (InputFault, StoreFault) as fault:
             self._tell_row(str(fault))
             return
@@ -257,7 +259,7 @@ class LocalRulesDialog(FormDialog):
         if QMessageBox.question(self, tr("Local rules"), question) is not QMessageBox.StandardButton.Yes:
             return
         try:
-            self._workbench.remove_profile(profile.id)
+            self._workbench.jurisdictions().remove(profile.id)
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
             return

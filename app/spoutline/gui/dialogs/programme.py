@@ -111,7 +111,7 @@ class ProgrammeDialog(FormDialog):
         workbench, processes = self._workbench, self._processes
 
         def work(ticket: Ticket) -> Programme:
-            return workbench.convert_folder(folder, terms, ticket, processes)[1]
+            return workbench.converting().convert_folder(folder, terms, ticket, processes)[1]
 
         self._set_running(True)
         self._jobs.start(_RUN, work, self._show_made, self._show_trouble)
@@ -136,7 +136,7 @@ class ProgrammeDialog(FormDialog):
     def _show_latest(self) -> None:
         """Show the programme made last; nothing where the book holds none."""
         try:
-            store = self._workbench.programmes()
+            store = self._workbench.book().programmes
             entries = store.entries()
             if entries:
                 self.show_programme(store.programme(entries[0].id))

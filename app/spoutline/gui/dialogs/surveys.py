@@ -9,6 +9,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QLineEdit, QMessageBox, QPushButton, QWidget
 
 from spoutline.book.records import StoredSurvey, SurveyEntry
+from spoutline.book.survey_text import read_survey
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.models.record_table import RecordTable, SortedRecords
 from spoutline.gui.models.table_columns import survey_columns
@@ -88,13 +89,13 @@ class SurveysDialog(FormDialog):
     def read_file(self, path: Path) -> None:
         """Put a survey file into the book and turn to it; say what is wrong with one that is not usable."""
         try:
-            self.accept_survey(self._workbench.create_survey(self._workbench.read_survey(path)))
+            self.accept_survey(self._workbench.book().create(read_survey(path)))
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
 
     def _refresh(self) -> None:
         try:
-            self.model.show_records(self._workbench.surveys())
+            self.model.show_records(self._workbench.book().entries())
         except StoreFault as fault:
             self.show_fault(str(fault))
         self.table.fit_columns()
@@ -110,13 +111,13 @@ class SurveysDialog(FormDialog):
         if entry is None:
             return
         try:
-            self.accept_survey(self._workbench.open_survey(entry.id))
+            self.accept_survey(self._workbench.book().stored(entry.id))
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
 
     def _start(self) -> None:
         try:
-            self.accept_survey(self._workbench.create_survey(new_survey(self.name_edit.text())))
+            self.accept_survey(self._workbench.book().create(new_survey(self.name_edit.text())))
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
 
@@ -136,7 +137,7 @@ class SurveysDialog(FormDialog):
         answer = QMessageBox.question(self, tr("Surveys"), question)
         if answer is QMessageBox.StandardButton.Yes:
             try:
-                self._workbench.remove_survey(entry.id)
+                self._workbench.book().remove(entry.id)
             except (InputFault, StoreFault) as fault:
                 self.show_fault(str(fault))
             self._refresh()

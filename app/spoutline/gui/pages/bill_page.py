@@ -169,7 +169,7 @@ class BillPage(QWidget):
         workbench, display = session.workbench, session.display
 
         def work(_: Ticket) -> tuple[bytes, tuple[float, ...]]:
-            document = workbench.bill_pdf(plan, display, None)
+            document = workbench.bills().pdf(plan, display, None)
             return document, page_shapes(document)
 
         self._context.jobs.start(_PAPER, work, self._show_paper, self._show_trouble, revision=session.revision)
@@ -218,8 +218,8 @@ class BillPage(QWidget):
         def work(_: Ticket) -> None:
             content = {
                 "pdf": lambda: document,
-                "csv": lambda: workbench.bill_csv(plan, display),
-                "xlsx": lambda: workbench.bill_xlsx(plan, display),
+                "csv": lambda: workbench.bills().csv(plan, display),
+                "xlsx": lambda: workbench.bills().xlsx(plan, display),
             }[suffix]()
             write_whole(path, content)
 

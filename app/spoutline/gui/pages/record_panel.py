@@ -173,7 +173,7 @@ class RecordPanel(QWidget):
             revision = site_plan.provenance.survey_fingerprint
             records = [one.record for one in known if one.record.plan_revision == revision]
             built = desk.as_built(site_plan, (*records, record))
-            write_whole(path, workbench.bill_pdf(built, display))
+            write_whole(path, workbench.bills().pdf(built, display))
 
         self._start(work, path)
 

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication
 
+from spoutline.bootstrap.demos import demo_survey
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.widgets.notice_bar import Offer
 from spoutline.gui.widgets.theme import dress
@@ -102,7 +103,9 @@ class Opening:
         workbench = self._factory()
         stored = survey_to_show(workbench, self._survey)
         workbench.search_parts("", None, 1)  # compiles the catalogue at the very first start
-        return Opened(workbench, stored, units_to_show(workbench.setting(SettingName.UNIT_SYSTEM), stored.survey))
+        return Opened(
+            workbench, stored, units_to_show(workbench.book().setting(SettingName.UNIT_SYSTEM), stored.survey)
+        )
 
     def _show(self, opened: Opened) -> None:
         from spoutline.gui.session import Session
@@ -123,19 +126,19 @@ def survey_to_show(workbench: Workbench, survey: Survey | None) -> StoredSurvey:
     """Return the survey to start with, put into the book if it is not there yet."""
     from spoutline.book.records import SettingName
 
-    entries = workbench.surveys()
+    entries = workbench.book().entries()
     if survey is not None:
         for entry in entries:
             if entry.name == survey.site.name:
-                stored = workbench.open_survey(entry.id)
+                stored = workbench.book().stored(entry.id)
                 if stored.survey == survey:  # started twice with the same file: go on where it was
                     return stored
-        return workbench.create_survey(survey)
+        return workbench.book().create(survey)
     if not entries:
-        return workbench.create_survey(workbench.demo_survey())
-    last = workbench.setting(SettingName.LAST_SURVEY)
+        return workbench.book().create(demo_survey())
+    last = workbench.book().setting(SettingName.LAST_SURVEY)
     known = {str(entry.id): entry.id for entry in entries}
-    return workbench.open_survey(known.get(last or "", entries[0].id))
+    return workbench.book().stored(known.get(last or "", entries[0].id))
 
 
 def units_to_show(remembered: str | None, survey: Survey) -> UnitSystem:

@@ -9,6 +9,7 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QDialog, QFileDialog
 
 from spoutline.book.records import SettingName, StoredSurvey
+from spoutline.book.survey_text import read_survey, survey_to_json
 from spoutline.gui.actions import ActionId
 from spoutline.gui.edits.positions import duplicate_position, free_label, remove_position
 from spoutline.gui.edits.question import Step
@@ -119,7 +120,7 @@ class Verbs:
         workbench = self._session.workbench
 
         def work(_: Ticket) -> StoredSurvey:
-            return workbench.create_survey(workbench.read_survey(path))
+            return workbench.book().create(read_survey(path))
 
         self._window.jobs.start(
             JobKey(JobKind.FILE), work, self.turn_to, lambda fault: self._window.show_trouble(str(fault))
@@ -134,7 +135,7 @@ class Verbs:
 
     def write_file(self, path: Path) -> None:
         """Write the survey into a file."""
-        text = self._session.workbench.survey_to_json(self._session.survey)
+        text = survey_to_json(self._session.survey)
         try:
             write_whole(path, text.encode("utf-8"))
         except StoreFault as fault:
@@ -277,7 +278,7 @@ class Verbs:
 
     def _remember(self, name: SettingName, value: str) -> None:
         try:
-            self._session.workbench.remember(name, value)
+            self._session.workbench.book().remember(name, value)
         except StoreFault as fault:
             self._window.show_trouble(str(fault))
 

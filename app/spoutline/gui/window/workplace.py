@@ -288,7 +288,7 @@ class Workplace(QWidget):
         workbench = self.session.workbench
 
         def work(_: Ticket) -> tuple[tuple[Option, ...], tuple[Option, ...]]:
-            profiles = workbench.profiles()
+            profiles = workbench.jurisdictions().all()
             parts = workbench.search_parts("", None, 20)
             currencies = sorted({price.currency for part in parts for price in part.prices})
             return (

@@ -1,0 +1,101 @@
+"""Local rules: the built-in jurisdictions and the person's own, with the tables that planning reads."""
+
+from __future__ import annotations
+
+import threading
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from spoutline.bootstrap.settings import user_folder
+from spoutline.model.faults import InputFault, InputProblem
+
+if TYPE_CHECKING:
+    from spoutline.model.limit import Jurisdiction, RuleTables
+
+
+class JurisdictionDesk:
+    """Jurisdictions by id. Methods may be called from several threads; built-in tables are read once.
+
+    ``folder`` holds the person's own jurisdictions; None means one in the user's data folder.
+    """
+
+    def __init__(self, folder: Path | None) -> None:
+        self._folder = folder
+        self._reading = threading.Lock()
+        self._tables: dict[str, RuleTables] = {}
+        self._built_in_profiles: tuple[Jurisdiction, ...] = ()
+
+    def folder(self) -> Path:
+        """Return the folder of the person's own jurisdictions."""
+        return self._folder or user_folder() / "jurisdictions"
+
+    def all(self) -> tuple[Jurisdiction, ...]:
+        """Return the built-in jurisdictions, then the person's own, each sorted by id."""
+        from spoutline.ruletables.own_profiles import own_profiles
+
+        return (*self._built_in(), *own_profiles(self.folder()))
+
+    def ids(self) -> tuple[str, ...]:
+        """Return the ids of all jurisdictions without reading the person's own, built-in ones first."""
+        from spoutline.ruletables.own_profiles import own_profile_ids
+
+        return (*(profile.id for profile in self._built_in()), *own_profile_ids(self.folder()))
+
+    def one(self, jurisdiction_id: str) -> Jurisdiction:
+        """Return one jurisdiction; raise ``InputFault`` with near names for an unknown id."""
+        return self.tables(jurisdiction_id).jurisdiction
+
+    def tables(self, jurisdiction_id: str) -> RuleTables:
+        """Return limits and materials of a jurisdiction; raise ``InputFault`` with near names for an unknown id.
+
+        The person's own are read each time, as they may have been edited.
+        """
+        from spoutline import assets
+        from spoutline.ruletables.load import load_rule_tables
+
+        with self._reading:
+            known = self._tables.get(jurisdiction_id)
+        if known is not None:
+            return known
+        tables = load_rule_tables(jurisdiction_id, resources=assets.resources_folder(), own_profiles=self.folder())
+        if tables.jurisdiction.built_in:
+            with self._reading:
+                self._tables[jurisdiction_id] = tables
+        return tables
+
+    def save(self, jurisdiction: Jurisdiction) -> Path:
+        """Write one of the person's own jurisdictions and return its file.
+
+        Raise ``InputFault`` for a built-in one, and for one that would hide a built-in one behind its id.
+        """
+        from spoutline.ruletables.own_profiles import save_own_profile
+
+        built_in = tuple(profile.id for profile in self._built_in())
+        if jurisdiction.id in built_in:
+            wanted = f"this is the id of a built-in jurisdiction; copy it under another id (not {', '.join(built_in)})"
+            raise InputFault((InputProblem("", "profile, id", repr(jurisdiction.id), wanted),))
+        return save_own_profile(self.folder(), jurisdiction)
+
+    def remove(self, jurisdiction_id: str) -> None:
+        """Delete one of the person's own jurisdictions; raise ``InputFault`` for a built-in or unknown one."""
+        from spoutline.ruletables.own_profiles import remove_own_profile
+
+        remove_own_profile(self.folder(), jurisdiction_id)
+
+    def copy(self, jurisdiction_id: str, new_id: str, title: str) -> Jurisdiction:
+        """Return an own jurisdiction with the rows of another; it is not saved yet. Raise ``InputFault``."""
+        from spoutline.book.choices import taken
+        from spoutline.ruletables.profiles import copy_profile
+
+        if new_id in self.ids():
+            raise taken(new_id, field="profile, id")
+        return copy_profile(self.one(jurisdiction_id), new_id, title)
+
+    def _built_in(self) -> tuple[Jurisdiction, ...]:
+        from spoutline import assets
+        from spoutline.ruletables.load import built_in_profiles
+
+        with self._reading:
+            if not self._built_in_profiles:
+                self._built_in_profiles = built_in_profiles(assets.resources_folder())
+            return self._built_in_profiles

@@ -1,0 +1,77 @@
+"""The stores: each opens when first used, and then stays open."""
+
+from __future__ import annotations
+
+import threading
+from typing import TYPE_CHECKING
+
+from spoutline.bootstrap.settings import Settings, user_folder
+
+if TYPE_CHECKING:
+    from spoutline.book.book import Book
+    from spoutline.book.quotations import QuotationBook
+    from spoutline.catalogue.store import CatalogueStore
+    from spoutline.explain.phrasebook import Phrasebook
+
+
+class Stores:
+    """Opens the book, the catalogue and the phrases once, whichever thread asks first.
+
+    Each method raises ``StoreFault`` where the environment fails, ``InputFault`` where what it reads is faulty.
+    """
+
+    def __init__(self, settings: Settings) -> None:
+        self._settings = settings
+        self._opening = threading.RLock()
+        self._book: Book | None = None
+        self._catalogue: CatalogueStore | None = None
+        self._phrasebook: Phrasebook | None = None
+
+    def book(self) -> Book:
+        """Return the book of surveys, its tables made or migrated."""
+        with self._opening:
+            if self._book is None:
+                from spoutline.book.book import open_book
+
+                self._book = open_book(self._database_url())
+            return self._book
+
+    def quotations(self) -> QuotationBook:
+        """Return the quotations of the book."""
+        return self.book().quotations()
+
+    def catalogue(self) -> CatalogueStore:
+        """Return the catalogue, compiled anew where its source changed."""
+        with self._opening:
+            if self._catalogue is None:
+                from spoutline import assets
+                from spoutline.catalogue.build import ensure_catalogue
+
+                self._catalogue = ensure_catalogue(self._database_url(), assets.catalogue_folder())
+            return self._catalogue
+
+    def phrasebook(self) -> Phrasebook:
+        """Return the phrases in which findings, checks and conflicts are told."""
+        with self._opening:
+            if self._phrasebook is None:
+                from spoutline import assets
+                from spoutline.explain.phrasebook import phrasebook_from_toml
+
+                path = assets.resources_folder() / "phrases" / "en.toml"
+                self._phrasebook = phrasebook_from_toml(path.read_text(encoding="utf-8"), path.name)
+            return self._phrasebook
+
+    def close(self) -> None:
+        """Close what was opened; it opens again when next used."""
+        with self._opening:
+            if self._book is not None:
+                self._book.close()
+            if self._catalogue is not None:
+                self._catalogue.close()
+            self._book = None
+            self._catalogue = None
+
+    def _database_url(self) -> str:
+        from spoutline.book.address import database_url
+
+        return database_url(self._settings.database, user_folder())
