@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import date
 from pathlib import Path
 
 import openpyxl
@@ -24,7 +25,7 @@ from spoutline.planning.refit.survey_merge import merged
 from spoutline.planning.relabel import same_question
 from spoutline.planning.survey_import.mapping import corrected, suggested
 from spoutline.planning.survey_import.positions import positions_from
-from spoutline.planning.survey_import.sheet import column_name, pasted_rows, read_sheet, sheet_of
+from spoutline.planning.survey_import.sheet import Sheet, column_name, pasted_rows, read_sheet, sheet_of
 from spoutline.units.accepted import UnitSystem
 
 HEAD = "Position,Dispenser,Product,Blend,Outlet height (ft),Reach [m],Hold-open,Colour\n"
@@ -177,21 +178,105 @@ def test_a_workbook_is_read_like_a_table(tmp_path: Path) -> None:
     for row in (["Station survey"], [], ["Position", "Product", "Blend", "Prepay"], ["1A", "gasoline", 10, True]):
         page.append(row)
     book.save(path)
-    with pytest.raises(InputFault, match="map one column to label"):
-        positions_from(read_sheet(path), suggested(read_sheet(path)), UnitSystem.SI)
-    page.delete_rows(1, 2)
-    page["C2"] = "ten"
+    page["C4"] = "ten"
     book.save(path)
     sheet = read_sheet(path, "Hoses")
-    with pytest.raises(InputFault, match=r"sheet Hoses, cell C2"):
+    assert sheet.title_row == 3
+    with pytest.raises(InputFault, match=r"sheet Hoses, cell C4"):
         positions_from(sheet, suggested(sheet), UnitSystem.SI)
-    page["C2"] = 10
+    page["C4"] = 10
     book.save(path)
     sheet = read_sheet(path)
     (position,) = positions_from(sheet, suggested(sheet), UnitSystem.SI)
     assert (position.label, position.prepay, position.liquid.blend_percent) == ("1A", True, 10)
     with pytest.raises(InputFault, match="use one of: Hoses"):
         read_sheet(path, "Other")
+
+
+def workbook(tmp_path: Path, *rows: list[object], percent: str = "", merged: tuple[str, ...] = ()) -> Sheet:
+    """Write a workbook as a spreadsheet would and read it; the cell ``percent`` shows a share as a percentage."""
+    book = openpyxl.Workbook()
+    page = book.active
+    for row in rows:
+        page.append(row)
+    if percent:
+        page[percent].number_format = "0%"
+    for cells in merged:
+        page.merge_cells(cells)
+    book.save(tmp_path / "station.xlsx")
+    return read_sheet(tmp_path / "station.xlsx")
+
+
+def test_titles_below_merged_heads_are_found_and_understood(tmp_path: Path) -> None:
+    heads = ["Where", None, "Outlet", None, "Filler", None, "Liquid"]
+    titles = ["Hose", "Pump", "Height (ft)", "Size", "Distance (m)", "Height (m)", "Product", "Blend"]
+    rows = (["Birch Hollow"], heads, titles, ["1A", "1", 7, "3/4", 1.8, 0.9, "diesel", 5])
+    sheet = workbook(tmp_path, *rows, merged=("A2:B2", "C2:D2", "E2:F2"))
+    assert sheet.title_row == 3
+    (position,) = positions_from(sheet, suggested(sheet), UnitSystem.SI)
+    assert position.outlet.height_m == pytest.approx(7 * 0.3048, abs=1e-9)
+    assert (position.filler.distance_m, position.filler.height_m) == (1.8, 0.9)
+
+
+def test_a_cell_merged_downwards_answers_for_every_row(tmp_path: Path) -> None:
+    titles = ["Position", "Island", "Product", "Blend"]
+    rows = (titles, ["1A", "North", "diesel", 5], ["1B", None, "diesel", 5], ["1C", None, "diesel", 5])
+    sheet = workbook(tmp_path, *rows, merged=("B2:B3",))
+    found = positions_from(sheet, suggested(sheet), UnitSystem.SI)
+    assert [one.island for one in found] == ["North", "North", ""]
+
+
+def test_a_share_shown_as_a_percentage_is_that_percentage(tmp_path: Path) -> None:
+    """A spreadsheet keeps 85 % as 0.85; read as 0.85 % it would take E85 for plain gasoline."""
+    sheet = workbook(tmp_path, ["Position", "Product", "Blend"], ["1A", "gasoline", 0.85], percent="C2")
+    assert positions_from(sheet, suggested(sheet), UnitSystem.SI)[0].liquid.blend_percent == 85
+
+
+def test_what_a_workbook_does_not_really_say_is_told(tmp_path: Path) -> None:
+    titles = ["Position", "Product", "Blend", "Outlet size", "Notes"]
+    sheet = workbook(
+        tmp_path,
+        titles,
+        ["1A", "diesel", "=2+3", "3/4", date(2026, 3, 4)],
+        ["1B", "diesel", 5, date(2026, 3, 4), ""],
+    )
+    with pytest.raises(InputFault) as refused:
+        positions_from(sheet, suggested(sheet), UnitSystem.SI)
+    told = {problem.place.rsplit(" ", 1)[1]: problem.wanted for problem in refused.value.problems}
+    assert set(told) == {"C2", "D3"}  # a date among the notes is no fault
+    assert "formula" in told["C2"]
+    assert "date" in told["D3"]
+
+
+def test_columns_that_only_carry_a_format_are_no_columns(tmp_path: Path) -> None:
+    book = openpyxl.Workbook()
+    page = book.active
+    page.append(["Position", "Product", "Blend"])
+    page.append(["1A", "diesel", 5])
+    page["ZZ2"].number_format = "0.00"
+    book.save(tmp_path / "s.xlsx")
+    assert read_sheet(tmp_path / "s.xlsx").titles == ("Position", "Product", "Blend")
+
+
+def test_a_decimal_comma_is_read_only_where_a_person_says_so(tmp_path: Path) -> None:
+    path = tmp_path / "s.csv"
+    path.write_text("Tank, pump and hose list\nHose;Product;Blend;Outlet height (m)\n1A;petrol;10,0;2,15\n")
+    sheet = read_sheet(path)
+    with pytest.raises(InputFault, match="cell C3"):
+        positions_from(sheet, suggested(sheet), UnitSystem.SI)
+    (position,) = positions_from(sheet, suggested(sheet), UnitSystem.SI, decimal_comma=True)
+    assert (position.liquid.blend_percent, position.outlet.height_m) == (10, 2.15)
+    path.write_text("Hose;Product;Blend;Outlet height (mm)\n1A;petrol;10,0;2.150,5\n")
+    sheet = read_sheet(path)
+    with pytest.raises(InputFault, match=r"cell D2.*thousands points"):
+        positions_from(sheet, suggested(sheet), UnitSystem.SI, decimal_comma=True)
+
+
+def test_the_text_format_of_a_spreadsheet_is_read(tmp_path: Path) -> None:
+    path = tmp_path / "s.txt"
+    path.write_bytes("Hose\tProduct\tBlend\n1Ä\tdiesel\t5\n".encode("utf-16"))
+    sheet = read_sheet(path)
+    assert positions_from(sheet, suggested(sheet), UnitSystem.SI)[0].label == "1Ä"
 
 
 def test_a_mapping_can_be_corrected_by_column_or_title(tmp_path: Path) -> None:

@@ -26,6 +26,10 @@ from spoutline.units.quantities import parse
         ("3/4 in", Dimension.DIAMETER, UnitSystem.SI, 0.01905),
         ('1-1/4"', Dimension.DIAMETER, UnitSystem.SI, 0.03175),
         ("1 1/4 in", Dimension.DIAMETER, UnitSystem.SI, 0.03175),
+        # feet and inches as a tape is read: 6 ft 2-1/2 in = 74.5 in of 0.0254 m
+        ("7ft 2in", Dimension.LENGTH, UnitSystem.SI, 86 * 0.0254),
+        ("6' 2-1/2\"", Dimension.LENGTH, UnitSystem.SI, 74.5 * 0.0254),
+        ("6 ft 3/4 in", Dimension.LENGTH, UnitSystem.US, 72.75 * 0.0254),
         (".84 in", Dimension.DIAMETER, UnitSystem.SI, 0.021336),
         ("-4 °F", Dimension.TEMPERATURE, UnitSystem.SI, -20.0),
         ("\N{MINUS SIGN}4 F", Dimension.TEMPERATURE, UnitSystem.SI, -20.0),

@@ -18,6 +18,12 @@ _NUMBER = re.compile(
         )\s*(?P<unit>[^\d\s.,].*?)?\s*$""",
     re.VERBOSE,
 )
+_FEET_AND_INCHES = re.compile(
+    r"""^\s*(?P<feet>\d+)\s*(?:ft\.?|feet|foot|')\s*[-,]?\s*
+        (?P<inches>(?:\d+[\s-]+)?\d+/\d+|\d+\.?\d*)\s*(?:in\.?|inch|inches|"|'')\s*$""",
+    re.VERBOSE | re.IGNORECASE,
+)
+_INCHES_TO_A_FOOT = 12.0
 _COMMA_DECIMAL = re.compile(r"\d,\d")
 
 
@@ -47,6 +53,13 @@ def parse(text: str, dimension: Dimension, system: UnitSystem, *, field: str = "
         raise _fault(
             name, text, f"write a decimal point and no thousands separator, for example {_example(dimension, system)}"
         )
+    if dimension is Dimension.LENGTH and (both := _FEET_AND_INCHES.match(written)):
+        feet, inches = (
+            to_core(_number_in(both[name]), unit, dimension) for name, unit in (("feet", "ft"), ("inches", "in"))
+        )
+        if inches >= to_core(_INCHES_TO_A_FOOT, "in", dimension) or not math.isfinite(feet):
+            raise _fault(name, text, "write fewer than 12 inches behind the feet, for example 6 ft 2 in")
+        return feet + inches
     match = _NUMBER.match(written)
     number = _number_of(match) if match else None
     if match is None or number is None:
@@ -60,6 +73,13 @@ def parse(text: str, dimension: Dimension, system: UnitSystem, *, field: str = "
     if not math.isfinite(value):
         raise _fault(name, text, "write a number of ordinary size")
     return value
+
+
+def _number_in(text: str) -> float:
+    """Return a number that is known to be written as one; a fraction over nothing is none and counts as infinite."""
+    match = _NUMBER.match(text)
+    number = _number_of(match) if match else None
+    return math.inf if number is None else number
 
 
 def _number_of(match: re.Match[str]) -> float | None:

@@ -31,6 +31,9 @@ class TableImportDialog(FormDialog):
         self.replace_box = QCheckBox(tr("These positions take the place of all that are there"), self)
         self.replace_box.toggled.connect(lambda _: self._check())
         self.body.addWidget(self.replace_box)
+        self.comma_box = QCheckBox(tr("A comma in a figure is the decimal sign"), self)
+        self.comma_box.toggled.connect(lambda _: self._check())
+        self.body.addWidget(self.comma_box)
         self.count_label = plain_label("", "quiet", wraps=True)
         self.body.addWidget(self.count_label)
         self.fault_list = QListWidget(self)
@@ -90,7 +93,9 @@ class TableImportDialog(FormDialog):
         self.after = None
         self.fault_list.clear()
         try:
-            positions = positions_from(self._sheet, self.chosen_mapping(), self._system)
+            positions = positions_from(
+                self._sheet, self.chosen_mapping(), self._system, decimal_comma=self.comma_box.isChecked()
+            )
             self.after = self._survey_with(positions)
         except InputFault as fault:
             self.fault_list.addItems([str(problem) for problem in fault.problems])

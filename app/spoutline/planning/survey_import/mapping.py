@@ -26,10 +26,11 @@ class ColumnMapping:
 def suggested(sheet: Sheet) -> tuple[ColumnMapping, ...]:
     """Return the mapping that the titles suggest, each field once, exact names before mistyped ones."""
     titles = [normal(title) for title in sheet.titles]
+    under = [normal(f"{head} {title}") for head, title in zip(sheet.heads, titles, strict=True)]
     taken: dict[int, ImportField] = {}
     free = list(FIELDS)
-    for find in (_exact, _near):
-        for column, title in enumerate(titles):
+    for find, names in ((_exact, under), (_exact, titles), (_near, titles)):
+        for column, title in enumerate(names):
             field = find(title, free) if title and column not in taken else None
             if field is not None:
                 taken[column] = field

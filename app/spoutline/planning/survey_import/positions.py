@@ -36,7 +36,12 @@ _LIQUID_WORDS = {
 
 
 def positions_from(
-    sheet: Sheet, mapping: tuple[ColumnMapping, ...], system: UnitSystem, template: Position | None = None
+    sheet: Sheet,
+    mapping: tuple[ColumnMapping, ...],
+    system: UnitSystem,
+    template: Position | None = None,
+    *,
+    decimal_comma: bool = False,
 ) -> tuple[Position, ...]:
     """Return one position for each row of the sheet.
 
@@ -48,13 +53,15 @@ def positions_from(
         Whose units a bare number takes where neither the cell nor the title names one.
     template
         A position whose answers hold where a row says nothing.
+    decimal_comma
+        Whether a comma in a figure is the decimal sign; nobody can see that in the table, so a person says it.
 
     Raises
     ------
     InputFault
         With every faulty cell: its address, what stands there, what would be right. Labels must differ.
     """
-    reader = _Reader(sheet, mapping, system, template)
+    reader = _Reader(sheet, mapping, system, template, decimal_comma)
     reader.check_columns()
     found = [position for row in sheet.rows if (position := reader.position(row)) is not None]
     if reader.problems:
@@ -66,8 +73,14 @@ class _Reader:
     """Walks the sheet to its end and gathers every problem."""
 
     def __init__(
-        self, sheet: Sheet, mapping: tuple[ColumnMapping, ...], system: UnitSystem, template: Position | None
+        self,
+        sheet: Sheet,
+        mapping: tuple[ColumnMapping, ...],
+        system: UnitSystem,
+        template: Position | None,
+        decimal_comma: bool,
     ) -> None:
+        self.decimal_comma = decimal_comma
         self.sheet = sheet
         self.mapping = mapping
         self.system = system
@@ -117,10 +130,16 @@ class _Reader:
     def _take(
         self, document: dict[str, object], row: SheetRow, one: ColumnMapping, field: ImportField, text: str
     ) -> None:
+        address = self.sheet.address(row, one.column)
+        untrusted = row.fault_of(one.column)
+        if untrusted and field.path != ("notes",):
+            self.problems.append(InputProblem(address, field.key, repr(text), untrusted))
+            return
         try:
+            if self.decimal_comma and field.dimension is not None:
+                text = _with_point(text, field)
             put_value(document, field.path, value_of(text, field, one.unit, self.system))
         except InputFault as fault:
-            address = self.sheet.address(row, one.column)
             self.problems.extend(InputProblem(address, field.key, each.value, each.wanted) for each in fault.problems)
 
     def _says_the_blend(self, row: SheetRow, document: dict[str, object], columns: Mapping[str, int]) -> bool:
@@ -153,6 +172,13 @@ def value_of(text: str, field: ImportField, unit: str, system: UnitSystem) -> ob
         value = parse(written, field.dimension, system, field=field.key) / field.factor
         return round(value, 9)  # a conversion leaves binary dust behind the ninth decimal
     return text
+
+
+def _with_point(text: str, field: ImportField) -> str:
+    """Return a figure written with a decimal comma in the program's own way."""
+    if "." in text and "," in text:
+        raise InputFault((InputProblem("", field.key, repr(text), "write one decimal comma and no thousands points"),))
+    return text.replace(",", ".")
 
 
 def _yes_no(text: str, field: ImportField) -> bool:

@@ -4,13 +4,16 @@ from __future__ import annotations
 
 import csv
 from dataclasses import dataclass
-from io import BytesIO, StringIO
-from itertools import zip_longest
+from io import StringIO
 from pathlib import Path
 
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.planning.survey_import.titles import heads_over, title_place
+from spoutline.planning.survey_import.workbook import Cell, workbook_rows
 
 _DELIMITERS = ",;\t"
+_UTF_16 = (b"\xff\xfe", b"\xfe\xff")
+_LINES_LOOKED_AT = 15  # for the delimiter; a heading above the table has none
 _MOST_ROWS = 20_000
 _MOST_COLUMNS = 200
 _LARGEST_FILE = 50_000_000  # bytes
@@ -18,20 +21,29 @@ _LARGEST_FILE = 50_000_000  # bytes
 
 @dataclass(frozen=True, slots=True)
 class SheetRow:
-    """One row: its number as a spreadsheet counts it, and its cells as texts without outer blanks."""
+    """One row: its number as a spreadsheet counts it, and its cells as texts without outer blanks.
+
+    ``faults`` holds columns whose text cannot be trusted, with the reason.
+    """
 
     number: int
     cells: tuple[str, ...]
+    faults: tuple[tuple[int, str], ...] = ()
+
+    def fault_of(self, column: int) -> str:
+        """Return why the text in a column cannot be trusted; empty where it can."""
+        return dict(self.faults).get(column, "")
 
 
 @dataclass(frozen=True, slots=True)
 class Sheet:
-    """Titles and rows below them; ``place`` names file and sheet."""
+    """Titles and rows below them; ``place`` names file and sheet, ``heads`` says what stands over each title."""
 
     place: str
     title_row: int
     titles: tuple[str, ...]
     rows: tuple[SheetRow, ...]
+    heads: tuple[str, ...] = ()
 
     def address(self, row: SheetRow, column: int) -> str:
         """Return where a cell stands, such as ``stations.xlsx, sheet Positions, cell C7``."""
@@ -49,7 +61,7 @@ def column_name(column: int) -> str:
 
 
 def read_sheet(path: Path, sheet_name: str | None = None) -> Sheet:
-    """Return the table in a CSV or XLSX file; the first row that holds anything gives the titles.
+    """Return the table in a CSV or XLSX file; what stands above its row of titles is left out.
 
     Parameters
     ----------
@@ -73,26 +85,50 @@ def read_sheet(path: Path, sheet_name: str | None = None) -> Sheet:
         raise _fault(str(path), "file", f"{len(content)} bytes", f"at most {_LARGEST_FILE} bytes are read")
     suffix = path.suffix.lower()
     if suffix == ".xlsx":
-        place, rows = _workbook_rows(str(path), content, sheet_name)
-    elif suffix in (".csv", ".tsv", ".txt"):
-        place, rows = str(path), _csv_rows(str(path), content)
-    else:
-        raise _fault(str(path), "file", repr(suffix), "a file that ends in .csv or .xlsx is needed")
-    return sheet_of(place, rows)
+        name, cells = workbook_rows(
+            str(path), content, sheet_name, _MOST_COLUMNS, lambda count: _check_count(str(path), count)
+        )
+        return _sheet(f"{path}, sheet {name}", cells)
+    if suffix in (".csv", ".tsv", ".txt"):
+        return sheet_of(str(path), _csv_rows(str(path), content))
+    raise _fault(str(path), "file", repr(suffix), "a file that ends in .csv or .xlsx is needed")
 
 
 def sheet_of(place: str, rows: list[list[str]]) -> Sheet:
-    """Return rows of texts as a sheet: the first that holds anything gives the titles, empty ones are left out."""
+    """Return rows of texts as a sheet: one of the first gives the titles, empty rows and columns are left out.
+
+    Raises
+    ------
+    InputFault
+        There is no row below the titles.
+    """
+    return _sheet(place, [[Cell(text) for text in row] for row in rows])
+
+
+def _sheet(place: str, rows: list[list[Cell]]) -> Sheet:
     filled = [
-        SheetRow(number, tuple(cell.strip() for cell in cells))
-        for number, cells in enumerate(rows, start=1)
-        if any(cell.strip() for cell in cells)
+        _row(number, cells) for number, cells in enumerate(rows, start=1) if any(cell.text.strip() for cell in cells)
     ]
     if len(filled) < 2:
         raise _fault(
             place, "rows", "nothing below the titles", "a row of titles and at least one row below it are needed"
         )
-    return Sheet(place, filled[0].number, filled[0].cells, tuple(filled[1:]))
+    place_of_titles = title_place([row.cells for row in filled])
+    titles = filled[place_of_titles]
+    above = filled[place_of_titles - 1].cells if place_of_titles else ()
+    below = filled[place_of_titles + 1 :]
+    wide = max(len(row.cells) for row in (titles, *below))
+    names = (*titles.cells, *[""] * (wide - len(titles.cells)))
+    return Sheet(place, titles.number, names, tuple(below), heads_over(names, above))
+
+
+def _row(number: int, cells: list[Cell]) -> SheetRow:
+    texts = [cell.text.strip() for cell in cells]
+    while texts and not texts[-1]:
+        texts.pop()
+    return SheetRow(
+        number, tuple(texts), tuple((column, cell.fault) for column, cell in enumerate(cells) if cell.fault)
+    )
 
 
 def pasted_rows(text: str) -> list[list[str]]:
@@ -102,63 +138,28 @@ def pasted_rows(text: str) -> list[list[str]]:
 
 def _csv_rows(place: str, content: bytes) -> list[list[str]]:
     try:
-        text = content.decode("utf-8-sig")
+        # a spreadsheet's own text format carries a byte order mark of UTF-16
+        text = content.decode("utf-16" if content[:2] in _UTF_16 else "utf-8-sig")
     except UnicodeDecodeError as fault:
         value = f"byte {fault.start} (0x{content[fault.start]:02x})"
         raise _fault(place, "encoding", value, "save the file as CSV in UTF-8") from fault
-    first = next((line for line in text.splitlines() if line.strip()), "")
-    delimiter = max(_DELIMITERS, key=first.count)
+    lines = [line for line in text.splitlines() if line.strip()][:_LINES_LOOKED_AT]
+    delimiter = max(_DELIMITERS, key=lambda sign: max((line.count(sign) for line in lines), default=0))
     reader = csv.reader(StringIO(text, newline=""), delimiter=delimiter, strict=True)
     rows: list[list[str]] = []
     try:
         for cells in reader:
             # an address counts rows, as a spreadsheet does, not the lines of a quoted text
             rows.append(cells[:_MOST_COLUMNS])
-            _check_count(place, rows)
+            _check_count(place, len(rows))
     except csv.Error as fault:
         raise _fault(f"{place}, line {reader.line_num}", "row", "the text", f"write valid CSV ({fault})") from fault
     return rows
 
 
-def _workbook_rows(place: str, content: bytes, sheet_name: str | None) -> tuple[str, list[list[str]]]:
-    import openpyxl
-
-    try:
-        book = openpyxl.load_workbook(BytesIO(content), read_only=True, data_only=True)
-    except Exception as fault:  # the library has many ways to refuse a broken archive
-        raise _fault(place, "file", "the workbook", "a workbook that a spreadsheet can open is needed") from fault
-    try:
-        if sheet_name is not None and sheet_name not in book.sheetnames:
-            raise _fault(place, "sheet", repr(sheet_name), f"use one of: {', '.join(book.sheetnames)}")
-        name = sheet_name or book.sheetnames[0]
-        rows: list[list[str]] = []
-        for cells in book[name].iter_rows(values_only=True, max_col=_MOST_COLUMNS):
-            rows.append([_text(cell) for cell in cells])
-            _check_count(place, rows)
-        return f"{place}, sheet {name}", rows
-    finally:
-        book.close()
-
-
-def _text(cell: object) -> str:
-    """Return a cell as a person reads it: whole numbers without a decimal point."""
-    if cell is None:
-        return ""
-    if isinstance(cell, bool):
-        return "yes" if cell else "no"
-    if isinstance(cell, float) and cell.is_integer() and abs(cell) < 1e15:
-        return str(int(cell))
-    return str(cell)
-
-
-def _check_count(place: str, rows: list[list[str]]) -> None:
-    if len(rows) > _MOST_ROWS:
+def _check_count(place: str, count: int) -> None:
+    if count > _MOST_ROWS:
         raise _fault(place, "rows", f"more than {_MOST_ROWS}", f"at most {_MOST_ROWS} rows are read")
-
-
-def widened(rows: list[list[str]]) -> list[list[str]]:
-    """Return rows of equal length, short ones filled up with empty cells."""
-    return [list(row) for row in zip(*zip_longest(*rows, fillvalue=""), strict=True)]
 
 
 def _fault(place: str, field: str, value: str, wanted: str) -> InputFault:

@@ -1,0 +1,126 @@
+"""The cells of a workbook as a person reads them, with what no reader could know told instead of guessed."""
+
+from __future__ import annotations
+
+import re
+import zipfile
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from io import BytesIO
+from typing import TYPE_CHECKING, Any
+
+from spoutline.model.faults import InputFault, InputProblem
+
+if TYPE_CHECKING:
+    from openpyxl.workbook.workbook import Workbook
+
+_LARGEST_SHEET = 200_000_000  # bytes of its text
+_MERGED = re.compile(rb'<(?:\w+:)?mergeCell\b[^>]*\bref="([A-Z]{1,3})(\d+):[A-Z]{1,3}(\d+)"')
+_FORMULA = re.compile(rb"<(?:\w+:)?f[ />]")
+
+A_DATE = "the spreadsheet made a date of what was typed: give the cell the format text and write it anew"
+NO_RESULT = "a formula without its result: open and save the file in a spreadsheet, or write the value"
+AN_ERROR = "a formula ends in an error: write the value"
+
+
+@dataclass(frozen=True, slots=True)
+class Cell:
+    """A cell as text; ``fault`` says why the text cannot be trusted, empty where it can."""
+
+    text: str
+    fault: str = ""
+
+
+def workbook_rows(
+    place: str, content: bytes, sheet_name: str | None, most_columns: int, check_count: Callable[[int], None]
+) -> tuple[str, list[list[Cell]]]:
+    """Return the name of the sheet and its rows; ``check_count`` refuses too many of them.
+
+    Raises
+    ------
+    InputFault
+        The bytes are no workbook, the sheet is not in it or far too large.
+    """
+    import openpyxl
+
+    try:
+        book = openpyxl.load_workbook(BytesIO(content), read_only=True, data_only=True)
+    except Exception as fault:  # the library has many ways to refuse a broken archive
+        raise _fault(place, "file", "the workbook", "a workbook that a spreadsheet can open is needed") from fault
+    try:
+        names = [sheet.title for sheet in book.worksheets]  # without sheets that hold only a chart
+        if not names or (sheet_name is not None and sheet_name not in names):
+            raise _fault(place, "sheet", repr(sheet_name), f"use one of: {', '.join(names)}")
+        name = sheet_name or names[0]
+        written = _sheet_text(place, content, book, name)
+        rows: list[list[Cell]] = []
+        for cells in book[name].iter_rows(max_col=most_columns):
+            rows.append([_cell(cell) for cell in cells])
+            check_count(len(rows))
+    finally:
+        book.close()
+    for row, column in _formulas(content, name, most_columns) if _FORMULA.search(written) else ():
+        if row < len(rows) and column < len(rows[row]) and not rows[row][column].text:
+            rows[row][column] = Cell("a formula", NO_RESULT)
+    _fill_merged(rows, written)
+    return name, rows
+
+
+def _sheet_text(place: str, content: bytes, book: Workbook, name: str) -> bytes:
+    sheet: Any = book[name]  # the library keeps merged cells from those who read it row by row
+    path = str(sheet._worksheet_path)
+    with zipfile.ZipFile(BytesIO(content)) as archive:
+        if archive.getinfo(path).file_size > _LARGEST_SHEET:
+            raise _fault(place, "sheet", repr(name), f"at most {_LARGEST_SHEET} bytes of a sheet are read")
+        return archive.read(path)
+
+
+def _formulas(content: bytes, name: str, most_columns: int) -> Iterator[tuple[int, int]]:
+    """Return row and column, counted from 0, of every formula."""
+    import openpyxl
+
+    book = openpyxl.load_workbook(BytesIO(content), read_only=True)
+    try:
+        for row, cells in enumerate(book[name].iter_rows(max_col=most_columns)):
+            for column, cell in enumerate(cells):
+                if cell.data_type == "f":
+                    yield row, column
+    finally:
+        book.close()
+
+
+def _fill_merged(rows: list[list[Cell]], written: bytes) -> None:
+    """Let a cell that is merged downwards answer for every row that it covers."""
+    from openpyxl.utils import column_index_from_string
+
+    for letters, first, last in _MERGED.findall(written):
+        column, top = column_index_from_string(letters.decode()) - 1, int(first) - 1
+        for row in range(top + 1, min(int(last), len(rows))):
+            if column < min(len(rows[top]), len(rows[row])) and not rows[row][column].text:
+                rows[row][column] = rows[top][column]
+
+
+def _cell(cell: Any) -> Cell:  # noqa: ANN401 - cells of three classes of the library
+    """Return a cell as a person reads it: whole numbers without a decimal point, a share as its percentage."""
+    value = cell.value
+    if value is None:
+        return Cell("")
+    if isinstance(value, bool):
+        return Cell("yes" if value else "no")
+    if isinstance(value, int | float):
+        return Cell(_number_text(value, str(cell.number_format or "")))
+    if cell.data_type == "e":
+        return Cell(str(value), AN_ERROR)
+    if not isinstance(value, str):
+        return Cell(str(value).removesuffix(" 00:00:00"), A_DATE)
+    return Cell(value)
+
+
+def _number_text(value: float, number_format: str) -> str:
+    if "%" in number_format:
+        return f"{value * 100:.10g} %"
+    return str(int(value)) if float(value).is_integer() and abs(value) < 1e15 else str(value)
+
+
+def _fault(place: str, field: str, value: str, wanted: str) -> InputFault:
+    return InputFault((InputProblem(place, field, value, wanted),))
