@@ -342,6 +342,32 @@ def test_somebody_answers_for_a_missing_price_and_takes_it_back(
     assert part_of(page, second).is_open
 
 
+def test_one_price_after_another_is_entered_without_waiting(qtbot: QtBot, page: QuotationPage, terms: Write) -> None:
+    page.panel.name_edit.setText("Odile")
+    quote(qtbot, page, terms("GUI-28", dated=NO_LISTS))
+    prices = page.panel.prices
+    page.panel.show_panel(prices)
+    said = []
+    for _ in range(2):
+        assert prices.part is not None
+        said.append(prices.part.part_number)
+        qtbot.keyClicks(prices.price_edit, "0.05")
+        qtbot.keyClicks(prices.reason_edit, "list to follow")
+        qtbot.keyClick(prices.reason_edit, Qt.Key.Key_Return)
+    assert said[0] != said[1]
+    qtbot.keyClicks(prices.price_edit, "0.0")  # still typing when the quotation comes in
+    here = prices.part
+    assert here is not None
+    before = page.quotation
+    qtbot.waitUntil(lambda: page.quotation is not before and not page.is_busy, timeout=30_000)
+    assert page.quotation is not None
+    assert {one.part for one in page.quotation.terms.overrides} == set(said)
+    if here.part_number in page.quotation.part_numbers:
+        assert prices.part is not None
+        assert prices.part.part_number == here.part_number
+        assert prices.price_edit.text() == "0.0"
+
+
 def test_a_price_is_read_as_written_or_refused() -> None:
     assert price_answer("X-1", " 1,234.50 ", "Odile", "agreed").unit_price == Decimal("1234.50")
     assert price_answer("X-1", None, "Odile", "asked for").unit_price is None
@@ -571,6 +597,9 @@ def test_a_change_of_prices_is_told_by_itself_and_the_quotation_quoted_anew(
     qtbot.keyClick(book.touched_tree, Qt.Key.Key_Return)
     qtbot.waitUntil(lambda: page.stored is not None and page.stored.id == kept.id, timeout=10_000)
     page.panel.show_panel(book)
+    # once more, from another quotation's side
+    quote(qtbot, page, terms("GUI-22"))
+    page.panel.show_panel(book)
     before = page.quotation
     book.anew_button.click()
     qtbot.waitUntil(lambda: page.quotation is not before and not page.is_busy, timeout=30_000)
@@ -578,6 +607,7 @@ def test_a_change_of_prices_is_told_by_itself_and_the_quotation_quoted_anew(
     now = {one.part_number: one.list_price for option in page.quotation.options for one in option.lines}
     assert now[line.part_number] == line.list_price / 2
     assert page.quotation.terms == kept.quotation.terms
+    assert [one.status for one in page.panel.history.model.records] == [QuotationStatus.DRAFT]
     keep(qtbot, page)
     assert page.stored is not None
     assert page.stored.id == kept.id
@@ -603,6 +633,7 @@ def test_parts_that_differ_stand_below_the_amounts(qtbot: QtBot, page: Quotation
         row.title.split()[0]: row.cells for row in page.panel.offer.amounts.records if row.title.split()[0] in numbers
     }
     assert shown == wanted
+    assert [row.title for row in page.panel.offer.amounts.records].count("Where the parts differ:") == 1
 
 
 def test_names_with_markup_are_shown_as_they_are(qtbot: QtBot, page: QuotationPage, terms: Write) -> None:

@@ -16,7 +16,7 @@ from spoutline.gui.wording import tr
 from spoutline.model.part import PartKind
 from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption
 
-_TITLE_WIDTH = 15  # characters in a line of a column's title
+_TITLE_WIDTH = 14  # characters in a line of a column's title
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,7 +48,7 @@ def amount_rows(quotation: Quotation, story: Story) -> tuple[AmountRow, ...]:
         *_charge_rows(quotation, story),
         *_count_rows(options, story),
         *_commonality_rows(quotation),
-        *_part_rows(options, story),
+        *_parts(options, story),
     )
 
 
@@ -98,6 +98,14 @@ def _commonality_rows(quotation: Quotation) -> Iterator[AmountRow]:
         yield AmountRow(tr("Not proved: could at most still save"), left, False)
 
 
+def _parts(options: Sequence[QuotedOption], story: Story) -> Iterator[AmountRow]:
+    """Return the parts that differ below a row that says so; nothing where none does."""
+    rows = tuple(_part_rows(options, story))
+    if rows:
+        yield AmountRow(f"{story.word(Word.PARTS_DIFFER)}:", ("",) * len(options), differs=False)
+        yield from rows
+
+
 def _part_rows(options: Sequence[QuotedOption], story: Story) -> Iterator[AmountRow]:
     """Return the parts of which the options order different numbers, kind by kind."""
     lines: dict[str, QuotedLine] = {line.part_number: line for option in options for line in option.lines}
@@ -126,7 +134,7 @@ def _hint(row: AmountRow) -> str:
 
 def _option_column(number: int, title: str) -> Column[AmountRow]:
     return Column(
-        title=_in_lines(f"{number + 1}. {title}"),
+        title=_in_lines(title),
         text=lambda row: row.cells[number],
         hint=lambda row: tip(row.hints[number]) if row.hints else "",
         is_number=True,

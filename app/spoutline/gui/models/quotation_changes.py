@@ -38,12 +38,17 @@ def change_titles(before: str, after: str) -> tuple[str, str, str]:
 
 
 def change_nodes(changes: Iterable[RevisionChange]) -> tuple[Node, ...]:
-    """Return a head for each source that changed, then one for each option, with the differences below."""
+    """Return a head for each source that changed, then one for each option, its total first, its details below."""
     groups: dict[str, list[RevisionChange]] = {}
     for change in changes:
         groups.setdefault(_group(change), []).append(change)
     return tuple(
-        Node(cells=(title, "", ""), is_head=True, children=tuple(_node(one) for one in rows))
+        Node(
+            cells=(title, "", ""),
+            is_head=True,
+            spans=True,
+            children=tuple(_node(one) for one in sorted(rows, key=lambda one: one.changed is not Changed.TOTAL)),
+        )
         for title, rows in groups.items()
     )
 

@@ -60,7 +60,7 @@ class BookPanel(QWidget):
         column.addWidget(self.search_edit)
         self.state_label = plain_label("", "quiet", wraps=True)
         column.addWidget(self.state_label)
-        column.addWidget(self._list(), 3)
+        column.addWidget(self._list(), 1)
         column.addLayout(self._touched_head())
         self.touched_model = NodeTree((tr("Quotation and part"), tr("What happened")), self)
         self.touched_tree = Tree(tr("Quotations that a change touches"), self, shares=(4, 5))
@@ -68,7 +68,8 @@ class BookPanel(QWidget):
         self.touched_tree.setExpandsOnDoubleClick(False)
         self.touched_tree.opened.connect(self._open_touched)
         self.touched_tree.picked.connect(lambda _: self._enable())
-        column.addWidget(self.touched_tree, 2)
+        self.touched_tree.hide()
+        column.addWidget(self.touched_tree, 1)
 
     def refresh(self) -> None:
         """Let those expire whose last day is over, show the list, and ask what a change touches."""
@@ -109,7 +110,7 @@ class BookPanel(QWidget):
         self.entries: RecordTable[QuotationEntry] = RecordTable((), self)
         proxy = SortedRecords(self)
         proxy.setSourceModel(self.entries)
-        self.entry_table = Table(tr("Quotations in the book"), self, shares=(8, 5, 6, 6, 5))
+        self.entry_table = Table(tr("Quotations in the book"), self, shares=(9, 5, 5, 5, 5))
         self.entry_table.setModel(proxy)
         self.entry_table.setSortingEnabled(True)
         self.entry_table.sortByColumn(-1, Qt.SortOrder.AscendingOrder)
@@ -125,7 +126,7 @@ class BookPanel(QWidget):
         self.anew_button = QPushButton(tr("Quote it a&new"), self)
         self.anew_button.setToolTip(tr("Quote the marked quotation again: its own survey and terms, prices of today"))
         self.anew_button.clicked.connect(self._quote_anew)
-        self.anew_button.setEnabled(False)
+        self.anew_button.hide()
         row.addWidget(self.touched_label, 1)
         row.addWidget(self.check_button)
         row.addWidget(self.anew_button)
@@ -157,7 +158,11 @@ class BookPanel(QWidget):
         self.touched = touched
         self.check_button.setEnabled(True)
         self.touched_model.show_nodes(touched_nodes(touched, self._context.story))
+        self.touched_tree.setVisible(bool(touched))
+        self.anew_button.setVisible(bool(touched))
         self.touched_tree.expandAll()
+        if touched:
+            self.touched_tree.pick(self.touched_model.index(0, 0))
         words = tr("{0} open quotations are touched by a change of catalogue or price lists:")
         if len(touched) == 1:
             words = tr("{0} open quotation is touched by a change of catalogue or price lists:")

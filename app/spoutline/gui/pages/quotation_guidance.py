@@ -6,14 +6,12 @@ from collections import Counter
 from datetime import date
 
 from spoutline.book.quotation_records import StoredQuotation
-from spoutline.documents.quotation.option_sections import gap_text
+from spoutline.explain.quotation_words import QuotationWord as Word
 from spoutline.explain.story import Story
 from spoutline.gui.pages.quotation_in_hand import InHand
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
 from spoutline.model.quotation import Quotation, QuotationStatus
-
-_REASONS_SHOWN = 2
 
 
 def status_words(hand: InHand, today: date) -> str:
@@ -44,9 +42,11 @@ def status_tone(hand: InHand, today: date) -> Tone:
     return tones.get(hand.status, Tone.NOTE) if hand.status is not None else Tone.NOTE
 
 
-def next_words(hand: InHand, today: date) -> str:
-    """Return what a person can do next."""
+def next_words(hand: InHand, today: date, *, has_terms: bool) -> str:
+    """Return what a person can do next; ``has_terms`` tells whether terms are in hand."""
     made, stored = hand.quotation, hand.stored
+    if made is None and has_terms:
+        return tr("Quote the survey that is open; or look a quotation up in the book.")
     if made is None:
         return tr("Take terms, then quote the survey; or look a quotation up in the book.")
     if hand.is_older:
@@ -63,11 +63,10 @@ def gap_words(quotation: Quotation, story: Story) -> str:
     lines = {line.part_number: line for _, line in quotation.open_lines}
     if not lines:
         return ""
-    reasons = Counter(gap_text(line, story).removeprefix(f"{number}: ") for number, line in lines.items())
-    told = "; ".join(reason for reason, _ in reasons.most_common(_REASONS_SHOWN))
-    more = "…" if len(reasons) > _REASONS_SHOWN else ""
+    reasons = Counter(story.word(line.gap or Word.NO_PRICE) for line in lines.values())
+    told = "; ".join(reason for reason, _ in reasons.most_common())
     words = tr("{0} prices are missing") if len(lines) > 1 else tr("{0} price is missing")
-    return f"{words.format(len(lines))}, {tr('which blocks the issue')}: {told}{more}"
+    return f"{words.format(len(lines))}, {tr('which blocks the issue')}: {told}"
 
 
 def older_words(hand: InHand) -> str:

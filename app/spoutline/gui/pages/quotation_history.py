@@ -163,6 +163,7 @@ class HistoryPanel(QWidget):
         )
         self.changes.retitle(titles)
         self.changes.show_nodes(change_nodes(changes))
+        self.tree.span_rows(self.changes.spanning())
         self.tree.expandAll()
         self.tree.fit_columns()
 

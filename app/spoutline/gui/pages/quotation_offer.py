@@ -16,7 +16,7 @@ from spoutline.gui.pages.quotation_terms import TermsInHand
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
-from spoutline.model.quotation import Quotation
+from spoutline.model.quotation import Quotation, QuotationStatus
 
 
 class OfferPanel(QWidget):
@@ -34,7 +34,7 @@ class OfferPanel(QWidget):
         column.addLayout(self._progress_row())
         column.addLayout(self._gap_row())
         self.amounts: RecordTable[AmountRow] = RecordTable((), self)
-        self.amount_table = Table(tr("Options side by side"), self, shares=(9, 5, 5, 5, 5))
+        self.amount_table = Table(tr("Options side by side"), self, shares=(7, 5, 5, 5, 5))
         self.amount_table.setModel(self.amounts)
         self.amount_table.setMinimumHeight(120)
         column.addWidget(self.amount_table, 1)
@@ -91,7 +91,9 @@ class OfferPanel(QWidget):
         self.gap_label.setText(gaps)
         self.gap_label.setVisible(bool(gaps))
         self.gap_button.setVisible(bool(gaps))
-        self.next_label.setText(tr("One moment…") if is_stepping else next_words(hand, today))
+        self.next_label.setText(
+            tr("One moment…") if is_stepping else next_words(hand, today, has_terms=self._terms is not None)
+        )
         self.make_button.setEnabled(self._terms is not None and is_free)
         self.anew_button.setEnabled(hand.may_be_revised and is_free)
         self.terms_button.setEnabled(is_free)
@@ -125,12 +127,14 @@ class OfferPanel(QWidget):
     def _mark_next(self) -> None:
         """Let the button stand out that is the usual next one."""
         hand = self._hand
-        wanted = self.make_button
-        if hand.may_be_kept:
+        wanted: QPushButton | None = None
+        if hand.quotation is None:
+            wanted = self.make_button
+        elif hand.may_be_kept:
             wanted = self.keep_button
         elif hand.may_be_issued:
             wanted = self.issue_button
-        elif hand.is_kept and hand.may_be_revised and not hand.may_be_answered and hand.status != "draft":
+        elif hand.status in (QuotationStatus.EXPIRED, QuotationStatus.DECLINED) and not hand.is_older:
             wanted = self.anew_button
         for button in (self.make_button, self.anew_button, self.keep_button, self.issue_button):
             name = "primary" if button is wanted else ""
@@ -175,6 +179,7 @@ class OfferPanel(QWidget):
         row = QHBoxLayout()
         self.progress_bar = QProgressBar(self)
         self.progress_bar.setAccessibleName(tr("How far the quotation is"))
+        self.progress_bar.setTextVisible(False)
         self.stop_button = QPushButton(tr("Stop"), self)
         row.addWidget(self.progress_bar, 1)
         row.addWidget(self.stop_button)
@@ -184,7 +189,7 @@ class OfferPanel(QWidget):
     def _gap_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
         self.gap_label = plain_label("", "fault", wraps=True)
-        self.gap_button = QPushButton(tr("Ans&wer for them"), self)
+        self.gap_button = QPushButton(tr("Answer for them"), self)
         self.gap_label.hide()
         self.gap_button.hide()
         row.addWidget(self.gap_label, 1)

@@ -65,7 +65,8 @@ class QuotationPage(QWidget):
         splitter.addWidget(self.panel)
         self.paper = QuotationPaper(context.jobs, self._show_trouble, self)
         splitter.addWidget(self.paper)
-        splitter.setSizes([640, 500])
+        splitter.setSizes([600, 480])
+        splitter.setStretchFactor(0, 1)
         splitter.setStretchFactor(1, 1)
         self.panel.setMinimumWidth(520)
         column = QVBoxLayout(self)
@@ -126,10 +127,15 @@ class QuotationPage(QWidget):
             self._quote_pinned(follows, terms_for_revision(follows.stored, self._today()))
 
     def answer_price(self, part: str, override: PriceOverride | None) -> None:
-        """Put a person's word about a price into the terms in hand, or take it back with None, and quote again."""
+        """Put a person's word about a price into the terms in hand, or take it back with None, and quote again.
+
+        A quotation that is being made is given up for one with this word too, so that nobody waits between two words.
+        """
         made = self._hand.quotation
-        if made is None or self.is_busy or self._hand.is_older:
+        if made is None or self._steps.is_busy or self._hand.is_older:
             return
+        if self._is_quoting:
+            self._end_quoting("")
         hand = self.terms.in_hand
         if hand is None or (hand.terms != made.terms and self._answered is not made):
             hand = terms_of_quotation(made, self._hand.revision)
@@ -232,6 +238,7 @@ class QuotationPage(QWidget):
             self.panel.say(str(fault))
         else:
             self.answer_price(part, override)
+            self.panel.prices.go_on()
 
     def _use_own_terms(self) -> None:
         if self._hand.quotation is not None:

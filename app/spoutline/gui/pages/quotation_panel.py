@@ -90,7 +90,7 @@ class QuotationPanel(QWidget):
         self.older_label.setText(older)
         self.older_bar.setVisible(bool(older))
         self.offer.show_steps(hand, self._context.story, today, is_stepping=is_stepping, is_quoting=is_quoting)
-        self.prices.allow(hand.quotation is not None and not hand.is_older and not is_stepping and not is_quoting)
+        self.prices.allow(hand.quotation is not None and not hand.is_older and not is_stepping)
         self.book.allow(not is_stepping)
 
     def _head(self) -> QWidget:

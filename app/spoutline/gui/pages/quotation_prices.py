@@ -12,6 +12,7 @@ from spoutline.gui.models.record_table import RecordTable
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
+from spoutline.model.quotation_terms import PriceOverride
 
 
 class PricesPanel(QWidget):
@@ -31,6 +32,7 @@ class PricesPanel(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._is_open = False
+        self._typed_for: tuple[str, PriceOverride | None] | None = None  # what the fields were filled for
         column = QVBoxLayout(self)
         column.setContentsMargins(12, 10, 12, 10)
         self.lead_label = plain_label("", "quiet", wraps=True)
@@ -69,8 +71,18 @@ class PricesPanel(QWidget):
         )
         self._show_part()
 
+    def go_on(self) -> None:
+        """Turn to the next part without a price for which nobody has answered yet, the keyboard in its price."""
+        parts = self.model.records
+        here = self.table.currentIndex().row()
+        for place in (*range(here + 1, len(parts)), *range(max(here, 0))):
+            if parts[place].is_open and parts[place].override is None:
+                self.table.pick_row(place)
+                self.price_edit.setFocus()
+                return
+
     def allow(self, is_open: bool) -> None:
-        """Let answers be given, or not: not of an older revision, and not while a quotation is being made."""
+        """Let answers be given, or not: not about an older revision, and not while a step is being taken."""
         self._is_open = is_open
         self._enable()
 
@@ -94,13 +106,13 @@ class PricesPanel(QWidget):
 
     def _reason_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        label = QLabel(tr("Reas&on"), self)
+        label = QLabel(tr("Reaso&n"), self)
         self.reason_edit = QLineEdit(self)
         self.reason_edit.setAccessibleName(tr("Reason"))
         self.reason_edit.setPlaceholderText(tr("Stands on the paper beside your name"))
         self.reason_edit.returnPressed.connect(self._answer)
         label.setBuddy(self.reason_edit)
-        self.answer_button = QPushButton(tr("Ans&wer for it"), self)
+        self.answer_button = QPushButton(tr("&Answer for it"), self)
         self.answer_button.setToolTip(
             tr("Put this price, your name and reason into the terms, and quote again; other parts may be cheaper then")
         )
@@ -118,10 +130,15 @@ class PricesPanel(QWidget):
         part = self.part
         if part is None:
             self.part_label.setText("")
+            self._typed_for = None
             self._enable()
             return
         self.part_label.setText(f"{part.part_number}: {part.name}. {part.source_text}")
         override = part.override
+        if self._typed_for == (part.part_number, override):
+            self._enable()
+            return  # somebody may be typing while a quotation comes in
+        self._typed_for = (part.part_number, override)
         self.reason_edit.setText(override.reason if override is not None else "")
         price = override.unit_price if override is not None else None
         self.price_edit.setText(f"{price:f}" if price is not None else "")

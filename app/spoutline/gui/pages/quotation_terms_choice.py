@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
@@ -61,14 +62,21 @@ class TermsChoice(QObject):
         self._context.jobs.cancel(TERMS)
         self.hold(dated_today(terms_of_quotation(quotation, revision), self._today()))
 
-    def use_changed(self, terms: Terms, file: Path | None) -> None:
-        """Take terms as a person changed them; ``file`` is where they were written, None for nowhere."""
+    def use_changed(self, terms: Terms, file: Path | None, folder: Path | None) -> None:
+        """Take terms as a person left them in the form; terms that are as they were stay what they are.
+
+        ``file`` is where exactly these were written, None for nowhere; ``folder`` is where their picture lies.
+        """
         before = self.in_hand
-        title = file.name if file is not None else tr("as changed in the window")
-        folder = file.parent if file is not None else (before.folder if before is not None else None)
-        picture = before.picture if before is not None else None
+        if before is not None and file is None and terms == before.terms:
+            return
         self._context.jobs.cancel(TERMS)
-        self.hold(TermsInHand(title=title, base=terms, file=file, folder=folder, picture=picture))
+        if file is not None:
+            self.hold(replace(terms_of_file(file, terms), picture=before.picture if before is not None else None))
+            return
+        title = tr("as changed in the window")
+        picture = before.picture if before is not None else None
+        self.hold(TermsInHand(title=title, base=terms, folder=folder, picture=picture))
 
     def write_example(self, path: Path) -> None:
         """Write ready terms into a file, to be edited, and take them."""

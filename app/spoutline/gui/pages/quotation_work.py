@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from spoutline.book.quotation_records import QuotationEvent, StaleQuotation, StoredQuotation
 from spoutline.bootstrap.quotations import QuotingDesk
@@ -79,12 +79,15 @@ def making(desk: QuotingDesk, wanted: Wanted, display: Display) -> Work:
     """Return the work that makes a quotation; its terms are read anew from their file."""
 
     def work(ticket: Ticket) -> Made:
+        follows = wanted.follows
+        if follows.stored is not None and not follows.events:
+            follows = replace(follows, events=desk.history(follows.stored.id))
         read = wanted.terms.as_read(desk)
         terms = read.terms
         if terms is None:
             raise ValueError("terms without a file have a base")
         quoted = desk.quote(wanted.survey, terms, display, origin=wanted.origin, logo=read.logo(desk), progress=ticket)
-        return Made(quoted.quotation, read, wanted)
+        return Made(quoted.quotation, read, replace(wanted, follows=follows))
 
     return work
 

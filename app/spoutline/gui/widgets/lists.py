@@ -51,8 +51,9 @@ class Table(QTableView):
         header = self.horizontalHeader()
         if self._shares:
             header.setStretchLastSection(True)
-            for column, share in enumerate(self._shares[: header.count()]):
-                self.setColumnWidth(column, self.viewport().width() * share // sum(self._shares))
+            shares = self._shares[: header.count()]
+            for column, share in enumerate(shares):
+                self.setColumnWidth(column, self.viewport().width() * share // sum(shares))
             return
         for column in range(header.count()):
             is_rest = column == self._stretch
