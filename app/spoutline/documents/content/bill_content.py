@@ -40,7 +40,7 @@ def bill_content(
     left_out = () if calculations else (story.word(Word.CALCULATION_LEFT_OUT),)
     blocks: list[Block] = list(site_blocks(site_plan, story, dated, left_out))
     for like in groups:
-        blocks.extend(position_blocks(like, site.currency, story, references))
+        blocks.extend(position_blocks(like, site.currency, story, references, with_flow_curve=not calculations))
     blocks.extend(requirement_blocks(groups, story, references))
     if calculations:
         blocks.extend(calculation_blocks(groups, story, references))

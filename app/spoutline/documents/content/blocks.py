@@ -98,11 +98,15 @@ class Row:
 
 @dataclass(frozen=True, slots=True)
 class Table:
-    """Rows under column titles, which repeat on every page; ``dense`` sets them closer."""
+    """Rows under column titles, which repeat on every page; ``dense`` sets them closer.
+
+    A ``whole`` table that fits on one page is not broken over two.
+    """
 
     columns: tuple[Column, ...]
     rows: tuple[Row, ...]
     dense: bool = False
+    whole: bool = False
 
     def __post_init__(self) -> None:
         for row in self.rows:

@@ -7,7 +7,6 @@ from dataclasses import replace
 
 from spoutline.documents.content.blocks import (
     Block,
-    Figure,
     Heading,
     NumberedLine,
     PageBreak,
@@ -16,9 +15,8 @@ from spoutline.documents.content.blocks import (
     ToldBefore,
     Worked,
 )
-from spoutline.documents.content.position_section import heading_of
+from spoutline.documents.content.position_section import flow_curve_blocks, heading_of
 from spoutline.documents.content.references import References
-from spoutline.documents.flow_chart import flow_chart
 from spoutline.documents.grouping import LikePositions
 from spoutline.explain.numbering import number_ranges
 from spoutline.explain.paper_words import PaperWord as Word
@@ -38,9 +36,7 @@ def calculation_blocks(groups: Sequence[LikePositions], story: Story, references
     ledger = _Ledger(story, references)
     for like, chosen in sheets:
         yield Heading(heading_of(like.positions, story), 2)
-        chart = flow_chart(like.plan, story)
-        if chart is not None:
-            yield Figure(chart, f"{story.word(Word.FLOW_CURVE)}. {chart.description}")
+        yield from flow_curve_blocks(like.plan, story)
         for check in chosen.checks:
             if check.lines:
                 yield ledger.worked(check)

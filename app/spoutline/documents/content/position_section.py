@@ -22,6 +22,7 @@ from spoutline.documents.content.references import References
 from spoutline.documents.content.set_sections import alternative_blocks, check_blocks, joint_blocks, parts_blocks
 from spoutline.documents.content.site_sections import position_liquid
 from spoutline.documents.drawing import position_drawing
+from spoutline.documents.flow_chart import flow_chart
 from spoutline.documents.grouping import LikePositions
 from spoutline.explain.paper_words import PaperWord as Word
 from spoutline.explain.story import Story
@@ -37,10 +38,13 @@ _LABELS_IN_HEADING = 6
 _LABELS_IN_CELL = 2
 
 
-def position_blocks(like: LikePositions, currency: str, story: Story, references: References) -> Iterator[Block]:
+def position_blocks(
+    like: LikePositions, currency: str, story: Story, references: References, *, with_flow_curve: bool = False
+) -> Iterator[Block]:
     """Return what is done at a position, and at all that are like it, from a new page on.
 
-    What the positions ask for and how the figures were worked out follow in the annexes.
+    What the positions ask for and how the figures were worked out follow in the annexes. The flow curve stands there
+    too; ``with_flow_curve`` shows it here, for a copy without that annex.
     """
     plan = like.plan
     yield PageBreak()
@@ -51,10 +55,19 @@ def position_blocks(like: LikePositions, currency: str, story: Story, references
     yield from _drawing_blocks(plan, story)
     if plan.chosen is not None:
         yield from check_blocks(plan.chosen, story, references)
+        if with_flow_curve:
+            yield from flow_curve_blocks(plan, story)
         yield from joint_blocks(plan.chosen, story)
     if plan.refusal is None:  # the findings of a refusal are its reasons, told above
         yield from _finding_blocks(plan, story, references)
     yield from alternative_blocks(plan, currency, story)
+
+
+def flow_curve_blocks(plan: PositionPlan, story: Story) -> Iterator[Block]:
+    """Return the pressure that the set needs against the flow; nothing where no flow was worked out."""
+    chart = flow_chart(plan, story)
+    if chart is not None:
+        yield Figure(chart, f"{story.word(Word.FLOW_CURVE)}. {chart.description}")
 
 
 def heading_of(positions: tuple[Position, ...], story: Story) -> str:

@@ -31,10 +31,10 @@ def parts_blocks(plan: PositionPlan, currency: str, story: Story) -> Iterator[Bl
     yield Heading(story.word(Word.PARTS), 2)
     columns = (
         Column(story.word(Word.NUMBER), 0.5),
-        Column(story.word(Word.PLACE), 1.15),
+        Column(story.word(Word.PLACE), 1.4),
         Column(story.word(Word.PART_NUMBER), 1.3),
-        Column(story.word(Word.MAKER), 1.3),
-        Column(story.word(Word.PART_NAME), 3.3),
+        Column(story.word(Word.MAKER), 1.25),
+        Column(story.word(Word.PART_NAME), 3.1),
         *price_columns(currency, story),
     )
     links = plan.chosen.hanging_set.links
@@ -70,7 +70,7 @@ def joint_blocks(judged: JudgedSet, story: Story) -> Iterator[Block]:
         Column(story.word(Word.PORTS), 3.4),
         Column(story.word(Word.SEAL), 1.8),
     )
-    yield Table(columns, tuple(_joint_row(joint, story) for joint in judged.joints), dense=True)
+    yield Table(columns, tuple(_joint_row(joint, story) for joint in judged.joints), dense=True, whole=True)
 
 
 def _joint_row(joint: Joint, story: Story) -> Row:
@@ -91,7 +91,8 @@ def check_blocks(judged: JudgedSet, story: Story, references: References | None 
         Column(story.word(Word.OUTCOME), 1.6),
         *(() if references is None else (Column(story.word(Word.SOURCE), 0.95),)),
     )
-    yield Table(columns, tuple(_check_row(check, story, references) for check in judged.checks), dense=True)
+    rows = tuple(_check_row(check, story, references) for check in judged.checks)
+    yield Table(columns, rows, dense=True, whole=True)
     for check in judged.checks:
         text = story.check(check)
         if text.remark:
@@ -138,5 +139,5 @@ def alternative_blocks(plan: PositionPlan, currency: str, story: Story) -> Itera
         )
         for alternative in plan.alternatives
     )
-    yield Table(columns, rows, dense=True)
+    yield Table(columns, rows, dense=True, whole=True)
     yield Paragraph(story.word(Word.ALTERNATIVES_NOTE), Role.NOTE)

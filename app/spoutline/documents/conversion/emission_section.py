@@ -65,9 +65,9 @@ def _year_table(sheet: EmissionSheet, words: ConversionStory) -> Table:
     columns = (
         Column(words.say("year"), 0.7),
         Column(words.say("onboard_share"), 1.1, Alignment.RIGHT),
-        Column(words.say("share_origin"), 1.6),
+        Column(words.say("share_origin"), 2.5),
         Column(words.say("increment"), 1.1, Alignment.RIGHT),
-        Column(words.say("displacement"), 1.3, Alignment.RIGHT),
+        Column(words.say("displacement"), 1.25, Alignment.RIGHT),
         Column(words.say("spillage"), 1.2, Alignment.RIGHT),
         Column(words.say("permeation"), 1.2, Alignment.RIGHT),
         Column(words.say("total"), 1.2, Alignment.RIGHT),

@@ -90,7 +90,7 @@ def _removal(one: PositionConversion, currency: str, words: ConversionStory) -> 
         Column(words.say("why"), 3.6),
         Column(words.story.word(PaperWord.SOURCE), 1.9),
     )
-    yield Table(columns, tuple(_removal_row(line, currency, words) for line in lines))
+    yield Table(columns, tuple(_removal_row(line, currency, words) for line in lines), whole=True)
 
 
 def _removal_row(line: DifferenceLine, currency: str, words: ConversionStory) -> Row:
@@ -178,7 +178,7 @@ def _ways(one: PositionConversion, currency: str, words: ConversionStory) -> Ite
         )
         for option in one.options
     )
-    yield Table(columns, rows)
+    yield Table(columns, rows, whole=True)
     yield Paragraph(words.say("ways_note"), Role.NOTE)
 
 

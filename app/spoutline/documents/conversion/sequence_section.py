@@ -63,7 +63,7 @@ def _phase_table(sequence: Sequence, words: ConversionStory) -> Table:
         Column(words.say("from"), 1.6),
         Column(words.say("to"), 1.6),
     )
-    return Table(columns, tuple(_phase_row(phase, sequence, words) for phase in sequence.phases))
+    return Table(columns, tuple(_phase_row(phase, sequence, words) for phase in sequence.phases), whole=True)
 
 
 def _phase_row(phase: Phase, sequence: Sequence, words: ConversionStory) -> Row:
@@ -82,8 +82,8 @@ def _phase_row(phase: Phase, sequence: Sequence, words: ConversionStory) -> Row:
 def _task_table(sequence: Sequence, words: ConversionStory) -> Table:
     columns = (
         Column(words.say("task"), 2.7),
-        Column(words.say("who"), 1.0),
-        Column(words.say("where"), 1.7),
+        Column(words.say("who"), 1.2),
+        Column(words.say("where"), 1.5),
         Column(words.say("from"), 1.35),
         Column(words.say("to"), 1.35),
         Column(words.say("slack"), 0.8, Alignment.RIGHT),

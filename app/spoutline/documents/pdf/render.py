@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from io import BytesIO
 
 from reportlab.lib.units import mm
@@ -15,7 +16,8 @@ from spoutline.documents.pdf.painter import shortened
 from spoutline.documents.pdf.setting import OutlineHeading, set_blocks
 
 _RUNNING_SIZE = 7.0
-_TOTAL_FORM = "page_total"
+_NUMBER_FORM = "page_number_{page}"
+_NUMBER_WIDTH = 90.0
 
 
 def pdf_bytes(document: Document) -> bytes:
@@ -32,20 +34,25 @@ def pdf_bytes(document: Document) -> bytes:
     buffer = BytesIO()
     template = _Template(buffer, document)
     flowables = list(set_blocks(document.blocks, template.text_width))
-    template.build(flowables, canvasmaker=_TotalledCanvas)
+    template.build(flowables, canvasmaker=partial(_NumberedCanvas, page_phrase=document.page_phrase))
     return buffer.getvalue()
 
 
-class _TotalledCanvas(Canvas):  # type: ignore[misc]
-    """Knows the number of pages only at the end, and defines it there as a form that each page shows."""
+class _NumberedCanvas(Canvas):  # type: ignore[misc]
+    """Knows how many pages there are only at the end, and defines there what each page shows at its foot."""
+
+    def __init__(self, *arguments: object, page_phrase: str, **named: object) -> None:
+        super().__init__(*arguments, **named)
+        self._page_phrase = page_phrase
 
     def save(self) -> None:
         total = self.getPageNumber() - 1
-        self.beginForm(_TOTAL_FORM, 0, -2, 40, 10)
-        self.setFont(REGULAR, _RUNNING_SIZE)
-        self.setFillColor(styles.GREY)
-        self.drawString(0, 0, str(total))
-        self.endForm()
+        for page in range(1, total + 1):
+            self.beginForm(_NUMBER_FORM.format(page=page), -_NUMBER_WIDTH, -2, 0, 10)
+            self.setFont(REGULAR, _RUNNING_SIZE)
+            self.setFillColor(styles.GREY)
+            self.drawRightString(0, 0, f"{self._page_phrase.format(page=page)}{total}")
+            self.endForm()
         super().save()
 
 
@@ -105,9 +112,8 @@ class _Template(BaseDocTemplate):  # type: ignore[misc]
         canvas.setLineWidth(0.5)
         canvas.line(left, head_y - 5, right, head_y - 5)
         canvas.setFont(REGULAR, _RUNNING_SIZE)
-        canvas.drawString(left, foot_y, shortened(printable(document.running_foot), _RUNNING_SIZE, right - left - 90))
-        page = document.page_phrase.format(page=template.page)
-        canvas.drawRightString(right - 16, foot_y, page)
-        canvas.translate(right - 16, foot_y)
-        canvas.doForm(_TOTAL_FORM)
+        room = right - left - _NUMBER_WIDTH
+        canvas.drawString(left, foot_y, shortened(printable(document.running_foot), _RUNNING_SIZE, room))
+        canvas.translate(right, foot_y)
+        canvas.doForm(_NUMBER_FORM.format(page=template.page))
         canvas.restoreState()

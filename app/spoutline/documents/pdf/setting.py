@@ -33,6 +33,12 @@ _WORKED_SHARES: Final = (0.045, 0.285, 0.43, 0.185, 0.055)
 _INDEX_SET: Final = 'rise="1.7" size="5.2"'
 _POWER_SET: Final = 'rise="2.8" size="5.2"'
 _NEEDED_BELOW_HEADING: Final = 70.0  # a heading this near the foot goes to the next page
+_HEADING_HEIGHT: Final = 34.0  # a section's heading with the room around it
+_ROWS_TOGETHER: Final = 2  # rows that stay with the column titles, and with the last row
+_SHORT_CELL: Final = 120  # characters; rows of longer cells may fill a page together, and are left to break
+_LAST_CAUTIONS: Final = 3
+_CAUTION_GAP: Final = 7.0
+_ENDLESS: Final = 1e6
 
 
 class OutlineHeading(Paragraph):  # type: ignore[misc]
@@ -46,9 +52,13 @@ class OutlineHeading(Paragraph):  # type: ignore[misc]
 
 def set_blocks(content: Sequence[blocks.Block], width_pt: float) -> Iterator[Flowable]:
     """Return the flowables of ``content`` for a frame of ``width_pt`` points; a heading stays with what it heads."""
-    for block, following in zip(content, (*content[1:], None), strict=True):
+    for number, block in enumerate(content):
+        following = content[number + 1] if number + 1 < len(content) else None
         if isinstance(block, blocks.Heading) and block.level > 1:
             yield CondPageBreak(_room_below_heading(following, width_pt))
+        elif _begins_last_cautions(content, number):
+            last = [one for one in content[number : number + _LAST_CAUTIONS] if isinstance(one, blocks.CautionNote)]
+            yield CondPageBreak(sum(_height(_caution_table(one, width_pt), width_pt) + _CAUTION_GAP for one in last))
         yield from _set_block(block, width_pt)
 
 
@@ -57,7 +67,29 @@ def _room_below_heading(following: blocks.Block | None, width_pt: float) -> floa
         return (
             fit(following.drawing, width_pt=width_pt, height_pt=styles.FIGURE_HEIGHT).height_pt + _NEEDED_BELOW_HEADING
         )
+    if isinstance(following, blocks.Table):
+        return max(_NEEDED_BELOW_HEADING, _HEADING_HEIGHT + _unbroken_height(following, _table(following, width_pt)))
     return _NEEDED_BELOW_HEADING
+
+
+def _unbroken_height(block: blocks.Table, table: Table) -> float:
+    """Return the height of what must stay together at the start of a table: all of it, or its first rows."""
+    width = sum(table._colWidths)
+    height = _height(table, width)
+    if block.whole and height <= styles.TEXT_HEIGHT_LEAST - _HEADING_HEIGHT:
+        return height
+    return float(sum(table._rowHeights[: 1 + _ROWS_TOGETHER]))
+
+
+def _height(flowable: Flowable, width_pt: float) -> float:
+    return float(flowable.wrap(width_pt, _ENDLESS)[1])
+
+
+def _begins_last_cautions(content: Sequence[blocks.Block], number: int) -> bool:
+    """Return whether the last few cautions of a longer sheet begin here, so that none stands alone on a page."""
+    rest = content[number:]
+    run = next((at for at, one in enumerate(rest) if not isinstance(one, blocks.CautionNote)), len(rest))
+    return run == _LAST_CAUTIONS and isinstance(content[number - 1], blocks.CautionNote)
 
 
 def _set_block(block: blocks.Block, width_pt: float) -> Iterator[Flowable]:
@@ -72,7 +104,10 @@ def _set_block(block: blocks.Block, width_pt: float) -> Iterator[Flowable]:
         case blocks.KeyValues():
             yield _key_values(block, width_pt)
         case blocks.Table():
-            yield _table(block, width_pt)
+            table = _table(block, width_pt)
+            if block.whole:
+                yield CondPageBreak(_unbroken_height(block, table))
+            yield table
         case blocks.Figure():
             yield _figure(block, width_pt)
         case blocks.Worked():
@@ -162,6 +197,11 @@ def _table_rules(block: blocks.Table) -> list[tuple[Any, ...]]:
         ("LEFTPADDING", (0, 0), (0, -1), 0),
         ("RIGHTPADDING", (-1, 0), (-1, -1), 0),
     ]
+    ends = (*block.rows[:_ROWS_TOGETHER], *block.rows[-1 - _ROWS_TOGETHER :])
+    if len(block.rows) > _ROWS_TOGETHER and all(len(cell) <= _SHORT_CELL for row in ends for cell in row.cells):
+        # neither the first nor the last rows, a total among them, stand alone on a page
+        rules.append(("NOSPLIT", (0, 0), (-1, _ROWS_TOGETHER)))
+        rules.append(("NOSPLIT", (0, -1 - _ROWS_TOGETHER), (-1, -1)))
     for number, row in enumerate(block.rows, start=1):
         if row.emphasis is Emphasis.TOTAL:
             rules.append(("LINEABOVE", (0, number), (-1, number), 0.9, styles.BLACK))
@@ -225,6 +265,10 @@ def _worked_row(line: WorkedText | blocks.NumberedLine | blocks.ToldBefore) -> l
 
 
 def _caution(block: blocks.CautionNote, width_pt: float) -> Flowable:
+    return KeepTogether([_caution_table(block, width_pt), Spacer(1, _CAUTION_GAP)])
+
+
+def _caution_table(block: blocks.CautionNote, width_pt: float) -> Table:
     bar, weight = styles.SIGNAL_BARS[block.signal]
     text = [
         Paragraph(markup(block.hazard), styles.HAZARD),
@@ -243,5 +287,4 @@ def _caution(block: blocks.CautionNote, width_pt: float) -> Flowable:
         ("TOPPADDING", (0, 0), (-1, -1), 1),
         ("BOTTOMPADDING", (0, 0), (-1, -1), 1),
     ]
-    table = Table([[word, text]], colWidths=[width_pt * 0.15, width_pt * 0.85], style=TableStyle(rules), hAlign="LEFT")
-    return KeepTogether([table, Spacer(1, 7)])
+    return Table([[word, text]], colWidths=[width_pt * 0.15, width_pt * 0.85], style=TableStyle(rules), hAlign="LEFT")

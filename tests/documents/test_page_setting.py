@@ -1,0 +1,109 @@
+"""How tables, cautions and running lines are set on pages."""
+
+from __future__ import annotations
+
+from io import BytesIO
+
+import pdfplumber
+import pytest
+
+from documents import plan_factory as factory
+from documents.readers import cautions, reader_of, story, text_of
+from spoutline.documents.bill import bill_pdf
+from spoutline.documents.content.blocks import (
+    Block,
+    CautionNote,
+    Column,
+    Document,
+    Emphasis,
+    Heading,
+    PaperSize,
+    Paragraph,
+    Row,
+    Signal,
+    Table,
+)
+from spoutline.documents.pdf.render import pdf_bytes
+
+COLUMNS = (Column("Name", 1.0), Column("Figure", 1.0))
+
+
+def pdf_of(*blocks: Block) -> bytes:
+    document = Document(
+        title="Trial",
+        subject="Trial",
+        author="Trial",
+        language="en",
+        paper=PaperSize.LETTER,
+        running_head="head",
+        running_foot="foot",
+        page_phrase="page {page} of ",
+        blocks=(Heading("Trial", 1), *blocks),
+    )
+    return pdf_bytes(document)
+
+
+def set_pages(*blocks: Block) -> list[str]:
+    return [page.extract_text() for page in reader_of(pdf_of(*blocks)).pages]
+
+
+def rows(count: int) -> tuple[Row, ...]:
+    return tuple(Row((f"row-{number}-", "1")) for number in range(count))
+
+
+def lines_above(count: int) -> tuple[Block, ...]:
+    return tuple(Paragraph(f"line {number}") for number in range(count))
+
+
+@pytest.mark.parametrize("above", range(20, 46, 3))
+def test_a_whole_table_that_fits_on_a_page_is_not_broken(above: int) -> None:
+    pages = set_pages(*lines_above(above), Heading("Checks", 2), Table(COLUMNS, rows(20), dense=True, whole=True))
+    holding = [text for text in pages if "row-" in text]
+    assert len(holding) == 1
+    assert "Checks" in holding[0]
+
+
+def test_a_whole_table_longer_than_a_page_runs_on() -> None:
+    pages = set_pages(Heading("Checks", 2), Table(COLUMNS, rows(120), dense=True, whole=True))
+    assert sum("row-" in text for text in pages) > 1
+    assert "Checks" in pages[0]
+
+
+@pytest.mark.parametrize("count", range(34, 62, 2))
+def test_a_total_never_stands_alone_on_a_page(count: int) -> None:
+    total = Row(("Total", "60"), Emphasis.TOTAL)
+    pages = set_pages(Heading("Parts", 2), Table(COLUMNS, (*rows(count), total), dense=True))
+    assert pages[-1].count("row-") >= 2
+
+
+@pytest.mark.parametrize("above", range(20, 46, 2))
+def test_a_heading_is_followed_by_rows_on_its_own_page(above: int) -> None:
+    pages = set_pages(*lines_above(above), Heading("Parts", 2), Table(COLUMNS, rows(40)))
+    (with_heading,) = (text for text in pages if "Parts" in text)
+    assert with_heading.count("row-") >= 2
+
+
+@pytest.mark.parametrize("count", range(8, 20, 2))
+def test_no_caution_stands_alone_on_the_last_page(count: int) -> None:
+    notes = tuple(
+        CautionNote(Signal.WARNING, "WARNING", f"hazard-{number}-", "why", "what to do", "source")
+        for number in range(count)
+    )
+    pages = set_pages(Heading("Cautions", 1), *notes)
+    assert len(pages) == 1 or pages[-1].count("hazard-") >= 3
+
+
+@pytest.mark.parametrize("count", [40, 700])
+def test_the_page_number_ends_at_the_margin(count: int) -> None:
+    pdf = pdf_of(*lines_above(count))
+    with pdfplumber.open(BytesIO(pdf)) as opened:
+        assert len(opened.pages) in range(1, 10) if count == 40 else len(opened.pages) > 9
+        for page in opened.pages:
+            foot = [char for char in page.chars if char["bottom"] > page.height - 40]
+            margin_pt = 18 / 25.4 * 72  # 18 mm; 72 points to the inch
+            assert max(char["x1"] for char in foot) == pytest.approx(page.width - margin_pt, abs=0.5)
+
+
+def test_a_copy_without_calculations_still_shows_the_flow_curve() -> None:
+    plan = factory.site_plan()
+    assert "Flow against pressure" in text_of(bill_pdf(plan, story(), cautions(), calculations=False))
