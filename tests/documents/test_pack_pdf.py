@@ -75,9 +75,15 @@ def test_the_loading_list_holds_every_part_of_the_plan_with_its_quantity() -> No
     for number in ("QW-W18", "QW-B7", "QW-C12", "QW-S2", "QW-N101"):
         assert re.search(rf"\b2 {number}\b", text), number
     assert re.search(r"\b4 QW-L1\b.*P1 \(2\), P2 \(2\)", text)
-    boxes = [text.index(f"Box {number}:") for number in (1, 2, 3, 5)]
+    boxes = [text.index(f"Box {number}:") for number in (1, 2, 3, 4)]
     assert boxes == sorted(boxes)
-    assert "Box 4:" not in text  # nothing to put in it
+    assert "Box 5:" not in text  # numbered as loaded: no number is missed, and none is looked for in vain
+    assert "how many go to which position" in text
+
+
+def test_brackets_are_explained_only_where_some_stand() -> None:
+    plan = factory.fitting_plan(accessories=())
+    assert "how many go to which position" not in text_of(pack_pdf(factory.site_plan(plan), words(), JOB))
 
 
 def test_each_position_has_one_sheet_that_holds_its_plan() -> None:

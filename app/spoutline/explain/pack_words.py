@@ -58,6 +58,7 @@ class PackWord(StrEnum):
     DONE = "done"
     LOADING = "loading"
     LOADING_NOTE = "loading_note"
+    LOADING_COUNTS = "loading_counts"
     QUANTITY = "quantity"
     PART_NUMBER = "part_number"
     PART_NAME = "part_name"
@@ -194,5 +195,9 @@ PACK_SENTENCES: Final[dict[str, tuple[str, ...]]] = {
     "questions_open": ("count",),
     "must_broken": ("checks",),
     "each_for": ("position", "count"),
+    "box": ("number", "contents"),
+    "source_title_only": (),
+    "source_interval": (),
+    "source_makers": (),
     "hose_of": ("name", "length"),
 }

@@ -53,7 +53,10 @@ def loading_blocks(site_plan: SitePlan, story: Story) -> Iterator[Block]:
     """Return the loading list box by box, then tools and protection."""
     yield PageBreak()
     yield Heading(story.word(Word.LOADING), 1)
+    boxes = pick_list(site_plan)
     yield Paragraph(story.word(Word.LOADING_NOTE), Role.LEAD)
+    if any(count > 1 for box in boxes for line in box.lines for _, count in line.positions):
+        yield Paragraph(story.word(Word.LOADING_COUNTS), Role.NOTE)
     columns = (
         Column(story.word(Word.QUANTITY), 0.5, Alignment.RIGHT),
         Column(story.word(Word.PART_NUMBER), 1.1),
@@ -61,8 +64,8 @@ def loading_blocks(site_plan: SitePlan, story: Story) -> Iterator[Block]:
         Column(story.word(Word.FOR_POSITIONS), 2.8),
         Column(story.word(Word.LOADED), 0.7, Alignment.RIGHT),
     )
-    for box in pick_list(site_plan):
-        yield Heading(story.word(box.box), 2)
+    for number, box in enumerate(boxes, start=1):  # numbered as loaded, so that no number is missed
+        yield Heading(story.phrases.fill("box", number=number, contents=story.word(box.box)), 2)
         yield Table(columns, tuple(_pick_row(line, story) for line in box.lines))
     yield Heading(story.word(Word.TOOLS), 2)
     yield Bullets(tuple(story.title(tool) for tool in tools_for(job_conditions(site_plan))))

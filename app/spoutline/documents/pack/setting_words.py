@@ -14,6 +14,12 @@ _WRITTEN_AS = {
     LimitStatus.COMMON_PRACTICE: "common practice, no source",
     LimitStatus.JUDGEMENT: "engineering judgement",
 }
+# and how they write the rest of a source that is no name or number
+_PHRASE_OF = {
+    "(title)": "source_title_only",
+    "interval:": "source_interval",
+    "makers' instructions": "source_makers",
+}
 
 
 def liquid_text(position: Position, story: Story) -> str:
@@ -32,6 +38,8 @@ def tag_of(plan: PositionPlan, site_plan: SitePlan) -> PositionTag:
 
 def sourced(source: str, status: LimitStatus, story: Story) -> str:
     """Return a source with its status in the language of the paper, unless the published text itself was read."""
+    for written, phrase in _PHRASE_OF.items():
+        source = source.replace(written, story.phrases.text[phrase])
     if status is LimitStatus.VERIFIED:
         return source
     word = story.word(status)
