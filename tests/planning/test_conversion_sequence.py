@@ -260,5 +260,28 @@ def test_closings_count_what_the_fact_sheet_counts(catalogue: CatalogueStore) ->
     }
 
 
+def test_a_pipe_of_each_grade_is_closed_at_the_dispenser_and_at_the_tank(catalogue: CatalogueStore) -> None:
+    # every path that could release vapour is closed: two pipes below the dispenser and two ends at the tanks
+    pair = [position(f"1{grade}", today="balance", dispenser="1", grade=grade) for grade in ("regular", "premium")]
+    answers = {"tank_end_reachable": True, "dual_vapour_pipes": True}
+    found = sequenced(catalogue, *pair, agency="maryland", sequence=answers)
+    counts = {one.opening.value: one.quantity for one in found.closings if not one.position}
+    assert counts == {"riser": 2, "tank_end": 2}
+
+
+def test_a_central_unit_is_disconnected_before_a_dispenser_is_opened(catalogue: CatalogueStore) -> None:
+    # of vacuum-assist systems the unit at the island's base or the central one is unwired and closed; from memory
+    two = [position(f"1{side}", today="vacuum_assist", dispenser="1") for side in "AB"]
+    found = sequenced(catalogue, *two, agency="maryland", sequence={"central_vacuum": True})
+    assert found.sequence is not None
+    (unit,) = (task for task in found.sequence.tasks if task.step_id == "disconnect_central_unit")
+    opened = [task for task in found.sequence.tasks if task.step_id == "isolate"]
+    assert all((unit.finish.day, unit.finish.minute) <= (task.start.day, task.start.minute) for task in opened)
+    assert "central_unit" in {one.opening.value for one in found.closings}
+    own_pumps = sequenced(catalogue, *two, agency="maryland").sequence
+    assert own_pumps is not None
+    assert "disconnect_central_unit" not in {task.step_id for task in own_pumps.tasks}
+
+
 def test_the_table_of_steps_names_a_source_for_every_step() -> None:
     assert all(step.source and step.title and step.detail for step in step_table().steps)

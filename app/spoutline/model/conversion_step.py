@@ -37,6 +37,7 @@ class StepCondition(StrEnum):
     BALANCE = "balance"
     ADDS_RECOVERY = "adds_recovery"
     CHANGES_LIQUID = "changes_liquid"
+    CENTRAL_VACUUM = "central_vacuum"  # one vacuum unit for the site instead of a pump at each position
     TRAPS = "traps"
     TANK_END = "tank_end"
     LINKED_TANKS = "linked_tanks"  # the vapour pipe is the only link between the tanks

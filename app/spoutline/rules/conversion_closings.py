@@ -65,7 +65,7 @@ def _dispenser_closings(positions: tuple[Position, ...], answers: SequenceAnswer
         if assisted and not answers.central_vacuum:
             yield _closing(VapourOpening.PUMP_INLET, dispenser, "", assisted, _USUAL)
             yield _closing(VapourOpening.PUMP_OUTLET, dispenser, "", assisted, _USUAL)
-        yield _closing(VapourOpening.RISER, dispenser, "", 1, _RISER)
+        yield _closing(VapourOpening.RISER, dispenser, "", _pipes(here, answers), _RISER)
 
 
 def _ground_closings(positions: tuple[Position, ...], answers: SequenceAnswers) -> Iterator[Closing]:
@@ -74,9 +74,13 @@ def _ground_closings(positions: tuple[Position, ...], answers: SequenceAnswers) 
     if answers.condensate_traps:
         yield _closing(VapourOpening.CONDENSATE_TRAP, "", "", answers.condensate_traps, _TRAP)
     if answers.tank_end_reachable:
-        grades = len({position.grade or str(position.liquid.blend_percent) for position in positions})
-        pipes = grades if answers.dual_vapour_pipes else 1
-        yield _closing(VapourOpening.TANK_END, "", "", pipes, _TANK)
+        yield _closing(VapourOpening.TANK_END, "", "", _pipes(positions, answers), _TANK)
+
+
+def _pipes(positions: Iterable[Position], answers: SequenceAnswers) -> int:
+    """Return how many vapour pipes end at these positions: one, or one for each grade."""
+    grades = {position.grade or str(position.liquid.blend_percent) for position in positions}
+    return len(grades) if answers.dual_vapour_pipes else 1
 
 
 def _adaptor_closes(hanging_set: HangingSet | None) -> bool:

@@ -154,6 +154,7 @@ def _conditions(made_from: SequenceInput) -> frozenset[StepCondition]:
     going = StepCondition.DECOMMISSION in of_positions
     options = [option for option in map(made_from.followed, made_from.worked_on) if option]
     told = {
+        StepCondition.CENTRAL_VACUUM: StepCondition.ASSIST in of_positions and answers.central_vacuum,
         StepCondition.TRAPS: going and answers.condensate_traps > 0,
         StepCondition.TANK_END: going and bool(answers.tank_end_reachable),
         StepCondition.LINKED_TANKS: going and answers.vapour_pipe_links_tanks is True,
