@@ -159,7 +159,7 @@ def test_installed_parts_are_added_changed_and_taken_away(
     qtbot: QtBot, workplace: Workplace, page: ConversionPage
 ) -> None:
     panel, session = page.installed_panel, workplace.session
-    page.tabs.setCurrentIndex(2)
+    page.tabs.setCurrentIndex(3)
     before = session.position.installed
     panel.number_edit.setText("no such part")
     panel.add_button.click()
@@ -181,7 +181,7 @@ def test_a_part_without_a_number_is_described_and_gets_an_age(
     qtbot: QtBot, workplace: Workplace, page: ConversionPage
 ) -> None:
     panel, session = page.installed_panel, workplace.session
-    page.tabs.setCurrentIndex(2)
+    page.tabs.setCurrentIndex(3)
     before = len(session.position.installed)
     panel.describe_button.click()
     assert "description" in panel.fault_label.text()

@@ -35,6 +35,7 @@ from spoutline.model.removal_standing import Standing
 _PLAN = JobKey(JobKind.SITE_PLAN, "conversion")
 _PAPER = JobKey(JobKind.PAPER, "conversion")
 _FILE = JobKey(JobKind.FILE, "conversion")
+_WAYS_HEIGHT_PX = 124  # the head and three ways
 
 
 class ConversionPage(QWidget):
@@ -50,6 +51,7 @@ class ConversionPage(QWidget):
         splitter.setChildrenCollapsible(False)
         self.tabs = QTabWidget(self)
         self.tabs.addTab(self._result_side(), tr("&Result"))
+        self.tabs.addTab(self._part_side(), tr("Stays and g&oes"))
         self.tabs.addTab(self._answer_side(), tr("Site a&nswers"))
         self.tabs.addTab(self._position_side(), tr("Pos&ition today"))
         self.tabs.currentChanged.connect(lambda _: self._show_answers())
@@ -89,15 +91,25 @@ class ConversionPage(QWidget):
         self.ways_tree = Tree(tr("Ways to convert"), self, shares=(4, 3, 2, 2))
         self.ways_tree.setModel(self.ways_model)
         self.ways_tree.setRootIsDecorated(False)
-        self.ways_tree.setMaximumHeight(110)
+        self.ways_tree.setFixedHeight(_WAYS_HEIGHT_PX)
         card.body.addWidget(self.ways_tree)
         self.figures = NamedTexts(self)
         card.body.addWidget(self.figures)
+        card.body.addStretch(1)
+        card.body.addLayout(self._file_buttons())
+        return card
+
+    def _part_side(self) -> QWidget:
+        card = Card("", self)
+        card.body.addWidget(plain_label(tr("What stays, goes and comes"), "pageTitle"))
         self.positions_model = NodeTree((tr("Position"), tr("Outcome or part"), tr("Why")), self)
         self.positions_tree = Tree(tr("Positions and parts"), self, shares=(4, 4, 8))
         self.positions_tree.setModel(self.positions_model)
         self.positions_tree.picked.connect(self._look_at)
         card.body.addWidget(self.positions_tree, 1)
+        return card
+
+    def _file_buttons(self) -> QHBoxLayout:
         row = QHBoxLayout()
         self.buttons: dict[str, QPushButton] = {}
         for name, words in (("pdf", tr("Save P&DF…")), ("ics", tr("Save &calendar…")), ("print", tr("Prin&t…"))):
@@ -106,8 +118,7 @@ class ConversionPage(QWidget):
             row.addWidget(button, 1)
             self.buttons[name] = button
         self.buttons["pdf"].setObjectName("primary")
-        card.body.addLayout(row)
-        return card
+        return row
 
     def _answer_side(self) -> QWidget:
         page = ScrolledPage(self)

@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QFileDialog,
     QFormLayout,
     QHBoxLayout,
-    QLineEdit,
     QPushButton,
     QWidget,
 )
@@ -22,6 +21,7 @@ from spoutline.gui.models.record_table import Column, RecordTable, SortedRecords
 from spoutline.gui.pages.bill_page import Report, file_stem, write_whole
 from spoutline.gui.pages.context import Context
 from spoutline.gui.widgets.cards import Card, plain_label
+from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
@@ -57,7 +57,7 @@ class InspectionPanel(QWidget):
     def _due_card(self) -> Card:
         card = Card(tr("Due"), self)
         row = QHBoxLayout()
-        self.service_edit = QLineEdit(self._today().isoformat(), self)
+        self.service_edit = LineEditor(self._today().isoformat(), self)
         self.service_edit.setAccessibleName(tr("Day of handing over"))
         self.service_edit.editingFinished.connect(self.refresh)
         row.addWidget(plain_label(tr("Day of handing over (YYYY-MM-DD)"), "quiet"))
@@ -103,12 +103,12 @@ class InspectionPanel(QWidget):
         card.body.addWidget(self.wear_table, 1)
         form = QFormLayout()
         self.removed_box = QComboBox(self)
-        self.fitted_edit = QLineEdit(self)
+        self.fitted_edit = LineEditor(self)
         self.reason_box = QComboBox(self)
         for reason in WEAR_REASONS:
             self.reason_box.addItem(reason.value.replace("_", " "), reason)
-        self.wear_day_edit = QLineEdit(self._today().isoformat(), self)
-        self.wear_note_edit = QLineEdit(self)
+        self.wear_day_edit = LineEditor(self._today().isoformat(), self)
+        self.wear_note_edit = LineEditor(self)
         self.wear_note_edit.setMaxLength(200)
         for words, widget in (
             (tr("Taken off here"), self.removed_box),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.explain.conversion_story import ConversionStory
 from spoutline.gui.dialogs.installed_figures import InstalledFiguresDialog
@@ -20,6 +20,7 @@ from spoutline.gui.models.node_tree import Node, NodeTree
 from spoutline.gui.pages.context import Context
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import Card, plain_label
+from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault
@@ -77,7 +78,7 @@ class InstalledPanel(QWidget):
 
     def _add_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        self.number_edit = QLineEdit(self)
+        self.number_edit = LineEditor(self)
         self.number_edit.setPlaceholderText(tr("Catalogue number"))
         self.number_edit.setAccessibleName(tr("Catalogue number of an installed part"))
         self.number_edit.returnPressed.connect(self._add)
@@ -95,7 +96,7 @@ class InstalledPanel(QWidget):
         row = QHBoxLayout()
         self.kind_box = QComboBox(self)
         self.kind_box.setAccessibleName(tr("Kind of a part without a catalogue number"))
-        self.description_edit = QLineEdit(self)
+        self.description_edit = LineEditor(self)
         self.description_edit.setPlaceholderText(tr("What its plate says"))
         self.description_edit.setAccessibleName(tr("Description of an installed part"))
         self.description_edit.returnPressed.connect(self._describe)
@@ -113,7 +114,7 @@ class InstalledPanel(QWidget):
         self.condition_box.activated.connect(self._choose_condition)
         self.remove_button = QPushButton(tr("Take it o&ff the list"), self)
         self.remove_button.clicked.connect(self._remove)
-        self.age_edit = QLineEdit(self)
+        self.age_edit = LineEditor(self)
         self.age_edit.setPlaceholderText(tr("Age, years"))
         self.age_edit.setAccessibleName(tr("Age of the chosen part, years"))
         self.age_edit.setMaximumWidth(110)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLineEdit, QPushButton, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QTabWidget, QVBoxLayout, QWidget
 
 from spoutline.gui.pages.bill_page import Report
 from spoutline.gui.pages.context import Context
@@ -12,6 +12,7 @@ from spoutline.gui.pages.record_panel import RecordPanel
 from spoutline.gui.pages.swap_panel import SwapPanel
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import plain_label
+from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.pack import PackLanguage
@@ -61,7 +62,7 @@ class InstallerPage(QWidget):
         row = QHBoxLayout()
         row.addWidget(plain_label(tr("Installer's work"), "pageTitle"))
         row.addStretch(1)
-        self.code_edit = QLineEdit(self)
+        self.code_edit = LineEditor(self)
         self.code_edit.setObjectName("scannedCode")
         self.code_edit.setPlaceholderText(tr("Scanned code of a sheet"))
         self.code_edit.setAccessibleName(tr("Scanned code of a sheet"))

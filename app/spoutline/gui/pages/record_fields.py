@@ -7,13 +7,14 @@ from dataclasses import dataclass
 from datetime import date
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QLineEdit, QPlainTextEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QPlainTextEdit, QVBoxLayout, QWidget
 
 from spoutline.documents.pack.commissioning_form import expected_text, limit_text
 from spoutline.documents.pack.record_sheet import verdict_text
 from spoutline.explain.story import Story
 from spoutline.gui.pages.context import Context
 from spoutline.gui.widgets.cards import Card, empty_layout, plain_label
+from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.pack import PackLanguage
@@ -40,9 +41,9 @@ class _ItemRow:
     """The fields of one item."""
 
     item: RecordItem
-    reading: QLineEdit | None
+    reading: LineEditor | None
     result: QComboBox | None
-    note: QLineEdit
+    note: LineEditor
     verdict: QLabel
 
 
@@ -51,7 +52,7 @@ class _PartRow:
     """The fields of one part."""
 
     planned: str
-    fitted: QLineEdit
+    fitted: LineEditor
     reason: QComboBox
 
 
@@ -91,7 +92,7 @@ class RecordFields(QWidget):
     def _people_card(self) -> Card:
         card = Card(tr("Who did it"), self)
         grid = QGridLayout()
-        self.people: dict[str, QLineEdit] = {}
+        self.people: dict[str, LineEditor] = {}
         for place, (name, words) in enumerate(
             (
                 ("done_on", tr("Date (YYYY-MM-DD)")),
@@ -100,7 +101,7 @@ class RecordFields(QWidget):
                 ("signed_by", tr("Signed (type the name)")),
             )
         ):
-            field = QLineEdit(self)
+            field = LineEditor(self)
             field.setObjectName(f"record_{name}")
             field.setAccessibleName(words)
             field.setMaxLength(200)
@@ -159,7 +160,7 @@ class RecordFields(QWidget):
     def _item_row(self, item: RecordItem, story: Story) -> _ItemRow:
         title = story.word(item.id)
         verdict = plain_label("", wraps=True)
-        note = QLineEdit(self)
+        note = LineEditor(self)
         note.setMaxLength(200)
         note.setAccessibleName(f"{title}: {tr('Remark')}")
         if item.dimension is None:
@@ -172,7 +173,7 @@ class RecordFields(QWidget):
             row = _ItemRow(item, None, box, note, verdict)
             box.currentIndexChanged.connect(lambda _: self._judge(row))
             return row
-        field = QLineEdit(self)
+        field = LineEditor(self)
         field.setObjectName(f"reading_{item.id}")
         field.setAccessibleName(title)
         field.setPlaceholderText(self._context.session.display.unit(item.dimension))
@@ -184,7 +185,7 @@ class RecordFields(QWidget):
         story = self._story()
         links = plan.chosen.hanging_set.links if plan.chosen is not None else ()
         for line, link in enumerate(links):
-            fitted = QLineEdit(link.part.number, self)
+            fitted = LineEditor(link.part.number, self)
             fitted.setObjectName(f"fitted_{line + 1}")
             fitted.setMaxLength(200)
             fitted.setAccessibleName(tr("{0}: fitted").format(story.word(link.slot)))

@@ -8,7 +8,6 @@ from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtWidgets import (
     QButtonGroup,
     QComboBox,
-    QGridLayout,
     QHBoxLayout,
     QLabel,
     QRadioButton,
@@ -18,6 +17,7 @@ from PySide6.QtWidgets import (
 
 from spoutline.gui.escaping import mnemonic_safe
 from spoutline.gui.widgets.editors import LineEditor, PageEditor
+from spoutline.gui.widgets.tile_grid import TileGrid
 
 
 @dataclass(frozen=True, slots=True)
@@ -257,10 +257,7 @@ class TileField(AnswerField):
     ) -> None:
         super().__init__(title, help_text, source, parent)
         self._choices = choices
-        body = QWidget(self)
-        grid = QGridLayout(body)
-        grid.setContentsMargins(0, 2, 0, 2)
-        grid.setSpacing(8)
+        body = TileGrid(columns, self)
         self.group = QButtonGroup(self)
         self.tiles: list[QRadioButton] = []
         for place, choice in enumerate(choices):
@@ -270,10 +267,8 @@ class TileField(AnswerField):
             tile.setAccessibleName(f"{self.plain_title}: {choice.words}")
             tile.setAccessibleDescription(choice.hint)
             self.group.addButton(tile, place)
-            grid.addWidget(tile, place // columns, place % columns)
+            body.add(tile)
             self.tiles.append(tile)
-        for column in range(columns):
-            grid.setColumnStretch(column, 1)
         self.group.idToggled.connect(self._toggled)
         self._finish_layout(body)
         for tile, choice in zip(self.tiles, choices, strict=True):
