@@ -39,6 +39,15 @@ def test_a_faulty_cell_is_named_and_nothing_is_written(spoutline: Any, tmp_path:
     assert spoutline("import", table).code == 2
 
 
+def test_a_decimal_comma_is_read_where_it_is_said(spoutline: Any, tmp_path: Path) -> None:
+    table = tmp_path / "t.csv"
+    table.write_text("Hose;Product;Height (m)\n1A;E10;2,15\n")
+    assert "cell C2" in spoutline("import", table, "--site", "Fern Hollow").err
+    made = json.loads(spoutline("import", table, "--site", "Fern Hollow", "--decimal-comma").out)
+    assert made["positions"][0]["outlet"]["height_m"] == 2.15
+    assert made["positions"][0]["liquid"]["blend_percent"] == 10
+
+
 def test_another_survey_answers_what_the_table_leaves_out(spoutline: Any, tmp_path: Path) -> None:
     table, like = tmp_path / "t.csv", tmp_path / "like.json"
     table.write_text("Label\n7\n")

@@ -163,6 +163,19 @@ def test_a_choice_is_completed_as_it_is_typed(qtbot: QtBot, page: GridPage, sess
     qtbot.waitUntil(lambda: column_of(session, "liquid.family")[1] == "diesel")
 
 
+def test_a_liquid_written_as_its_label_brings_its_blend(page: GridPage, session: Session) -> None:
+    """E85 is 85 percent ethanol in gasoline (16 CFR 306)."""
+    page.proxy.setData(page.proxy.index(1, COLUMN["liquid.family"]), "E85")
+    assert column_of(session, "liquid.blend_percent") == [10, 85, 10, 10]
+    page.proxy.setData(page.proxy.index(1, COLUMN["liquid.family"]), "B20")
+    assert (column_of(session, "liquid.family")[1], column_of(session, "liquid.blend_percent")[1]) == ("diesel", 20)
+    page.table.choose([(0, COLUMN["liquid.family"])])
+    QGuiApplication.clipboard().setText("E15\t10\n")
+    page.table.paste_cells()
+    assert column_of(session, "liquid.blend_percent")[0] == 10
+    assert "E15 says 15 %" in page.fault_label.text()
+
+
 def test_a_position_renamed_in_the_table_stays_the_one_looked_at(page: GridPage, session: Session) -> None:
     session.look_at("2A regular")
     page.proxy.setData(page.proxy.index(2, COLUMN["label"]), "2A plain")

@@ -170,6 +170,22 @@ def test_a_liquid_or_blend_is_never_guessed(tmp_path: Path) -> None:
     assert imported(tmp_path, "Position,Product,Blend\n1A,DEF,\n")[0].liquid.family is LiquidFamily.DEF
 
 
+def test_a_liquid_may_be_written_as_its_label_names_it(tmp_path: Path) -> None:
+    """E and a number: percent ethanol in gasoline; B and a number: percent biodiesel in diesel (16 CFR 306)."""
+    found = imported(tmp_path, "Position,Product\n1A,E85\n1B,b-20\n1C,DEF\n")
+    assert [(one.liquid.family, one.liquid.blend_percent) for one in found] == [
+        (LiquidFamily.GASOLINE, 85),
+        (LiquidFamily.DIESEL, 20),
+        (LiquidFamily.DEF, 0),
+    ]
+    with pytest.raises(InputFault, match=r"cell B2: liquid\.blend_percent"):
+        imported(tmp_path, "Position,Product\n1A,diesel\n1B,B20\n")
+    with pytest.raises(InputFault, match=r"cell C3.*B20 says 20 %"):
+        imported(tmp_path, "Position,Product,Blend\n1A,E85,85\n1B,B20,5\n")
+    with pytest.raises(InputFault, match="cell B2"):
+        imported(tmp_path, "Position,Product\n1A,E850\n")
+
+
 def test_a_workbook_is_read_like_a_table(tmp_path: Path) -> None:
     path = tmp_path / "station.xlsx"
     book = openpyxl.Workbook()

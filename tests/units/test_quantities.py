@@ -53,6 +53,8 @@ def test_what_a_practitioner_types_is_understood(
         ("", Dimension.LENGTH, "12.5 m"),
         ("long", Dimension.LENGTH, "12.5 m"),
         ("12 ft 6", Dimension.LENGTH, "ft"),
+        ("6 ft 14 in", Dimension.LENGTH, "fewer than 12 inches"),
+        ("6 ft 1/0 in", Dimension.LENGTH, "fewer than 12 inches"),
         ("12 psi", Dimension.LENGTH, "ft"),
         ("3,66 m", Dimension.LENGTH, "decimal point"),
         ("1,000 N", Dimension.FORCE, "decimal point"),

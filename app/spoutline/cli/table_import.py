@@ -30,6 +30,9 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         default=[],
         help="map a column, by letters or title, to a field; FIELD empty leaves it out; may be repeated",
     )
+    parser.add_argument(
+        "--decimal-comma", action="store_true", help="a comma in a figure of the table is the decimal sign"
+    )
     parser.add_argument("--columns", action="store_true", help="only print how the columns are mapped")
     parser.add_argument("--site", metavar="NAME", help="name of the site")
     parser.add_argument("--jurisdiction", metavar="ID", default="us_general", help="see `profile list`")
@@ -56,7 +59,8 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         write_standard_output("".join(f"{_line(one)}\n" for one in mapping))
         return ExitCode.FITS
     site, template = _site(arguments)
-    positions = positions_from(sheet, mapping, UnitSystem(arguments.units.upper()), template)
+    system = UnitSystem(arguments.units.upper())
+    positions = positions_from(sheet, mapping, system, template, decimal_comma=arguments.decimal_comma)
     text = survey_to_json(Survey(site=site, positions=positions))
     if arguments.out is None:
         write_standard_output(text)

@@ -11,7 +11,7 @@ from pydantic import BaseModel, ValidationError
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.survey_import.fields import BY_KEY, ImportField
-from spoutline.planning.survey_import.positions import put_value, value_of
+from spoutline.planning.survey_import.positions import blend_named, put_value, value_of
 from spoutline.units.display import Display
 
 
@@ -83,6 +83,9 @@ def with_cells(survey: Survey, written: Mapping[tuple[str, str], str], display: 
 def _written(position: Position, texts: Mapping[str, str], display: Display, problems: list[InputProblem]) -> Position:
     document = position.model_dump(mode="json")
     before = len(problems)
+    named = blend_named(texts.get("liquid.family", ""))
+    if named is not None:  # E85 says what the liquid is and how much is blended
+        texts = {"liquid.blend_percent": f"{named:g} %", **texts}
     for key, text in texts.items():
         field = BY_KEY[key]
         if text.strip() in (cell_text(position, field, display), edit_text(position, field, display)):
@@ -93,6 +96,10 @@ def _written(position: Position, texts: Mapping[str, str], display: Display, pro
             problems.extend(InputProblem(position.label, key, one.value, one.wanted) for one in fault.problems)
             continue
         put_value(document, field.path, value)
+    if named is not None and document["liquid"]["blend_percent"] != named:
+        wanted = f"{texts['liquid.family']} says {named:g} %; let both say the same"
+        value = repr(texts["liquid.blend_percent"])
+        problems.append(InputProblem(position.label, "liquid.blend_percent", value, wanted))
     if len(problems) > before:
         return position
     try:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import difflib
+import re
 from collections.abc import Mapping
 from enum import StrEnum
 
@@ -33,6 +34,9 @@ _LIQUID_WORDS = {
     "aus 32": "def",
     "heating oil": "fuel_oil",
 }
+# E for ethanol in gasoline, B for biodiesel in diesel: the names that fuel labels carry (16 CFR 306.12)
+_BLEND_NAME = re.compile(r"^\s*([EB])[\s-]?(\d{1,3})\s*$", re.IGNORECASE)
+_FAMILIES = {"E": LiquidFamily.GASOLINE.value, "B": LiquidFamily.DIESEL.value}
 
 
 def positions_from(
@@ -90,13 +94,12 @@ class _Reader:
         self._labels: dict[str, str] = {}
 
     def check_columns(self) -> None:
-        """Refuse a mapping that would leave a label, a liquid or its blend to a guess."""
+        """Refuse a mapping that would leave a label or a liquid to a guess; the blend is asked for row by row."""
         needed = [("label", "the name of each position")]
         if self.template is None:
-            needed += [
-                ("liquid.family", "what each position sells"),
-                ("liquid.blend_percent", "how much blend is in it"),
-            ]
+            needed.append(("liquid.family", "what each position sells"))
+            if "liquid.family" in self._columns and not self._names_a_blend():
+                needed.append(("liquid.blend_percent", "how much blend is in it"))
         missing = [(key, words) for key, words in needed if key not in self._columns]
         if missing:
             raise InputFault(
@@ -117,6 +120,7 @@ class _Reader:
                 continue
             columns[one.field.key] = one.column
             self._take(document, row, one, one.field, text)
+        self._take_blend(document, row, columns)
         if len(self.problems) > before or not self._says_the_blend(row, document, columns):
             return None
         try:
@@ -142,13 +146,35 @@ class _Reader:
         except InputFault as fault:
             self.problems.extend(InputProblem(address, field.key, each.value, each.wanted) for each in fault.problems)
 
+    def _names_a_blend(self) -> bool:
+        column = self._columns["liquid.family"]
+        return any(column < len(row.cells) and blend_named(row.cells[column]) is not None for row in self.sheet.rows)
+
+    def _take_blend(self, document: dict[str, object], row: SheetRow, columns: dict[str, int]) -> None:
+        """Take the blend from a liquid written as E85 or B20; a column of blends must not say another."""
+        at = columns.get("liquid.family")
+        named = blend_named(row.cells[at]) if at is not None else None
+        liquid = document.get("liquid")
+        if named is None or at is None or not isinstance(liquid, dict):
+            return
+        if "liquid.blend_percent" not in columns:
+            liquid["blend_percent"] = named
+            columns["liquid.blend_percent"] = at
+        elif liquid.get("blend_percent") not in (None, named):
+            address = self.sheet.address(row, columns["liquid.blend_percent"])
+            wanted = f"{row.cells[at]} says {named:g} %; let both say the same"
+            self.problems.append(
+                InputProblem(address, "liquid.blend_percent", f"{liquid['blend_percent']:g} %", wanted)
+            )
+
     def _says_the_blend(self, row: SheetRow, document: dict[str, object], columns: Mapping[str, int]) -> bool:
         """Ask for the blend of every liquid that has one: an empty cell must not read as none."""
         liquid = document.get("liquid")
         family = liquid.get("family") if isinstance(liquid, dict) else None
         if self.template is not None or family == LiquidFamily.DEF or "liquid.blend_percent" in columns:
             return True
-        address = self.sheet.address(row, self._columns["liquid.blend_percent"])
+        column = self._columns.get("liquid.blend_percent", self._columns["liquid.family"])
+        address = self.sheet.address(row, column)
         wanted = "write the percentage of ethanol or biodiesel, 0 for none"
         self.problems.append(InputProblem(address, "liquid.blend_percent", "nothing", wanted))
         return False
@@ -158,6 +184,12 @@ class _Reader:
         if known != address:
             wanted = f"every position needs a label of its own; {known} has the same"
             self.problems.append(InputProblem(address, "label", repr(position.label), wanted))
+
+
+def blend_named(text: str) -> float | None:
+    """Return the blend that a liquid written as E85 or B20 names; None for any other text."""
+    found = _BLEND_NAME.match(text)
+    return float(found[2]) if found else None
 
 
 def value_of(text: str, field: ImportField, unit: str, system: UnitSystem) -> object:
@@ -193,6 +225,8 @@ def _choice(text: str, choices: type[StrEnum], field: ImportField) -> str:
     known = {member.value.casefold(): member.value for member in choices}
     word = " ".join(text.casefold().split())
     if field.key == "liquid.family":
+        blend = _BLEND_NAME.match(text)
+        word = _FAMILIES[blend[1].upper()] if blend else word
         word = _LIQUID_WORDS.get(word, word)
     word = word.replace(" ", "_").replace("-", "_")
     if word in known:
