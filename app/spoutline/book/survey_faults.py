@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import types
 from collections.abc import Callable, Iterator, Mapping
+from decimal import Decimal
 from enum import Enum
 from typing import Annotated, Any, Union, get_args, get_origin
 
@@ -216,13 +217,18 @@ def _bounds(constraint: object) -> Iterator[str]:
         for inner in constraint:
             yield from _bounds(inner)
     elif isinstance(constraint, annotated_types.Gt):
-        yield f"above {constraint.gt}"
+        yield f"above {_plain_number(constraint.gt)}"
     elif isinstance(constraint, annotated_types.Ge):
-        yield f"at least {constraint.ge}"
+        yield f"at least {_plain_number(constraint.ge)}"
     elif isinstance(constraint, annotated_types.Lt):
-        yield f"below {constraint.lt}"
+        yield f"below {_plain_number(constraint.lt)}"
     elif isinstance(constraint, annotated_types.Le):
-        yield f"at most {constraint.le}"
+        yield f"at most {_plain_number(constraint.le)}"
+
+
+def _plain_number(bound: object) -> str:
+    """Return a bound as a person writes it, a decimal without an exponent."""
+    return format(bound, "f") if isinstance(bound, Decimal) else str(bound)
 
 
 def _lengths_at(model: type[BaseModel], location: tuple[int | str, ...], counted: str) -> str:

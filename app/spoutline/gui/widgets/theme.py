@@ -178,8 +178,10 @@ def style_sheet(colours: Colours) -> str:
     sheet = _SHEET
     for field in sorted(fields(Colours), key=lambda item: len(item.name), reverse=True):
         sheet = sheet.replace(f"@{field.name}@", getattr(colours, field.name))
-    unfold = assets.resources_folder() / "icons" / "unfold.svg"
-    return sheet.replace("@unfold@", f'"{unfold.as_posix()}"')
+    for name in ("unfold", "tick"):
+        icon = assets.resources_folder() / "icons" / f"{name}.svg"
+        sheet = sheet.replace(f"@{name}@", f'"{icon.as_posix()}"')
+    return sheet
 
 
 _SHEET = """
@@ -256,6 +258,11 @@ QRadioButton#tile:focus { border: 2px solid @text@; padding: 6px 9px; }
 QCheckBox { spacing: 8px; border: 1px solid transparent; border-radius: 4px; padding: 1px 3px; }
 QCheckBox:focus { border: 1px solid @accent@; color: @accent@; }
 QRadioButton:focus { color: @accent@; }
+QCheckBox::indicator, QListView::indicator {
+  width: 13px; height: 13px; border: 1px solid @frame@; border-radius: 3px; background: @card@;
+}
+QCheckBox::indicator:checked, QListView::indicator:checked { border: 1px solid @accent@; image: url(@tick@); }
+QCheckBox::indicator:disabled { border: 1px solid @line@; }
 
 QTreeView, QTableView, QListView {
   background: @card@; alternate-background-color: @stripe@; border: 1px solid @line@; border-radius: 6px;
