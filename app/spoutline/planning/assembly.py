@@ -7,6 +7,7 @@ import math
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, replace
 from enum import Enum, auto
+from typing import NamedTuple
 
 from spoutline.model.part import Part
 from spoutline.model.plan import HangingSet, SetLink
@@ -63,6 +64,13 @@ class Wish:
     holds: Held | None = None
 
 
+class Promise(NamedTuple):
+    """What no set goes below: broken should-rules of its parts, then price in minor units."""
+
+    regrets: int
+    price_minor: int
+
+
 @dataclass
 class _Ports:
     """Numbers for the distinct ports met; which meet is asked once per pair of port kinds."""
@@ -96,6 +104,7 @@ class ChainSearch:
         self._start = self._ports.number(requirement.outlet)
         self._by_number: dict[str, Part] = {}
         self._made: dict[_Counting, dict[tuple[Slot, str], Item]] = {}
+        self._least: dict[tuple[Wish, Slot], dict[str, int]] = {}
         self._through: dict[tuple[Wish, Slot], tuple[ThroughLayer, ...]] = {}
 
     def sets(self, wish: Wish, listener: Listener | None = None) -> Iterator[HangingSet]:
@@ -132,6 +141,20 @@ class ChainSearch:
             for number, cost in through.least_costs().items():
                 least[number] = min(least.get(number, cost), cost)
         return least
+
+    def promise(self, wish: Wish) -> Promise | None:
+        """Return what no set that holds the part of ``wish`` goes below; None where there is no such set.
+
+        The objective must be the price, with regrets weighed.
+        """
+        held = wish.holds
+        if held is None:
+            return None
+        free = replace(wish, holds=None)
+        if (free, held.slot) not in self._least:
+            self._least[free, held.slot] = self.least_costs(free, held.slot)
+        least = self._least[free, held.slot].get(held.number)
+        return None if least is None else Promise(*divmod(least, _REGRET))
 
     def _layers_through(self, wish: Wish, slot: Slot) -> tuple[ThroughLayer, ...]:
         """Return the layers that a part of ``slot`` may fill, of every problem; made once for all parts of the slot."""

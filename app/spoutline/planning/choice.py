@@ -61,13 +61,23 @@ class Chooser:
             if best is not None and best[0][0] < size:
                 break
             for group in map(frozenset, itertools.combinations(soft, size)):
-                judged = self.first(self.wish(group, holds), group)
+                wish = self.wish(group, holds)
+                if holds is not None and not self._may_improve(wish, size, best and best[0]):
+                    continue
+                judged = self.first(wish, group)
                 if judged is None:
                     continue
                 rank = self._rank(judged.hanging_set, size)
                 if best is None or rank < best[0]:
                     best = rank, Choice(judged, group)
         return best and best[1]
+
+    def _may_improve(self, wish: Wish, given_up: int, best: _Rank | None) -> bool:
+        """Say whether a set that holds the part of ``wish`` may come before the best one found, by bounds alone."""
+        promise = self.search.promise(wish)
+        if promise is None:
+            return False
+        return best is None or (given_up + promise.regrets, promise.price_minor) <= best[:2]
 
     def regrets_of(self, hanging_set: HangingSet) -> int:
         """Return how many should-rules the parts of a set break."""
