@@ -24,6 +24,7 @@ from spoutline.cli.quote import QUOTE
 from spoutline.cli.record import RECORD
 from spoutline.cli.schema import SCHEMA
 from spoutline.cli.site import SITE
+from spoutline.cli.substitutes import SUBSTITUTES
 from spoutline.cli.swap import SWAP
 from spoutline.cli.table_import import IMPORT
 from spoutline.cli.whynot import WHYNOT
@@ -41,6 +42,7 @@ COMMANDS: tuple[Command, ...] = (
     CONVERT,
     PROGRAMME,
     WHYNOT,
+    SUBSTITUTES,
     IMPORT,
     SCHEMA,
     PROFILE,

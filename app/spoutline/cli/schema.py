@@ -1,4 +1,4 @@
-"""`schema`: print the JSON Schema of a survey, or of the plan document."""
+"""`schema`: print the JSON Schema of a survey, or of a document that a command prints."""
 
 from __future__ import annotations
 
@@ -19,11 +19,21 @@ DIALECT = "https://json-schema.org/draft/2020-12/schema"
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("--output", action="store_true", help="the schema of what `plan --json` prints")
+    parser.add_argument(
+        "--output",
+        choices=("plan", "substitutes"),
+        nargs="?",
+        const="plan",
+        help="the schema of what `plan --json`, or another command with --json, prints",
+    )
 
 
 def _run(_workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    if arguments.output:
+    if arguments.output == "substitutes":
+        from spoutline.cli.substitutes_document import SubstitutesDocument
+
+        write_standard_output(schema_text(SubstitutesDocument))
+    elif arguments.output:
         from spoutline.cli.plan_document import PlanDocument
 
         write_standard_output(schema_text(PlanDocument))

@@ -1,0 +1,136 @@
+"""`substitutes`: every catalogue part that could hang in a place of a position's set, and why the others could not."""
+
+from __future__ import annotations
+
+import argparse
+import textwrap
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+from spoutline.cli.command import Command, add_survey, display_of
+from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.cli.progress import TerminalProgress
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.requirement import Slot
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+    from spoutline.explain.story import Story
+    from spoutline.model.plan import HangingSet, PositionPlan
+    from spoutline.model.substitute import Misfit, Substitute, Substitutes
+    from spoutline.model.survey import Survey
+
+_WIDTH = 110
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    add_survey(parser)
+    parser.add_argument("position", metavar="POSITION", help="label of a position of the survey")
+    parser.add_argument(
+        "place", metavar="PLACE", help="a place of its set, such as nozzle, or a part number of the set"
+    )
+    parser.add_argument("--misfits", action="store_true", help="say of the other parts of the kind why they could not")
+    parser.add_argument(
+        "--json", action="store_true", help="print the document; `schema --output substitutes` describes it"
+    )
+
+
+def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    survey = read_survey(arguments.survey)
+    plan = workbench.plan_position(survey, arguments.position)
+    found = _found(workbench, survey, plan, arguments)
+    story = workbench.story(display_of(arguments))
+    if arguments.json:
+        from spoutline.cli.substitutes_document import substitutes_json
+
+        provenance = workbench.provenance(survey)
+        write_standard_output(substitutes_json(plan.position.label, found, survey.site.currency, provenance, story))
+    else:
+        from spoutline.cli.plan_text import printable
+
+        lines = _no_set(plan, story) if found is None else _text(found, story)
+        write_standard_output("".join(f"{printable(line)}\n" for line in lines))
+    return ExitCode.FITS if found is not None and found.fitting else ExitCode.DOES_NOT_FIT
+
+
+def _found(
+    workbench: Workbench, survey: Survey, plan: PositionPlan, arguments: argparse.Namespace
+) -> Substitutes | None:
+    """Return what could hang in the place; None where the position has no set."""
+    from spoutline.planning.substitutes import Listening
+
+    if plan.chosen is None:
+        return None
+    number = _number_in(plan.chosen.hanging_set, arguments.place)
+    listening = Listening(TerminalProgress("parts tried"))
+    return workbench.substitutes(survey, plan, number, listening, with_misfits=arguments.misfits)
+
+
+def _number_in(hanging_set: HangingSet, place: str) -> str:
+    """Return the part number that a place of the set stands for, or that is given; raise ``InputFault``."""
+    wanted = place.strip().lower().replace(" ", "_").replace("-", "_")
+    if wanted not in set(Slot):
+        return place.strip()
+    numbers = [link.part.number for link in hanging_set.links if link.slot == wanted]
+    if len(numbers) == 1:
+        return numbers[0]
+    if numbers:
+        hint = f"the set holds several; name one of {', '.join(numbers)}"
+    else:
+        hint = f"the set has this place not; it has {', '.join(dict.fromkeys(link.slot for link in hanging_set.links))}"
+    raise InputFault((InputProblem("", "place", repr(place), hint),))
+
+
+def _no_set(plan: PositionPlan, story: Story) -> Iterator[str]:
+    yield f"✗ {plan.position.label}: no set, so nothing hangs there that could be exchanged."
+    if plan.refusal is not None:
+        yield from story.refusal(plan.refusal)
+    elif plan.conflict is not None:
+        yield from story.conflict(plan.conflict)
+
+
+def _text(found: Substitutes, story: Story) -> Iterator[str]:
+    price = story.money(found.chosen.price_minor, found.chosen.currency)
+    yield f"{story.title(found.slot)}: {story.part(found.part)}. Set: {price}."
+    count = len(found.fitting)
+    yield "No other part could hang there." if not count else f"{count} other {_noun(count)} could hang there:"
+    for one in found.fitting:
+        yield from _fitting_lines(one, story)
+    if found.misfits is not None:
+        yield f"{len(found.misfits)} {_noun(len(found.misfits))} of the kind could not:"
+        for misfit in found.misfits:
+            yield from _misfit_lines(misfit, story)
+
+
+def _noun(count: int) -> str:
+    return "part" if count == 1 else "parts"
+
+
+def _fitting_lines(one: Substitute, story: Story) -> Iterator[str]:
+    hanging_set = one.judged.hanging_set
+    difference = story.signed_money(one.price_difference_minor, hanging_set.currency)
+    price = story.money(hanging_set.price_minor, hanging_set.currency)
+    yield f"✓ {story.part(one.part)}: {difference} (set {price})"
+    details = (
+        ("changes", "; ".join(story.slot_change(change) for change in one.changes)),
+        ("gives up", story.line_names(one.given_up)),
+        ("keeps", story.line_names(one.kept)),
+    )
+    for title, text in details:
+        if text:
+            yield from _wrapped(f"{title}: {text}")
+
+
+def _misfit_lines(misfit: Misfit, story: Story) -> Iterator[str]:
+    yield f"✗ {story.part(misfit.part)}"
+    yield from _wrapped(story.misfit(misfit))
+
+
+def _wrapped(text: str) -> list[str]:
+    return textwrap.wrap(text, _WIDTH, initial_indent="    ", subsequent_indent="    ", break_on_hyphens=False)
+
+
+SUBSTITUTES = Command(
+    "substitutes", "list every catalogue part that could hang in a place of a position's set", _arguments, _run
+)
