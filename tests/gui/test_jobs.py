@@ -139,3 +139,34 @@ def test_closing_waits_for_the_workers(qtbot: QtBot) -> None:
     qtbot.waitUntil(begun.is_set)
     jobs.close()
     assert ended.is_set()
+
+
+def test_parts_of_an_answer_come_in_order_before_it(qtbot: QtBot, jobs: Jobs) -> None:
+    inbox = Inbox()
+
+    def work(ticket: Ticket) -> str:
+        for value in range(5):
+            ticket.hand_over(value)
+        return "all"
+
+    jobs.start(PLAN, work, inbox.values.append, inbox.faults.append, partly=inbox.values.append)
+    qtbot.waitUntil(lambda: "all" in inbox.values)
+    assert inbox.values == [0, 1, 2, 3, 4, "all"]
+
+
+def test_parts_of_a_late_answer_are_dropped(qtbot: QtBot, jobs: Jobs) -> None:
+    inbox, gate, begun = Inbox(), threading.Event(), threading.Event()
+
+    def slow(ticket: Ticket) -> str:
+        ticket.hand_over("before")
+        begun.set()
+        gate.wait(10)
+        ticket.hand_over("late")
+        return "old"
+
+    jobs.start(PLAN, slow, inbox.values.append, inbox.faults.append, partly=inbox.values.append)
+    begun.wait(10)  # what was handed over already waits in the window's queue
+    jobs.cancel(PLAN)
+    with qtbot.waitSignal(jobs.busy_changed, check_params_cb=lambda busy: not busy):
+        gate.set()
+    assert inbox.values == []

@@ -35,6 +35,7 @@ class JobKind(StrEnum):
     FILE = "file"
     PAGE_IMAGE = "page_image"
     CHOICES = "choices"
+    SUBSTITUTES = "substitutes"
     QUOTATION = "quotation"
 
 
@@ -49,10 +50,10 @@ class JobKey:
 class Ticket:
     """A job in hand. The work asks it whether to go on; it also serves the use cases as their progress listener."""
 
-    def __init__(self, key: JobKey, revision: int, report: Callable[[int, int], None]) -> None:
+    def __init__(self, key: JobKey, revision: int, post: _Post) -> None:
         self.key = key
         self.revision = revision
-        self._report = report
+        self._post = post
         self._stopped = threading.Event()
 
     def cancel(self) -> None:
@@ -66,7 +67,12 @@ class Ticket:
     def on_progress(self, done: int, total: int) -> None:
         """Tell the window how far the work is."""
         if not self._stopped.is_set():
-            self._report(done, total)
+            self._post.progressed.emit(self.key, done, total)
+
+    def hand_over(self, value: object) -> None:
+        """Give the window a part of the answer while the work goes on."""
+        if not self._stopped.is_set():
+            self._post.handed_over.emit(self, value)
 
 
 class _Post(QObject):
@@ -74,6 +80,7 @@ class _Post(QObject):
 
     finished = Signal(object, object, object)
     progressed = Signal(object, int, int)
+    handed_over = Signal(object, object)
 
 
 class _Run(QRunnable):
@@ -99,6 +106,7 @@ class _Run(QRunnable):
 class _Waiting:
     deliver: Deliver
     fail: Fail
+    partly: Deliver | None
 
 
 class Jobs(QObject):
@@ -125,21 +133,31 @@ class Jobs(QObject):
         self._post = _Post()
         self._post.finished.connect(self._finish)
         self._post.progressed.connect(self._progress)
+        self._post.handed_over.connect(self._hand_over)
         self._current: dict[JobKey, Ticket] = {}
         self._waiting: dict[Ticket, _Waiting] = {}
 
     def start(
-        self, key: JobKey, work: Work, deliver: Deliver, fail: Fail, *, revision: int = 0, priority: int = 0
+        self,
+        key: JobKey,
+        work: Work,
+        deliver: Deliver,
+        fail: Fail,
+        *,
+        partly: Deliver | None = None,
+        revision: int = 0,
+        priority: int = 0,
     ) -> Ticket:
         """Run ``work(ticket)`` and hand its value to ``deliver``, or its exception to ``fail``.
 
+        ``partly`` gets, in order and before ``deliver``, what the work hands over on its way.
         ``fail`` gets faults that a person can read: bad input, a failing store, or ``ProgramFault`` for all else.
         A job of the same key that is still in hand is cancelled first: its answer would be late.
         """
         self.cancel(key)
-        ticket = Ticket(key, revision, lambda done, total: self._post.progressed.emit(key, done, total))
+        ticket = Ticket(key, revision, self._post)
         self._current[key] = ticket
-        self._waiting[ticket] = _Waiting(deliver, fail)
+        self._waiting[ticket] = _Waiting(deliver, fail, partly)
         if len(self._waiting) == 1:
             self.busy_changed.emit(True)
         self._pool.start(_Run(ticket, work, self._post), priority)
@@ -171,10 +189,19 @@ class Jobs(QObject):
         if key in self._current:
             self.progressed.emit(key, done, total)
 
+    @Slot(object, object)
+    def _hand_over(self, ticket: Ticket, value: object) -> None:
+        waiting = self._waiting.get(ticket)
+        if waiting is not None and waiting.partly is not None and self._is_wanted(ticket):
+            waiting.partly(value)
+
+    def _is_wanted(self, ticket: Ticket) -> bool:
+        return self._current.get(ticket.key) is ticket and not ticket.should_stop()
+
     @Slot(object, object, object)
     def _finish(self, ticket: Ticket, value: object, fault: Exception | None) -> None:
         waiting = self._waiting.pop(ticket)
-        wanted = self._current.get(ticket.key) is ticket and not ticket.should_stop()
+        wanted = self._is_wanted(ticket)
         if wanted:
             del self._current[ticket.key]
         if not self._waiting:

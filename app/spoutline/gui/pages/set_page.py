@@ -54,6 +54,7 @@ class SetPage(QWidget):
             self.tabs.addTab(panel, title)
         column.addWidget(self.tabs, 1)
         self.tabs.currentChanged.connect(lambda _: self._refresh_panel())
+        self.part_panel.others.asked_why.connect(self.ask_why_not)
         context.session.changed.connect(self._on_changed)
         context.plans.updated.connect(self._on_updated)
 
@@ -66,6 +67,11 @@ class SetPage(QWidget):
     def show_panel(self, panel: QWidget) -> None:
         """Bring one of the panels into view."""
         self.tabs.setCurrentWidget(panel)
+
+    def ask_why_not(self, number: str) -> None:
+        """Bring what speaks against a part into view."""
+        self.show_panel(self.why_not)
+        self.why_not.ask_about(number)
 
     def _pick_a_part(self) -> None:
         """Have a part of the set in hand: the nozzle, unless another one is."""

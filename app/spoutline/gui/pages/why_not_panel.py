@@ -57,6 +57,12 @@ class WhyNotPanel(QWidget):
         if not self.model.records:
             self._search()
 
+    def ask_about(self, number: str) -> None:
+        """Look up one part and ask about it."""
+        self.kind_box.setCurrentIndex(0)
+        self.search_edit.setText(number)
+        self._search_and_mark()
+
     def focus_search(self) -> None:
         """Put the keyboard into the search field."""
         self.search_edit.setFocus(Qt.FocusReason.ShortcutFocusReason)
