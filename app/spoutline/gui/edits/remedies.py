@@ -9,7 +9,7 @@ from spoutline.gui.edits.answers import with_position
 from spoutline.gui.edits.decisions import release_all
 from spoutline.model.plan import Relaxation
 from spoutline.model.requirement import RequirementId, WayOut
-from spoutline.model.survey import Position, Survey, VapourStatus
+from spoutline.model.survey import Position, Service, Survey, VapourStatus
 
 _Change = Callable[[Position], Position]
 
@@ -39,7 +39,11 @@ def after_way_out(survey: Survey, label: str, way: WayOut) -> Survey | None:
 
 
 def after_relaxation(survey: Survey, label: str, relaxation: Relaxation) -> Survey | None:
-    """Return the survey after a relaxation; None where the line comes from a rule or the site, not from an answer."""
+    """Return the survey after a relaxation; None where it is no change of a wish.
+
+    A wish may be given up with a button: latch, flow, lead time, kept and refused parts. What is measured (reach,
+    strength of the outlet, pressure, climate), sold (liquid and blend) or ruled stays: no answer makes it otherwise.
+    """
     after: Survey | None = _after_line(survey, label, relaxation.requirement, relaxation.to_value)
     for requirement in relaxation.also:  # lines that free a set only together
         after = None if after is None else _after_line(after, label, requirement, None)
@@ -50,6 +54,8 @@ def _after_line(survey: Survey, label: str, requirement: RequirementId, to_value
     match requirement:
         case RequirementId.HOLD_OPEN:
             return _changed(survey, label, _WAYS_OUT[WayOut.DROP_HOLD_OPEN])
+        case RequirementId.NO_PRESSURE_DEVICE:
+            return _without_device(survey, label)
         case RequirementId.DECISION:
             after = release_all(survey, label)
             return after if after != survey else None
@@ -59,6 +65,16 @@ def _after_line(survey: Survey, label: str, requirement: RequirementId, to_value
             return _changed(survey, label, lambda position: _with_wanted_flow(position, to_value))
         case _:
             return None
+
+
+def _without_device(survey: Survey, label: str) -> Survey | None:
+    """Return the survey in which no latch asks for a no-pressure device; None where the way of paying asks for it."""
+    position = survey.position(label)
+    if position is None:
+        raise KeyError(label)
+    if position.prepay or survey.site.service is Service.UNATTENDED:
+        return None
+    return with_position(survey, label, _WAYS_OUT[WayOut.DROP_HOLD_OPEN](position))
 
 
 def _with_lead_time(position: Position, days: float | None) -> Position:

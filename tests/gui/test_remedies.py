@@ -1,0 +1,72 @@
+"""What would help, as an edit: a wish can be given up with a button, a fact or a rule cannot."""
+
+from __future__ import annotations
+
+import pytest
+
+from planning.surveys import survey_of
+from spoutline.bootstrap import Workbench
+from spoutline.gui.edits.remedies import after_relaxation
+from spoutline.model.plan import PlanStatus, Relaxation
+from spoutline.model.requirement import RequirementId
+from spoutline.model.survey import Survey
+
+E10 = {"family": "gasoline", "blend_percent": 10}
+# 14 kPa at the outlet do not open the check of a no-pressure device (common practice: some 20 to 35 kPa, no source)
+LATCH_AT_LOW_PRESSURE = survey_of(liquid=E10, supply={"pressure_kpa": 14}, hold_open_wanted=True)
+# what a person measures, what is sold, what a rule asks: nothing that a button may change
+FACTS_AND_RULES = (
+    RequirementId.REACH,
+    RequirementId.DRIVE_OFF,
+    RequirementId.SERVICE_LOAD,
+    RequirementId.RESISTANCE,
+    RequirementId.NOZZLE_FLOW,
+    RequirementId.HOSE_LENGTH,
+    RequirementId.WHIP_LENGTH,
+    RequirementId.LISTING_CLASS,
+    RequirementId.LOW_PERMEATION,
+    RequirementId.ENHANCED_CONVENTIONAL,
+    RequirementId.TEMPERATURE,
+    RequirementId.PATH,
+    RequirementId.STATUS,
+    RequirementId.PRICE,
+)
+
+
+def relaxation(line: RequirementId, *also: RequirementId) -> Relaxation:
+    return Relaxation(
+        requirement=line, from_value=None, to_value=None, dimension=None, price_minor=None, numbers=(), also=also
+    )
+
+
+def test_giving_up_the_latch_gives_up_the_device_that_it_asks_for_and_frees_a_set(bench: Workbench) -> None:
+    plan = bench.plan_position(LATCH_AT_LOW_PRESSURE, "1A")
+    assert plan.status is PlanStatus.DOES_NOT_FIT
+    assert plan.conflict is not None
+    device = next(
+        one for one in plan.conflict.relaxations if one.requirement is RequirementId.NO_PRESSURE_DEVICE and not one.also
+    )
+    after = after_relaxation(LATCH_AT_LOW_PRESSURE, "1A", device)
+    assert after is not None
+    assert not after.positions[0].hold_open_wanted
+    assert bench.plan_position(after, "1A").status is PlanStatus.FITS
+
+
+def test_a_device_that_prepay_or_an_unattended_site_asks_for_is_no_wish() -> None:
+    device = relaxation(RequirementId.NO_PRESSURE_DEVICE)
+    assert after_relaxation(survey_of(liquid=E10, hold_open_wanted=True, prepay=True), "1A", device) is None
+    unattended = survey_of(site={"service": "unattended"}, liquid=E10, hold_open_wanted=True)
+    assert after_relaxation(unattended, "1A", device) is None
+
+
+def test_latch_and_device_given_up_together_are_one_edit() -> None:
+    both = relaxation(RequirementId.HOLD_OPEN, RequirementId.NO_PRESSURE_DEVICE)
+    after = after_relaxation(LATCH_AT_LOW_PRESSURE, "1A", both)
+    assert after is not None
+    assert not after.positions[0].hold_open_wanted
+
+
+@pytest.mark.parametrize("line", FACTS_AND_RULES)
+def test_no_button_changes_a_fact_or_a_rule(line: RequirementId) -> None:
+    survey: Survey = LATCH_AT_LOW_PRESSURE
+    assert after_relaxation(survey, "1A", relaxation(line)) is None
