@@ -6,6 +6,7 @@ import csv
 import io
 import re
 from decimal import ROUND_HALF_UP, Decimal
+from itertools import pairwise
 
 import pytest
 
@@ -14,6 +15,8 @@ from documents.spreadsheet import Workbook
 from planning.quoting_terms import terms_of
 from spoutline.bootstrap import Workbench
 from spoutline.bootstrap.demos import demo_survey
+from spoutline.documents.content.blocks import Table
+from spoutline.documents.quotation.option_sections import position_blocks
 from spoutline.documents.quotation.papers import (
     pick_list_pdf,
     quotation_order_csv,
@@ -123,30 +126,81 @@ def test_the_lines_of_the_workbook_add_up_without_its_formulas(quotation: Quotat
     assert quotation.options[0].total == goods + labour + freight + state + city
 
 
-def test_the_text_of_the_pdf_adds_up(quotation: Quotation) -> None:
-    """Lines and totals read back from the paper: quantity, unit price and amount stand at the end of each line."""
-    text = text_of(quotation_pdf(quotation, 1, story()))
-    option = quotation.options[0]
-    begin = text.index("Option 1: Single-use")
-    section = text[begin : text.index("Option 2: Reconnectable")]
-    money = r"([\d,]+\.\d\d)"
+def paper_sections(text: str, titles: list[str]) -> list[str]:
+    """Return the text about each option: from its heading to the next one, the last to what goes where."""
+    begins = [text.index(f"Option {number}: {title}") for number, title in enumerate(titles, start=1)]
+    return [text[begin:end] for begin, end in pairwise([*begins, text.index("What goes where")])]
+
+
+def amount_of(printed: str) -> Decimal:
+    return Decimal(printed.replace(",", ""))
+
+
+def printed_total(section: str, lines_expected: int) -> Decimal:
+    """Add up one option's section of the paper from its lines on, holding each printed sum against its parts."""
+    money = r"(-?[\d,]+\.\d\d)"
     lines = re.findall(rf"(\d+) (\d+) (\d+) (\d+) {money} {money}", section)
-    assert len(lines) == len(option.lines)
+    assert len(lines) == lines_expected
     goods = Decimal(0)
     for fitted, spares, rest, ordered, each, amount in lines:
         assert int(fitted) + int(spares) + int(rest) == int(ordered)
-        assert int(ordered) * Decimal(each.replace(",", "")) == Decimal(amount.replace(",", ""))
-        goods += Decimal(amount.replace(",", ""))
-    printed = dict(re.findall(rf"(Goods|Labour|Freight|Net amount|Total, USD) {money}", section))
-    amounts = {name: Decimal(value.replace(",", "")) for name, value in printed.items()}
-    assert amounts["Goods"] == goods
-    taxes = [
-        Decimal(value.replace(",", ""))
-        for value in re.findall(rf"% on {money} {money}", section)
-        for value in value[1:]
-    ]
-    assert amounts["Goods"] + amounts["Labour"] + amounts["Freight"] == amounts["Net amount"]
-    assert amounts["Net amount"] + sum(taxes, start=Decimal(0)) == amounts["Total, USD"] == option.total
+        assert int(ordered) * amount_of(each) == amount_of(amount)
+        goods += amount_of(amount)
+    tasks = re.findall(rf"([\d.]+) ([\d.]+) {money} {money}(?= |$)", section.partition("Hours")[2])
+    labour = sum((amount_of(amount) for _, _, _, amount in tasks), start=Decimal(0))
+    for _, hours, rate, amount in tasks:
+        assert (Decimal(hours) * amount_of(rate)).quantize(CENT, ROUND_HALF_UP) == amount_of(amount)
+    amounts = {
+        name: amount_of(value)
+        for name, value in re.findall(rf"(Goods|Labour|Freight|Net amount|Rounding|Total, USD) {money}", section)
+    }
+    assert (amounts["Goods"], amounts["Labour"]) == (goods, labour)
+    assert goods + labour + amounts["Freight"] == amounts["Net amount"]
+    taxes = Decimal(0)
+    for percent, base, tax in re.findall(rf"([\d.]+) % on {money} {money}", section):
+        assert (amount_of(base) * Decimal(percent) / 100).quantize(CENT, ROUND_HALF_UP) == amount_of(tax)
+        taxes += amount_of(tax)
+    assert amounts["Net amount"] + taxes + amounts.get("Rounding", Decimal(0)) == amounts["Total, USD"]
+    return amounts["Total, USD"]
+
+
+def test_the_text_of_the_pdf_adds_up_option_by_option(quotation: Quotation) -> None:
+    """Lines and totals read back from the paper: quantity, unit price and amount stand at the end of each line."""
+    text = text_of(quotation_pdf(quotation, 1, story()))
+    sections = paper_sections(text, [option.title for option in quotation.options])
+    for section, option in zip(sections, quotation.options, strict=True):
+        assert printed_total(section, len(option.lines)) == option.total
+
+
+def test_the_paper_and_the_workbook_of_a_whole_station_say_the_same(workbench: Workbench) -> None:
+    """48 hoses, three options: each total added up from the paper's text, and again by the workbook's formulas."""
+    desk = workbench.quoting()
+    terms = desk.read_terms(desk.demo_terms())
+    made = quoted(workbench, terms, "refit_48")
+    text = text_of(quotation_pdf(made, 1, story()))
+    workbook = Workbook(quotation_workbook(made, 1, story()))
+    titles = [option.title for option in made.options]
+    assert len(titles) == 3
+    for number, (section, option) in enumerate(zip(paper_sections(text, titles), made.options, strict=True), start=1):
+        (total,) = column(workbook, f"Option {number}", "Total")
+        recomputed = workbook.computed(f"Option {number}", total[0])
+        assert recomputed == printed_total(section, len(option.lines)) == option.total
+        fitted = sum(line.fitted for line in option.lines if line.part_number[3] == "N")  # numbers of nozzles
+        assert fitted == 48
+
+
+def test_positions_with_the_same_set_share_a_row_and_none_is_lost(workbench: Workbench) -> None:
+    made = quoted(workbench, terms_of(), "refit_48")
+    blocks = list(position_blocks(1, made.options[0], made, story()))
+    (table,) = (block for block in blocks if isinstance(block, Table))
+    labels = [label for row in table.rows for label in row.cells[0].split(", ")]
+    assert sorted(labels) == sorted(one.label for one in demo_survey("refit_48").positions)
+    assert len(table.rows) < 15
+    for row in table.rows:
+        for label in row.cells[0].split(", "):
+            position = next(one for one in made.options[0].positions if one.label == label)
+            assert row.cells[3].startswith(", ".join(position.part_numbers))
+            assert position.dispenser in row.cells[1].split(", ")
 
 
 def test_options_stand_side_by_side_with_their_differences(quotation: Quotation) -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from spoutline.documents.content.blocks import (
     Alignment,
@@ -18,7 +18,7 @@ from spoutline.documents.content.blocks import (
 from spoutline.documents.quotation.figures import money, plain
 from spoutline.explain.quotation_words import QuotationWord as Word
 from spoutline.explain.story import Story
-from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption
+from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption, QuotedPosition
 
 _RIGHT = Alignment.RIGHT
 
@@ -36,23 +36,32 @@ def option_blocks(number: int, option: QuotedOption, quotation: Quotation, story
 
 
 def position_blocks(number: int, option: QuotedOption, quotation: Quotation, story: Story) -> Iterator[Block]:
-    """Return which parts go to which position."""
+    """Return which parts go to which position; positions with the same liquid and set share a row."""
     several = len(quotation.options) > 1
     head = story.word(Word.POSITIONS)
     yield Heading(f"{head}: {story.word(Word.OPTION)} {number}, {option.title}" if several else head, 2)
     columns = (
-        Column(story.word(Word.POSITION), 1.3),
-        Column(story.word(Word.DISPENSER), 0.8),
-        Column(story.word(Word.LIQUID), 1.4),
-        Column(story.word(Word.SET), 4.5),
+        Column(story.word(Word.POSITION), 3.2),
+        Column(story.word(Word.DISPENSER), 1.0),
+        Column(story.word(Word.LIQUID), 1.3),
+        Column(story.word(Word.SET), 3.3),
     )
-    rows = []
+    alike: dict[tuple[str, str, Emphasis], list[QuotedPosition]] = {}
     for position in option.positions:
         parts = ", ".join((*position.part_numbers, *position.accessories))
         fault = Emphasis.NONE if position.part_numbers else Emphasis.FAULT
-        shown = parts or story.word(position.status)
-        rows.append(Row((position.label, position.dispenser, position.liquid, shown), fault))
-    yield Table(columns, tuple(rows))
+        alike.setdefault((position.liquid, parts or story.word(position.status), fault), []).append(position)
+    yield Table(
+        columns,
+        tuple(
+            Row((_joined(one.label for one in same), _joined(one.dispenser for one in same), liquid, shown), fault)
+            for (liquid, shown, fault), same in alike.items()
+        ),
+    )
+
+
+def _joined(names: Iterable[str]) -> str:
+    return ", ".join(dict.fromkeys(names))
 
 
 def _lines(option: QuotedOption, currency: str, story: Story) -> Table:

@@ -25,6 +25,7 @@ _CREATED: Final = datetime(2000, 1, 1)
 _LONGEST_TEXT: Final = 32767  # characters a cell holds, by the format
 _LONGEST_SHEET_NAME: Final = 31
 _LINE_WIDTHS: Final = (6, 16, 22, 46, 9, 9, 12, 10, 14, 16, 10)
+_HEADS_BELOW: Final = 4  # rows of title, currency, a blank one and the heads of the lines
 _ORDERED, _UNIT_PRICE, _AMOUNT, _MASS = 7, 8, 9, 11
 
 
@@ -95,6 +96,8 @@ class _OptionSheet:
         goods, priced = self._lines()
         labour, worked = self._labour()
         self._amounts(goods, labour, priced, worked)
+        self.sheet.freeze_panes(_HEADS_BELOW, 2)
+        self.sheet.repeat_rows(0, _HEADS_BELOW - 1)
         self.sheet.set_landscape()
         self.sheet.fit_to_pages(1, 0)
 
