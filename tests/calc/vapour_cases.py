@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from spoutline.calc.emissions import factor_kg_m3, mixed_factor_line, yearly_change_line
+from spoutline.calc.spillage import spillage_line, spillage_per_fill_line
 from spoutline.calc.vapour import (
     break_even_line,
     compatibility_factor_line,
@@ -26,8 +27,6 @@ from spoutline.calc.vapour_displacement import (
     fleet_displacement_line,
     linear_displacement_rate,
     pump_temperature_line,
-    spillage_line,
-    spillage_per_fill_line,
     tank_difference_line,
 )
 from spoutline.model.conversion_answers import StationKind

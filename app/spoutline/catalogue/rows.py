@@ -177,3 +177,8 @@ class RigidRow(WettedRow):
         yield from super().cross_faults()
         if self.kv_m3_h is None:
             yield "kv_m3_h", "a part with a fixed body states its flow coefficient"
+
+
+def metres(value_mm: float | None) -> float | None:
+    """Return a length in metres; None where the row leaves it out."""
+    return None if value_mm is None else value_mm / 1000

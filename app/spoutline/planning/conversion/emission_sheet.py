@@ -6,13 +6,11 @@ from collections.abc import Iterator
 
 from spoutline.calc.emissions import YearValue, crossing_of, factor_kg_m3, yearly_change_line
 from spoutline.calc.ranges import OutOfRange
+from spoutline.calc.spillage import PUMP_SPILL, spillage_line, spillage_per_fill_line
 from spoutline.calc.vapour import break_even_line, program_difference_line, recovery_increment
 from spoutline.calc.vapour_displacement import (
-    PUMP_SPILL,
     fleet_displacement_line,
     linear_displacement_rate,
-    spillage_line,
-    spillage_per_fill_line,
 )
 from spoutline.model.check import WorkedLine
 from spoutline.model.conversion_answers import EmissionBasis
