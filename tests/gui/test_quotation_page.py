@@ -17,6 +17,7 @@ from pytestqt.qtbot import QtBot
 from spoutline.bootstrap import Workbench
 from spoutline.bootstrap.quotations import QuotingDesk
 from spoutline.gui.actions import ActionId
+from spoutline.gui.dialogs.terms import TermsDialog
 from spoutline.gui.edits.command import make_edit
 from spoutline.gui.models.quotation_prices import PricedPart
 from spoutline.gui.pages.quotation_page import QuotationPage
@@ -27,6 +28,7 @@ from spoutline.gui.window.workplace import Workplace
 from spoutline.model.faults import InputFault
 from spoutline.model.part import PartKind
 from spoutline.model.quotation import QuotationStatus
+from spoutline.model.quotation_terms import Terms
 from spoutline.planning.refit.revision_changes import Changed
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
@@ -332,6 +334,12 @@ def test_somebody_answers_for_a_missing_price_and_takes_it_back(
     assert part_of(page, first).source_text == "Odile Farrow: by telephone from the maker"
     answer(qtbot, page, second, None, "asked for")
     assert part_of(page, second).price_text == "price follows"
+    counts = {row.title: row.cells for row in offer.amounts.records}
+    for title, lines_of in (
+        ("Prices missing in these amounts", "open_lines"),
+        ("Prices that follow", "following_lines"),
+    ):
+        assert counts[title] == tuple(str(len(getattr(option, lines_of))) for option in page.quotation.options)
     assert {one.part for one in page.quotation.terms.overrides} == {first, second}
     # what was said is taken back, and blocks again
     prices.table.pick_row([one.part_number for one in prices.model.records].index(second))
@@ -450,6 +458,48 @@ def test_a_kept_quotation_is_revised_on_its_own_terms_without_a_file(
     assert len(page.quotation.options[0].positions) == 3
 
 
+def test_terms_are_changed_in_the_form_and_quoted_on(
+    qtbot: QtBot, page: QuotationPage, terms: Write, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    page.use_terms(terms("GUI-26"))
+    qtbot.waitUntil(lambda: page.terms.in_hand is not None and page.terms.in_hand.terms is not None, timeout=10_000)
+    seen: list[Terms] = []
+
+    def left_alone(dialog: TermsDialog) -> int:
+        dialog.accept()
+        assert dialog.terms is not None
+        seen.append(dialog.terms)
+        return 1
+
+    monkeypatch.setattr(TermsDialog, "exec", left_alone)
+    page.panel.offer.terms_button.click()
+    assert page.terms.in_hand is not None
+    assert seen == [page.terms.in_hand.terms]
+    assert page.terms.in_hand.file == tmp_path / "terms.toml"  # nothing was changed: the file's terms they stay
+
+    def renamed(dialog: TermsDialog) -> int:
+        dialog.open_file(terms("GUI-27"))
+        dialog.save_as(tmp_path / "other.toml")
+        dialog.accept()
+        return 1
+
+    monkeypatch.setattr(TermsDialog, "exec", renamed)
+    page.panel.offer.terms_button.click()
+    assert page.terms.in_hand.file == tmp_path / "other.toml"
+    assert "other.toml" in page.panel.offer.terms_label.text()
+    page.panel.offer.make_button.click()
+    qtbot.waitUntil(lambda: page.quotation is not None, timeout=30_000)
+    assert page.quotation is not None
+    assert page.quotation.terms.heading.number == "GUI-27"
+    # changed and saved nowhere: the value itself is in hand
+    changed = page.quotation.terms.model_copy(update={"stock_price": Decimal(7)})
+    page.terms.use_changed(changed, None, None)
+    before = page.quotation
+    page.panel.offer.make_button.click()
+    qtbot.waitUntil(lambda: page.quotation is not before and not page.is_busy, timeout=30_000)
+    assert page.quotation.terms.stock_price == Decimal(7)
+
+
 def test_another_number_makes_a_quotation_of_its_own(qtbot: QtBot, page: QuotationPage, terms: Write) -> None:
     quote(qtbot, page, terms("GUI-18"))
     keep(qtbot, page)
@@ -529,7 +579,7 @@ def test_a_survey_changed_while_it_is_quoted_drops_the_answer(
 
 
 def test_an_offer_whose_last_day_is_over_expires_and_is_quoted_anew(
-    qtbot: QtBot, bench: Workbench, page: QuotationPage, terms: Write
+    qtbot: QtBot, session: Session, page: QuotationPage, terms: Write
 ) -> None:
     old = DAY - timedelta(days=60)
     quote(qtbot, page, terms("GUI-7", dated=old.isoformat()))
@@ -542,9 +592,11 @@ def test_an_offer_whose_last_day_is_over_expires_and_is_quoted_anew(
     assert shown["GUI-7"] is QuotationStatus.EXPIRED
     assert "expired" in page.panel.status_label.text()
     assert "revision 2 opens" in page.panel.offer.next_label.text()
+    with_third_hose(session)
     before = page.quotation
     page.panel.offer.anew_button.click()
     qtbot.waitUntil(lambda: page.quotation is not before and not page.is_busy, timeout=30_000)
+    assert "It has been changed since" in page.panel.state_label.text()
     # an offer of today: the day of the old one would leave it expired at once
     assert page.quotation.terms.heading.dated == DAY
     assert page.quotation.pins.survey == before.pins.survey

@@ -46,6 +46,7 @@ def amount_rows(quotation: Quotation, story: Story) -> tuple[AmountRow, ...]:
     options = quotation.options
     return (
         *_charge_rows(quotation, story),
+        *_open_rows(options),
         *_count_rows(options, story),
         *_commonality_rows(quotation),
         *_parts(options, story),
@@ -79,6 +80,16 @@ def _money_row(title: str, amounts: Sequence[Decimal], currency: str) -> AmountR
             for amount in amounts
         ),
     )
+
+
+def _open_rows(options: Sequence[QuotedOption]) -> Iterator[AmountRow]:
+    """Return how many prices the amounts leave out; nothing where they leave none."""
+    for title, counts in (
+        (tr("Prices missing in these amounts"), [len(option.open_lines) for option in options]),
+        (tr("Prices that follow"), [len(option.following_lines) for option in options]),
+    ):
+        if any(counts):
+            yield AmountRow(title, tuple(map(str, counts)), len(set(counts)) > 1)
 
 
 def _count_rows(options: Sequence[QuotedOption], story: Story) -> Iterator[AmountRow]:

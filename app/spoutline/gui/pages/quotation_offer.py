@@ -157,7 +157,6 @@ class OfferPanel(QWidget):
         self.take_button.setToolTip(tr("Where the terms of the next quotation come from"))
         self.terms_button = QPushButton(tr("&Terms…"), self)
         self.terms_button.setToolTip(tr("Read and change the terms in hand"))
-        self.terms_button.hide()
         row.addWidget(self.terms_label, 1)
         row.addWidget(self.take_button)
         row.addWidget(self.terms_button)

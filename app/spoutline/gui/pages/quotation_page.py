@@ -211,6 +211,7 @@ class QuotationPage(QWidget):
         panel, offer = self.panel, self.panel.offer
         self.terms.changed.connect(self._show_terms)
         self.terms.failed.connect(panel.say)
+        offer.terms_button.clicked.connect(lambda _=False: self.terms.ask_changed())
         offer.file_action.triggered.connect(self.terms.ask_file)
         offer.example_action.triggered.connect(self.terms.ask_example)
         offer.own_terms_action.triggered.connect(self._use_own_terms)
@@ -280,6 +281,11 @@ class QuotationPage(QWidget):
         self._end_quoting("")
         self.terms.hold(made.terms)
         self._show(made.in_hand)
+        session = self._context.session
+        if made.wanted.origin and made.wanted.origin[0] == session.stored.id and made.wanted.survey != session.survey:
+            self.panel.say(
+                tr("Quoted on the survey as it was before. It has been changed since: quote this survey for that.")
+            )
 
     def _fail_quoting(self, fault: Exception) -> None:
         self._end_quoting("")

@@ -78,6 +78,20 @@ class TermsChoice(QObject):
         picture = before.picture if before is not None else None
         self.hold(TermsInHand(title=title, base=terms, folder=folder, picture=picture))
 
+    def ask_changed(self) -> None:
+        """Let a person read and change the terms in hand, or write some where none are."""
+        from spoutline.gui.dialogs.terms import TermsDialog
+
+        before, today = self.in_hand, self._today()
+        start = before.terms if before is not None else None
+        folder = before.folder if before is not None else None
+        dialog = TermsDialog(self._context.session.workbench.quoting(), start, folder, self._window, today=today)
+        dialog.exec()
+        terms, file, folder = dialog.terms, dialog.path, dialog.folder
+        dialog.deleteLater()
+        if terms is not None:
+            self.use_changed(terms, file, folder)
+
     def write_example(self, path: Path) -> None:
         """Write ready terms into a file, to be edited, and take them."""
         try:
