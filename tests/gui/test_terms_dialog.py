@@ -27,6 +27,7 @@ from spoutline.gui.widgets.picture_field import PictureField
 from spoutline.gui.widgets.theme import dress
 from spoutline.model.part import PartKind
 from spoutline.model.quotation_terms import Charge, FreightMethod, Per, Terms
+from spoutline.model.survey import Survey
 
 DAY = date(2026, 11, 25)
 Open = Callable[..., TermsDialog]
@@ -61,9 +62,11 @@ def opened(
     # a form that a test leaves open is closed behind it, whatever was typed
     monkeypatch.setattr(QMessageBox, "question", lambda *_: QMessageBox.StandardButton.Yes)
 
-    def make(start: Terms | None = None, folder: Path | None = None) -> TermsDialog:
+    if not qapp.styleSheet():
         dress(qapp, dark=False)
-        dialog = TermsDialog(desk, start, folder or tmp_path, today=DAY)
+
+    def make(start: Terms | None = None, folder: Path | None = None, survey: Survey | None = None) -> TermsDialog:
+        dialog = TermsDialog(desk, start, folder or tmp_path, today=DAY, survey=survey)
         qtbot.addWidget(dialog)
         dialog.show()
         return dialog
@@ -211,6 +214,25 @@ def test_the_labour_table_is_written_like_a_spreadsheet(qtbot: QtBot, opened: Op
     assert (first.title, first.per, first.hours) == ("Leak test", Per.DISPENSER, Decimal("0.25"))
     assert first.kinds == (PartKind.NOZZLE, PartKind.SWIVEL)
     assert (second.title, second.per, second.hours, second.kinds) == ("Journey", Per.POSITION, 4, ())
+
+
+def test_the_labour_table_says_what_it_comes_to_at_the_station(qtbot: QtBot, opened: Open, survey: Survey) -> None:
+    """Two positions at one dispenser: 2 x 0.4 + 0.5 + 4 = 5.3 hours; with 1.5 for the journey 2.8."""
+    positions = tuple(one.model_copy(update={"dispenser": "1"}) for one in survey.positions)
+    tasks = [
+        {"title": "Exchange", "hours": "0.4"},
+        {"title": "Lock out", "per": "dispenser", "hours": "0.5"},
+        {"title": "Journey", "per": "site", "hours": 4},
+    ]
+    dialog = opened(terms_of(labour={"tasks": tasks}), survey=survey.model_copy(update={"positions": positions}))
+    part = section(dialog, "labour.tasks")
+    assert "(positions: 2, dispensers: 1): 5.3 hours" in part.note_label.text()
+    write_cell(qtbot, part, 2, 2, "1.5")
+    assert "2.8 hours" in part.note_label.text()
+    part.model.write_cells({(0, 3): "swivel"})
+    assert "at most 2.8 hours" in part.note_label.text()
+    write_cell(qtbot, part, 2, 2, "long")
+    assert part.note_label.isHidden()
 
 
 def test_rows_are_copied_moved_and_taken_away_by_keys(qtbot: QtBot, opened: Open) -> None:

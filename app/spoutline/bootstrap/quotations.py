@@ -28,10 +28,11 @@ if TYPE_CHECKING:
     from spoutline.model.limit import RuleTables
     from spoutline.model.pricing import PriceList
     from spoutline.model.quotation import Quotation, QuotationStatus
-    from spoutline.model.quotation_terms import Terms
+    from spoutline.model.quotation_terms import Labour, Terms
     from spoutline.model.refit import RefitPlan
     from spoutline.model.survey import Survey
     from spoutline.model.usual_terms import UsualTerms
+    from spoutline.planning.pricing.labour_forecast import LabourForecast
     from spoutline.planning.protocols import Progress
     from spoutline.planning.refit.quote import Quoted
     from spoutline.planning.refit.revision_changes import RevisionChange
@@ -115,6 +116,12 @@ class QuotingDesk:
         from spoutline.catalogue.price_lists import names_in
 
         return names_in(self.price_lists())
+
+    def labour_forecast(self, labour: Labour, survey: Survey) -> LabourForecast:
+        """Return the hours of a labour table at a station before its sets are chosen."""
+        from spoutline.planning.pricing.labour_forecast import labour_forecast
+
+        return labour_forecast(labour.tasks, survey.positions)
 
     def demo_terms(self) -> Path:
         """Return the ready terms file that fits the demo surveys."""

@@ -24,13 +24,14 @@ from spoutline.catalogue.price_lists import PriceListNames
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.dialogs.terms_page import TermsPage
 from spoutline.gui.edits.terms_draft import DraftProblem, TermsDraft, draft_of, judged_terms, judged_usual
-from spoutline.gui.edits.terms_subjects import SUBJECTS
+from spoutline.gui.edits.terms_subjects import LABOUR, SUBJECTS
 from spoutline.gui.roles import Role, Tone
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.marks import MarkDelegate
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.quotation_terms import Terms
+from spoutline.model.survey import Survey
 from spoutline.model.usual_terms import UsualTerms
 
 _FILES = "TOML (*.toml)"
@@ -69,7 +70,7 @@ class TermsDialog(FormDialog):
 
     ``terms`` holds them once the dialog is accepted, ``path`` the file that says exactly the same, ``folder`` where
     the letterhead's picture is to be looked for. ``start`` None begins with the usual terms and, for the day,
-    ``today``.
+    ``today``. For a ``survey`` the page of labour says how many hours the table comes to.
     """
 
     def __init__(
@@ -80,9 +81,10 @@ class TermsDialog(FormDialog):
         parent: QWidget | None = None,
         *,
         today: date | None = None,
+        survey: Survey | None = None,
     ) -> None:
         super().__init__(tr("Terms of the quotation"), parent)
-        self._desk = desk
+        self._desk, self._survey = desk, survey
         self._terms: Terms | None = None
         self._is_asked = False  # whether entries that are still missing are to be shown
         self._emptied: set[str] = set()
@@ -128,6 +130,7 @@ class TermsDialog(FormDialog):
         for one in self.pages:
             one.show_draft(state.draft, before)
         self._show_problems()
+        self._show_hours()
         if not is_first and page != self.subject_list.currentRow():
             self.subject_list.setCurrentRow(page)
         place = tr("Terms as in {path}").format(path=state.file) if state.file else tr("Terms not saved as a file")
@@ -295,6 +298,19 @@ class TermsDialog(FormDialog):
             item.setData(Qt.ItemDataRole.AccessibleTextRole, f"{item.text()}: {words}")
         if not any(self._is_shown(one) for one in problems) and self._is_asked:
             self.show_fault("")
+
+    def _show_hours(self) -> None:
+        """Say what the labour table comes to at the station in hand; nothing while it is faulty."""
+        usual = judged_usual(self._state.draft).terms
+        words = ""
+        if self._survey is not None and usual is not None and usual.labour.tasks:
+            found = self._desk.labour_forecast(usual.labour, self._survey)
+            start = tr("Survey in hand (positions: {positions}, dispensers: {dispensers}): {most}{hours:f} hours.")
+            most = tr("at most ") if found.is_most else ""
+            words = start.format(
+                positions=found.positions, dispensers=found.dispensers, most=most, hours=found.hours.normalize()
+            )
+        self.page(LABOUR.name).sections["labour.tasks"].show_note(words)
 
     def _is_shown(self, problem: DraftProblem) -> bool:
         return self._is_asked or not problem.is_missing or problem.spot.path in self._emptied
