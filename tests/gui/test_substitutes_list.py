@@ -186,3 +186,17 @@ def test_the_marked_row_stays_marked_when_rows_are_shown_again(workplace: Workpl
     record = others.table.current_record()
     assert isinstance(record, SubstituteRow)
     assert record.part.number == number
+
+
+def test_why_not_finds_the_part_asked_about_in_whatever_order_the_parts_found_stand(
+    qtbot: QtBot, workplace: Workplace, others: SubstitutesList
+) -> None:
+    panel = workplace.set_page.why_not
+    panel.start()
+    qtbot.waitUntil(lambda: len(panel.model.records) > 10, timeout=20_000)
+    panel.table.sortByColumn(PART, Qt.SortOrder.DescendingOrder)
+    number = panel.model.records[3].number
+    row = panel._row_named(number)
+    assert panel.table.model().index(row, PART).data() == number
+    assert row == panel.table.model().rowCount() - 4
+    assert panel._row_named("no such part") == 0

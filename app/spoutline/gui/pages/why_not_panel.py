@@ -10,6 +10,7 @@ from spoutline.gui.jobs import JobKey, JobKind
 from spoutline.gui.models.record_table import RecordTable, SortedRecords
 from spoutline.gui.models.table_columns import part_columns
 from spoutline.gui.pages.context import Context
+from spoutline.gui.roles import Role
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import NamedTexts, ScrolledPage, plain_label
 from spoutline.gui.widgets.lists import Table
@@ -144,9 +145,16 @@ class WhyNotPanel(QWidget):
         self.table.fit_columns()
         if self._marks_first:
             self._marks_first = False
-            self.table.pick_row(0)
+            self.table.pick_row(self._row_named(self.search_edit.text().strip()))
         if not parts:
             self.verdict_title.setText(tr("No catalogue part has this in its number, name or maker."))
+
+    def _row_named(self, number: str) -> int:
+        """Return the row of the part with exactly this number; the first row where none has it."""
+        model = self.table.model()
+        found = (model.index(row, 0).data(Role.RECORD) for row in range(model.rowCount()))
+        rows = (row for row, part in enumerate(found) if isinstance(part, Part) and part.number == number)
+        return next(rows, 0)
 
     def _show_trouble(self, fault: Exception) -> None:
         self.verdict_title.setText(str(fault))
