@@ -17,8 +17,10 @@ from spoutline.documents.hose_lines import LineNote, before_nozzle, line_in_use
 from spoutline.documents.pdf.painter import SCALES, fit
 from spoutline.documents.scenery import quay_edge_m
 from spoutline.documents.shapes import Balloon, Drawing, Ink, Label, Measure, Path, Place, places_of
+from spoutline.model.check import CheckId
 from spoutline.model.part import PartKind
 from spoutline.model.plan import HangingSet, PositionPlan, SetLink
+from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import Slot
 from spoutline.model.survey import Duty, Filler, Outlet, Position
 from spoutline.units.accepted import UnitSystem
@@ -137,6 +139,25 @@ def test_dimensions_carry_the_surveyed_figures(system: UnitSystem) -> None:
     # 2.1, 0.9 and 2.0 m over 0.3048 m/ft, to four digits
     wanted = ["2.1 m", "0.9 m", "2 m"] if system is UnitSystem.SI else ["6.89 ft", "2.953 ft", "6.562 ft"]
     assert texts == wanted
+
+
+def test_heights_of_the_hose_are_not_written_over_by_distances() -> None:
+    judged = factory.judged(slim_hose_set(3.0))
+    clear = replace(
+        factory.spout_check(),
+        id=CheckId.GROUND_CLEARANCE_IN_USE,
+        value=0.4,
+        dimension=Dimension.LENGTH,
+        text="near side",
+    )
+    drawing = drawn(factory.fitting_plan(chosen=replace(judged, checks=(*judged.checks, clear))))
+    heights = [shape for shape in drawing.shapes if isinstance(shape, Label) and shape.at.y_m == 0.0]
+    distances = [shape for shape in drawing.shapes if isinstance(shape, Measure) and shape.start.y_m == shape.end.y_m]
+    assert heights
+    scale = 1000 / 75 / 25.4 * 72  # points for a metre at 1:75; 72 points to the inch
+    for label in heights:
+        bottom_pt = label.at.y_m * scale + label.offset_pt[1]
+        assert all(bottom_pt - 3 >= measure.start.y_m * scale + 3 for measure in distances)
 
 
 def test_dimension_lines_are_as_long_as_they_say() -> None:

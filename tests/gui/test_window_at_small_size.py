@@ -11,6 +11,7 @@ from pytestqt.qtbot import QtBot
 
 from spoutline.gui.actions import ActionId
 from spoutline.gui.edits.command import make_edit
+from spoutline.gui.edits.question import Step
 from spoutline.gui.widgets.answer_field import Choice, TileField
 from spoutline.gui.widgets.icons import icon
 from spoutline.gui.widgets.theme import DARK, LIGHT, dress
@@ -80,6 +81,19 @@ def test_every_tab_of_the_conversion_is_in_view_and_nothing_is_cut_off(
     QApplication.processEvents()
     rows = [page.ways_tree.visualRect(page.ways_model.index(row, 0)) for row in range(3)]
     assert all(page.ways_tree.viewport().rect().contains(row) for row in rows)
+
+
+@pytest.mark.parametrize("size", [(1280, 720), (1440, 900)])
+def test_every_tab_of_the_set_is_in_view(
+    qtbot: QtBot, window: MainWindow, workplace: Workplace, size: tuple[int, int]
+) -> None:
+    workplace.show_step(Step.SET)
+    shown_at(qtbot, window, *size)
+    bar = workplace.set_page.tabs.tabBar()
+    for place in range(bar.count()):
+        bar.setCurrentIndex(place)
+        QApplication.processEvents()
+        assert all(bar.rect().contains(bar.tabRect(one)) for one in range(bar.count())), bar.tabText(place)
 
 
 def test_undo_reaches_the_survey_while_an_empty_field_has_the_keyboard(

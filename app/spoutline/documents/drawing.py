@@ -71,9 +71,12 @@ def position_drawing(plan: PositionPlan, story: Story, *, with_clearances: bool 
     right = max(around.right_m, *(filler_place(filler).x_m for filler in position.fillers))
     row = _ROW_SHARE * max(right - around.left_m, position.outlet.height_m)
     shapes.extend(_heights(position, around.left_m - row, right + row, story))
-    below = _distances(position, around.floor_m, row, story)
+    # the heights of the lowest points are written below the ground, above the distances
+    written = with_clearances and plan.chosen is not None
+    floor = around.floor_m - row if written else around.floor_m
+    below = _distances(position, floor, row, story)
     shapes.extend(below)
-    shapes.extend(_scale_bar(around.left_m, around.floor_m - row * (len(below) + 1.6), story))
+    shapes.extend(_scale_bar(around.left_m, floor - row * (len(below) + 1.6), story))
     return Drawing(
         title=position.label,
         description=_description(plan, story),

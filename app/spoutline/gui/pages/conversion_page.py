@@ -103,7 +103,7 @@ class ConversionPage(QWidget):
         card = Card("", self)
         card.body.addWidget(plain_label(tr("What stays, goes and comes"), "pageTitle"))
         self.positions_model = NodeTree((tr("Position"), tr("Outcome or part"), tr("Why")), self)
-        self.positions_tree = Tree(tr("Positions and parts"), self, shares=(4, 4, 8))
+        self.positions_tree = Tree(tr("Positions and parts"), self, shares=(5, 4, 8))
         self.positions_tree.setModel(self.positions_model)
         self.positions_tree.picked.connect(self._look_at)
         card.body.addWidget(self.positions_tree, 1)

@@ -43,7 +43,7 @@ class SetPage(QWidget):
         self.wishes.column.addWidget(self.wishes_form)
         self.wishes.column.addStretch(1)
         for panel, title in (
-            (self.part_panel, tr("Part in hand")),
+            (self.part_panel, tr("Part")),
             (self.checks, tr("Checks")),
             (self.requirement, tr("Asked for")),
             (self.findings, tr("Findings")),

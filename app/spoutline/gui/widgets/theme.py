@@ -276,7 +276,7 @@ QHeaderView::section {
   background: @stripe@; color: @quiet_text@; border: none; border-bottom: 1px solid @line@; padding: 5px 6px;
 }
 QTabWidget::pane { border: 1px solid @line@; border-radius: 6px; background: @card@; top: -1px; }
-QTabBar::tab { background: transparent; color: @quiet_text@; padding: 7px 11px; border: 1px solid transparent; }
+QTabBar::tab { background: transparent; color: @quiet_text@; padding: 7px 8px; border: 1px solid transparent; }
 QTabBar::tab:selected { color: @text@; font-weight: bold; border-bottom: 3px solid @accent@; }
 QTabBar::tab:hover { color: @text@; background: @soft@; }
 QTabBar:focus { border: none; }
