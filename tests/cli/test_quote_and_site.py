@@ -71,11 +71,25 @@ def test_quote_writes_every_paper(
         assert (tmp_path / f"out{name}").read_bytes().startswith(start)
 
 
-def test_ready_terms_quote_a_ready_station(spoutline: Any, tmp_path: Path) -> None:
+@pytest.mark.parametrize(
+    ("name", "code", "told"),
+    [
+        ("small_town", 0, ""),
+        ("truck_stop", 0, ""),
+        ("marina", 0, ""),
+        ("mixed_fuels", 1, "without a set that keeps every must: 3 B30"),
+        ("refit_48", 0, ""),
+    ],
+)
+def test_ready_terms_quote_every_ready_station(spoutline: Any, tmp_path: Path, name: str, code: int, told: str) -> None:
+    """No part of a ready station lacks a price; the blend without a listing class is told as not offered."""
     terms, survey, paper = tmp_path / "t.toml", tmp_path / "s.json", tmp_path / "q.pdf"
     assert spoutline("demo", "--terms", "--out", terms).code == 0
-    assert spoutline("demo", "marina", "--out", survey).code == 0
-    assert spoutline("quote", survey, "--terms", terms, "--pdf", paper).code == 0
+    assert spoutline("demo", name, "--out", survey).code == 0
+    done = spoutline("quote", survey, "--terms", terms, "--pdf", paper)
+    assert done.code == code
+    assert bool(done.err) == bool(told)
+    assert told in done.err
     assert paper.exists()
 
 
