@@ -502,12 +502,16 @@ def test_usual_terms_are_kept_from_an_unfinished_form_and_stand_in_the_next(
     assert fresh.draft.rows["taxes"] == (("Sales tax", "6.25", "goods;labour;freight"),)
 
 
-def test_faulty_usual_terms_are_told_and_the_form_starts_empty(opened: Open, data_folder: Path) -> None:
+def test_faulty_usual_terms_are_told_and_not_written_over(qtbot: QtBot, opened: Open, data_folder: Path) -> None:
     data_folder.mkdir()
     (data_folder / "usual_terms.toml").write_text("[labour]\nhourly_rate = -1\n", encoding="utf-8")
     dialog = opened()
     assert "labour.hourly_rate" in dialog.fault_label.text()
     assert dialog.draft.texts["labour.hourly_rate"] == "0"
+    write(qtbot, dialog, "seller.name", "Hedgerow Supply")
+    dialog.usual_button.click()
+    assert "labour.hourly_rate" in dialog.fault_label.text()
+    assert "-1" in (data_folder / "usual_terms.toml").read_text(encoding="utf-8")
 
 
 def test_a_picture_is_picked_shown_and_comes_along_with_the_file(

@@ -83,6 +83,15 @@ def test_a_file_that_cannot_be_written_leaves_the_old_one(tmp_path: Path, folder
     assert sorted(one.name for one in tmp_path.iterdir()) == ["job.toml", "jobs", "own"]
 
 
+@pytest.mark.parametrize("old", ["[labour\nhourly_rate = 80\n", "[labuor]\nhourly_rate = 80\n"])
+def test_usual_terms_with_a_slip_in_them_are_not_written_over(old: str, tmp_path: Path, folders: TermsFolders) -> None:
+    path = tmp_path / "usual_terms.toml"
+    path.write_text(old, encoding="utf-8")
+    with pytest.raises(InputFault):
+        write_usual_file(shared_of(terms_of()), path, folders)
+    assert path.read_text(encoding="utf-8") == old
+
+
 def test_faulty_usual_terms_are_named(tmp_path: Path) -> None:
     path = tmp_path / "usual_terms.toml"
     path.write_text("[labour]\nhourly_rate = -1\n", encoding="utf-8")

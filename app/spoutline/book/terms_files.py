@@ -53,8 +53,10 @@ def read_usual_file(path: Path) -> UsualTerms:
 def write_usual_file(usual: UsualTerms, path: Path, folders: TermsFolders) -> UsualTerms:
     """Write the shared part of usual terms into their file, and return them as they stand there.
 
-    What the file says beyond that stays. Raise ``StoreFault`` as ``write_terms_file`` does.
+    What the file says beyond that stays. Raise ``InputFault`` where the file that is there is faulty, so that nothing
+    written by hand is lost, and ``StoreFault`` as ``write_terms_file`` does.
     """
+    read_usual_file(path)
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
     except OSError as fault:

@@ -92,7 +92,7 @@ class QuotingDesk:
     def keep_usual_terms(self, usual: UsualTerms, folder: Path | None) -> Path:
         """Keep what quotations share as the usual terms, the picture with it, and return their file.
 
-        Raise ``StoreFault`` where it cannot be written.
+        Raise ``StoreFault`` where it cannot be written, ``InputFault`` where the file that is there is faulty.
         """
         from spoutline.book.terms_files import write_usual_file
 

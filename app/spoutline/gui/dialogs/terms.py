@@ -176,7 +176,7 @@ class TermsDialog(FormDialog):
             return
         try:
             place = self._desk.keep_usual_terms(judged.terms, self._state.folder)
-        except StoreFault as fault:
+        except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
             return
         self._say(tr("Kept as usual terms in {path}.").format(path=place))
