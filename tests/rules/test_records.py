@@ -97,6 +97,17 @@ def test_only_what_the_set_has_is_tried() -> None:
     assert record_items(factory.conflicting_plan()) == ()
 
 
+def test_a_clearance_is_not_asked_for_where_a_reel_leaves_nothing_hanging() -> None:
+    usual = plan()
+    assert usual.chosen is not None
+    on_reel = replace(
+        check(CheckId.GROUND_CLEARANCE_AT_REST, Dimension.LENGTH, None, None, None), outcome=Outcome.INFORMATION
+    )
+    checks = (*(one for one in usual.chosen.checks if one.id is not on_reel.id), on_reel)
+    items = record_items(replace(usual, chosen=replace(usual.chosen, checks=checks)))
+    assert not next(one for one in items if one.id is RecordItemId.CLEARANCE).applies
+
+
 @pytest.mark.parametrize(
     ("item", "value", "verdict"),
     [

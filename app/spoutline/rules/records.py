@@ -91,9 +91,8 @@ def _reading(item: RecordItemId, check: Check | None) -> RecordItem:
     """Return an item whose expectation and limits are those of a check; it falls away where the check says nothing."""
     dimension = READING_DIMENSIONS[item]
     if check is None or check.value is None:
-        return RecordItem(
-            id=item, dimension=dimension, expected=None, lower=None, upper=None, applies=check is not None
-        )
+        asked = check is not None and check.outcome is not Outcome.INFORMATION  # a reel leaves nothing to measure
+        return RecordItem(id=item, dimension=dimension, expected=None, lower=None, upper=None, applies=asked)
     return RecordItem(
         id=item,
         dimension=dimension,

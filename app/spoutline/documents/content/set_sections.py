@@ -31,8 +31,8 @@ def parts_blocks(plan: PositionPlan, currency: str, story: Story) -> Iterator[Bl
     yield Heading(story.word(Word.PARTS), 2)
     columns = (
         Column(story.word(Word.NUMBER), 0.5),
-        Column(story.word(Word.PLACE), 1.4),
-        Column(story.word(Word.PART_NUMBER), 1.3),
+        Column(story.word(Word.PLACE), 1.6),
+        Column(story.word(Word.PART_NUMBER), 1.15),
         Column(story.word(Word.MAKER), 1.25),
         Column(story.word(Word.PART_NAME), 3.1),
         *price_columns(currency, story),
