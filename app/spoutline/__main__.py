@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
+    from spoutline.model.survey import Survey
 
 
 def main() -> int:
@@ -21,9 +22,8 @@ def main() -> int:
         return 130
 
 
-def open_window(workbench: Workbench, demo: str | None) -> int:
+def open_window(workbench: Workbench, survey: Survey | None) -> int:
     """Open the window; where none can open, say why and how the command line does the job, and return 2."""
-    from spoutline.bootstrap.demos import demo_survey
     from spoutline.cli.display_server import COMMAND_LINE_FORM, reason_against_window
     from spoutline.cli.exit_code import ExitCode
 
@@ -31,7 +31,6 @@ def open_window(workbench: Workbench, demo: str | None) -> int:
     if reason is not None:
         sys.stderr.write(f"spoutline: no window can open. {reason}\n{COMMAND_LINE_FORM}")
         return ExitCode.BAD_INPUT
-    survey = None if demo is None else demo_survey(demo)
     from spoutline.gui.window.start import run
 
     return run(lambda: workbench, survey, [sys.argv[0]])

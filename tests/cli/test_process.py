@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import os
 import signal
 import subprocess
@@ -13,8 +14,10 @@ from typing import Any
 
 import pytest
 
+from spoutline.assets import demo_folder
 from spoutline.cli.display_server import reason_against_window
 from spoutline.cli.main import run
+from spoutline.model.survey import Survey
 
 PROGRAM = [sys.executable, "-m", "spoutline"]
 
@@ -77,18 +80,32 @@ def test_a_server_that_listens_on_the_display_is_found(tmp_path: Path) -> None:
     assert reason is None or "does not answer" not in reason
 
 
-def test_both_forms_of_the_window_command_reach_the_window(tmp_path: Path) -> None:
+def test_the_window_opens_as_it_was_left_on_a_demo_or_on_a_survey_file(written: Callable[..., Path]) -> None:
     opened: list[str | None] = []
 
-    def open_window(_workbench: object, demo: str | None) -> int:
-        opened.append(demo)
+    def open_window(_workbench: object, survey: Survey | None) -> int:
+        opened.append(None if survey is None else survey.site.name)
         return 0
 
     assert run([], open_window) == 0
     assert run(["window"], open_window) == 0
     assert run(["window", "--demo"], open_window) == 0
     assert run(["window", "--demo", "marina"], open_window) == 0
-    assert opened == [None, None, "small_town", "marina"]
+    assert run(["window", str(written(name="Alder Bend"))], open_window) == 0
+    marina = json.loads((demo_folder() / "marina.json").read_text(encoding="utf-8"))["site"]["name"]
+    assert opened == [None, None, "Maple Ferry Fuels", marina, "Alder Bend"]
+
+
+def test_a_survey_file_that_cannot_be_read_opens_no_window(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    def open_window(_workbench: object, survey: Survey | None) -> int:
+        raise AssertionError(survey)
+
+    bad = tmp_path / "bad.json"
+    bad.write_text('{"site": {"name": ""}, "positions": []}', encoding="utf-8")
+    assert run(["window", str(bad)], open_window) == 2
+    assert str(bad) in capsys.readouterr().err
+    assert run(["window", str(bad), "--demo"], open_window) == 2
+    assert "not allowed with" in capsys.readouterr().err
 
 
 def test_a_reader_that_leaves_early_ends_the_program_quietly(shared_database: Path) -> None:

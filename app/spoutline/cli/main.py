@@ -7,14 +7,17 @@ import os
 import sys
 import traceback
 from collections.abc import Callable, Sequence
+from typing import TYPE_CHECKING
 
 import spoutline
 from spoutline.bootstrap import DEFAULT_DEMO, Settings, Workbench, open_workbench
+from spoutline.bootstrap.demos import demo_survey
 from spoutline.cli.bill import BILL
 from spoutline.cli.command import Command, add_shared, shared_options
 from spoutline.cli.convert import CONVERT
 from spoutline.cli.demo import DEMO
 from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.files import read_survey
 from spoutline.cli.pack import PACK
 from spoutline.cli.plan import PLAN
 from spoutline.cli.profile import PROFILE
@@ -29,6 +32,9 @@ from spoutline.cli.swap import SWAP
 from spoutline.cli.table_import import IMPORT
 from spoutline.cli.whynot import WHYNOT
 from spoutline.model.faults import InputFault, StoreFault
+
+if TYPE_CHECKING:
+    from spoutline.model.survey import Survey
 
 COMMANDS: tuple[Command, ...] = (
     PLAN,
@@ -50,7 +56,7 @@ COMMANDS: tuple[Command, ...] = (
 )
 WINDOW = "window"
 
-OpenWindow = Callable[[Workbench, "str | None"], int]
+OpenWindow = Callable[[Workbench, "Survey | None"], int]
 
 _EPILOG = (
     "Without a command the window opens. Exit codes: 0 every position has a set that keeps every must, "
@@ -61,8 +67,8 @@ _EPILOG = (
 def run(argv: Sequence[str], open_window: OpenWindow) -> int:
     """Do what ``argv`` asks and return the exit code.
 
-    ``open_window`` opens the window on a workbench, with the name of a demo survey where one was asked for; it is
-    passed in because commands know nothing of windows.
+    ``open_window`` opens the window on a workbench, on a survey where one was named; it is passed in because commands
+    know nothing of windows.
     """
     try:
         arguments = _parser().parse_args(argv)
@@ -97,9 +103,16 @@ def _guarded(workbench: Workbench, arguments: argparse.Namespace, open_window: O
 
 def _done(workbench: Workbench, arguments: argparse.Namespace, open_window: OpenWindow) -> int:
     if arguments.command in (None, WINDOW):
-        return open_window(workbench, getattr(arguments, "demo", None))
+        return open_window(workbench, _named_survey(arguments))
     command = next(command for command in COMMANDS if command.name == arguments.command)
     return command.run(workbench, arguments)
+
+
+def _named_survey(arguments: argparse.Namespace) -> Survey | None:
+    """Return the survey that the window is to open on; None for the one that was open last."""
+    if getattr(arguments, "demo", None) is not None:
+        return demo_survey(arguments.demo)
+    return read_survey(arguments.survey) if getattr(arguments, "survey", None) is not None else None
 
 
 def _parser() -> argparse.ArgumentParser:
@@ -108,7 +121,9 @@ def _parser() -> argparse.ArgumentParser:
     parser.add_argument("--version", action="version", version=f"spoutline {spoutline.__version__}")
     commands = parser.add_subparsers(dest="command", metavar="COMMAND")
     window = commands.add_parser(WINDOW, help="open the window (also without a command)", parents=[shared_options()])
-    window.add_argument(
+    opened = window.add_mutually_exclusive_group()
+    opened.add_argument("survey", metavar="SURVEY.json", nargs="?", help="open on this survey, put into the book")
+    opened.add_argument(
         "--demo", metavar="NAME", nargs="?", const=DEFAULT_DEMO, help="open on a ready demo survey, put into the book"
     )
     for command in COMMANDS:

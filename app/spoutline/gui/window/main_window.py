@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QAction, QActionGroup, QCloseEvent, QKeySequence
+from PySide6.QtCore import QMimeData, QSize, Qt, Signal
+from PySide6.QtGui import QAction, QActionGroup, QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence
 from PySide6.QtWidgets import QLabel, QMainWindow, QProgressBar, QVBoxLayout, QWidget
 
 from spoutline.gui.actions import ACTIONS, ActionId, MenuId, action_record
@@ -48,7 +48,15 @@ _CONFLICTS_SHOWN = 6
 
 
 class MainWindow(QMainWindow):
-    """Shown at once with a line that the book is being opened; ``attach`` puts the workplace in."""
+    """Shown at once with a line that the book is being opened; ``attach`` puts the workplace in.
+
+    Signals
+    -------
+    file_dropped(str)
+        A file was dropped on the window; its path.
+    """
+
+    file_dropped = Signal(str)
 
     def __init__(self) -> None:
         super().__init__()
@@ -121,6 +129,7 @@ class MainWindow(QMainWindow):
         self._follow_undo(session)
         session.save_state_changed.connect(self._show_save_state)
         self._show_save_state(session.save_state, "")
+        self.setAcceptDrops(True)
         workplace.fetch_choices()
         return workplace
 
@@ -196,7 +205,25 @@ class MainWindow(QMainWindow):
 
     _tells_of_save = False
 
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        """Qt: take a single file of this machine."""
+        if _dropped_file(event.mimeData()):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        """Qt: hand the file on."""
+        path = _dropped_file(event.mimeData())
+        if path:
+            event.acceptProposedAction()
+            self.file_dropped.emit(path)
+
     def closeEvent(self, event: QCloseEvent) -> None:
         """Qt: end all work before the window goes."""
         self.jobs.close()
         super().closeEvent(event)
+
+
+def _dropped_file(data: QMimeData) -> str:
+    """Return the path of the one file in ``data``; empty where it holds none, several, or one of another machine."""
+    urls = data.urls()
+    return urls[0].toLocalFile() if len(urls) == 1 else ""

@@ -22,6 +22,8 @@ from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.units.accepted import UnitSystem
 
+_TABLE_ENDINGS = (".csv", ".tsv", ".txt", ".xlsx")
+
 
 class Verbs:
     """Binds the commands of the menu to the workplace."""
@@ -69,6 +71,7 @@ class Verbs:
         for action_id, action in window.actions_by_id.items():
             action.triggered.connect(self._caller(action_id))
         workplace.site_panel.asked.connect(self.do)
+        window.file_dropped.connect(self.read_dropped)
         self._session.changed.connect(self._on_changed)
         self._show_units()
 
@@ -125,6 +128,14 @@ class Verbs:
         self._window.jobs.start(
             JobKey(JobKind.FILE), work, self.turn_to, lambda fault: self._window.show_trouble(str(fault))
         )
+
+    def read_dropped(self, path: str) -> None:
+        """Read a file that was dropped on the window: a table of positions by its ending, else a survey."""
+        file = Path(path)
+        if file.suffix.lower() in _TABLE_ENDINGS:
+            self.read_table(file)
+        else:
+            self.read_file(file)
 
     def ask_and_write(self) -> None:
         """Ask for a place and write the survey there."""
@@ -214,7 +225,7 @@ class Verbs:
     def import_table(self) -> None:
         """Ask for a table, map its columns and add its positions."""
         path, _ = QFileDialog.getOpenFileName(
-            self._window, tr("Read positions from a table"), "", "CSV, XLSX (*.csv *.tsv *.txt *.xlsx)"
+            self._window, tr("Read positions from a table"), "", f"CSV, XLSX (*{' *'.join(_TABLE_ENDINGS)})"
         )
         if path:
             self.read_table(Path(path))
