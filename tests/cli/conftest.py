@@ -31,7 +31,7 @@ def spoutline(
     """Return a function that runs the program with the arguments given, and ``stdin`` as its standard input."""
     from spoutline.cli.main import run
 
-    def no_window(_workbench: object, _demo: str | None) -> int:
+    def no_window(_workbench: object, _survey: object) -> int:
         raise AssertionError("this command must not open a window")
 
     def go(*arguments: object, stdin: bytes = b"") -> Done:

@@ -16,7 +16,6 @@ from spoutline.gui.dialogs.table_import import TableImportDialog
 from spoutline.gui.session import Session
 from spoutline.gui.window.main_window import MainWindow
 
-
 _COPY, _LEFT, _NONE = Qt.DropAction.CopyAction, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier
 
 
