@@ -96,6 +96,34 @@ def test_every_tab_of_the_set_is_in_view(
         assert all(bar.rect().contains(bar.tabRect(one)) for one in range(bar.count())), bar.tabText(place)
 
 
+def test_the_names_of_parts_can_be_read_in_a_small_window(
+    qtbot: QtBot, window: MainWindow, workplace: Workplace
+) -> None:
+    shown_at(qtbot, window, 1280, 720)
+    window.actions_by_id[ActionId.BILL].trigger()
+    bill = workplace.bill_page.table
+    qtbot.waitUntil(lambda: bill.model().rowCount() > 0, timeout=30_000)
+    window.actions_by_id[ActionId.PART_QUESTION].trigger()
+    found = workplace.set_page.why_not.table
+    qtbot.waitUntil(lambda: found.model().rowCount() > 0, timeout=30_000)
+    for table, name_column in ((bill, 1), (found, 2)):
+        assert table.columnWidth(name_column) >= table.viewport().width() * 0.25
+        assert table.horizontalHeader().length() <= table.viewport().width() + 2
+
+
+def test_the_day_of_an_inspection_is_not_cut_off_in_a_small_window(
+    qtbot: QtBot, window: MainWindow, workplace: Workplace
+) -> None:
+    shown_at(qtbot, window, 1280, 720)
+    window.actions_by_id[ActionId.INSTALLER].trigger()
+    page = workplace.installer_page
+    page.tabs.setCurrentIndex(page.tabs.count() - 1)
+    table = page.inspection_panel.due_table
+    qtbot.waitUntil(lambda: table.model().rowCount() > 0, timeout=30_000)
+    QApplication.processEvents()
+    assert table.columnWidth(0) >= table.sizeHintForColumn(0)
+
+
 def test_undo_reaches_the_survey_while_an_empty_field_has_the_keyboard(
     qtbot: QtBot, window: MainWindow, workplace: Workplace
 ) -> None:

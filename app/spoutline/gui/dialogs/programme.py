@@ -78,6 +78,7 @@ class ProgrammeDialog(FormDialog):
         self.years_box = QSpinBox(self)
         self.years_box.setRange(1, 50)
         self.years_box.setValue(5)
+        self.years_box.setButtonSymbols(QSpinBox.ButtonSymbols.NoButtons)
         self.years_box.setSuffix(tr(" years"))
         self.years_box.setAccessibleName(tr("Years of the programme"))
         self.run_button = QPushButton(tr("&Work out"), self)

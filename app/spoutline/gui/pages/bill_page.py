@@ -76,7 +76,7 @@ class BillPage(QWidget):
         self.model: RecordTable[BillLine] = RecordTable((), self)
         proxy = SortedRecords(self)
         proxy.setSourceModel(self.model)
-        self.table = Table(tr("Parts of all positions"), self, stretch=1)
+        self.table = Table(tr("Parts of all positions"), self, shares=(4, 7, 2, 4, 4))
         self.table.setModel(proxy)
         self.table.setSortingEnabled(True)
         self.table.sortByColumn(-1, Qt.SortOrder.AscendingOrder)

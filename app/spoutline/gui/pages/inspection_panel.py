@@ -69,7 +69,7 @@ class InspectionPanel(QWidget):
         self.due_model: RecordTable[DueItem] = RecordTable((), self)
         proxy = SortedRecords(self)
         proxy.setSourceModel(self.due_model)
-        self.due_table = Table(tr("Inspections due"), self, shares=(3, 3, 9, 3))
+        self.due_table = Table(tr("Inspections due"), self, shares=(5, 5, 9, 4))
         self.due_table.setModel(proxy)
         self.due_table.setSortingEnabled(True)
         self.due_table.sortByColumn(0, Qt.SortOrder.AscendingOrder)
@@ -98,7 +98,7 @@ class InspectionPanel(QWidget):
             ),
             self,
         )
-        self.wear_table = Table(tr("Wear log"), self, shares=(3, 3, 3, 3, 3))
+        self.wear_table = Table(tr("Wear log"), self, shares=(4, 3, 3, 3, 3))
         self.wear_table.setModel(self.wear_model)
         card.body.addWidget(self.wear_table, 1)
         form = QFormLayout()

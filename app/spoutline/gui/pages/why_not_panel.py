@@ -36,7 +36,7 @@ class WhyNotPanel(QWidget):
         self.model: RecordTable[Part] = RecordTable((), self)
         proxy = SortedRecords(self)
         proxy.setSourceModel(self.model)
-        self.table = Table(tr("Catalogue parts found"), self, stretch=2)
+        self.table = Table(tr("Catalogue parts found"), self, shares=(3, 3, 6, 4, 3))
         self.table.setModel(proxy)
         self.table.setSortingEnabled(True)
         self.table.sortByColumn(0, Qt.SortOrder.AscendingOrder)
