@@ -63,7 +63,7 @@ class SiteCommonality(_Record):
     sets_together: str
     part_numbers_alone: int
     part_numbers_together: int
-    costs: str = Field(description="What the common sets cost more.")
+    costs: str = Field(description="What the common sets cost more; below 0 where bought together they cost less.")
     saves: str = Field(description="What the part numbers no longer stocked are worth.")
     changed: tuple[str, ...]
     left_open: str = Field(description="What a better choice could at most still save; 0 where this is proved best.")
@@ -161,12 +161,18 @@ def _commonality_lines(found: SiteCommonality) -> Iterator[str]:
     yield ""
     yield (
         f"Chosen together: {found.part_numbers_together} part numbers in sets instead of {found.part_numbers_alone}; "
-        f"the sets cost {found.costs} more, stock worth {found.saves} is saved."
+        f"the sets cost {_more_or_less(found.costs)}, stocking them {_more_or_less(found.saves, sign=-1)}."
     )
     if Decimal(found.left_open):
         yield f"The time ran out before this was proved best: at most {found.left_open} could still be saved."
     if found.changed:
         yield from _wrapped(f"Changed: {', '.join(found.changed)}")
+
+
+def _more_or_less(amount: str, sign: int = 1) -> str:
+    """Return a difference in words; ``sign`` -1 for an amount that is saved."""
+    difference = sign * Decimal(amount)
+    return f"{abs(difference)} {'less' if difference < 0 else 'more'}"
 
 
 def _wrapped(text: str) -> list[str]:

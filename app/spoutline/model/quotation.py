@@ -118,7 +118,7 @@ class CommonalityFigures(_Record):
 
     @property
     def costs(self) -> Decimal:
-        """What the common sets cost more."""
+        """What the common sets cost more; below 0 where the quantities make them cheaper."""
         return self.sets_together - self.sets_alone
 
     @property

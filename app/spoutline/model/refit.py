@@ -62,7 +62,7 @@ class Commonality:
 
     @property
     def costs_minor(self) -> int:
-        """What the common sets cost more."""
+        """What the common sets cost more; below 0 where the quantities make them cheaper."""
         return self.together.sets_minor - self.alone.sets_minor
 
     @property

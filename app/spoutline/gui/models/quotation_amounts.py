@@ -102,8 +102,10 @@ def _commonality_rows(quotation: Quotation) -> Iterator[AmountRow]:
     common = [option.commonality for option in quotation.options if option.commonality]
     if len(common) < len(quotation.options):
         return
-    yield AmountRow(tr("Common sets cost more"), tuple(money(one.costs, currency) for one in common), False)
-    yield AmountRow(tr("Stock that they save"), tuple(money(one.saves, currency) for one in common), False)
+    changed = tuple(signed(one.costs, currency) for one in common)
+    stocked = tuple(signed(-one.saves, currency) for one in common)
+    yield AmountRow(tr("Sets chosen together: change in price"), changed, False)
+    yield AmountRow(tr("Sets chosen together: change in stock"), stocked, False)
     if any(one.left_open for one in common):
         left = tuple(money(one.left_open, currency) for one in common)
         yield AmountRow(tr("Not proved: could at most still save"), left, False)
