@@ -270,6 +270,25 @@ def test_rows_are_pasted_from_a_spreadsheet(qtbot: QtBot, opened: Open) -> None:
     assert (state.percent, state.on) == (6, (Charge.GOODS,))
 
 
+@pytest.mark.parametrize(
+    ("copied", "words"),
+    [
+        ("City tax\t1.25\tgoods\tone too many\n", "the table has 3 columns"),
+        ("City tax\n" * 1001, "at most 1000 rows"),
+    ],
+)
+def test_a_paste_beyond_the_table_is_refused_as_a_whole(qtbot: QtBot, opened: Open, copied: str, words: str) -> None:
+    part = section(opened(terms_of(taxes=[{"name": "State tax", "percent": 6}])), "taxes")
+    before = part.model.rows
+    QGuiApplication.clipboard().setText(copied)
+    part.table.choose([(0, 0)])
+    part.table.setFocus()
+    qtbot.keyClick(part.table, KEY.Key_V, CTRL)
+    assert part.model.rows == before
+    assert words in part.fault_label.text()
+    assert not part.fault_label.isHidden()
+
+
 def test_a_faulty_cell_is_named_and_marked_and_what_was_typed_stays(qtbot: QtBot, opened: Open) -> None:
     dialog = opened(terms_of(labour={"tasks": [{"title": "Journey", "hours": 4}]}))
     part = section(dialog, "labour.tasks")

@@ -23,12 +23,14 @@ from spoutline.gui.widgets.answer_field import (
     TextField,
 )
 from spoutline.gui.widgets.cards import Card, ScrolledPage, plain_label
+from spoutline.gui.widgets.cell_table import Cells
 from spoutline.gui.widgets.picture_field import PictureField
 from spoutline.gui.widgets.row_table import CellEditor, RowTable
 from spoutline.gui.wording import tr
 
 _TABLE_HEIGHT = 170
 _SHOWN_FAULTS = 3
+_MOST_ROWS = 1000  # more than any table of terms may hold
 FindPicture = Callable[[str], Path | None]
 NamePicture = Callable[[Path], str]
 
@@ -80,8 +82,7 @@ class TableSection(Card):
         lines = [str(one) for one in told[:_SHOWN_FAULTS]]
         if len(told) > _SHOWN_FAULTS:
             lines.append(tr("and {0} more").format(len(told) - _SHOWN_FAULTS))
-        self.fault_label.setText("\n".join(lines))
-        self.fault_label.setVisible(bool(lines))
+        self._tell("\n".join(lines))
 
     def show_note(self, text: str) -> None:
         """Say below the table what it amounts to; an empty text takes it away."""
@@ -122,12 +123,28 @@ class TableSection(Card):
         self.remove_button.clicked.connect(table.ask_removal)
         self.up_button.clicked.connect(lambda: table.ask_move(-1))
         self.down_button.clicked.connect(lambda: table.ask_move(1))
-        table.written.connect(model.write_cells)
+        table.written.connect(self._write)
         table.row_wanted.connect(self._add_row)
         table.copy_wanted.connect(self._duplicate)
         table.removal_wanted.connect(model.take_away)
         table.move_wanted.connect(self._move)
         model.written.connect(self.written)
+
+    def _write(self, cells: Cells) -> None:
+        """Write cells; what reaches beyond the last column, or over too many rows, is refused as a whole."""
+        rows, columns = (max(place[axis] for place in cells) + 1 for axis in (0, 1))
+        wide = len(self.declared.columns)
+        if columns > wide:
+            words = tr("Nothing was written: choose a cell further left, or copy fewer; the table has {0} columns.")
+            self._tell(words.format(wide))
+        elif rows > _MOST_ROWS:
+            self._tell(tr("Nothing was written: the table takes at most {0} rows.").format(_MOST_ROWS))
+        else:
+            self.model.write_cells(cells)
+
+    def _tell(self, text: str) -> None:
+        self.fault_label.setText(text)
+        self.fault_label.setVisible(bool(text))
 
     def _add_row(self, place: int) -> None:
         self.model.add_row(place)

@@ -69,7 +69,7 @@ class TextRows(QAbstractTableModel):
             self._repaint()
 
     def write_cells(self, cells: Mapping[tuple[int, int], str]) -> None:
-        """Write texts into cells by row and column; rows that are not there yet are added."""
+        """Write texts into cells by row and column; rows that are not there yet are added, columns have to be there."""
         rows = [list(row) for row in self._rows]
         last = max((row for row, _ in cells), default=-1)
         rows += [list(self._new_row) for _ in range(last + 1 - len(rows))]

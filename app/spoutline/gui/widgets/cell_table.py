@@ -153,10 +153,6 @@ class CellTable(QTableView):
         if cells:
             selection.setCurrentIndex(self.model().index(*cells[0]), QItemSelectionModel.SelectionFlag.NoUpdate)
 
-    def _paste_room(self) -> tuple[int, int]:
-        """Return how many rows and columns there are to paste into; what goes beyond is left out."""
-        return self.model().rowCount(), self.model().columnCount()
-
     def _text(self, row: int, column: int) -> str:
         return str(self.model().index(row, column).data(Qt.ItemDataRole.EditRole) or "")
 

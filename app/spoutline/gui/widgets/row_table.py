@@ -37,7 +37,6 @@ Index = QModelIndex | QPersistentModelIndex
 _SEPARATOR = ";"
 _LIST_WIDTH = 190  # pixels that the words of a list of boxes need
 _TICK_HEIGHT = 22  # pixels of a box to tick with its words
-_MOST_ROWS = 1000  # of one paste
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,11 +54,6 @@ class CellEditors(MarkDelegate):
     def __init__(self, editors: tuple[CellEditor, ...], parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._editors = editors
-
-    def suggest(self, column: int, suggestions: tuple[str, ...]) -> None:
-        """Offer these texts while a cell of the column is written."""
-        changed = CellEditor(suggestions=suggestions)
-        self._editors = tuple(changed if at == column else one for at, one in enumerate(self._editors))
 
     def createEditor(self, parent: QWidget, option: QStyleOptionViewItem, index: Index) -> QWidget:
         """Qt: make the editor of a cell."""
@@ -196,9 +190,6 @@ class RowTable(CellTable):
             self.ask_row()
             self.choose([(0, 0)])
         super().paste_cells()
-
-    def _paste_room(self) -> tuple[int, int]:
-        return _MOST_ROWS, self.model().columnCount()
 
     def _ask(self, signal: SignalInstance) -> None:
         rows = self.chosen_rows()
