@@ -15,6 +15,7 @@ from spoutline.bootstrap.demos import demo_survey
 from spoutline.gui.actions import ActionId
 from spoutline.gui.dialogs.dispensers import MirrorDialog, RepeatDialog, names_in
 from spoutline.gui.dialogs.table_import import TableImportDialog
+from spoutline.gui.edits.command import make_edit
 from spoutline.gui.pages.grid_page import GridPage
 from spoutline.gui.roles import Role, Tone
 from spoutline.gui.session import SaveState, Session
@@ -24,6 +25,7 @@ from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.survey import Position, Survey
+from spoutline.planning.refit.dispensers import with_copies
 from spoutline.planning.survey_import.fields import FIELDS
 from spoutline.planning.survey_import.sheet import read_sheet
 from spoutline.units.accepted import UnitSystem
@@ -182,6 +184,15 @@ def test_a_position_renamed_in_the_table_stays_the_one_looked_at(page: GridPage,
     assert session.label == "2A plain"
     session.undo_stack.undo()
     assert session.label == "2A regular"
+
+
+def test_rows_that_are_added_leave_the_place(page: GridPage, session: Session) -> None:
+    choose(page, "liquid.family", 2)
+    assert session.label == "2A regular"
+    make_edit(session, with_copies(session.survey, "1", ("3",)), "Repeat dispenser 1")
+    page.table.setFocus()
+    assert session.label == "2A regular"
+    assert page.table.currentIndex().row() == 2
 
 
 def test_rows_pasted_beyond_the_end_become_positions(qtbot: QtBot, page: GridPage, session: Session) -> None:

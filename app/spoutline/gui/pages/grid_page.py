@@ -69,7 +69,15 @@ class GridPage(QWidget):
         """Show the survey in hand."""
         session = self._context.session
         self.model.show_survey(session.survey, session.display)
+        self._keep_place()
         self._show_forecourt()
+
+    def _keep_place(self) -> None:
+        """Stand on the position looked at where new rows took the place away; Qt would turn to the first row."""
+        row = self.model.row_of(self._context.session.label)
+        index = self.proxy.mapFromSource(self.model.index(row, 0))
+        if index.isValid() and not self.table.currentIndex().isValid():
+            self.table.choose([(index.row(), 0)])
 
     def _tools(self) -> QHBoxLayout:
         row = QHBoxLayout()
