@@ -13,10 +13,6 @@ from typing import Any
 
 import openpyxl
 import pypdf
-import pytest
-
-from spoutline.cli.files import write_whole
-from spoutline.model.faults import StoreFault
 
 
 def test_bill_writes_the_three_forms_asked_for(spoutline: Any, written: Callable[..., Path], tmp_path: Path) -> None:
@@ -130,28 +126,6 @@ def test_where_one_output_cannot_be_written_none_is(
     assert "bill.csv cannot be written" in done.err
     assert kept.read_bytes() == b"the former bill"
     assert sorted(path.name for path in tmp_path.iterdir()) == ["bill.pdf", "survey.json"]
-
-
-def test_writing_keeps_the_mode_of_the_file_it_replaces_and_obeys_the_mask_for_a_new_one(tmp_path: Path) -> None:
-    old, new = tmp_path / "old", tmp_path / "new"
-    old.write_text("before")
-    old.chmod(0o640)
-    mask = os.umask(0o027)
-    try:
-        write_whole({old: b"after", new: b"new"})
-    finally:
-        os.umask(mask)
-    assert old.read_bytes() == b"after"
-    assert old.stat().st_mode & 0o777 == 0o640
-    assert new.stat().st_mode & 0o777 == 0o640
-
-
-def test_a_move_that_fails_leaves_no_litter(tmp_path: Path) -> None:
-    target = tmp_path / "in the way"
-    target.mkdir()
-    with pytest.raises(StoreFault, match="cannot be written"):
-        write_whole({tmp_path / "a": b"1", target: b"2"})
-    assert not [path for path in tmp_path.iterdir() if path.suffix == ".part"]
 
 
 def test_a_demo_is_written_whole(spoutline: Any, tmp_path: Path) -> None:

@@ -10,12 +10,11 @@ from PySide6.QtGui import QImage
 from PySide6.QtPrintSupport import QPrinter
 from pytestqt.qtbot import QtBot
 
-from spoutline.gui.pages.bill_page import file_stem, write_whole
+from spoutline.gui.pages.bill_page import file_stem
 from spoutline.gui.pages.paper import page_image, page_shapes, printed_images
 from spoutline.gui.pages.printing import paint_pages
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
-from spoutline.model.faults import StoreFault
 
 
 @pytest.fixture
@@ -109,11 +108,3 @@ def test_printed_sheets_carry_the_pages_and_keep_their_shape(qtbot: QtBot, bill:
 )
 def test_file_name_of_a_site_is_harmless(name: str, stem: str) -> None:
     assert file_stem(name) == stem
-
-
-def test_failed_write_leaves_the_file_that_was_there(tmp_path: Path) -> None:
-    target = tmp_path / "bill.pdf"
-    target.mkdir()
-    with pytest.raises(StoreFault, match="cannot be written"):
-        write_whole(target, b"new")
-    assert [path.name for path in tmp_path.iterdir()] == ["bill.pdf"]

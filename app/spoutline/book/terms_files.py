@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import os
-import tempfile
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TypeVar
@@ -13,6 +11,7 @@ from spoutline.book.terms_writing import terms_to_toml, usual_to_toml
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.quotation_terms import Terms
 from spoutline.model.usual_terms import UsualTerms
+from spoutline.whole_files import write_file
 
 _TermsT = TypeVar("_TermsT", Terms, UsualTerms)
 
@@ -41,7 +40,7 @@ def write_terms_file(terms: Terms, path: Path, folders: TermsFolders) -> Terms:
         The file or picture cannot be written; an older file is as it was.
     """
     written = _with_picture(terms, path.parent, folders)
-    _write_whole(path, terms_to_toml(written, _old_text(path)).encode("utf-8"))
+    write_file(path, terms_to_toml(written, _old_text(path)).encode("utf-8"))
     return written
 
 
@@ -62,7 +61,7 @@ def write_usual_file(usual: UsualTerms, path: Path, folders: TermsFolders) -> Us
     except OSError as fault:
         raise StoreFault(f"{path.parent} cannot be made: {fault.strerror}.") from fault
     written = _with_picture(usual, path.parent, folders)
-    _write_whole(path, usual_to_toml(written, _old_text(path)).encode("utf-8"))
+    write_file(path, usual_to_toml(written, _old_text(path)).encode("utf-8"))
     return written
 
 
@@ -80,7 +79,7 @@ def _with_picture(terms: _TermsT, target: Path, folders: TermsFolders) -> _Terms
         except OSError as fault:
             raise StoreFault(f"The picture {source} cannot be read: {fault.strerror}.") from fault
         if not (target / name).exists():
-            _write_whole(target / name, content)
+            write_file(target / name, content)
     return terms.model_copy(update={"seller": seller.model_copy(update={"logo": name})})
 
 
@@ -101,20 +100,3 @@ def _old_text(path: Path) -> str:
         return file_text(path) if path.is_file() else ""
     except InputFault:
         return ""
-
-
-def _write_whole(path: Path, content: bytes) -> None:
-    part: Path | None = None
-    try:
-        handle, name = tempfile.mkstemp(prefix=f".{path.stem}-", suffix=".part", dir=path.parent)
-        part = Path(name)
-        with os.fdopen(handle, "wb") as stream:
-            stream.write(content)
-            stream.flush()
-            os.fsync(stream.fileno())
-        part.chmod(0o644)
-        part.replace(path)
-    except OSError as fault:
-        if part is not None:
-            part.unlink(missing_ok=True)
-        raise StoreFault(f"{path} cannot be written: {fault.strerror}.") from fault

@@ -10,10 +10,11 @@ from typing import TYPE_CHECKING
 
 from spoutline.cli.command import Command, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import check_outputs, read_survey, write_whole
+from spoutline.cli.files import check_outputs, read_survey
 from spoutline.cli.plan import outcome_of
 from spoutline.cli.progress import TerminalProgress
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.whole_files import write_files
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -52,7 +53,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         contents[arguments.csv] = workbench.bills().csv(site_plan, display)
     if arguments.xlsx:
         contents[arguments.xlsx] = workbench.bills().xlsx(site_plan, display)
-    write_whole(contents)
+    write_files(contents)
     outcome = outcome_of(site_plan)
     if outcome is ExitCode.DOES_NOT_FIT:
         open_positions = ", ".join(plan.position.label for plan in site_plan.positions if not plan.keeps_every_must)

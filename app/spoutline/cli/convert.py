@@ -9,9 +9,10 @@ from typing import TYPE_CHECKING
 
 from spoutline.cli.command import Command, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import check_outputs, read_survey, write_standard_output, write_whole
+from spoutline.cli.files import check_outputs, read_survey, write_standard_output
 from spoutline.cli.progress import TerminalProgress
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.whole_files import write_files
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -41,7 +42,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         contents[arguments.pdf] = desk.pdf(conversion, display, dated)
     if arguments.ics:
         contents[arguments.ics] = desk.calendar(conversion, display)
-    write_whole(contents)
+    write_files(contents)
     words = desk.words(display)
     if arguments.json:
         from spoutline.cli.convert_export import conversion_json

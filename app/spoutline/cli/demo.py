@@ -10,7 +10,8 @@ from spoutline.book.survey_text import survey_to_json
 from spoutline.bootstrap.demos import demo_names, demo_survey
 from spoutline.cli.command import Command
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import write_standard_output, write_whole
+from spoutline.cli.files import write_standard_output
+from spoutline.whole_files import write_files
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -32,7 +33,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.out is None:
         write_standard_output(text)
     else:
-        write_whole({arguments.out: text.encode("utf-8")})
+        write_files({arguments.out: text.encode("utf-8")})
     return ExitCode.FITS
 
 

@@ -1,12 +1,9 @@
-"""Reading a survey from a file or standard input, and writing results whole or not at all."""
+"""Reading a survey from a file or standard input, writing on standard output, and which files a command may write."""
 
 from __future__ import annotations
 
-import contextlib
-import os
 import sys
-import tempfile
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -43,24 +40,6 @@ def write_standard_output(text: str) -> None:
         raise StoreFault(f"Standard output cannot be written: {fault.strerror or fault}.") from fault
 
 
-def write_whole(contents: Mapping[Path, bytes]) -> None:
-    """Write every file, or none: all are written beside their targets first, then moved into place.
-
-    Raise ``StoreFault`` naming the file that cannot be written.
-    """
-    written: list[tuple[Path, Path]] = []
-    try:
-        for path, content in contents.items():
-            written.append((_write_beside(path, content), path))
-        for part, path in written:
-            with _telling(path):
-                part.replace(path)
-    except BaseException:
-        for part, _ in written:
-            part.unlink(missing_ok=True)
-        raise
-
-
 def check_outputs(outputs: Mapping[str, Path], survey_name: str) -> None:
     """Raise ``InputFault`` where two outputs are one file, or an output would overwrite the survey."""
     problems: list[InputProblem] = []
@@ -74,36 +53,3 @@ def check_outputs(outputs: Mapping[str, Path], survey_name: str) -> None:
         taken.setdefault(place, f"the file of {option}")
     if problems:
         raise InputFault(tuple(problems))
-
-
-def _write_beside(path: Path, content: bytes) -> Path:
-    with _telling(path):
-        handle, name = tempfile.mkstemp(prefix=f".{path.name}-", suffix=".part", dir=path.parent)
-        part = Path(name)
-        try:
-            with os.fdopen(handle, "wb") as stream:
-                stream.write(content)
-                stream.flush()
-                os.fsync(stream.fileno())
-            part.chmod(_mode_for(path))
-        except BaseException:
-            part.unlink(missing_ok=True)
-            raise
-        return part
-
-
-def _mode_for(path: Path) -> int:
-    """Return the mode of the file that gets replaced, or what the person's mask gives a new one."""
-    with contextlib.suppress(FileNotFoundError):
-        return path.stat().st_mode & 0o777
-    mask = os.umask(0)
-    os.umask(mask)
-    return 0o666 & ~mask
-
-
-@contextlib.contextmanager
-def _telling(path: Path) -> Iterator[None]:
-    try:
-        yield
-    except OSError as fault:
-        raise StoreFault(f"{path} cannot be written: {fault.strerror or fault}. Nothing was written.") from fault

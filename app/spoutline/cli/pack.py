@@ -10,11 +10,12 @@ from typing import TYPE_CHECKING
 
 from spoutline.cli.command import Command, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import check_outputs, read_survey, write_whole
+from spoutline.cli.files import check_outputs, read_survey
 from spoutline.cli.plan import outcome_of
 from spoutline.cli.progress import TerminalProgress
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.pack import PackJob, PackLanguage
+from spoutline.whole_files import write_files
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -70,7 +71,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         "--inspection": lambda: desk.inspection_plan(site_plan, due, language, display, dated),
         "--ics": lambda: desk.inspection_calendar(site_plan, due, language, display),
     }
-    write_whole({path: makers[option]() for option, path in outputs.items()})
+    write_files({path: makers[option]() for option, path in outputs.items()})
     outcome = outcome_of(site_plan)
     if outcome is ExitCode.DOES_NOT_FIT:
         open_positions = ", ".join(plan.position.label for plan in site_plan.positions if not plan.keeps_every_must)

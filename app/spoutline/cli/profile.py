@@ -8,9 +8,10 @@ from typing import TYPE_CHECKING
 
 from spoutline.cli.command import Command, shared_options
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import STANDARD_INPUT, read_standard_input, write_standard_output, write_whole
+from spoutline.cli.files import STANDARD_INPUT, read_standard_input, write_standard_output
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.ruletables.profiles import profile_from_toml, profile_to_toml
+from spoutline.whole_files import write_files
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -80,7 +81,7 @@ def _export(profile: Jurisdiction, arguments: argparse.Namespace) -> None:
     if arguments.out is None:
         write_standard_output(text)
     else:
-        write_whole({arguments.out: text.encode("utf-8")})
+        write_files({arguments.out: text.encode("utf-8")})
 
 
 def _read(name: str) -> Jurisdiction:

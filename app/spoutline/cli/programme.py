@@ -10,10 +10,11 @@ from typing import TYPE_CHECKING
 
 from spoutline.cli.command import Command
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import write_standard_output, write_whole
+from spoutline.cli.files import write_standard_output
 from spoutline.cli.progress import TerminalProgress
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.programme import Programme, SiteOutcome
+from spoutline.whole_files import write_files
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -45,7 +46,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.csv:
         from spoutline.documents.conversion.programme_table import programme_csv
 
-        write_whole({arguments.csv: programme_csv(programme)})
+        write_files({arguments.csv: programme_csv(programme)})
     if arguments.json:
         write_standard_output(programme.model_dump_json(indent=2) + "\n")
     else:

@@ -10,10 +10,11 @@ from typing import TYPE_CHECKING
 
 from spoutline.cli.command import Command, add_survey, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import read_survey, write_standard_output, write_whole
+from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.progress import TerminalProgress
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.quotation import QuotationStatus
+from spoutline.whole_files import write_files
 
 if TYPE_CHECKING:
     from spoutline.book.quotation_records import StoredQuotation
@@ -123,7 +124,7 @@ def _print(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 def _write_papers(workbench: Workbench, arguments: argparse.Namespace, revision: int) -> None:
     papers = workbench.quoting().issued_papers(arguments.id, revision)
     contents = {arguments.pdf: papers.pdf, arguments.xlsx: papers.workbook}
-    write_whole({path: content for path, content in contents.items() if path is not None})
+    write_files({path: content for path, content in contents.items() if path is not None})
 
 
 def _show(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:

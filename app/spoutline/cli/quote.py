@@ -9,9 +9,10 @@ from typing import TYPE_CHECKING
 
 from spoutline.cli.command import Command, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import check_outputs, read_survey, write_whole
+from spoutline.cli.files import check_outputs, read_survey
 from spoutline.cli.progress import TerminalProgress
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.whole_files import write_files
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -75,7 +76,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         "--pick-list": lambda: desk.pick_list(quotation, option, _FIRST_REVISION, display),
         "--bill": lambda: workbench.bills().pdf(quoted.plans[option].site_plan, display, terms.heading.dated),
     }
-    write_whole({path: contents[name]() for name, path in outputs.items()})
+    write_files({path: contents[name]() for name, path in outputs.items()})
     return _outcome(quotation)
 
 

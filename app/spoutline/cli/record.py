@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from spoutline.cli.command import Command, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import check_outputs, read_survey, write_standard_output, write_whole
+from spoutline.cli.files import check_outputs, read_survey, write_standard_output
 from spoutline.cli.pack import day
 from spoutline.cli.progress import TerminalProgress
 from spoutline.model.faults import InputFault, InputProblem
@@ -23,6 +23,7 @@ from spoutline.model.record import (
     JudgedRecord,
     WearEntry,
 )
+from spoutline.whole_files import write_files
 
 if TYPE_CHECKING:
     from datetime import date
@@ -152,7 +153,7 @@ def _read(workbench: Workbench, desk: PackingDesk, arguments: argparse.Namespace
         contents[arguments.pdf] = desk.record_sheet(judged[0], site_plan, photos, language, display)
     if arguments.bill:
         contents[arguments.bill] = workbench.bills().pdf(desk.as_built(site_plan, records), display)
-    write_whole(contents)
+    write_files(contents)
     if not arguments.dry_run:
         _keep(desk, judged, photos)
     story = desk.words(language, display).story

@@ -9,8 +9,9 @@ from typing import TYPE_CHECKING
 from spoutline.book.survey_text import read_survey, survey_to_json
 from spoutline.cli.command import Command
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import write_standard_output, write_whole
+from spoutline.cli.files import write_standard_output
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.whole_files import write_files
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -65,7 +66,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.out is None:
         write_standard_output(text)
     else:
-        write_whole({arguments.out: text.encode("utf-8")})
+        write_files({arguments.out: text.encode("utf-8")})
     return ExitCode.FITS
 
 

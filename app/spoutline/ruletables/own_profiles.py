@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import os
-import tempfile
 from pathlib import Path
 
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.limit import Jurisdiction
 from spoutline.ruletables.files import read_text
 from spoutline.ruletables.profiles import profile_from_toml, profile_to_toml, unknown_profile
+from spoutline.whole_files import write_file
 
 _SUFFIX = ".toml"
 
@@ -69,9 +68,9 @@ def save_own_profile(folder: Path, profile: Jurisdiction) -> Path:
     path = folder / f"{profile.id}{_SUFFIX}"
     try:
         folder.mkdir(parents=True, exist_ok=True)
-        _write_whole(path, profile_to_toml(profile))
     except OSError as fault:
         raise StoreFault(f"The rule profile {path} cannot be written: {fault.strerror}.") from fault
+    write_file(path, profile_to_toml(profile).encode("utf-8"))
     return path
 
 
@@ -95,18 +94,3 @@ def remove_own_profile(folder: Path, profile_id: str) -> None:
         path.unlink()
     except OSError as fault:
         raise StoreFault(f"The rule profile {path} cannot be deleted: {fault.strerror}.") from fault
-
-
-def _write_whole(path: Path, text: str) -> None:
-    """Write beside the target and move into place, so that a crash never leaves half a file."""
-    handle, name = tempfile.mkstemp(prefix=f".{path.stem}-", suffix=".part", dir=path.parent)
-    part = Path(name)
-    try:
-        with os.fdopen(handle, "w", encoding="utf-8", newline="\n") as stream:
-            stream.write(text)
-            stream.flush()
-            os.fsync(stream.fileno())
-        part.replace(path)
-    except OSError:
-        part.unlink(missing_ok=True)
-        raise

@@ -25,6 +25,7 @@ from spoutline.gui.widgets.lists import Table, Tree
 from spoutline.gui.widgets.paper_view import PaperView
 from spoutline.gui.wording import tr
 from spoutline.model.plan import SitePlan
+from spoutline.whole_files import write_file
 
 _PAPER = JobKey(JobKind.PAPER)
 _PLAN = JobKey(JobKind.SITE_PLAN)
@@ -221,7 +222,7 @@ class BillPage(QWidget):
                 "csv": lambda: workbench.bills().csv(plan, display),
                 "xlsx": lambda: workbench.bills().xlsx(plan, display),
             }[suffix]()
-            write_whole(path, content)
+            write_file(path, content)
 
         self._context.jobs.start(
             _FILE,
@@ -243,30 +244,3 @@ def file_stem(name: str) -> str:
     """Return a file name for a site: letters, digits and dashes only."""
     words = "".join(character if character.isalnum() else " " for character in name).split()
     return "-".join(words)[:60] or "site"
-
-
-def write_whole(path: Path, content: bytes) -> None:
-    """Write a file beside its place and move it there, so that a failure leaves what was there before.
-
-    Raises
-    ------
-    StoreFault
-        The folder or file cannot be written.
-    """
-    import os
-    import tempfile
-
-    from spoutline.model.faults import StoreFault
-
-    part: Path | None = None
-    try:
-        handle, name = tempfile.mkstemp(prefix=f".{path.stem}-", suffix=".part", dir=path.parent)
-        part = Path(name)
-        with os.fdopen(handle, "wb") as stream:
-            stream.write(content)
-        part.chmod(0o644)
-        part.replace(path)
-    except OSError as fault:
-        if part is not None:
-            part.unlink(missing_ok=True)
-        raise StoreFault(f"{path} cannot be written: {fault.strerror}.") from fault

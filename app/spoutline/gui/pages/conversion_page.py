@@ -15,7 +15,7 @@ from spoutline.gui.edits.question import Option
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.conversion_nodes import STANDING_TONES, conversion_nodes, way_nodes
 from spoutline.gui.models.node_tree import NodeTree
-from spoutline.gui.pages.bill_page import Report, file_stem, write_whole
+from spoutline.gui.pages.bill_page import Report, file_stem
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.conversion_lists import OwnCostsPanel, OwnSharesPanel
 from spoutline.gui.pages.installed_panel import InstalledPanel
@@ -31,6 +31,7 @@ from spoutline.gui.wording import tr
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import Cancelled, InputFault
 from spoutline.model.removal_standing import Standing
+from spoutline.whole_files import write_file
 
 _PLAN = JobKey(JobKind.SITE_PLAN, "conversion")
 _PAPER = JobKey(JobKind.PAPER, "conversion")
@@ -268,7 +269,7 @@ class ConversionPage(QWidget):
         desk, display = session.workbench.converting(), session.display
 
         def work(_: Ticket) -> None:
-            write_whole(path, document if suffix == "pdf" else desk.calendar(conversion, display))
+            write_file(path, document if suffix == "pdf" else desk.calendar(conversion, display))
 
         self._context.jobs.start(
             _FILE,

@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.record_table import Column, RecordTable, SortedRecords
-from spoutline.gui.pages.bill_page import Report, file_stem, write_whole
+from spoutline.gui.pages.bill_page import Report, file_stem
 from spoutline.gui.pages.context import Context
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.editors import LineEditor
@@ -29,6 +29,7 @@ from spoutline.model.inspection import DueItem
 from spoutline.model.pack import PackLanguage
 from spoutline.model.plan import SitePlan
 from spoutline.model.record import WEAR_REASONS, ChangeReason, InspectionEntry, WearEntry
+from spoutline.whole_files import write_file
 
 _DUE = JobKey(JobKind.SITE_PLAN, "inspection")
 _FILE = JobKey(JobKind.FILE, "inspection")
@@ -192,9 +193,9 @@ class InspectionPanel(QWidget):
 
         def work(_: Ticket) -> None:
             if suffix == "pdf":
-                write_whole(path, desk.inspection_plan(site_plan, due, language, display))
+                write_file(path, desk.inspection_plan(site_plan, due, language, display))
             else:
-                write_whole(path, desk.inspection_calendar(site_plan, due, language, display))
+                write_file(path, desk.inspection_calendar(site_plan, due, language, display))
 
         self._context.jobs.start(
             _FILE, work, lambda _: self._tell(tr("Saved as {path}").format(path=path)), self._show_trouble

@@ -23,7 +23,7 @@ from PySide6.QtWidgets import (
 )
 
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
-from spoutline.gui.pages.bill_page import Report, file_stem, write_whole
+from spoutline.gui.pages.bill_page import Report, file_stem
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.paper import page_image, page_shapes
 from spoutline.gui.pages.printing import print_document
@@ -33,6 +33,7 @@ from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.pack import Contact, PackJob, PackLanguage
 from spoutline.planning.pack.picked import only_positions
+from spoutline.whole_files import write_file
 
 _PAPER = JobKey(JobKind.PAPER, "installer")
 _FILE = JobKey(JobKind.FILE, "installer")
@@ -177,7 +178,7 @@ class PackPanel(QWidget):
             return
         self._context.jobs.start(
             _FILE,
-            lambda _: write_whole(path, document),
+            lambda _: write_file(path, document),
             lambda _: self._tell(tr("Saved as {path}").format(path=path)),
             self._show_trouble,
         )

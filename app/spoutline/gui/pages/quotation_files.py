@@ -9,11 +9,12 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from spoutline.gui.jobs import Ticket
-from spoutline.gui.pages.bill_page import Report, file_stem, write_whole
+from spoutline.gui.pages.bill_page import Report, file_stem
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.quotation_in_hand import InHand
 from spoutline.gui.pages.quotation_work import FILE
 from spoutline.gui.wording import tr
+from spoutline.whole_files import write_file
 
 
 class QuotationFiles(QObject):
@@ -53,7 +54,7 @@ class QuotationFiles(QObject):
         def work(_: Ticket) -> None:
             if was_issued and stored is not None and suffix in ("pdf", "xlsx"):
                 papers = desk.issued_papers(stored.id, revision)
-                write_whole(path, papers.pdf if suffix == "pdf" else papers.workbook)
+                write_file(path, papers.pdf if suffix == "pdf" else papers.workbook)
                 return
             make: dict[str, Callable[[], bytes]] = {
                 "pdf": lambda: desk.pdf(made, revision, display),
@@ -61,7 +62,7 @@ class QuotationFiles(QObject):
                 "csv": lambda: desk.order_csv(made, revision),
                 "pick": lambda: desk.pick_list(made, option, revision, display),
             }
-            write_whole(path, make[suffix]())
+            write_file(path, make[suffix]())
 
         self._context.jobs.start(
             FILE,

@@ -10,7 +10,6 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QFileDialog, QWidget
 
-from spoutline.gui.pages.bill_page import write_whole
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.quotation_terms import TermsInHand, dated_today, terms_of_file, terms_of_quotation
 from spoutline.gui.pages.quotation_work import TERMS
@@ -18,6 +17,7 @@ from spoutline.gui.wording import tr
 from spoutline.model.faults import StoreFault
 from spoutline.model.quotation import Quotation
 from spoutline.model.quotation_terms import Terms
+from spoutline.whole_files import write_file
 
 _FILES = "TOML (*.toml)"
 
@@ -95,7 +95,7 @@ class TermsChoice(QObject):
     def write_example(self, path: Path) -> None:
         """Write ready terms into a file, to be edited, and take them."""
         try:
-            write_whole(path, self._context.session.workbench.quoting().demo_terms().read_bytes())
+            write_file(path, self._context.session.workbench.quoting().demo_terms().read_bytes())
         except StoreFault as fault:
             self.failed.emit(str(fault))
         else:

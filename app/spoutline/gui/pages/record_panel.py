@@ -9,7 +9,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
-from spoutline.gui.pages.bill_page import Report, file_stem, write_whole
+from spoutline.gui.pages.bill_page import Report, file_stem
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.record_fields import RecordFields
 from spoutline.gui.widgets.cards import ScrolledPage, plain_label
@@ -18,6 +18,7 @@ from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.pack import PackLanguage
 from spoutline.model.record import CommissioningRecord, PhotoNote
 from spoutline.planning.plan_site import fingerprint_of
+from spoutline.whole_files import write_file
 
 _FILE = JobKey(JobKind.FILE, "record")
 
@@ -155,7 +156,7 @@ class RecordPanel(QWidget):
         def work(ticket: Ticket) -> None:
             desk, site_plan = workbench.packing(), workbench.plan_site(survey, ticket)
             judged = desk.judge(record, site_plan)
-            write_whole(path, desk.record_sheet(judged, site_plan, photos, language, display))
+            write_file(path, desk.record_sheet(judged, site_plan, photos, language, display))
 
         self._start(work, path)
 
@@ -173,7 +174,7 @@ class RecordPanel(QWidget):
             revision = site_plan.provenance.survey_fingerprint
             records = [one.record for one in known if one.record.plan_revision == revision]
             built = desk.as_built(site_plan, (*records, record))
-            write_whole(path, workbench.bills().pdf(built, display))
+            write_file(path, workbench.bills().pdf(built, display))
 
         self._start(work, path)
 

@@ -14,13 +14,14 @@ from spoutline.gui.actions import ActionId
 from spoutline.gui.edits.positions import duplicate_position, free_label, remove_position
 from spoutline.gui.edits.question import Step
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
-from spoutline.gui.pages.bill_page import file_stem, write_whole
+from spoutline.gui.pages.bill_page import file_stem
 from spoutline.gui.session import Changed
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.units.accepted import UnitSystem
+from spoutline.whole_files import write_file
 
 _TABLE_ENDINGS = (".csv", ".tsv", ".txt", ".xlsx")
 
@@ -148,7 +149,7 @@ class Verbs:
         """Write the survey into a file."""
         text = survey_to_json(self._session.survey)
         try:
-            write_whole(path, text.encode("utf-8"))
+            write_file(path, text.encode("utf-8"))
         except StoreFault as fault:
             self._window.show_trouble(str(fault))
         else:
