@@ -20,28 +20,31 @@ from spoutline.model.survey import FAULT_BESIDE_OTHERS
 _SHOWN_LENGTH = 60
 
 
-def problems_of(error: ValidationError, model: type[BaseModel], place: str) -> tuple[InputProblem, ...]:
+def problems_of(
+    error: ValidationError, model: type[BaseModel], place: str, whole: str = "survey"
+) -> tuple[InputProblem, ...]:
     """Return one problem per fault in ``error``.
 
     Arguments: ``model`` is the class that was validated, ``place`` the file or source named in each problem. The
-    field is a path such as ``positions[2].outlet.thread``.
+    field is a path such as ``positions[2].outlet.thread``, or ``whole`` for a fault of the document as a whole.
     """
     faults = error.errors(include_url=False)
     # A list whose entries are faulty counts as too short as well: saying so would only confuse.
     inner = {fault["loc"][:depth] for fault in faults for depth in range(len(fault["loc"]))}
     told = [fault for fault in faults if not (fault["type"] == "too_short" and fault["loc"] in inner)]
-    return tuple(_problem(fault, model, place) for fault in told)
+    return tuple(_problem(fault, model, place, whole) for fault in told)
 
 
-def _problem(details: ErrorDetails, model: type[BaseModel], place: str) -> InputProblem:
+def _problem(details: ErrorDetails, model: type[BaseModel], place: str, whole: str) -> InputProblem:
     location = details["loc"]
-    field = field_path(location) or "survey"
+    field = field_path(location) or whole
     if details["type"] == FAULT_BESIDE_OTHERS:
         context = details.get("ctx", {})
         path = ".".join(filter(None, (field_path(location), context["field"])))
         return InputProblem(place, path, context["value"], context["wanted"])
     if details["type"] == "missing":
-        return InputProblem(place, field, "nothing", f"this field is needed: {_meaning(model, location)}")
+        wanted = f"this field is needed: {_meaning(model, location)}"
+        return InputProblem(place, field, "nothing", wanted, is_missing=True)
     if details["type"] == "extra_forbidden":
         known = tuple(sorted(_fields_at(model, location[:-1])))
         wanted = f"there is no such field here; {choice_of(str(location[-1]), known)}"

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import tomllib
-from dataclasses import replace
 from decimal import Decimal
 from pathlib import Path
 from typing import TypeVar
@@ -63,8 +62,7 @@ def checked(table: dict[str, object], model: type[_ModelT], place: str) -> _Mode
     try:
         return model.model_validate(table)
     except ValidationError as fault:
-        problems = problems_of(fault, model, place)
-        raise InputFault(tuple(replace(one, field=one.field.replace("survey", "terms")) for one in problems)) from fault
+        raise InputFault(problems_of(fault, model, place, whole="terms")) from fault
 
 
 def file_text(path: Path) -> str:

@@ -7,12 +7,13 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True, slots=True)
 class InputProblem:
-    """One fault in outside data: where, what was found, what would be right."""
+    """One fault in outside data: where, what was found, what would be right; ``is_missing`` where nothing was found."""
 
     place: str  # file, or file and line; empty for typed input
     field: str
     value: str
     wanted: str
+    is_missing: bool = False
 
     def __str__(self) -> str:
         where = f"{self.place}: " if self.place else ""

@@ -20,6 +20,7 @@ from spoutline.gui.edits.terms_subjects import SUBJECTS
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.quotation_terms import DriveOffs, Freight, Heading, Labour, Rounding, Selling, Terms
 from spoutline.model.usual_terms import UsualTerms
+from spoutline.units.decimals import exact_decimal
 
 Row = tuple[str, ...]
 TermsT = TypeVar("TermsT", Terms, UsualTerms)
@@ -28,13 +29,11 @@ SEPARATOR = ";"  # between the values of several choices
 FIELDS = {field.path: field for subject in SUBJECTS for field in subject.fields}
 TABLES = {table.path: table for subject in SUBJECTS for table in subject.tables}
 
-_DECIMAL = re.compile(r"[+-]?(\d+\.?\d*|\.\d+)", re.ASCII)
 _WHOLE = re.compile(r"\d+", re.ASCII)
 _DAY = re.compile(r"\d{4}-\d{2}-\d{2}", re.ASCII)
 _PLACE = re.compile(r"([a-z_.]+)(?:\[(\d+)\])?(?:\.([a-z_]+))?")
 _UNSHARED = ("customer", "options", "overrides")
 _UNSHARED_HEADING = ("number", "title", "dated", "scope")
-_NEEDED = "this field is needed"
 
 
 @dataclass(frozen=True, slots=True)
@@ -214,14 +213,14 @@ def _judged(reading: _Reading, model: type[TermsT]) -> Judged[TermsT]:
 
 def _all_problems(error: ValidationError, model: type[BaseModel], reading: _Reading) -> tuple[DraftProblem, ...]:
     told = {problem.spot for problem in reading.problems}
-    found = [_located(problem, reading) for problem in problems_of(error, model, "")]
+    found = [_located(problem, reading) for problem in problems_of(error, model, "", whole="terms")]
     return (*reading.problems, *(problem for problem in found if problem.spot not in told))
 
 
 def _located(problem: InputProblem, reading: _Reading) -> DraftProblem:
     match = _PLACE.match(problem.field)
     path, row, name = (match[1], match[2], match[3]) if match else ("", None, None)
-    is_missing = problem.value == "nothing" and problem.wanted.startswith(_NEEDED)
+    is_missing = problem.is_missing
     if path in FIELDS:
         wanted = _needed(FIELDS[path]) if is_missing else problem.wanted
         return DraftProblem(Spot(path), _title(FIELDS[path]), problem.value, wanted, is_missing)
@@ -274,14 +273,6 @@ def _value_of(text: str, entry: TermsField | TermsColumn) -> object | None:
     return read(text.strip()) if read is not None else text
 
 
-def _number(text: str) -> Decimal:
-    if "," in text:  # 1,234 is one thing in one country and another in the next, so neither is guessed
-        raise _fault("write a decimal point and no thousands separator, such as 1234.50")
-    if not _DECIMAL.fullmatch(text):
-        raise _fault("write a number, such as 12.5")
-    return Decimal(text)
-
-
 def _count(text: str) -> int:
     if not _WHOLE.fullmatch(text):
         raise _fault("write a whole number")
@@ -298,7 +289,7 @@ def _day(text: str) -> date:
 
 
 _READERS: dict[TermsEntry, Callable[[str], object]] = {
-    TermsEntry.NUMBER: _number,
+    TermsEntry.NUMBER: exact_decimal,
     TermsEntry.COUNT: _count,
     TermsEntry.DAY: _day,
 }

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import dataclass, replace
 from datetime import date
 from decimal import Decimal
@@ -11,14 +10,13 @@ from pathlib import Path
 from pydantic import ValidationError
 
 from spoutline.book.quotation_records import StoredQuotation
+from spoutline.book.survey_faults import problems_of
 from spoutline.bootstrap.quotations import QuotingDesk
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.quotation import Quotation, QuotationStatus
 from spoutline.model.quotation_terms import PriceOverride, Terms
-
-# a comma that groups no three digits may be somebody's decimal comma, and is refused rather than guessed at
-_AMOUNT = re.compile(r"(\d+|\d{1,3}(,\d{3})+)(\.\d+)?")
+from spoutline.units.decimals import exact_decimal
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,7 +132,7 @@ def price_answer(part: str, price: str | None, by: str, reason: str) -> PriceOve
     part
         Part number.
     price
-        The price of one piece as typed, digits may be grouped in threes by commas; None lets the price follow.
+        The price of one piece as typed, in the currency of the quotation; None lets the price follow.
     by, reason
         Who answers for it, and why.
 
@@ -143,13 +141,13 @@ def price_answer(part: str, price: str | None, by: str, reason: str) -> PriceOve
     InputFault
         Naming what is missing or no price.
     """
-    problems = []
+    problems: list[InputProblem] = []
     amount: Decimal | None = None
     if price is not None:
-        if _AMOUNT.fullmatch(price.strip()):
-            amount = Decimal(price.strip().replace(",", ""))
-        else:
-            problems.append(InputProblem("", tr("price"), price.strip() or tr("nothing"), tr("write an amount: 12.50")))
+        try:
+            amount = exact_decimal(price, field=tr("price"))
+        except InputFault as fault:
+            problems.extend(fault.problems)
     if not by.strip():
         problems.append(InputProblem("", tr("your name"), tr("nothing"), tr("somebody has to answer for a price")))
     if not reason.strip():
@@ -159,12 +157,8 @@ def price_answer(part: str, price: str | None, by: str, reason: str) -> PriceOve
     try:
         return PriceOverride(part=part, unit_price=amount, by=by, reason=reason)
     except ValidationError as fault:
-        raise InputFault(
-            tuple(
-                InputProblem("", str(one["loc"][0]).replace("_", " "), str(one["input"]), one["msg"])
-                for one in fault.errors()
-            )
-        ) from fault
+        found = problems_of(fault, PriceOverride, "")
+        raise InputFault(tuple(replace(one, field=one.field.replace("_", " ")) for one in found)) from fault
 
 
 def _dated(terms: Terms, today: date) -> Terms:
