@@ -162,6 +162,18 @@ def test_every_faulty_cell_is_told_with_its_address(tmp_path: Path) -> None:
     assert [one.place.rsplit(" ", 1)[1] for one in refused.value.problems] == ["D2", "A4"]
 
 
+def test_a_value_out_of_range_is_told_with_its_range_at_its_own_cell(tmp_path: Path) -> None:
+    """The ranges are those that the survey's model declares; DEF (ISO 22241-1) is urea and water, without a blend."""
+    with pytest.raises(InputFault) as refused:
+        imported(tmp_path, HEAD + "1A,1,diesel,120,7,-1.8,yes,\n1B,1,DEF,5,7,1.8,yes,\n")
+    told = {one.place.rsplit(" ", 1)[1]: (one.field, one.wanted) for one in refused.value.problems}
+    assert told == {
+        "D2": ("liquid.blend_percent", "a number is needed, at least 0 and at most 100"),
+        "F2": ("filler.distance_m", "a number is needed, at least 0 and at most 30"),
+        "D3": ("liquid.blend_percent", "DEF has no blend: it must be 0"),
+    }
+
+
 def test_a_liquid_or_blend_is_never_guessed(tmp_path: Path) -> None:
     with pytest.raises(InputFault, match=r"map one column to liquid\.family"):
         imported(tmp_path, "Position,Blend\n1A,10\n")

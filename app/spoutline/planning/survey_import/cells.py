@@ -8,6 +8,7 @@ from enum import StrEnum
 
 from pydantic import BaseModel, ValidationError
 
+from spoutline.book.survey_faults import problems_of
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.survey_import.fields import BY_KEY, ImportField
@@ -105,10 +106,7 @@ def _written(position: Position, texts: Mapping[str, str], display: Display, pro
     try:
         return Position.model_validate(document)
     except ValidationError as fault:
-        for one in fault.errors(include_url=False):
-            name = ".".join(str(step) for step in one["loc"]) or ", ".join(texts)
-            wanted = str(one.get("ctx", {}).get("error", one["msg"]))
-            problems.append(InputProblem(position.label, name, repr(one["input"])[:60], wanted))
+        problems.extend(problems_of(fault, Position, position.label, whole=", ".join(texts)))
         return position
 
 

@@ -5,10 +5,12 @@ from __future__ import annotations
 import difflib
 import re
 from collections.abc import Mapping
+from dataclasses import replace
 from enum import StrEnum
 
 from pydantic import ValidationError
 
+from spoutline.book.survey_faults import problems_of
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.survey import Position
@@ -253,11 +255,8 @@ def _cell_problems(
     sheet: Sheet, row: SheetRow, fault: ValidationError, columns: Mapping[str, int]
 ) -> list[InputProblem]:
     found = []
-    for one in fault.errors(include_url=False):
-        key = ".".join(str(step) for step in one["loc"])
+    for one in problems_of(fault, Position, "", whole="row"):
         # a rule over several fields is told at the first of them that has a column
-        column = columns.get(key, next((at for name, at in columns.items() if name.startswith(key)), 0))
-        value = "nothing" if one["type"] == "missing" else repr(one["input"])[:60]
-        wanted = str(one.get("ctx", {}).get("error", one["msg"]))
-        found.append(InputProblem(sheet.address(row, column), key or "row", value, wanted[:1].lower() + wanted[1:]))
+        column = columns.get(one.field, next((at for name, at in columns.items() if name.startswith(one.field)), 0))
+        found.append(replace(one, place=sheet.address(row, column)))
     return found
