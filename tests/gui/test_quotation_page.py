@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import base64
+import csv
 import threading
 from collections.abc import Callable
 from dataclasses import replace
@@ -11,17 +12,21 @@ from decimal import Decimal
 from pathlib import Path
 
 import pytest
+from pypdf import PdfReader
 from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFileDialog
 from pytestqt.qtbot import QtBot
 
+from planning.quoting_terms import terms_of
 from spoutline.bootstrap import Workbench
 from spoutline.bootstrap.quotations import QuotingDesk
 from spoutline.gui.actions import ActionId
 from spoutline.gui.dialogs.terms import TermsDialog
 from spoutline.gui.edits.command import make_edit
 from spoutline.gui.models.quotation_prices import PricedPart
+from spoutline.gui.pages.quotation_files import FileKind
 from spoutline.gui.pages.quotation_page import QuotationPage
-from spoutline.gui.pages.quotation_terms import price_answer
+from spoutline.gui.pages.quotation_terms import TermsInHand, price_answer
 from spoutline.gui.session import Session
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
@@ -141,7 +146,7 @@ def test_survey_becomes_plan_quotation_and_revision(
     first = page.stored
     assert first is not None
     sent = bench.quoting().issued_papers(first.id, 1)
-    page.save_as(tmp_path / "sent.pdf", "pdf")
+    page.save_as(tmp_path / "sent.pdf", FileKind.PDF)
     qtbot.waitUntil((tmp_path / "sent.pdf").exists, timeout=10_000)
     assert (tmp_path / "sent.pdf").read_bytes() == sent.pdf
     # the customer wants a third hose
@@ -232,7 +237,7 @@ def test_an_older_revision_is_read_as_it_was_sent_and_takes_no_step(
     assert not offer.accept_button.isVisible()
     assert not page.panel.prices.answer_button.isEnabled()
     qtbot.waitUntil(lambda: page.paper.document == sent.pdf, timeout=10_000)
-    page.save_as(tmp_path / "old.xlsx", "xlsx")
+    page.save_as(tmp_path / "old.xlsx", FileKind.WORKBOOK)
     qtbot.waitUntil((tmp_path / "old.xlsx").exists, timeout=10_000)
     assert (tmp_path / "old.xlsx").read_bytes() == sent.workbook
     page.panel.newest_button.click()
@@ -431,6 +436,43 @@ def test_answers_stand_over_a_terms_file_that_is_read_anew(qtbot: QtBot, page: Q
     assert page.quotation is not None
     assert str(page.quotation.terms.stock_price) == "5"
     assert [one.part for one in page.quotation.terms.overrides] == [number]
+
+
+def test_each_button_saves_its_own_file(
+    qtbot: QtBot, page: QuotationPage, terms: Write, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """PDF files begin with %PDF- (ISO 32000-1, 7.5.2), workbooks are ZIP archives (ECMA-376 part 2): PK, 3, 4."""
+    quote(qtbot, page, terms("GUI-31"))
+    assert page.quotation is not None
+    begins = {}
+    for kind, button in page.panel.offer.save_buttons.items():
+        target = tmp_path / kind.value
+        monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_, target=target: (str(target), ""))
+        button.click()
+        qtbot.waitUntil(target.exists, timeout=30_000)
+        begins[kind] = target.read_bytes()[:4]
+    assert begins[FileKind.PDF] == begins[FileKind.PICK_LIST] == b"%PDF"
+    assert begins[FileKind.WORKBOOK] == b"PK\x03\x04"
+    pages = {
+        kind: " ".join(one.extract_text() for one in PdfReader(tmp_path / kind.value).pages)
+        for kind in (FileKind.PDF, FileKind.PICK_LIST)
+    }
+    total = f"{page.quotation.options[0].total:,.2f}"
+    assert {kind: total in text for kind, text in pages.items()} == {FileKind.PDF: True, FileKind.PICK_LIST: False}
+    rows = list(csv.DictReader((tmp_path / "csv").read_text(encoding="utf-8-sig").splitlines()))
+    told = {text for row in rows for text in row.values()}
+    assert {line.part_number for option in page.quotation.options for line in option.lines} <= told
+
+
+def test_a_picture_is_never_looked_for_where_the_program_was_started(
+    bench: Workbench, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    (tmp_path / "logo.png").write_bytes(PIXEL)
+    monkeypatch.chdir(tmp_path)
+    terms = terms_of(seller={"name": "Hedgerow Supply", "logo": "logo.png"})
+    with pytest.raises(InputFault, match=r"seller\.logo"):
+        TermsInHand(title="", base=terms).logo(bench.quoting())
+    assert base64.b64decode(TermsInHand(title="", base=terms, folder=tmp_path).logo(bench.quoting())) == PIXEL
 
 
 def test_a_kept_quotation_is_revised_on_its_own_terms_without_a_file(

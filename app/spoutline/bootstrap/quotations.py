@@ -129,16 +129,15 @@ class QuotingDesk:
 
         return assets.resources_folder() / "terms" / "refit.toml"
 
-    def logo(self, terms: Terms, folder: Path) -> str:
+    def logo(self, terms: Terms, folder: Path | None) -> str:
         """Return the letterhead's picture in base 64; empty where the terms name none.
 
-        It is read beside the terms file, or else beside the person's usual terms.
+        It is read in ``folder``, or else beside the person's usual terms. Raise ``InputFault`` where it cannot be read.
         """
         name = terms.seller.logo
         if not name:
             return ""
-        usual = self._sources.usual_terms.parent / name
-        path = usual if not (folder / name).is_file() and usual.is_file() else folder / name
+        path = self.picture(name, folder) or (folder or self._sources.usual_terms.parent) / name
         try:
             content = path.read_bytes()
         except OSError as fault:

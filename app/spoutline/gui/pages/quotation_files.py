@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from enum import StrEnum
 from pathlib import Path
 
 from PySide6.QtCore import QObject, Signal
@@ -17,8 +18,22 @@ from spoutline.gui.wording import tr
 from spoutline.whole_files import write_file
 
 
+class FileKind(StrEnum):
+    """Which file of a quotation."""
+
+    PDF = "pdf"
+    WORKBOOK = "xlsx"
+    ORDER = "csv"  # lines for an order system
+    PICK_LIST = "pick_list"
+
+    @property
+    def ending(self) -> str:
+        """Ending of the file's name."""
+        return FileKind.PDF.value if self is FileKind.PICK_LIST else self.value
+
+
 class QuotationFiles(QObject):
-    """Writes papers: ``pdf``, ``xlsx``, ``csv`` or ``pick``.
+    """Writes the files of a quotation.
 
     Signals
     -------
@@ -32,18 +47,18 @@ class QuotationFiles(QObject):
         super().__init__(parent)
         self._context, self._tell, self._window = context, tell, parent
 
-    def ask(self, hand: InHand, suffix: str, option: int) -> None:
+    def ask(self, hand: InHand, kind: FileKind, option: int) -> None:
         """Ask for a file and write a paper into it."""
         if hand.quotation is None:
             return
-        ending = "pdf" if suffix == "pick" else suffix
+        ending = kind.ending
         stem = f"{file_stem(hand.quotation.terms.heading.number)}-r{hand.revision}"
-        name = f"{stem}{'-pick-list' if suffix == 'pick' else ''}.{ending}"
+        name = f"{stem}{'-pick-list' if kind is FileKind.PICK_LIST else ''}.{ending}"
         path, _ = QFileDialog.getSaveFileName(self._window, tr("Save"), name, f"{ending.upper()} (*.{ending})")
         if path:
-            self.save(hand, Path(path), suffix, option)
+            self.save(hand, Path(path), kind, option)
 
-    def save(self, hand: InHand, path: Path, suffix: str, option: int) -> None:
+    def save(self, hand: InHand, path: Path, kind: FileKind, option: int) -> None:
         """Write a paper into a file; one that was issued as it was sent. ``option`` is the pick list's, from 0."""
         made, stored, revision = hand.quotation, hand.stored, hand.revision
         if made is None:
@@ -52,17 +67,17 @@ class QuotationFiles(QObject):
         was_issued = hand.was_issued
 
         def work(_: Ticket) -> None:
-            if was_issued and stored is not None and suffix in ("pdf", "xlsx"):
+            if was_issued and stored is not None and kind in (FileKind.PDF, FileKind.WORKBOOK):
                 papers = desk.issued_papers(stored.id, revision)
-                write_file(path, papers.pdf if suffix == "pdf" else papers.workbook)
+                write_file(path, papers.pdf if kind is FileKind.PDF else papers.workbook)
                 return
-            make: dict[str, Callable[[], bytes]] = {
-                "pdf": lambda: desk.pdf(made, revision, display),
-                "xlsx": lambda: desk.workbook(made, revision, display),
-                "csv": lambda: desk.order_csv(made, revision),
-                "pick": lambda: desk.pick_list(made, option, revision, display),
+            make: dict[FileKind, Callable[[], bytes]] = {
+                FileKind.PDF: lambda: desk.pdf(made, revision, display),
+                FileKind.WORKBOOK: lambda: desk.workbook(made, revision, display),
+                FileKind.ORDER: lambda: desk.order_csv(made, revision),
+                FileKind.PICK_LIST: lambda: desk.pick_list(made, option, revision, display),
             }
-            write_file(path, make[suffix]())
+            write_file(path, make[kind]())
 
         self._context.jobs.start(
             FILE,

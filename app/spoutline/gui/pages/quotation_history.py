@@ -88,10 +88,6 @@ class HistoryPanel(QWidget):
             self._offer_choices()
         self._enable()
 
-    def show_words(self) -> None:
-        """Show the same in the units and words in use."""
-        self.model.replace_columns(event_columns(self._context.story))
-
     def _choice_row(self) -> QWidget:
         self.choice_bar = QWidget(self)
         row = QHBoxLayout(self.choice_bar)

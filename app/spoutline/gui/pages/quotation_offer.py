@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLineEdit, QMenu, QProgres
 from spoutline.explain.story import Story
 from spoutline.gui.models.quotation_amounts import AmountRow, amount_columns, amount_rows
 from spoutline.gui.models.record_table import RecordTable
+from spoutline.gui.pages.quotation_files import FileKind
 from spoutline.gui.pages.quotation_guidance import gap_words, next_words
 from spoutline.gui.pages.quotation_in_hand import InHand
 from spoutline.gui.pages.quotation_terms import TermsInHand
@@ -26,7 +27,6 @@ class OfferPanel(QWidget):
         super().__init__(parent)
         self._terms: TermsInHand | None = None
         self._hand = InHand()
-        self._is_quoting = self._is_stepping = False
         column = QVBoxLayout(self)
         column.setContentsMargins(12, 10, 12, 10)
         column.addLayout(self._terms_row())
@@ -84,7 +84,7 @@ class OfferPanel(QWidget):
 
     def show_steps(self, hand: InHand, story: Story, today: date, *, is_stepping: bool, is_quoting: bool) -> None:
         """Offer the steps that can be taken now; none while one is being taken or a quotation is being made."""
-        self._hand, self._is_stepping, self._is_quoting = hand, is_stepping, is_quoting
+        self._hand = hand
         is_free = not is_stepping and not is_quoting
         made = hand.quotation
         gaps = gap_words(made, story) if made is not None and not hand.is_older else ""
@@ -217,11 +217,16 @@ class OfferPanel(QWidget):
 
     def _saving_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        self.save_buttons: dict[str, QPushButton] = {}
-        for suffix, words in (("pdf", "PD&F…"), ("xlsx", "&XLSX…"), ("csv", "CSV…"), ("pick", tr("Pick &list…"))):
+        self.save_buttons: dict[FileKind, QPushButton] = {}
+        for kind, words in (
+            (FileKind.PDF, tr("PD&F…")),
+            (FileKind.WORKBOOK, tr("&XLSX…")),
+            (FileKind.ORDER, tr("CSV…")),
+            (FileKind.PICK_LIST, tr("Pick &list…")),
+        ):
             button = QPushButton(words, self)
             row.addWidget(button)
-            self.save_buttons[suffix] = button
+            self.save_buttons[kind] = button
         self.option_box = QComboBox(self)
         self.option_box.setAccessibleName(tr("Option of the pick list"))
         self.option_box.setToolTip(tr("Option of the pick list"))

@@ -14,7 +14,7 @@ from spoutline.bootstrap.quotations import QuotingDesk
 from spoutline.gui.jobs import JobKey
 from spoutline.gui.pages.bill_page import Report
 from spoutline.gui.pages.context import Context
-from spoutline.gui.pages.quotation_files import QuotationFiles
+from spoutline.gui.pages.quotation_files import FileKind, QuotationFiles
 from spoutline.gui.pages.quotation_in_hand import InHand
 from spoutline.gui.pages.quotation_panel import QuotationPanel
 from spoutline.gui.pages.quotation_paper import QuotationPaper
@@ -192,9 +192,9 @@ class QuotationPage(QWidget):
         if stored is not None:
             self._steps.take(lambda: desk.answer(stored, answer, name, note))
 
-    def save_as(self, path: Path, suffix: str) -> None:
-        """Write a paper into a file: ``pdf``, ``xlsx``, ``csv`` or ``pick``; an issued one as it was sent."""
-        self._files.save(self._hand, path, suffix, self.panel.offer.option)
+    def save_as(self, path: Path, kind: FileKind) -> None:
+        """Write a paper into a file; an issued one as it was sent."""
+        self._files.save(self._hand, path, kind, self.panel.offer.option)
 
     # inside
 
@@ -222,8 +222,8 @@ class QuotationPage(QWidget):
         offer.issue_button.clicked.connect(self.issue)
         offer.accept_button.clicked.connect(lambda: self.answer(QuotationStatus.ACCEPTED))
         offer.decline_button.clicked.connect(lambda: self.answer(QuotationStatus.DECLINED))
-        for suffix, button in offer.save_buttons.items():
-            button.clicked.connect(lambda _=False, wanted=suffix: self._files.ask(self._hand, wanted, offer.option))
+        for kind, button in offer.save_buttons.items():
+            button.clicked.connect(lambda _=False, wanted=kind: self._files.ask(self._hand, wanted, offer.option))
         panel.newest_button.clicked.connect(lambda: self._show(self._newest))
         panel.prices.answered.connect(self._answer_price)
         panel.prices.taken_back.connect(lambda part: self.answer_price(part, None))

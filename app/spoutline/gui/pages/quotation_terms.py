@@ -86,7 +86,7 @@ class TermsInHand:
             return ""
         if self.picture is not None and self.picture.name == terms.seller.logo:
             return self.picture.content
-        return desk.logo(terms, self.folder or Path())
+        return desk.logo(terms, self.folder)
 
 
 def terms_of_file(path: Path, terms: Terms | None = None) -> TermsInHand:
