@@ -10,7 +10,7 @@ from pytestqt.qtbot import QtBot
 
 from spoutline.book.survey_text import survey_to_json
 from spoutline.bootstrap import Workbench
-from spoutline.bootstrap.demos import demo_survey
+from spoutline.bootstrap.demos import demo_names, demo_survey
 from spoutline.gui.dialogs.copy_answers import CopyAnswersDialog
 from spoutline.gui.dialogs.keys import AboutDialog, KeysDialog
 from spoutline.gui.dialogs.local_rules import LocalRulesDialog
@@ -135,6 +135,36 @@ def test_survey_without_a_name_is_refused(surveys: SurveysDialog) -> None:
     surveys.start_button.click()
     assert surveys.chosen is None
     assert "1 to 60 characters" in surveys.fault_label.text()
+
+
+def test_ready_station_is_put_into_the_book_under_its_name_and_turned_to(
+    surveys: SurveysDialog, bench: Workbench
+) -> None:
+    """The marina's file names the site Heron Quay Marina and lists six positions."""
+    surveys.ready_choice.setCurrentIndex(surveys.ready_choice.findText("Heron Quay Marina, 6 positions"))
+    surveys.ready_button.click()
+    assert surveys.chosen is not None
+    assert surveys.chosen.survey == demo_survey("marina")
+    assert bench.book().stored(surveys.chosen.id).survey.site.name == "Heron Quay Marina"
+    assert surveys.ready_choice.count() == len(demo_names())
+
+
+def test_ready_station_still_as_it_came_is_not_put_into_the_book_twice(
+    qtbot: QtBot, surveys: SurveysDialog, bench: Workbench
+) -> None:
+    surveys.ready_choice.setCurrentIndex(surveys.ready_choice.findData("truck_stop"))
+    surveys.ready_button.click()
+    again = SurveysDialog(bench, None)
+    qtbot.addWidget(again)
+    again.ready_choice.setCurrentIndex(again.ready_choice.findData("truck_stop"))
+    again.ready_button.click()
+    assert (again.chosen, surveys.chosen) == (surveys.chosen, again.chosen)
+    assert surveys.chosen is not None
+    own = surveys.chosen.survey.model_copy(update={"positions": surveys.chosen.survey.positions[:1]})
+    bench.book().save(surveys.chosen, own)
+    again.ready_button.click()
+    assert again.chosen is not None
+    assert again.chosen.id != surveys.chosen.id  # work on the first copy stays what it is
 
 
 def test_survey_file_is_read_into_the_book(surveys: SurveysDialog, tmp_path: Path) -> None:

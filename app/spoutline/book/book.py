@@ -101,6 +101,15 @@ class Book:
                 raise InputFault((InputProblem("", "revision", str(revision), "the book holds no such revision"),))
             return self._survey(row.document, survey_id)
 
+    def equal_to(self, survey: Survey) -> StoredSurvey | None:
+        """Return the survey of the book that says just the same, last changed first; None where there is none."""
+        for entry in self.entries():
+            if entry.name == survey.site.name:
+                stored = self.stored(entry.id)
+                if stored.survey == survey:
+                    return stored
+        return None
+
     def create(self, survey: Survey) -> StoredSurvey:
         """Add a survey; it is on disk when this returns."""
         with self._writing() as session:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
@@ -10,11 +11,27 @@ if TYPE_CHECKING:
 DEFAULT_DEMO = "small_town"
 
 
+@dataclass(frozen=True, slots=True)
+class ReadyStation:
+    """A ready demo survey on a list: its name, the site's name and the number of positions."""
+
+    name: str
+    site_name: str
+    positions: int
+
+
 def demo_names() -> tuple[str, ...]:
     """Return the names of the ready demo surveys, sorted."""
     from spoutline import assets
 
     return tuple(sorted(path.stem for path in assets.demo_folder().glob("*.json")))
+
+
+def ready_stations() -> tuple[ReadyStation, ...]:
+    """Return what a list of the ready demo surveys shows, by the site's name."""
+    surveys = {name: demo_survey(name) for name in demo_names()}
+    stations = (ReadyStation(name, one.site.name, len(one.positions)) for name, one in surveys.items())
+    return tuple(sorted(stations, key=lambda station: station.site_name))
 
 
 def demo_survey(name: str = DEFAULT_DEMO) -> Survey:

@@ -6,10 +6,11 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QLineEdit, QMessageBox, QPushButton, QWidget
+from PySide6.QtWidgets import QComboBox, QFileDialog, QHBoxLayout, QLineEdit, QMessageBox, QPushButton, QWidget
 
 from spoutline.book.records import StoredSurvey, SurveyEntry
 from spoutline.book.survey_text import read_survey
+from spoutline.bootstrap.demos import demo_survey, ready_stations
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.models.record_table import RecordTable, SortedRecords
 from spoutline.gui.models.table_columns import survey_columns
@@ -56,6 +57,13 @@ class SurveysDialog(FormDialog):
         self.table.sortByColumn(2, Qt.SortOrder.DescendingOrder)
         self.table.opened.connect(lambda _: self._open())
         self.body.addWidget(self.table, 1)
+        self.body.addLayout(self._start_row())
+        self.body.addLayout(self._ready_row())
+        self._add_foot()
+        self.resize(680, 460)
+        self._refresh()
+
+    def _start_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
         self.name_edit = QLineEdit(self)
         self.name_edit.setAccessibleName(tr("Name of the new site"))
@@ -65,7 +73,23 @@ class SurveysDialog(FormDialog):
         self.name_edit.returnPressed.connect(self._start)
         row.addWidget(self.name_edit, 1)
         row.addWidget(self.start_button)
-        self.body.addLayout(row)
+        return row
+
+    def _ready_row(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        self.ready_choice = QComboBox(self)
+        self.ready_choice.setAccessibleName(tr("Ready stations"))
+        for station in ready_stations():
+            words = tr("{site}, {count} positions").format(site=station.site_name, count=station.positions)
+            self.ready_choice.addItem(words, station.name)
+        self.ready_button = QPushButton(tr("&Put into the book"), self)
+        self.ready_button.clicked.connect(self._take_ready)
+        row.addWidget(plain_label(tr("Ready stations:")))
+        row.addWidget(self.ready_choice, 1)
+        row.addWidget(self.ready_button)
+        return row
+
+    def _add_foot(self) -> None:
         self.open_button = QPushButton(tr("&Open"), self)
         self.read_button = QPushButton(tr("Read from &file…"), self)
         self.remove_button = QPushButton(tr("&Take off the list"), self)
@@ -73,13 +97,11 @@ class SurveysDialog(FormDialog):
         self.open_button.clicked.connect(self._open)
         self.read_button.clicked.connect(self._read)
         self.remove_button.clicked.connect(self._remove)
-        for button in (self.remove_button, self.read_button, self.open_button, self.start_button):
+        for button in (self.remove_button, self.read_button, self.open_button, self.start_button, self.ready_button):
             button.setAutoDefault(False)
         self.add_close()
         for button in (self.remove_button, self.read_button, self.open_button):
             self.foot.insertWidget(self.foot.count() - 1, button)
-        self.resize(680, 440)
-        self._refresh()
 
     def accept_survey(self, stored: StoredSurvey) -> None:
         """Close the dialog with this survey."""
@@ -118,6 +140,14 @@ class SurveysDialog(FormDialog):
     def _start(self) -> None:
         try:
             self.accept_survey(self._workbench.book().create(new_survey(self.name_edit.text())))
+        except (InputFault, StoreFault) as fault:
+            self.show_fault(str(fault))
+
+    def _take_ready(self) -> None:
+        """Turn to a ready station; one that is in the book and still as it came is not put into it twice."""
+        try:
+            survey, book = demo_survey(self.ready_choice.currentData()), self._workbench.book()
+            self.accept_survey(book.equal_to(survey) or book.create(survey))
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
 

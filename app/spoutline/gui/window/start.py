@@ -128,12 +128,8 @@ def survey_to_show(workbench: Workbench, survey: Survey | None) -> StoredSurvey:
 
     entries = workbench.book().entries()
     if survey is not None:
-        for entry in entries:
-            if entry.name == survey.site.name:
-                stored = workbench.book().stored(entry.id)
-                if stored.survey == survey:  # started twice with the same file: go on where it was
-                    return stored
-        return workbench.book().create(survey)
+        # started twice with the same file: go on where it was
+        return workbench.book().equal_to(survey) or workbench.book().create(survey)
     if not entries:
         return workbench.book().create(demo_survey())
     last = workbench.book().setting(SettingName.LAST_SURVEY)
