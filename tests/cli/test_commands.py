@@ -329,3 +329,20 @@ def test_version_and_help_say_what_they_should(spoutline: Any) -> None:
     helped = spoutline("--help").out
     for name in ("plan", "bill", "whynot", "schema", "profile", "demo"):
         assert name in helped
+
+
+# an outlet half a metre above the ground: a hose of the usual 3 m hangs as a loop with some 1.5 m on the ground, at rest
+# and drawn out alike; the clearance of 0.1 m is good practice and no law
+LOW_OUTLET = {"label": "1", "liquid": GASOLINE, "outlet": {"height_m": 0.5}}
+
+
+def test_a_set_that_misses_good_practice_says_so_beside_its_verdict_and_still_ends_with_0(
+    spoutline: Any, written: Callable[..., Path]
+) -> None:
+    done = spoutline("plan", written(LOW_OUTLET))
+    assert done.code == 0
+    assert "Position 1 (dispenser 1): a set fits; good-practice lines not met: 2\n" in done.out
+    station = spoutline("site", written(LOW_OUTLET))
+    assert station.code == 0
+    assert "; good-practice lines not met: 2\n" in station.out
+    assert "good-practice" not in spoutline("plan", written()).out

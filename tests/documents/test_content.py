@@ -28,6 +28,8 @@ from spoutline.documents.content.blocks import (
 )
 from spoutline.documents.grouping import like_positions
 from spoutline.documents.job_conditions import job_conditions
+from spoutline.model.check import Outcome
+from spoutline.model.finding import Severity, Verdict
 from spoutline.model.plan import SitePlan
 from spoutline.model.quantity import Fact
 from spoutline.model.survey import Climate, Duty, SurveyLiquid
@@ -309,3 +311,15 @@ def test_a_def_site_is_not_told_of_flammable_liquid() -> None:
     found = job_conditions(plan)
     assert CautionCondition.FLAMMABLE not in found
     assert CautionCondition.LOW_TEMPERATURE not in found
+
+
+def test_good_practice_that_is_not_met_stands_beside_the_verdict() -> None:
+    missed = replace(factory.spout_check(), severity=Severity.SHOULD, outcome=Outcome.FAILS, margin=-0.001)
+    unshown = replace(factory.resistance_check(), severity=Severity.SHOULD)
+    broken = replace(factory.advice_finding(), severity=Severity.SHOULD, verdict=Verdict.BROKEN)
+    chosen = replace(factory.judged(), checks=(missed, unshown), findings=(broken, broken))
+    document = content(factory.site_plan(factory.fitting_plan(chosen=chosen)))
+    status = "✓ a set fits; good-practice lines not met: 2; good-practice lines that cannot be shown: 1"
+    assert rows_of(document, "Position")[0].cells[4] == status
+    assert status in all_text(document)
+    assert "good-practice lines" not in all_text(content())

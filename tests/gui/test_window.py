@@ -527,6 +527,19 @@ def test_site_tree_shows_marks_and_turns_to_positions(qtbot: QtBot, workplace: W
     assert workplace.session.label == "A2"
 
 
+def test_good_practice_that_is_not_met_stands_beside_the_verdict(qtbot: QtBot, workplace: Workplace) -> None:
+    # from half a metre above the ground the hose must lie on it, at rest and drawn out: two lines of good practice
+    workplace.session.look_at("A1")
+    give(workplace, Step.PLACE, "outlet.height_m", "0.5 m")
+    planned(qtbot, workplace)
+    workplace.show_step(Step.SET)
+    assert "good-practice lines not met: 2" in workplace.set_page.outcome.headline_label.text()
+    model = workplace.site_panel.model
+    hint = model.index_of("A1").data(Qt.ItemDataRole.ToolTipRole)
+    assert hint.startswith("A1: ")
+    assert hint.endswith("; good-practice lines not met: 2")
+
+
 def test_reopened_book_holds_the_last_change(qtbot: QtBot, workplace: Workplace, bench: Workbench) -> None:
     give(workplace, Step.LIQUID, "liquid.blend_percent", "7")
     stored = bench.book().stored(workplace.session.stored.id)

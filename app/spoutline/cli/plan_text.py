@@ -61,7 +61,7 @@ class _SiteText:
             yield f"  List price of these sets without accessories: {self.story.money(total, self.currency)}"
 
     def position(self, plan: PositionPlan) -> Iterator[str]:
-        head = f"Position {plan.position.label} (dispenser {plan.position.dispenser}): {self.story.word(plan.status)}"
+        head = f"Position {plan.position.label} (dispenser {plan.position.dispenser}): {self.story.verdict(plan)}"
         yield head
         yield "=" * min(len(head), _WIDTH)
         if plan.refusal:

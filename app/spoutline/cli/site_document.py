@@ -29,6 +29,8 @@ class SitePosition(_Record):
     dispenser: str
     status: PlanStatus
     keeps_every_must: bool
+    shoulds_not_met: int = Field(description="Lines of good practice that the set breaks.")
+    shoulds_not_shown: int = Field(description="Checks of good practice that cannot be shown for want of data.")
     parts: tuple[str, ...]
     accessories: tuple[str, ...]
     set_price: str | None
@@ -143,7 +145,7 @@ def _text_lines(document: SiteDocument) -> Iterator[str]:
     for position in document.positions:
         mark = "✓" if position.keeps_every_must else "✗"
         shown = " ".join(position.parts) if position.parts else position.status.value.replace("_", " ")
-        yield from _wrapped(f"{mark} {position.label}  {position.set_price or '–'}  {shown}")
+        yield from _wrapped(f"{mark} {position.label}  {position.set_price or '–'}  {shown}{_good_practice(position)}")
     yield ""
     for part in document.parts:
         yield from _wrapped(f"{part.quantity:>5} × {part.number:<10} {part.amount or 'no price':>12}  {part.name}")
@@ -155,6 +157,13 @@ def _text_lines(document: SiteDocument) -> Iterator[str]:
         yield from _wrapped(f"Superseded: {one.number_before} replaced by {one.number_now} at {labels}")
     if document.commonality is not None:
         yield from _commonality_lines(document.commonality)
+
+
+def _good_practice(position: SitePosition) -> str:
+    """Return what a set leaves open of good practice, to stand behind its parts; empty where it leaves nothing."""
+    met, shown = position.shoulds_not_met, position.shoulds_not_shown
+    texts = (f"good-practice lines not met: {met}" if met else "", f"not shown: {shown}" if shown else "")
+    return "".join(f"; {text}" for text in texts if text)
 
 
 def _commonality_lines(found: SiteCommonality) -> Iterator[str]:
@@ -186,6 +195,8 @@ def _position(plan: PositionPlan, currency: str) -> SitePosition:
         dispenser=plan.position.dispenser,
         status=plan.status,
         keeps_every_must=plan.keeps_every_must,
+        shoulds_not_met=plan.shoulds_not_met,
+        shoulds_not_shown=plan.shoulds_not_shown,
         parts=chosen.numbers if chosen else (),
         accessories=tuple(line.part.number for line in plan.accessories),
         set_price=_amount(chosen.price_minor, currency) if chosen else None,

@@ -193,6 +193,8 @@ PACK_SENTENCES: Final[dict[str, tuple[str, ...]]] = {
     "drawing_approximate": (),
     "drawing_unfolded": (),
     "questions_open": ("count",),
+    "shoulds_not_met": ("count",),
+    "shoulds_not_shown": ("count",),
     "must_broken": ("checks",),
     "each_for": ("position", "count"),
     "box": ("number", "contents"),

@@ -26,6 +26,7 @@ from spoutline.model.plan import (
     JudgedSet,
     PartVerdict,
     PlanStatus,
+    PositionPlan,
     Relaxation,
 )
 from spoutline.model.port import Port
@@ -108,9 +109,18 @@ class Story:
         key = "liquid_with_ethanol" if liquid.family is LiquidFamily.GASOLINE else "liquid_with_biodiesel"
         return self.phrases.fill(key, liquid=name, percent=self.show(liquid.blend_percent, Dimension.PERCENT))
 
-    def marked_status(self, status: PlanStatus) -> str:
+    def verdict(self, plan: PositionPlan) -> str:
+        """Return the outcome of a position, with how many lines of good practice its set leaves open."""
+        return "; ".join((self.word(plan.status), *self.good_practice(plan)))
+
+    def good_practice(self, plan: PositionPlan) -> tuple[str, ...]:
+        """Return how many lines of good practice the chosen set does not meet, and how many cannot be shown."""
+        counts = {"shoulds_not_met": plan.shoulds_not_met, "shoulds_not_shown": plan.shoulds_not_shown}
+        return tuple(self.phrases.fill(key, count=count) for key, count in counts.items() if count)
+
+    def marked_verdict(self, plan: PositionPlan) -> str:
         """Return the outcome of a position with a mark that reads without colour."""
-        return f"{'✓' if status is PlanStatus.FITS else '✗'} {self.word(status)}"
+        return f"{'✓' if plan.status is PlanStatus.FITS else '✗'} {self.verdict(plan)}"
 
     def marked_outcome(self, outcome: Outcome) -> str:
         """Return the outcome of a check with a mark that reads without colour."""

@@ -111,6 +111,8 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "lines_again": ("numbers",),
     "note_again": ("number",),
     "all_but": ("positions",),
+    "shoulds_not_met": ("count",),
+    "shoulds_not_shown": ("count",),
     "blend_ethanol": ("liquid", "percent"),
     "blend_biodiesel": ("liquid", "percent"),
     "no_limit": (),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
-from spoutline.model.check import Check
+from spoutline.model.check import Check, Outcome
 from spoutline.model.finding import Finding, Severity, Verdict
 from spoutline.model.limit import Jurisdiction
 from spoutline.model.part import Part
@@ -188,6 +188,25 @@ class PositionPlan:
             for finding in (*derived, *self.chosen.findings)
         )
         return not broken and all(check.passes or check.severity is not Severity.MUST for check in self.chosen.checks)
+
+    @property
+    def shoulds_not_met(self) -> int:
+        """How many lines of good practice the chosen set breaks, by a rule or by a check; 0 without a set."""
+        if self.chosen is None:
+            return 0
+        derived = self.requirement.findings if self.requirement else ()
+        found = dict.fromkeys((*derived, *self.chosen.findings))
+        broken = sum(one.severity is Severity.SHOULD and one.verdict is Verdict.BROKEN for one in found)
+        return broken + self._shoulds(Outcome.FAILS)
+
+    @property
+    def shoulds_not_shown(self) -> int:
+        """How many checks of good practice cannot be shown for the chosen set, for want of data; 0 without a set."""
+        return self._shoulds(Outcome.UNKNOWN)
+
+    def _shoulds(self, outcome: Outcome) -> int:
+        checks = self.chosen.checks if self.chosen else ()
+        return sum(check.severity is Severity.SHOULD and check.outcome is outcome for check in checks)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

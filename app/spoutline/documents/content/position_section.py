@@ -104,7 +104,7 @@ def _labels(positions: tuple[Position, ...], shown: int, story: Story) -> str:
 
 def _head_rows(like: LikePositions, story: Story) -> Iterator[Named]:
     plan, position = like.plan, like.plan.position
-    yield Named(story.word(Word.STATUS), story.marked_status(plan.status))
+    yield Named(story.word(Word.STATUS), story.marked_verdict(plan))
     if len(like.positions) == 1:
         yield Named(story.word(Word.DISPENSER), position.dispenser)
     else:

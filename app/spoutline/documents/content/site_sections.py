@@ -133,7 +133,7 @@ def _position_row(plan: PositionPlan, currency: str, story: Story) -> Row:
         position.dispenser,
         position_liquid(position, story),
         story.word(position.duty),
-        story.marked_status(plan.status),
+        story.marked_verdict(plan),
         price,
     )
     return Row(cells, Emphasis.NONE if fits else Emphasis.FAULT)

@@ -127,7 +127,7 @@ def _position_row(plan: PositionPlan, currency: str, story: Story) -> tuple[Cell
         position_liquid(position, story),
         story.word(position.duty),
         story.word(position.vapour_wanted),
-        story.word(plan.status),
+        story.verdict(plan),
         currency,
         amount(total.minor, currency) if fits else None,
         total.longest_lead_time_days if fits else None,

@@ -4,13 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from spoutline.explain.story import Story
+from spoutline.gui.models.marks import tone_of_plan
 from spoutline.gui.models.node_tree import Node
 from spoutline.gui.roles import Tone
+from spoutline.model.plan import PositionPlan
 from spoutline.model.survey import Survey
 
 _WORDS = {
     Tone.GOOD: "fits",
-    Tone.CAUTION: "fits, with something to read",
+    Tone.CAUTION: "fits, good practice not met in full",
     Tone.BAD: "no set",
     Tone.QUESTION: "a question is open",
     Tone.NOTE: "fits",
@@ -23,10 +26,22 @@ def tone_words(tone: Tone) -> str:
     return _WORDS[tone]
 
 
-def site_nodes(survey: Survey, tone: Callable[[str], Tone], liquid: Callable[[str], str]) -> tuple[Node, ...]:
+def plan_words(plan: PositionPlan | None, story: Story) -> str:
+    """Return in words what the mark of a position says, with the lines of good practice that its set leaves open."""
+    words = tone_words(tone_of_plan(plan))
+    return words if plan is None else "; ".join((words, *story.good_practice(plan)))
+
+
+def site_nodes(
+    survey: Survey,
+    tone: Callable[[str], Tone],
+    liquid: Callable[[str], str],
+    words: Callable[[str], str] | None = None,
+) -> tuple[Node, ...]:
     """Return one head per dispenser in the order of first mention, its positions below; the record is the label.
 
-    ``tone`` gives the mark of a label, ``liquid`` the liquid and blend in words.
+    ``tone`` gives the mark of a label, ``liquid`` the liquid and blend in words, ``words`` what the mark says, where
+    more is known than the mark.
     """
     dispensers: dict[str, list[str]] = {}
     for position in survey.positions:
@@ -40,7 +55,7 @@ def site_nodes(survey: Survey, tone: Callable[[str], Tone], liquid: Callable[[st
                     cells=(label, liquid(label)),
                     record=label,
                     tone=tone(label),
-                    hint=f"{label}: {tone_words(tone(label))}",
+                    hint=f"{label}: {words(label) if words else tone_words(tone(label))}",
                 )
                 for label in labels
             ),

@@ -14,7 +14,7 @@ from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.marks import tone_of_plan
 from spoutline.gui.models.node_tree import Node, NodeTree
 from spoutline.gui.models.record_table import RecordTable, SortedRecords
-from spoutline.gui.models.site_nodes import tone_words
+from spoutline.gui.models.site_nodes import plan_words
 from spoutline.gui.models.table_columns import bill_columns
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.paper import page_image, page_shapes
@@ -134,14 +134,14 @@ class BillPage(QWidget):
                 Node(
                     cells=(
                         one.position.label,
-                        story.title(one.status),
+                        story.sentence(story.verdict(one)),
                         ""
                         if one.chosen is None
                         else story.money(total_of(position_lines(one, currency)).minor, currency),
                     ),
                     record=one.position.label,
                     tone=tone_of_plan(one),
-                    hint=tone_words(tone_of_plan(one)),
+                    hint=plan_words(one, story),
                 )
                 for one in plan.positions
             )

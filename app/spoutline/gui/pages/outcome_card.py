@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLay
 from spoutline.explain.story import Story
 from spoutline.gui.edits.remedies import after_relaxation, after_way_out
 from spoutline.gui.models.marks import lead_time_days, tone_of_plan
-from spoutline.gui.models.site_nodes import tone_words
+from spoutline.gui.models.site_nodes import plan_words, tone_words
 from spoutline.gui.pages.context import Context
 from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.cards import empty_layout, plain_label
@@ -47,11 +47,11 @@ def remedies_of(plan: PositionPlan, survey: Survey, story: Story) -> tuple[Remed
 def headline(plan: PositionPlan, tone: Tone, story: Story) -> str:
     """Return the outcome in one line."""
     if plan.status is PlanStatus.FITS:
-        return {
+        opening = {
             Tone.BAD: tr("A set was found, but a must is broken"),
             Tone.QUESTION: tr("A set fits; a question is open"),
-            Tone.CAUTION: tr("A set fits; read the remarks"),
         }.get(tone, tr("A set fits"))
+        return "; ".join((opening, *story.good_practice(plan)))
     return story.title(plan.status)
 
 
@@ -102,7 +102,7 @@ class OutcomeCard(QFrame):
 
     def _show_plan(self, plan: PositionPlan) -> None:
         story, tone = self._context.story, tone_of_plan(plan)
-        self._mark.show_tone(tone, tone_words(tone))
+        self._mark.show_tone(tone, plan_words(plan, story))
         self.headline_label.setText(headline(plan, tone, story))
         if plan.chosen is not None:
             chosen = plan.chosen.hanging_set

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QToolButton, QVB
 
 from spoutline.gui.actions import ActionId, action_record
 from spoutline.gui.models.node_tree import NodeTree
-from spoutline.gui.models.site_nodes import site_nodes
+from spoutline.gui.models.site_nodes import plan_words, site_nodes, tone_words
 from spoutline.gui.pages.context import Context
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import plain_label
@@ -125,7 +125,7 @@ class SitePanel(QFrame):
         self.title_label.setText(survey.site.name)
         self.place_label.setText(survey.site.address or tr("no address yet"))
         words = {position.label: liquid_words(position) for position in survey.positions}
-        nodes = site_nodes(survey, plans.tone, lambda label: words[label])
+        nodes = site_nodes(survey, plans.tone, lambda label: words[label], self._mark_words)
         self._showing = True
         keyboard_here = self.tree.hasFocus()
         self.model.show_nodes(nodes)
@@ -136,6 +136,12 @@ class SitePanel(QFrame):
         if keyboard_here:
             self.tree.setFocus()
         self._showing = False
+
+    def _mark_words(self, label: str) -> str:
+        plans = self._context.plans
+        if plans.trouble(label):
+            return tone_words(plans.tone(label))
+        return plan_words(plans.plan(label), self._context.story)
 
     def _pick(self, record: object) -> None:
         if isinstance(record, str) and not self._showing:
