@@ -331,8 +331,8 @@ def test_version_and_help_say_what_they_should(spoutline: Any) -> None:
         assert name in helped
 
 
-# an outlet half a metre above the ground: a hose of the usual 3 m hangs as a loop with some 1.5 m on the ground, at rest
-# and drawn out alike; the clearance of 0.1 m is good practice and no law
+# an outlet half a metre above the ground: a hose of the usual 3 m hangs as a loop of 1.5 m and must lie on the ground,
+# at rest and drawn out alike; the clearance of 0.1 m is good practice and no law
 LOW_OUTLET = {"label": "1", "liquid": GASOLINE, "outlet": {"height_m": 0.5}}
 
 
