@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from datetime import date
 
+import pytest
+
 from planning.quoting_terms import terms_of
 from spoutline.model.quotation import PinnedPrice, Pins, Quotation
 from spoutline.model.survey import Position, Site, Survey
@@ -41,14 +43,24 @@ def test_positions_added_dropped_and_surveyed_otherwise_are_named_with_their_fie
     first, second = SURVEY.positions
     changed = first.model_copy(update={"prepay": True})
     after = SURVEY.model_copy(update={"positions": (changed, Position(label="2A"))})
-    found = told(pinned(), pinned(after), Changed.SURVEY)
-    assert [one for one in found if one[0] != "fingerprint"] == [
-        ("1A: prepay", "False", "True"),
-        (second.label, "there", ""),
-        ("2A", "", "there"),
+    found = [one for one in revision_changes(pinned(), pinned(after)) if one.changed is not Changed.SURVEY]
+    assert [(one.changed, one.position, one.subject, one.before, one.after) for one in found] == [
+        (Changed.POSITION, "1A", "prepay", "False", "True"),
+        (Changed.POSITION_DROPPED, "", second.label, "", ""),
+        (Changed.POSITION_ADDED, "", "2A", "", ""),
     ]
     elsewhere = SURVEY.model_copy(update={"site": Site(name="Hollow Ford", address="Mill Lane")})
-    assert ("site: address", "", "Mill Lane") in told(pinned(), pinned(elsewhere), Changed.SURVEY)
+    assert told(pinned(), pinned(elsewhere), Changed.SITE) == [("address", "", "Mill Lane")]
+
+
+@pytest.mark.parametrize("label", ["site", "fingerprint", "3A: diesel, site: address"])
+def test_no_label_of_a_position_is_taken_for_anything_else(label: str) -> None:
+    before = Survey(site=SURVEY.site, positions=(Position(label="1A"), Position(label=label)))
+    without = Survey(site=SURVEY.site, positions=(Position(label="1A"),))
+    prepaid = Survey(site=SURVEY.site, positions=(Position(label="1A"), Position(label=label, prepay=True)))
+    assert told(pinned(before), pinned(without), Changed.POSITION_DROPPED) == [(label, "", "")]
+    (change,) = (one for one in revision_changes(pinned(before), pinned(prepaid)) if one.changed is Changed.POSITION)
+    assert (change.position, change.subject) == (label, "prepay")
 
 
 def test_another_price_list_is_told_by_its_maker() -> None:

@@ -156,7 +156,8 @@ def _changes(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     for one in workbench.quoting().changes(arguments.id, arguments.before, arguments.after):
         option = f"[{one.option}] " if one.option else ""
         changed = one.changed.value.replace("_", " ")
-        lines.append(f"{option}{changed} {one.subject}: {one.before or '–'} → {one.after or '–'}\n")
+        subject = f"{one.position}, {one.subject}" if one.position else one.subject
+        lines.append(f"{option}{changed} {subject}: {one.before or '–'} → {one.after or '–'}\n")
     write_standard_output("".join(lines))
     return ExitCode.FITS
 

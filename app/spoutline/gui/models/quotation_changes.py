@@ -13,6 +13,10 @@ from spoutline.planning.refit.revision_changes import Changed, RevisionChange
 
 _GROUPS = {
     Changed.SURVEY: "Survey",
+    Changed.SITE: "Survey",
+    Changed.POSITION: "Survey",
+    Changed.POSITION_ADDED: "Survey",
+    Changed.POSITION_DROPPED: "Survey",
     Changed.CATALOGUE: "Catalogue",
     Changed.PRICE_LIST: "Price lists",
     Changed.RULES: "Rule tables",
@@ -27,6 +31,10 @@ _KINDS = {
     Changed.UNIT_PRICE: "Unit price of {0}",
     Changed.TOTAL: "Total",
     Changed.POSITION_SET: "Set of position {0}",
+    Changed.SURVEY: "Fingerprint of the survey",
+    Changed.CATALOGUE: "Edition",
+    Changed.POSITION_ADDED: "Position {0}",
+    Changed.POSITION_DROPPED: "Position {0}",
 }
 _SHOWN = 12  # signs of a fingerprint, as on paper
 _NUMBERED = re.compile(r"\[(\d+)\]")
@@ -61,7 +69,7 @@ def _group(change: RevisionChange) -> str:
 
 def _node(change: RevisionChange) -> Node:
     what = _what(change)
-    before, after = (_value(change, text) for text in (change.before, change.after))
+    before, after = _values(change)
     tone = Tone.NOTE if change.changed in (Changed.TOTAL, Changed.OPTION_ADDED, Changed.OPTION_DROPPED) else None
     hint = f"{what}\n{before} → {after}"
     return Node(cells=(what, before, after), record=change, tone=tone, hint=tip(hint))
@@ -69,10 +77,10 @@ def _node(change: RevisionChange) -> Node:
 
 def _what(change: RevisionChange) -> str:
     match change.changed:
-        case Changed.SURVEY:
-            return _surveyed(change.subject)
-        case Changed.CATALOGUE:
-            return tr("Edition")
+        case Changed.SITE:
+            return f"{tr('Site')}: {field_words(change.subject)}"
+        case Changed.POSITION:
+            return f"{tr('Position {0}').format(change.position)}: {field_words(change.subject)}"
         case Changed.RULES:
             return tr("Rules of") if change.subject == "jurisdiction" else tr("Edition")
         case Changed.PRICE_LIST:
@@ -80,16 +88,6 @@ def _what(change: RevisionChange) -> str:
         case Changed.TERMS:
             return field_words(change.subject)
     return tr(_KINDS[change.changed]).format(change.subject)
-
-
-def _surveyed(subject: str) -> str:
-    if subject == "fingerprint":
-        return tr("Fingerprint of the survey")
-    place, parted, field = subject.rpartition(": ")
-    if not parted:
-        return tr("Position {0}").format(subject)
-    where = tr("Site") if place == "site" else tr("Position {0}").format(place)
-    return f"{where}: {field_words(field)}"
 
 
 def field_words(path: str) -> str:
@@ -102,12 +100,13 @@ def _spaced(path: str) -> Iterator[str]:
     return (part.replace("_", " ") for part in path.split("."))
 
 
-def _value(change: RevisionChange, text: str) -> str:
-    if not text:
-        return "–"
-    if change.changed is Changed.SURVEY:
-        if change.subject == "fingerprint":
-            return text[:_SHOWN]
-        if text == "there" and ": " not in change.subject:
-            return tr("there")
-    return text
+def _values(change: RevisionChange) -> tuple[str, str]:
+    """Return what was and what is, a dash for nothing."""
+    match change.changed:
+        case Changed.POSITION_ADDED:
+            return "–", tr("there")
+        case Changed.POSITION_DROPPED:
+            return tr("there"), "–"
+        case Changed.SURVEY:
+            return change.before[:_SHOWN], change.after[:_SHOWN]
+    return change.before or "–", change.after or "–"

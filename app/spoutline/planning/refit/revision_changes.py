@@ -25,6 +25,10 @@ class Changed(StrEnum):
     POSITION_SET = "position_set"
     TERMS = "terms"
     SURVEY = "survey"
+    SITE = "site"
+    POSITION = "position"
+    POSITION_ADDED = "position_added"
+    POSITION_DROPPED = "position_dropped"
     CATALOGUE = "catalogue"
     PRICE_LIST = "price_list"
     RULES = "rules"
@@ -34,8 +38,8 @@ class Changed(StrEnum):
 class RevisionChange:
     """One difference; ``before`` and ``after`` as text, empty where there was or is nothing.
 
-    ``subject`` names what differs: a part number, the label of a position, a field by its path, an edition. A position
-    or site of the survey stands before its field, with ``": "`` between; the label alone stands for the whole position.
+    ``subject`` names what differs: a part number, the label of a position, a field by its path, an edition.
+    ``position`` is the label of the position whose field differs, empty for a field of anything else.
     """
 
     changed: Changed
@@ -43,6 +47,7 @@ class RevisionChange:
     subject: str
     before: str
     after: str
+    position: str = ""
 
 
 def revision_changes(before: Quotation, after: Quotation) -> tuple[RevisionChange, ...]:
@@ -51,7 +56,7 @@ def revision_changes(before: Quotation, after: Quotation) -> tuple[RevisionChang
         *_sources(before, after),
         *_survey(before.pins.survey, after.pins.survey),
         *_price_lists(before, after),
-        *_terms(before, after),
+        *_fields(Changed.TERMS, before.terms, after.terms),
         *_options(before, after),
     )
 
@@ -69,21 +74,15 @@ def _sources(before: Quotation, after: Quotation) -> Iterator[RevisionChange]:
 
 def _survey(before: Survey, after: Survey) -> Iterator[RevisionChange]:
     """Return what was surveyed otherwise, position by position; a renamed position is dropped and added."""
-    old = {"": before.site, **{one.label: one for one in before.positions}}
-    new = {"": after.site, **{one.label: one for one in after.positions}}
+    yield from _fields(Changed.SITE, before.site, after.site)
+    old = {one.label: one for one in before.positions}
+    new = {one.label: one for one in after.positions}
     for label in dict.fromkeys((*old, *new)):
-        if label not in old or label not in new:
-            was, now = ("there", "") if label in old else ("", "there")
-            yield RevisionChange(changed=Changed.SURVEY, option="", subject=label, before=was, after=now)
-            continue
-        if old[label] == new[label]:
-            continue
-        was_fields, now_fields = _flat(old[label]), _flat(new[label])
-        for field in sorted(was_fields.keys() | now_fields.keys()):
-            was, now = was_fields.get(field, ""), now_fields.get(field, "")
-            if was != now:
-                subject = f"{label or 'site'}: {field}"
-                yield RevisionChange(changed=Changed.SURVEY, option="", subject=subject, before=was, after=now)
+        if label in old and label in new:
+            yield from _fields(Changed.POSITION, old[label], new[label], position=label)
+        else:
+            changed = Changed.POSITION_DROPPED if label in old else Changed.POSITION_ADDED
+            yield RevisionChange(changed=changed, option="", subject=label, before="", after="")
 
 
 def _price_lists(before: Quotation, after: Quotation) -> Iterator[RevisionChange]:
@@ -102,13 +101,13 @@ def _lists_by_maker(quotation: Quotation) -> dict[str, str]:
     return {maker: ", ".join(sorted(ids)) for maker, ids in found.items()}
 
 
-def _terms(before: Quotation, after: Quotation) -> Iterator[RevisionChange]:
-    old, new = _flat(before.terms), _flat(after.terms)
+def _fields(changed: Changed, before: BaseModel, after: BaseModel, *, position: str = "") -> Iterator[RevisionChange]:
+    """Return the fields, by their paths, in which two documents differ."""
+    old, new = _flat(before), _flat(after)
     for field in sorted(old.keys() | new.keys()):
-        if old.get(field, "") != new.get(field, ""):
-            yield RevisionChange(
-                changed=Changed.TERMS, option="", subject=field, before=old.get(field, ""), after=new.get(field, "")
-            )
+        was, now = old.get(field, ""), new.get(field, "")
+        if was != now:
+            yield RevisionChange(changed=changed, option="", subject=field, before=was, after=now, position=position)
 
 
 def _flat(value: object, path: str = "") -> dict[str, str]:
