@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import math
+from dataclasses import replace
+
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from search.problems import enumerated, problems
-from spoutline.search.graph import Path, Problem
+from spoutline.search.graph import Item, Layer, Path, Problem
 from spoutline.search.through import ThroughLayer, holding
 from spoutline.search.walk import best_first
 
@@ -46,6 +49,29 @@ def test_the_bound_is_never_above_the_cost_and_leaves_out_no_item_that_a_chain_h
     bound = ThroughLayer(problem, layer).least_costs()
     for key, cost in least_by_item(problem, layer).items():
         assert bound[key] <= cost
+
+
+@given(problems, st.integers(0, 4))
+@settings(max_examples=150, deadline=None)
+def test_where_only_ports_count_the_bound_is_the_cost(problem: Problem, place: int) -> None:
+    layers = tuple(
+        replace(layer, items=tuple(replace(item, loads=(), bears=math.inf, demands=0.0) for item in layer.items))
+        for layer in problem.layers
+    )
+    free = replace(problem, layers=layers, limits=(), start_bears=math.inf)
+    layer = place % len(layers)
+    assert ThroughLayer(free, layer).least_costs() == least_by_item(free, layer)
+
+
+def test_an_item_that_by_itself_rules_out_every_chain_is_not_named() -> None:
+    def hose(key: str, *, load: float, demands: float = 0.0) -> Item:
+        return Item(key, 10, 1, 2, (load,), demands=demands)
+
+    whip = Layer("whip", (Item("w", 5, 0, 3, (1.0,)),))
+    hoses = Layer("hose", (hose("light", load=4.0), hose("heavy", load=9.5), hose("strong", load=4.0, demands=7.0)))
+    mates = {0: frozenset({0}), 3: frozenset({1})}
+    problem = Problem(0, (whip, hoses), mates, (10.0,), start_bears=6.0)
+    assert ThroughLayer(problem, 1).least_costs() == {"light": 15}  # 9.5 + 1 is above 10, and 7 above 6
 
 
 @given(problems, st.integers(0, 4))

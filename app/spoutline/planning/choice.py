@@ -37,7 +37,7 @@ class Chooser:
         self.judge = judge
         self.listener = listener
         self.looked_at = 0
-        self.last_refused: JudgedSet | None = None
+        self.last_refused: JudgedSet | None = None  # by a full check, since a choice was last asked for
         self.turned_down = 0  # sets that the bounds let through and a full check did not
 
     def wish(self, dropped: frozenset[RequirementId], holds: Held | None = None) -> Wish:
@@ -57,6 +57,7 @@ class Chooser:
         limits = self.search.model.set_limits
         soft = sorted({limit.requirement for limit in limits if limit.severity is Severity.SHOULD})
         best: tuple[_Rank, Choice] | None = None
+        self.last_refused = None
         for size in range(len(soft) + 1):
             if best is not None and best[0][0] < size:
                 break
