@@ -5,12 +5,15 @@ import pytest
 from spoutline.gui.edits.decisions import keep_part, keep_parts, refuse_part, release_all, release_part
 from spoutline.gui.edits.positions import (
     GROUP_FIELDS,
+    MOST_POSITIONS,
     AnswerGroup,
     add_position,
     copy_answers,
     duplicate_position,
+    duplicate_positions,
     free_label,
     remove_position,
+    remove_positions,
     rename_position,
 )
 from spoutline.gui.edits.remedies import after_relaxation, after_way_out
@@ -80,6 +83,31 @@ def test_last_position_cannot_go() -> None:
     assert (labels(after), focus) == (["Hose 10"], "Hose 10")
     with pytest.raises(InputFault, match="at least one position"):
         remove_position(after, "Hose 10")
+
+
+def test_copies_of_several_stand_together_below_the_last_of_them() -> None:
+    survey = add_position(SURVEY, "Pump", "2")
+    after, copies = duplicate_positions(survey, frozenset({"Hose 9", "Hose 10"}))
+    assert copies == ("Hose 11", "Hose 12")
+    assert labels(after) == ["Hose 9", "Hose 10", "Hose 11", "Hose 12", "Pump"]
+    assert after.positions[2].model_copy(update={"label": "Hose 9"}) == SURVEY.positions[0]
+    assert after.positions[3].model_copy(update={"label": "Hose 10"}) == SURVEY.positions[1]
+
+
+def test_several_go_together_and_one_stays() -> None:
+    survey = add_position(SURVEY, "Pump", "2")
+    after, focus = remove_positions(survey, frozenset({"Hose 9", "Pump"}))
+    assert (labels(after), focus) == (["Hose 10"], "Hose 10")
+    assert remove_positions(survey, frozenset({"Hose 9", "Hose 10"}))[1] == "Pump"
+    with pytest.raises(InputFault, match="at least one position"):
+        remove_positions(survey, frozenset(labels(survey)))
+
+
+def test_a_survey_takes_no_more_copies_than_it_has_room_for() -> None:
+    full = SURVEY.model_copy(update={"positions": tuple(Position(label=f"H{at}") for at in range(MOST_POSITIONS - 1))})
+    assert len(duplicate_positions(full, frozenset({"H0"}))[0].positions) == MOST_POSITIONS
+    with pytest.raises(InputFault, match=f"at most {MOST_POSITIONS}"):
+        duplicate_positions(full, frozenset({"H0", "H1"}))
 
 
 def test_copy_gives_only_the_chosen_answers_to_the_chosen_positions() -> None:

@@ -71,14 +71,22 @@ def add_position(survey: Survey, label: str, dispenser: str) -> Survey:
 
 def duplicate_position(survey: Survey, label: str) -> tuple[Survey, str]:
     """Return the survey with a copy of a position below it, and the label of the copy."""
-    _check_room(survey)
-    new_label = free_label(survey, label)
-    positions: list[Position] = []
-    for position in survey.positions:
-        positions.append(position)
-        if position.label == label:
-            positions.append(position.model_copy(update={"label": new_label}))
-    return survey.model_copy(update={"positions": tuple(positions)}), new_label
+    after, (new_label,) = duplicate_positions(survey, frozenset({label}))
+    return after, new_label
+
+
+def duplicate_positions(survey: Survey, labels: frozenset[str]) -> tuple[Survey, tuple[str, ...]]:
+    """Return the survey with copies of positions together below the last of them, and the labels of the copies."""
+    _check_room(survey, len(labels))
+    places = [place for place, position in enumerate(survey.positions) if position.label in labels]
+    after, below = survey, places[-1] + 1
+    new_labels: list[str] = []
+    for place in places:
+        new_labels.append(free_label(after, survey.positions[place].label))
+        copy = survey.positions[place].model_copy(update={"label": new_labels[-1]})
+        at = below + len(new_labels) - 1
+        after = after.model_copy(update={"positions": (*after.positions[:at], copy, *after.positions[at:])})
+    return after, tuple(new_labels)
 
 
 def add_alike(survey: Survey, label: str, count: int) -> tuple[Survey, tuple[str, ...]]:
@@ -89,9 +97,7 @@ def add_alike(survey: Survey, label: str, count: int) -> tuple[Survey, tuple[str
     origin = survey.position(label)
     if origin is None:
         raise KeyError(label)
-    if len(survey.positions) + count > MOST_POSITIONS:
-        wanted = f"a survey holds at most {MOST_POSITIONS}"
-        raise InputFault((InputProblem("", "positions", str(len(survey.positions) + count), wanted),))
+    _check_room(survey, count)
     usual = Position(label="-")
     bare = origin.model_copy(update={"decisions": usual.decisions, "installed": usual.installed, "notes": usual.notes})
     labels: list[str] = []
@@ -119,14 +125,19 @@ def rename_position(survey: Survey, label: str, new_label: str, dispenser: str) 
 
 def remove_position(survey: Survey, label: str) -> tuple[Survey, str]:
     """Return the survey without a position, and the label to look at next; the last position cannot go."""
-    if len(survey.positions) == 1:
-        raise InputFault(
-            (InputProblem("", "positions", label, "a site keeps at least one position; rename it instead"),)
-        )
-    places = [position.label for position in survey.positions]
-    place = places.index(label)
-    rest = tuple(position for position in survey.positions if position.label != label)
-    return survey.model_copy(update={"positions": rest}), rest[min(place, len(rest) - 1)].label
+    return remove_positions(survey, frozenset({label}))
+
+
+def remove_positions(survey: Survey, labels: frozenset[str]) -> tuple[Survey, str]:
+    """Return the survey without these positions, and the label below or else above them; one position has to stay."""
+    gone = [position.label for position in survey.positions if position.label in labels]
+    rest = tuple(position for position in survey.positions if position.label not in labels)
+    if not rest:
+        wanted = "a site keeps at least one position; rename it instead"
+        raise InputFault((InputProblem("", "positions", ", ".join(gone), wanted),))
+    last = max(place for place, position in enumerate(survey.positions) if position.label in labels)
+    below = last + 1 - len(gone)
+    return survey.model_copy(update={"positions": rest}), rest[min(below, len(rest) - 1)].label
 
 
 def copy_answers(survey: Survey, source: str, groups: frozenset[AnswerGroup], targets: frozenset[str]) -> Survey:
@@ -174,8 +185,8 @@ def _check_label(survey: Survey, label: str, before: str | None) -> None:
         )
 
 
-def _check_room(survey: Survey) -> None:
-    if len(survey.positions) >= MOST_POSITIONS:
-        raise InputFault(
-            (InputProblem("", "positions", str(len(survey.positions) + 1), f"a survey holds at most {MOST_POSITIONS}"),)
-        )
+def _check_room(survey: Survey, more: int = 1) -> None:
+    count = len(survey.positions) + more
+    if count > MOST_POSITIONS:
+        wanted = f"a survey holds at most {MOST_POSITIONS}"
+        raise InputFault((InputProblem("", "positions", str(count), wanted),))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from spoutline.gui.edits.positions import add_alike
+from spoutline.gui.edits.positions import add_alike, duplicate_positions, remove_positions
 from spoutline.gui.models.position_grid import FilteredGrid, PositionGrid
 from spoutline.gui.models.site_nodes import tone_words
 from spoutline.gui.pages.context import Context
@@ -25,9 +25,10 @@ from spoutline.gui.pages.forecourt import islands
 from spoutline.gui.roles import Role, Tone
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import plain_label
-from spoutline.gui.widgets.cell_table import Cells, CellTable
+from spoutline.gui.widgets.cell_table import Cells
 from spoutline.gui.widgets.forecourt_view import ForecourtView
 from spoutline.gui.widgets.legend import Legend
+from spoutline.gui.widgets.sheet_table import SheetTable
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.survey import Survey
@@ -95,11 +96,17 @@ class GridPage(QWidget):
         self.fill_button = QPushButton(tr("Fill down"), self)
         self.fill_button.setToolTip("Ctrl+D")
         self.fill_button.clicked.connect(self._fill_down)
+        self.duplicate_button = QPushButton(tr("Duplicate chosen rows"), self)
+        self.duplicate_button.setToolTip("Ctrl+Shift+D")
+        self.remove_button = QPushButton(tr("Remove chosen rows"), self)
+        self.remove_button.setToolTip("Ctrl+Del")
         for widget, stretch in (
             (self.filter_edit, 2),
             (self.value_edit, 2),
             (self.write_button, 0),
             (self.fill_button, 0),
+            (self.duplicate_button, 0),
+            (self.remove_button, 0),
         ):
             row.addWidget(widget, stretch)
         return row
@@ -131,12 +138,16 @@ class GridPage(QWidget):
         return side
 
     def _grid(self) -> QWidget:
-        self.table = CellTable(tr("All positions and their answers"), self, has_titles)
+        self.table = SheetTable(tr("All positions and their answers"), self, has_titles)
         self.table.setModel(self.proxy)
         self.table.setSortingEnabled(True)
         self.table.sortByColumn(-1, Qt.SortOrder.AscendingOrder)
         self.table.written.connect(self._write_cells)
         self.table.titled.connect(self._read_rows)
+        self.table.copy_wanted.connect(self._duplicate)
+        self.table.removal_wanted.connect(self._remove)
+        self.duplicate_button.clicked.connect(self.table.ask_copy)
+        self.remove_button.clicked.connect(self.table.ask_removal)
         self.table.selectionModel().currentChanged.connect(lambda now, _: self._turn_to(now.data(Role.RECORD)))
         for column in range(len(FIELDS)):
             self.table.setColumnWidth(column, 130 if column else 170)
@@ -144,6 +155,35 @@ class GridPage(QWidget):
 
     def _fill_down(self) -> None:
         self.table.fill_down()
+
+    def _labels(self, rows: Iterable[int]) -> list[str]:
+        """Return the labels of rows of the view, which may be sorted and filtered."""
+        return [str(self.proxy.index(row, 0).data(Role.RECORD)) for row in rows]
+
+    def _duplicate(self, rows: list[int]) -> None:
+        """Copy positions as one edit, and stand on the labels of the copies."""
+        labels = self._labels(rows)
+        try:
+            after, copies = duplicate_positions(self._context.session.survey, frozenset(labels))
+        except InputFault as fault:
+            self._show_fault(fault)
+            return
+        self.fault_label.hide()
+        self._context.edit(after, tr("Duplicate {0}").format(_named(labels)), copies[0])
+        places = (self.proxy.mapFromSource(self.model.index(self.model.row_of(label), 0)) for label in copies)
+        self.table.choose(sorted((place.row(), 0) for place in places if place.isValid()))
+
+    def _remove(self, rows: list[int]) -> None:
+        """Take positions off the site as one edit; undo brings them back, so nothing is asked."""
+        labels, session = self._labels(rows), self._context.session
+        try:
+            after, focus = remove_positions(session.survey, frozenset(labels))
+        except InputFault as fault:
+            self._show_fault(fault)
+            return
+        self.fault_label.hide()
+        stays = after.position(session.label) is not None
+        self._context.edit(after, tr("Remove {0}").format(_named(labels)), session.label if stays else focus)
 
     def _turn_to(self, label: object) -> None:
         if isinstance(label, str):
@@ -162,7 +202,7 @@ class GridPage(QWidget):
         survey, room = self._context.session.survey, self.proxy.rowCount()
         rows = max(row for row, _ in cells) + 1
         wide = max(column for _, column in cells) + 1
-        labels = [str(self.proxy.index(row, 0).data(Role.RECORD)) for row in range(room)]
+        labels = self._labels(range(room))
         try:
             if wide > len(FIELDS):
                 wanted = tr("choose a cell further left: the table ends after {0} columns").format(len(FIELDS))
@@ -214,7 +254,7 @@ class GridPage(QWidget):
         ]
         if len(fault.problems) > _FAULTS_SHOWN:
             lines.append(tr("and {0} more").format(len(fault.problems) - _FAULTS_SHOWN))
-        self.fault_label.setText(tr("Nothing was written.") + "\n" + "\n".join(lines))
+        self.fault_label.setText(tr("Nothing was changed.") + "\n" + "\n".join(lines))
         self.fault_label.show()
 
     def _show_forecourt(self) -> None:
@@ -233,6 +273,11 @@ class GridPage(QWidget):
         if self.isVisible():
             self.model.mark_changed(label)
             self._show_forecourt()
+
+
+def _named(labels: list[str]) -> str:
+    """Return what the undo menu calls some positions."""
+    return labels[0] if len(labels) == 1 else tr("{0} positions").format(len(labels))
 
 
 def _title_of(field: str) -> str:

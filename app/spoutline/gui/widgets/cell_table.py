@@ -86,6 +86,10 @@ class CellTable(QTableView):
         """Return row and column of the chosen cells, row by row."""
         return sorted((index.row(), index.column()) for index in self.selectedIndexes())
 
+    def chosen_rows(self) -> list[int]:
+        """Return the rows of the chosen cells, from above."""
+        return sorted({row for row, _ in self.chosen_cells()})
+
     def copy_cells(self) -> None:
         """Put the smallest rectangle round the chosen cells on the clipboard; what is not chosen in it stays empty."""
         cells = set(self.chosen_cells())
@@ -111,7 +115,7 @@ class CellTable(QTableView):
             self.written.emit(dict.fromkeys(cells, rows[0][0]))
         elif cells:
             top, left = cells[0][0], min(column for _, column in cells)
-            chosen = sorted({row for row, _ in cells})
+            chosen = self.chosen_rows()
             places = chosen if len(rows) == 1 else range(top, top + len(rows))
             blocks = rows * len(chosen) if len(rows) == 1 else rows
             self.written.emit(

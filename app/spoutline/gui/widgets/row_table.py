@@ -148,10 +148,6 @@ class RowTable(CellTable):
             (Qt.Key.Key_Down, Qt.KeyboardModifier.AltModifier): lambda: self.ask_move(1),
         }
 
-    def chosen_rows(self) -> list[int]:
-        """Return the rows of the chosen cells."""
-        return sorted({row for row, _ in self.chosen_cells()})
-
     def ask_row(self) -> None:
         """Ask for a row behind the chosen ones, at the end where none is chosen."""
         rows = self.chosen_rows()
