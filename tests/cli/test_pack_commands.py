@@ -124,15 +124,71 @@ def test_a_form_goes_out_comes_back_and_its_record_is_kept(
 ) -> None:
     survey, form, filled = written(), tmp_path / "form.pdf", tmp_path / "filled.pdf"
     spoutline("pack", survey, "--form", form, *own)
-    fill(form, filled, p1_bond_reading="2 Mohm", p1_leak_result="passed", p1_done_by="Ada Quill")
+    fill(
+        form, filled, p1_bond_reading="2 Mohm", p1_leak_result="passed", p1_done_by="Ada Quill", p1_done_on="2026-12-01"
+    )
     record, bill = tmp_path / "record.pdf", tmp_path / "built.pdf"
     done = spoutline("record", "read", filled, "--survey", survey, "--pdf", record, "--bill", bill, *own)
     assert done.code == 1  # out of limit, and items left open
     assert "OUT OF LIMIT" in done.out
-    assert "2 MΩ" in text_of(record)
-    assert "Bill of hanging hardware" in text_of(bill)
+    assert "2000000 Ω" in text_of(record)
+    assert PdfReader(bill).metadata.title == "Bill of hanging hardware as built: Maple Ferry Fuels"
+    built = text_of(bill)
+    assert "Bill of hanging hardware as built" in built
+    assert "Built by record 2026-12-01, Ada Quill: 1" in built
     listed = spoutline("record", "list", "Maple Ferry Fuels", *own)
     assert "commissioning  1  Ada Quill" in listed.out
+
+
+TWO = (
+    {"label": "1A", "liquid": {"family": "gasoline", "blend_percent": 10}},
+    {"label": "1B", "liquid": {"family": "gasoline", "blend_percent": 10}},
+    {"label": "2", "liquid": {"family": "diesel", "blend_percent": 50}},  # no class: no set
+)
+
+
+def test_a_form_of_several_positions_becomes_as_many_records(
+    spoutline: Spoutline, written: Written, tmp_path: Path, own: tuple[str, str]
+) -> None:
+    survey, form, filled = written(*TWO), tmp_path / "form.pdf", tmp_path / "filled.pdf"
+    spoutline("pack", survey, "--form", form, *own)
+    fill(form, filled, p1_bond_reading="90 kohm", p1_done_by="Ada Quill", p2_bond_reading="2 Mohm", p2_done_by="Bo Fen")
+    record, bill = tmp_path / "records.pdf", tmp_path / "built.pdf"
+    done = spoutline("record", "read", filled, "--survey", survey, "--pdf", record, "--bill", bill, *own)
+    assert (done.code, done.err.strip()) == (1, "")  # items were left open
+    pages = [" ".join(page.extract_text().split()) for page in PdfReader(record).pages]
+    assert any("record: 1A" in page and "90000 Ω" in page and "Ada Quill" in page for page in pages)
+    assert any("record: 1B" in page and "2000000 Ω" in page and "Bo Fen" in page for page in pages)
+    assert not any("record: 1A" in page and "record: 1B" in page for page in pages)
+    listed = spoutline("record", "list", "Maple Ferry Fuels", *own).out
+    assert "commissioning  1A  Ada Quill" in listed
+    assert "commissioning  1B  Bo Fen" in listed
+    built = text_of(bill)
+    assert "day not recorded, Ada Quill: 1A" in built
+    assert "As planned, no record 2" in built
+
+
+def test_one_position_of_a_form_can_be_read_alone(
+    spoutline: Spoutline, written: Written, tmp_path: Path, own: tuple[str, str]
+) -> None:
+    survey, form, filled = written(*TWO), tmp_path / "form.pdf", tmp_path / "filled.pdf"
+    spoutline("pack", survey, "--form", form, *own)
+    fill(form, filled, p1_done_by="Ada Quill", p2_done_by="Bo Fen")
+    spoutline("record", "read", filled, "--survey", survey, "--position", "1B", *own)
+    listed = spoutline("record", "list", "Maple Ferry Fuels", *own).out
+    assert "commissioning  1B  Bo Fen" in listed
+    assert "1A" not in listed
+
+
+def test_a_position_without_a_set_has_no_inspections_and_the_paper_says_why(
+    spoutline: Spoutline, written: Written, tmp_path: Path, own: tuple[str, str]
+) -> None:
+    paper = tmp_path / "inspection.pdf"
+    spoutline("pack", written(*TWO), "--inspection", paper, "--in-service", "2026-12-01", *own)
+    text = text_of(paper)
+    assert "By this plan nothing hangs here, so nothing is listed: 2." in text
+    assert "1A, 1B" in text
+    assert "1A, 1B, 2" not in text
 
 
 def test_a_complete_record_is_clear(

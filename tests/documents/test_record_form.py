@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 from io import BytesIO
 
@@ -21,7 +22,8 @@ from spoutline.documents.pack.form_fields import (
 )
 from spoutline.documents.pack.form_reading import records_from_form
 from spoutline.documents.pack.papers import form_pdf, record_pdf
-from spoutline.documents.pack.record_sheet import record_digest
+from spoutline.documents.pack.record_sheet import records_digest
+from spoutline.model.check import Outcome
 from spoutline.model.faults import InputFault
 from spoutline.model.pack import PackLanguage
 from spoutline.model.record import (
@@ -241,7 +243,7 @@ def test_the_record_says_what_was_entered_flags_it_and_shows_the_photo() -> None
     plan = factory.site_plan(factory.fitting_plan())
     judged = judged_record(record, record_items(plan.positions[0]), {})
     assert not judged.is_clear
-    pdf = record_pdf(plan, words(), judged, {digest: PIXEL})
+    pdf = record_pdf(plan, words(), (judged,), {digest: PIXEL})
     text = text_of(pdf)
     for found in (
         "25 mm",
@@ -254,15 +256,28 @@ def test_the_record_says_what_was_entered_flags_it_and_shows_the_photo() -> None
     ):
         assert found in text
     assert "the position stays closed until this is put right" in text
-    assert record_digest(record)[:24] in text
+    assert records_digest((record,))[:24] in text
     assert any(page.images for page in reader_of(pdf).pages)
 
 
 def test_another_entry_gives_another_digest() -> None:
     one = read(printed())
-    assert record_digest(one) != record_digest(one.model_copy(update={"remarks": "x"}))
+    assert records_digest((one,)) != records_digest((one.model_copy(update={"remarks": "x"}),))
 
 
 def test_every_item_with_a_reading_has_its_dimension() -> None:
     for item in record_items(factory.fitting_plan()):
         assert (item.dimension is None) == (item.id not in READING_DIMENSIONS)
+
+
+def test_computed_limit_and_reading_of_a_resistance_stand_in_the_unit_that_the_field_asks_for() -> None:
+    # NFPA 77 takes up to one megohm as bonded (from memory): 1 MOhm = 1000000 Ohm, 43 kOhm = 43000 Ohm
+    bond = replace(factory.resistance_check(), value=43_000.0, outcome=Outcome.PASSES)
+    plan = factory.fitting_plan(chosen=replace(factory.judged(), checks=(factory.spout_check(), bond)))
+    site_plan = factory.site_plan(plan)
+    form = text_of(form_pdf(site_plan, words()))
+    assert "43000 Ω ≤ 1000000 Ω" in form
+    record = read(filled(form_pdf(site_plan, words()), **{BOND: "90 kohm"}))
+    paper = text_of(record_pdf(site_plan, words(), (judged_record(record, record_items(plan), {}),), {}))
+    assert "90000 Ω 43000 Ω ≤ 1000000 Ω" in paper
+    assert "kΩ" not in form + paper

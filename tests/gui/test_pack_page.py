@@ -146,7 +146,12 @@ def test_a_filled_form_shows_on_screen_before_it_is_kept(page: InstallerPage, be
     form.write_bytes(bench.packing().form(bench.plan_site(session.survey), PackLanguage.GERMAN, session.display))
     writer = PdfWriter(clone_from=form)
     for one in writer.pages:
-        values = {"p1_spout_reading": "20,9", "p1_leak_result": "failed", "p1_remarks": "hose wet"}
+        values = {
+            "p1_spout_reading": "20,9",
+            "p1_leak_result": "failed",
+            "p1_remarks": "hose wet",
+            "p2_done_by": "Bo Fen",
+        }
         writer.update_page_form_field_values(one, values, auto_regenerate=False)
     writer.write(filled)
     show_record(page)
@@ -154,6 +159,10 @@ def test_a_filled_form_shows_on_screen_before_it_is_kept(page: InstallerPage, be
     assert field(page, "reading_spout").text() == "20.9 mm"
     assert "OUT OF LIMIT" in verdict_of(page, RecordItemId.LEAK)
     assert page.record_panel.fields.remarks_edit.toPlainText() == "hose wet"
+    assert "A2" in page.record_panel.state_label.text()
+    session.look_at("A2")
+    assert field(page, "record_done_by").text() == "Bo Fen"
+    session.look_at("A1")
     page.record_panel.read_form(tmp_path / "none.pdf")
     assert "none.pdf" in page.record_panel.state_label.text()
 
@@ -167,6 +176,7 @@ def test_the_record_and_the_bill_as_built_are_saved(page: InstallerPage, qtbot: 
     page.record_panel.save_bill(bill)
     qtbot.waitUntil(bill.exists, timeout=20_000)
     assert "OUT OF LIMIT" in text_of(record)
+    assert "Bill of hanging hardware as built" in text_of(bill)
 
 
 def test_a_swap_is_checked_and_lands_in_the_record(page: InstallerPage, qtbot: QtBot, tmp_path: Path) -> None:

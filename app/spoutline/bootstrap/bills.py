@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
@@ -10,6 +10,7 @@ if TYPE_CHECKING:
 
     from spoutline.explain.story import Story
     from spoutline.model.plan import SitePlan
+    from spoutline.model.record import CommissioningRecord
     from spoutline.ruletables.cautions import Caution
     from spoutline.units.display import Display
 
@@ -28,15 +29,29 @@ class BillDesk:
         return load_cautions(assets.resources_folder())
 
     def pdf(
-        self, site_plan: SitePlan, display: Display, dated: date | None = None, *, calculations: bool = True
+        self,
+        site_plan: SitePlan,
+        display: Display,
+        dated: date | None = None,
+        *,
+        calculations: bool = True,
+        records: Sequence[CommissioningRecord] = (),
     ) -> bytes:
         """Return the bill with checks, drawings and caution sheet as PDF.
 
-        ``calculations`` False leaves the calculation sheets out.
+        ``calculations`` False leaves the calculation sheets out; ``records`` are those that a plan as built was made
+        from, oldest first.
         """
         from spoutline.documents.bill import bill_pdf
 
-        return bill_pdf(site_plan, self._story(display), self.cautions(), dated=dated, calculations=calculations)
+        return bill_pdf(
+            site_plan,
+            self._story(display),
+            self.cautions(),
+            dated=dated,
+            calculations=calculations,
+            records=tuple(records),
+        )
 
     def csv(self, site_plan: SitePlan, display: Display) -> bytes:
         """Return the parts list as CSV."""

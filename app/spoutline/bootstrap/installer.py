@@ -178,13 +178,13 @@ class PackingDesk:
 
     def record_sheet(
         self,
-        judged: JudgedRecord,
+        judged: Sequence[JudgedRecord],
         site_plan: SitePlan,
         photos: Mapping[str, bytes],
         language: PackLanguage,
         display: Display,
     ) -> bytes:
-        """Return the record of a position as PDF with its photos."""
+        """Return the records of positions as PDF with their photos, each from a new page on."""
         from spoutline.documents.pack.papers import record_pdf
 
         return record_pdf(site_plan, self.words(language, display), judged, photos)
@@ -209,7 +209,10 @@ class PackingDesk:
     # inspections
 
     def due(self, site_plan: SitePlan, in_service: date) -> tuple[DueItem, ...]:
-        """Return what is to be inspected at each position and when next; the book says when it was last done."""
+        """Return what is to be inspected at each position that has a set, and when next.
+
+        The book says when it was last done.
+        """
         from spoutline import assets
         from spoutline.documents.job_conditions import job_conditions
         from spoutline.planning.pack.inspection import due_items, items_for, last_done
@@ -219,6 +222,8 @@ class PackingDesk:
         entries = self.records().inspections(site_plan.survey.site.name)
         found: list[DueItem] = []
         for plan in site_plan.positions:
+            if plan.chosen is None:
+                continue
             label = plan.position.label
             conditions = job_conditions(replace(site_plan, positions=(plan,)))
             found.extend(

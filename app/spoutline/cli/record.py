@@ -18,6 +18,7 @@ from spoutline.model.pack import PackLanguage
 from spoutline.model.record import (
     WEAR_REASONS,
     ChangeReason,
+    CommissioningRecord,
     InspectionEntry,
     ItemResult,
     JudgedRecord,
@@ -49,7 +50,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _read_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("form", metavar="FILLED.pdf", type=Path, help="the form as a PDF reader saved it")
     parser.add_argument("--survey", metavar="SURVEY", required=True, help="the survey that the form was printed from")
-    parser.add_argument("--pdf", metavar="F", type=Path, help="write the record of the one position read here")
+    parser.add_argument("--pdf", metavar="F", type=Path, help="write the records read here, each from a new page on")
     parser.add_argument("--bill", metavar="F", type=Path, help="write the bill as built (PDF) here")
     parser.add_argument(
         "--photo",
@@ -57,9 +58,9 @@ def _read_arguments(parser: argparse.ArgumentParser) -> None:
         type=Path,
         action="append",
         default=[],
-        help="photo of the one position; may be repeated",
+        help="photo of the position; may be repeated; on a form of several, name it with --position",
     )
-    parser.add_argument("--position", metavar="LABEL", help="take only this position of the form")
+    parser.add_argument("--position", metavar="LABEL", help="take only this position of the form, instead of all")
     parser.add_argument(
         "--language", choices=tuple(PackLanguage), default=PackLanguage.ENGLISH.value, help="language of the record"
     )
@@ -138,9 +139,9 @@ def _read(workbench: Workbench, desk: PackingDesk, arguments: argparse.Namespace
         if not records:
             wanted = "the form holds no such position"
             raise InputFault((InputProblem("", "--position", repr(arguments.position), wanted),))
-    if len(records) > 1 and (arguments.pdf or arguments.photo):
-        wanted = "the form holds several positions; name one with --position"
-        raise InputFault((InputProblem("", "--pdf", "several positions", wanted),))
+    if len(records) > 1 and arguments.photo:
+        wanted = "the form holds several positions; name the one of the photo with --position"
+        raise InputFault((InputProblem("", "--photo", "several positions", wanted),))
     pictures = [desk.read_photo(path) for path in arguments.photo]
     photos = {note.sha256: content for note, content in pictures}
     records = tuple(record.model_copy(update={"photos": tuple(note for note, _ in pictures)}) for record in records)
@@ -150,9 +151,10 @@ def _read(workbench: Workbench, desk: PackingDesk, arguments: argparse.Namespace
     display, language = display_of(arguments), PackLanguage(arguments.language)
     contents: dict[Path, bytes] = {}
     if arguments.pdf:
-        contents[arguments.pdf] = desk.record_sheet(judged[0], site_plan, photos, language, display)
+        contents[arguments.pdf] = desk.record_sheet(judged, site_plan, photos, language, display)
     if arguments.bill:
-        contents[arguments.bill] = workbench.bills().pdf(desk.as_built(site_plan, records), display)
+        filled = [record for record in records if _is_filled(record)]
+        contents[arguments.bill] = workbench.bills().pdf(desk.as_built(site_plan, filled), display, records=filled)
     write_files(contents)
     if not arguments.dry_run:
         _keep(desk, judged, photos)
@@ -161,10 +163,15 @@ def _read(workbench: Workbench, desk: PackingDesk, arguments: argparse.Namespace
     return ExitCode.FITS if all(one.is_clear for one in judged) else ExitCode.DOES_NOT_FIT
 
 
+def _is_filled(record: CommissioningRecord) -> bool:
+    """Say whether somebody wrote into a form; the page of a position where nobody was is no record."""
+    return bool(record.entries or record.changes or record.done_on or record.done_by)
+
+
 def _keep(desk: PackingDesk, judged: Sequence[JudgedRecord], photos: Mapping[str, bytes]) -> None:
-    """Keep every record in which something was entered."""
+    """Keep every record in which something was written."""
     for one in judged:
-        if one.record.entries or one.record.changes:
+        if _is_filled(one.record):
             desk.records().add_commissioning(one.record, photos)
 
 

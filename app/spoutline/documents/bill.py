@@ -9,6 +9,7 @@ if TYPE_CHECKING:
 
     from spoutline.explain.story import Story
     from spoutline.model.plan import SitePlan
+    from spoutline.model.record import CommissioningRecord
     from spoutline.ruletables.cautions import Caution
 
 
@@ -19,6 +20,7 @@ def bill_pdf(
     *,
     dated: date | None = None,
     calculations: bool = True,
+    records: tuple[CommissioningRecord, ...] = (),
 ) -> bytes:
     """Return the bill as PDF; it ends with the installer caution sheet. Equal arguments give equal bytes.
 
@@ -34,6 +36,8 @@ def bill_pdf(
         The date to print; None prints none.
     calculations
         Whether the calculation sheets are printed; the first page says where they are left out.
+    records
+        The records that a plan as built was made from; the bill is titled so and names their days and people.
 
     Raises
     ------
@@ -43,7 +47,8 @@ def bill_pdf(
     from spoutline.documents.content.bill_content import bill_content
     from spoutline.documents.pdf.render import pdf_bytes
 
-    return pdf_bytes(bill_content(site_plan, story, cautions, dated=dated, calculations=calculations))
+    content = bill_content(site_plan, story, cautions, dated=dated, calculations=calculations, records=records)
+    return pdf_bytes(content)
 
 
 def bill_csv(site_plan: SitePlan, story: Story) -> bytes:

@@ -68,7 +68,7 @@ class LocalDisplay(Display):
 
     decimal_sign: str
 
-    def show(self, value: float, dimension: Dimension, *, digits: int | None = None) -> str:
+    def show(self, value: float, dimension: Dimension, *, digits: int | None = None, prefixed: bool = True) -> str:
         """Return ``value`` with its unit; see ``Display.show``."""
-        figure, gap, unit = Display.show(self, value, dimension, digits=digits).partition(" ")
+        figure, gap, unit = Display.show(self, value, dimension, digits=digits, prefixed=prefixed).partition(" ")
         return f"{figure.replace('.', self.decimal_sign)}{gap}{unit}"

@@ -193,6 +193,7 @@ PACK_SENTENCES: Final[dict[str, tuple[str, ...]]] = {
     "drawing_approximate": (),
     "drawing_unfolded": (),
     "questions_open": ("count",),
+    "nothing_to_inspect": ("positions",),
     "shoulds_not_met": ("count",),
     "shoulds_not_shown": ("count",),
     "must_broken": ("checks",),

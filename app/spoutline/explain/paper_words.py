@@ -9,7 +9,12 @@ class PaperWord(StrEnum):
     """Every fixed text that a document prints."""
 
     BILL = "bill"
+    BILL_AS_BUILT = "bill_as_built"
     BILL_SUBJECT = "bill_subject"
+    AS_BUILT = "as_built"
+    AS_PLANNED = "as_planned"
+    NO_DAY = "no_day"
+    NO_NAME = "no_name"
     SITE = "site"
     NAME = "name"
     ADDRESS = "address"

@@ -227,17 +227,20 @@ class Story:
             note=formula_text(line.note),
         )
 
-    def window(self, low: float | None, high: float | None, dimension: Dimension) -> str:
-        """Return a window of SI values: at least, at most, from-to, or that no limit is set."""
-        if low is not None and high is not None:
-            low_text, high_text = self.display.show(low, dimension), self.display.show(high, dimension)
-            if low_text == high_text:
-                return low_text
-            return self.phrases.fill("between", low=low_text, high=high_text)
-        if low is not None:
-            return f"{self.phrases.text['at_least']} {self.display.show(low, dimension)}"
-        if high is not None:
-            return f"{self.phrases.text['at_most']} {self.display.show(high, dimension)}"
+    def window(self, low: float | None, high: float | None, dimension: Dimension, *, prefixed: bool = True) -> str:
+        """Return a window of SI values: at least, at most, from-to, or that no limit is set.
+
+        ``prefixed`` False shows a resistance in ohm, however large; see ``Display.show``.
+        """
+        low_text, high_text = (
+            "" if value is None else self.display.show(value, dimension, prefixed=prefixed) for value in (low, high)
+        )
+        if low_text and high_text:
+            return low_text if low_text == high_text else self.phrases.fill("between", low=low_text, high=high_text)
+        if low_text:
+            return f"{self.phrases.text['at_least']} {low_text}"
+        if high_text:
+            return f"{self.phrases.text['at_most']} {high_text}"
         return self.phrases.text["no_limit"]
 
     def bound_source(self, bound: Bound) -> str:

@@ -111,6 +111,7 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "lines_again": ("numbers",),
     "note_again": ("number",),
     "all_but": ("positions",),
+    "built_by": ("day", "by", "positions"),
     "shoulds_not_met": ("count",),
     "shoulds_not_shown": ("count",),
     "blend_ethanol": ("liquid", "percent"),

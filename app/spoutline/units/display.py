@@ -31,7 +31,7 @@ class Display:
         """Return the SI value of a ``number`` given in the shown unit."""
         return to_core(number, self.unit(dimension), dimension)
 
-    def show(self, value: float, dimension: Dimension, *, digits: int | None = None) -> str:
+    def show(self, value: float, dimension: Dimension, *, digits: int | None = None, prefixed: bool = True) -> str:
         """Return ``value`` with its unit.
 
         Parameters
@@ -42,6 +42,8 @@ class Display:
             What the value measures.
         digits
             Significant digits, trailing zeros kept; None shows up to four and drops trailing zeros.
+        prefixed
+            Whether a large resistance is shown in kilo-ohm or megohm; not beside a field that asks for ohm.
 
         Raises
         ------
@@ -52,7 +54,7 @@ class Display:
         unit = self.unit(dimension)
         if dimension is Dimension.TEMPERATURE:
             shown = round(shown, 9) + 0.0  # the offset leaves noise near zero, which would show as 1e-14 degrees
-        if dimension in _SCALED:
+        if prefixed and dimension in _SCALED:
             shown, unit = _scaled(shown, unit)
         text = figure(shown, digits=digits)
         if dimension is Dimension.DAYS and text == "1":

@@ -10,11 +10,12 @@ from spoutline.documents.content.closing_sections import caution_blocks, referen
 from spoutline.documents.content.position_section import position_blocks
 from spoutline.documents.content.references import References
 from spoutline.documents.content.requirement_annex import requirement_blocks
-from spoutline.documents.content.site_sections import site_blocks
+from spoutline.documents.content.site_sections import bill_title, site_blocks
 from spoutline.documents.grouping import like_positions
 from spoutline.explain.paper_words import PaperWord as Word
 from spoutline.explain.story import Story
 from spoutline.model.plan import SitePlan
+from spoutline.model.record import CommissioningRecord
 from spoutline.ruletables.cautions import Caution
 
 _LETTER_JURISDICTIONS = "us"  # profiles of the United States print on Letter paper
@@ -28,17 +29,19 @@ def bill_content(
     *,
     dated: date | None = None,
     calculations: bool = True,
+    records: tuple[CommissioningRecord, ...] = (),
 ) -> Document:
     """Return the bill: site, positions, annexes, limits and sources, and at the very end the caution sheet.
 
     ``dated`` is printed where given; no clock is read, so that the same inputs give the same document. Without
-    ``calculations`` annex B is left out, and the first page says so.
+    ``calculations`` annex B is left out, and the first page says so. With ``records`` the plan is one as built: title
+    and first page say so, with the day and the name that each record states.
     """
     site = site_plan.survey.site
     groups = like_positions(site_plan.positions)
     references = References(site_plan.jurisdiction.limits, story)
     left_out = () if calculations else (story.word(Word.CALCULATION_LEFT_OUT),)
-    blocks: list[Block] = list(site_blocks(site_plan, story, dated, left_out))
+    blocks: list[Block] = list(site_blocks(site_plan, story, dated, left_out, records))
     for like in groups:
         blocks.extend(position_blocks(like, site.currency, story, references, with_flow_curve=not calculations))
     blocks.extend(requirement_blocks(groups, story, references))
@@ -48,7 +51,7 @@ def bill_content(
     blocks.extend(caution_blocks(site_plan, story, cautions))
     foot = f"{story.word(Word.FINGERPRINT)} {site_plan.provenance.survey_fingerprint[:_FINGERPRINT_SHOWN]}"
     return Document(
-        title=f"{story.word(Word.BILL)}: {site.name}",
+        title=f"{bill_title(records, story)}: {site.name}",
         subject=story.word(Word.BILL_SUBJECT),
         author=f"Spoutline {site_plan.provenance.program_version}",
         language=story.phrases.language,

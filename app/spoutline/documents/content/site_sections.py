@@ -25,25 +25,35 @@ from spoutline.explain.texts import Named
 from spoutline.model.liquid import Liquid
 from spoutline.model.plan import PlanStatus, PositionPlan, SitePlan
 from spoutline.model.quantity import Dimension
+from spoutline.model.record import CommissioningRecord
 from spoutline.model.survey import Position
 
 
 def site_blocks(
-    site_plan: SitePlan, story: Story, dated: date | None, left_out: tuple[str, ...] = ()
+    site_plan: SitePlan,
+    story: Story,
+    dated: date | None,
+    left_out: tuple[str, ...] = (),
+    records: tuple[CommissioningRecord, ...] = (),
 ) -> Iterator[Block]:
     """Return the head of the bill: site, what the plan was made from, positions, parts of the whole site.
 
-    ``left_out`` names what this copy does not hold.
+    ``left_out`` names what this copy does not hold; ``records`` are those that a plan as built was made from.
     """
-    yield Heading(story.word(Word.BILL), 1)
+    yield Heading(bill_title(records, story), 1)
     yield Paragraph(story.phrases.text["advice"], Role.LEAD)
     for text in left_out:
         yield Paragraph(text)
-    yield KeyValues(tuple(_site_rows(site_plan, story, dated)))
+    yield KeyValues((*_site_rows(site_plan, story, dated), *_built_rows(site_plan, records, story)))
     yield Heading(story.word(Word.POSITIONS), 2)
     yield _positions_table(site_plan, story)
     yield Heading(story.word(Word.WHOLE_SITE), 2)
     yield from _consolidated(site_plan, story)
+
+
+def bill_title(records: tuple[CommissioningRecord, ...], story: Story) -> str:
+    """Return the title of a bill; with ``records`` that of a bill as built."""
+    return story.word(Word.BILL_AS_BUILT if records else Word.BILL)
 
 
 def position_liquid(position: Position, story: Story) -> str:
@@ -106,6 +116,26 @@ def _site_rows(site_plan: SitePlan, story: Story, dated: date | None) -> Iterato
     yield Named(story.word(Word.RULES), made_from.rules_edition)
     yield Named(story.word(Word.FINGERPRINT), made_from.survey_fingerprint)
     yield Named(story.word(Word.PROGRAM), made_from.program_version)
+
+
+def _built_rows(site_plan: SitePlan, records: tuple[CommissioningRecord, ...], story: Story) -> Iterator[Named]:
+    """Return who built which positions on which day, then the positions that no record speaks of."""
+    if not records:
+        return
+    built: dict[tuple[str, str], list[str]] = {}
+    labels = [plan.position.label for plan in site_plan.positions]
+    newest = {record.position: record for record in records}
+    for label in labels:
+        if label in newest:
+            record = newest[label]
+            day = record.done_on.isoformat() if record.done_on else story.word(Word.NO_DAY)
+            built.setdefault((day, record.done_by or story.word(Word.NO_NAME)), []).append(label)
+    for (day, by), positions in built.items():
+        text = story.phrases.fill("built_by", day=day, by=by, positions=", ".join(positions))
+        yield Named(story.word(Word.AS_BUILT), text)
+    others = ", ".join(label for label in labels if label not in newest)
+    if others:
+        yield Named(story.word(Word.AS_PLANNED), others)
 
 
 def _positions_table(site_plan: SitePlan, story: Story) -> Table:

@@ -33,8 +33,10 @@ from spoutline.explain.pack_words import PackWord as Word
 from spoutline.explain.story import Story
 from spoutline.explain.texts import Named
 from spoutline.model.plan import HangingSet, PositionPlan, SitePlan
+from spoutline.model.quantity import Dimension
 from spoutline.model.record import SWAP_REASONS, ItemResult, RecordItem, RecordItemId
 from spoutline.rules.records import record_items
+from spoutline.units.display import Display
 
 _HEAD_SHARE = 0.82
 _MOST_LINES = 3
@@ -55,7 +57,12 @@ def limit_text(item: RecordItem, story: Story) -> str:
         return ""
     low = None if item.lower is None else item.lower.value
     high = None if item.upper is None else item.upper.value
-    return story.window(low, high, item.dimension)
+    return story.window(low, high, item.dimension, prefixed=False)
+
+
+def reading_text(value: float, dimension: Dimension, display: Display) -> str:
+    """Return an SI value of a reading in the very unit that the form asks for, so that two can be compared at sight."""
+    return display.show(value, dimension, prefixed=False)
 
 
 def expected_text(item: RecordItem, story: Story) -> str:
@@ -64,7 +71,7 @@ def expected_text(item: RecordItem, story: Story) -> str:
         return ""
     if item.id is RecordItemId.CLEARANCE and item.expected <= 0.0:
         return story.phrases.text["on_ground"]  # no clearance is left to measure
-    return story.show(item.expected, item.dimension)
+    return reading_text(item.expected, item.dimension, story.display)
 
 
 def _position_form(number: int, plan: PositionPlan, site_plan: SitePlan, story: Story) -> Iterator[Block]:

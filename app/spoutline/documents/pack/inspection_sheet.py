@@ -10,15 +10,24 @@ from spoutline.documents.pack.setting_words import sourced
 from spoutline.explain.pack_words import PackWord as Word
 from spoutline.explain.story import Story
 from spoutline.model.inspection import DueItem
+from spoutline.model.plan import SitePlan
 from spoutline.model.record import WearEntry
 
 _LABELS_SHOWN = 12
 
 
-def inspection_blocks(due: Iterable[DueItem], wear: Iterable[WearEntry], story: Story) -> Iterator[Block]:
-    """Return the plan, items due together told once with their positions, then the wear log."""
+def inspection_blocks(
+    site_plan: SitePlan, due: Iterable[DueItem], wear: Iterable[WearEntry], story: Story
+) -> Iterator[Block]:
+    """Return the plan, items due together told once with their positions, then the wear log.
+
+    Positions without a set are named, so that nobody takes them for forgotten.
+    """
     yield Heading(story.word(Word.INSPECTION), 1)
     yield Paragraph(story.word(Word.INSPECTION_LEAD), Role.LEAD)
+    bare = ", ".join(plan.position.label for plan in site_plan.positions if plan.chosen is None)
+    if bare:
+        yield Paragraph(story.phrases.fill("nothing_to_inspect", positions=bare), Role.NOTE)
     columns = (
         Column(story.word(Word.NEXT_DUE), 1.1),
         Column(story.word(Word.EVERY), 0.8),

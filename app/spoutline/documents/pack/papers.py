@@ -74,18 +74,29 @@ def form_pdf(site_plan: SitePlan, words: PackWords, *, dated: date | None = None
     return pdf_bytes(paper(title, subject, site_plan, story, blocks, dated=dated))
 
 
-def record_pdf(site_plan: SitePlan, words: PackWords, judged: JudgedRecord, photos: Mapping[str, bytes]) -> bytes:
-    """Return the record of a position as PDF, with its photos; its foot names the SHA-256 of what was recorded."""
+def record_pdf(
+    site_plan: SitePlan, words: PackWords, judged: Sequence[JudgedRecord], photos: Mapping[str, bytes]
+) -> bytes:
+    """Return the records of positions as PDF, each from a new page on, with their photos.
+
+    The foot names the SHA-256 of what was recorded, and the day where all are of one day.
+    """
+    from spoutline.documents.content.blocks import Block, PageBreak
     from spoutline.documents.pack.content import paper
-    from spoutline.documents.pack.record_sheet import record_blocks, record_digest
+    from spoutline.documents.pack.record_sheet import record_blocks, records_digest
     from spoutline.documents.pdf.render import pdf_bytes
     from spoutline.explain.pack_words import PackWord
 
     story = words.story
-    blocks = list(record_blocks(judged, photos, story))
+    blocks: list[Block] = []
+    for one in judged:
+        blocks.extend(
+            (PageBreak(), *record_blocks(one, photos, story)) if blocks else record_blocks(one, photos, story)
+        )
     title, subject = story.word(PackWord.RECORD), story.word(PackWord.RECORD_SUBJECT)
-    document = paper(title, subject, site_plan, story, blocks, dated=judged.record.done_on)
-    foot = f"{document.running_foot} · SHA-256 {record_digest(judged.record)[:24]}"
+    days = {one.record.done_on for one in judged}
+    document = paper(title, subject, site_plan, story, blocks, dated=days.pop() if len(days) == 1 else None)
+    foot = f"{document.running_foot} · SHA-256 {records_digest([one.record for one in judged])[:24]}"
     return pdf_bytes(replace(document, running_foot=foot))
 
 
@@ -104,6 +115,6 @@ def inspection_pdf(
     from spoutline.explain.pack_words import PackWord
 
     story = words.story
-    blocks = list(inspection_blocks(due, wear, story))
+    blocks = list(inspection_blocks(site_plan, due, wear, story))
     title, subject = story.word(PackWord.INSPECTION), story.word(PackWord.INSPECTION_LEAD)
     return pdf_bytes(paper(title, subject, site_plan, story, blocks, dated=dated))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 
 from spoutline.documents.content.blocks import (
     Block,
@@ -18,7 +18,7 @@ from spoutline.documents.content.blocks import (
     SignatureLines,
     Table,
 )
-from spoutline.documents.pack.commissioning_form import expected_text, limit_text
+from spoutline.documents.pack.commissioning_form import expected_text, limit_text, reading_text
 from spoutline.explain.pack_words import PackWord as Word
 from spoutline.explain.story import Story
 from spoutline.explain.texts import Named
@@ -58,9 +58,9 @@ def record_blocks(judged: JudgedRecord, photos: Mapping[str, bytes], story: Stor
     yield SignatureLines((story.word(Word.SIGNATURE), story.word(Word.DATE)))
 
 
-def record_digest(record: CommissioningRecord) -> str:
-    """Return the SHA-256 of the record's canonical JSON: a changed record has another."""
-    return hashlib.sha256(record.model_dump_json().encode()).hexdigest()
+def records_digest(records: Sequence[CommissioningRecord]) -> str:
+    """Return the SHA-256 of the canonical JSON of records, one behind the other: changed ones have another."""
+    return hashlib.sha256("\n".join(record.model_dump_json() for record in records).encode()).hexdigest()
 
 
 def entered_text(one: JudgedEntry, story: Story) -> str:
@@ -70,7 +70,7 @@ def entered_text(one: JudgedEntry, story: Story) -> str:
         return story.word(Word.NOT_ENTERED)
     parts = []
     if entry.reading is not None and one.item.dimension is not None:
-        parts.append(story.show(entry.reading, one.item.dimension))
+        parts.append(reading_text(entry.reading, one.item.dimension, story.display))
     if entry.result is not None:
         parts.append(story.word(entry.result))
     return ", ".join(parts) or story.word(Word.NOT_ENTERED)

@@ -9,7 +9,7 @@ from datetime import date
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QPlainTextEdit, QVBoxLayout, QWidget
 
-from spoutline.documents.pack.commissioning_form import expected_text, limit_text
+from spoutline.documents.pack.commissioning_form import expected_text, limit_text, reading_text
 from spoutline.documents.pack.record_sheet import verdict_text
 from spoutline.explain.story import Story
 from spoutline.gui.pages.context import Context
@@ -275,7 +275,7 @@ class RecordFields(QWidget):
             entry = record.entry(row.item.id)
             if row.reading is not None and row.item.dimension is not None:
                 shown = entry is not None and entry.reading is not None
-                text = session.display.show(entry.reading, row.item.dimension) if shown else ""  # type: ignore[union-attr, arg-type]
+                text = reading_text(entry.reading, row.item.dimension, session.display) if shown else ""  # type: ignore[union-attr, arg-type]
                 row.reading.setText(text)
             if row.result is not None:
                 row.result.setCurrentIndex(max(0, row.result.findData(entry.result if entry else None)))

@@ -41,6 +41,7 @@ class RecordPanel(QWidget):
         self._context, self._language, self._tell = context, language, tell
         self._shown: object = None
         self._photos: dict[str, tuple[PhotoNote, bytes]] = {}
+        self._read: dict[str, CommissioningRecord] = {}  # of the form last read, by position, not yet kept
         page = ScrolledPage(self)
         self.state_label = plain_label("", wraps=True)
         self.fields = RecordFields(context, language, self)
@@ -97,6 +98,7 @@ class RecordPanel(QWidget):
         else:
             words = tr("Position {0}: an entry outside its limit is marked at once.")
             self.state_label.setText(words.format(session.label))
+            self._show_read()
 
     def set_fitted(self, planned: str, fitted: tuple[str, ...], reason: str) -> None:
         """Enter another part for a planned one, with its reason."""
@@ -112,26 +114,42 @@ class RecordPanel(QWidget):
         except (InputFault, StoreFault) as fault:
             self.state_label.setText(str(fault))
             return
+        self._read.pop(record.position, None)
         self.state_label.setText(tr("The record of {0} is kept in the book.").format(record.position))
         self._tell(tr("The record of {0} is kept in the book.").format(record.position))
         self.kept.emit()
 
     def read_form(self, path: Path) -> None:
-        """Read a filled form and show what it holds of the position in focus."""
+        """Read a filled form: show what it holds of the position in focus now, of the others when they come there."""
         session = self._context.session
         try:
             records = session.workbench.packing().read_form(path)
-            record = next((one for one in records if one.position == session.label), None)
-            if record is None or record.site != session.survey.site.name:
-                wanted = f"the form holds nothing of {session.survey.site.name}, {session.label}"
+            mine = {one.position: one for one in records if one.site == session.survey.site.name}
+            if session.label not in mine:
+                held = ", ".join(f"{one.site}, {one.position}" for one in records)
+                wanted = f"the form holds nothing of {session.survey.site.name}, {session.label}; it holds {held}"
                 raise InputFault((InputProblem(str(path), "position", repr(session.label), wanted),))
         except (InputFault, StoreFault) as fault:
             self.state_label.setText(str(fault))
             return
+        self._read = mine
         self.refresh()
+        self._show_read()
+
+    def _show_read(self) -> None:
+        """Show what the form last read holds of the position in focus, and name the others that wait to be kept."""
+        session = self._context.session
+        record = self._read.get(session.label)
+        if record is None:
+            return
         self.fields.show_record(record)
         if record.plan_revision != fingerprint_of(session.survey):
             self.state_label.setText(tr("The survey has changed since this form was printed. Look at every line."))
+            return
+        others = [label for label in self._read if label != session.label]
+        if others:
+            words = tr("The form also holds {0}: go to each position, look at it and keep it.")
+            self.state_label.setText(words.format(", ".join(others)))
 
     def add_photos(self, paths: tuple[Path, ...]) -> None:
         """Attach photos to the record."""
@@ -156,7 +174,7 @@ class RecordPanel(QWidget):
         def work(ticket: Ticket) -> None:
             desk, site_plan = workbench.packing(), workbench.plan_site(survey, ticket)
             judged = desk.judge(record, site_plan)
-            write_file(path, desk.record_sheet(judged, site_plan, photos, language, display))
+            write_file(path, desk.record_sheet((judged,), site_plan, photos, language, display))
 
         self._start(work, path)
 
@@ -173,8 +191,9 @@ class RecordPanel(QWidget):
             known = desk.records().commissioning(survey.site.name)
             revision = site_plan.provenance.survey_fingerprint
             records = [one.record for one in known if one.record.plan_revision == revision]
-            built = desk.as_built(site_plan, (*records, record))
-            write_file(path, workbench.bills().pdf(built, display))
+            records.append(record)
+            built = desk.as_built(site_plan, records)
+            write_file(path, workbench.bills().pdf(built, display, records=records))
 
         self._start(work, path)
 
