@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 
 from search.problems import enumerated, random_problem
 from spoutline.planning.refit.chain_arcs import Arc, ArcGraph, graph_of, narrowed, within_limits
-from spoutline.search.graph import Item, Path, Problem
+from spoutline.search.graph import Item, Layer, Path, Problem
 
 
 def whole_graph(problem: Problem) -> ArcGraph:
@@ -68,6 +68,35 @@ def test_what_is_left_keeps_each_limit_on_some_way(problem: Problem) -> None:
         for index, limit in enumerate(problem.limits):
             sums = [sum(item.loads[index] for item in items if item is not None) for items in through]
             assert min(sums) <= limit + 1e-5 * max(1.0, abs(limit))
+
+
+Loads = dict[str, tuple[float, ...]]
+
+
+def pairs(limits: tuple[float, ...], first: Loads, second: Loads) -> Problem:
+    """Return a chain of two places in which everything fits on everything."""
+    layers = tuple(
+        Layer(name, tuple(Item(key, 1, 0, 0, loads) for key, loads in items.items()))
+        for name, items in (("first", first), ("second", second))
+    )
+    return Problem(0, layers, {0: frozenset({0})}, limits)
+
+
+def test_what_one_limit_takes_away_is_counted_by_the_limits_before_it() -> None:
+    """Only ``light`` lets ``long`` keep the first limit, and the second limit takes ``light`` away: 0 + 20 > 10."""
+    problem = pairs(
+        (10.0, 10.0),
+        {"light": (0.0, 20.0), "heavy": (8.0, 0.0)},
+        {"long": (5.0, 0.0), "short": (0.0, 0.0)},
+    )
+    left = within_limits(whole_graph(problem))
+    assert [arc.item.key for arc in left.arcs if arc.item is not None] == ["heavy", "short"]
+
+
+def test_a_sum_on_its_limit_stays_although_binary_sums_are_not_exact() -> None:
+    """0.1 + 0.2 is above 0.3 in binary arithmetic (IEEE 754), and not in decimal."""
+    left = within_limits(whole_graph(pairs((0.3,), {"a": (0.1,)}, {"b": (0.2,)})))
+    assert len(left.arcs) == 2
 
 
 @given(problems, st.integers(0, 120))
