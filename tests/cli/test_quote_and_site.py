@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import csv
+import io
 import json
 import shutil
 from collections.abc import Callable
@@ -69,6 +71,7 @@ def test_quote_writes_every_paper(
     outputs = [item for name in names for item in (name, tmp_path / f"out{name}")]
     done = spoutline("quote", written(), "--terms", terms(), *outputs)
     assert (done.code, done.err) == (0, "")
+    assert done.out.splitlines()[0] == "HS-1, 2026-11-25 until 2026-12-25: Maple Ferry Fuels, 1 position"
     for name, start in names.items():
         assert (tmp_path / f"out{name}").read_bytes().startswith(start)
 
@@ -92,7 +95,36 @@ def test_ready_terms_quote_every_ready_station(spoutline: Any, tmp_path: Path, n
     assert done.code == code
     assert bool(done.err) == bool(told)
     assert told in done.err
+    assert ("Nothing is offered for: 3 B30 (no listing class)" in done.out) == bool(told)
+    assert "No price" not in done.out
     assert paper.exists()
+
+
+def test_quote_tells_each_option_in_short(
+    spoutline: Any, written: Callable[..., Path], terms: Callable[..., Path], tmp_path: Path
+) -> None:
+    """The amounts are those of the lines for an order system: goods alone, since nothing else is charged here."""
+    options = 'stock_price = "5.00"\n[[options]]\ntitle = "Plain"\n[[options]]\ntitle = "Reconnectable"\n'
+    lines = tmp_path / "lines.csv"
+    path = terms(options + 'breakaway = "reconnectable"\n')
+    done = spoutline("quote", written(), "--terms", path, "--csv", lines)
+    rows = list(csv.DictReader(io.StringIO(lines.read_text(encoding="utf-8-sig"))))
+    for title in ("Plain", "Reconnectable"):
+        amounts = [Decimal(row["amount"]) for row in rows if row["option"] == title]
+        assert f"  {title}: {sum(amounts)} USD, {len(amounts)} part numbers\n" in done.out
+    assert "Chosen together: 5 part numbers in sets instead of 5;" in done.out
+
+
+def test_a_quotation_in_short_names_replaced_parts_and_missing_prices(
+    spoutline: Any, written: Callable[..., Path], terms: Callable[..., Path], tmp_path: Path
+) -> None:
+    """The catalogue's file of swivels says that LS-S101 took the place of LS-S113."""
+    survey = written({"label": "7", "liquid": GASOLINE, "decisions": {"pinned": ["LS-S113"]}})
+    late = terms(dated="2028-05-01")
+    done = spoutline("quote", survey, "--terms", late, "--csv", tmp_path / "q.csv", "--draft")
+    assert done.code == 0
+    assert "Replaced by its maker: LS-S113 → LS-S101 (7)" in done.out
+    assert "No price: LS-S101: the price list has run out" in done.out
 
 
 def test_a_missing_price_stops_the_quotation_and_names_the_part(

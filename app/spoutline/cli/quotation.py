@@ -19,6 +19,7 @@ from spoutline.whole_files import write_files
 if TYPE_CHECKING:
     from spoutline.book.quotation_records import StoredQuotation
     from spoutline.bootstrap import Workbench
+    from spoutline.explain.story import Story
     from spoutline.model.quotation import Quotation
 
 _Action = Callable[["Workbench", argparse.Namespace], ExitCode]
@@ -129,20 +130,19 @@ def _write_papers(workbench: Workbench, arguments: argparse.Namespace, revision:
 
 def _show(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     desk = workbench.quoting()
-    stored = desk.stored(arguments.id)
-    write_standard_output("\n".join((*_shown(stored), *_history(workbench, arguments.id))) + "\n")
+    stored, story = desk.stored(arguments.id), workbench.story(display_of(arguments))
+    write_standard_output("\n".join((*_shown(stored, story), *_history(workbench, arguments.id))) + "\n")
     return ExitCode.FITS
 
 
-def _shown(stored: StoredQuotation) -> Iterator[str]:
+def _shown(stored: StoredQuotation, story: Story) -> Iterator[str]:
+    from spoutline.cli.quotation_text import option_lines
+
     quotation = stored.quotation
     heading = quotation.terms.heading
     yield f"{heading.number} r{stored.revision}  {stored.status}  {heading.dated} until {quotation.valid_to}"
     yield f"{quotation.terms.customer.name}; {quotation.pins.survey.site.name}"
-    for option in quotation.options:
-        yield f"  {option.title}: {option.total:f} {quotation.terms.currency}, {len(option.lines)} part numbers"
-        for line in option.open_lines:
-            yield f"    {line.part_number}: no price ({line.gap}; {line.gap_detail})"
+    yield from option_lines(quotation, story)
 
 
 def _history(workbench: Workbench, quotation_id: int) -> Iterator[str]:

@@ -1,4 +1,4 @@
-"""`quote`: write the quotation of a survey on the terms of a file; all files asked for, or none."""
+"""`quote`: write the quotation of a survey on the terms of a file; all files asked for, or none; tell it in short."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from spoutline.cli.command import Command, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import check_outputs, read_survey
+from spoutline.cli.files import check_outputs, read_survey, write_standard_output
 from spoutline.cli.progress import TerminalProgress
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.whole_files import write_files
@@ -45,6 +45,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    from spoutline.cli.quotation_text import quotation_text
+
     outputs = {
         option: path
         for option, path in (
@@ -77,6 +79,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         "--bill": lambda: workbench.bills().pdf(quoted.plans[option].site_plan, display, terms.heading.dated),
     }
     write_files({path: contents[name]() for name, path in outputs.items()})
+    write_standard_output(quotation_text(quotation, workbench.story(display)))
     return _outcome(quotation)
 
 

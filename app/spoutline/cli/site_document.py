@@ -2,20 +2,18 @@
 
 from __future__ import annotations
 
-import textwrap
 from collections.abc import Iterator
 from decimal import Decimal
 from typing import Literal
 
 from pydantic import BaseModel, ConfigDict, Field
 
+from spoutline.cli.commonality_text import commonality_lines, wrapped
 from spoutline.documents.totals import site_lines, total_of
 from spoutline.explain.money import money_text
 from spoutline.model.part import PartKind
 from spoutline.model.plan import PlanStatus, PositionPlan
 from spoutline.model.refit import Commonality, RefitPlan
-
-_WIDTH = 110
 
 
 class _Record(BaseModel):
@@ -145,16 +143,16 @@ def _text_lines(document: SiteDocument) -> Iterator[str]:
     for position in document.positions:
         mark = "✓" if position.keeps_every_must else "✗"
         shown = " ".join(position.parts) if position.parts else position.status.value.replace("_", " ")
-        yield from _wrapped(f"{mark} {position.label}  {position.set_price or '–'}  {shown}{_good_practice(position)}")
+        yield from wrapped(f"{mark} {position.label}  {position.set_price or '–'}  {shown}{_good_practice(position)}")
     yield ""
     for part in document.parts:
-        yield from _wrapped(f"{part.quantity:>5} × {part.number:<10} {part.amount or 'no price':>12}  {part.name}")
+        yield from wrapped(f"{part.quantity:>5} × {part.number:<10} {part.amount or 'no price':>12}  {part.name}")
     yield f"{'':>8}{document.part_numbers} part numbers {document.total:>12}"
     if document.without_price:
-        yield from _wrapped(f"Without a price: {', '.join(document.without_price)}")
+        yield from wrapped(f"Without a price: {', '.join(document.without_price)}")
     for one in document.supersessions:
         labels = ", ".join(one.positions)
-        yield from _wrapped(f"Superseded: {one.number_before} replaced by {one.number_now} at {labels}")
+        yield from wrapped(f"Superseded: {one.number_before} replaced by {one.number_now} at {labels}")
     if document.commonality is not None:
         yield from _commonality_lines(document.commonality)
 
@@ -168,24 +166,9 @@ def _good_practice(position: SitePosition) -> str:
 
 def _commonality_lines(found: SiteCommonality) -> Iterator[str]:
     yield ""
-    yield (
-        f"Chosen together: {found.part_numbers_together} part numbers in sets instead of {found.part_numbers_alone}; "
-        f"the sets cost {_more_or_less(found.costs)}, stocking them {_more_or_less(found.saves, sign=-1)}."
-    )
-    if Decimal(found.left_open):
-        yield f"The time ran out before this was proved best: at most {found.left_open} could still be saved."
-    if found.changed:
-        yield from _wrapped(f"Changed: {', '.join(found.changed)}")
-
-
-def _more_or_less(amount: str, sign: int = 1) -> str:
-    """Return a difference in words; ``sign`` -1 for an amount that is saved."""
-    difference = sign * Decimal(amount)
-    return f"{abs(difference)} {'less' if difference < 0 else 'more'}"
-
-
-def _wrapped(text: str) -> list[str]:
-    return textwrap.wrap(text, _WIDTH, subsequent_indent="    ", break_on_hyphens=False)
+    counts = (found.part_numbers_alone, found.part_numbers_together)
+    amounts = (Decimal(found.costs), Decimal(found.saves), Decimal(found.left_open))
+    yield from commonality_lines(counts, *amounts, found.changed)
 
 
 def _position(plan: PositionPlan, currency: str) -> SitePosition:

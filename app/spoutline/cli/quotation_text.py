@@ -1,0 +1,51 @@
+"""A quotation in short, for a terminal: what each option comes to, and what a person has to know before sending it."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterator
+
+from spoutline.cli.commonality_text import commonality_lines, wrapped
+from spoutline.documents.quotation.option_sections import gap_text
+from spoutline.explain.quotation_words import QuotationWord as Word
+from spoutline.explain.story import Story
+from spoutline.model.quotation import Quotation, QuotedOption
+
+
+def quotation_text(quotation: Quotation, story: Story) -> str:
+    """Return number, site and every option as text that ends in a line break."""
+    heading, site = quotation.terms.heading, quotation.pins.survey.site
+    head = f"{heading.number}, {heading.dated} until {quotation.valid_to}: {site.name}"
+    count = len(quotation.pins.survey.positions)
+    lines = [f"{head}, {count} {'position' if count == 1 else 'positions'}"]
+    lines.extend(option_lines(quotation, story))
+    return "\n".join(lines) + "\n"
+
+
+def option_lines(quotation: Quotation, story: Story) -> Iterator[str]:
+    """Return the lines of every option: its total, then what is missing, replaced or chosen together."""
+    for option in quotation.options:
+        numbers = len(option.lines)
+        counted = f"{numbers} part {'number' if numbers == 1 else 'numbers'}"
+        yield f"  {option.title}: {option.total:f} {quotation.terms.currency}, {counted}"
+        for text in _notes(option, story):
+            yield f"    {text}"
+
+
+def _notes(option: QuotedOption, story: Story) -> Iterator[str]:
+    for line in option.open_lines:
+        yield from wrapped(f"No price: {gap_text(line, story)}")
+    if option.following_lines:
+        numbers = ", ".join(line.part_number for line in option.following_lines)
+        yield from wrapped(f"{story.word(Word.PRICE_FOLLOWS).capitalize()}: {numbers}")
+    for part in option.superseded:
+        replaced = f"{part.number_before} → {part.number_now}"
+        yield from wrapped(f"{story.word(Word.SUPERSEDED)}: {replaced} ({', '.join(part.positions)})")
+    if (found := option.commonality) is not None:
+        counts = (found.part_numbers_alone, found.part_numbers_together)
+        yield from commonality_lines(counts, found.costs, found.saves, found.left_open, found.changed)
+    lacking: dict[str, list[str]] = defaultdict(list)
+    for position in option.without_set:
+        lacking[story.word(position.status)].append(position.label)
+    for reason, labels in lacking.items():
+        yield from wrapped(f"{story.word(Word.NOT_OFFERED)}: {', '.join(labels)} ({reason})")
