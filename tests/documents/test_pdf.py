@@ -15,13 +15,15 @@ from pathlib import Path
 import pdfplumber
 import pytest
 from pypdf.generic import IndirectObject
+from reportlab.lib.styles import ParagraphStyle
+from reportlab.platypus import Paragraph
 
 from documents import plan_factory as factory
 from documents.readers import cautions, reader_of, story, text_of
 from spoutline.documents.bill import bill_pdf
 from spoutline.documents.content.bill_content import bill_content
 from spoutline.documents.content.blocks import NumberedLine, Worked
-from spoutline.documents.pdf.fonts import markup, printable
+from spoutline.documents.pdf.fonts import REGULAR, markup, printable, register_fonts
 from spoutline.documents.pdf.render import pdf_bytes
 from spoutline.documents.pdf.setting import formula_markup
 from spoutline.explain.texts import WorkedText
@@ -249,3 +251,36 @@ def test_another_date_gives_other_bytes() -> None:
     plan = factory.site_plan(factory.fitting_plan())
     assert bill_pdf(plan, story(), cautions()) != made(plan)
     assert "2026-11-25" in text_of(made(plan))
+
+
+@pytest.mark.parametrize(
+    ("text", "kept"),
+    [
+        ("left at 90.1 % of", "left at 90.1\xa0% of"),
+        ("at least 0.1 m; 10 g/m²·day and 37.85 L/min", "at least 0.1\xa0m; 10\xa0g/m²·day and 37.85\xa0L/min"),
+        ("2 lb/1000 gal, 43 kΩ, 14 days", "2\xa0lb/1000\xa0gal, 43\xa0kΩ, 14\xa0days"),
+        ("position 4 left of 3 meters", "position 4 left of 3 meters"),  # words that merely begin like a unit
+    ],
+)
+def test_no_line_ends_between_a_figure_and_its_unit(text: str, kept: str) -> None:
+    # SI brochure, 5.4.3: the unit follows the number behind a space; the two are one expression
+    assert markup(text) == kept
+
+
+def test_a_figure_at_the_end_of_a_line_goes_to_the_next_with_its_unit() -> None:
+    register_fonts()
+    style = ParagraphStyle("narrow", fontName=REGULAR, fontSize=10)
+    lines = [
+        line
+        for width in range(60, 200, 3)
+        for line in simple_lines(
+            Paragraph(markup("The share that stays is 90.1 % of all that was there"), style), width
+        )
+    ]
+    assert len(lines) > 100
+    assert not any(line.endswith("90.1") or line.startswith("%") for line in lines)
+
+
+def simple_lines(paragraph: Paragraph, width_pt: float) -> list[str]:
+    paragraph.wrap(width_pt, 1e6)
+    return [" ".join(line[1]).strip() for line in paragraph.blPara.lines]

@@ -9,6 +9,7 @@ from typing import Final
 from xml.sax.saxutils import escape
 
 from spoutline import assets
+from spoutline.documents.pdf.unbroken import unbroken
 from spoutline.model.faults import StoreFault
 
 REGULAR: Final = "DejaVuSans"
@@ -42,9 +43,10 @@ def register_fonts() -> None:
 def markup(text: str) -> str:
     """Return user text for a place that reads markup: printable characters only, markup signs escaped.
 
+    A figure keeps its unit on its line.
     Every text that enters a paragraph passes here, and nowhere else.
     """
-    return escape(printable(text)).replace("\n", "<br/>")
+    return escape(unbroken(printable(text))).replace("\n", "<br/>")
 
 
 def printable(text: str) -> str:
