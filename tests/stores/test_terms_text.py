@@ -295,6 +295,23 @@ def test_usual_terms_keep_what_quotations_do_not_share() -> None:
     assert "HS-1" not in text
 
 
+@pytest.mark.parametrize(
+    ("name", "written", "kept"),
+    [
+        ("number", '"HS-"', "HS-"),
+        ("title", '"Our"', "Our"),
+        ("dated", "2026-01-02", date(2026, 1, 2)),
+        ("scope", '"All"', "All"),
+    ],
+)
+def test_usual_terms_keep_each_entry_of_their_heading_that_quotations_do_not_share(
+    name: str, written: str, kept: object
+) -> None:
+    usual = shared_of(terms_from_toml(JOB, "job"))
+    table = tomllib.loads(usual_to_toml(usual, over=f"[heading]\n{name} = {written}\n"))
+    assert table["heading"][name] == kept
+
+
 def test_usual_terms_may_hold_any_part() -> None:
     assert usual_from_toml("", "nothing") == UsualTerms()
     assert usual_from_toml('[heading]\nconditions = "Net."', "part").heading.conditions == "Net."
