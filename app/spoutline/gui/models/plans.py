@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import TypeVar
+
 from PySide6.QtCore import QObject, Signal
 
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
@@ -10,18 +12,21 @@ from spoutline.gui.roles import Tone
 from spoutline.gui.session import Changed, Session
 from spoutline.model.plan import PositionPlan
 from spoutline.model.survey import Position, Site
+from spoutline.planning.relabel import relabelled, same_question
 
 _MOST_KEPT = 12_000
 _IN_FOCUS = JobKey(JobKind.PLAN, "in focus")
 _BEHIND = JobKey(JobKind.PLAN, "behind")
 
 _Key = tuple[Site, Position]
+_Result = TypeVar("_Result")
 
 
 class Plans(QObject):
     """Looks after the plan of the position in focus first, then of the others, one after the other.
 
-    A plan depends on the site and its position alone, so that undo and a change elsewhere need no new one.
+    A plan depends on the site and its position alone, so that undo and a change elsewhere need no new one, and
+    positions that ask the same share one.
 
     Signals
     -------
@@ -35,6 +40,7 @@ class Plans(QObject):
         super().__init__(parent)
         self._session, self._jobs = session, jobs
         self._kept: dict[_Key, PositionPlan | str] = {}
+        self._answers: dict[_Key, PositionPlan] = {}  # by the question alone, whoever asks it
         self._latest: dict[str, PositionPlan] = {}
         session.changed.connect(self._on_changed)
         self._fetch()
@@ -60,6 +66,7 @@ class Plans(QObject):
     def forget(self) -> None:
         """Make all plans anew: the rules have changed."""
         self._kept.clear()
+        self._answers.clear()
         self._fetch()
         for position in self._session.survey.positions:
             self.updated.emit(position.label)
@@ -78,7 +85,7 @@ class Plans(QObject):
         """Start the plan in focus and one of those behind it, where they are missing."""
         self._drop_oldest()
         label = self._session.label
-        if self._key(label) in self._kept:
+        if self._is_answered(label):
             self._jobs.cancel(_IN_FOCUS)
         else:
             self._start(_IN_FOCUS, label, priority=10)
@@ -87,11 +94,29 @@ class Plans(QObject):
     def _fetch_behind(self) -> None:
         focus = self._session.label
         waiting = (position.label for position in self._session.survey.positions if position.label != focus)
-        missing = next((label for label in waiting if self._key(label) not in self._kept), None)
+        missing = next((label for label in waiting if not self._is_answered(label)), None)
         if missing is None:
             self._jobs.cancel(_BEHIND)
         else:
             self._start(_BEHIND, missing, priority=0)
+
+    def _is_answered(self, label: str) -> bool:
+        """Return whether a position has its plan, if need be that of another which asks the same."""
+        key = self._key(label)
+        if key not in self._kept:
+            site, position = key
+            answer = self._answers.get((site, same_question(position)))
+            if answer is None:
+                return False
+            self._hold(key, relabelled(answer, position))
+        return True
+
+    def _hold(self, key: _Key, result: PositionPlan | str) -> None:
+        self._kept[key] = result
+        label = key[1].label
+        if isinstance(result, PositionPlan):
+            self._latest[label] = result
+        self.updated.emit(label)
 
     def _start(self, job: JobKey, label: str, priority: int) -> None:
         survey, key = self._session.survey, self._key(label)
@@ -101,22 +126,26 @@ class Plans(QObject):
             return workbench.plan_position(survey, label, ticket)
 
         def deliver(plan: PositionPlan) -> None:
-            self._keep(job, key, label, plan)
+            self._keep(job, key, plan)
 
         def fail(fault: Exception) -> None:
-            self._keep(job, key, label, str(fault))
+            self._keep(job, key, str(fault))
 
         self._jobs.start(job, work, deliver, fail, revision=self._session.revision, priority=priority)
 
-    def _keep(self, job: JobKey, key: _Key, label: str, result: PositionPlan | str) -> None:
-        self._kept[key] = result
+    def _keep(self, job: JobKey, key: _Key, result: PositionPlan | str) -> None:
         if isinstance(result, PositionPlan):
-            self._latest[label] = result
-        self.updated.emit(label)
+            self._answers[key[0], same_question(key[1])] = result
+        self._hold(key, result)
         if job == _BEHIND:
             self._fetch_behind()
 
     def _drop_oldest(self) -> None:
-        surplus = len(self._kept) - _MOST_KEPT
-        for key in tuple(self._kept)[: max(0, surplus)]:
-            del self._kept[key]
+        _shorten(self._kept)
+        _shorten(self._answers)
+
+
+def _shorten(kept: dict[_Key, _Result]) -> None:
+    """Drop what was put in first where more is kept than is useful."""
+    for key in tuple(kept)[: max(0, len(kept) - _MOST_KEPT)]:
+        del kept[key]

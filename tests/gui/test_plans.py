@@ -1,0 +1,87 @@
+"""Plans in the window: positions that ask the same are planned once, each under its own name."""
+
+from __future__ import annotations
+
+import pytest
+from pytestqt.qtbot import QtBot
+
+from spoutline.bootstrap import Workbench
+from spoutline.gui.edits.command import make_edit
+from spoutline.gui.jobs import Ticket
+from spoutline.gui.session import Session
+from spoutline.gui.window.workplace import Workplace
+from spoutline.model.finding import SubjectKind
+from spoutline.model.plan import PositionPlan
+from spoutline.model.survey import Survey
+
+
+@pytest.fixture
+def asked(monkeypatch: pytest.MonkeyPatch) -> list[str]:
+    """Return the labels that the search is asked about from now on."""
+    labels: list[str] = []
+    plan_position = Workbench.plan_position
+
+    def noted(bench: Workbench, survey: Survey, label: str, ticket: Ticket) -> PositionPlan:
+        labels.append(label)
+        return plan_position(bench, survey, label, ticket)
+
+    monkeypatch.setattr(Workbench, "plan_position", noted)
+    return labels
+
+
+def widened(survey: Survey, copies: int) -> Survey:
+    """Return the survey with copies of its first position, at dispensers of their own."""
+    first = survey.positions[0]
+    more = (first.model_copy(update={"label": f"copy {n}", "dispenser": f"D{n}"}) for n in range(copies))
+    return survey.model_copy(update={"positions": (*survey.positions, *more)})
+
+
+def test_positions_that_ask_the_same_share_one_search(
+    qtbot: QtBot, session: Session, workplace: Workplace, asked: list[str]
+) -> None:
+    plans = workplace.plans
+    qtbot.waitUntil(lambda: all(plans.plan(one.label) for one in session.survey.positions), timeout=20_000)
+    asked.clear()
+    make_edit(session, widened(session.survey, 40), "widen")
+    labels = [one.label for one in session.survey.positions]
+    qtbot.waitUntil(lambda: all(plans.plan(label) for label in labels), timeout=20_000)
+    assert asked == []
+    first, copy = plans.plan(labels[0]), plans.plan("copy 7")
+    assert first is not None
+    assert copy is not None
+    assert first.chosen is not None
+    assert copy.chosen is not None
+    assert copy.position == session.survey.position("copy 7")
+    assert copy.chosen.hanging_set.numbers == first.chosen.hanging_set.numbers
+    named = {one.subject for one in copy.chosen.findings if one.subject_kind is SubjectKind.POSITION}
+    assert named <= {"copy 7"}
+
+
+def test_an_answer_changed_at_one_of_them_is_searched_for_it_alone(
+    qtbot: QtBot, session: Session, workplace: Workplace, asked: list[str]
+) -> None:
+    plans = workplace.plans
+    make_edit(session, widened(session.survey, 3), "widen")
+    qtbot.waitUntil(lambda: all(plans.plan(one.label) for one in session.survey.positions), timeout=20_000)
+    asked.clear()
+    changed = session.survey.position("copy 1")
+    assert changed is not None
+    attended = changed.model_copy(update={"hold_open_wanted": not changed.hold_open_wanted})
+    positions = tuple(attended if one is changed else one for one in session.survey.positions)
+    make_edit(session, session.survey.model_copy(update={"positions": positions}), "change")
+    qtbot.waitUntil(lambda: plans.plan("copy 1") is not None, timeout=20_000)
+    assert asked == ["copy 1"]
+
+
+def test_changed_rules_are_searched_anew(
+    qtbot: QtBot, session: Session, workplace: Workplace, asked: list[str]
+) -> None:
+    plans = workplace.plans
+    make_edit(session, widened(session.survey, 3), "widen")
+    labels = [one.label for one in session.survey.positions]
+    qtbot.waitUntil(lambda: all(plans.plan(label) for label in labels), timeout=20_000)
+    asked.clear()
+    plans.forget()
+    qtbot.waitUntil(lambda: all(plans.plan(label) for label in labels), timeout=20_000)
+    assert asked
+    assert len(asked) < len(labels)
