@@ -210,6 +210,7 @@ def test_a_workbook_is_read_like_a_table(tmp_path: Path) -> None:
     book.save(path)
     sheet = read_sheet(path, "Hoses")
     assert sheet.title_row == 3
+    assert sheet.heads[:6] == ("Where", "Where", "Outlet", "Outlet", "Filler", "Filler")
     with pytest.raises(InputFault, match=r"sheet Hoses, cell C4"):
         positions_from(sheet, suggested(sheet), UnitSystem.SI)
     page["C4"] = 10

@@ -78,7 +78,7 @@ def _number_in(hanging_set: HangingSet, place: str) -> str:
     if numbers:
         hint = f"the set holds several; name one of {', '.join(numbers)}"
     else:
-        hint = f"the set has this place not; it has {', '.join(dict.fromkeys(link.slot for link in hanging_set.links))}"
+        hint = f"the set has no such place; it has {', '.join(dict.fromkeys(link.slot for link in hanging_set.links))}"
     raise InputFault((InputProblem("", "place", repr(place), hint),))
 
 
