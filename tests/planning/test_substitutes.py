@@ -18,7 +18,7 @@ from spoutline.model.faults import Cancelled, InputFault
 from spoutline.model.finding import Severity, Verdict
 from spoutline.model.limit import RuleTables
 from spoutline.model.part import PartKind
-from spoutline.model.plan import JudgedSet, PositionPlan
+from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.substitute import Misfit, Substitute, Substitutes
 from spoutline.model.survey import Survey
@@ -112,6 +112,14 @@ def desk(catalogue: CatalogueStore, us_tables: RuleTables) -> Desk:
     return Desk(us_tables, catalogue)
 
 
+def changes_tell_the_difference(one: Substitute, answer: Substitutes) -> bool:
+    """Say whether the changes name just the parts in which the two sets differ, the parts in hand left out."""
+    before, after = set(answer.chosen.numbers), set(one.judged.hanging_set.numbers)
+    gone = {change.taken_out.number for change in one.changes if change.taken_out}
+    come = {change.put_in.number for change in one.changes if change.put_in}
+    return gone == before - after - {answer.part.number} and come == after - before - {one.part.number}
+
+
 @pytest.mark.parametrize("slot", [Slot.WHIP_HOSE, Slot.BREAKAWAY, Slot.CURB_HOSE, Slot.SWIVEL, Slot.NOZZLE])
 def test_over_the_whole_catalogue_every_set_keeps_every_must_and_tells_what_else_changes(
     slot: Slot, desk: Desk
@@ -120,16 +128,29 @@ def test_over_the_whole_catalogue_every_set_keeps_every_must_and_tells_what_else
     assert answer.fitting
     assert answer.misfits
     for one in answer.fitting:
-        after, before = one.judged.hanging_set, answer.chosen
-        assert after.part_in(slot) == one.part
+        assert one.judged.hanging_set.part_in(slot) == one.part
         assert not any(map(forbids, (*one.judged.findings, *one.judged.checks)))
-        gone = {change.taken_out.number for change in one.changes if change.taken_out}
-        come = {change.put_in.number for change in one.changes if change.put_in}
-        assert gone == set(before.numbers) - set(after.numbers) - {answer.part.number}
-        assert come == set(after.numbers) - set(before.numbers) - {one.part.number}
+        assert changes_tell_the_difference(one, answer)
     of_kind = desk.parts.count(SLOT_KINDS[slot])
     assert len(answer.fitting) + len(answer.misfits) + 1 == of_kind
     assert plan.chosen is not None
+
+
+def adaptors(hanging_set: HangingSet) -> set[str]:
+    return {link.part.number for link in hanging_set.links if link.slot is Slot.ADAPTOR}
+
+
+def test_an_adaptor_that_goes_and_another_that_comes_are_both_told(desk: Desk) -> None:
+    _, first = answer_for(CAR, Slot.BREAKAWAY, desk)
+    needy = next(one for one in first.fitting if adaptors(one.judged.hanging_set))
+    wish = {"pinned": [needy.part.number]}
+    _, answer = answer_for(
+        survey_of(liquid={"family": "gasoline", "blend_percent": 10}, decisions=wish), Slot.BREAKAWAY, desk
+    )
+    held = adaptors(answer.chosen)
+    exchanged = [one for one in answer.fitting if adaptors(one.judged.hanging_set) - held]
+    assert exchanged
+    assert all(changes_tell_the_difference(one, answer) for one in exchanged)
 
 
 def test_a_misfit_tells_the_first_must_it_breaks_or_the_lines_that_leave_no_set_with_it(desk: Desk) -> None:
@@ -148,8 +169,13 @@ def test_a_misfit_tells_the_first_must_it_breaks_or_the_lines_that_leave_no_set_
 
 
 def test_a_part_kept_by_choice_may_go_and_other_choices_stand(desk: Desk) -> None:
-    plan, answer = answer_for(CAR, Slot.NOZZLE, desk)
-    swivel, other = part_in(plan, Slot.SWIVEL), answer.fitting[0]
+    _, answer = answer_for(CAR, Slot.SWIVEL, desk)
+    swivel = answer.fitting[-1].part.number  # the last that anybody would choose, so that only the wish keeps it
+    wish = {"pinned": [swivel]}
+    _, answer = answer_for(
+        survey_of(liquid={"family": "gasoline", "blend_percent": 10}, decisions=wish), Slot.NOZZLE, desk
+    )
+    other = answer.fitting[0]
     pinned = survey_of(
         liquid={"family": "gasoline", "blend_percent": 10},
         decisions={"pinned": [swivel, other.part.number]},
