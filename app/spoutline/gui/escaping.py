@@ -15,11 +15,6 @@ def strong(text: str) -> str:
     return f"<b>{rich(text)}</b>"
 
 
-def muted(text: str, colour: str) -> str:
-    """Return ``text``, escaped, in a quieter colour."""
-    return f'<span style="color:{escape(colour)}">{rich(text)}</span>'
-
-
 def tip(text: str) -> str:
     """Return user or catalogue text as a tool tip that shows exactly that text; empty for an empty one."""
     return f"<span>{rich(text)}</span>" if text else ""
