@@ -346,3 +346,25 @@ def test_a_set_that_misses_good_practice_says_so_beside_its_verdict_and_still_en
     assert station.code == 0
     assert "; good-practice lines not met: 2\n" in station.out
     assert "good-practice" not in spoutline("plan", written()).out
+
+
+def test_positions_that_ask_the_same_are_told_once_and_then_referred_to(
+    spoutline: Any, written: Callable[..., Path]
+) -> None:
+    def hose(label: str, dispenser: str, blend_percent: float = 10) -> dict[str, Any]:
+        return {
+            "label": label,
+            "dispenser": dispenser,
+            "liquid": {"family": "gasoline", "blend_percent": blend_percent},
+        }
+
+    survey = written(hose("1A", "1"), hose("1B", "1"), hose("2A", "2", 15), hose("2B", "2"))
+    done = spoutline("plan", survey)
+    assert done.code == 0
+    assert "Position 1B (dispenser 1): as position 1A: a set fits\n" in done.out
+    assert "Position 2B (dispenser 2): as position 1A: a set fits\n" in done.out
+    assert "Position 2A (dispenser 2): a set fits\n" in done.out  # another blend, another class: told in full
+    assert done.out.count("Chosen set, dispenser first") == 2
+    assert "4 of 4 positions have a set" in done.out
+    document = json.loads(spoutline("plan", survey, "--json").out)
+    assert all(len(one["set"]) >= 4 and one["checks"] for one in document["positions"])

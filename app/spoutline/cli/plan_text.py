@@ -8,6 +8,7 @@ from collections.abc import Iterable, Iterator, Sequence
 
 from spoutline.cli.plan_findings import findings_of
 from spoutline.cli.sources import SourceNotes
+from spoutline.documents.grouping import like_positions
 from spoutline.explain.story import Story
 from spoutline.model.check import Outcome
 from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
@@ -43,13 +44,30 @@ class _SiteText:
         yield self.site_plan.survey.site.name
         yield f"Jurisdiction: {jurisdiction.title} ({jurisdiction.id}), edition {jurisdiction.edition}"
         yield f"Catalogue: {self.site_plan.provenance.catalogue_edition}"
-        for plan in self.site_plan.positions:
-            yield ""
-            yield from self.position(plan)
+        yield from self.positions()
         yield from ("", "Sum", *self.sum())
         yield from ("", "Ask before work starts", *_bullets(jurisdiction.questions)) if jurisdiction.questions else ()
         yield from ("", "Sources", *self.notes.lines(_WIDTH))
         yield from ("", *_wrapped(self.story.phrases.text["advice"], ""))
+
+    def positions(self) -> Iterator[str]:
+        """Yield every position in survey order; one that asks and gets the same as an earlier one refers to it."""
+        told_at = {
+            position.label: like.plan.position.label
+            for like in like_positions(self.site_plan.positions)
+            for position in like.positions[1:]
+        }
+        referred = False
+        for plan in self.site_plan.positions:
+            first = told_at.get(plan.position.label)
+            if first is None or not referred:
+                yield ""
+            referred = first is not None
+            yield from self.position(plan) if first is None else (self.head(plan, f"as position {first}: "),)
+
+    def head(self, plan: PositionPlan, opening: str = "") -> str:
+        place = f"Position {plan.position.label} (dispenser {plan.position.dispenser})"
+        return f"{place}: {opening}{self.story.verdict(plan)}"
 
     def sum(self) -> Iterator[str]:
         kept = [plan for plan in self.site_plan.positions if plan.keeps_every_must]
@@ -61,7 +79,7 @@ class _SiteText:
             yield f"  List price of these sets without accessories: {self.story.money(total, self.currency)}"
 
     def position(self, plan: PositionPlan) -> Iterator[str]:
-        head = f"Position {plan.position.label} (dispenser {plan.position.dispenser}): {self.story.verdict(plan)}"
+        head = self.head(plan)
         yield head
         yield "=" * min(len(head), _WIDTH)
         if plan.refusal:
