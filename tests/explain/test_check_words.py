@@ -62,7 +62,7 @@ def test_the_part_nearest_to_its_own_limit_is_told_with_both_figures() -> None:
             lines=lines,
         )
     )
-    assert text.value == "30 kΩ/m of 229.7 kΩ/m (QW-C12)"
+    assert text.value == "30 kΩ/m of 230 kΩ/m (QW-C12)"
     assert text.limit == "own limit of each part"
     assert text.margin == "+86.9 %"  # 1 - 30 / 229.659 = 0.8694
 
@@ -124,7 +124,7 @@ def test_the_force_window_of_a_breakaway_is_told_whole() -> None:
         ),
     )
     text = story().check(window)
-    assert (text.value, text.limit) == ("445 N to 890 N", "444.8 N to 1557 N")
+    assert (text.value, text.limit) == ("445 N to 890 N", "445 N to 1557 N")
     assert story(UnitSystem.US).check(window).limit == "100 lbf to 350 lbf"
 
 
@@ -171,3 +171,36 @@ def test_numbers_in_a_row_are_told_as_a_range(numbers: list[int], told: str) -> 
 
 def test_numbers_carry_their_sign() -> None:
     assert number_ranges([1, 2, 3, 7], "L") == "L1–3, L7"
+
+
+LBF_N = 4.4482216152605  # SP 811, B.8
+
+
+@pytest.mark.parametrize(
+    ("value", "limit", "dimension", "system", "told"),
+    [
+        # value, limit and difference by hand; the margin is read to the decimals of the two beside it
+        (37.854 / 6e4, 30 / 6e4, Dimension.FLOW, UnitSystem.SI, ("37.9 L/min", "at least 30 L/min", "+7.9 L/min")),
+        (2.618, 1.5, Dimension.RATIO, UnitSystem.SI, ("2.62", "at least 1.5", "+1.12")),
+        (100.04 * LBF_N, 100 * LBF_N, Dimension.FORCE, UnitSystem.US,
+         ("100 lbf", "at least 100 lbf", "less than 1 lbf")),
+        (99.96 * LBF_N, 100 * LBF_N, Dimension.FORCE, UnitSystem.US,
+         ("100 lbf", "at least 100 lbf", "short by less than 1 lbf")),
+        (100 * LBF_N, 100 * LBF_N, Dimension.FORCE, UnitSystem.US, ("100 lbf", "at least 100 lbf", "+0 lbf")),
+        (90.5 * LBF_N, 100 * LBF_N, Dimension.FORCE, UnitSystem.US, ("90.5 lbf", "at least 100 lbf", "-9.5 lbf")),
+        # 3.31 m = 10.86 ft; 0.1 m = 0.3281 ft
+        (3.31, 0.1, Dimension.LENGTH, UnitSystem.US, ("10.9 ft", "at least 0.328 ft", "+10.5 ft")),
+        # spouts are given to the hundredth of a millimetre (40 CFR 1090.1550 prints 21.34 mm)
+        (0.02134, 0.0205, Dimension.DIAMETER, UnitSystem.SI, ("21.34 mm", "at least 20.5 mm", "+0.84 mm")),
+        # 1.126 in and 1.122 in (28.6 and 28.5 mm): diameters are read to the thousandth of an inch
+        (0.0286, 0.0285, Dimension.DIAMETER, UnitSystem.US, ("1.126 in", "at least 1.122 in", "+0.004 in")),
+        (999_668.0, 1e3, Dimension.RESISTANCE, UnitSystem.SI, ("1 MΩ", "at least 1 kΩ", "+999 kΩ")),
+        # other prefixes: the difference stands by itself
+        (2e6, 0.5e6, Dimension.RESISTANCE, UnitSystem.SI, ("2 MΩ", "at least 500 kΩ", "+1.5 MΩ")),
+    ],
+)  # fmt: skip
+def test_a_margin_is_told_no_finer_than_the_figures_it_is_the_difference_of(
+    value: float, limit: float, dimension: Dimension, system: UnitSystem, told: tuple[str, str, str]
+) -> None:
+    text = story(system).check(check(CheckId.HOSE_REACH, value, dimension, lower=bound(limit), margin=value - limit))
+    assert (text.value, text.limit, text.margin) == told

@@ -51,7 +51,7 @@ def _fits(case: Case, bare: dict[str, str], told: dict[str, str]) -> bool:
 
 def _told(fact: Quantity | Fact, story: Story) -> str:
     if isinstance(fact, Quantity):
-        return story.display.show_quantity(fact)
+        return story.display.reading(fact.value, fact.dimension)
     if fact.name == "outlet":
         return _outlet(fact.value, story)
     if fact.name in _CODES:

@@ -9,6 +9,7 @@ from spoutline.model.part import NozzleService
 from spoutline.model.quantity import Dimension, Quantity
 from spoutline.rules.checks_reach import BELOW_GROUND, HangText
 from spoutline.rules.checks_spout import SwivelType
+from spoutline.rules.holding import TOLERANCE
 
 if TYPE_CHECKING:
     from spoutline.explain.story import Story
@@ -23,7 +24,7 @@ def check_value(check: Check, story: Story) -> str:
     """Return the value of a check with the word that belongs to it behind, in parentheses."""
     share = _share_line(check)
     if share is not None:
-        value, limit = (story.display.show_quantity(item) for item in share.inputs)
+        value, limit = (story.display.reading(item.value, item.dimension) for item in share.inputs)
         return story.phrases.fill("value_of_part", value=value, limit=limit, part=check.text)
     if check.id is CheckId.BREAKAWAY_FORCE_CLASS:
         low, high = (_figure(check, name) for name in ("separation_minimum", "separation_maximum"))
@@ -35,7 +36,7 @@ def check_value(check: Check, story: Story) -> str:
     word = _word(check, story)
     if check.value is None or (check.id is CheckId.SWIVEL_TYPE and word):
         return word or story.phrases.text["unknown_value"]
-    shown = story.display.show(check.value, check.dimension)
+    shown = story.display.reading(check.value, check.dimension)
     return f"{shown} ({word})" if word else shown
 
 
@@ -55,12 +56,40 @@ def check_margin(check: Check, story: Story) -> str:
     if check.margin is None or below_ground(check) is not None or (check.id is CheckId.SWIVEL_TYPE and check.text):
         return ""
     if _share_line(check) is not None:
-        text = story.display.show(check.margin * 100.0, Dimension.PERCENT, digits=3)
-    else:
-        # the distance between two temperatures is no temperature: it has no zero point
-        difference = check.dimension is Dimension.TEMPERATURE
-        text = story.display.show(check.margin, Dimension.TEMPERATURE_DIFFERENCE if difference else check.dimension)
+        return _signed(story.display.show(check.margin * 100.0, Dimension.PERCENT, digits=3))
+    # the distance between two temperatures is no temperature: it has no zero point
+    difference = check.dimension is Dimension.TEMPERATURE
+    dimension = Dimension.TEMPERATURE_DIFFERENCE if difference else check.dimension
+    decimals = _decimals(check, story)
+    if decimals is None:
+        return _signed(story.display.reading(check.margin, dimension))
+    margin = 0.0 if abs(check.margin) <= TOLERANCE * _scale(check) else check.margin
+    own = story.display.read_decimals(margin, dimension)
+    decimals = decimals if own is None else min(decimals, own)
+    text = story.display.to_decimals(margin, dimension, decimals)
+    if margin and text == story.display.to_decimals(0.0, dimension, decimals):
+        # a distance that is there is never told as none
+        step = story.display.to_decimals(story.display.from_shown(10.0**-decimals, dimension), dimension, decimals)
+        return story.phrases.fill("margin_less" if margin > 0 else "margin_short", step=step)
+    return _signed(text)
+
+
+def _signed(text: str) -> str:
     return text if text.startswith("-") else f"+{text}"
+
+
+def _scale(check: Check) -> float:
+    return max((abs(bound.value) for bound in (check.lower, check.upper) if bound is not None), default=0.0)
+
+
+def _decimals(check: Check, story: Story) -> int | None:
+    """Return the most decimals to which value and limits are read; None where they are read with different prefixes."""
+    read = [check.value, *(bound.value for bound in (check.lower, check.upper) if bound is not None)]
+    if check.id is CheckId.BREAKAWAY_FORCE_CLASS:
+        read += [_figure(check, name) for name in ("separation_minimum", "separation_maximum")]
+    found = [story.display.read_decimals(value, check.dimension) for value in read if value is not None]
+    known = [decimals for decimals in found if decimals is not None]
+    return max(known) if known and len(known) == len(found) else None
 
 
 def check_remark(check: Check, story: Story) -> str:
@@ -90,7 +119,9 @@ def below_ground_text(check: Check, story: Story) -> str:
     below = below_ground(check)
     if below is None:
         return ""
-    return story.phrases.fill(_BELOW.get(check.text, "lies_on_ground"), length=story.show(below, Dimension.LENGTH))
+    return story.phrases.fill(
+        _BELOW.get(check.text, "lies_on_ground"), length=story.display.reading(below, Dimension.LENGTH)
+    )
 
 
 def _word(check: Check, story: Story) -> str:

@@ -11,7 +11,6 @@ from spoutline.explain.phrase_table import PhraseTable
 from spoutline.explain.phrasebook import Phrasebook
 from spoutline.explain.story import Story
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.model.quantity import Dimension
 from spoutline.units.display import Display
 
 _TABLES: Final = ("text", "words")
@@ -68,7 +67,5 @@ class LocalDisplay(Display):
 
     decimal_sign: str
 
-    def show(self, value: float, dimension: Dimension, *, digits: int | None = None, prefixed: bool = True) -> str:
-        """Return ``value`` with its unit; see ``Display.show``."""
-        figure, gap, unit = Display.show(self, value, dimension, digits=digits, prefixed=prefixed).partition(" ")
-        return f"{figure.replace('.', self.decimal_sign)}{gap}{unit}"
+    def _joined(self, text: str, unit: str) -> str:
+        return Display._joined(self, text.replace(".", self.decimal_sign), unit)

@@ -145,7 +145,7 @@ class Story:
     def fact(self, fact: Quantity | Fact) -> str:
         """Return one fact as ``name value``."""
         if isinstance(fact, Quantity):
-            return f"{self.phrases.fact_name(fact.name)} {self.display.show(fact.value, fact.dimension)}"
+            return f"{self.phrases.fact_name(fact.name)} {self.display.reading(fact.value, fact.dimension)}"
         return f"{self.phrases.fact_name(fact.name)} {self.phrases.fact_value(fact.name, fact.value)}"
 
     def facts(self, facts: tuple[Quantity | Fact, ...]) -> str:
@@ -230,10 +230,11 @@ class Story:
     def window(self, low: float | None, high: float | None, dimension: Dimension, *, prefixed: bool = True) -> str:
         """Return a window of SI values: at least, at most, from-to, or that no limit is set.
 
-        ``prefixed`` False shows a resistance in ohm, however large; see ``Display.show``.
+        ``prefixed`` False is for a field into which a reading is written: a resistance in ohm, however large, and as
+        many digits as ``Display.show`` gives, so that an entry equal to the printed limit keeps it.
         """
         low_text, high_text = (
-            "" if value is None else self.display.show(value, dimension, prefixed=prefixed) for value in (low, high)
+            "" if value is None else self._bound(value, dimension, prefixed=prefixed) for value in (low, high)
         )
         if low_text and high_text:
             return low_text if low_text == high_text else self.phrases.fill("between", low=low_text, high=high_text)
@@ -242,6 +243,11 @@ class Story:
         if high_text:
             return f"{self.phrases.text['at_most']} {high_text}"
         return self.phrases.text["no_limit"]
+
+    def _bound(self, value: float, dimension: Dimension, *, prefixed: bool) -> str:
+        if prefixed:
+            return self.display.reading(value, dimension)
+        return self.display.show(value, dimension, prefixed=False)
 
     def bound_source(self, bound: Bound) -> str:
         """Return where one side of a limit comes from, with its status unless the text itself was read."""

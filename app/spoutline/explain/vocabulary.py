@@ -100,6 +100,8 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "liquid_with_biodiesel": ("liquid", "percent"),
     "value_of_part": ("value", "limit", "part"),
     "own_limit": (),
+    "margin_less": ("step",),
+    "margin_short": ("step",),
     "permeation_year": ("temperature", "loss", "low"),
     "lies_on_ground": ("length",),
     "hangs_below_ground": ("length",),

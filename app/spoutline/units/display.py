@@ -7,9 +7,11 @@ from dataclasses import dataclass
 from spoutline.model.quantity import Dimension, Quantity
 from spoutline.units.accepted import UnitSystem, shown_unit
 from spoutline.units.conversion import from_core, to_core
-from spoutline.units.figures import figure
+from spoutline.units.figures import figure, fixed_figure
 
 _SCALED = {Dimension.RESISTANCE, Dimension.RESISTANCE_PER_LENGTH}
+_SHOWN_DIGITS, _READ_DIGITS = 4, 3
+_DAYS, _DAY = "days", "day"
 _WITHOUT_GAP = {"°"}  # 45° is written without a space (SI brochure 5.4.3); every other unit takes one
 
 
@@ -50,17 +52,51 @@ class Display:
         ValueError
             The value is not finite.
         """
-        shown = self.number(value, dimension)
-        unit = self.unit(dimension)
+        shown, unit = self._shown(value, dimension, prefixed=prefixed)
+        return self._joined(figure(shown, digits=digits), unit)
+
+    def reading(self, value: float, dimension: Dimension) -> str:
+        """Return ``value`` with its unit, in as many digits as a limit or a result is read in.
+
+        Three significant digits; a diameter to the hundredth of a millimetre or the thousandth of an inch, as the
+        standards for spouts give it. Digits before the decimal point always stay. Arguments and errors as ``show``.
+        """
+        return self._joined(*self._read(value, dimension))
+
+    def read_decimals(self, value: float, dimension: Dimension) -> int | None:
+        """Return how many decimals ``reading`` gives ``value``; None where prefix or exponent forbid to compare."""
+        text, unit = self._read(value, dimension)
+        if "e" in text or unit != self.unit(dimension):
+            return None
+        return len(text.partition(".")[2])
+
+    def to_decimals(self, value: float, dimension: Dimension, decimals: int) -> str:
+        """Return ``value`` with its unit, rounded to ``decimals`` places; errors as ``show``."""
+        shown, unit = self._shown(value, dimension, prefixed=False)
+        return self._joined(fixed_figure(shown, decimals), unit)
+
+    def _read(self, value: float, dimension: Dimension) -> tuple[str, str]:
+        shown, unit = self._shown(value, dimension, digits=_READ_DIGITS)
+        if dimension is Dimension.DIAMETER:
+            text = fixed_figure(shown, 2 if self.system is UnitSystem.SI else 3)
+            if text != "0":
+                return text, unit
+        return figure(shown, most=_READ_DIGITS), unit
+
+    def _shown(
+        self, value: float, dimension: Dimension, *, prefixed: bool = True, digits: int = _SHOWN_DIGITS
+    ) -> tuple[float, str]:
+        shown, unit = self.number(value, dimension), self.unit(dimension)
         if dimension is Dimension.TEMPERATURE:
             shown = round(shown, 9) + 0.0  # the offset leaves noise near zero, which would show as 1e-14 degrees
-        if prefixed and dimension in _SCALED:
-            shown, unit = _scaled(shown, unit)
-        text = figure(shown, digits=digits)
-        if dimension is Dimension.DAYS and text == "1":
-            unit = "day"
+        return _scaled(shown, unit, digits) if prefixed and dimension in _SCALED else (shown, unit)
+
+    def _joined(self, text: str, unit: str) -> str:
+        """Return a figure with its unit behind."""
         if not unit:
             return text
+        if unit == _DAYS and text == "1":
+            unit = _DAY
         return f"{text}{unit}" if unit in _WITHOUT_GAP else f"{text} {unit}"
 
     def show_quantity(self, quantity: Quantity, *, digits: int | None = None) -> str:
@@ -68,10 +104,10 @@ class Display:
         return self.show(quantity.value, quantity.dimension, digits=digits)
 
 
-def _scaled(shown: float, unit: str) -> tuple[float, str]:
+def _scaled(shown: float, unit: str, digits: int) -> tuple[float, str]:
     """Return a resistance in ohm, kilo-ohm or megohm, whichever keeps the figure between 1 and 1000."""
     # the comparison is made on the rounded figure, so that 999 999 ohm shows as 1 megohm and not as 1000 kilo-ohm
     for factor, prefix in ((1e6, "M"), (1e3, "k")):
-        if abs(shown) >= factor * 0.99995:
+        if abs(shown) >= factor * (1.0 - 0.5 * 10.0**-digits):
             return shown / factor, f"{prefix}{unit}"
     return shown, unit

@@ -8,7 +8,7 @@ _LARGEST_PLAIN = 1e9
 _SMALLEST_PLAIN = 1e-6
 
 
-def figure(value: float, *, digits: int | None = None) -> str:
+def figure(value: float, *, digits: int | None = None, most: int = 4) -> str:
     """Return ``value`` with a sensible number of significant digits.
 
     Parameters
@@ -16,8 +16,10 @@ def figure(value: float, *, digits: int | None = None) -> str:
     value
         A finite number.
     digits
-        Significant digits to print, trailing zeros kept; None prints up to four and drops trailing zeros. Digits before
-        the decimal point are never rounded away.
+        Significant digits to print, trailing zeros kept; None prints up to ``most`` and drops trailing zeros. Digits
+        before the decimal point are never rounded away.
+    most
+        Significant digits where ``digits`` is None.
 
     Raises
     ------
@@ -28,7 +30,7 @@ def figure(value: float, *, digits: int | None = None) -> str:
         raise ValueError(f"{value!r} cannot be shown as a figure")
     if digits is not None and digits < 1:
         raise ValueError(f"digits must be 1 or more, not {digits}")
-    significant = 4 if digits is None else digits
+    significant = most if digits is None else digits
     if value == 0:
         return "0" if digits is None or digits == 1 else f"{0:.{digits - 1}f}"
     if not _SMALLEST_PLAIN <= abs(value) < _LARGEST_PLAIN:
@@ -38,3 +40,13 @@ def figure(value: float, *, digits: int | None = None) -> str:
     if digits is None and "." in text:
         text = text.rstrip("0").rstrip(".")
     return text
+
+
+def fixed_figure(value: float, decimals: int) -> str:
+    """Return ``value`` rounded to ``decimals`` places, trailing zeros dropped; raise ``ValueError`` if not finite."""
+    if not math.isfinite(value):
+        raise ValueError(f"{value!r} cannot be shown as a figure")
+    text = f"{value:.{decimals}f}"
+    if "." in text:
+        text = text.rstrip("0").rstrip(".")
+    return "0" if text == "-0" else text
