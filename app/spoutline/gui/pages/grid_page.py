@@ -97,7 +97,6 @@ class GridPage(QWidget):
         self.fill_button.setToolTip("Ctrl+D")
         self.fill_button.clicked.connect(self._fill_down)
         self.duplicate_button = QPushButton(tr("Duplicate chosen rows"), self)
-        self.duplicate_button.setToolTip("Ctrl+Shift+D")
         self.remove_button = QPushButton(tr("Remove chosen rows"), self)
         self.remove_button.setToolTip("Ctrl+Del")
         for widget, stretch in (

@@ -1,4 +1,4 @@
-"""A table of cells whose rows can be taken away and copied, by the keys of the terms form's tables and by Delete."""
+"""A table of cells whose rows can be taken away and copied."""
 
 from __future__ import annotations
 
@@ -13,8 +13,8 @@ from spoutline.gui.widgets.cell_table import CellTable
 class SheetTable(CellTable):
     """Cells in rows.
 
-    Keys: Ctrl+Shift+D copies the rows of the chosen cells, Ctrl+Delete takes them away; Delete does so where whole rows
-    are chosen, and empties the chosen cells elsewhere.
+    Keys: Ctrl+Delete takes the rows of the chosen cells away; Delete does so where whole rows are chosen, and empties
+    the chosen cells elsewhere.
 
     Signals
     -------
@@ -44,11 +44,8 @@ class SheetTable(CellTable):
             super().clear_cells()
 
     def _call(self, event: QKeyEvent) -> Callable[[], None] | None:
-        if self.state() is not self.State.EditingState:
-            modifiers = event.modifiers() & ~Qt.KeyboardModifier.KeypadModifier
-            control, shift = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
-            if event.key() == Qt.Key.Key_Delete and modifiers == control:
-                return self.ask_removal
-            if event.key() == Qt.Key.Key_D and modifiers == control | shift:
-                return self.ask_copy
+        modifiers = event.modifiers() & ~Qt.KeyboardModifier.KeypadModifier
+        is_removal = event.key() == Qt.Key.Key_Delete and modifiers == Qt.KeyboardModifier.ControlModifier
+        if is_removal and self.state() is not self.State.EditingState:
+            return self.ask_removal
         return super()._call(event)
