@@ -2,12 +2,20 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
+from pytestqt.qtbot import QtBot
 
 from planning.surveys import survey_of
 from spoutline.bootstrap import Workbench
+from spoutline.gui.edits.command import make_edit
+from spoutline.gui.edits.decisions import keep_part
+from spoutline.gui.edits.question import Step
 from spoutline.gui.edits.remedies import after_relaxation
-from spoutline.model.plan import PlanStatus, Relaxation
+from spoutline.gui.window.main_window import MainWindow
+from spoutline.gui.window.workplace import Workplace
+from spoutline.model.plan import PlanStatus, Relaxation, Succession
 from spoutline.model.requirement import RequirementId
 from spoutline.model.survey import Survey
 
@@ -70,3 +78,31 @@ def test_latch_and_device_given_up_together_are_one_edit() -> None:
 def test_no_button_changes_a_fact_or_a_rule(line: RequirementId) -> None:
     survey: Survey = LATCH_AT_LOW_PRESSURE
     assert after_relaxation(survey, "1A", relaxation(line)) is None
+
+
+def test_the_successor_takes_the_place_and_other_kept_parts_stay() -> None:
+    survey = survey_of(liquid=E10, decisions={"pinned": ("QW-N101", "LS-S113")})
+    succession = Succession(number_before="LS-S113", number_now="LS-S101")
+    change = replace(relaxation(RequirementId.DECISION), successions=(succession,))
+    after = after_relaxation(survey, "1A", change)
+    assert after is not None
+    assert set(after.positions[0].decisions.pinned) == {"QW-N101", "LS-S101"}
+
+
+def test_one_click_takes_the_successor_of_a_part_that_its_maker_replaced(
+    qtbot: QtBot, window: MainWindow, workplace: Workplace
+) -> None:
+    """The catalogue's file of swivels says that LS-S101 took the place of LS-S113."""
+    session = workplace.session
+    make_edit(session, keep_part(session.survey, "A1", "LS-S113"), "Keep LS-S113", "A1")
+    workplace.show_step(Step.SET)
+    card = workplace.set_page.outcome
+    qtbot.waitUntil(lambda: bool(card.remedy_buttons), timeout=20_000)
+    (button,) = (one for one in card.remedy_buttons if "LS-S101" in one.text())
+    assert button.text() == "Take its successor LS-S101"
+    button.click()
+    assert session.position.decisions.pinned == ("LS-S101",)
+    qtbot.waitUntil(lambda: workplace.plans.plan("A1") is not None, timeout=20_000)
+    plan = workplace.plans.plan("A1")
+    assert plan is not None
+    assert plan.status is PlanStatus.FITS

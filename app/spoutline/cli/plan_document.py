@@ -235,6 +235,13 @@ class ExclusionRecord(_Record):
     nearest: tuple[str, ...]
 
 
+class SuccessionRecord(_Record):
+    """A part that its maker replaced, and the one that took its place."""
+
+    part_before: str
+    part_now: str
+
+
 class RelaxationRecord(_Record):
     """The smallest change that would free a set."""
 
@@ -245,6 +252,7 @@ class RelaxationRecord(_Record):
     unit: str
     price_minor: int | None
     part_numbers: tuple[str, ...]
+    successions: tuple[SuccessionRecord, ...]
     text: str
 
 

@@ -274,6 +274,9 @@ def _relaxation(item: Relaxation, currency: str, story: Story) -> record.Relaxat
         unit=SI_UNIT[item.dimension] if item.dimension else "",
         price_minor=item.price_minor,
         part_numbers=item.numbers,
+        successions=tuple(
+            record.SuccessionRecord(part_before=one.number_before, part_now=one.number_now) for one in item.successions
+        ),
         text=story.relaxation(item, currency),
     )
 

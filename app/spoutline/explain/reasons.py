@@ -52,7 +52,12 @@ def exclusion_sentence(exclusion: Exclusion, story: Story) -> str:
 def relaxation_sentence(relaxation: Relaxation, currency: str, story: Story) -> str:
     """Return the smallest change that frees a set, and what that set costs."""
     requirement = story.sentence(requirement_names((relaxation.requirement, *relaxation.also), story))
-    if relaxation.from_value is None or relaxation.to_value is None or relaxation.dimension is None:
+    if relaxation.successions:
+        change = " ".join(
+            story.phrases.fill("relaxation_successor", before=one.number_before, now=one.number_now)
+            for one in relaxation.successions
+        )
+    elif relaxation.from_value is None or relaxation.to_value is None or relaxation.dimension is None:
         change = story.phrases.fill("relaxation_whole", requirement=requirement)
     else:
         change = story.phrases.fill(

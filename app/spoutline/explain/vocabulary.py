@@ -147,6 +147,7 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "conflict_no_relaxation": (),
     "relaxation_value": ("requirement", "from_value", "to_value"),
     "relaxation_whole": ("requirement",),
+    "relaxation_successor": ("before", "now"),
     "relaxation_price": ("price", "numbers"),
     "relaxation_numbers": ("numbers",),
     "verdict_in_set": ("part",),

@@ -87,11 +87,20 @@ class Alternative:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Succession:
+    """A part that its maker replaced, and the one that took its place."""
+
+    number_before: str
+    number_now: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Relaxation:
     """The smallest change of one requirement line that would free a set.
 
     For a numeric line ``from_value`` / ``to_value`` are SI in ``dimension``; for the others they are None and the
-    line as a whole would have to go. ``price_minor`` is the cheapest set that it frees.
+    line as a whole would have to go, except where ``successions`` says which kept parts would give way to which.
+    ``price_minor`` is the cheapest set that it frees.
     """
 
     requirement: RequirementId
@@ -101,6 +110,7 @@ class Relaxation:
     price_minor: int | None
     numbers: tuple[str, ...]
     also: tuple[RequirementId, ...] = ()  # lines that must change together with this one
+    successions: tuple[Succession, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

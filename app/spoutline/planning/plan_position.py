@@ -10,9 +10,10 @@ from spoutline.model.plan import (
     JudgedSet,
     PlanStatus,
     PositionPlan,
+    Relaxation,
     SlotCount,
 )
-from spoutline.model.requirement import Refusal, RefusalStatus, Requirement
+from spoutline.model.requirement import Refusal, RefusalStatus, Requirement, RequirementId
 from spoutline.model.survey import Position, Site
 from spoutline.planning.accessories import accessory_lines
 from spoutline.planning.alternatives import AlternativeFinder
@@ -24,6 +25,7 @@ from spoutline.planning.judgement import SetJudge
 from spoutline.planning.loads import LoadModel
 from spoutline.planning.pool import SLOT_KINDS, Pool, narrow_pool, whole_pool
 from spoutline.planning.protocols import PartStore
+from spoutline.planning.refit.supersession import successors_at
 from spoutline.rules.requirement import requirement_for
 
 _STATUS = {
@@ -88,6 +90,9 @@ def planned_position(position: Position, site: Site, desk: Desk) -> PlannedPosit
     choice = chooser.choose()
     if choice is None:
         conflict = conflict_of(requirement, desk) or conflict_of_checks(chooser.last_refused)
+        if conflict is not None:
+            ways = (*_by_successors(requirement, desk), *conflict.relaxations)
+            conflict = replace(conflict, relaxations=ways)
         return PlannedPosition(
             _plan(position, PlanStatus.DOES_NOT_FIT, requirement=requirement, conflict=conflict, counts=counts)
         )
@@ -112,6 +117,29 @@ def conflict_of(requirement: Requirement, desk: Desk) -> Conflict | None:
     """Explain over the whole catalogue why no set exists."""
     pool = whole_pool(requirement, desk.tables, desk.parts)
     return ConflictFinder(ChainSearch(requirement, pool, LoadModel(requirement, desk.tables))).conflict()
+
+
+def _by_successors(requirement: Requirement, desk: Desk) -> tuple[Relaxation, ...]:
+    """Return the way out that parts kept give way to those that took their place; empty where that frees no set."""
+    position, successions = successors_at(requirement.position, desk.parts)
+    updated = requirement_for(position, requirement.site, desk.tables) if successions else None
+    if updated is None or isinstance(updated, Refusal):
+        return ()
+    choice = chooser_for(updated, narrow_pool(updated, desk.tables, desk.parts), desk).choose()
+    if choice is None:
+        return ()
+    freed = choice.judged.hanging_set
+    return (
+        Relaxation(
+            requirement=RequirementId.DECISION,
+            from_value=None,
+            to_value=None,
+            dimension=None,
+            price_minor=freed.price_minor,
+            numbers=freed.numbers,
+            successions=successions,
+        ),
+    )
 
 
 def slot_counts(requirement: Requirement, pool: Pool, parts: PartStore) -> tuple[SlotCount, ...]:

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 
 from spoutline.gui.edits.answers import with_position
-from spoutline.gui.edits.decisions import release_all
-from spoutline.model.plan import Relaxation
+from spoutline.gui.edits.decisions import keep_part, release_all
+from spoutline.model.plan import Relaxation, Succession
 from spoutline.model.requirement import RequirementId, WayOut
 from spoutline.model.survey import Position, Service, Survey, VapourStatus
 
@@ -44,10 +44,20 @@ def after_relaxation(survey: Survey, label: str, relaxation: Relaxation) -> Surv
     A wish may be given up with a button: latch, flow, lead time, kept and refused parts. What is measured (reach,
     strength of the outlet, pressure, climate), sold (liquid and blend) or ruled stays: no answer makes it otherwise.
     """
+    if relaxation.successions:
+        return _after_successions(survey, label, relaxation.successions)
     after: Survey | None = _after_line(survey, label, relaxation.requirement, relaxation.to_value)
     for requirement in relaxation.also:  # lines that free a set only together
         after = None if after is None else _after_line(after, label, requirement, None)
     return after
+
+
+def _after_successions(survey: Survey, label: str, successions: Iterable[Succession]) -> Survey | None:
+    """Return the survey in which the kept parts gave way to those that took their place; all others stay kept."""
+    after = survey
+    for one in successions:
+        after = keep_part(after, label, one.number_now, instead_of=(one.number_before,))
+    return after if after != survey else None
 
 
 def _after_line(survey: Survey, label: str, requirement: RequirementId, to_value: float | None) -> Survey | None:

@@ -17,31 +17,43 @@ from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.cards import empty_layout, plain_label
 from spoutline.gui.widgets.marks import Mark
 from spoutline.gui.wording import tr
-from spoutline.model.plan import PlanStatus, PositionPlan
+from spoutline.model.plan import PlanStatus, PositionPlan, Relaxation
 from spoutline.model.quantity import Dimension
 from spoutline.model.survey import Survey
 
 
 @dataclass(frozen=True, slots=True)
 class Remedy:
-    """Something that would help, in words, and the survey after it where it is a change of an answer."""
+    """Something that would help, in words, and the survey after it where it is a change of an answer.
+
+    ``act`` is what the button that changes it says.
+    """
 
     words: str
     after: Survey | None
+    act: str
 
 
 def remedies_of(plan: PositionPlan, survey: Survey, story: Story) -> tuple[Remedy, ...]:
     """Return the ways out of a refusal or the relaxations of a conflict."""
     label = plan.position.label
     if plan.refusal is not None:
-        return tuple(Remedy(story.way_out(way), after_way_out(survey, label, way)) for way in plan.refusal.ways_out)
+        return tuple(
+            Remedy(story.way_out(way), after_way_out(survey, label, way), tr("Do this"))
+            for way in plan.refusal.ways_out
+        )
     if plan.conflict is not None:
         currency = survey.site.currency
         return tuple(
-            Remedy(story.relaxation(relaxation, currency), after_relaxation(survey, label, relaxation))
-            for relaxation in plan.conflict.relaxations
+            Remedy(story.relaxation(change, currency), after_relaxation(survey, label, change), _act(change))
+            for change in plan.conflict.relaxations
         )
     return ()
+
+
+def _act(relaxation: Relaxation) -> str:
+    numbers = ", ".join(one.number_now for one in relaxation.successions)
+    return tr("Take its successor {numbers}").format(numbers=numbers) if numbers else tr("Do this")
 
 
 def headline(plan: PositionPlan, tone: Tone, story: Story) -> str:
@@ -140,8 +152,8 @@ class OutcomeCard(QFrame):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(plain_label(remedy.words, wraps=True), 1)
         if remedy.after is not None:
-            button = QPushButton(tr("Do this"), row)
-            button.setAccessibleName(f"{tr('Do this')}: {remedy.words}")
+            button = QPushButton(remedy.act, row)
+            button.setAccessibleName(f"{remedy.act}: {remedy.words}")
             button.clicked.connect(self._doer(remedy))
             layout.addWidget(button, 0, Qt.AlignmentFlag.AlignTop)
             self.remedy_buttons.append(button)

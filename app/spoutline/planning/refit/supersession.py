@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from spoutline.model.part import Part, PartStatus
+from spoutline.model.plan import Succession
 from spoutline.model.refit import Supersession
-from spoutline.model.survey import Survey
+from spoutline.model.survey import Position, Survey
 from spoutline.planning.protocols import PartStore
 
 
@@ -20,25 +21,34 @@ def successor_of(part: Part, parts: PartStore) -> Part | None:
     return part
 
 
-def with_successors(survey: Survey, parts: PartStore) -> tuple[Survey, tuple[Supersession, ...]]:
-    """Return the survey with every pinned part that was superseded replaced, and what was replaced where.
+def successors_at(position: Position, parts: PartStore) -> tuple[Position, tuple[Succession, ...]]:
+    """Return the position with every pinned part that was superseded replaced, and what was replaced.
 
     A part without a usable successor stays, so that the plan names it in its conflict.
     """
+    pinned: list[str] = []
+    found = []
+    for number in position.decisions.pinned:
+        part = parts.part(number)
+        follower = successor_of(part, parts) if part is not None else None
+        now = follower.number if follower is not None else number
+        if now != number:
+            found.append(Succession(number_before=number, number_now=now))
+        if now not in pinned:
+            pinned.append(now)
+    decisions = position.decisions.model_copy(update={"pinned": tuple(pinned)})
+    return position.model_copy(update={"decisions": decisions}), tuple(found)
+
+
+def with_successors(survey: Survey, parts: PartStore) -> tuple[Survey, tuple[Supersession, ...]]:
+    """Return the survey with every pinned part that was superseded replaced, and what was replaced where."""
     replaced: dict[tuple[str, str], list[str]] = {}
     positions = []
     for position in survey.positions:
-        pinned = []
-        for number in position.decisions.pinned:
-            part = parts.part(number)
-            follower = successor_of(part, parts) if part is not None else None
-            now = follower.number if follower is not None else number
-            if now != number:
-                replaced.setdefault((number, now), []).append(position.label)
-            if now not in pinned:
-                pinned.append(now)
-        decisions = position.decisions.model_copy(update={"pinned": tuple(pinned)})
-        positions.append(position.model_copy(update={"decisions": decisions}))
+        updated, successions = successors_at(position, parts)
+        positions.append(updated)
+        for one in successions:
+            replaced.setdefault((one.number_before, one.number_now), []).append(position.label)
     found = tuple(
         Supersession(number_before=before, number_now=now, positions=tuple(labels))
         for (before, now), labels in sorted(replaced.items())
