@@ -11,6 +11,7 @@ import pytest
 from PIL import Image
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication, QShortcut
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QComboBox, QFileDialog, QLineEdit, QListWidget, QMessageBox, QWidget
 from pytestqt.qtbot import QtBot
 
@@ -585,6 +586,50 @@ def test_leaving_asks_before_what_was_typed_is_lost(
     dialog.reject()
     assert not dialog.isVisible()
     assert dialog.terms is None
+
+
+def test_return_alone_loses_nothing_that_was_typed(qtbot: QtBot, opened: Open, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Escape, then Return in a hurry: the form is still there."""
+    dialog = opened(terms_of())
+    entry = field(dialog, "heading.number")
+    assert isinstance(entry, TextField)
+    entry.editor.setFocus()
+    qtbot.keyClicks(entry.editor, "X")
+    defaults: list[object] = []
+
+    def question(*arguments: object) -> QMessageBox.StandardButton:
+        defaults.append(arguments[-1])
+        return QMessageBox.StandardButton.No
+
+    monkeypatch.setattr(QMessageBox, "question", question)
+    qtbot.keyClick(dialog, KEY.Key_Escape)
+    assert defaults == [QMessageBox.StandardButton.No]
+    assert dialog.isVisible()
+    monkeypatch.setattr(QMessageBox, "question", lambda *_: QMessageBox.StandardButton.Yes)
+
+
+def test_a_press_that_takes_a_fault_away_still_reaches_its_button(qtbot: QtBot, opened: Open) -> None:
+    """The line of a fault goes only when the mouse is let go, so that no button moves from below it."""
+    dialog = opened(terms_of(labour={"hourly_rate": 85, "tasks": []}))
+    part = section(dialog, "labour.tasks")
+    rate = field(dialog, "labour.hourly_rate")
+    assert isinstance(rate, TextField)
+    rate.editor.setFocus()
+    rate.editor.selectAll()
+    qtbot.keyClicks(rate.editor, "eighty")
+    qtbot.keyClick(rate.editor, KEY.Key_Return)
+    assert rate.fault
+    rate.editor.selectAll()
+    qtbot.keyClicks(rate.editor, "80")
+    QApplication.processEvents()
+    handle = dialog.windowHandle()
+    place = part.add_button.mapTo(dialog, part.add_button.rect().center())
+    QTest.mousePress(handle, Qt.MouseButton.LeftButton, NO, place)
+    qtbot.wait(60)
+    assert not rate.fault
+    QTest.mouseRelease(handle, Qt.MouseButton.LeftButton, NO, place)
+    qtbot.waitUntil(lambda: part.model.rowCount() == 1, timeout=2000)
+    qtbot.waitUntil(lambda: not rate._fault_label.isVisible(), timeout=2000)
 
 
 def test_typing_that_is_not_left_yet_counts(qtbot: QtBot, opened: Open) -> None:

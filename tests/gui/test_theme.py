@@ -9,7 +9,8 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QColor, QFontMetrics, QImage, QPainter, QPalette
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QComboBox
+from pytestqt.qtbot import QtBot
 
 from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.marks import paint_mark
@@ -103,3 +104,21 @@ def test_style_sheet_points_to_a_drawing_that_is_there() -> None:
         places = re.findall(r'url\("([^"]+)"\)', sheet)
         assert places
         assert all(Path(place).is_file() for place in places)
+
+
+@pytest.mark.qt_log_ignore("grabbing the keyboard", extend=True)  # a popup without a screen
+@pytest.mark.parametrize("count", [2, 4, 8])
+def test_a_short_list_of_choices_drops_down_whole(qtbot: QtBot, qapp: QApplication, count: int) -> None:
+    """Every choice can be seen at once: nothing of the list lies outside its view."""
+    if not qapp.styleSheet():
+        dress(qapp, dark=False)
+    box = QComboBox()
+    qtbot.addWidget(box)
+    box.addItems([f"choice {place}" for place in range(count)])
+    box.show()
+    box.showPopup()
+    view = box.view()
+    assert view.verticalScrollBar().maximum() == 0
+    last = view.visualRect(view.model().index(count - 1, 0))
+    assert view.viewport().rect().contains(last)
+    box.hidePopup()

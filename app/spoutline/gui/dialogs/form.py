@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QMessageBox, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.wording import tr
@@ -51,3 +51,8 @@ class FormDialog(QDialog):
         """Say what is wrong and what would be right; an empty text takes it away."""
         self.fault_label.setText(text)
         self.fault_label.setVisible(bool(text))
+
+    def is_sure(self, question: str) -> bool:
+        """Ask before something is lost; Return alone loses nothing."""
+        yes, no = QMessageBox.StandardButton.Yes, QMessageBox.StandardButton.No
+        return QMessageBox.question(self, self.windowTitle(), question, yes | no, no) is yes

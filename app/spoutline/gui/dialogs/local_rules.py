@@ -11,7 +11,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QLineEdit,
-    QMessageBox,
     QPushButton,
     QSplitter,
     QVBoxLayout,
@@ -256,7 +255,7 @@ class LocalRulesDialog(FormDialog):
         if profile is None:
             return
         question = tr("Remove the rules “{title}” for good?").format(title=profile.title)
-        if QMessageBox.question(self, tr("Local rules"), question) is not QMessageBox.StandardButton.Yes:
+        if not self.is_sure(question):
             return
         try:
             self._workbench.jurisdictions().remove(profile.id)

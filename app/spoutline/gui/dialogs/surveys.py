@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QFileDialog, QHBoxLayout, QLineEdit, QMessageBox, QPushButton, QWidget
+from PySide6.QtWidgets import QComboBox, QFileDialog, QHBoxLayout, QLineEdit, QPushButton, QWidget
 
 from spoutline.book.records import StoredSurvey, SurveyEntry
 from spoutline.book.survey_text import read_survey
@@ -164,8 +164,7 @@ class SurveysDialog(FormDialog):
             self.show_fault(tr("“{name}” is open. Open another survey first.").format(name=entry.name))
             return
         question = tr("Take “{name}” off the list? Its past saves stay in the database.").format(name=entry.name)
-        answer = QMessageBox.question(self, tr("Surveys"), question)
-        if answer is QMessageBox.StandardButton.Yes:
+        if self.is_sure(question):
             try:
                 self._workbench.book().remove(entry.id)
             except (InputFault, StoreFault) as fault:

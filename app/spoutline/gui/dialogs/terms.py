@@ -13,7 +13,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QListWidget,
     QListWidgetItem,
-    QMessageBox,
     QPushButton,
     QStackedWidget,
     QWidget,
@@ -377,8 +376,7 @@ class TermsDialog(FormDialog):
     def reject(self) -> None:
         """Qt: leave everything as it was; ask before what was typed is lost."""
         self._finish_typing()
-        if self._state.draft != self._first and self._state.file is None:
-            words = tr("Leave the terms as they were? What you wrote here is lost.")
-            if QMessageBox.question(self, self.windowTitle(), words) is not QMessageBox.StandardButton.Yes:
-                return
+        is_lost = self._state.draft != self._first and self._state.file is None
+        if is_lost and not self.is_sure(tr("Leave the terms as they were? What you wrote here is lost.")):
+            return
         super().reject()

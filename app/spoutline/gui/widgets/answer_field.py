@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 
 from spoutline.gui.escaping import mnemonic_safe
 from spoutline.gui.widgets.editors import LineEditor, PageEditor
+from spoutline.gui.widgets.steady import SteadyChange
 from spoutline.gui.widgets.tile_grid import TileGrid
 
 
@@ -44,6 +45,8 @@ class AnswerField(QWidget):
         super().__init__(parent)
         self.plain_title = title.replace("&", "")
         self._shown: str | None = None
+        self._fault = ""
+        self._fault_shown = SteadyChange(self._show_fault_label, self)
         self._layout = QVBoxLayout(self)
         self._layout.setContentsMargins(0, 0, 0, 0)
         self._layout.setSpacing(4)
@@ -67,7 +70,7 @@ class AnswerField(QWidget):
     @property
     def fault(self) -> str:
         """What is wrong with the answer; empty where nothing is."""
-        return self._fault_label.text()
+        return self._fault
 
     @property
     def help_text(self) -> str:
@@ -84,8 +87,8 @@ class AnswerField(QWidget):
 
     def show_fault(self, text: str) -> None:
         """Say beside the field what is wrong and what would be right."""
-        self._fault_label.setText(text)
-        self._fault_label.show()
+        self._fault = text
+        self._fault_shown.ask()
         self._mark_editor(True)
         self._editor().setAccessibleDescription(f"{text} {self._description}")
 
@@ -108,10 +111,14 @@ class AnswerField(QWidget):
 
     def _clear_fault(self) -> None:
         if self.fault:
-            self._fault_label.clear()
-            self._fault_label.hide()
+            self._fault = ""
+            self._fault_shown.ask()
             self._mark_editor(False)
             self._editor().setAccessibleDescription(self._description)
+
+    def _show_fault_label(self) -> None:
+        self._fault_label.setText(self._fault)
+        self._fault_label.setVisible(bool(self._fault))
 
     def _mark_editor(self, faulty: bool) -> None:
         editor = self._editor()

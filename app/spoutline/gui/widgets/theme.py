@@ -220,6 +220,7 @@ QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus, QSpinBox:focus { border:
 QLineEdit[faulty="true"], QPlainTextEdit[faulty="true"], QComboBox[faulty="true"] {
   border: 2px solid @bad@; padding: 3px 6px;
 }
+QComboBox { combobox-popup: 0; }
 QComboBox::drop-down { border: none; width: 22px; }
 QComboBox::down-arrow { image: url(@unfold@); width: 12px; height: 12px; }
 QComboBox QLineEdit, QComboBox QLineEdit:focus { border: none; padding: 0; min-height: 0; }
@@ -227,6 +228,8 @@ QComboBox QAbstractItemView {
   background: @card@; color: @text@; border: 1px solid @frame@;
   selection-background-color: @accent@; selection-color: @on_accent@;
 }
+QComboBox QAbstractItemView::item { padding: 2px 6px; min-height: 18px; }
+QComboBox QAbstractItemView::item:selected { background: @accent@; color: @on_accent@; }
 
 QPushButton {
   background: @card@; color: @text@; border: 1px solid @frame@; border-radius: 6px; padding: 5px 14px; min-height: 18px;
