@@ -162,13 +162,88 @@ def test_survey_becomes_plan_quotation_and_revision(
     assert bench.quoting().issued_papers(first.id, 1) == sent
     issue(qtbot, page)
     offer.note_edit.setText("by letter of the 26th")
-    offer.accept_button.click()
+    assert [action.text() for action in offer.accept_menu.actions()] == ["Single-use", "Reconnectable"]
+    offer.accept_menu.actions()[1].trigger()
     settled(qtbot, page)
     assert page.stored.status is QuotationStatus.ACCEPTED
+    # the order names its option, and the pick list is of that one
+    assert page.panel.status_label.text().endswith("accepted: Reconnectable")
+    assert offer.option_box.currentText() == "Reconnectable"
     assert not offer.accept_button.isVisible()
-    assert bench.quoting().history(first.id)[-1].note == "by letter of the 26th"
-    assert page.panel.history.model.records[0].note == "by letter of the 26th"
+    answered = bench.quoting().history(first.id)[-1]
+    assert (answered.note, answered.option) == ("by letter of the 26th", "Reconnectable")
+    assert page.panel.history.model.index(0, 4).data() == "Reconnectable; by letter of the 26th"
     assert page.stored.quotation.pins.survey_revision == session.stored.revision
+
+
+def test_an_only_option_is_accepted_at_once(qtbot: QtBot, bench: Workbench, page: QuotationPage, terms: Write) -> None:
+    quote(qtbot, page, terms("GUI-1E"))  # of several options before
+    desk = bench.quoting()
+    survey = page._context.session.survey
+    made = desk.quote(survey, terms_of(heading={"number": "GUI-1A", "dated": DAY}), Display(UnitSystem.SI)).quotation
+    issued = desk.issue(desk.keep(made, "Odile"), "Odile", Display(UnitSystem.SI))
+    look_at(qtbot, page, issued.id)
+    page.panel.name_edit.setText("Merle")
+    qtbot.mouseClick(page.panel.offer.accept_button, Qt.MouseButton.LeftButton)
+    settled(qtbot, page)
+    assert desk.history(issued.id)[-1].status is QuotationStatus.ACCEPTED
+    assert desk.history(issued.id)[-1].option == ""
+
+
+def test_the_next_step_follows_a_changed_survey(
+    qtbot: QtBot, session: Session, page: QuotationPage, terms: Write
+) -> None:
+    """A draft is not to be issued unseen after its survey was changed; what is quoted again alike is said to be so."""
+    offer = page.panel.offer
+    quote(qtbot, page, terms("GUI-1B"))
+    keep(qtbot, page)
+    assert offer.issue_button.objectName() == "primary"
+    quote(qtbot, page, terms("GUI-1B"))
+    assert "what the book holds as revision 1" in page.panel.state_label.text()
+    with_third_hose(session)
+    assert "quote this survey for that" in offer.next_label.text()
+    assert offer.make_button.objectName() == "primary"
+    assert offer.issue_button.objectName() == ""
+
+
+def test_a_number_is_sent_once(qtbot: QtBot, session: Session, page: QuotationPage, terms: Write) -> None:
+    """An order stands under its number: what is quoted besides is refused it, with what to do."""
+    quote_and_issue(qtbot, page, terms("GUI-1C"))
+    page.panel.offer.accept_menu.actions()[0].trigger()
+    settled(qtbot, page)
+    with_third_hose(session)
+    quote(qtbot, page, terms("GUI-1C"))
+    assert "another number" in page.panel.offer.next_label.text()
+    keep(qtbot, page)
+    page.panel.offer.issue_button.click()
+    settled(qtbot, page)
+    assert page.stored is not None
+    assert page.stored.status is QuotationStatus.DRAFT
+    assert "heading.number" in page.panel.state_label.text()
+    assert "sent under this number" in page.panel.state_label.text()
+
+
+def test_turning_to_a_position_leaves_the_quotations(
+    qtbot: QtBot, workplace: Workplace, session: Session, page: QuotationPage
+) -> None:
+    tree = workplace.site_panel.tree
+    for label in (session.label, session.survey.positions[1].label, session.survey.positions[1].label):
+        workplace.show_quotations()
+        index = workplace.site_panel.model.index_of(label)
+        qtbot.mouseClick(tree.viewport(), Qt.MouseButton.LeftButton, pos=tree.visualRect(index).center())
+        assert session.label == label
+        assert workplace.views.currentWidget() is workplace.walk
+
+
+def test_what_choosing_together_changes_is_told_apart_in_a_narrow_column(
+    qtbot: QtBot, page: QuotationPage, terms: Write
+) -> None:
+    quote(qtbot, page, terms("GUI-1D", more="stock_price = 35"))
+    titles = [row.title for row in page.panel.offer.amounts.records if "together" in row.title]
+    assert titles == ["Price, sets chosen together", "Stock, sets chosen together"]
+    table = page.panel.offer.amount_table
+    room = table.columnWidth(0) - 2 * 8
+    assert all(table.fontMetrics().horizontalAdvance(title) <= room for title in titles)
 
 
 def test_what_changed_between_revisions_is_told_in_words(

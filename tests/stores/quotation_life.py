@@ -65,7 +65,7 @@ def live_through(bench: Workbench) -> None:
 def let_expire(bench: Workbench) -> None:
     """An offer stands on its last day and has expired the day after."""
     desk = bench.quoting()
-    issued = desk.issue(desk.keep(quoted(bench)), "Odile", SI)
+    issued = desk.issue(desk.keep(quoted(bench, heading={"number": "HS-2", "dated": DAY})), "Odile", SI)
     last = DAY + timedelta(days=30)
     assert issued.id not in desk.expire(last)
     assert issued.id in desk.expire(last + timedelta(days=1))

@@ -9,6 +9,7 @@ from concurrent.futures import ThreadPoolExecutor
 
 import pytest
 
+from planning.quoting_terms import DAY
 from spoutline.book.quotation_records import StaleQuotation
 from spoutline.bootstrap import Workbench
 from spoutline.model.quotation import QuotationStatus
@@ -27,7 +28,7 @@ def test_a_quotation_lives_as_in_sqlite(bench: Workbench) -> None:
 
 def test_of_two_people_who_issue_at_once_one_succeeds(bench: Workbench) -> None:
     desk = bench.quoting()
-    draft = desk.keep(quoted(bench))
+    draft = desk.keep(quoted(bench, heading={"number": "HS-3", "dated": DAY}))
 
     def issue(name: str) -> bool:
         try:

@@ -35,13 +35,14 @@ class StoredQuotation:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class QuotationEvent:
-    """One step in the life of a quotation; ``at`` is in UTC."""
+    """One step in the life of a quotation; ``at`` is in UTC, ``option`` the title of the one ordered out of several."""
 
     revision: int
     status: QuotationStatus
     at: datetime
     by: str
     note: str
+    option: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -64,3 +64,4 @@ class QuotationEventRow(BookTable):
     at: Mapped[datetime] = mapped_column(DateTime)
     by: Mapped[str] = mapped_column(String(80))
     note: Mapped[str] = mapped_column(Text)
+    option: Mapped[str] = mapped_column(String(120), server_default="")

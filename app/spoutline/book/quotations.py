@@ -26,7 +26,7 @@ from spoutline.book.quotation_tables import (
 )
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.quotation import Quotation, QuotationStatus
-from spoutline.model.quotation_life import OPEN, check_step
+from spoutline.model.quotation_life import OPEN, check_step, ordered_option
 
 
 class QuotationBook:
@@ -94,6 +94,7 @@ class QuotationBook:
                     at=row.at.replace(tzinfo=UTC),
                     by=row.by,
                     note=row.note,
+                    option=row.option,
                 )
                 for row in session.scalars(query)
             )
@@ -136,19 +137,23 @@ class QuotationBook:
         with self._step(stored, QuotationStatus.ISSUED) as (session, row):
             revision = self._revision(session, row.id, row.revision)
             check_prices(self._read(revision))
+            self._check_number(session, row)
             revision.issued_at, revision.pdf, revision.workbook = self._stamp(), papers.pdf, papers.workbook
             self._note(session, row, by, "")
             session.commit()
             return self._stored(session, row)
 
-    def answer(self, stored: StoredQuotation, answer: QuotationStatus, by: str, note: str = "") -> StoredQuotation:
-        """Note that the customer accepted or declined."""
+    def answer(
+        self, stored: StoredQuotation, answer: QuotationStatus, by: str, note: str = "", option: str = ""
+    ) -> StoredQuotation:
+        """Note that the customer accepted or declined; ``option`` is the title of the one ordered out of several."""
         _check_name(by)
         if answer not in (QuotationStatus.ACCEPTED, QuotationStatus.DECLINED):
             wanted = f"an answer is {QuotationStatus.ACCEPTED} or {QuotationStatus.DECLINED}"
             raise InputFault((InputProblem("", "answer", answer.value, wanted),))
+        ordered = ordered_option([one.title for one in stored.quotation.options], answer, option)
         with self._step(stored, answer) as (session, row):
-            self._note(session, row, by, note)
+            self._note(session, row, by, note, ordered)
             session.commit()
             return self._stored(session, row)
 
@@ -244,6 +249,19 @@ class QuotationBook:
                 f"this version of the program ({fault.error_count()} faults). Its issued papers can still be printed."
             ) from fault
 
+    def _check_number(self, session: Session, row: QuotationRow) -> None:
+        """Raise ``InputFault`` where another quotation was sent under the same number."""
+        sent = (
+            select(QuotationRow)
+            .join(QuotationRevisionRow, QuotationRevisionRow.quotation_id == QuotationRow.id)
+            .where(QuotationRow.id != row.id, QuotationRow.number == row.number)
+            .where(QuotationRevisionRow.issued_at.is_not(None))
+        )
+        other = session.scalars(sent.order_by(QuotationRow.id)).first()
+        if other is not None:
+            wanted = f"another was sent under this number, to {other.customer} for {other.site}: give this one its own"
+            raise InputFault((InputProblem("", "heading.number", row.number, wanted),))
+
     def _note_parts(self, session: Session, row: QuotationRow, quotation: Quotation) -> None:
         here = (QuotationPartRow.quotation_id == row.id, QuotationPartRow.revision == row.revision)
         session.execute(delete(QuotationPartRow).where(*here))
@@ -252,10 +270,16 @@ class QuotationBook:
             QuotationPartRow(quotation_id=row.id, revision=row.revision, part_number=number) for number in numbers
         )
 
-    def _note(self, session: Session, row: QuotationRow, by: str, note: str) -> None:
+    def _note(self, session: Session, row: QuotationRow, by: str, note: str, option: str = "") -> None:
         session.add(
             QuotationEventRow(
-                quotation_id=row.id, revision=row.revision, status=row.status, at=self._stamp(), by=by, note=note
+                quotation_id=row.id,
+                revision=row.revision,
+                status=row.status,
+                at=self._stamp(),
+                by=by,
+                note=note,
+                option=option,
             )
         )
 

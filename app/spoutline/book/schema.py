@@ -10,7 +10,7 @@ from sqlalchemy import Connection, Engine, inspect, text
 from spoutline.model.faults import StoreFault
 
 VERSION_TABLE = "book_version"
-NEWEST = "book_0004"
+NEWEST = "book_0005"
 MIGRATIONS = Path(__file__).parent / "migrations"
 
 

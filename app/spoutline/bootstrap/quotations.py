@@ -252,9 +252,11 @@ class QuotingDesk:
         )
         return self._sources.quotations().issue(stored, papers, by)
 
-    def answer(self, stored: StoredQuotation, answer: QuotationStatus, by: str, note: str = "") -> StoredQuotation:
-        """Note that the customer accepted or declined."""
-        return self._sources.quotations().answer(stored, answer, by, note)
+    def answer(
+        self, stored: StoredQuotation, answer: QuotationStatus, by: str, note: str = "", option: str = ""
+    ) -> StoredQuotation:
+        """Note that the customer accepted or declined; an order out of several options names the ``option``."""
+        return self._sources.quotations().answer(stored, answer, by, note, option)
 
     def revise(self, stored: StoredQuotation, quotation: Quotation, by: str) -> StoredQuotation:
         """Open a new revision as a draft."""

@@ -10,6 +10,7 @@ from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING
 
 import spoutline
+from spoutline.book.quotation_records import StaleQuotation
 from spoutline.bootstrap import DEFAULT_DEMO, Settings, Workbench, open_workbench
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.cli.bill import BILL
@@ -93,6 +94,8 @@ def _guarded(workbench: Workbench, arguments: argparse.Namespace, open_window: O
     except (InputFault, StoreFault) as fault:
         lines = [str(problem) for problem in fault.problems] if isinstance(fault, InputFault) else [str(fault)]
         return _tell("".join(f"spoutline: {line}\n" for line in lines), ExitCode.BAD_INPUT)
+    except StaleQuotation as newer:
+        return _tell(f"spoutline: {newer}\n", ExitCode.BAD_INPUT)
     except BrokenPipeError:
         return _reader_left()
     except KeyboardInterrupt:

@@ -46,6 +46,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         one.add_argument("id", metavar="ID", type=int)
     answer.add_argument("answer", choices=[QuotationStatus.ACCEPTED.value, QuotationStatus.DECLINED.value])
     answer.add_argument("--note", metavar="TEXT", default="")
+    answer.add_argument("--option", metavar="TITLE", default="", help="option ordered, where there are several")
     _quoted(revise)
     for one in (issue, answer):
         one.add_argument("--by", metavar="NAME", required=True, help="who takes this step")
@@ -112,7 +113,7 @@ def _issue(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 def _answer(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     desk = workbench.quoting()
     answer = QuotationStatus(arguments.answer)
-    return _tell(desk.answer(desk.stored(arguments.id), answer, arguments.by, arguments.note))
+    return _tell(desk.answer(desk.stored(arguments.id), answer, arguments.by, arguments.note, arguments.option))
 
 
 def _print(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -147,7 +148,8 @@ def _shown(stored: StoredQuotation, story: Story) -> Iterator[str]:
 
 def _history(workbench: Workbench, quotation_id: int) -> Iterator[str]:
     for event in workbench.quoting().history(quotation_id):
-        note = f": {event.note}" if event.note else ""
+        told = "; ".join(text for text in (event.option, event.note) if text)
+        note = f": {told}" if told else ""
         yield f"  {event.at:%Y-%m-%d %H:%M} UTC  r{event.revision} {event.status}  {event.by}{note}"
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.quotation import QuotationStatus as Status
 
@@ -25,3 +27,20 @@ def check_step(now: Status, wanted: Status) -> None:
     if not may_become(now, wanted):
         steps = ", ".join(sorted(_MAY_BECOME[now])) or "nothing more: the order stands, changes need a new quotation"
         raise InputFault((InputProblem("", "status", f"from {now} to {wanted}", f"from {now} it may become {steps}"),))
+
+
+def ordered_option(titles: Sequence[str], answer: Status, named: str) -> str:
+    """Return the title of the option that an answer orders; empty where nothing is ordered or there is no choice.
+
+    Arguments: the titles of a quotation's options, the customer's answer, and the title that was named, if any. Raise
+    ``InputFault`` where an order out of several names none of them, or where a title is named that is not ordered.
+    """
+    if answer is not Status.ACCEPTED:
+        fitting, wanted = [""], "only an order names an option"
+    elif len(titles) == 1:
+        fitting, wanted = ["", *titles], f"the only option is {titles[0]}"
+    else:
+        fitting, wanted = list(titles), f"name the option that is ordered: {', '.join(titles)}"
+    if named not in fitting:
+        raise InputFault((InputProblem("", "option", named or "nothing", wanted),))
+    return named if len(titles) > 1 else ""

@@ -104,11 +104,13 @@ def _commonality_rows(quotation: Quotation) -> Iterator[AmountRow]:
         return
     changed = tuple(signed(one.costs, currency) for one in common)
     stocked = tuple(signed(-one.saves, currency) for one in common)
-    yield AmountRow(tr("Sets chosen together: change in price"), changed, False)
-    yield AmountRow(tr("Sets chosen together: change in stock"), stocked, False)
+    about = tr("What it changes that sets share part numbers, against each position chosen for itself")
+    yield AmountRow(tr("Price, sets chosen together"), changed, False, about=about)
+    yield AmountRow(tr("Stock, sets chosen together"), stocked, False, about=about)
     if any(one.left_open for one in common):
         left = tuple(money(one.left_open, currency) for one in common)
-        yield AmountRow(tr("Not proved: could at most still save"), left, False)
+        about = tr("The search was ended before the least cost was proved")
+        yield AmountRow(tr("Still to save, at most"), left, False, about=about)
 
 
 def _parts(options: Sequence[QuotedOption], story: Story) -> Iterator[AmountRow]:

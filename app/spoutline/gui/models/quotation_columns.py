@@ -51,8 +51,13 @@ def event_columns(story: Story) -> tuple[Column[QuotationEvent], ...]:
         Column(title=tr("Step"), text=lambda one: story.title(one.status), tone=lambda one: TONES[one.status]),
         Column(title=tr("When (UTC)"), text=lambda one: one.at.strftime("%Y-%m-%d %H:%M")),
         Column(title=tr("Who"), text=lambda one: one.by or "–", hint=lambda one: tip(one.by)),
-        Column(title=tr("Note"), text=lambda one: one.note, hint=lambda one: tip(one.note)),
+        Column(title=tr("Note"), text=_event_note, hint=lambda one: tip(_event_note(one))),
     )
+
+
+def _event_note(event: QuotationEvent) -> str:
+    """Return which option was ordered, and what was noted."""
+    return "; ".join(text for text in (event.option, event.note) if text)
 
 
 def touched_nodes(touched: Iterable[TouchedQuotation], story: Story) -> tuple[Node, ...]:

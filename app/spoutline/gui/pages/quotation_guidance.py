@@ -24,7 +24,8 @@ def status_words(hand: InHand, today: date) -> str:
         return tr("{0}: not in the book yet").format(number)
     if hand.is_older:
         return tr("{0} r{1}: an older revision").format(number, hand.revision)
-    words = f"{number} r{stored.revision}: {stored.status.value}"
+    ordered = f": {hand.ordered}" if hand.ordered else ""
+    words = f"{number} r{stored.revision}: {stored.status.value}{ordered}"
     if not hand.is_kept:
         return words + " – " + tr("quoted again, not kept yet")
     if hand.is_over(today) and stored.status is not QuotationStatus.EXPIRED:
@@ -42,8 +43,12 @@ def status_tone(hand: InHand, today: date) -> Tone:
     return tones.get(hand.status, Tone.NOTE) if hand.status is not None else Tone.NOTE
 
 
-def next_words(hand: InHand, today: date, *, has_terms: bool) -> str:
-    """Return what a person can do next; ``has_terms`` tells whether terms are in hand."""
+def next_words(hand: InHand, today: date, *, has_terms: bool, survey_changed: bool = False) -> str:
+    """Return what a person can do next.
+
+    ``has_terms`` tells whether terms are in hand, ``survey_changed`` whether the survey that is open is that of the
+    quotation, changed since.
+    """
     made, stored = hand.quotation, hand.stored
     if made is None and has_terms:
         return tr("Quote the survey that is open; or look a quotation up in the book.")
@@ -55,6 +60,8 @@ def next_words(hand: InHand, today: date, *, has_terms: bool) -> str:
         )
     if not hand.is_kept:
         return _keeping(hand)
+    if survey_changed and stored is not None and stored.status is not QuotationStatus.ACCEPTED:
+        return tr("The survey has been changed since: quote this survey for that. Quoted anew, it stays as it was.")
     return _kept_words(stored, made, is_over=hand.is_over(today)) if stored is not None else ""
 
 
@@ -89,7 +96,7 @@ def _keeping(hand: InHand) -> str:
     if stored.status is QuotationStatus.DRAFT:
         return tr("Keep it: it takes the place of the draft in the book.")
     if stored.status is QuotationStatus.ACCEPTED:
-        return tr("The order stands; kept, this becomes a quotation of its own.")
+        return tr("The order stands; kept, this becomes a quotation of its own. Give it another number in its terms.")
     return tr("Keep it: revision {0} opens as a draft, what was sent stays.").format(stored.revision + 1)
 
 

@@ -77,6 +77,13 @@ class InHand:
         )
 
     @property
+    def ordered(self) -> str:
+        """Title of the option that the customer ordered out of several; empty where nothing is known of one."""
+        if self.status is not QuotationStatus.ACCEPTED or not self.is_kept or self.is_older:
+            return ""
+        return next((one.option for one in reversed(self.events) if one.option), "")
+
+    @property
     def may_be_revised(self) -> bool:
         """Whether it can be quoted again under its number."""
         status = self.status

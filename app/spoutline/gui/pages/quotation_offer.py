@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from datetime import date
 
+from PySide6.QtCore import Signal
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLineEdit, QMenu, QProgressBar, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.explain.story import Story
+from spoutline.gui.escaping import mnemonic_safe
 from spoutline.gui.models.quotation_amounts import AmountRow, amount_columns, amount_rows
 from spoutline.gui.models.record_table import RecordTable
 from spoutline.gui.pages.quotation_files import FileKind
@@ -21,12 +23,21 @@ from spoutline.model.quotation import Quotation, QuotationStatus
 
 
 class OfferPanel(QWidget):
-    """Lays out fields and buttons; the page binds them."""
+    """Lays out fields and buttons; the page binds them.
+
+    Signals
+    -------
+    accepted(str)
+        The customer accepted; the title of the option ordered, empty where there is only one.
+    """
+
+    accepted = Signal(str)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._terms: TermsInHand | None = None
         self._hand = InHand()
+        self._ordered = ""
         column = QVBoxLayout(self)
         column.setContentsMargins(12, 10, 12, 10)
         column.addLayout(self._terms_row())
@@ -81,9 +92,22 @@ class OfferPanel(QWidget):
         self.option_box.clear()
         self.option_box.addItems([option.title for option in quotation.options])
         self.option_box.setCurrentIndex(min(chosen, len(quotation.options) - 1))
+        self._offer_orders([option.title for option in quotation.options])
 
-    def show_steps(self, hand: InHand, story: Story, today: date, *, is_stepping: bool, is_quoting: bool) -> None:
-        """Offer the steps that can be taken now; none while one is being taken or a quotation is being made."""
+    def show_steps(
+        self,
+        hand: InHand,
+        story: Story,
+        today: date,
+        *,
+        is_stepping: bool,
+        is_quoting: bool,
+        survey_changed: bool = False,
+    ) -> None:
+        """Offer the steps that can be taken now; none while one is being taken or a quotation is being made.
+
+        ``survey_changed`` tells whether the survey that is open is that of the quotation, changed since.
+        """
         self._hand = hand
         is_free = not is_stepping and not is_quoting
         made = hand.quotation
@@ -91,9 +115,9 @@ class OfferPanel(QWidget):
         self.gap_label.setText(gaps)
         self.gap_label.setVisible(bool(gaps))
         self.gap_button.setVisible(bool(gaps))
-        self.next_label.setText(
-            tr("One moment…") if is_stepping else next_words(hand, today, has_terms=self._terms is not None)
-        )
+        has_terms = self._terms is not None
+        words = next_words(hand, today, has_terms=has_terms, survey_changed=survey_changed)
+        self.next_label.setText(tr("One moment…") if is_stepping else words)
         self.make_button.setEnabled(self._terms is not None and is_free)
         self.anew_button.setEnabled(hand.may_be_revised and is_free)
         self.terms_button.setEnabled(is_free)
@@ -107,7 +131,8 @@ class OfferPanel(QWidget):
         for button in self.save_buttons.values():
             button.setEnabled(made is not None)
         self.option_box.setEnabled(made is not None)
-        self._mark_next()
+        self._show_ordered(hand)
+        self._mark_next(survey_changed=survey_changed and has_terms)
 
     def show_progress(self, done: int, total: int) -> str:
         """Show how far the quotation is, with a way to stop it; return that in words."""
@@ -124,7 +149,29 @@ class OfferPanel(QWidget):
         self.progress_bar.hide()
         self.stop_button.hide()
 
-    def _mark_next(self) -> None:
+    def _offer_orders(self, titles: list[str]) -> None:
+        """Let an order out of several options name one of them."""
+        self.accept_menu.clear()
+        for title in titles if len(titles) > 1 else []:
+            self.accept_menu.addAction(mnemonic_safe(title)).setData(title)
+        if len(titles) > 1:
+            self.accept_button.setMenu(self.accept_menu)
+        elif self.accept_button.menu() is not None:
+            self.accept_button.setMenu(None)  # type: ignore[arg-type]  # Qt takes the menu away
+
+    def _show_ordered(self, hand: InHand) -> None:
+        """Let the pick list be that of the option ordered."""
+        place = self.option_box.findText(hand.ordered) if hand.ordered else -1
+        if place >= 0 and hand.ordered != self._ordered:
+            self.option_box.setCurrentIndex(place)
+        self._ordered = hand.ordered
+
+    def _accept(self) -> None:
+        """Take the only option; where there are several, the menu of the button asks for one."""
+        if self.accept_button.menu() is None:
+            self.accepted.emit("")
+
+    def _mark_next(self, *, survey_changed: bool) -> None:
         """Let the button stand out that is the usual next one."""
         hand = self._hand
         wanted: QPushButton | None = None
@@ -132,6 +179,8 @@ class OfferPanel(QWidget):
             wanted = self.make_button
         elif hand.may_be_kept:
             wanted = self.keep_button
+        elif survey_changed and not hand.is_older and hand.status is not QuotationStatus.ACCEPTED:
+            wanted = self.make_button
         elif hand.may_be_issued:
             wanted = self.issue_button
         elif hand.status in (QuotationStatus.EXPIRED, QuotationStatus.DECLINED) and not hand.is_older:
@@ -209,6 +258,9 @@ class OfferPanel(QWidget):
         self.note_edit.setAccessibleName(tr("Note to the customer's answer"))
         self.note_edit.setPlaceholderText(tr("Note to the answer: how it came, what was said"))
         self.accept_button = QPushButton(tr("&Accepted"), self)
+        self.accept_menu = QMenu(self)
+        self.accept_menu.triggered.connect(lambda action: self.accepted.emit(str(action.data())))
+        self.accept_button.clicked.connect(self._accept)
         self.decline_button = QPushButton(tr("&Declined"), self)
         row.addWidget(self.note_edit, 1)
         row.addWidget(self.accept_button)

@@ -186,11 +186,11 @@ class QuotationPage(QWidget):
         if stored is not None:
             self._steps.take(lambda: desk.issue(stored, name, display))
 
-    def answer(self, answer: QuotationStatus) -> None:
-        """Note the customer's answer with what was said."""
+    def answer(self, answer: QuotationStatus, option: str = "") -> None:
+        """Note the customer's answer with what was said; an order out of several options names one."""
         stored, desk, name, note = self._hand.stored, self._desk, self.panel.name, self.panel.offer.note
         if stored is not None:
-            self._steps.take(lambda: desk.answer(stored, answer, name, note))
+            self._steps.take(lambda: desk.answer(stored, answer, name, note, option))
 
     def save_as(self, path: Path, kind: FileKind) -> None:
         """Write a paper into a file; an issued one as it was sent."""
@@ -220,7 +220,7 @@ class QuotationPage(QWidget):
         offer.stop_button.clicked.connect(self.stop)
         offer.keep_button.clicked.connect(self.keep)
         offer.issue_button.clicked.connect(self.issue)
-        offer.accept_button.clicked.connect(lambda: self.answer(QuotationStatus.ACCEPTED))
+        offer.accepted.connect(lambda option: self.answer(QuotationStatus.ACCEPTED, option))
         offer.decline_button.clicked.connect(lambda: self.answer(QuotationStatus.DECLINED))
         for kind, button in offer.save_buttons.items():
             button.clicked.connect(lambda _=False, wanted=kind: self._files.ask(self._hand, wanted, offer.option))
@@ -281,6 +281,8 @@ class QuotationPage(QWidget):
         self._end_quoting("")
         self.terms.hold(made.terms)
         self._show(made.in_hand)
+        if made.in_hand.is_kept:
+            self.panel.say(tr("Quoted again: it is what the book holds as revision {0}.").format(made.in_hand.revision))
         session = self._context.session
         if made.wanted.origin and made.wanted.origin[0] == session.stored.id and made.wanted.survey != session.survey:
             self.panel.say(
@@ -350,6 +352,8 @@ class QuotationPage(QWidget):
     def _on_changed(self, what: Changed) -> None:
         if what & Changed.SURVEY and self._is_quoting and self._quotes_session:
             self._end_quoting(tr("The survey was changed while it was quoted, so nothing was quoted. Quote it again."))
+        if what & Changed.SURVEY:
+            self._show_steps()
         if self.isVisible() and what & Changed.UNITS:
             self._show(self._hand)
             self.refresh()

@@ -89,7 +89,16 @@ class QuotationPanel(QWidget):
         older = older_words(hand)
         self.older_label.setText(older)
         self.older_bar.setVisible(bool(older))
-        self.offer.show_steps(hand, self._context.story, today, is_stepping=is_stepping, is_quoting=is_quoting)
+        session, made = self._context.session, hand.quotation
+        same_survey = made is not None and made.pins.survey_id == session.stored.id
+        self.offer.show_steps(
+            hand,
+            self._context.story,
+            today,
+            is_stepping=is_stepping,
+            is_quoting=is_quoting,
+            survey_changed=same_survey and made is not None and made.pins.survey != session.survey,
+        )
         self.prices.allow(hand.quotation is not None and not hand.is_older and not is_stepping)
         self.book.allow(not is_stepping)
 

@@ -11,6 +11,7 @@ from spoutline.gui.actions import ActionId, action_record
 from spoutline.gui.models.node_tree import NodeTree
 from spoutline.gui.models.site_nodes import plan_words, site_nodes, tone_words
 from spoutline.gui.pages.context import Context
+from spoutline.gui.roles import Role
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.icons import icon
@@ -75,6 +76,7 @@ class SitePanel(QFrame):
         self.tree.setModel(self.model)
         self.tree.header().hide()
         self.tree.picked.connect(self._pick)
+        self.tree.clicked.connect(lambda index: self._click(index.siblingAtColumn(0).data(Role.RECORD)))
         column.addWidget(self.tree, 1)
         row = QHBoxLayout()
         row.setSpacing(2)
@@ -146,6 +148,11 @@ class SitePanel(QFrame):
     def _pick(self, record: object) -> None:
         if isinstance(record, str) and not self._showing:
             self._context.session.look_at(record)
+            self.position_opened.emit(record)
+
+    def _click(self, record: object) -> None:
+        """Turn to the position in focus too: another page may be in view."""
+        if record == self._context.session.label:
             self.position_opened.emit(record)
 
     def _on_changed(self, what: Changed) -> None:

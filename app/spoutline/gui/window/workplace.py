@@ -166,6 +166,11 @@ class Workplace(QWidget):
         """Whether the bill is in view."""
         return self.views.currentWidget() is self.bill_page
 
+    @property
+    def quotations_are_shown(self) -> bool:
+        """Whether the quotations are in view; they are not made to answer this."""
+        return self.views.currentWidget() is self.__dict__.get("quotation_page")
+
     def show_step(self, step: Step) -> None:
         """Bring a step, or the site's questions, into view."""
         page: QWidget = self.set_page if step is Step.SET else self.step_pages[step]
@@ -305,8 +310,12 @@ class Workplace(QWidget):
 
     def _leave_site_pages(self) -> None:
         """Bring the walk into view: a person who turns to a position wants to see it."""
-        if self.bill_is_shown or self.step is Step.SITE:
-            self.show_step(Step.SET if self.bill_is_shown else Step.LIQUID)
+        if self.bill_is_shown:
+            self.show_step(Step.SET)
+        elif self.step is Step.SITE:
+            self.show_step(Step.LIQUID)
+        elif self.quotations_are_shown:
+            self.show_step(self.step)
 
     def _show_strip(self) -> None:
         label = self.session.label

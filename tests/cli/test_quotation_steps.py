@@ -1,0 +1,88 @@
+"""Steps in the life of a quotation on the command line: two people at once, and which option is ordered."""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from spoutline.bootstrap import Settings, open_workbench
+from spoutline.bootstrap.quotations import QuotingDesk
+from spoutline.units.accepted import UnitSystem
+from spoutline.units.display import Display
+
+ONE_OPTION = """
+[seller]
+name = "Hedgerow Supply"
+[customer]
+name = "Hollow Ford Fuels"
+[heading]
+number = "HS-1"
+dated = 2026-11-25
+"""
+TWO_OPTIONS = """
+[[options]]
+title = "Single-use"
+breakaway = "single_use"
+[[options]]
+title = "Reconnectable"
+breakaway = "reconnectable"
+"""
+
+
+@pytest.fixture
+def go(spoutline: Any, written: Callable[..., Path], tmp_path: Path, shared_database: Path) -> Callable[..., Any]:
+    """Return a function that runs ``quotation`` on a book of its own."""
+    own = Path(shutil.copy(shared_database, tmp_path / "own.sqlite3"))
+    return lambda *arguments: spoutline("quotation", *arguments, "--database", own)
+
+
+def keep(go: Callable[..., Any], survey: Path, folder: Path, text: str) -> None:
+    path = folder / "terms.toml"
+    path.write_text(text, encoding="utf-8")
+    assert go("keep", survey, "--terms", path, "--by", "Odile").code == 0
+
+
+def test_who_issues_second_is_told_and_overwrites_nothing(
+    go: Callable[..., Any], written: Callable[..., Path], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    keep(go, written(), tmp_path, ONE_OPTION)
+    make = QuotingDesk.pdf
+
+    def while_merle_issues(desk: QuotingDesk, *arguments: Any) -> bytes:
+        monkeypatch.setattr(QuotingDesk, "pdf", make)
+        other = open_workbench(Settings(database=str(tmp_path / "own.sqlite3"), profiles=tmp_path / "profiles"))
+        other.quoting().issue(other.quoting().stored(1), "Merle", Display(UnitSystem.SI))
+        other.close()
+        return make(desk, *arguments)
+
+    monkeypatch.setattr(QuotingDesk, "pdf", while_merle_issues)
+    late = go("issue", 1, "--by", "Odile")
+    assert late.code == 2
+    assert "changed by somebody else in the meantime (it is now issued, revision 1)" in late.err
+    assert [line.split()[-1] for line in go("show", 1).out.splitlines() if " r1 issued" in line] == ["Merle"]
+
+
+def test_an_order_names_its_option_where_there_is_a_choice(
+    go: Callable[..., Any], written: Callable[..., Path], tmp_path: Path
+) -> None:
+    keep(go, written(), tmp_path, ONE_OPTION + TWO_OPTIONS)
+    assert go("issue", 1, "--by", "Odile").code == 0
+    for arguments in ((), ("--option", "Gold")):
+        refused = go("answer", 1, "accepted", "--by", "Merle", *arguments)
+        assert refused.code == 2
+        assert "option: " in refused.err
+        assert "Single-use, Reconnectable" in refused.err
+    assert go("answer", 1, "declined", "--by", "Merle", "--option", "Reconnectable").code == 2
+    assert go("answer", 1, "accepted", "--by", "Merle", "--option", "Reconnectable", "--note", "by letter").code == 0
+    assert "Merle: Reconnectable; by letter" in go("show", 1).out
+
+
+def test_an_only_option_need_not_be_named(go: Callable[..., Any], written: Callable[..., Path], tmp_path: Path) -> None:
+    keep(go, written(), tmp_path, ONE_OPTION)
+    assert go("issue", 1, "--by", "Odile").code == 0
+    assert go("answer", 1, "accepted", "--by", "Merle").code == 0
+    assert "r1 accepted  Merle" in go("show", 1).out
