@@ -97,6 +97,7 @@ def test_ready_terms_quote_every_ready_station(spoutline: Any, tmp_path: Path, n
     assert told in done.err
     assert ("Nothing is offered for: 3 B30 (no listing class)" in done.out) == bool(told)
     assert "No price" not in done.out
+    assert ("LS-S113 → LS-S101 (4A diesel, 4B diesel)" in done.out) == (name == "refit_48")
     assert paper.exists()
 
 

@@ -181,6 +181,8 @@ def test_the_paper_and_the_workbook_of_a_whole_station_say_the_same(workbench: W
     workbook = Workbook(quotation_workbook(made, 1, story()))
     titles = [option.title for option in made.options]
     assert len(titles) == 3
+    # the survey keeps a swivel of which the catalogue says that LS-S101 took its place
+    assert text.count("Replaced by its maker: LS-S113 → LS-S101 (4A diesel, 4B diesel)") == 3
     for number, (section, option) in enumerate(zip(paper_sections(text, titles), made.options, strict=True), start=1):
         (total,) = column(workbook, f"Option {number}", "Total")
         recomputed = workbook.computed(f"Option {number}", total[0])
