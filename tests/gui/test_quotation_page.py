@@ -399,12 +399,25 @@ def test_somebody_answers_for_a_missing_price_and_takes_it_back(
     offer, prices = page.panel.offer, page.panel.prices
     offer.gap_button.click()
     assert page.panel.tabs.currentWidget() is prices
+    # the keyboard is in the price of the first part that misses one
+    assert prices.price_edit.hasFocus()
+    assert prices.part is not None
+    assert prices.part.is_open
     first, second, *_ = [one.part_number for one in prices.model.records if one.is_open]
     # without a name, a reason or a price nobody answers
     prices.answer_button.click()
     for missing in ("your name", "reason", "price"):
         assert missing in page.panel.state_label.text()
-    page.panel.name_edit.setText("Odile Farrow")
+    # what is missing first gets the keyboard: price, name, reason
+    for editor, text in (
+        (prices.price_edit, "0.01"),
+        (page.panel.name_edit, "Odile Farrow"),
+        (prices.reason_edit, ""),
+    ):
+        prices.answer_button.setFocus()
+        prices.answer_button.click()
+        assert editor.hasFocus()
+        qtbot.keyClicks(editor, text)
     answer(qtbot, page, first, "0.01", "by telephone from the maker")
     assert page.quotation is not None
     lines = {line.part_number: line for line in page.quotation.options[0].lines + page.quotation.options[1].lines}
@@ -436,11 +449,12 @@ def test_one_price_after_another_is_entered_without_waiting(qtbot: QtBot, page: 
     prices = page.panel.prices
     page.panel.show_panel(prices)
     said = []
+    qtbot.keyClicks(prices.reason_edit, "list to follow")  # and it is offered for the parts after the first
     for _ in range(2):
         assert prices.part is not None
         said.append(prices.part.part_number)
         qtbot.keyClicks(prices.price_edit, "0.05")
-        qtbot.keyClicks(prices.reason_edit, "list to follow")
+        assert prices.reason_edit.text() == "list to follow"
         qtbot.keyClick(prices.reason_edit, Qt.Key.Key_Return)
     assert said[0] != said[1]
     qtbot.keyClicks(prices.price_edit, "0.0")  # still typing when the quotation comes in

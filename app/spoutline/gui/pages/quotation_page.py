@@ -237,9 +237,17 @@ class QuotationPage(QWidget):
             override = price_answer(part, price, self.panel.name, reason)
         except InputFault as fault:
             self.panel.say(str(fault))
+            self._point_at(fault.problems[0].field)
         else:
             self.answer_price(part, override)
             self.panel.prices.go_on()
+
+    def _point_at(self, entry: str) -> None:
+        """Put the keyboard where an answer about a price is to be mended."""
+        if entry == tr("your name"):
+            self.panel.name_edit.setFocus()
+        else:
+            self.panel.prices.point_at(is_reason=entry == tr("reason"))
 
     def _use_own_terms(self) -> None:
         if self._hand.quotation is not None:

@@ -50,7 +50,7 @@ class QuotationPanel(QWidget):
         ):
             self.tabs.addTab(panel, words)
         column.addWidget(self.tabs, 1)
-        self.offer.gap_button.clicked.connect(lambda: self.show_panel(self.prices))
+        self.offer.gap_button.clicked.connect(self._answer_gaps)
         self.book.touched_told.connect(self._tell_touched)
 
     @property
@@ -101,6 +101,10 @@ class QuotationPanel(QWidget):
         )
         self.prices.allow(hand.quotation is not None and not hand.is_older and not is_stepping)
         self.book.allow(not is_stepping)
+
+    def _answer_gaps(self) -> None:
+        self.show_panel(self.prices)
+        self.prices.start()
 
     def _head(self) -> QWidget:
         card = Card("", self)

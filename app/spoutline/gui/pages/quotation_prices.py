@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QPushButton, QRadioButton, QVBoxLayout, QWidget
@@ -32,6 +32,7 @@ class PricesPanel(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._is_open = False
+        self._reason = ""  # the one given last: most prices of a list are missing for the same one
         self._typed_for: tuple[str, PriceOverride | None] | None = None  # what the fields were filled for
         column = QVBoxLayout(self)
         column.setContentsMargins(12, 10, 12, 10)
@@ -71,11 +72,25 @@ class PricesPanel(QWidget):
         )
         self._show_part()
 
+    def start(self) -> None:
+        """Turn to the first part without a price for which nobody has answered yet, the keyboard in its price."""
+        self._turn_to_open(range(len(self.model.records)))
+
     def go_on(self) -> None:
-        """Turn to the next part without a price for which nobody has answered yet, the keyboard in its price."""
-        parts = self.model.records
+        """Turn to the next such part; the reason just given is offered for it too."""
+        self._reason = self.reason_edit.text()
         here = self.table.currentIndex().row()
-        for place in (*range(here + 1, len(parts)), *range(max(here, 0))):
+        self._turn_to_open((*range(here + 1, len(self.model.records)), *range(max(here, 0))))
+
+    def point_at(self, *, is_reason: bool) -> None:
+        """Put the keyboard into the reason, or into the price, and let what is typed take the place of its text."""
+        editor = self.reason_edit if is_reason else self.price_edit
+        editor.setFocus()
+        editor.selectAll()
+
+    def _turn_to_open(self, places: Iterable[int]) -> None:
+        parts = self.model.records
+        for place in places:
             if parts[place].is_open and parts[place].override is None:
                 self.table.pick_row(place)
                 self.price_edit.setFocus()
@@ -109,7 +124,7 @@ class PricesPanel(QWidget):
         label = QLabel(tr("Reaso&n"), self)
         self.reason_edit = QLineEdit(self)
         self.reason_edit.setAccessibleName(tr("Reason"))
-        self.reason_edit.setPlaceholderText(tr("Stands on the paper beside your name"))
+        self.reason_edit.setPlaceholderText(tr("Needed: stands on the paper beside your name"))
         self.reason_edit.returnPressed.connect(self._answer)
         label.setBuddy(self.reason_edit)
         self.answer_button = QPushButton(tr("&Answer for it"), self)
@@ -133,13 +148,13 @@ class PricesPanel(QWidget):
             self._typed_for = None
             self._enable()
             return
-        self.part_label.setText(f"{part.part_number}: {part.name}. {part.source_text}")
+        self.part_label.setText(f"{part.part_number}, {part.name}: {part.source_text}")
         override = part.override
         if self._typed_for == (part.part_number, override):
             self._enable()
             return  # somebody may be typing while a quotation comes in
         self._typed_for = (part.part_number, override)
-        self.reason_edit.setText(override.reason if override is not None else "")
+        self.reason_edit.setText(override.reason if override is not None else self._reason)
         price = override.unit_price if override is not None else None
         self.price_edit.setText(f"{price:f}" if price is not None else "")
         follows = override is not None and price is None
