@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
+from PySide6.QtWidgets import QLabel
 from pytestqt.qtbot import QtBot
 
 from planning.surveys import survey_of
@@ -106,3 +107,20 @@ def test_one_click_takes_the_successor_of_a_part_that_its_maker_replaced(
     plan = workplace.plans.plan("A1")
     assert plan is not None
     assert plan.status is PlanStatus.FITS
+
+
+def test_nothing_of_a_refusal_is_cut_off(qtbot: QtBot, window: MainWindow, workplace: Workplace) -> None:
+    session = workplace.session
+    make_edit(session, keep_part(session.survey, "A1", "LS-S113"), "Keep LS-S113", "A1")
+    workplace.show_step(Step.SET)
+    card = workplace.set_page.outcome
+    qtbot.waitUntil(lambda: bool(card.remedy_buttons), timeout=20_000)
+    for height in (900, 720):
+        window.resize(1280, height)
+        qtbot.wait(50)
+        labels = [label for label in card.findChildren(QLabel) if label.isVisible() and label.wordWrap()]
+        assert any("LS-S113" in label.text() for label in labels)
+        for label in labels:
+            assert label.height() >= label.heightForWidth(label.width()), label.text()
+        for button in card.remedy_buttons:
+            assert button.height() >= button.minimumSizeHint().height()

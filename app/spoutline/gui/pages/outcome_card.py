@@ -15,11 +15,14 @@ from spoutline.gui.models.site_nodes import plan_words, tone_words
 from spoutline.gui.pages.context import Context
 from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.cards import empty_layout, plain_label
+from spoutline.gui.widgets.fitted_scroll import FittedScroll
 from spoutline.gui.widgets.marks import Mark
 from spoutline.gui.wording import tr
 from spoutline.model.plan import PlanStatus, PositionPlan, Relaxation
 from spoutline.model.quantity import Dimension
 from spoutline.model.survey import Survey
+
+_LEADING_SENTENCES = 2  # that nothing fits, and what cannot be met together; what would help comes next
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,15 +95,21 @@ class OutcomeCard(QFrame):
         row.addLayout(words, 1)
         row.addWidget(self.price_label)
         column.addLayout(row)
-        self._reasons = QVBoxLayout()
+        self._scroll = FittedScroll(self)
+        self._reasons = self._scroll.column
         self._reasons.setSpacing(6)
-        column.addLayout(self._reasons)
+        column.addWidget(self._scroll)
         self.remedy_buttons: list[QPushButton] = []
 
     def refresh(self) -> None:
         """Show the present outcome."""
         empty_layout(self._reasons)
         self.remedy_buttons.clear()
+        self._show_outcome()
+        self._scroll.setVisible(self._reasons.count() > 0)
+        self._scroll.fit()
+
+    def _show_outcome(self) -> None:
         trouble = self._context.plans.trouble(self._context.session.label)
         plan = self._context.plan
         if trouble or plan is None:
@@ -138,13 +147,19 @@ class OutcomeCard(QFrame):
             sentences = story.refusal(plan.refusal)
         elif plan.conflict is not None:
             sentences = story.conflict(plan.conflict)
-        for sentence in sentences:
-            self._reasons.addWidget(plain_label(sentence, wraps=True))
+        self._add_sentences(sentences[:_LEADING_SENTENCES])
         remedies = remedies_of(plan, self._context.session.survey, story)
         if remedies:
             self._reasons.addWidget(plain_label(tr("What would help"), "cardTitle"))
         for remedy in remedies:
             self._reasons.addWidget(self._remedy_row(remedy))
+        if remedies and len(sentences) > _LEADING_SENTENCES:
+            self._reasons.addWidget(plain_label(tr("In detail"), "cardTitle"))
+        self._add_sentences(sentences[_LEADING_SENTENCES:])
+
+    def _add_sentences(self, sentences: tuple[str, ...]) -> None:
+        for sentence in sentences:
+            self._reasons.addWidget(plain_label(sentence, wraps=True))
 
     def _remedy_row(self, remedy: Remedy) -> QWidget:
         row = QWidget(self)
