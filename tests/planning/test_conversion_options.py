@@ -10,8 +10,10 @@ from planning.conversion_enumeration import least_cost, small_catalogue
 from planning.conversion_sites import PLAIN_CHAIN, desk_for, installed, position, rule_tables, site_of
 from planning.stores import ListStore
 from spoutline.catalogue.store import CatalogueStore
+from spoutline.model.check import Outcome
+from spoutline.model.conversion_answers import OptionKind
 from spoutline.model.conversion_step import StepScope
-from spoutline.model.finding import Severity
+from spoutline.model.finding import Severity, Verdict
 from spoutline.model.position_conversion import (
     ConversionKind,
     DifferenceAction,
@@ -26,6 +28,7 @@ from spoutline.planning.protocols import PartStore
 from spoutline.rules.requirement import requirement_for
 from spoutline.rules.rule_ids import RuleId
 
+MISSED = (Outcome.FAILS, Outcome.UNKNOWN)
 E15 = {"family": "gasoline", "blend_percent": 15}
 LIQUIDS = {
     "same liquid": {},
@@ -271,3 +274,17 @@ def test_a_new_position_removes_nothing_and_a_position_nobody_touches_is_left_al
     untouched = converted(site_of(position("1A")), catalogue)
     assert untouched.outcome is PositionOutcome.NOTHING_TO_DO
     assert untouched.differences == ()
+
+
+def test_a_departure_from_good_practice_counts_once(catalogue: CatalogueStore) -> None:
+    """An adaptor departs from good practice (common practice, no source): the bill and the report count it alike."""
+    survey = site_of(position("1A", outlet={"thread": "NPT", "size": "1", "height_m": 2.3}, exists_today=False))
+    one = converted(survey, catalogue)
+    adaptors = {}
+    for option in one.options:
+        found = option.judged
+        broken = {f for f in found.findings if f.severity is Severity.SHOULD and f.verdict is Verdict.BROKEN}
+        missed = [c for c in found.checks if c.severity is Severity.SHOULD and c.outcome in MISSED]
+        assert option.departures == len(broken) + len(missed)
+        adaptors[option.kind] = sum(link.slot is Slot.ADAPTOR for link in found.hanging_set.links)
+    assert adaptors[OptionKind.LEAST_COST] > adaptors[OptionKind.GOOD_PRACTICE]

@@ -10,7 +10,7 @@ from spoutline.explain.money import decimals
 from spoutline.model.check import Check, Outcome
 from spoutline.model.conversion_answers import ConversionAnswers, OptionKind
 from spoutline.model.conversion_step import StepScope, StepTable
-from spoutline.model.finding import Severity, Verdict
+from spoutline.model.finding import Severity, SubjectKind, Verdict
 from spoutline.model.part import Part, Price
 from spoutline.model.plan import HangingSet, JudgedSet, SetLink
 from spoutline.model.position_conversion import ConversionOption
@@ -178,12 +178,16 @@ class PositionOptions:
         return SetJudge(self.requirement, self.desk.tables).judged(true_set)
 
     def _departures(self, found: JudgedSet) -> int:
+        """Count broken shoulds once each: the pool counts those of parts, and counts a worn part as one more."""
         by_place: Mapping[tuple[Slot, str], int] = {
             (one.slot, one.part.number): one.regrets for slot in self.pool.slots.values() for one in slot
         }
         regrets = sum(by_place.get((link.slot, link.part.number), 0) for link in found.hanging_set.links)
         findings = sum(
-            finding.severity is Severity.SHOULD and finding.verdict is Verdict.BROKEN for finding in found.findings
+            finding.severity is Severity.SHOULD
+            and finding.verdict is Verdict.BROKEN
+            and finding.subject_kind is not SubjectKind.PART
+            for finding in found.findings
         )
         return regrets + findings + sum(map(_is_missed_should, found.checks))
 
