@@ -206,6 +206,17 @@ def test_the_next_step_follows_a_changed_survey(
     assert offer.issue_button.objectName() == ""
 
 
+def test_nobody_issues_without_a_name(qtbot: QtBot, page: QuotationPage, terms: Write) -> None:
+    quote(qtbot, page, terms("GUI-1F"))
+    keep(qtbot, page)
+    page.panel.offer.issue_button.click()
+    assert not page.is_busy
+    assert "Write your name first" in page.panel.state_label.text()
+    assert page.panel.name_edit.hasFocus()
+    qtbot.keyClicks(page.panel.name_edit, "Odile")
+    issue(qtbot, page)
+
+
 def test_a_number_is_sent_once(qtbot: QtBot, session: Session, page: QuotationPage, terms: Write) -> None:
     """An order stands under its number: what is quoted besides is refused it, with what to do."""
     quote_and_issue(qtbot, page, terms("GUI-1C"))

@@ -9,6 +9,8 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+from planning.quoting_terms import DAY, terms_of
+from spoutline.bootstrap import Workbench
 from spoutline.gui.actions import ActionId
 from spoutline.gui.edits.command import make_edit
 from spoutline.gui.edits.question import Step
@@ -18,6 +20,9 @@ from spoutline.gui.widgets.theme import DARK, LIGHT, dress
 from spoutline.gui.widgets.tile_grid import TileGrid
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
+from spoutline.model.quotation import QuotationStatus
+from spoutline.units.accepted import UnitSystem
+from spoutline.units.display import Display
 
 
 def inks(drawn: QIcon, mode: QIcon.Mode = QIcon.Mode.Normal) -> set[str]:
@@ -122,6 +127,24 @@ def test_the_day_of_an_inspection_is_not_cut_off_in_a_small_window(
     qtbot.waitUntil(lambda: table.model().rowCount() > 0, timeout=30_000)
     QApplication.processEvents()
     assert table.columnWidth(0) >= table.sizeHintForColumn(0)
+
+
+def test_where_a_quotation_stands_is_not_cut_off_in_a_small_window(
+    qtbot: QtBot, window: MainWindow, workplace: Workplace, bench: Workbench
+) -> None:
+    desk, si = bench.quoting(), Display(UnitSystem.SI)
+    made = desk.quote(workplace.session.survey, terms_of(heading={"number": "SMALL-1", "dated": DAY}), si).quotation
+    desk.answer(desk.issue(desk.keep(made), "Odile", si), QuotationStatus.ACCEPTED, "Odile")
+    shown_at(qtbot, window, 1280, 720)
+    window.actions_by_id[ActionId.QUOTATIONS].trigger()
+    book = workplace.quotation_page.panel.book
+    workplace.quotation_page.panel.show_panel(book)
+    qtbot.waitUntil(book.check_button.isEnabled, timeout=30_000)
+    qtbot.waitUntil(lambda: book.entry_table.model().rowCount() > 0, timeout=30_000)
+    QApplication.processEvents()
+    table = book.entry_table
+    for column in (0, 1, 4):
+        assert table.columnWidth(column) >= table.sizeHintForColumn(column)
 
 
 def test_undo_reaches_the_survey_while_an_empty_field_has_the_keyboard(

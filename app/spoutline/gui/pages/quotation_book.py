@@ -110,7 +110,7 @@ class BookPanel(QWidget):
         self.entries: RecordTable[QuotationEntry] = RecordTable((), self)
         proxy = SortedRecords(self)
         proxy.setSourceModel(self.entries)
-        self.entry_table = Table(tr("Quotations in the book"), self, shares=(9, 5, 5, 5, 5))
+        self.entry_table = Table(tr("Quotations in the book"), self, shares=(7, 6, 5, 5, 5))
         self.entry_table.setModel(proxy)
         self.entry_table.setSortingEnabled(True)
         self.entry_table.sortByColumn(-1, Qt.SortOrder.AscendingOrder)

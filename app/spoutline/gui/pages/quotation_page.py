@@ -183,13 +183,13 @@ class QuotationPage(QWidget):
     def issue(self) -> None:
         """Issue the draft looked at; its papers are set off the window's thread."""
         stored, desk, name, display = self._hand.stored, self._desk, self.panel.name, self._context.session.display
-        if stored is not None:
+        if stored is not None and self._is_named():
             self._steps.take(lambda: desk.issue(stored, name, display))
 
     def answer(self, answer: QuotationStatus, option: str = "") -> None:
         """Note the customer's answer with what was said; an order out of several options names one."""
         stored, desk, name, note = self._hand.stored, self._desk, self.panel.name, self.panel.offer.note
-        if stored is not None:
+        if stored is not None and self._is_named():
             self._steps.take(lambda: desk.answer(stored, answer, name, note, option))
 
     def save_as(self, path: Path, kind: FileKind) -> None:
@@ -241,6 +241,13 @@ class QuotationPage(QWidget):
         else:
             self.answer_price(part, override)
             self.panel.prices.go_on()
+
+    def _is_named(self) -> bool:
+        """Say whether somebody takes the step by name; where nobody does, ask for the name."""
+        if not self.panel.name:
+            self.panel.say(tr("Write your name first: it stands on record with this step."))
+            self.panel.name_edit.setFocus()
+        return bool(self.panel.name)
 
     def _point_at(self, entry: str) -> None:
         """Put the keyboard where an answer about a price is to be mended."""
