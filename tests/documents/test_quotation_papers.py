@@ -201,8 +201,30 @@ def test_positions_with_the_same_set_share_a_row_and_none_is_lost(workbench: Wor
     for row in table.rows:
         for label in row.cells[0].split(", "):
             position = next(one for one in made.options[0].positions if one.label == label)
-            assert row.cells[3].startswith(", ".join(position.part_numbers))
+            assert row.cells[-1].startswith(", ".join(position.part_numbers))
             assert position.dispenser in row.cells[1].split(", ")
+
+
+def test_islands_stand_where_dispensers_are_named_if_a_position_names_one(workbench: Workbench) -> None:
+    """In the refit's survey the dispensers 3 and 4 stand on island 2; with the names taken away no column is left."""
+    made = quoted(workbench, terms_of(), "refit_48")
+    (table,) = (block for block in position_blocks(1, made.options[0], made, story()) if isinstance(block, Table))
+    assert [one.title for one in table.columns] == ["Position", "Dispenser", "Island", "Liquid", "Set, dispenser first"]
+    (row,) = (row for row in table.rows if "3A diesel" in row.cells[0].split(", "))
+    assert "2" in row.cells[2].split(", ")
+    sheet = Workbook(quotation_workbook(made, 1, story())).values["Positions"]
+    rows = [[str(cell.value) for cell in cells] for cells in sheet.iter_rows()]
+    assert rows[0][1:4] == ["Position", "Dispenser", "Island"]
+    assert {tuple(cells[2:4]) for cells in rows if cells[1] in ("3A diesel", "4B regular")} == {("3", "2"), ("4", "2")}
+    survey = made.pins.survey
+    bare = survey.model_copy(
+        update={"positions": tuple(one.model_copy(update={"island": ""}) for one in survey.positions)}
+    )
+    without = made.model_copy(update={"pins": made.pins.model_copy(update={"survey": bare})})
+    (table,) = (block for block in position_blocks(1, made.options[0], without, story()) if isinstance(block, Table))
+    assert "Island" not in [one.title for one in table.columns]
+    titles = [cell.value for cell in Workbook(quotation_workbook(without, 1, story())).values["Positions"][1]]
+    assert titles == ["Option", "Position", "Dispenser", "Liquid", "Set, dispenser first"]
 
 
 def test_options_stand_side_by_side_with_their_differences(quotation: Quotation) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import csv
+from dataclasses import replace
 from decimal import Decimal
 from io import BytesIO, StringIO
 
@@ -59,6 +60,25 @@ def test_the_workbook_has_bill_positions_and_checks() -> None:
     assert positions == ["1A", "2A", "3A"]
     checks = [row[1].value for row in book["Checks"].iter_rows(min_row=2)]
     assert checks[0] == "Spout diameter"
+
+
+def test_islands_stand_behind_the_dispensers_of_a_survey_that_names_some() -> None:
+    """A position that names no island stands where the dispenser that it shares does."""
+    plan = factory.site_plan()
+    first, *rest = plan.survey.positions
+    named = plan.survey.model_copy(update={"positions": (first.model_copy(update={"island": "=North"}), *rest)})
+    told = replace(plan, survey=named)
+    shown, bare = rows_of(bill_csv(told, story())), rows_of(bill_csv(plan, story()))
+    assert list(shown[0])[:3] == ["Position", "Dispenser", "Island"]
+    assert {row["Island"] for row in shown if row["Position"] == first.label} == {"'=North"}
+    assert "Island" not in bare[0]
+    assert [{key: text for key, text in row.items() if key != "Island"} for row in shown] == bare
+    book = load_workbook(BytesIO(bill_xlsx(told, story())))
+    assert [cell.value for cell in book["Positions"][2]][2] == "=North"
+    assert book["Positions"]["C2"].data_type == "s"  # a text and no formula
+    sums = [cell for cell in book["Bill"][1] if cell.value == "Sum"]
+    formats = {book["Bill"].cell(row, sums[0].column).number_format for row in range(2, book["Bill"].max_row + 1)}
+    assert formats == {"#,##0.00"}
 
 
 def test_workbook_prices_are_numbers_that_add_up() -> None:

@@ -31,6 +31,7 @@ class PaperWord(StrEnum):
     POSITIONS = "positions"
     POSITION = "position"
     DISPENSER = "dispenser"
+    ISLAND = "island"
     LIQUID = "liquid"
     DUTY = "duty"
     STATUS = "status"

@@ -67,6 +67,7 @@ class QuotationWord(StrEnum):
     POSITIONS = "positions"
     POSITION = "position"
     DISPENSER = "dispenser"
+    ISLAND = "island"
     LIQUID = "liquid"
     SET = "set"
     NOT_OFFERED = "not_offered"

@@ -16,6 +16,7 @@ from spoutline.documents.content.blocks import (
     Table,
 )
 from spoutline.documents.quotation.figures import money, plain
+from spoutline.documents.quotation.places import islands_by_label
 from spoutline.explain.quotation_words import QuotationWord as Word
 from spoutline.explain.story import Story
 from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption, QuotedPosition
@@ -40,9 +41,12 @@ def position_blocks(number: int, option: QuotedOption, quotation: Quotation, sto
     several = len(quotation.options) > 1
     head = story.word(Word.POSITIONS)
     yield Heading(f"{head}: {story.word(Word.OPTION)} {number}, {option.title}" if several else head, 2)
+    island_at = islands_by_label(quotation)
+    is_told = any(island_at.values())
     columns = (
         Column(story.word(Word.POSITION), 3.2),
         Column(story.word(Word.DISPENSER), 1.0),
+        *((Column(story.word(Word.ISLAND), 0.8),) if is_told else ()),
         Column(story.word(Word.LIQUID), 1.3),
         Column(story.word(Word.SET), 3.3),
     )
@@ -54,14 +58,23 @@ def position_blocks(number: int, option: QuotedOption, quotation: Quotation, sto
     yield Table(
         columns,
         tuple(
-            Row((_joined(one.label for one in same), _joined(one.dispenser for one in same), liquid, shown), fault)
+            Row(
+                (
+                    _joined(one.label for one in same),
+                    _joined(one.dispenser for one in same),
+                    *((_joined(island_at[one.label] for one in same),) if is_told else ()),
+                    liquid,
+                    shown,
+                ),
+                fault,
+            )
             for (liquid, shown, fault), same in alike.items()
         ),
     )
 
 
 def _joined(names: Iterable[str]) -> str:
-    return ", ".join(dict.fromkeys(names))
+    return ", ".join(dict.fromkeys(filter(None, names)))
 
 
 def _lines(option: QuotedOption, currency: str, story: Story) -> Table:

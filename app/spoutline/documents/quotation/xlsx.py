@@ -13,6 +13,7 @@ import xlsxwriter
 from xlsxwriter.utility import xl_rowcol_to_cell as cell_name
 
 from spoutline.documents.quotation.formulas import rounded_formula
+from spoutline.documents.quotation.places import islands_by_label
 from spoutline.documents.tabular.cells import without_controls
 from spoutline.explain.money import decimals
 from spoutline.explain.quotation_words import QuotationWord as Word
@@ -208,13 +209,23 @@ class _OptionSheet:
 
 
 def _positions(sheet: Any, formats: _Formats, quotation: Quotation, story: Story) -> None:  # noqa: ANN401
-    words = (Word.OPTION, Word.POSITION, Word.DISPENSER, Word.LIQUID, Word.SET)
+    island_at = islands_by_label(quotation)
+    is_told = any(island_at.values())
+    words = (Word.OPTION, Word.POSITION, Word.DISPENSER, *((Word.ISLAND,) if is_told else ()), Word.LIQUID, Word.SET)
     rows = [
-        (option.title, one.label, one.dispenser, one.liquid, ", ".join((*one.part_numbers, *one.accessories)))
+        (
+            option.title,
+            one.label,
+            one.dispenser,
+            *((island_at[one.label],) if is_told else ()),
+            one.liquid,
+            ", ".join((*one.part_numbers, *one.accessories)),
+        )
         for option in quotation.options
         for one in option.positions
     ]
-    _table(sheet, formats, [story.word(word) for word in words], rows, (24, 18, 12, 24, 90))
+    widths = (24, 18, 12, *((12,) if is_told else ()), 24, 90)
+    _table(sheet, formats, [story.word(word) for word in words], rows, widths)
 
 
 def _pick_list(sheet: Any, formats: _Formats, quotation: Quotation, story: Story) -> None:  # noqa: ANN401

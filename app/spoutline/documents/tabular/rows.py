@@ -14,6 +14,9 @@ from spoutline.explain.story import Story
 from spoutline.model.check import Check
 from spoutline.model.plan import PlanStatus, PositionPlan, SitePlan
 from spoutline.model.quantity import Dimension
+from spoutline.planning.refit.dispensers import islands_of
+
+_ISLAND_COLUMN = 2  # behind position and dispenser
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,7 +46,7 @@ def bill_sheet(site_plan: SitePlan, story: Story) -> Sheet:
         story.word(Word.REASON),
     )
     rows = tuple(row for plan in site_plan.positions for row in _bill_rows(plan, site_plan, story))
-    return Sheet(story.word(Word.SHEET_BILL), titles, rows, frozenset({8, 9}))
+    return _with_islands(Sheet(story.word(Word.SHEET_BILL), titles, rows, frozenset({8, 9})), site_plan, story)
 
 
 def position_sheet(site_plan: SitePlan, story: Story) -> Sheet:
@@ -62,7 +65,7 @@ def position_sheet(site_plan: SitePlan, story: Story) -> Sheet:
         story.word(Word.UNPRICED),
     )
     rows = tuple(_position_row(plan, currency, story) for plan in site_plan.positions)
-    return Sheet(story.word(Word.SHEET_POSITIONS), titles, rows, frozenset({7}))
+    return _with_islands(Sheet(story.word(Word.SHEET_POSITIONS), titles, rows, frozenset({7})), site_plan, story)
 
 
 def check_sheet(site_plan: SitePlan, story: Story) -> Sheet:
@@ -86,6 +89,24 @@ def check_sheet(site_plan: SitePlan, story: Story) -> Sheet:
         for check in plan.chosen.checks
     )
     return Sheet(story.word(Word.SHEET_CHECKS), titles, rows)
+
+
+def _with_islands(sheet: Sheet, site_plan: SitePlan, story: Story) -> Sheet:
+    """Return a sheet that begins with position and dispenser with the island behind them, where the survey names any.
+
+    A survey without islands gives the sheet as it is, so that no column stands empty.
+    """
+    survey = site_plan.survey
+    labels = (position.label for position in survey.positions)
+    island_at = dict(zip(labels, islands_of(survey), strict=True))
+    if not any(island_at.values()):
+        return sheet
+    return Sheet(
+        sheet.name,
+        (*sheet.titles[:_ISLAND_COLUMN], story.word(Word.ISLAND), *sheet.titles[_ISLAND_COLUMN:]),
+        tuple((*row[:_ISLAND_COLUMN], island_at[str(row[0])], *row[_ISLAND_COLUMN:]) for row in sheet.rows),
+        frozenset(column + (column >= _ISLAND_COLUMN) for column in sheet.money),
+    )
 
 
 def _bill_rows(plan: PositionPlan, site_plan: SitePlan, story: Story) -> Iterator[tuple[Cell, ...]]:
