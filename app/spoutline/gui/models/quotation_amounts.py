@@ -49,6 +49,7 @@ def amount_rows(quotation: Quotation, story: Story) -> tuple[AmountRow, ...]:
         *_open_rows(options),
         *_count_rows(options, story),
         *_commonality_rows(quotation),
+        *_replaced_rows(options, story),
         *_parts(options, story),
     )
 
@@ -111,6 +112,21 @@ def _commonality_rows(quotation: Quotation) -> Iterator[AmountRow]:
         left = tuple(money(one.left_open, currency) for one in common)
         about = tr("The search was ended before the least cost was proved")
         yield AmountRow(tr("Still to save, at most"), left, False, about=about)
+
+
+def _replaced_rows(options: Sequence[QuotedOption], story: Story) -> Iterator[AmountRow]:
+    """Return the parts of the survey that their makers replaced, with the number of positions that get the successor."""
+    places: dict[tuple[str, str], list[int]] = {}
+    labels: dict[tuple[str, str], list[str]] = {}
+    for at, option in enumerate(options):
+        for one in option.superseded:
+            pair = (one.number_before, one.number_now)
+            places.setdefault(pair, [0] * len(options))[at] = len(one.positions)
+            labels.setdefault(pair, []).extend(one.positions)
+    for pair, counts in sorted(places.items()):
+        cells = tuple(f"{count} ×" if count else "–" for count in counts)
+        about = f"{story.word(Word.SUPERSEDED)}: {', '.join(dict.fromkeys(labels[pair]))}"
+        yield AmountRow(" → ".join(pair), cells, len(set(counts)) > 1, about=about)
 
 
 def _parts(options: Sequence[QuotedOption], story: Story) -> Iterator[AmountRow]:
