@@ -115,7 +115,7 @@ def _commonality_rows(quotation: Quotation) -> Iterator[AmountRow]:
 
 
 def _replaced_rows(options: Sequence[QuotedOption], story: Story) -> Iterator[AmountRow]:
-    """Return the parts of the survey that their makers replaced, with the number of positions that get the successor."""
+    """Return the parts of the survey that their makers replaced, with how many positions get the successor."""
     places: dict[tuple[str, str], list[int]] = {}
     labels: dict[tuple[str, str], list[str]] = {}
     for at, option in enumerate(options):
