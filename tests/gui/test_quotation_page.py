@@ -14,7 +14,7 @@ from pathlib import Path
 import pytest
 from pypdf import PdfReader
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFileDialog
+from PySide6.QtWidgets import QFileDialog, QLabel
 from pytestqt.qtbot import QtBot
 
 from planning.quoting_terms import terms_of
@@ -603,11 +603,13 @@ def test_a_kept_quotation_is_revised_on_its_own_terms_without_a_file(
 def test_terms_are_changed_in_the_form_and_quoted_on(
     qtbot: QtBot, page: QuotationPage, terms: Write, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
 ) -> None:
-    page.use_terms(terms("GUI-26"))
+    page.use_terms(terms("GUI-26", 'labour = { tasks = [{ title = "Exchange", hours = 1.5 }] }'))
     qtbot.waitUntil(lambda: page.terms.in_hand is not None and page.terms.in_hand.terms is not None, timeout=10_000)
     seen: list[Terms] = []
+    notes: list[str] = []
 
     def left_alone(dialog: TermsDialog) -> int:
+        notes.extend(label.text() for label in dialog.findChildren(QLabel) if "Survey in hand" in label.text())
         dialog.accept()
         assert dialog.terms is not None
         seen.append(dialog.terms)
@@ -617,6 +619,8 @@ def test_terms_are_changed_in_the_form_and_quoted_on(
     page.panel.offer.terms_button.click()
     assert page.terms.in_hand is not None
     assert seen == [page.terms.in_hand.terms]
+    assert "positions: 2" in notes[0]
+    assert notes[0].endswith("3 hours.")  # 1.5 at each of the two
     assert page.terms.in_hand.file == tmp_path / "terms.toml"  # nothing was changed: the file's terms they stay
 
     def renamed(dialog: TermsDialog) -> int:

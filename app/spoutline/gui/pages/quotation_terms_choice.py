@@ -85,7 +85,9 @@ class TermsChoice(QObject):
         before, today = self.in_hand, self._today()
         start = before.terms if before is not None else None
         folder = before.folder if before is not None else None
-        dialog = TermsDialog(self._context.session.workbench.quoting(), start, folder, self._window, today=today)
+        session = self._context.session
+        desk, survey = session.workbench.quoting(), session.survey
+        dialog = TermsDialog(desk, start, folder, self._window, today=today, survey=survey)
         dialog.exec()
         terms, file, folder = dialog.terms, dialog.path, dialog.folder
         dialog.deleteLater()
