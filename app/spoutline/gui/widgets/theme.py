@@ -178,7 +178,7 @@ def style_sheet(colours: Colours) -> str:
     sheet = _SHEET
     for field in sorted(fields(Colours), key=lambda item: len(item.name), reverse=True):
         sheet = sheet.replace(f"@{field.name}@", getattr(colours, field.name))
-    for name in ("unfold", "tick"):
+    for name in ("unfold", "fold", "tick"):
         icon = assets.resources_folder() / "icons" / f"{name}.svg"
         sheet = sheet.replace(f"@{name}@", f'"{icon.as_posix()}"')
     return sheet
@@ -278,6 +278,11 @@ QTreeView::item:selected, QTableView::item:selected { background: @accent@; colo
 QHeaderView::section {
   background: @stripe@; color: @quiet_text@; border: none; border-bottom: 1px solid @line@; padding: 5px 6px;
 }
+QHeaderView::down-arrow, QHeaderView::up-arrow {
+  subcontrol-origin: padding; subcontrol-position: top center; width: 10px; height: 10px;
+}
+QHeaderView::down-arrow { image: url(@unfold@); }
+QHeaderView::up-arrow { image: url(@fold@); }
 QTabWidget::pane { border: 1px solid @line@; border-radius: 6px; background: @card@; top: -1px; }
 QTabBar::tab { background: transparent; color: @quiet_text@; padding: 7px 8px; border: 1px solid transparent; }
 QTabBar::tab:selected { color: @text@; font-weight: bold; border-bottom: 3px solid @accent@; }
