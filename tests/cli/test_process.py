@@ -135,7 +135,12 @@ def test_text_survives_a_terminal_that_knows_only_ascii(written: Callable[..., P
 
 
 def test_the_interrupt_key_ends_a_command_without_a_traceback(tmp_path: Path) -> None:
-    command = [*PROGRAM, "--database", str(tmp_path / "x.sqlite3"), "plan", "-"]
+    # A shell starts what runs in its background deaf to the interrupt, and children inherit that.
+    hearing = (
+        "import os, signal, sys; signal.signal(signal.SIGINT, signal.SIG_DFL); os.execv(sys.argv[1], sys.argv[1:])"
+    )
+    program_call = [*PROGRAM, "--database", str(tmp_path / "x.sqlite3"), "plan", "-"]
+    command = [sys.executable, "-c", hearing, *program_call]
     pipe = subprocess.PIPE
     with subprocess.Popen(command, stdin=pipe, stdout=pipe, stderr=pipe, text=True) as program:
         # It waits for the survey on standard input; wherever the interrupt meets it, it must end the same way.
