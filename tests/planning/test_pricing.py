@@ -13,6 +13,7 @@ from spoutline.model.faults import InputFault
 from spoutline.model.part import Part
 from spoutline.model.pricing import GapReason, PriceGap, PriceList, UnitPrice
 from spoutline.model.quotation_terms import RoundingMode, Terms
+from spoutline.planning.pricing.discount_names import check_discount_names
 from spoutline.planning.pricing.price_book import PriceBook
 from spoutline.planning.pricing.rounding import check_steps, minor_units, rounded
 from spoutline.planning.pricing.selling import PriceDesk
@@ -154,3 +155,22 @@ def test_every_kind_of_gap_is_named(breakaway: Part) -> None:
     packs = list_of({BREAKAWAY: {10: "9.00"}})
     assert gap_of(breakaway, 9, terms_of(), packs).reason is GapReason.BELOW_LEAST_QUANTITY
     assert price_of(breakaway, 10, terms_of(), packs) == 9
+
+
+def test_a_discount_for_a_maker_or_group_that_no_list_knows_is_refused_by_name(breakaway: Part) -> None:
+    lists = (list_of({breakaway.number: {1: "10"}}, maker="Larkspindle Couplings", group="couplings"),)
+    sound = terms_of(
+        buying=[{"percent": 5}, {"maker": "Larkspindle Couplings", "group": "couplings", "percent": 9}],
+        selling={"exceptions": [{"group": "couplings", "percent": 3}, {"kind": "nozzle", "percent": 4}]},
+    )
+    check_discount_names(sound, lists)
+    slips = terms_of(
+        buying=[{"maker": "Larkspindel Couplings", "percent": 5}, {"group": "hoses", "percent": 9}],
+        selling={"exceptions": [{"group": "nozzels", "percent": 3}]},
+    )
+    with pytest.raises(InputFault) as caught:
+        check_discount_names(slips, lists)
+    fields = [problem.field for problem in caught.value.problems]
+    assert fields == ["buying[0].maker", "buying[1].group", "selling.exceptions[0].group"]
+    assert "Larkspindle Couplings" in caught.value.problems[0].wanted
+    check_discount_names(slips, ())  # where no list is at hand every price is missing, which is told part by part

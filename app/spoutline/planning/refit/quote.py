@@ -25,6 +25,7 @@ from spoutline.model.refit import Commonality, RefitPlan
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.plan_site import provenance_of
 from spoutline.planning.pricing.charges import amounts_of, labour_lines
+from spoutline.planning.pricing.discount_names import check_discount_names
 from spoutline.planning.pricing.price_book import PriceBook
 from spoutline.planning.pricing.rounding import check_steps, minor_units
 from spoutline.planning.pricing.selling import PriceDesk
@@ -84,11 +85,13 @@ def quote(
     Raises
     ------
     InputFault
-        A rounding step or an override that no coin can pay, or an override of a part that the catalogue lacks.
+        A rounding step or an override that no coin can pay, an override of a part that the catalogue lacks, or a
+        discount for a maker or group that no price list knows.
     Cancelled
         If ``progress`` asks to stop.
     """
     check_steps(terms)
+    check_discount_names(terms, sources.price_lists)
     _check_overrides(terms, sources.parts)
     desk = PriceDesk(terms, PriceBook(sources.price_lists, terms.heading.dated))
     plans, options = [], []
