@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import csv
+import io
 import shutil
 from collections.abc import Callable
 from pathlib import Path
@@ -46,6 +48,12 @@ def keep(go: Callable[..., Any], survey: Path, folder: Path, text: str) -> None:
     assert go("keep", survey, "--terms", path, "--by", "Odile").code == 0
 
 
+def options_in(go: Callable[..., Any], path: Path) -> set[str]:
+    """Print the lines for an order system into ``path`` and return the options that they are of."""
+    assert go("print", 1, "--csv", path).code == 0
+    return {row["option"] for row in csv.DictReader(io.StringIO(path.read_text(encoding="utf-8-sig")))}
+
+
 def test_who_issues_second_is_told_and_overwrites_nothing(
     go: Callable[..., Any], written: Callable[..., Path], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -71,6 +79,7 @@ def test_an_order_names_its_option_where_there_is_a_choice(
 ) -> None:
     keep(go, written(), tmp_path, ONE_OPTION + TWO_OPTIONS)
     assert go("issue", 1, "--by", "Odile").code == 0
+    assert options_in(go, tmp_path / "offered.csv") == {"Single-use", "Reconnectable"}
     for arguments in ((), ("--option", "Gold")):
         refused = go("answer", 1, "accepted", "--by", "Merle", *arguments)
         assert refused.code == 2
@@ -79,6 +88,7 @@ def test_an_order_names_its_option_where_there_is_a_choice(
     assert go("answer", 1, "declined", "--by", "Merle", "--option", "Reconnectable").code == 2
     assert go("answer", 1, "accepted", "--by", "Merle", "--option", "Reconnectable", "--note", "by letter").code == 0
     assert "Merle: Reconnectable; by letter" in go("show", 1).out
+    assert options_in(go, tmp_path / "ordered.csv") == {"Reconnectable"}
 
 
 def test_an_only_option_need_not_be_named(go: Callable[..., Any], written: Callable[..., Path], tmp_path: Path) -> None:

@@ -331,3 +331,6 @@ def test_the_order_lines_repeat_the_quotation(quotation: Quotation) -> None:
     for option in quotation.options:
         mine = [row for row in rows if row["option"] == option.title]
         assert sum(Decimal(row["quantity"]) * Decimal(row["unit_price"]) for row in mine) == option.goods_amount
+    ordered = quotation.options[1].title
+    alone = list(csv.DictReader(io.StringIO(quotation_order_csv(quotation, 2, ordered).decode("utf-8-sig"))))
+    assert alone == [row for row in rows if row["option"] == ordered]

@@ -169,6 +169,10 @@ def test_survey_becomes_plan_quotation_and_revision(
     # the order names its option, and the pick list is of that one
     assert page.panel.status_label.text().endswith("accepted: Reconnectable")
     assert offer.option_box.currentText() == "Reconnectable"
+    page.save_as(tmp_path / "order.csv", FileKind.ORDER)
+    qtbot.waitUntil((tmp_path / "order.csv").exists, timeout=10_000)
+    order = csv.DictReader((tmp_path / "order.csv").read_text(encoding="utf-8-sig").splitlines())
+    assert {row["option"] for row in order} == {"Reconnectable"}
     assert not offer.accept_button.isVisible()
     answered = bench.quoting().history(first.id)[-1]
     assert (answered.note, answered.option) == ("by letter of the 26th", "Reconnectable")

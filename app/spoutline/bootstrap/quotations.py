@@ -308,8 +308,8 @@ class QuotingDesk:
 
         return quotation_workbook(quotation, revision, self._sources.story(display))
 
-    def order_csv(self, quotation: Quotation, revision: int) -> bytes:
-        """Return the lines for an order system as CSV."""
+    def order_csv(self, quotation: Quotation, revision: int, ordered: str = "") -> bytes:
+        """Return the lines for an order system as CSV: of every option, or of the one titled ``ordered``."""
         from spoutline.documents.quotation.papers import quotation_order_csv
 
-        return quotation_order_csv(quotation, revision)
+        return quotation_order_csv(quotation, revision, ordered)

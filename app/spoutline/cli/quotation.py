@@ -53,6 +53,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     for one in (issue, reprint):
         one.add_argument("--pdf", metavar="F", type=Path)
         one.add_argument("--xlsx", metavar="F", type=Path)
+    reprint.add_argument("--csv", metavar="F", type=Path, help="lines for an order system, of the option ordered")
     reprint.add_argument("--revision", metavar="N", type=int, help="the newest one where not given")
     changes.add_argument("before", metavar="BEFORE", type=int)
     changes.add_argument("after", metavar="AFTER", type=int)
@@ -117,9 +118,16 @@ def _answer(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 
 def _print(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    if arguments.pdf is None and arguments.xlsx is None:
-        raise InputFault((InputProblem("", "--pdf", "nothing", "name at least one file: --pdf or --xlsx"),))
-    _write_papers(workbench, arguments, arguments.revision or workbench.quoting().stored(arguments.id).revision)
+    if arguments.pdf is None and arguments.xlsx is None and arguments.csv is None:
+        raise InputFault((InputProblem("", "--pdf", "nothing", "name at least one file: --pdf, --xlsx or --csv"),))
+    desk = workbench.quoting()
+    revision = arguments.revision or desk.stored(arguments.id).revision
+    papers = desk.issued_papers(arguments.id, revision)
+    contents = {arguments.pdf: papers.pdf, arguments.xlsx: papers.workbook}
+    if arguments.csv is not None:
+        ordered = next((one.option for one in reversed(desk.history(arguments.id)) if one.revision == revision), "")
+        contents[arguments.csv] = desk.order_csv(desk.at_revision(arguments.id, revision), revision, ordered)
+    write_files({path: content for path, content in contents.items() if path is not None})
     return ExitCode.FITS
 
 

@@ -29,13 +29,18 @@ COLUMNS = (
 )
 
 
-def quotation_csv(quotation: Quotation, revision: int) -> bytes:
-    """Return the rows; a price that is missing or follows is an empty cell. Equal bytes for equal input."""
+def quotation_csv(quotation: Quotation, revision: int, ordered: str = "") -> bytes:
+    """Return the rows; a price that is missing or follows is an empty cell. Equal bytes for equal input.
+
+    ``ordered`` is the title of the option that was ordered: its rows alone. Empty gives those of every option.
+    """
     buffer = StringIO(newline="")
     writer = csv.writer(buffer, lineterminator="\r\n")
     writer.writerow(COLUMNS)
     heading, currency = quotation.terms.heading, quotation.terms.currency
     for option in quotation.options:
+        if ordered and option.title != ordered:
+            continue
         for number, line in enumerate(option.lines, start=1):
             row = (
                 heading.number,

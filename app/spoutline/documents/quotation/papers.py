@@ -37,8 +37,11 @@ def quotation_workbook(quotation: Quotation, revision: int, story: Story) -> byt
     return quotation_xlsx(quotation, revision, story)
 
 
-def quotation_order_csv(quotation: Quotation, revision: int) -> bytes:
-    """Return the lines for an order system; equal arguments give equal bytes."""
+def quotation_order_csv(quotation: Quotation, revision: int, ordered: str = "") -> bytes:
+    """Return the lines for an order system, of the option ``ordered`` alone where one is named.
+
+    Equal arguments give equal bytes.
+    """
     from spoutline.documents.quotation.csv_order import quotation_csv
 
-    return quotation_csv(quotation, revision)
+    return quotation_csv(quotation, revision, ordered)

@@ -64,7 +64,7 @@ class QuotationFiles(QObject):
         if made is None:
             return
         desk, display = self._context.session.workbench.quoting(), self._context.session.display
-        was_issued = hand.was_issued
+        was_issued, ordered = hand.was_issued, hand.ordered
 
         def work(_: Ticket) -> None:
             if was_issued and stored is not None and kind in (FileKind.PDF, FileKind.WORKBOOK):
@@ -74,7 +74,7 @@ class QuotationFiles(QObject):
             make: dict[FileKind, Callable[[], bytes]] = {
                 FileKind.PDF: lambda: desk.pdf(made, revision, display),
                 FileKind.WORKBOOK: lambda: desk.workbook(made, revision, display),
-                FileKind.ORDER: lambda: desk.order_csv(made, revision),
+                FileKind.ORDER: lambda: desk.order_csv(made, revision, ordered),
                 FileKind.PICK_LIST: lambda: desk.pick_list(made, option, revision, display),
             }
             write_file(path, make[kind]())
