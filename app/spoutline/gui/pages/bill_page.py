@@ -6,7 +6,6 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QPushButton, QSplitter, QVBoxLayout, QWidget
 
 from spoutline.documents.totals import BillLine, position_lines, site_lines, total_of
@@ -17,17 +16,15 @@ from spoutline.gui.models.record_table import RecordTable, SortedRecords
 from spoutline.gui.models.site_nodes import plan_words
 from spoutline.gui.models.table_columns import bill_columns
 from spoutline.gui.pages.context import Context
-from spoutline.gui.pages.paper import page_image, page_shapes
+from spoutline.gui.pages.paper_pages import PaperPages
 from spoutline.gui.pages.printing import print_document
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.lists import Table, Tree
-from spoutline.gui.widgets.paper_view import PaperView
 from spoutline.gui.wording import tr
 from spoutline.model.plan import SitePlan
 from spoutline.whole_files import write_file
 
-_PAPER = JobKey(JobKind.PAPER)
 _PLAN = JobKey(JobKind.SITE_PLAN)
 _FILE = JobKey(JobKind.FILE)
 _PRINTER_DPI = 200
@@ -42,13 +39,12 @@ class BillPage(QWidget):
         super().__init__(parent)
         self._context, self._tell = context, tell
         self._site_plan: SitePlan | None = None
-        self._document: bytes | None = None
         self._made_for: object = None
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
         splitter.addWidget(self._list_side())
-        self.paper = PaperView(self)
-        self.paper.page_wanted.connect(self._fetch_page)
+        self.paper = PaperPages("bill", tr("Pages of the bill"), context.jobs, self._show_trouble, self)
+        self.paper.document_shown.connect(lambda _: self._enable(True))
         splitter.addWidget(self.paper)
         splitter.setSizes([520, 620])
         column = QVBoxLayout(self)
@@ -59,7 +55,7 @@ class BillPage(QWidget):
     @property
     def document(self) -> bytes | None:
         """The bill as PDF; None while it is being made."""
-        return self._document
+        return self.paper.document
 
     def _list_side(self) -> QWidget:
         card = Card("", self)
@@ -106,7 +102,7 @@ class BillPage(QWidget):
         if self._made_for == wanted:
             return
         self._made_for = wanted
-        self._document = None
+        self.paper.forget_document()
         self._enable(False)
         self.state_label.setText(tr("Planning all positions…"))
         survey, workbench = session.survey, session.workbench
@@ -169,30 +165,7 @@ class BillPage(QWidget):
         session = self._context.session
         workbench, display = session.workbench, session.display
 
-        def work(_: Ticket) -> tuple[bytes, tuple[float, ...]]:
-            document = workbench.bills().pdf(plan, display, None)
-            return document, page_shapes(document)
-
-        self._context.jobs.start(_PAPER, work, self._show_paper, self._show_trouble, revision=session.revision)
-
-    def _show_paper(self, made: tuple[bytes, tuple[float, ...]]) -> None:
-        self._document, shapes = made
-        self.paper.show_pages(shapes)
-        self._enable(True)
-
-    def _fetch_page(self, place: int, width_px: int) -> None:
-        document = self._document
-        if document is not None:
-            self._context.jobs.start(
-                JobKey(JobKind.PAGE_IMAGE, str(place)),
-                lambda _: page_image(document, place, width_px),
-                lambda image: self._show_page(document, place, image),
-                self._show_trouble,
-            )
-
-    def _show_page(self, document: bytes, place: int, image: QImage) -> None:
-        if document is self._document:  # an image of an older bill is dropped
-            self.paper.show_page(place, image)
+        self.paper.show_document(lambda _: workbench.bills().pdf(plan, display, None), session.revision)
 
     def _show_trouble(self, fault: Exception) -> None:
         self._made_for = None
@@ -211,7 +184,7 @@ class BillPage(QWidget):
 
     def save_to(self, path: Path, suffix: str) -> None:
         """Write the bill into a file: ``pdf``, ``csv`` or ``xlsx``. A failure leaves a file that was there."""
-        plan, document = self._site_plan, self._document
+        plan, document = self._site_plan, self.document
         if plan is None or document is None:
             return
         workbench, display = self._context.session.workbench, self._context.session.display
@@ -232,8 +205,8 @@ class BillPage(QWidget):
         )
 
     def _print(self) -> None:
-        if self._document is not None:
-            print_document(self._document, self._context.session.survey.site.name, self)
+        if self.document is not None:
+            print_document(self.document, self._context.session.survey.site.name, self)
 
     def _on_changed(self, what: Changed) -> None:
         if self.isVisible() and what & (Changed.SURVEY | Changed.UNITS):

@@ -6,7 +6,6 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QPushButton, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from spoutline.documents.conversion.summary import result_rows
@@ -19,14 +18,13 @@ from spoutline.gui.pages.bill_page import Report, file_stem
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.conversion_lists import OwnCostsPanel, OwnSharesPanel
 from spoutline.gui.pages.installed_panel import InstalledPanel
-from spoutline.gui.pages.paper import page_image, page_shapes
+from spoutline.gui.pages.paper_pages import PaperPages
 from spoutline.gui.pages.printing import print_document
 from spoutline.gui.pages.question_form import QuestionForm
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import Card, NamedTexts, ScrolledPage, plain_label
 from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.widgets.marks import Mark
-from spoutline.gui.widgets.paper_view import PaperView
 from spoutline.gui.wording import tr
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import Cancelled, InputFault
@@ -34,7 +32,6 @@ from spoutline.model.removal_standing import Standing
 from spoutline.whole_files import write_file
 
 _PLAN = JobKey(JobKind.SITE_PLAN, "conversion")
-_PAPER = JobKey(JobKind.PAPER, "conversion")
 _FILE = JobKey(JobKind.FILE, "conversion")
 _WAYS_HEIGHT_PX = 124  # the head and three ways
 
@@ -46,7 +43,6 @@ class ConversionPage(QWidget):
         super().__init__(parent)
         self._context, self._tell = context, tell
         self._conversion: SiteConversion | None = None
-        self._document: bytes | None = None
         self._made_for: object = None
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
@@ -57,9 +53,9 @@ class ConversionPage(QWidget):
         self.tabs.addTab(self._position_side(), tr("Pos&ition today"))
         self.tabs.currentChanged.connect(lambda _: self._show_answers())
         splitter.addWidget(self.tabs)
-        self.paper = PaperView(self)
-        self.paper.setAccessibleName(tr("Pages of the conversion report"))
-        self.paper.page_wanted.connect(self._fetch_page)
+        title = tr("Pages of the conversion report")
+        self.paper = PaperPages("conversion", title, context.jobs, self._show_trouble, self)
+        self.paper.document_shown.connect(lambda _: self._enable(True))
         splitter.addWidget(self.paper)
         splitter.setSizes([620, 520])
         column = QVBoxLayout(self)
@@ -75,7 +71,7 @@ class ConversionPage(QWidget):
     @property
     def document(self) -> bytes | None:
         """The report as PDF; None while it is being made."""
-        return self._document
+        return self.paper.document
 
     def _result_side(self) -> QWidget:
         card = Card("", self)
@@ -156,7 +152,7 @@ class ConversionPage(QWidget):
         if self._made_for == wanted:
             return
         self._made_for = wanted
-        self._document = None
+        self.paper.forget_document()
         self._enable(False)
         self.state_label.setText(tr("Working out all positions…"))
         survey, desk = session.survey, session.workbench.converting()
@@ -190,30 +186,7 @@ class ConversionPage(QWidget):
         session = self._context.session
         desk, display = session.workbench.converting(), session.display
 
-        def work(_: Ticket) -> tuple[bytes, tuple[float, ...]]:
-            document = desk.pdf(conversion, display)
-            return document, page_shapes(document)
-
-        self._context.jobs.start(_PAPER, work, self._show_paper, self._show_trouble, revision=session.revision)
-
-    def _show_paper(self, made: tuple[bytes, tuple[float, ...]]) -> None:
-        self._document, shapes = made
-        self.paper.show_pages(shapes)
-        self._enable(True)
-
-    def _fetch_page(self, place: int, width_px: int) -> None:
-        document = self._document
-        if document is not None:
-            self._context.jobs.start(
-                JobKey(JobKind.PAGE_IMAGE, f"conversion {place}"),
-                lambda _: page_image(document, place, width_px),
-                lambda image: self._show_page(document, place, image),
-                self._show_trouble,
-            )
-
-    def _show_page(self, document: bytes, place: int, image: QImage) -> None:
-        if document is self._document:  # an image of an older report is dropped
-            self.paper.show_page(place, image)
+        self.paper.show_document(lambda _: desk.pdf(conversion, display), session.revision)
 
     def _show_trouble(self, fault: Exception) -> None:
         if isinstance(fault, Cancelled):
@@ -262,7 +235,7 @@ class ConversionPage(QWidget):
 
     def save_to(self, path: Path, suffix: str) -> None:
         """Write the report (``pdf``) or the calendar (``ics``) into a file."""
-        conversion, document = self._conversion, self._document
+        conversion, document = self._conversion, self.document
         if conversion is None or document is None:
             return
         session = self._context.session
@@ -279,8 +252,8 @@ class ConversionPage(QWidget):
         )
 
     def _print(self) -> None:
-        if self._document is not None:
-            print_document(self._document, self._context.session.survey.site.name, self)
+        if self.document is not None:
+            print_document(self.document, self._context.session.survey.site.name, self)
 
     def _on_changed(self, what: Changed) -> None:
         if self.isVisible() and what & (Changed.SURVEY | Changed.UNITS | Changed.FOCUS):

@@ -8,7 +8,6 @@ from enum import StrEnum
 from pathlib import Path
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QImage
 from PySide6.QtWidgets import (
     QComboBox,
     QFileDialog,
@@ -25,17 +24,15 @@ from PySide6.QtWidgets import (
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.pages.bill_page import Report, file_stem
 from spoutline.gui.pages.context import Context
-from spoutline.gui.pages.paper import page_image, page_shapes
+from spoutline.gui.pages.paper_pages import PaperPages
 from spoutline.gui.pages.printing import print_document
 from spoutline.gui.widgets.cards import Card, plain_label
-from spoutline.gui.widgets.paper_view import PaperView
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.pack import Contact, PackJob, PackLanguage
 from spoutline.planning.pack.picked import only_positions
 from spoutline.whole_files import write_file
 
-_PAPER = JobKey(JobKind.PAPER, "installer")
 _FILE = JobKey(JobKind.FILE, "installer")
 
 
@@ -55,13 +52,12 @@ class PackPanel(QWidget):
     ) -> None:
         super().__init__(parent)
         self._context, self._language, self._tell = context, language, tell
-        self._document: bytes | None = None
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
         splitter.addWidget(self._choices())
-        self.paper = PaperView(self)
-        self.paper.setAccessibleName(tr("Pages of the installer's paper"))
-        self.paper.page_wanted.connect(self._fetch_page)
+        title = tr("Pages of the installer's paper")
+        self.paper = PaperPages("installer", title, context.jobs, self._show_trouble, self)
+        self.paper.document_shown.connect(self._show_count)
         splitter.addWidget(self.paper)
         splitter.setSizes([360, 700])
         column = QVBoxLayout(self)
@@ -71,7 +67,7 @@ class PackPanel(QWidget):
     @property
     def document(self) -> bytes | None:
         """The paper as PDF; None while it is being made."""
-        return self._document
+        return self.paper.document
 
     def _choices(self) -> QWidget:
         card = Card("", self)
@@ -155,7 +151,7 @@ class PackPanel(QWidget):
         labels = (session.label,) if self.scope_box.currentData() else ()
         kind, language = PaperKind(self.kind_box.currentData()), self._language()
 
-        def work(ticket: Ticket) -> tuple[bytes, tuple[float, ...]]:
+        def make_paper(ticket: Ticket) -> bytes:
             desk = workbench.packing()
             site_plan = only_positions(workbench.plan_site(survey, ticket), labels)
             make: dict[PaperKind, Callable[[], bytes]] = {
@@ -163,17 +159,15 @@ class PackPanel(QWidget):
                 PaperKind.CAUTIONS: lambda: desk.caution_sheet(site_plan, language, display),
                 PaperKind.FORM: lambda: desk.form(site_plan, language, display),
             }
-            document = make[kind]()
-            return document, page_shapes(document)
+            return make[kind]()
 
-        self._document = None
+        self.paper.show_document(make_paper, session.revision)
         self._enable()
         self.state_label.setText(tr("Making the paper…"))
-        self._context.jobs.start(_PAPER, work, self._show_paper, self._show_trouble, revision=session.revision)
 
     def save_as(self, path: Path) -> None:
         """Write the paper shown into a file."""
-        document = self._document
+        document = self.document
         if document is None:
             return
         self._context.jobs.start(
@@ -191,35 +185,19 @@ class PackPanel(QWidget):
             self.save_as(Path(path))
 
     def _print(self) -> None:
-        if self._document is not None:
-            print_document(self._document, self._context.session.survey.site.name, self)
+        if self.document is not None:
+            print_document(self.document, self._context.session.survey.site.name, self)
 
-    def _show_paper(self, made: tuple[bytes, tuple[float, ...]]) -> None:
-        self._document, shapes = made
-        self.paper.show_pages(shapes)
-        self.state_label.setText(tr("{0} pages").format(len(shapes)) if len(shapes) > 1 else tr("1 page"))
+    def _show_count(self, pages: int) -> None:
+        self.state_label.setText(tr("{0} pages").format(pages) if pages > 1 else tr("1 page"))
         self._enable()
-
-    def _fetch_page(self, place: int, width_px: int) -> None:
-        document = self._document
-        if document is not None:
-            self._context.jobs.start(
-                JobKey(JobKind.PAGE_IMAGE, f"installer {place}"),
-                lambda _: page_image(document, place, width_px),
-                lambda image: self._show_page(document, place, image),
-                self._show_trouble,
-            )
-
-    def _show_page(self, document: bytes, place: int, image: QImage) -> None:
-        if document is self._document:  # an image of an older paper is dropped
-            self.paper.show_page(place, image)
 
     def _show_trouble(self, fault: Exception) -> None:
         self.state_label.setText(str(fault))
 
     def _enable(self) -> None:
         for button in (self.save_button, self.print_button):
-            button.setEnabled(self._document is not None)
+            button.setEnabled(self.document is not None)
 
 
 def _day(text: str, field: str) -> date | None:

@@ -14,10 +14,10 @@ from spoutline.bootstrap.quotations import QuotingDesk
 from spoutline.gui.jobs import JobKey
 from spoutline.gui.pages.bill_page import Report
 from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.paper_pages import PaperPages
 from spoutline.gui.pages.quotation_files import FileKind, QuotationFiles
 from spoutline.gui.pages.quotation_in_hand import InHand
 from spoutline.gui.pages.quotation_panel import QuotationPanel
-from spoutline.gui.pages.quotation_paper import QuotationPaper
 from spoutline.gui.pages.quotation_terms import (
     TermsInHand,
     price_answer,
@@ -63,7 +63,7 @@ class QuotationPage(QWidget):
         splitter.setChildrenCollapsible(False)
         self.panel = QuotationPanel(context, today, self)
         splitter.addWidget(self.panel)
-        self.paper = QuotationPaper(context.jobs, self._show_trouble, self)
+        self.paper = PaperPages("quotation", tr("Pages of the quotation"), context.jobs, self._show_trouble, self)
         splitter.addWidget(self.paper)
         splitter.setSizes([600, 480])
         splitter.setStretchFactor(0, 1)
@@ -346,9 +346,9 @@ class QuotationPage(QWidget):
         if made is None:
             self.paper.show_nothing()
         elif hand.was_issued and stored is not None:
-            self.paper.show_document(lambda: desk.issued_papers(stored.id, revision).pdf)
+            self.paper.show_document(lambda _: desk.issued_papers(stored.id, revision).pdf)
         else:
-            self.paper.show_document(lambda: desk.pdf(made, revision, display))
+            self.paper.show_document(lambda _: desk.pdf(made, revision, display))
 
     def _show_trouble(self, fault: Exception) -> None:
         if not isinstance(fault, Cancelled):

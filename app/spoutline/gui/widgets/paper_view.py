@@ -41,7 +41,6 @@ class PaperView(QScrollArea):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setAccessibleName("Pages of the bill")
         self.setAlignment(Qt.AlignmentFlag.AlignHCenter)
         self._desk = QWidget(self)
         self.setWidget(self._desk)
