@@ -1,8 +1,6 @@
 """A sheet keeps to one unit system: behind no figure of a check or worked line stands a unit of the other.
 
 The units of each system are those of SP 811 (NIST); sources are quotations and are left as their authors print them.
-Permeation keeps g/m²·day in both systems, as the fuel-line rules of the United States state it (40 CFR 1060.102 and
-1060.515, from memory).
 """
 
 from __future__ import annotations
@@ -20,8 +18,8 @@ from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
 
 FOREIGN = {
-    UnitSystem.US: r"m|mm|cm|kPa|Pa|bar|N|N/m|kg|g|kg/m|kg/m³|L|L/min|m/s|mm²/s|m²|m³|°C|K|Kv|g/day|Ω/m|kΩ/m",
-    UnitSystem.SI: r"in|ft|psi|lbf|lbf/ft|lb|lb/ft|lb/ft³|gal|gpm|ft/s|ft²|cSt|°F|Cv|lb/day|Ω/ft|kΩ/ft",
+    UnitSystem.US: r"m|mm|cm|kPa|Pa|bar|N|N/m|kg|g|kg/m|kg/m³|L|L/min|m/s|mm²/s|m²|m³|°C|K|Kv|g/day|g/m²·day|Ω/m|kΩ/m",
+    UnitSystem.SI: r"in|ft|psi|lbf|lbf/ft|lb|lb/ft|lb/ft³|gal|gpm|ft/s|ft²|cSt|°F|Cv|lb/day|lb/ft²·day|Ω/ft|kΩ/ft",
 }
 
 

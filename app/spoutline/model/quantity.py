@@ -28,7 +28,7 @@ class Dimension(StrEnum):
     RESISTANCE = "resistance"  # ohm
     RESISTANCE_PER_LENGTH = "resistance_per_length"  # ohm/m
     CONDUCTIVITY = "conductivity"  # S/m
-    PERMEATION = "permeation"  # kg/(m2.s), shown in g/(m2.day) in either system
+    PERMEATION = "permeation"  # kg/(m2.s), shown in g/(m2.day) or lb/(ft2.day)
     MASS_RATE = "mass_rate"  # kg/s, shown in g/day or lb/day
     EMISSION_FACTOR = "emission_factor"  # kg/m3 dispensed, shown in mg/L or lb/1000 gal
     ANGLE = "angle"  # rad, shown in degrees

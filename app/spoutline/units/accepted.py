@@ -47,10 +47,6 @@ CORE_EXPRESSION: dict[Dimension, str] = {
     Dimension.FLOW_COEFFICIENT: "meter**3/hour/bar**0.5",
 }
 
-# Dimensions that both systems show in the unit of the first, since the texts of the trade know no other: permeation of
-# fuel hose is limited in g/m²·day in the rules of the United States too (40 CFR 1060.102 and 1060.515, from memory).
-SHOWN_AS_PRINTED: frozenset[Dimension] = frozenset({Dimension.PERMEATION})
-
 # The spelling shown, first in SI, then in US units. Both must be keys of ACCEPTED.
 SHOWN: dict[Dimension, tuple[str, str]] = {
     Dimension.DIAMETER: ("mm", "in"),
@@ -72,7 +68,7 @@ SHOWN: dict[Dimension, tuple[str, str]] = {
     Dimension.RESISTANCE: ("Ω", "Ω"),
     Dimension.RESISTANCE_PER_LENGTH: ("Ω/m", "Ω/ft"),
     Dimension.CONDUCTIVITY: ("pS/m", "pS/m"),
-    Dimension.PERMEATION: ("g/m²·day", "g/m²·day"),
+    Dimension.PERMEATION: ("g/m²·day", "lb/ft²·day"),
     Dimension.MASS_RATE: ("g/day", "lb/day"),
     Dimension.EMISSION_FACTOR: ("mg/L", "lb/1000 gal"),
     Dimension.ANGLE: ("°", "°"),
