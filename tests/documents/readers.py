@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import subprocess
+import sys
 from functools import lru_cache
 from io import BytesIO
+from pathlib import Path
 
 from pypdf import PdfReader
 
@@ -37,3 +40,17 @@ def reader_of(pdf: bytes) -> PdfReader:
 def text_of(pdf: bytes) -> str:
     """Return all text with every run of white space as one space."""
     return " ".join(" ".join(page.extract_text() for page in reader_of(pdf).pages).split())
+
+
+def outputs_elsewhere(script: str) -> set[str]:
+    """Return what a Python script prints in processes of unlike hash seeds and time zones."""
+    return {
+        subprocess.run(
+            [sys.executable, "-c", script],
+            env={"PYTHONHASHSEED": seed, "PYTHONPATH": str(Path(__file__).parents[1]), "TZ": zone},
+            capture_output=True,
+            text=True,
+            check=True,
+        ).stdout
+        for seed, zone in (("1", "UTC"), ("4242", "Asia/Tokyo"))
+    }

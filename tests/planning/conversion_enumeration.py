@@ -7,20 +7,19 @@ time that it is used; further copies are bought.
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
 from random import Random
 
+from planning.enumeration import linked
 from planning.stores import ListStore
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.finding import Finding, Severity, Verdict
 from spoutline.model.limit import RuleTables
-from spoutline.model.part import Part, PartKind
+from spoutline.model.part import Part
 from spoutline.model.plan import HangingSet, SetLink
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.planning.pool import SLOT_KINDS, narrow_pool
 from spoutline.planning.protocols import CandidateFilter
 from spoutline.rules.checks import checks_for
-from spoutline.rules.joint_rules import mates
 from spoutline.rules.part_rules import judge_part
 
 
@@ -37,29 +36,6 @@ def small_catalogue(store: CatalogueStore, requirement: Requirement, tables: Rul
     return ListStore(drawn.values())
 
 
-def chains(requirement: Requirement, store: ListStore) -> Iterator[tuple[SetLink, ...]]:
-    """Yield every chain whose ports meet, at most one adaptor at each joint."""
-    adaptors = store.candidates(CandidateFilter(kind=PartKind.ADAPTOR))
-
-    def grown(links: tuple[SetLink, ...], rest: tuple[Slot, ...]) -> Iterator[tuple[SetLink, ...]]:
-        if not rest:
-            yield links
-            return
-        port = links[-1].part.outlet if links else requirement.outlet
-        for part in store.candidates(CandidateFilter(kind=SLOT_KINDS[rest[0]])):
-            if port is None or part.inlet is None:
-                continue
-            if mates(port, part.inlet):
-                yield from grown((*links, SetLink(slot=rest[0], part=part)), rest[1:])
-            for adaptor in adaptors:
-                inlet, outlet = adaptor.inlet, adaptor.outlet
-                if inlet and outlet and mates(port, inlet) and mates(outlet, part.inlet):
-                    between = SetLink(slot=Slot.ADAPTOR, part=adaptor)
-                    yield from grown((*links, between, SetLink(slot=rest[0], part=part)), rest[1:])
-
-    yield from grown((), requirement.chain)
-
-
 def least_cost(
     requirement: Requirement, tables: RuleTables, store: ListStore, staying: Counter[str], work_minor: int
 ) -> int | None:
@@ -67,7 +43,7 @@ def least_cost(
     currency = requirement.site.currency
     best: int | None = None
     forbidden: dict[tuple[Slot, str], bool] = {}
-    for links in chains(requirement, store):
+    for links in linked(requirement, store):
         for link in links:
             if (link.slot, link.part.number) not in forbidden:
                 forbidden[link.slot, link.part.number] = _forbidden(link, requirement, tables)

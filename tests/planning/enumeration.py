@@ -38,8 +38,8 @@ def small_catalogue(store: CatalogueStore, requirement: Requirement, tables: Rul
     return ListStore(drawn.values())
 
 
-def chains(requirement: Requirement, store: ListStore) -> Iterator[HangingSet]:
-    """Yield every chain whose ports meet, at most one adaptor at each joint."""
+def linked(requirement: Requirement, store: ListStore) -> Iterator[tuple[SetLink, ...]]:
+    """Yield every chain whose ports meet, at most one adaptor at each joint, priced or not."""
     adaptors = store.candidates(CandidateFilter(kind=PartKind.ADAPTOR))
 
     def grown(links: tuple[SetLink, ...], rest: tuple[Slot, ...]) -> Iterator[tuple[SetLink, ...]]:
@@ -62,8 +62,13 @@ def chains(requirement: Requirement, store: ListStore) -> Iterator[HangingSet]:
                     between = SetLink(slot=Slot.ADAPTOR, part=adaptor)
                     yield from grown((*links, between, SetLink(slot=rest[0], part=part)), rest[1:])
 
+    yield from grown((), requirement.chain)
+
+
+def chains(requirement: Requirement, store: ListStore) -> Iterator[HangingSet]:
+    """Yield every chain whose ports meet and whose parts all have a price."""
     currency = requirement.site.currency
-    for links in grown((), requirement.chain):
+    for links in linked(requirement, store):
         prices = [link.part.price_minor(currency) for link in links]
         if None not in prices:
             yield HangingSet(links=links, price_minor=sum(filter(None, prices)), currency=currency)

@@ -149,10 +149,6 @@ class TextField(AnswerField):
         row.addWidget(self.editor)
         self._finish_layout(body)
 
-    def show_placeholder(self, text: str) -> None:
-        """Say what an empty field means."""
-        self.editor.setPlaceholderText(text)
-
     def _finished(self) -> None:
         if self.editor.text() != self._shown or self.fault:
             self.given.emit(self.editor.text())
