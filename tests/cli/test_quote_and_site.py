@@ -101,6 +101,18 @@ def test_ready_terms_quote_every_ready_station(spoutline: Any, tmp_path: Path, n
     assert paper.exists()
 
 
+def test_a_discount_for_a_maker_that_no_list_knows_stops_the_quotation(
+    spoutline: Any, written: Callable[..., Path], terms: Callable[..., Path], tmp_path: Path
+) -> None:
+    paper = tmp_path / "q.pdf"
+    slip = terms('buying = [{ maker = "Larkspindel Couplings", percent = 25 }]\n')
+    done = spoutline("quote", written(), "--terms", slip, "--pdf", paper)
+    assert done.code == 2
+    assert "buying[0].maker" in done.err
+    assert "did you mean Larkspindle Couplings?" in done.err
+    assert not paper.exists()
+
+
 def test_quote_tells_each_option_in_short(
     spoutline: Any, written: Callable[..., Path], terms: Callable[..., Path], tmp_path: Path
 ) -> None:
