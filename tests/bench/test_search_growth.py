@@ -19,10 +19,10 @@ from spoutline.model.limit import RuleTables
 from spoutline.model.plan import PlanStatus
 from spoutline.model.requirement import Requirement
 from spoutline.model.survey import Survey
-from spoutline.planning.desk import Desk
-from spoutline.planning.plan_position import chooser_for, plan_position
-from spoutline.planning.pool import narrow_pool
-from spoutline.rules.requirement import requirement_for
+from spoutline.planning.sets.desk import Desk
+from spoutline.planning.sets.plan_position import chooser_for, plan_position
+from spoutline.planning.sets.pool import narrow_pool
+from spoutline.rules.derive.requirement import requirement_for
 from spoutline.ruletables.load import load_rule_tables
 
 SIZES = (1_000, 10_000, 100_000)

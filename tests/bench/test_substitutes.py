@@ -21,9 +21,9 @@ from spoutline.model.limit import RuleTables
 from spoutline.model.plan import PositionPlan
 from spoutline.model.requirement import Slot
 from spoutline.model.survey import Survey
-from spoutline.planning.desk import Desk
-from spoutline.planning.plan_position import plan_position
-from spoutline.planning.substitutes import substitutes
+from spoutline.planning.sets.desk import Desk
+from spoutline.planning.sets.plan_position import plan_position
+from spoutline.planning.sets.substitutes import substitutes
 from spoutline.ruletables.load import load_rule_tables
 
 TOP = Path(__file__).parents[2]

@@ -33,7 +33,7 @@ from spoutline.model.conversion_answers import StationKind
 from spoutline.model.quantity import Dimension
 from spoutline.model.vapour_figures import OnboardShare, VapourFigureId, VapourTables
 from spoutline.planning.conversion.money_sheet import grant_of
-from spoutline.rules.conversion_standing import recovery_needed, recovery_threshold
+from spoutline.rules.conversion.standing import recovery_needed, recovery_threshold
 from spoutline.ruletables.vapour import load_vapour_tables
 from spoutline.units.conversion import from_core
 

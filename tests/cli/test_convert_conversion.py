@@ -13,7 +13,7 @@ import pytest
 
 from bench.generated_sites_conversion import generated_site
 from cli.conftest import Spoutline
-from spoutline.cli.convert_document import ConversionDocument
+from spoutline.documents.json.conversion import ConversionDocument
 
 DEMO = Path(__file__).resolve().parents[2] / "resources" / "demo"
 ASSIST, BALANCE = DEMO / "conversion_assist.json", DEMO / "conversion_balance.json"

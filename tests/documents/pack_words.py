@@ -7,7 +7,7 @@ from functools import cache
 from documents import plan_factory as factory
 from spoutline import assets
 from spoutline.documents.pack.content import PackWords
-from spoutline.explain.pack_phrases import pack_phrasebook_from_toml, pack_story
+from spoutline.explain.pack.phrases import pack_phrasebook_from_toml, pack_story
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.pack import PackLanguage
 from spoutline.model.plan import PositionPlan

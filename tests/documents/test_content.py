@@ -26,14 +26,14 @@ from spoutline.documents.content.blocks import (
     ToldBefore,
     Worked,
 )
-from spoutline.documents.grouping import like_positions
+from spoutline.documents.content.grouping import like_positions
 from spoutline.documents.job_conditions import job_conditions
 from spoutline.model.check import Outcome
 from spoutline.model.finding import Severity, Verdict
 from spoutline.model.plan import SitePlan
 from spoutline.model.quantity import Fact
 from spoutline.model.survey import Climate, Duty, SurveyLiquid
-from spoutline.planning.relabel import relabelled
+from spoutline.planning.sets.relabel import relabelled
 from spoutline.ruletables.cautionwords import CautionCondition
 from spoutline.units.accepted import UnitSystem
 

@@ -18,8 +18,8 @@ from spoutline.bootstrap.demos import demo_survey
 from spoutline.documents.content.blocks import CautionNote, Figure, Heading, PageBreak, Table
 from spoutline.documents.conversion.content import conversion_content
 from spoutline.documents.conversion.icalendar import escaped, folded
-from spoutline.explain.conversion_phrases import conversion_phrases_from_toml
-from spoutline.explain.conversion_sentences import SENTENCES
+from spoutline.explain.conversion.phrases import conversion_phrases_from_toml
+from spoutline.explain.conversion.sentences import SENTENCES
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import InputFault
 from spoutline.model.removal_standing import Standing

@@ -10,9 +10,9 @@ import pytest
 
 from documents import plan_factory as factory
 from documents.pack_words import words
-from spoutline.documents.balloons import BALLOON_RADIUS_PT, balloon_offsets
+from spoutline.documents.drawing.balloons import BALLOON_RADIUS_PT, balloon_offsets
+from spoutline.documents.drawing.shapes import Balloon, Dot, Label, Path, Round, places_of
 from spoutline.documents.pack.exploded import WANTED_HEIGHT_M, exploded_drawing
-from spoutline.documents.shapes import Balloon, Dot, Label, Path, Round, places_of
 from spoutline.model.pack import PackLanguage
 from spoutline.model.part import AdaptorData, PartKind
 from spoutline.model.plan import HangingSet, Joint, JudgedSet, SetLink

@@ -24,7 +24,7 @@ from spoutline.documents.content.blocks import NumberedLine, Worked
 from spoutline.documents.pdf.fonts import REGULAR, markup, printable, register_fonts
 from spoutline.documents.pdf.render import pdf_bytes
 from spoutline.documents.pdf.setting import formula_markup
-from spoutline.explain.texts import WorkedText
+from spoutline.explain.plan.texts import WorkedText
 from spoutline.model.plan import SitePlan
 from spoutline.units.accepted import UnitSystem
 

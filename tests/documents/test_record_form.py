@@ -36,7 +36,7 @@ from spoutline.model.record import (
     RecordEntry,
     RecordItemId,
 )
-from spoutline.rules.records import judged_record, record_items
+from spoutline.rules.work.records import judged_record, record_items
 from spoutline.units.accepted import UnitSystem
 
 BOND = item_field(1, RecordItemId.BOND, ItemField.READING)

@@ -12,7 +12,7 @@ from documents import plan_factory as factory
 from documents.readers import cautions, story
 from spoutline.documents.content.bill_content import bill_content
 from spoutline.documents.content.blocks import Emphasis, Table
-from spoutline.documents.totals import BillLine, position_lines, site_lines, total_of
+from spoutline.documents.content.totals import BillLine, position_lines, site_lines, total_of
 from spoutline.model.part import PartKind
 from spoutline.model.plan import AccessoryLine
 

@@ -9,16 +9,16 @@ import pytest
 
 from documents.readers import phrasebook, story
 from rules.stations import changed, position, site, tables
-from spoutline.explain.asked import liquid_of
-from spoutline.explain.asked_cases import CASES
+from spoutline.explain.phrases.asked_cases import CASES
+from spoutline.explain.plan.asked import liquid_of
 from spoutline.model.finding import Severity
 from spoutline.model.liquid import Liquid, LiquidFamily
 from spoutline.model.port import FlowPath
 from spoutline.model.quantity import Dimension, Fact, Quantity
 from spoutline.model.requirement import RequirementId, RequirementLine
 from spoutline.model.survey import Decisions, Duty, Outlet, Position, Retrieval, Service, VapourStatus
-from spoutline.rules.registry import RULES
-from spoutline.rules.requirement import requirement_for
+from spoutline.rules.declared.registry import RULES
+from spoutline.rules.derive.requirement import requirement_for
 from spoutline.units.accepted import UnitSystem
 
 GASOLINE, DIESEL, DEF = LiquidFamily.GASOLINE, LiquidFamily.DIESEL, LiquidFamily.DEF

@@ -8,7 +8,7 @@ import pytest
 
 from documents import plan_factory as factory
 from documents.readers import story
-from spoutline.explain.numbering import number_ranges
+from spoutline.explain.writing.numbering import number_ranges
 from spoutline.model.check import Bound, Check, CheckId, Outcome, WorkedLine
 from spoutline.model.finding import Severity
 from spoutline.model.limit import LimitStatus

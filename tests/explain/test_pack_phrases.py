@@ -8,9 +8,9 @@ import tomllib
 import pytest
 
 from spoutline import assets
-from spoutline.explain.pack_phrases import pack_phrasebook_from_toml, pack_story
-from spoutline.explain.pack_words import PACK_SENTENCES, PACK_VOCABULARY, PackWord
-from spoutline.explain.phrasebook import Phrasebook
+from spoutline.explain.pack.phrases import pack_phrasebook_from_toml, pack_story
+from spoutline.explain.pack.words import PACK_SENTENCES, PACK_VOCABULARY, PackWord
+from spoutline.explain.phrases.phrasebook import Phrasebook
 from spoutline.model.faults import InputFault
 from spoutline.model.pack import PackLanguage
 from spoutline.model.quantity import Dimension

@@ -8,11 +8,11 @@ import pytest
 
 from documents.readers import phrasebook
 from spoutline import assets
-from spoutline.explain.phrasebook import phrasebook_from_toml
-from spoutline.explain.vocabulary import VOCABULARY
+from spoutline.explain.phrases.phrasebook import phrasebook_from_toml
+from spoutline.explain.phrases.vocabulary import VOCABULARY
 from spoutline.model.faults import InputFault
-from spoutline.rules.registry import RULES
-from spoutline.rules.rule_ids import RuleId
+from spoutline.rules.declared.registry import RULES
+from spoutline.rules.declared.rule_ids import RuleId
 
 
 def source_text() -> str:

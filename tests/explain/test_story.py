@@ -11,8 +11,8 @@ from hypothesis import strategies as st
 from documents import plan_factory as factory
 from documents.readers import story
 from rules.stations import tables
-from spoutline.explain.formula import formula_text
-from spoutline.explain.money import amount, money_text
+from spoutline.explain.writing.formula import formula_text
+from spoutline.explain.writing.money import amount, money_text
 from spoutline.model.check import Outcome
 from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
 from spoutline.model.limit import LimitId

@@ -12,7 +12,7 @@ import pytest
 
 from spoutline.bootstrap import Workbench
 from spoutline.bootstrap.demos import demo_survey
-from spoutline.explain.story import Story
+from spoutline.explain.plan.story import Story
 from spoutline.model.plan import PositionPlan
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display

@@ -16,7 +16,7 @@ from spoutline.gui.actions import ActionId
 from spoutline.gui.dialogs.dispensers import MirrorDialog, RepeatDialog, names_in
 from spoutline.gui.dialogs.table_import import TableImportDialog
 from spoutline.gui.edits.command import make_edit
-from spoutline.gui.pages.grid_page import GridPage
+from spoutline.gui.pages.survey.grid_page import GridPage
 from spoutline.gui.roles import Role, Tone
 from spoutline.gui.session import SaveState, Session
 from spoutline.gui.widgets.legend import Legend

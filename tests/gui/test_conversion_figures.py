@@ -15,7 +15,7 @@ from spoutline.gui.edits.question import Entry
 from spoutline.gui.jobs import Jobs
 from spoutline.gui.models.plans import Plans
 from spoutline.gui.pages.context import Context, Words
-from spoutline.gui.pages.installed_panel import InstalledPanel
+from spoutline.gui.pages.survey.installed_panel import InstalledPanel
 from spoutline.gui.session import Session
 from spoutline.gui.widgets.answer_field import AnswerField, ListField, TextField
 from spoutline.gui.widgets.several_field import SeveralField

@@ -13,7 +13,7 @@ from spoutline.gui.edits.conversion_lists import with_own_cost, with_own_share, 
 from spoutline.gui.jobs import Jobs
 from spoutline.gui.models.plans import Plans
 from spoutline.gui.pages.context import Context, Words
-from spoutline.gui.pages.conversion_lists import OwnCostsPanel, OwnSharesPanel
+from spoutline.gui.pages.conversion.lists import OwnCostsPanel, OwnSharesPanel
 from spoutline.gui.session import Session
 from spoutline.model.conversion_answers import OwnCost, YearShare
 from spoutline.model.faults import InputFault

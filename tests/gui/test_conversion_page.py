@@ -15,7 +15,7 @@ from pytestqt.qtbot import QtBot
 
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.gui.actions import ActionId
-from spoutline.gui.pages.conversion_page import ConversionPage
+from spoutline.gui.pages.conversion.page import ConversionPage
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.conversion_answers import ConversionAnswers

@@ -14,14 +14,14 @@ from pytestqt.qtbot import QtBot
 from gui.conftest import wait_for_plans
 from spoutline.bootstrap import Workbench
 from spoutline.gui.actions import ActionId
-from spoutline.gui.pages.installer_page import InstallerPage
-from spoutline.gui.pages.pack_panel import PaperKind
+from spoutline.gui.pages.installer.pack_panel import PaperKind
+from spoutline.gui.pages.installer.page import InstallerPage
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.pack import PackLanguage
 from spoutline.model.position_tag import PositionTag
 from spoutline.model.record import ChangeReason, RecordItemId
-from spoutline.planning.plan_site import fingerprint_of
+from spoutline.planning.sets.plan_site import fingerprint_of
 
 
 @pytest.fixture

@@ -6,7 +6,7 @@ from PySide6.QtGui import QImage
 from pytestqt.qtbot import QtBot
 
 from spoutline.gui.jobs import Jobs
-from spoutline.gui.pages.paper_pages import PaperPages
+from spoutline.gui.pages.paper.paper_pages import PaperPages
 
 
 def test_an_image_of_an_older_paper_is_dropped(qtbot: QtBot) -> None:

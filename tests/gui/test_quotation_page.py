@@ -24,9 +24,9 @@ from spoutline.gui.actions import ActionId
 from spoutline.gui.dialogs.terms import TermsDialog
 from spoutline.gui.edits.command import make_edit
 from spoutline.gui.models.quotation_prices import PricedPart
-from spoutline.gui.pages.quotation_files import FileKind
-from spoutline.gui.pages.quotation_page import QuotationPage
-from spoutline.gui.pages.quotation_terms import TermsInHand, price_answer
+from spoutline.gui.pages.quotation.files import FileKind
+from spoutline.gui.pages.quotation.page import QuotationPage
+from spoutline.gui.pages.quotation.terms import TermsInHand, price_answer
 from spoutline.gui.session import Session
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace

@@ -7,7 +7,7 @@ from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from spoutline.bootstrap.demos import demo_survey
-from spoutline.gui.pages.grid_page import GridPage
+from spoutline.gui.pages.survey.grid_page import GridPage
 from spoutline.gui.session import Session
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.survey import Survey

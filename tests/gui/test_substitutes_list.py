@@ -10,7 +10,7 @@ from pytestqt.qtbot import QtBot
 from gui.conftest import wait_for_plans
 from spoutline.gui.edits.question import Step
 from spoutline.gui.models.substitute_rows import SubstituteRow
-from spoutline.gui.pages.substitutes_list import SubstitutesList
+from spoutline.gui.pages.result.substitutes_list import SubstitutesList
 from spoutline.gui.roles import Role, Tone
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.requirement import Slot

@@ -8,7 +8,7 @@ from decimal import Decimal
 import pytest
 
 from planning.quoting_terms import DAY, terms_of
-from spoutline.gui.pages.quotation_terms import TermsInHand, dated_today
+from spoutline.gui.pages.quotation.terms import TermsInHand, dated_today
 from spoutline.model.quotation_terms import PriceOverride
 
 

@@ -12,10 +12,10 @@ from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QLineEdit, 
 from pytestqt.qtbot import QtBot
 
 from spoutline.bootstrap import Workbench
-from spoutline.documents.drawing import position_drawing
+from spoutline.documents.drawing.position import position_drawing
 from spoutline.gui.actions import ACTIONS, ActionId
 from spoutline.gui.edits.question import Step
-from spoutline.gui.pages.outcome_card import remedies_of
+from spoutline.gui.pages.result.outcome_card import remedies_of
 from spoutline.gui.roles import Tone
 from spoutline.gui.session import Session
 from spoutline.gui.widgets.answer_field import TextField, TileField
@@ -179,7 +179,7 @@ def test_picking_a_part_marks_it_in_drawing_list_and_panel(qtbot: QtBot, workpla
 
 
 def test_clicking_a_balloon_of_the_drawing_picks_its_part(qtbot: QtBot, workplace: Workplace) -> None:
-    from spoutline.documents.shapes import Balloon
+    from spoutline.documents.drawing.shapes import Balloon
 
     view = workplace.side_panel.drawing
     assert view.drawing is not None

@@ -17,10 +17,10 @@ from spoutline.model.limit import RuleTables
 from spoutline.model.part import Part
 from spoutline.model.plan import HangingSet, SetLink
 from spoutline.model.requirement import Requirement, Slot
-from spoutline.planning.pool import SLOT_KINDS, narrow_pool
 from spoutline.planning.protocols import CandidateFilter
-from spoutline.rules.checks import checks_for
-from spoutline.rules.part_rules import judge_part
+from spoutline.planning.sets.pool import SLOT_KINDS, narrow_pool
+from spoutline.rules.checks.run import checks_for
+from spoutline.rules.parts.part_rules import judge_part
 
 
 def small_catalogue(store: CatalogueStore, requirement: Requirement, tables: RuleTables, seed: int) -> ListStore:

@@ -11,8 +11,8 @@ from spoutline.model.limit import RuleTables
 from spoutline.model.survey import Survey
 from spoutline.model.vapour_figures import VapourTables
 from spoutline.planning.conversion.convert_position import ConversionDesk
-from spoutline.planning.desk import Desk
 from spoutline.planning.protocols import PartStore
+from spoutline.planning.sets.desk import Desk
 from spoutline.ruletables.conversion_steps import load_step_table
 from spoutline.ruletables.load import load_rule_tables
 from spoutline.ruletables.vapour import load_vapour_tables

@@ -16,12 +16,12 @@ from spoutline.model.limit import RuleTables
 from spoutline.model.part import Part, PartKind
 from spoutline.model.plan import HangingSet, SetLink
 from spoutline.model.requirement import Requirement, Slot
-from spoutline.planning.loads import CHECK_LINES
-from spoutline.planning.pool import SLOT_KINDS, narrow_pool
 from spoutline.planning.protocols import CandidateFilter
-from spoutline.rules.checks import checks_for
-from spoutline.rules.joint_rules import mates
-from spoutline.rules.part_rules import judge_part
+from spoutline.planning.sets.loads import CHECK_LINES
+from spoutline.planning.sets.pool import SLOT_KINDS, narrow_pool
+from spoutline.rules.chain.joints import mates
+from spoutline.rules.checks.run import checks_for
+from spoutline.rules.parts.part_rules import judge_part
 
 
 def small_catalogue(store: CatalogueStore, requirement: Requirement, tables: RuleTables, seed: int) -> ListStore:

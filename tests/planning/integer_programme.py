@@ -21,7 +21,8 @@ from spoutline.model.part import Part, PartKind
 from spoutline.model.port import Port
 from spoutline.model.requirement import Requirement, RequirementId, Slot
 from spoutline.planning.protocols import CandidateFilter, PartStore
-from spoutline.rules.figures import (
+from spoutline.rules.chain.joints import mates
+from spoutline.rules.parts.figures import (
     design_flow_m3_s,
     flow_ceiling_m3_s,
     loss_pa,
@@ -29,8 +30,7 @@ from spoutline.rules.figures import (
     rise_m,
     states_for,
 )
-from spoutline.rules.joint_rules import mates
-from spoutline.rules.part_rules import judge_part
+from spoutline.rules.parts.part_rules import judge_part
 
 G = 9.80665  # m/s2, standard gravity
 REGRET = 1e7  # above any price of a set in cents

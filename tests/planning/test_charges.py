@@ -24,7 +24,7 @@ from spoutline.planning.refit.part_stores import OfferedParts, keeps
 from spoutline.planning.refit.priced_lines import quoted_line
 from spoutline.planning.refit.quantities import PartQuantity, part_quantities, spare_pieces
 from spoutline.planning.refit.station import plan_refit
-from spoutline.planning.refit.supersession import with_successors
+from spoutline.planning.sets.supersession import with_successors
 
 
 @pytest.fixture(scope="module")

@@ -15,9 +15,9 @@ from spoutline.model.finding import Severity
 from spoutline.model.plan import HangingSet
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import RequirementId, Slot
-from spoutline.planning.assembly import Held, Promise, Wish
-from spoutline.planning.choice import Chooser
-from spoutline.planning.loads import Load, SetLimit
+from spoutline.planning.sets.assembly import Held, Promise, Wish
+from spoutline.planning.sets.choice import Chooser
+from spoutline.planning.sets.loads import Load, SetLimit
 
 REACH = SetLimit(Load.REACH, RequirementId.REACH, Severity.SHOULD, 1.0, Dimension.LENGTH)
 HELD = Held(Slot.NOZZLE, "any")

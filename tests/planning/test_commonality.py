@@ -26,13 +26,13 @@ from spoutline.model.part import Part
 from spoutline.model.plan import HangingSet
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.survey import Survey
-from spoutline.planning.pool import narrow_pool
 from spoutline.planning.refit.programme import Ladder
 from spoutline.planning.refit.station import Stocking, plan_refit
 from spoutline.planning.refit.waiting import waited_for
-from spoutline.rules.checks import checks_for
-from spoutline.rules.part_rules import judge_part
-from spoutline.rules.requirement import requirement_for
+from spoutline.planning.sets.pool import narrow_pool
+from spoutline.rules.checks.run import checks_for
+from spoutline.rules.derive.requirement import requirement_for
+from spoutline.rules.parts.part_rules import judge_part
 
 
 def single_price(part: Part) -> Ladder:

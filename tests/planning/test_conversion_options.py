@@ -25,8 +25,8 @@ from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.survey import Survey
 from spoutline.planning.conversion.convert_site import convert_site
 from spoutline.planning.protocols import PartStore
-from spoutline.rules.requirement import requirement_for
-from spoutline.rules.rule_ids import RuleId
+from spoutline.rules.declared.rule_ids import RuleId
+from spoutline.rules.derive.requirement import requirement_for
 
 MISSED = (Outcome.FAILS, Outcome.UNKNOWN)
 E15 = {"family": "gasoline", "blend_percent": 15}

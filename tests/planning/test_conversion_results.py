@@ -17,7 +17,7 @@ from spoutline.model.position_conversion import PositionOutcome
 from spoutline.model.removal_standing import Standing, StandingReason
 from spoutline.planning.conversion.convert_site import convert_site
 from spoutline.planning.conversion.money_sheet import cash_years, simple_payback
-from spoutline.rules.conversion_standing import removal_standing
+from spoutline.rules.conversion.standing import removal_standing
 from spoutline.ruletables.conversion_steps import steps_from_toml
 from spoutline.ruletables.vapour import vapour_tables_from_toml
 

@@ -12,11 +12,11 @@ from spoutline.model.finding import Severity, Verdict
 from spoutline.model.limit import LimitId, RuleTables
 from spoutline.model.requirement import Requirement
 from spoutline.model.survey import Position, Retrieval
-from spoutline.planning.desk import Desk
-from spoutline.planning.plan_position import chooser_for
-from spoutline.planning.pool import narrow_pool
-from spoutline.rules.part_rules import judge_part
-from spoutline.rules.requirement import requirement_for
+from spoutline.planning.sets.desk import Desk
+from spoutline.planning.sets.plan_position import chooser_for
+from spoutline.planning.sets.pool import narrow_pool
+from spoutline.rules.derive.requirement import requirement_for
+from spoutline.rules.parts.part_rules import judge_part
 
 
 def longest_clear_m(position: Position, clearance_m: float) -> float:

@@ -14,10 +14,10 @@ from spoutline.model.part import PartKind
 from spoutline.model.plan import AlternativeKind, PlanStatus, PositionPlan
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.model.survey import Survey
-from spoutline.planning.desk import Desk
-from spoutline.planning.plan_position import counts_for, plan_position
-from spoutline.planning.plan_site import plan_site
-from spoutline.planning.why_not import why_not
+from spoutline.planning.sets.desk import Desk
+from spoutline.planning.sets.plan_position import counts_for, plan_position
+from spoutline.planning.sets.plan_site import plan_site
+from spoutline.planning.sets.why_not import why_not
 from spoutline.search.listener import Listener
 
 

@@ -22,12 +22,12 @@ from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.substitute import Misfit, Substitute, Substitutes
 from spoutline.model.survey import Survey
-from spoutline.planning.desk import Desk, stop_listener
-from spoutline.planning.plan_position import plan_position
-from spoutline.planning.pool import SLOT_KINDS
-from spoutline.planning.substitutes import Listening, substitutes
-from spoutline.rules.part_rules import judge_part
-from spoutline.rules.requirement import requirement_for
+from spoutline.planning.sets.desk import Desk, stop_listener
+from spoutline.planning.sets.plan_position import plan_position
+from spoutline.planning.sets.pool import SLOT_KINDS
+from spoutline.planning.sets.substitutes import Listening, substitutes
+from spoutline.rules.derive.requirement import requirement_for
+from spoutline.rules.parts.part_rules import judge_part
 
 SURVEYS = {**ALL_THAT_FIT, **TIGHT}
 

@@ -22,7 +22,7 @@ from spoutline.planning.refit.dispensers import (
     with_other_side,
 )
 from spoutline.planning.refit.survey_merge import merged
-from spoutline.planning.relabel import same_question
+from spoutline.planning.sets.relabel import same_question
 from spoutline.planning.survey_import.mapping import corrected, suggested
 from spoutline.planning.survey_import.positions import positions_from
 from spoutline.planning.survey_import.sheet import Sheet, column_name, pasted_rows, read_sheet, sheet_of

@@ -11,7 +11,7 @@ from spoutline.model.limit import LimitId, LimitValue, RuleTables
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.requirement import Refusal, Requirement
 from spoutline.model.survey import Climate, Position, Site, SurveyLiquid
-from spoutline.rules.requirement import requirement_for
+from spoutline.rules.derive.requirement import requirement_for
 from spoutline.ruletables.load import load_rule_tables
 
 RESOURCES = Path(__file__).parents[2] / "resources"

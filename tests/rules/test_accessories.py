@@ -16,9 +16,9 @@ from spoutline.model.plan import HangingSet, JudgedSet
 from spoutline.model.port import FlowPath, Gender, ThreadStandard
 from spoutline.model.requirement import Requirement
 from spoutline.model.survey import Outlet, Retrieval, VapourStatus
-from spoutline.rules.accessories import AccessoryNeed, accessory_needs
-from spoutline.rules.joint_rules import joints_of
-from spoutline.rules.registry import AccessoryReason
+from spoutline.rules.chain.accessories import AccessoryNeed, accessory_needs
+from spoutline.rules.chain.joints import joints_of
+from spoutline.rules.declared.registry import AccessoryReason
 
 
 def needs(hanging_set: HangingSet, requirement: Requirement) -> dict[PartKind, AccessoryNeed]:

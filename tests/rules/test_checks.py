@@ -33,8 +33,10 @@ from spoutline.model.port import FlowPath
 from spoutline.model.quantity import Quantity
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.survey import Climate, Duty, Filler, Hook, Outlet, Reel, Retrieval, Supply, VapourStatus
-from spoutline.rules.checks import checks_for
-from spoutline.rules.figures import (
+from spoutline.rules.chain.hanging import longest_at_rest_m, longest_in_use_m
+from spoutline.rules.checks.holding import held
+from spoutline.rules.checks.run import checks_for
+from spoutline.rules.parts.figures import (
     PartFigures,
     design_flow_m3_s,
     elements_of,
@@ -42,8 +44,6 @@ from spoutline.rules.figures import (
     part_figures,
     states_for,
 )
-from spoutline.rules.hanging import longest_at_rest_m, longest_in_use_m
-from spoutline.rules.holding import held
 
 GRAVITY = 9.80665  # m/s2, exact
 PSI = 6894.757293168  # Pa, NIST SP 811
@@ -538,7 +538,7 @@ def test_the_spout_check_agrees_with_the_spout_rules() -> None:
 
 def test_a_limit_met_exactly_passes() -> None:
     from spoutline.model.quantity import Dimension
-    from spoutline.rules.holding import judgement_bound
+    from spoutline.rules.checks.holding import judgement_bound
 
     for value, outcome in ((1.0, Outcome.PASSES), (1.0 + 1e-12, Outcome.PASSES), (1.0 + 1e-6, Outcome.FAILS)):
         bound = judgement_bound(1.0, "test")

@@ -24,9 +24,9 @@ from spoutline.model.plan import SetLink
 from spoutline.model.port import FlowPath, Gender, Port, Seal, ThreadStandard
 from spoutline.model.requirement import Slot
 from spoutline.model.survey import Decisions, Outlet
-from spoutline.rules.joint_rules import OUTLET, joint_findings, joints_of, mates
-from spoutline.rules.registry import RuleId
-from spoutline.rules.set_rules import set_findings
+from spoutline.rules.chain.joints import OUTLET, joint_findings, joints_of, mates
+from spoutline.rules.chain.order import set_findings
+from spoutline.rules.declared.registry import RuleId
 
 
 def test_a_male_and_a_female_of_one_thread_mate_either_way_round() -> None:

@@ -8,7 +8,7 @@ from rules.stations import derived, position, refused, tables
 from spoutline.model.liquid import Liquid, LiquidFamily, ListingClass
 from spoutline.model.material import MaterialColumn
 from spoutline.model.requirement import RefusalStatus, RequirementId, WayOut
-from spoutline.rules.listing import ClassFound, ClassGap, class_for
+from spoutline.rules.derive.listing import ClassFound, ClassGap, class_for
 
 G, D = LiquidFamily.GASOLINE, LiquidFamily.DIESEL
 K, F = LiquidFamily.KEROSENE, LiquidFamily.FUEL_OIL

@@ -46,8 +46,8 @@ from spoutline.model.survey import (
     Supply,
     VapourStatus,
 )
-from spoutline.rules.part_rules import KIND_OF_SLOT, judge_part, part_rules_for
-from spoutline.rules.registry import RULES, RuleId
+from spoutline.rules.declared.registry import RULES, RuleId
+from spoutline.rules.parts.part_rules import KIND_OF_SLOT, judge_part, part_rules_for
 
 INCH = 0.0254  # exact, NIST SP 811
 POUND_FORCE = 4.4482216152605  # N, NIST SP 811

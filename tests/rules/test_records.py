@@ -24,7 +24,7 @@ from spoutline.model.record import (
     RecordItem,
     RecordItemId,
 )
-from spoutline.rules.records import judged_entry, judged_record, record_items
+from spoutline.rules.work.records import judged_entry, judged_record, record_items
 from spoutline.ruletables.inspection_items import load_reading_bands
 
 BANDS = load_reading_bands(assets.resources_folder())

@@ -6,7 +6,7 @@ import pytest
 
 from spoutline.model.limit import LimitId
 from spoutline.model.requirement import RequirementId
-from spoutline.rules.registry import RULES, RuleId, rule_of, rules_by_requirement
+from spoutline.rules.declared.registry import RULES, RuleId, rule_of, rules_by_requirement
 
 
 def test_every_rule_is_declared_once_with_title_source_and_facts() -> None:

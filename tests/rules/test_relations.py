@@ -11,9 +11,9 @@ from spoutline.model.check import CheckId
 from spoutline.model.plan import HangingSet
 from spoutline.model.requirement import Slot
 from spoutline.model.survey import Climate, Filler, Outlet
-from spoutline.rules.checks import checks_for
-from spoutline.rules.figures import loss_pa, states_for
-from spoutline.rules.part_rules import judge_part
+from spoutline.rules.checks.run import checks_for
+from spoutline.rules.parts.figures import loss_pa, states_for
+from spoutline.rules.parts.part_rules import judge_part
 
 ASKED = derived(position())
 LENGTHS = st.floats(2.5, 5.0)

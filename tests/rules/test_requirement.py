@@ -27,8 +27,8 @@ from spoutline.model.survey import (
     Supply,
     VapourStatus,
 )
-from spoutline.rules.registry import RULES, RuleId
-from spoutline.rules.turn import turn_angle_rad
+from spoutline.rules.declared.registry import RULES, RuleId
+from spoutline.rules.derive.turn import turn_angle_rad
 
 DIESEL, DEF = LiquidFamily.DIESEL, LiquidFamily.DEF
 FOOT = 0.3048  # exact, NIST SP 811

@@ -15,10 +15,10 @@ from spoutline.model.plan import HangingSet
 from spoutline.model.port import FlowPath
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.survey import Climate, Filler, Supply, VapourStatus
-from spoutline.rules.checks import checks_for
-from spoutline.rules.figures import rise_m
-from spoutline.rules.part_rules import judge_part
-from spoutline.rules.registry import RuleId
+from spoutline.rules.checks.run import checks_for
+from spoutline.rules.declared.registry import RuleId
+from spoutline.rules.parts.figures import rise_m
+from spoutline.rules.parts.part_rules import judge_part
 
 DIESEL, DEF = LiquidFamily.DIESEL, LiquidFamily.DEF
 

@@ -9,7 +9,7 @@ import pytest
 from oracle.need import refusals_owed
 from oracle.set_inspection import inspect_set
 from spoutline.bootstrap import Workbench
-from spoutline.explain.story import Story
+from spoutline.explain.plan.story import Story
 from spoutline.model.finding import Severity, Verdict
 from spoutline.model.plan import PlanStatus, PositionPlan
 from spoutline.model.survey import Survey

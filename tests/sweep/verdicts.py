@@ -14,9 +14,9 @@ from spoutline.model.limit import RuleTables
 from spoutline.model.part import Part
 from spoutline.model.plan import HangingSet, SetLink
 from spoutline.model.requirement import Requirement
-from spoutline.planning.judgement import SetJudge
-from spoutline.rules.joint_rules import joint_findings
-from spoutline.rules.part_rules import judge_part
+from spoutline.planning.sets.judgement import SetJudge
+from spoutline.rules.chain.joints import joint_findings
+from spoutline.rules.parts.part_rules import judge_part
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from datetime import date
 
-    from spoutline.explain.story import Story
+    from spoutline.explain.plan.story import Story
     from spoutline.model.plan import SitePlan
     from spoutline.model.record import CommissioningRecord
     from spoutline.ruletables.cautions import Caution

@@ -14,9 +14,9 @@ if TYPE_CHECKING:
     from spoutline.book.book import Book
     from spoutline.bootstrap.conversion_folder import OpenDesk
     from spoutline.catalogue.store import CatalogueStore
-    from spoutline.explain.conversion_phrases import ConversionPhrases
-    from spoutline.explain.conversion_story import ConversionStory
-    from spoutline.explain.story import Story
+    from spoutline.explain.conversion.phrases import ConversionPhrases
+    from spoutline.explain.conversion.story import ConversionStory
+    from spoutline.explain.plan.story import Story
     from spoutline.model.conversion import SiteConversion
     from spoutline.model.conversion_step import StepTable
     from spoutline.model.limit import RuleTables
@@ -83,7 +83,7 @@ class ConvertingDesk:
         """Plan the conversion of a site; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop."""
         from spoutline.planning.conversion.convert_position import ConversionDesk
         from spoutline.planning.conversion.convert_site import check_agency, convert_site
-        from spoutline.planning.desk import Desk, stop_listener
+        from spoutline.planning.sets.desk import Desk, stop_listener
 
         vapour = self.vapour_tables()
         check_agency(survey, vapour)
@@ -107,7 +107,7 @@ class ConvertingDesk:
 
     def words(self, display: Display) -> ConversionStory:
         """Return the words of a conversion, with quantities shown in ``display``'s units."""
-        from spoutline.explain.conversion_story import ConversionStory
+        from spoutline.explain.conversion.story import ConversionStory
 
         return ConversionStory(self._sources.story(display), self._read_phrases())
 
@@ -125,7 +125,7 @@ class ConvertingDesk:
 
     def _read_phrases(self) -> ConversionPhrases:
         from spoutline import assets
-        from spoutline.explain.conversion_phrases import conversion_phrases_from_toml
+        from spoutline.explain.conversion.phrases import conversion_phrases_from_toml
 
         with self._reading:
             if self._phrases is None:

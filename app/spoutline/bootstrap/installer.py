@@ -109,7 +109,7 @@ class PackingDesk:
             The text is no code of a position sheet, or the book has no such site or position.
         """
         from spoutline.model.position_tag import tag_from_text
-        from spoutline.planning.plan_site import fingerprint_of
+        from spoutline.planning.sets.plan_site import fingerprint_of
 
         tag = tag_from_text(code)
         book, found = self._sources.book(), list[FoundPosition]()
@@ -129,13 +129,13 @@ class PackingDesk:
 
     def items(self, plan: PositionPlan) -> tuple[RecordItem, ...]:
         """Return what is measured and tried at a position before it goes into service."""
-        from spoutline.rules.records import record_items
+        from spoutline.rules.work.records import record_items
 
         return record_items(plan)
 
     def verdict(self, item: RecordItem, entry: RecordEntry | None) -> ReadingVerdict:
         """Return what is to be said of an entry at once."""
-        from spoutline.rules.records import judged_entry
+        from spoutline.rules.work.records import judged_entry
 
         return judged_entry(item, entry, self._read_bands().get(item.id))
 
@@ -171,7 +171,7 @@ class PackingDesk:
             The record is of another site, position or revision than the plan.
         """
         from spoutline.planning.pack.picked import plan_of
-        from spoutline.rules.records import judged_record, record_items
+        from spoutline.rules.work.records import judged_record, record_items
 
         plan = plan_of(record, site_plan)
         return judged_record(record, record_items(plan), self._read_bands())
@@ -191,8 +191,8 @@ class PackingDesk:
 
     def as_built(self, site_plan: SitePlan, records: Sequence[CommissioningRecord]) -> SitePlan:
         """Return the plan with the parts that the records say were fitted, each changed set judged anew."""
-        from spoutline.planning.desk import Desk
         from spoutline.planning.pack.as_built import as_built_plan
+        from spoutline.planning.sets.desk import Desk
 
         desk = Desk(self._sources.tables(site_plan.survey), self._sources.catalogue())
         return as_built_plan(site_plan, {record.position: record for record in records}, desk)
@@ -269,8 +269,8 @@ class PackingDesk:
 
     def swap_options(self, survey: Survey, plan: PositionPlan, missing: str, stock: Stock) -> tuple[SwapOption, ...]:
         """Return what of the stock would do in place of a missing part, each re-checked; raise ``InputFault``."""
-        from spoutline.planning.desk import Desk
         from spoutline.planning.pack.swap import swap_options
+        from spoutline.planning.sets.desk import Desk
 
         return swap_options(plan, missing, stock, Desk(self._sources.tables(survey), self._sources.catalogue()))
 
@@ -278,7 +278,7 @@ class PackingDesk:
 def _read_words(language: PackLanguage, display: Display) -> PackWords:
     from spoutline import assets
     from spoutline.documents.pack.content import PackWords
-    from spoutline.explain.pack_phrases import pack_phrasebook_from_toml, pack_story
+    from spoutline.explain.pack.phrases import pack_phrasebook_from_toml, pack_story
     from spoutline.ruletables.caution_signs import load_caution_signs
     from spoutline.ruletables.cautions import load_cautions
     from spoutline.ruletables.files import read_text

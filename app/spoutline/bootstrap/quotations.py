@@ -24,7 +24,7 @@ if TYPE_CHECKING:
     from spoutline.book.terms_files import TermsFolders
     from spoutline.catalogue.price_lists import PriceListNames
     from spoutline.catalogue.store import CatalogueStore
-    from spoutline.explain.story import Story
+    from spoutline.explain.plan.story import Story
     from spoutline.model.limit import RuleTables
     from spoutline.model.pricing import PriceList
     from spoutline.model.quotation import Quotation, QuotationStatus
@@ -167,7 +167,7 @@ class QuotingDesk:
     def plan_refit(self, survey: Survey, stock_price_minor: int | None, progress: Progress | None = None) -> RefitPlan:
         """Plan a station at catalogue prices; choose sets together where a price per part number is given."""
         from spoutline.planning.refit.station import Stocking, plan_refit
-        from spoutline.planning.refit.supersession import with_successors
+        from spoutline.planning.sets.supersession import with_successors
 
         catalogue = self._sources.catalogue()
         updated, superseded = with_successors(survey, catalogue)

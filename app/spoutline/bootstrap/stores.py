@@ -11,7 +11,7 @@ if TYPE_CHECKING:
     from spoutline.book.book import Book
     from spoutline.book.quotations import QuotationBook
     from spoutline.catalogue.store import CatalogueStore
-    from spoutline.explain.phrasebook import Phrasebook
+    from spoutline.explain.phrases.phrasebook import Phrasebook
 
 
 class Stores:
@@ -55,7 +55,7 @@ class Stores:
         with self._opening:
             if self._phrasebook is None:
                 from spoutline import assets
-                from spoutline.explain.phrasebook import phrasebook_from_toml
+                from spoutline.explain.phrases.phrasebook import phrasebook_from_toml
 
                 path = assets.resources_folder() / "phrases" / "en.toml"
                 self._phrasebook = phrasebook_from_toml(path.read_text(encoding="utf-8"), path.name)

@@ -19,15 +19,15 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.conversions import ConvertingDesk
     from spoutline.bootstrap.installer import PackingDesk
     from spoutline.bootstrap.quotations import QuotingDesk
-    from spoutline.explain.story import Story
+    from spoutline.explain.plan.story import Story
     from spoutline.model.limit import RuleTables
     from spoutline.model.part import Part, PartKind
     from spoutline.model.plan import PartVerdict, PositionPlan, Provenance, SitePlan, SlotCount
     from spoutline.model.substitute import Substitutes
     from spoutline.model.survey import Position, Survey
-    from spoutline.planning.desk import Desk
     from spoutline.planning.protocols import Progress
-    from spoutline.planning.substitutes import Listening
+    from spoutline.planning.sets.desk import Desk
+    from spoutline.planning.sets.substitutes import Listening
     from spoutline.units.display import Display
 
 
@@ -61,25 +61,25 @@ class Workbench:
 
     def plan_position(self, survey: Survey, label: str, progress: Progress | None = None) -> PositionPlan:
         """Plan one position of a survey; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop."""
-        from spoutline.planning.plan_position import plan_position
+        from spoutline.planning.sets.plan_position import plan_position
 
         return plan_position(_position(survey, label), survey.site, self._desk(survey, progress))
 
     def plan_site(self, survey: Survey, progress: Progress | None = None) -> SitePlan:
         """Plan every position of a survey; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop."""
-        from spoutline.planning.plan_site import plan_site
+        from spoutline.planning.sets.plan_site import plan_site
 
         return plan_site(survey, self._checked_tables(survey), self._stores.catalogue(), progress)
 
     def counts(self, survey: Survey, label: str) -> tuple[SlotCount, ...]:
         """Return how many parts remain per slot of a position's chain; empty where no requirement can be derived."""
-        from spoutline.planning.plan_position import counts_for
+        from spoutline.planning.sets.plan_position import counts_for
 
         return counts_for(_position(survey, label), survey.site, self._desk(survey))
 
     def why_not(self, survey: Survey, label: str, number: str, progress: Progress | None = None) -> PartVerdict:
         """Return every rule that a catalogue part breaks at a position, or how it could serve there."""
-        from spoutline.planning.why_not import why_not
+        from spoutline.planning.sets.why_not import why_not
 
         position, part = _position(survey, label), self.part(number)
         return why_not(position, survey.site, part, self._desk(survey, progress))
@@ -97,14 +97,14 @@ class Workbench:
 
         Raise ``Cancelled`` where the listener asks to stop.
         """
-        from spoutline.planning.substitutes import substitutes
+        from spoutline.planning.sets.substitutes import substitutes
 
         desk = self._desk(survey, listening.progress if listening else None)
         return substitutes(plan, number, desk, listening, with_misfits=with_misfits)
 
     def provenance(self, survey: Survey) -> Provenance:
         """Return what a result for a survey is made from."""
-        from spoutline.planning.plan_site import provenance_of
+        from spoutline.planning.sets.plan_site import provenance_of
 
         return provenance_of(survey, self._checked_tables(survey), self._stores.catalogue())
 
@@ -127,7 +127,7 @@ class Workbench:
 
     def story(self, display: Display) -> Story:
         """Return the words for findings, checks and conflicts, with quantities shown in ``display``'s units."""
-        from spoutline.explain.story import Story
+        from spoutline.explain.plan.story import Story
 
         return Story(self._stores.phrasebook(), display)
 
@@ -203,7 +203,7 @@ class Workbench:
     # what only the stores together can check
 
     def _desk(self, survey: Survey, progress: Progress | None = None) -> Desk:
-        from spoutline.planning.desk import Desk, stop_listener
+        from spoutline.planning.sets.desk import Desk, stop_listener
 
         return Desk(self._checked_tables(survey), self._stores.catalogue(), stop_listener(progress))
 

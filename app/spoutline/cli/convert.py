@@ -45,7 +45,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     write_files(contents)
     words = desk.words(display)
     if arguments.json:
-        from spoutline.cli.convert_export import conversion_json
+        from spoutline.documents.json.conversion_export import conversion_json
 
         write_standard_output(conversion_json(conversion, words))
     else:

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from spoutline.documents.content.blocks import Bullets, CautionNote, Heading, KeyValues, Paragraph, Table
 from spoutline.documents.conversion.summary import summary_blocks, why_open
-from spoutline.explain.conversion_story import ConversionStory
+from spoutline.explain.conversion.story import ConversionStory
 from spoutline.model.conversion import SiteConversion
 
 _LABEL_WIDTH = 24

@@ -25,7 +25,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     site_plan = workbench.plan_site(survey, TerminalProgress())
     story = workbench.story(display_of(arguments))
     if arguments.json:
-        from spoutline.cli.plan_export import plan_json
+        from spoutline.documents.json.plan_export import plan_json
 
         write_standard_output(plan_json(site_plan, story))
     else:

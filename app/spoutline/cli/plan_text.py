@@ -6,10 +6,9 @@ import textwrap
 import unicodedata
 from collections.abc import Iterable, Iterator, Sequence
 
-from spoutline.cli.plan_findings import findings_of
 from spoutline.cli.sources import SourceNotes
-from spoutline.documents.grouping import like_positions
-from spoutline.explain.story import Story
+from spoutline.documents.content.grouping import like_positions
+from spoutline.explain.plan.story import Story
 from spoutline.model.check import Outcome
 from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
 from spoutline.model.plan import JudgedSet, PositionPlan, SitePlan
@@ -91,7 +90,7 @@ class _SiteText:
             yield from _table([self.line(line) for line in plan.requirement.lines])
         if plan.chosen:
             yield from self.chosen(plan, plan.chosen)
-        yield from self.findings(findings_of(plan))
+        yield from self.findings(plan.findings)
         if plan.chosen and plan.chosen.checks:
             yield from ("  Checks", *self.checks(plan.chosen))
         if plan.chosen and plan.alternatives:

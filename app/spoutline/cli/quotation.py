@@ -19,7 +19,7 @@ from spoutline.whole_files import write_files
 if TYPE_CHECKING:
     from spoutline.book.quotation_records import StoredQuotation
     from spoutline.bootstrap import Workbench
-    from spoutline.explain.story import Story
+    from spoutline.explain.plan.story import Story
     from spoutline.model.quotation import Quotation
 
 _Action = Callable[["Workbench", argparse.Namespace], ExitCode]

@@ -7,8 +7,8 @@ from collections.abc import Iterator
 
 from spoutline.cli.commonality_text import commonality_lines, wrapped
 from spoutline.documents.quotation.option_sections import gap_text
-from spoutline.explain.quotation_words import QuotationWord as Word
-from spoutline.explain.story import Story
+from spoutline.explain.phrases.quotation_words import QuotationWord as Word
+from spoutline.explain.plan.story import Story
 from spoutline.model.quotation import Quotation, QuotedOption
 
 

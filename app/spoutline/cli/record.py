@@ -31,7 +31,7 @@ if TYPE_CHECKING:
 
     from spoutline.bootstrap import Workbench
     from spoutline.bootstrap.installer import PackingDesk
-    from spoutline.explain.story import Story
+    from spoutline.explain.plan.story import Story
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:

@@ -30,11 +30,11 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 def _run(_workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.output == "substitutes":
-        from spoutline.cli.substitutes_document import SubstitutesDocument
+        from spoutline.documents.json.substitutes import SubstitutesDocument
 
         write_standard_output(schema_text(SubstitutesDocument))
     elif arguments.output:
-        from spoutline.cli.plan_document import PlanDocument
+        from spoutline.documents.json.plan import PlanDocument
 
         write_standard_output(schema_text(PlanDocument))
     else:

@@ -30,7 +30,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    from spoutline.cli.site_document import site_json, site_text
+    from spoutline.cli.site_text import site_text
+    from spoutline.documents.json.site import site_json
 
     survey = read_survey(arguments.survey)
     price = _stock_price(arguments.stock_price, survey.site.currency)

@@ -16,7 +16,7 @@ from spoutline.model.requirement import Slot
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
-    from spoutline.explain.story import Story
+    from spoutline.explain.plan.story import Story
     from spoutline.model.plan import HangingSet, PositionPlan
     from spoutline.model.substitute import Misfit, Substitute, Substitutes
     from spoutline.model.survey import Survey
@@ -42,7 +42,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     found = _found(workbench, survey, plan, arguments)
     story = workbench.story(display_of(arguments))
     if arguments.json:
-        from spoutline.cli.substitutes_document import substitutes_json
+        from spoutline.documents.json.substitutes import substitutes_json
 
         provenance = workbench.provenance(survey)
         write_standard_output(substitutes_json(plan.position.label, found, survey.site.currency, provenance, story))
@@ -58,7 +58,7 @@ def _found(
     workbench: Workbench, survey: Survey, plan: PositionPlan, arguments: argparse.Namespace
 ) -> Substitutes | None:
     """Return what could hang in the place; None where the position has no set."""
-    from spoutline.planning.substitutes import Listening
+    from spoutline.planning.sets.substitutes import Listening
 
     if plan.chosen is None:
         return None

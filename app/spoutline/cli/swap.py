@@ -15,7 +15,7 @@ from spoutline.model.stock import SwapOption
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
-    from spoutline.explain.story import Story
+    from spoutline.explain.plan.story import Story
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:

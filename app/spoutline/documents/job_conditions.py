@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from spoutline.model.liquid import LiquidFamily, is_flammable
 from spoutline.model.plan import HangingSet, PositionPlan, SitePlan
 from spoutline.model.survey import Duty, Position, Retrieval, VapourStatus
-from spoutline.rules.hose_requirement import is_on_reel
+from spoutline.rules.derive.hose import is_on_reel
 from spoutline.ruletables.cautionwords import CautionCondition as Condition
 
 _FREEZING_C = 0.0

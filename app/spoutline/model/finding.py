@@ -39,7 +39,8 @@ class SubjectKind(StrEnum):
 class Finding:
     """A verdict with the numbers it used; ``explain`` makes the sentence from the rule's phrase and the facts.
 
-    ``rule_id`` is a member value of ``rules.registry.RuleId``. ``subject`` is a position label, part number or slot.
+    ``rule_id`` is a member value of ``rules.declared.rule_ids.RuleId``; ``subject`` is a position label, part number
+    or slot.
     """
 
     rule_id: str

@@ -188,15 +188,17 @@ class PositionPlan:
     accessories: tuple[AccessoryLine, ...]
 
     @property
+    def findings(self) -> tuple[Finding, ...]:
+        """What was found about the position itself, then about its set; each finding once."""
+        sources = (self.refusal, self.requirement, self.chosen)
+        return tuple(dict.fromkeys(finding for source in sources if source for finding in source.findings))
+
+    @property
     def keeps_every_must(self) -> bool:
         """True where a set is chosen and no must is broken, by a rule or by a check; an unproved must is broken."""
         if self.chosen is None:
             return False
-        derived = self.requirement.findings if self.requirement else ()
-        broken = any(
-            finding.severity is Severity.MUST and finding.verdict is Verdict.BROKEN
-            for finding in (*derived, *self.chosen.findings)
-        )
+        broken = any(one.severity is Severity.MUST and one.verdict is Verdict.BROKEN for one in self.findings)
         return not broken and all(check.passes or check.severity is not Severity.MUST for check in self.chosen.checks)
 
     @property
@@ -204,9 +206,7 @@ class PositionPlan:
         """How many lines of good practice the chosen set breaks, by a rule or by a check; 0 without a set."""
         if self.chosen is None:
             return 0
-        derived = self.requirement.findings if self.requirement else ()
-        found = dict.fromkeys((*derived, *self.chosen.findings))
-        broken = sum(one.severity is Severity.SHOULD and one.verdict is Verdict.BROKEN for one in found)
+        broken = sum(one.severity is Severity.SHOULD and one.verdict is Verdict.BROKEN for one in self.findings)
         return broken + self._shoulds(Outcome.FAILS)
 
     @property

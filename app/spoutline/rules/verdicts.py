@@ -9,7 +9,7 @@ from spoutline.model.limit import Limit, LimitId, LimitStatus, RuleTables
 from spoutline.model.quantity import Fact, Quantity
 from spoutline.model.requirement import RequirementLine
 from spoutline.model.survey import Position, Site
-from spoutline.rules.registry import RULES, RuleId
+from spoutline.rules.declared.registry import RULES, RuleId
 
 
 def limit_source(limit: Limit) -> str:

@@ -14,10 +14,10 @@ from spoutline.model.part import NozzleService, Part, PartKind
 from spoutline.model.port import FlowPath
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.survey import Survey
-from spoutline.rules.checks import checks_for
-from spoutline.rules.part_rules import judge_part
-from spoutline.rules.registry import RuleId
-from spoutline.rules.requirement import requirement_for
+from spoutline.rules.checks.run import checks_for
+from spoutline.rules.declared.registry import RuleId
+from spoutline.rules.derive.requirement import requirement_for
+from spoutline.rules.parts.part_rules import judge_part
 from spoutline.ruletables.load import load_rule_tables
 
 # words of the remark, the rule that it names

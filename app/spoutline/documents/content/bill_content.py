@@ -7,13 +7,13 @@ from datetime import date
 from spoutline.documents.content.blocks import Block, Document, PaperSize
 from spoutline.documents.content.calculation_annex import calculation_blocks
 from spoutline.documents.content.closing_sections import caution_blocks, reference_blocks
+from spoutline.documents.content.grouping import like_positions
 from spoutline.documents.content.position_section import position_blocks
 from spoutline.documents.content.references import References
 from spoutline.documents.content.requirement_annex import requirement_blocks
 from spoutline.documents.content.site_sections import bill_title, site_blocks
-from spoutline.documents.grouping import like_positions
-from spoutline.explain.paper_words import PaperWord as Word
-from spoutline.explain.story import Story
+from spoutline.explain.phrases.paper_words import PaperWord as Word
+from spoutline.explain.plan.story import Story
 from spoutline.model.plan import SitePlan
 from spoutline.model.record import CommissioningRecord
 from spoutline.ruletables.cautions import Caution

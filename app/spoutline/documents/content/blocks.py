@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
-from spoutline.documents.shapes import Drawing
-from spoutline.explain.texts import Named, WorkedText
+from spoutline.documents.drawing.shapes import Drawing
+from spoutline.explain.plan.texts import Named, WorkedText
 from spoutline.ruletables.caution_signs import CautionSign
 
 

@@ -15,13 +15,13 @@ from spoutline.documents.content.blocks import (
     ToldBefore,
     Worked,
 )
+from spoutline.documents.content.grouping import LikePositions
 from spoutline.documents.content.position_section import flow_curve_blocks, heading_of
 from spoutline.documents.content.references import References
-from spoutline.documents.grouping import LikePositions
-from spoutline.explain.numbering import number_ranges
-from spoutline.explain.paper_words import PaperWord as Word
-from spoutline.explain.story import Story
-from spoutline.explain.texts import WorkedText
+from spoutline.explain.phrases.paper_words import PaperWord as Word
+from spoutline.explain.plan.story import Story
+from spoutline.explain.plan.texts import WorkedText
+from spoutline.explain.writing.numbering import number_ranges
 from spoutline.model.check import Check, WorkedLine
 
 

@@ -19,8 +19,8 @@ from spoutline.documents.content.blocks import (
 )
 from spoutline.documents.content.references import References
 from spoutline.documents.job_conditions import job_conditions
-from spoutline.explain.paper_words import PaperWord as Word
-from spoutline.explain.story import Story
+from spoutline.explain.phrases.paper_words import PaperWord as Word
+from spoutline.explain.plan.story import Story
 from spoutline.model.limit import Limit, LimitStatus
 from spoutline.model.plan import SitePlan
 from spoutline.ruletables.cautions import Caution

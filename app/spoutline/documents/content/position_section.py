@@ -18,15 +18,15 @@ from spoutline.documents.content.blocks import (
     Row,
     Table,
 )
+from spoutline.documents.content.grouping import LikePositions
 from spoutline.documents.content.references import References
 from spoutline.documents.content.set_sections import alternative_blocks, check_blocks, joint_blocks, parts_blocks
 from spoutline.documents.content.site_sections import position_liquid
-from spoutline.documents.drawing import position_drawing
-from spoutline.documents.flow_chart import flow_chart
-from spoutline.documents.grouping import LikePositions
-from spoutline.explain.paper_words import PaperWord as Word
-from spoutline.explain.story import Story
-from spoutline.explain.texts import Named
+from spoutline.documents.drawing.flow_chart import flow_chart
+from spoutline.documents.drawing.position import position_drawing
+from spoutline.explain.phrases.paper_words import PaperWord as Word
+from spoutline.explain.plan.story import Story
+from spoutline.explain.plan.texts import Named
 from spoutline.model.finding import Finding, Severity, SubjectKind
 from spoutline.model.plan import PositionPlan
 from spoutline.model.port import Port

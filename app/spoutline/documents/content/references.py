@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterable
 
-from spoutline.explain.numbering import number_ranges
-from spoutline.explain.story import Story
+from spoutline.explain.plan.story import Story
+from spoutline.explain.writing.numbering import number_ranges
 from spoutline.model.check import Bound
 from spoutline.model.finding import Finding
 from spoutline.model.limit import Limit, LimitId

@@ -6,11 +6,11 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
 from spoutline.documents.content.blocks import Block, Column, Heading, PageBreak, Paragraph, Role, Row, Table
+from spoutline.documents.content.grouping import LikePositions
 from spoutline.documents.content.position_section import requirement_lines, short_labels
 from spoutline.documents.content.references import References
-from spoutline.documents.grouping import LikePositions
-from spoutline.explain.paper_words import PaperWord as Word
-from spoutline.explain.story import Story
+from spoutline.explain.phrases.paper_words import PaperWord as Word
+from spoutline.explain.plan.story import Story
 from spoutline.model.requirement import RequirementId, RequirementLine
 
 _ORDER = tuple(RequirementId)

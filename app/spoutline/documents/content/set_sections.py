@@ -17,9 +17,9 @@ from spoutline.documents.content.blocks import (
 )
 from spoutline.documents.content.references import References
 from spoutline.documents.content.site_sections import price_cells, price_columns, total_row, unpriced_note
-from spoutline.documents.totals import accessory_lines, position_lines, set_lines, total_of
-from spoutline.explain.paper_words import PaperWord as Word
-from spoutline.explain.story import Story
+from spoutline.documents.content.totals import accessory_lines, position_lines, set_lines, total_of
+from spoutline.explain.phrases.paper_words import PaperWord as Word
+from spoutline.explain.plan.story import Story
 from spoutline.model.check import Check, Outcome
 from spoutline.model.plan import HangingSet, Joint, JudgedSet, PositionPlan
 

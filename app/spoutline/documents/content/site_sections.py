@@ -17,11 +17,11 @@ from spoutline.documents.content.blocks import (
     Row,
     Table,
 )
-from spoutline.documents.totals import BillLine, Total, position_lines, site_lines, total_of
-from spoutline.explain.money import money_text
-from spoutline.explain.paper_words import PaperWord as Word
-from spoutline.explain.story import Story
-from spoutline.explain.texts import Named
+from spoutline.documents.content.totals import BillLine, Total, position_lines, site_lines, total_of
+from spoutline.explain.phrases.paper_words import PaperWord as Word
+from spoutline.explain.plan.story import Story
+from spoutline.explain.plan.texts import Named
+from spoutline.explain.writing.money import money_text
 from spoutline.model.liquid import Liquid
 from spoutline.model.plan import PlanStatus, PositionPlan, SitePlan
 from spoutline.model.quantity import Dimension

@@ -14,8 +14,8 @@ from spoutline.documents.conversion.money_section import money_blocks
 from spoutline.documents.conversion.position_sheets import position_sheets
 from spoutline.documents.conversion.sequence_section import sequence_blocks
 from spoutline.documents.conversion.summary import summary_blocks
-from spoutline.explain.conversion_story import ConversionStory
-from spoutline.explain.paper_words import PaperWord
+from spoutline.explain.conversion.story import ConversionStory
+from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.plan import PlanStatus, PositionPlan, SitePlan
 from spoutline.ruletables.cautions import Caution

@@ -7,8 +7,8 @@ import math
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from spoutline.documents.shapes import Anchor, Box, Dot, Drawing, Ink, Label, Path, Place, Shape, Weight
-from spoutline.explain.conversion_story import ConversionStory
+from spoutline.documents.drawing.shapes import Anchor, Box, Dot, Drawing, Ink, Label, Path, Place, Shape, Weight
+from spoutline.explain.conversion.story import ConversionStory
 from spoutline.model.emission_sheet import EmissionSheet, EmissionYear, ShareOrigin
 
 _WIDTH_M = 0.145

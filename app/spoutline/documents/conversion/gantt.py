@@ -6,8 +6,8 @@ import math
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from spoutline.documents.shapes import Anchor, Box, Drawing, Ink, Label, Path, Place, Shape, Weight
-from spoutline.explain.conversion_story import ConversionStory
+from spoutline.documents.drawing.shapes import Anchor, Box, Drawing, Ink, Label, Path, Place, Shape, Weight
+from spoutline.explain.conversion.story import ConversionStory
 from spoutline.model.conversion_sequence import Moment, PlannedTask, Sequence
 
 ROWS_PER_SHEET = 24

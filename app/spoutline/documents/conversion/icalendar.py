@@ -6,7 +6,7 @@ import uuid
 from collections.abc import Iterator
 from datetime import date, datetime, time, timedelta
 
-from spoutline.explain.conversion_story import ConversionStory
+from spoutline.explain.conversion.story import ConversionStory
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_sequence import Moment, PlannedTask, Sequence
 from spoutline.model.faults import InputFault, InputProblem

@@ -18,8 +18,8 @@ from spoutline.documents.content.blocks import (
     Row,
     Table,
 )
-from spoutline.explain.conversion_story import ConversionStory
-from spoutline.explain.texts import Named
+from spoutline.explain.conversion.story import ConversionStory
+from spoutline.explain.plan.texts import Named
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_money import MoneySheet
 

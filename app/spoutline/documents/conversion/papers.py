@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from datetime import date
 
-    from spoutline.explain.conversion_story import ConversionStory
+    from spoutline.explain.conversion.story import ConversionStory
     from spoutline.model.conversion import SiteConversion
     from spoutline.ruletables.cautions import Caution
 

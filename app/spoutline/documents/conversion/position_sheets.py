@@ -20,9 +20,9 @@ from spoutline.documents.content.blocks import (
 )
 from spoutline.documents.content.set_sections import check_blocks
 from spoutline.documents.conversion.summary import why_open
-from spoutline.explain.conversion_story import ConversionStory
-from spoutline.explain.paper_words import PaperWord
-from spoutline.explain.texts import Named
+from spoutline.explain.conversion.story import ConversionStory
+from spoutline.explain.phrases.paper_words import PaperWord
+from spoutline.explain.plan.texts import Named
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.liquid import Liquid
 from spoutline.model.position_conversion import (

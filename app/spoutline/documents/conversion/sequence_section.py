@@ -20,8 +20,8 @@ from spoutline.documents.content.blocks import (
     Worked,
 )
 from spoutline.documents.conversion.gantt import gantt_drawings
-from spoutline.explain.conversion_story import ConversionStory
-from spoutline.explain.paper_words import PaperWord
+from spoutline.explain.conversion.story import ConversionStory
+from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_sequence import Phase, PlannedTask, Sequence
 

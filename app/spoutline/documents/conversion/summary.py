@@ -20,10 +20,10 @@ from spoutline.documents.content.blocks import (
     Signal,
     Table,
 )
-from spoutline.explain.conversion_story import ConversionStory
-from spoutline.explain.money import amount
-from spoutline.explain.paper_words import PaperWord
-from spoutline.explain.texts import Named
+from spoutline.explain.conversion.story import ConversionStory
+from spoutline.explain.phrases.paper_words import PaperWord
+from spoutline.explain.plan.texts import Named
+from spoutline.explain.writing.money import amount
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_answers import OptionKind
 from spoutline.model.position_conversion import ConversionKind, PositionConversion, PositionOutcome

@@ -29,13 +29,13 @@ from spoutline.documents.pack.form_fields import (
     part_field,
 )
 from spoutline.documents.pack.setting_words import liquid_text, tag_of
-from spoutline.explain.pack_words import PackWord as Word
-from spoutline.explain.story import Story
-from spoutline.explain.texts import Named
+from spoutline.explain.pack.words import PackWord as Word
+from spoutline.explain.plan.story import Story
+from spoutline.explain.plan.texts import Named
 from spoutline.model.plan import HangingSet, PositionPlan, SitePlan
 from spoutline.model.quantity import Dimension
 from spoutline.model.record import SWAP_REASONS, ItemResult, RecordItem, RecordItemId
-from spoutline.rules.records import record_items
+from spoutline.rules.work.records import record_items
 from spoutline.units.display import Display
 
 _HEAD_SHARE = 0.82

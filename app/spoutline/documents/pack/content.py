@@ -23,8 +23,8 @@ from spoutline.documents.job_conditions import job_conditions
 from spoutline.documents.pack.cover import cover_blocks, loading_blocks
 from spoutline.documents.pack.position_sheet import position_blocks
 from spoutline.documents.pack.setting_words import sourced
-from spoutline.explain.pack_words import PackWord as Word
-from spoutline.explain.story import Story
+from spoutline.explain.pack.words import PackWord as Word
+from spoutline.explain.plan.story import Story
 from spoutline.model.pack import PackJob
 from spoutline.model.plan import SitePlan
 from spoutline.ruletables.caution_signs import CautionSign

@@ -21,9 +21,9 @@ from spoutline.documents.content.blocks import (
 )
 from spoutline.documents.job_conditions import job_conditions
 from spoutline.documents.pack.setting_words import liquid_text
-from spoutline.explain.pack_words import PackWord as Word
-from spoutline.explain.story import Story
-from spoutline.explain.texts import Named
+from spoutline.explain.pack.words import PackWord as Word
+from spoutline.explain.plan.story import Story
+from spoutline.explain.plan.texts import Named
 from spoutline.model.pack import PackJob, PickLine
 from spoutline.model.plan import PlanStatus, SitePlan
 from spoutline.planning.pack.pick_list import pick_list, tools_for

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 from typing import Final
 
-from spoutline.documents.pack.part_glyphs import (
+from spoutline.documents.drawing.part_glyphs import (
     HEIGHTS_MM,
     MM,
     Frame,
@@ -15,7 +15,7 @@ from spoutline.documents.pack.part_glyphs import (
     outlet_glyph,
     part_glyph,
 )
-from spoutline.documents.shapes import (
+from spoutline.documents.drawing.shapes import (
     Anchor,
     Balloon,
     Box,
@@ -30,8 +30,8 @@ from spoutline.documents.shapes import (
     Shape,
     Weight,
 )
-from spoutline.explain.pack_words import PackWord as Word
-from spoutline.explain.story import Story
+from spoutline.explain.pack.words import PackWord as Word
+from spoutline.explain.plan.story import Story
 from spoutline.model.plan import Joint, JudgedSet, SetLink
 from spoutline.model.port import FlowPath, Gender, Seal
 

@@ -9,8 +9,8 @@ from typing import Final
 from spoutline.documents.conversion.icalendar import escaped, folded
 from spoutline.documents.pack.inspection_sheet import due_groups
 from spoutline.documents.pack.setting_words import sourced
-from spoutline.explain.pack_words import PackWord as Word
-from spoutline.explain.story import Story
+from spoutline.explain.pack.words import PackWord as Word
+from spoutline.explain.plan.story import Story
 from spoutline.model.inspection import DueItem, InspectionInterval
 from spoutline.model.survey import Site
 

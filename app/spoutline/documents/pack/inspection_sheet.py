@@ -7,8 +7,8 @@ from itertools import groupby
 
 from spoutline.documents.content.blocks import Block, Column, Heading, Paragraph, Role, Row, Table
 from spoutline.documents.pack.setting_words import sourced
-from spoutline.explain.pack_words import PackWord as Word
-from spoutline.explain.story import Story
+from spoutline.explain.pack.words import PackWord as Word
+from spoutline.explain.plan.story import Story
 from spoutline.model.inspection import DueItem
 from spoutline.model.plan import SitePlan
 from spoutline.model.record import WearEntry

@@ -63,7 +63,7 @@ def form_pdf(site_plan: SitePlan, words: PackWords, *, dated: date | None = None
     from spoutline.documents.pack.commissioning_form import form_blocks
     from spoutline.documents.pack.content import paper
     from spoutline.documents.pdf.render import pdf_bytes
-    from spoutline.explain.pack_words import PackWord
+    from spoutline.explain.pack.words import PackWord
 
     story = words.story
     blocks = list(form_blocks(site_plan, story))
@@ -85,7 +85,7 @@ def record_pdf(
     from spoutline.documents.pack.content import paper
     from spoutline.documents.pack.record_sheet import record_blocks, records_digest
     from spoutline.documents.pdf.render import pdf_bytes
-    from spoutline.explain.pack_words import PackWord
+    from spoutline.explain.pack.words import PackWord
 
     story = words.story
     blocks: list[Block] = []
@@ -112,7 +112,7 @@ def inspection_pdf(
     from spoutline.documents.pack.content import paper
     from spoutline.documents.pack.inspection_sheet import inspection_blocks
     from spoutline.documents.pdf.render import pdf_bytes
-    from spoutline.explain.pack_words import PackWord
+    from spoutline.explain.pack.words import PackWord
 
     story = words.story
     blocks = list(inspection_blocks(site_plan, due, wear, story))

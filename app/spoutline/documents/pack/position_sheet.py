@@ -19,13 +19,13 @@ from spoutline.documents.content.blocks import (
     ScanCode,
     Table,
 )
-from spoutline.documents.drawing import position_drawing
+from spoutline.documents.drawing.position import position_drawing
 from spoutline.documents.pack.exploded import exploded_drawing
 from spoutline.documents.pack.setting_words import liquid_text, tag_of
 from spoutline.documents.pack.site_checks import site_check_table
-from spoutline.explain.pack_words import PackWord as Word
-from spoutline.explain.story import Story
-from spoutline.explain.texts import Named
+from spoutline.explain.pack.words import PackWord as Word
+from spoutline.explain.plan.story import Story
+from spoutline.explain.plan.texts import Named
 from spoutline.model.finding import Verdict
 from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan, SitePlan
 from spoutline.model.quantity import Dimension

@@ -19,9 +19,9 @@ from spoutline.documents.content.blocks import (
     Table,
 )
 from spoutline.documents.pack.commissioning_form import expected_text, limit_text, reading_text
-from spoutline.explain.pack_words import PackWord as Word
-from spoutline.explain.story import Story
-from spoutline.explain.texts import Named
+from spoutline.explain.pack.words import PackWord as Word
+from spoutline.explain.plan.story import Story
+from spoutline.explain.plan.texts import Named
 from spoutline.model.record import CommissioningRecord, JudgedEntry, JudgedRecord, ReadingVerdict
 
 _MARKS = {

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from spoutline.explain.story import Story
+from spoutline.explain.plan.story import Story
 from spoutline.model.limit import LimitStatus
 from spoutline.model.liquid import Liquid
 from spoutline.model.plan import PositionPlan, SitePlan

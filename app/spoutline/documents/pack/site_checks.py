@@ -6,13 +6,13 @@ from collections.abc import Callable, Iterator
 from typing import Final
 
 from spoutline.documents.content.blocks import Column, Row, Table
-from spoutline.explain.check_words import below_ground, below_ground_text
-from spoutline.explain.pack_words import PackWord as Word
-from spoutline.explain.story import Story
+from spoutline.explain.pack.words import PackWord as Word
+from spoutline.explain.plan.checks import below_ground, below_ground_text
+from spoutline.explain.plan.story import Story
 from spoutline.model.check import Check, CheckId, Outcome
 from spoutline.model.plan import JudgedSet
 from spoutline.model.quantity import Dimension
-from spoutline.rules.checks_spout import SwivelType
+from spoutline.rules.checks.spout import SwivelType
 
 _MEASURED: Final = (
     (CheckId.SPOUT_DIAMETER, Word.SPOUT_DIAMETER),

@@ -11,10 +11,8 @@ from reportlab.pdfbase.pdfmetrics import stringWidth
 from reportlab.pdfgen.canvas import Canvas
 from reportlab.platypus import Flowable
 
-from spoutline.documents.balloons import BALLOON_RADIUS_PT, balloon_offsets
-from spoutline.documents.pdf.fonts import BOLD, REGULAR, printable
-from spoutline.documents.pdf.styles import INKS
-from spoutline.documents.shapes import (
+from spoutline.documents.drawing.balloons import BALLOON_RADIUS_PT, balloon_offsets
+from spoutline.documents.drawing.shapes import (
     Anchor,
     Balloon,
     Dot,
@@ -28,6 +26,8 @@ from spoutline.documents.shapes import (
     Shape,
     Weight,
 )
+from spoutline.documents.pdf.fonts import BOLD, REGULAR, printable
+from spoutline.documents.pdf.styles import INKS
 
 # the scales of ISO 5455 for reductions, and the intermediate ones that trade drawings use; from memory
 SCALES: Final = (1, 2, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 250, 500, 1000)

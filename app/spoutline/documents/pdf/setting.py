@@ -20,7 +20,7 @@ from spoutline.documents.pdf.letter import letterhead, signature_lines
 from spoutline.documents.pdf.painter import DrawingFlowable, fit
 from spoutline.documents.pdf.photo import photo
 from spoutline.documents.pdf.side_by_side import scan_code, side_by_side
-from spoutline.explain.texts import WorkedText
+from spoutline.explain.plan.texts import WorkedText
 
 _INDEX = re.compile(r"(?<![A-Za-z])([A-Za-zΑ-ω]{1,2})_([A-Za-z0-9]+(?:,[a-z]+)?)")
 _POWER = re.compile(r"\^(-?[0-9.]+)")

@@ -9,7 +9,7 @@ from reportlab.lib.colors import Color, HexColor, black, white
 from reportlab.pdfgen.canvas import Canvas
 from reportlab.platypus import Flowable
 
-from spoutline.documents.pack.pictograms import Area, Disc, Mark, Stroke, pictogram_marks
+from spoutline.documents.drawing.pictograms import Area, Disc, Mark, Stroke, pictogram_marks
 from spoutline.ruletables.caution_signs import CautionSign, SignShape
 
 # near the safety colours of ISO 3864-4, from memory; the shape carries the meaning where colour is lost

@@ -11,8 +11,8 @@ from reportlab.lib.styles import ParagraphStyle
 from reportlab.lib.units import mm
 
 from spoutline.documents.content.blocks import Alignment, PaperSize, Role, Signal
+from spoutline.documents.drawing.shapes import Ink
 from spoutline.documents.pdf.fonts import BOLD, REGULAR
-from spoutline.documents.shapes import Ink
 
 PAGE_SIZES: Final = {PaperSize.A4: A4, PaperSize.LETTER: LETTER}
 MARGIN_SIDE: Final = 18 * mm

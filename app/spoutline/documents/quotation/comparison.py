@@ -17,8 +17,8 @@ from spoutline.documents.content.blocks import (
     Table,
 )
 from spoutline.documents.quotation.figures import money, signed
-from spoutline.explain.quotation_words import QuotationWord as Word
-from spoutline.explain.story import Story
+from spoutline.explain.phrases.quotation_words import QuotationWord as Word
+from spoutline.explain.plan.story import Story
 from spoutline.model.part import PartKind
 from spoutline.model.quotation import DriveOffEstimate, Quotation, QuotedOption
 

@@ -24,10 +24,10 @@ from spoutline.documents.content.blocks import (
 )
 from spoutline.documents.quotation.comparison import comparison_blocks
 from spoutline.documents.quotation.option_sections import gap_text, option_blocks, position_blocks
-from spoutline.explain.paper_words import PaperWord
-from spoutline.explain.quotation_words import QuotationWord as Word
-from spoutline.explain.story import Story
-from spoutline.explain.texts import Named
+from spoutline.explain.phrases.paper_words import PaperWord
+from spoutline.explain.phrases.quotation_words import QuotationWord as Word
+from spoutline.explain.plan.story import Story
+from spoutline.explain.plan.texts import Named
 from spoutline.model.quotation import Quotation, QuotedLine
 
 _FINGERPRINT_SHOWN = 12

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from spoutline.explain.money import decimals
+from spoutline.explain.writing.money import decimals
 
 
 def money(amount: Decimal, currency: str) -> str:

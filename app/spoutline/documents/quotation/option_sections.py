@@ -17,8 +17,8 @@ from spoutline.documents.content.blocks import (
 )
 from spoutline.documents.quotation.figures import money, plain
 from spoutline.documents.quotation.places import islands_by_label
-from spoutline.explain.quotation_words import QuotationWord as Word
-from spoutline.explain.story import Story
+from spoutline.explain.phrases.quotation_words import QuotationWord as Word
+from spoutline.explain.plan.story import Story
 from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption, QuotedPosition
 
 _RIGHT = Alignment.RIGHT

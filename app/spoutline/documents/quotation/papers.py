@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from spoutline.explain.story import Story
+from spoutline.explain.plan.story import Story
 from spoutline.model.quotation import Quotation
 
 

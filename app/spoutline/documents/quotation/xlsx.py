@@ -15,9 +15,9 @@ from xlsxwriter.utility import xl_rowcol_to_cell as cell_name
 from spoutline.documents.quotation.formulas import rounded_formula
 from spoutline.documents.quotation.places import islands_by_label
 from spoutline.documents.tabular.cells import without_controls
-from spoutline.explain.money import decimals
-from spoutline.explain.quotation_words import QuotationWord as Word
-from spoutline.explain.story import Story
+from spoutline.explain.phrases.quotation_words import QuotationWord as Word
+from spoutline.explain.plan.story import Story
+from spoutline.explain.writing.money import decimals
 from spoutline.model.quotation import Quotation, QuotedOption
 from spoutline.model.quotation_terms import Charge, FreightMethod, TaxRounding
 

@@ -12,7 +12,7 @@ from io import StringIO
 
 from spoutline.documents.tabular.cells import Cell, shielded, without_controls
 from spoutline.documents.tabular.rows import bill_sheet
-from spoutline.explain.story import Story
+from spoutline.explain.plan.story import Story
 from spoutline.model.plan import SitePlan
 
 

@@ -6,11 +6,11 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from spoutline.documents.content.site_sections import position_liquid
+from spoutline.documents.content.totals import BillLine, accessory_lines, position_lines, set_lines, total_of
 from spoutline.documents.tabular.cells import Cell
-from spoutline.documents.totals import BillLine, accessory_lines, position_lines, set_lines, total_of
-from spoutline.explain.money import amount
-from spoutline.explain.paper_words import PaperWord as Word
-from spoutline.explain.story import Story
+from spoutline.explain.phrases.paper_words import PaperWord as Word
+from spoutline.explain.plan.story import Story
+from spoutline.explain.writing.money import amount
 from spoutline.model.check import Check
 from spoutline.model.plan import PlanStatus, PositionPlan, SitePlan
 from spoutline.model.quantity import Dimension

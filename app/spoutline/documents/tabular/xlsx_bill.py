@@ -11,9 +11,9 @@ import xlsxwriter
 
 from spoutline.documents.tabular.cells import Cell, without_controls
 from spoutline.documents.tabular.rows import Sheet, bill_sheet, check_sheet, position_sheet
-from spoutline.explain.money import decimals
-from spoutline.explain.paper_words import PaperWord as Word
-from spoutline.explain.story import Story
+from spoutline.explain.phrases.paper_words import PaperWord as Word
+from spoutline.explain.plan.story import Story
+from spoutline.explain.writing.money import decimals
 from spoutline.model.plan import SitePlan
 
 # a workbook must carry a date of creation; a fixed one keeps equal bills equal, and is no date of the bill

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from spoutline.explain.conversion_story import ConversionStory
-from spoutline.explain.money import amount
+from spoutline.explain.conversion.story import ConversionStory
+from spoutline.explain.writing.money import amount
 from spoutline.gui.models.node_tree import Node
 from spoutline.gui.roles import Tone
 from spoutline.model.conversion import SiteConversion

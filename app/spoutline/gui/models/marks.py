@@ -15,7 +15,7 @@ def tone_of_plan(plan: PositionPlan | None) -> Tone:
     if plan.status is not PlanStatus.FITS or plan.chosen is None:
         return Tone.BAD
     tones = {tone_of_check(check) for check in plan.chosen.checks} | {
-        tone_of_finding(finding) for finding in all_findings(plan)
+        tone_of_finding(finding) for finding in plan.findings
     }
     for tone in (Tone.BAD, Tone.QUESTION, Tone.CAUTION):
         if tone in tones:
@@ -52,18 +52,6 @@ def tone_of_finding(finding: Finding) -> Tone:
 def tone_of_severity(severity: Severity) -> Tone:
     """Return the mark of a broken rule of this weight."""
     return {Severity.MUST: Tone.BAD, Severity.SHOULD: Tone.CAUTION, Severity.ADVICE: Tone.NOTE}[severity]
-
-
-def all_findings(plan: PositionPlan) -> tuple[Finding, ...]:
-    """Return every finding of a plan once: of the refusal, the requirement and the chosen set."""
-    found: list[Finding] = []
-    if plan.refusal is not None:
-        found.extend(plan.refusal.findings)
-    if plan.requirement is not None:
-        found.extend(plan.requirement.findings)
-    if plan.chosen is not None:
-        found.extend(plan.chosen.findings)
-    return tuple(dict.fromkeys(found))
 
 
 def lead_time_days(judged: JudgedSet) -> int:

@@ -12,7 +12,7 @@ from spoutline.gui.roles import Tone
 from spoutline.gui.session import Changed, Session
 from spoutline.model.plan import PositionPlan
 from spoutline.model.survey import Position, Site
-from spoutline.planning.relabel import relabelled, same_question
+from spoutline.planning.sets.relabel import relabelled, same_question
 
 _MOST_KEPT = 12_000
 _IN_FOCUS = JobKey(JobKind.PLAN, "in focus")

@@ -8,8 +8,8 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from spoutline.documents.quotation.figures import money, signed
-from spoutline.explain.quotation_words import QuotationWord as Word
-from spoutline.explain.story import Story
+from spoutline.explain.phrases.quotation_words import QuotationWord as Word
+from spoutline.explain.plan.story import Story
 from spoutline.gui.escaping import tip
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.wording import tr

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from spoutline.book.quotation_records import QuotationEntry, QuotationEvent, StoredQuotation
-from spoutline.explain.story import Story
+from spoutline.explain.plan.story import Story
 from spoutline.gui.escaping import tip
 from spoutline.gui.models.node_tree import Node
 from spoutline.gui.models.record_table import Column

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 
 from spoutline.documents.quotation.figures import money
 from spoutline.documents.quotation.option_sections import gap_text
-from spoutline.explain.quotation_words import QuotationWord as Word
-from spoutline.explain.story import Story
+from spoutline.explain.phrases.quotation_words import QuotationWord as Word
+from spoutline.explain.plan.story import Story
 from spoutline.gui.escaping import tip
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from spoutline.explain.story import Story
-from spoutline.gui.models.marks import all_findings, lead_time_days, tone_of_check, tone_of_finding, tone_of_severity
+from spoutline.explain.plan.story import Story
+from spoutline.gui.models.marks import lead_time_days, tone_of_check, tone_of_finding, tone_of_severity
 from spoutline.gui.models.node_tree import Node
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
@@ -76,7 +76,7 @@ def finding_titles() -> tuple[str, ...]:
 
 def finding_nodes(plan: PositionPlan, story: Story) -> tuple[Node, ...]:
     """Return the findings of a plan grouped by weight, the gravest first, questions within their group."""
-    return grouped_findings(all_findings(plan), story)
+    return grouped_findings(plan.findings, story)
 
 
 def grouped_findings(findings: tuple[Finding, ...], story: Story) -> tuple[Node, ...]:

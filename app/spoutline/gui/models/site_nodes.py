@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from spoutline.explain.story import Story
+from spoutline.explain.plan.story import Story
 from spoutline.gui.models.marks import tone_of_plan
 from spoutline.gui.models.node_tree import Node
 from spoutline.gui.roles import Tone

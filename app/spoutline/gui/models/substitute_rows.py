@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from spoutline.explain.money import money_text
-from spoutline.explain.story import Story
+from spoutline.explain.plan.story import Story
+from spoutline.explain.writing.money import money_text
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr

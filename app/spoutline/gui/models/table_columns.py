@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from spoutline.book.records import SurveyEntry
-from spoutline.documents.totals import BillLine
-from spoutline.explain.money import money_text
-from spoutline.explain.story import Story
+from spoutline.documents.content.totals import BillLine
+from spoutline.explain.plan.story import Story
+from spoutline.explain.writing.money import money_text
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from spoutline.explain.story import Story
+from spoutline.explain.plan.story import Story
 from spoutline.gui.edits.command import make_edit
 from spoutline.gui.jobs import Jobs
 from spoutline.gui.models.plans import Plans

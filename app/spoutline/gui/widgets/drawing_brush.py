@@ -9,7 +9,7 @@ from itertools import pairwise
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen, QPolygonF
 
-from spoutline.documents.shapes import (
+from spoutline.documents.drawing.shapes import (
     Anchor,
     Balloon,
     Dot,

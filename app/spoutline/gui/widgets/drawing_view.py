@@ -17,7 +17,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from spoutline.documents.shapes import Drawing
+from spoutline.documents.drawing.shapes import Drawing
 from spoutline.gui.widgets.drawing_brush import Brush, View, balloon_centres, distance_px, mark_of
 from spoutline.gui.widgets.theme import colours_now
 

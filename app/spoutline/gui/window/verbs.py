@@ -14,7 +14,7 @@ from spoutline.gui.actions import ActionId
 from spoutline.gui.edits.positions import duplicate_position, free_label, remove_position
 from spoutline.gui.edits.question import Step
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
-from spoutline.gui.pages.bill_page import file_stem
+from spoutline.gui.pages.result.bill_page import file_stem
 from spoutline.gui.session import Changed
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace

@@ -12,12 +12,12 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QSplitter, QStac
 from spoutline.gui.edits.question import WALK, Option, Step
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
 from spoutline.gui.models.plans import Plans
-from spoutline.gui.pages.bill_page import BillPage, Report
 from spoutline.gui.pages.context import Context, Words
-from spoutline.gui.pages.set_page import SetPage
-from spoutline.gui.pages.side_panel import SidePanel
-from spoutline.gui.pages.site_panel import SitePanel
-from spoutline.gui.pages.step_page import PlacePage, SitePage, StepPage
+from spoutline.gui.pages.result.bill_page import BillPage, Report
+from spoutline.gui.pages.result.set_page import SetPage
+from spoutline.gui.pages.result.side_panel import SidePanel
+from spoutline.gui.pages.survey.site_panel import SitePanel
+from spoutline.gui.pages.survey.step_page import PlacePage, SitePage, StepPage
 from spoutline.gui.session import Changed, Session
 from spoutline.gui.widgets.slot_strip import SlotFigure, SlotStrip
 from spoutline.gui.widgets.step_rail import StepRail
@@ -25,10 +25,10 @@ from spoutline.gui.wording import tr
 from spoutline.model.plan import PositionPlan, SlotCount
 
 if TYPE_CHECKING:
-    from spoutline.gui.pages.conversion_page import ConversionPage
-    from spoutline.gui.pages.grid_page import GridPage
-    from spoutline.gui.pages.installer_page import InstallerPage
-    from spoutline.gui.pages.quotation_page import QuotationPage
+    from spoutline.gui.pages.conversion.page import ConversionPage
+    from spoutline.gui.pages.installer.page import InstallerPage
+    from spoutline.gui.pages.quotation.page import QuotationPage
+    from spoutline.gui.pages.survey.grid_page import GridPage
 
 
 @dataclass(frozen=True, slots=True)
@@ -219,7 +219,7 @@ class Workplace(QWidget):
     @cached_property
     def installer_page(self) -> InstallerPage:
         """The page of the installer's work, made when first wanted."""
-        from spoutline.gui.pages.installer_page import InstallerPage
+        from spoutline.gui.pages.installer.page import InstallerPage
 
         page = InstallerPage(self.context, self._tell, self)
         self.views.addWidget(page)
@@ -228,7 +228,7 @@ class Workplace(QWidget):
     @cached_property
     def conversion_page(self) -> ConversionPage:
         """The page of the conversion, made when first wanted."""
-        from spoutline.gui.pages.conversion_page import ConversionPage
+        from spoutline.gui.pages.conversion.page import ConversionPage
 
         page = ConversionPage(self.context, self._tell, self)
         self.views.addWidget(page)
@@ -237,7 +237,7 @@ class Workplace(QWidget):
     @cached_property
     def grid_page(self) -> GridPage:
         """The page of all positions, made when first wanted."""
-        from spoutline.gui.pages.grid_page import GridPage
+        from spoutline.gui.pages.survey.grid_page import GridPage
 
         page = GridPage(self.context, self)
         self.views.addWidget(page)
@@ -246,7 +246,7 @@ class Workplace(QWidget):
     @cached_property
     def quotation_page(self) -> QuotationPage:
         """The page of quotations, made when first wanted."""
-        from spoutline.gui.pages.quotation_page import QuotationPage
+        from spoutline.gui.pages.quotation.page import QuotationPage
 
         page = QuotationPage(self.context, self._tell, parent=self)
         self.views.addWidget(page)

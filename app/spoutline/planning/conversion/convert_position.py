@@ -27,12 +27,12 @@ from spoutline.planning.conversion.installed_units import installed_units, unit_
 from spoutline.planning.conversion.memory import ConversionMemory, memory_key
 from spoutline.planning.conversion.options import PositionOptions, WorkPrice
 from spoutline.planning.conversion.relabelling import relabelled_conversion
-from spoutline.planning.desk import Desk
-from spoutline.planning.plan_position import conflict_of, plan_position, slot_counts
-from spoutline.rules.conversion_closings import position_closings
-from spoutline.rules.conversion_kinds import conversion_kinds
-from spoutline.rules.conversion_standing import takes_recovery_away
-from spoutline.rules.requirement import requirement_for
+from spoutline.planning.sets.desk import Desk
+from spoutline.planning.sets.plan_position import conflict_of, plan_position, slot_counts
+from spoutline.rules.conversion.closings import position_closings
+from spoutline.rules.conversion.kinds import conversion_kinds
+from spoutline.rules.conversion.standing import takes_recovery_away
+from spoutline.rules.derive.requirement import requirement_for
 
 
 @dataclass(frozen=True, slots=True)

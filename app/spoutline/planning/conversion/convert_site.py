@@ -19,10 +19,10 @@ from spoutline.planning.conversion.emission_sheet import emission_sheet
 from spoutline.planning.conversion.money_sheet import money_sheet
 from spoutline.planning.conversion.relabelling import relabelled_conversion, same_conversion
 from spoutline.planning.conversion.sequence import SequenceInput, sequence_of
-from spoutline.planning.plan_site import provenance_of
 from spoutline.planning.protocols import Progress
-from spoutline.rules.conversion_closings import site_closings
-from spoutline.rules.conversion_standing import UNKNOWN_AGENCY, removal_standing
+from spoutline.planning.sets.plan_site import provenance_of
+from spoutline.rules.conversion.closings import site_closings
+from spoutline.rules.conversion.standing import UNKNOWN_AGENCY, removal_standing
 
 
 def convert_site(survey: Survey, desk: ConversionDesk, progress: Progress | None = None) -> SiteConversion:

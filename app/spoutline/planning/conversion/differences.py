@@ -7,10 +7,10 @@ from collections.abc import Iterator
 from spoutline.model.conversion_answers import OptionKind
 from spoutline.model.position_conversion import ConversionOption, DifferenceAction, DifferenceLine, DifferenceReason
 from spoutline.model.requirement import RequirementId, Slot
-from spoutline.planning.conflicts import ConflictFinder
 from spoutline.planning.conversion.installed_units import UnitVerdict
 from spoutline.planning.conversion.options import PositionOptions
-from spoutline.rules.conversion_asking import line_asking_for
+from spoutline.planning.sets.conflicts import ConflictFinder
+from spoutline.rules.conversion.asking import line_asking_for
 
 
 def difference_lines(options: PositionOptions, followed: ConversionOption | None) -> tuple[DifferenceLine, ...]:

@@ -14,11 +14,11 @@ from spoutline.model.position_conversion import DifferenceReason
 from spoutline.model.quantity import Fact
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.survey import Position, Retrieval
-from spoutline.planning.pool import SLOT_KINDS, JudgedPart, judged, slots_of
-from spoutline.rules.part_rules import judge_part
-from spoutline.rules.registry import RuleId
-from spoutline.rules.requirement import chain_for
-from spoutline.rules.vapour_requirement import path_of
+from spoutline.planning.sets.pool import SLOT_KINDS, JudgedPart, judged, slots_of
+from spoutline.rules.declared.registry import RuleId
+from spoutline.rules.derive.requirement import chain_for
+from spoutline.rules.derive.vapour import path_of
+from spoutline.rules.parts.part_rules import judge_part
 from spoutline.rules.verdicts import finding
 
 _DATA_OF_KIND = {

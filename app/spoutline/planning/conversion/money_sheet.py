@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from decimal import ROUND_HALF_UP, Decimal, localcontext
 
-from spoutline.explain.money import amount, decimals
+from spoutline.explain.writing.money import amount, decimals
 from spoutline.model.conversion_answers import MoneyAnswers, OptionKind
 from spoutline.model.conversion_money import CashYear, CostKind, CostLine, MoneyGap, MoneySheet
 from spoutline.model.conversion_sequence import Sequence

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from decimal import ROUND_HALF_UP, Decimal
 
-from spoutline.explain.money import decimals
+from spoutline.explain.writing.money import decimals
 from spoutline.model.check import Check, Outcome
 from spoutline.model.conversion_answers import ConversionAnswers, OptionKind
 from spoutline.model.conversion_step import StepScope, StepTable
@@ -15,14 +15,14 @@ from spoutline.model.part import Part, Price
 from spoutline.model.plan import HangingSet, JudgedSet, SetLink
 from spoutline.model.position_conversion import ConversionOption
 from spoutline.model.requirement import Requirement, RequirementId, Slot
-from spoutline.planning.accessories import accessory_lines
-from spoutline.planning.assembly import ChainSearch, Wish
-from spoutline.planning.choice import ALL_LINES, Choice, Chooser
 from spoutline.planning.conversion.installed_units import InstalledUnit, UnitVerdict
-from spoutline.planning.desk import Desk
-from spoutline.planning.judgement import SetJudge
-from spoutline.planning.loads import LoadModel
-from spoutline.planning.pool import SLOT_KINDS, JudgedPart, Pool, narrow_pool
+from spoutline.planning.sets.accessories import accessory_lines
+from spoutline.planning.sets.assembly import ChainSearch, Wish
+from spoutline.planning.sets.choice import ALL_LINES, Choice, Chooser
+from spoutline.planning.sets.desk import Desk
+from spoutline.planning.sets.judgement import SetJudge
+from spoutline.planning.sets.loads import LoadModel
+from spoutline.planning.sets.pool import SLOT_KINDS, JudgedPart, Pool, narrow_pool
 
 _EVERY_SHOULD = frozenset(RequirementId)
 

@@ -7,7 +7,7 @@ from dataclasses import replace
 from spoutline.model.finding import Finding, SubjectKind
 from spoutline.model.position_conversion import Closing, ConversionOption, PositionConversion
 from spoutline.model.survey import Position
-from spoutline.planning.relabel import relabelled
+from spoutline.planning.sets.relabel import relabelled
 
 
 def same_conversion(position: Position) -> Position:

@@ -9,10 +9,10 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part
 from spoutline.model.plan import HangingSet, PositionPlan, SetLink, SitePlan
 from spoutline.model.record import CommissioningRecord
-from spoutline.planning.accessories import accessory_lines
-from spoutline.planning.desk import Desk
-from spoutline.planning.judgement import SetJudge
-from spoutline.planning.pool import SLOT_KINDS
+from spoutline.planning.sets.accessories import accessory_lines
+from spoutline.planning.sets.desk import Desk
+from spoutline.planning.sets.judgement import SetJudge
+from spoutline.planning.sets.pool import SLOT_KINDS
 
 _SLOT_OF = {kind: slot for slot, kind in SLOT_KINDS.items()}
 

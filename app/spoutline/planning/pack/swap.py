@@ -9,12 +9,12 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part, PartKind
 from spoutline.model.plan import JudgedSet, PositionPlan
 from spoutline.model.stock import Stock, SwapOption
-from spoutline.planning.desk import Desk
-from spoutline.planning.place import Place, place_of
-from spoutline.planning.plan_position import chooser_for
-from spoutline.planning.pool import SLOT_KINDS, JudgedPart, Pool, narrow_pool
 from spoutline.planning.protocols import CandidateFilter, PartStore
-from spoutline.rules.part_rules import judge_part
+from spoutline.planning.sets.desk import Desk
+from spoutline.planning.sets.place import Place, place_of
+from spoutline.planning.sets.plan_position import chooser_for
+from spoutline.planning.sets.pool import SLOT_KINDS, JudgedPart, Pool, narrow_pool
+from spoutline.rules.parts.part_rules import judge_part
 
 _FITTINGS = frozenset((PartKind.ADAPTOR, PartKind.SPLITTER))
 

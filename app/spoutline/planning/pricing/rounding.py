@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from decimal import ROUND_DOWN, ROUND_HALF_EVEN, ROUND_HALF_UP, ROUND_UP, Context, Decimal, localcontext
 
-from spoutline.explain.money import decimals
+from spoutline.explain.writing.money import decimals
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.quotation_terms import RoundingMode, Terms
 

@@ -6,8 +6,8 @@ from dataclasses import dataclass
 
 from spoutline.model.plan import HangingSet
 from spoutline.model.requirement import Requirement, Slot
-from spoutline.planning.assembly import Wish
-from spoutline.planning.choice import Choice, Chooser
+from spoutline.planning.sets.assembly import Wish
+from spoutline.planning.sets.choice import Choice, Chooser
 
 
 @dataclass(frozen=True, slots=True)

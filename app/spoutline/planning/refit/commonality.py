@@ -12,10 +12,10 @@ from fractions import Fraction
 from spoutline.model.faults import Cancelled
 from spoutline.model.plan import HangingSet, JudgedSet
 from spoutline.model.refit import StockFigures
-from spoutline.planning.choice import is_turned_down
 from spoutline.planning.refit.case import Case
 from spoutline.planning.refit.chain_arcs import ArcGraph, arc_graphs, cheapest_way, narrowed
 from spoutline.planning.refit.programme import Answer, CaseGraphs, Ladder, StationProgramme, Way
+from spoutline.planning.sets.choice import is_turned_down
 from spoutline.search.bounds import within
 from spoutline.search.graph import Path, Problem
 

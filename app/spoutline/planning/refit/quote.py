@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 
-from spoutline.explain.money import amount
+from spoutline.explain.writing.money import amount
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.limit import RuleTables
 from spoutline.model.liquid import LiquidFamily
@@ -23,7 +23,6 @@ from spoutline.model.quotation import (
 from spoutline.model.quotation_terms import OptionTerms, Terms
 from spoutline.model.refit import Commonality, RefitPlan
 from spoutline.model.survey import Position, Survey
-from spoutline.planning.plan_site import provenance_of
 from spoutline.planning.pricing.charges import amounts_of, labour_lines
 from spoutline.planning.pricing.discount_names import check_discount_names
 from spoutline.planning.pricing.price_book import PriceBook
@@ -37,7 +36,8 @@ from spoutline.planning.refit.priced_lines import quoted_line
 from spoutline.planning.refit.programme import Ladder
 from spoutline.planning.refit.quantities import part_quantities
 from spoutline.planning.refit.station import Stocking, plan_refit
-from spoutline.planning.refit.supersession import with_successors
+from spoutline.planning.sets.plan_site import provenance_of
+from spoutline.planning.sets.supersession import with_successors
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

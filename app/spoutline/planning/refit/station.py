@@ -11,15 +11,15 @@ from spoutline.model.part import Part
 from spoutline.model.plan import JudgedSet, PositionPlan, SitePlan
 from spoutline.model.refit import ChangedSet, Commonality, RefitPlan, Supersession
 from spoutline.model.survey import Position, Survey
-from spoutline.planning.accessories import accessory_lines
-from spoutline.planning.desk import Desk, stop_listener
-from spoutline.planning.plan_position import PlannedPosition, planned_position
-from spoutline.planning.plan_site import provenance_of
 from spoutline.planning.protocols import PartStore, Progress
 from spoutline.planning.refit.case import Case
 from spoutline.planning.refit.commonality import TIME_LIMIT_S, common_sets, figures_of
 from spoutline.planning.refit.programme import Ladder
-from spoutline.planning.relabel import relabelled, same_question
+from spoutline.planning.sets.accessories import accessory_lines
+from spoutline.planning.sets.desk import Desk, stop_listener
+from spoutline.planning.sets.plan_position import PlannedPosition, planned_position
+from spoutline.planning.sets.plan_site import provenance_of
+from spoutline.planning.sets.relabel import relabelled, same_question
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -1,0 +1,32 @@
+"""Positions that ask the same and got the same answer, told once."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from spoutline.model.plan import PositionPlan
+from spoutline.model.survey import Position
+from spoutline.planning.sets.relabel import relabelled, same_question
+
+
+@dataclass(frozen=True, slots=True)
+class LikePositions:
+    """A plan and the positions, its own first, that it holds for."""
+
+    plan: PositionPlan
+    positions: tuple[Position, ...]
+
+
+def like_positions(plans: Iterable[PositionPlan]) -> tuple[LikePositions, ...]:
+    """Return ``plans`` in groups that differ in label, dispenser and notes alone, in order of their first."""
+    groups: list[tuple[Position, PositionPlan, list[Position]]] = []
+    for plan in plans:
+        question = same_question(plan.position)
+        for known, first, positions in groups:
+            if known == question and relabelled(first, plan.position) == plan:
+                positions.append(plan.position)
+                break
+        else:
+            groups.append((question, plan, [plan.position]))
+    return tuple(LikePositions(first, tuple(positions)) for _, first, positions in groups)

@@ -1,0 +1,1 @@
+"""Drawings as primitives in metres, the same for screen and paper."""

@@ -1,0 +1,191 @@
+"""Flow against pressure as a chart: what the set needs, cold and hot, and where it works."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from spoutline.calc.elements import Element
+from spoutline.calc.flow import flow_curve
+from spoutline.calc.liquids import LiquidState
+from spoutline.calc.ranges import OutOfRange
+from spoutline.documents.drawing.shapes import Anchor, Box, Dot, Drawing, Ink, Label, Path, Place, Shape, Weight
+from spoutline.explain.phrases.paper_words import PaperWord
+from spoutline.explain.plan.story import Story
+from spoutline.model.check import CheckId
+from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan
+from spoutline.model.quantity import Dimension
+from spoutline.model.requirement import Requirement
+from spoutline.rules.parts.figures import elements_of, rise_m, states_for
+
+_WIDTH_M = 0.14
+_HEIGHT_M = 0.044
+_POINTS = 60
+_HEADROOM = 1.25
+_FLOW_ROOM = 1.3  # the name of the last working point stands to its right
+_STEPS = (1.0, 2.0, 2.5, 5.0, 10.0)
+_WANTED_TICKS = 4
+
+
+@dataclass(frozen=True, slots=True)
+class _Axis:
+    """Maps a quantity to metres on the paper; ticks are round in the shown unit."""
+
+    dimension: Dimension
+    greatest: float
+    length_m: float
+
+    def at(self, value: float) -> float:
+        return value / self.greatest * self.length_m
+
+    def ticks(self, story: Story) -> tuple[float, ...]:
+        """Return SI values of the ticks from 0."""
+        shown = story.display.number(self.greatest, self.dimension)
+        step = _round_step(shown / _WANTED_TICKS)
+        count = math.floor(shown / step + 1e-9)
+        return tuple(story.display.from_shown(step * number, self.dimension) for number in range(count + 1))
+
+
+@dataclass(frozen=True, slots=True)
+class _Curve:
+    """One temperature: its curve and the working point."""
+
+    ink: Ink
+    name: PaperWord
+    state: LiquidState
+    working_flow_m3_s: float | None
+
+
+def flow_chart(plan: PositionPlan, story: Story) -> Drawing | None:
+    """Return the chart of a chosen set; None without a set or where a part has no flow data.
+
+    Curves come from the same elements and liquid states as the checks; the working points are the flows of the checks.
+    """
+    if plan.chosen is None or plan.requirement is None:
+        return None
+    elements = _elements(plan.chosen.hanging_set, plan.requirement)
+    if elements is None:
+        return None
+    states = states_for(plan.requirement)
+    cold, hot = (_flow_of(plan.chosen, check) for check in (CheckId.FLOW_COLD, CheckId.FLOW_HOT))
+    curves = (
+        _Curve(Ink.COLD, PaperWord.COLD, states.cold, cold),
+        _Curve(Ink.HOT, PaperWord.HOT, states.hot, hot),
+    )
+    most_flow = max(plan.requirement.supply_flow_m3_s, *(curve.working_flow_m3_s or 0.0 for curve in curves))
+    flow = _Axis(Dimension.FLOW, most_flow * _FLOW_ROOM, _WIDTH_M)
+    pressure = _Axis(Dimension.PRESSURE, plan.requirement.supply_pressure_pa * _HEADROOM, _HEIGHT_M)
+    rise = rise_m(plan.requirement)
+    shapes: list[Shape] = [*_frame(flow, pressure, story), *_supply(plan.requirement, pressure, story)]
+    try:
+        for curve in curves:
+            shapes.extend(_curve_shapes(curve, elements, rise, (flow, pressure), story))
+    except OutOfRange:
+        return None
+    shapes.extend(_legend(story))
+    return Drawing(
+        title=story.word(PaperWord.FLOW_CURVE),
+        description=story.word(PaperWord.FLOW_DESCRIPTION),
+        shapes=tuple(shapes),
+        # room for the texts beside the axes
+        box=Box(-0.016, -0.012, _WIDTH_M + 0.002, _HEIGHT_M + 0.009),
+        true_scale=False,
+    )
+
+
+def _elements(hanging_set: HangingSet, requirement: Requirement) -> tuple[Element, ...] | None:
+    found: list[Element] = []
+    for link in hanging_set.links:
+        elements = elements_of(link.part, link.slot, requirement)
+        if elements is None:
+            return None
+        found.extend(elements)
+    return tuple(found)
+
+
+def _flow_of(judged: JudgedSet, check_id: CheckId) -> float | None:
+    return next((check.value for check in judged.checks if check.id is check_id), None)
+
+
+def _curve_shapes(
+    curve: _Curve, elements: tuple[Element, ...], rise: float, axes: tuple[_Axis, _Axis], story: Story
+) -> tuple[Shape, ...]:
+    flow, pressure = axes
+    flows = tuple(flow.greatest * number / _POINTS for number in range(_POINTS + 1))
+    points = flow_curve(elements, rise_m=rise, state=curve.state, flows=flows)
+    # a filler below the outlet helps the flow: the part of the curve that needs no pressure lies below the axis
+    inside = tuple(
+        Place(flow.at(point.flow_m3_s), pressure.at(point.pressure_pa))
+        for point in points
+        if 0.0 <= point.pressure_pa <= pressure.greatest
+    )
+    shapes: list[Shape] = []
+    if len(inside) > 1:
+        # the cold curve is dashed, so that the two are told apart without colour
+        dashed = curve.ink is Ink.COLD
+        shapes.append(Path(places=inside, ink=curve.ink, weight=Weight.MEDIUM, dashed=dashed))
+    if curve.working_flow_m3_s is not None:
+        (point,) = flow_curve(elements, rise_m=rise, state=curve.state, flows=(curve.working_flow_m3_s,))
+        place = Place(flow.at(point.flow_m3_s), pressure.at(max(point.pressure_pa, 0.0)))
+        text = f"{story.word(curve.name)} {story.show(point.flow_m3_s, Dimension.FLOW)}"
+        below = curve.ink is Ink.HOT
+        shapes.append(Dot(centre=place, radius_pt=2.6, ink=curve.ink))
+        shapes.append(
+            Label(
+                at=place,
+                text=text,
+                anchor=Anchor.START if below else Anchor.END,
+                offset_pt=(5.0, -9.0) if below else (-5.0, 5.0),
+                ink=curve.ink,
+            )
+        )
+    return tuple(shapes)
+
+
+def _frame(flow: _Axis, pressure: _Axis, story: Story) -> tuple[Shape, ...]:
+    shapes: list[Shape] = []
+    for value in flow.ticks(story):
+        x = flow.at(value)
+        grid = (Place(x, 0.0), Place(x, _HEIGHT_M))
+        shapes.append(Path(places=grid, ink=Ink.GRID, weight=Weight.HAIR))
+        shapes.append(Label(at=Place(x, 0.0), text=_tick(value, flow.dimension, story), offset_pt=(0.0, -10.0)))
+    for value in pressure.ticks(story):
+        y = pressure.at(value)
+        grid = (Place(0.0, y), Place(_WIDTH_M, y))
+        shapes.append(Path(places=grid, ink=Ink.GRID, weight=Weight.HAIR))
+        text = _tick(value, pressure.dimension, story)
+        shapes.append(Label(at=Place(0.0, y), text=text, anchor=Anchor.END, offset_pt=(-4.0, -2.5)))
+    axes = (Place(0.0, _HEIGHT_M), Place(0.0, 0.0), Place(_WIDTH_M, 0.0))
+    shapes.append(Path(places=axes, ink=Ink.AXIS, weight=Weight.THIN))
+    flow_title = f"{story.word(PaperWord.FLOW_AXIS)}, {story.display.unit(Dimension.FLOW)}"
+    pressure_title = f"{story.word(PaperWord.PRESSURE_AXIS)}, {story.display.unit(Dimension.PRESSURE)}"
+    shapes.append(Label(at=Place(_WIDTH_M, 0.0), text=flow_title, anchor=Anchor.END, offset_pt=(0.0, -21.0)))
+    shapes.append(Label(at=Place(0.0, _HEIGHT_M), text=pressure_title, anchor=Anchor.START, offset_pt=(-30.0, 8.0)))
+    return tuple(shapes)
+
+
+def _supply(requirement: Requirement, pressure: _Axis, story: Story) -> tuple[Shape, ...]:
+    y = pressure.at(requirement.supply_pressure_pa)
+    text = f"{story.word(PaperWord.SUPPLY)} {story.show(requirement.supply_pressure_pa, Dimension.PRESSURE)}"
+    return (
+        Path(places=(Place(0.0, y), Place(_WIDTH_M, y)), ink=Ink.AXIS, weight=Weight.THIN, dashed=True),
+        Label(at=Place(0.0, y), text=text, anchor=Anchor.START, offset_pt=(4.0, 4.0)),
+    )
+
+
+def _legend(story: Story) -> tuple[Shape, ...]:
+    text = story.word(PaperWord.WORKING_POINT)
+    return (
+        Dot(centre=Place(_WIDTH_M * 0.72, _HEIGHT_M + 0.005), radius_pt=2.6, ink=Ink.AXIS),
+        Label(at=Place(_WIDTH_M * 0.72, _HEIGHT_M + 0.005), text=text, anchor=Anchor.START, offset_pt=(6.0, -2.5)),
+    )
+
+
+def _tick(value: float, dimension: Dimension, story: Story) -> str:
+    return f"{story.display.number(value, dimension):.4g}"
+
+
+def _round_step(rough: float) -> float:
+    """Return the next step of 1, 2, 2.5, 5 times a power of ten."""
+    power = 10.0 ** math.floor(math.log10(rough))
+    return next(step * power for step in _STEPS if step * power >= rough * (1 - 1e-9))

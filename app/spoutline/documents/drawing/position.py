@@ -1,0 +1,265 @@
+"""A position drawn to scale from the geometry that was computed: the same shapes for screen and paper."""
+
+from __future__ import annotations
+
+import math
+
+from spoutline.documents.drawing.chain_course import Course, chain_shapes, nozzle_shapes
+from spoutline.documents.drawing.hose_lines import (
+    HoseLine,
+    LineNote,
+    before_nozzle,
+    clamp_place,
+    filler_place,
+    hook_place,
+    line_at_rest,
+    line_in_use,
+    outlet_place,
+    wound_length_m,
+)
+from spoutline.documents.drawing.scenery import reel_drum, surroundings
+from spoutline.documents.drawing.shapes import (
+    Anchor,
+    Balloon,
+    Dot,
+    Drawing,
+    Ink,
+    Label,
+    Measure,
+    PartMark,
+    Path,
+    Place,
+    Shape,
+    Weight,
+    box_around,
+)
+from spoutline.explain.plan.story import Story
+from spoutline.model.check import CheckId
+from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan
+from spoutline.model.quantity import Dimension
+from spoutline.model.requirement import Slot
+from spoutline.model.survey import Position, Retrieval
+from spoutline.rules.derive.hose import is_on_reel
+from spoutline.units.accepted import UnitSystem
+
+_FOOT_M = 0.3048  # exact, NIST SP 811
+_NAME_ROW_PT = 9.0
+_ROW_SHARE = 0.055  # distance between rows of dimension lines, as a share of the drawing's size
+# a nozzle in its filler, drawn falling at 20 degrees; its inlet is at the place of the filler, as in the checks
+_SPOUT_LEVEL = math.cos(math.radians(20.0))
+_SPOUT_FALL = math.sin(math.radians(20.0))
+_BALLOON_OFFSET_PT = (0.0, 26.0)  # straight up; a painter moves it where that is taken
+
+
+def position_drawing(plan: PositionPlan, story: Story, *, with_clearances: bool = True) -> Drawing:
+    """Return the drawing of a position: surroundings, hose at rest and in use, parts, dimensions, scale bar.
+
+    Without a set only the surroundings are drawn. Shapes of a part carry its mark; balloon numbers follow the chain
+    from 1. Texts are in the units of ``story``. ``with_clearances`` False leaves out the heights of the lowest
+    points, for a small drawing beside a table of them.
+    """
+    position = plan.position
+    around = surroundings(position)
+    shapes: list[Shape] = list(around.shapes)
+    notes: tuple[LineNote, ...] = ()
+    if plan.chosen is not None:
+        hoses, notes = _hoses(position, plan.chosen, story, with_clearances=with_clearances)
+        shapes.extend(hoses)
+    elif is_on_reel(position):
+        shapes.extend(reel_drum(outlet_place(position), position.reel.drum_diameter_m))
+    shapes.extend(_points(position))
+    right = max(around.right_m, *(filler_place(filler).x_m for filler in position.fillers))
+    row = _ROW_SHARE * max(right - around.left_m, position.outlet.height_m)
+    shapes.extend(_heights(position, around.left_m - row, right + row, story))
+    # the heights of the lowest points are written below the ground, above the distances
+    written = with_clearances and plan.chosen is not None
+    floor = around.floor_m - row if written else around.floor_m
+    below = _distances(position, floor, row, story)
+    shapes.extend(below)
+    shapes.extend(_scale_bar(around.left_m, floor - row * (len(below) + 1.6), story))
+    return Drawing(
+        title=position.label,
+        description=_description(plan, story),
+        shapes=tuple(shapes),
+        box=box_around(shapes),
+        true_scale=True,
+        notes=tuple(story.drawing_note(note) for note in dict.fromkeys(notes)),
+    )
+
+
+def _hoses(
+    position: Position, judged: JudgedSet, story: Story, *, with_clearances: bool
+) -> tuple[tuple[Shape, ...], tuple[LineNote, ...]]:
+    """Return the set at rest, lightly, and in use with balloons; further fillers by their line alone."""
+    hanging_set = judged.hanging_set
+    rest, rest_line = _at_rest(position, hanging_set)
+    use, use_line = _in_use(position, hanging_set)
+    others: list[Shape] = []
+    notes = (*rest_line.notes, *use_line.notes)
+    for filler in position.other_fillers:
+        line = line_in_use(position, [link for _, link in before_nozzle(hanging_set)], filler)
+        others.append(Path(places=line.places, ink=Ink.HOSE_AT_REST, weight=Weight.THIN, dashed=True))
+        notes = (*notes, *line.notes)
+    drum: tuple[Shape, ...] = ()
+    if is_on_reel(position):
+        drum = reel_drum(outlet_place(position), position.reel.drum_diameter_m)
+    clearances: tuple[Shape, ...] = ()
+    if with_clearances:
+        clearances = (
+            *_clearance(rest_line, _value_of(judged, CheckId.GROUND_CLEARANCE_AT_REST), story),
+            *_clearance(use_line, _value_of(judged, CheckId.GROUND_CLEARANCE_IN_USE), story),
+        )
+    return (*others, *clearances, *rest, *drum, *use), notes
+
+
+def _value_of(judged: JudgedSet, check_id: CheckId) -> float | None:
+    return next((check.value for check in judged.checks if check.id is check_id), None)
+
+
+def _clearance(line: HoseLine, clearance_m: float | None, story: Story) -> tuple[Shape, ...]:
+    """Return the height of the lowest point, as the check has it; nothing where the hose reaches the ground."""
+    lowest = min(line.places, key=lambda place: place.y_m)
+    if clearance_m is None or clearance_m <= 0.0 or lowest.y_m <= 0.0:
+        return ()
+    foot = Place(lowest.x_m, 0.0)
+    text = story.show(clearance_m, Dimension.LENGTH)
+    return (
+        Path(places=(foot, lowest), ink=Ink.MEASURE, weight=Weight.HAIR),
+        Label(at=foot, text=text, offset_pt=(0.0, -8.5), size_pt=6.6),
+    )
+
+
+def _at_rest(position: Position, hanging_set: HangingSet) -> tuple[tuple[Shape, ...], HoseLine]:
+    indexed = before_nozzle(hanging_set)
+    line = line_at_rest(position, [link for _, link in indexed])
+    hook = hook_place(position)
+    shapes: list[Shape] = []
+    if position.retrieval is Retrieval.RETRACTOR:
+        shapes.extend(_cord(position))
+    course = Course(line.places)
+    if is_on_reel(position):
+        hose = next((index for index, link in indexed if link.slot is Slot.CURB_HOSE), 0)
+        mark = PartMark(hose, hanging_set.links[hose].part.number)
+        shapes.append(Path(places=line.places, ink=Ink.HOSE_AT_REST, weight=Weight.MEDIUM, dashed=True, mark=mark))
+    else:
+        laid, _ = chain_shapes(indexed, course, ink=Ink.HOSE_AT_REST)
+        shapes.extend(laid)
+    for index, link in enumerate(hanging_set.links):
+        if link.slot is Slot.NOZZLE:
+            tip = Place(hook.x_m - 0.03, hook.y_m + link.part.length_m)
+            shapes.extend(nozzle_shapes(hook, tip, PartMark(index, link.part.number)))
+    return tuple(shapes), line
+
+
+def _in_use(position: Position, hanging_set: HangingSet) -> tuple[tuple[Shape, ...], HoseLine]:
+    indexed = before_nozzle(hanging_set)
+    line = line_in_use(position, [link for _, link in indexed], position.filler)
+    shapes, middles = chain_shapes(indexed, Course(line.places), ink=Ink.HOSE, hidden_m=wound_length_m(position))
+    nozzles: list[Shape] = []
+    for index, link in enumerate(hanging_set.links):
+        if link.slot is Slot.NOZZLE:
+            inlet = line.places[-1]
+            tip = Place(inlet.x_m + link.part.length_m * _SPOUT_LEVEL, inlet.y_m - link.part.length_m * _SPOUT_FALL)
+            nozzles.extend(nozzle_shapes(inlet, tip, PartMark(index, link.part.number)))
+            middles[index] = Place((inlet.x_m + tip.x_m) / 2, (inlet.y_m + tip.y_m) / 2)
+    balloons = tuple(
+        Balloon(
+            target=middles[index],
+            offset_pt=_BALLOON_OFFSET_PT,
+            text=str(index + 1),
+            mark=PartMark(index, link.part.number),
+        )
+        for index, link in enumerate(hanging_set.links)
+    )
+    return (*shapes, *nozzles, *balloons), line
+
+
+def _cord(position: Position) -> tuple[Shape, ...]:
+    """Return the retractor and the cord to its clamp, at rest."""
+    clamp = clamp_place(position)
+    above = Place(clamp.x_m, clamp.y_m + 0.25)
+    return (
+        Path(places=(above, clamp), ink=Ink.CORD, weight=Weight.THIN, dashed=True),
+        Dot(centre=above, radius_pt=3.0, ink=Ink.STATION),
+        Dot(centre=clamp, radius_pt=2.2, ink=Ink.CORD),
+    )
+
+
+def _points(position: Position) -> tuple[Shape, ...]:
+    """Return the outlet and every filler, each filler with its name."""
+    shapes: list[Shape] = [Dot(centre=outlet_place(position), radius_pt=2.0, ink=Ink.STATION)]
+    nearest = min(filler_place(filler).x_m for filler in position.fillers)
+    for row, filler in enumerate(position.fillers):
+        place = filler_place(filler)
+        shapes.append(Dot(centre=place, radius_pt=2.2, ink=Ink.VEHICLE))
+        # names stand inside the vehicle, below the line of the filler's height
+        near = place.x_m == nearest
+        anchor, offset = (Anchor.START, 10.0) if near else (Anchor.END, -6.0)
+        shapes.append(Label(at=place, text=filler.label, anchor=anchor, offset_pt=(offset, -17.0 - _NAME_ROW_PT * row)))
+    return tuple(shapes)
+
+
+def _heights(position: Position, left_m: float, right_m: float, story: Story) -> tuple[Shape, ...]:
+    """Return the heights of the outlet, on the left, and of the main filler, on the right."""
+    height, filler = position.outlet.height_m, position.filler.height_m
+    shapes: list[Shape] = [
+        Measure(start=Place(left_m, 0.0), end=Place(left_m, height), text=story.show(height, Dimension.LENGTH)),
+        Path(places=(Place(left_m, height), outlet_place(position)), ink=Ink.MEASURE, weight=Weight.HAIR, dashed=True),
+    ]
+    if filler != 0.0:
+        low, high = sorted((0.0, filler))
+        text = story.show(high - low, Dimension.LENGTH)
+        shapes.append(Measure(start=Place(right_m, low), end=Place(right_m, high), text=text))
+        at_filler = filler_place(position.filler)
+        shapes.append(
+            Path(places=(at_filler, Place(right_m, filler)), ink=Ink.MEASURE, weight=Weight.HAIR, dashed=True)
+        )
+    return tuple(shapes)
+
+
+def _distances(position: Position, floor_m: float, row_m: float, story: Story) -> tuple[Measure, ...]:
+    """Return the way from the outlet to each filler, nearest on top."""
+    fillers = sorted({filler_place(filler).x_m for filler in position.fillers} - {0.0})
+    return tuple(
+        Measure(
+            start=Place(0.0, floor_m - row_m * (number + 1)),
+            end=Place(distance, floor_m - row_m * (number + 1)),
+            text=story.show(distance, Dimension.LENGTH),
+        )
+        for number, distance in enumerate(fillers)
+    )
+
+
+def _scale_bar(left_m: float, y_m: float, story: Story) -> tuple[Shape, ...]:
+    """Return a bar of one metre, or of three feet, halved."""
+    length = 1.0 if story.display.system is UnitSystem.SI else 3 * _FOOT_M
+    tick = 0.02
+    dark = (Place(left_m, y_m), Place(left_m + length / 2, y_m))
+    whole = (
+        Place(left_m, y_m + tick),
+        Place(left_m, y_m),
+        Place(left_m + length, y_m),
+        Place(left_m + length, y_m + tick),
+    )
+    return (
+        Path(places=whole, ink=Ink.TEXT, weight=Weight.THIN),
+        Path(places=dark, ink=Ink.TEXT, weight=Weight.HEAVY),
+        Label(
+            at=Place(left_m + length, y_m),
+            text=story.show(length, Dimension.LENGTH),
+            anchor=Anchor.START,
+            offset_pt=(5.0, -1.0),
+        ),
+    )
+
+
+def _description(plan: PositionPlan, story: Story) -> str:
+    position = plan.position
+    height = story.show(position.outlet.height_m, Dimension.LENGTH)
+    reach = story.show(position.filler.distance_m, Dimension.LENGTH)
+    return story.drawing_description(
+        label=position.label,
+        height=height,
+        reach=reach,
+        numbers=plan.chosen.hanging_set.numbers if plan.chosen else (),
+    )

@@ -1,0 +1,1 @@
+"""Plans, conversions and substitutes as stable JSON documents."""

@@ -1,0 +1,249 @@
+"""A conversion written as the conversion document; nothing is computed here."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+from spoutline.documents.json import conversion as record
+from spoutline.explain.conversion.story import ConversionStory
+from spoutline.explain.writing.money import amount
+from spoutline.model.conversion import SiteConversion
+from spoutline.model.conversion_sequence import PlannedTask, Sequence
+from spoutline.model.emission_sheet import EmissionSheet
+from spoutline.model.position_conversion import ConversionOption, DifferenceLine, PositionConversion
+
+
+def conversion_json(conversion: SiteConversion, words: ConversionStory) -> str:
+    """Return the conversion document as indented JSON text, always the same for the same conversion."""
+    return conversion_document(conversion, words).model_dump_json(indent=2) + "\n"
+
+
+def conversion_document(conversion: SiteConversion, words: ConversionStory) -> record.ConversionDocument:
+    """Return the document of a conversion; ``words`` makes its sentences."""
+    made_from = conversion.provenance
+    return record.ConversionDocument(
+        advice=words.say("defers"),
+        site=conversion.survey.site.name,
+        jurisdiction=conversion.jurisdiction.id,
+        plan_complete=conversion.plan_complete,
+        standing=_standing(conversion, words),
+        positions=tuple(_position(one, conversion, words) for one in conversion.positions),
+        closings=tuple(
+            record.ClosingRecord(
+                opening=one.opening,
+                dispenser=one.dispenser,
+                position=one.position,
+                quantity=one.quantity,
+                source=one.source,
+                status=one.status,
+            )
+            for one in conversion.closings
+        ),
+        sequence=None if conversion.sequence is None else _sequence(conversion.sequence, words),
+        emissions=None if conversion.emissions is None else _emissions(conversion.emissions, conversion),
+        money=_money(conversion),
+        catalogue_edition=made_from.catalogue_edition,
+        rules_edition=made_from.rules_edition,
+        survey_fingerprint=made_from.survey_fingerprint,
+        program_version=made_from.program_version,
+    )
+
+
+def _standing(conversion: SiteConversion, words: ConversionStory) -> record.StandingRecord:
+    standing = conversion.standing
+    return record.StandingRecord(
+        standing=standing.standing,
+        positions=standing.positions,
+        agency=standing.agency.id,
+        agency_rule=standing.agency.removal,
+        grounds=tuple(
+            record.GroundRecord(
+                reason=ground.reason,
+                source=ground.source,
+                status=ground.status,
+                threshold_m3_per_year=ground.threshold.value if ground.threshold else None,
+            )
+            for ground in standing.grounds
+        ),
+        says=words.standing(standing),
+    )
+
+
+def _position(one: PositionConversion, conversion: SiteConversion, words: ConversionStory) -> record.PositionRecord:
+    currency = conversion.survey.site.currency
+    followed = one.followed(conversion.survey.conversion.follow)
+    why_not: tuple[str, ...] = ()
+    if one.renewal.refusal is not None:
+        why_not = words.story.refusal(one.renewal.refusal)
+    elif one.renewal.conflict is not None:
+        why_not = words.story.conflict(one.renewal.conflict)
+    return record.PositionRecord(
+        label=one.position.label,
+        dispenser=one.position.dispenser,
+        outcome=one.outcome,
+        kinds=one.kinds,
+        follows=followed.kind if followed else None,
+        options=tuple(_option(option, currency) for option in one.options),
+        differences=tuple(_difference(line, currency, words) for line in one.differences),
+        why_not=why_not,
+    )
+
+
+def _option(option: ConversionOption, currency: str) -> record.OptionRecord:
+    numbers = option.judged.hanging_set.numbers
+    return record.OptionRecord(
+        kind=option.kind,
+        part_numbers=numbers,
+        kept_part_numbers=tuple(numbers[place] for place in option.kept),
+        bought=amount(option.bought_minor, currency),
+        kept_value=None if option.kept_minor is None else amount(option.kept_minor, currency),
+        departures=option.departures,
+    )
+
+
+def _difference(line: DifferenceLine, currency: str, words: ConversionStory) -> record.DifferenceRecord:
+    rules = [
+        record.RuleRecord(
+            rule_id=finding.rule_id,
+            severity=finding.severity,
+            says=words.story.finding(finding).sentence,
+            source=finding.source,
+        )
+        for finding in line.findings
+    ]
+    if line.asked_by is not None:
+        asked = words.story.requirement_line(line.asked_by)
+        rules.append(
+            record.RuleRecord(
+                rule_id=line.asked_by.rule_id,
+                severity=line.asked_by.severity,
+                says=f"{asked.title}: {asked.answer}",
+                source=line.asked_by.source,
+            )
+        )
+    kind = line.part.kind if line.part else (line.installed.kind if line.installed else None)
+    return record.DifferenceRecord(
+        action=line.action,
+        reason=line.reason,
+        slot=line.slot,
+        kind=kind,
+        part_number=line.part.number if line.part else None,
+        installed=words.installed(line.installed),
+        quantity=line.quantity,
+        amount=None if line.amount_minor is None else amount(line.amount_minor, currency),
+        extra_to_keep=None if line.extra_minor is None else amount(line.extra_minor, currency),
+        missing=line.missing,
+        conflict=line.conflict,
+        rules=tuple(rules),
+        says=words.difference(line, currency),
+    )
+
+
+def _sequence(sequence: Sequence, words: ConversionStory) -> record.SequenceRecord:
+    return record.SequenceRecord(
+        first_day=sequence.first_day,
+        finish_day=sequence.finish.day,
+        work_minutes=sequence.work_minutes,
+        downtime_minutes=sequence.downtime_minutes,
+        site_stop_minutes=sequence.site_stop_minutes,
+        phases=tuple(
+            record.PhaseRecord(
+                number=phase.number,
+                dispensers=phase.dispensers,
+                positions=phase.positions,
+                greatest_share_out_of_service=max((count / of for _, count, of in phase.out_of_service), default=0.0),
+            )
+            for phase in sequence.phases
+        ),
+        tasks=tuple(_task(task, sequence.first_day) for task in sequence.tasks),
+        notes=tuple(record.NoteRecord(finding=note.finding, says=words.note(note)) for note in sequence.notes),
+    )
+
+
+def _task(task: PlannedTask, first_day: date | None) -> record.TaskRecord:
+    def day(number: int) -> date | None:
+        return None if first_day is None else first_day + timedelta(days=number)
+
+    return record.TaskRecord(
+        id=task.id,
+        title=task.title,
+        role=task.role,
+        phase=task.phase,
+        places=task.places,
+        start_day=task.start.day,
+        start_minute=task.start.minute,
+        finish_day=task.finish.day,
+        finish_minute=task.finish.minute,
+        start_date=day(task.start.day),
+        finish_date=day(task.finish.day),
+        work_minutes=task.work_minutes,
+        waits_days=task.waits_days,
+        after=task.after,
+        critical=task.critical,
+        slack_minutes=task.slack_minutes,
+        stops_sales=task.stops_sales,
+    )
+
+
+def _emissions(sheet: EmissionSheet, conversion: SiteConversion) -> record.EmissionRecord:
+    return record.EmissionRecord(
+        basis=conversion.survey.conversion.emissions.basis,
+        removing=sheet.removing,
+        break_even_share=sheet.break_even.result.value,
+        crossing_year=sheet.crossing_year,
+        reference_year=sheet.reference_year,
+        assist_share=sheet.assist_share,
+        shares_source=sheet.shares_source,
+        years=tuple(
+            record.EmissionYearRecord(
+                year=one.year,
+                onboard_share=one.onboard_share,
+                origin=one.origin,
+                increment=one.increment,
+                displacement_kg=one.displacement_kg,
+                spillage_kg=one.spillage_kg,
+                permeation_kg=one.permeation_kg,
+                total_kg=one.total_kg,
+            )
+            for one in sheet.years
+        ),
+        sensitivity=tuple(
+            record.SensitivityRecord(
+                input=row.input_name,
+                low=row.low,
+                high=row.high,
+                increment_low=row.increment_low,
+                increment_high=row.increment_high,
+                change_low_kg=row.change_low_kg,
+                change_high_kg=row.change_high_kg,
+                crossing_low=row.crossing_low,
+                crossing_high=row.crossing_high,
+                source=row.source,
+            )
+            for row in sheet.sensitivity
+        ),
+        figures=tuple(
+            record.FigureRecord(
+                id=figure.id, value=figure.value, unit=figure.unit, source=figure.source, status=figure.status
+            )
+            for figure in sheet.figures
+        ),
+        gaps=sheet.gaps,
+    )
+
+
+def _money(conversion: SiteConversion) -> record.MoneyRecord:
+    money = conversion.money
+    return record.MoneyRecord(
+        currency=money.currency,
+        costs=tuple(record.CostRecord(kind=line.kind, label=line.label, amount=line.amount) for line in money.costs),
+        total=money.total,
+        complete=money.complete,
+        yearly_saving=money.yearly_saving,
+        payback_years=money.payback_years,
+        discounted_payback_years=money.discounted_payback_years,
+        net_present_value=money.net_present_value,
+        grant_possible=money.grant_possible,
+        renewal_parts=money.renewal_total,
+        gaps=money.gaps,
+    )

@@ -1,0 +1,168 @@
+"""A station's plan as a stable JSON document; amounts are exact decimals written as texts."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from pydantic import BaseModel, ConfigDict, Field
+
+from spoutline.documents.content.totals import site_lines, total_of
+from spoutline.explain.writing.money import money_text
+from spoutline.model.part import PartKind
+from spoutline.model.plan import PlanStatus, PositionPlan
+from spoutline.model.refit import Commonality, RefitPlan
+
+
+class _Record(BaseModel):
+    model_config = ConfigDict(frozen=True, extra="forbid")
+
+
+class SitePosition(_Record):
+    """One position: its outcome, and the part numbers of its set, dispenser first."""
+
+    label: str
+    dispenser: str
+    status: PlanStatus
+    keeps_every_must: bool
+    shoulds_not_met: int = Field(description="Lines of good practice that the set breaks.")
+    shoulds_not_shown: int = Field(description="Checks of good practice that cannot be shown for want of data.")
+    parts: tuple[str, ...]
+    accessories: tuple[str, ...]
+    set_price: str | None
+
+
+class SitePart(_Record):
+    """One part number of the site with its pieces; amounts are null without a price."""
+
+    number: str
+    maker: str
+    kind: PartKind
+    name: str
+    quantity: int
+    unit_price: str | None
+    amount: str | None
+    lead_time_days: int
+
+
+class SiteSupersession(_Record):
+    """A part named in the survey and the one that took its place."""
+
+    number_before: str
+    number_now: str
+    positions: tuple[str, ...]
+
+
+class SiteCommonality(_Record):
+    """Sets chosen one by one against sets chosen together."""
+
+    stock_price: str
+    sets_alone: str
+    sets_together: str
+    part_numbers_alone: int
+    part_numbers_together: int
+    costs: str = Field(description="What the common sets cost more; below 0 where bought together they cost less.")
+    saves: str = Field(description="What the part numbers no longer stocked are worth.")
+    changed: tuple[str, ...]
+    left_open: str = Field(description="What a better choice could at most still save; 0 where this is proved best.")
+
+
+class SiteDocument(_Record):
+    """What `site --json` prints. Fields are added in later versions, never renamed."""
+
+    format: Literal["spoutline-site"] = "spoutline-site"
+    version: Literal[1] = 1
+    site: str
+    jurisdiction: str
+    currency: str
+    catalogue_edition: str
+    rules_edition: str
+    survey_fingerprint: str
+    positions: tuple[SitePosition, ...]
+    parts: tuple[SitePart, ...]
+    total: str
+    without_price: tuple[str, ...]
+    part_numbers: int
+    supersessions: tuple[SiteSupersession, ...]
+    commonality: SiteCommonality | None
+
+
+def site_json(refit: RefitPlan) -> str:
+    """Return the document as indented JSON, the same text for the same plan."""
+    return document_of(refit).model_dump_json(indent=2) + "\n"
+
+
+def document_of(refit: RefitPlan) -> SiteDocument:
+    """Return the document of a plan."""
+    plan = refit.site_plan
+    currency = plan.survey.site.currency
+    lines = site_lines(plan)
+    total = total_of(lines)
+    return SiteDocument(
+        site=plan.survey.site.name,
+        jurisdiction=plan.jurisdiction.id,
+        currency=currency,
+        catalogue_edition=plan.provenance.catalogue_edition,
+        rules_edition=plan.provenance.rules_edition,
+        survey_fingerprint=plan.provenance.survey_fingerprint,
+        positions=tuple(_position(one, currency) for one in plan.positions),
+        parts=tuple(
+            SitePart(
+                number=line.part.number,
+                maker=line.part.maker,
+                kind=line.part.kind,
+                name=line.part.name,
+                quantity=line.quantity,
+                unit_price=_amount(line.unit_minor, currency),
+                amount=_amount(line.sum_minor, currency),
+                lead_time_days=line.part.lead_time_days,
+            )
+            for line in lines
+        ),
+        total=money_text(total.minor, currency, with_currency=False).replace(",", ""),
+        without_price=total.unpriced,
+        part_numbers=len(lines),
+        supersessions=tuple(
+            SiteSupersession(number_before=one.number_before, number_now=one.number_now, positions=one.positions)
+            for one in refit.supersessions
+        ),
+        commonality=_commonality(refit.commonality, currency),
+    )
+
+
+def _position(plan: PositionPlan, currency: str) -> SitePosition:
+    chosen = plan.chosen.hanging_set if plan.chosen else None
+    return SitePosition(
+        label=plan.position.label,
+        dispenser=plan.position.dispenser,
+        status=plan.status,
+        keeps_every_must=plan.keeps_every_must,
+        shoulds_not_met=plan.shoulds_not_met,
+        shoulds_not_shown=plan.shoulds_not_shown,
+        parts=chosen.numbers if chosen else (),
+        accessories=tuple(line.part.number for line in plan.accessories),
+        set_price=_amount(chosen.price_minor, currency) if chosen else None,
+    )
+
+
+def _amount(minor: int | None, currency: str) -> str | None:
+    return None if minor is None else money_text(minor, currency, with_currency=False).replace(",", "")
+
+
+def _commonality(found: Commonality | None, currency: str) -> SiteCommonality | None:
+    if found is None:
+        return None
+
+    def text(minor: int) -> str:
+        return money_text(minor, currency, with_currency=False).replace(",", "")
+
+    return SiteCommonality(
+        stock_price=text(found.stock_price_minor),
+        sets_alone=text(found.alone.sets_minor),
+        sets_together=text(found.together.sets_minor),
+        part_numbers_alone=found.alone.part_numbers,
+        part_numbers_together=found.together.part_numbers,
+        costs=text(found.costs_minor),
+        saves=text(found.saves_minor),
+        changed=tuple(change.label for change in found.changed),
+        left_open=text(found.open_minor),
+    )

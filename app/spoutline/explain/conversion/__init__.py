@@ -1,0 +1,1 @@
+"""A conversion told in ordered sentences."""

@@ -1,0 +1,198 @@
+"""A conversion told in sentences: standing, differences, emissions, sequence, money; figures in one unit system."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, timedelta
+from decimal import Decimal
+from enum import StrEnum
+
+from spoutline.explain.conversion.phrases import ConversionPhrases
+from spoutline.explain.plan.story import Story
+from spoutline.explain.writing.money import decimals
+from spoutline.model.conversion_sequence import Moment, Sequence, SequenceFinding, SequenceNote
+from spoutline.model.installed import InstalledCondition, InstalledPart
+from spoutline.model.position_conversion import Closing, DifferenceLine, DifferenceReason
+from spoutline.model.quantity import Dimension
+from spoutline.model.removal_standing import RemovalStanding, Standing, StandingGround
+from spoutline.model.vapour_figures import AgencyRow
+from spoutline.units.accepted import UnitSystem
+
+_DAY_STARTS = 8 * 60  # a working day is told as starting at eight, until another hour is answered
+_MINUTES_PER_HOUR = 60
+
+
+@dataclass(frozen=True, slots=True)
+class ConversionStory:
+    """Makes sentences of a conversion; ``story`` tells what a conversion shares with a plan."""
+
+    story: Story
+    phrases: ConversionPhrases
+
+    def word(self, term: StrEnum) -> str:
+        """Return the trade word of a member of a conversion's lists."""
+        return self.phrases.word(term)
+
+    def title(self, term: StrEnum) -> str:
+        """Return the trade word as used at the head of a row."""
+        text = self.phrases.word(term)
+        return text[:1].upper() + text[1:]
+
+    def say(self, key: str, **parts: str | int) -> str:
+        """Return a sentence with its placeholders filled."""
+        return self.phrases.fill(key, **parts)
+
+    # figures
+
+    def money(self, value: Decimal | None, currency: str) -> str:
+        """Return an amount with its currency; None reads as not known."""
+        if value is None:
+            return self.say("not_known")
+        return f"{value:,.{decimals(currency)}f} {currency}"
+
+    def percent(self, share: float) -> str:
+        """Return a share in percent, one decimal."""
+        return f"{share * 100:.1f} %"
+
+    def signed_percent(self, share: float) -> str:
+        """Return a share in percent with its sign."""
+        return f"{share * 100:+.1f} %"
+
+    def mass(self, kg: float | None) -> str:
+        """Return a yearly change of mass with its sign; None reads as not computed."""
+        if kg is None:
+            return self.say("not_computed")
+        shown = self.story.display.number(kg, Dimension.MASS)
+        return f"{shown:+,.0f} {self.story.display.unit(Dimension.MASS)}"
+
+    def volume(self, volume_m3: float) -> str:
+        """Return a yearly volume in cubic metres or gallons, digits grouped."""
+        if self.story.display.system is UnitSystem.SI:
+            return f"{volume_m3:,.0f} m³"
+        return f"{self.story.display.number(volume_m3, Dimension.VOLUME):,.0f} gal"
+
+    def hours(self, minutes: int) -> str:
+        """Return working time in hours."""
+        return self.say("hours", hours=f"{minutes / _MINUTES_PER_HOUR:.1f}")
+
+    def day(self, moment: Moment, first_day: date | None) -> str:
+        """Return a day of the plan: its date, or its number from the first day where no date is known."""
+        if first_day is None:
+            return self.say("day_number", day=moment.day + 1)
+        return (first_day + timedelta(days=moment.day)).isoformat()
+
+    def time(self, moment: Moment, first_day: date | None) -> str:
+        """Return day and hour of a moment."""
+        hour, minute = divmod(_DAY_STARTS + moment.minute, _MINUTES_PER_HOUR)
+        return f"{self.day(moment, first_day)} {hour:02d}:{minute:02d}"
+
+    # standing
+
+    def standing(self, standing: RemovalStanding) -> str:
+        """Return what the rules say about taking recovery away, in one sentence."""
+        return self.say(f"standing_{standing.standing.value}", positions=", ".join(standing.positions))
+
+    def ground(self, ground: StandingGround) -> str:
+        """Return one ground of the standing with its source."""
+        text = self.word(ground.reason)
+        if ground.threshold is not None:
+            text = f"{text} ({ground.threshold.value:g} m³)"
+        return f"{text}. {self.story.sourced(ground.source, ground.status)}"
+
+    def what_to_do(self, standing: Standing) -> str:
+        """Return what a person does about the standing."""
+        return self.say(f"standing_do_{standing.value}")
+
+    def agency(self, agency: AgencyRow) -> tuple[str, ...]:
+        """Return what is known of the agency's rule, in ordered sentences."""
+        found = []
+        for name in ("notice_days", "test_notice_days", "finish_days"):
+            days = getattr(agency, name)
+            found.append(self.say(f"agency_{name}", days=days) if days is not None else self.say(f"agency_no_{name}"))
+        for name in ("approval_first", "same_day", "weekdays_only", "enhanced_nozzle", "low_permeation_hose"):
+            if getattr(agency, name):
+                found.append(self.say(f"agency_{name}"))
+        if agency.tests:
+            found.append(self.say("agency_tests", tests=", ".join(agency.tests)))
+        if agency.checklist:
+            found.append(self.say("agency_checklist", checklist=agency.checklist))
+        if agency.note:
+            found.append(agency.note)
+        return tuple(found)
+
+    # differences
+
+    def installed(self, item: InstalledPart | None) -> str:
+        """Return what is known of an installed part: number or description, age, condition."""
+        if item is None:
+            return ""
+        texts = [item.number or item.description]
+        if item.age_years is not None:
+            texts.append(self.say("age", years=f"{item.age_years:g}"))
+        if item.condition is not InstalledCondition.UNKNOWN:
+            texts.append(self.word(item.condition))
+        return ", ".join(texts)
+
+    def difference(self, line: DifferenceLine, currency: str) -> str:
+        """Return why a part stays, goes or comes, with the rules that say so."""
+        told = [self._reason(line, currency)]
+        told.extend(self.story.finding(finding).sentence for finding in line.findings)
+        return " ".join(told)
+
+    def difference_source(self, line: DifferenceLine) -> str:
+        """Return the sources behind a difference; empty for a decision of the owner."""
+        if line.reason is DifferenceReason.STILL_FITS:
+            return self.say("keep_source")
+        sources = [finding.source for finding in line.findings]
+        if line.asked_by is not None:
+            sources.append(line.asked_by.source)
+        return "; ".join(dict.fromkeys(sources))
+
+    def _reason(self, line: DifferenceLine, currency: str) -> str:
+        if line.reason is DifferenceReason.ASKED_FOR and line.asked_by is not None:
+            asked = self.story.requirement_line(line.asked_by)
+            return self.say("asked_for_by", title=asked.title, answer=asked.answer.removesuffix("."))
+        if line.reason is DifferenceReason.ACCESSORY:
+            return self.story.accessory_reason(line.accessory_reason)
+        if line.reason is DifferenceReason.CHEAPER_WITHOUT and line.extra_minor is not None:
+            return self.say("cheaper_without", extra=self.story.money(line.extra_minor, currency))
+        if line.reason is DifferenceReason.NO_SET_WITH_IT and line.conflict:
+            lines = ", ".join(self.story.word(one) for one in line.conflict)
+            return self.say("no_set_with_it", requirements=lines)
+        text = self.word(line.reason)
+        if line.missing and line.reason is DifferenceReason.FIGURES_UNKNOWN:
+            text = f"{text} ({', '.join(name.replace('_', ' ') for name in line.missing)})"
+        return f"{text[:1].upper()}{text[1:]}."
+
+    def closing(self, closing: Closing) -> str:
+        """Return what is closed and where."""
+        where = closing.position or (
+            self.say("at_dispenser", dispenser=closing.dispenser) if closing.dispenser else self.say("at_site")
+        )
+        return f"{self.word(closing.opening)}, {where}"
+
+    # sequence
+
+    def note(self, note: SequenceNote) -> str:
+        """Return a finding on the sequence with its figures."""
+        percent = note.finding is SequenceFinding.SHARE_TOO_SMALL
+
+        def figure(value: float | None) -> str:
+            if value is None:
+                return ""
+            return self.percent(value) if percent else f"{value:g}"
+
+        return self.say(
+            f"note_{note.finding.value}",
+            subject=note.subject,
+            number=figure(note.number),
+            limit=figure(note.limit),
+        )
+
+    def span(self, sequence: Sequence) -> str:
+        """Return when the plan begins and ends."""
+        return self.say(
+            "span",
+            start=self.day(Moment(day=0, minute=0), sequence.first_day),
+            finish=self.day(sequence.finish, sequence.first_day),
+        )

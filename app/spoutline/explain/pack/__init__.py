@@ -1,0 +1,1 @@
+"""The words of the installer's papers, in each of their languages."""

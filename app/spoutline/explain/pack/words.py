@@ -1,0 +1,206 @@
+"""Headings, labels and sentences of the installer's papers, in every language of the pack."""
+
+from __future__ import annotations
+
+from enum import StrEnum
+from typing import Final
+
+from spoutline.model.check import CheckId, Outcome
+from spoutline.model.inspection import InspectionInterval, InspectionItemId
+from spoutline.model.limit import LimitStatus
+from spoutline.model.liquid import LiquidFamily
+from spoutline.model.pack import Tool, VanBox
+from spoutline.model.part import PartKind
+from spoutline.model.plan import PlanStatus
+from spoutline.model.port import FlowPath, Gender, Seal, ThreadStandard
+from spoutline.model.record import ChangeReason, ItemResult, ReadingVerdict, RecordItemId
+from spoutline.model.requirement import Slot
+from spoutline.model.survey import Duty, Retrieval, Service, VapourStatus
+from spoutline.rules.checks.spout import SwivelType
+from spoutline.rules.declared.rule_ids import AccessoryReason
+
+
+class PackWord(StrEnum):
+    """Every fixed text of the installer's papers."""
+
+    PACK = "pack"
+    PACK_SUBJECT = "pack_subject"
+    ADVICE = "advice"
+    SITE = "site"
+    ADDRESS = "address"
+    CUSTOMER = "customer"
+    FIRST_DAY = "first_day"
+    LAST_DAY = "last_day"
+    PRINTED = "printed"
+    REVISION = "revision"
+    JURISDICTION = "jurisdiction"
+    SERVICE = "service"
+    CONTACTS = "contacts"
+    EMERGENCY = "emergency"
+    ROLE = "role"
+    NAME = "name"
+    TELEPHONE = "telephone"
+    LOCAL_CODE = "local_code"
+    LOCAL_CODE_NOTE = "local_code_note"
+    AUTHORITY = "authority"
+    ADOPTED_CODES = "adopted_codes"
+    PERMIT = "permit"
+    ASKED_OF = "asked_of"
+    ASKED_ON = "asked_on"
+    LICENCE = "licence"
+    NOTES = "notes"
+    POSITIONS = "positions"
+    POSITION = "position"
+    DISPENSER = "dispenser"
+    LIQUID = "liquid"
+    DUTY = "duty"
+    STATUS = "status"
+    DONE = "done"
+    LOADING = "loading"
+    LOADING_NOTE = "loading_note"
+    LOADING_COUNTS = "loading_counts"
+    QUANTITY = "quantity"
+    PART_NUMBER = "part_number"
+    PART_NAME = "part_name"
+    FOR_POSITIONS = "for_positions"
+    LOADED = "loaded"
+    TOOLS = "tools"
+    VAPOUR = "vapour"
+    LISTING_CLASS = "listing_class"
+    SCAN = "scan"
+    EXPLODED = "exploded"
+    EXPLODED_NOTE = "exploded_note"
+    DISPENSER_OUTLET = "dispenser_outlet"
+    DROOP = "droop"
+    SCALE = "scale"
+    HOSE_LENGTHS = "hose_lengths"
+    ON_SITE = "on_site"
+    WHAT = "what"
+    BY_PLAN = "by_plan"
+    LIMIT = "limit"
+    FOUND = "found"
+    SPOUT_DIAMETER = "spout_diameter"
+    HOSE_LENGTH = "hose_length"
+    FORCE_CLASS = "force_class"
+    SWIVEL = "swivel"
+    NOZZLE_RESISTANCE = "nozzle_resistance"
+    FLOW = "flow"
+    PARTS = "parts"
+    NUMBER = "number"
+    PLACE = "place"
+    ORIENTATION = "orientation"
+    ORIENTATION_WHIP = "orientation_whip"
+    ORIENTATION_NOZZLE = "orientation_nozzle"
+    SEPARATES = "separates"
+    REMOVED = "removed"
+    REMOVED_NOT_RECORDED = "removed_not_recorded"
+    VAPOUR_REMOVED = "vapour_removed"
+    NO_SET = "no_set"
+    CAUTION_SHEET = "caution_sheet"
+    CAUTION_LEAD = "caution_lead"
+    DANGER = "danger"
+    WARNING = "warning"
+    CAUTION = "caution"
+    NOTICE = "notice"
+    FORM = "form"
+    FORM_SUBJECT = "form_subject"
+    FORM_LEAD = "form_lead"
+    EXPECTED = "expected"
+    READING = "reading"
+    RESULT = "result"
+    NOTE = "note"
+    AS_BUILT = "as_built"
+    PLANNED = "planned"
+    FITTED = "fitted"
+    REASON = "reason"
+    DONE_BY = "done_by"
+    DONE_ON = "done_on"
+    SIGNED_BY = "signed_by"
+    SIGNATURE = "signature"
+    REMARKS = "remarks"
+    PHOTOS = "photos"
+    RECORD = "record"
+    RECORD_SUBJECT = "record_subject"
+    RECORD_LEAD = "record_lead"
+    VERDICT = "verdict"
+    NO_CHANGES = "no_changes"
+    NOT_ENTERED = "not_entered"
+    OUT_OF_LIMIT = "out_of_limit"
+    INSPECTION = "inspection"
+    INSPECTION_LEAD = "inspection_lead"
+    EVERY = "every"
+    NEXT_DUE = "next_due"
+    LAST_DONE = "last_done"
+    SOURCE = "source"
+    WEAR_LOG = "wear_log"
+    DATE = "date"
+    TAKEN_OFF = "taken_off"
+    PAGE_OF = "page_of"
+
+
+PACK_LISTS: Final[tuple[type[StrEnum], ...]] = (
+    PackWord,
+    VanBox,
+    Tool,
+    Slot,
+    PartKind,
+    ThreadStandard,
+    Gender,
+    FlowPath,
+    Seal,
+    LiquidFamily,
+    Duty,
+    VapourStatus,
+    Retrieval,
+    Service,
+    PlanStatus,
+    Outcome,
+    CheckId,
+    LimitStatus,
+    SwivelType,
+    AccessoryReason,
+    RecordItemId,
+    ItemResult,
+    ReadingVerdict,
+    ChangeReason,
+    InspectionInterval,
+    InspectionItemId,
+)
+PACK_VOCABULARY: Final = {members.__name__: members for members in PACK_LISTS}
+
+# sentences that the shared drawings and the story ask for, and those of the pack; with the placeholders that get filled
+PACK_SENTENCES: Final[dict[str, tuple[str, ...]]] = {
+    "language": (),
+    "decimal_sign": (),
+    "no_answer": (),
+    "nothing": (),
+    "outlet": (),
+    "no_limit": (),
+    "at_least": (),
+    "at_most": (),
+    "between": ("low", "high"),
+    "blend_ethanol": ("liquid", "percent"),
+    "blend_biodiesel": ("liquid", "percent"),
+    "outlet_data": ("port", "height"),
+    "lies_on_ground": ("length",),
+    "hangs_below_ground": ("length",),
+    "reel_on_ground": ("length",),
+    "on_ground": (),
+    "drawing_description": ("label", "height", "reach", "parts"),
+    "drawing_too_short": (),
+    "drawing_taut_on_reel": (),
+    "drawing_on_the_ground": (),
+    "drawing_approximate": (),
+    "drawing_unfolded": (),
+    "questions_open": ("count",),
+    "nothing_to_inspect": ("positions",),
+    "shoulds_not_met": ("count",),
+    "shoulds_not_shown": ("count",),
+    "must_broken": ("checks",),
+    "each_for": ("position", "count"),
+    "box": ("number", "contents"),
+    "source_title_only": (),
+    "source_interval": (),
+    "source_makers": (),
+    "hose_of": ("name", "length"),
+}

@@ -1,0 +1,1 @@
+"""Formulas, money and numbers as they are read."""

@@ -1,0 +1,1 @@
+"""The conversion of the site."""

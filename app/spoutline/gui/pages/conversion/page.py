@@ -1,0 +1,264 @@
+"""The conversion of the site: what stays and goes, the answers it rests on, the owner's report, files to save."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QPushButton, QSplitter, QTabWidget, QVBoxLayout, QWidget
+
+from spoutline.documents.conversion.summary import result_rows
+from spoutline.gui.edits.conversion_questions import conversion_questions, position_conversion_questions
+from spoutline.gui.edits.question import Option
+from spoutline.gui.jobs import JobKey, JobKind, Ticket
+from spoutline.gui.models.conversion_nodes import STANDING_TONES, conversion_nodes, way_nodes
+from spoutline.gui.models.node_tree import NodeTree
+from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.conversion.lists import OwnCostsPanel, OwnSharesPanel
+from spoutline.gui.pages.paper.paper_pages import PaperPages
+from spoutline.gui.pages.paper.printing import print_document
+from spoutline.gui.pages.result.bill_page import Report, file_stem
+from spoutline.gui.pages.survey.installed_panel import InstalledPanel
+from spoutline.gui.pages.survey.question_form import QuestionForm
+from spoutline.gui.session import Changed
+from spoutline.gui.widgets.cards import Card, NamedTexts, ScrolledPage, plain_label
+from spoutline.gui.widgets.lists import Tree
+from spoutline.gui.widgets.marks import Mark
+from spoutline.gui.wording import tr
+from spoutline.model.conversion import SiteConversion
+from spoutline.model.faults import Cancelled, InputFault
+from spoutline.model.removal_standing import Standing
+from spoutline.whole_files import write_file
+
+_PLAN = JobKey(JobKind.SITE_PLAN, "conversion")
+_FILE = JobKey(JobKind.FILE, "conversion")
+_WAYS_HEIGHT_PX = 124  # the head and three ways
+
+
+class ConversionPage(QWidget):
+    """Worked out when the page is seen, and anew when the survey changes while it is seen."""
+
+    def __init__(self, context: Context, tell: Report, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._context, self._tell = context, tell
+        self._conversion: SiteConversion | None = None
+        self._made_for: object = None
+        splitter = QSplitter(Qt.Orientation.Horizontal, self)
+        splitter.setChildrenCollapsible(False)
+        self.tabs = QTabWidget(self)
+        self.tabs.addTab(self._result_side(), tr("&Result"))
+        self.tabs.addTab(self._part_side(), tr("Stays and g&oes"))
+        self.tabs.addTab(self._answer_side(), tr("Site a&nswers"))
+        self.tabs.addTab(self._position_side(), tr("Pos&ition today"))
+        self.tabs.currentChanged.connect(lambda _: self._show_answers())
+        splitter.addWidget(self.tabs)
+        title = tr("Pages of the conversion report")
+        self.paper = PaperPages("conversion", title, context.jobs, self._show_trouble, self)
+        self.paper.document_shown.connect(lambda _: self._enable(True))
+        splitter.addWidget(self.paper)
+        splitter.setSizes([620, 520])
+        column = QVBoxLayout(self)
+        column.setContentsMargins(4, 4, 10, 8)
+        column.addWidget(splitter)
+        context.session.changed.connect(self._on_changed)
+
+    @property
+    def conversion(self) -> SiteConversion | None:
+        """The conversion shown; None while it is worked out."""
+        return self._conversion
+
+    @property
+    def document(self) -> bytes | None:
+        """The report as PDF; None while it is being made."""
+        return self.paper.document
+
+    def _result_side(self) -> QWidget:
+        card = Card("", self)
+        card.body.addWidget(plain_label(tr("Conversion of the site"), "pageTitle"))
+        head = QHBoxLayout()
+        self.standing_mark = Mark(self)
+        self.standing_label = plain_label("", "question", wraps=True)
+        head.addWidget(self.standing_mark, 0, Qt.AlignmentFlag.AlignTop)
+        head.addWidget(self.standing_label, 1)
+        card.body.addLayout(head)
+        self.state_label = plain_label("", "quiet", wraps=True)
+        card.body.addWidget(self.state_label)
+        self.ways_model = NodeTree((tr("Way"), tr("Bought"), tr("Kept"), tr("Departures")), self)
+        self.ways_tree = Tree(tr("Ways to convert"), self, shares=(4, 3, 2, 2))
+        self.ways_tree.setModel(self.ways_model)
+        self.ways_tree.setRootIsDecorated(False)
+        self.ways_tree.setFixedHeight(_WAYS_HEIGHT_PX)
+        card.body.addWidget(self.ways_tree)
+        self.figures = NamedTexts(self)
+        card.body.addWidget(self.figures)
+        card.body.addStretch(1)
+        card.body.addLayout(self._file_buttons())
+        return card
+
+    def _part_side(self) -> QWidget:
+        card = Card("", self)
+        card.body.addWidget(plain_label(tr("What stays, goes and comes"), "pageTitle"))
+        self.positions_model = NodeTree((tr("Position"), tr("Outcome or part"), tr("Why")), self)
+        self.positions_tree = Tree(tr("Positions and parts"), self, shares=(5, 4, 8))
+        self.positions_tree.setModel(self.positions_model)
+        self.positions_tree.picked.connect(self._look_at)
+        card.body.addWidget(self.positions_tree, 1)
+        return card
+
+    def _file_buttons(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        self.buttons: dict[str, QPushButton] = {}
+        for name, words in (("pdf", tr("Save P&DF…")), ("ics", tr("Save &calendar…")), ("print", tr("Prin&t…"))):
+            button = QPushButton(words, self)
+            button.clicked.connect(self._asker(name))
+            row.addWidget(button, 1)
+            self.buttons[name] = button
+        self.buttons["pdf"].setObjectName("primary")
+        return row
+
+    def _answer_side(self) -> QWidget:
+        page = ScrolledPage(self)
+        page.column.addWidget(plain_label(tr("What the conversion rests on"), "pageTitle"))
+        lead = tr("Every answer may stay open; the report says what it lacks. The agency decides.")
+        page.column.addWidget(plain_label(lead, "quiet", wraps=True))
+        self.site_form = QuestionForm(self._context, self)
+        page.column.addWidget(self.site_form)
+        self.costs_panel = OwnCostsPanel(self._context, self)
+        self.shares_panel = OwnSharesPanel(self._context, self)
+        page.column.addWidget(self.costs_panel)
+        page.column.addWidget(self.shares_panel)
+        page.column.addStretch(1)
+        return page
+
+    def _position_side(self) -> QWidget:
+        page = ScrolledPage(self)
+        self.position_title = plain_label("", "pageTitle")
+        page.column.addWidget(self.position_title)
+        self.installed_panel = InstalledPanel(self._context, self)
+        page.column.addWidget(self.installed_panel)
+        self.position_form = QuestionForm(self._context, self)
+        page.column.addWidget(self.position_form)
+        page.column.addStretch(1)
+        return page
+
+    # working out
+
+    def refresh(self) -> None:
+        """Work the conversion out for the survey and units in hand, unless it is there already."""
+        session = self._context.session
+        self._show_answers()
+        wanted = (session.survey, session.display)
+        if self._made_for == wanted:
+            return
+        self._made_for = wanted
+        self.paper.forget_document()
+        self._enable(False)
+        self.state_label.setText(tr("Working out all positions…"))
+        survey, desk = session.survey, session.workbench.converting()
+        self._context.jobs.start(
+            _PLAN,
+            lambda ticket: desk.convert(survey, ticket),
+            self._show_conversion,
+            self._show_trouble,
+            revision=session.revision,
+        )
+
+    def _show_conversion(self, conversion: SiteConversion) -> None:
+        self._conversion = conversion
+        session = self._context.session
+        words = session.workbench.converting().words(session.display)
+        standing = conversion.standing.standing
+        self.standing_mark.show_tone(STANDING_TONES[standing], words.title(standing))
+        concerned = standing is not Standing.NOT_CONCERNED
+        self.standing_label.setText(words.standing(conversion.standing))
+        self.state_label.setText(words.what_to_do(standing) if concerned else words.say("defers"))
+        self.ways_model.show_nodes(way_nodes(conversion, words))
+        self.ways_tree.fit_columns()
+        rows = result_rows(conversion, words) if conversion.sequence is not None else ()
+        self.figures.show_rows((row.label, row.text) for row in rows)
+        self.positions_model.show_nodes(conversion_nodes(conversion, words))
+        self.positions_tree.fit_columns()
+        self.positions_tree.expand(self.positions_model.index_of(session.label))
+        self._make_paper(conversion)
+
+    def _make_paper(self, conversion: SiteConversion) -> None:
+        session = self._context.session
+        desk, display = session.workbench.converting(), session.display
+
+        self.paper.show_document(lambda _: desk.pdf(conversion, display), session.revision)
+
+    def _show_trouble(self, fault: Exception) -> None:
+        if isinstance(fault, Cancelled):
+            return
+        self._made_for = None
+        self.state_label.setText(str(fault))
+        self._tell(tr("The conversion could not be worked out: {reason}").format(reason=fault))
+
+    # answers
+
+    def _show_answers(self) -> None:
+        session = self._context.session
+        tables = session.workbench.converting().vapour_tables()
+        agencies = tuple(Option(row.id, row.title) for row in tables.agencies)
+        self.site_form.show_questions(conversion_questions(agencies))
+        self.costs_panel.refresh()
+        self.shares_panel.refresh()
+        self.position_title.setText(tr("Position {0} today").format(session.label))
+        self.position_form.show_questions(position_conversion_questions())
+        self.installed_panel.refresh()
+
+    def _look_at(self, record: object) -> None:
+        if isinstance(record, str):
+            self._context.session.look_at(record)
+
+    # files
+
+    def _asker(self, name: str) -> Callable[[], None]:
+        def ask() -> None:
+            if name == "print":
+                self._print()
+            else:
+                self._save_as(name)
+
+        return ask
+
+    def _enable(self, ready: bool) -> None:
+        for button in self.buttons.values():
+            button.setEnabled(ready)
+
+    def _save_as(self, suffix: str) -> None:
+        name = f"{file_stem(self._context.session.survey.site.name)}-conversion.{suffix}"
+        path, _ = QFileDialog.getSaveFileName(self, tr("Save"), name, f"{suffix.upper()} (*.{suffix})")
+        if path:
+            self.save_to(Path(path) if Path(path).suffix else Path(path).with_suffix(f".{suffix}"), suffix)
+
+    def save_to(self, path: Path, suffix: str) -> None:
+        """Write the report (``pdf``) or the calendar (``ics``) into a file."""
+        conversion, document = self._conversion, self.document
+        if conversion is None or document is None:
+            return
+        session = self._context.session
+        desk, display = session.workbench.converting(), session.display
+
+        def work(_: Ticket) -> None:
+            write_file(path, document if suffix == "pdf" else desk.calendar(conversion, display))
+
+        self._context.jobs.start(
+            _FILE,
+            work,
+            lambda _: self._tell(tr("Saved as {path}").format(path=path)),
+            lambda fault: self._tell(tr("Nothing was saved: {reason}").format(reason=_reason(fault))),
+        )
+
+    def _print(self) -> None:
+        if self.document is not None:
+            print_document(self.document, self._context.session.survey.site.name, self)
+
+    def _on_changed(self, what: Changed) -> None:
+        if self.isVisible() and what & (Changed.SURVEY | Changed.UNITS | Changed.FOCUS):
+            self.refresh()
+
+
+def _reason(fault: Exception) -> str:
+    return fault.problems[0].wanted if isinstance(fault, InputFault) else str(fault)

@@ -1,0 +1,1 @@
+"""The installer's work: papers, records, swaps, inspections."""

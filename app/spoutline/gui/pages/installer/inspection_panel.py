@@ -1,0 +1,249 @@
+"""Inspections of the site with their next days, and the wear log: what was replaced, when and why."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date
+from pathlib import Path
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFileDialog,
+    QFormLayout,
+    QHBoxLayout,
+    QPushButton,
+    QWidget,
+)
+
+from spoutline.gui.jobs import JobKey, JobKind, Ticket
+from spoutline.gui.models.record_table import Column, RecordTable, SortedRecords
+from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.result.bill_page import Report, file_stem
+from spoutline.gui.widgets.cards import Card, plain_label
+from spoutline.gui.widgets.editors import LineEditor
+from spoutline.gui.widgets.lists import Table
+from spoutline.gui.wording import tr
+from spoutline.model.faults import InputFault, InputProblem, StoreFault
+from spoutline.model.inspection import DueItem
+from spoutline.model.pack import PackLanguage
+from spoutline.model.plan import SitePlan
+from spoutline.model.record import WEAR_REASONS, ChangeReason, InspectionEntry, WearEntry
+from spoutline.whole_files import write_file
+
+_DUE = JobKey(JobKind.SITE_PLAN, "inspection")
+_FILE = JobKey(JobKind.FILE, "inspection")
+
+
+class InspectionPanel(QWidget):
+    """Shows what is due from a day of handing over on; notes what was done and what was replaced."""
+
+    def __init__(
+        self,
+        context: Context,
+        language: Callable[[], PackLanguage],
+        tell: Report,
+        parent: QWidget | None = None,
+        today: Callable[[], date] = date.today,
+    ) -> None:
+        super().__init__(parent)
+        self._context, self._language, self._tell, self._today = context, language, tell, today
+        self._site_plan: SitePlan | None = None
+        self._due: tuple[DueItem, ...] = ()
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 6, 0, 0)
+        row.addWidget(self._due_card(), 3)
+        row.addWidget(self._wear_card(), 2)
+
+    def _due_card(self) -> Card:
+        card = Card(tr("Due"), self)
+        row = QHBoxLayout()
+        self.service_edit = LineEditor(self._today().isoformat(), self)
+        self.service_edit.setAccessibleName(tr("Day of handing over"))
+        self.service_edit.editingFinished.connect(self.refresh)
+        row.addWidget(plain_label(tr("Day of handing over (YYYY-MM-DD)"), "quiet"))
+        row.addWidget(self.service_edit)
+        row.addStretch(1)
+        card.body.addLayout(row)
+        self.state_label = plain_label("", "quiet", wraps=True)
+        card.body.addWidget(self.state_label)
+        self.due_model: RecordTable[DueItem] = RecordTable((), self)
+        proxy = SortedRecords(self)
+        proxy.setSourceModel(self.due_model)
+        self.due_table = Table(tr("Inspections due"), self, shares=(5, 5, 9, 4))
+        self.due_table.setModel(proxy)
+        self.due_table.setSortingEnabled(True)
+        self.due_table.sortByColumn(0, Qt.SortOrder.AscendingOrder)
+        card.body.addWidget(self.due_table, 1)
+        buttons = QHBoxLayout()
+        self.done_button = QPushButton(tr("Note it as do&ne today"), self)
+        self.done_button.clicked.connect(self.note_done)
+        self.paper_button = QPushButton(tr("Save the plan as P&DF…"), self)
+        self.paper_button.clicked.connect(lambda: self._ask_and_save("pdf"))
+        self.calendar_button = QPushButton(tr("Save a &calendar…"), self)
+        self.calendar_button.clicked.connect(lambda: self._ask_and_save("ics"))
+        for button in (self.done_button, self.paper_button, self.calendar_button):
+            buttons.addWidget(button, 1)
+        card.body.addLayout(buttons)
+        return card
+
+    def _wear_card(self) -> Card:
+        card = Card(tr("Wear log"), self)
+        self.wear_model: RecordTable[WearEntry] = RecordTable(
+            (
+                Column(title=tr("Date"), text=lambda entry: entry.done_on.isoformat()),
+                Column(title=tr("Position"), text=lambda entry: entry.position),
+                Column(title=tr("Taken off"), text=lambda entry: entry.removed),
+                Column(title=tr("Fitted"), text=lambda entry: entry.fitted or "–"),
+                Column(title=tr("Why"), text=lambda entry: entry.reason.value.replace("_", " ")),
+            ),
+            self,
+        )
+        self.wear_table = Table(tr("Wear log"), self, shares=(4, 3, 3, 3, 3))
+        self.wear_table.setModel(self.wear_model)
+        card.body.addWidget(self.wear_table, 1)
+        form = QFormLayout()
+        self.removed_box = QComboBox(self)
+        self.fitted_edit = LineEditor(self)
+        self.reason_box = QComboBox(self)
+        for reason in WEAR_REASONS:
+            self.reason_box.addItem(reason.value.replace("_", " "), reason)
+        self.wear_day_edit = LineEditor(self._today().isoformat(), self)
+        self.wear_note_edit = LineEditor(self)
+        self.wear_note_edit.setMaxLength(200)
+        for words, widget in (
+            (tr("Taken off here"), self.removed_box),
+            (tr("Fitted (part number)"), self.fitted_edit),
+            (tr("Why"), self.reason_box),
+            (tr("Date (YYYY-MM-DD)"), self.wear_day_edit),
+            (tr("Remark"), self.wear_note_edit),
+        ):
+            form.addRow(words, widget)
+        card.body.addLayout(form)
+        self.wear_button = QPushButton(tr("Add to the &wear log"), self)
+        self.wear_button.clicked.connect(self.note_wear)
+        card.body.addWidget(self.wear_button)
+        return card
+
+    def refresh(self) -> None:
+        """Work out what is due for the survey in hand, and show the wear log."""
+        session = self._context.session
+        self._show_parts()
+        try:
+            in_service = _day(self.service_edit.text(), tr("day of handing over"))
+            self.wear_model.show_records(session.workbench.packing().records().wear(session.survey.site.name))
+        except (InputFault, StoreFault) as fault:
+            self.state_label.setText(str(fault))
+            return
+        self.wear_table.fit_columns()
+        survey, workbench = session.survey, session.workbench
+
+        def work(ticket: Ticket) -> tuple[SitePlan, tuple[DueItem, ...]]:
+            site_plan = workbench.plan_site(survey, ticket)
+            return site_plan, workbench.packing().due(site_plan, in_service)
+
+        self.state_label.setText(tr("Working out what is due…"))
+        self._context.jobs.start(_DUE, work, self._show_due, self._show_trouble, revision=session.revision)
+
+    def note_done(self) -> None:
+        """Note the picked inspection as done today."""
+        picked = self.due_table.current_record()
+        if not isinstance(picked, DueItem):
+            return
+        session = self._context.session
+        entry = InspectionEntry(
+            site=session.survey.site.name, position=picked.position, item=picked.item.id, done_on=self._today()
+        )
+        try:
+            session.workbench.packing().records().add_inspection(entry)
+        except StoreFault as fault:
+            self._show_trouble(fault)
+            return
+        self.refresh()
+
+    def note_wear(self) -> None:
+        """Add a replacement to the wear log."""
+        session = self._context.session
+        try:
+            fitted = self.fitted_edit.text().strip()
+            entry = WearEntry(
+                site=session.survey.site.name,
+                position=session.label,
+                done_on=_day(self.wear_day_edit.text(), tr("date")),
+                removed=self.removed_box.currentText() or "–",
+                fitted=session.workbench.part(fitted).number if fitted else "",
+                reason=ChangeReason(self.reason_box.currentData()),
+                note=self.wear_note_edit.text(),
+            )
+            session.workbench.packing().records().add_wear(entry)
+        except (InputFault, StoreFault) as fault:
+            self._show_trouble(fault)
+            return
+        self.fitted_edit.clear()
+        self.wear_note_edit.clear()
+        self.refresh()
+
+    def save_as(self, path: Path, suffix: str) -> None:
+        """Write the plan as PDF or the calendar: ``pdf`` or ``ics``."""
+        site_plan, due = self._site_plan, self._due
+        if site_plan is None:
+            return
+        session, language = self._context.session, self._language()
+        desk, display = session.workbench.packing(), session.display
+
+        def work(_: Ticket) -> None:
+            if suffix == "pdf":
+                write_file(path, desk.inspection_plan(site_plan, due, language, display))
+            else:
+                write_file(path, desk.inspection_calendar(site_plan, due, language, display))
+
+        self._context.jobs.start(
+            _FILE, work, lambda _: self._tell(tr("Saved as {path}").format(path=path)), self._show_trouble
+        )
+
+    def _ask_and_save(self, suffix: str) -> None:
+        name = f"{file_stem(self._context.session.survey.site.name)}-inspections.{suffix}"
+        path, _ = QFileDialog.getSaveFileName(self, tr("Save"), name, f"{suffix.upper()} (*.{suffix})")
+        if path:
+            self.save_as(Path(path), suffix)
+
+    def _show_parts(self) -> None:
+        plan = self._context.plans.plan(self._context.session.label)
+        numbers = plan.chosen.hanging_set.numbers if plan is not None and plan.chosen is not None else ()
+        current = self.removed_box.currentText()
+        self.removed_box.clear()
+        self.removed_box.addItems(list(numbers))
+        self.removed_box.setCurrentIndex(max(0, self.removed_box.findText(current)) if numbers else -1)
+        self.wear_button.setEnabled(bool(numbers))
+
+    def _show_due(self, found: tuple[SitePlan, tuple[DueItem, ...]]) -> None:
+        self._site_plan, self._due = found
+        session = self._context.session
+        story = session.workbench.packing().words(self._language(), session.display).story
+        self.due_model.replace_columns(
+            (
+                Column(title=tr("Next due"), text=lambda one: one.next_due.isoformat()),
+                Column(title=tr("Position"), text=lambda one: one.position),
+                Column(
+                    title=tr("What"),
+                    text=lambda one: story.word(one.item.id),
+                    hint=lambda one: f"{story.word(one.item.id)} {one.item.source}",
+                ),
+                Column(title=tr("Last done"), text=lambda one: one.last_done.isoformat() if one.last_done else "–"),
+            )
+        )
+        self.due_model.show_records(sorted(self._due, key=lambda one: (one.next_due, one.position)))
+        self.due_table.fit_columns()
+        late = sum(one.next_due <= self._today() for one in self._due)
+        self.state_label.setText(tr("{0} of {1} are due by today.").format(late, len(self._due)))
+
+    def _show_trouble(self, fault: Exception) -> None:
+        self.state_label.setText(str(fault))
+
+
+def _day(text: str, field: str) -> date:
+    try:
+        return date.fromisoformat(text.strip())
+    except ValueError as fault:
+        wanted = "write a date of the calendar as YYYY-MM-DD"
+        raise InputFault((InputProblem("", field, repr(text), wanted),)) from fault

@@ -1,0 +1,223 @@
+"""The papers of a day of work: pack, caution sheet, form; shown as they will be printed."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date
+from enum import StrEnum
+from pathlib import Path
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFileDialog,
+    QFormLayout,
+    QHBoxLayout,
+    QLineEdit,
+    QPlainTextEdit,
+    QPushButton,
+    QSplitter,
+    QVBoxLayout,
+    QWidget,
+)
+
+from spoutline.gui.jobs import JobKey, JobKind, Ticket
+from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.paper.paper_pages import PaperPages
+from spoutline.gui.pages.paper.printing import print_document
+from spoutline.gui.pages.result.bill_page import Report, file_stem
+from spoutline.gui.widgets.cards import Card, plain_label
+from spoutline.gui.wording import tr
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.pack import Contact, PackJob, PackLanguage
+from spoutline.planning.pack.picked import only_positions
+from spoutline.whole_files import write_file
+
+_FILE = JobKey(JobKind.FILE, "installer")
+
+
+class PaperKind(StrEnum):
+    """Papers of the panel."""
+
+    PACK = "pack"
+    CAUTIONS = "cautions"
+    FORM = "form"
+
+
+class PackPanel(QWidget):
+    """Makes the paper chosen for the whole site or the position in focus, and saves or prints it."""
+
+    def __init__(
+        self, context: Context, language: Callable[[], PackLanguage], tell: Report, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._context, self._language, self._tell = context, language, tell
+        splitter = QSplitter(Qt.Orientation.Horizontal, self)
+        splitter.setChildrenCollapsible(False)
+        splitter.addWidget(self._choices())
+        title = tr("Pages of the installer's paper")
+        self.paper = PaperPages("installer", title, context.jobs, self._show_trouble, self)
+        self.paper.document_shown.connect(self._show_count)
+        splitter.addWidget(self.paper)
+        splitter.setSizes([360, 700])
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 6, 0, 0)
+        column.addWidget(splitter)
+
+    @property
+    def document(self) -> bytes | None:
+        """The paper as PDF; None while it is being made."""
+        return self.paper.document
+
+    def _choices(self) -> QWidget:
+        card = Card("", self)
+        form = QFormLayout()
+        self.kind_box = QComboBox(self)
+        for kind, words in (
+            (PaperKind.PACK, tr("Installer's pack")),
+            (PaperKind.CAUTIONS, tr("Caution sheet alone")),
+            (PaperKind.FORM, tr("Commissioning form to fill in")),
+        ):
+            self.kind_box.addItem(words, kind)
+        self.scope_box = QComboBox(self)
+        self.scope_box.addItem(tr("All positions"), False)
+        self.scope_box.addItem(tr("This position only"), True)
+        form.addRow(tr("Paper"), self.kind_box)
+        form.addRow(tr("For"), self.scope_box)
+        self.fields: dict[str, QLineEdit] = {}
+        for name, words in (
+            ("first_day", tr("First day (YYYY-MM-DD)")),
+            ("last_day", tr("Last day (YYYY-MM-DD)")),
+            ("authority", tr("Authority")),
+            ("adopted_codes", tr("Adopted codes")),
+            ("permit_number", tr("Permit number")),
+        ):
+            field = QLineEdit(self)
+            field.setObjectName(f"job_{name}")
+            field.editingFinished.connect(self.refresh)
+            self.fields[name] = field
+            form.addRow(words, field)
+        self.contacts_edit = QPlainTextEdit(self)
+        self.contacts_edit.setPlaceholderText(tr("One person a line: role; name; telephone"))
+        self.contacts_edit.setMaximumHeight(76)
+        self.contacts_edit.setTabChangesFocus(True)
+        form.addRow(tr("People to call"), self.contacts_edit)
+        card.body.addLayout(form)
+        self.state_label = plain_label("", "quiet", wraps=True)
+        card.body.addWidget(self.state_label)
+        card.body.addStretch(1)
+        card.body.addLayout(self._buttons())
+        self.kind_box.currentIndexChanged.connect(self.refresh)
+        self.scope_box.currentIndexChanged.connect(self.refresh)
+        return card
+
+    def _buttons(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        self.show_button = QPushButton(tr("Sho&w again"), self)
+        self.show_button.clicked.connect(self.refresh)
+        self.save_button = QPushButton(tr("Save P&DF…"), self)
+        self.save_button.setObjectName("primary")
+        self.save_button.clicked.connect(self._ask_and_save)
+        self.print_button = QPushButton(tr("Prin&t…"), self)
+        self.print_button.clicked.connect(self._print)
+        for button in (self.show_button, self.save_button, self.print_button):
+            row.addWidget(button, 1)
+        return row
+
+    def job(self) -> PackJob:
+        """Return what was written about the job; raise ``InputFault`` naming the field that cannot be used."""
+        days = {name: _day(self.fields[name].text(), name) for name in ("first_day", "last_day")}
+        if days["first_day"] and days["last_day"] and days["last_day"] < days["first_day"]:
+            wanted = "the last day must not come before the first"
+            raise InputFault((InputProblem("", "last day", repr(self.fields["last_day"].text()), wanted),))
+        return PackJob(
+            first_day=days["first_day"],
+            last_day=days["last_day"],
+            authority=self.fields["authority"].text()[:200],
+            adopted_codes=self.fields["adopted_codes"].text()[:200],
+            permit_number=self.fields["permit_number"].text()[:200],
+            contacts=tuple(_contacts(self.contacts_edit.toPlainText())),
+        )
+
+    def refresh(self) -> None:
+        """Make the paper for the survey, language and units in hand."""
+        session = self._context.session
+        try:
+            job = self.job()
+        except InputFault as fault:
+            self._show_trouble(fault)
+            return
+        survey, workbench, display = session.survey, session.workbench, session.display
+        labels = (session.label,) if self.scope_box.currentData() else ()
+        kind, language = PaperKind(self.kind_box.currentData()), self._language()
+
+        def make_paper(ticket: Ticket) -> bytes:
+            desk = workbench.packing()
+            site_plan = only_positions(workbench.plan_site(survey, ticket), labels)
+            make: dict[PaperKind, Callable[[], bytes]] = {
+                PaperKind.PACK: lambda: desk.pack(site_plan, language, display, job),
+                PaperKind.CAUTIONS: lambda: desk.caution_sheet(site_plan, language, display),
+                PaperKind.FORM: lambda: desk.form(site_plan, language, display),
+            }
+            return make[kind]()
+
+        self.paper.show_document(make_paper, session.revision)
+        self._enable()
+        self.state_label.setText(tr("Making the paper…"))
+
+    def save_as(self, path: Path) -> None:
+        """Write the paper shown into a file."""
+        document = self.document
+        if document is None:
+            return
+        self._context.jobs.start(
+            _FILE,
+            lambda _: write_file(path, document),
+            lambda _: self._tell(tr("Saved as {path}").format(path=path)),
+            self._show_trouble,
+        )
+
+    def _ask_and_save(self) -> None:
+        stem = file_stem(self._context.session.survey.site.name)
+        name = f"{stem}-{self.kind_box.currentData()}-{self._language()}.pdf"
+        path, _ = QFileDialog.getSaveFileName(self, tr("Save"), name, "PDF (*.pdf)")
+        if path:
+            self.save_as(Path(path))
+
+    def _print(self) -> None:
+        if self.document is not None:
+            print_document(self.document, self._context.session.survey.site.name, self)
+
+    def _show_count(self, pages: int) -> None:
+        self.state_label.setText(tr("{0} pages").format(pages) if pages > 1 else tr("1 page"))
+        self._enable()
+
+    def _show_trouble(self, fault: Exception) -> None:
+        self.state_label.setText(str(fault))
+
+    def _enable(self) -> None:
+        for button in (self.save_button, self.print_button):
+            button.setEnabled(self.document is not None)
+
+
+def _day(text: str, field: str) -> date | None:
+    if not text.strip():
+        return None
+    try:
+        return date.fromisoformat(text.strip())
+    except ValueError as fault:
+        wanted = "write a date of the calendar as YYYY-MM-DD"
+        raise InputFault((InputProblem("", field.replace("_", " "), repr(text), wanted),)) from fault
+
+
+def _contacts(text: str) -> list[Contact]:
+    found: list[Contact] = []
+    for line in text.splitlines()[:12]:
+        cells = [cell.strip()[:200] for cell in line.split(";")]
+        if not any(cells):
+            continue
+        if len(cells) < 2 or not cells[0] or not cells[1]:
+            wanted = "write role; name; telephone, parted by semicolons"
+            raise InputFault((InputProblem("", "people to call", repr(line), wanted),))
+        found.append(Contact(role=cells[0], name=cells[1], telephone=cells[2] if len(cells) > 2 else ""))
+    return found

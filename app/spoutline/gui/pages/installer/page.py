@@ -1,0 +1,128 @@
+"""The installer's work: papers to take along, the record of each position, swaps, inspections."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QTabWidget, QVBoxLayout, QWidget
+
+from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.installer.inspection_panel import InspectionPanel
+from spoutline.gui.pages.installer.pack_panel import PackPanel
+from spoutline.gui.pages.installer.record_panel import RecordPanel
+from spoutline.gui.pages.installer.swap_panel import SwapPanel
+from spoutline.gui.pages.result.bill_page import Report
+from spoutline.gui.session import Changed
+from spoutline.gui.widgets.cards import plain_label
+from spoutline.gui.widgets.editors import LineEditor
+from spoutline.gui.wording import tr
+from spoutline.model.faults import InputFault, StoreFault
+from spoutline.model.pack import PackLanguage
+
+# each language is named in itself, so that who reads it finds it
+_LANGUAGES = {
+    PackLanguage.ENGLISH: "English",
+    PackLanguage.SPANISH: "Español",
+    PackLanguage.GERMAN: "Deutsch",
+    PackLanguage.FRENCH: "Français",
+}
+
+
+class InstallerPage(QWidget):
+    """Holds the four panels, the language of the papers, and the field for a scanned code."""
+
+    def __init__(self, context: Context, tell: Report, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._context, self._tell = context, tell
+        column = QVBoxLayout(self)
+        column.setContentsMargins(4, 4, 10, 8)
+        column.addLayout(self._head())
+        self.state_label = plain_label("", "quiet", wraps=True)
+        column.addWidget(self.state_label)
+        self.pack_panel = PackPanel(context, self.language, tell, self)
+        self.record_panel = RecordPanel(context, self.language, tell, self)
+        self.swap_panel = SwapPanel(context, self)
+        self.inspection_panel = InspectionPanel(context, self.language, tell, self)
+        self.tabs = QTabWidget(self)
+        self.tabs.setDocumentMode(True)
+        for panel, words in (
+            (self.pack_panel, tr("&Papers")),
+            (self.record_panel, tr("&Record of the position")),
+            (self.swap_panel, tr("Part not on the &van")),
+            (self.inspection_panel, tr("&Inspections and wear")),
+        ):
+            self.tabs.addTab(panel, words)
+        column.addWidget(self.tabs, 1)
+        self.swap_panel.fitted.connect(self._on_fitted)
+        self.record_panel.kept.connect(self.inspection_panel.refresh)
+        self.language_box.currentIndexChanged.connect(self.refresh)
+        self.tabs.currentChanged.connect(self.refresh)
+        context.session.changed.connect(self._on_changed)
+        context.plans.updated.connect(self._on_updated)
+
+    def _head(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        row.addWidget(plain_label(tr("Installer's work"), "pageTitle"))
+        row.addStretch(1)
+        self.code_edit = LineEditor(self)
+        self.code_edit.setObjectName("scannedCode")
+        self.code_edit.setPlaceholderText(tr("Scanned code of a sheet"))
+        self.code_edit.setAccessibleName(tr("Scanned code of a sheet"))
+        self.code_edit.setMinimumWidth(260)
+        self.code_button = QPushButton(tr("&Open"), self)
+        self.code_edit.returnPressed.connect(self.open_code)
+        self.code_button.clicked.connect(self.open_code)
+        self.language_box = QComboBox(self)
+        self.language_box.setAccessibleName(tr("Language of the papers"))
+        for language, name in _LANGUAGES.items():
+            self.language_box.addItem(name, language)
+        row.addWidget(self.code_edit)
+        row.addWidget(self.code_button)
+        row.addSpacing(12)
+        row.addWidget(plain_label(tr("Language of the papers"), "quiet"))
+        row.addWidget(self.language_box)
+        return row
+
+    def language(self) -> PackLanguage:
+        """Return the language in which papers are made."""
+        return PackLanguage(self.language_box.currentData())
+
+    def refresh(self) -> None:
+        """Show the panel in view for the survey, position and units in hand."""
+        panel = self.tabs.currentWidget()
+        if isinstance(panel, PackPanel | RecordPanel | SwapPanel | InspectionPanel):
+            panel.refresh()
+
+    def open_code(self) -> None:
+        """Turn to the survey and position that the scanned code names."""
+        code = self.code_edit.text().strip()
+        if not code:
+            return
+        try:
+            found = self._context.session.workbench.packing().find(code)
+        except (InputFault, StoreFault) as fault:
+            self.state_label.setText(str(fault))
+            return
+        session = self._context.session
+        if found.stored.id != session.stored.id:
+            session.open(found.stored)
+        session.look_at(found.position)
+        self.code_edit.clear()
+        words = (
+            tr("{0}: the survey is as it was when the sheet was printed.")
+            if found.is_as_printed
+            else tr("{0}: the survey has changed since the sheet was printed. Print it anew before working by it.")
+        )
+        self.state_label.setText(words.format(found.position))
+        self.tabs.setCurrentWidget(self.record_panel)
+        self.refresh()
+
+    def _on_fitted(self, planned: str, fitted: tuple[str, ...], reason: str) -> None:
+        self.record_panel.set_fitted(planned, fitted, reason)
+        self.tabs.setCurrentWidget(self.record_panel)
+
+    def _on_changed(self, what: Changed) -> None:
+        if self.isVisible() and what & Changed.ALL:
+            self.refresh()
+
+    def _on_updated(self, label: str) -> None:
+        if self.isVisible() and label == self._context.session.label:
+            self.refresh()

@@ -1,0 +1,298 @@
+"""The fields of a commissioning record on screen: each entry is judged as it is typed."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import date
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QPlainTextEdit, QVBoxLayout, QWidget
+
+from spoutline.documents.pack.commissioning_form import expected_text, limit_text, reading_text
+from spoutline.documents.pack.record_sheet import verdict_text
+from spoutline.explain.plan.story import Story
+from spoutline.gui.pages.context import Context
+from spoutline.gui.widgets.cards import Card, empty_layout, plain_label
+from spoutline.gui.widgets.editors import LineEditor
+from spoutline.gui.wording import tr
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.pack import PackLanguage
+from spoutline.model.plan import PositionPlan
+from spoutline.model.record import (
+    SWAP_REASONS,
+    ChangeReason,
+    CommissioningRecord,
+    ItemResult,
+    PartChange,
+    PhotoNote,
+    ReadingVerdict,
+    RecordEntry,
+    RecordItem,
+)
+from spoutline.planning.sets.plan_site import fingerprint_of
+from spoutline.units.quantities import parse
+
+_LEFT_OUT = "-"
+
+
+@dataclass(slots=True)
+class _ItemRow:
+    """The fields of one item."""
+
+    item: RecordItem
+    reading: LineEditor | None
+    result: QComboBox | None
+    note: LineEditor
+    verdict: QLabel
+
+
+@dataclass(slots=True)
+class _PartRow:
+    """The fields of one part."""
+
+    planned: str
+    fitted: LineEditor
+    reason: QComboBox
+
+
+class RecordFields(QWidget):
+    """Holds what is entered for one position."""
+
+    def __init__(self, context: Context, language: Callable[[], PackLanguage], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._context, self._language = context, language
+        self._shown: object = None
+        self._items: list[_ItemRow] = []
+        self._parts: list[_PartRow] = []
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(12)
+        column.addWidget(self._readings_card())
+        column.addWidget(self._parts_card())
+        column.addWidget(self._people_card())
+
+    def _readings_card(self) -> Card:
+        card = Card(tr("Readings and trials"), self)
+        self._item_grid = QGridLayout()
+        self._item_grid.setColumnStretch(0, 3)
+        self._item_grid.setColumnStretch(4, 2)
+        self._item_grid.setColumnStretch(5, 2)
+        card.body.addLayout(self._item_grid)
+        return card
+
+    def _parts_card(self) -> Card:
+        card = Card(tr("As built"), self)
+        self._part_grid = QGridLayout()
+        self._part_grid.setColumnStretch(2, 2)
+        self._part_grid.setColumnStretch(3, 2)
+        card.body.addLayout(self._part_grid)
+        return card
+
+    def _people_card(self) -> Card:
+        card = Card(tr("Who did it"), self)
+        grid = QGridLayout()
+        self.people: dict[str, LineEditor] = {}
+        for place, (name, words) in enumerate(
+            (
+                ("done_on", tr("Date (YYYY-MM-DD)")),
+                ("done_by", tr("Work done by")),
+                ("licence", tr("Licence")),
+                ("signed_by", tr("Signed (type the name)")),
+            )
+        ):
+            field = LineEditor(self)
+            field.setObjectName(f"record_{name}")
+            field.setAccessibleName(words)
+            field.setMaxLength(200)
+            self.people[name] = field
+            grid.addWidget(plain_label(words, "quiet"), 0, place)
+            grid.addWidget(field, 1, place)
+        card.body.addLayout(grid)
+        self.remarks_edit = QPlainTextEdit(self)
+        self.remarks_edit.setPlaceholderText(tr("Remarks"))
+        self.remarks_edit.setAccessibleName(tr("Remarks"))
+        self.remarks_edit.setMaximumHeight(70)
+        self.remarks_edit.setTabChangesFocus(True)
+        card.body.addWidget(self.remarks_edit)
+        return card
+
+    def show_plan(self, plan: PositionPlan | None) -> None:
+        """Show the fields of a position; what was typed stays while plan, language and units stay."""
+        wanted = (plan, self._context.session.display, self._language())
+        if wanted == self._shown:
+            return
+        self._shown = wanted
+        empty_layout(self._item_grid)
+        empty_layout(self._part_grid)
+        self._items, self._parts = [], []
+        if plan is not None and plan.chosen is not None:
+            self._show_items(plan)
+            self._show_parts(plan)
+
+    def _story(self) -> Story:
+        session = self._context.session
+        return session.workbench.packing().words(self._language(), session.display).story
+
+    def _show_items(self, plan: PositionPlan) -> None:
+        story, desk = self._story(), self._context.session.workbench.packing()
+        heads = ("", tr("Computed"), tr("Limit"), tr("Entry"), tr("Against the limit"), tr("Remark"))
+        for column, words in enumerate(heads):
+            self._item_grid.addWidget(plain_label(words, "quiet"), 0, column)
+        items = [item for item in desk.items(plan) if item.applies]
+        for line, item in enumerate(items, start=1):
+            row = self._item_row(item, story)
+            self._items.append(row)
+            entry: QWidget | None = row.reading or row.result
+            widgets: tuple[QWidget | None, ...] = (
+                plain_label(story.word(item.id), wraps=True),
+                plain_label(expected_text(item, story)),
+                plain_label(limit_text(item, story)),
+                entry,
+                row.verdict,
+                row.note,
+            )
+            for column, widget in enumerate(widgets):
+                if widget is not None:
+                    self._item_grid.addWidget(widget, line, column, Qt.AlignmentFlag.AlignVCenter)
+            self._judge(row)
+
+    def _item_row(self, item: RecordItem, story: Story) -> _ItemRow:
+        title = story.word(item.id)
+        verdict = plain_label("", wraps=True)
+        note = LineEditor(self)
+        note.setMaxLength(200)
+        note.setAccessibleName(f"{title}: {tr('Remark')}")
+        if item.dimension is None:
+            box = QComboBox(self)
+            box.setObjectName(f"result_{item.id}")
+            box.setAccessibleName(title)
+            box.addItem("", None)
+            for result in ItemResult:
+                box.addItem(story.word(result), result)
+            row = _ItemRow(item, None, box, note, verdict)
+            box.currentIndexChanged.connect(lambda _: self._judge(row))
+            return row
+        field = LineEditor(self)
+        field.setObjectName(f"reading_{item.id}")
+        field.setAccessibleName(title)
+        field.setPlaceholderText(self._context.session.display.unit(item.dimension))
+        row = _ItemRow(item, field, None, note, verdict)
+        field.textChanged.connect(lambda _: self._judge(row))
+        return row
+
+    def _show_parts(self, plan: PositionPlan) -> None:
+        story = self._story()
+        links = plan.chosen.hanging_set.links if plan.chosen is not None else ()
+        for line, link in enumerate(links):
+            fitted = LineEditor(link.part.number, self)
+            fitted.setObjectName(f"fitted_{line + 1}")
+            fitted.setMaxLength(200)
+            fitted.setAccessibleName(tr("{0}: fitted").format(story.word(link.slot)))
+            reason = QComboBox(self)
+            reason.setObjectName(f"reason_{line + 1}")
+            reason.setAccessibleName(tr("{0}: reason").format(story.word(link.slot)))
+            reason.addItem(tr("as planned"), None)
+            for one in SWAP_REASONS:
+                reason.addItem(story.word(one), one)
+            self._parts.append(_PartRow(link.part.number, fitted, reason))
+            for column, widget in enumerate(
+                (plain_label(story.title(link.slot)), plain_label(link.part.number, "quiet"), fitted, reason)
+            ):
+                self._part_grid.addWidget(widget, line, column)
+
+    def _judge(self, row: _ItemRow) -> None:
+        """Mark an entry at once: in words and, where it is out of limit or no reading, by the look of a fault."""
+        try:
+            entry = self._entry(row)
+        except InputFault as fault:
+            text, is_bad = fault.problems[0].wanted, True
+        else:
+            verdict = self._context.session.workbench.packing().verdict(row.item, entry)
+            text, is_bad = verdict_text(verdict, self._story()), verdict is ReadingVerdict.OUTSIDE
+        row.verdict.setText(text)
+        row.verdict.setObjectName("fault" if is_bad else "")
+        row.verdict.style().unpolish(row.verdict)
+        row.verdict.style().polish(row.verdict)
+
+    def _entry(self, row: _ItemRow) -> RecordEntry | None:
+        """Return what a row holds; None for nothing. Raise ``InputFault`` for a text that is no reading."""
+        reading, result = None, row.result.currentData() if row.result is not None else None
+        if row.reading is not None and row.reading.text().strip() and row.item.dimension is not None:
+            system = self._context.session.display.system
+            reading = parse(row.reading.text(), row.item.dimension, system, field=row.item.id.value)
+            if reading < 0:
+                wanted = "a reading of zero or more is needed"
+                raise InputFault((InputProblem("", row.item.id.value, repr(row.reading.text()), wanted),))
+        note = row.note.text().strip()
+        if reading is None and result is None and not note:
+            return None
+        return RecordEntry(item=row.item.id, reading=reading, result=result, note=note)
+
+    def _change(self, row: _PartRow) -> PartChange | None:
+        written = row.fitted.text().replace(",", " ").replace(";", " ").split()
+        if written == [row.planned]:
+            return None
+        reason = row.reason.currentData()
+        if not written or reason is None:
+            wanted = f"write the part number fitted (or {_LEFT_OUT} for none) and choose why"
+            raise InputFault((InputProblem("", row.planned, repr(row.fitted.text()), wanted),))
+        workbench = self._context.session.workbench
+        numbers = () if written == [_LEFT_OUT] else tuple(workbench.part(number).number for number in written[:6])
+        return PartChange(planned=row.planned, fitted=numbers, reason=ChangeReason(reason))
+
+    def record(self, photos: tuple[PhotoNote, ...]) -> CommissioningRecord:
+        """Return the record as entered; raise ``InputFault`` naming the field that cannot be used."""
+        session = self._context.session
+        entries = tuple(entry for row in self._items if (entry := self._entry(row)) is not None)
+        changes = tuple(change for row in self._parts if (change := self._change(row)) is not None)
+        return CommissioningRecord(
+            site=session.survey.site.name,
+            position=session.label,
+            plan_revision=fingerprint_of(session.survey),
+            parts=tuple(row.planned for row in self._parts),
+            changes=changes,
+            entries=entries,
+            photos=photos,
+            done_on=_day(self.people["done_on"].text()),
+            done_by=self.people["done_by"].text(),
+            licence=self.people["licence"].text(),
+            signed_by=self.people["signed_by"].text(),
+            remarks=self.remarks_edit.toPlainText()[:4000],
+        )
+
+    def set_fitted(self, planned: str, fitted: tuple[str, ...], reason: str) -> None:
+        """Enter another part for a planned one, with its reason."""
+        for row in self._parts:
+            if row.planned == planned:
+                row.fitted.setText(", ".join(fitted) or _LEFT_OUT)
+                row.reason.setCurrentIndex(row.reason.findData(ChangeReason(reason)))
+
+    def show_record(self, record: CommissioningRecord) -> None:
+        """Show a record read from a form, to be looked over before it is kept."""
+        session = self._context.session
+        for row in self._items:
+            entry = record.entry(row.item.id)
+            if row.reading is not None and row.item.dimension is not None:
+                shown = entry is not None and entry.reading is not None
+                text = reading_text(entry.reading, row.item.dimension, session.display) if shown else ""  # type: ignore[union-attr, arg-type]
+                row.reading.setText(text)
+            if row.result is not None:
+                row.result.setCurrentIndex(max(0, row.result.findData(entry.result if entry else None)))
+            row.note.setText(entry.note if entry else "")
+        for change in record.changes:
+            self.set_fitted(change.planned, change.fitted, change.reason.value)
+        self.people["done_on"].setText(record.done_on.isoformat() if record.done_on else "")
+        for name in ("done_by", "licence", "signed_by"):
+            self.people[name].setText(getattr(record, name))
+        self.remarks_edit.setPlainText(record.remarks)
+
+
+def _day(text: str) -> date | None:
+    if not text.strip():
+        return None
+    try:
+        return date.fromisoformat(text.strip())
+    except ValueError as fault:
+        wanted = "write a date of the calendar as YYYY-MM-DD"
+        raise InputFault((InputProblem("", "date", repr(text), wanted),)) from fault

@@ -1,0 +1,242 @@
+"""The commissioning record of the position in focus: filled in on screen or from a form, kept, printed."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+
+from spoutline.gui.jobs import JobKey, JobKind, Ticket
+from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.installer.record_fields import RecordFields
+from spoutline.gui.pages.result.bill_page import Report, file_stem
+from spoutline.gui.widgets.cards import ScrolledPage, plain_label
+from spoutline.gui.wording import tr
+from spoutline.model.faults import InputFault, InputProblem, StoreFault
+from spoutline.model.pack import PackLanguage
+from spoutline.model.record import CommissioningRecord, PhotoNote
+from spoutline.planning.sets.plan_site import fingerprint_of
+from spoutline.whole_files import write_file
+
+_FILE = JobKey(JobKind.FILE, "record")
+
+
+class RecordPanel(QWidget):
+    """Holds the record of one position until it is kept.
+
+    Signals
+    -------
+    kept()
+        A record was put into the book, so that lists of records are out of date.
+    """
+
+    kept = Signal()
+
+    def __init__(
+        self, context: Context, language: Callable[[], PackLanguage], tell: Report, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._context, self._language, self._tell = context, language, tell
+        self._shown: object = None
+        self._photos: dict[str, tuple[PhotoNote, bytes]] = {}
+        self._read: dict[str, CommissioningRecord] = {}  # of the form last read, by position, not yet kept
+        page = ScrolledPage(self)
+        self.state_label = plain_label("", wraps=True)
+        self.fields = RecordFields(context, language, self)
+        page.column.addWidget(self.state_label)
+        page.column.addWidget(self.fields)
+        page.column.addLayout(self._photo_row())
+        page.column.addStretch(1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 6, 0, 0)
+        column.addWidget(page, 1)
+        column.addLayout(self._buttons())
+
+    def _photo_row(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        self.photo_button = QPushButton(tr("Add p&hotos…"), self)
+        self.photo_button.clicked.connect(self._ask_photos)
+        self.photo_label = plain_label("", "quiet", wraps=True)
+        row.addWidget(self.photo_button)
+        row.addWidget(self.photo_label, 1)
+        return row
+
+    def _buttons(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        self.read_button = QPushButton(tr("Read a &filled form…"), self)
+        self.read_button.clicked.connect(self._ask_form)
+        self.keep_button = QPushButton(tr("&Keep the record"), self)
+        self.keep_button.setObjectName("primary")
+        self.keep_button.clicked.connect(self.keep)
+        self.save_button = QPushButton(tr("Save the record as P&DF…"), self)
+        self.save_button.clicked.connect(self._ask_and_save)
+        self.bill_button = QPushButton(tr("Save the &bill as built…"), self)
+        self.bill_button.clicked.connect(self._ask_and_save_bill)
+        for button in (self.read_button, self.keep_button, self.save_button, self.bill_button):
+            row.addWidget(button, 1)
+        return row
+
+    def refresh(self) -> None:
+        """Show the fields of the position in focus; another position begins without photos."""
+        session = self._context.session
+        plan = self._context.plans.plan(session.label)
+        self.fields.show_plan(plan)
+        if (session.label, plan) == self._shown:
+            return
+        self._shown = (session.label, plan)
+        self._photos = {}
+        self.photo_label.setText("")
+        is_ready = plan is not None and plan.chosen is not None
+        for button in (self.keep_button, self.save_button, self.bill_button):
+            button.setEnabled(is_ready)
+        if plan is None:
+            self.state_label.setText(tr("Planning…"))
+        elif plan.chosen is None:
+            self.state_label.setText(tr("This position has no set, so there is nothing to record."))
+        else:
+            words = tr("Position {0}: an entry outside its limit is marked at once.")
+            self.state_label.setText(words.format(session.label))
+            self._show_read()
+
+    def set_fitted(self, planned: str, fitted: tuple[str, ...], reason: str) -> None:
+        """Enter another part for a planned one, with its reason."""
+        self.refresh()
+        self.fields.set_fitted(planned, fitted, reason)
+
+    def keep(self) -> None:
+        """Put the record into the book; it is there when this returns, or the fault is told."""
+        try:
+            record = self.fields.record(self._notes())
+            photos = {digest: content for digest, (_, content) in self._photos.items()}
+            self._context.session.workbench.packing().records().add_commissioning(record, photos)
+        except (InputFault, StoreFault) as fault:
+            self.state_label.setText(str(fault))
+            return
+        self._read.pop(record.position, None)
+        self.state_label.setText(tr("The record of {0} is kept in the book.").format(record.position))
+        self._tell(tr("The record of {0} is kept in the book.").format(record.position))
+        self.kept.emit()
+
+    def read_form(self, path: Path) -> None:
+        """Read a filled form: show what it holds of the position in focus now, of the others when they come there."""
+        session = self._context.session
+        try:
+            records = session.workbench.packing().read_form(path)
+            mine = {one.position: one for one in records if one.site == session.survey.site.name}
+            if session.label not in mine:
+                held = ", ".join(f"{one.site}, {one.position}" for one in records)
+                wanted = f"the form holds nothing of {session.survey.site.name}, {session.label}; it holds {held}"
+                raise InputFault((InputProblem(str(path), "position", repr(session.label), wanted),))
+        except (InputFault, StoreFault) as fault:
+            self.state_label.setText(str(fault))
+            return
+        self._read = mine
+        self.refresh()
+        self._show_read()
+
+    def _show_read(self) -> None:
+        """Show what the form last read holds of the position in focus, and name the others that wait to be kept."""
+        session = self._context.session
+        record = self._read.get(session.label)
+        if record is None:
+            return
+        self.fields.show_record(record)
+        if record.plan_revision != fingerprint_of(session.survey):
+            self.state_label.setText(tr("The survey has changed since this form was printed. Look at every line."))
+            return
+        others = [label for label in self._read if label != session.label]
+        if others:
+            words = tr("The form also holds {0}: go to each position, look at it and keep it.")
+            self.state_label.setText(words.format(", ".join(others)))
+
+    def add_photos(self, paths: tuple[Path, ...]) -> None:
+        """Attach photos to the record."""
+        for path in paths:
+            try:
+                note, content = self._context.session.workbench.packing().read_photo(path)
+            except InputFault as fault:
+                self.state_label.setText(str(fault))
+                continue
+            self._photos[note.sha256] = (note, content)
+        self.photo_label.setText(", ".join(note.name for note, _ in self._photos.values()))
+
+    def save_as(self, path: Path) -> None:
+        """Write the record as PDF."""
+        session, language = self._context.session, self._language()
+        survey, workbench, display = session.survey, session.workbench, session.display
+        photos = {digest: content for digest, (_, content) in self._photos.items()}
+        record = self._record_or_none()
+        if record is None:
+            return
+
+        def work(ticket: Ticket) -> None:
+            desk, site_plan = workbench.packing(), workbench.plan_site(survey, ticket)
+            judged = desk.judge(record, site_plan)
+            write_file(path, desk.record_sheet((judged,), site_plan, photos, language, display))
+
+        self._start(work, path)
+
+    def save_bill(self, path: Path) -> None:
+        """Write the bill of the site as built: with the changes of this record and of those in the book."""
+        session = self._context.session
+        survey, workbench, display = session.survey, session.workbench, session.display
+        record = self._record_or_none()
+        if record is None:
+            return
+
+        def work(ticket: Ticket) -> None:
+            desk, site_plan = workbench.packing(), workbench.plan_site(survey, ticket)
+            known = desk.records().commissioning(survey.site.name)
+            revision = site_plan.provenance.survey_fingerprint
+            records = [one.record for one in known if one.record.plan_revision == revision]
+            records.append(record)
+            built = desk.as_built(site_plan, records)
+            write_file(path, workbench.bills().pdf(built, display, records=records))
+
+        self._start(work, path)
+
+    def _notes(self) -> tuple[PhotoNote, ...]:
+        return tuple(note for note, _ in self._photos.values())
+
+    def _record_or_none(self) -> CommissioningRecord | None:
+        try:
+            return self.fields.record(self._notes())
+        except InputFault as fault:
+            self.state_label.setText(str(fault))
+            return None
+
+    def _start(self, work: Callable[[Ticket], None], path: Path) -> None:
+        self._context.jobs.start(
+            _FILE,
+            work,
+            lambda _: self._tell(tr("Saved as {path}").format(path=path)),
+            lambda fault: self.state_label.setText(str(fault)),
+        )
+
+    def _ask_photos(self) -> None:
+        paths, _ = QFileDialog.getOpenFileNames(self, tr("Photos"), "", "PNG, JPEG (*.png *.jpg *.jpeg)")
+        if paths:
+            self.add_photos(tuple(Path(path) for path in paths))
+
+    def _ask_form(self) -> None:
+        path, _ = QFileDialog.getOpenFileName(self, tr("Read a filled form"), "", "PDF (*.pdf)")
+        if path:
+            self.read_form(Path(path))
+
+    def _ask_and_save(self) -> None:
+        path = self._asked("record")
+        if path is not None:
+            self.save_as(path)
+
+    def _ask_and_save_bill(self) -> None:
+        path = self._asked("as-built")
+        if path is not None:
+            self.save_bill(path)
+
+    def _asked(self, ending: str) -> Path | None:
+        session = self._context.session
+        name = f"{file_stem(session.survey.site.name)}-{file_stem(session.label)}-{ending}.pdf"
+        path, _ = QFileDialog.getSaveFileName(self, tr("Save"), name, "PDF (*.pdf)")
+        return Path(path) if path else None

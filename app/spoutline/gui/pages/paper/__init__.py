@@ -1,0 +1,1 @@
+"""A paper shown as it will be printed, printed, or written into a file."""

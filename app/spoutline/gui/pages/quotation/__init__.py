@@ -1,0 +1,1 @@
+"""The quotations: offer, prices, revisions, book."""

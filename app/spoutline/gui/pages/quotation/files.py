@@ -1,0 +1,87 @@
+"""The papers of the quotation in hand, written into files off the window's thread."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from enum import StrEnum
+from pathlib import Path
+
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtWidgets import QFileDialog, QWidget
+
+from spoutline.gui.jobs import Ticket
+from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.quotation.in_hand import InHand
+from spoutline.gui.pages.quotation.work import FILE
+from spoutline.gui.pages.result.bill_page import Report, file_stem
+from spoutline.gui.wording import tr
+from spoutline.whole_files import write_file
+
+
+class FileKind(StrEnum):
+    """Which file of a quotation."""
+
+    PDF = "pdf"
+    WORKBOOK = "xlsx"
+    ORDER = "csv"  # lines for an order system
+    PICK_LIST = "pick_list"
+
+    @property
+    def ending(self) -> str:
+        """Ending of the file's name."""
+        return FileKind.PDF.value if self is FileKind.PICK_LIST else self.value
+
+
+class QuotationFiles(QObject):
+    """Writes the files of a quotation.
+
+    Signals
+    -------
+    failed(str)
+        Why a file was not written.
+    """
+
+    failed = Signal(str)
+
+    def __init__(self, context: Context, tell: Report, parent: QWidget) -> None:
+        super().__init__(parent)
+        self._context, self._tell, self._window = context, tell, parent
+
+    def ask(self, hand: InHand, kind: FileKind, option: int) -> None:
+        """Ask for a file and write a paper into it."""
+        if hand.quotation is None:
+            return
+        ending = kind.ending
+        stem = f"{file_stem(hand.quotation.terms.heading.number)}-r{hand.revision}"
+        name = f"{stem}{'-pick-list' if kind is FileKind.PICK_LIST else ''}.{ending}"
+        path, _ = QFileDialog.getSaveFileName(self._window, tr("Save"), name, f"{ending.upper()} (*.{ending})")
+        if path:
+            self.save(hand, Path(path), kind, option)
+
+    def save(self, hand: InHand, path: Path, kind: FileKind, option: int) -> None:
+        """Write a paper into a file; one that was issued as it was sent. ``option`` is the pick list's, from 0."""
+        made, stored, revision = hand.quotation, hand.stored, hand.revision
+        if made is None:
+            return
+        desk, display = self._context.session.workbench.quoting(), self._context.session.display
+        was_issued, ordered = hand.was_issued, hand.ordered
+
+        def work(_: Ticket) -> None:
+            if was_issued and stored is not None and kind in (FileKind.PDF, FileKind.WORKBOOK):
+                papers = desk.issued_papers(stored.id, revision)
+                write_file(path, papers.pdf if kind is FileKind.PDF else papers.workbook)
+                return
+            make: dict[FileKind, Callable[[], bytes]] = {
+                FileKind.PDF: lambda: desk.pdf(made, revision, display),
+                FileKind.WORKBOOK: lambda: desk.workbook(made, revision, display),
+                FileKind.ORDER: lambda: desk.order_csv(made, revision, ordered),
+                FileKind.PICK_LIST: lambda: desk.pick_list(made, option, revision, display),
+            }
+            write_file(path, make[kind]())
+
+        self._context.jobs.start(
+            FILE,
+            work,
+            lambda _: self._tell(tr("Saved as {path}").format(path=path)),
+            lambda fault: self.failed.emit(str(fault)),
+        )

@@ -1,0 +1,120 @@
+"""Where the quotation in hand stands and what can be done next, in words."""
+
+from __future__ import annotations
+
+from collections import Counter
+from datetime import date
+
+from spoutline.book.quotation_records import StoredQuotation
+from spoutline.explain.phrases.quotation_words import QuotationWord as Word
+from spoutline.explain.plan.story import Story
+from spoutline.gui.pages.quotation.in_hand import InHand
+from spoutline.gui.roles import Tone
+from spoutline.gui.wording import tr
+from spoutline.model.quotation import Quotation, QuotationStatus
+
+
+def status_words(hand: InHand, today: date) -> str:
+    """Return number, revision and status of what is shown."""
+    made, stored = hand.quotation, hand.stored
+    if made is None:
+        return tr("No quotation yet")
+    number = made.terms.heading.number
+    if stored is None:
+        return tr("{0}: not in the book yet").format(number)
+    if hand.is_older:
+        return tr("{0} r{1}: an older revision").format(number, hand.revision)
+    ordered = f": {hand.ordered}" if hand.ordered else ""
+    words = f"{number} r{stored.revision}: {stored.status.value}{ordered}"
+    if not hand.is_kept:
+        return words + " – " + tr("quoted again, not kept yet")
+    if hand.is_over(today) and stored.status is not QuotationStatus.EXPIRED:
+        return words + " – " + tr("its last day is over")
+    return words
+
+
+def status_tone(hand: InHand, today: date) -> Tone:
+    """Return the mark beside the status."""
+    if hand.is_older or hand.is_over(today):
+        return Tone.CAUTION
+    if not hand.is_kept:
+        return Tone.NOTE
+    tones = {QuotationStatus.ACCEPTED: Tone.GOOD, QuotationStatus.DECLINED: Tone.BAD}
+    return tones.get(hand.status, Tone.NOTE) if hand.status is not None else Tone.NOTE
+
+
+def next_words(hand: InHand, today: date, *, has_terms: bool, survey_changed: bool = False) -> str:
+    """Return what a person can do next.
+
+    ``has_terms`` tells whether terms are in hand, ``survey_changed`` whether the survey that is open is that of the
+    quotation, changed since.
+    """
+    made, stored = hand.quotation, hand.stored
+    if made is None and has_terms:
+        return tr("Quote the survey that is open; or look a quotation up in the book.")
+    if made is None:
+        return tr("Take terms, then quote the survey; or look a quotation up in the book.")
+    if hand.is_older:
+        return (
+            tr("To be read only. The papers are those that were sent.") if hand.was_issued else tr("To be read only.")
+        )
+    if not hand.is_kept:
+        return _keeping(hand)
+    if survey_changed and stored is not None and stored.status is not QuotationStatus.ACCEPTED:
+        return tr("The survey has been changed since: quote this survey for that. Quoted anew, it stays as it was.")
+    return _kept_words(stored, made, is_over=hand.is_over(today)) if stored is not None else ""
+
+
+def gap_words(quotation: Quotation, story: Story) -> str:
+    """Return how many prices block the issue, and why; empty where none does."""
+    lines = {line.part_number: line for _, line in quotation.open_lines}
+    if not lines:
+        return ""
+    reasons = Counter(story.word(line.gap or Word.NO_PRICE) for line in lines.values())
+    told = "; ".join(reason for reason, _ in reasons.most_common())
+    words = tr("{0} prices are missing") if len(lines) > 1 else tr("{0} price is missing")
+    return f"{words.format(len(lines))}, {tr('which blocks the issue')}: {told}"
+
+
+def older_words(hand: InHand) -> str:
+    """Return the mark of an older revision; empty for the newest."""
+    if hand.older is None or hand.stored is None:
+        return ""
+    sent = next(
+        (one for one in hand.events if one.revision == hand.older and one.status is QuotationStatus.ISSUED), None
+    )
+    newest = tr("the newest is revision {0}").format(hand.stored.revision)
+    if sent is None:
+        return tr("Revision {0}, never issued; {1}.").format(hand.older, newest)
+    return tr("Revision {0} as it was sent on {1}; {2}.").format(hand.older, sent.at.date().isoformat(), newest)
+
+
+def _keeping(hand: InHand) -> str:
+    stored = hand.stored
+    if stored is None:
+        return tr("Keep it in the book as a draft.")
+    if stored.status is QuotationStatus.DRAFT:
+        return tr("Keep it: it takes the place of the draft in the book.")
+    if stored.status is QuotationStatus.ACCEPTED:
+        return tr("The order stands; kept, this becomes a quotation of its own. Give it another number in its terms.")
+    return tr("Keep it: revision {0} opens as a draft, what was sent stays.").format(stored.revision + 1)
+
+
+def _kept_words(stored: StoredQuotation, made: Quotation, *, is_over: bool) -> str:  # noqa: PLR0911 - one line per status
+    day = made.valid_to.isoformat()
+    match stored.status:
+        case QuotationStatus.DRAFT if made.open_lines:
+            return tr("Answer for the missing prices; then it can be issued.")
+        case QuotationStatus.DRAFT if is_over:
+            return tr("The offer ended on {0}: quote it anew before it is issued.").format(day)
+        case QuotationStatus.DRAFT:
+            return tr("Check the paper, then issue it: its papers are kept as they are sent.")
+        case QuotationStatus.ISSUED:
+            return tr("It stands until {0}. Note the customer's answer, or quote it anew.").format(day)
+        case QuotationStatus.EXPIRED:
+            words = tr("It expired after {0}. Quote it anew and keep it: revision {1} opens.")
+            return words.format(day, stored.revision + 1)
+        case QuotationStatus.DECLINED:
+            return tr("Declined. Quote it anew and keep it: revision {0} opens.").format(stored.revision + 1)
+        case QuotationStatus.ACCEPTED:
+            return tr("The order stands. What changes now needs a quotation of its own.")

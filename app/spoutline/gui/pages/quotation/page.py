@@ -1,0 +1,374 @@
+"""Quotations: made of a survey on the terms in hand, kept in the book, issued, answered, revised, compared."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date
+from pathlib import Path
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QSplitter, QVBoxLayout, QWidget
+
+from spoutline.book.quotation_records import StoredQuotation
+from spoutline.bootstrap.quotations import QuotingDesk
+from spoutline.gui.jobs import JobKey
+from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.paper.paper_pages import PaperPages
+from spoutline.gui.pages.quotation.files import FileKind, QuotationFiles
+from spoutline.gui.pages.quotation.in_hand import InHand
+from spoutline.gui.pages.quotation.panel import QuotationPanel
+from spoutline.gui.pages.quotation.terms import (
+    TermsInHand,
+    price_answer,
+    terms_for_revision,
+    terms_of_quotation,
+)
+from spoutline.gui.pages.quotation.terms_choice import TermsChoice
+from spoutline.gui.pages.quotation.work import (
+    LOOK,
+    MAKE,
+    Made,
+    Steps,
+    StepTaken,
+    Wanted,
+    looking,
+    making,
+    reading_older,
+)
+from spoutline.gui.pages.result.bill_page import Report
+from spoutline.gui.session import Changed
+from spoutline.gui.wording import tr
+from spoutline.model.faults import Cancelled, InputFault
+from spoutline.model.quotation import Quotation, QuotationStatus
+from spoutline.model.quotation_terms import PriceOverride
+
+
+class QuotationPage(QWidget):
+    """Holds one quotation and the terms of the next one. ``today`` tells the day for expiry and for new terms."""
+
+    def __init__(
+        self, context: Context, tell: Report, today: Callable[[], date] = date.today, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._context, self._today = context, today
+        self._hand = InHand()
+        self._put_aside = InHand()  # what was in hand before an older revision was read
+        self._quotes_session = False  # whether the quotation being made is of the survey that is open
+        self._is_quoting = False
+        self._answered: Quotation | None = None  # for whose prices somebody answered, since it was made
+        self._steps = Steps(context.jobs, lambda: self._desk, self._show_step, self._show_trouble, self._show_steps)
+        self.terms = TermsChoice(context, today, self)
+        self._files = QuotationFiles(context, tell, self)
+        splitter = QSplitter(Qt.Orientation.Horizontal, self)
+        splitter.setChildrenCollapsible(False)
+        self.panel = QuotationPanel(context, today, self)
+        splitter.addWidget(self.panel)
+        self.paper = PaperPages("quotation", tr("Pages of the quotation"), context.jobs, self._show_trouble, self)
+        splitter.addWidget(self.paper)
+        splitter.setSizes([600, 480])
+        splitter.setStretchFactor(0, 1)
+        splitter.setStretchFactor(1, 1)
+        self.panel.setMinimumWidth(520)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(4, 4, 10, 8)
+        column.addWidget(splitter)
+        self._files.failed.connect(self.panel.say)
+        self._bind()
+        self._show(InHand())
+        context.session.changed.connect(self._on_changed)
+        context.jobs.progressed.connect(self._on_progress)
+
+    @property
+    def quotation(self) -> Quotation | None:
+        """The quotation shown; None for none."""
+        return self._hand.quotation
+
+    @property
+    def stored(self) -> StoredQuotation | None:
+        """Its newest revision in the book; None where it is not kept yet."""
+        return self._hand.stored
+
+    @property
+    def is_busy(self) -> bool:
+        """Whether a step is being taken or a quotation is being made."""
+        return self._steps.is_busy or self._is_quoting
+
+    def refresh(self) -> None:
+        """Show the quotations of the book, those that are over as expired, and what a change touches."""
+        self.panel.book.refresh()
+        self._show_steps()
+
+    def use_terms(self, path: Path) -> None:
+        """Quote on the terms of this file from now on."""
+        self.terms.use_file(path)
+
+    # quoting
+
+    def make(self) -> None:
+        """Quote the survey in hand."""
+        if self.terms.in_hand is None or self.is_busy:
+            return
+        session = self._context.session
+        stored, survey = session.stored, session.survey
+        origin = (stored.id, stored.revision) if stored.survey == survey else None
+        follows = self._newest
+        self._quotes_session = True
+        self._quote(Wanted(survey=survey, origin=origin, terms=self.terms.in_hand, follows=follows, is_anew=False))
+
+    def quote_anew(self, stored: StoredQuotation | None = None) -> None:
+        """Quote a quotation of the book again: its own survey and terms, catalogue and prices of today."""
+        if self.is_busy:
+            return
+        follows = self._newest if stored is None else InHand(quotation=stored.quotation, stored=stored)
+        if stored is not None and self.stored is not None and self.stored.id == stored.id:
+            follows = self._newest
+        if follows.stored is not None:
+            self.panel.show_panel(self.panel.offer)
+            self._quote_pinned(follows, terms_for_revision(follows.stored, self._today()))
+
+    def answer_price(self, part: str, override: PriceOverride | None) -> None:
+        """Put a person's word about a price into the terms in hand, or take it back with None, and quote again.
+
+        A quotation that is being made is given up for one with this word too, so that nobody waits between two words.
+        """
+        made = self._hand.quotation
+        if made is None or self._steps.is_busy or self._hand.is_older:
+            return
+        if self._is_quoting:
+            self._end_quoting("")
+        hand = self.terms.in_hand
+        if hand is None or (hand.terms != made.terms and self._answered is not made):
+            hand = terms_of_quotation(made, self._hand.revision)
+        self._answered = made
+        self.terms.hold(hand.answered(part, override))
+        self._show_prices()
+        if made.pins.survey_id == self._context.session.stored.id:
+            self.make()
+        else:
+            self._quote_pinned(self._hand, hand.answered(part, override))
+
+    def stop(self) -> None:
+        """Give up the quotation that is being made."""
+        self._end_quoting(tr("Stopped; nothing was quoted."))
+
+    # the book
+
+    def look_at(self, quotation_id: int) -> None:
+        """Show a quotation of the book."""
+        if not self._steps.is_busy:
+            self._context.jobs.start(LOOK, looking(self._desk, quotation_id), self._show_looked_at, self._show_trouble)
+
+    def read_revision(self, revision: int) -> None:
+        """Show a revision of the quotation looked at: to be read only where it is not the newest."""
+        newest = self._newest
+        if newest.stored is None or self._steps.is_busy:
+            return
+        if revision == newest.stored.revision:
+            self._show(newest)
+            return
+        self._context.jobs.start(LOOK, reading_older(self._desk, newest, revision), self._show, self._show_trouble)
+
+    def keep(self) -> None:
+        """Put the quotation into the book: as a draft, over the draft looked at, or as its next revision."""
+        made, stored, desk, name = self._hand.quotation, self._hand.stored, self._desk, self.panel.name
+        if made is None or not self._hand.may_be_kept:
+            return
+        if stored is None or stored.status is QuotationStatus.ACCEPTED:
+            self._steps.take(lambda: desk.keep(made, name))
+        elif stored.status is QuotationStatus.DRAFT:
+            self._steps.take(lambda: desk.save_draft(stored, made, name))
+        else:
+            self._steps.take(lambda: desk.revise(stored, made, name))
+
+    def issue(self) -> None:
+        """Issue the draft looked at; its papers are set off the window's thread."""
+        stored, desk, name, display = self._hand.stored, self._desk, self.panel.name, self._context.session.display
+        if stored is not None and self._is_named():
+            self._steps.take(lambda: desk.issue(stored, name, display))
+
+    def answer(self, answer: QuotationStatus, option: str = "") -> None:
+        """Note the customer's answer with what was said; an order out of several options names one."""
+        stored, desk, name, note = self._hand.stored, self._desk, self.panel.name, self.panel.offer.note
+        if stored is not None and self._is_named():
+            self._steps.take(lambda: desk.answer(stored, answer, name, note, option))
+
+    def save_as(self, path: Path, kind: FileKind) -> None:
+        """Write a paper into a file; an issued one as it was sent."""
+        self._files.save(self._hand, path, kind, self.panel.offer.option)
+
+    # inside
+
+    @property
+    def _desk(self) -> QuotingDesk:
+        return self._context.session.workbench.quoting()
+
+    @property
+    def _newest(self) -> InHand:
+        """What is in hand, or was before an older revision was read."""
+        return self._put_aside if self._hand.is_older else self._hand
+
+    def _bind(self) -> None:
+        panel, offer = self.panel, self.panel.offer
+        self.terms.changed.connect(self._show_terms)
+        self.terms.failed.connect(panel.say)
+        offer.terms_button.clicked.connect(lambda _=False: self.terms.ask_changed())
+        offer.file_action.triggered.connect(self.terms.ask_file)
+        offer.example_action.triggered.connect(self.terms.ask_example)
+        offer.own_terms_action.triggered.connect(self._use_own_terms)
+        offer.make_button.clicked.connect(self.make)
+        offer.anew_button.clicked.connect(lambda _=False: self.quote_anew())
+        offer.stop_button.clicked.connect(self.stop)
+        offer.keep_button.clicked.connect(self.keep)
+        offer.issue_button.clicked.connect(self.issue)
+        offer.accepted.connect(lambda option: self.answer(QuotationStatus.ACCEPTED, option))
+        offer.decline_button.clicked.connect(lambda: self.answer(QuotationStatus.DECLINED))
+        for kind, button in offer.save_buttons.items():
+            button.clicked.connect(lambda _=False, wanted=kind: self._files.ask(self._hand, wanted, offer.option))
+        panel.newest_button.clicked.connect(lambda: self._show(self._newest))
+        panel.prices.answered.connect(self._answer_price)
+        panel.prices.taken_back.connect(lambda part: self.answer_price(part, None))
+        panel.history.revision_wanted.connect(self.read_revision)
+        panel.book.wanted.connect(self.look_at)
+        panel.book.anew_wanted.connect(self.quote_anew)
+        panel.book.expired.connect(self._on_expired)
+
+    def _answer_price(self, part: str, price: str | None, reason: str) -> None:
+        try:
+            override = price_answer(part, price, self.panel.name, reason)
+        except InputFault as fault:
+            self.panel.say(str(fault))
+            self._point_at(fault.problems[0].field)
+        else:
+            self.answer_price(part, override)
+            self.panel.prices.go_on()
+
+    def _is_named(self) -> bool:
+        """Say whether somebody takes the step by name; where nobody does, ask for the name."""
+        if not self.panel.name:
+            self.panel.say(tr("Write your name first: it stands on record with this step."))
+            self.panel.name_edit.setFocus()
+        return bool(self.panel.name)
+
+    def _point_at(self, entry: str) -> None:
+        """Put the keyboard where an answer about a price is to be mended."""
+        if entry == tr("your name"):
+            self.panel.name_edit.setFocus()
+        else:
+            self.panel.prices.point_at(is_reason=entry == tr("reason"))
+
+    def _use_own_terms(self) -> None:
+        if self._hand.quotation is not None:
+            self.terms.use_own(self._hand.quotation, self._hand.revision)
+
+    def _show_terms(self) -> None:
+        self.panel.offer.show_terms(self.terms.in_hand)
+        self._show_steps()
+
+    def _quote_pinned(self, follows: InHand, terms: TermsInHand) -> None:
+        """Quote the survey that a quotation carries in itself."""
+        if follows.quotation is None:
+            return
+        pins = follows.quotation.pins
+        origin = None
+        if pins.survey_id is not None and pins.survey_revision is not None:
+            origin = (pins.survey_id, pins.survey_revision)
+        self._quotes_session = False
+        self.terms.hold(terms)
+        self._quote(Wanted(survey=pins.survey, origin=origin, terms=terms, follows=follows, is_anew=True))
+
+    def _quote(self, wanted: Wanted) -> None:
+        self._is_quoting = True
+        self.panel.say(self.panel.offer.show_progress(0, 1))
+        self._show_steps()
+        work = making(self._desk, wanted, self._context.session.display)
+        self._context.jobs.start(
+            MAKE, work, self._show_made, self._fail_quoting, revision=self._context.session.revision
+        )
+
+    def _end_quoting(self, words: str) -> None:
+        self._context.jobs.cancel(MAKE)
+        self._is_quoting = False
+        self.panel.offer.hide_progress()
+        self.panel.say(words)
+        self._show_steps()
+
+    def _show_made(self, made: Made) -> None:
+        self._end_quoting("")
+        self.terms.hold(made.terms)
+        self._show(made.in_hand)
+        if made.in_hand.is_kept:
+            self.panel.say(tr("Quoted again: it is what the book holds as revision {0}.").format(made.in_hand.revision))
+        session = self._context.session
+        if made.wanted.origin and made.wanted.origin[0] == session.stored.id and made.wanted.survey != session.survey:
+            self.panel.say(
+                tr("Quoted on the survey as it was before. It has been changed since: quote this survey for that.")
+            )
+
+    def _fail_quoting(self, fault: Exception) -> None:
+        self._end_quoting("")
+        self._show_trouble(fault)
+
+    def _show_step(self, taken: StepTaken) -> None:
+        self.panel.offer.note_edit.clear()
+        self._show(taken.in_hand)
+        self.panel.say(taken.stale)
+        self.refresh()
+
+    def _show_looked_at(self, hand: InHand) -> None:
+        self._show(hand)
+        self.panel.say("")
+        self.panel.show_panel(self.panel.offer)
+
+    def _show(self, hand: InHand) -> None:
+        if hand.is_older and not self._hand.is_older:
+            self._put_aside = self._hand
+        self._hand = hand
+        self.panel.show_quotation(hand)
+        self._show_prices()
+        self._show_steps()
+        self._show_paper()
+
+    def _show_steps(self) -> None:
+        self.panel.show_steps(self._hand, is_stepping=self._steps.is_busy, is_quoting=self._is_quoting)
+
+    def _show_prices(self) -> None:
+        """Show the prices, and who answers for which: by the terms in hand where they are to be quoted on next."""
+        made, terms = self._hand.quotation, self.terms.in_hand
+        if made is None:
+            self.panel.show_prices(None, ())
+            return
+        is_answered = terms is not None and self._answered is made
+        self.panel.show_prices(made, terms.overrides if terms is not None and is_answered else made.terms.overrides)
+
+    def _show_paper(self) -> None:
+        hand, made, desk, display = self._hand, self._hand.quotation, self._desk, self._context.session.display
+        stored, revision = hand.stored, hand.revision
+        if made is None:
+            self.paper.show_nothing()
+        elif hand.was_issued and stored is not None:
+            self.paper.show_document(lambda _: desk.issued_papers(stored.id, revision).pdf)
+        else:
+            self.paper.show_document(lambda _: desk.pdf(made, revision, display))
+
+    def _show_trouble(self, fault: Exception) -> None:
+        if not isinstance(fault, Cancelled):
+            self.panel.say(str(fault))
+
+    def _on_expired(self, ids: tuple[int, ...]) -> None:
+        """Look at the quotation again where it has just expired: it has another version now."""
+        stored = self._newest.stored
+        if stored is not None and stored.id in ids and self._newest.is_kept and not self._hand.is_older:
+            self.look_at(stored.id)
+
+    def _on_progress(self, key: JobKey, done: int, total: int) -> None:
+        if key == MAKE and self._is_quoting:
+            self.panel.say(self.panel.offer.show_progress(done, total))
+
+    def _on_changed(self, what: Changed) -> None:
+        if what & Changed.SURVEY and self._is_quoting and self._quotes_session:
+            self._end_quoting(tr("The survey was changed while it was quoted, so nothing was quoted. Quote it again."))
+        if what & Changed.SURVEY:
+            self._show_steps()
+        if self.isVisible() and what & Changed.UNITS:
+            self._show(self._hand)
+            self.refresh()

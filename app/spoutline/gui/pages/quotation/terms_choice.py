@@ -1,0 +1,116 @@
+"""Where the terms in hand come from: a file, ready ones, a quotation of the book, or the dialog that changes them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from datetime import date
+from pathlib import Path
+
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtWidgets import QFileDialog, QWidget
+
+from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.quotation.terms import TermsInHand, dated_today, terms_of_file, terms_of_quotation
+from spoutline.gui.pages.quotation.work import TERMS
+from spoutline.gui.wording import tr
+from spoutline.model.faults import StoreFault
+from spoutline.model.quotation import Quotation
+from spoutline.model.quotation_terms import Terms
+from spoutline.whole_files import write_file
+
+_FILES = "TOML (*.toml)"
+
+
+class TermsChoice(QObject):
+    """Holds the terms of the next quotation.
+
+    Signals
+    -------
+    changed()
+        Other terms are in hand.
+    failed(str)
+        What is wrong with those that were wanted.
+    """
+
+    changed = Signal()
+    failed = Signal(str)
+
+    def __init__(self, context: Context, today: Callable[[], date], parent: QWidget) -> None:
+        super().__init__(parent)
+        self._context, self._today, self._window = context, today, parent
+        self.in_hand: TermsInHand | None = None
+
+    def hold(self, terms: TermsInHand) -> None:
+        """Take these terms in hand."""
+        self.in_hand = terms
+        self.changed.emit()
+
+    def use_file(self, path: Path) -> None:
+        """Take the terms of a file. A faulty file stays in hand too: it is read again when it is quoted on."""
+        desk = self._context.session.workbench.quoting()
+        self.hold(terms_of_file(path))
+        self._context.jobs.start(
+            TERMS,
+            lambda _: terms_of_file(path, desk.read_terms(path)),
+            self.hold,
+            lambda fault: self.failed.emit(str(fault)),
+        )
+
+    def use_own(self, quotation: Quotation, revision: int) -> None:
+        """Take the terms that a quotation carries in itself, dated today where they are older."""
+        self._context.jobs.cancel(TERMS)
+        self.hold(dated_today(terms_of_quotation(quotation, revision), self._today()))
+
+    def use_changed(self, terms: Terms, file: Path | None, folder: Path | None) -> None:
+        """Take terms as a person left them in the form; terms that are as they were stay what they are.
+
+        ``file`` is where exactly these were written, None for nowhere; ``folder`` is where their picture lies.
+        """
+        before = self.in_hand
+        if before is not None and file is None and terms == before.terms:
+            return
+        self._context.jobs.cancel(TERMS)
+        if file is not None:
+            self.hold(replace(terms_of_file(file, terms), picture=before.picture if before is not None else None))
+            return
+        title = tr("as changed in the window")
+        picture = before.picture if before is not None else None
+        self.hold(TermsInHand(title=title, base=terms, folder=folder, picture=picture))
+
+    def ask_changed(self) -> None:
+        """Let a person read and change the terms in hand, or write some where none are."""
+        from spoutline.gui.dialogs.terms import TermsDialog
+
+        before, today = self.in_hand, self._today()
+        start = before.terms if before is not None else None
+        folder = before.folder if before is not None else None
+        session = self._context.session
+        desk, survey = session.workbench.quoting(), session.survey
+        dialog = TermsDialog(desk, start, folder, self._window, today=today, survey=survey)
+        dialog.exec()
+        terms, file, folder = dialog.terms, dialog.path, dialog.folder
+        dialog.deleteLater()
+        if terms is not None:
+            self.use_changed(terms, file, folder)
+
+    def write_example(self, path: Path) -> None:
+        """Write ready terms into a file, to be edited, and take them."""
+        try:
+            write_file(path, self._context.session.workbench.quoting().demo_terms().read_bytes())
+        except StoreFault as fault:
+            self.failed.emit(str(fault))
+        else:
+            self.use_file(path)
+
+    def ask_file(self) -> None:
+        """Ask for a file and take its terms."""
+        path, _ = QFileDialog.getOpenFileName(self._window, tr("Terms of the quotation"), "", _FILES)
+        if path:
+            self.use_file(Path(path))
+
+    def ask_example(self) -> None:
+        """Ask for a file, write ready terms into it and take them."""
+        path, _ = QFileDialog.getSaveFileName(self._window, tr("Ready terms"), "terms.toml", _FILES)
+        if path:
+            self.write_example(Path(path))

@@ -1,0 +1,1 @@
+"""The outcome of a position and the bill of the site."""

@@ -1,0 +1,219 @@
+"""The bill of the whole site: parts with sums, the paper as it will be printed, files to save."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QPushButton, QSplitter, QVBoxLayout, QWidget
+
+from spoutline.documents.content.totals import BillLine, position_lines, site_lines, total_of
+from spoutline.gui.jobs import JobKey, JobKind, Ticket
+from spoutline.gui.models.marks import tone_of_plan
+from spoutline.gui.models.node_tree import Node, NodeTree
+from spoutline.gui.models.record_table import RecordTable, SortedRecords
+from spoutline.gui.models.site_nodes import plan_words
+from spoutline.gui.models.table_columns import bill_columns
+from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.paper.paper_pages import PaperPages
+from spoutline.gui.pages.paper.printing import print_document
+from spoutline.gui.session import Changed
+from spoutline.gui.widgets.cards import Card, plain_label
+from spoutline.gui.widgets.lists import Table, Tree
+from spoutline.gui.wording import tr
+from spoutline.model.plan import SitePlan
+from spoutline.whole_files import write_file
+
+_PLAN = JobKey(JobKind.SITE_PLAN)
+_FILE = JobKey(JobKind.FILE)
+_PRINTER_DPI = 200
+
+Report = Callable[[str], None]
+
+
+class BillPage(QWidget):
+    """Shows the bill. It is made when the page is seen, and made anew when the survey changes while it is seen."""
+
+    def __init__(self, context: Context, tell: Report, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._context, self._tell = context, tell
+        self._site_plan: SitePlan | None = None
+        self._made_for: object = None
+        splitter = QSplitter(Qt.Orientation.Horizontal, self)
+        splitter.setChildrenCollapsible(False)
+        splitter.addWidget(self._list_side())
+        self.paper = PaperPages("bill", tr("Pages of the bill"), context.jobs, self._show_trouble, self)
+        self.paper.document_shown.connect(lambda _: self._enable(True))
+        splitter.addWidget(self.paper)
+        splitter.setSizes([520, 620])
+        column = QVBoxLayout(self)
+        column.setContentsMargins(4, 4, 10, 8)
+        column.addWidget(splitter)
+        context.session.changed.connect(self._on_changed)
+
+    @property
+    def document(self) -> bytes | None:
+        """The bill as PDF; None while it is being made."""
+        return self.paper.document
+
+    def _list_side(self) -> QWidget:
+        card = Card("", self)
+        card.body.addWidget(plain_label(tr("Bill of the site"), "pageTitle"))
+        self.state_label = plain_label("", "quiet", wraps=True)
+        card.body.addWidget(self.state_label)
+        self.total_label = plain_label("", "price")
+        card.body.addWidget(self.total_label)
+        self.positions_model = NodeTree((tr("Position"), tr("Outcome"), tr("Sum")), self)
+        self.positions_tree = Tree(tr("Positions on the bill"), self, shares=(4, 4, 3))
+        self.positions_tree.setModel(self.positions_model)
+        self.positions_tree.setRootIsDecorated(False)
+        self.positions_tree.setMaximumHeight(150)
+        card.body.addWidget(self.positions_tree)
+        self.model: RecordTable[BillLine] = RecordTable((), self)
+        proxy = SortedRecords(self)
+        proxy.setSourceModel(self.model)
+        self.table = Table(tr("Parts of all positions"), self, shares=(4, 7, 2, 4, 4))
+        self.table.setModel(proxy)
+        self.table.setSortingEnabled(True)
+        self.table.sortByColumn(-1, Qt.SortOrder.AscendingOrder)
+        card.body.addWidget(self.table, 1)
+        rows = (QHBoxLayout(), QHBoxLayout())
+        self.buttons: dict[str, QPushButton] = {}
+        for row, name, words, act in (
+            (rows[0], "pdf", tr("Save P&DF…"), lambda: self._save_as("pdf")),
+            (rows[0], "print", tr("Prin&t…"), self._print),
+            (rows[1], "csv", tr("Save CS&V…"), lambda: self._save_as("csv")),
+            (rows[1], "xlsx", tr("Save &XLSX…"), lambda: self._save_as("xlsx")),
+        ):
+            button = QPushButton(words, self)
+            button.clicked.connect(act)
+            row.addWidget(button, 1)
+            self.buttons[name] = button
+        self.buttons["pdf"].setObjectName("primary")
+        for row in rows:
+            card.body.addLayout(row)
+        return card
+
+    def refresh(self) -> None:
+        """Make the bill for the survey and units in hand, unless it is there already."""
+        session = self._context.session
+        wanted = (session.survey, session.display)
+        if self._made_for == wanted:
+            return
+        self._made_for = wanted
+        self.paper.forget_document()
+        self._enable(False)
+        self.state_label.setText(tr("Planning all positions…"))
+        survey, workbench = session.survey, session.workbench
+        self._context.jobs.start(
+            _PLAN, lambda ticket: workbench.plan_site(survey, ticket), self._show_plan, self._show_trouble,
+            revision=session.revision,
+        )  # fmt: skip
+
+    def forget(self) -> None:
+        """Make the bill anew when it is next seen: the rules have changed."""
+        self._made_for = None
+        if self.isVisible():
+            self.refresh()
+
+    def _show_plan(self, plan: SitePlan) -> None:
+        self._site_plan = plan
+        story, currency = self._context.story, plan.survey.site.currency
+        lines = site_lines(plan)
+        total = total_of(lines)
+        self.model.replace_columns(bill_columns(story, currency))
+        self.model.show_records(lines)
+        self.table.fit_columns()
+        self.positions_model.show_nodes(
+            tuple(
+                Node(
+                    cells=(
+                        one.position.label,
+                        story.sentence(story.verdict(one)),
+                        ""
+                        if one.chosen is None
+                        else story.money(total_of(position_lines(one, currency)).minor, currency),
+                    ),
+                    record=one.position.label,
+                    tone=tone_of_plan(one),
+                    hint=plan_words(one, story),
+                )
+                for one in plan.positions
+            )
+        )
+        self.positions_tree.fit_columns()
+        self.total_label.setText(tr("Total {sum}").format(sum=story.money(total.minor, currency)))
+        missing = sum(one.chosen is None for one in plan.positions)
+        words = [
+            tr("List prices with what goes with the sets; longest lead time {days}.").format(
+                days=story.days(total.longest_lead_time_days)
+            )
+        ]
+        if missing:
+            words.append(
+                tr("{count} of {all} positions have no set and are not in the sum.").format(
+                    count=missing, all=len(plan.positions)
+                )
+            )
+        if total.unpriced:
+            words.append(tr("Without price: {parts}.").format(parts=", ".join(total.unpriced)))
+        self.state_label.setText(" ".join(words))
+        self._make_paper(plan)
+
+    def _make_paper(self, plan: SitePlan) -> None:
+        session = self._context.session
+        workbench, display = session.workbench, session.display
+
+        self.paper.show_document(lambda _: workbench.bills().pdf(plan, display, None), session.revision)
+
+    def _show_trouble(self, fault: Exception) -> None:
+        self._made_for = None
+        self.state_label.setText(str(fault))
+        self._tell(tr("The bill could not be made: {reason}").format(reason=fault))
+
+    def _enable(self, ready: bool) -> None:
+        for button in self.buttons.values():
+            button.setEnabled(ready)
+
+    def _save_as(self, suffix: str) -> None:
+        name = f"{file_stem(self._context.session.survey.site.name)}.{suffix}"
+        path, _ = QFileDialog.getSaveFileName(self, tr("Save the bill"), name, f"{suffix.upper()} (*.{suffix})")
+        if path:
+            self.save_to(Path(path) if Path(path).suffix else Path(path).with_suffix(f".{suffix}"), suffix)
+
+    def save_to(self, path: Path, suffix: str) -> None:
+        """Write the bill into a file: ``pdf``, ``csv`` or ``xlsx``. A failure leaves a file that was there."""
+        plan, document = self._site_plan, self.document
+        if plan is None or document is None:
+            return
+        workbench, display = self._context.session.workbench, self._context.session.display
+
+        def work(_: Ticket) -> None:
+            content = {
+                "pdf": lambda: document,
+                "csv": lambda: workbench.bills().csv(plan, display),
+                "xlsx": lambda: workbench.bills().xlsx(plan, display),
+            }[suffix]()
+            write_file(path, content)
+
+        self._context.jobs.start(
+            _FILE,
+            work,
+            lambda _: self._tell(tr("Saved as {path}").format(path=path)),
+            lambda fault: self._tell(tr("Nothing was saved: {reason}").format(reason=fault)),
+        )
+
+    def _print(self) -> None:
+        if self.document is not None:
+            print_document(self.document, self._context.session.survey.site.name, self)
+
+    def _on_changed(self, what: Changed) -> None:
+        if self.isVisible() and what & (Changed.SURVEY | Changed.UNITS):
+            self.refresh()
+
+
+def file_stem(name: str) -> str:
+    """Return a file name for a site: letters, digits and dashes only."""
+    words = "".join(character if character.isalnum() else " " for character in name).split()
+    return "-".join(words)[:60] or "site"

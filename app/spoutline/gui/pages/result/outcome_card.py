@@ -1,0 +1,182 @@
+"""The outcome of a position at a glance: mark, headline, price; where nothing fits, why and what would help."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+
+from spoutline.explain.plan.story import Story
+from spoutline.gui.edits.remedies import after_relaxation, after_way_out
+from spoutline.gui.models.marks import lead_time_days, tone_of_plan
+from spoutline.gui.models.site_nodes import plan_words, tone_words
+from spoutline.gui.pages.context import Context
+from spoutline.gui.roles import Tone
+from spoutline.gui.widgets.cards import empty_layout, plain_label
+from spoutline.gui.widgets.fitted_scroll import FittedScroll
+from spoutline.gui.widgets.marks import Mark
+from spoutline.gui.wording import tr
+from spoutline.model.plan import PlanStatus, PositionPlan, Relaxation
+from spoutline.model.quantity import Dimension
+from spoutline.model.survey import Survey
+
+_LEADING_SENTENCES = 2  # that nothing fits, and what cannot be met together; what would help comes next
+
+
+@dataclass(frozen=True, slots=True)
+class Remedy:
+    """Something that would help, in words, and the survey after it where it is a change of an answer.
+
+    ``act`` is what the button that changes it says.
+    """
+
+    words: str
+    after: Survey | None
+    act: str
+
+
+def remedies_of(plan: PositionPlan, survey: Survey, story: Story) -> tuple[Remedy, ...]:
+    """Return the ways out of a refusal or the relaxations of a conflict."""
+    label = plan.position.label
+    if plan.refusal is not None:
+        return tuple(
+            Remedy(story.way_out(way), after_way_out(survey, label, way), tr("Do this"))
+            for way in plan.refusal.ways_out
+        )
+    if plan.conflict is not None:
+        currency = survey.site.currency
+        return tuple(
+            Remedy(story.relaxation(change, currency), after_relaxation(survey, label, change), _act(change))
+            for change in plan.conflict.relaxations
+        )
+    return ()
+
+
+def _act(relaxation: Relaxation) -> str:
+    numbers = ", ".join(one.number_now for one in relaxation.successions)
+    return tr("Take its successor {numbers}").format(numbers=numbers) if numbers else tr("Do this")
+
+
+def headline(plan: PositionPlan, tone: Tone, story: Story) -> str:
+    """Return the outcome in one line."""
+    if plan.status is PlanStatus.FITS:
+        opening = {
+            Tone.BAD: tr("A set was found, but a must is broken"),
+            Tone.QUESTION: tr("A set fits; a question is open"),
+        }.get(tone, tr("A set fits"))
+        return "; ".join((opening, *story.good_practice(plan)))
+    return story.title(plan.status)
+
+
+class OutcomeCard(QFrame):
+    """Shows the outcome of the position in focus."""
+
+    def __init__(self, context: Context, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("card")
+        self._context = context
+        column = QVBoxLayout(self)
+        column.setContentsMargins(16, 12, 16, 12)
+        row = QHBoxLayout()
+        self._mark = Mark(self, 30)
+        self.headline_label = plain_label("", "pageTitle", wraps=True)
+        self._facts_label = plain_label("", "quiet", wraps=True)
+        self.price_label = QLabel(self)
+        self.price_label.setObjectName("price")
+        self.price_label.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        words = QVBoxLayout()
+        words.setSpacing(2)
+        words.addWidget(self.headline_label)
+        words.addWidget(self._facts_label)
+        row.addWidget(self._mark)
+        row.addSpacing(6)
+        row.addLayout(words, 1)
+        row.addWidget(self.price_label)
+        column.addLayout(row)
+        self._scroll = FittedScroll(self)
+        self._reasons = self._scroll.column
+        self._reasons.setSpacing(6)
+        column.addWidget(self._scroll)
+        self.remedy_buttons: list[QPushButton] = []
+
+    def refresh(self) -> None:
+        """Show the present outcome."""
+        empty_layout(self._reasons)
+        self.remedy_buttons.clear()
+        self._show_outcome()
+        self._scroll.setVisible(self._reasons.count() > 0)
+        self._scroll.fit()
+
+    def _show_outcome(self) -> None:
+        trouble = self._context.plans.trouble(self._context.session.label)
+        plan = self._context.plan
+        if trouble or plan is None:
+            tone = Tone.BAD if trouble else Tone.WORKING
+            self._mark.show_tone(tone, tone_words(tone))
+            self.headline_label.setText(tr("No plan can be made") if trouble else tr("Looking for sets…"))
+            self._facts_label.setText(trouble)
+            self.price_label.clear()
+            return
+        self._show_plan(plan)
+
+    def _show_plan(self, plan: PositionPlan) -> None:
+        story, tone = self._context.story, tone_of_plan(plan)
+        self._mark.show_tone(tone, plan_words(plan, story))
+        self.headline_label.setText(headline(plan, tone, story))
+        if plan.chosen is not None:
+            chosen = plan.chosen.hanging_set
+            mass = sum(link.part.mass_kg for link in chosen.links)
+            self.price_label.setText(story.money(chosen.price_minor, chosen.currency))
+            self._facts_label.setText(
+                tr("{count} parts · lead time {days} · mass {mass} · list prices").format(
+                    count=len(chosen.links),
+                    days=story.days(lead_time_days(plan.chosen)),
+                    mass=story.show(mass, Dimension.MASS),
+                )
+            )
+        else:
+            self.price_label.clear()
+            self._facts_label.setText(tr("No list of parts is offered until this is settled."))
+            self._show_reasons(plan, story)
+
+    def _show_reasons(self, plan: PositionPlan, story: Story) -> None:
+        sentences: tuple[str, ...] = ()
+        if plan.refusal is not None:
+            sentences = story.refusal(plan.refusal)
+        elif plan.conflict is not None:
+            sentences = story.conflict(plan.conflict)
+        self._add_sentences(sentences[:_LEADING_SENTENCES])
+        remedies = remedies_of(plan, self._context.session.survey, story)
+        if remedies:
+            self._reasons.addWidget(plain_label(tr("What would help"), "cardTitle"))
+        for remedy in remedies:
+            self._reasons.addWidget(self._remedy_row(remedy))
+        if remedies and len(sentences) > _LEADING_SENTENCES:
+            self._reasons.addWidget(plain_label(tr("In detail"), "cardTitle"))
+        self._add_sentences(sentences[_LEADING_SENTENCES:])
+
+    def _add_sentences(self, sentences: tuple[str, ...]) -> None:
+        for sentence in sentences:
+            self._reasons.addWidget(plain_label(sentence, wraps=True))
+
+    def _remedy_row(self, remedy: Remedy) -> QWidget:
+        row = QWidget(self)
+        layout = QHBoxLayout(row)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addWidget(plain_label(remedy.words, wraps=True), 1)
+        if remedy.after is not None:
+            button = QPushButton(remedy.act, row)
+            button.setAccessibleName(f"{remedy.act}: {remedy.words}")
+            button.clicked.connect(self._doer(remedy))
+            layout.addWidget(button, 0, Qt.AlignmentFlag.AlignTop)
+            self.remedy_buttons.append(button)
+        return row
+
+    def _doer(self, remedy: Remedy) -> Callable[[], None]:
+        def act() -> None:
+            if remedy.after is not None:
+                self._context.edit(remedy.after, tr("Way out"))
+
+        return act

@@ -1,0 +1,127 @@
+"""The part in hand: its data, what was found about it, and other parts for its place."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
+
+from spoutline.explain.plan.story import Story
+from spoutline.gui.edits.decisions import keep_part, refuse_part, release_part
+from spoutline.gui.models.node_tree import NodeTree
+from spoutline.gui.models.result_nodes import finding_titles, grouped_findings
+from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.result.substitutes_list import SubstitutesList
+from spoutline.gui.widgets.cards import NamedTexts, ScrolledPage, plain_label
+from spoutline.gui.widgets.lists import Tree
+from spoutline.gui.wording import tr
+from spoutline.model.plan import PositionPlan
+
+
+class PartPanel(ScrolledPage):
+    """Shows the part that is picked in the drawing or the list."""
+
+    def __init__(self, context: Context, parent: QWidget | None = None) -> None:
+        super().__init__(parent, margin=12)
+        self._context = context
+        self.title_label = plain_label("", "siteTitle", wraps=True)
+        self._maker_label = plain_label("", "quiet", wraps=True)
+        self.column.addWidget(self.title_label)
+        self.column.addWidget(self._maker_label)
+        row = QHBoxLayout()
+        self.keep_button = QPushButton(tr("&Keep this part"), self)
+        self.refuse_button = QPushButton(tr("Re&fuse this part"), self)
+        self.release_button = QPushButton(tr("&Leave it open"), self)
+        self.keep_button.clicked.connect(lambda: self._keep(self._context.session.part_number))
+        self.refuse_button.clicked.connect(self._refuse)
+        self.release_button.clicked.connect(self._release)
+        for button in (self.keep_button, self.refuse_button, self.release_button):
+            row.addWidget(button)
+        row.addStretch(1)
+        self.column.addLayout(row)
+        self.others = SubstitutesList(context, self)
+        self._findings_label = plain_label(tr("What was found about it"), "cardTitle")
+        self.findings_model = NodeTree(finding_titles(), self)
+        self.findings_tree = Tree(tr("Findings about this part"), self, shares=(6, 2, 4))
+        self.findings_tree.setModel(self.findings_model)
+        self.findings_tree.setMinimumHeight(110)
+        self._data_label = plain_label(tr("Catalogue data"), "cardTitle")
+        self._data = NamedTexts(self)
+        for widget in (
+            self.others,
+            self._findings_label,
+            self.findings_tree,
+            self._data_label,
+            self._data,
+        ):
+            self.column.addWidget(widget)
+        self.column.addStretch(1)
+
+    def refresh(self) -> None:
+        """Show the part in hand for the present plan."""
+        plan, number = self._context.plan_to_show, self._context.session.part_number
+        link = None
+        if plan is not None and plan.chosen is not None:
+            link = next((one for one in plan.chosen.hanging_set.links if one.part.number == number), None)
+        self._show_presence(link is not None)
+        if plan is None or link is None:
+            self.others.forget()
+            has_set = plan is not None and plan.chosen is not None
+            self.title_label.setText(
+                tr("Pick a part in the drawing or the list.") if has_set else tr("There is no set to pick a part from.")
+            )
+            self._maker_label.clear()
+            return
+        story, part = self._context.story, link.part
+        self.title_label.setText(f"{part.number}  {part.name}")
+        self._maker_label.setText(f"{story.title(link.slot)} · {part.maker}")
+        decisions = plan.position.decisions
+        self.keep_button.setEnabled(number not in decisions.pinned)
+        self.release_button.setEnabled(number in (*decisions.pinned, *decisions.refused))
+        self._show_others(number)
+        self._show_findings(plan, number, story)
+        self._data.show_rows((row.label, row.text) for row in story.part_data(part))
+
+    def _show_presence(self, present: bool) -> None:
+        for widget in (
+            self.keep_button,
+            self.refuse_button,
+            self.release_button,
+            self.others,
+            self._findings_label,
+            self.findings_tree,
+            self._data_label,
+            self._data,
+        ):
+            widget.setVisible(present)
+
+    def _show_others(self, number: str) -> None:
+        """Ask for other parts only while they can be seen, and only of a set that is up to date."""
+        plan = self._context.plan
+        if plan is None:
+            self.others.forget()
+        elif self.isVisible():
+            self.others.show_place(plan, number)
+
+    def _show_findings(self, plan: PositionPlan, number: str, story: Story) -> None:
+        findings = () if plan.chosen is None else tuple(f for f in plan.chosen.findings if f.subject == number)
+        self.findings_model.show_nodes(grouped_findings(findings, story))
+        self.findings_tree.span_rows(self.findings_model.spanning())
+        self.findings_tree.expandAll()
+        self.findings_tree.fit_columns()
+        for widget in (self._findings_label, self.findings_tree):
+            widget.setVisible(bool(findings))
+
+    def _keep(self, number: str) -> None:
+        session = self._context.session
+        self._context.edit(keep_part(session.survey, session.label, number), tr("Keep {part}").format(part=number))
+
+    def _refuse(self) -> None:
+        session = self._context.session
+        number = session.part_number
+        self._context.edit(refuse_part(session.survey, session.label, number), tr("Refuse {part}").format(part=number))
+
+    def _release(self) -> None:
+        session = self._context.session
+        number = session.part_number
+        self._context.edit(
+            release_part(session.survey, session.label, number), tr("Leave {part} open").format(part=number)
+        )

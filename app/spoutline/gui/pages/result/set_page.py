@@ -1,0 +1,109 @@
+"""The last step: the outcome, the part in hand, checks, what is asked, findings, other sets, why not."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
+
+from spoutline.gui.edits.question import Step
+from spoutline.gui.edits.questions import questions_of
+from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.result.outcome_card import OutcomeCard
+from spoutline.gui.pages.result.part_panel import PartPanel
+from spoutline.gui.pages.result.result_panel import OtherSetsPanel, checks_panel, findings_panel, requirement_panel
+from spoutline.gui.pages.result.why_not_panel import WhyNotPanel
+from spoutline.gui.pages.survey.question_form import QuestionForm
+from spoutline.gui.session import Changed
+from spoutline.gui.widgets.cards import ScrolledPage
+from spoutline.gui.wording import tr
+
+
+class SetPage(QWidget):
+    """Shows the set of the position in focus. Only the panel in view is filled; the others wait until they are seen."""
+
+    def __init__(self, context: Context, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._context = context
+        column = QVBoxLayout(self)
+        column.setContentsMargins(4, 4, 10, 8)
+        column.setSpacing(10)
+        self.outcome = OutcomeCard(context, self)
+        column.addWidget(self.outcome)
+        self.tabs = QTabWidget(self)
+        self.tabs.setDocumentMode(False)
+        self.tabs.setUsesScrollButtons(True)
+        self.tabs.tabBar().setAccessibleName(tr("Panels of the set"))
+        self.part_panel = PartPanel(context)
+        self.checks = checks_panel(context)
+        self.requirement = requirement_panel(context)
+        self.findings = findings_panel(context)
+        self.other_sets = OtherSetsPanel(context)
+        self.why_not = WhyNotPanel(context)
+        self.wishes = ScrolledPage(margin=10)
+        self.wishes_form = QuestionForm(context)
+        self.wishes.column.addWidget(self.wishes_form)
+        self.wishes.column.addStretch(1)
+        for panel, title in (
+            (self.part_panel, tr("Part")),
+            (self.checks, tr("Checks")),
+            (self.requirement, tr("Asked for")),
+            (self.findings, tr("Findings")),
+            (self.other_sets, tr("Other sets")),
+            (self.why_not, tr("Why not?")),
+            (self.wishes, tr("Wishes")),
+        ):
+            self.tabs.addTab(panel, title)
+        column.addWidget(self.tabs, 1)
+        self.tabs.currentChanged.connect(lambda _: self._refresh_panel())
+        self.part_panel.others.asked_why.connect(self.ask_why_not)
+        context.session.changed.connect(self._on_changed)
+        context.plans.updated.connect(self._on_updated)
+
+    def refresh(self) -> None:
+        """Show the present plan."""
+        self._pick_a_part()
+        self.outcome.refresh()
+        self._refresh_panel()
+
+    def show_panel(self, panel: QWidget) -> None:
+        """Bring one of the panels into view."""
+        self.tabs.setCurrentWidget(panel)
+
+    def ask_why_not(self, number: str) -> None:
+        """Bring what speaks against a part into view."""
+        self.show_panel(self.why_not)
+        self.why_not.ask_about(number)
+
+    def _pick_a_part(self) -> None:
+        """Have a part of the set in hand: the nozzle, unless another one is."""
+        plan, session = self._context.plan, self._context.session
+        if plan is not None and plan.chosen is not None:
+            numbers = plan.chosen.hanging_set.numbers
+            if session.part_number not in numbers:
+                session.look_at_part(numbers[-1])
+
+    def _refresh_panel(self) -> None:
+        panel = self.tabs.currentWidget()
+        if panel is self.wishes:
+            self.wishes_form.show_questions(questions_of(Step.SET, self._context.session.position))
+        elif panel is self.why_not:
+            self.why_not.start()
+        elif panel is self.part_panel:
+            self.part_panel.refresh()
+        elif panel is self.other_sets:
+            self.other_sets.refresh()
+        else:
+            for one in (self.checks, self.requirement, self.findings):
+                if panel is one:
+                    one.refresh()
+
+    def _on_changed(self, what: Changed) -> None:
+        if not self.isVisible():
+            return
+        if what is Changed.PART:
+            self.part_panel.refresh()
+        else:
+            self.refresh()
+
+    def _on_updated(self, label: str) -> None:
+        if label == self._context.session.label and self.isVisible():
+            self.refresh()

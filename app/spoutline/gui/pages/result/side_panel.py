@@ -1,0 +1,160 @@
+"""Beside every step: the live drawing, the flow chart and the parts of the set in hand."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QSplitter, QTabWidget, QToolButton, QVBoxLayout, QWidget
+
+from spoutline.documents.drawing.shapes import Drawing
+from spoutline.gui.jobs import JobKey, JobKind, Ticket
+from spoutline.gui.models.record_table import RecordTable
+from spoutline.gui.models.table_columns import SetRow, set_columns, set_rows
+from spoutline.gui.pages.context import Context
+from spoutline.gui.session import Changed
+from spoutline.gui.widgets.cards import plain_label
+from spoutline.gui.widgets.drawing_view import DrawingView
+from spoutline.gui.widgets.icons import icon
+from spoutline.gui.widgets.lists import Table
+from spoutline.gui.wording import tr
+from spoutline.model.plan import PositionPlan
+
+
+class SidePanel(QWidget):
+    """Shows what the answers lead to, whatever step is open."""
+
+    def __init__(self, context: Context, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._context = context
+        self.drawing = DrawingView(tr("Drawing of the position"), self)
+        self.drawing.part_picked.connect(context.session.look_at_part)
+        self.chart = DrawingView(tr("Flow against pressure"), self)
+        self.tabs = QTabWidget(self)
+        self.tabs.addTab(self._drawing_side(), tr("Drawing"))
+        self.tabs.addTab(self.chart, tr("Flow"))
+        self.tabs.tabBar().setAccessibleName(tr("Drawing or flow chart"))
+        self.tabs.currentChanged.connect(lambda _: self.refresh())
+        self.model: RecordTable[SetRow] = RecordTable((), self)
+        self.table = Table(tr("Parts of the set in hand"), self, stretch=3)
+        self.table.setModel(self.model)
+        self.table.picked.connect(self._pick)
+        self.position_label = plain_label("", "siteTitle", wraps=True)
+        splitter = QSplitter(Qt.Orientation.Vertical, self)
+        splitter.setChildrenCollapsible(False)
+        splitter.addWidget(self.tabs)
+        splitter.addWidget(self._set_side())
+        splitter.setSizes([520, 250])
+        splitter.setStretchFactor(0, 1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 4, 10, 8)
+        column.addWidget(self.position_label)
+        column.addWidget(splitter, 1)
+        context.session.changed.connect(self._on_changed)
+        context.plans.updated.connect(self._on_updated)
+
+    def _drawing_side(self) -> QWidget:
+        side = QFrame(self)
+        side.setObjectName("drawingCard")
+        column = QVBoxLayout(side)
+        column.setContentsMargins(1, 1, 1, 1)
+        column.setSpacing(0)
+        row = QHBoxLayout()
+        row.setContentsMargins(8, 4, 8, 0)
+        self._note_label = plain_label("", "help")
+        row.addWidget(self._note_label, 1)
+        for name, words, act in (
+            ("reduce", tr("Drawing smaller"), self.drawing.reduce),
+            ("enlarge", tr("Drawing larger"), self.drawing.enlarge),
+            ("whole", tr("Whole drawing"), self.drawing.show_whole),
+        ):
+            button = QToolButton(side)
+            button.setIcon(icon(name))
+            button.setIconSize(QSize(18, 18))
+            button.setToolTip(words)
+            button.setAccessibleName(words)
+            button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+            button.clicked.connect(act)
+            row.addWidget(button)
+        column.addLayout(row)
+        column.addWidget(self.drawing, 1)
+        return side
+
+    def _set_side(self) -> QWidget:
+        side = QWidget(self)
+        column = QVBoxLayout(side)
+        column.setContentsMargins(0, 6, 0, 0)
+        column.setSpacing(4)
+        row = QHBoxLayout()
+        row.addWidget(plain_label(tr("Set in hand"), "cardTitle"))
+        row.addStretch(1)
+        self.total_label = QLabel(side)
+        self.total_label.setObjectName("cardTitle")
+        row.addWidget(self.total_label)
+        column.addLayout(row)
+        column.addWidget(self.table)
+        return side
+
+    def refresh(self) -> None:
+        """Show drawing, chart and parts of the plan in focus."""
+        from spoutline.documents.drawing.position import position_drawing
+
+        position = self._context.session.position
+        self.position_label.setText(f"{position.label} · {tr('dispenser')} {position.dispenser}")
+        plan, story = self._context.plan_to_show, self._context.story
+        stale = self._context.plan is None
+        trouble = self._context.plans.trouble(self._context.session.label)
+        if plan is None or trouble:
+            note = trouble or tr("Looking for sets…")
+            self.drawing.show_drawing(None, note)
+            self.chart.show_drawing(None, note)
+            self.model.show_records(())
+            self.total_label.clear()
+            return
+        self.drawing.show_drawing(position_drawing(plan, story), stale=stale)
+        if self.tabs.currentWidget() is self.chart:
+            self._draw_chart(plan)
+        self.drawing.show_picked(self._context.session.part_number)
+        self.model.replace_columns(set_columns(story))
+        self.model.show_records(set_rows(plan))
+        self.table.fit_columns()
+        chosen = plan.chosen
+        self.total_label.setText(
+            story.money(chosen.hanging_set.price_minor, chosen.hanging_set.currency) if chosen else tr("no set")
+        )
+        self._mark_row()
+
+    def _draw_chart(self, plan: PositionPlan) -> None:
+        story = self._context.story
+
+        def work(_: Ticket) -> Drawing | None:
+            from spoutline.documents.drawing.flow_chart import flow_chart
+
+            return flow_chart(plan, story)
+
+        def deliver(drawing: Drawing | None) -> None:
+            self.chart.show_drawing(drawing, tr("There is no set whose flow could be shown."))
+
+        def fail(fault: Exception) -> None:
+            self.chart.show_drawing(None, tr("The flow cannot be shown here: {reason}").format(reason=fault))
+
+        self._context.jobs.start(JobKey(JobKind.CHART), work, deliver, fail, revision=self._context.session.revision)
+
+    def _pick(self, record: object) -> None:
+        if isinstance(record, SetRow):
+            self._context.session.look_at_part(record.link.part.number)
+
+    def _mark_row(self) -> None:
+        number = self._context.session.part_number
+        rows = [row for row, record in enumerate(self.model.records) if record.link.part.number == number]
+        if rows:
+            self.table.pick_row(rows[0])
+
+    def _on_changed(self, what: Changed) -> None:
+        if what is Changed.PART:
+            self.drawing.show_picked(self._context.session.part_number)
+            self._mark_row()
+        else:
+            self.refresh()
+
+    def _on_updated(self, label: str) -> None:
+        if label == self._context.session.label:
+            self.refresh()

@@ -1,0 +1,1 @@
+"""Where the survey is answered: site, positions, questions, what hangs there today."""

@@ -1,0 +1,185 @@
+"""Other sets that differ in kind from the chosen one, each the best of its kind by an exact search of its own."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, replace
+
+from spoutline.model.plan import Alternative, AlternativeKind, HangingSet, JudgedSet
+from spoutline.model.requirement import RequirementId, Slot
+from spoutline.planning.sets.assembly import Objective, Wish
+from spoutline.planning.sets.choice import Choice, Chooser
+from spoutline.planning.sets.pool import JudgedPart
+
+_WORTH_SHOWING = 0.05  # a lighter set, or one with less loss, is shown when it gains at least this share
+
+
+@dataclass(frozen=True, slots=True)
+class _Idea:
+    """A kind of difference, the wish that asks for it, and whether the answer is worth showing."""
+
+    kind: AlternativeKind
+    wish: Wish
+    worth: Callable[[HangingSet], bool]
+
+
+def _always(_: HangingSet) -> bool:
+    return True
+
+
+def _narrowed(wish: Wish, keep: Callable[[JudgedPart], bool]) -> Wish:
+    """Return ``wish`` with one more condition on the parts."""
+    before = wish.keep
+    return replace(wish, keep=lambda candidate: before(candidate) and keep(candidate))
+
+
+def mass_kg(hanging_set: HangingSet) -> float:
+    """Return the dry mass of the set, kg."""
+    return sum(link.part.mass_kg for link in hanging_set.links)
+
+
+def lead_time_days(hanging_set: HangingSet) -> int:
+    """Return the lead time of the set, days: that of its slowest part."""
+    return max(link.part.lead_time_days for link in hanging_set.links)
+
+
+def _breakaway_idea(chosen: HangingSet, wish: Wish) -> Iterator[_Idea]:
+    part = chosen.part_in(Slot.BREAKAWAY) or chosen.part_in(Slot.SWIVEL_BREAKAWAY)
+    if part is None or part.breakaway is None:
+        return
+    other = not part.breakaway.reconnectable
+    kind = AlternativeKind.RECONNECTABLE if other else AlternativeKind.SINGLE_USE
+    yield _Idea(
+        kind,
+        _narrowed(wish, lambda it: it.part.breakaway is None or it.part.breakaway.reconnectable is other),
+        _always,
+    )
+
+
+def _permeation_idea(chosen: HangingSet, wish: Wish) -> Iterator[_Idea]:
+    if any(link.part.hose and not link.part.hose.low_permeation for link in chosen.links):
+        yield _Idea(
+            AlternativeKind.LOW_PERMEATION,
+            _narrowed(wish, lambda it: it.part.hose is None or it.part.hose.low_permeation),
+            _always,
+        )
+
+
+def _adaptor_idea(chosen: HangingSet, wish: Wish) -> Iterator[_Idea]:
+    fittings = (Slot.ADAPTOR, Slot.SPLITTER)
+    if any(link.slot in fittings for link in chosen.links):
+        yield _Idea(AlternativeKind.WITHOUT_ADAPTOR, _narrowed(wish, lambda it: it.slot not in fittings), _always)
+
+
+def _lighter_idea(chosen: HangingSet, wish: Wish) -> Iterator[_Idea]:
+    most = mass_kg(chosen) * (1 - _WORTH_SHOWING)
+    yield _Idea(AlternativeKind.LIGHTER, replace(wish, objective=Objective.MASS), lambda found: mass_kg(found) <= most)
+
+
+class AlternativeFinder:
+    """Finds the alternatives of one chosen set."""
+
+    def __init__(self, chooser: Chooser, choice: Choice) -> None:
+        self.chooser = chooser
+        self.choice = choice
+        self.wish = chooser.wish(choice.dropped)
+        self.chosen = choice.judged.hanging_set
+        self.regrets = chooser.regrets_of(self.chosen)
+
+    def all(self) -> tuple[Alternative, ...]:
+        """Return one alternative per kind, in the order of ``AlternativeKind``; equal sets are named once."""
+        seen = {self.chosen.numbers}
+        found: list[Alternative] = []
+        for kind, judged in self._candidates():
+            numbers = judged.hanging_set.numbers
+            if numbers not in seen:
+                seen.add(numbers)
+                difference = judged.hanging_set.price_minor - self.chosen.price_minor
+                found.append(Alternative(kind=kind, judged=judged, price_difference_minor=difference))
+        order = list(AlternativeKind)
+        return tuple(sorted(found, key=lambda alternative: order.index(alternative.kind)))
+
+    def _candidates(self) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
+        """Yield what differs in kind first, so that the plain second-best is named only where it differs in none."""
+        for idea in (
+            *_breakaway_idea(self.chosen, self.wish),
+            *_permeation_idea(self.chosen, self.wish),
+            *_adaptor_idea(self.chosen, self.wish),
+            *_lighter_idea(self.chosen, self.wish),
+            *self._less_loss_idea(),
+        ):
+            judged = self._as_good(idea.wish)
+            if judged is not None and idea.worth(judged.hanging_set):
+                yield idea.kind, judged
+        yield from self._lowest_price()
+        yield from self._sooner()
+        yield from self._one_maker()
+        yield from self._next_cheapest()
+
+    def _as_good(self, wish: Wish) -> JudgedSet | None:
+        """Return the best set for ``wish`` that breaks no more shoulds than the chosen one."""
+        judged = self.chooser.first(wish, self.choice.dropped)
+        if judged is None or self.chooser.regrets_of(judged.hanging_set) > self.regrets:
+            return None
+        return judged
+
+    def _less_loss_idea(self) -> Iterator[_Idea]:
+        loss_pa = self.chooser.search.model.loss_of_pa
+        most = loss_pa(self.chosen) * (1 - _WORTH_SHOWING)
+        wish = replace(self.wish, objective=Objective.PRESSURE_LOSS)
+        yield _Idea(AlternativeKind.LOWER_PRESSURE_LOSS, wish, lambda found: loss_pa(found) <= most)
+
+    def _lowest_price(self) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
+        """Give up every should: what keeping them costs becomes visible."""
+        everything = frozenset(RequirementId)
+        wish = replace(self.chooser.wish(everything), regrets_weigh=False)
+        judged = self.chooser.first(wish, everything)
+        if judged is not None and judged.hanging_set.price_minor < self.chosen.price_minor:
+            yield AlternativeKind.LOWEST_PRICE, judged
+
+    def _sooner(self) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
+        """Find the shortest lead time that still gives a set, by halving the list of lead times met."""
+        now = lead_time_days(self.chosen)
+        days = sorted(
+            {
+                candidate.part.lead_time_days
+                for judged in self.chooser.search.pool.slots.values()
+                for candidate in judged
+                if candidate.part.lead_time_days < now
+            }
+        )
+
+        def within(longest: int) -> JudgedSet | None:
+            wish = _narrowed(self.wish, lambda it: it.part.lead_time_days <= longest)
+            return self._as_good(wish)
+
+        best: JudgedSet | None = None
+        low, high = 0, len(days)
+        while low < high:
+            middle = (low + high) // 2
+            found = within(days[middle])
+            if found is None:
+                low = middle + 1
+            else:
+                best, high = found, middle
+        if best is not None:
+            yield AlternativeKind.SHORTER_LEAD_TIME, best
+
+    def _one_maker(self) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
+        if len({link.part.maker for link in self.chosen.links}) == 1:
+            return
+        makers = sorted({candidate.part.maker for candidate in self.chooser.search.pool.of(Slot.NOZZLE)})
+        found = [judged for maker in makers if (judged := self._as_good(_of_maker(self.wish, maker))) is not None]
+        if found:
+            best = min(found, key=lambda judged: (judged.hanging_set.price_minor, judged.hanging_set.numbers))
+            yield AlternativeKind.ONE_MAKER, best
+
+    def _next_cheapest(self) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
+        for judged in self.chooser.accepted(self.wish, self.choice.dropped):
+            if judged.hanging_set.numbers != self.chosen.numbers:
+                yield AlternativeKind.NEXT_CHEAPEST, judged
+                return
+
+
+def _of_maker(wish: Wish, maker: str) -> Wish:
+    return _narrowed(wish, lambda it: it.part.maker == maker)

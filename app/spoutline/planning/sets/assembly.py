@@ -1,0 +1,283 @@
+"""From judged parts to a chain problem: ports numbered, figures turned into loads, requirement lines into limits."""
+
+from __future__ import annotations
+
+import heapq
+import math
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, field, replace
+from enum import Enum, auto
+from typing import NamedTuple
+
+from spoutline.model.part import Part
+from spoutline.model.plan import HangingSet, SetLink
+from spoutline.model.port import Port
+from spoutline.model.requirement import Requirement, RequirementId, Slot
+from spoutline.planning.sets.loads import Load, LoadFigures, LoadModel, SetLimit
+from spoutline.planning.sets.pool import JudgedPart, Pool
+from spoutline.rules.chain.joints import mates
+from spoutline.search.graph import NO_PORT, Item, Layer, Path, Problem
+from spoutline.search.listener import Listener
+from spoutline.search.through import ThroughLayer, holding
+from spoutline.search.walk import best_first, cheapest
+
+_REGRET = 10**20  # outweighs any objective, so that fewer broken should-rules always come first
+_TIE = 10**9  # outweighs any price, so that the price only breaks ties of another objective
+
+
+class Objective(Enum):
+    """What the walk minimises, after the number of broken should-rules; price always breaks a tie."""
+
+    PRICE = auto()
+    MASS = auto()
+    PRESSURE_LOSS = auto()
+
+
+def _everything(_: JudgedPart) -> bool:
+    return True
+
+
+@dataclass(frozen=True, slots=True)
+class Held:
+    """A part that every set must hold in a slot; an adaptor or splitter in any of the places it may take."""
+
+    slot: Slot
+    number: str
+
+
+@dataclass(frozen=True, slots=True)
+class Wish:
+    """One question to the search.
+
+    ``lines`` are the requirement lines in force: a part that breaks one of them is left out, a set limit that serves
+    one of them holds. ``keep`` narrows the parts further. An objective may be any load sum. Broken should-rules of
+    parts outweigh every objective unless ``regrets_weigh`` is False. ``outlet_bears_all`` asks what a stronger
+    dispenser outlet would allow. ``holds`` names a part that must be in the set.
+    """
+
+    lines: frozenset[RequirementId]
+    limits: tuple[SetLimit, ...]
+    keep: Callable[[JudgedPart], bool] = _everything
+    objective: Objective | Load = Objective.PRICE
+    regrets_weigh: bool = True
+    outlet_bears_all: bool = False
+    holds: Held | None = None
+
+
+class Promise(NamedTuple):
+    """What no set goes below: broken should-rules of its parts, then price in minor units."""
+
+    regrets: int
+    price_minor: int
+
+
+@dataclass
+class _Ports:
+    """Numbers for the distinct ports met; which meet is asked once per pair of port kinds."""
+
+    numbers: dict[Port, int] = field(default_factory=dict)
+
+    def number(self, port: Port) -> int:
+        return self.numbers.setdefault(port, len(self.numbers))
+
+    def table(self, *, joints_matter: bool) -> dict[int, frozenset[int]]:
+        return {
+            number: frozenset(
+                other for facing, other in self.numbers.items() if not joints_matter or mates(port, facing)
+            )
+            for port, number in self.numbers.items()
+        }
+
+
+# design flow, above the breakaway, drive-off counts, objective, regrets weigh
+_Counting = tuple[float, bool, bool, Objective | Load, bool]
+
+
+class ChainSearch:
+    """All searches for one position draw on the same judged pool and the same figures, worked out once per part."""
+
+    def __init__(self, requirement: Requirement, pool: Pool, model: LoadModel) -> None:
+        self.requirement = requirement
+        self.pool = pool
+        self.model = model
+        self._ports = _Ports()
+        self._start = self._ports.number(requirement.outlet)
+        self._by_number: dict[str, Part] = {}
+        self._made: dict[_Counting, dict[tuple[Slot, str], Item]] = {}
+        self._least: dict[tuple[Wish, Slot], dict[str, int]] = {}
+        self._through: dict[tuple[Wish, Slot], tuple[ThroughLayer, ...]] = {}
+
+    def sets(self, wish: Wish, listener: Listener | None = None) -> Iterator[HangingSet]:
+        """Yield the sets that keep every limit of ``wish``, best objective first.
+
+        Nozzles with different design flows make different problems, because every part's loss depends on that flow;
+        their ordered answers are merged, so the whole stays exact.
+        """
+        walks = [
+            ((path.cost, path.keys, path) for path in best_first(problem, listener)) for problem in self.problems(wish)
+        ]
+        for _, _, path in heapq.merge(*walks, key=lambda found: found[:2]):
+            yield self.hanging_set(path)
+
+    def cheapest(self, wish: Wish, listener: Listener | None = None) -> HangingSet | None:
+        """Return a set with the best objective; None where there is none. Much quicker than ``sets`` at saying so."""
+        held = wish.holds
+        paths = (
+            (cheapest(problem, listener) for problem in self.problems(wish))
+            if held is None
+            else (through.cheapest(held.number, listener) for through in self._layers_through(wish, held.slot))
+        )
+        found = [path for path in paths if path is not None]
+        best = min(found, key=lambda path: (path.cost, path.keys), default=None)
+        return None if best is None else self.hanging_set(best)
+
+    def least_costs(self, wish: Wish, slot: Slot) -> dict[str, int]:
+        """Return, by part number, a cost that no set with the part in ``slot`` goes below.
+
+        A part that is left out is in no set; one that is named may still be in none.
+        """
+        least: dict[str, int] = {}
+        for through in self._layers_through(wish, slot):
+            for number, cost in through.least_costs().items():
+                least[number] = min(least.get(number, cost), cost)
+        return least
+
+    def promise(self, wish: Wish) -> Promise | None:
+        """Return what no set that holds the part of ``wish`` goes below; None where there is no such set.
+
+        The objective must be the price, with regrets weighed.
+        """
+        held = wish.holds
+        if held is None:
+            return None
+        free = replace(wish, holds=None)
+        if (free, held.slot) not in self._least:
+            self._least[free, held.slot] = self.least_costs(free, held.slot)
+        least = self._least[free, held.slot].get(held.number)
+        return None if least is None else Promise(*divmod(least, _REGRET))
+
+    def _layers_through(self, wish: Wish, slot: Slot) -> tuple[ThroughLayer, ...]:
+        """Return the layers that a part of ``slot`` may fill, of every problem; made once for all parts of the slot."""
+        free = replace(wish, holds=None)
+        if (free, slot) not in self._through:
+            self._through[free, slot] = tuple(
+                ThroughLayer(problem, layer)
+                for problem in self.problems(free)
+                for layer in _layers_for(slot, problem.layers)
+            )
+        return self._through[free, slot]
+
+    def problems(self, wish: Wish) -> Iterator[Problem]:
+        """Yield one chain problem for each design flow of the allowed nozzles, and each place of a held part."""
+        if wish.holds is None:
+            yield from self._free_problems(wish)
+            return
+        for problem in self._free_problems(wish):
+            for layer in _layers_for(wish.holds.slot, problem.layers):
+                narrowed = holding(problem, layer, wish.holds.number)
+                if narrowed is not None:
+                    yield narrowed
+
+    def _free_problems(self, wish: Wish) -> Iterator[Problem]:
+        nozzles = self._allowed(Slot.NOZZLE, wish)
+        for flow_m3_s in sorted({self.model.design_flow_m3_s(nozzle.part) for nozzle in nozzles}):
+            layers = tuple(self._layers(wish, flow_m3_s))
+            table = self._ports.table(joints_matter=RequirementId.JOINTS in wish.lines)
+            yield Problem(self._start, layers, table, self._limits(wish), self._outlet_bears_n(wish))
+
+    def _outlet_bears_n(self, wish: Wish) -> float:
+        if wish.outlet_bears_all or RequirementId.DRIVE_OFF not in wish.lines:
+            return math.inf
+        return self.requirement.outlet_pull_strength_n
+
+    def _limits(self, wish: Wish) -> tuple[float, ...]:
+        return self.model.limit_vector(limit for limit in wish.limits if limit.requirement in wish.lines)
+
+    def _allowed(self, slot: Slot, wish: Wish) -> list[JudgedPart]:
+        return [
+            candidate
+            for candidate in self.pool.of(slot)
+            if candidate.forbidden_by.isdisjoint(wish.lines) and wish.keep(candidate)
+        ]
+
+    def _layers(self, wish: Wish, flow_m3_s: float) -> Iterator[Layer]:
+        """Between any two slots one adaptor may come; at the dispenser outlet an adaptor or a splitter."""
+        chain = self.requirement.chain
+        between = self._allowed(Slot.ADAPTOR, wish)
+        for depth, slot in enumerate(chain):
+            fittings = between if depth else between + self._allowed(Slot.SPLITTER, wish)
+            above = self.model.is_above_breakaway(depth)
+            yield Layer("", tuple(self._items(fittings, wish, flow_m3_s, above=above)), optional=True)
+            nozzles_flow = flow_m3_s if slot is Slot.NOZZLE else None
+            parts = [
+                candidate
+                for candidate in self._allowed(slot, wish)
+                if nozzles_flow is None or self.model.design_flow_m3_s(candidate.part) == nozzles_flow
+            ]
+            yield Layer(slot, tuple(self._items(parts, wish, flow_m3_s, above=above)))
+
+    def _items(self, candidates: list[JudgedPart], wish: Wish, flow_m3_s: float, *, above: bool) -> Iterator[Item]:
+        """Yield the items of the parts that have the ports of their slot, each made once per way of counting."""
+        drive_off = RequirementId.DRIVE_OFF in wish.lines
+        made = self._made.setdefault((flow_m3_s, above, drive_off, wish.objective, wish.regrets_weigh), {})
+        for candidate in candidates:
+            part = candidate.part
+            if part.inlet is None or (part.outlet is None) is not (candidate.slot is Slot.NOZZLE):
+                continue
+            key = (candidate.slot, part.number)
+            if key not in made:
+                made[key] = self._item(candidate, wish, flow_m3_s, above=above, drive_off=drive_off)
+            yield made[key]
+
+    def _item(self, candidate: JudgedPart, wish: Wish, flow_m3_s: float, *, above: bool, drive_off: bool) -> Item:
+        part = candidate.part
+        figures = self.model.figures(part, candidate.slot, flow_m3_s)
+        self._by_number[part.number] = part
+        strength = figures.pull_strength_n
+        return Item(
+            part.number,
+            self._cost(candidate, wish, figures, above=above),
+            NO_PORT if part.inlet is None else self._ports.number(part.inlet),
+            NO_PORT if part.outlet is None else self._ports.number(part.outlet),
+            figures.loads(above_breakaway=above),
+            bears=(0.0 if strength is None else strength) if drive_off else math.inf,
+            demands=figures.pull_demand_n if drive_off else 0.0,
+        )
+
+    def _cost(self, candidate: JudgedPart, wish: Wish, figures: LoadFigures, *, above: bool) -> int:
+        part = candidate.part
+        price = part.price_minor(self.requirement.site.currency) or 0
+        match wish.objective:
+            case Load() as load:
+                own = round(figures.loads(above_breakaway=above)[load] * 1e6)
+            case Objective.MASS:
+                own = round(part.mass_kg * 1e4) * _TIE + price
+            case Objective.PRESSURE_LOSS:
+                own = round(figures.loss_hot_pa) * _TIE + price
+            case Objective.PRICE:
+                own = price
+        return own + (candidate.regrets * _REGRET if wish.regrets_weigh else 0)
+
+    def hanging_set(self, path: Path) -> HangingSet:
+        """Return the set that a path of one of the ``problems`` stands for."""
+        slots: list[Slot] = []
+        for slot in self.requirement.chain:
+            slots.extend((Slot.ADAPTOR, slot))
+        links = []
+        for slot, item in zip(slots, path.items, strict=True):
+            if item is not None:
+                part = self._by_number[item.key]
+                place = Slot(part.kind) if slot is Slot.ADAPTOR else slot
+                links.append(SetLink(slot=place, part=part))
+        currency = self.requirement.site.currency
+        return HangingSet(
+            links=tuple(links),
+            price_minor=sum(link.part.price_minor(currency) or 0 for link in links),
+            currency=currency,
+        )
+
+
+def _layers_for(slot: Slot, layers: tuple[Layer, ...]) -> Iterator[int]:
+    """Yield the places that a part of ``slot`` may take; the layers without a name take adaptors and splitters."""
+    name = "" if slot in (Slot.ADAPTOR, Slot.SPLITTER) else slot
+    return (place for place, layer in enumerate(layers) if layer.name == name)

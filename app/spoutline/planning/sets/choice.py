@@ -1,0 +1,143 @@
+"""Which set: the cheapest that keeps every must, after as many shoulds as can be kept together."""
+
+from __future__ import annotations
+
+import itertools
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cached_property
+
+from spoutline.model.check import Check, Outcome
+from spoutline.model.finding import Severity
+from spoutline.model.plan import HangingSet, JudgedSet
+from spoutline.model.requirement import RequirementId, Slot
+from spoutline.planning.sets.assembly import ChainSearch, Held, Wish
+from spoutline.planning.sets.judgement import SetJudge
+from spoutline.planning.sets.loads import CHECK_LINES
+from spoutline.search.listener import Listener
+
+ALL_LINES = frozenset(RequirementId)
+_PATIENCE = 60  # sets turned down one after another by a check that the search cannot bound
+_Rank = tuple[int, int, tuple[str, ...]]  # shoulds broken, price, part numbers
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """The chosen set and the should-lines that had to be given up for any set to exist."""
+
+    judged: JudgedSet
+    dropped: frozenset[RequirementId]
+
+
+class Chooser:
+    """Pulls sets from the search and keeps those whose full checks agree with the limits asked for."""
+
+    def __init__(self, search: ChainSearch, judge: SetJudge, listener: Listener | None = None) -> None:
+        self.search = search
+        self.judge = judge
+        self.listener = listener
+        self.looked_at = 0
+        self.last_refused: JudgedSet | None = None  # by a full check, since a choice was last asked for
+        self.turned_down = 0  # sets that the bounds let through and a full check did not
+
+    def wish(self, dropped: frozenset[RequirementId], holds: Held | None = None) -> Wish:
+        """Return the wish for every line, its should-limits on the ``dropped`` lines left out."""
+        limits = self.search.model.set_limits
+        kept = tuple(limit for limit in limits if limit.severity is Severity.MUST or limit.requirement not in dropped)
+        return Wish(ALL_LINES, kept, holds=holds)
+
+    def choose(self, holds: Held | None = None) -> Choice | None:
+        """Return the set that breaks no must and the fewest shoulds, the cheapest of those; None without such a set.
+
+        With ``holds``, only sets that hold that part count.
+
+        Should-limits on the whole set are few, so every group of them is a candidate to give up, smallest first, until
+        it alone weighs more than the best found; broken should-rules of parts count one each.
+        """
+        limits = self.search.model.set_limits
+        soft = sorted({limit.requirement for limit in limits if limit.severity is Severity.SHOULD})
+        best: tuple[_Rank, Choice] | None = None
+        self.last_refused = None
+        for size in range(len(soft) + 1):
+            if best is not None and best[0][0] < size:
+                break
+            for group in map(frozenset, itertools.combinations(soft, size)):
+                wish = self.wish(group, holds)
+                if holds is not None and not self._may_improve(wish, size, best and best[0]):
+                    continue
+                judged = self.first(wish, group)
+                if judged is None:
+                    continue
+                rank = self._rank(judged.hanging_set, size)
+                if best is None or rank < best[0]:
+                    best = rank, Choice(judged, group)
+        return best and best[1]
+
+    def _may_improve(self, wish: Wish, given_up: int, best: _Rank | None) -> bool:
+        """Say whether a set that holds the part of ``wish`` may come before the best one found, by bounds alone."""
+        promise = self.search.promise(wish)
+        if promise is None:
+            return False
+        return best is None or (given_up + promise.regrets, promise.price_minor) <= best[:2]
+
+    def regrets_of(self, hanging_set: HangingSet) -> int:
+        """Return how many should-rules the parts of a set break."""
+        return sum(self._regrets[link.slot, link.part.number] for link in hanging_set.links)
+
+    @cached_property
+    def _regrets(self) -> dict[tuple[Slot, str], int]:
+        return {
+            (candidate.slot, candidate.part.number): candidate.regrets
+            for judged in self.search.pool.slots.values()
+            for candidate in judged
+        }
+
+    def _rank(self, hanging_set: HangingSet, given_up: int) -> _Rank:
+        return given_up + self.regrets_of(hanging_set), hanging_set.price_minor, hanging_set.numbers
+
+    def first(self, wish: Wish, dropped: frozenset[RequirementId]) -> JudgedSet | None:
+        """Return the best accepted set for ``wish``.
+
+        The quick search answers unless a full check turns its set down, which is rare; only then are the sets walked
+        through in order, and only so far: a hose so nearly taut that its tension decides is the one known case.
+        """
+        best = self.search.cheapest(wish, self.listener)
+        if best is None:
+            return None
+        judged = self._accepted_or_none(best, dropped)
+        return judged if judged is not None else next(self.accepted(wish, dropped), None)
+
+    def _accepted_or_none(self, hanging_set: HangingSet, dropped: frozenset[RequirementId]) -> JudgedSet | None:
+        self.looked_at += 1
+        judged = self.judge.judged(hanging_set)
+        if is_turned_down(judged, dropped):
+            self.turned_down += 1
+            self.last_refused = judged
+            return None
+        return judged
+
+    def accepted(self, wish: Wish, dropped: frozenset[RequirementId]) -> Iterator[JudgedSet]:
+        """Yield the sets whose checks hold, in the order of the search, until too many in a row were turned down."""
+        refused = 0
+        for hanging_set in self.search.sets(wish, self.listener):
+            judged = self._accepted_or_none(hanging_set, dropped)
+            refused = refused + 1 if judged is None else 0
+            if judged is not None:
+                yield judged
+            elif refused >= _PATIENCE:
+                return
+
+
+def is_turned_down(judged: JudgedSet, dropped: frozenset[RequirementId]) -> bool:
+    """Say whether a full check forbids a set that the search let through, the ``dropped`` should-lines given up."""
+    return any(_turns_down(check, dropped) for check in judged.checks)
+
+
+def _turns_down(check: Check, dropped: frozenset[RequirementId]) -> bool:
+    """Say whether a check forbids the set: a must that fails or cannot be shown, or a should still in force."""
+    if check.outcome in (Outcome.PASSES, Outcome.INFORMATION):
+        return False
+    if check.severity is Severity.MUST:
+        return True
+    line = CHECK_LINES.get(check.id)
+    return check.severity is Severity.SHOULD and line is not None and line not in dropped

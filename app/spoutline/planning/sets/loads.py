@@ -1,0 +1,311 @@
+"""The sums that a chain is held to, as load vectors and limits of the search; figures come from the rules."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable
+from dataclasses import dataclass
+from enum import IntEnum
+from functools import cached_property
+
+from spoutline.calc.constants import STANDARD_GRAVITY
+from spoutline.calc.liquids import LiquidState
+from spoutline.model.check import CheckId
+from spoutline.model.finding import Severity
+from spoutline.model.limit import LimitId, RuleTables
+from spoutline.model.part import Part
+from spoutline.model.plan import HangingSet
+from spoutline.model.quantity import Dimension
+from spoutline.model.requirement import Requirement, RequirementId, Slot
+from spoutline.rules.chain.hanging import longest_at_rest_m, longest_in_use_m
+from spoutline.rules.derive.hose import is_on_reel
+from spoutline.rules.parts.figures import (
+    BREAKAWAY_SLOTS,
+    PartFigures,
+    design_flow_m3_s,
+    flow_ceiling_m3_s,
+    loss_pa,
+    part_figures,
+    pull_demand_n,
+    rise_m,
+    states_for,
+)
+
+_NO_LIMIT_PA = -1e15  # outweighs any loss: the opening pressure of a nozzle without the device limits nothing
+_BISECTED_M = 2e-4  # the longest chain on a cord is bisected; within this the full check arbitrates
+
+
+class Load(IntEnum):
+    """The additive figures of a chain, in the order of the search's load vectors."""
+
+    HOSE_LENGTH = 0  # m, hoses alone
+    REACH = 1  # m, negated: hoses and rigid parts
+    CLEARANCE = 2  # m, everything before the nozzle
+    RESISTANCE = 3  # ohm, one joint with every part
+    SERVICE_LOAD = 4  # N below the breakaway, less what it stands at a margin of one
+    SERVICE_MARGIN = 5  # N, the same at the margin that the profile asks
+    WANTED_FLOW_COLD = 6  # Pa lost at the wanted flow
+    WANTED_FLOW_HOT = 7
+    NOZZLE_FLOW_COLD = 8  # Pa lost at the nozzle's least flow
+    NOZZLE_FLOW_HOT = 9
+    OPENING_COLD = 10  # Pa lost upstream at the design flow, and the nozzle's opening pressure
+    OPENING_HOT = 11
+    PINNED = 12  # pinned parts present, negated
+    HOOK = 13  # m, negated: everything before the nozzle
+
+
+# Set checks on a should-line that the search bounds: such a check turns a set down while its line is in force.
+CHECK_LINES: dict[CheckId, RequirementId] = {
+    CheckId.GROUND_CLEARANCE_AT_REST: RequirementId.GROUND_CLEARANCE,
+    CheckId.GROUND_CLEARANCE_IN_USE: RequirementId.GROUND_CLEARANCE,
+    CheckId.BREAKAWAY_SERVICE_LOAD: RequirementId.SERVICE_LOAD,
+    CheckId.FLOW_COLD: RequirementId.FLOW,
+    CheckId.FLOW_HOT: RequirementId.FLOW,
+}
+# The requirement line behind every other check that can forbid a set.
+MUST_CHECK_LINES: dict[CheckId, RequirementId] = {
+    CheckId.SPOUT_DIAMETER: RequirementId.SPOUT,
+    CheckId.HOSE_LENGTH: RequirementId.HOSE_LENGTH,
+    CheckId.HOSE_REACH: RequirementId.REACH,
+    CheckId.WHIP_LENGTH: RequirementId.WHIP_LENGTH,
+    CheckId.BREAKAWAY_FORCE_CLASS: RequirementId.SEPARATION_FORCE,
+    CheckId.BREAKAWAY_SERVICE_LOAD: RequirementId.SERVICE_LOAD,
+    CheckId.BREAKAWAY_DRIVE_OFF: RequirementId.DRIVE_OFF,
+    CheckId.RESISTANCE_TOTAL: RequirementId.RESISTANCE,
+    CheckId.RESISTANCE_PARTS: RequirementId.CONTINUITY,
+    CheckId.NOZZLE_MINIMUM_FLOW: RequirementId.NOZZLE_FLOW,
+    CheckId.NOZZLE_MAXIMUM_FLOW: RequirementId.NOZZLE_FLOW,
+    CheckId.NOZZLE_OPENING_PRESSURE: RequirementId.NOZZLE_FLOW,
+    CheckId.GASOLINE_FLOW_LIMIT: RequirementId.FLOW,
+    CheckId.PERMEATION: RequirementId.LOW_PERMEATION,
+}
+
+
+@dataclass(frozen=True, slots=True)
+class SetLimit:
+    """An upper limit on a load sum: the requirement line it serves, its weight, and how it is shown."""
+
+    load: Load
+    requirement: RequirementId
+    severity: Severity
+    limit: float
+    dimension: Dimension
+
+    def shown(self, value: float) -> float:
+        """Return a load sum as a person knows it: lower limits are kept as negated sums."""
+        return -value if self.load in (Load.REACH, Load.PINNED, Load.HOOK) else value
+
+
+@dataclass(frozen=True, slots=True)
+class LoadFigures:
+    """One part's loads on either side of the breakaway, and what it bears and demands."""
+
+    above: tuple[float, ...]
+    below: tuple[float, ...]
+    loss_hot_pa: float
+    pull_strength_n: float | None
+    pull_demand_n: float
+
+    def loads(self, *, above_breakaway: bool) -> tuple[float, ...]:
+        """Return the load vector for the part's side of the breakaway."""
+        return self.above if above_breakaway else self.below
+
+
+@dataclass(frozen=True, slots=True)
+class _Flows:
+    """The flows (m3/s) at which a group of nozzles is judged."""
+
+    wanted: float
+    least: float
+    design: float
+
+
+class LoadModel:
+    """Loads of parts and limits of sums for one requirement; a part's figures are worked out once per flow."""
+
+    def __init__(self, requirement: Requirement, tables: RuleTables) -> None:
+        self.requirement = requirement
+        self.tables = tables
+        self.states = states_for(requirement)
+        self.pinned = frozenset(requirement.position.decisions.pinned)
+        self._ceiling_m3_s = flow_ceiling_m3_s(requirement, tables)
+        self._figures: dict[tuple[str, Slot, float], LoadFigures] = {}
+
+    def design_flow_m3_s(self, nozzle: Part) -> float:
+        """Return the flow (m3/s) that decides a nozzle's group: parts lose pressure at this flow."""
+        return design_flow_m3_s(nozzle, self.requirement, self.tables)
+
+    def is_above_breakaway(self, depth: int) -> bool:
+        """Say whether a fitting or part of the slot at ``depth`` of the chain hangs above the breakaway."""
+        chain = self.requirement.chain
+        place = next((index for index, slot in enumerate(chain) if slot in BREAKAWAY_SLOTS), 0)
+        return depth <= place
+
+    @cached_property
+    def set_limits(self) -> tuple[SetLimit, ...]:
+        """Return every limit that applies, musts and shoulds."""
+        return (
+            *self._length_limits(),
+            *self._pull_limits(),
+            *self._flow_limits(),
+            *self._decision_limits(),
+        )
+
+    def _length_limits(self) -> Iterable[SetLimit]:
+        window = self.requirement.hose_length
+        length = Dimension.LENGTH
+        if window.maximum is not None:
+            yield SetLimit(Load.HOSE_LENGTH, RequirementId.HOSE_LENGTH, Severity.MUST, window.maximum, length)
+        if window.minimum is not None:
+            yield SetLimit(Load.REACH, RequirementId.REACH, Severity.MUST, -window.minimum, length)
+        if not is_on_reel(self.requirement.position):
+            hook = -self._way_to_hook_m()
+            yield SetLimit(Load.HOOK, RequirementId.GROUND_CLEARANCE, Severity.SHOULD, hook, length)
+        longest = self._longest_clear_m()
+        if longest is not None:
+            yield SetLimit(Load.CLEARANCE, RequirementId.GROUND_CLEARANCE, Severity.SHOULD, longest, length)
+
+    def _way_to_hook_m(self) -> float:
+        """Return the straight way (m) from the outlet to the nozzle's hook: a shorter chain cannot be hung up."""
+        position = self.requirement.position
+        return math.hypot(position.hook.distance_m, position.outlet.height_m - position.hook.height_m)
+
+    def _longest_clear_m(self) -> float | None:
+        """Return the longest chain (m) that hangs clear at rest and in use; None where nothing hangs."""
+        jurisdiction = self.tables.jurisdiction
+        at_rest = longest_at_rest_m(self.requirement, jurisdiction)
+        if at_rest is None:
+            return 0.0  # hook or outlet itself is too low: no chain hangs clear
+        longest = min(at_rest, longest_in_use_m(self.requirement, jurisdiction))
+        return None if math.isinf(longest) else longest + _BISECTED_M
+
+    def _pull_limits(self) -> Iterable[SetLimit]:
+        force = Dimension.FORCE
+        yield SetLimit(Load.SERVICE_LOAD, RequirementId.SERVICE_LOAD, Severity.MUST, 0.0, force)
+        yield SetLimit(Load.SERVICE_MARGIN, RequirementId.SERVICE_LOAD, Severity.SHOULD, 0.0, force)
+        if self.requirement.bonding_severity is Severity.MUST:
+            total = self.tables.jurisdiction.number(LimitId.BOND_TOTAL_MAX)
+            yield SetLimit(Load.RESISTANCE, RequirementId.RESISTANCE, Severity.MUST, total, Dimension.RESISTANCE)
+
+    def _flow_limits(self) -> Iterable[SetLimit]:
+        rise = rise_m(self.requirement)
+        pressure = self.requirement.supply_pressure_pa
+        for state, loads in (
+            (self.states.cold, (Load.WANTED_FLOW_COLD, Load.NOZZLE_FLOW_COLD, Load.OPENING_COLD)),
+            (self.states.hot, (Load.WANTED_FLOW_HOT, Load.NOZZLE_FLOW_HOT, Load.OPENING_HOT)),
+        ):
+            left = pressure - state.density_kg_m3 * STANDARD_GRAVITY.value * rise
+            # More flow wanted than the dispenser or the law gives: no set delivers it, whatever it loses.
+            wanted = -math.inf if self.requirement.wanted_flow_m3_s > self._ceiling_m3_s * (1.0 + 1e-9) else left
+            lines = (
+                (loads[0], RequirementId.FLOW, Severity.SHOULD, wanted),
+                (loads[1], RequirementId.NOZZLE_FLOW, Severity.MUST, left),
+                (loads[2], RequirementId.NOZZLE_FLOW, Severity.MUST, left),
+            )
+            for load, requirement, severity, limit in lines:
+                yield SetLimit(load, requirement, severity, limit, Dimension.PRESSURE)
+
+    def _decision_limits(self) -> Iterable[SetLimit]:
+        if self.pinned:
+            yield SetLimit(
+                Load.PINNED, RequirementId.DECISION, Severity.MUST, -float(len(self.pinned)), Dimension.COUNT
+            )
+
+    def limit_vector(self, limits: Iterable[SetLimit]) -> tuple[float, ...]:
+        """Return one upper limit per load, infinite where none of ``limits`` holds it."""
+        vector = [math.inf] * len(Load)
+        for limit in limits:
+            vector[limit.load] = min(vector[limit.load], limit.limit)
+        return tuple(vector)
+
+    def figures(self, part: Part, slot: Slot, flow_m3_s: float) -> LoadFigures:
+        """Return the loads of ``part`` in ``slot`` for nozzles with this design flow (m3/s)."""
+        key = (part.number, slot, flow_m3_s)
+        if key not in self._figures:
+            self._figures[key] = self._work_out(part, slot, flow_m3_s)
+        return self._figures[key]
+
+    def _flows(self, design_m3_s: float) -> _Flows:
+        """Return the flows for a group of nozzles.
+
+        A least flow above the wanted flow is judged as it stands. For the others the wanted flow rules, and the full
+        check of the least flow arbitrates where the wanted flow had to be given up.
+        """
+        wanted = min(self.requirement.wanted_flow_m3_s, self._ceiling_m3_s)
+        return _Flows(wanted=wanted, least=design_m3_s if design_m3_s > wanted else 0.0, design=design_m3_s)
+
+    def _work_out(self, part: Part, slot: Slot, design_m3_s: float) -> LoadFigures:
+        figures = part_figures(part, slot, self.requirement, self.tables, self.states.cold)
+        flows = self._flows(design_m3_s)
+        losses = [
+            loss
+            for kind in (flows.wanted, flows.least)
+            for loss in (self._loss(part, slot, kind, self.states.cold), self._loss(part, slot, kind, self.states.hot))
+        ]
+        opening = [self._opening(part, slot, flows.design, state) for state in self.states.both]
+        hanging_m = 0.0 if slot is Slot.NOZZLE else figures.hose_length_m + figures.rigid_length_m
+        common = (
+            figures.hose_length_m,
+            -figures.reach_m,
+            hanging_m,
+            (figures.resistance_ohm or 0.0) + self.tables.jurisdiction.number(LimitId.BOND_JOINT),
+        )
+        pinned = -1.0 if part.number in self.pinned else 0.0
+        rest = (*losses, *opening, pinned, -hanging_m)
+        above, below = self._service(part, slot, figures)
+        return LoadFigures(
+            above=(*common, *above, *rest),
+            below=(*common, *below, *rest),
+            loss_hot_pa=losses[1],
+            pull_strength_n=figures.pull_strength_n,
+            pull_demand_n=figures.pull_demand_n,
+        )
+
+    def pull_demand_n(self, part: Part) -> float:
+        """Return the pull (N) that a breakaway asks of all other parts and the outlet; 0 for other parts."""
+        slot = next((slot for slot in BREAKAWAY_SLOTS if slot.value == part.kind.value), None)
+        return 0.0 if slot is None else pull_demand_n(part, slot, self.requirement, self.tables)
+
+    def _loss(self, part: Part, slot: Slot, flow_m3_s: float, state: LiquidState) -> float:
+        return loss_pa(part, slot, self.requirement, flow_m3_s, state) if flow_m3_s > 0 else 0.0
+
+    def _opening(self, part: Part, slot: Slot, flow_m3_s: float, state: LiquidState) -> float:
+        """Upstream parts take their loss, the nozzle asks for its opening pressure, or frees the sum if it has none."""
+        if part.nozzle is not None:
+            opening = part.nozzle.opening_pressure_pa
+            return _NO_LIMIT_PA if opening is None or not part.nozzle.no_pressure_device else opening
+        return self._loss(part, slot, flow_m3_s, state)
+
+    def _service(self, part: Part, slot: Slot, figures: PartFigures) -> tuple[tuple[float, float], tuple[float, float]]:
+        """Return what hangs: a breakaway brings what it stands, as a negative load; parts below it use that up."""
+        if part.breakaway is None or slot not in BREAKAWAY_SLOTS:
+            weight = figures.filled_weight_n
+            return (0.0, 0.0), (weight, weight)
+        jurisdiction = self.tables.jurisdiction
+        seal = part.breakaway.seal_diameter_m or 0.0
+        thrust = self.requirement.supply_pressure_pa * math.pi / 4.0 * seal**2
+        always = jurisdiction.number(LimitId.PULL_USER_TUG) + thrust
+        least = part.breakaway.separation_minimum_n
+        own = (always - least, always - least / jurisdiction.number(LimitId.BREAKAWAY_SERVICE_MARGIN))
+        return own, own
+
+    def _part_loads(self, part: Part, slot: Slot, flow_m3_s: float, *, above: bool) -> tuple[float, ...]:
+        return self.figures(part, slot, flow_m3_s).loads(above_breakaway=above)
+
+    def _design_flow_of(self, hanging_set: HangingSet) -> float:
+        nozzle = hanging_set.part_in(Slot.NOZZLE)
+        return self.design_flow_m3_s(nozzle) if nozzle else self.requirement.wanted_flow_m3_s
+
+    def load_of(self, hanging_set: HangingSet, load: Load) -> float:
+        """Return the sum of one load over a set."""
+        flow = self._design_flow_of(hanging_set)
+        places = [link.slot for link in hanging_set.links]
+        breakaway = next((index for index, slot in enumerate(places) if slot in BREAKAWAY_SLOTS), len(places))
+        return math.fsum(
+            self._part_loads(link.part, link.slot, flow, above=index <= breakaway)[load]
+            for index, link in enumerate(hanging_set.links)
+        )
+
+    def loss_of_pa(self, hanging_set: HangingSet) -> float:
+        """Return the pressure (Pa) that a set loses at the wanted flow, liquid hot."""
+        return self.load_of(hanging_set, Load.WANTED_FLOW_HOT)

@@ -1,0 +1,186 @@
+"""One position: requirement, candidates, the best set with its alternatives, or the conflict."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from spoutline.model.plan import (
+    AccessoryLine,
+    Conflict,
+    JudgedSet,
+    PlanStatus,
+    PositionPlan,
+    Relaxation,
+    SlotCount,
+)
+from spoutline.model.requirement import Refusal, RefusalStatus, Requirement, RequirementId
+from spoutline.model.survey import Position, Site
+from spoutline.planning.protocols import PartStore
+from spoutline.planning.sets.accessories import accessory_lines
+from spoutline.planning.sets.alternatives import AlternativeFinder
+from spoutline.planning.sets.assembly import ChainSearch
+from spoutline.planning.sets.choice import Choice, Chooser
+from spoutline.planning.sets.conflicts import ConflictFinder, conflict_of_checks
+from spoutline.planning.sets.desk import Desk
+from spoutline.planning.sets.judgement import SetJudge
+from spoutline.planning.sets.loads import LoadModel
+from spoutline.planning.sets.pool import SLOT_KINDS, Pool, narrow_pool, whole_pool
+from spoutline.planning.sets.supersession import successors_at
+from spoutline.rules.derive.requirement import requirement_for
+
+_STATUS = {
+    RefusalStatus.NO_LISTING_CLASS: PlanStatus.NO_LISTING_CLASS,
+    RefusalStatus.CONTRADICTION: PlanStatus.CONTRADICTION,
+    RefusalStatus.NOT_ALLOWED: PlanStatus.NOT_ALLOWED,
+    RefusalStatus.OUT_OF_RANGE: PlanStatus.OUT_OF_RANGE,
+}
+
+
+@dataclass(frozen=True, slots=True)
+class PlannedPosition:
+    """A plan with the chooser behind it and its choice; both None where the plan has no set."""
+
+    plan: PositionPlan
+    chooser: Chooser | None = None
+    choice: Choice | None = None
+
+
+def plan_position(position: Position, site: Site, desk: Desk, *, with_alternatives: bool = True) -> PositionPlan:
+    """Plan one position.
+
+    Parameters
+    ----------
+    position, site
+        From the survey.
+    desk
+        Rule tables, part store and listener.
+    with_alternatives
+        False leaves out the search for alternatives.
+
+    Returns
+    -------
+    PositionPlan
+        With a chosen set, or a refusal, or a conflict: never without a reason.
+
+    Raises
+    ------
+    Cancelled
+        If the listener asks to stop.
+    """
+    planned = planned_position(position, site, desk)
+    if not with_alternatives or planned.chooser is None or planned.choice is None:
+        return planned.plan
+    return replace(planned.plan, alternatives=AlternativeFinder(planned.chooser, planned.choice).all())
+
+
+def planned_position(position: Position, site: Site, desk: Desk) -> PlannedPosition:
+    """Plan one position without alternatives, and keep what another choice among its sets would need.
+
+    Raises
+    ------
+    Cancelled
+        If the listener asks to stop.
+    """
+    requirement = requirement_for(position, site, desk.tables)
+    if isinstance(requirement, Refusal):
+        return PlannedPosition(_plan(position, _STATUS[requirement.status], refusal=requirement))
+    pool = narrow_pool(requirement, desk.tables, desk.parts)
+    counts = slot_counts(requirement, pool, desk.parts)
+    chooser = chooser_for(requirement, pool, desk)
+    choice = chooser.choose()
+    if choice is None:
+        conflict = conflict_of(requirement, desk) or conflict_of_checks(chooser.last_refused)
+        if conflict is not None:
+            ways = (*_by_successors(requirement, desk), *conflict.relaxations)
+            conflict = replace(conflict, relaxations=ways)
+        return PlannedPosition(
+            _plan(position, PlanStatus.DOES_NOT_FIT, requirement=requirement, conflict=conflict, counts=counts)
+        )
+    plan = _plan(
+        position,
+        PlanStatus.FITS,
+        requirement=requirement,
+        chosen=choice.judged,
+        counts=counts,
+        accessories=accessory_lines(choice.judged, requirement, desk),
+    )
+    return PlannedPosition(plan, chooser, choice)
+
+
+def chooser_for(requirement: Requirement, pool: Pool, desk: Desk) -> Chooser:
+    """Return the chooser over ``pool`` for ``requirement``."""
+    model = LoadModel(requirement, desk.tables)
+    return Chooser(ChainSearch(requirement, pool, model), SetJudge(requirement, desk.tables), desk.listener)
+
+
+def conflict_of(requirement: Requirement, desk: Desk) -> Conflict | None:
+    """Explain over the whole catalogue why no set exists."""
+    pool = whole_pool(requirement, desk.tables, desk.parts)
+    return ConflictFinder(ChainSearch(requirement, pool, LoadModel(requirement, desk.tables))).conflict()
+
+
+def _by_successors(requirement: Requirement, desk: Desk) -> tuple[Relaxation, ...]:
+    """Return the way out that parts kept give way to those that took their place; empty where that frees no set."""
+    position, successions = successors_at(requirement.position, desk.parts)
+    updated = requirement_for(position, requirement.site, desk.tables) if successions else None
+    if updated is None or isinstance(updated, Refusal):
+        return ()
+    choice = chooser_for(updated, narrow_pool(updated, desk.tables, desk.parts), desk).choose()
+    if choice is None:
+        return ()
+    freed = choice.judged.hanging_set
+    return (
+        Relaxation(
+            requirement=RequirementId.DECISION,
+            from_value=None,
+            to_value=None,
+            dimension=None,
+            price_minor=freed.price_minor,
+            numbers=freed.numbers,
+            successions=successions,
+        ),
+    )
+
+
+def slot_counts(requirement: Requirement, pool: Pool, parts: PartStore) -> tuple[SlotCount, ...]:
+    """Return, per slot of the chain, how many parts the catalogue has and how many no must-rule forbids."""
+    return tuple(
+        SlotCount(
+            slot=slot,
+            in_catalogue=parts.count(SLOT_KINDS[slot]),
+            remaining=sum(not candidate.forbidden_by for candidate in pool.of(slot)),
+        )
+        for slot in requirement.chain
+    )
+
+
+def counts_for(position: Position, site: Site, desk: Desk) -> tuple[SlotCount, ...]:
+    """Return how far the answers given so far narrow each slot; empty where the requirement is refused."""
+    requirement = requirement_for(position, site, desk.tables)
+    if isinstance(requirement, Refusal):
+        return ()
+    return slot_counts(requirement, narrow_pool(requirement, desk.tables, desk.parts), desk.parts)
+
+
+def _plan(
+    position: Position,
+    status: PlanStatus,
+    *,
+    requirement: Requirement | None = None,
+    refusal: Refusal | None = None,
+    chosen: JudgedSet | None = None,
+    conflict: Conflict | None = None,
+    counts: tuple[SlotCount, ...] = (),
+    accessories: tuple[AccessoryLine, ...] = (),
+) -> PositionPlan:
+    return PositionPlan(
+        position=position,
+        status=status,
+        requirement=requirement,
+        refusal=refusal,
+        chosen=chosen,
+        alternatives=(),
+        conflict=conflict,
+        counts=counts,
+        accessories=accessories,
+    )

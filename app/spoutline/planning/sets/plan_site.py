@@ -1,0 +1,69 @@
+"""All positions of a survey, equal ones planned once."""
+
+from __future__ import annotations
+
+import hashlib
+
+import spoutline
+from spoutline.model.faults import Cancelled
+from spoutline.model.limit import RuleTables
+from spoutline.model.plan import PositionPlan, Provenance, SitePlan
+from spoutline.model.survey import Position, Survey
+from spoutline.planning.protocols import PartStore, Progress
+from spoutline.planning.sets.desk import Desk, stop_listener
+from spoutline.planning.sets.plan_position import plan_position
+from spoutline.planning.sets.relabel import relabelled, same_question
+
+
+def plan_site(survey: Survey, tables: RuleTables, parts: PartStore, progress: Progress | None = None) -> SitePlan:
+    """Plan every position of ``survey``.
+
+    Positions that differ only in label, dispenser and notes ask the same and get the same answer without a new search.
+
+    Raises
+    ------
+    Cancelled
+        If ``progress`` asks to stop.
+    """
+    desk = Desk(tables, parts, stop_listener(progress))
+    known: dict[Position, PositionPlan] = {}
+    plans: list[PositionPlan] = []
+    for done, position in enumerate(survey.positions):
+        if progress is not None:
+            progress.on_progress(done, len(survey.positions))
+            if progress.should_stop():
+                raise Cancelled
+        plans.append(_planned_once(position, survey, desk, known))
+    if progress is not None:
+        progress.on_progress(len(survey.positions), len(survey.positions))
+    return SitePlan(
+        survey=survey,
+        jurisdiction=tables.jurisdiction,
+        positions=tuple(plans),
+        provenance=provenance_of(survey, tables, parts),
+    )
+
+
+def _planned_once(position: Position, survey: Survey, desk: Desk, known: dict[Position, PositionPlan]) -> PositionPlan:
+    question = same_question(position)
+    if question in known:
+        return relabelled(known[question], position)
+    known[question] = plan_position(position, survey.site, desk)
+    return known[question]
+
+
+def provenance_of(survey: Survey, tables: RuleTables, parts: PartStore) -> Provenance:
+    """Return what a result for ``survey`` is made from."""
+    return Provenance(
+        catalogue_edition=parts.edition(),
+        rules_edition=f"{tables.jurisdiction.edition}; materials {tables.materials.edition}",
+        jurisdiction_id=tables.jurisdiction.id,
+        survey_fingerprint=fingerprint_of(survey),
+        program_version=spoutline.__version__,
+    )
+
+
+def fingerprint_of(survey: Survey) -> str:
+    """Return the first 16 hex digits of the SHA-256 of the survey's canonical JSON."""
+    text = survey.model_dump_json(round_trip=True)
+    return hashlib.sha256(text.encode()).hexdigest()[:16]

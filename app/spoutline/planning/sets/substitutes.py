@@ -1,0 +1,216 @@
+"""Every catalogue part that could hang in a place, each with the best set that holds it; and why the others could not.
+
+Bounds over the whole chain say which parts are in no set at all and which promise the cheapest; each of the rest is
+then held in its place while the chooser finds the best set around it, so that every figure is that of an exact search
+whose sets passed the full checks.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from functools import cached_property
+
+from spoutline.model.faults import Cancelled
+from spoutline.model.finding import Finding, Severity, Verdict
+from spoutline.model.part import Part
+from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan
+from spoutline.model.requirement import RequirementId, Slot
+from spoutline.model.substitute import Misfit, SlotChange, Substitute, Substitutes
+from spoutline.planning.protocols import CandidateFilter, Progress
+from spoutline.planning.sets.assembly import ChainSearch
+from spoutline.planning.sets.choice import ALL_LINES, Chooser
+from spoutline.planning.sets.conflicts import ConflictFinder, conflict_of_checks
+from spoutline.planning.sets.desk import Desk
+from spoutline.planning.sets.loads import CHECK_LINES, LoadModel
+from spoutline.planning.sets.place import Place, place_of
+from spoutline.planning.sets.plan_position import chooser_for
+from spoutline.planning.sets.pool import SLOT_KINDS, judged, narrow_pool, whole_pool
+from spoutline.rules.declared.registry import rule_of
+
+_FITTINGS = (Slot.ADAPTOR, Slot.SPLITTER)
+
+
+@dataclass(frozen=True, slots=True)
+class Listening:
+    """Who is told of a long search: how far it is, and each result as soon as it is known."""
+
+    progress: Progress | None = None
+    on_fitting: Callable[[Substitute], None] | None = None
+    on_misfit: Callable[[Misfit], None] | None = None
+
+
+def substitutes(
+    plan: PositionPlan,
+    number: str,
+    desk: Desk,
+    listening: Listening | None = None,
+    *,
+    with_misfits: bool = False,
+) -> Substitutes:
+    """Return every catalogue part that could hang in place of a part in some set that keeps every must.
+
+    Parameters
+    ----------
+    plan
+        A position with a chosen set.
+    number
+        Part number of that set. A wish to keep it is left aside; all other decisions stand.
+    desk
+        Rule tables, catalogue and listener.
+    listening
+        Told of progress and of results as they come, those that promise the cheapest set first.
+    with_misfits
+        Whether to say of every other catalogue part of the kind why it could not.
+
+    Raises
+    ------
+    InputFault
+        The position has no set, or its set does not hold ``number``.
+    Cancelled
+        If a listener asks to stop.
+    """
+    search = _PlaceSearch(place_of(plan, number, desk), desk, listening or Listening())
+    fitting = tuple(sorted(search.fitting(), key=_rank))
+    misfits = tuple(search.misfits(fitting)) if with_misfits else None
+    place = search.place
+    return Substitutes(
+        slot=place.slot, part=place.part, chosen=place.chosen.hanging_set, fitting=fitting, misfits=misfits
+    )
+
+
+def _rank(substitute: Substitute) -> tuple[int, int, str]:
+    departures = len(substitute.given_up) - len(substitute.kept)
+    return departures, substitute.price_difference_minor, substitute.part.number
+
+
+class _PlaceSearch:
+    """The searches for one place; all of them draw on the same judged pool and the same figures."""
+
+    def __init__(self, place: Place, desk: Desk, listening: Listening) -> None:
+        self.place, self._desk, self._listening = place, desk, listening
+        pool = narrow_pool(place.requirement, desk.tables, desk.parts)
+        self._chooser: Chooser = chooser_for(place.requirement, pool, desk)
+        self._turned_down: dict[str, JudgedSet] = {}
+
+    def fitting(self) -> Iterator[Substitute]:
+        """Yield the parts that could hang in the place, the lowest promise first."""
+        wish = self._chooser.wish(ALL_LINES)
+        promises = self._chooser.search.least_costs(wish, self.place.slot)
+        parts = [
+            candidate.part
+            for candidate in self._chooser.search.pool.of(self.place.slot)
+            if candidate.part.number in promises and not self._hangs_already(candidate.part)
+        ]
+        parts.sort(key=lambda part: (promises[part.number], part.number))
+        for part in self._counted(parts):
+            best = self._best_with(part)
+            if best is not None:
+                found = self._substitute(part, best)
+                if self._listening.on_fitting is not None:
+                    self._listening.on_fitting(found)
+                yield found
+
+    def misfits(self, fitting: tuple[Substitute, ...]) -> Iterator[Misfit]:
+        """Yield every other catalogue part of the kind, by number, with what speaks against it."""
+        known = {substitute.part.number for substitute in fitting}
+        kind = CandidateFilter(kind=SLOT_KINDS[self.place.slot])
+        parts = [part for part in self._desk.parts.candidates(kind) if part.number not in known]
+        for part in self._counted([part for part in parts if not self._hangs_already(part)]):
+            found = self._misfit(part)
+            if self._listening.on_misfit is not None:
+                self._listening.on_misfit(found)
+            yield found
+
+    def _hangs_already(self, part: Part) -> bool:
+        return part.number in self.place.chosen.hanging_set.numbers
+
+    def _counted(self, parts: list[Part]) -> Iterator[Part]:
+        """Yield the parts, telling before each how far the work is and whether it goes on."""
+        progress = self._listening.progress
+        for done, part in enumerate(parts):
+            if progress is not None:
+                progress.on_progress(done, len(parts))
+                if progress.should_stop():
+                    raise Cancelled
+            yield part
+        if progress is not None:
+            progress.on_progress(len(parts), len(parts))
+
+    def _best_with(self, part: Part) -> JudgedSet | None:
+        held = self.place.holding(part)
+        if self._chooser.search.cheapest(self._chooser.wish(ALL_LINES, held), self._desk.listener) is None:
+            return None  # no set even with every should given up: one search instead of one for each group of shoulds
+        choice = self._chooser.choose(held)
+        if choice is None and self._chooser.last_refused is not None:
+            self._turned_down[part.number] = self._chooser.last_refused
+        return choice.judged if choice else None
+
+    def _substitute(self, part: Part, best: JudgedSet) -> Substitute:
+        chosen = self.place.chosen
+        before, after = _broken_shoulds(chosen), _broken_shoulds(best)
+        return Substitute(
+            part=part,
+            judged=best,
+            price_difference_minor=best.hanging_set.price_minor - chosen.hanging_set.price_minor,
+            changes=tuple(_changes(chosen.hanging_set, best.hanging_set, taken_out=self.place.part, put_in=part)),
+            given_up=tuple(sorted((after - before).elements())),
+            kept=tuple(sorted((before - after).elements())),
+        )
+
+    def _misfit(self, part: Part) -> Misfit:
+        own = judged(part, self.place.slot, self.place.requirement, self._desk.tables)
+        finding = next(filter(_forbids, own.findings), None)
+        if finding is not None:
+            return Misfit(part=part, finding=finding, lines=())
+        lines = self._conflicts.lines(self.place.holding(part))
+        if not lines:
+            conflict = conflict_of_checks(self._turned_down.get(part.number))
+            lines = conflict.requirements if conflict else ()
+        return Misfit(part=part, finding=None, lines=lines)
+
+    @cached_property
+    def _conflicts(self) -> ConflictFinder:
+        """The finder over the whole catalogue, made when a part that breaks no rule of its own is asked about."""
+        requirement, tables = self.place.requirement, self._desk.tables
+        pool = whole_pool(requirement, tables, self._desk.parts)
+        return ConflictFinder(ChainSearch(requirement, pool, LoadModel(requirement, tables)), self._desk.listener)
+
+
+def _forbids(finding: Finding) -> bool:
+    return finding.severity is Severity.MUST and finding.verdict is Verdict.BROKEN
+
+
+def _broken_shoulds(found: JudgedSet) -> Counter[RequirementId]:
+    """Return how often a set breaks each should-line, by the rules of its parts and the checks of the whole."""
+    numbers = found.hanging_set.numbers
+    return Counter(
+        [
+            *(
+                rule_of(finding.rule_id).requirement
+                for finding in found.findings
+                if finding.severity is Severity.SHOULD
+                and finding.verdict is Verdict.BROKEN
+                and finding.subject in numbers
+            ),
+            *{
+                CHECK_LINES[check.id]
+                for check in found.checks
+                if check.severity is Severity.SHOULD and not check.passes and check.id in CHECK_LINES
+            },
+        ]
+    )
+
+
+def _changes(before: HangingSet, after: HangingSet, *, taken_out: Part, put_in: Part) -> Iterator[SlotChange]:
+    """Yield what changes besides the part in hand: a slot at a time, fittings one by one."""
+    gone = [link for link in before.links if link.part.number not in (*after.numbers, taken_out.number)]
+    come = [link for link in after.links if link.part.number not in (*before.numbers, put_in.number)]
+    for link in gone:
+        taker = None if link.slot in _FITTINGS else after.part_in(link.slot)
+        yield SlotChange(slot=link.slot, taken_out=link.part, put_in=taker)
+    places = {link.slot for link in gone} - set(_FITTINGS)
+    for link in come:
+        if link.slot not in places:
+            yield SlotChange(slot=link.slot, taken_out=None, put_in=link.part)

@@ -1,0 +1,1 @@
+"""The chain as a whole: joints, order, how it hangs, what goes with it."""

@@ -1,0 +1,43 @@
+"""What only a whole chain can break: its order, the place of a splitter, pinned parts."""
+
+from __future__ import annotations
+
+from spoutline.model.finding import Finding, SubjectKind
+from spoutline.model.limit import RuleTables
+from spoutline.model.plan import HangingSet
+from spoutline.model.quantity import Fact
+from spoutline.model.requirement import Requirement, Slot
+from spoutline.rules.declared.registry import RuleId
+from spoutline.rules.verdicts import finding
+
+FITTING_SLOTS = (Slot.ADAPTOR, Slot.SPLITTER)
+
+
+def set_findings(hanging_set: HangingSet, requirement: Requirement, tables: RuleTables) -> tuple[Finding, ...]:
+    """Return what the order of the parts and the person's pinned parts find missing.
+
+    What its parts and joints break is told by their own rules.
+
+    Parameters: ``hanging_set``, the chain from the dispenser; ``requirement``; ``tables``.
+    """
+    links = hanging_set.links
+    found: list[Finding] = []
+
+    def broken(rule_id: RuleId, *facts: Fact) -> None:
+        found.append(finding(rule_id, tables, SubjectKind.SET, requirement.position.label, *facts))
+
+    chain = tuple(link.slot for link in links if link.slot not in FITTING_SLOTS)
+    if chain != requirement.chain:
+        broken(
+            RuleId.CHAIN_ORDER,
+            Fact("chain", ", ".join(chain)),
+            Fact("chain_asked", ", ".join(requirement.chain)),
+        )
+    for place, link in enumerate(links):
+        if link.slot is Slot.SPLITTER and place > 0:
+            broken(RuleId.SPLITTER_PLACE, Fact("part", link.part.number))
+    present = {link.part.number for link in links}
+    for number in requirement.position.decisions.pinned:
+        if number not in present:
+            broken(RuleId.PINNED_PART_MISSING, Fact("part", number))
+    return tuple(found)

@@ -1,0 +1,1 @@
+"""Computed quantities held against their limits."""

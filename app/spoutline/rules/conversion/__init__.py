@@ -1,0 +1,1 @@
+"""What may stay, go or be closed when a station is converted."""

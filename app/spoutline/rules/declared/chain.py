@@ -1,0 +1,196 @@
+"""The rules of pull, hose, joint and set, declared."""
+
+from __future__ import annotations
+
+from spoutline.model.finding import Severity
+from spoutline.model.limit import LimitId as L
+from spoutline.model.requirement import RequirementId as Asked
+from spoutline.rules.declared.rule import Rule, declared
+from spoutline.rules.declared.rule_ids import RuleId
+
+_SHOULD = Severity.SHOULD
+
+_PULL_AND_HOSE: tuple[Rule, ...] = (
+    declared(
+        RuleId.BREAKAWAY_PLACEMENT,
+        Asked.BREAKAWAY_PLACE,
+        "The breakaway is marked for its place",
+        "UL 567/567B 1.3, 18",
+        facts=("placements", "place"),
+    ),
+    declared(
+        RuleId.SEPARATION_WINDOW,
+        Asked.SEPARATION_FORCE,
+        "The breakaway's separation window lies inside the profile's",
+        "UL 567 6.3 (secondary); EN 13617-2 (memory)",
+        L.BREAKAWAY_SEPARATION_MIN,
+        L.BREAKAWAY_SEPARATION_MAX,
+        facts=("separation_minimum", "separation_maximum", "allowed_minimum", "allowed_maximum"),
+    ),
+    declared(
+        RuleId.PULL_STRENGTH_KNOWN,
+        Asked.DRIVE_OFF,
+        "The pull that the part bears is stated",
+        "part data",
+        facts=("part",),
+    ),
+    declared(
+        RuleId.BREAKAWAY_OWN_STRENGTH,
+        Asked.DRIVE_OFF,
+        "The breakaway's own halves outlast its separation",
+        "statics; margin is engineering judgement",
+        L.BREAKAWAY_STRENGTH_MARGIN,
+        facts=("pull_strength", "pull_demand"),
+    ),
+    declared(
+        RuleId.ADAPTOR_ADDS_JOINT,
+        Asked.JOINTS,
+        "No more joints than needed: each adaptor is one more that can leak",
+        "common practice, no source",
+        facts=("part",),
+        severity=_SHOULD,
+    ),
+    declared(
+        RuleId.SWIVEL_PLANES,
+        Asked.SWIVEL,
+        "The swivel turns in as many planes as the duty asks",
+        "common practice, no source",
+        L.SWIVEL_PLANES_CAR,
+        L.SWIVEL_PLANES_TRUCK,
+        L.SWIVEL_PLANES_MARINE,
+        L.SWIVEL_PLANES_REEL,
+        facts=("planes", "planes_asked"),
+        severity=_SHOULD,
+    ),
+    declared(
+        RuleId.HOSE_CONSTRUCTION,
+        Asked.HOSE_CONSTRUCTION,
+        "The curb hose suits the way it is taken up",
+        "EN 1360, ISO 5772; common practice",
+        L.HOSE_CONSTRUCTION_PLAIN,
+        L.HOSE_CONSTRUCTION_RETRACTOR,
+        L.HOSE_CONSTRUCTION_REEL,
+        facts=("construction", "construction_asked"),
+    ),
+    declared(
+        RuleId.HOSE_LOW_PERMEATION,
+        Asked.LOW_PERMEATION,
+        "The hose carries the low-permeation marking",
+        "UL 330; CARB NVR-1",
+        L.HOSE_LOW_PERMEATION,
+        facts=("low_permeation",),
+    ),
+    declared(
+        RuleId.HOSE_PERMEATION_RATE,
+        Asked.LOW_PERMEATION,
+        "The hose's permeation is stated and within the limit",
+        "UL 330; CARB CP-201 (memory)",
+        L.HOSE_PERMEATION_MAX,
+        facts=("permeation", "permeation_maximum"),
+    ),
+    declared(
+        RuleId.HOSE_SINGLE_LENGTH,
+        Asked.HOSE_LENGTH,
+        "The hose alone stays within the length limit",
+        "NFPA 30A 6.5; Okla. 165:26-2-92(a)",
+        L.HOSE_LENGTH_MAX,
+        L.HOSE_LENGTH_MAX_FENCED,
+        L.HOSE_LENGTH_MAX_MARINE,
+        facts=("length", "length_maximum"),
+    ),
+    declared(
+        RuleId.WHIP_LENGTH,
+        Asked.WHIP_LENGTH,
+        "The whip hose is long enough to turn",
+        "geometry; margin is engineering judgement",
+        L.BEND_ANGLE_MARGIN,
+        facts=("length", "length_minimum", "bend_radius", "turn_angle"),
+    ),
+    declared(
+        RuleId.HOSE_VELOCITY,
+        Asked.VELOCITY,
+        "Velocity in the hose at the dispenser's flow",
+        "static guidance (memory)",
+        L.FLOW_VELOCITY_MAX,
+        facts=("velocity", "velocity_maximum", "flow_ceiling"),
+        severity=_SHOULD,
+    ),
+    declared(
+        RuleId.FLOW_DATA_KNOWN,
+        Asked.FLOW,
+        "The figures for the pressure loss are stated",
+        "part data",
+        facts=("missing",),
+    ),
+    declared(
+        RuleId.CONTINUITY_KNOWN,
+        Asked.CONTINUITY,
+        "The part's electrical resistance is stated",
+        "NFPA 77 (memory)",
+        L.BOND_DEF_REQUIRED,
+        facts=("part",),
+    ),
+    declared(
+        RuleId.PART_RESISTANCE,
+        Asked.RESISTANCE,
+        "The part's resistance is within its own limit",
+        "UL 330, UL 567A 12.2",
+        L.BOND_HOSE_MAX,
+        L.BOND_DEVICE_MAX,
+        facts=("resistance", "resistance_maximum"),
+    ),
+)
+
+_JOINT_AND_SET: tuple[Rule, ...] = (
+    declared(
+        RuleId.JOINT_THREAD,
+        Asked.JOINTS,
+        "The thread standards match",
+        "ASME B1.20.1 (60 degrees); ISO 228-1 (55 degrees)",
+        facts=("upstream", "downstream", "upstream_thread", "downstream_thread"),
+    ),
+    declared(
+        RuleId.JOINT_SIZE,
+        Asked.JOINTS,
+        "The nominal sizes match",
+        "ASME B1.20.1; ISO 228-1",
+        facts=("upstream", "downstream", "upstream_size", "downstream_size"),
+    ),
+    declared(
+        RuleId.JOINT_GENDER,
+        Asked.JOINTS,
+        "A male thread meets a female one",
+        "ASME B1.20.1; ISO 228-1",
+        facts=("upstream", "downstream", "gender"),
+    ),
+    declared(
+        RuleId.JOINT_PATH,
+        Asked.JOINTS,
+        "The paths match",
+        "UL 330 clause 4 note",
+        facts=("upstream", "downstream", "upstream_path", "downstream_path"),
+    ),
+    declared(
+        RuleId.CHAIN_ORDER,
+        Asked.CHAIN,
+        "The parts stand in the order that the chain asks",
+        "common practice",
+        facts=("chain", "chain_asked"),
+    ),
+    declared(
+        RuleId.SPLITTER_PLACE,
+        Asked.CHAIN,
+        "A splitter stands at the dispenser outlet",
+        "common practice, no source",
+        facts=("part",),
+    ),
+    declared(
+        RuleId.PINNED_PART_MISSING,
+        Asked.DECISION,
+        "Every pinned part is in the set",
+        "decision in the survey",
+        facts=("part",),
+    ),
+)
+
+CHAIN_RULES: tuple[Rule, ...] = (*_PULL_AND_HOSE, *_JOINT_AND_SET)

@@ -1,0 +1,49 @@
+"""What is declared about a rule."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from spoutline.model.finding import Severity
+from spoutline.model.limit import LimitId
+from spoutline.model.requirement import RequirementId
+from spoutline.rules.declared.rule_ids import RuleId
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Rule:
+    """One testable statement.
+
+    ``severity`` is the greatest that the rule gives; bonding rules give less for a liquid that does not burn.
+    ``limits`` are the rows it may read, ``facts`` the names of the values its findings carry, in order. ``source`` is
+    what the logic rests on; the figures' own sources stand in the limit rows.
+    """
+
+    id: RuleId
+    title: str
+    severity: Severity
+    requirement: RequirementId
+    source: str
+    limits: tuple[LimitId, ...] = ()
+    facts: tuple[str, ...] = ()
+
+
+def declared(
+    rule_id: RuleId,
+    requirement: RequirementId,
+    title: str,
+    source: str,
+    *limits: LimitId,
+    facts: tuple[str, ...],
+    severity: Severity = Severity.MUST,
+) -> Rule:
+    """Return a rule as the tables declare it; a must unless said otherwise."""
+    return Rule(
+        id=rule_id,
+        title=title,
+        severity=severity,
+        requirement=requirement,
+        source=source,
+        limits=limits,
+        facts=facts,
+    )

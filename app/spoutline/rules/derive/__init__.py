@@ -1,0 +1,1 @@
+"""What a position asks of its set, derived from the survey."""

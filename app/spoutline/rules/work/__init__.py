@@ -1,0 +1,1 @@
+"""What is true of the work on site: what an installer reads and tries there."""
