@@ -13,9 +13,9 @@ from pytest_benchmark.fixture import BenchmarkFixture
 
 from bench.generated_sites_conversion import write_sites
 from spoutline.bootstrap import Settings
-from spoutline.bootstrap.conversion_folder import convert_files, surveys_of
 from spoutline.bootstrap.workbench import open_converting
 from spoutline.model.programme import SiteOutcome
+from spoutline.planning.conversion.folder import convert_files, surveys_of
 from spoutline.planning.conversion.programme import ProgrammeTerms, programme_of
 
 SIZES = (20, 200, 2_000)
@@ -24,10 +24,10 @@ SIZES = (20, 200, 2_000)
 @pytest.mark.parametrize("count", SIZES)
 def test_programme(benchmark: BenchmarkFixture, count: int, shared_database: Path, tmp_path: Path) -> None:
     write_sites(tmp_path, count)
-    open_desk = partial(open_converting, Settings(database=str(shared_database)))
+    open_converter = partial(open_converting, Settings(database=str(shared_database)))
 
     def run() -> int:
-        results, stopped = convert_files(surveys_of(tmp_path), open_desk)
+        results, stopped = convert_files(surveys_of(tmp_path), open_converter)
         assert not stopped
         programme = programme_of(results, ProgrammeTerms(name="bench", budget=None, years=1))
         assert all(one.outcome is not SiteOutcome.FAULT for one in programme.others)

@@ -16,6 +16,7 @@ from spoutline.calc.bond import (
     relaxation_time,
     series_resistance,
 )
+from spoutline.calc.catenary import hang, longest_clear_length
 from spoutline.calc.elements import AnnularRun, Element, FlowCoefficient, HoseRun, LossCoefficient, kv_from_cv
 from spoutline.calc.flow import delivered_flow_line, solve_flow, static_pressure_line
 from spoutline.calc.friction import (
@@ -24,7 +25,7 @@ from spoutline.calc.friction import (
     coil_friction_factor,
     friction_factor,
 )
-from spoutline.calc.hanging_curve import HangingCurve, hang, longest_clear_length
+from spoutline.calc.hanging_curve import HangingCurve
 from spoutline.calc.liquid_components import ViscosityAnchor
 from spoutline.calc.liquids import LiquidState, liquid_state
 from spoutline.calc.losses import element_loss, element_loss_pa, velocity_m_s

@@ -42,7 +42,7 @@ def _described(function: Callable[..., object]) -> dict[str, str]:
 
 
 def test_the_walk_finds_the_calculations() -> None:
-    assert {"flow.solve_flow", "hanging_curve.hang", "bond.series_resistance", "pull.drive_off"} <= set(FUNCTIONS)
+    assert {"flow.solve_flow", "catenary.hang", "bond.series_resistance", "pull.drive_off"} <= set(FUNCTIONS)
     assert len(FUNCTIONS) > 30
 
 

@@ -11,8 +11,9 @@ from hypothesis import strategies as st
 from scipy.integrate import quad
 from scipy.optimize import brentq, minimize
 
+from spoutline.calc.catenary import hang, longest_clear_length
 from spoutline.calc.hang_sketch import SketchKind, sketch_of
-from spoutline.calc.hanging_curve import HangingCurve, hang, longest_clear_length
+from spoutline.calc.hanging_curve import HangingCurve
 from spoutline.calc.ranges import OutOfRange, RangeReason
 
 

@@ -11,8 +11,9 @@ from collections.abc import Callable
 
 import pytest
 
+from spoutline.calc.catenary import hang
 from spoutline.calc.elements import FlowCoefficient
-from spoutline.calc.hanging_curve import HangingCurve, hang
+from spoutline.calc.hanging_curve import HangingCurve
 from spoutline.calc.hanging_lines import bend_lines
 from spoutline.calc.liquids import liquid_state
 from spoutline.calc.losses import element_loss

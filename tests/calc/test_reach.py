@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy.optimize import minimize_scalar
 
-from spoutline.calc.hanging_curve import hang
+from spoutline.calc.catenary import hang
 from spoutline.calc.ranges import OutOfRange, RangeReason
 from spoutline.calc.reach import hang_with_clamp, needed_length, taut_length, taut_length_over_roof, whip_length
 

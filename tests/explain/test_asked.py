@@ -10,7 +10,7 @@ import pytest
 from documents.readers import phrasebook, story
 from rules.stations import changed, position, site, tables
 from spoutline.explain.phrases.asked_cases import CASES
-from spoutline.explain.plan.asked import liquid_of
+from spoutline.explain.plan.words import liquid_of
 from spoutline.model.finding import Severity
 from spoutline.model.liquid import Liquid, LiquidFamily
 from spoutline.model.port import FlowPath

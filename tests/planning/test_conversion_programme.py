@@ -17,11 +17,11 @@ from scipy.optimize import Bounds, LinearConstraint, milp
 from bench.generated_sites_conversion import generated_site
 from spoutline.book.book import open_book
 from spoutline.bootstrap import Settings
-from spoutline.bootstrap.conversion_folder import convert_files
 from spoutline.bootstrap.workbench import open_converting
 from spoutline.model.faults import InputFault
 from spoutline.model.programme import LeftOut, SiteOutcome, SiteResult
 from spoutline.model.removal_standing import Standing
+from spoutline.planning.conversion.folder import convert_files
 from spoutline.planning.conversion.programme import ProgrammeTerms, programme_of
 
 
@@ -145,10 +145,10 @@ def files(tmp_path: Path) -> tuple[Path, ...]:
 def test_two_processes_find_what_one_finds_and_a_bad_survey_stops_no_other(
     files: tuple[Path, ...], shared_database: Path
 ) -> None:
-    open_desk = partial(open_converting, Settings(database=str(shared_database)))
+    open_converter = partial(open_converting, Settings(database=str(shared_database)))
     watcher = Watcher()
-    alone, stopped = convert_files(files, open_desk, watcher, processes=1)
-    together, _ = convert_files(files, open_desk, processes=2)
+    alone, stopped = convert_files(files, open_converter, watcher, processes=1)
+    together, _ = convert_files(files, open_converter, processes=2)
     assert alone == together
     assert not stopped
     assert watcher.seen[-1] == (5, 5)
@@ -167,8 +167,8 @@ def test_remembered_positions_change_no_result(files: tuple[Path, ...], shared_d
 
 
 def test_a_stopped_run_keeps_what_it_has(files: tuple[Path, ...], shared_database: Path) -> None:
-    open_desk = partial(open_converting, Settings(database=str(shared_database)))
-    found, stopped = convert_files(files, open_desk, Watcher(stop_after=2), processes=1)
+    open_converter = partial(open_converting, Settings(database=str(shared_database)))
+    found, stopped = convert_files(files, open_converter, Watcher(stop_after=2), processes=1)
     assert stopped
     assert len(found) == 2
 

@@ -6,7 +6,7 @@ import pytest
 
 from planning.integer_programme import REGRET, Programme
 from planning.surveys import ALL_THAT_FIT
-from spoutline.calc.hanging_curve import longest_clear_length
+from spoutline.calc.catenary import longest_clear_length
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.finding import Severity, Verdict
 from spoutline.model.limit import LimitId, RuleTables

@@ -12,7 +12,6 @@ if TYPE_CHECKING:
     from pathlib import Path
 
     from spoutline.book.book import Book
-    from spoutline.bootstrap.conversion_folder import OpenDesk
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.explain.conversion.phrases import ConversionPhrases
     from spoutline.explain.conversion.story import ConversionStory
@@ -23,6 +22,7 @@ if TYPE_CHECKING:
     from spoutline.model.programme import Programme
     from spoutline.model.survey import Survey
     from spoutline.model.vapour_figures import VapourTables
+    from spoutline.planning.conversion.folder import OpenConverter
     from spoutline.planning.conversion.memory import ConversionMemory
     from spoutline.planning.conversion.programme import ProgrammeTerms
     from spoutline.planning.protocols import Progress
@@ -39,7 +39,7 @@ class Sources:
     story: Callable[[Display], Story]
     cautions: Callable[[], tuple[Caution, ...]]
     book: Callable[[], Book]
-    open_desk: OpenDesk
+    open_converter: OpenConverter
 
 
 class ConvertingDesk:
@@ -97,11 +97,13 @@ class ConvertingDesk:
 
         Return its id and the programme; a stopped run is kept too and says so. Raise ``InputFault``.
         """
-        from spoutline.bootstrap.conversion_folder import convert_files, surveys_of
+        from spoutline.planning.conversion.folder import convert_files, surveys_of
         from spoutline.planning.conversion.programme import programme_of
 
         self._sources.catalogue()  # compiled once, before the workers read it
-        results, stopped = convert_files(surveys_of(folder), self._sources.open_desk, progress, processes=processes)
+        results, stopped = convert_files(
+            surveys_of(folder), self._sources.open_converter, progress, processes=processes
+        )
         programme = programme_of(results, terms, stopped=stopped)
         return self._sources.book().programmes.add(programme), programme
 

@@ -176,7 +176,7 @@ class Workbench:
                         story=self.story,
                         cautions=self._bills.cautions,
                         book=self._stores.book,
-                        open_desk=partial(open_converting, self._settings),
+                        open_converter=partial(open_converting, self._settings),
                     )
                 )
             return self._converting

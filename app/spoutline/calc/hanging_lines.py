@@ -3,13 +3,10 @@
 from __future__ import annotations
 
 import math
-from typing import TYPE_CHECKING
 
+from spoutline.calc.hanging_curve import HangingCurve
 from spoutline.model.check import WorkedLine
 from spoutline.model.quantity import Dimension, Quantity
-
-if TYPE_CHECKING:
-    from spoutline.calc.hanging_curve import HangingCurve
 
 CATENARY_SOURCE = "catenary, statics textbook; inelastic, no bending stiffness"
 

@@ -5,8 +5,9 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from spoutline.calc.catenary import hang
 from spoutline.calc.constants import Constant
-from spoutline.calc.hanging_curve import CurvePoint, HangingCurve, hang
+from spoutline.calc.hanging_curve import CurvePoint, HangingCurve
 from spoutline.calc.ranges import OutOfRange, RangeReason, require_between, require_finite, require_positive
 from spoutline.model.check import WorkedLine
 from spoutline.model.limit import LimitStatus

@@ -4,37 +4,28 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from enum import StrEnum
-from typing import TYPE_CHECKING
 
 from spoutline.explain.phrases.part_words import PartWord as Word
 from spoutline.explain.plan.texts import Named
+from spoutline.explain.plan.words import Words
 from spoutline.model.part import BreakawayData, HoseData, NozzleData, Part
-from spoutline.model.port import Port
 from spoutline.model.quantity import Dimension
-
-if TYPE_CHECKING:
-    from spoutline.explain.plan.story import Story
 
 _PERMEATION_TEST_C = 38.0  # the temperature at which HoseData states permeation
 
 
-def part_data(part: Part, story: Story) -> tuple[Named, ...]:
+def part_data(part: Part, story: Words) -> tuple[Named, ...]:
     """Return what the catalogue states about ``part``; a figure that it does not state reads as not stated."""
     return tuple(_rows(part, story))
 
 
-def port_text(port: Port, story: Story) -> str:
-    """Return a port as the trade writes it: size, thread, gender, path."""
-    return f"{port.size} {story.word(port.thread)} {story.word(port.gender)}, {story.word(port.path)}"
-
-
-def _rows(part: Part, story: Story) -> Iterator[Named]:
+def _rows(part: Part, story: Words) -> Iterator[Named]:
     yield Named(story.word(Word.KIND), story.word(part.kind))
     status = story.word(part.status)
     yield Named(story.word(Word.STATUS), story.superseded(status, part.superseded_by))
     for label, port in ((Word.INLET, part.inlet), (Word.OUTLET, part.outlet)):
         if port is not None:
-            yield Named(story.word(label), port_text(port, story))
+            yield Named(story.word(label), story.port(port))
     if part.listings:
         yield Named(story.word(Word.LISTING_CLASSES), ", ".join(sorted(part.listings)))
     if part.schemes:
@@ -43,7 +34,7 @@ def _rows(part: Part, story: Story) -> Iterator[Named]:
     yield from _common_rows(part, story)
 
 
-def _common_rows(part: Part, story: Story) -> Iterator[Named]:
+def _common_rows(part: Part, story: Words) -> Iterator[Named]:
     if part.wetted_materials:
         yield Named(
             story.word(Word.WETTED_MATERIALS), ", ".join(story.word(material) for material in part.wetted_materials)
@@ -62,7 +53,7 @@ def _common_rows(part: Part, story: Story) -> Iterator[Named]:
     yield Named(story.word(Word.LEAD_TIME), story.days(part.lead_time_days))
 
 
-def _kind_rows(part: Part, story: Story) -> Iterator[Named]:
+def _kind_rows(part: Part, story: Words) -> Iterator[Named]:
     if part.nozzle is not None:
         yield from _nozzle_rows(part.nozzle, story)
     if part.hose is not None:
@@ -76,7 +67,7 @@ def _kind_rows(part: Part, story: Story) -> Iterator[Named]:
         yield Named(story.word(Word.NEEDS_A_VAPOUR_RETURN), story.yes_no(part.adaptor.needs_vapour_return))
 
 
-def _nozzle_rows(nozzle: NozzleData, story: Story) -> Iterator[Named]:
+def _nozzle_rows(nozzle: NozzleData, story: Words) -> Iterator[Named]:
     yield Named(story.word(Word.OPERATION), story.word(nozzle.operation))
     yield Named(story.word(Word.MADE_FOR), story.word(nozzle.service))
     yield Named(story.word(Word.LIQUIDS), _words(nozzle.liquids, story))
@@ -106,7 +97,7 @@ def _nozzle_rows(nozzle: NozzleData, story: Story) -> Iterator[Named]:
         yield Named(story.word(Word.OPENING_PRESSURE), story.show(nozzle.opening_pressure_pa, Dimension.PRESSURE))
 
 
-def _hose_rows(hose: HoseData, story: Story) -> Iterator[Named]:
+def _hose_rows(hose: HoseData, story: Words) -> Iterator[Named]:
     yield Named(story.word(Word.CONSTRUCTION), story.word(hose.construction))
     yield Named(story.word(Word.BORE), story.show(hose.bore_m, Dimension.DIAMETER))
     yield Named(story.word(Word.LENGTH), story.show(hose.length_m, Dimension.LENGTH))
@@ -127,7 +118,7 @@ def _hose_rows(hose: HoseData, story: Story) -> Iterator[Named]:
         yield Named(story.word(Word.SWIVEL_BUILT_IN), story.yes_no(hose.built_in_swivel))
 
 
-def _permeation(hose: HoseData, story: Story) -> str:
+def _permeation(hose: HoseData, story: Words) -> str:
     if hose.permeation_kg_m2_s is None:
         return story.phrases.text["no_answer"]
     value = story.show(hose.permeation_kg_m2_s, Dimension.PERMEATION)
@@ -135,7 +126,7 @@ def _permeation(hose: HoseData, story: Story) -> str:
     return story.phrases.fill("at_condition", value=value, condition=condition)
 
 
-def _breakaway_rows(breakaway: BreakawayData, story: Story) -> Iterator[Named]:
+def _breakaway_rows(breakaway: BreakawayData, story: Words) -> Iterator[Named]:
     low = story.show(breakaway.separation_minimum_n, Dimension.FORCE)
     high = story.show(breakaway.separation_maximum_n, Dimension.FORCE)
     yield Named(story.word(Word.PARTS_AT_A_PULL), story.phrases.fill("between", low=low, high=high))
@@ -147,5 +138,5 @@ def _breakaway_rows(breakaway: BreakawayData, story: Story) -> Iterator[Named]:
         yield Named(story.word(Word.SEAL_DIAMETER), story.show(breakaway.seal_diameter_m, Dimension.DIAMETER))
 
 
-def _words(terms: frozenset[StrEnum], story: Story) -> str:
+def _words(terms: frozenset[StrEnum], story: Words) -> str:
     return ", ".join(sorted(story.word(term) for term in terms))

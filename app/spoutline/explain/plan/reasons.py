@@ -3,151 +3,149 @@
 from __future__ import annotations
 
 from collections import Counter
-from typing import TYPE_CHECKING
 
+from spoutline.explain.plan.findings import by_severity, finding_text
+from spoutline.explain.plan.words import Words
 from spoutline.model.finding import Verdict
 from spoutline.model.plan import Alternative, Conflict, Exclusion, HangingSet, PartVerdict, Relaxation
 from spoutline.model.requirement import Refusal, RequirementId
 from spoutline.model.substitute import Misfit, SlotChange
 
-if TYPE_CHECKING:
-    from spoutline.explain.plan.story import Story
 
-
-def refusal_sentences(refusal: Refusal, story: Story) -> tuple[str, ...]:
+def refusal_sentences(refusal: Refusal, words: Words) -> tuple[str, ...]:
     """Return why no requirement can be derived; the ways out are told apart."""
-    opening = story.phrases.fill("refusal_opening", status=story.word(refusal.status))
-    return (opening, *(text.sentence for text in story.by_severity(refusal.findings)))
+    opening = words.phrases.fill("refusal_opening", status=words.word(refusal.status))
+    return (opening, *(text.sentence for text in by_severity(refusal.findings, words)))
 
 
-def conflict_sentences(conflict: Conflict, story: Story) -> tuple[str, ...]:
+def conflict_sentences(conflict: Conflict, words: Words) -> tuple[str, ...]:
     """Return why no set exists; the relaxations are told apart."""
-    names = requirement_names(conflict.requirements, story)
+    names = requirement_names(conflict.requirements, words)
     key = "conflict_single" if len(conflict.requirements) == 1 else "conflict_together"
-    sentences = [story.phrases.text["conflict_opening"]]
+    sentences = [words.phrases.text["conflict_opening"]]
     if conflict.requirements:
-        sentences.append(story.phrases.fill(key, requirements=names))
-    sentences.extend(exclusion_sentence(exclusion, story) for exclusion in conflict.exclusions)
+        sentences.append(words.phrases.fill(key, requirements=names))
+    sentences.extend(exclusion_sentence(exclusion, words) for exclusion in conflict.exclusions)
     if not conflict.relaxations:
-        sentences.append(story.phrases.text["conflict_no_relaxation"])
+        sentences.append(words.phrases.text["conflict_no_relaxation"])
     return tuple(sentences)
 
 
-def exclusion_sentence(exclusion: Exclusion, story: Story) -> str:
+def exclusion_sentence(exclusion: Exclusion, words: Words) -> str:
     """Return how many parts of a slot a requirement line excludes, and the cheapest that only it excludes."""
-    sentence = story.phrases.fill(
+    sentence = words.phrases.fill(
         "conflict_slot_one" if exclusion.excluded == 1 else "conflict_slot_many",
-        slot=story.title(exclusion.slot),
-        requirement=story.word(exclusion.requirement),
+        slot=words.title(exclusion.slot),
+        requirement=words.word(exclusion.requirement),
         count=exclusion.excluded,
-        title=_inside(story.phrases.rule(exclusion.rule_id).says),
+        title=_inside(words.phrases.rule(exclusion.rule_id).says),
     )
     if not exclusion.nearest:
         return sentence
     # at the outlet nothing fits at all, and the parts named are those whose ports come nearest
     key = "conflict_nearest" if exclusion.requirement is RequirementId.JOINTS else "conflict_only"
-    return f"{sentence} {story.phrases.fill(key, numbers=', '.join(exclusion.nearest))}"
+    return f"{sentence} {words.phrases.fill(key, numbers=', '.join(exclusion.nearest))}"
 
 
-def relaxation_sentence(relaxation: Relaxation, currency: str, story: Story) -> str:
+def relaxation_sentence(relaxation: Relaxation, currency: str, words: Words) -> str:
     """Return the smallest change that frees a set, and what that set costs."""
-    requirement = story.sentence(requirement_names((relaxation.requirement, *relaxation.also), story))
+    requirement = words.sentence(requirement_names((relaxation.requirement, *relaxation.also), words))
     if relaxation.successions:
         change = " ".join(
-            story.phrases.fill("relaxation_successor", before=one.number_before, now=one.number_now)
+            words.phrases.fill("relaxation_successor", before=one.number_before, now=one.number_now)
             for one in relaxation.successions
         )
     elif relaxation.from_value is None or relaxation.to_value is None or relaxation.dimension is None:
-        change = story.phrases.fill("relaxation_whole", requirement=requirement)
+        change = words.phrases.fill("relaxation_whole", requirement=requirement)
     else:
-        change = story.phrases.fill(
+        change = words.phrases.fill(
             "relaxation_value",
             requirement=requirement,
-            from_value=story.show(relaxation.from_value, relaxation.dimension),
-            to_value=story.show(relaxation.to_value, relaxation.dimension),
+            from_value=words.show(relaxation.from_value, relaxation.dimension),
+            to_value=words.show(relaxation.to_value, relaxation.dimension),
         )
     numbers = ", ".join(relaxation.numbers)
     if relaxation.price_minor is not None:
-        price = story.money(relaxation.price_minor, currency)
-        return f"{change} {story.phrases.fill('relaxation_price', price=price, numbers=numbers)}"
-    return f"{change} {story.phrases.fill('relaxation_numbers', numbers=numbers)}" if numbers else change
+        price = words.money(relaxation.price_minor, currency)
+        return f"{change} {words.phrases.fill('relaxation_price', price=price, numbers=numbers)}"
+    return f"{change} {words.phrases.fill('relaxation_numbers', numbers=numbers)}" if numbers else change
 
 
-def alternative_sentence(alternative: Alternative, chosen: HangingSet, story: Story) -> str:
+def alternative_sentence(alternative: Alternative, chosen: HangingSet, words: Words) -> str:
     """Return in what way an alternative differs from ``chosen``: kind, price, other parts."""
     difference = alternative.price_difference_minor
     currency = alternative.judged.hanging_set.currency
     if difference == 0:
-        price = story.phrases.text["alternative_same"]
+        price = words.phrases.text["alternative_same"]
     else:
         key = "alternative_dearer" if difference > 0 else "alternative_cheaper"
-        price = story.phrases.fill(key, difference=story.money(abs(difference), currency))
-    others = story.other_parts(alternative.judged, chosen)
-    text = f"{story.title(alternative.kind)}: {price}"
-    return f"{text}; {story.phrases.fill('alternative_other_parts', numbers=', '.join(others))}" if others else text
+        price = words.phrases.fill(key, difference=words.money(abs(difference), currency))
+    others = words.other_parts(alternative.judged, chosen)
+    text = f"{words.title(alternative.kind)}: {price}"
+    return f"{text}; {words.phrases.fill('alternative_other_parts', numbers=', '.join(others))}" if others else text
 
 
-def part_verdict_sentences(verdict: PartVerdict, story: Story) -> tuple[str, ...]:
+def part_verdict_sentences(verdict: PartVerdict, words: Words) -> tuple[str, ...]:
     """Return the answer to *why not?*, one sentence for each broken rule."""
-    part = story.part(verdict.part)
+    part = words.part(verdict.part)
     broken = tuple(item for item in verdict.findings if item.verdict in (Verdict.BROKEN, Verdict.QUESTION))
-    texts = story.by_severity(broken)
+    texts = by_severity(broken, words)
     if not verdict.slots:
-        opening = story.phrases.fill("verdict_no_slot", part=part, kind=story.word(verdict.part.kind))
+        opening = words.phrases.fill("verdict_no_slot", part=part, kind=words.word(verdict.part.kind))
         return (opening, *(text.sentence for text in texts))
     if verdict.in_chosen_set:
-        return (story.phrases.fill("verdict_in_set", part=part), *(text.sentence for text in texts))
+        return (words.phrases.fill("verdict_in_set", part=part), *(text.sentence for text in texts))
     if broken:
         key = "verdict_broken_one" if len(broken) == 1 else "verdict_broken_many"
-        sentences = (f"{story.sentence(text.severity_word)}: {text.sentence} ({text.source})" for text in texts)
-        return (story.phrases.fill(key, part=part, count=len(broken)), *sentences)
-    return _serving(part, verdict, story)
+        sentences = (f"{words.sentence(text.severity_word)}: {text.sentence} ({text.source})" for text in texts)
+        return (words.phrases.fill(key, part=part, count=len(broken)), *sentences)
+    return _serving(part, verdict, words)
 
 
-def misfit_sentence(misfit: Misfit, story: Story) -> str:
+def misfit_sentence(misfit: Misfit, words: Words) -> str:
     """Return the first reason why a part could not hang in a place."""
     if misfit.finding is not None:
-        return story.finding(misfit.finding).sentence
+        return finding_text(misfit.finding, words).sentence
     if not misfit.lines:
-        return story.phrases.text["misfit_checks"]
+        return words.phrases.text["misfit_checks"]
     key = "misfit_line" if len(misfit.lines) == 1 else "misfit_lines"
-    return story.phrases.fill(key, requirements=requirement_names(misfit.lines, story))
+    return words.phrases.fill(key, requirements=requirement_names(misfit.lines, words))
 
 
-def change_text(change: SlotChange, story: Story) -> str:
+def change_text(change: SlotChange, words: Words) -> str:
     """Return what goes and what comes in one place of a set."""
-    slot = story.title(change.slot)
+    slot = words.title(change.slot)
     if change.taken_out is None and change.put_in is not None:
-        return story.phrases.fill("change_added", slot=slot, part=change.put_in.number)
+        return words.phrases.fill("change_added", slot=slot, part=change.put_in.number)
     if change.put_in is None and change.taken_out is not None:
-        return story.phrases.fill("change_left_out", slot=slot, part=change.taken_out.number)
+        return words.phrases.fill("change_left_out", slot=slot, part=change.taken_out.number)
     before, after = (part.number if part else "" for part in (change.taken_out, change.put_in))
-    return story.phrases.fill("change_exchanged", slot=slot, before=before, after=after)
+    return words.phrases.fill("change_exchanged", slot=slot, before=before, after=after)
 
 
-def counted_names(requirements: tuple[RequirementId, ...], story: Story) -> str:
+def counted_names(requirements: tuple[RequirementId, ...], words: Words) -> str:
     """Return the names of requirement lines as one text, each once, with the number of times where there are more."""
     counts = Counter(requirements)
     return ", ".join(
-        story.word(line) if count == 1 else story.phrases.fill("counted_line", line=story.word(line), count=count)
+        words.word(line) if count == 1 else words.phrases.fill("counted_line", line=words.word(line), count=count)
         for line, count in counts.items()
     )
 
 
-def requirement_names(requirements: tuple[RequirementId, ...], story: Story) -> str:
+def requirement_names(requirements: tuple[RequirementId, ...], words: Words) -> str:
     """Return the names of requirement lines as one text."""
-    return ", ".join(story.word(requirement) for requirement in requirements)
+    return ", ".join(words.word(requirement) for requirement in requirements)
 
 
-def _serving(part: str, verdict: PartVerdict, story: Story) -> tuple[str, ...]:
+def _serving(part: str, verdict: PartVerdict, words: Words) -> tuple[str, ...]:
     """Return how a part that breaks no rule could serve, or why no set holds it."""
     best = verdict.best_set_with_it
     if best is None:
-        opening = story.phrases.fill("verdict_fits_no_set", part=part)
-        return (opening, *(conflict_sentences(verdict.conflict, story)[1:] if verdict.conflict else ()))
-    price = story.money(best.price_minor, best.currency)
-    opening = story.phrases.fill("verdict_fits", part=part, price=price, numbers=", ".join(best.numbers))
-    return (opening, story.phrases.text["verdict_fits_not_chosen"])
+        opening = words.phrases.fill("verdict_fits_no_set", part=part)
+        return (opening, *(conflict_sentences(verdict.conflict, words)[1:] if verdict.conflict else ()))
+    price = words.money(best.price_minor, best.currency)
+    opening = words.phrases.fill("verdict_fits", part=part, price=price, numbers=", ".join(best.numbers))
+    return (opening, words.phrases.text["verdict_fits_not_chosen"])
 
 
 def _inside(text: str) -> str:

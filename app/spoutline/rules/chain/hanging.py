@@ -5,7 +5,8 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from spoutline.calc.hanging_curve import HangingCurve, hang, longest_clear_length
+from spoutline.calc.catenary import hang, longest_clear_length
+from spoutline.calc.hanging_curve import HangingCurve
 from spoutline.calc.ranges import OutOfRange
 from spoutline.calc.reach import ClampedHang, hang_with_clamp
 from spoutline.model.limit import Jurisdiction, LimitId

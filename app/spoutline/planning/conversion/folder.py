@@ -9,21 +9,35 @@ from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import FIRST_COMPLETED, Future, ProcessPoolExecutor, wait
 from concurrent.futures.process import BrokenProcessPool
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import Protocol
 
+from spoutline.book.survey_text import read_survey
+from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.programme import SiteOutcome, SiteResult
-
-if TYPE_CHECKING:
-    from spoutline.bootstrap.conversions import ConvertingDesk
-    from spoutline.planning.protocols import Progress
+from spoutline.model.survey import Survey
+from spoutline.planning.conversion.programme import site_result
+from spoutline.planning.protocols import Progress
 
 _WAIT_SECONDS = 0.2  # how long a request to stop may go unnoticed
 _BATCHES_PER_PROCESS = 8
 _MOST_IN_BATCH = 25
 
-OpenDesk = Callable[[], "ConvertingDesk"]
-_desk: ConvertingDesk | None = None  # one for each worker process, opened at its start
+
+class Converter(Protocol):
+    """Converts one site after another, wired to stores of its own."""
+
+    def remember_positions(self) -> None:
+        """Remember conversions of positions from here on."""
+        ...
+
+    def convert(self, survey: Survey) -> SiteConversion:
+        """Return the conversion of a site; raise ``InputFault``."""
+        ...
+
+
+OpenConverter = Callable[[], Converter]
+_converter: Converter | None = None  # one for each worker process, opened at its start
 
 
 def surveys_of(folder: Path) -> tuple[Path, ...]:
@@ -37,7 +51,11 @@ def surveys_of(folder: Path) -> tuple[Path, ...]:
 
 
 def convert_files(
-    paths: Sequence[Path], open_desk: OpenDesk, progress: Progress | None = None, *, processes: int | None = None
+    paths: Sequence[Path],
+    open_converter: OpenConverter,
+    progress: Progress | None = None,
+    *,
+    processes: int | None = None,
 ) -> tuple[tuple[SiteResult, ...], bool]:
     """Convert the surveys of files over several processes.
 
@@ -45,7 +63,7 @@ def convert_files(
     ----------
     paths
         Survey files.
-    open_desk
+    open_converter
         Opens the use cases in a worker; must be picklable.
     progress
         Told after each batch; may ask to stop.
@@ -58,35 +76,39 @@ def convert_files(
         Results of all surveys looked at, in the order of ``paths``; and whether the run was stopped before the end.
     """
     count = min(processes or os.cpu_count() or 1, max(len(paths), 1))
-    worked = _in_this_process(paths, open_desk, progress) if count == 1 else _over(paths, open_desk, progress, count)
+    worked = (
+        _in_this_process(paths, open_converter, progress)
+        if count == 1
+        else _over(paths, open_converter, progress, count)
+    )
     found = dict(worked)
     results = tuple(found[index] for index in sorted(found))
     return results, len(results) < len(paths)
 
 
 def _in_this_process(
-    paths: Sequence[Path], open_desk: OpenDesk, progress: Progress | None
+    paths: Sequence[Path], open_converter: OpenConverter, progress: Progress | None
 ) -> Iterator[tuple[int, SiteResult]]:
-    desk = open_desk()
-    desk.remember_positions()
+    converter = open_converter()
+    converter.remember_positions()
     for index, path in enumerate(paths):
         if progress is not None:
             progress.on_progress(index, len(paths))
             if progress.should_stop():
                 return
-        yield index, _converted(path, desk)
+        yield index, _converted(path, converter)
     if progress is not None:
         progress.on_progress(len(paths), len(paths))
 
 
 def _over(
-    paths: Sequence[Path], open_desk: OpenDesk, progress: Progress | None, count: int
+    paths: Sequence[Path], open_converter: OpenConverter, progress: Progress | None, count: int
 ) -> Iterator[tuple[int, SiteResult]]:
     size = max(1, min(_MOST_IN_BATCH, len(paths) // (count * _BATCHES_PER_PROCESS)))
     batches = [tuple(enumerate(paths))[start : start + size] for start in range(0, len(paths), size)]
     # spawned workers share nothing with a window or its threads
     pool = ProcessPoolExecutor(
-        count, mp_context=multiprocessing.get_context("spawn"), initializer=_open, initargs=(open_desk,)
+        count, mp_context=multiprocessing.get_context("spawn"), initializer=_open, initargs=(open_converter,)
     )
     try:
         waiting: set[Future[list[tuple[int, SiteResult]]]] = {pool.submit(_batch, batch) for batch in batches}
@@ -109,28 +131,25 @@ def _over(
         pool.shutdown(wait=True, cancel_futures=True)
 
 
-def _open(open_desk: OpenDesk) -> None:
-    global _desk  # noqa: PLW0603  (a worker process has one desk for its whole life)
+def _open(open_converter: OpenConverter) -> None:
+    global _converter  # noqa: PLW0603  (a worker process has one converter for its whole life)
     signal.signal(signal.SIGINT, signal.SIG_IGN)  # the process that the person started ends the work
-    _desk = open_desk()
-    _desk.remember_positions()
+    _converter = open_converter()
+    _converter.remember_positions()
 
 
 def _batch(batch: tuple[tuple[int, Path], ...]) -> list[tuple[int, SiteResult]]:
-    if _desk is None:
+    if _converter is None:
         raise StoreFault("A worker process has not been opened.")
-    return [(index, _converted(path, _desk)) for index, path in batch]
+    return [(index, _converted(path, _converter)) for index, path in batch]
 
 
-def _converted(path: Path, desk: ConvertingDesk) -> SiteResult:
+def _converted(path: Path, converter: Converter) -> SiteResult:
     """Convert one file; what is wrong with it is its result, so that the others go on."""
-    from spoutline.book.survey_text import read_survey
-    from spoutline.planning.conversion.programme import site_result
-
     name = path.stem
     try:
         survey = read_survey(path)
         name = survey.site.name
-        return site_result(desk.convert(survey), path.name)
+        return site_result(converter.convert(survey), path.name)
     except (InputFault, StoreFault) as fault:
         return SiteResult(place=path.name, name=name, outcome=SiteOutcome.FAULT, message=str(fault))

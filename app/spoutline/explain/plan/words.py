@@ -1,0 +1,169 @@
+"""The trade words, figures and small texts from which every sentence of a plan is made."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from spoutline.explain.phrases.phrasebook import Phrasebook
+from spoutline.explain.writing.money import money_text
+from spoutline.model.check import Bound
+from spoutline.model.finding import Finding, Severity
+from spoutline.model.limit import LimitStatus
+from spoutline.model.liquid import Liquid, LiquidFamily
+from spoutline.model.part import Part
+from spoutline.model.plan import HangingSet, JudgedSet
+from spoutline.model.port import Port
+from spoutline.model.quantity import Dimension, Fact, Quantity
+from spoutline.units.display import Display
+
+_SEVERITY_ORDER = (Severity.MUST, Severity.SHOULD, Severity.ADVICE)
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """Words of one language, with figures in one unit system; nothing here computes."""
+
+    phrases: Phrasebook
+    display: Display
+
+    def word(self, term: StrEnum) -> str:
+        """Return the trade word of an enumeration member, as used inside a sentence."""
+        return self.phrases.word(term)
+
+    def title(self, term: StrEnum) -> str:
+        """Return the trade word of an enumeration member, as used at the head of a row."""
+        return _capital(self.phrases.word(term))
+
+    def sentence(self, text: str) -> str:
+        """Return a text as it opens a sentence."""
+        return _capital(text)
+
+    def yes_no(self, value: bool) -> str:
+        """Return the word for yes or no."""
+        return self.phrases.text["yes" if value else "no"]
+
+    def show(self, value: float | None, dimension: Dimension) -> str:
+        """Return an SI value with its unit; None reads as not stated."""
+        return self.phrases.text["no_answer"] if value is None else self.display.show(value, dimension)
+
+    def height(self, height_m: float) -> str:
+        """Return a height (m) against the ground in words: so far above it, or so far below it."""
+        key = "height_below" if height_m < 0.0 else "height_above"
+        return self.phrases.fill(key, height=self.show(abs(height_m), Dimension.LENGTH))
+
+    def days(self, days: int) -> str:
+        """Return a lead time; 0 days reads as from stock."""
+        if days == 0:
+            return self.phrases.text["in_stock"]
+        return self.phrases.fill("days_one" if days == 1 else "days_many", count=days)
+
+    def money(self, minor: int | None, currency: str) -> str:
+        """Return a price in ``currency`` from its minor units; None reads as no price."""
+        if minor is None:
+            return self.phrases.fill("price_missing", currency=currency)
+        return money_text(minor, currency)
+
+    def signed_money(self, minor: int, currency: str) -> str:
+        """Return a difference of prices with its sign."""
+        return f"+{money_text(minor, currency)}" if minor > 0 else money_text(minor, currency)
+
+    def liquid(self, liquid: Liquid) -> str:
+        """Return a liquid with its blend; 0 percent and DEF are named by the family alone."""
+        name = self.word(liquid.family)
+        if liquid.blend_percent == 0:
+            return name
+        key = "blend_ethanol" if liquid.family is LiquidFamily.GASOLINE else "blend_biodiesel"
+        return self.phrases.fill(key, liquid=name, percent=self.show(liquid.blend_percent, Dimension.PERCENT))
+
+    def liquid_in_sentence(self, liquid: Liquid) -> str:
+        """Return a liquid with its blend as it reads in the middle of a sentence."""
+        name = self.word(liquid.family)
+        if liquid.blend_percent == 0:
+            return name
+        key = "liquid_with_ethanol" if liquid.family is LiquidFamily.GASOLINE else "liquid_with_biodiesel"
+        return self.phrases.fill(key, liquid=name, percent=self.show(liquid.blend_percent, Dimension.PERCENT))
+
+    def part(self, part: Part) -> str:
+        """Return how a part is named in a sentence: number and name."""
+        return f"{part.number} ({part.name})"
+
+    def port(self, port: Port) -> str:
+        """Return a port as the trade writes it: size, thread, gender, path."""
+        return f"{port.size} {self.word(port.thread)} {self.word(port.gender)}, {self.word(port.path)}"
+
+    def superseded(self, status: str, number: str | None) -> str:
+        """Return the status of a part with the number that takes its place, where there is one."""
+        return self.phrases.fill("superseded", status=status, number=number) if number else status
+
+    def fact(self, fact: Quantity | Fact) -> str:
+        """Return one fact as ``name value``."""
+        if isinstance(fact, Quantity):
+            return f"{self.phrases.fact_name(fact.name)} {self.display.reading(fact.value, fact.dimension)}"
+        return f"{self.phrases.fact_name(fact.name)} {self.phrases.fact_value(fact.name, fact.value)}"
+
+    def facts(self, facts: tuple[Quantity | Fact, ...]) -> str:
+        """Return facts as one text, family and blend as one liquid; empty where there are none."""
+        liquid = liquid_of(facts)
+        told = [self.fact(fact) for fact in facts if liquid is None or fact.name not in ("family", "blend_percent")]
+        return "; ".join([self.liquid_in_sentence(liquid), *told] if liquid is not None else told)
+
+    def with_figures(self, sentence: str, facts: tuple[Quantity | Fact, ...]) -> str:
+        """Return a sentence with its figures behind it in parentheses."""
+        figures = self.facts(facts)
+        return f"{sentence} ({figures})." if figures else f"{sentence}."
+
+    def window(self, low: float | None, high: float | None, dimension: Dimension, *, prefixed: bool = True) -> str:
+        """Return a window of SI values: at least, at most, from-to, or that no limit is set.
+
+        ``prefixed`` False is for a field into which a reading is written: a resistance in ohm, however large, and as
+        many digits as ``Display.show`` gives, so that an entry equal to the printed limit keeps it.
+        """
+        low_text, high_text = (
+            "" if value is None else self._bound(value, dimension, prefixed=prefixed) for value in (low, high)
+        )
+        if low_text and high_text:
+            return low_text if low_text == high_text else self.phrases.fill("between", low=low_text, high=high_text)
+        if low_text:
+            return f"{self.phrases.text['at_least']} {low_text}"
+        if high_text:
+            return f"{self.phrases.text['at_most']} {high_text}"
+        return self.phrases.text["no_limit"]
+
+    def _bound(self, value: float, dimension: Dimension, *, prefixed: bool) -> str:
+        if prefixed:
+            return self.display.reading(value, dimension)
+        return self.display.show(value, dimension, prefixed=False)
+
+    def bound_source(self, bound: Bound) -> str:
+        """Return where one side of a limit comes from, with its status unless the text itself was read."""
+        return self.sourced(bound.source, bound.status)
+
+    def sourced(self, source: str, status: LimitStatus) -> str:
+        """Return a source with its status behind, unless the published text itself was read."""
+        if status is LimitStatus.VERIFIED or status.value in source:
+            return source
+        return f"{source} [{status}]" if source else f"[{status}]"
+
+    def severity_note(self, severity: Severity) -> str:
+        """Return what a severity means to the reader."""
+        return self.phrases.severity_notes[severity]
+
+    def gravest_first(self, findings: tuple[Finding, ...]) -> tuple[Finding, ...]:
+        """Return findings in the order in which they are told: the gravest first, otherwise as given."""
+        return tuple(sorted(findings, key=lambda finding: _SEVERITY_ORDER.index(finding.severity)))
+
+    def other_parts(self, judged: JudgedSet, chosen: HangingSet) -> tuple[str, ...]:
+        """Return the part numbers of a set that ``chosen`` does not hold, in chain order."""
+        return tuple(number for number in judged.hanging_set.numbers if number not in chosen.numbers)
+
+
+def liquid_of(facts: tuple[Quantity | Fact, ...]) -> Liquid | None:
+    """Return the liquid that the facts family and blend_percent name; None where one of them is not there."""
+    family = next((fact.value for fact in facts if isinstance(fact, Fact) and fact.name == "family"), None)
+    blend = next((fact.value for fact in facts if isinstance(fact, Quantity) and fact.name == "blend_percent"), None)
+    return None if family is None or blend is None else Liquid(LiquidFamily(family), blend)
+
+
+def _capital(text: str) -> str:
+    return text[:1].upper() + text[1:]
