@@ -1,6 +1,8 @@
-"""Install what is needed and run the tests; arguments go to pytest.
+"""Install what is needed and run the tests on every core; arguments go to pytest.
 
-Usage: python3 packaging/verify.py [pytest arguments]
+Usage: python3 packaging/verify.py [core] [pytest arguments]
+
+``core`` runs the tests of the core alone, for a first answer. ``-n 0`` runs in one process, as a debugger needs it.
 """
 
 from __future__ import annotations
@@ -11,9 +13,15 @@ import sys
 
 import environment
 
+CORE = [f"tests/{folder}" for folder in ("calc", "rules", "search", "explain", "units", "architecture")]
+PARALLEL = ["-n", "auto", "--dist", "worksteal"]
+
 
 def main() -> int:
     """Set up with the test packages, then run pytest and return its exit code."""
+    arguments = sys.argv[1:]
+    if arguments[:1] == ["core"]:
+        arguments[:1] = CORE
     try:
         python = environment.set_up(with_tests=True)
     except environment.SetUpFailed as failure:
@@ -25,8 +33,10 @@ def main() -> int:
         print("On Debian and Ubuntu this line installs them:", file=sys.stderr)
         print(environment.installing_line(missing), file=sys.stderr)
         return 2
-    command = [str(python), "-m", "pytest", *sys.argv[1:]]
-    settings = {**os.environ, "QT_QPA_PLATFORM": os.environ.get("QT_QPA_PLATFORM", "offscreen")}
+    command = [str(python), "-m", "pytest", *PARALLEL, *arguments]
+    # Compiled modules may be kept: the tests start the program many times, and each start would compile it anew.
+    settings = {name: value for name, value in os.environ.items() if name != "PYTHONDONTWRITEBYTECODE"}
+    settings.setdefault("QT_QPA_PLATFORM", "offscreen")
     return subprocess.run(command, check=False, cwd=environment.PROJECT, env=settings).returncode
 
 

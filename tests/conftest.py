@@ -1,14 +1,26 @@
-"""What every test shares: no test touches the person's own data, and all of them share one compiled catalogue."""
+"""What every test shares: no test touches the person's own data, and all of them share one compiled catalogue.
+
+The fast way is the fixture: ``workbench`` over the shared catalogue, ``own_database`` or ``own_workbench`` for a test
+that writes, ``spoutline`` for a command, ``plans_once`` where a plan is the means and not the matter.
+"""
 
 from __future__ import annotations
 
+import io
 import os
+import shutil
 from collections.abc import Iterator
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import pytest
 
 from postgresql_server import server_programs
+from program_runs import Done, Spoutline
+
+if TYPE_CHECKING:
+    from plan_memo import PlanMemo
+    from spoutline.bootstrap import Workbench
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
@@ -20,6 +32,17 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
     left_out = [item for item in items if item.get_closest_marker("postgres")]
     config.hook.pytest_deselected(items=left_out)
     items[:] = [item for item in items if item not in left_out]
+
+
+@pytest.fixture(scope="session", autouse=True)
+def own_home(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Path]:
+    """Give the run, and each worker of a parallel run, a home of its own: settings, caches and logs go there."""
+    home = tmp_path_factory.mktemp("home")
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setenv("HOME", str(home))
+        for name in ("CONFIG", "STATE", "CACHE", "DATA"):
+            patch.setenv(f"XDG_{name}_HOME", str(home / name.lower()))
+        yield home
 
 
 @pytest.fixture(autouse=True)
@@ -50,3 +73,60 @@ def workbench(shared_database: Path, tmp_path_factory: pytest.TempPathFactory) -
     bench = open_workbench(Settings(database=str(shared_database), profiles=tmp_path_factory.mktemp("shared_profiles")))
     yield bench
     bench.close()
+
+
+@pytest.fixture
+def own_database(shared_database: Path, tmp_path: Path) -> Path:
+    """Return a copy of the compiled database that the test may write to: a millisecond instead of a compilation."""
+    return Path(shutil.copy(shared_database, tmp_path / "own_database.sqlite3"))
+
+
+@pytest.fixture
+def own_workbench(own_database: Path, tmp_path: Path) -> Iterator[Workbench]:
+    """Yield the program's use cases over a book and profiles of the test's own."""
+    from spoutline.bootstrap import Settings, open_workbench
+
+    bench = open_workbench(Settings(database=str(own_database), profiles=tmp_path / "own_profiles"))
+    yield bench
+    bench.close()
+
+
+@pytest.fixture(scope="session")
+def plan_memo() -> PlanMemo:
+    """Return the plans that were made so far in this run."""
+    from plan_memo import PlanMemo
+
+    return PlanMemo()
+
+
+@pytest.fixture
+def plans_once(request: pytest.FixtureRequest, plan_memo: PlanMemo, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Answer each question of planning once per run, but for a test marked ``plans_anew``."""
+    if request.node.get_closest_marker("plans_anew") is None:
+        plan_memo.serve(monkeypatch)
+
+
+@pytest.fixture
+def spoutline(
+    shared_database: Path,
+    tmp_path: Path,
+    capfd: pytest.CaptureFixture[str],
+    monkeypatch: pytest.MonkeyPatch,
+    plans_once: None,
+) -> Spoutline:
+    """Return a function that runs the program in this process with the arguments given, ``stdin`` as its input."""
+    from spoutline.cli.main import run
+
+    def no_window(_workbench: object, _survey: object) -> int:
+        raise AssertionError("this command must not open a window")
+
+    def go(*arguments: object, stdin: bytes = b"") -> Done:
+        monkeypatch.setattr("sys.stdin", io.TextIOWrapper(io.BytesIO(stdin)))
+        options = ["--database", str(shared_database), "--profiles", str(tmp_path / "profiles")]
+        code = run([*options, *map(str, arguments)], no_window)
+        out, err = capfd.readouterr()
+        assert "Traceback" not in err
+        assert "Traceback" not in out
+        return Done(int(code), out, err)
+
+    return go

@@ -138,7 +138,11 @@ def test_verify_hands_its_arguments_to_pytest_and_returns_its_code(monkeypatch: 
     monkeypatch.setattr(verify.subprocess, "run", run)
     monkeypatch.setattr(verify.sys, "argv", ["verify.py", "-q", "tests/cli"])
     assert verify.main() == 5
-    assert ran == [["python", "-m", "pytest", "-q", "tests/cli"]]
+    monkeypatch.setattr(verify.sys, "argv", ["verify.py", "core", "-x"])
+    assert verify.main() == 5
+    parallel = ["python", "-m", "pytest", "-n", "auto", "--dist", "worksteal"]
+    assert ran == [[*parallel, "-q", "tests/cli"], [*parallel, *verify.CORE, "-x"]]
+    assert all((PROJECT / folder).is_dir() for folder in verify.CORE)
 
 
 def test_the_lock_file_pins_everything_once_and_covers_what_the_project_asks_for() -> None:

@@ -1,49 +1,13 @@
-"""Runs the command line in this process, over the shared catalogue."""
+"""Survey files for commands. The fixture ``spoutline`` that runs a command is every test's."""
 
 from __future__ import annotations
 
-import io
 import json
 from collections.abc import Callable
-from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 import pytest
-
-
-@dataclass(frozen=True)
-class Done:
-    """What a command left behind."""
-
-    code: int
-    out: str
-    err: str
-
-
-Spoutline = Callable[..., Done]
-
-
-@pytest.fixture
-def spoutline(
-    shared_database: Path, tmp_path: Path, capfd: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
-) -> Spoutline:
-    """Return a function that runs the program with the arguments given, and ``stdin`` as its standard input."""
-    from spoutline.cli.main import run
-
-    def no_window(_workbench: object, _survey: object) -> int:
-        raise AssertionError("this command must not open a window")
-
-    def go(*arguments: object, stdin: bytes = b"") -> Done:
-        monkeypatch.setattr("sys.stdin", io.TextIOWrapper(io.BytesIO(stdin)))
-        options = ["--database", str(shared_database), "--profiles", str(tmp_path / "profiles")]
-        code = run([*options, *map(str, arguments)], no_window)
-        out, err = capfd.readouterr()
-        assert "Traceback" not in err
-        assert "Traceback" not in out
-        return Done(int(code), out, err)
-
-    return go
 
 
 def survey_document(*positions: dict[str, Any], **site: Any) -> dict[str, Any]:

@@ -12,7 +12,7 @@ from random import Random
 import pytest
 
 from bench.generated_sites_conversion import generated_site
-from cli.conftest import Spoutline
+from program_runs import Spoutline
 from spoutline.documents.json.conversion import ConversionDocument
 
 DEMO = Path(__file__).resolve().parents[2] / "resources" / "demo"
@@ -38,6 +38,7 @@ def test_convert_writes_report_and_calendar_and_prints_the_document(spoutline: S
     assert ics.read_bytes().startswith(b"BEGIN:VCALENDAR\r\n")
 
 
+@pytest.mark.plans_anew
 def test_the_document_is_the_same_every_time(spoutline: Spoutline) -> None:
     first, second = (spoutline("convert", BALANCE, "--json").out for _ in range(2))
     assert first == second

@@ -10,7 +10,7 @@ import icalendar
 import pytest
 from pypdf import PdfReader, PdfWriter
 
-from cli.conftest import Spoutline
+from program_runs import Spoutline
 from spoutline.book.survey_text import read_survey
 
 Written = Callable[..., Path]
@@ -65,6 +65,7 @@ def test_pack_holds_the_parts_that_plan_prints(spoutline: Spoutline, written: Wr
         assert part["part_number"] in text
 
 
+@pytest.mark.plans_anew
 def test_pack_writes_every_paper_at_once_and_they_are_the_same_again(
     spoutline: Spoutline, written: Written, tmp_path: Path
 ) -> None:

@@ -48,7 +48,7 @@ def session(qtbot: QtBot, bench: Workbench, survey: Survey) -> Session:
 
 
 @pytest.fixture
-def window(qtbot: QtBot, qapp: QApplication, session: Session) -> Iterator[MainWindow]:
+def window(qtbot: QtBot, qapp: QApplication, session: Session, plans_once: None) -> Iterator[MainWindow]:
     """Yield the whole window over the station, both positions planned."""
     dress(qapp, dark=False)
     window = MainWindow()

@@ -36,6 +36,7 @@ def widened(survey: Survey, copies: int) -> Survey:
     return survey.model_copy(update={"positions": (*survey.positions, *more)})
 
 
+@pytest.mark.plans_anew
 def test_positions_that_ask_the_same_share_one_search(
     qtbot: QtBot, session: Session, workplace: Workplace, asked: list[str]
 ) -> None:
