@@ -20,7 +20,7 @@ from spoutline.model.survey import Position, Site
 from spoutline.planning.conversion import convert_position
 from spoutline.planning.sets import plan_position as module
 from spoutline.planning.sets import plan_site, why_not
-from spoutline.planning.sets.desk import Desk
+from spoutline.planning.sets.context import PlanningContext
 
 
 class PlanMemo:
@@ -33,13 +33,13 @@ class PlanMemo:
         """Answer every ``plan_position`` of the program from here until ``monkeypatch`` is undone."""
         really = module.plan_position
 
-        def plan_position(position: Position, site: Site, desk: Desk, **options: Any) -> PositionPlan:
-            if not isinstance(desk.parts, CatalogueStore):
-                return really(position, site, desk, **options)
-            asked = (position, site, desk.tables, _content(desk.parts), tuple(options.items()))
+        def plan_position(position: Position, site: Site, context: PlanningContext, **options: Any) -> PositionPlan:
+            if not isinstance(context.parts, CatalogueStore):
+                return really(position, site, context, **options)
+            asked = (position, site, context.tables, _content(context.parts), tuple(options.items()))
             if asked not in self._plans:
-                self._plans[asked] = really(position, site, desk, **options)
-            elif desk.listener is not None and desk.listener.should_stop():
+                self._plans[asked] = really(position, site, context, **options)
+            elif context.listener is not None and context.listener.should_stop():
                 raise Cancelled
             return self._plans[asked]
 

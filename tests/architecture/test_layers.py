@@ -62,7 +62,7 @@ BREACHES = [
     Breach("documents/__init__.py", "import PySide6.QtCore", "Qt only in the window"),
     Breach("bootstrap/workbench.py", "import PySide6.QtCore", "Qt only in the window"),
     Breach("cli/plan.py", "import sqlalchemy", "SQL only in the stores"),
-    Breach("planning/sets/desk.py", "import alembic", "SQL only in the stores"),
+    Breach("planning/sets/context.py", "import alembic", "SQL only in the stores"),
     Breach("gui/widgets/__init__.py", "import spoutline.gui.pages", "the window, top to bottom"),
 ]
 

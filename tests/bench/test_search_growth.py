@@ -19,7 +19,7 @@ from spoutline.model.limit import RuleTables
 from spoutline.model.plan import PlanStatus
 from spoutline.model.requirement import Requirement
 from spoutline.model.survey import Survey
-from spoutline.planning.sets.desk import Desk
+from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.plan_position import chooser_for, plan_position
 from spoutline.planning.sets.pool import narrow_pool
 from spoutline.rules.derive.requirement import requirement_for
@@ -39,8 +39,8 @@ def _tables() -> RuleTables:
     return load_rule_tables("us_general", resources=Path(__file__).parents[2] / "resources", own_profiles=None)
 
 
-def _desk(count: int) -> Desk:
-    return Desk(_tables(), _store(count))
+def _context(count: int) -> PlanningContext:
+    return PlanningContext(_tables(), _store(count))
 
 
 def _requirement(survey: Survey) -> Requirement:
@@ -52,10 +52,10 @@ def _requirement(survey: Survey) -> Requirement:
 @pytest.mark.parametrize("count", SIZES)
 @pytest.mark.parametrize("name", SURVEYS)
 def test_search(benchmark: BenchmarkFixture, name: str, count: int) -> None:
-    requirement, desk = _requirement(SURVEYS[name]), _desk(count)
-    pool = narrow_pool(requirement, desk.tables, desk.parts)
+    requirement, context = _requirement(SURVEYS[name]), _context(count)
+    pool = narrow_pool(requirement, context.tables, context.parts)
     choice = benchmark.pedantic(
-        lambda: chooser_for(requirement, pool, desk).choose(), rounds=5, iterations=1, warmup_rounds=1
+        lambda: chooser_for(requirement, pool, context).choose(), rounds=5, iterations=1, warmup_rounds=1
     )
     assert choice is not None
 
@@ -63,8 +63,8 @@ def test_search(benchmark: BenchmarkFixture, name: str, count: int) -> None:
 @pytest.mark.parametrize("count", SIZES)
 @pytest.mark.parametrize("name", SURVEYS)
 def test_plan(benchmark: BenchmarkFixture, name: str, count: int) -> None:
-    survey, desk = SURVEYS[name], _desk(count)
+    survey, context = SURVEYS[name], _context(count)
     plan = benchmark.pedantic(
-        lambda: plan_position(survey.positions[0], survey.site, desk), rounds=3, iterations=1, warmup_rounds=1
+        lambda: plan_position(survey.positions[0], survey.site, context), rounds=3, iterations=1, warmup_rounds=1
     )
     assert plan.status is PlanStatus.FITS

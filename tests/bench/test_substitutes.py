@@ -21,7 +21,7 @@ from spoutline.model.limit import RuleTables
 from spoutline.model.plan import PositionPlan
 from spoutline.model.requirement import Slot
 from spoutline.model.survey import Survey
-from spoutline.planning.sets.desk import Desk
+from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.plan_position import plan_position
 from spoutline.planning.sets.substitutes import substitutes
 from spoutline.ruletables.load import load_rule_tables
@@ -46,8 +46,8 @@ def _generated(count: int) -> ListStore:
     return ListStore(generated_parts(count, seed=7))
 
 
-def _plan(survey: Survey, desk: Desk) -> PositionPlan:
-    return plan_position(survey.positions[0], survey.site, desk, with_alternatives=False)
+def _plan(survey: Survey, context: PlanningContext) -> PositionPlan:
+    return plan_position(survey.positions[0], survey.site, context, with_alternatives=False)
 
 
 @pytest.mark.parametrize("with_misfits", [False, True])
@@ -55,13 +55,13 @@ def _plan(survey: Survey, desk: Desk) -> PositionPlan:
 def test_every_place_of_a_set(
     benchmark: BenchmarkFixture, built_in: CatalogueStore, name: str, with_misfits: bool
 ) -> None:
-    desk = Desk(_tables(), built_in)
-    plan = _plan(SURVEYS[name], desk)
+    context = PlanningContext(_tables(), built_in)
+    plan = _plan(SURVEYS[name], context)
     assert plan.chosen is not None
     numbers = plan.chosen.hanging_set.numbers
 
     def every_place() -> int:
-        return sum(len(substitutes(plan, one, desk, with_misfits=with_misfits).fitting) for one in numbers)
+        return sum(len(substitutes(plan, one, context, with_misfits=with_misfits).fitting) for one in numbers)
 
     assert benchmark.pedantic(every_place, rounds=3, iterations=1, warmup_rounds=1)
 
@@ -69,10 +69,10 @@ def test_every_place_of_a_set(
 @pytest.mark.parametrize("count", [1_000, 10_000])
 @pytest.mark.parametrize("slot", [Slot.SWIVEL, Slot.NOZZLE, Slot.CURB_HOSE])
 def test_one_place_of_a_larger_catalogue(benchmark: BenchmarkFixture, count: int, slot: Slot) -> None:
-    desk = Desk(_tables(), _generated(count))
-    plan = _plan(CAR, desk)
+    context = PlanningContext(_tables(), _generated(count))
+    plan = _plan(CAR, context)
     assert plan.chosen is not None
     part = plan.chosen.hanging_set.part_in(slot)
     assert part is not None
-    found = benchmark.pedantic(lambda: substitutes(plan, part.number, desk), rounds=1, iterations=1)
+    found = benchmark.pedantic(lambda: substitutes(plan, part.number, context), rounds=1, iterations=1)
     assert found.fitting

@@ -12,7 +12,7 @@ from typing import Any
 import pytest
 
 from spoutline.bootstrap import Settings, open_workbench
-from spoutline.bootstrap.quotations import QuotingDesk
+from spoutline.bootstrap.quotations import QuotationService
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
 
@@ -58,16 +58,16 @@ def test_who_issues_second_is_told_and_overwrites_nothing(
     go: Callable[..., Any], written: Callable[..., Path], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     keep(go, written(), tmp_path, ONE_OPTION)
-    make = QuotingDesk.pdf
+    make = QuotationService.pdf
 
-    def while_merle_issues(desk: QuotingDesk, *arguments: Any) -> bytes:
-        monkeypatch.setattr(QuotingDesk, "pdf", make)
+    def while_merle_issues(service: QuotationService, *arguments: Any) -> bytes:
+        monkeypatch.setattr(QuotationService, "pdf", make)
         other = open_workbench(Settings(database=str(tmp_path / "own.sqlite3"), profiles=tmp_path / "profiles"))
         other.quoting().issue(other.quoting().stored(1), "Merle", Display(UnitSystem.SI))
         other.close()
-        return make(desk, *arguments)
+        return make(service, *arguments)
 
-    monkeypatch.setattr(QuotingDesk, "pdf", while_merle_issues)
+    monkeypatch.setattr(QuotationService, "pdf", while_merle_issues)
     late = go("issue", 1, "--by", "Odile")
     assert late.code == 2
     assert "changed by somebody else in the meantime (it is now issued, revision 1)" in late.err

@@ -137,10 +137,10 @@ def test_each_figure_of_the_emissions_carries_its_status(bench: Workbench) -> No
 
 def test_the_same_conversion_gives_the_same_bytes(bench: Workbench) -> None:
     conversion = conversion_of(bench, "conversion_balance")
-    desk = bench.converting()
-    again = desk.convert(demo_survey("conversion_balance"))
-    assert desk.pdf(conversion, SI) == desk.pdf(again, SI)
-    assert desk.pdf(conversion, SI) != desk.pdf(conversion, US)
+    service = bench.converting()
+    again = service.convert(demo_survey("conversion_balance"))
+    assert service.pdf(conversion, SI) == service.pdf(again, SI)
+    assert service.pdf(conversion, SI) != service.pdf(conversion, US)
 
 
 def test_us_units_are_not_mixed_with_si(bench: Workbench) -> None:
@@ -211,8 +211,8 @@ def test_a_moved_plan_keeps_the_names_of_its_events(bench: Workbench) -> None:
     conversion = conversion_of(bench, "conversion_assist")
     assert conversion.sequence is not None
     later = replace(conversion, sequence=replace(conversion.sequence, first_day=date(2028, 1, 3)))
-    desk = bench.converting()
-    names = [[event["UID"] for event in events(desk.calendar(one, SI))] for one in (conversion, later)]
+    service = bench.converting()
+    names = [[event["UID"] for event in events(service.calendar(one, SI))] for one in (conversion, later)]
     assert names[0] == names[1]
 
 

@@ -19,7 +19,7 @@ from pytestqt.qtbot import QtBot
 
 from planning.quoting_terms import terms_of
 from spoutline.bootstrap import Workbench
-from spoutline.bootstrap.quotations import QuotingDesk
+from spoutline.bootstrap.quotations import QuotationService
 from spoutline.gui.actions import ActionId
 from spoutline.gui.dialogs.terms import TermsDialog
 from spoutline.gui.edits.command import make_edit
@@ -182,16 +182,16 @@ def test_survey_becomes_plan_quotation_and_revision(
 
 def test_an_only_option_is_accepted_at_once(qtbot: QtBot, bench: Workbench, page: QuotationPage, terms: Write) -> None:
     quote(qtbot, page, terms("GUI-1E"))  # of several options before
-    desk = bench.quoting()
+    service = bench.quoting()
     survey = page._context.session.survey
-    made = desk.quote(survey, terms_of(heading={"number": "GUI-1A", "dated": DAY}), Display(UnitSystem.SI)).quotation
-    issued = desk.issue(desk.keep(made, "Odile"), "Odile", Display(UnitSystem.SI))
+    made = service.quote(survey, terms_of(heading={"number": "GUI-1A", "dated": DAY}), Display(UnitSystem.SI)).quotation
+    issued = service.issue(service.keep(made, "Odile"), "Odile", Display(UnitSystem.SI))
     look_at(qtbot, page, issued.id)
     page.panel.name_edit.setText("Merle")
     qtbot.mouseClick(page.panel.offer.accept_button, Qt.MouseButton.LeftButton)
     settled(qtbot, page)
-    assert desk.history(issued.id)[-1].status is QuotationStatus.ACCEPTED
-    assert desk.history(issued.id)[-1].option == ""
+    assert service.history(issued.id)[-1].status is QuotationStatus.ACCEPTED
+    assert service.history(issued.id)[-1].option == ""
 
 
 def test_the_next_step_follows_a_changed_survey(
@@ -344,14 +344,14 @@ def test_papers_are_set_off_the_windows_thread_and_only_once(
     quote(qtbot, page, terms("GUI-12"))
     keep(qtbot, page)
     held, threads = threading.Event(), []
-    make = QuotingDesk.workbook
+    make = QuotationService.workbook
 
-    def slowly(desk: QuotingDesk, *arguments: object) -> bytes:
+    def slowly(service: QuotationService, *arguments: object) -> bytes:
         threads.append(threading.current_thread())
         assert held.wait(20)
-        return make(desk, *arguments)  # type: ignore[arg-type]
+        return make(service, *arguments)  # type: ignore[arg-type]
 
-    monkeypatch.setattr(QuotingDesk, "workbook", slowly)
+    monkeypatch.setattr(QuotationService, "workbook", slowly)
     offer = page.panel.offer
     offer.issue_button.click()
     assert page.is_busy
@@ -777,7 +777,7 @@ def test_a_change_of_prices_is_told_by_itself_and_the_quotation_quoted_anew(
         replace(one, rows=tuple(halved(row) if row.part_number == line.part_number else row for row in one.rows))
         for one in lists
     )
-    monkeypatch.setattr(QuotingDesk, "price_lists", lambda _: cheaper)
+    monkeypatch.setattr(QuotationService, "price_lists", lambda _: cheaper)
     page.refresh()
     settled(qtbot, page)
     book = page.panel.book

@@ -17,7 +17,7 @@ from pytestqt.qtbot import QtBot
 
 from planning.quoting_terms import terms_of
 from spoutline.bootstrap import Settings, Workbench, open_workbench
-from spoutline.bootstrap.quotations import QuotingDesk
+from spoutline.bootstrap.quotations import QuotationService
 from spoutline.gui.dialogs.terms import TermsDialog
 from spoutline.gui.dialogs.terms_page import TableSection
 from spoutline.gui.edits.terms_draft import FIELDS, TABLES, draft_of, judged_terms
@@ -50,7 +50,7 @@ def data_folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
 
 
 @pytest.fixture
-def desk(bench: Workbench, data_folder: Path, tmp_path: Path) -> Iterator[QuotingDesk]:
+def service(bench: Workbench, data_folder: Path, tmp_path: Path) -> Iterator[QuotationService]:
     own = open_workbench(Settings(database=str(tmp_path / "own.sqlite3"), profiles=tmp_path / "profiles"))
     yield own.quoting()
     own.close()
@@ -58,7 +58,7 @@ def desk(bench: Workbench, data_folder: Path, tmp_path: Path) -> Iterator[Quotin
 
 @pytest.fixture
 def opened(
-    qtbot: QtBot, qapp: QApplication, desk: QuotingDesk, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+    qtbot: QtBot, qapp: QApplication, service: QuotationService, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> Open:
     # a form that a test leaves open is closed behind it, whatever was typed
     monkeypatch.setattr(QMessageBox, "question", lambda *_: QMessageBox.StandardButton.Yes)
@@ -67,7 +67,7 @@ def opened(
         dress(qapp, dark=False)
 
     def make(start: Terms | None = None, folder: Path | None = None, survey: Survey | None = None) -> TermsDialog:
-        dialog = TermsDialog(desk, start, folder or tmp_path, today=DAY, survey=survey)
+        dialog = TermsDialog(service, start, folder or tmp_path, today=DAY, survey=survey)
         qtbot.addWidget(dialog)
         dialog.show()
         return dialog
@@ -156,8 +156,8 @@ def test_every_field_of_the_terms_stands_on_a_page_once() -> None:
     assert set(shown) == leaves
 
 
-def test_ready_terms_go_through_the_form_unchanged(desk: QuotingDesk) -> None:
-    terms = desk.read_terms(desk.demo_terms())
+def test_ready_terms_go_through_the_form_unchanged(service: QuotationService) -> None:
+    terms = service.read_terms(service.demo_terms())
     assert judged_terms(draft_of(terms)).terms == terms
 
 
@@ -417,7 +417,7 @@ def test_options_are_one_to_four_and_each_once(qtbot: QtBot, opened: Open) -> No
     assert sorted(option.title for option in dialog.terms.options) == ["B", "C", "D", "E"]
 
 
-def test_price_lists_offer_their_makers_and_groups(qtbot: QtBot, opened: Open, desk: QuotingDesk) -> None:
+def test_price_lists_offer_their_makers_and_groups(qtbot: QtBot, opened: Open, service: QuotationService) -> None:
     dialog = opened(terms_of())
     part = section(dialog, "buying")
     part.add_button.click()
@@ -426,7 +426,7 @@ def test_price_lists_offer_their_makers_and_groups(qtbot: QtBot, opened: Open, d
     completer = editor.completer()
     model = completer.model()
     offered = [str(model.index(row, 0).data()) for row in range(model.rowCount())]
-    assert offered == sorted({one.maker for one in desk.price_lists()})
+    assert offered == sorted({one.maker for one in service.price_lists()})
 
 
 def test_terms_are_saved_over_a_persons_file_and_opened_again(qtbot: QtBot, opened: Open, tmp_path: Path) -> None:

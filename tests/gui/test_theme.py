@@ -39,7 +39,7 @@ def test_the_formula_gives_the_published_extremes() -> None:
 
 @pytest.mark.parametrize("colours", [LIGHT, DARK], ids=["light", "dark"])
 def test_every_text_pair_can_be_read(colours: Colours) -> None:
-    grounds = (colours.desk, colours.card, colours.stripe, colours.sheet)
+    grounds = (colours.backdrop, colours.card, colours.stripe, colours.sheet)
     texts = (colours.text, colours.quiet_text, colours.bad, colours.accent, colours.caution, colours.good)
     for text, ground in itertools.product(texts, grounds):
         assert contrast(text, ground) >= TEXT_MINIMUM, (text, ground)

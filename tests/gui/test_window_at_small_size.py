@@ -132,9 +132,9 @@ def test_the_day_of_an_inspection_is_not_cut_off_in_a_small_window(
 def test_where_a_quotation_stands_is_not_cut_off_in_a_small_window(
     qtbot: QtBot, window: MainWindow, workplace: Workplace, bench: Workbench
 ) -> None:
-    desk, si = bench.quoting(), Display(UnitSystem.SI)
-    made = desk.quote(workplace.session.survey, terms_of(heading={"number": "SMALL-1", "dated": DAY}), si).quotation
-    desk.answer(desk.issue(desk.keep(made), "Odile", si), QuotationStatus.ACCEPTED, "Odile")
+    service, si = bench.quoting(), Display(UnitSystem.SI)
+    made = service.quote(workplace.session.survey, terms_of(heading={"number": "SMALL-1", "dated": DAY}), si).quotation
+    service.answer(service.issue(service.keep(made), "Odile", si), QuotationStatus.ACCEPTED, "Odile")
     shown_at(qtbot, window, 1280, 720)
     window.actions_by_id[ActionId.QUOTATIONS].trigger()
     book = workplace.quotation_page.panel.book

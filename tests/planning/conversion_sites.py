@@ -1,4 +1,4 @@
-"""Sites for the tests of a conversion, and the desk that works them out."""
+"""Sites for the tests of a conversion, and the context that works them out."""
 
 from __future__ import annotations
 
@@ -10,9 +10,9 @@ from spoutline.model.conversion_step import StepTable
 from spoutline.model.limit import RuleTables
 from spoutline.model.survey import Survey
 from spoutline.model.vapour_figures import VapourTables
-from spoutline.planning.conversion.convert_position import ConversionDesk
+from spoutline.planning.conversion.convert_position import ConversionContext
 from spoutline.planning.protocols import PartStore
-from spoutline.planning.sets.desk import Desk
+from spoutline.planning.sets.context import PlanningContext
 from spoutline.ruletables.conversion_steps import load_step_table
 from spoutline.ruletables.load import load_rule_tables
 from spoutline.ruletables.vapour import load_vapour_tables
@@ -41,8 +41,10 @@ def rule_tables(jurisdiction: str) -> RuleTables:
     return load_rule_tables(jurisdiction, resources=RESOURCES, own_profiles=None)
 
 
-def desk_for(survey: Survey, parts: PartStore) -> ConversionDesk:
-    return ConversionDesk(Desk(rule_tables(survey.site.jurisdiction), parts), vapour_tables(), step_table())
+def context_for(survey: Survey, parts: PartStore) -> ConversionContext:
+    return ConversionContext(
+        PlanningContext(rule_tables(survey.site.jurisdiction), parts), vapour_tables(), step_table()
+    )
 
 
 def position(label: str, *, today: str = "none", wanted: str = "none", **changes: Any) -> dict[str, Any]:

@@ -18,7 +18,7 @@ from spoutline.model.plan import SitePlan
 from spoutline.model.quotation_terms import OptionTerms
 from spoutline.planning.pricing.charges import amounts_of, labour_lines
 from spoutline.planning.pricing.price_book import PriceBook
-from spoutline.planning.pricing.selling import PriceDesk
+from spoutline.planning.pricing.selling import Pricer
 from spoutline.planning.refit.drive_off import drive_off_estimate
 from spoutline.planning.refit.part_stores import OfferedParts, keeps
 from spoutline.planning.refit.priced_lines import quoted_line
@@ -87,8 +87,8 @@ def test_tax_on_the_whole_and_by_line_differ_as_they_should(catalogue: Catalogue
     totals = []
     for way in ("whole", "line"):
         terms = terms_of(rounding={"tax": way}, taxes=[{"name": "tax", "percent": 10}])
-        desk = PriceDesk(terms, PriceBook([prices], terms.heading.dated))
-        lines = [quoted_line(PartQuantity(part=one, fitted=1, spares=0, pack_rest=0), desk) for one in parts]
+        pricer = Pricer(terms, PriceBook([prices], terms.heading.dated))
+        lines = [quoted_line(PartQuantity(part=one, fitted=1, spares=0, pack_rest=0), pricer) for one in parts]
         totals.append(amounts_of(lines, (), terms).total)
     assert totals == [Decimal("0.17"), Decimal("0.18")]
 
@@ -97,8 +97,8 @@ def test_the_total_is_rounded_to_its_own_step_and_says_by_how_much(catalogue: Ca
     part = catalogue.part("LS-B101")
     assert part is not None
     terms = terms_of(rounding={"total_step": "0.05"})
-    desk = PriceDesk(terms, PriceBook([list_of({"LS-B101": {1: "3.33"}})], terms.heading.dated))
-    line = quoted_line(PartQuantity(part=part, fitted=1, spares=0, pack_rest=0), desk)
+    pricer = Pricer(terms, PriceBook([list_of({"LS-B101": {1: "3.33"}})], terms.heading.dated))
+    line = quoted_line(PartQuantity(part=part, fitted=1, spares=0, pack_rest=0), pricer)
     amounts = amounts_of([line], (), terms)
     assert (amounts.total, amounts.rounding) == (Decimal("3.35"), Decimal("0.02"))
 
@@ -110,7 +110,7 @@ def test_a_named_person_may_set_a_price_or_let_it_follow(catalogue: CatalogueSto
 
     def line(*overrides: dict[str, str]):
         terms = terms_of(overrides=list(overrides))
-        return quoted_line(piece, PriceDesk(terms, PriceBook([], terms.heading.dated)))
+        return quoted_line(piece, Pricer(terms, PriceBook([], terms.heading.dated)))
 
     assert line().is_open
     set_by_hand = line({"part": "LS-B101", "unit_price": "12.50", "by": "Odile Farrow"})
@@ -154,8 +154,8 @@ def test_drive_offs_cost_what_the_terms_say(plan: SitePlan, catalogue: Catalogue
         assert all(part.breakaway.reconnectable is (breakaway == "reconnectable") for part in couplings)
         prices = {part.number: {1: "40.00"} for part in couplings}
         lists = [list_of(prices, maker=maker) for maker in {part.maker for part in couplings}]
-        estimate = drive_off_estimate(refit, PriceDesk(terms, PriceBook(lists, terms.heading.dated)))
+        estimate = drive_off_estimate(refit, Pricer(terms, PriceBook(lists, terms.heading.dated)))
         assert estimate is not None
         assert (estimate.events_per_year, estimate.per_year) == (Decimal("0.5"), Decimal(per_year))
         assert estimate.over_years == 4 * Decimal(per_year)
-    assert drive_off_estimate(plan, PriceDesk(terms, PriceBook([], terms.heading.dated))) is None
+    assert drive_off_estimate(plan, Pricer(terms, PriceBook([], terms.heading.dated))) is None

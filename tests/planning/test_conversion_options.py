@@ -7,7 +7,7 @@ from collections import Counter
 import pytest
 
 from planning.conversion_enumeration import least_cost, small_catalogue
-from planning.conversion_sites import PLAIN_CHAIN, desk_for, installed, position, rule_tables, site_of
+from planning.conversion_sites import PLAIN_CHAIN, context_for, installed, position, rule_tables, site_of
 from planning.stores import ListStore
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.check import Outcome
@@ -37,7 +37,7 @@ LIQUIDS = {
 
 
 def converted(survey: Survey, parts: PartStore) -> PositionConversion:
-    return convert_site(survey, desk_for(survey, parts)).positions[0]
+    return convert_site(survey, context_for(survey, parts)).positions[0]
 
 
 def lines(one: PositionConversion, action: DifferenceAction) -> dict[str, DifferenceReason]:
@@ -67,10 +67,10 @@ def test_the_least_cost_is_the_least_of_all_chains(
         money={"labour_rate_per_hour": rate} if rate else {},
     )
     one = converted(survey, store)
-    desk = desk_for(survey, store)
-    hours = desk.steps.minutes_per(StepScope.PART_FITTED) / 60
+    context = context_for(survey, store)
+    hours = context.steps.minutes_per(StepScope.PART_FITTED) / 60
     fit = round(float(rate or 0) * hours * 100)
-    remove = round(float(rate or 0) * desk.steps.minutes_per(StepScope.PART_REMOVED) / 60 * 100)
+    remove = round(float(rate or 0) * context.steps.minutes_per(StepScope.PART_REMOVED) / 60 * 100)
     staying = Counter(part.number for part in there)
     best = least_cost(requirement, tables, store, staying, fit)
     if best is None:

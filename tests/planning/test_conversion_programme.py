@@ -160,9 +160,9 @@ def test_remembered_positions_change_no_result(files: tuple[Path, ...], shared_d
     from spoutline.book.survey_text import read_survey
     from spoutline.planning.conversion.programme import site_result
 
-    desk = open_converting(Settings(database=str(shared_database)))
-    fresh = [site_result(desk.convert(read_survey(path)), path.name) for path in files[:-1]]
-    remembered, _ = convert_files(files[:-1], lambda: desk, processes=1)
+    context = open_converting(Settings(database=str(shared_database)))
+    fresh = [site_result(context.convert(read_survey(path)), path.name) for path in files[:-1]]
+    remembered, _ = convert_files(files[:-1], lambda: context, processes=1)
     assert list(remembered) == fresh
 
 

@@ -7,7 +7,7 @@ from decimal import Decimal
 import pytest
 from numpy.polynomial import Polynomial
 
-from planning.conversion_sites import RESOURCES, desk_for, position, rule_tables, site_of, vapour_tables
+from planning.conversion_sites import RESOURCES, context_for, position, rule_tables, site_of, vapour_tables
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_money import CostKind, MoneyGap
@@ -26,7 +26,7 @@ GOING = position("1A", today="vacuum_assist")
 
 def converted(catalogue: CatalogueStore, *positions: dict[str, object], **answers: object) -> SiteConversion:
     survey = site_of(*(positions or (GOING,)), **answers)
-    return convert_site(survey, desk_for(survey, catalogue))
+    return convert_site(survey, context_for(survey, catalogue))
 
 
 # standing

@@ -11,7 +11,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.optimize import linprog
 
-from planning.conversion_sites import desk_for, position, site_of, step_table
+from planning.conversion_sites import context_for, position, site_of, step_table
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_sequence import Moment, SequenceFinding
@@ -163,7 +163,7 @@ FOUR = tuple(
 
 def sequenced(catalogue: CatalogueStore, *positions: dict[str, object], **answers: object) -> SiteConversion:
     survey: Survey = site_of(*positions, **answers)
-    return convert_site(survey, desk_for(survey, catalogue))
+    return convert_site(survey, context_for(survey, catalogue))
 
 
 def test_no_phase_takes_more_of_a_grade_than_chosen(catalogue: CatalogueStore) -> None:

@@ -19,7 +19,7 @@ from spoutline.model.limit import RuleTables
 from spoutline.model.plan import PlanStatus
 from spoutline.model.requirement import Requirement
 from spoutline.model.survey import Survey
-from spoutline.planning.sets.desk import Desk
+from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.plan_position import chooser_for, plan_position
 from spoutline.planning.sets.pool import narrow_pool
 from spoutline.rules.derive.requirement import requirement_for
@@ -50,7 +50,7 @@ def test_plan_is_the_best_of_all_chains(name: str, seed: int, catalogue: Catalog
     requirement = requirement_for(position, site, us_tables)
     assert isinstance(requirement, Requirement)
     store = small_catalogue(catalogue, requirement, us_tables, seed)
-    plan = plan_position(position, site, Desk(us_tables, store), with_alternatives=False)
+    plan = plan_position(position, site, PlanningContext(us_tables, store), with_alternatives=False)
     best = enumerated_best(requirement, us_tables, store)
     if best is None:
         assert plan.status is PlanStatus.DOES_NOT_FIT
@@ -74,7 +74,7 @@ def test_the_bounds_leave_the_full_checks_next_to_nothing_to_turn_down(
         requirement = requirement_for(survey.positions[0], survey.site, us_tables)
         assert isinstance(requirement, Requirement)
         pool = narrow_pool(requirement, us_tables, catalogue)
-        chooser = chooser_for(requirement, pool, Desk(us_tables, catalogue))
+        chooser = chooser_for(requirement, pool, PlanningContext(us_tables, catalogue))
         chooser.choose()
         turned_down[name] = chooser.turned_down
     # Once the wanted flow is given up, a nozzle's own least flow is judged by its check alone.

@@ -12,7 +12,7 @@ from spoutline.model.finding import Severity, Verdict
 from spoutline.model.limit import LimitId, RuleTables
 from spoutline.model.requirement import Requirement
 from spoutline.model.survey import Position, Retrieval
-from spoutline.planning.sets.desk import Desk
+from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.plan_position import chooser_for
 from spoutline.planning.sets.pool import narrow_pool
 from spoutline.rules.derive.requirement import requirement_for
@@ -48,7 +48,7 @@ def test_the_chosen_set_is_the_integer_optimum_of_the_whole_catalogue(
     assert isinstance(requirement, Requirement)
     clearance = longest_clear_m(position, us_tables.jurisdiction.number(LimitId.GROUND_CLEARANCE))
     pool = narrow_pool(requirement, us_tables, catalogue)
-    choice = chooser_for(requirement, pool, Desk(us_tables, catalogue)).choose()
+    choice = chooser_for(requirement, pool, PlanningContext(us_tables, catalogue)).choose()
     assert choice is not None
     optimum = Programme(requirement, us_tables, catalogue, clearance_m=clearance, given_up=choice.dropped).best()
     hanging_set = choice.judged.hanging_set

@@ -14,7 +14,7 @@ from spoutline.model.part import PartKind
 from spoutline.model.plan import AlternativeKind, PlanStatus, PositionPlan
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.model.survey import Survey
-from spoutline.planning.sets.desk import Desk
+from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.plan_position import counts_for, plan_position
 from spoutline.planning.sets.plan_site import plan_site
 from spoutline.planning.sets.why_not import why_not
@@ -22,12 +22,12 @@ from spoutline.search.listener import Listener
 
 
 @pytest.fixture
-def desk(catalogue: CatalogueStore, us_tables: RuleTables) -> Desk:
-    return Desk(us_tables, catalogue)
+def context(catalogue: CatalogueStore, us_tables: RuleTables) -> PlanningContext:
+    return PlanningContext(us_tables, catalogue)
 
 
-def plan(survey: Survey, desk: Desk) -> PositionPlan:
-    return plan_position(survey.positions[0], survey.site, desk)
+def plan(survey: Survey, context: PlanningContext) -> PositionPlan:
+    return plan_position(survey.positions[0], survey.site, context)
 
 
 def numbers(plan: PositionPlan) -> tuple[str, ...]:
@@ -40,23 +40,23 @@ def deciding(survey: Survey, **decisions: object) -> Survey:
     return Survey.model_validate({**survey.model_dump(), "positions": [{**position, "decisions": decisions}]})
 
 
-def test_chain_order_follows_the_place_of_the_breakaway(desk: Desk) -> None:
+def test_chain_order_follows_the_place_of_the_breakaway(context: PlanningContext) -> None:
     # Oklahoma 165:26-2-91(d): with a retriever the breakaway lies between its clamp and the nozzle.
-    chosen = plan(CAR_RETRACTOR, desk).chosen
+    chosen = plan(CAR_RETRACTOR, context).chosen
     assert chosen is not None
     assert [link.slot for link in chosen.hanging_set.links] == [Slot.CURB_HOSE, Slot.SWIVEL_BREAKAWAY, Slot.NOZZLE]
 
 
-def test_coaxial_set_has_no_separate_swivel(desk: Desk) -> None:
-    chosen = plan(BALANCE, desk).chosen
+def test_coaxial_set_has_no_separate_swivel(context: PlanningContext) -> None:
+    chosen = plan(BALANCE, context).chosen
     assert chosen is not None
     slots = [link.slot for link in chosen.hanging_set.links]
     assert Slot.SWIVEL not in slots
     assert all(link.part.path == "balance" for link in chosen.hanging_set.links)
 
 
-def test_each_alternative_differs_in_the_way_it_says(desk: Desk) -> None:
-    found = plan(CAR, desk)
+def test_each_alternative_differs_in_the_way_it_says(context: PlanningContext) -> None:
+    found = plan(CAR, context)
     assert found.chosen is not None
     chosen = found.chosen.hanging_set
     breakaway = chosen.part_in(Slot.BREAKAWAY)
@@ -87,9 +87,9 @@ def test_each_alternative_differs_in_the_way_it_says(desk: Desk) -> None:
     )
 
 
-def test_no_alternative_that_keeps_every_should_is_cheaper(desk: Desk) -> None:
+def test_no_alternative_that_keeps_every_should_is_cheaper(context: PlanningContext) -> None:
     for survey in (CAR, TRUCK, BALANCE, REEL):
-        found = plan(survey, desk)
+        found = plan(survey, context)
         assert found.chosen is not None
         for one in found.alternatives:
             broken = [
@@ -102,9 +102,9 @@ def test_no_alternative_that_keeps_every_should_is_cheaper(desk: Desk) -> None:
                 assert one.price_difference_minor >= 0
 
 
-def test_a_filler_beyond_the_longest_hose_conflicts_with_the_length_limit(desk: Desk) -> None:
+def test_a_filler_beyond_the_longest_hose_conflicts_with_the_length_limit(context: PlanningContext) -> None:
     # NFPA 30A 6.5 and Oklahoma 165:26-2-92(a)(1): 18 ft (5.486 m) at most.
-    found = plan(TOO_FAR, desk)
+    found = plan(TOO_FAR, context)
     assert found.status is PlanStatus.DOES_NOT_FIT
     assert found.conflict is not None
     assert set(found.conflict.requirements) == {RequirementId.HOSE_LENGTH, RequirementId.REACH}
@@ -115,134 +115,134 @@ def test_a_filler_beyond_the_longest_hose_conflicts_with_the_length_limit(desk: 
     assert longer.numbers
 
 
-def test_what_is_said_to_free_a_set_does_free_it(desk: Desk) -> None:
-    conflict = plan(TOO_FAR, desk).conflict
+def test_what_is_said_to_free_a_set_does_free_it(context: PlanningContext) -> None:
+    conflict = plan(TOO_FAR, context).conflict
     assert conflict is not None
     fenced = survey_of(
         site={"fenced": True}, liquid={"family": "gasoline", "blend_percent": 10}, filler={"distance_m": 7.0}
     )
     assert RequirementId.HOSE_LENGTH in {one.requirement for one in conflict.relaxations}
-    assert plan(fenced, desk).status is PlanStatus.FITS  # 50 ft limit of fenced sites
+    assert plan(fenced, context).status is PlanStatus.FITS  # 50 ft limit of fenced sites
 
 
-def test_removing_a_demand_of_the_conflict_frees_a_set_and_the_rest_stays_named(desk: Desk) -> None:
+def test_removing_a_demand_of_the_conflict_frees_a_set_and_the_rest_stays_named(context: PlanningContext) -> None:
     cold = survey_of(site={"climate": {"low_c": -45}})
-    conflict = plan(cold, desk).conflict
+    conflict = plan(cold, context).conflict
     assert conflict is not None
     assert conflict.requirements == (RequirementId.TEMPERATURE,)
     assert {one.slot for one in conflict.exclusions} >= {Slot.WHIP_HOSE, Slot.NOZZLE}
 
 
-def test_too_short_a_lead_time_names_the_days_that_would_do(desk: Desk) -> None:
-    conflict = plan(deciding(CAR, longest_lead_time_days=1), desk).conflict
+def test_too_short_a_lead_time_names_the_days_that_would_do(context: PlanningContext) -> None:
+    conflict = plan(deciding(CAR, longest_lead_time_days=1), context).conflict
     assert conflict is not None
     change = next(one for one in conflict.relaxations if one.requirement is RequirementId.LEAD_TIME)
     assert (change.from_value, change.to_value is not None) == (1, True)
-    enough = plan(deciding(CAR, longest_lead_time_days=int(change.to_value or 0)), desk)
+    enough = plan(deciding(CAR, longest_lead_time_days=int(change.to_value or 0)), context)
     assert enough.status is PlanStatus.FITS
-    assert plan(deciding(CAR, longest_lead_time_days=int(change.to_value or 0) - 1), desk).chosen is None
+    assert plan(deciding(CAR, longest_lead_time_days=int(change.to_value or 0) - 1), context).chosen is None
 
 
-def test_a_weak_outlet_names_the_pull_that_it_would_have_to_bear(desk: Desk) -> None:
-    conflict = plan(survey_of(outlet={"pull_strength_n": 500}), desk).conflict
+def test_a_weak_outlet_names_the_pull_that_it_would_have_to_bear(context: PlanningContext) -> None:
+    conflict = plan(survey_of(outlet={"pull_strength_n": 500}), context).conflict
     assert conflict is not None
     change = next(one for one in conflict.relaxations if one.requirement is RequirementId.DRIVE_OFF)
     assert change.to_value is not None
-    assert plan(survey_of(outlet={"pull_strength_n": change.to_value}), desk).chosen is not None
-    assert plan(survey_of(outlet={"pull_strength_n": change.to_value - 1}), desk).chosen is None
+    assert plan(survey_of(outlet={"pull_strength_n": change.to_value}), context).chosen is not None
+    assert plan(survey_of(outlet={"pull_strength_n": change.to_value - 1}), context).chosen is None
 
 
-def test_an_outlet_that_nothing_screws_onto_is_told_by_what_differs(desk: Desk) -> None:
-    conflict = plan(survey_of(outlet={"size": "7/8"}), desk).conflict
+def test_an_outlet_that_nothing_screws_onto_is_told_by_what_differs(context: PlanningContext) -> None:
+    conflict = plan(survey_of(outlet={"size": "7/8"}), context).conflict
     assert conflict is not None
     assert conflict.requirements == (RequirementId.JOINTS,)
     assert [one.rule_id for one in conflict.exclusions] == ["joint_size"]
 
 
-def test_adaptor_in_the_set_is_told_as_a_should(desk: Desk) -> None:
+def test_adaptor_in_the_set_is_told_as_a_should(context: PlanningContext) -> None:
     small_outlet = survey_of(liquid={"family": "diesel", "blend_percent": 5}, duty="truck", outlet={"size": "3/4"})
-    found = plan(small_outlet, desk)
+    found = plan(small_outlet, context)
     assert found.chosen is not None
     assert found.chosen.hanging_set.part_in(Slot.ADAPTOR) is not None
     assert any(one.rule_id == "adaptor_adds_joint" and one.severity is Severity.SHOULD for one in found.chosen.findings)
 
 
-def test_pinned_part_is_used_and_refused_part_is_not(desk: Desk) -> None:
-    before = numbers(plan(CAR, desk))
-    refused = plan(deciding(CAR, refused=(before[0], before[-1])), desk)
+def test_pinned_part_is_used_and_refused_part_is_not(context: PlanningContext) -> None:
+    before = numbers(plan(CAR, context))
+    refused = plan(deciding(CAR, refused=(before[0], before[-1])), context)
     assert not {before[0], before[-1]} & set(numbers(refused))
-    back = plan(deciding(CAR, pinned=(numbers(refused)[0],)), desk)
+    back = plan(deciding(CAR, pinned=(numbers(refused)[0],)), context)
     assert numbers(refused)[0] in numbers(back)
 
 
-def test_pinned_part_that_cannot_serve_is_a_conflict_with_the_decision(desk: Desk) -> None:
-    truck_nozzle = numbers(plan(TRUCK, desk))[-1]
-    conflict = plan(deciding(CAR, pinned=(truck_nozzle,)), desk).conflict
+def test_pinned_part_that_cannot_serve_is_a_conflict_with_the_decision(context: PlanningContext) -> None:
+    truck_nozzle = numbers(plan(TRUCK, context))[-1]
+    conflict = plan(deciding(CAR, pinned=(truck_nozzle,)), context).conflict
     assert conflict is not None
     assert conflict.requirements == (RequirementId.DECISION,)
     assert [one.requirement for one in conflict.relaxations] == [RequirementId.DECISION]
 
 
-def test_lead_time_decision_limits_every_part(desk: Desk) -> None:
-    found = plan(deciding(CAR, longest_lead_time_days=5), desk)
+def test_lead_time_decision_limits_every_part(context: PlanningContext) -> None:
+    found = plan(deciding(CAR, longest_lead_time_days=5), context)
     assert found.chosen is not None
     assert all(link.part.lead_time_days <= 5 for link in found.chosen.hanging_set.links)
 
 
-def test_counts_narrow_with_each_answer(desk: Desk) -> None:
+def test_counts_narrow_with_each_answer(context: PlanningContext) -> None:
     def remaining(survey: Survey) -> dict[Slot, int]:
-        return {one.slot: one.remaining for one in counts_for(survey.positions[0], survey.site, desk)}
+        return {one.slot: one.remaining for one in counts_for(survey.positions[0], survey.site, context)}
 
     e10, e85 = CAR, survey_of(liquid={"family": "gasoline", "blend_percent": 85})
     assert remaining(e85)[Slot.CURB_HOSE] < remaining(e10)[Slot.CURB_HOSE]
     assert all(count > 0 for count in remaining(e85).values())
 
 
-def test_why_not_names_every_rule_that_a_truck_nozzle_breaks_on_a_gasoline_car_hose(desk: Desk) -> None:
-    nozzle = desk.parts.part(numbers(plan(TRUCK, desk))[-1])
+def test_why_not_names_every_rule_that_a_truck_nozzle_breaks_on_a_gasoline_car_hose(context: PlanningContext) -> None:
+    nozzle = context.parts.part(numbers(plan(TRUCK, context))[-1])
     assert nozzle is not None
-    verdict = why_not(CAR.positions[0], CAR.site, nozzle, desk)
+    verdict = why_not(CAR.positions[0], CAR.site, nozzle, context)
     broken = {one.rule_id for one in verdict.findings}
     assert {"part_class", "nozzle_service", "nozzle_liquid", "spout_diameter"} <= broken
     assert verdict.best_set_with_it is None
 
 
-def test_why_not_of_a_dearer_part_shows_the_best_set_that_holds_it(desk: Desk) -> None:
-    found = plan(CAR, desk)
+def test_why_not_of_a_dearer_part_shows_the_best_set_that_holds_it(context: PlanningContext) -> None:
+    found = plan(CAR, context)
     assert found.chosen is not None
     other = next(one for one in found.alternatives if one.kind is AlternativeKind.RECONNECTABLE)
     part = other.judged.hanging_set.part_in(Slot.BREAKAWAY)
     assert part is not None
-    verdict = why_not(CAR.positions[0], CAR.site, part, desk)
+    verdict = why_not(CAR.positions[0], CAR.site, part, context)
     assert not verdict.in_chosen_set
     assert verdict.best_set_with_it is not None
     assert part.number in verdict.best_set_with_it.numbers
     assert verdict.best_set_with_it.price_minor >= found.chosen.hanging_set.price_minor
 
 
-def test_why_not_of_a_chosen_part_says_so_and_of_an_accessory_that_it_has_no_slot(desk: Desk) -> None:
-    chosen = desk.parts.part(numbers(plan(CAR, desk))[0])
+def test_why_not_of_a_chosen_part_says_so_and_of_an_accessory_that_it_has_no_slot(context: PlanningContext) -> None:
+    chosen = context.parts.part(numbers(plan(CAR, context))[0])
     assert chosen is not None
-    assert why_not(CAR.positions[0], CAR.site, chosen, desk).in_chosen_set
-    label = next(part for part in desk.parts.search("", PartKind.LABEL, 1))  # type: ignore[attr-defined]
-    verdict = why_not(CAR.positions[0], CAR.site, label, desk)
+    assert why_not(CAR.positions[0], CAR.site, chosen, context).in_chosen_set
+    label = next(part for part in context.parts.search("", PartKind.LABEL, 1))  # type: ignore[attr-defined]
+    verdict = why_not(CAR.positions[0], CAR.site, label, context)
     assert verdict.slots == ()
     assert [one.rule_id for one in verdict.findings] == ["part_in_slot"]
 
 
-def test_equal_positions_get_the_same_set_under_their_own_names(desk: Desk) -> None:
+def test_equal_positions_get_the_same_set_under_their_own_names(context: PlanningContext) -> None:
     position = CAR.positions[0].model_dump()
     survey = Survey.model_validate(
         {**CAR.model_dump(), "positions": [position, {**position, "label": "2B", "dispenser": "2"}]}
     )
-    first, second = plan_site(survey, desk.tables, desk.parts).positions
+    first, second = plan_site(survey, context.tables, context.parts).positions
     assert numbers(first) == numbers(second)
     assert second.position.label == "2B"
     assert second.chosen is not None
     assert "1A" not in {one.subject for one in second.chosen.findings}
 
 
-def test_a_listener_stops_the_plan(desk: Desk) -> None:
+def test_a_listener_stops_the_plan(context: PlanningContext) -> None:
     class Impatient(Listener):
         def should_stop(self) -> bool:
             return True
@@ -255,13 +255,15 @@ def test_a_listener_stops_the_plan(desk: Desk) -> None:
             return True
 
     with pytest.raises(Cancelled):
-        plan_site(CAR, desk.tables, desk.parts, Stop())
+        plan_site(CAR, context.tables, context.parts, Stop())
 
 
-def test_fewer_parts_never_make_the_set_cheaper(desk: Desk, catalogue: CatalogueStore, us_tables: RuleTables) -> None:
-    whole = plan(CAR, desk)
+def test_fewer_parts_never_make_the_set_cheaper(
+    context: PlanningContext, catalogue: CatalogueStore, us_tables: RuleTables
+) -> None:
+    whole = plan(CAR, context)
     assert whole.chosen is not None
     every = [part for kind in PartKind for part in catalogue.search("", kind, 10_000)]
-    fewer = plan(CAR, Desk(us_tables, ListStore(every[::2])))
+    fewer = plan(CAR, PlanningContext(us_tables, ListStore(every[::2])))
     if fewer.chosen is not None:
         assert fewer.chosen.hanging_set.price_minor >= whole.chosen.hanging_set.price_minor

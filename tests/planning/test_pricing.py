@@ -16,7 +16,7 @@ from spoutline.model.quotation_terms import RoundingMode, Terms
 from spoutline.planning.pricing.discount_names import check_discount_names
 from spoutline.planning.pricing.price_book import PriceBook
 from spoutline.planning.pricing.rounding import check_steps, minor_units, rounded
-from spoutline.planning.pricing.selling import PriceDesk
+from spoutline.planning.pricing.selling import Pricer
 
 BREAKAWAY = "LS-B101"
 
@@ -37,18 +37,18 @@ def breakaway(catalogue: CatalogueStore) -> Part:
     return part
 
 
-def desk_of(terms: Terms, *lists: PriceList) -> PriceDesk:
-    return PriceDesk(terms, PriceBook(lists, terms.heading.dated))
+def pricer_of(terms: Terms, *lists: PriceList) -> Pricer:
+    return Pricer(terms, PriceBook(lists, terms.heading.dated))
 
 
 def price_of(part: Part, quantity: int, terms: Terms, *lists: PriceList) -> Decimal:
-    found = desk_of(terms, *lists).unit_price(part, quantity)
+    found = pricer_of(terms, *lists).unit_price(part, quantity)
     assert isinstance(found, UnitPrice), found
     return found.unit_price
 
 
 def gap_of(part: Part, quantity: int, terms: Terms, *lists: PriceList) -> PriceGap:
-    found = desk_of(terms, *lists).unit_price(part, quantity)
+    found = pricer_of(terms, *lists).unit_price(part, quantity)
     assert isinstance(found, PriceGap), found
     return found
 
@@ -102,7 +102,7 @@ def test_the_discount_that_names_most_holds(breakaway: Part) -> None:
     ]
     costs = []
     for known in range(1, 5):
-        found = desk_of(terms_of(buying=buying[:known]), prices).unit_price(breakaway, 1)
+        found = pricer_of(terms_of(buying=buying[:known]), prices).unit_price(breakaway, 1)
         assert isinstance(found, UnitPrice)
         costs.append(found.cost)
     assert costs == [90, 80, 70, 60]

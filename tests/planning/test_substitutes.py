@@ -22,7 +22,7 @@ from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.substitute import Misfit, Substitute, Substitutes
 from spoutline.model.survey import Survey
-from spoutline.planning.sets.desk import Desk, stop_listener
+from spoutline.planning.sets.context import PlanningContext, stop_listener
 from spoutline.planning.sets.plan_position import plan_position
 from spoutline.planning.sets.pool import SLOT_KINDS
 from spoutline.planning.sets.substitutes import Listening, substitutes
@@ -32,8 +32,8 @@ from spoutline.rules.parts.part_rules import judge_part
 SURVEYS = {**ALL_THAT_FIT, **TIGHT}
 
 
-def plan_of(survey: Survey, desk: Desk) -> PositionPlan:
-    return plan_position(survey.positions[0], survey.site, desk, with_alternatives=False)
+def plan_of(survey: Survey, context: PlanningContext) -> PositionPlan:
+    return plan_position(survey.positions[0], survey.site, context, with_alternatives=False)
 
 
 def part_in(plan: PositionPlan, slot: Slot) -> str:
@@ -81,13 +81,13 @@ def test_every_place_lists_exactly_the_parts_of_enumeration_each_with_its_best_s
     assert isinstance(requirement, Requirement)
     store = small_catalogue(catalogue, requirement, us_tables, seed)
     best = enumerated_by_part(requirement, us_tables, store)
-    plan = plan_of(survey, Desk(us_tables, store))
+    plan = plan_of(survey, PlanningContext(us_tables, store))
     assert (plan.chosen is None) is (not best)
     if plan.chosen is None:
         return
     chosen = plan.chosen.hanging_set
     for link in chosen.links:
-        answer = substitutes(plan, link.part.number, Desk(us_tables, store), with_misfits=True)
+        answer = substitutes(plan, link.part.number, PlanningContext(us_tables, store), with_misfits=True)
         found = {one.part.number: weighed(one.judged, requirement, us_tables) for one in answer.fitting}
         assert found == {
             number: rank for (slot, number), rank in best.items() if slot is link.slot and number not in chosen.numbers
@@ -102,14 +102,16 @@ def test_every_place_lists_exactly_the_parts_of_enumeration_each_with_its_best_s
         assert {one.part.number for one in answer.misfits} == of_kind - set(found) - set(chosen.numbers)
 
 
-def answer_for(survey: Survey, slot: Slot, desk: Desk, **options: bool) -> tuple[PositionPlan, Substitutes]:
-    plan = plan_of(survey, desk)
-    return plan, substitutes(plan, part_in(plan, slot), desk, **options)
+def answer_for(
+    survey: Survey, slot: Slot, context: PlanningContext, **options: bool
+) -> tuple[PositionPlan, Substitutes]:
+    plan = plan_of(survey, context)
+    return plan, substitutes(plan, part_in(plan, slot), context, **options)
 
 
 @pytest.fixture
-def desk(catalogue: CatalogueStore, us_tables: RuleTables) -> Desk:
-    return Desk(us_tables, catalogue)
+def context(catalogue: CatalogueStore, us_tables: RuleTables) -> PlanningContext:
+    return PlanningContext(us_tables, catalogue)
 
 
 def changes_tell_the_difference(one: Substitute, answer: Substitutes) -> bool:
@@ -122,16 +124,16 @@ def changes_tell_the_difference(one: Substitute, answer: Substitutes) -> bool:
 
 @pytest.mark.parametrize("slot", [Slot.WHIP_HOSE, Slot.BREAKAWAY, Slot.CURB_HOSE, Slot.SWIVEL, Slot.NOZZLE])
 def test_over_the_whole_catalogue_every_set_keeps_every_must_and_tells_what_else_changes(
-    slot: Slot, desk: Desk
+    slot: Slot, context: PlanningContext
 ) -> None:
-    plan, answer = answer_for(CAR, slot, desk, with_misfits=True)
+    plan, answer = answer_for(CAR, slot, context, with_misfits=True)
     assert answer.fitting
     assert answer.misfits
     for one in answer.fitting:
         assert one.judged.hanging_set.part_in(slot) == one.part
         assert not any(map(forbids, (*one.judged.findings, *one.judged.checks)))
         assert changes_tell_the_difference(one, answer)
-    of_kind = desk.parts.count(SLOT_KINDS[slot])
+    of_kind = context.parts.count(SLOT_KINDS[slot])
     assert len(answer.fitting) + len(answer.misfits) + 1 == of_kind
     assert plan.chosen is not None
 
@@ -140,12 +142,12 @@ def adaptors(hanging_set: HangingSet) -> set[str]:
     return {link.part.number for link in hanging_set.links if link.slot is Slot.ADAPTOR}
 
 
-def test_an_adaptor_that_goes_and_another_that_comes_are_both_told(desk: Desk) -> None:
-    _, first = answer_for(CAR, Slot.BREAKAWAY, desk)
+def test_an_adaptor_that_goes_and_another_that_comes_are_both_told(context: PlanningContext) -> None:
+    _, first = answer_for(CAR, Slot.BREAKAWAY, context)
     needy = next(one for one in first.fitting if adaptors(one.judged.hanging_set))
     wish = {"pinned": [needy.part.number]}
     _, answer = answer_for(
-        survey_of(liquid={"family": "gasoline", "blend_percent": 10}, decisions=wish), Slot.BREAKAWAY, desk
+        survey_of(liquid={"family": "gasoline", "blend_percent": 10}, decisions=wish), Slot.BREAKAWAY, context
     )
     held = adaptors(answer.chosen)
     exchanged = [one for one in answer.fitting if adaptors(one.judged.hanging_set) - held]
@@ -153,8 +155,10 @@ def test_an_adaptor_that_goes_and_another_that_comes_are_both_told(desk: Desk) -
     assert all(changes_tell_the_difference(one, answer) for one in exchanged)
 
 
-def test_a_misfit_tells_the_first_must_it_breaks_or_the_lines_that_leave_no_set_with_it(desk: Desk) -> None:
-    _, answer = answer_for(CAR, Slot.CURB_HOSE, desk, with_misfits=True)
+def test_a_misfit_tells_the_first_must_it_breaks_or_the_lines_that_leave_no_set_with_it(
+    context: PlanningContext,
+) -> None:
+    _, answer = answer_for(CAR, Slot.CURB_HOSE, context, with_misfits=True)
     assert answer.misfits is not None
     own, together = [], []
     for one in answer.misfits:
@@ -168,19 +172,19 @@ def test_a_misfit_tells_the_first_must_it_breaks_or_the_lines_that_leave_no_set_
     assert all(one.lines for one in together)
 
 
-def test_a_part_kept_by_choice_may_go_and_other_choices_stand(desk: Desk) -> None:
-    _, answer = answer_for(CAR, Slot.SWIVEL, desk)
+def test_a_part_kept_by_choice_may_go_and_other_choices_stand(context: PlanningContext) -> None:
+    _, answer = answer_for(CAR, Slot.SWIVEL, context)
     swivel = answer.fitting[-1].part.number  # the last that anybody would choose, so that only the wish keeps it
     wish = {"pinned": [swivel]}
     _, answer = answer_for(
-        survey_of(liquid={"family": "gasoline", "blend_percent": 10}, decisions=wish), Slot.NOZZLE, desk
+        survey_of(liquid={"family": "gasoline", "blend_percent": 10}, decisions=wish), Slot.NOZZLE, context
     )
     other = answer.fitting[0]
     pinned = survey_of(
         liquid={"family": "gasoline", "blend_percent": 10},
         decisions={"pinned": [swivel, other.part.number]},
     )
-    kept, again = answer_for(pinned, Slot.NOZZLE, desk)
+    kept, again = answer_for(pinned, Slot.NOZZLE, context)
     assert part_in(kept, Slot.NOZZLE) == other.part.number
     assert all(swivel in one.judged.hanging_set.numbers for one in again.fitting)
     home = next(one for one in again.fitting if one.part.number == answer.part.number)
@@ -189,11 +193,11 @@ def test_a_part_kept_by_choice_may_go_and_other_choices_stand(desk: Desk) -> Non
     assert home.kept == other.given_up
 
 
-def test_a_refused_part_is_a_misfit_by_that_decision(desk: Desk) -> None:
-    _, answer = answer_for(CAR, Slot.NOZZLE, desk)
+def test_a_refused_part_is_a_misfit_by_that_decision(context: PlanningContext) -> None:
+    _, answer = answer_for(CAR, Slot.NOZZLE, context)
     refused = answer.fitting[0].part.number
     survey = survey_of(liquid={"family": "gasoline", "blend_percent": 10}, decisions={"refused": [refused]})
-    _, again = answer_for(survey, Slot.NOZZLE, desk, with_misfits=True)
+    _, again = answer_for(survey, Slot.NOZZLE, context, with_misfits=True)
     assert refused not in {one.part.number for one in again.fitting}
     assert again.misfits is not None
     (misfit,) = [one for one in again.misfits if one.part.number == refused]
@@ -201,7 +205,7 @@ def test_a_refused_part_is_a_misfit_by_that_decision(desk: Desk) -> None:
     assert misfit.finding.rule_id == "part_refused"
 
 
-def test_results_come_as_they_are_found_and_the_work_can_be_stopped(desk: Desk) -> None:
+def test_results_come_as_they_are_found_and_the_work_can_be_stopped(context: PlanningContext) -> None:
     class AfterThree:
         def __init__(self) -> None:
             self.done: list[tuple[int, int]] = []
@@ -213,9 +217,9 @@ def test_results_come_as_they_are_found_and_the_work_can_be_stopped(desk: Desk) 
             return len(found) >= 3
 
     found: list[Substitute] = []
-    plan, whole = answer_for(CAR, Slot.NOZZLE, desk)
+    plan, whole = answer_for(CAR, Slot.NOZZLE, context)
     progress = AfterThree()
-    stopping = replace(desk, listener=stop_listener(progress))
+    stopping = replace(context, listener=stop_listener(progress))
     with pytest.raises(Cancelled):
         substitutes(plan, whole.part.number, stopping, Listening(progress, found.append))
     assert len(found) == 3
@@ -224,18 +228,18 @@ def test_results_come_as_they_are_found_and_the_work_can_be_stopped(desk: Desk) 
     assert all(total >= len(whole.fitting) for _, total in progress.done)
 
 
-def test_misfits_are_told_as_they_are_found(desk: Desk) -> None:
+def test_misfits_are_told_as_they_are_found(context: PlanningContext) -> None:
     told: list[Misfit] = []
-    plan = plan_of(CAR, desk)
-    answer = substitutes(plan, part_in(plan, Slot.SWIVEL), desk, Listening(on_misfit=told.append), with_misfits=True)
+    plan = plan_of(CAR, context)
+    answer = substitutes(plan, part_in(plan, Slot.SWIVEL), context, Listening(on_misfit=told.append), with_misfits=True)
     assert tuple(told) == answer.misfits
 
 
-def test_a_position_without_a_set_or_a_part_outside_it_is_refused(desk: Desk) -> None:
+def test_a_position_without_a_set_or_a_part_outside_it_is_refused(context: PlanningContext) -> None:
     with pytest.raises(InputFault, match="no set"):
-        substitutes(plan_of(TOO_FAR, desk), "QW-N103", desk)
+        substitutes(plan_of(TOO_FAR, context), "QW-N103", context)
     with pytest.raises(InputFault, match="name a part of the set"):
-        substitutes(plan_of(CAR, desk), "QW-N999", desk)
+        substitutes(plan_of(CAR, context), "QW-N999", context)
 
 
 def test_the_order_of_the_catalogue_rows_does_not_matter(catalogue: CatalogueStore, us_tables: RuleTables) -> None:
@@ -245,6 +249,6 @@ def test_the_order_of_the_catalogue_rows_does_not_matter(catalogue: CatalogueSto
     assert PartKind.NOZZLE in {part.kind for part in drawn.all}
     backwards = ListStore(drawn.all)
     backwards.all = tuple(reversed(drawn.all))
-    _, one = answer_for(CAR, Slot.NOZZLE, Desk(us_tables, drawn))
-    _, other = answer_for(CAR, Slot.NOZZLE, Desk(us_tables, backwards))
+    _, one = answer_for(CAR, Slot.NOZZLE, PlanningContext(us_tables, drawn))
+    _, other = answer_for(CAR, Slot.NOZZLE, PlanningContext(us_tables, backwards))
     assert one == other

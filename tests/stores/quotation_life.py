@@ -25,30 +25,30 @@ def quoted(bench: Workbench, **changes: object) -> Quotation:
 
 def live_through(bench: Workbench) -> None:
     """Draft, issue, revise, compare, accept; papers stay byte for byte, and nobody overwrites another's step."""
-    desk = bench.quoting()
+    service = bench.quoting()
     first = quoted(bench)
-    draft = desk.keep(first, "Odile")
-    assert desk.stored(draft.id) == draft
+    draft = service.keep(first, "Odile")
+    assert service.stored(draft.id) == draft
     with pytest.raises(InputFault, match="only an issued revision has papers"):
-        desk.issued_papers(draft.id, 1)
-    issued = desk.issue(draft, "Odile", SI)
-    papers = desk.issued_papers(issued.id, 1)
-    assert papers.pdf == desk.pdf(first, 1, SI)
+        service.issued_papers(draft.id, 1)
+    issued = service.issue(draft, "Odile", SI)
+    papers = service.issued_papers(issued.id, 1)
+    assert papers.pdf == service.pdf(first, 1, SI)
     with pytest.raises(StaleQuotation):
-        desk.save_draft(draft, first)
+        service.save_draft(draft, first)
     dearer = quoted(bench, selling={"method": "mark_up_on_cost", "percent": 10})
-    second = desk.revise(issued, dearer, "Odile")
+    second = service.revise(issued, dearer, "Odile")
     assert (second.revision, second.status) == (2, QuotationStatus.DRAFT)
-    assert desk.issued_papers(issued.id, 1) == papers
-    changes = desk.changes(issued.id, 1, 2)
+    assert service.issued_papers(issued.id, 1) == papers
+    changes = service.changes(issued.id, 1, 2)
     assert {one.changed for one in changes} == {Changed.TERMS, Changed.UNIT_PRICE, Changed.TOTAL}
     assert ("selling.percent", "0", "10") in [(one.subject, one.before, one.after) for one in changes]
-    again = desk.issue(second, "Odile", SI)
-    accepted = desk.answer(again, QuotationStatus.ACCEPTED, "Merle", "by letter")
+    again = service.issue(second, "Odile", SI)
+    accepted = service.answer(again, QuotationStatus.ACCEPTED, "Merle", "by letter")
     assert accepted.status is QuotationStatus.ACCEPTED
     with pytest.raises(InputFault, match="changes need a new quotation"):
-        desk.revise(accepted, first, "Odile")
-    story = [(one.revision, one.status.value, one.by) for one in desk.history(issued.id)]
+        service.revise(accepted, first, "Odile")
+    story = [(one.revision, one.status.value, one.by) for one in service.history(issued.id)]
     assert story == [
         (1, "draft", "Odile"),
         (1, "issued", "Odile"),
@@ -56,37 +56,37 @@ def live_through(bench: Workbench) -> None:
         (2, "issued", "Odile"),
         (2, "accepted", "Merle"),
     ]
-    assert [one.id for one in desk.quotations("hollow hs-1")] == [issued.id]
+    assert [one.id for one in service.quotations("hollow hs-1")] == [issued.id]
     part = first.part_numbers[0]
-    assert [one.id for one in desk.quotations(part.lower())] == [issued.id]
-    assert desk.quotations("hollow", QuotationStatus.DRAFT) == ()
+    assert [one.id for one in service.quotations(part.lower())] == [issued.id]
+    assert service.quotations("hollow", QuotationStatus.DRAFT) == ()
 
 
 def let_expire(bench: Workbench) -> None:
     """An offer stands on its last day and has expired the day after."""
-    desk = bench.quoting()
-    issued = desk.issue(desk.keep(quoted(bench, heading={"number": "HS-2", "dated": DAY})), "Odile", SI)
+    service = bench.quoting()
+    issued = service.issue(service.keep(quoted(bench, heading={"number": "HS-2", "dated": DAY})), "Odile", SI)
     last = DAY + timedelta(days=30)
-    assert issued.id not in desk.expire(last)
-    assert issued.id in desk.expire(last + timedelta(days=1))
-    expired = desk.stored(issued.id)
+    assert issued.id not in service.expire(last)
+    assert issued.id in service.expire(last + timedelta(days=1))
+    expired = service.stored(issued.id)
     assert expired.status is QuotationStatus.EXPIRED
     with pytest.raises(InputFault, match="from expired it may become draft"):
-        desk.answer(expired, QuotationStatus.ACCEPTED, "Merle")
+        service.answer(expired, QuotationStatus.ACCEPTED, "Merle")
 
 
 def block_the_issue(bench: Workbench) -> None:
     """A missing price blocks the issue until somebody answers for it by name."""
-    desk = bench.quoting()
+    service = bench.quoting()
     late = {"number": "HS-9", "dated": date(2028, 1, 1)}
-    draft = desk.keep(quoted(bench, heading=late))
+    draft = service.keep(quoted(bench, heading=late))
     with pytest.raises(InputFault) as refused:
-        desk.issue(draft, "Odile", SI)
+        service.issue(draft, "Odile", SI)
     numbers = [problem.field for problem in refused.value.problems]
     assert numbers == list(draft.quotation.part_numbers)
-    assert desk.stored(draft.id) == draft
+    assert service.stored(draft.id) == draft
     overrides = [{"part": number, "by": "Odile Farrow"} for number in numbers]
-    answered = desk.save_draft(draft, quoted(bench, heading=late, overrides=overrides))
+    answered = service.save_draft(draft, quoted(bench, heading=late, overrides=overrides))
     with pytest.raises(InputFault, match="name of the person"):
-        desk.issue(answered, " ", SI)
-    assert desk.issue(answered, "Odile", SI).status is QuotationStatus.ISSUED
+        service.issue(answered, " ", SI)
+    assert service.issue(answered, "Odile", SI).status is QuotationStatus.ISSUED

@@ -27,17 +27,17 @@ def test_a_quotation_lives_as_in_sqlite(bench: Workbench) -> None:
 
 
 def test_of_two_people_who_issue_at_once_one_succeeds(bench: Workbench) -> None:
-    desk = bench.quoting()
-    draft = desk.keep(quoted(bench, heading={"number": "HS-3", "dated": DAY}))
+    service = bench.quoting()
+    draft = service.keep(quoted(bench, heading={"number": "HS-3", "dated": DAY}))
 
     def issue(name: str) -> bool:
         try:
-            desk.issue(draft, name, SI)
+            service.issue(draft, name, SI)
         except StaleQuotation:
             return False
         return True
 
     with ThreadPoolExecutor(4) as pool:
         assert sorted(pool.map(issue, ("Ada", "Ben", "Cleo", "Dov"))) == [False, False, False, True]
-    assert desk.stored(draft.id).status is QuotationStatus.ISSUED
-    assert len(desk.history(draft.id)) == 2
+    assert service.stored(draft.id).status is QuotationStatus.ISSUED
+    assert len(service.history(draft.id)) == 2

@@ -81,16 +81,16 @@ def test_another_process_quotes_the_same_bytes(bench: Workbench, database: Path)
         "from stores.quotation_life import SI, quoted\n"
         "bench = open_workbench(Settings(database=sys.argv[1]))\n"
         "made = quoted(bench)\n"
-        "desk = bench.quoting()\n"
-        "for content in (desk.pdf(made, 1, SI), desk.workbook(made, 1, SI), made.model_dump_json().encode()):\n"
+        "service = bench.quoting()\n"
+        "for content in (service.pdf(made, 1, SI), service.workbook(made, 1, SI), made.model_dump_json().encode()):\n"
         "    print(hashlib.sha256(content).hexdigest())\n"
     )
     environment = {**os.environ, "PYTHONHASHSEED": "4711", "PYTHONPATH": str(Path(__file__).parents[1])}
     done = subprocess.run(
         [sys.executable, "-c", script, str(database)], env=environment, capture_output=True, text=True, check=True
     )
-    made, desk = quoted(bench), bench.quoting()
-    contents = (desk.pdf(made, 1, SI), desk.workbook(made, 1, SI), made.model_dump_json().encode())
+    made, service = quoted(bench), bench.quoting()
+    contents = (service.pdf(made, 1, SI), service.workbook(made, 1, SI), made.model_dump_json().encode())
     assert done.stdout.split() == [hashlib.sha256(content).hexdigest() for content in contents]
 
 
@@ -123,10 +123,10 @@ def test_a_change_of_catalogue_or_price_list_touches_open_quotations(bench: Work
 
 
 def test_open_quotations_are_listed_with_what_touches_them(bench: Workbench) -> None:
-    desk = bench.quoting()
-    stored = desk.keep(quoted(bench))
-    assert desk.touched(DAY) == ()
-    ((found, parts),) = desk.touched(date(2028, 1, 1))
+    service = bench.quoting()
+    stored = service.keep(quoted(bench))
+    assert service.touched(DAY) == ()
+    ((found, parts),) = service.touched(date(2028, 1, 1))
     assert found == stored
     assert len(parts) == len(stored.quotation.part_numbers)
 

@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from spoutline.units.display import Display
 
 
-class BillDesk:
+class BillService:
     """Bills of a planned site; the same bytes for the same arguments. ``story`` gives the words for a display."""
 
     def __init__(self, story: Callable[[Display], Story]) -> None:

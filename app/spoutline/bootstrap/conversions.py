@@ -42,7 +42,7 @@ class Sources:
     open_converter: OpenConverter
 
 
-class ConvertingDesk:
+class ConversionService:
     """Conversions and their papers. Methods may be called from several threads; tables are read once."""
 
     def __init__(self, sources: Sources) -> None:
@@ -81,14 +81,14 @@ class ConvertingDesk:
 
     def convert(self, survey: Survey, progress: Progress | None = None) -> SiteConversion:
         """Plan the conversion of a site; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop."""
-        from spoutline.planning.conversion.convert_position import ConversionDesk
+        from spoutline.planning.conversion.convert_position import ConversionContext
         from spoutline.planning.conversion.convert_site import check_agency, convert_site
-        from spoutline.planning.sets.desk import Desk, stop_listener
+        from spoutline.planning.sets.context import PlanningContext, stop_listener
 
         vapour = self.vapour_tables()
         check_agency(survey, vapour)
-        desk = Desk(self._sources.tables(survey), self._sources.catalogue(), stop_listener(progress))
-        return convert_site(survey, ConversionDesk(desk, vapour, self.steps(), self._memory), progress)
+        context = PlanningContext(self._sources.tables(survey), self._sources.catalogue(), stop_listener(progress))
+        return convert_site(survey, ConversionContext(context, vapour, self.steps(), self._memory), progress)
 
     def convert_folder(
         self, folder: Path, terms: ProgrammeTerms, progress: Progress | None = None, processes: int | None = None

@@ -55,7 +55,7 @@ class FoundPosition:
     is_as_printed: bool
 
 
-class PackingDesk:
+class InstallerService:
     """Packs, caution sheets and records. Methods may be called from several threads; tables are read once."""
 
     def __init__(self, sources: Sources) -> None:
@@ -192,10 +192,10 @@ class PackingDesk:
     def as_built(self, site_plan: SitePlan, records: Sequence[CommissioningRecord]) -> SitePlan:
         """Return the plan with the parts that the records say were fitted, each changed set judged anew."""
         from spoutline.planning.pack.as_built import as_built_plan
-        from spoutline.planning.sets.desk import Desk
+        from spoutline.planning.sets.context import PlanningContext
 
-        desk = Desk(self._sources.tables(site_plan.survey), self._sources.catalogue())
-        return as_built_plan(site_plan, {record.position: record for record in records}, desk)
+        context = PlanningContext(self._sources.tables(site_plan.survey), self._sources.catalogue())
+        return as_built_plan(site_plan, {record.position: record for record in records}, context)
 
     def _read_bands(self) -> Mapping[RecordItemId, ReadingBand]:
         from spoutline import assets
@@ -270,9 +270,11 @@ class PackingDesk:
     def swap_options(self, survey: Survey, plan: PositionPlan, missing: str, stock: Stock) -> tuple[SwapOption, ...]:
         """Return what of the stock would do in place of a missing part, each re-checked; raise ``InputFault``."""
         from spoutline.planning.pack.swap import swap_options
-        from spoutline.planning.sets.desk import Desk
+        from spoutline.planning.sets.context import PlanningContext
 
-        return swap_options(plan, missing, stock, Desk(self._sources.tables(survey), self._sources.catalogue()))
+        return swap_options(
+            plan, missing, stock, PlanningContext(self._sources.tables(survey), self._sources.catalogue())
+        )
 
 
 def _read_words(language: PackLanguage, display: Display) -> PackWords:

@@ -13,7 +13,7 @@ if TYPE_CHECKING:
     from spoutline.model.limit import Jurisdiction, RuleTables
 
 
-class JurisdictionDesk:
+class JurisdictionService:
     """Jurisdictions by id. Methods may be called from several threads; built-in tables are read once.
 
     ``folder`` holds the person's own jurisdictions; None means one in the user's data folder.

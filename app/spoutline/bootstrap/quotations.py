@@ -54,7 +54,7 @@ class Sources:
     usual_terms: Path
 
 
-class QuotingDesk:
+class QuotationService:
     """Terms, price lists, quotations and their papers. Methods may be called from several threads."""
 
     def __init__(self, sources: Sources) -> None:

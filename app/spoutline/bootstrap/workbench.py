@@ -1,4 +1,4 @@
-"""What window, command line and tests call: sites are planned here, and each other subject has a desk of its own."""
+"""What window, command line and tests call: sites are planned here, and each other subject has a service of its own."""
 
 from __future__ import annotations
 
@@ -6,8 +6,8 @@ import threading
 from functools import partial
 from typing import TYPE_CHECKING
 
-from spoutline.bootstrap.bills import BillDesk
-from spoutline.bootstrap.jurisdictions import JurisdictionDesk
+from spoutline.bootstrap.bills import BillService
+from spoutline.bootstrap.jurisdictions import JurisdictionService
 from spoutline.bootstrap.settings import Settings, user_folder
 from spoutline.bootstrap.stores import Stores
 from spoutline.model.faults import InputFault, InputProblem
@@ -16,9 +16,9 @@ if TYPE_CHECKING:
     from pathlib import Path
 
     from spoutline.book.book import Book
-    from spoutline.bootstrap.conversions import ConvertingDesk
-    from spoutline.bootstrap.installer import PackingDesk
-    from spoutline.bootstrap.quotations import QuotingDesk
+    from spoutline.bootstrap.conversions import ConversionService
+    from spoutline.bootstrap.installer import InstallerService
+    from spoutline.bootstrap.quotations import QuotationService
     from spoutline.explain.plan.story import Story
     from spoutline.model.limit import RuleTables
     from spoutline.model.part import Part, PartKind
@@ -26,7 +26,7 @@ if TYPE_CHECKING:
     from spoutline.model.substitute import Substitutes
     from spoutline.model.survey import Position, Survey
     from spoutline.planning.protocols import Progress
-    from spoutline.planning.sets.desk import Desk
+    from spoutline.planning.sets.context import PlanningContext
     from spoutline.planning.sets.substitutes import Listening
     from spoutline.units.display import Display
 
@@ -36,13 +36,13 @@ def open_workbench(settings: Settings) -> Workbench:
     return Workbench(settings)
 
 
-def open_converting(settings: Settings) -> ConvertingDesk:
+def open_converting(settings: Settings) -> ConversionService:
     """Open the use cases of conversions in a worker process."""
     return open_workbench(settings).converting()
 
 
 class Workbench:
-    """Plans sites and hands out the desks, for whoever asks: window, command line, tests.
+    """Plans sites and hands out the services, for whoever asks: window, command line, tests.
 
     Methods may be called from several threads. Bad input raises ``InputFault``, a failing environment ``StoreFault``.
     """
@@ -50,12 +50,12 @@ class Workbench:
     def __init__(self, settings: Settings) -> None:
         self._settings = settings
         self._stores = Stores(settings)
-        self._jurisdictions = JurisdictionDesk(settings.profiles)
-        self._bills = BillDesk(self.story)
+        self._jurisdictions = JurisdictionService(settings.profiles)
+        self._bills = BillService(self.story)
         self._wiring = threading.Lock()
-        self._quoting: QuotingDesk | None = None
-        self._converting: ConvertingDesk | None = None
-        self._packing: PackingDesk | None = None
+        self._quoting: QuotationService | None = None
+        self._converting: ConversionService | None = None
+        self._packing: InstallerService | None = None
 
     # planning
 
@@ -63,7 +63,7 @@ class Workbench:
         """Plan one position of a survey; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop."""
         from spoutline.planning.sets.plan_position import plan_position
 
-        return plan_position(_position(survey, label), survey.site, self._desk(survey, progress))
+        return plan_position(_position(survey, label), survey.site, self._context(survey, progress))
 
     def plan_site(self, survey: Survey, progress: Progress | None = None) -> SitePlan:
         """Plan every position of a survey; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop."""
@@ -75,14 +75,14 @@ class Workbench:
         """Return how many parts remain per slot of a position's chain; empty where no requirement can be derived."""
         from spoutline.planning.sets.plan_position import counts_for
 
-        return counts_for(_position(survey, label), survey.site, self._desk(survey))
+        return counts_for(_position(survey, label), survey.site, self._context(survey))
 
     def why_not(self, survey: Survey, label: str, number: str, progress: Progress | None = None) -> PartVerdict:
         """Return every rule that a catalogue part breaks at a position, or how it could serve there."""
         from spoutline.planning.sets.why_not import why_not
 
         position, part = _position(survey, label), self.part(number)
-        return why_not(position, survey.site, part, self._desk(survey, progress))
+        return why_not(position, survey.site, part, self._context(survey, progress))
 
     def substitutes(
         self,
@@ -99,8 +99,8 @@ class Workbench:
         """
         from spoutline.planning.sets.substitutes import substitutes
 
-        desk = self._desk(survey, listening.progress if listening else None)
-        return substitutes(plan, number, desk, listening, with_misfits=with_misfits)
+        context = self._context(survey, listening.progress if listening else None)
+        return substitutes(plan, number, context, listening, with_misfits=with_misfits)
 
     def provenance(self, survey: Survey) -> Provenance:
         """Return what a result for a survey is made from."""
@@ -131,27 +131,27 @@ class Workbench:
 
         return Story(self._stores.phrasebook(), display)
 
-    # the book and the desks
+    # the book and the services
 
     def book(self) -> Book:
         """Return the book: surveys with their revisions, programmes, and what the program remembers."""
         return self._stores.book()
 
-    def jurisdictions(self) -> JurisdictionDesk:
+    def jurisdictions(self) -> JurisdictionService:
         """Return the local rules, built in and the person's own."""
         return self._jurisdictions
 
-    def bills(self) -> BillDesk:
+    def bills(self) -> BillService:
         """Return the papers of a planned site."""
         return self._bills
 
-    def quoting(self) -> QuotingDesk:
+    def quoting(self) -> QuotationService:
         """Return the use cases of quotations, wired to the stores of this workbench."""
-        from spoutline.bootstrap.quotations import QuotingDesk, Sources
+        from spoutline.bootstrap.quotations import QuotationService, Sources
 
         with self._wiring:
             if self._quoting is None:
-                self._quoting = QuotingDesk(
+                self._quoting = QuotationService(
                     Sources(
                         tables=self._checked_tables,
                         catalogue=self._stores.catalogue,
@@ -163,13 +163,13 @@ class Workbench:
                 )
             return self._quoting
 
-    def converting(self) -> ConvertingDesk:
+    def converting(self) -> ConversionService:
         """Return the use cases of conversions, wired to the stores of this workbench."""
-        from spoutline.bootstrap.conversions import ConvertingDesk, Sources
+        from spoutline.bootstrap.conversions import ConversionService, Sources
 
         with self._wiring:
             if self._converting is None:
-                self._converting = ConvertingDesk(
+                self._converting = ConversionService(
                     Sources(
                         tables=self._checked_tables,
                         catalogue=self._stores.catalogue,
@@ -181,13 +181,13 @@ class Workbench:
                 )
             return self._converting
 
-    def packing(self) -> PackingDesk:
+    def packing(self) -> InstallerService:
         """Return the use cases of the installer, wired to the stores of this workbench."""
-        from spoutline.bootstrap.installer import PackingDesk, Sources
+        from spoutline.bootstrap.installer import InstallerService, Sources
 
         with self._wiring:
             if self._packing is None:
-                self._packing = PackingDesk(
+                self._packing = InstallerService(
                     Sources(
                         tables=self._checked_tables,
                         catalogue=self._stores.catalogue,
@@ -202,10 +202,10 @@ class Workbench:
 
     # what only the stores together can check
 
-    def _desk(self, survey: Survey, progress: Progress | None = None) -> Desk:
-        from spoutline.planning.sets.desk import Desk, stop_listener
+    def _context(self, survey: Survey, progress: Progress | None = None) -> PlanningContext:
+        from spoutline.planning.sets.context import PlanningContext, stop_listener
 
-        return Desk(self._checked_tables(survey), self._stores.catalogue(), stop_listener(progress))
+        return PlanningContext(self._checked_tables(survey), self._stores.catalogue(), stop_listener(progress))
 
     def _checked_tables(self, survey: Survey) -> RuleTables:
         """Return the rule tables of a survey whose jurisdiction, currency and decided parts exist."""

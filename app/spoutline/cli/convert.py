@@ -35,15 +35,15 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     check_outputs(outputs, arguments.survey)
     dated, start = _date("--dated", arguments.dated), _date("--start", arguments.start)
     survey = _started(read_survey(arguments.survey), start)
-    desk, display = workbench.converting(), display_of(arguments)
-    conversion = desk.convert(survey, TerminalProgress())
+    service, display = workbench.converting(), display_of(arguments)
+    conversion = service.convert(survey, TerminalProgress())
     contents: dict[Path, bytes] = {}
     if arguments.pdf:
-        contents[arguments.pdf] = desk.pdf(conversion, display, dated)
+        contents[arguments.pdf] = service.pdf(conversion, display, dated)
     if arguments.ics:
-        contents[arguments.ics] = desk.calendar(conversion, display)
+        contents[arguments.ics] = service.calendar(conversion, display)
     write_files(contents)
-    words = desk.words(display)
+    words = service.words(display)
     if arguments.json:
         from spoutline.documents.json.conversion_export import conversion_json
 

@@ -58,18 +58,18 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if in_service is None and (arguments.inspection or arguments.ics):
         wanted = "write the day of handing over as YYYY-MM-DD: inspections are counted from it"
         raise InputFault((InputProblem("", "--in-service", "nothing", wanted),))
-    desk, display = workbench.packing(), display_of(arguments)
-    job = desk.read_job(arguments.job) if arguments.job else PackJob()
+    service, display = workbench.packing(), display_of(arguments)
+    job = service.read_job(arguments.job) if arguments.job else PackJob()
     survey = read_survey(arguments.survey)
     site_plan = only_positions(workbench.plan_site(survey, TerminalProgress()), tuple(arguments.position))
     language = PackLanguage(arguments.language)
-    due = desk.due(site_plan, in_service) if in_service is not None else ()
+    due = service.due(site_plan, in_service) if in_service is not None else ()
     makers = {
-        "--pdf": lambda: desk.pack(site_plan, language, display, job, dated),
-        "--cautions": lambda: desk.caution_sheet(site_plan, language, display, dated),
-        "--form": lambda: desk.form(site_plan, language, display, dated),
-        "--inspection": lambda: desk.inspection_plan(site_plan, due, language, display, dated),
-        "--ics": lambda: desk.inspection_calendar(site_plan, due, language, display),
+        "--pdf": lambda: service.pack(site_plan, language, display, job, dated),
+        "--cautions": lambda: service.caution_sheet(site_plan, language, display, dated),
+        "--form": lambda: service.form(site_plan, language, display, dated),
+        "--inspection": lambda: service.inspection_plan(site_plan, due, language, display, dated),
+        "--ics": lambda: service.inspection_calendar(site_plan, due, language, display),
     }
     write_files({path: makers[option]() for option, path in outputs.items()})
     outcome = outcome_of(site_plan)

@@ -43,21 +43,21 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    desk = workbench.jurisdictions()
+    service = workbench.jurisdictions()
     if arguments.action == "list":
-        write_standard_output("".join(f"{_line(profile)}\n" for profile in desk.all()))
+        write_standard_output("".join(f"{_line(profile)}\n" for profile in service.all()))
     elif arguments.action == "show":
-        write_standard_output(_limits(desk.one(arguments.id)))
+        write_standard_output(_limits(service.one(arguments.id)))
     elif arguments.action == "copy":
-        title = arguments.title or f"Copy of {desk.one(arguments.id).title}"
-        profile = desk.copy(arguments.id, arguments.new_id, title)
-        write_standard_output(f"{desk.save(profile)}\n")
+        title = arguments.title or f"Copy of {service.one(arguments.id).title}"
+        profile = service.copy(arguments.id, arguments.new_id, title)
+        write_standard_output(f"{service.save(profile)}\n")
     elif arguments.action == "export":
-        _export(desk.one(arguments.id), arguments)
+        _export(service.one(arguments.id), arguments)
     elif arguments.action == "import":
-        write_standard_output(f"{desk.save(_read(arguments.file))}\n")
+        write_standard_output(f"{service.save(_read(arguments.file))}\n")
     else:
-        desk.remove(arguments.id)
+        service.remove(arguments.id)
     return ExitCode.FITS
 
 

@@ -85,11 +85,11 @@ def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 
 def _made(workbench: Workbench, arguments: argparse.Namespace) -> Quotation:
-    desk = workbench.quoting()
-    terms = desk.read_terms(arguments.terms)
+    service = workbench.quoting()
+    terms = service.read_terms(arguments.terms)
     survey = read_survey(arguments.survey)
-    logo = desk.logo(terms, arguments.terms.parent)
-    return desk.quote(survey, terms, display_of(arguments), logo=logo, progress=TerminalProgress()).quotation
+    logo = service.logo(terms, arguments.terms.parent)
+    return service.quote(survey, terms, display_of(arguments), logo=logo, progress=TerminalProgress()).quotation
 
 
 def _keep(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -97,36 +97,36 @@ def _keep(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 
 def _revise(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    desk = workbench.quoting()
-    stored, quotation = desk.stored(arguments.id), _made(workbench, arguments)
+    service = workbench.quoting()
+    stored, quotation = service.stored(arguments.id), _made(workbench, arguments)
     if stored.status is QuotationStatus.DRAFT:
-        return _tell(desk.save_draft(stored, quotation, arguments.by))
-    return _tell(desk.revise(stored, quotation, arguments.by))
+        return _tell(service.save_draft(stored, quotation, arguments.by))
+    return _tell(service.revise(stored, quotation, arguments.by))
 
 
 def _issue(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    desk = workbench.quoting()
-    issued = desk.issue(desk.stored(arguments.id), arguments.by, display_of(arguments))
+    service = workbench.quoting()
+    issued = service.issue(service.stored(arguments.id), arguments.by, display_of(arguments))
     _write_papers(workbench, arguments, issued.revision)
     return _tell(issued)
 
 
 def _answer(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    desk = workbench.quoting()
+    service = workbench.quoting()
     answer = QuotationStatus(arguments.answer)
-    return _tell(desk.answer(desk.stored(arguments.id), answer, arguments.by, arguments.note, arguments.option))
+    return _tell(service.answer(service.stored(arguments.id), answer, arguments.by, arguments.note, arguments.option))
 
 
 def _print(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.pdf is None and arguments.xlsx is None and arguments.csv is None:
         raise InputFault((InputProblem("", "--pdf", "nothing", "name at least one file: --pdf, --xlsx or --csv"),))
-    desk = workbench.quoting()
-    revision = arguments.revision or desk.stored(arguments.id).revision
-    papers = desk.issued_papers(arguments.id, revision)
+    service = workbench.quoting()
+    revision = arguments.revision or service.stored(arguments.id).revision
+    papers = service.issued_papers(arguments.id, revision)
     contents = {arguments.pdf: papers.pdf, arguments.xlsx: papers.workbook}
     if arguments.csv is not None:
-        ordered = next((one.option for one in reversed(desk.history(arguments.id)) if one.revision == revision), "")
-        contents[arguments.csv] = desk.order_csv(desk.at_revision(arguments.id, revision), revision, ordered)
+        ordered = next((one.option for one in reversed(service.history(arguments.id)) if one.revision == revision), "")
+        contents[arguments.csv] = service.order_csv(service.at_revision(arguments.id, revision), revision, ordered)
     write_files({path: content for path, content in contents.items() if path is not None})
     return ExitCode.FITS
 
@@ -138,8 +138,8 @@ def _write_papers(workbench: Workbench, arguments: argparse.Namespace, revision:
 
 
 def _show(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    desk = workbench.quoting()
-    stored, story = desk.stored(arguments.id), workbench.story(display_of(arguments))
+    service = workbench.quoting()
+    stored, story = service.stored(arguments.id), workbench.story(display_of(arguments))
     write_standard_output("\n".join((*_shown(stored, story), *_history(workbench, arguments.id))) + "\n")
     return ExitCode.FITS
 

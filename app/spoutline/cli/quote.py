@@ -62,20 +62,20 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         wanted = "name at least one file: --pdf, --xlsx, --csv, --pick-list or --bill"
         raise InputFault((InputProblem("", "--pdf", "nothing", wanted),))
     check_outputs(outputs, arguments.survey)
-    desk, display = workbench.quoting(), display_of(arguments)
-    terms = desk.read_terms(arguments.terms)
+    service, display = workbench.quoting(), display_of(arguments)
+    terms = service.read_terms(arguments.terms)
     option = _option(arguments.option, len(terms.options))
     survey = read_survey(arguments.survey)
-    logo = desk.logo(terms, arguments.terms.parent)
-    quoted = desk.quote(survey, terms, display, logo=logo, progress=TerminalProgress())
+    logo = service.logo(terms, arguments.terms.parent)
+    quoted = service.quote(survey, terms, display, logo=logo, progress=TerminalProgress())
     quotation = quoted.quotation
     if not arguments.draft:
-        desk.check_prices(quotation)
+        service.check_prices(quotation)
     contents = {
-        "--pdf": lambda: desk.pdf(quotation, _FIRST_REVISION, display),
-        "--xlsx": lambda: desk.workbook(quotation, _FIRST_REVISION, display),
-        "--csv": lambda: desk.order_csv(quotation, _FIRST_REVISION),
-        "--pick-list": lambda: desk.pick_list(quotation, option, _FIRST_REVISION, display),
+        "--pdf": lambda: service.pdf(quotation, _FIRST_REVISION, display),
+        "--xlsx": lambda: service.workbook(quotation, _FIRST_REVISION, display),
+        "--csv": lambda: service.order_csv(quotation, _FIRST_REVISION),
+        "--pick-list": lambda: service.pick_list(quotation, option, _FIRST_REVISION, display),
         "--bill": lambda: workbench.bills().pdf(quoted.plans[option].site_plan, display, terms.heading.dated),
     }
     write_files({path: contents[name]() for name, path in outputs.items()})

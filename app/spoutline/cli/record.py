@@ -30,7 +30,7 @@ if TYPE_CHECKING:
     from datetime import date
 
     from spoutline.bootstrap import Workbench
-    from spoutline.bootstrap.installer import PackingDesk
+    from spoutline.bootstrap.installer import InstallerService
     from spoutline.explain.plan.story import Story
 
 
@@ -89,12 +89,12 @@ def _inspected_arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    desk = workbench.packing()
+    service = workbench.packing()
     match arguments.action:
         case "read":
-            return _read(workbench, desk, arguments)
+            return _read(workbench, service, arguments)
         case "wear":
-            desk.records().add_wear(
+            service.records().add_wear(
                 WearEntry(
                     site=_name(arguments.site, "SITE"),
                     position=_name(arguments.position, "POSITION"),
@@ -107,7 +107,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
                 )
             )
         case "inspected":
-            desk.records().add_inspection(
+            service.records().add_inspection(
                 InspectionEntry(
                     site=_name(arguments.site, "SITE"),
                     position=_name(arguments.position, "POSITION"),
@@ -119,21 +119,21 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
                 )
             )
         case "find":
-            found = desk.find(arguments.code)
+            found = service.find(arguments.code)
             state = "as printed" if found.is_as_printed else "changed since it was printed"
             name = found.stored.survey.site.name
             write_standard_output(f"survey {found.stored.id}  {name}  {found.position}  {state}\n")
         case _:
-            write_standard_output("".join(f"{line}\n" for line in _listed(desk, arguments.site)))
+            write_standard_output("".join(f"{line}\n" for line in _listed(service, arguments.site)))
     return ExitCode.FITS
 
 
-def _read(workbench: Workbench, desk: PackingDesk, arguments: argparse.Namespace) -> ExitCode:
+def _read(workbench: Workbench, service: InstallerService, arguments: argparse.Namespace) -> ExitCode:
     outputs = {
         option: path for option, path in (("--pdf", arguments.pdf), ("--bill", arguments.bill)) if path is not None
     }
     check_outputs(outputs, str(arguments.form))
-    records = desk.read_form(arguments.form)
+    records = service.read_form(arguments.form)
     if arguments.position is not None:
         records = tuple(record for record in records if record.position == arguments.position)
         if not records:
@@ -142,23 +142,23 @@ def _read(workbench: Workbench, desk: PackingDesk, arguments: argparse.Namespace
     if len(records) > 1 and arguments.photo:
         wanted = "the form holds several positions; name the one of the photo with --position"
         raise InputFault((InputProblem("", "--photo", "several positions", wanted),))
-    pictures = [desk.read_photo(path) for path in arguments.photo]
+    pictures = [service.read_photo(path) for path in arguments.photo]
     photos = {note.sha256: content for note, content in pictures}
     records = tuple(record.model_copy(update={"photos": tuple(note for note, _ in pictures)}) for record in records)
     survey = read_survey(arguments.survey)
     site_plan = workbench.plan_site(survey, TerminalProgress())
-    judged = tuple(desk.judge(record, site_plan) for record in records)
+    judged = tuple(service.judge(record, site_plan) for record in records)
     display, language = display_of(arguments), PackLanguage(arguments.language)
     contents: dict[Path, bytes] = {}
     if arguments.pdf:
-        contents[arguments.pdf] = desk.record_sheet(judged, site_plan, photos, language, display)
+        contents[arguments.pdf] = service.record_sheet(judged, site_plan, photos, language, display)
     if arguments.bill:
         filled = [record for record in records if _is_filled(record)]
-        contents[arguments.bill] = workbench.bills().pdf(desk.as_built(site_plan, filled), display, records=filled)
+        contents[arguments.bill] = workbench.bills().pdf(service.as_built(site_plan, filled), display, records=filled)
     write_files(contents)
     if not arguments.dry_run:
-        _keep(desk, judged, photos)
-    story = desk.words(language, display).story
+        _keep(service, judged, photos)
+    story = service.words(language, display).story
     write_standard_output("".join(f"{line}\n" for one in judged for line in record_lines(one, story)))
     return ExitCode.FITS if all(one.is_clear for one in judged) else ExitCode.DOES_NOT_FIT
 
@@ -168,11 +168,11 @@ def _is_filled(record: CommissioningRecord) -> bool:
     return bool(record.entries or record.changes or record.done_on or record.done_by)
 
 
-def _keep(desk: PackingDesk, judged: Sequence[JudgedRecord], photos: Mapping[str, bytes]) -> None:
+def _keep(service: InstallerService, judged: Sequence[JudgedRecord], photos: Mapping[str, bytes]) -> None:
     """Keep every record in which something was written."""
     for one in judged:
         if _is_filled(one.record):
-            desk.records().add_commissioning(one.record, photos)
+            service.records().add_commissioning(one.record, photos)
 
 
 def record_lines(judged: JudgedRecord, story: Story) -> Iterator[str]:
@@ -191,8 +191,8 @@ def record_lines(judged: JudgedRecord, story: Story) -> Iterator[str]:
         yield f"  {change.planned} → {', '.join(change.fitted) or '–'}: {story.word(change.reason)}"
 
 
-def _listed(desk: PackingDesk, site: str) -> Iterator[str]:
-    records = desk.records()
+def _listed(service: InstallerService, site: str) -> Iterator[str]:
+    records = service.records()
     for stored in records.commissioning(site):
         record = stored.record
         when = record.done_on or stored.recorded_at.date()

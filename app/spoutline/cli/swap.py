@@ -28,11 +28,11 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    desk = workbench.packing()
-    stock = desk.read_stock(arguments.stock)
+    service = workbench.packing()
+    stock = service.read_stock(arguments.stock)
     survey = read_survey(arguments.survey)
     plan = workbench.plan_position(survey, arguments.position)
-    options = desk.swap_options(survey, plan, arguments.missing, stock)
+    options = service.swap_options(survey, plan, arguments.missing, stock)
     story = workbench.story(display_of(arguments))
     lines = [line for option in options for line in option_lines(option, survey.site.currency, story)]
     if not lines:

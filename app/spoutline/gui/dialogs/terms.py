@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from spoutline.bootstrap.quotations import QuotingDesk
+from spoutline.bootstrap.quotations import QuotationService
 from spoutline.catalogue.price_lists import PriceListNames
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.dialogs.terms_page import TermsPage
@@ -74,7 +74,7 @@ class TermsDialog(FormDialog):
 
     def __init__(
         self,
-        desk: QuotingDesk,
+        service: QuotationService,
         start: Terms | None,
         folder: Path | None,
         parent: QWidget | None = None,
@@ -83,7 +83,7 @@ class TermsDialog(FormDialog):
         survey: Survey | None = None,
     ) -> None:
         super().__init__(tr("Terms of the quotation"), parent)
-        self._desk, self._survey = desk, survey
+        self._service, self._survey = service, survey
         self._terms: Terms | None = None
         self._is_asked = False  # whether entries that are still missing are to be shown
         self._emptied: set[str] = set()
@@ -146,7 +146,7 @@ class TermsDialog(FormDialog):
     def open_file(self, path: Path) -> None:
         """Fill the form from a terms file; say what is wrong with one that is not usable."""
         try:
-            terms = self._desk.read_terms(path)
+            terms = self._service.read_terms(path)
         except InputFault as fault:
             self.show_fault(str(fault))
             return
@@ -159,7 +159,7 @@ class TermsDialog(FormDialog):
         if terms is None:
             return
         try:
-            written = self._desk.write_terms(terms, path, self._state.folder)
+            written = self._service.write_terms(terms, path, self._state.folder)
         except StoreFault as fault:
             self.show_fault(str(fault))
             return
@@ -174,7 +174,7 @@ class TermsDialog(FormDialog):
             self._show_way(judged.problems, tr("The usual terms are as they were"))
             return
         try:
-            place = self._desk.keep_usual_terms(judged.terms, self._state.folder)
+            place = self._service.keep_usual_terms(judged.terms, self._state.folder)
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
             return
@@ -249,20 +249,20 @@ class TermsDialog(FormDialog):
 
     def _names(self) -> PriceListNames:
         try:
-            return self._desk.price_list_names()
+            return self._service.price_list_names()
         except InputFault as fault:
             self.show_fault(str(fault))
             return PriceListNames()
 
     def _usual(self) -> UsualTerms:
         try:
-            return self._desk.usual_terms()
+            return self._service.usual_terms()
         except InputFault as fault:
             self.show_fault(str(fault))
             return UsualTerms()
 
     def _picture(self, name: str) -> Path | None:
-        return self._desk.picture(name, self._state.folder)
+        return self._service.picture(name, self._state.folder)
 
     def _picture_name(self, path: Path) -> str:
         found = self._picture(path.name)
@@ -303,7 +303,7 @@ class TermsDialog(FormDialog):
         usual = judged_usual(self._state.draft).terms
         words = ""
         if self._survey is not None and usual is not None and usual.labour.tasks:
-            found = self._desk.labour_forecast(usual.labour, self._survey)
+            found = self._service.labour_forecast(usual.labour, self._survey)
             start = tr("Survey in hand (positions: {positions}, dispensers: {dispensers}): {most}{hours:f} hours.")
             most = tr("at most ") if found.is_most else ""
             words = start.format(

@@ -42,8 +42,8 @@ class PaperView(QScrollArea):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setAlignment(Qt.AlignmentFlag.AlignHCenter)
-        self._desk = QWidget(self)
-        self.setWidget(self._desk)
+        self._sheets_area = QWidget(self)
+        self.setWidget(self._sheets_area)
         self._sheets: list[_Sheet] = []
         self._asked: set[int] = set()
         self._later = QTimer(self)
@@ -66,7 +66,7 @@ class PaperView(QScrollArea):
         for sheet in self._sheets:
             sheet.hide()
             sheet.deleteLater()
-        self._sheets = [_Sheet(place, shape, self._desk) for place, shape in enumerate(shapes)]
+        self._sheets = [_Sheet(place, shape, self._sheets_area) for place, shape in enumerate(shapes)]
         self._asked.clear()
         self._arrange()
 
@@ -85,11 +85,11 @@ class PaperView(QScrollArea):
             sheet.setGeometry(12, top, width, round(width * sheet.shape))
             sheet.show()
             top += round(width * sheet.shape) + _GAP
-        self._desk.resize(width + 24, top)
+        self._sheets_area.resize(width + 24, top)
         self._later.start()
 
     def _ask(self) -> None:
-        shown = QRectF(0, self.verticalScrollBar().value(), self._desk.width(), self.viewport().height())
+        shown = QRectF(0, self.verticalScrollBar().value(), self._sheets_area.width(), self.viewport().height())
         for sheet in self._sheets:
             if sheet.place not in self._asked and QRectF(sheet.geometry()).intersects(shown):
                 self._asked.add(sheet.place)

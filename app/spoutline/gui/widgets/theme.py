@@ -19,7 +19,7 @@ _BODY_PT = 9.5
 class Colours:
     """Named colours as ``#rrggbb``. Text pairs reach a contrast of 4.5, marks and frames of 3 (WCAG 2.2, AA)."""
 
-    desk: str  # behind the cards
+    backdrop: str  # behind the cards
     card: str
     text: str
     quiet_text: str
@@ -45,7 +45,7 @@ class Colours:
 
 
 LIGHT = Colours(
-    desk="#eef2f1",
+    backdrop="#eef2f1",
     card="#ffffff",
     text="#16262b",
     quiet_text="#4c5d62",
@@ -71,7 +71,7 @@ LIGHT = Colours(
 )
 
 DARK = Colours(
-    desk="#131b1e",
+    backdrop="#131b1e",
     card="#1b262a",
     text="#e6eeee",
     quiet_text="#a5b6b9",
@@ -146,7 +146,7 @@ def palette_of(colours: Colours) -> QPalette:
     role, group = QPalette.ColorRole, QPalette.ColorGroup
     palette = QPalette()
     for target, name in (
-        (role.Window, colours.desk),
+        (role.Window, colours.backdrop),
         (role.WindowText, colours.text),
         (role.Base, colours.card),
         (role.AlternateBase, colours.stripe),
@@ -185,7 +185,7 @@ def style_sheet(colours: Colours) -> str:
 
 
 _SHEET = """
-QMainWindow, QDialog { background: @desk@; }
+QMainWindow, QDialog { background: @backdrop@; }
 QToolTip { background: @card@; color: @text@; border: 1px solid @frame@; padding: 4px; }
 QMenuBar { background: @card@; border-bottom: 1px solid @line@; padding: 2px; }
 QMenuBar::item { padding: 4px 10px; border-radius: 4px; }
@@ -197,7 +197,7 @@ QMenu::item:disabled { color: @frame@; }
 QMenu::separator { height: 1px; background: @line@; margin: 4px 8px; }
 QStatusBar { background: @card@; border-top: 1px solid @line@; color: @quiet_text@; }
 QStatusBar QLabel { color: @quiet_text@; padding: 0 6px; }
-QSplitter::handle { background: @desk@; }
+QSplitter::handle { background: @backdrop@; }
 QScrollArea, QScrollArea > QWidget > QWidget#page { background: transparent; border: none; }
 
 QFrame#card, QFrame#drawingCard { background: @card@; border: 1px solid @line@; border-radius: 8px; }

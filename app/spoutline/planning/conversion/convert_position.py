@@ -27,7 +27,7 @@ from spoutline.planning.conversion.installed_units import installed_units, unit_
 from spoutline.planning.conversion.memory import ConversionMemory, memory_key
 from spoutline.planning.conversion.options import PositionOptions, WorkPrice
 from spoutline.planning.conversion.relabelling import relabelled_conversion
-from spoutline.planning.sets.desk import Desk
+from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.plan_position import conflict_of, plan_position, slot_counts
 from spoutline.rules.conversion.closings import position_closings
 from spoutline.rules.conversion.kinds import conversion_kinds
@@ -36,20 +36,20 @@ from spoutline.rules.derive.requirement import requirement_for
 
 
 @dataclass(frozen=True, slots=True)
-class ConversionDesk:
-    """What a conversion works with: the desk of planning, the tables on vapour recovery, the table of steps.
+class ConversionContext:
+    """What a conversion works with: the context of planning, the tables on vapour recovery, the table of steps.
 
     ``memory`` is given where many sites are worked out and added up.
     """
 
-    desk: Desk
+    planning: PlanningContext
     vapour: VapourTables
     steps: StepTable
     memory: ConversionMemory | None = None
 
 
 def convert_position(
-    position: Position, survey: Survey, standing: RemovalStanding, known: Mapping[str, Part], desk: ConversionDesk
+    position: Position, survey: Survey, standing: RemovalStanding, known: Mapping[str, Part], context: ConversionContext
 ) -> PositionConversion:
     """Return the conversion of one position.
 
@@ -61,7 +61,7 @@ def convert_position(
         Whether recovery may be taken away on this site.
     known
         Catalogue parts of the installed numbers.
-    desk
+    context
         Tables, part store and listener.
 
     Raises
@@ -70,30 +70,30 @@ def convert_position(
         If the listener asks to stop.
     """
     forbidden = takes_recovery_away(position) and standing.standing is Standing.NOT_ALLOWED
-    if desk.memory is None:
-        return _worked_out(position, survey, known, desk, forbidden=forbidden)
+    if context.memory is None:
+        return _worked_out(position, survey, known, context, forbidden=forbidden)
     key = memory_key(position, survey, forbidden=forbidden)
-    remembered = desk.memory.get(key)
+    remembered = context.memory.get(key)
     if remembered is not None:
         return relabelled_conversion(remembered, position)
-    found = _worked_out(position, survey, known, desk, forbidden=forbidden)
-    desk.memory.keep(key, found)
+    found = _worked_out(position, survey, known, context, forbidden=forbidden)
+    context.memory.keep(key, found)
     return found
 
 
 def _worked_out(
-    position: Position, survey: Survey, known: Mapping[str, Part], desk: ConversionDesk, *, forbidden: bool
+    position: Position, survey: Survey, known: Mapping[str, Part], context: ConversionContext, *, forbidden: bool
 ) -> PositionConversion:
-    site, answers, tables = survey.site, survey.conversion, desk.desk.tables
+    site, answers, tables = survey.site, survey.conversion, context.planning.tables
     kinds = conversion_kinds(position, answers, known)
     if not kinds and not position.installed:
-        return _untouched(position, site, desk.desk)
+        return _untouched(position, site, context.planning)
     requirement = requirement_for(position, site, tables)
     if isinstance(requirement, Refusal) or forbidden:
-        return _without_set(position, site, kinds, forbidden=forbidden, desk=desk.desk)
+        return _without_set(position, site, kinds, forbidden=forbidden, context=context.planning)
     verdicts = tuple(unit_verdict(unit, requirement, tables, answers) for unit in installed_units(position, known))
-    work = WorkPrice.of(answers, desk.steps, site.currency)
-    return _converted(PositionOptions(requirement, verdicts, work, desk.desk), kinds, answers)
+    work = WorkPrice.of(answers, context.steps, site.currency)
+    return _converted(PositionOptions(requirement, verdicts, work, context.planning), kinds, answers)
 
 
 def _converted(
@@ -133,9 +133,9 @@ def _converted(
     )
 
 
-def _untouched(position: Position, site: Site, desk: Desk) -> PositionConversion:
+def _untouched(position: Position, site: Site, context: PlanningContext) -> PositionConversion:
     """Leave a position alone of which nothing changes and nothing is recorded."""
-    plan = plan_position(position, site, desk, with_alternatives=False)
+    plan = plan_position(position, site, context, with_alternatives=False)
     return PositionConversion(
         position=position,
         kinds=(),
@@ -165,16 +165,16 @@ def _renewal_plan(options: PositionOptions, option: ConversionOption | None) -> 
         refusal=None,
         chosen=option.judged if option else None,
         alternatives=(),
-        conflict=None if option else conflict_of(requirement, options.desk),
-        counts=slot_counts(requirement, options.new_pool, options.desk.parts),
+        conflict=None if option else conflict_of(requirement, options.context),
+        counts=slot_counts(requirement, options.new_pool, options.context.parts),
         accessories=option.accessories if option else (),
     )
 
 
 def _without_set(
-    position: Position, site: Site, kinds: tuple[ConversionKind, ...], *, forbidden: bool, desk: Desk
+    position: Position, site: Site, kinds: tuple[ConversionKind, ...], *, forbidden: bool, context: PlanningContext
 ) -> PositionConversion:
-    plan = plan_position(position, site, desk, with_alternatives=False)
+    plan = plan_position(position, site, context, with_alternatives=False)
     return PositionConversion(
         position=position,
         kinds=kinds,

@@ -14,7 +14,7 @@ from spoutline.model.position_conversion import ConversionKind, PositionConversi
 from spoutline.model.removal_standing import RemovalStanding
 from spoutline.model.survey import Position, Survey
 from spoutline.model.vapour_figures import VapourFigureId, VapourTables
-from spoutline.planning.conversion.convert_position import ConversionDesk, convert_position
+from spoutline.planning.conversion.convert_position import ConversionContext, convert_position
 from spoutline.planning.conversion.emission_sheet import emission_sheet
 from spoutline.planning.conversion.money_sheet import money_sheet
 from spoutline.planning.conversion.relabelling import relabelled_conversion, same_conversion
@@ -25,7 +25,7 @@ from spoutline.rules.conversion.closings import site_closings
 from spoutline.rules.conversion.standing import UNKNOWN_AGENCY, removal_standing
 
 
-def convert_site(survey: Survey, desk: ConversionDesk, progress: Progress | None = None) -> SiteConversion:
+def convert_site(survey: Survey, context: ConversionContext, progress: Progress | None = None) -> SiteConversion:
     """Return the conversion of a site.
 
     Positions that differ only in label, dispenser, grade and notes are worked out once.
@@ -34,7 +34,7 @@ def convert_site(survey: Survey, desk: ConversionDesk, progress: Progress | None
     ----------
     survey
         With installed parts and the owner's answers.
-    desk
+    context
         Tables, part store and listener.
     progress
         Told after each position; may ask to stop.
@@ -46,19 +46,19 @@ def convert_site(survey: Survey, desk: ConversionDesk, progress: Progress | None
     Cancelled
         If ``progress`` or the listener asks to stop.
     """
-    check_agency(survey, desk.vapour)
-    tables = desk.desk.tables
-    standing = removal_standing(survey, tables.jurisdiction, desk.vapour)
-    known = _installed_parts(survey, desk)
-    positions = _positions(survey, standing, known, desk, progress)
+    check_agency(survey, context.vapour)
+    tables = context.planning.tables
+    standing = removal_standing(survey, tables.jurisdiction, context.vapour)
+    known = _installed_parts(survey, context)
+    positions = _positions(survey, standing, known, context, progress)
     going = [one.position for one in positions if _is_decommissioned(one)]
     ground = site_closings(going, survey.conversion.sequence)
     closings = (*(closing for one in positions for closing in one.closings), *ground)
     sequence = sequence_of(
-        SequenceInput(survey=survey, standing=standing, positions=positions, closings=closings, steps=desk.steps)
+        SequenceInput(survey=survey, standing=standing, positions=positions, closings=closings, steps=context.steps)
     )
     try:
-        emissions = emission_sheet(survey, positions, desk.vapour)
+        emissions = emission_sheet(survey, positions, context.vapour)
     except OutOfRange as fault:
         raise _answer_fault(fault) from fault
     return SiteConversion(
@@ -69,9 +69,9 @@ def convert_site(survey: Survey, desk: ConversionDesk, progress: Progress | None
         closings=closings,
         emissions=emissions,
         sequence=sequence,
-        money=money_sheet(survey, positions, sequence, standing.agency, desk.vapour),
-        provenance=provenance_of(survey, tables, desk.desk.parts),
-        decay=_decay(survey, desk.vapour) if going else None,
+        money=money_sheet(survey, positions, sequence, standing.agency, context.vapour),
+        provenance=provenance_of(survey, tables, context.planning.parts),
+        decay=_decay(survey, context.vapour) if going else None,
     )
 
 
@@ -84,16 +84,16 @@ def check_agency(survey: Survey, vapour: VapourTables) -> None:
         raise InputFault((InputProblem("", "conversion, agency", repr(answered), wanted),))
 
 
-def _installed_parts(survey: Survey, desk: ConversionDesk) -> dict[str, Part]:
+def _installed_parts(survey: Survey, context: ConversionContext) -> dict[str, Part]:
     numbers = {item.number for position in survey.positions for item in position.installed if item.number}
-    return {part.number: part for part in desk.desk.parts.parts(sorted(numbers))}
+    return {part.number: part for part in context.planning.parts.parts(sorted(numbers))}
 
 
 def _positions(
     survey: Survey,
     standing: RemovalStanding,
     known: Mapping[str, Part],
-    desk: ConversionDesk,
+    context: ConversionContext,
     progress: Progress | None,
 ) -> tuple[PositionConversion, ...]:
     worked_out: dict[Position, PositionConversion] = {}
@@ -105,7 +105,7 @@ def _positions(
                 raise Cancelled
         question = same_conversion(position)
         if question not in worked_out:
-            worked_out[question] = convert_position(position, survey, standing, known, desk)
+            worked_out[question] = convert_position(position, survey, standing, known, context)
             found.append(worked_out[question])
         else:
             found.append(relabelled_conversion(worked_out[question], position))

@@ -19,7 +19,7 @@ from spoutline.planning.conversion.installed_units import InstalledUnit, UnitVer
 from spoutline.planning.sets.accessories import accessory_lines
 from spoutline.planning.sets.assembly import ChainSearch, Wish
 from spoutline.planning.sets.choice import ALL_LINES, Choice, Chooser
-from spoutline.planning.sets.desk import Desk
+from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.judgement import SetJudge
 from spoutline.planning.sets.loads import LoadModel
 from spoutline.planning.sets.pool import SLOT_KINDS, JudgedPart, Pool, narrow_pool
@@ -62,15 +62,15 @@ class PositionOptions:
     """The ways to convert one position. Searches are done when first asked for."""
 
     def __init__(
-        self, requirement: Requirement, verdicts: tuple[UnitVerdict, ...], work: WorkPrice, desk: Desk
+        self, requirement: Requirement, verdicts: tuple[UnitVerdict, ...], work: WorkPrice, context: PlanningContext
     ) -> None:
         self.requirement = requirement
         self.verdicts = verdicts
         self.work = work
-        self.desk = desk
-        self.judge = SetJudge(requirement, desk.tables)
-        self.model = LoadModel(requirement, desk.tables)
-        self.new_pool = _wanted_only(narrow_pool(requirement, desk.tables, desk.parts), requirement)
+        self.context = context
+        self.judge = SetJudge(requirement, context.tables)
+        self.model = LoadModel(requirement, context.tables)
+        self.new_pool = _wanted_only(narrow_pool(requirement, context.tables, context.parts), requirement)
         self._originals: dict[str, Part] = {}
         self._units: dict[str, InstalledUnit] = {}
         self.pool = self._with_installed()
@@ -143,7 +143,7 @@ class PositionOptions:
         return replace(candidate, part=replace(part, prices=(Price(currency=currency, minor=price + extra_minor),)))
 
     def _chooser(self, pool: Pool) -> RefitChooser:
-        chooser = RefitChooser(self.search_over(pool), self.judge, self.desk.listener)
+        chooser = RefitChooser(self.search_over(pool), self.judge, self.context.listener)
         chooser.installed_keys = frozenset(self._units)
         return chooser
 
@@ -162,7 +162,7 @@ class PositionOptions:
         parts_minor = sum(part.price_minor(currency) or 0 for part in bought)
         true_set = HangingSet(links=tuple(links), price_minor=parts_minor, currency=currency)
         judged = replace(self._judged_afresh(true_set), hanging_set=true_set)
-        accessories = accessory_lines(judged, self.requirement, self.desk)
+        accessories = accessory_lines(judged, self.requirement, self.context)
         return ConversionOption(
             kind=kind,
             judged=judged,
@@ -175,7 +175,7 @@ class PositionOptions:
         )
 
     def _judged_afresh(self, true_set: HangingSet) -> JudgedSet:
-        return SetJudge(self.requirement, self.desk.tables).judged(true_set)
+        return SetJudge(self.requirement, self.context.tables).judged(true_set)
 
     def _departures(self, found: JudgedSet) -> int:
         """Count broken shoulds once each: the pool counts those of parts, and counts a worn part as one more."""

@@ -10,7 +10,7 @@ from spoutline.model.part import Part, PartKind
 from spoutline.model.plan import JudgedSet, PositionPlan
 from spoutline.model.stock import Stock, SwapOption
 from spoutline.planning.protocols import CandidateFilter, PartStore
-from spoutline.planning.sets.desk import Desk
+from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.place import Place, place_of
 from spoutline.planning.sets.plan_position import chooser_for
 from spoutline.planning.sets.pool import SLOT_KINDS, JudgedPart, Pool, narrow_pool
@@ -61,7 +61,7 @@ class _Case:
 
     place: Place
     stock: Stock
-    desk: Desk
+    context: PlanningContext
     pool: Pool
 
     @property
@@ -75,7 +75,7 @@ class _Case:
         return self.place.chosen.hanging_set.numbers
 
 
-def swap_options(plan: PositionPlan, missing: str, stock: Stock, desk: Desk) -> tuple[SwapOption, ...]:
+def swap_options(plan: PositionPlan, missing: str, stock: Stock, context: PlanningContext) -> tuple[SwapOption, ...]:
     """Return every stocked part of the missing part's kind, those that would do first.
 
     Each is put in place of the missing part; the best set around it is searched among the other planned parts and the
@@ -89,7 +89,7 @@ def swap_options(plan: PositionPlan, missing: str, stock: Stock, desk: Desk) -> 
         Part number of that set which is not at hand.
     stock
         The stock list, quantities included.
-    desk
+    context
         Rule tables, catalogue and listener.
 
     Raises
@@ -99,10 +99,10 @@ def swap_options(plan: PositionPlan, missing: str, stock: Stock, desk: Desk) -> 
     Cancelled
         If the listener asks to stop.
     """
-    case = _case_of(plan, missing, stock, desk)
+    case = _case_of(plan, missing, stock, context)
     wanted = [line.number for line in stock.lines if line.quantity > 0 and line.number != missing]
     kind = SLOT_KINDS[case.place.slot]
-    options = [_option(part, case) for part in desk.parts.parts(wanted) if part.kind is kind]
+    options = [_option(part, case) for part in context.parts.parts(wanted) if part.kind is kind]
     return tuple(sorted(options, key=_rank))
 
 
@@ -111,12 +111,12 @@ def _rank(option: SwapOption) -> tuple[bool, int, int, str]:
     return option.judged is None, len(option.put_in), price, option.part.number
 
 
-def _case_of(plan: PositionPlan, missing: str, stock: Stock, desk: Desk) -> _Case:
-    place = place_of(plan, missing, desk)
-    _check_stock(stock, desk.parts)
+def _case_of(plan: PositionPlan, missing: str, stock: Stock, context: PlanningContext) -> _Case:
+    place = place_of(plan, missing, context)
+    _check_stock(stock, context.parts)
     stocked = {line.number for line in stock.lines if line.quantity > 0}
-    at_hand = PartsAtHand(desk.parts, frozenset({*place.chosen.hanging_set.numbers, *stocked} - {missing}))
-    return _Case(place, stock, desk, narrow_pool(place.requirement, desk.tables, at_hand))
+    at_hand = PartsAtHand(context.parts, frozenset({*place.chosen.hanging_set.numbers, *stocked} - {missing}))
+    return _Case(place, stock, context, narrow_pool(place.requirement, context.tables, at_hand))
 
 
 def _check_stock(stock: Stock, parts: PartStore) -> None:
@@ -135,7 +135,7 @@ def _check_stock(stock: Stock, parts: PartStore) -> None:
 
 def _option(part: Part, case: _Case) -> SwapOption:
     place = case.place
-    findings = judge_part(part, place.slot, place.requirement, case.desk.tables)
+    findings = judge_part(part, place.slot, place.requirement, case.context.tables)
     judged = _best_set(part, case)
     option = SwapOption(
         part=part,
@@ -160,7 +160,7 @@ def _best_set(part: Part, case: _Case) -> JudgedSet | None:
     kind, planned = SLOT_KINDS[case.place.slot], {*case.planned} - {case.missing}
     for kinds in (frozenset[PartKind](), _FITTINGS - {kind}, frozenset(PartKind) - {kind}):
         pool = case.pool.only(_from(planned | {part.number}, kinds))
-        choice = chooser_for(case.place.requirement, pool, case.desk).choose(case.place.holding(part))
+        choice = chooser_for(case.place.requirement, pool, case.context).choose(case.place.holding(part))
         if choice is not None:
             return choice.judged
     return None

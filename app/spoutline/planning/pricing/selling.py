@@ -13,7 +13,7 @@ from spoutline.planning.pricing.rounding import EXACT, rounded
 _HUNDRED = Decimal(100)
 
 
-class PriceDesk:
+class Pricer:
     """Prices parts under one set of terms; every answer is kept, so that asking again costs nothing."""
 
     def __init__(self, terms: Terms, book: PriceBook) -> None:

@@ -10,16 +10,16 @@ from spoutline.model.pricing import PriceGap
 from spoutline.model.quotation import DriveOffEstimate
 from spoutline.model.quotation_terms import DriveOffs
 from spoutline.planning.pricing.rounding import EXACT, coin, rounded
-from spoutline.planning.pricing.selling import PriceDesk
+from spoutline.planning.pricing.selling import Pricer
 
 
-def drive_off_estimate(site_plan: SitePlan, desk: PriceDesk) -> DriveOffEstimate | None:
+def drive_off_estimate(site_plan: SitePlan, pricer: Pricer) -> DriveOffEstimate | None:
     """Return the expectation; None where the terms give no figures, or a breakaway has no price.
 
     Each separation costs labour; a single-use breakaway is bought anew each time, a reconnectable one in the share of
     cases that the terms name. Damage to hose, dispenser or vehicle is left out, and nothing is discounted.
     """
-    terms = desk.terms
+    terms = pricer.terms
     if terms.drive_offs is None:
         return None
     rate, yearly, events = terms.drive_offs.per_position_year, Decimal(0), Decimal(0)
@@ -29,7 +29,7 @@ def drive_off_estimate(site_plan: SitePlan, desk: PriceDesk) -> DriveOffEstimate
             part = next((link.part for link in links if link.part.breakaway is not None), None)
             if part is None:
                 continue
-            cost = _cost_of_one(part, terms.drive_offs, desk)
+            cost = _cost_of_one(part, terms.drive_offs, pricer)
             if cost is None:
                 return None
             events += rate
@@ -43,12 +43,12 @@ def drive_off_estimate(site_plan: SitePlan, desk: PriceDesk) -> DriveOffEstimate
     )
 
 
-def _cost_of_one(part: Part, drive_offs: DriveOffs, desk: PriceDesk) -> Decimal | None:
-    override = desk.terms.override(part.number)
+def _cost_of_one(part: Part, drive_offs: DriveOffs, pricer: Pricer) -> Decimal | None:
+    override = pricer.terms.override(part.number)
     if override is not None:
         price = override.unit_price
     else:
-        found = desk.unit_price(part, 1)
+        found = pricer.unit_price(part, 1)
         price = None if isinstance(found, PriceGap) else found.unit_price
     if price is None:
         return None
@@ -57,4 +57,4 @@ def _cost_of_one(part: Part, drive_offs: DriveOffs, desk: PriceDesk) -> Decimal 
         hours = drive_offs.reconnectable_hours
     else:
         bought, hours = Decimal(1), drive_offs.single_use_hours
-    return price * bought + hours * desk.terms.labour.hourly_rate
+    return price * bought + hours * pricer.terms.labour.hourly_rate

@@ -10,7 +10,7 @@ from spoutline.model.part import Part, PartKind, Price
 from spoutline.model.pricing import PriceGap
 from spoutline.model.quotation_terms import BreakawayWish, HoseWish, OptionTerms
 from spoutline.planning.pricing.rounding import minor_units
-from spoutline.planning.pricing.selling import PriceDesk
+from spoutline.planning.pricing.selling import Pricer
 from spoutline.planning.protocols import CandidateFilter, PartStore
 
 
@@ -81,16 +81,16 @@ def keeps(option: OptionTerms, family: LiquidFamily) -> Callable[[Part], bool]:
     return keep
 
 
-def at_terms(desk: PriceDesk) -> Callable[[Part], Part]:
+def at_terms(pricer: Pricer) -> Callable[[Part], Part]:
     """Return a function that gives a part the customer's price for one piece in the quotation's currency."""
-    currency = desk.terms.currency
+    currency = pricer.terms.currency
 
     def priced(part: Part) -> Part:
-        override = desk.terms.override(part.number)
+        override = pricer.terms.override(part.number)
         if override is not None and override.unit_price is not None:
             price = override.unit_price
         else:
-            found = desk.unit_price(part, 1)
+            found = pricer.unit_price(part, 1)
             if isinstance(found, PriceGap):
                 return part
             price = found.unit_price

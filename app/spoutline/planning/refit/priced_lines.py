@@ -7,15 +7,15 @@ from decimal import Decimal
 from spoutline.model.pricing import PriceGap, UnitPrice
 from spoutline.model.quotation import QuotedLine
 from spoutline.model.quotation_terms import PriceOverride
-from spoutline.planning.pricing.selling import PriceDesk
+from spoutline.planning.pricing.selling import Pricer
 from spoutline.planning.refit.quantities import PartQuantity
 
 
-def quoted_line(quantity: PartQuantity, desk: PriceDesk) -> QuotedLine:
+def quoted_line(quantity: PartQuantity, pricer: Pricer) -> QuotedLine:
     """Return the line of one part; a person's override comes before any list."""
     part = quantity.part
-    found = desk.unit_price(part, quantity.ordered)
-    override = desk.terms.override(part.number)
+    found = pricer.unit_price(part, quantity.ordered)
+    override = pricer.terms.override(part.number)
     price = _price(found, override)
     listed = found if isinstance(found, UnitPrice) else None
     gap = found if price is None and isinstance(found, PriceGap) else None

@@ -27,7 +27,7 @@ from spoutline.planning.pricing.charges import amounts_of, labour_lines
 from spoutline.planning.pricing.discount_names import check_discount_names
 from spoutline.planning.pricing.price_book import PriceBook
 from spoutline.planning.pricing.rounding import check_steps, minor_units
-from spoutline.planning.pricing.selling import PriceDesk
+from spoutline.planning.pricing.selling import Pricer
 from spoutline.planning.protocols import PartStore, Progress
 from spoutline.planning.refit.drive_off import drive_off_estimate
 from spoutline.planning.refit.part_stores import OfferedParts, at_terms, keeps
@@ -93,13 +93,13 @@ def quote(
     check_steps(terms)
     check_discount_names(terms, sources.price_lists)
     _check_overrides(terms, sources.parts)
-    desk = PriceDesk(terms, PriceBook(sources.price_lists, terms.heading.dated))
+    pricer = Pricer(terms, PriceBook(sources.price_lists, terms.heading.dated))
     plans, options = [], []
     for number, option in enumerate(terms.options):
         watched = None if progress is None else _PartOf(progress, number, len(terms.options))
-        plan = _planned(survey, option, desk, sources, watched)
+        plan = _planned(survey, option, pricer, sources, watched)
         plans.append(plan)
-        options.append(_quoted(option, plan, desk, sources))
+        options.append(_quoted(option, plan, pricer, sources))
     numbers = sorted({line.part_number for option in options for line in option.lines})
     pins = pins_of(
         survey,
@@ -139,19 +139,19 @@ def _check_overrides(terms: Terms, parts: PartStore) -> None:
 
 
 def _planned(
-    survey: Survey, option: OptionTerms, desk: PriceDesk, sources: QuoteSources, progress: Progress | None
+    survey: Survey, option: OptionTerms, pricer: Pricer, sources: QuoteSources, progress: Progress | None
 ) -> RefitPlan:
-    stores = {family: OfferedParts(sources.parts, keeps(option, family), at_terms(desk)) for family in LiquidFamily}
+    stores = {family: OfferedParts(sources.parts, keeps(option, family), at_terms(pricer)) for family in LiquidFamily}
     updated, supersessions = with_successors(survey, sources.parts)
-    site = updated.site.model_copy(update={"currency": desk.terms.currency})
-    stock_price = desk.terms.stock_price
+    site = updated.site.model_copy(update={"currency": pricer.terms.currency})
+    stock_price = pricer.terms.stock_price
     stocking = None
     if stock_price is not None:
-        stocking = Stocking(price_minor=minor_units(stock_price, desk.terms.currency), ladder=_ladder(desk))
+        stocking = Stocking(price_minor=minor_units(stock_price, pricer.terms.currency), ladder=_ladder(pricer))
     return plan_refit(
         updated.model_copy(update={"site": site}),
         sources.tables,
-        OfferedParts(sources.parts, lambda _: True, at_terms(desk)),
+        OfferedParts(sources.parts, lambda _: True, at_terms(pricer)),
         parts_for=lambda position: stores[position.liquid.family],
         stocking=stocking,
         supersessions=supersessions,
@@ -159,16 +159,16 @@ def _planned(
     )
 
 
-def _ladder(desk: PriceDesk) -> Callable[[Part], Ladder]:
+def _ladder(pricer: Pricer) -> Callable[[Part], Ladder]:
     """Return the prices of a part by quantity; one price where none is listed, or a person set it."""
-    currency = desk.terms.currency
+    currency = pricer.terms.currency
 
     def ladder(part: Part) -> Ladder:
         own = ((1, part.price_minor(currency) or 0),)
-        override = desk.terms.override(part.number)
-        if (override is not None and override.unit_price is not None) or not desk.steps(part):
+        override = pricer.terms.override(part.number)
+        if (override is not None and override.unit_price is not None) or not pricer.steps(part):
             return own
-        found = [(start, desk.unit_price(part, start)) for start in desk.steps(part)]
+        found = [(start, pricer.unit_price(part, start)) for start in pricer.steps(part)]
         steps = [
             (start, minor_units(one.unit_price, currency)) for start, one in found if not isinstance(one, PriceGap)
         ]
@@ -177,11 +177,11 @@ def _ladder(desk: PriceDesk) -> Callable[[Part], Ladder]:
     return ladder
 
 
-def _quoted(option: OptionTerms, plan: RefitPlan, desk: PriceDesk, sources: QuoteSources) -> QuotedOption:
+def _quoted(option: OptionTerms, plan: RefitPlan, pricer: Pricer, sources: QuoteSources) -> QuotedOption:
     plans = plan.site_plan.positions
-    lines = tuple(quoted_line(quantity, desk) for quantity in part_quantities(plans, desk.terms))
-    labour = labour_lines(plans, desk.terms)
-    amounts = amounts_of(lines, labour, desk.terms)
+    lines = tuple(quoted_line(quantity, pricer) for quantity in part_quantities(plans, pricer.terms))
+    labour = labour_lines(plans, pricer.terms)
+    amounts = amounts_of(lines, labour, pricer.terms)
     return QuotedOption(
         title=option.title,
         breakaway=option.breakaway,
@@ -195,8 +195,8 @@ def _quoted(option: OptionTerms, plan: RefitPlan, desk: PriceDesk, sources: Quot
         taxes=amounts.taxes,
         rounding_amount=amounts.rounding,
         total=amounts.total,
-        commonality=_commonality(plan.commonality, desk.terms.currency),
-        drive_offs=drive_off_estimate(plan.site_plan, desk),
+        commonality=_commonality(plan.commonality, pricer.terms.currency),
+        drive_offs=drive_off_estimate(plan.site_plan, pricer),
         superseded=tuple(
             SupersededPart(number_before=one.number_before, number_now=one.number_now, positions=one.positions)
             for one in plan.supersessions

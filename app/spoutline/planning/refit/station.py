@@ -16,7 +16,7 @@ from spoutline.planning.refit.case import Case
 from spoutline.planning.refit.commonality import TIME_LIMIT_S, common_sets, figures_of
 from spoutline.planning.refit.programme import Ladder
 from spoutline.planning.sets.accessories import accessory_lines
-from spoutline.planning.sets.desk import Desk, stop_listener
+from spoutline.planning.sets.context import PlanningContext, stop_listener
 from spoutline.planning.sets.plan_position import PlannedPosition, planned_position
 from spoutline.planning.sets.plan_site import provenance_of
 from spoutline.planning.sets.relabel import relabelled, same_question
@@ -39,7 +39,7 @@ class _Question:
     """A distinct question, the positions that ask it, and the plan that answers all of them."""
 
     positions: list[Position]
-    desk: Desk
+    context: PlanningContext
     planned: PlannedPosition
 
     @property
@@ -74,10 +74,10 @@ def plan_refit(
     """
     listener = stop_listener(progress)
 
-    def desk_for(position: Position) -> Desk:
-        return Desk(tables, parts if parts_for is None else parts_for(position), listener)
+    def context_for(position: Position) -> PlanningContext:
+        return PlanningContext(tables, parts if parts_for is None else parts_for(position), listener)
 
-    questions = _planned(survey, desk_for, progress)
+    questions = _planned(survey, context_for, progress)
     commonality = None if stocking is None else _together(questions, survey, parts, stocking, progress)
     by_question = {same_question(question.positions[0]): question.planned.plan for question in questions}
     site_plan = SitePlan(
@@ -89,7 +89,9 @@ def plan_refit(
     return RefitPlan(site_plan=site_plan, supersessions=supersessions, commonality=commonality)
 
 
-def _planned(survey: Survey, desk_for: Callable[[Position], Desk], progress: Progress | None) -> list[_Question]:
+def _planned(
+    survey: Survey, context_for: Callable[[Position], PlanningContext], progress: Progress | None
+) -> list[_Question]:
     known: dict[Position, _Question] = {}
     for done, position in enumerate(survey.positions):
         _report(progress, done, len(survey.positions))
@@ -97,8 +99,8 @@ def _planned(survey: Survey, desk_for: Callable[[Position], Desk], progress: Pro
         if asked in known:
             known[asked].positions.append(position)
         else:
-            desk = desk_for(position)
-            known[asked] = _Question([position], desk, planned_position(position, survey.site, desk))
+            context = context_for(position)
+            known[asked] = _Question([position], context, planned_position(position, survey.site, context))
     _report(progress, len(survey.positions), len(survey.positions))
     return list(known.values())
 
@@ -132,7 +134,7 @@ def _together(
     changed: list[ChangedSet] = []
     for (question, case), judged in zip(pairs, common.judged, strict=True):
         changed.extend(_changes(question, case, judged))
-        plan = _with_set(question.planned.plan, judged, question.desk)
+        plan = _with_set(question.planned.plan, judged, question.context)
         question.planned = replace(question.planned, plan=plan)
     places = {position.label: number for number, position in enumerate(survey.positions)}
     return Commonality(
@@ -156,7 +158,7 @@ def _changes(question: _Question, case: Case, judged: JudgedSet) -> Sequence[Cha
     ]
 
 
-def _with_set(plan: PositionPlan, judged: JudgedSet, desk: Desk) -> PositionPlan:
+def _with_set(plan: PositionPlan, judged: JudgedSet, context: PlanningContext) -> PositionPlan:
     if plan.requirement is None:
         return plan
-    return replace(plan, chosen=judged, accessories=accessory_lines(judged, plan.requirement, desk))
+    return replace(plan, chosen=judged, accessories=accessory_lines(judged, plan.requirement, context))

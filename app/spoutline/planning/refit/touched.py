@@ -12,7 +12,7 @@ from spoutline.model.part import PartStatus
 from spoutline.model.pricing import PriceGap, PriceList, UnitPrice
 from spoutline.model.quotation import Quotation
 from spoutline.planning.pricing.price_book import PriceBook
-from spoutline.planning.pricing.selling import PriceDesk
+from spoutline.planning.pricing.selling import Pricer
 from spoutline.planning.protocols import PartStore
 from spoutline.planning.refit.pins import part_text
 
@@ -46,7 +46,7 @@ def touched_parts(
     they hold on ``today``.
     """
     now = {part.number: part for part in parts.parts([pinned.number for pinned in quotation.pins.parts])}
-    desk = PriceDesk(quotation.terms, PriceBook(lists, today))
+    pricer = Pricer(quotation.terms, PriceBook(lists, today))
     found: list[TouchedPart] = []
     for pinned in quotation.pins.parts:
         part = now.get(pinned.number)
@@ -55,7 +55,7 @@ def touched_parts(
             continue
         found.extend(_stated(pinned.number, json.loads(pinned.text), json.loads(part_text(part)), part.superseded_by))
         quantities = {line.ordered for option in quotation.options for line in option.lines if line.list_id}
-        found.extend(_priced(quotation, pinned.number, {q: desk.unit_price(part, q) for q in sorted(quantities)}))
+        found.extend(_priced(quotation, pinned.number, {q: pricer.unit_price(part, q) for q in sorted(quantities)}))
     return tuple(found)
 
 

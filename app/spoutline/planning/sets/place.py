@@ -9,7 +9,7 @@ from spoutline.model.part import Part
 from spoutline.model.plan import JudgedSet, PositionPlan
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.planning.sets.assembly import Held
-from spoutline.planning.sets.desk import Desk
+from spoutline.planning.sets.context import PlanningContext
 from spoutline.rules.derive.requirement import requirement_for
 
 
@@ -27,7 +27,7 @@ class Place:
         return Held(self.slot, part.number)
 
 
-def place_of(plan: PositionPlan, number: str, desk: Desk) -> Place:
+def place_of(plan: PositionPlan, number: str, context: PlanningContext) -> Place:
     """Return the place of the part ``number`` in the chosen set of ``plan``.
 
     Raises
@@ -43,15 +43,15 @@ def place_of(plan: PositionPlan, number: str, desk: Desk) -> Place:
     if link is None:
         wanted = f"name a part of the set: {', '.join(hanging_set.numbers)}"
         raise InputFault((InputProblem("", "part number", repr(number), wanted),))
-    return Place(plan.chosen, link.part, link.slot, _without_wish(plan.requirement, number, desk))
+    return Place(plan.chosen, link.part, link.slot, _without_wish(plan.requirement, number, context))
 
 
-def _without_wish(requirement: Requirement, number: str, desk: Desk) -> Requirement:
+def _without_wish(requirement: Requirement, number: str, context: PlanningContext) -> Requirement:
     """Return the requirement without the wish to keep a part."""
     decisions = requirement.position.decisions
     if number not in decisions.pinned:
         return requirement
     kept = decisions.model_copy(update={"pinned": tuple(one for one in decisions.pinned if one != number)})
     position = requirement.position.model_copy(update={"decisions": kept})
-    freed = requirement_for(position, requirement.site, desk.tables)
+    freed = requirement_for(position, requirement.site, context.tables)
     return freed if isinstance(freed, Requirement) else requirement

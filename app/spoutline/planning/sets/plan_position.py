@@ -21,7 +21,7 @@ from spoutline.planning.sets.alternatives import AlternativeFinder
 from spoutline.planning.sets.assembly import ChainSearch
 from spoutline.planning.sets.choice import Choice, Chooser
 from spoutline.planning.sets.conflicts import ConflictFinder, conflict_of_checks
-from spoutline.planning.sets.desk import Desk
+from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.judgement import SetJudge
 from spoutline.planning.sets.loads import LoadModel
 from spoutline.planning.sets.pool import SLOT_KINDS, Pool, narrow_pool, whole_pool
@@ -45,14 +45,16 @@ class PlannedPosition:
     choice: Choice | None = None
 
 
-def plan_position(position: Position, site: Site, desk: Desk, *, with_alternatives: bool = True) -> PositionPlan:
+def plan_position(
+    position: Position, site: Site, context: PlanningContext, *, with_alternatives: bool = True
+) -> PositionPlan:
     """Plan one position.
 
     Parameters
     ----------
     position, site
         From the survey.
-    desk
+    context
         Rule tables, part store and listener.
     with_alternatives
         False leaves out the search for alternatives.
@@ -67,13 +69,13 @@ def plan_position(position: Position, site: Site, desk: Desk, *, with_alternativ
     Cancelled
         If the listener asks to stop.
     """
-    planned = planned_position(position, site, desk)
+    planned = planned_position(position, site, context)
     if not with_alternatives or planned.chooser is None or planned.choice is None:
         return planned.plan
     return replace(planned.plan, alternatives=AlternativeFinder(planned.chooser, planned.choice).all())
 
 
-def planned_position(position: Position, site: Site, desk: Desk) -> PlannedPosition:
+def planned_position(position: Position, site: Site, context: PlanningContext) -> PlannedPosition:
     """Plan one position without alternatives, and keep what another choice among its sets would need.
 
     Raises
@@ -81,17 +83,17 @@ def planned_position(position: Position, site: Site, desk: Desk) -> PlannedPosit
     Cancelled
         If the listener asks to stop.
     """
-    requirement = requirement_for(position, site, desk.tables)
+    requirement = requirement_for(position, site, context.tables)
     if isinstance(requirement, Refusal):
         return PlannedPosition(_plan(position, _STATUS[requirement.status], refusal=requirement))
-    pool = narrow_pool(requirement, desk.tables, desk.parts)
-    counts = slot_counts(requirement, pool, desk.parts)
-    chooser = chooser_for(requirement, pool, desk)
+    pool = narrow_pool(requirement, context.tables, context.parts)
+    counts = slot_counts(requirement, pool, context.parts)
+    chooser = chooser_for(requirement, pool, context)
     choice = chooser.choose()
     if choice is None:
-        conflict = conflict_of(requirement, desk) or conflict_of_checks(chooser.last_refused)
+        conflict = conflict_of(requirement, context) or conflict_of_checks(chooser.last_refused)
         if conflict is not None:
-            ways = (*_by_successors(requirement, desk), *conflict.relaxations)
+            ways = (*_by_successors(requirement, context), *conflict.relaxations)
             conflict = replace(conflict, relaxations=ways)
         return PlannedPosition(
             _plan(position, PlanStatus.DOES_NOT_FIT, requirement=requirement, conflict=conflict, counts=counts)
@@ -102,30 +104,30 @@ def planned_position(position: Position, site: Site, desk: Desk) -> PlannedPosit
         requirement=requirement,
         chosen=choice.judged,
         counts=counts,
-        accessories=accessory_lines(choice.judged, requirement, desk),
+        accessories=accessory_lines(choice.judged, requirement, context),
     )
     return PlannedPosition(plan, chooser, choice)
 
 
-def chooser_for(requirement: Requirement, pool: Pool, desk: Desk) -> Chooser:
+def chooser_for(requirement: Requirement, pool: Pool, context: PlanningContext) -> Chooser:
     """Return the chooser over ``pool`` for ``requirement``."""
-    model = LoadModel(requirement, desk.tables)
-    return Chooser(ChainSearch(requirement, pool, model), SetJudge(requirement, desk.tables), desk.listener)
+    model = LoadModel(requirement, context.tables)
+    return Chooser(ChainSearch(requirement, pool, model), SetJudge(requirement, context.tables), context.listener)
 
 
-def conflict_of(requirement: Requirement, desk: Desk) -> Conflict | None:
+def conflict_of(requirement: Requirement, context: PlanningContext) -> Conflict | None:
     """Explain over the whole catalogue why no set exists."""
-    pool = whole_pool(requirement, desk.tables, desk.parts)
-    return ConflictFinder(ChainSearch(requirement, pool, LoadModel(requirement, desk.tables))).conflict()
+    pool = whole_pool(requirement, context.tables, context.parts)
+    return ConflictFinder(ChainSearch(requirement, pool, LoadModel(requirement, context.tables))).conflict()
 
 
-def _by_successors(requirement: Requirement, desk: Desk) -> tuple[Relaxation, ...]:
+def _by_successors(requirement: Requirement, context: PlanningContext) -> tuple[Relaxation, ...]:
     """Return the way out that parts kept give way to those that took their place; empty where that frees no set."""
-    position, successions = successors_at(requirement.position, desk.parts)
-    updated = requirement_for(position, requirement.site, desk.tables) if successions else None
+    position, successions = successors_at(requirement.position, context.parts)
+    updated = requirement_for(position, requirement.site, context.tables) if successions else None
     if updated is None or isinstance(updated, Refusal):
         return ()
-    choice = chooser_for(updated, narrow_pool(updated, desk.tables, desk.parts), desk).choose()
+    choice = chooser_for(updated, narrow_pool(updated, context.tables, context.parts), context).choose()
     if choice is None:
         return ()
     freed = choice.judged.hanging_set
@@ -154,12 +156,12 @@ def slot_counts(requirement: Requirement, pool: Pool, parts: PartStore) -> tuple
     )
 
 
-def counts_for(position: Position, site: Site, desk: Desk) -> tuple[SlotCount, ...]:
+def counts_for(position: Position, site: Site, context: PlanningContext) -> tuple[SlotCount, ...]:
     """Return how far the answers given so far narrow each slot; empty where the requirement is refused."""
-    requirement = requirement_for(position, site, desk.tables)
+    requirement = requirement_for(position, site, context.tables)
     if isinstance(requirement, Refusal):
         return ()
-    return slot_counts(requirement, narrow_pool(requirement, desk.tables, desk.parts), desk.parts)
+    return slot_counts(requirement, narrow_pool(requirement, context.tables, context.parts), context.parts)
 
 
 def _plan(

@@ -10,7 +10,7 @@ from spoutline.model.limit import RuleTables
 from spoutline.model.plan import PositionPlan, Provenance, SitePlan
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.protocols import PartStore, Progress
-from spoutline.planning.sets.desk import Desk, stop_listener
+from spoutline.planning.sets.context import PlanningContext, stop_listener
 from spoutline.planning.sets.plan_position import plan_position
 from spoutline.planning.sets.relabel import relabelled, same_question
 
@@ -25,7 +25,7 @@ def plan_site(survey: Survey, tables: RuleTables, parts: PartStore, progress: Pr
     Cancelled
         If ``progress`` asks to stop.
     """
-    desk = Desk(tables, parts, stop_listener(progress))
+    context = PlanningContext(tables, parts, stop_listener(progress))
     known: dict[Position, PositionPlan] = {}
     plans: list[PositionPlan] = []
     for done, position in enumerate(survey.positions):
@@ -33,7 +33,7 @@ def plan_site(survey: Survey, tables: RuleTables, parts: PartStore, progress: Pr
             progress.on_progress(done, len(survey.positions))
             if progress.should_stop():
                 raise Cancelled
-        plans.append(_planned_once(position, survey, desk, known))
+        plans.append(_planned_once(position, survey, context, known))
     if progress is not None:
         progress.on_progress(len(survey.positions), len(survey.positions))
     return SitePlan(
@@ -44,11 +44,13 @@ def plan_site(survey: Survey, tables: RuleTables, parts: PartStore, progress: Pr
     )
 
 
-def _planned_once(position: Position, survey: Survey, desk: Desk, known: dict[Position, PositionPlan]) -> PositionPlan:
+def _planned_once(
+    position: Position, survey: Survey, context: PlanningContext, known: dict[Position, PositionPlan]
+) -> PositionPlan:
     question = same_question(position)
     if question in known:
         return relabelled(known[question], position)
-    known[question] = plan_position(position, survey.site, desk)
+    known[question] = plan_position(position, survey.site, context)
     return known[question]
 
 

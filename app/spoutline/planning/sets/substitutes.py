@@ -22,7 +22,7 @@ from spoutline.planning.protocols import CandidateFilter, Progress
 from spoutline.planning.sets.assembly import ChainSearch
 from spoutline.planning.sets.choice import ALL_LINES, Chooser
 from spoutline.planning.sets.conflicts import ConflictFinder, conflict_of_checks
-from spoutline.planning.sets.desk import Desk
+from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.loads import CHECK_LINES, LoadModel
 from spoutline.planning.sets.place import Place, place_of
 from spoutline.planning.sets.plan_position import chooser_for
@@ -44,7 +44,7 @@ class Listening:
 def substitutes(
     plan: PositionPlan,
     number: str,
-    desk: Desk,
+    context: PlanningContext,
     listening: Listening | None = None,
     *,
     with_misfits: bool = False,
@@ -57,7 +57,7 @@ def substitutes(
         A position with a chosen set.
     number
         Part number of that set. A wish to keep it is left aside; all other decisions stand.
-    desk
+    context
         Rule tables, catalogue and listener.
     listening
         Told of progress and of results as they come, those that promise the cheapest set first.
@@ -71,7 +71,7 @@ def substitutes(
     Cancelled
         If a listener asks to stop.
     """
-    search = _PlaceSearch(place_of(plan, number, desk), desk, listening or Listening())
+    search = _PlaceSearch(place_of(plan, number, context), context, listening or Listening())
     fitting = tuple(sorted(search.fitting(), key=_rank))
     misfits = tuple(search.misfits(fitting)) if with_misfits else None
     place = search.place
@@ -88,10 +88,10 @@ def _rank(substitute: Substitute) -> tuple[int, int, str]:
 class _PlaceSearch:
     """The searches for one place; all of them draw on the same judged pool and the same figures."""
 
-    def __init__(self, place: Place, desk: Desk, listening: Listening) -> None:
-        self.place, self._desk, self._listening = place, desk, listening
-        pool = narrow_pool(place.requirement, desk.tables, desk.parts)
-        self._chooser: Chooser = chooser_for(place.requirement, pool, desk)
+    def __init__(self, place: Place, context: PlanningContext, listening: Listening) -> None:
+        self.place, self._context, self._listening = place, context, listening
+        pool = narrow_pool(place.requirement, context.tables, context.parts)
+        self._chooser: Chooser = chooser_for(place.requirement, pool, context)
         self._turned_down: dict[str, JudgedSet] = {}
 
     def fitting(self) -> Iterator[Substitute]:
@@ -116,7 +116,7 @@ class _PlaceSearch:
         """Yield every other catalogue part of the kind, by number, with what speaks against it."""
         known = {substitute.part.number for substitute in fitting}
         kind = CandidateFilter(kind=SLOT_KINDS[self.place.slot])
-        parts = [part for part in self._desk.parts.candidates(kind) if part.number not in known]
+        parts = [part for part in self._context.parts.candidates(kind) if part.number not in known]
         for part in self._counted([part for part in parts if not self._hangs_already(part)]):
             found = self._misfit(part)
             if self._listening.on_misfit is not None:
@@ -140,7 +140,7 @@ class _PlaceSearch:
 
     def _best_with(self, part: Part) -> JudgedSet | None:
         held = self.place.holding(part)
-        if self._chooser.search.cheapest(self._chooser.wish(ALL_LINES, held), self._desk.listener) is None:
+        if self._chooser.search.cheapest(self._chooser.wish(ALL_LINES, held), self._context.listener) is None:
             return None  # no set even with every should given up: one search instead of one for each group of shoulds
         choice = self._chooser.choose(held)
         if choice is None and self._chooser.last_refused is not None:
@@ -160,7 +160,7 @@ class _PlaceSearch:
         )
 
     def _misfit(self, part: Part) -> Misfit:
-        own = judged(part, self.place.slot, self.place.requirement, self._desk.tables)
+        own = judged(part, self.place.slot, self.place.requirement, self._context.tables)
         finding = next(filter(_forbids, own.findings), None)
         if finding is not None:
             return Misfit(part=part, finding=finding, lines=())
@@ -173,9 +173,9 @@ class _PlaceSearch:
     @cached_property
     def _conflicts(self) -> ConflictFinder:
         """The finder over the whole catalogue, made when a part that breaks no rule of its own is asked about."""
-        requirement, tables = self.place.requirement, self._desk.tables
-        pool = whole_pool(requirement, tables, self._desk.parts)
-        return ConflictFinder(ChainSearch(requirement, pool, LoadModel(requirement, tables)), self._desk.listener)
+        requirement, tables = self.place.requirement, self._context.tables
+        pool = whole_pool(requirement, tables, self._context.parts)
+        return ConflictFinder(ChainSearch(requirement, pool, LoadModel(requirement, tables)), self._context.listener)
 
 
 def _forbids(finding: Finding) -> bool:

@@ -155,10 +155,10 @@ class ConversionPage(QWidget):
         self.paper.forget_document()
         self._enable(False)
         self.state_label.setText(tr("Working out all positions…"))
-        survey, desk = session.survey, session.workbench.converting()
+        survey, service = session.survey, session.workbench.converting()
         self._context.jobs.start(
             _PLAN,
-            lambda ticket: desk.convert(survey, ticket),
+            lambda ticket: service.convert(survey, ticket),
             self._show_conversion,
             self._show_trouble,
             revision=session.revision,
@@ -184,9 +184,9 @@ class ConversionPage(QWidget):
 
     def _make_paper(self, conversion: SiteConversion) -> None:
         session = self._context.session
-        desk, display = session.workbench.converting(), session.display
+        service, display = session.workbench.converting(), session.display
 
-        self.paper.show_document(lambda _: desk.pdf(conversion, display), session.revision)
+        self.paper.show_document(lambda _: service.pdf(conversion, display), session.revision)
 
     def _show_trouble(self, fault: Exception) -> None:
         if isinstance(fault, Cancelled):
@@ -239,10 +239,10 @@ class ConversionPage(QWidget):
         if conversion is None or document is None:
             return
         session = self._context.session
-        desk, display = session.workbench.converting(), session.display
+        service, display = session.workbench.converting(), session.display
 
         def work(_: Ticket) -> None:
-            write_file(path, document if suffix == "pdf" else desk.calendar(conversion, display))
+            write_file(path, document if suffix == "pdf" else service.calendar(conversion, display))
 
         self._context.jobs.start(
             _FILE,

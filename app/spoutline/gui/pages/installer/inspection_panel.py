@@ -189,13 +189,13 @@ class InspectionPanel(QWidget):
         if site_plan is None:
             return
         session, language = self._context.session, self._language()
-        desk, display = session.workbench.packing(), session.display
+        service, display = session.workbench.packing(), session.display
 
         def work(_: Ticket) -> None:
             if suffix == "pdf":
-                write_file(path, desk.inspection_plan(site_plan, due, language, display))
+                write_file(path, service.inspection_plan(site_plan, due, language, display))
             else:
-                write_file(path, desk.inspection_calendar(site_plan, due, language, display))
+                write_file(path, service.inspection_calendar(site_plan, due, language, display))
 
         self._context.jobs.start(
             _FILE, work, lambda _: self._tell(tr("Saved as {path}").format(path=path)), self._show_trouble

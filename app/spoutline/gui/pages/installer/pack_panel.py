@@ -152,12 +152,12 @@ class PackPanel(QWidget):
         kind, language = PaperKind(self.kind_box.currentData()), self._language()
 
         def make_paper(ticket: Ticket) -> bytes:
-            desk = workbench.packing()
+            service = workbench.packing()
             site_plan = only_positions(workbench.plan_site(survey, ticket), labels)
             make: dict[PaperKind, Callable[[], bytes]] = {
-                PaperKind.PACK: lambda: desk.pack(site_plan, language, display, job),
-                PaperKind.CAUTIONS: lambda: desk.caution_sheet(site_plan, language, display),
-                PaperKind.FORM: lambda: desk.form(site_plan, language, display),
+                PaperKind.PACK: lambda: service.pack(site_plan, language, display, job),
+                PaperKind.CAUTIONS: lambda: service.caution_sheet(site_plan, language, display),
+                PaperKind.FORM: lambda: service.form(site_plan, language, display),
             }
             return make[kind]()
 

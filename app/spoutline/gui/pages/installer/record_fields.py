@@ -135,11 +135,11 @@ class RecordFields(QWidget):
         return session.workbench.packing().words(self._language(), session.display).story
 
     def _show_items(self, plan: PositionPlan) -> None:
-        story, desk = self._story(), self._context.session.workbench.packing()
+        story, service = self._story(), self._context.session.workbench.packing()
         heads = ("", tr("Computed"), tr("Limit"), tr("Entry"), tr("Against the limit"), tr("Remark"))
         for column, words in enumerate(heads):
             self._item_grid.addWidget(plain_label(words, "quiet"), 0, column)
-        items = [item for item in desk.items(plan) if item.applies]
+        items = [item for item in service.items(plan) if item.applies]
         for line, item in enumerate(items, start=1):
             row = self._item_row(item, story)
             self._items.append(row)

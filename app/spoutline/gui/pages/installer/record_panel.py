@@ -172,9 +172,9 @@ class RecordPanel(QWidget):
             return
 
         def work(ticket: Ticket) -> None:
-            desk, site_plan = workbench.packing(), workbench.plan_site(survey, ticket)
-            judged = desk.judge(record, site_plan)
-            write_file(path, desk.record_sheet((judged,), site_plan, photos, language, display))
+            service, site_plan = workbench.packing(), workbench.plan_site(survey, ticket)
+            judged = service.judge(record, site_plan)
+            write_file(path, service.record_sheet((judged,), site_plan, photos, language, display))
 
         self._start(work, path)
 
@@ -187,12 +187,12 @@ class RecordPanel(QWidget):
             return
 
         def work(ticket: Ticket) -> None:
-            desk, site_plan = workbench.packing(), workbench.plan_site(survey, ticket)
-            known = desk.records().commissioning(survey.site.name)
+            service, site_plan = workbench.packing(), workbench.plan_site(survey, ticket)
+            known = service.records().commissioning(survey.site.name)
             revision = site_plan.provenance.survey_fingerprint
             records = [one.record for one in known if one.record.plan_revision == revision]
             records.append(record)
-            built = desk.as_built(site_plan, records)
+            built = service.as_built(site_plan, records)
             write_file(path, workbench.bills().pdf(built, display, records=records))
 
         self._start(work, path)

@@ -78,22 +78,22 @@ class BookPanel(QWidget):
 
     def fetch(self, *, expire: bool = False) -> None:
         """Show the quotations that hold the words searched for."""
-        desk, text, today = self._context.session.workbench.quoting(), self.search_edit.text(), self._today()
+        service, text, today = self._context.session.workbench.quoting(), self.search_edit.text(), self._today()
 
         def work(_: Ticket) -> Listed:
-            over = desk.expire(today) if expire else ()
-            return over, desk.quotations(text)
+            over = service.expire(today) if expire else ()
+            return over, service.quotations(text)
 
         self._context.jobs.start(_ENTRIES, work, self._show_entries, lambda fault: self.state_label.setText(str(fault)))
 
     def check_touched(self, *, read_lists: bool = False) -> None:
         """Ask which open quotations a change touches; ``read_lists`` reads the price lists anew before that."""
-        desk, today = self._context.session.workbench.quoting(), self._today()
+        service, today = self._context.session.workbench.quoting(), self._today()
 
         def work(_: Ticket) -> tuple[TouchedQuotation, ...]:
             if read_lists:
-                desk.forget_price_lists()
-            return tuple(TouchedQuotation(stored, parts) for stored, parts in desk.touched(today))
+                service.forget_price_lists()
+            return tuple(TouchedQuotation(stored, parts) for stored, parts in service.touched(today))
 
         self.touched_label.setText(tr("Reading the open quotations…"))
         self.check_button.setEnabled(False)

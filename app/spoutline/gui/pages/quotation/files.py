@@ -63,19 +63,19 @@ class QuotationFiles(QObject):
         made, stored, revision = hand.quotation, hand.stored, hand.revision
         if made is None:
             return
-        desk, display = self._context.session.workbench.quoting(), self._context.session.display
+        service, display = self._context.session.workbench.quoting(), self._context.session.display
         was_issued, ordered = hand.was_issued, hand.ordered
 
         def work(_: Ticket) -> None:
             if was_issued and stored is not None and kind in (FileKind.PDF, FileKind.WORKBOOK):
-                papers = desk.issued_papers(stored.id, revision)
+                papers = service.issued_papers(stored.id, revision)
                 write_file(path, papers.pdf if kind is FileKind.PDF else papers.workbook)
                 return
             make: dict[FileKind, Callable[[], bytes]] = {
-                FileKind.PDF: lambda: desk.pdf(made, revision, display),
-                FileKind.WORKBOOK: lambda: desk.workbook(made, revision, display),
-                FileKind.ORDER: lambda: desk.order_csv(made, revision, ordered),
-                FileKind.PICK_LIST: lambda: desk.pick_list(made, option, revision, display),
+                FileKind.PDF: lambda: service.pdf(made, revision, display),
+                FileKind.WORKBOOK: lambda: service.workbook(made, revision, display),
+                FileKind.ORDER: lambda: service.order_csv(made, revision, ordered),
+                FileKind.PICK_LIST: lambda: service.pick_list(made, option, revision, display),
             }
             write_file(path, make[kind]())
 

@@ -139,12 +139,12 @@ class HistoryPanel(QWidget):
 
     def _reader(self, quotation_id: int) -> Callable[[Choice], Quotation]:
         """Return what reads a revision; called off the window's thread."""
-        desk, made = self._context.session.workbench.quoting(), self._made
+        service, made = self._context.session.workbench.quoting(), self._made
 
         def read(choice: Choice) -> Quotation:
             if choice.revision is None and made is not None:
                 return made
-            return desk.at_revision(quotation_id, choice.revision or 1)
+            return service.at_revision(quotation_id, choice.revision or 1)
 
         return read
 

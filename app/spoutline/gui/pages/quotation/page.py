@@ -10,7 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QSplitter, QVBoxLayout, QWidget
 
 from spoutline.book.quotation_records import StoredQuotation
-from spoutline.bootstrap.quotations import QuotingDesk
+from spoutline.bootstrap.quotations import QuotationService
 from spoutline.gui.jobs import JobKey
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.paper.paper_pages import PaperPages
@@ -56,7 +56,7 @@ class QuotationPage(QWidget):
         self._quotes_session = False  # whether the quotation being made is of the survey that is open
         self._is_quoting = False
         self._answered: Quotation | None = None  # for whose prices somebody answered, since it was made
-        self._steps = Steps(context.jobs, lambda: self._desk, self._show_step, self._show_trouble, self._show_steps)
+        self._steps = Steps(context.jobs, lambda: self._service, self._show_step, self._show_trouble, self._show_steps)
         self.terms = TermsChoice(context, today, self)
         self._files = QuotationFiles(context, tell, self)
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
@@ -156,7 +156,9 @@ class QuotationPage(QWidget):
     def look_at(self, quotation_id: int) -> None:
         """Show a quotation of the book."""
         if not self._steps.is_busy:
-            self._context.jobs.start(LOOK, looking(self._desk, quotation_id), self._show_looked_at, self._show_trouble)
+            self._context.jobs.start(
+                LOOK, looking(self._service, quotation_id), self._show_looked_at, self._show_trouble
+            )
 
     def read_revision(self, revision: int) -> None:
         """Show a revision of the quotation looked at: to be read only where it is not the newest."""
@@ -166,31 +168,36 @@ class QuotationPage(QWidget):
         if revision == newest.stored.revision:
             self._show(newest)
             return
-        self._context.jobs.start(LOOK, reading_older(self._desk, newest, revision), self._show, self._show_trouble)
+        self._context.jobs.start(LOOK, reading_older(self._service, newest, revision), self._show, self._show_trouble)
 
     def keep(self) -> None:
         """Put the quotation into the book: as a draft, over the draft looked at, or as its next revision."""
-        made, stored, desk, name = self._hand.quotation, self._hand.stored, self._desk, self.panel.name
+        made, stored, service, name = self._hand.quotation, self._hand.stored, self._service, self.panel.name
         if made is None or not self._hand.may_be_kept:
             return
         if stored is None or stored.status is QuotationStatus.ACCEPTED:
-            self._steps.take(lambda: desk.keep(made, name))
+            self._steps.take(lambda: service.keep(made, name))
         elif stored.status is QuotationStatus.DRAFT:
-            self._steps.take(lambda: desk.save_draft(stored, made, name))
+            self._steps.take(lambda: service.save_draft(stored, made, name))
         else:
-            self._steps.take(lambda: desk.revise(stored, made, name))
+            self._steps.take(lambda: service.revise(stored, made, name))
 
     def issue(self) -> None:
         """Issue the draft looked at; its papers are set off the window's thread."""
-        stored, desk, name, display = self._hand.stored, self._desk, self.panel.name, self._context.session.display
+        stored, service, name, display = (
+            self._hand.stored,
+            self._service,
+            self.panel.name,
+            self._context.session.display,
+        )
         if stored is not None and self._is_named():
-            self._steps.take(lambda: desk.issue(stored, name, display))
+            self._steps.take(lambda: service.issue(stored, name, display))
 
     def answer(self, answer: QuotationStatus, option: str = "") -> None:
         """Note the customer's answer with what was said; an order out of several options names one."""
-        stored, desk, name, note = self._hand.stored, self._desk, self.panel.name, self.panel.offer.note
+        stored, service, name, note = self._hand.stored, self._service, self.panel.name, self.panel.offer.note
         if stored is not None and self._is_named():
-            self._steps.take(lambda: desk.answer(stored, answer, name, note, option))
+            self._steps.take(lambda: service.answer(stored, answer, name, note, option))
 
     def save_as(self, path: Path, kind: FileKind) -> None:
         """Write a paper into a file; an issued one as it was sent."""
@@ -199,7 +206,7 @@ class QuotationPage(QWidget):
     # inside
 
     @property
-    def _desk(self) -> QuotingDesk:
+    def _service(self) -> QuotationService:
         return self._context.session.workbench.quoting()
 
     @property
@@ -280,7 +287,7 @@ class QuotationPage(QWidget):
         self._is_quoting = True
         self.panel.say(self.panel.offer.show_progress(0, 1))
         self._show_steps()
-        work = making(self._desk, wanted, self._context.session.display)
+        work = making(self._service, wanted, self._context.session.display)
         self._context.jobs.start(
             MAKE, work, self._show_made, self._fail_quoting, revision=self._context.session.revision
         )
@@ -341,14 +348,14 @@ class QuotationPage(QWidget):
         self.panel.show_prices(made, terms.overrides if terms is not None and is_answered else made.terms.overrides)
 
     def _show_paper(self) -> None:
-        hand, made, desk, display = self._hand, self._hand.quotation, self._desk, self._context.session.display
+        hand, made, service, display = self._hand, self._hand.quotation, self._service, self._context.session.display
         stored, revision = hand.stored, hand.revision
         if made is None:
             self.paper.show_nothing()
         elif hand.was_issued and stored is not None:
-            self.paper.show_document(lambda _: desk.issued_papers(stored.id, revision).pdf)
+            self.paper.show_document(lambda _: service.issued_papers(stored.id, revision).pdf)
         else:
-            self.paper.show_document(lambda _: desk.pdf(made, revision, display))
+            self.paper.show_document(lambda _: service.pdf(made, revision, display))
 
     def _show_trouble(self, fault: Exception) -> None:
         if not isinstance(fault, Cancelled):

@@ -11,7 +11,7 @@ from pydantic import ValidationError
 
 from spoutline.book.quotation_records import StoredQuotation
 from spoutline.book.survey_faults import problems_of
-from spoutline.bootstrap.quotations import QuotingDesk
+from spoutline.bootstrap.quotations import QuotationService
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.quotation import Quotation, QuotationStatus
@@ -75,18 +75,18 @@ class TermsInHand:
         others = tuple(one for one in self.answers if one.part != part)
         return replace(self, answers=(*others, PriceAnswer(part, override)))
 
-    def as_read(self, desk: QuotingDesk) -> TermsInHand:
+    def as_read(self, service: QuotationService) -> TermsInHand:
         """Return the terms as their file says them now. Raise ``InputFault`` with every fault of the file."""
-        return self if self.file is None else replace(self, base=desk.read_terms(self.file))
+        return self if self.file is None else replace(self, base=service.read_terms(self.file))
 
-    def logo(self, desk: QuotingDesk) -> str:
+    def logo(self, service: QuotationService) -> str:
         """Return the letterhead's picture in base 64. Raise ``InputFault`` where it cannot be read."""
         terms = self.terms
         if terms is None:
             return ""
         if self.picture is not None and self.picture.name == terms.seller.logo:
             return self.picture.content
-        return desk.logo(terms, self.folder)
+        return service.logo(terms, self.folder)
 
 
 def terms_of_file(path: Path, terms: Terms | None = None) -> TermsInHand:

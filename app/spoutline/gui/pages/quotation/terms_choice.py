@@ -48,11 +48,11 @@ class TermsChoice(QObject):
 
     def use_file(self, path: Path) -> None:
         """Take the terms of a file. A faulty file stays in hand too: it is read again when it is quoted on."""
-        desk = self._context.session.workbench.quoting()
+        service = self._context.session.workbench.quoting()
         self.hold(terms_of_file(path))
         self._context.jobs.start(
             TERMS,
-            lambda _: terms_of_file(path, desk.read_terms(path)),
+            lambda _: terms_of_file(path, service.read_terms(path)),
             self.hold,
             lambda fault: self.failed.emit(str(fault)),
         )
@@ -86,8 +86,8 @@ class TermsChoice(QObject):
         start = before.terms if before is not None else None
         folder = before.folder if before is not None else None
         session = self._context.session
-        desk, survey = session.workbench.quoting(), session.survey
-        dialog = TermsDialog(desk, start, folder, self._window, today=today, survey=survey)
+        service, survey = session.workbench.quoting(), session.survey
+        dialog = TermsDialog(service, start, folder, self._window, today=today, survey=survey)
         dialog.exec()
         terms, file, folder = dialog.terms, dialog.path, dialog.folder
         dialog.deleteLater()

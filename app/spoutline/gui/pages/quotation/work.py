@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from spoutline.book.quotation_records import QuotationEvent, StaleQuotation, StoredQuotation
-from spoutline.bootstrap.quotations import QuotingDesk
+from spoutline.bootstrap.quotations import QuotationService
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket, Work
 from spoutline.gui.pages.quotation.in_hand import InHand
 from spoutline.gui.pages.quotation.terms import TermsInHand
@@ -75,35 +75,37 @@ def stored_in_hand(stored: StoredQuotation, events: tuple[QuotationEvent, ...]) 
     return InHand(quotation=stored.quotation, stored=stored, events=events)
 
 
-def making(desk: QuotingDesk, wanted: Wanted, display: Display) -> Work:
+def making(service: QuotationService, wanted: Wanted, display: Display) -> Work:
     """Return the work that makes a quotation; its terms are read anew from their file."""
 
     def work(ticket: Ticket) -> Made:
         follows = wanted.follows
         if follows.stored is not None and not follows.events:
-            follows = replace(follows, events=desk.history(follows.stored.id))
-        read = wanted.terms.as_read(desk)
+            follows = replace(follows, events=service.history(follows.stored.id))
+        read = wanted.terms.as_read(service)
         terms = read.terms
         if terms is None:
             raise ValueError("terms without a file have a base")
-        quoted = desk.quote(wanted.survey, terms, display, origin=wanted.origin, logo=read.logo(desk), progress=ticket)
+        quoted = service.quote(
+            wanted.survey, terms, display, origin=wanted.origin, logo=read.logo(service), progress=ticket
+        )
         return Made(quoted.quotation, read, replace(wanted, follows=follows))
 
     return work
 
 
-def looking(desk: QuotingDesk, quotation_id: int) -> Work:
+def looking(service: QuotationService, quotation_id: int) -> Work:
     """Return the work that reads the newest revision of a quotation with its steps."""
-    return lambda _: stored_in_hand(desk.stored(quotation_id), desk.history(quotation_id))
+    return lambda _: stored_in_hand(service.stored(quotation_id), service.history(quotation_id))
 
 
-def reading_older(desk: QuotingDesk, newest: InHand, revision: int) -> Work:
+def reading_older(service: QuotationService, newest: InHand, revision: int) -> Work:
     """Return the work that reads an older revision of a quotation."""
     stored = newest.stored
     if stored is None:
         raise ValueError("only a quotation of the book has older revisions")
     return lambda _: InHand(
-        quotation=desk.at_revision(stored.id, revision), stored=stored, events=newest.events, older=revision
+        quotation=service.at_revision(stored.id, revision), stored=stored, events=newest.events, older=revision
     )
 
 
@@ -113,26 +115,26 @@ class Steps:
     def __init__(
         self,
         jobs: Jobs,
-        desk: Callable[[], QuotingDesk],
+        service: Callable[[], QuotationService],
         done: Callable[[StepTaken], None],
         fail: Callable[[Exception], None],
         busy_changed: Callable[[], None],
     ) -> None:
-        self._jobs, self._desk, self._done, self._fail, self._busy_changed = jobs, desk, done, fail, busy_changed
+        self._jobs, self._service, self._done, self._fail, self._busy_changed = jobs, service, done, fail, busy_changed
         self.is_busy = False
 
     def take(self, act: Step) -> None:
         """Take a step; what forbids it is told, and nothing has changed then."""
         if self.is_busy:
             return
-        desk = self._desk()
+        service = self._service()
 
         def work(_: Ticket) -> StepTaken:
             try:
                 stored, stale = act(), ""
             except StaleQuotation as newer:
                 stored, stale = newer.stored, str(newer)
-            return StepTaken(stored_in_hand(stored, desk.history(stored.id)), stale)
+            return StepTaken(stored_in_hand(stored, service.history(stored.id)), stale)
 
         self._set_busy(True)
         self._jobs.start(STEP, work, self._finish, self._give_up)

@@ -10,7 +10,7 @@ from spoutline.search.listener import Listener
 
 
 @dataclass(frozen=True, slots=True)
-class Desk:
+class PlanningContext:
     """Handed from use case to use case; ``listener`` watches and may stop the searches."""
 
     tables: RuleTables
