@@ -36,7 +36,7 @@ from spoutline.calc.viscosity import viscosity_between_anchors_m2_s
 from spoutline.model.liquid import Liquid, LiquidFamily
 from spoutline.model.quantity import Dimension, Quantity
 from spoutline.model.requirement import Window
-from spoutline.units.conversion import to_core
+from spoutline.units.unit_lines import to_core
 
 Answer = float | bool
 Case = dict[str, Any]

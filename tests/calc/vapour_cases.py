@@ -35,7 +35,7 @@ from spoutline.model.vapour_figures import OnboardShare, VapourFigureId, VapourT
 from spoutline.planning.conversion.money_sheet import grant_of
 from spoutline.rules.conversion.standing import recovery_needed, recovery_threshold
 from spoutline.ruletables.vapour import load_vapour_tables
-from spoutline.units.conversion import from_core
+from spoutline.units.unit_lines import from_core
 
 Case = dict[str, Any]
 Id = VapourFigureId

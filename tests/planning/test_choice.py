@@ -15,7 +15,7 @@ from spoutline.model.finding import Severity
 from spoutline.model.plan import HangingSet
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import RequirementId, Slot
-from spoutline.planning.sets.assembly import Held, Promise, Wish
+from spoutline.planning.sets.assembly import Held, Promise, SetQuery
 from spoutline.planning.sets.choice import Chooser
 from spoutline.planning.sets.loads import Load, SetLimit
 
@@ -46,15 +46,15 @@ class Table:
     giving_up: Offer | None
     model: SimpleNamespace = field(default_factory=lambda: SimpleNamespace(set_limits=(REACH,)))
 
-    def offer(self, wish: Wish) -> Offer | None:
-        return self.keeping if wish.limits else self.giving_up
+    def offer(self, query: SetQuery) -> Offer | None:
+        return self.keeping if query.limits else self.giving_up
 
-    def cheapest(self, wish: Wish, _listener: object) -> HangingSet | None:
-        offer = self.offer(wish)
+    def cheapest(self, query: SetQuery, _listener: object) -> HangingSet | None:
+        offer = self.offer(query)
         return offer.hanging_set if offer else None
 
-    def promise(self, wish: Wish) -> Promise | None:
-        offer = self.offer(wish)
+    def promise(self, query: SetQuery) -> Promise | None:
+        offer = self.offer(query)
         return Promise(offer.regrets, offer.price_minor) if offer else None
 
     @property

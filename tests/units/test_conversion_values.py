@@ -11,7 +11,7 @@ import math
 import pytest
 
 from spoutline.model.quantity import Dimension
-from spoutline.units.conversion import from_core, to_core
+from spoutline.units.unit_lines import from_core, to_core
 
 PUBLISHED = [
     # written, unit, dimension, core value, relative tolerance; source beside each

@@ -8,10 +8,10 @@ from hypothesis import strategies as st
 
 from spoutline.model.quantity import Dimension, Quantity
 from spoutline.units.accepted import ACCEPTED, CORE_EXPRESSION, SHOWN, UnitSystem
-from spoutline.units.conversion import to_core
 from spoutline.units.display import Display
 from spoutline.units.figures import figure
 from spoutline.units.quantities import parse
+from spoutline.units.unit_lines import to_core
 
 SI = Display(UnitSystem.SI)
 US = Display(UnitSystem.US)

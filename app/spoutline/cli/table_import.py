@@ -55,7 +55,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     from spoutline.units.accepted import UnitSystem
 
     sheet = read_sheet(arguments.table, arguments.sheet)
-    mapping = corrected(suggested(sheet), _wishes(arguments.map), sheet.place)
+    mapping = corrected(suggested(sheet), _choices(arguments.map), sheet.place)
     if arguments.columns:
         write_standard_output("".join(f"{_line(one)}\n" for one in mapping))
         return ExitCode.FITS
@@ -89,15 +89,15 @@ def _site(arguments: argparse.Namespace) -> tuple[Site, Position | None]:
         raise InputFault(problems_of(fault, Site, "")) from fault
 
 
-def _wishes(texts: list[str]) -> dict[str, str]:
-    wishes: dict[str, str] = {}
+def _choices(texts: list[str]) -> dict[str, str]:
+    choices: dict[str, str] = {}
     for text in texts:
         column, equals, field = text.partition("=")
         if not equals or not column.strip():
             wanted = "write COLUMN=FIELD, such as C=outlet.height_m, or C= to leave the column out"
             raise InputFault((InputProblem("", "--map", repr(text), wanted),))
-        wishes[column.strip()] = field.strip()
-    return wishes
+        choices[column.strip()] = field.strip()
+    return choices
 
 
 def _line(one: ColumnMapping) -> str:

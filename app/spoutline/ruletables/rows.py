@@ -12,7 +12,7 @@ from spoutline.ruletables.kinds import CASE_PARTS, KINDS, Form, Kind
 from spoutline.ruletables.nearness import nearest
 from spoutline.ruletables.schema import LimitRow
 from spoutline.units.accepted import ACCEPTED
-from spoutline.units.conversion import from_core, to_core
+from spoutline.units.unit_lines import from_core, to_core
 
 WrittenValue = bool | Decimal | str | tuple[str, ...] | None
 _YES_NO = {"yes": True, "no": False, "true": True, "false": False}

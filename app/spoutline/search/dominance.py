@@ -1,4 +1,4 @@
-"""What need not be looked at when only the cheapest chain is wanted: idle limits, outdone items, outdone labels."""
+"""What need not be looked at when only the cheapest chain is wanted: idle limits, dominated items, dominated labels."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ class Standing:
     bears: float
     demands: float
 
-    def outdoes(self, other: Standing) -> bool:
+    def dominates(self, other: Standing) -> bool:
         """Say whether whatever ends well after ``other`` ends as well, and no dearer, after this."""
         return (
             self.cost <= other.cost
@@ -34,13 +34,13 @@ def standing_of(item: Item) -> Standing:
 
 @dataclass(slots=True)
 class Frontier:
-    """The standings met at one state that nothing met before outdoes."""
+    """The standings met at one state that nothing met before dominates."""
 
     met: list[Standing] = field(default_factory=list)
 
     def admits(self, standing: Standing) -> bool:
-        """Take ``standing`` in and return True, or return False where something met before outdoes it."""
-        if any(known.outdoes(standing) for known in self.met):
+        """Take ``standing`` in and return True, or return False where something met before dominates it."""
+        if any(known.dominates(standing) for known in self.met):
             return False
         self.met.append(standing)
         return True
@@ -50,7 +50,7 @@ def reduced(problem: Problem, whole_layer: int | None = None) -> Problem:
     """Return a smaller problem with a cheapest chain of the same cost, or none exactly where ``problem`` has none.
 
     Limits that no chain can exceed are left out, and so is every item that another of its layer with the same ports
-    outdoes. The order of rows does not matter: of equals the first key stays.
+    dominates. The order of rows does not matter: of equals the first key stays.
 
     Parameters
     ----------
@@ -74,7 +74,7 @@ def reduced(problem: Problem, whole_layer: int | None = None) -> Problem:
 
 def _kept_items(layer: Layer, limits: tuple[int, ...], *, is_whole: bool) -> Iterable[Item]:
     items = _with_loads(layer.items, limits)
-    return items if is_whole else _not_outdone(items)
+    return items if is_whole else _not_dominated(items)
 
 
 def _can_exceed(problem: Problem, index: int, limit: float) -> bool:
@@ -102,7 +102,7 @@ def _with_loads(items: Sequence[Item], kept: tuple[int, ...]) -> Iterable[Item]:
     )
 
 
-def _not_outdone(items: Iterable[Item]) -> Iterable[Item]:
+def _not_dominated(items: Iterable[Item]) -> Iterable[Item]:
     frontiers: dict[tuple[int, int], Frontier] = {}
     for item in sorted(items, key=lambda one: (one.cost, one.key)):
         if frontiers.setdefault((item.entry, item.exit), Frontier()).admits(standing_of(item)):

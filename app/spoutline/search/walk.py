@@ -142,7 +142,7 @@ def best_first(problem: Problem, listener: Listener | None = None) -> Iterator[P
 def cheapest(problem: Problem, listener: Listener | None = None) -> Path | None:
     """Return a cheapest chain within the limits; None where no chain exists.
 
-    Chains that another outdoes are not followed, so that a problem without a chain is known as such soon: its cost
+    Chains that another dominates are not followed, so that a problem without a chain is known as such soon: its cost
     grows with the number of unlike sums of the binding loads, not with the number of chains. The items of the path
     carry the loads of those limits only that can bind.
 
@@ -152,7 +152,7 @@ def cheapest(problem: Problem, listener: Listener | None = None) -> Path | None:
 
 
 def _walked(problem: Problem, listener: Listener, frontiers: dict[tuple[int, int], Frontier] | None) -> Iterator[Path]:
-    """Walk best-first; with ``frontiers`` labels that another at the same state outdoes are dropped."""
+    """Walk best-first; with ``frontiers`` labels that another at the same state dominates are dropped."""
     walk = _Walk(problem, backward(problem))
     if problem.start not in walk.bounds.at[0]:
         return
@@ -169,7 +169,7 @@ def _walked(problem: Problem, listener: Listener, frontiers: dict[tuple[int, int
             heapq.heappush(queue, (promise, depth - label.layer, arrivals, found, label))
             arrivals += 1
 
-    def is_outdone(label: _Label) -> bool:
+    def is_dominated(label: _Label) -> bool:
         if frontiers is None:
             return False
         standing = Standing(label.cost, label.loads, label.bears, label.demands)
@@ -188,5 +188,5 @@ def _walked(problem: Problem, listener: Listener, frontiers: dict[tuple[int, int
         enqueue(label, rank + 1)
         if child.layer == depth:
             yield Path(child.cost, child.items)
-        elif not is_outdone(child):
+        elif not is_dominated(child):
             enqueue(child, 0)

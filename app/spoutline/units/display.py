@@ -6,8 +6,8 @@ from dataclasses import dataclass
 
 from spoutline.model.quantity import Dimension, Quantity
 from spoutline.units.accepted import UnitSystem, shown_unit
-from spoutline.units.conversion import from_core, to_core
 from spoutline.units.figures import figure, fixed_figure
+from spoutline.units.unit_lines import from_core, to_core
 
 _SCALED = {Dimension.RESISTANCE, Dimension.RESISTANCE_PER_LENGTH}
 _SHOWN_DIGITS, _READ_DIGITS = 4, 3

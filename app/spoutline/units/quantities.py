@@ -8,7 +8,7 @@ import re
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.quantity import Dimension
 from spoutline.units.accepted import ACCEPTED, UnitSystem, shown_unit
-from spoutline.units.conversion import to_core
+from spoutline.units.unit_lines import to_core
 
 _NUMBER = re.compile(
     r"""^\s*(?P<sign>[+-]?)\s*

@@ -17,7 +17,7 @@ from spoutline.model.position_conversion import ConversionOption
 from spoutline.model.requirement import Requirement, RequirementId, Slot
 from spoutline.planning.conversion.installed_units import InstalledUnit, UnitVerdict
 from spoutline.planning.sets.accessories import accessory_lines
-from spoutline.planning.sets.assembly import ChainSearch, Wish
+from spoutline.planning.sets.assembly import ChainSearch, SetQuery
 from spoutline.planning.sets.choice import ALL_LINES, Choice, Chooser
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.judgement import SetJudge
@@ -97,8 +97,8 @@ class PositionOptions:
     def cheapest_in(self, pool: Pool) -> JudgedSet | None:
         """Return the cheapest set of a pool that keeps every must, as the search knows it (with stand-ins)."""
         musts = tuple(limit for limit in self.model.set_limits if limit.severity is Severity.MUST)
-        wish = Wish(ALL_LINES, musts, regrets_weigh=False)
-        return self._chooser(pool).first(wish, _EVERY_SHOULD)
+        query = SetQuery(ALL_LINES, musts, regrets_weigh=False)
+        return self._chooser(pool).first(query, _EVERY_SHOULD)
 
     def forced(self, unit: InstalledUnit) -> Pool | None:
         """Return the pool in which the slot of an installed part holds nothing else; None for a loose fitting."""

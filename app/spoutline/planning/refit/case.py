@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from spoutline.model.plan import HangingSet
 from spoutline.model.requirement import Requirement, Slot
-from spoutline.planning.sets.assembly import Wish
+from spoutline.planning.sets.assembly import SetQuery
 from spoutline.planning.sets.choice import Choice, Chooser
 
 
@@ -28,10 +28,10 @@ class Case:
         return self.chooser.search.requirement
 
     @property
-    def wish(self) -> Wish:
-        """The wish that every set of this case answers, its cost the plain price."""
-        kept = self.chooser.wish(self.choice.dropped)
-        return Wish(kept.lines, kept.limits, regrets_weigh=False)
+    def query(self) -> SetQuery:
+        """The query that every set of this case answers, its cost the plain price."""
+        kept = self.chooser.query(self.choice.dropped)
+        return SetQuery(kept.lines, kept.limits, regrets_weigh=False)
 
     @property
     def most_regrets(self) -> int:

@@ -57,7 +57,7 @@ def arc_graphs(case: Case, least_minor: Callable[[str], int]) -> tuple[ArcGraph,
     def broken(layer: Layer, item: Item) -> int:
         return _regrets_of(item, layer.name, regrets)
 
-    problems = case.chooser.search.problems(case.wish)
+    problems = case.chooser.search.problems(case.query)
     return tuple(graph_of(problem, broken, least_minor) for problem in problems)
 
 

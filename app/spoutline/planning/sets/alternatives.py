@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 from spoutline.model.plan import Alternative, AlternativeKind, HangingSet, JudgedSet
 from spoutline.model.requirement import RequirementId, Slot
-from spoutline.planning.sets.assembly import Objective, Wish
+from spoutline.planning.sets.assembly import Objective, SetQuery
 from spoutline.planning.sets.choice import Choice, Chooser
 from spoutline.planning.sets.pool import JudgedPart
 
@@ -16,10 +16,10 @@ _WORTH_SHOWING = 0.05  # a lighter set, or one with less loss, is shown when it 
 
 @dataclass(frozen=True, slots=True)
 class _Idea:
-    """A kind of difference, the wish that asks for it, and whether the answer is worth showing."""
+    """A kind of difference, the query that asks for it, and whether the answer is worth showing."""
 
     kind: AlternativeKind
-    wish: Wish
+    query: SetQuery
     worth: Callable[[HangingSet], bool]
 
 
@@ -27,10 +27,10 @@ def _always(_: HangingSet) -> bool:
     return True
 
 
-def _narrowed(wish: Wish, keep: Callable[[JudgedPart], bool]) -> Wish:
-    """Return ``wish`` with one more condition on the parts."""
-    before = wish.keep
-    return replace(wish, keep=lambda candidate: before(candidate) and keep(candidate))
+def _narrowed(query: SetQuery, keep: Callable[[JudgedPart], bool]) -> SetQuery:
+    """Return ``query`` with one more condition on the parts."""
+    before = query.keep
+    return replace(query, keep=lambda candidate: before(candidate) and keep(candidate))
 
 
 def mass_kg(hanging_set: HangingSet) -> float:
@@ -43,7 +43,7 @@ def lead_time_days(hanging_set: HangingSet) -> int:
     return max(link.part.lead_time_days for link in hanging_set.links)
 
 
-def _breakaway_idea(chosen: HangingSet, wish: Wish) -> Iterator[_Idea]:
+def _breakaway_idea(chosen: HangingSet, query: SetQuery) -> Iterator[_Idea]:
     part = chosen.part_in(Slot.BREAKAWAY) or chosen.part_in(Slot.SWIVEL_BREAKAWAY)
     if part is None or part.breakaway is None:
         return
@@ -51,29 +51,29 @@ def _breakaway_idea(chosen: HangingSet, wish: Wish) -> Iterator[_Idea]:
     kind = AlternativeKind.RECONNECTABLE if other else AlternativeKind.SINGLE_USE
     yield _Idea(
         kind,
-        _narrowed(wish, lambda it: it.part.breakaway is None or it.part.breakaway.reconnectable is other),
+        _narrowed(query, lambda it: it.part.breakaway is None or it.part.breakaway.reconnectable is other),
         _always,
     )
 
 
-def _permeation_idea(chosen: HangingSet, wish: Wish) -> Iterator[_Idea]:
+def _permeation_idea(chosen: HangingSet, query: SetQuery) -> Iterator[_Idea]:
     if any(link.part.hose and not link.part.hose.low_permeation for link in chosen.links):
         yield _Idea(
             AlternativeKind.LOW_PERMEATION,
-            _narrowed(wish, lambda it: it.part.hose is None or it.part.hose.low_permeation),
+            _narrowed(query, lambda it: it.part.hose is None or it.part.hose.low_permeation),
             _always,
         )
 
 
-def _adaptor_idea(chosen: HangingSet, wish: Wish) -> Iterator[_Idea]:
+def _adaptor_idea(chosen: HangingSet, query: SetQuery) -> Iterator[_Idea]:
     fittings = (Slot.ADAPTOR, Slot.SPLITTER)
     if any(link.slot in fittings for link in chosen.links):
-        yield _Idea(AlternativeKind.WITHOUT_ADAPTOR, _narrowed(wish, lambda it: it.slot not in fittings), _always)
+        yield _Idea(AlternativeKind.WITHOUT_ADAPTOR, _narrowed(query, lambda it: it.slot not in fittings), _always)
 
 
-def _lighter_idea(chosen: HangingSet, wish: Wish) -> Iterator[_Idea]:
+def _lighter_idea(chosen: HangingSet, query: SetQuery) -> Iterator[_Idea]:
     most = mass_kg(chosen) * (1 - _WORTH_SHOWING)
-    yield _Idea(AlternativeKind.LIGHTER, replace(wish, objective=Objective.MASS), lambda found: mass_kg(found) <= most)
+    yield _Idea(AlternativeKind.LIGHTER, replace(query, objective=Objective.MASS), lambda found: mass_kg(found) <= most)
 
 
 class AlternativeFinder:
@@ -82,7 +82,7 @@ class AlternativeFinder:
     def __init__(self, chooser: Chooser, choice: Choice) -> None:
         self.chooser = chooser
         self.choice = choice
-        self.wish = chooser.wish(choice.dropped)
+        self.query = chooser.query(choice.dropped)
         self.chosen = choice.judged.hanging_set
         self.regrets = chooser.regrets_of(self.chosen)
 
@@ -102,13 +102,13 @@ class AlternativeFinder:
     def _candidates(self) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
         """Yield what differs in kind first, so that the plain second-best is named only where it differs in none."""
         for idea in (
-            *_breakaway_idea(self.chosen, self.wish),
-            *_permeation_idea(self.chosen, self.wish),
-            *_adaptor_idea(self.chosen, self.wish),
-            *_lighter_idea(self.chosen, self.wish),
+            *_breakaway_idea(self.chosen, self.query),
+            *_permeation_idea(self.chosen, self.query),
+            *_adaptor_idea(self.chosen, self.query),
+            *_lighter_idea(self.chosen, self.query),
             *self._less_loss_idea(),
         ):
-            judged = self._as_good(idea.wish)
+            judged = self._as_good(idea.query)
             if judged is not None and idea.worth(judged.hanging_set):
                 yield idea.kind, judged
         yield from self._lowest_price()
@@ -116,9 +116,9 @@ class AlternativeFinder:
         yield from self._one_maker()
         yield from self._next_cheapest()
 
-    def _as_good(self, wish: Wish) -> JudgedSet | None:
-        """Return the best set for ``wish`` that breaks no more shoulds than the chosen one."""
-        judged = self.chooser.first(wish, self.choice.dropped)
+    def _as_good(self, query: SetQuery) -> JudgedSet | None:
+        """Return the best set for ``query`` that breaks no more shoulds than the chosen one."""
+        judged = self.chooser.first(query, self.choice.dropped)
         if judged is None or self.chooser.regrets_of(judged.hanging_set) > self.regrets:
             return None
         return judged
@@ -126,14 +126,14 @@ class AlternativeFinder:
     def _less_loss_idea(self) -> Iterator[_Idea]:
         loss_pa = self.chooser.search.model.loss_of_pa
         most = loss_pa(self.chosen) * (1 - _WORTH_SHOWING)
-        wish = replace(self.wish, objective=Objective.PRESSURE_LOSS)
-        yield _Idea(AlternativeKind.LOWER_PRESSURE_LOSS, wish, lambda found: loss_pa(found) <= most)
+        query = replace(self.query, objective=Objective.PRESSURE_LOSS)
+        yield _Idea(AlternativeKind.LOWER_PRESSURE_LOSS, query, lambda found: loss_pa(found) <= most)
 
     def _lowest_price(self) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
         """Give up every should: what keeping them costs becomes visible."""
         everything = frozenset(RequirementId)
-        wish = replace(self.chooser.wish(everything), regrets_weigh=False)
-        judged = self.chooser.first(wish, everything)
+        query = replace(self.chooser.query(everything), regrets_weigh=False)
+        judged = self.chooser.first(query, everything)
         if judged is not None and judged.hanging_set.price_minor < self.chosen.price_minor:
             yield AlternativeKind.LOWEST_PRICE, judged
 
@@ -150,8 +150,8 @@ class AlternativeFinder:
         )
 
         def within(longest: int) -> JudgedSet | None:
-            wish = _narrowed(self.wish, lambda it: it.part.lead_time_days <= longest)
-            return self._as_good(wish)
+            query = _narrowed(self.query, lambda it: it.part.lead_time_days <= longest)
+            return self._as_good(query)
 
         best: JudgedSet | None = None
         low, high = 0, len(days)
@@ -169,17 +169,17 @@ class AlternativeFinder:
         if len({link.part.maker for link in self.chosen.links}) == 1:
             return
         makers = sorted({candidate.part.maker for candidate in self.chooser.search.pool.of(Slot.NOZZLE)})
-        found = [judged for maker in makers if (judged := self._as_good(_of_maker(self.wish, maker))) is not None]
+        found = [judged for maker in makers if (judged := self._as_good(_of_maker(self.query, maker))) is not None]
         if found:
             best = min(found, key=lambda judged: (judged.hanging_set.price_minor, judged.hanging_set.numbers))
             yield AlternativeKind.ONE_MAKER, best
 
     def _next_cheapest(self) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
-        for judged in self.chooser.accepted(self.wish, self.choice.dropped):
+        for judged in self.chooser.accepted(self.query, self.choice.dropped):
             if judged.hanging_set.numbers != self.chosen.numbers:
                 yield AlternativeKind.NEXT_CHEAPEST, judged
                 return
 
 
-def _of_maker(wish: Wish, maker: str) -> Wish:
-    return _narrowed(wish, lambda it: it.part.maker == maker)
+def _of_maker(query: SetQuery, maker: str) -> SetQuery:
+    return _narrowed(query, lambda it: it.part.maker == maker)

@@ -46,7 +46,7 @@ class Held:
 
 
 @dataclass(frozen=True, slots=True)
-class Wish:
+class SetQuery:
     """One question to the search.
 
     ``lines`` are the requirement lines in force: a part that breaks one of them is left out, a set limit that serves
@@ -104,61 +104,61 @@ class ChainSearch:
         self._start = self._ports.number(requirement.outlet)
         self._by_number: dict[str, Part] = {}
         self._made: dict[_Counting, dict[tuple[Slot, str], Item]] = {}
-        self._least: dict[tuple[Wish, Slot], dict[str, int]] = {}
-        self._through: dict[tuple[Wish, Slot], tuple[ThroughLayer, ...]] = {}
+        self._least: dict[tuple[SetQuery, Slot], dict[str, int]] = {}
+        self._through: dict[tuple[SetQuery, Slot], tuple[ThroughLayer, ...]] = {}
 
-    def sets(self, wish: Wish, listener: Listener | None = None) -> Iterator[HangingSet]:
-        """Yield the sets that keep every limit of ``wish``, best objective first.
+    def sets(self, query: SetQuery, listener: Listener | None = None) -> Iterator[HangingSet]:
+        """Yield the sets that keep every limit of ``query``, best objective first.
 
         Nozzles with different design flows make different problems, because every part's loss depends on that flow;
         their ordered answers are merged, so the whole stays exact.
         """
         walks = [
-            ((path.cost, path.keys, path) for path in best_first(problem, listener)) for problem in self.problems(wish)
+            ((path.cost, path.keys, path) for path in best_first(problem, listener)) for problem in self.problems(query)
         ]
         for _, _, path in heapq.merge(*walks, key=lambda found: found[:2]):
             yield self.hanging_set(path)
 
-    def cheapest(self, wish: Wish, listener: Listener | None = None) -> HangingSet | None:
+    def cheapest(self, query: SetQuery, listener: Listener | None = None) -> HangingSet | None:
         """Return a set with the best objective; None where there is none. Much quicker than ``sets`` at saying so."""
-        held = wish.holds
+        held = query.holds
         paths = (
-            (cheapest(problem, listener) for problem in self.problems(wish))
+            (cheapest(problem, listener) for problem in self.problems(query))
             if held is None
-            else (through.cheapest(held.number, listener) for through in self._layers_through(wish, held.slot))
+            else (through.cheapest(held.number, listener) for through in self._layers_through(query, held.slot))
         )
         found = [path for path in paths if path is not None]
         best = min(found, key=lambda path: (path.cost, path.keys), default=None)
         return None if best is None else self.hanging_set(best)
 
-    def least_costs(self, wish: Wish, slot: Slot) -> dict[str, int]:
+    def least_costs(self, query: SetQuery, slot: Slot) -> dict[str, int]:
         """Return, by part number, a cost that no set with the part in ``slot`` goes below.
 
         A part that is left out is in no set; one that is named may still be in none.
         """
         least: dict[str, int] = {}
-        for through in self._layers_through(wish, slot):
+        for through in self._layers_through(query, slot):
             for number, cost in through.least_costs().items():
                 least[number] = min(least.get(number, cost), cost)
         return least
 
-    def promise(self, wish: Wish) -> Promise | None:
-        """Return what no set that holds the part of ``wish`` goes below; None where there is no such set.
+    def promise(self, query: SetQuery) -> Promise | None:
+        """Return what no set that holds the part of ``query`` goes below; None where there is no such set.
 
         The objective must be the price, with regrets weighed.
         """
-        held = wish.holds
+        held = query.holds
         if held is None:
             return None
-        free = replace(wish, holds=None)
+        free = replace(query, holds=None)
         if (free, held.slot) not in self._least:
             self._least[free, held.slot] = self.least_costs(free, held.slot)
         least = self._least[free, held.slot].get(held.number)
         return None if least is None else Promise(*divmod(least, _REGRET))
 
-    def _layers_through(self, wish: Wish, slot: Slot) -> tuple[ThroughLayer, ...]:
+    def _layers_through(self, query: SetQuery, slot: Slot) -> tuple[ThroughLayer, ...]:
         """Return the layers that a part of ``slot`` may fill, of every problem; made once for all parts of the slot."""
-        free = replace(wish, holds=None)
+        free = replace(query, holds=None)
         if (free, slot) not in self._through:
             self._through[free, slot] = tuple(
                 ThroughLayer(problem, layer)
@@ -167,76 +167,76 @@ class ChainSearch:
             )
         return self._through[free, slot]
 
-    def problems(self, wish: Wish) -> Iterator[Problem]:
+    def problems(self, query: SetQuery) -> Iterator[Problem]:
         """Yield one chain problem for each design flow of the allowed nozzles, and each place of a held part."""
-        if wish.holds is None:
-            yield from self._free_problems(wish)
+        if query.holds is None:
+            yield from self._free_problems(query)
             return
-        for problem in self._free_problems(wish):
-            for layer in _layers_for(wish.holds.slot, problem.layers):
-                narrowed = holding(problem, layer, wish.holds.number)
+        for problem in self._free_problems(query):
+            for layer in _layers_for(query.holds.slot, problem.layers):
+                narrowed = holding(problem, layer, query.holds.number)
                 if narrowed is not None:
                     yield narrowed
 
-    def _free_problems(self, wish: Wish) -> Iterator[Problem]:
-        nozzles = self._allowed(Slot.NOZZLE, wish)
+    def _free_problems(self, query: SetQuery) -> Iterator[Problem]:
+        nozzles = self._allowed(Slot.NOZZLE, query)
         for flow_m3_s in sorted({self.model.design_flow_m3_s(nozzle.part) for nozzle in nozzles}):
-            layers = tuple(self._layers(wish, flow_m3_s))
-            table = self._ports.table(joints_matter=RequirementId.JOINTS in wish.lines)
-            yield Problem(self._start, layers, table, self._limits(wish), self._outlet_bears_n(wish))
+            layers = tuple(self._layers(query, flow_m3_s))
+            table = self._ports.table(joints_matter=RequirementId.JOINTS in query.lines)
+            yield Problem(self._start, layers, table, self._limits(query), self._outlet_bears_n(query))
 
-    def _outlet_bears_n(self, wish: Wish) -> float:
-        if wish.outlet_bears_all or RequirementId.DRIVE_OFF not in wish.lines:
+    def _outlet_bears_n(self, query: SetQuery) -> float:
+        if query.outlet_bears_all or RequirementId.DRIVE_OFF not in query.lines:
             return math.inf
         return self.requirement.outlet_pull_strength_n
 
-    def _limits(self, wish: Wish) -> tuple[float, ...]:
-        return self.model.limit_vector(limit for limit in wish.limits if limit.requirement in wish.lines)
+    def _limits(self, query: SetQuery) -> tuple[float, ...]:
+        return self.model.limit_vector(limit for limit in query.limits if limit.requirement in query.lines)
 
-    def _allowed(self, slot: Slot, wish: Wish) -> list[JudgedPart]:
+    def _allowed(self, slot: Slot, query: SetQuery) -> list[JudgedPart]:
         return [
             candidate
             for candidate in self.pool.of(slot)
-            if candidate.forbidden_by.isdisjoint(wish.lines) and wish.keep(candidate)
+            if candidate.forbidden_by.isdisjoint(query.lines) and query.keep(candidate)
         ]
 
-    def _layers(self, wish: Wish, flow_m3_s: float) -> Iterator[Layer]:
+    def _layers(self, query: SetQuery, flow_m3_s: float) -> Iterator[Layer]:
         """Between any two slots one adaptor may come; at the dispenser outlet an adaptor or a splitter."""
         chain = self.requirement.chain
-        between = self._allowed(Slot.ADAPTOR, wish)
+        between = self._allowed(Slot.ADAPTOR, query)
         for depth, slot in enumerate(chain):
-            fittings = between if depth else between + self._allowed(Slot.SPLITTER, wish)
+            fittings = between if depth else between + self._allowed(Slot.SPLITTER, query)
             above = self.model.is_above_breakaway(depth)
-            yield Layer("", tuple(self._items(fittings, wish, flow_m3_s, above=above)), optional=True)
+            yield Layer("", tuple(self._items(fittings, query, flow_m3_s, above=above)), optional=True)
             nozzles_flow = flow_m3_s if slot is Slot.NOZZLE else None
             parts = [
                 candidate
-                for candidate in self._allowed(slot, wish)
+                for candidate in self._allowed(slot, query)
                 if nozzles_flow is None or self.model.design_flow_m3_s(candidate.part) == nozzles_flow
             ]
-            yield Layer(slot, tuple(self._items(parts, wish, flow_m3_s, above=above)))
+            yield Layer(slot, tuple(self._items(parts, query, flow_m3_s, above=above)))
 
-    def _items(self, candidates: list[JudgedPart], wish: Wish, flow_m3_s: float, *, above: bool) -> Iterator[Item]:
+    def _items(self, candidates: list[JudgedPart], query: SetQuery, flow_m3_s: float, *, above: bool) -> Iterator[Item]:
         """Yield the items of the parts that have the ports of their slot, each made once per way of counting."""
-        drive_off = RequirementId.DRIVE_OFF in wish.lines
-        made = self._made.setdefault((flow_m3_s, above, drive_off, wish.objective, wish.regrets_weigh), {})
+        drive_off = RequirementId.DRIVE_OFF in query.lines
+        made = self._made.setdefault((flow_m3_s, above, drive_off, query.objective, query.regrets_weigh), {})
         for candidate in candidates:
             part = candidate.part
             if part.inlet is None or (part.outlet is None) is not (candidate.slot is Slot.NOZZLE):
                 continue
             key = (candidate.slot, part.number)
             if key not in made:
-                made[key] = self._item(candidate, wish, flow_m3_s, above=above, drive_off=drive_off)
+                made[key] = self._item(candidate, query, flow_m3_s, above=above, drive_off=drive_off)
             yield made[key]
 
-    def _item(self, candidate: JudgedPart, wish: Wish, flow_m3_s: float, *, above: bool, drive_off: bool) -> Item:
+    def _item(self, candidate: JudgedPart, query: SetQuery, flow_m3_s: float, *, above: bool, drive_off: bool) -> Item:
         part = candidate.part
         figures = self.model.figures(part, candidate.slot, flow_m3_s)
         self._by_number[part.number] = part
         strength = figures.pull_strength_n
         return Item(
             part.number,
-            self._cost(candidate, wish, figures, above=above),
+            self._cost(candidate, query, figures, above=above),
             NO_PORT if part.inlet is None else self._ports.number(part.inlet),
             NO_PORT if part.outlet is None else self._ports.number(part.outlet),
             figures.loads(above_breakaway=above),
@@ -244,10 +244,10 @@ class ChainSearch:
             demands=figures.pull_demand_n if drive_off else 0.0,
         )
 
-    def _cost(self, candidate: JudgedPart, wish: Wish, figures: LoadFigures, *, above: bool) -> int:
+    def _cost(self, candidate: JudgedPart, query: SetQuery, figures: LoadFigures, *, above: bool) -> int:
         part = candidate.part
         price = part.price_minor(self.requirement.site.currency) or 0
-        match wish.objective:
+        match query.objective:
             case Load() as load:
                 own = round(figures.loads(above_breakaway=above)[load] * 1e6)
             case Objective.MASS:
@@ -256,7 +256,7 @@ class ChainSearch:
                 own = round(figures.loss_hot_pa) * _TIE + price
             case Objective.PRICE:
                 own = price
-        return own + (candidate.regrets * _REGRET if wish.regrets_weigh else 0)
+        return own + (candidate.regrets * _REGRET if query.regrets_weigh else 0)
 
     def hanging_set(self, path: Path) -> HangingSet:
         """Return the set that a path of one of the ``problems`` stands for."""

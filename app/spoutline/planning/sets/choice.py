@@ -11,7 +11,7 @@ from spoutline.model.check import Check, Outcome
 from spoutline.model.finding import Severity
 from spoutline.model.plan import HangingSet, JudgedSet
 from spoutline.model.requirement import RequirementId, Slot
-from spoutline.planning.sets.assembly import ChainSearch, Held, Wish
+from spoutline.planning.sets.assembly import ChainSearch, Held, SetQuery
 from spoutline.planning.sets.judgement import SetJudge
 from spoutline.planning.sets.loads import CHECK_LINES
 from spoutline.search.listener import Listener
@@ -40,11 +40,11 @@ class Chooser:
         self.last_refused: JudgedSet | None = None  # by a full check, since a choice was last asked for
         self.turned_down = 0  # sets that the bounds let through and a full check did not
 
-    def wish(self, dropped: frozenset[RequirementId], holds: Held | None = None) -> Wish:
-        """Return the wish for every line, its should-limits on the ``dropped`` lines left out."""
+    def query(self, dropped: frozenset[RequirementId], holds: Held | None = None) -> SetQuery:
+        """Return the query for every line, its should-limits on the ``dropped`` lines left out."""
         limits = self.search.model.set_limits
         kept = tuple(limit for limit in limits if limit.severity is Severity.MUST or limit.requirement not in dropped)
-        return Wish(ALL_LINES, kept, holds=holds)
+        return SetQuery(ALL_LINES, kept, holds=holds)
 
     def choose(self, holds: Held | None = None) -> Choice | None:
         """Return the set that breaks no must and the fewest shoulds, the cheapest of those; None without such a set.
@@ -62,10 +62,10 @@ class Chooser:
             if best is not None and best[0][0] < size:
                 break
             for group in map(frozenset, itertools.combinations(soft, size)):
-                wish = self.wish(group, holds)
-                if holds is not None and not self._may_improve(wish, size, best and best[0]):
+                query = self.query(group, holds)
+                if holds is not None and not self._may_improve(query, size, best and best[0]):
                     continue
-                judged = self.first(wish, group)
+                judged = self.first(query, group)
                 if judged is None:
                     continue
                 rank = self._rank(judged.hanging_set, size)
@@ -73,9 +73,9 @@ class Chooser:
                     best = rank, Choice(judged, group)
         return best and best[1]
 
-    def _may_improve(self, wish: Wish, given_up: int, best: _Rank | None) -> bool:
-        """Say whether a set that holds the part of ``wish`` may come before the best one found, by bounds alone."""
-        promise = self.search.promise(wish)
+    def _may_improve(self, query: SetQuery, given_up: int, best: _Rank | None) -> bool:
+        """Say whether a set that holds the part of ``query`` may come before the best one found, by bounds alone."""
+        promise = self.search.promise(query)
         if promise is None:
             return False
         return best is None or (given_up + promise.regrets, promise.price_minor) <= best[:2]
@@ -95,17 +95,17 @@ class Chooser:
     def _rank(self, hanging_set: HangingSet, given_up: int) -> _Rank:
         return given_up + self.regrets_of(hanging_set), hanging_set.price_minor, hanging_set.numbers
 
-    def first(self, wish: Wish, dropped: frozenset[RequirementId]) -> JudgedSet | None:
-        """Return the best accepted set for ``wish``.
+    def first(self, query: SetQuery, dropped: frozenset[RequirementId]) -> JudgedSet | None:
+        """Return the best accepted set for ``query``.
 
         The quick search answers unless a full check turns its set down, which is rare; only then are the sets walked
         through in order, and only so far: a hose so nearly taut that its tension decides is the one known case.
         """
-        best = self.search.cheapest(wish, self.listener)
+        best = self.search.cheapest(query, self.listener)
         if best is None:
             return None
         judged = self._accepted_or_none(best, dropped)
-        return judged if judged is not None else next(self.accepted(wish, dropped), None)
+        return judged if judged is not None else next(self.accepted(query, dropped), None)
 
     def _accepted_or_none(self, hanging_set: HangingSet, dropped: frozenset[RequirementId]) -> JudgedSet | None:
         self.looked_at += 1
@@ -116,10 +116,10 @@ class Chooser:
             return None
         return judged
 
-    def accepted(self, wish: Wish, dropped: frozenset[RequirementId]) -> Iterator[JudgedSet]:
+    def accepted(self, query: SetQuery, dropped: frozenset[RequirementId]) -> Iterator[JudgedSet]:
         """Yield the sets whose checks hold, in the order of the search, until too many in a row were turned down."""
         refused = 0
-        for hanging_set in self.search.sets(wish, self.listener):
+        for hanging_set in self.search.sets(query, self.listener):
             judged = self._accepted_or_none(hanging_set, dropped)
             refused = refused + 1 if judged is None else 0
             if judged is not None:

@@ -11,7 +11,7 @@ from spoutline.model.part import Part
 from spoutline.model.plan import Conflict, Exclusion, HangingSet, JudgedSet, Relaxation
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import RequirementId, Slot
-from spoutline.planning.sets.assembly import ChainSearch, Held, Wish
+from spoutline.planning.sets.assembly import ChainSearch, Held, SetQuery
 from spoutline.planning.sets.loads import MUST_CHECK_LINES, Load
 from spoutline.planning.sets.pool import JudgedPart
 from spoutline.rules.chain.joints import OUTLET, JointPair, pair_findings
@@ -89,7 +89,7 @@ class ConflictFinder:
 
     def _best(self, lines: frozenset[RequirementId], holds: Held | None = None) -> HangingSet | None:
         if (lines, holds) not in self._known:
-            self._known[lines, holds] = self.search.cheapest(Wish(lines, self.limits, holds=holds), self.listener)
+            self._known[lines, holds] = self.search.cheapest(SetQuery(lines, self.limits, holds=holds), self.listener)
         return self._known[lines, holds]
 
     def lines(self, holds: Held) -> tuple[RequirementId, ...]:
@@ -213,16 +213,16 @@ class ConflictFinder:
         requirement = self.search.requirement
         longest = requirement.position.decisions.longest_lead_time_days
         if line is RequirementId.LEAD_TIME and longest is not None:
-            days = self._least(Wish(lines, self.limits), lambda part: float(part.lead_time_days))
+            days = self._least(SetQuery(lines, self.limits), lambda part: float(part.lead_time_days))
             return days and _Figure(days[0], float(longest), days[1], Dimension.DAYS)
         if line is RequirementId.DRIVE_OFF:
-            stronger = Wish(lines | {line}, self.limits, outlet_bears_all=True)
+            stronger = SetQuery(lines | {line}, self.limits, outlet_bears_all=True)
             pull = self._least(stronger, self.search.model.pull_demand_n)
             return pull and _Figure(pull[0], requirement.outlet_pull_strength_n, pull[1], Dimension.FORCE)
         limit = next((one for one in self.limits if one.requirement is line and one.load is not Load.PINNED), None)
         if limit is None or (line not in _NUMBERS_SAY_ALL and self._uses_forbidden(self._best(lines), line)):
             return None
-        nearest = self.search.cheapest(Wish(lines, self.limits, objective=limit.load))
+        nearest = self.search.cheapest(SetQuery(lines, self.limits, objective=limit.load))
         if nearest is None:
             return None
         needed = limit.shown(self.search.model.load_of(nearest, limit.load))
@@ -237,7 +237,7 @@ class ConflictFinder:
             for candidate in judged
         )
 
-    def _least(self, wish: Wish, figure: Callable[[Part], float]) -> tuple[HangingSet, float] | None:
+    def _least(self, query: SetQuery, figure: Callable[[Part], float]) -> tuple[HangingSet, float] | None:
         """Halve the figures met down to the least that, as the greatest allowed, still gives a set."""
         parts = (one.part for judged in self.search.pool.slots.values() for one in judged)
         figures = sorted({figure(part) for part in parts})
@@ -246,7 +246,7 @@ class ConflictFinder:
         while low < high:
             middle = (low + high) // 2
             most = figures[middle]
-            found = self.search.cheapest(replace(wish, keep=_at_most(figure, most)))
+            found = self.search.cheapest(replace(query, keep=_at_most(figure, most)))
             if found is None:
                 low = middle + 1
             else:

@@ -56,7 +56,7 @@ def substitutes(
     plan
         A position with a chosen set.
     number
-        Part number of that set. A wish to keep it is left aside; all other decisions stand.
+        Part number of that set. A query to keep it is left aside; all other decisions stand.
     context
         Rule tables, catalogue and listener.
     listening
@@ -96,8 +96,8 @@ class _PlaceSearch:
 
     def fitting(self) -> Iterator[Substitute]:
         """Yield the parts that could hang in the place, the lowest promise first."""
-        wish = self._chooser.wish(ALL_LINES)
-        promises = self._chooser.search.least_costs(wish, self.place.slot)
+        query = self._chooser.query(ALL_LINES)
+        promises = self._chooser.search.least_costs(query, self.place.slot)
         parts = [
             candidate.part
             for candidate in self._chooser.search.pool.of(self.place.slot)
@@ -140,7 +140,7 @@ class _PlaceSearch:
 
     def _best_with(self, part: Part) -> JudgedSet | None:
         held = self.place.holding(part)
-        if self._chooser.search.cheapest(self._chooser.wish(ALL_LINES, held), self._context.listener) is None:
+        if self._chooser.search.cheapest(self._chooser.query(ALL_LINES, held), self._context.listener) is None:
             return None  # no set even with every should given up: one search instead of one for each group of shoulds
         choice = self._chooser.choose(held)
         if choice is None and self._chooser.last_refused is not None:

@@ -46,7 +46,7 @@ def has_titles(rows: Sequence[Sequence[str]]) -> bool:
     return len(rows) > 1 and "label" in known and len(set(known)) > 1
 
 
-def corrected(mapping: tuple[ColumnMapping, ...], wishes: Mapping[str, str], place: str) -> tuple[ColumnMapping, ...]:
+def corrected(mapping: tuple[ColumnMapping, ...], choices: Mapping[str, str], place: str) -> tuple[ColumnMapping, ...]:
     """Return ``mapping`` with a person's corrections: a column's letters or title to a field, or to nothing.
 
     A field given to one column is taken away from any other. Raise ``InputFault`` for columns and fields that are not
@@ -54,7 +54,7 @@ def corrected(mapping: tuple[ColumnMapping, ...], wishes: Mapping[str, str], pla
     """
     problems: list[InputProblem] = []
     chosen: dict[int, ImportField | None] = {}
-    for name, key in wishes.items():
+    for name, key in choices.items():
         columns = [one.column for one in mapping if name in (column_name(one.column), one.title)]
         if len(columns) != 1:
             known = ", ".join(f"{column_name(one.column)} ({one.title})" for one in mapping)

@@ -12,8 +12,8 @@ from spoutline.model.port import FlowPath
 from spoutline.model.quantity import Dimension, Fact, Quantity
 from spoutline.model.survey import Duty
 from spoutline.rules.declared.registry import RuleId
+from spoutline.rules.parts.candidate import Candidate, PartRule
 from spoutline.rules.parts.figures import part_resistance_ohm, pull_demand_n
-from spoutline.rules.parts.judging import Look, PartRule
 from spoutline.rules.verdicts import yes_no
 
 FORCE_ROUNDING_N = 0.5  # the standards print pounds-force and whole newtons side by side
@@ -26,76 +26,76 @@ _PLANES_ROW = {
 }
 
 
-def marked_for_place(look: Look) -> Iterator[Finding]:
+def marked_for_place(candidate: Candidate) -> Iterator[Finding]:
     """Ask: the breakaway's marking allows its place. Source: UL 567/567B 1.3 and 18 (secondary)."""
-    data = look.part.breakaway
-    place = Placement.NOZZLE_END if look.requirement.breakaway_at_nozzle else Placement.DISPENSER_END
+    data = candidate.part.breakaway
+    place = Placement.NOZZLE_END if candidate.requirement.breakaway_at_nozzle else Placement.DISPENSER_END
     if data is not None and place not in data.placements:
         named = Fact("placements", ", ".join(sorted(data.placements)))
-        yield look.broken(RuleId.BREAKAWAY_PLACEMENT, named, Fact("place", place))
+        yield candidate.broken(RuleId.BREAKAWAY_PLACEMENT, named, Fact("place", place))
 
 
-def separation_in_window(look: Look) -> Iterator[Finding]:
+def separation_in_window(candidate: Candidate) -> Iterator[Finding]:
     """Ask: both ends of the separation window (N) lie inside the profile's; should for a liquid that does not burn.
 
     Source: UL 567 6.3 (secondary), written for petroleum; EN 13617-2 (memory).
     """
-    data, allowed = look.part.breakaway, look.requirement.separation
+    data, allowed = candidate.part.breakaway, candidate.requirement.separation
     if data is None:
         return
     ends = (data.separation_minimum_n, data.separation_maximum_n)
     if all(allowed.holds(end, tolerance=FORCE_ROUNDING_N) for end in ends):
         return
     bounds = (("allowed_minimum", allowed.minimum), ("allowed_maximum", allowed.maximum))
-    yield look.broken(
+    yield candidate.broken(
         RuleId.SEPARATION_WINDOW,
         Quantity("separation_minimum", data.separation_minimum_n, Dimension.FORCE),
         Quantity("separation_maximum", data.separation_maximum_n, Dimension.FORCE),
         *(Quantity(name, bound, Dimension.FORCE) for name, bound in bounds if bound is not None),
-        severity=Severity.MUST if is_flammable(look.requirement.liquid.family) else Severity.SHOULD,
+        severity=Severity.MUST if is_flammable(candidate.requirement.liquid.family) else Severity.SHOULD,
         limits=(LimitId.BREAKAWAY_SEPARATION_MIN, LimitId.BREAKAWAY_SEPARATION_MAX),
     )
 
 
-def closes_vapour(look: Look) -> Iterator[Finding]:
+def closes_vapour(candidate: Candidate) -> Iterator[Finding]:
     """Ask: a vapour breakaway closes the vapour path too. Source: CARB executive orders (secondary)."""
-    data, path = look.part.breakaway, look.requirement.path
+    data, path = candidate.part.breakaway, candidate.requirement.path
     if data is not None and path is not FlowPath.SINGLE and not data.closes_vapour:
-        yield look.broken(RuleId.BREAKAWAY_CLOSES_VAPOUR, Fact("path", path))
+        yield candidate.broken(RuleId.BREAKAWAY_CLOSES_VAPOUR, Fact("path", path))
 
 
-def turns_enough(look: Look) -> Iterator[Finding]:
+def turns_enough(candidate: Candidate) -> Iterator[Finding]:
     """Ask: the swivel turns in as many planes as the duty asks. Source: common practice."""
-    data, asked = look.part.swivel, look.requirement.swivel_planes
+    data, asked = candidate.part.swivel, candidate.requirement.swivel_planes
     if data is not None and asked is not None and data.planes < asked:
-        yield look.broken(
+        yield candidate.broken(
             RuleId.SWIVEL_PLANES,
             Quantity("planes", data.planes, Dimension.COUNT),
             Quantity("planes_asked", asked, Dimension.COUNT),
-            limits=(_PLANES_ROW[look.requirement.position.duty],),
+            limits=(_PLANES_ROW[candidate.requirement.position.duty],),
         )
 
 
-def device_resistance(look: Look) -> Iterator[Finding]:
+def device_resistance(candidate: Candidate) -> Iterator[Finding]:
     """Ask: resistance (ohm) across a breakaway or swivel. Source: UL 567A 12.2 (secondary)."""
-    most = look.jurisdiction.optional_number(LimitId.BOND_DEVICE_MAX)
-    stated = part_resistance_ohm(look.part)
+    most = candidate.jurisdiction.optional_number(LimitId.BOND_DEVICE_MAX)
+    stated = part_resistance_ohm(candidate.part)
     if most is not None and stated is not None and stated > most * (1.0 + 1e-9):
-        yield look.broken(
+        yield candidate.broken(
             RuleId.PART_RESISTANCE,
             Quantity("resistance", stated, Dimension.RESISTANCE),
             Quantity("resistance_maximum", most, Dimension.RESISTANCE),
-            severity=look.requirement.bonding_severity,
+            severity=candidate.requirement.bonding_severity,
             limits=(LimitId.BOND_DEVICE_MAX,),
         )
 
 
-def outlasts_itself(look: Look) -> Iterator[Finding]:
+def outlasts_itself(candidate: Candidate) -> Iterator[Finding]:
     """Ask: the halves of a breakaway bear (N) its own separation with margin. Source: statics; margin judgement."""
-    part = look.part
-    demand = pull_demand_n(part, look.slot, look.requirement, look.tables)
+    part = candidate.part
+    demand = pull_demand_n(part, candidate.slot, candidate.requirement, candidate.tables)
     if part.pull_strength_n is not None and part.pull_strength_n < demand * (1.0 - 1e-9):
-        yield look.broken(
+        yield candidate.broken(
             RuleId.BREAKAWAY_OWN_STRENGTH,
             Quantity("pull_strength", part.pull_strength_n, Dimension.FORCE),
             Quantity("pull_demand", demand, Dimension.FORCE),
@@ -103,35 +103,35 @@ def outlasts_itself(look: Look) -> Iterator[Finding]:
         )
 
 
-def adds_a_joint(look: Look) -> Iterator[Finding]:
+def adds_a_joint(candidate: Candidate) -> Iterator[Finding]:
     """Ask: no adaptor where parts that mate by themselves exist, so that sets with fewest come first.
 
     Source: common practice, no source.
     """
-    yield look.broken(RuleId.ADAPTOR_ADDS_JOINT, Fact("part", look.part.number))
+    yield candidate.broken(RuleId.ADAPTOR_ADDS_JOINT, Fact("part", candidate.part.number))
 
 
-def adaptor_path(look: Look) -> Iterator[Finding]:
+def adaptor_path(candidate: Candidate) -> Iterator[Finding]:
     """Ask: an adaptor leads from the outlet's path, or the set's, to the set's; a vapour port it leaves is closed.
 
     Source: UL 330 clause 4 note; closing is common practice.
     """
-    part, path = look.part, look.requirement.path
+    part, path = candidate.part, candidate.requirement.path
     if part.inlet is None or part.outlet is None:
         return
-    enters = (path, look.requirement.outlet.path)
+    enters = (path, candidate.requirement.outlet.path)
     if part.outlet.path is not path or part.inlet.path not in enters:
-        yield look.broken(RuleId.PART_PATH, Fact("part_path", part.outlet.path), Fact("path", path))
+        yield candidate.broken(RuleId.PART_PATH, Fact("part_path", part.outlet.path), Fact("path", path))
     leaves_vapour = part.inlet.path is not FlowPath.SINGLE and part.outlet.path is FlowPath.SINGLE
     if leaves_vapour and part.adaptor is not None and not part.adaptor.closes_vapour:
-        yield look.broken(RuleId.ADAPTOR_CLOSES_VAPOUR, Fact("part_path", part.inlet.path), Fact("path", path))
+        yield candidate.broken(RuleId.ADAPTOR_CLOSES_VAPOUR, Fact("part_path", part.inlet.path), Fact("path", path))
 
 
-def splitter_has_return(look: Look) -> Iterator[Finding]:
+def splitter_has_return(candidate: Candidate) -> Iterator[Finding]:
     """Ask: a splitter finds a vapour return pipe at the outlet. Source: common practice."""
-    data, outlet = look.part.adaptor, look.requirement.position.outlet
+    data, outlet = candidate.part.adaptor, candidate.requirement.position.outlet
     if data is not None and data.needs_vapour_return and not outlet.vapour_return_available:
-        yield look.broken(RuleId.SPLITTER_VAPOUR_RETURN, Fact("vapour_return_available", yes_no(False)))
+        yield candidate.broken(RuleId.SPLITTER_VAPOUR_RETURN, Fact("vapour_return_available", yes_no(False)))
 
 
 BREAKAWAY_RULES: tuple[PartRule, ...] = (

@@ -16,43 +16,43 @@ from spoutline.model.survey import Retrieval
 from spoutline.rules.declared.registry import RuleId
 from spoutline.rules.derive.hose import is_on_reel, length_limit_id
 from spoutline.rules.derive.turn import turn_angle_rad
+from spoutline.rules.parts.candidate import Candidate, PartRule
 from spoutline.rules.parts.figures import flow_ceiling_m3_s, part_resistance_ohm, passage_area_m2
-from spoutline.rules.parts.judging import Look, PartRule
 from spoutline.rules.verdicts import yes_no
 
 _TOLERANCE_M = 1e-6  # stock lengths are typed in rounded feet or metres
 
 
-def _hose(look: Look) -> HoseData:
-    data = look.part.hose
+def _hose(candidate: Candidate) -> HoseData:
+    data = candidate.part.hose
     if data is None:
-        raise ValueError(f"{look.part.number} is judged as a hose but carries no hose data")
+        raise ValueError(f"{candidate.part.number} is judged as a hose but carries no hose data")
     return data
 
 
-def built_as_asked(look: Look) -> Iterator[Finding]:
+def built_as_asked(candidate: Candidate) -> Iterator[Finding]:
     """Ask: the curb hose has the construction that its retrieval asks. Source: EN 1360, ISO 5772; common practice."""
-    asked, construction = look.requirement.hose_construction, _hose(look).construction
-    if look.slot is not Slot.CURB_HOSE or asked in (None, construction):
+    asked, construction = candidate.requirement.hose_construction, _hose(candidate).construction
+    if candidate.slot is not Slot.CURB_HOSE or asked in (None, construction):
         return
-    position = look.requirement.position
+    position = candidate.requirement.position
     row = LimitId.HOSE_CONSTRUCTION_PLAIN
     if is_on_reel(position):
         row = LimitId.HOSE_CONSTRUCTION_REEL
     elif position.retrieval is Retrieval.RETRACTOR:
         row = LimitId.HOSE_CONSTRUCTION_RETRACTOR
     facts = (Fact("construction", construction), Fact("construction_asked", asked or ""))
-    yield look.broken(RuleId.HOSE_CONSTRUCTION, *facts, limits=(row,))
+    yield candidate.broken(RuleId.HOSE_CONSTRUCTION, *facts, limits=(row,))
 
 
-def low_permeation_as_asked(look: Look) -> Iterator[Finding]:
+def low_permeation_as_asked(candidate: Candidate) -> Iterator[Finding]:
     """Ask: marking and stated rate (kg/(m2.s)) of a low-permeation hose. Source: UL 330; CARB (memory)."""
-    requirement, data = look.requirement, _hose(look)
+    requirement, data = candidate.requirement, _hose(candidate)
     if not requirement.low_permeation:
         return
     if not data.low_permeation:
         fact = Fact("low_permeation", yes_no(False))
-        yield look.broken(RuleId.HOSE_LOW_PERMEATION, fact, limits=(LimitId.HOSE_LOW_PERMEATION,))
+        yield candidate.broken(RuleId.HOSE_LOW_PERMEATION, fact, limits=(LimitId.HOSE_LOW_PERMEATION,))
     most = requirement.permeation_max_kg_m2_s
     if most is None or (data.permeation_kg_m2_s is not None and data.permeation_kg_m2_s <= most * (1.0 + 1e-9)):
         return
@@ -62,15 +62,15 @@ def low_permeation_as_asked(look: Look) -> Iterator[Finding]:
         else Quantity("permeation", data.permeation_kg_m2_s, Dimension.PERMEATION)
     )
     maximum = Quantity("permeation_maximum", most, Dimension.PERMEATION)
-    yield look.broken(RuleId.HOSE_PERMEATION_RATE, stated, maximum, limits=(LimitId.HOSE_PERMEATION_MAX,))
+    yield candidate.broken(RuleId.HOSE_PERMEATION_RATE, stated, maximum, limits=(LimitId.HOSE_PERMEATION_MAX,))
 
 
-def within_length_limit(look: Look) -> Iterator[Finding]:
+def within_length_limit(candidate: Candidate) -> Iterator[Finding]:
     """Ask: one hose (m) alone stays within the limit for all. Source: NFPA 30A 6.5; Okla. 165:26-2-92(a)."""
-    requirement, length = look.requirement, _hose(look).length_m
+    requirement, length = candidate.requirement, _hose(candidate).length_m
     most = requirement.hose_length.maximum
     if most is not None and length > most + _TOLERANCE_M:
-        yield look.broken(
+        yield candidate.broken(
             RuleId.HOSE_SINGLE_LENGTH,
             Quantity("length", length, Dimension.LENGTH),
             Quantity("length_maximum", most, Dimension.LENGTH),
@@ -78,22 +78,22 @@ def within_length_limit(look: Look) -> Iterator[Finding]:
         )
 
 
-def whip_long_enough(look: Look) -> Iterator[Finding]:
+def whip_long_enough(candidate: Candidate) -> Iterator[Finding]:
     """Ask: the whip hose (m) can turn the breakaway into the line of a drive-off.
 
     Source: geometry; margin judgement.
     """
-    if look.slot is not Slot.WHIP_HOSE:
+    if candidate.slot is not Slot.WHIP_HOSE:
         return
-    data = _hose(look)
-    angle = turn_angle_rad(look.requirement.position)
+    data = _hose(candidate)
+    angle = turn_angle_rad(candidate.requirement.position)
     needed = whip_length(
         bend_radius_m=data.minimum_bend_radius_m,
         turn_angle_rad=angle,
-        margin=look.jurisdiction.number(LimitId.BEND_ANGLE_MARGIN),
+        margin=candidate.jurisdiction.number(LimitId.BEND_ANGLE_MARGIN),
     ).length_m
     if data.length_m < needed - _TOLERANCE_M:
-        yield look.broken(
+        yield candidate.broken(
             RuleId.WHIP_LENGTH,
             Quantity("length", data.length_m, Dimension.LENGTH),
             Quantity("length_minimum", needed, Dimension.LENGTH),
@@ -103,15 +103,15 @@ def whip_long_enough(look: Look) -> Iterator[Finding]:
         )
 
 
-def slow_enough(look: Look) -> Iterator[Finding]:
+def slow_enough(candidate: Candidate) -> Iterator[Finding]:
     """Ask: velocity (m/s) at the greatest flow that can come. Source: static guidance for pipes (memory)."""
-    most = look.jurisdiction.optional_number(LimitId.FLOW_VELOCITY_MAX)
-    area = passage_area_m2(_hose(look), look.part.path or FlowPath.SINGLE)
+    most = candidate.jurisdiction.optional_number(LimitId.FLOW_VELOCITY_MAX)
+    area = passage_area_m2(_hose(candidate), candidate.part.path or FlowPath.SINGLE)
     if most is None or area is None:
         return
-    ceiling = flow_ceiling_m3_s(look.requirement, look.tables)
+    ceiling = flow_ceiling_m3_s(candidate.requirement, candidate.tables)
     if ceiling / area > most:
-        yield look.broken(
+        yield candidate.broken(
             RuleId.HOSE_VELOCITY,
             Quantity("velocity", ceiling / area, Dimension.VELOCITY),
             Quantity("velocity_maximum", most, Dimension.VELOCITY),
@@ -120,14 +120,14 @@ def slow_enough(look: Look) -> Iterator[Finding]:
         )
 
 
-def within_oxygenates(look: Look) -> Iterator[Finding]:
+def within_oxygenates(candidate: Candidate) -> Iterator[Finding]:
     """Ask: the blend stays within the oxygenates (percent) of the hose standard. Source: EN 1360:2013 scope."""
-    liquid = look.requirement.liquid
-    most = look.jurisdiction.optional_number(LimitId.HOSE_OXYGENATE_MAX)
-    if most is None or liquid.family is not LiquidFamily.GASOLINE or ListingScheme.EN not in look.part.schemes:
+    liquid = candidate.requirement.liquid
+    most = candidate.jurisdiction.optional_number(LimitId.HOSE_OXYGENATE_MAX)
+    if most is None or liquid.family is not LiquidFamily.GASOLINE or ListingScheme.EN not in candidate.part.schemes:
         return
     if liquid.blend_percent > most:
-        yield look.broken(
+        yield candidate.broken(
             RuleId.OXYGENATE_LIMIT,
             Quantity("blend_percent", liquid.blend_percent, Dimension.PERCENT),
             Quantity("oxygenate_maximum", most, Dimension.PERCENT),
@@ -135,27 +135,27 @@ def within_oxygenates(look: Look) -> Iterator[Finding]:
         )
 
 
-def carries_its_swivel(look: Look) -> Iterator[Finding]:
+def carries_its_swivel(candidate: Candidate) -> Iterator[Finding]:
     """Ask: a vapour curb hose has its swivel built in: the chain has no other. Source: common practice."""
-    path = look.requirement.path
-    if look.slot is Slot.CURB_HOSE and path is not FlowPath.SINGLE and not _hose(look).built_in_swivel:
-        yield look.broken(RuleId.HOSE_BUILT_IN_SWIVEL, Fact("path", path))
+    path = candidate.requirement.path
+    if candidate.slot is Slot.CURB_HOSE and path is not FlowPath.SINGLE and not _hose(candidate).built_in_swivel:
+        yield candidate.broken(RuleId.HOSE_BUILT_IN_SWIVEL, Fact("path", path))
 
 
-def resistance_per_length(look: Look) -> Iterator[Finding]:
+def resistance_per_length(candidate: Candidate) -> Iterator[Finding]:
     """Ask: resistance per metre (ohm/m) of a hose. Source: UL 330; PEI RP400 (memory)."""
-    most = look.jurisdiction.optional_number(LimitId.BOND_HOSE_MAX)
-    total = part_resistance_ohm(look.part)
+    most = candidate.jurisdiction.optional_number(LimitId.BOND_HOSE_MAX)
+    total = part_resistance_ohm(candidate.part)
     if most is None or total is None:
         return
-    per_metre = _hose(look).resistance_ohm_m
-    stated = total / _hose(look).length_m if per_metre is None else per_metre
+    per_metre = _hose(candidate).resistance_ohm_m
+    stated = total / _hose(candidate).length_m if per_metre is None else per_metre
     if stated > most * (1.0 + 1e-9):
-        yield look.broken(
+        yield candidate.broken(
             RuleId.PART_RESISTANCE,
             Quantity("resistance", stated, Dimension.RESISTANCE_PER_LENGTH),
             Quantity("resistance_maximum", most, Dimension.RESISTANCE_PER_LENGTH),
-            severity=look.requirement.bonding_severity,
+            severity=candidate.requirement.bonding_severity,
             limits=(LimitId.BOND_HOSE_MAX,),
         )
 

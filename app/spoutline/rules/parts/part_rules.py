@@ -12,6 +12,7 @@ from spoutline.model.part import Part, PartKind, PartStatus
 from spoutline.model.quantity import Dimension, Fact, Quantity
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.rules.declared.registry import RuleId
+from spoutline.rules.parts.candidate import Candidate, PartRule
 from spoutline.rules.parts.devices import (
     ADAPTOR_RULES,
     BREAKAWAY_RULES,
@@ -21,7 +22,6 @@ from spoutline.rules.parts.devices import (
 )
 from spoutline.rules.parts.figures import elements_of, part_resistance_ohm
 from spoutline.rules.parts.hoses import HOSE_RULES
-from spoutline.rules.parts.judging import Look, PartRule
 from spoutline.rules.parts.nozzles import NOZZLE_RULES
 
 KIND_OF_SLOT: dict[Slot, PartKind] = {
@@ -46,10 +46,10 @@ def judge_part(part: Part, slot: Slot, requirement: Requirement, tables: RuleTab
     Result: broken rules and questions, in the order of the rules. A part of a kind that this place does not take gets
     that one finding only, since the other rules would compare what cannot be compared.
     """
-    look = Look(part, slot, requirement, tables)
+    candidate = Candidate(part, slot, requirement, tables)
     if part.kind is not KIND_OF_SLOT[slot]:
-        return (look.broken(RuleId.PART_IN_SLOT, Fact("kind", part.kind), Fact("slot", slot)),)
-    return tuple(found for rule in part_rules_for(part.kind) for found in rule(look))
+        return (candidate.broken(RuleId.PART_IN_SLOT, Fact("kind", part.kind), Fact("slot", slot)),)
+    return tuple(found for rule in part_rules_for(part.kind) for found in rule(candidate))
 
 
 def part_rules_for(kind: PartKind) -> tuple[PartRule, ...]:
@@ -61,35 +61,35 @@ def part_rules_for(kind: PartKind) -> tuple[PartRule, ...]:
     return () if own is None else (*_COMMON_RULES, *own)
 
 
-def still_sold(look: Look) -> Iterator[Finding]:
+def still_sold(candidate: Candidate) -> Iterator[Finding]:
     """Ask: the maker still sells the part. Source: catalogue."""
-    part = look.part
+    part = candidate.part
     if part.status is not PartStatus.ACTIVE:
-        yield look.broken(
+        yield candidate.broken(
             RuleId.PART_STATUS, Fact("status", part.status), Fact("superseded_by", part.superseded_by or "")
         )
 
 
-def priced(look: Look) -> Iterator[Finding]:
+def priced(candidate: Candidate) -> Iterator[Finding]:
     """Ask: the part has a list price in the site's currency. Source: catalogue."""
-    currency = look.requirement.site.currency
-    if look.part.price_minor(currency) is None:
-        yield look.broken(RuleId.PART_PRICE, Fact("currency", currency))
+    currency = candidate.requirement.site.currency
+    if candidate.part.price_minor(currency) is None:
+        yield candidate.broken(RuleId.PART_PRICE, Fact("currency", currency))
 
 
-def not_refused(look: Look) -> Iterator[Finding]:
+def not_refused(candidate: Candidate) -> Iterator[Finding]:
     """Ask: a person has not refused the part. Source: decision in the survey."""
-    if look.part.number in look.requirement.position.decisions.refused:
-        yield look.broken(RuleId.PART_REFUSED, Fact("part", look.part.number))
+    if candidate.part.number in candidate.requirement.position.decisions.refused:
+        yield candidate.broken(RuleId.PART_REFUSED, Fact("part", candidate.part.number))
 
 
-def in_time(look: Look) -> Iterator[Finding]:
+def in_time(candidate: Candidate) -> Iterator[Finding]:
     """Ask: the part arrives within the longest lead time (days). Source: decision in the survey."""
-    longest = look.requirement.position.decisions.longest_lead_time_days
-    if longest is not None and look.part.lead_time_days > longest:
-        yield look.broken(
+    longest = candidate.requirement.position.decisions.longest_lead_time_days
+    if longest is not None and candidate.part.lead_time_days > longest:
+        yield candidate.broken(
             RuleId.PART_LEAD_TIME,
-            Quantity("lead_time", look.part.lead_time_days, Dimension.DAYS),
+            Quantity("lead_time", candidate.part.lead_time_days, Dimension.DAYS),
             Quantity("longest_lead_time", longest, Dimension.DAYS),
         )
 
@@ -99,45 +99,45 @@ def _is_unlisted_fitting(part: Part) -> bool:
     return part.kind in (PartKind.ADAPTOR, PartKind.SPLITTER) and not part.listings
 
 
-def listed(look: Look) -> Iterator[Finding]:
+def listed(candidate: Candidate) -> Iterator[Finding]:
     """Ask: the part's listing counts here and covers the class; DEF has no class. Source: UL 2586, 330, 567 scopes."""
-    part, requirement = look.part, look.requirement
+    part, requirement = candidate.part, candidate.requirement
     if requirement.listing_class is None or _is_unlisted_fitting(part):
         return
     if requirement.scheme not in part.schemes:
         schemes = Fact("schemes", ", ".join(sorted(part.schemes)))
-        yield look.broken(
+        yield candidate.broken(
             RuleId.PART_SCHEME, schemes, Fact("scheme", requirement.scheme), limits=(LimitId.LISTING_SCHEME,)
         )
     if requirement.listing_class not in part.listings:
         listings = Fact("listings", ", ".join(sorted(part.listings)))
-        yield look.broken(RuleId.PART_CLASS, listings, Fact("listing_class", requirement.listing_class))
+        yield candidate.broken(RuleId.PART_CLASS, listings, Fact("listing_class", requirement.listing_class))
 
 
-def materials_suit(look: Look) -> Iterator[Finding]:
+def materials_suit(candidate: Candidate) -> Iterator[Finding]:
     """Ask: wetted materials against the table; a listing for the class goes before it. Source: table of materials."""
-    requirement = look.requirement
-    is_listed = requirement.listing_class is not None and requirement.listing_class in look.part.listings
-    for material in look.part.wetted_materials:
-        rule_id = _material_rule(material, look, is_listed=is_listed)
+    requirement = candidate.requirement
+    is_listed = requirement.listing_class is not None and requirement.listing_class in candidate.part.listings
+    for material in candidate.part.wetted_materials:
+        rule_id = _material_rule(material, candidate, is_listed=is_listed)
         if rule_id is not None:
-            verdict = look.tables.materials.verdict(material, requirement.material_column)
-            yield look.broken(
+            verdict = candidate.tables.materials.verdict(material, requirement.material_column)
+            yield candidate.broken(
                 rule_id,
                 Fact("material", material),
                 Fact("column", requirement.material_column),
                 Fact("suitability", verdict.suitability),
-                severity=_caution_severity(look) if rule_id is RuleId.MATERIAL_CAUTION else None,
+                severity=_caution_severity(candidate) if rule_id is RuleId.MATERIAL_CAUTION else None,
             )
 
 
-def _caution_severity(look: Look) -> Severity:
+def _caution_severity(candidate: Candidate) -> Severity:
     """Return should for DEF, whose purity a wrong grade spoils and which no listing covers; advice for fuels."""
-    return Severity.SHOULD if look.requirement.liquid.family is LiquidFamily.DEF else Severity.ADVICE
+    return Severity.SHOULD if candidate.requirement.liquid.family is LiquidFamily.DEF else Severity.ADVICE
 
 
-def _material_rule(material: Material, look: Look, *, is_listed: bool) -> RuleId | None:
-    suitability = look.tables.materials.verdict(material, look.requirement.material_column).suitability
+def _material_rule(material: Material, candidate: Candidate, *, is_listed: bool) -> RuleId | None:
+    suitability = candidate.tables.materials.verdict(material, candidate.requirement.material_column).suitability
     if suitability is Suitability.UNSUITABLE:
         return RuleId.MATERIAL_AGAINST_LISTING if is_listed else RuleId.MATERIAL_UNSUITABLE
     if suitability is Suitability.CAUTION and not is_listed:
@@ -145,13 +145,13 @@ def _material_rule(material: Material, look: Look, *, is_listed: bool) -> RuleId
     return None
 
 
-def stands_the_climate(look: Look) -> Iterator[Finding]:
+def stands_the_climate(candidate: Candidate) -> Iterator[Finding]:
     """Ask: the part's range (degrees Celsius) covers the climate. Source: part data."""
-    part, requirement = look.part, look.requirement
+    part, requirement = candidate.part, candidate.requirement
     low, high = requirement.temperature_low_c, requirement.temperature_high_c
     cold = part.temperature_minimum_c > low + _TEMPERATURE_TOLERANCE_K
     if cold or part.temperature_maximum_c < high - _TEMPERATURE_TOLERANCE_K:
-        yield look.broken(
+        yield candidate.broken(
             RuleId.TEMPERATURE_RANGE,
             Quantity("part_low", part.temperature_minimum_c, Dimension.TEMPERATURE),
             Quantity("part_high", part.temperature_maximum_c, Dimension.TEMPERATURE),
@@ -160,43 +160,43 @@ def stands_the_climate(look: Look) -> Iterator[Finding]:
         )
 
 
-def stands_the_pressure(look: Look) -> Iterator[Finding]:
+def stands_the_pressure(candidate: Candidate) -> Iterator[Finding]:
     """Ask: the part's rating (Pa) covers the listing minimum and the supply. Source: UL 2586A 1.1, UL 330 1.4."""
-    asked = look.requirement.pressure_pa
-    if look.part.maximum_pressure_pa < asked * (1.0 - _PRESSURE_ROUNDING):
-        yield look.broken(
+    asked = candidate.requirement.pressure_pa
+    if candidate.part.maximum_pressure_pa < asked * (1.0 - _PRESSURE_ROUNDING):
+        yield candidate.broken(
             RuleId.PRESSURE_RATING,
-            Quantity("maximum_pressure", look.part.maximum_pressure_pa, Dimension.PRESSURE),
+            Quantity("maximum_pressure", candidate.part.maximum_pressure_pa, Dimension.PRESSURE),
             Quantity("pressure", asked, Dimension.PRESSURE),
             limits=(LimitId.PART_PRESSURE_MIN,),
         )
 
 
-def has_the_path(look: Look) -> Iterator[Finding]:
+def has_the_path(candidate: Candidate) -> Iterator[Finding]:
     """Ask: both ends have the path of the set; adaptors and splitters have a rule of their own. Source: UL 330 note."""
-    part, path = look.part, look.requirement.path
+    part, path = candidate.part, candidate.requirement.path
     if part.kind in (PartKind.ADAPTOR, PartKind.SPLITTER):
         return
     paths = [port.path for port in (part.inlet, part.outlet) if port is not None]
     wrong = next((found for found in paths if found is not path), None)
     if wrong is not None:
-        yield look.broken(RuleId.PART_PATH, Fact("part_path", wrong), Fact("path", path))
+        yield candidate.broken(RuleId.PART_PATH, Fact("part_path", wrong), Fact("path", path))
 
 
-def states_its_figures(look: Look) -> Iterator[Finding]:
+def states_its_figures(candidate: Candidate) -> Iterator[Finding]:
     """Ask: resistance, pull strength and flow data are stated: unknown is never taken as good.
 
     Source: NFPA 77; statics.
     """
-    part, requirement = look.part, look.requirement
+    part, requirement = candidate.part, candidate.requirement
     number = Fact("part", part.number)
     if part_resistance_ohm(part) is None:
-        yield look.broken(RuleId.CONTINUITY_KNOWN, number, severity=requirement.bonding_severity)
+        yield candidate.broken(RuleId.CONTINUITY_KNOWN, number, severity=requirement.bonding_severity)
     if part.pull_strength_n is None:
-        yield look.broken(RuleId.PULL_STRENGTH_KNOWN, number)
-    if elements_of(part, look.slot, requirement) is None:
+        yield candidate.broken(RuleId.PULL_STRENGTH_KNOWN, number)
+    if elements_of(part, candidate.slot, requirement) is None:
         missing = "flow_coefficient" if part.hose is None else "liquid_passage"
-        yield look.broken(RuleId.FLOW_DATA_KNOWN, Fact("missing", missing))
+        yield candidate.broken(RuleId.FLOW_DATA_KNOWN, Fact("missing", missing))
 
 
 _COMMON_RULES: tuple[PartRule, ...] = (

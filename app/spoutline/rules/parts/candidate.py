@@ -15,7 +15,7 @@ from spoutline.rules.verdicts import finding
 
 
 @dataclass(frozen=True, slots=True)
-class Look:
+class Candidate:
     """One part in one place of the chain, with what the position asks of it."""
 
     part: Part
@@ -48,4 +48,4 @@ class Look:
         )
 
 
-PartRule = Callable[[Look], Iterator[Finding]]
+PartRule = Callable[[Candidate], Iterator[Finding]]

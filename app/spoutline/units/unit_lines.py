@@ -1,4 +1,4 @@
-"""Conversion between a written unit and the SI unit of the core, by one pint registry made when first needed."""
+"""The way between a written unit and the SI unit of the core, by one pint registry made when first needed."""
 
 from __future__ import annotations
 
