@@ -10,9 +10,9 @@ from PySide6.QtGui import QImage
 from PySide6.QtPrintSupport import QPrinter
 from pytestqt.qtbot import QtBot
 
+from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.page_images import page_image, page_shapes, printed_images
 from spoutline.gui.pages.paper.printing import paint_pages
-from spoutline.gui.pages.result.bill_page import file_stem
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 

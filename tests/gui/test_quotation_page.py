@@ -66,7 +66,7 @@ Write = Callable[..., Path]
 
 @pytest.fixture
 def page(window: MainWindow, workplace: Workplace) -> QuotationPage:
-    page = QuotationPage(workplace.context, window.tell, today=lambda: DAY)
+    page = QuotationPage(workplace.context, window.notify, today=lambda: DAY)
     workplace.__dict__["quotation_page"] = page
     workplace.views.addWidget(page)
     window.actions_by_id[ActionId.QUOTATIONS].trigger()

@@ -127,5 +127,5 @@ def test_fault_is_told_even_where_nothing_can_be_written(
     (tmp_path / "file").write_text("in the way")
     window = MainWindow()
     qtbot.addWidget(window)
-    UnexpectedFault(window, FaultRecord(tmp_path / "file")).tell(ValueError("x"))
+    UnexpectedFault(window, FaultRecord(tmp_path / "file")).show(ValueError("x"))
     assert len(told) == 1

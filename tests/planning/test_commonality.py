@@ -1,7 +1,7 @@
 """Sets chosen together are the cheapest station: held against trying every combination of every chain.
 
 The enumeration builds each chain from ports and judges it by the rules and checks alone; it knows nothing of the
-programme, its bounds or its price steps.
+model, its bounds or its price steps.
 """
 
 from __future__ import annotations
@@ -26,7 +26,7 @@ from spoutline.model.part import Part
 from spoutline.model.plan import HangingSet
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.survey import Survey
-from spoutline.planning.refit.programme import Ladder
+from spoutline.planning.refit.mixed_integer import Ladder
 from spoutline.planning.refit.station import Stocking, plan_refit
 from spoutline.planning.refit.waiting import waited_for
 from spoutline.planning.sets.pool import narrow_pool
@@ -194,7 +194,7 @@ def test_a_long_call_hands_on_what_it_returns_or_raises() -> None:
         waited_for(fails, lambda: False)
 
 
-def test_choosing_together_stops_while_the_programme_is_solved(
+def test_choosing_together_stops_while_the_model_is_solved(
     catalogue: CatalogueStore, us_tables: RuleTables, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     release = threading.Event()

@@ -1,4 +1,4 @@
-"""Random chains, and two oracles that share no code with the walk: plain enumeration and a mixed-integer programme."""
+"""Random chains, and two oracles that share no code with the walk: plain enumeration and a mixed-integer program."""
 
 from __future__ import annotations
 

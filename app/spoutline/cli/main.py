@@ -93,13 +93,13 @@ def _guarded(workbench: Workbench, arguments: argparse.Namespace, open_window: O
         return _done(workbench, arguments, open_window)
     except (InputFault, StoreFault) as fault:
         lines = [str(problem) for problem in fault.problems] if isinstance(fault, InputFault) else [str(fault)]
-        return _tell("".join(f"spoutline: {line}\n" for line in lines), ExitCode.BAD_INPUT)
+        return _end("".join(f"spoutline: {line}\n" for line in lines), ExitCode.BAD_INPUT)
     except StaleQuotation as newer:
-        return _tell(f"spoutline: {newer}\n", ExitCode.BAD_INPUT)
+        return _end(f"spoutline: {newer}\n", ExitCode.BAD_INPUT)
     except BrokenPipeError:
         return _reader_left()
     except KeyboardInterrupt:
-        return _tell("\nspoutline: stopped; nothing more was written\n", ExitCode.INTERRUPTED)
+        return _end("\nspoutline: stopped; nothing more was written\n", ExitCode.INTERRUPTED)
     except Exception:
         return _defect()
 
@@ -142,7 +142,7 @@ def _parser() -> argparse.ArgumentParser:
     return parser
 
 
-def _tell(text: str, code: ExitCode) -> int:
+def _end(text: str, code: ExitCode) -> int:
     if sys.stderr is not None:
         sys.stderr.write(text)
     return code
@@ -165,4 +165,4 @@ def _defect() -> int:
         noted = f"It is noted in {path}; please report it with that file."
     except OSError:
         noted = "Please report it with the command you gave."
-    return _tell(f"spoutline: a fault of the program stopped this command. {noted}\n", ExitCode.DEFECT)
+    return _end(f"spoutline: a fault of the program stopped this command. {noted}\n", ExitCode.DEFECT)

@@ -93,28 +93,30 @@ def _made(workbench: Workbench, arguments: argparse.Namespace) -> Quotation:
 
 
 def _keep(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    return _tell(workbench.quoting().keep(_made(workbench, arguments), arguments.by))
+    return _print_state(workbench.quoting().keep(_made(workbench, arguments), arguments.by))
 
 
 def _revise(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service = workbench.quoting()
     stored, quotation = service.stored(arguments.id), _made(workbench, arguments)
     if stored.status is QuotationStatus.DRAFT:
-        return _tell(service.save_draft(stored, quotation, arguments.by))
-    return _tell(service.revise(stored, quotation, arguments.by))
+        return _print_state(service.save_draft(stored, quotation, arguments.by))
+    return _print_state(service.revise(stored, quotation, arguments.by))
 
 
 def _issue(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service = workbench.quoting()
     issued = service.issue(service.stored(arguments.id), arguments.by, display_of(arguments))
     _write_papers(workbench, arguments, issued.revision)
-    return _tell(issued)
+    return _print_state(issued)
 
 
 def _answer(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service = workbench.quoting()
     answer = QuotationStatus(arguments.answer)
-    return _tell(service.answer(service.stored(arguments.id), answer, arguments.by, arguments.note, arguments.option))
+    return _print_state(
+        service.answer(service.stored(arguments.id), answer, arguments.by, arguments.note, arguments.option)
+    )
 
 
 def _print(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -190,7 +192,7 @@ def _expire(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return ExitCode.FITS
 
 
-def _tell(stored: StoredQuotation) -> ExitCode:
+def _print_state(stored: StoredQuotation) -> ExitCode:
     number = stored.quotation.terms.heading.number
     write_standard_output(f"{stored.id}  {number} r{stored.revision}  {stored.status}\n")
     return ExitCode.FITS

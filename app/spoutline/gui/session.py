@@ -143,7 +143,7 @@ class Session(QObject):
         self.revision += 1
         self._label = stored.survey.positions[0].label
         self.undo_stack.clear()
-        self._tell(SaveState.SAVED, "")
+        self._announce(SaveState.SAVED, "")
         self.changed.emit(Changed.ALL)
 
     def save_again(self) -> None:
@@ -191,18 +191,18 @@ class Session(QObject):
 
     def _save(self) -> None:
         if self._newer is not None:
-            self._tell(SaveState.STALE, str(StaleSurvey(self._newer)))
+            self._announce(SaveState.STALE, str(StaleSurvey(self._newer)))
             return
         try:
             self._stored = self.workbench.book().save(self._stored, self._survey)
         except StaleSurvey as stale:
             self._newer = stale.stored
-            self._tell(SaveState.STALE, str(stale))
+            self._announce(SaveState.STALE, str(stale))
         except StoreFault as fault:
-            self._tell(SaveState.FAILED, str(fault))
+            self._announce(SaveState.FAILED, str(fault))
         else:
-            self._tell(SaveState.SAVED, "")
+            self._announce(SaveState.SAVED, "")
 
-    def _tell(self, state: SaveState, reason: str) -> None:
+    def _announce(self, state: SaveState, reason: str) -> None:
         self._save_state = state
         self.save_state_changed.emit(state, reason)

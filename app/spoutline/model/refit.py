@@ -40,7 +40,7 @@ class ChangedSet:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Commonality:
-    """Sets chosen one by one against sets chosen together. ``rounds`` counts the programmes solved.
+    """Sets chosen one by one against sets chosen together. ``rounds`` counts the mixed-integer models solved.
 
     ``floor_minor`` is None where the choice is proved best; where the time ran out it is what no choice can cost less
     than, part numbers included.

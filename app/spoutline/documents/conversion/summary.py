@@ -49,7 +49,7 @@ def summary_blocks(conversion: SiteConversion, words: ConversionStory, dated: da
     yield KeyValues(result_rows(conversion, words))
     yield from _open_positions(conversion, words)
     yield Heading(words.say("tell_whom"), 2)
-    yield Bullets(tuple(_tell(conversion, words)))
+    yield Bullets(tuple(_to_be_told(conversion, words)))
 
 
 def standing_blocks(conversion: SiteConversion, words: ConversionStory) -> Iterator[Block]:
@@ -195,7 +195,7 @@ def why_open(one: PositionConversion, words: ConversionStory) -> str:
     return words.title(one.outcome)
 
 
-def _tell(conversion: SiteConversion, words: ConversionStory) -> Iterator[str]:
+def _to_be_told(conversion: SiteConversion, words: ConversionStory) -> Iterator[str]:
     agency = conversion.standing.agency
     if conversion.standing.standing is not Standing.NOT_CONCERNED:
         yield words.say("tell_agency", agency=agency.title, source=agency.source)

@@ -82,7 +82,7 @@ class TableSection(Card):
         lines = [str(one) for one in told[:_SHOWN_FAULTS]]
         if len(told) > _SHOWN_FAULTS:
             lines.append(tr("and {0} more").format(len(told) - _SHOWN_FAULTS))
-        self._tell("\n".join(lines))
+        self._notify("\n".join(lines))
 
     def show_note(self, text: str) -> None:
         """Say below the table what it amounts to; an empty text takes it away."""
@@ -136,13 +136,13 @@ class TableSection(Card):
         wide = len(self.declared.columns)
         if columns > wide:
             words = tr("Nothing was written: choose a cell further left, or copy fewer; the table has {0} columns.")
-            self._tell(words.format(wide))
+            self._notify(words.format(wide))
         elif rows > _MOST_ROWS:
-            self._tell(tr("Nothing was written: the table takes at most {0} rows.").format(_MOST_ROWS))
+            self._notify(tr("Nothing was written: the table takes at most {0} rows.").format(_MOST_ROWS))
         else:
             self.model.write_cells(cells)
 
-    def _tell(self, text: str) -> None:
+    def _notify(self, text: str) -> None:
         self.fault_label.setText(text)
         self.fault_label.setVisible(bool(text))
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from spoutline.explain.plan.story import Story
@@ -12,8 +13,10 @@ from spoutline.gui.session import Session
 from spoutline.model.plan import PositionPlan
 from spoutline.model.survey import Survey
 
+Notify = Callable[[str], None]  # shows a notice above the page
 
-class Words:
+
+class StoryInUse:
     """The story in the units in use, made once per unit system."""
 
     def __init__(self, session: Session) -> None:
@@ -35,7 +38,7 @@ class Context:
     session: Session
     plans: Plans
     jobs: Jobs
-    words: Words
+    words: StoryInUse
 
     @property
     def story(self) -> Story:

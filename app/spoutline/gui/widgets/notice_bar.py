@@ -42,7 +42,7 @@ class NoticeBar(QFrame):
         """The notice shown; empty while the bar is put away."""
         return self._label.text() if not self.isHidden() else ""
 
-    def tell(self, text: str, *, tone: Tone = Tone.CAUTION, offers: tuple[Offer, ...] = ()) -> None:
+    def notify(self, text: str, *, tone: Tone = Tone.CAUTION, offers: tuple[Offer, ...] = ()) -> None:
         """Show a notice with its offers and a way to put it away."""
         self._drop_buttons()
         self._mark.show_tone(tone, "Notice")

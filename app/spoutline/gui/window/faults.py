@@ -42,25 +42,25 @@ class UnexpectedFault:
 
     def __init__(self, window: MainWindow, record: FaultRecord) -> None:
         self._window, self._record = window, record
-        self._telling = False
+        self._showing = False
 
     def __call__(self, kind: type[BaseException], fault: BaseException, trace: TracebackType | None) -> None:
         """Handle one exception, as ``sys.excepthook``."""
         if issubclass(kind, KeyboardInterrupt):
             self._window.close()
             return
-        self.tell(fault)
+        self.show(fault)
 
-    def tell(self, fault: BaseException) -> None:
-        """Write a fault down and tell the person; a second one meanwhile is written down only."""
+    def show(self, fault: BaseException) -> None:
+        """Write a fault down and show it to the person; a second one meanwhile is written down only."""
         where = self._record.write(fault)
-        if self._telling:
+        if self._showing:
             return
-        self._telling = True
+        self._showing = True
         try:
             QMessageBox.warning(self._window, "Spoutline", self._words(where))
         finally:
-            self._telling = False
+            self._showing = False
 
     def _words(self, where: Path | None) -> str:
         words = tr("The program met a fault of its own and did not finish the last step. Your survey: {state}.").format(

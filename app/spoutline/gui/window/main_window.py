@@ -121,7 +121,7 @@ class MainWindow(QMainWindow):
         from spoutline.gui.window.workplace import Workplace
 
         self.waiting_label.hide()
-        workplace = Workplace(session, self.jobs, self.tell, self)
+        workplace = Workplace(session, self.jobs, self.notify, self)
         self.workplace = workplace
         self._column.addWidget(workplace, 1)
         for action in self.actions_by_id.values():
@@ -133,13 +133,13 @@ class MainWindow(QMainWindow):
         workplace.fetch_choices()
         return workplace
 
-    def tell(self, text: str, tone: Tone = Tone.NOTE, offers: tuple[Offer, ...] = ()) -> None:
+    def notify(self, text: str, tone: Tone = Tone.NOTE, offers: tuple[Offer, ...] = ()) -> None:
         """Show a notice above the page."""
-        self.notices.tell(text, tone=tone, offers=offers)
+        self.notices.notify(text, tone=tone, offers=offers)
 
     def show_trouble(self, text: str, offers: tuple[Offer, ...] = ()) -> None:
         """Show what went wrong above the page."""
-        self.notices.tell(text, tone=Tone.BAD, offers=offers)
+        self.notices.notify(text, tone=Tone.BAD, offers=offers)
 
     def _follow_undo(self, session: Session) -> None:
         """Let the menu say what undo and redo would do."""
@@ -201,7 +201,7 @@ class MainWindow(QMainWindow):
             text = tr("Merged. Yours stands where both changed the same (yours / theirs):")
             self.show_trouble("\n".join((text, *lines[:_CONFLICTS_SHOWN])))
         else:
-            self.tell(tr("Merged: both edits are in the book."), Tone.GOOD)
+            self.notify(tr("Merged: both edits are in the book."), Tone.GOOD)
 
     _tells_of_save = False
 

@@ -83,7 +83,7 @@ class Opening:
         faults: UnexpectedFault,
     ) -> None:
         self._window, self._factory, self._survey = window, workbench_factory, survey
-        window.jobs.broke.connect(faults.tell)
+        window.jobs.broke.connect(faults.show)
         self.opened: Opened | None = None
 
     def start(self) -> None:

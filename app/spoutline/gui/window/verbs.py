@@ -14,7 +14,7 @@ from spoutline.gui.actions import ActionId
 from spoutline.gui.edits.positions import duplicate_position, free_label, remove_position
 from spoutline.gui.edits.question import Step
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
-from spoutline.gui.pages.result.bill_page import file_stem
+from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.session import Changed
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
@@ -153,7 +153,7 @@ class Verbs:
         except StoreFault as fault:
             self._window.show_trouble(str(fault))
         else:
-            self._window.tell(tr("Written to {path}").format(path=path))
+            self._window.notify(tr("Written to {path}").format(path=path))
 
     # positions
 

@@ -12,8 +12,8 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QSplitter, QStac
 from spoutline.gui.edits.question import WALK, Option, Step
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
 from spoutline.gui.models.plans import Plans
-from spoutline.gui.pages.context import Context, Words
-from spoutline.gui.pages.result.bill_page import BillPage, Report
+from spoutline.gui.pages.context import Context, Notify, StoryInUse
+from spoutline.gui.pages.result.bill_page import BillPage
 from spoutline.gui.pages.result.set_page import SetPage
 from spoutline.gui.pages.result.side_panel import SidePanel
 from spoutline.gui.pages.survey.site_panel import SitePanel
@@ -71,16 +71,16 @@ class Workplace(QWidget):
 
     page_changed = Signal()
 
-    def __init__(self, session: Session, jobs: Jobs, tell: Report, parent: QWidget | None = None) -> None:
+    def __init__(self, session: Session, jobs: Jobs, notify: Notify, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.session = session
-        self._tell = tell
+        self._notify = notify
         self.plans = Plans(session, jobs, self)
-        self.context = Context(session, self.plans, jobs, Words(session))
+        self.context = Context(session, self.plans, jobs, StoryInUse(session))
         self._last_counts: dict[str, tuple[PositionPlan, tuple[SlotCount, ...] | None]] = {}
         self.site_panel = SitePanel(self.context, self)
         self.side_panel = SidePanel(self.context, self)
-        self.bill_page = BillPage(self.context, tell, self)
+        self.bill_page = BillPage(self.context, notify, self)
         self.set_page = SetPage(self.context, self)
         self.site_page = SitePage(self.context, tr(_STEPS[Step.SITE].title), tr(_STEPS[Step.SITE].lead), self)
         self.step_pages: dict[Step, StepPage] = {Step.SITE: self.site_page}
@@ -221,7 +221,7 @@ class Workplace(QWidget):
         """The page of the installer's work, made when first wanted."""
         from spoutline.gui.pages.installer.page import InstallerPage
 
-        page = InstallerPage(self.context, self._tell, self)
+        page = InstallerPage(self.context, self._notify, self)
         self.views.addWidget(page)
         return page
 
@@ -230,7 +230,7 @@ class Workplace(QWidget):
         """The page of the conversion, made when first wanted."""
         from spoutline.gui.pages.conversion.page import ConversionPage
 
-        page = ConversionPage(self.context, self._tell, self)
+        page = ConversionPage(self.context, self._notify, self)
         self.views.addWidget(page)
         return page
 
@@ -248,7 +248,7 @@ class Workplace(QWidget):
         """The page of quotations, made when first wanted."""
         from spoutline.gui.pages.quotation.page import QuotationPage
 
-        page = QuotationPage(self.context, self._tell, parent=self)
+        page = QuotationPage(self.context, self._notify, parent=self)
         self.views.addWidget(page)
         return page
 

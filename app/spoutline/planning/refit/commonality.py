@@ -14,7 +14,7 @@ from spoutline.model.plan import HangingSet, JudgedSet
 from spoutline.model.refit import StockFigures
 from spoutline.planning.refit.case import Case
 from spoutline.planning.refit.chain_arcs import ArcGraph, arc_graphs, cheapest_way, narrowed
-from spoutline.planning.refit.programme import Answer, CaseGraphs, Ladder, StationProgramme, Way
+from spoutline.planning.refit.mixed_integer import Answer, CaseGraphs, Ladder, MixedIntegerModel, Way
 from spoutline.planning.sets.choice import is_turned_down
 from spoutline.search.bounds import within
 from spoutline.search.graph import Path, Problem
@@ -25,7 +25,7 @@ _LEAST_TIME_S = 0.05
 
 @dataclass(frozen=True, slots=True)
 class CommonSets:
-    """One set for each case, in the order of the cases, and how often the programme was solved.
+    """One set for each case, in the order of the cases, and how often the model was solved.
 
     ``floor_minor`` is what no choice can cost less than; None where these sets are proved best.
     """
@@ -68,13 +68,13 @@ def common_sets(
     if not cases:
         return CommonSets((), 0)
     graphs = _graphs(cases, stock_price_minor, ladder)
-    programme = StationProgramme(graphs, ladder, stock_price_minor)
+    model = MixedIntegerModel(graphs, ladder, stock_price_minor)
     rounds = 0
     ends = time.monotonic() + time_limit_s
     while True:
         if should_stop():
             raise Cancelled
-        answer = programme.solve(max(ends - time.monotonic(), _LEAST_TIME_S), should_stop)
+        answer = model.solve(max(ends - time.monotonic(), _LEAST_TIME_S), should_stop)
         rounds += 1
         if not answer.is_proved:
             return _unproved(cases, graphs, answer, stock_price_minor=stock_price_minor, ladder=ladder, rounds=rounds)
@@ -82,7 +82,7 @@ def common_sets(
         judged = [_judged(case, problems, way) for case, problems, way in zip(cases, graphs, ways, strict=True)]
         for number, (way, found) in enumerate(zip(ways, judged, strict=True)):
             if found is None:
-                programme.forbid(number, way)
+                model.forbid(number, way)
         if all(judged):
             return CommonSets(tuple(found for found in judged if found is not None), rounds)
 

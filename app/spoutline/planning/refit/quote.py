@@ -30,10 +30,10 @@ from spoutline.planning.pricing.rounding import check_steps, minor_units
 from spoutline.planning.pricing.selling import Pricer
 from spoutline.planning.protocols import PartStore, Progress
 from spoutline.planning.refit.drive_off import drive_off_estimate
+from spoutline.planning.refit.mixed_integer import Ladder
 from spoutline.planning.refit.part_stores import OfferedParts, at_terms, keeps
 from spoutline.planning.refit.pins import pins_of
 from spoutline.planning.refit.priced_lines import quoted_line
-from spoutline.planning.refit.programme import Ladder
 from spoutline.planning.refit.quantities import part_quantities
 from spoutline.planning.refit.station import Stocking, plan_refit
 from spoutline.planning.sets.plan_site import provenance_of

@@ -14,7 +14,7 @@ from spoutline.model.survey import Position, Survey
 from spoutline.planning.protocols import PartStore, Progress
 from spoutline.planning.refit.case import Case
 from spoutline.planning.refit.commonality import TIME_LIMIT_S, common_sets, figures_of
-from spoutline.planning.refit.programme import Ladder
+from spoutline.planning.refit.mixed_integer import Ladder
 from spoutline.planning.sets.accessories import accessory_lines
 from spoutline.planning.sets.context import PlanningContext, stop_listener
 from spoutline.planning.sets.plan_position import PlannedPosition, planned_position

@@ -47,7 +47,7 @@ def place_of(plan: PositionPlan, number: str, context: PlanningContext) -> Place
 
 
 def _without_wish(requirement: Requirement, number: str, context: PlanningContext) -> Requirement:
-    """Return the requirement without the query to keep a part."""
+    """Return the requirement without the wish to keep a part."""
     decisions = requirement.position.decisions
     if number not in decisions.pinned:
         return requirement

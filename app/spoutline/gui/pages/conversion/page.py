@@ -14,11 +14,11 @@ from spoutline.gui.edits.question import Option
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.conversion_nodes import STANDING_TONES, conversion_nodes, way_nodes
 from spoutline.gui.models.node_tree import NodeTree
-from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.conversion.lists import OwnCostsPanel, OwnSharesPanel
+from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.paper.printing import print_document
-from spoutline.gui.pages.result.bill_page import Report, file_stem
 from spoutline.gui.pages.survey.installed_panel import InstalledPanel
 from spoutline.gui.pages.survey.question_form import QuestionForm
 from spoutline.gui.session import Changed
@@ -39,9 +39,9 @@ _WAYS_HEIGHT_PX = 124  # the head and three ways
 class ConversionPage(QWidget):
     """Worked out when the page is seen, and anew when the survey changes while it is seen."""
 
-    def __init__(self, context: Context, tell: Report, parent: QWidget | None = None) -> None:
+    def __init__(self, context: Context, notify: Notify, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._context, self._tell = context, tell
+        self._context, self._notify = context, notify
         self._conversion: SiteConversion | None = None
         self._made_for: object = None
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
@@ -193,7 +193,7 @@ class ConversionPage(QWidget):
             return
         self._made_for = None
         self.state_label.setText(str(fault))
-        self._tell(tr("The conversion could not be worked out: {reason}").format(reason=fault))
+        self._notify(tr("The conversion could not be worked out: {reason}").format(reason=fault))
 
     # answers
 
@@ -247,8 +247,8 @@ class ConversionPage(QWidget):
         self._context.jobs.start(
             _FILE,
             work,
-            lambda _: self._tell(tr("Saved as {path}").format(path=path)),
-            lambda fault: self._tell(tr("Nothing was saved: {reason}").format(reason=_reason(fault))),
+            lambda _: self._notify(tr("Saved as {path}").format(path=path)),
+            lambda fault: self._notify(tr("Nothing was saved: {reason}").format(reason=_reason(fault))),
         )
 
     def _print(self) -> None:

@@ -18,8 +18,8 @@ from PySide6.QtWidgets import (
 
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.record_table import Column, RecordTable, SortedRecords
-from spoutline.gui.pages.context import Context
-from spoutline.gui.pages.result.bill_page import Report, file_stem
+from spoutline.gui.pages.context import Context, Notify
+from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.widgets.lists import Table
@@ -42,12 +42,12 @@ class InspectionPanel(QWidget):
         self,
         context: Context,
         language: Callable[[], PackLanguage],
-        tell: Report,
+        notify: Notify,
         parent: QWidget | None = None,
         today: Callable[[], date] = date.today,
     ) -> None:
         super().__init__(parent)
-        self._context, self._language, self._tell, self._today = context, language, tell, today
+        self._context, self._language, self._notify, self._today = context, language, notify, today
         self._site_plan: SitePlan | None = None
         self._due: tuple[DueItem, ...] = ()
         row = QHBoxLayout(self)
@@ -198,7 +198,7 @@ class InspectionPanel(QWidget):
                 write_file(path, service.inspection_calendar(site_plan, due, language, display))
 
         self._context.jobs.start(
-            _FILE, work, lambda _: self._tell(tr("Saved as {path}").format(path=path)), self._show_trouble
+            _FILE, work, lambda _: self._notify(tr("Saved as {path}").format(path=path)), self._show_trouble
         )
 
     def _ask_and_save(self, suffix: str) -> None:

@@ -22,10 +22,10 @@ from PySide6.QtWidgets import (
 )
 
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
-from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.context import Context, Notify
+from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.paper.printing import print_document
-from spoutline.gui.pages.result.bill_page import Report, file_stem
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem
@@ -48,10 +48,10 @@ class PackPanel(QWidget):
     """Makes the paper chosen for the whole site or the position in focus, and saves or prints it."""
 
     def __init__(
-        self, context: Context, language: Callable[[], PackLanguage], tell: Report, parent: QWidget | None = None
+        self, context: Context, language: Callable[[], PackLanguage], notify: Notify, parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
-        self._context, self._language, self._tell = context, language, tell
+        self._context, self._language, self._notify = context, language, notify
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
         splitter.addWidget(self._choices())
@@ -173,7 +173,7 @@ class PackPanel(QWidget):
         self._context.jobs.start(
             _FILE,
             lambda _: write_file(path, document),
-            lambda _: self._tell(tr("Saved as {path}").format(path=path)),
+            lambda _: self._notify(tr("Saved as {path}").format(path=path)),
             self._show_trouble,
         )
 

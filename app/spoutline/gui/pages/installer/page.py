@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QTabWidget, QVBoxLayout, QWidget
 
-from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.installer.inspection_panel import InspectionPanel
 from spoutline.gui.pages.installer.pack_panel import PackPanel
 from spoutline.gui.pages.installer.record_panel import RecordPanel
 from spoutline.gui.pages.installer.swap_panel import SwapPanel
-from spoutline.gui.pages.result.bill_page import Report
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.editors import LineEditor
@@ -29,18 +28,18 @@ _LANGUAGES = {
 class InstallerPage(QWidget):
     """Holds the four panels, the language of the papers, and the field for a scanned code."""
 
-    def __init__(self, context: Context, tell: Report, parent: QWidget | None = None) -> None:
+    def __init__(self, context: Context, notify: Notify, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._context, self._tell = context, tell
+        self._context, self._notify = context, notify
         column = QVBoxLayout(self)
         column.setContentsMargins(4, 4, 10, 8)
         column.addLayout(self._head())
         self.state_label = plain_label("", "quiet", wraps=True)
         column.addWidget(self.state_label)
-        self.pack_panel = PackPanel(context, self.language, tell, self)
-        self.record_panel = RecordPanel(context, self.language, tell, self)
+        self.pack_panel = PackPanel(context, self.language, notify, self)
+        self.record_panel = RecordPanel(context, self.language, notify, self)
         self.swap_panel = SwapPanel(context, self)
-        self.inspection_panel = InspectionPanel(context, self.language, tell, self)
+        self.inspection_panel = InspectionPanel(context, self.language, notify, self)
         self.tabs = QTabWidget(self)
         self.tabs.setDocumentMode(True)
         for panel, words in (

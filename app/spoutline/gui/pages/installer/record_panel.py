@@ -9,9 +9,9 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
-from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.installer.record_fields import RecordFields
-from spoutline.gui.pages.result.bill_page import Report, file_stem
+from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.widgets.cards import ScrolledPage, plain_label
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
@@ -35,10 +35,10 @@ class RecordPanel(QWidget):
     kept = Signal()
 
     def __init__(
-        self, context: Context, language: Callable[[], PackLanguage], tell: Report, parent: QWidget | None = None
+        self, context: Context, language: Callable[[], PackLanguage], notify: Notify, parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
-        self._context, self._language, self._tell = context, language, tell
+        self._context, self._language, self._notify = context, language, notify
         self._shown: object = None
         self._photos: dict[str, tuple[PhotoNote, bytes]] = {}
         self._read: dict[str, CommissioningRecord] = {}  # of the form last read, by position, not yet kept
@@ -116,7 +116,7 @@ class RecordPanel(QWidget):
             return
         self._read.pop(record.position, None)
         self.state_label.setText(tr("The record of {0} is kept in the book.").format(record.position))
-        self._tell(tr("The record of {0} is kept in the book.").format(record.position))
+        self._notify(tr("The record of {0} is kept in the book.").format(record.position))
         self.kept.emit()
 
     def read_form(self, path: Path) -> None:
@@ -211,7 +211,7 @@ class RecordPanel(QWidget):
         self._context.jobs.start(
             _FILE,
             work,
-            lambda _: self._tell(tr("Saved as {path}").format(path=path)),
+            lambda _: self._notify(tr("Saved as {path}").format(path=path)),
             lambda fault: self.state_label.setText(str(fault)),
         )
 

@@ -10,10 +10,10 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from spoutline.gui.jobs import Ticket
-from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.context import Context, Notify
+from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.quotation.in_hand import InHand
 from spoutline.gui.pages.quotation.work import FILE
-from spoutline.gui.pages.result.bill_page import Report, file_stem
 from spoutline.gui.wording import tr
 from spoutline.whole_files import write_file
 
@@ -43,9 +43,9 @@ class QuotationFiles(QObject):
 
     failed = Signal(str)
 
-    def __init__(self, context: Context, tell: Report, parent: QWidget) -> None:
+    def __init__(self, context: Context, notify: Notify, parent: QWidget) -> None:
         super().__init__(parent)
-        self._context, self._tell, self._window = context, tell, parent
+        self._context, self._notify, self._window = context, notify, parent
 
     def ask(self, hand: InHand, kind: FileKind, option: int) -> None:
         """Ask for a file and write a paper into it."""
@@ -82,6 +82,6 @@ class QuotationFiles(QObject):
         self._context.jobs.start(
             FILE,
             work,
-            lambda _: self._tell(tr("Saved as {path}").format(path=path)),
+            lambda _: self._notify(tr("Saved as {path}").format(path=path)),
             lambda fault: self.failed.emit(str(fault)),
         )

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QSplitter, QVBoxLayout, QWidget
 from spoutline.book.quotation_records import StoredQuotation
 from spoutline.bootstrap.quotations import QuotationService
 from spoutline.gui.jobs import JobKey
-from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.quotation.files import FileKind, QuotationFiles
 from spoutline.gui.pages.quotation.in_hand import InHand
@@ -35,7 +35,6 @@ from spoutline.gui.pages.quotation.work import (
     making,
     reading_older,
 )
-from spoutline.gui.pages.result.bill_page import Report
 from spoutline.gui.session import Changed
 from spoutline.gui.wording import tr
 from spoutline.model.faults import Cancelled, InputFault
@@ -47,7 +46,7 @@ class QuotationPage(QWidget):
     """Holds one quotation and the terms of the next one. ``today`` tells the day for expiry and for new terms."""
 
     def __init__(
-        self, context: Context, tell: Report, today: Callable[[], date] = date.today, parent: QWidget | None = None
+        self, context: Context, notify: Notify, today: Callable[[], date] = date.today, parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
         self._context, self._today = context, today
@@ -58,7 +57,7 @@ class QuotationPage(QWidget):
         self._answered: Quotation | None = None  # for whose prices somebody answered, since it was made
         self._steps = Steps(context.jobs, lambda: self._service, self._show_step, self._show_trouble, self._show_steps)
         self.terms = TermsChoice(context, today, self)
-        self._files = QuotationFiles(context, tell, self)
+        self._files = QuotationFiles(context, notify, self)
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
         self.panel = QuotationPanel(context, today, self)

@@ -51,7 +51,7 @@ class QuotationPanel(QWidget):
             self.tabs.addTab(panel, words)
         column.addWidget(self.tabs, 1)
         self.offer.gap_button.clicked.connect(self._answer_gaps)
-        self.book.touched_told.connect(self._tell_touched)
+        self.book.touched_told.connect(self._show_touched_notice)
 
     @property
     def name(self) -> str:
@@ -142,7 +142,7 @@ class QuotationPanel(QWidget):
         self.older_bar.hide()
         return self.older_bar
 
-    def _tell_touched(self) -> None:
+    def _show_touched_notice(self) -> None:
         """Tell of touched quotations by themselves, once for each set of them."""
         touched = self.book.touched
         place = self.tabs.indexOf(self.book)
@@ -154,7 +154,7 @@ class QuotationPanel(QWidget):
             numbers = ", ".join(one.stored.quotation.terms.heading.number for one in touched[:3])
             more = "…" if len(touched) > 3 else ""
             text = tr("Catalogue or price lists have changed under open quotations: {0}{1}").format(numbers, more)
-            self.notice.tell(text, tone=Tone.CAUTION, offers=(Offer(tr("Show"), self._show_touched),))
+            self.notice.notify(text, tone=Tone.CAUTION, offers=(Offer(tr("Show"), self._show_touched),))
         self._touched_told = ids
 
     def _show_touched(self) -> None:

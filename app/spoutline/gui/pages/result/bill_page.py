@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import Qt
@@ -15,7 +14,8 @@ from spoutline.gui.models.node_tree import Node, NodeTree
 from spoutline.gui.models.record_table import RecordTable, SortedRecords
 from spoutline.gui.models.site_nodes import plan_words
 from spoutline.gui.models.table_columns import bill_columns
-from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.context import Context, Notify
+from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.paper.printing import print_document
 from spoutline.gui.session import Changed
@@ -29,15 +29,13 @@ _PLAN = JobKey(JobKind.SITE_PLAN)
 _FILE = JobKey(JobKind.FILE)
 _PRINTER_DPI = 200
 
-Report = Callable[[str], None]
-
 
 class BillPage(QWidget):
     """Shows the bill. It is made when the page is seen, and made anew when the survey changes while it is seen."""
 
-    def __init__(self, context: Context, tell: Report, parent: QWidget | None = None) -> None:
+    def __init__(self, context: Context, notify: Notify, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._context, self._tell = context, tell
+        self._context, self._notify = context, notify
         self._site_plan: SitePlan | None = None
         self._made_for: object = None
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
@@ -170,7 +168,7 @@ class BillPage(QWidget):
     def _show_trouble(self, fault: Exception) -> None:
         self._made_for = None
         self.state_label.setText(str(fault))
-        self._tell(tr("The bill could not be made: {reason}").format(reason=fault))
+        self._notify(tr("The bill could not be made: {reason}").format(reason=fault))
 
     def _enable(self, ready: bool) -> None:
         for button in self.buttons.values():
@@ -200,8 +198,8 @@ class BillPage(QWidget):
         self._context.jobs.start(
             _FILE,
             work,
-            lambda _: self._tell(tr("Saved as {path}").format(path=path)),
-            lambda fault: self._tell(tr("Nothing was saved: {reason}").format(reason=fault)),
+            lambda _: self._notify(tr("Saved as {path}").format(path=path)),
+            lambda fault: self._notify(tr("Nothing was saved: {reason}").format(reason=fault)),
         )
 
     def _print(self) -> None:
@@ -211,9 +209,3 @@ class BillPage(QWidget):
     def _on_changed(self, what: Changed) -> None:
         if self.isVisible() and what & (Changed.SURVEY | Changed.UNITS):
             self.refresh()
-
-
-def file_stem(name: str) -> str:
-    """Return a file name for a site: letters, digits and dashes only."""
-    words = "".join(character if character.isalnum() else " " for character in name).split()
-    return "-".join(words)[:60] or "site"

@@ -1,9 +1,9 @@
-"""The sets of a whole station as one mixed-integer programme, solved by HiGHS through scipy.
+"""The sets of a whole station as one mixed-integer program, solved by HiGHS through scipy.
 
 Variables: an arc of a case is taken; a part number is stocked; a price step of a part is used, with its quantity.
 Rows: flow conservation over open ports, the limits of every load sum, pull strengths, broken should-rules, and what
-links arcs to part numbers. The programme admits a little more than the rules do (float tolerance, and whatever only a
-full check can see); a set that is turned down afterwards gets a row of its own and the programme is solved again, so
+links arcs to part numbers. The model admits a little more than the rules do (float tolerance, and whatever only a
+full check can see); a set that is turned down afterwards gets a row of its own and the model is solved again, so
 that the first answer whose sets all stand is an optimum.
 """
 
@@ -81,7 +81,7 @@ class _Rows:
         self.high.append(high)
 
 
-class StationProgramme:
+class MixedIntegerModel:
     """Built once; ``solve`` may be called again after ``forbid``."""
 
     def __init__(self, cases: tuple[CaseGraphs, ...], ladder: Callable[[str], Ladder], stock_price_minor: int) -> None:
@@ -106,7 +106,7 @@ class StationProgramme:
         Cancelled
             If ``should_stop`` says so.
         StoreFault
-            scipy is missing, or HiGHS finds the programme faulty.
+            scipy is missing, or HiGHS finds the model faulty.
         """
         solved = self._solved(time_limit_s, should_stop)
         ways = None if solved.x is None else tuple(_way(arcs, solved.x) for arcs in self._arcs)

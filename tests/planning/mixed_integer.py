@@ -1,4 +1,4 @@
-"""The choice of a set as a mixed-integer programme over the whole catalogue, written from the rules' figures.
+"""The choice of a set as a mixed-integer program over the whole catalogue, written from the rules' figures.
 
 Independent of the search: binary variables for (place, port before, part), flow conservation over open ports, one row
 for every sum that a chain is held to, solved by HiGHS (scipy.optimize.milp).

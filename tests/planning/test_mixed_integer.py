@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from planning.integer_programme import REGRET, Programme
+from planning.mixed_integer import REGRET, Programme
 from planning.surveys import ALL_THAT_FIT
 from spoutline.calc.catenary import longest_clear_length
 from spoutline.catalogue.store import CatalogueStore
