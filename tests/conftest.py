@@ -23,6 +23,10 @@ if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+# the program follows the language of the machine; the tests read English wherever they run
+for variable in ("LANGUAGE", "LC_ALL", "LC_MESSAGES"):
+    os.environ.pop(variable, None)
+os.environ["LANG"] = "C.UTF-8"
 
 
 def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:

@@ -15,7 +15,8 @@ from documents.pack_words import words
 from spoutline.bootstrap import Workbench
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.documents.pack.papers import form_pdf, pack_pdf
-from spoutline.model.pack import PackJob, PackLanguage
+from spoutline.model.language import Language
+from spoutline.model.pack import PackJob
 from spoutline.model.plan import SitePlan
 
 
@@ -25,8 +26,8 @@ def site_plan(workbench: Workbench) -> SitePlan:
     return workbench.plan_site(demo_survey("refit_48"))
 
 
-@pytest.mark.parametrize("language", PackLanguage)
-def test_pack_of_48_positions(benchmark: BenchmarkFixture, site_plan: SitePlan, language: PackLanguage) -> None:
+@pytest.mark.parametrize("language", Language)
+def test_pack_of_48_positions(benchmark: BenchmarkFixture, site_plan: SitePlan, language: Language) -> None:
     own = words(language)
     pdf = benchmark.pedantic(pack_pdf, (site_plan, own, PackJob()), rounds=3, warmup_rounds=1)
     assert len(PdfReader(BytesIO(pdf)).pages) >= 48

@@ -7,9 +7,10 @@ from functools import cache
 from documents import plan_factory as factory
 from spoutline import assets
 from spoutline.documents.pack.content import PackWords
-from spoutline.explain.pack.phrases import pack_phrasebook_from_toml, pack_story
+from spoutline.explain.pack.phrases import pack_phrasebook_from_toml
+from spoutline.explain.plan.story import Story
+from spoutline.model.language import Language
 from spoutline.model.liquid import LiquidFamily
-from spoutline.model.pack import PackLanguage
 from spoutline.model.plan import PositionPlan
 from spoutline.model.survey import SurveyLiquid
 from spoutline.ruletables.caution_signs import load_caution_signs
@@ -19,10 +20,10 @@ from spoutline.units.display import Display
 
 
 @cache
-def words(language: PackLanguage = PackLanguage.ENGLISH, system: UnitSystem = UnitSystem.SI) -> PackWords:
+def words(language: Language = Language.ENGLISH, system: UnitSystem = UnitSystem.SI) -> PackWords:
     resources = assets.resources_folder()
     text = (resources / "pack" / f"{language}.toml").read_text(encoding="utf-8")
-    story = pack_story(pack_phrasebook_from_toml(text, f"{language}.toml"), Display(system))
+    story = Story(pack_phrasebook_from_toml(text, f"{language}.toml"), Display(system).written(language))
     return PackWords(story, load_cautions(resources, language.value), load_caution_signs(resources))
 
 

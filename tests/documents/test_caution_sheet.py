@@ -17,7 +17,7 @@ from spoutline.documents.drawing.pictograms import Area, Disc, pictogram_marks
 from spoutline.documents.job_conditions import job_conditions
 from spoutline.documents.pack.content import caution_blocks
 from spoutline.documents.pack.papers import caution_pdf
-from spoutline.model.pack import PackLanguage
+from spoutline.model.language import Language
 from spoutline.ruletables.caution_signs import Pictogram, SignShape
 from spoutline.ruletables.cautionwords import CautionCondition, CautionSeverity
 
@@ -33,8 +33,8 @@ def test_the_crowded_site_brings_up_every_condition_but_one() -> None:
     assert set(CautionCondition) - found == {CautionCondition.SINGLE_USE_BREAKAWAY}
 
 
-@pytest.mark.parametrize("language", PackLanguage)
-def test_all_cautions_of_a_crowded_site_stand_on_two_pages_and_none_is_left_out(language: PackLanguage) -> None:
+@pytest.mark.parametrize("language", Language)
+def test_all_cautions_of_a_crowded_site_stand_on_two_pages_and_none_is_left_out(language: Language) -> None:
     plan = factory.site_plan(*every_kind_of_position())
     pdf = caution_pdf(plan, words(language))
     assert len(reader_of(pdf).pages) <= 2
@@ -53,7 +53,7 @@ def test_all_thirty_six_cautions_fit_together_in_the_longest_language() -> None:
     from spoutline.documents.content.blocks import Document, PaperSize
     from spoutline.documents.pdf.render import pdf_bytes
 
-    for language in PackLanguage:
+    for language in Language:
         own = words(language)
         always = tuple(replace(one, applies=frozenset({CautionCondition.ALWAYS})) for one in own.cautions)
         blocks = tuple(caution_blocks(factory.site_plan(), replace(own, cautions=always)))

@@ -13,21 +13,24 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from documents.readers import reader_of, text_of
+from spoutline import assets
 from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.bootstrap.demos import demo_survey
+from spoutline.documents.calendar import calendar_bytes
 from spoutline.documents.content.blocks import CautionNote, Figure, Heading, PageBreak, Table
 from spoutline.documents.conversion.content import conversion_content
-from spoutline.documents.conversion.icalendar import escaped, folded
 from spoutline.explain.conversion.phrases import conversion_phrases_from_toml
 from spoutline.explain.conversion.sentences import SENTENCES
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import InputFault
 from spoutline.model.removal_standing import Standing
 from spoutline.model.survey import Survey, VapourStatus
+from spoutline.ruletables.cautions import load_cautions
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
 
 SI, US = Display(UnitSystem.SI), Display(UnitSystem.US)
+CAUTIONS = load_cautions(assets.resources_folder())
 PHRASES = Path(__file__).resolve().parents[2] / "resources" / "conversion" / "en.toml"
 
 
@@ -69,7 +72,7 @@ def test_every_page_says_that_it_is_no_permission_and_who_decides(bench: Workben
 def test_a_site_where_removal_is_not_allowed_says_so_before_anything_else(bench: Workbench) -> None:
     conversion = refused(bench)
     assert conversion.standing.standing is Standing.NOT_ALLOWED
-    content = conversion_content(conversion, bench.converting().words(SI), bench.bills().cautions())
+    content = conversion_content(conversion, bench.converting().words(SI), CAUTIONS)
     heading, caution, *_ = content.blocks
     assert isinstance(heading, Heading)
     assert isinstance(caution, CautionNote)
@@ -85,7 +88,7 @@ def test_bringing_recovery_in_where_it_must_go_is_warned_of(bench: Workbench) ->
     answers = survey.conversion.model_copy(update={"agency": "arizona"})
     changed = survey.model_copy(update={"positions": (kept,), "conversion": answers})
     conversion = bench.converting().convert(changed)
-    content = conversion_content(conversion, bench.converting().words(SI), bench.bills().cautions())
+    content = conversion_content(conversion, bench.converting().words(SI), CAUTIONS)
     warning = content.blocks[1]
     assert isinstance(warning, CautionNote)
     assert "brought in" in warning.hazard
@@ -93,7 +96,7 @@ def test_bringing_recovery_in_where_it_must_go_is_warned_of(bench: Workbench) ->
 
 def test_every_position_has_a_sheet_of_its_own_and_the_caution_sheet_comes_last(bench: Workbench) -> None:
     conversion = conversion_of(bench, "conversion_balance")
-    blocks = conversion_content(conversion, bench.converting().words(SI), bench.bills().cautions()).blocks
+    blocks = conversion_content(conversion, bench.converting().words(SI), CAUTIONS).blocks
     chapters = [block.text for block in blocks if isinstance(block, Heading) and block.level == 1]
     sheets = [title for title in chapters if "removal and fitting" in title]
     assert len(sheets) == len(conversion.positions)
@@ -106,7 +109,7 @@ def test_every_position_has_a_sheet_of_its_own_and_the_caution_sheet_comes_last(
 def test_the_chart_names_the_year_from_which_nothing_is_added(bench: Workbench) -> None:
     # the recalled national table crosses the break-even share of efficiency 0.71, 0.9014, between 2017 and 2018
     conversion = conversion_of(bench, "conversion_assist")
-    blocks = conversion_content(conversion, bench.converting().words(SI), bench.bills().cautions()).blocks
+    blocks = conversion_content(conversion, bench.converting().words(SI), CAUTIONS).blocks
     figures = [block for block in blocks if isinstance(block, Figure)]
     assert "from 2018 on" in figures[0].caption
     assert len(figures) >= 2  # the chart and the bars
@@ -115,7 +118,7 @@ def test_the_chart_names_the_year_from_which_nothing_is_added(bench: Workbench) 
 def test_the_bars_show_every_task_once(bench: Workbench) -> None:
     conversion = conversion_of(bench, "conversion_assist")
     assert conversion.sequence is not None
-    blocks = conversion_content(conversion, bench.converting().words(SI), bench.bills().cautions()).blocks
+    blocks = conversion_content(conversion, bench.converting().words(SI), CAUTIONS).blocks
     bars = [block.drawing for block in blocks if isinstance(block, Figure) and "Sheet" in block.caption]
     names = [
         shape.text for drawing in bars for shape in drawing.shapes if hasattr(shape, "anchor") and shape.at.x_m == 0.0
@@ -126,7 +129,7 @@ def test_the_bars_show_every_task_once(bench: Workbench) -> None:
 def test_each_figure_of_the_emissions_carries_its_status(bench: Workbench) -> None:
     conversion = conversion_of(bench, "conversion_assist")
     assert conversion.emissions is not None
-    blocks = conversion_content(conversion, bench.converting().words(SI), bench.bills().cautions()).blocks
+    blocks = conversion_content(conversion, bench.converting().words(SI), CAUTIONS).blocks
     tables = [block for block in blocks if isinstance(block, Table)]
     rows = {row.cells[0]: row.cells[-1] for table in tables for row in table.rows}
     for figure in conversion.emissions.figures:
@@ -224,15 +227,19 @@ def test_a_plan_without_dates_gives_no_calendar_and_says_what_is_missing(bench: 
 
 @given(st.text(alphabet=st.characters(exclude_categories=("Cs", "Cc")), max_size=300))
 def test_folding_can_be_undone_and_cuts_no_character(text: str) -> None:
-    line = folded(f"SUMMARY:{text}")
-    assert line.replace("\r\n ", "") == f"SUMMARY:{text}"
-    assert all(len(part.encode("utf-8")) <= 75 for part in line.split("\r\n"))
+    raw = calendar_bytes(text, "test", ())
+    assert all(len(part) <= 75 for part in raw.split(b"\r\n"))
+    line = next(line for line in unfolded(raw) if line.startswith("X-WR-CALNAME:"))
+    read = re.sub(r"\\([\\;,])", r"\1", line.partition(":")[2])  # RFC 5545 section 3.3.11
+    assert read == text
 
 
 def test_text_values_are_escaped_as_the_standard_says() -> None:
     # RFC 5545 section 3.3.11
-    assert escaped("a\\b;c,d\ne") == "a\\\\b\\;c\\,d\\ne"
-    assert escaped("BEGIN:VEVENT\r\nUID:x") == "BEGIN:VEVENT\\nUID:x"
+    lines = unfolded(calendar_bytes("a\\b;c,d\ne\x07", "test", ()))
+    assert "X-WR-CALNAME:a\\\\b\\;c\\,d\\ne" in lines
+    lines = unfolded(calendar_bytes("BEGIN:VEVENT\r\nUID:x", "test", ()))
+    assert "X-WR-CALNAME:BEGIN:VEVENT\\nUID:x" in lines
 
 
 # words

@@ -13,7 +13,7 @@ from documents.pack_words import words
 from spoutline.documents.drawing.balloons import BALLOON_RADIUS_PT, balloon_offsets
 from spoutline.documents.drawing.shapes import Balloon, Dot, Label, Path, Round, places_of
 from spoutline.documents.pack.exploded import WANTED_HEIGHT_M, exploded_drawing
-from spoutline.model.pack import PackLanguage
+from spoutline.model.language import Language
 from spoutline.model.part import AdaptorData, PartKind
 from spoutline.model.plan import HangingSet, Joint, JudgedSet, SetLink
 from spoutline.model.port import FlowPath, Gender, Port, Seal, ThreadStandard
@@ -46,9 +46,9 @@ def long_chain() -> JudgedSet:
 CHAINS = {"usual": factory.judged(), "long": long_chain()}
 
 
-@pytest.mark.parametrize("language", PackLanguage)
+@pytest.mark.parametrize("language", Language)
 @pytest.mark.parametrize("name", CHAINS)
-def test_balloons_number_the_chain_and_cover_neither_each_other_nor_a_label(name: str, language: PackLanguage) -> None:
+def test_balloons_number_the_chain_and_cover_neither_each_other_nor_a_label(name: str, language: Language) -> None:
     judged = CHAINS[name]
     drawing = exploded_drawing(judged, words(language).story)
     balloons = [shape for shape in drawing.shapes if isinstance(shape, Balloon)]

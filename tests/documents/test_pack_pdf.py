@@ -19,7 +19,8 @@ from documents.pack_words import every_kind_of_position, words
 from documents.readers import outputs_elsewhere, reader_of, text_of
 from spoutline.documents.pack.papers import caution_pdf, pack_pdf
 from spoutline.model.installed import InstalledPart
-from spoutline.model.pack import Contact, PackJob, PackLanguage
+from spoutline.model.language import Language
+from spoutline.model.pack import Contact, PackJob
 from spoutline.model.part import PartKind
 from spoutline.model.plan import SitePlan
 from spoutline.model.position_tag import tag_from_text
@@ -37,7 +38,7 @@ JOB = PackJob(
 
 
 @cache
-def usual(language: PackLanguage = PackLanguage.ENGLISH) -> bytes:
+def usual(language: Language = Language.ENGLISH) -> bytes:
     return pack_pdf(factory.site_plan(), words(language), JOB, dated=date(2026, 11, 25))
 
 
@@ -125,8 +126,8 @@ def test_what_is_taken_off_is_listed_and_a_kept_part_is_not() -> None:
     assert "write down what you take off" in unknown
 
 
-@pytest.mark.parametrize("language", PackLanguage)
-def test_the_caution_sheet_comes_last_on_at_most_two_pages(language: PackLanguage) -> None:
+@pytest.mark.parametrize("language", Language)
+def test_the_caution_sheet_comes_last_on_at_most_two_pages(language: Language) -> None:
     pdf = pack_pdf(factory.site_plan(*every_kind_of_position()), words(language), JOB)
     reader = reader_of(pdf)
     chapters = [entry for entry in reader.outline if not isinstance(entry, list)]
@@ -136,8 +137,8 @@ def test_the_caution_sheet_comes_last_on_at_most_two_pages(language: PackLanguag
     assert len(reader.pages) - start <= 2
 
 
-@pytest.mark.parametrize("language", PackLanguage)
-def test_every_position_fits_on_one_page_in_every_language(language: PackLanguage) -> None:
+@pytest.mark.parametrize("language", Language)
+def test_every_position_fits_on_one_page_in_every_language(language: Language) -> None:
     plans = every_kind_of_position()
     pdf = pack_pdf(factory.site_plan(*plans), words(language), JOB)
     reader = reader_of(pdf)
@@ -147,8 +148,8 @@ def test_every_position_fits_on_one_page_in_every_language(language: PackLanguag
 
 
 @pytest.mark.parametrize("jurisdiction_id", ["us_general", "europe"])
-@pytest.mark.parametrize("language", PackLanguage)
-def test_everything_lies_inside_the_page_and_no_label_is_cut(language: PackLanguage, jurisdiction_id: str) -> None:
+@pytest.mark.parametrize("language", Language)
+def test_everything_lies_inside_the_page_and_no_label_is_cut(language: Language, jurisdiction_id: str) -> None:
     plan = factory.site_plan(*every_kind_of_position(), jurisdiction_id=jurisdiction_id)
     with pdfplumber.open(BytesIO(pack_pdf(plan, words(language), JOB))) as document:
         for page in document.pages:
@@ -186,9 +187,9 @@ def test_a_scanner_reads_site_position_and_revision_back_from_the_printed_code()
 
 @pytest.mark.parametrize(
     ("language", "figure"),
-    [(PackLanguage.GERMAN, "20,8 mm"), (PackLanguage.FRENCH, "20,8 mm"), (PackLanguage.SPANISH, "20.8 mm")],
+    [(Language.GERMAN, "20,8 mm"), (Language.FRENCH, "20,8 mm"), (Language.SPANISH, "20.8 mm")],
 )
-def test_figures_are_written_with_the_decimal_sign_of_the_language(language: PackLanguage, figure: str) -> None:
+def test_figures_are_written_with_the_decimal_sign_of_the_language(language: Language, figure: str) -> None:
     assert figure in text_of(usual(language))
 
 
@@ -199,7 +200,7 @@ def test_us_units_stand_alone() -> None:
 
 
 def test_language_title_and_fonts_are_set() -> None:
-    reader = reader_of(usual(PackLanguage.SPANISH))
+    reader = reader_of(usual(Language.SPANISH))
     assert reader.trailer["/Root"]["/Lang"] == "es"
     assert reader.metadata is not None
     assert reader.metadata.title == "Carpeta del instalador: Heron Ford Fuels"
@@ -212,9 +213,9 @@ def test_language_title_and_fonts_are_set() -> None:
 def test_the_same_plan_gives_the_same_bytes_in_any_process() -> None:
     script = (
         "import hashlib; from datetime import date; from documents import plan_factory as f;"
-        "from documents.pack_words import words; from spoutline.model.pack import PackJob, PackLanguage;"
+        "from documents.pack_words import words; from spoutline.model.pack import PackJob, Language;"
         "from spoutline.documents.pack.papers import *;"
-        "p, w = f.site_plan(), words(PackLanguage.GERMAN); d = date(2026, 11, 25);"
+        "p, w = f.site_plan(), words(Language.GERMAN); d = date(2026, 11, 25);"
         "print([hashlib.sha256(b).hexdigest() for b in"
         " (pack_pdf(p, w, PackJob(), dated=d), caution_pdf(p, w), form_pdf(p, w))])"
     )

@@ -25,7 +25,7 @@ from spoutline.documents.pack.papers import form_pdf, record_pdf
 from spoutline.documents.pack.record_sheet import records_digest
 from spoutline.model.check import Outcome
 from spoutline.model.faults import InputFault
-from spoutline.model.pack import PackLanguage
+from spoutline.model.language import Language
 from spoutline.model.record import (
     READING_DIMENSIONS,
     ChangeReason,
@@ -45,7 +45,7 @@ SPOUT = item_field(1, RecordItemId.SPOUT, ItemField.READING)
 LEAK = item_field(1, RecordItemId.LEAK, ItemField.RESULT)
 
 
-def printed(language: PackLanguage = PackLanguage.ENGLISH, system: UnitSystem = UnitSystem.SI, count: int = 1) -> bytes:
+def printed(language: Language = Language.ENGLISH, system: UnitSystem = UnitSystem.SI, count: int = 1) -> bytes:
     plans = [factory.fitting_plan(factory.position(f"{number}A")) for number in range(1, count + 1)]
     return form_pdf(factory.site_plan(*plans), words(language, system))
 
@@ -117,13 +117,13 @@ def test_a_bare_number_takes_the_unit_of_the_form() -> None:
 @pytest.mark.parametrize(
     ("language", "text", "si"),
     [
-        (PackLanguage.GERMAN, "20,8", 0.0208),
-        (PackLanguage.FRENCH, "20,8 mm", 0.0208),
-        (PackLanguage.GERMAN, "20.8", 0.0208),
-        (PackLanguage.SPANISH, "20.8", 0.0208),
+        (Language.GERMAN, "20,8", 0.0208),
+        (Language.FRENCH, "20,8 mm", 0.0208),
+        (Language.GERMAN, "20.8", 0.0208),
+        (Language.SPANISH, "20.8", 0.0208),
     ],
 )
-def test_the_decimal_sign_of_the_language_is_understood(language: PackLanguage, text: str, si: float) -> None:
+def test_the_decimal_sign_of_the_language_is_understood(language: Language, text: str, si: float) -> None:
     entry = read(filled(printed(language), **{SPOUT: text})).entry(RecordItemId.SPOUT)
     assert entry is not None
     assert entry.reading == pytest.approx(si)
@@ -156,7 +156,7 @@ def test_a_field_that_cannot_be_used_is_named_with_what_would_be_right(field: st
 
 def test_a_point_that_may_group_thousands_is_refused_where_the_comma_is_the_decimal_sign() -> None:
     with pytest.raises(InputFault, match="decimal comma"):
-        read(filled(printed(PackLanguage.GERMAN), **{BOND: "1.500"}))
+        read(filled(printed(Language.GERMAN), **{BOND: "1.500"}))
 
 
 def test_all_faults_come_at_once() -> None:
@@ -197,8 +197,8 @@ def test_a_pdf_without_fields_of_ours_is_refused() -> None:
         records_from_form(buffer.getvalue(), "blank.pdf")
 
 
-@pytest.mark.parametrize("language", PackLanguage)
-def test_every_field_has_a_tooltip_and_lies_on_one_page(language: PackLanguage) -> None:
+@pytest.mark.parametrize("language", Language)
+def test_every_field_has_a_tooltip_and_lies_on_one_page(language: Language) -> None:
     reader = PdfReader(BytesIO(printed(language)))
     assert len(reader.pages) == 1
     fields = reader.get_fields()

@@ -8,11 +8,12 @@ import tomllib
 import pytest
 
 from spoutline import assets
-from spoutline.explain.pack.phrases import pack_phrasebook_from_toml, pack_story
+from spoutline.explain.pack.phrases import pack_phrasebook_from_toml
 from spoutline.explain.pack.words import PACK_SENTENCES, PACK_VOCABULARY, PackWord
 from spoutline.explain.phrases.phrasebook import Phrasebook
+from spoutline.explain.plan.story import Story
 from spoutline.model.faults import InputFault
-from spoutline.model.pack import PackLanguage
+from spoutline.model.language import Language
 from spoutline.model.quantity import Dimension
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
@@ -21,7 +22,7 @@ FOLDER = assets.resources_folder() / "pack"
 ENGLISH = (FOLDER / "en.toml").read_text(encoding="utf-8")
 # words that are the same in two languages, or are standards' own signs
 SAME = {
-    "ThreadStandard", "text.language", "text.decimal_sign", "text.at_least", "text.at_most", "text.between",
+    "ThreadStandard", "text.language", "text.at_least", "text.at_most", "text.between",
     "text.each_for", "text.hose_of", "PackWord.notes", "PackWord.photos", "PackWord.source", "PackWord.date",
     "PackWord.signature", "PackWord.service", "PackWord.site", "PackWord.name", "PackWord.role", "PackWord.danger",
     "PackWord.caution", "PackWord.place", "PackWord.limit", "LiquidFamily.diesel", "Slot.adaptor", "PartKind.adaptor",
@@ -29,12 +30,12 @@ SAME = {
 }  # fmt: skip
 
 
-def book(language: PackLanguage) -> Phrasebook:
+def book(language: Language) -> Phrasebook:
     return pack_phrasebook_from_toml((FOLDER / f"{language}.toml").read_text(encoding="utf-8"), f"{language}.toml")
 
 
-@pytest.mark.parametrize("language", PackLanguage)
-def test_a_language_has_every_word_and_sentence_and_no_other(language: PackLanguage) -> None:
+@pytest.mark.parametrize("language", Language)
+def test_a_language_has_every_word_and_sentence_and_no_other(language: Language) -> None:
     phrases = book(language)
     assert phrases.language == language.value
     assert set(phrases.text) == set(PACK_SENTENCES)
@@ -42,9 +43,9 @@ def test_a_language_has_every_word_and_sentence_and_no_other(language: PackLangu
         assert set(phrases.words[name]) == {member.value for member in members}, name
 
 
-@pytest.mark.parametrize("language", [one for one in PackLanguage if one is not PackLanguage.ENGLISH])
-def test_no_word_is_left_in_english(language: PackLanguage) -> None:
-    english, own = book(PackLanguage.ENGLISH), book(language)
+@pytest.mark.parametrize("language", [one for one in Language if one is not Language.ENGLISH])
+def test_no_word_is_left_in_english(language: Language) -> None:
+    english, own = book(Language.ENGLISH), book(language)
     pairs = {f"text.{key}": (own.text[key], english.text[key]) for key in english.text}
     for name, table in english.words.items():
         pairs |= {f"{name}.{key}": (own.words[name][key], word) for key, word in table.items()}
@@ -67,14 +68,14 @@ def test_a_missing_word_stops_the_loading_and_is_named(word: str) -> None:
 @pytest.mark.parametrize(
     ("old", "new", "words"),
     [
-        ('scan = "', 'scann = "', ("words.PackWord.scann", "did you mean scan")),
+        ('scan = "', 'scann = "', ("words.PackWord.scann", "did you mean 'scan'")),
         (
             'questions_open = "Questions left open by the plan: {count}.',
             'questions_open = "Questions: {number}.',
             ("{count}",),
         ),
-        ('nothing = "none"', 'nothing = ""', ("text.nothing", "write this phrase")),
-        ("[words.Seal]", "[words.Seel]", ("words.Seel", "not known")),
+        ('nothing = "none"', 'nothing = ""', ("text.nothing", "write a text that is not empty")),
+        ("[words.Seal]", "[words.Seel]", ("words.Seel", "did you mean 'Seal'")),
         ("[text]", "[text", ("valid TOML",)),
     ],
 )
@@ -95,14 +96,14 @@ def test_every_fixed_word_is_used_by_some_paper() -> None:
 
 @pytest.mark.parametrize(
     ("language", "shown"),
-    [(PackLanguage.GERMAN, "1,25 m"), (PackLanguage.FRENCH, "1,25 m"), (PackLanguage.SPANISH, "1.25 m")],
+    [(Language.GERMAN, "1,25 m"), (Language.FRENCH, "1,25 m"), (Language.SPANISH, "1.25 m")],
 )
-def test_figures_take_the_decimal_sign_of_the_language(language: PackLanguage, shown: str) -> None:
-    story = pack_story(book(language), Display(UnitSystem.SI))
+def test_figures_take_the_decimal_sign_of_the_language(language: Language, shown: str) -> None:
+    story = Story(book(language), Display(UnitSystem.SI).written(language))
     assert story.show(1.25, Dimension.LENGTH) == shown
 
 
 def test_the_tables_are_plain_toml() -> None:
-    for language in PackLanguage:
+    for language in Language:
         table = tomllib.loads((FOLDER / f"{language}.toml").read_text(encoding="utf-8"))
         assert set(table) == {"text", "words"}

@@ -18,7 +18,7 @@ from spoutline.gui.pages.installer.pack_panel import PaperKind
 from spoutline.gui.pages.installer.page import InstallerPage
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
-from spoutline.model.pack import PackLanguage
+from spoutline.model.language import Language
 from spoutline.model.position_tag import PositionTag
 from spoutline.model.record import ChangeReason, RecordItemId
 from spoutline.planning.sets.plan_site import fingerprint_of
@@ -63,7 +63,7 @@ def test_the_key_brings_the_page_into_view(window: MainWindow, workplace: Workpl
 
 
 def test_each_paper_is_made_in_the_language_chosen_and_saved(page: InstallerPage, qtbot: QtBot, tmp_path: Path) -> None:
-    page.language_box.setCurrentIndex(page.language_box.findData(PackLanguage.SPANISH))
+    page.language_box.setCurrentIndex(page.language_box.findData(Language.SPANISH))
     panel = page.pack_panel
     for kind, title in (
         (PaperKind.PACK, "Carpeta del instalador"),
@@ -143,7 +143,7 @@ def test_another_part_needs_a_reason_and_a_number_of_the_catalogue(page: Install
 def test_a_filled_form_shows_on_screen_before_it_is_kept(page: InstallerPage, bench: Workbench, tmp_path: Path) -> None:
     session = page._context.session
     form, filled = tmp_path / "form.pdf", tmp_path / "filled.pdf"
-    form.write_bytes(bench.packing().form(bench.plan_site(session.survey), PackLanguage.GERMAN, session.display))
+    form.write_bytes(bench.packing().form(bench.plan_site(session.survey), Language.GERMAN, session.display))
     writer = PdfWriter(clone_from=form)
     for one in writer.pages:
         values = {

@@ -16,8 +16,8 @@ from spoutline.documents.pack.inspection_calendar import inspection_calendar
 from spoutline.documents.pack.papers import inspection_pdf
 from spoutline.model.faults import InputFault
 from spoutline.model.inspection import DueItem, InspectionInterval, InspectionItemId
+from spoutline.model.language import Language
 from spoutline.model.liquid import LiquidFamily
-from spoutline.model.pack import PackLanguage
 from spoutline.model.record import ChangeReason, InspectionEntry, WearEntry
 from spoutline.model.survey import Position, SurveyLiquid
 from spoutline.planning.pack.inspection import due_items, items_for, last_done, next_day
@@ -112,8 +112,8 @@ def test_the_paper_tells_items_due_together_once_and_then_the_wear_log() -> None
     assert "2027-02-03 2A QW-C12 QW-C13 drive-off" in text
 
 
-@pytest.mark.parametrize("language", PackLanguage)
-def test_the_calendar_is_read_by_an_independent_reader(language: PackLanguage) -> None:
+@pytest.mark.parametrize("language", Language)
+def test_the_calendar_is_read_by_an_independent_reader(language: Language) -> None:
     # icalendar, a reader of RFC 5545 of its own
     found = (*due("1A"), *due("2A; b, c"))
     raw = inspection_calendar(found, factory.site(), words(language).story)

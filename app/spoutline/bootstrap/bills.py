@@ -5,28 +5,23 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING
 
+from spoutline.model.language import Language
+
 if TYPE_CHECKING:
     from datetime import date
 
+    from spoutline.bootstrap.phrase_tables import PhraseTables
     from spoutline.explain.plan.story import Story
     from spoutline.model.plan import SitePlan
     from spoutline.model.record import CommissioningRecord
-    from spoutline.ruletables.cautions import Caution
     from spoutline.units.display import Display
 
 
 class BillService:
     """Bills of a planned site; the same bytes for the same arguments. ``story`` gives the words for a display."""
 
-    def __init__(self, story: Callable[[Display], Story]) -> None:
-        self._story = story
-
-    def cautions(self) -> tuple[Caution, ...]:
-        """Return the rows from which installer caution sheets are made."""
-        from spoutline import assets
-        from spoutline.ruletables.cautions import load_cautions
-
-        return load_cautions(assets.resources_folder())
+    def __init__(self, story: Callable[[Display, Language | None], Story], phrases: PhraseTables) -> None:
+        self._story, self._phrases = story, phrases
 
     def pdf(
         self,
@@ -36,6 +31,7 @@ class BillService:
         *,
         calculations: bool = True,
         records: Sequence[CommissioningRecord] = (),
+        language: Language | None = None,
     ) -> bytes:
         """Return the bill with checks, drawings and caution sheet as PDF.
 
@@ -44,23 +40,24 @@ class BillService:
         """
         from spoutline.documents.bill import bill_pdf
 
+        story = self._story(display, language)
         return bill_pdf(
             site_plan,
-            self._story(display),
-            self.cautions(),
+            story,
+            self._phrases.cautions(Language(story.phrases.language)),
             dated=dated,
             calculations=calculations,
             records=tuple(records),
         )
 
     def csv(self, site_plan: SitePlan, display: Display) -> bytes:
-        """Return the parts list as CSV."""
+        """Return the parts list as CSV for an order system, the same in every language."""
         from spoutline.documents.bill import bill_csv
 
-        return bill_csv(site_plan, self._story(display))
+        return bill_csv(site_plan, self._story(display, Language.ENGLISH))
 
-    def xlsx(self, site_plan: SitePlan, display: Display) -> bytes:
+    def xlsx(self, site_plan: SitePlan, display: Display, language: Language | None = None) -> bytes:
         """Return the bill as a workbook."""
         from spoutline.documents.bill import bill_xlsx
 
-        return bill_xlsx(site_plan, self._story(display))
+        return bill_xlsx(site_plan, self._story(display, language))

@@ -7,13 +7,15 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from spoutline.model.language import Language
+
 if TYPE_CHECKING:
     from datetime import date
     from pathlib import Path
 
     from spoutline.book.book import Book
+    from spoutline.bootstrap.phrase_tables import PhraseTables
     from spoutline.catalogue.store import CatalogueStore
-    from spoutline.explain.conversion.phrases import ConversionPhrases
     from spoutline.explain.conversion.story import ConversionStory
     from spoutline.explain.plan.story import Story
     from spoutline.model.conversion import SiteConversion
@@ -26,7 +28,6 @@ if TYPE_CHECKING:
     from spoutline.planning.conversion.memory import ConversionMemory
     from spoutline.planning.conversion.programme import ProgrammeTerms
     from spoutline.planning.protocols import Progress
-    from spoutline.ruletables.cautions import Caution
     from spoutline.units.display import Display
 
 
@@ -36,8 +37,8 @@ class Sources:
 
     tables: Callable[[Survey], RuleTables]
     catalogue: Callable[[], CatalogueStore]
-    story: Callable[[Display], Story]
-    cautions: Callable[[], tuple[Caution, ...]]
+    story: Callable[[Display, Language | None], Story]
+    phrases: PhraseTables
     book: Callable[[], Book]
     open_converter: OpenConverter
 
@@ -50,7 +51,6 @@ class ConversionService:
         self._reading = threading.Lock()
         self._vapour: VapourTables | None = None
         self._steps: StepTable | None = None
-        self._phrases: ConversionPhrases | None = None
         self._memory: ConversionMemory | None = None
 
     def vapour_tables(self) -> VapourTables:
@@ -107,30 +107,29 @@ class ConversionService:
         programme = programme_of(results, terms, stopped=stopped)
         return self._sources.book().programmes.add(programme), programme
 
-    def words(self, display: Display) -> ConversionStory:
-        """Return the words of a conversion, with quantities shown in ``display``'s units."""
+    def words(self, display: Display, language: Language | None = None) -> ConversionStory:
+        """Return the words of a conversion, with quantities shown in ``display``'s units; see ``Workbench.story``."""
         from spoutline.explain.conversion.story import ConversionStory
 
-        return ConversionStory(self._sources.story(display), self._read_phrases())
+        story = self._sources.story(display, language)
+        return ConversionStory(story, self._sources.phrases.conversion(Language(story.phrases.language)))
 
-    def pdf(self, conversion: SiteConversion, display: Display, dated: date | None = None) -> bytes:
+    def pdf(
+        self,
+        conversion: SiteConversion,
+        display: Display,
+        dated: date | None = None,
+        language: Language | None = None,
+    ) -> bytes:
         """Return the owner's report as PDF; the same bytes for the same arguments."""
         from spoutline.documents.conversion.papers import conversion_pdf
 
-        return conversion_pdf(conversion, self.words(display), self._sources.cautions(), dated=dated)
+        words = self.words(display, language)
+        cautions = self._sources.phrases.cautions(Language(words.story.phrases.language))
+        return conversion_pdf(conversion, words, cautions, dated=dated)
 
     def calendar(self, conversion: SiteConversion, display: Display) -> bytes:
         """Return the sequence as a calendar file; raise ``InputFault`` where no first day is known."""
         from spoutline.documents.conversion.icalendar import conversion_calendar
 
         return conversion_calendar(conversion, self.words(display))
-
-    def _read_phrases(self) -> ConversionPhrases:
-        from spoutline import assets
-        from spoutline.explain.conversion.phrases import conversion_phrases_from_toml
-
-        with self._reading:
-            if self._phrases is None:
-                path = assets.resources_folder() / "conversion" / "en.toml"
-                self._phrases = conversion_phrases_from_toml(path.read_text(encoding="utf-8"), path.name)
-            return self._phrases

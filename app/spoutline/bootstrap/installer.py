@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.language import Language
 
 if TYPE_CHECKING:
     from datetime import date
@@ -16,11 +17,12 @@ if TYPE_CHECKING:
     from spoutline.book.book import Book
     from spoutline.book.record_book import RecordBook
     from spoutline.book.records import StoredSurvey
+    from spoutline.bootstrap.phrase_tables import PhraseTables
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.documents.pack.content import PackWords
     from spoutline.model.inspection import DueItem
     from spoutline.model.limit import RuleTables
-    from spoutline.model.pack import PackJob, PackLanguage
+    from spoutline.model.pack import PackJob
     from spoutline.model.plan import PositionPlan, SitePlan
     from spoutline.model.record import (
         CommissioningRecord,
@@ -44,6 +46,7 @@ class Sources:
     tables: Callable[[Survey], RuleTables]
     catalogue: Callable[[], CatalogueStore]
     book: Callable[[], Book]
+    phrases: PhraseTables
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -61,7 +64,7 @@ class InstallerService:
     def __init__(self, sources: Sources) -> None:
         self._sources = sources
         self._reading = threading.Lock()
-        self._words: dict[tuple[PackLanguage, Display], PackWords] = {}
+        self._words: dict[tuple[Language, Display], PackWords] = {}
         self._bands: Mapping[RecordItemId, ReadingBand] | None = None
 
     def read_job(self, path: Path) -> PackJob:
@@ -70,19 +73,30 @@ class InstallerService:
 
         return read_pack_job(path)
 
-    def words(self, language: PackLanguage, display: Display) -> PackWords:
+    def words(self, language: Language, display: Display) -> PackWords:
         """Return the words of one language, figures in ``display``'s units; raise ``InputFault`` or ``StoreFault``."""
         with self._reading:
             known = self._words.get((language, display))
             if known is None:
-                known = _read_words(language, display)
+                known = self._read_words(language, display)
                 self._words[language, display] = known
             return known
+
+    def _read_words(self, language: Language, display: Display) -> PackWords:
+        from spoutline import assets
+        from spoutline.documents.pack.content import PackWords
+        from spoutline.explain.plan.story import Story
+        from spoutline.ruletables.caution_signs import load_caution_signs
+
+        phrases = self._sources.phrases.pack(language)
+        story = Story(phrases, display.written(Language(phrases.language)))
+        cautions = self._sources.phrases.cautions(Language(phrases.language))
+        return PackWords(story, cautions, load_caution_signs(assets.resources_folder()))
 
     def pack(
         self,
         site_plan: SitePlan,
-        language: PackLanguage,
+        language: Language,
         display: Display,
         job: PackJob,
         dated: date | None = None,
@@ -93,7 +107,7 @@ class InstallerService:
         return pack_pdf(site_plan, self.words(language, display), job, dated=dated)
 
     def caution_sheet(
-        self, site_plan: SitePlan, language: PackLanguage, display: Display, dated: date | None = None
+        self, site_plan: SitePlan, language: Language, display: Display, dated: date | None = None
     ) -> bytes:
         """Return the caution sheet by itself as PDF; the same bytes for the same arguments."""
         from spoutline.documents.pack.papers import caution_pdf
@@ -143,7 +157,7 @@ class InstallerService:
         """Return the records kept in the book."""
         return self._sources.book().position_records
 
-    def form(self, site_plan: SitePlan, language: PackLanguage, display: Display, dated: date | None = None) -> bytes:
+    def form(self, site_plan: SitePlan, language: Language, display: Display, dated: date | None = None) -> bytes:
         """Return the fillable commissioning form as PDF; raise ``InputFault`` where no position has a set."""
         from spoutline.documents.pack.papers import form_pdf
 
@@ -181,7 +195,7 @@ class InstallerService:
         judged: Sequence[JudgedRecord],
         site_plan: SitePlan,
         photos: Mapping[str, bytes],
-        language: PackLanguage,
+        language: Language,
         display: Display,
     ) -> bytes:
         """Return the records of positions as PDF with their photos, each from a new page on."""
@@ -235,7 +249,7 @@ class InstallerService:
         self,
         site_plan: SitePlan,
         due: Sequence[DueItem],
-        language: PackLanguage,
+        language: Language,
         display: Display,
         dated: date | None = None,
     ) -> bytes:
@@ -246,7 +260,7 @@ class InstallerService:
         return inspection_pdf(site_plan, self.words(language, display), due, wear, dated=dated)
 
     def inspection_calendar(
-        self, site_plan: SitePlan, due: Sequence[DueItem], language: PackLanguage, display: Display
+        self, site_plan: SitePlan, due: Sequence[DueItem], language: Language, display: Display
     ) -> bytes:
         """Return the inspections as a calendar file of recurring days."""
         from spoutline.documents.pack.inspection_calendar import inspection_calendar
@@ -275,19 +289,3 @@ class InstallerService:
         return swap_options(
             plan, missing, stock, PlanningContext(self._sources.tables(survey), self._sources.catalogue())
         )
-
-
-def _read_words(language: PackLanguage, display: Display) -> PackWords:
-    from spoutline import assets
-    from spoutline.documents.pack.content import PackWords
-    from spoutline.explain.pack.phrases import pack_phrasebook_from_toml, pack_story
-    from spoutline.ruletables.caution_signs import load_caution_signs
-    from spoutline.ruletables.cautions import load_cautions
-    from spoutline.ruletables.files import read_text
-
-    resources = assets.resources_folder()
-    path = resources / "pack" / f"{language}.toml"
-    phrases = pack_phrasebook_from_toml(read_text(path), path.name)
-    return PackWords(
-        pack_story(phrases, display), load_cautions(resources, language.value), load_caution_signs(resources)
-    )

@@ -25,6 +25,7 @@ if TYPE_CHECKING:
     from spoutline.catalogue.price_lists import PriceListNames
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.explain.plan.story import Story
+    from spoutline.model.language import Language
     from spoutline.model.limit import RuleTables
     from spoutline.model.pricing import PriceList
     from spoutline.model.quotation import Quotation, QuotationStatus
@@ -48,7 +49,7 @@ class Sources:
 
     tables: Callable[[Survey], RuleTables]
     catalogue: Callable[[], CatalogueStore]
-    story: Callable[[Display], Story]
+    story: Callable[[Display, Language | None], Story]
     price_folders: tuple[Path, ...]
     quotations: Callable[[], QuotationBook]
     usual_terms: Path
@@ -200,7 +201,7 @@ class QuotationService:
         from spoutline.model.liquid import Liquid
         from spoutline.planning.refit.quote import QuoteSources, quote
 
-        story = self._sources.story(display)
+        story = self._sources.story(display, None)
         sources = QuoteSources(
             tables=self._sources.tables(survey),
             parts=self._sources.catalogue(),
@@ -294,19 +295,19 @@ class QuotationService:
         """Return the quotation as PDF; the same bytes for the same arguments."""
         from spoutline.documents.quotation.papers import quotation_pdf
 
-        return quotation_pdf(quotation, revision, self._sources.story(display))
+        return quotation_pdf(quotation, revision, self._sources.story(display, None))
 
     def pick_list(self, quotation: Quotation, option: int, revision: int, display: Display) -> bytes:
         """Return the pick list of one option, counted from 0, as PDF."""
         from spoutline.documents.quotation.papers import pick_list_pdf
 
-        return pick_list_pdf(quotation, option, revision, self._sources.story(display))
+        return pick_list_pdf(quotation, option, revision, self._sources.story(display, None))
 
     def workbook(self, quotation: Quotation, revision: int, display: Display) -> bytes:
         """Return the quotation as a workbook whose formulas recompute every amount."""
         from spoutline.documents.quotation.papers import quotation_workbook
 
-        return quotation_workbook(quotation, revision, self._sources.story(display))
+        return quotation_workbook(quotation, revision, self._sources.story(display, None))
 
     def order_csv(self, quotation: Quotation, revision: int, ordered: str = "") -> bytes:
         """Return the lines for an order system as CSV: of every option, or of the one titled ``ordered``."""

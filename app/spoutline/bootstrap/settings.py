@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from pathlib import Path
 
+from spoutline.model.language import Language
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Settings:
@@ -12,12 +14,13 @@ class Settings:
 
     ``database`` is a path or a SQLAlchemy URL for surveys and catalogue; ``profiles`` is the folder of own
     jurisdictions; None means the user's data folder. ``price_lists`` are folders of makers' price lists besides those
-    that come with the program.
+    that come with the program. ``language`` is that of answers and papers where none is named for one of them.
     """
 
     database: str | None = None
     profiles: Path | None = None
     price_lists: tuple[Path, ...] = ()
+    language: Language = Language.ENGLISH
 
 
 def user_folder() -> Path:

@@ -11,11 +11,10 @@ if TYPE_CHECKING:
     from spoutline.book.book import Book
     from spoutline.book.quotations import QuotationBook
     from spoutline.catalogue.store import CatalogueStore
-    from spoutline.explain.phrases.phrasebook import Phrasebook
 
 
 class Stores:
-    """Opens the book, the catalogue and the phrases once, whichever thread asks first.
+    """Opens the book and the catalogue once, whichever thread asks first.
 
     Each method raises ``StoreFault`` where the environment fails, ``InputFault`` where what it reads is faulty.
     """
@@ -25,7 +24,6 @@ class Stores:
         self._opening = threading.RLock()
         self._book: Book | None = None
         self._catalogue: CatalogueStore | None = None
-        self._phrasebook: Phrasebook | None = None
 
     def book(self) -> Book:
         """Return the book of surveys, its tables made or migrated."""
@@ -49,17 +47,6 @@ class Stores:
 
                 self._catalogue = ensure_catalogue(self._database_url(), assets.catalogue_folder())
             return self._catalogue
-
-    def phrasebook(self) -> Phrasebook:
-        """Return the phrases in which findings, checks and conflicts are told."""
-        with self._opening:
-            if self._phrasebook is None:
-                from spoutline import assets
-                from spoutline.explain.phrases.phrasebook import phrasebook_from_toml
-
-                path = assets.resources_folder() / "phrases" / "en.toml"
-                self._phrasebook = phrasebook_from_toml(path.read_text(encoding="utf-8"), path.name)
-            return self._phrasebook
 
     def close(self) -> None:
         """Close what was opened; it opens again when next used."""

@@ -8,9 +8,11 @@ from typing import TYPE_CHECKING
 
 from spoutline.bootstrap.bills import BillService
 from spoutline.bootstrap.jurisdictions import JurisdictionService
+from spoutline.bootstrap.phrase_tables import PhraseTables
 from spoutline.bootstrap.settings import Settings, user_folder
 from spoutline.bootstrap.stores import Stores
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.language import Language
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -51,7 +53,9 @@ class Workbench:
         self._settings = settings
         self._stores = Stores(settings)
         self._jurisdictions = JurisdictionService(settings.profiles)
-        self._bills = BillService(self.story)
+        self._language = settings.language
+        self._phrases = PhraseTables(_resources)
+        self._bills = BillService(self.story, self._phrases)
         self._wiring = threading.Lock()
         self._quoting: QuotationService | None = None
         self._converting: ConversionService | None = None
@@ -125,11 +129,25 @@ class Workbench:
             raise InputFault((InputProblem("", "part number", repr(number), wanted),))
         return part
 
-    def story(self, display: Display) -> Story:
-        """Return the words for findings, checks and conflicts, with quantities shown in ``display``'s units."""
+    @property
+    def language(self) -> Language:
+        """The language of answers and papers where none is named for one of them."""
+        return self._language
+
+    def speak(self, language: Language) -> None:
+        """Answer in another language from here on."""
+        self._language = language
+
+    def story(self, display: Display, language: Language | None = None) -> Story:
+        """Return the words for findings, checks and conflicts, with quantities shown in ``display``'s units.
+
+        Words, numbers and days are those of ``language``, or of the workbench; documents for other programs ask for
+        English, so that they never change with it.
+        """
         from spoutline.explain.plan.story import Story
 
-        return Story(self._stores.phrasebook(), display)
+        phrases = self._phrases.plan(language or self._language)
+        return Story(phrases, display.written(Language(phrases.language)))
 
     # the book and the services
 
@@ -174,7 +192,7 @@ class Workbench:
                         tables=self._checked_tables,
                         catalogue=self._stores.catalogue,
                         story=self.story,
-                        cautions=self._bills.cautions,
+                        phrases=self._phrases,
                         book=self._stores.book,
                         open_converter=partial(open_converting, self._settings),
                     )
@@ -192,6 +210,7 @@ class Workbench:
                         tables=self._checked_tables,
                         catalogue=self._stores.catalogue,
                         book=self._stores.book,
+                        phrases=self._phrases,
                     )
                 )
             return self._packing
@@ -230,6 +249,12 @@ class Workbench:
 
         own = user_folder() / "prices"
         return (assets.catalogue_folder() / "prices", *((own,) if own.is_dir() else ()), *self._settings.price_lists)
+
+
+def _resources() -> Path:
+    from spoutline import assets
+
+    return assets.resources_folder()
 
 
 def _position(survey: Survey, label: str) -> Position:

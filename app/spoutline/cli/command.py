@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.cli.exit_code import ExitCode
+from spoutline.model.language import Language
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -43,6 +44,12 @@ def add_shared(parser: argparse.ArgumentParser, *, units_default: str) -> None:
     )
     parser.add_argument(
         "--profiles", metavar="DIR", type=Path, default=suppress, help="folder of the own jurisdictions"
+    )
+    parser.add_argument(
+        "--language",
+        choices=tuple(Language),
+        default=suppress,
+        help="language of texts and papers; default: that of the machine where it is one of these, else en",
     )
     parser.add_argument(
         "--units", choices=("si", "us"), default=units_default, help="units of texts and paper; JSON is always SI"

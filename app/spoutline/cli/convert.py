@@ -12,6 +12,7 @@ from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import check_outputs, read_survey, write_standard_output
 from spoutline.cli.progress import TerminalProgress
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.language import Language
 from spoutline.whole_files import write_files
 
 if TYPE_CHECKING:
@@ -43,15 +44,14 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.ics:
         contents[arguments.ics] = service.calendar(conversion, display)
     write_files(contents)
-    words = service.words(display)
     if arguments.json:
         from spoutline.documents.json.conversion_export import conversion_json
 
-        write_standard_output(conversion_json(conversion, words))
+        write_standard_output(conversion_json(conversion, service.words(display, Language.ENGLISH)))
     else:
         from spoutline.cli.convert_text import conversion_text
 
-        write_standard_output(conversion_text(conversion, words))
+        write_standard_output(conversion_text(conversion, service.words(display)))
     return ExitCode.FITS if conversion.plan_complete else ExitCode.DOES_NOT_FIT
 
 

@@ -13,6 +13,7 @@ import spoutline
 from spoutline.book.quotation_records import StaleQuotation
 from spoutline.bootstrap import DEFAULT_DEMO, Settings, Workbench, open_workbench
 from spoutline.bootstrap.demos import demo_survey
+from spoutline.bootstrap.languages import language_of_environment, remembered_language
 from spoutline.cli.bill import BILL
 from spoutline.cli.command import Command, add_shared, shared_options
 from spoutline.cli.convert import CONVERT
@@ -33,6 +34,7 @@ from spoutline.cli.swap import SWAP
 from spoutline.cli.table_import import IMPORT
 from spoutline.cli.whynot import WHYNOT
 from spoutline.model.faults import InputFault, StoreFault
+from spoutline.model.language import Language
 
 if TYPE_CHECKING:
     from spoutline.model.survey import Survey
@@ -80,12 +82,21 @@ def run(argv: Sequence[str], open_window: OpenWindow) -> int:
             database=getattr(arguments, "database", None),
             profiles=getattr(arguments, "profiles", None),
             price_lists=tuple(getattr(arguments, "price_lists", None) or ()),
+            language=_language(arguments),
         )
     )
     try:
         return _guarded(workbench, arguments, open_window)
     finally:
         workbench.close()
+
+
+def _language(arguments: argparse.Namespace) -> Language:
+    named: str | None = getattr(arguments, "language", None)
+    if named is not None:
+        return Language(named)
+    kept = remembered_language() if arguments.command in (None, WINDOW) else None  # a script is told, never surprised
+    return kept or language_of_environment(os.environ)
 
 
 def _guarded(workbench: Workbench, arguments: argparse.Namespace, open_window: OpenWindow) -> int:

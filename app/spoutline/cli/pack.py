@@ -14,7 +14,7 @@ from spoutline.cli.files import check_outputs, read_survey
 from spoutline.cli.plan import outcome_of
 from spoutline.cli.progress import TerminalProgress
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.model.pack import PackJob, PackLanguage
+from spoutline.model.pack import PackJob
 from spoutline.whole_files import write_files
 
 if TYPE_CHECKING:
@@ -32,12 +32,6 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--ics", metavar="F", type=Path, help="write the inspections as a calendar (iCalendar) here")
     parser.add_argument(
         "--in-service", metavar="YYYY-MM-DD", help="day of handing over, from which inspections are counted"
-    )
-    parser.add_argument(
-        "--language",
-        choices=tuple(PackLanguage),
-        default=PackLanguage.ENGLISH.value,
-        help="language of the papers (default en)",
     )
     parser.add_argument("--job", metavar="JOB.toml", type=Path, help="days, contacts, authority, codes, permit")
     parser.add_argument(
@@ -62,7 +56,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     job = service.read_job(arguments.job) if arguments.job else PackJob()
     survey = read_survey(arguments.survey)
     site_plan = only_positions(workbench.plan_site(survey, TerminalProgress()), tuple(arguments.position))
-    language = PackLanguage(arguments.language)
+    language = workbench.language
     due = service.due(site_plan, in_service) if in_service is not None else ()
     makers = {
         "--pdf": lambda: service.pack(site_plan, language, display, job, dated),

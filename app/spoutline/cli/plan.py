@@ -9,6 +9,7 @@ from spoutline.cli.command import Command, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.progress import TerminalProgress
+from spoutline.model.language import Language
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -23,15 +24,15 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     survey = read_survey(arguments.survey)
     site_plan = workbench.plan_site(survey, TerminalProgress())
-    story = workbench.story(display_of(arguments))
+    display = display_of(arguments)
     if arguments.json:
         from spoutline.documents.json.plan_export import plan_json
 
-        write_standard_output(plan_json(site_plan, story))
+        write_standard_output(plan_json(site_plan, workbench.story(display, Language.ENGLISH)))
     else:
         from spoutline.cli.plan_text import site_text
 
-        write_standard_output(site_text(site_plan, story))
+        write_standard_output(site_text(site_plan, workbench.story(display)))
     return outcome_of(site_plan)
 
 

@@ -14,6 +14,7 @@ from spoutline.cli.files import write_standard_output
 from spoutline.cli.progress import TerminalProgress
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.programme import Programme, SiteOutcome
+from spoutline.units.writing import Writing
 from spoutline.whole_files import write_files
 
 if TYPE_CHECKING:
@@ -50,7 +51,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.json:
         write_standard_output(programme.model_dump_json(indent=2) + "\n")
     else:
-        write_standard_output("\n".join(_text(programme, kept_as)) + "\n")
+        write_standard_output("\n".join(_text(programme, kept_as, Writing(workbench.language))) + "\n")
     good = (SiteOutcome.READY, SiteOutcome.NOTHING_TO_DO)
     bad = any(one.outcome not in good for one in programme.others) or any(one.left_out for one in programme.ranked)
     return ExitCode.DOES_NOT_FIT if bad else ExitCode.FITS
@@ -79,22 +80,28 @@ def _budget(text: str | None) -> Decimal | None:
     return value
 
 
-def _text(programme: Programme, kept_as: int) -> Iterator[str]:
+def _text(programme: Programme, kept_as: int, writing: Writing) -> Iterator[str]:
     yield f"{programme.name} (programme {kept_as} of the book)"
     yield "Advice, no permission: each site's agency decides before its work begins."
     if programme.stopped:
         yield "Stopped before all sites were looked at."
-    budget = "no limit" if programme.budget is None else f"{programme.budget:,} {programme.currency} a year"
+    budget = (
+        "no limit" if programme.budget is None else f"{writing.amount(programme.budget)} {programme.currency} a year"
+    )
     yield f"Budget: {budget}"
     for year in programme.years:
         yield ""
-        spent = f"{year.spent:,} {programme.currency}"
-        yield f"Year {year.year}: {year.sites} sites, {spent}, {year.change_kg:+,.0f} kg a year"
+        spent, change = writing.amount(year.spent), writing.decimal(year.change_kg, 0, signed=True)
+        yield f"Year {year.year}: {year.sites} sites, {spent} {programme.currency}, {change} kg a year"
         for one in programme.ranked:
             if one.year == year.year:
-                cost = "cost not known" if one.site.cost is None else f"{one.site.cost:,} {one.site.currency}"
+                cost = (
+                    "cost not known"
+                    if one.site.cost is None
+                    else f"{writing.amount(one.site.cost)} {one.site.currency}"
+                )
                 value = one.site.net_present_value
-                worth = "" if value is None else f", net present value {value:,}"
+                worth = "" if value is None else f", net present value {writing.amount(value)}"
                 yield f"  {one.rank:4} {one.site.name} ({one.site.place}): {cost}{worth}"
     left = [one for one in programme.ranked if one.left_out]
     if left:

@@ -15,7 +15,7 @@ from spoutline.model.quotation import Quotation, QuotedOption
 def quotation_text(quotation: Quotation, story: Story) -> str:
     """Return number, site and every option as text that ends in a line break."""
     heading, site = quotation.terms.heading, quotation.pins.survey.site
-    head = f"{heading.number}, {heading.dated} until {quotation.valid_to}: {site.name}"
+    head = f"{heading.number}, {story.day(heading.dated)} until {story.day(quotation.valid_to)}: {site.name}"
     count = len(quotation.pins.survey.positions)
     lines = [f"{head}, {count} {'position' if count == 1 else 'positions'}"]
     lines.extend(option_lines(quotation, story))
@@ -27,7 +27,7 @@ def option_lines(quotation: Quotation, story: Story) -> Iterator[str]:
     for option in quotation.options:
         numbers = len(option.lines)
         counted = f"{numbers} part {'number' if numbers == 1 else 'numbers'}"
-        yield f"  {option.title}: {option.total:f} {quotation.terms.currency}, {counted}"
+        yield f"  {option.title}: {story.writing.figure(f'{option.total:f}')} {quotation.terms.currency}, {counted}"
         for text in _notes(option, story):
             yield f"    {text}"
 

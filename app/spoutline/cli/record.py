@@ -14,7 +14,6 @@ from spoutline.cli.pack import day
 from spoutline.cli.progress import TerminalProgress
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.inspection import InspectionItemId
-from spoutline.model.pack import PackLanguage
 from spoutline.model.record import (
     WEAR_REASONS,
     ChangeReason,
@@ -61,9 +60,6 @@ def _read_arguments(parser: argparse.ArgumentParser) -> None:
         help="photo of the position; may be repeated; on a form of several, name it with --position",
     )
     parser.add_argument("--position", metavar="LABEL", help="take only this position of the form, instead of all")
-    parser.add_argument(
-        "--language", choices=tuple(PackLanguage), default=PackLanguage.ENGLISH.value, help="language of the record"
-    )
     parser.add_argument("--dry-run", action="store_true", help="check the form and keep nothing in the book")
 
 
@@ -148,7 +144,7 @@ def _read(workbench: Workbench, service: InstallerService, arguments: argparse.N
     survey = read_survey(arguments.survey)
     site_plan = workbench.plan_site(survey, TerminalProgress())
     judged = tuple(service.judge(record, site_plan) for record in records)
-    display, language = display_of(arguments), PackLanguage(arguments.language)
+    display, language = display_of(arguments), workbench.language
     contents: dict[Path, bytes] = {}
     if arguments.pdf:
         contents[arguments.pdf] = service.record_sheet(judged, site_plan, photos, language, display)

@@ -12,6 +12,7 @@ from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.progress import TerminalProgress
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.language import Language
 from spoutline.model.requirement import Slot
 
 if TYPE_CHECKING:
@@ -40,7 +41,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     survey = read_survey(arguments.survey)
     plan = workbench.plan_position(survey, arguments.position)
     found = _found(workbench, survey, plan, arguments)
-    story = workbench.story(display_of(arguments))
+    story = workbench.story(display_of(arguments), Language.ENGLISH if arguments.json else None)
     if arguments.json:
         from spoutline.documents.json.substitutes import substitutes_json
 

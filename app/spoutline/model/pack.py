@@ -1,4 +1,4 @@
-"""The installer's pack: its languages, the boxes of the van, the tools, and what a person enters about the job."""
+"""The installer's pack: the boxes of the van, the tools, and what a person enters about the job."""
 
 from __future__ import annotations
 
@@ -10,15 +10,6 @@ from typing import Annotated, Self
 from pydantic import BaseModel, ConfigDict, Field, StringConstraints, model_validator
 
 from spoutline.model.part import Part
-
-
-class PackLanguage(StrEnum):
-    """Languages of the installer's papers, as in BCP 47."""
-
-    ENGLISH = "en"
-    SPANISH = "es"
-    GERMAN = "de"
-    FRENCH = "fr"
 
 
 class VanBox(StrEnum):

@@ -6,6 +6,7 @@ from collections.abc import Set as AbstractSet
 from dataclasses import dataclass
 from pathlib import Path
 
+from spoutline.model.claims import ADVICE_ONLY, claim_in
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.limit import LimitStatus
 from spoutline.ruletables.cautionwords import CautionCondition, CautionSeverity
@@ -83,6 +84,9 @@ def cautions_from_toml(text: str, place: str) -> CautionTable:
             continue
         if row.id in cautions:
             problems.append(InputProblem(place, f"{label}, id", repr(row.id), "each caution stands once"))
+        for field in ("hazard", "why", "what_to_do"):
+            if claim_in(text := getattr(row, field)):
+                problems.append(InputProblem(place, f"{label}, {field}", repr(text), ADVICE_ONLY))
         cautions[row.id] = _caution_of(row)
     if head is None or problems:
         raise InputFault(tuple(problems))

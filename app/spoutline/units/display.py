@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field, replace
 
+from spoutline.model.language import Language
 from spoutline.model.quantity import Dimension, Quantity
 from spoutline.units.accepted import UnitSystem, shown_unit
 from spoutline.units.figures import figure, fixed_figure
 from spoutline.units.unit_lines import from_core, to_core
+from spoutline.units.writing import Writing
 
 _SCALED = {Dimension.RESISTANCE, Dimension.RESISTANCE_PER_LENGTH}
 _SHOWN_DIGITS, _READ_DIGITS = 4, 3
@@ -17,9 +19,14 @@ _WITHOUT_GAP = {"°"}  # 45° is written without a space (SI brochure 5.4.3); ev
 
 @dataclass(frozen=True, slots=True)
 class Display:
-    """Turns SI floats of the core into text and back, in one unit system."""
+    """Turns SI floats of the core into text and back, in one unit system, written as one language writes numbers."""
 
     system: UnitSystem
+    writing: Writing = field(default_factory=Writing)
+
+    def written(self, language: Language) -> Display:
+        """Return the same display with numbers as ``language`` writes them."""
+        return replace(self, writing=Writing(language))
 
     def unit(self, dimension: Dimension) -> str:
         """Return the unit in which ``dimension`` is shown; empty for a bare number."""
@@ -93,10 +100,11 @@ class Display:
 
     def _joined(self, text: str, unit: str) -> str:
         """Return a figure with its unit behind."""
-        if not unit:
-            return text
         if unit == _DAYS and text == "1":
             unit = _DAY
+        text = self.writing.figure(text)
+        if not unit:
+            return text
         return f"{text}{unit}" if unit in _WITHOUT_GAP else f"{text} {unit}"
 
     def show_quantity(self, quantity: Quantity, *, digits: int | None = None) -> str:

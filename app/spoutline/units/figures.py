@@ -1,4 +1,4 @@
-"""Numbers as text, the same in every locale: plain ASCII digits, decimal point, hyphen-minus."""
+"""Numbers as plain text: ASCII digits, decimal point, hyphen-minus; ``units.writing`` gives them a language's form."""
 
 from __future__ import annotations
 

@@ -8,19 +8,19 @@ import pytest
 
 from spoutline import assets
 from spoutline.model.faults import InputFault
-from spoutline.model.pack import PackLanguage
+from spoutline.model.language import Language
 from spoutline.ruletables.caution_signs import caution_signs_from_toml, load_caution_signs
 from spoutline.ruletables.cautions import load_caution_table
 
 RESOURCES = assets.resources_folder()
 ENGLISH = load_caution_table(RESOURCES, "en")
-OTHERS = [language for language in PackLanguage if language is not PackLanguage.ENGLISH]
+OTHERS = [language for language in Language if language is not Language.ENGLISH]
 # figures that must survive translation: percentages, temperatures, lengths, intervals
 FIGURE = re.compile(r"\d+(?:[.,]\d+)?")
 
 
 @pytest.mark.parametrize("language", OTHERS)
-def test_every_caution_is_there_in_order_with_severity_conditions_and_status(language: PackLanguage) -> None:
+def test_every_caution_is_there_in_order_with_severity_conditions_and_status(language: Language) -> None:
     table = load_caution_table(RESOURCES, language.value)
     assert table.language == language.value
     assert table.edition == ENGLISH.edition
@@ -29,7 +29,7 @@ def test_every_caution_is_there_in_order_with_severity_conditions_and_status(lan
 
 
 @pytest.mark.parametrize("language", OTHERS)
-def test_no_sentence_is_left_in_english_or_shortened_away(language: PackLanguage) -> None:
+def test_no_sentence_is_left_in_english_or_shortened_away(language: Language) -> None:
     for own, english in zip(load_caution_table(RESOURCES, language.value).cautions, ENGLISH.cautions, strict=True):
         assert own.hazard != english.hazard, own.id
         for mine, theirs in ((own.why, english.why), (own.what_to_do, english.what_to_do)):
@@ -38,7 +38,7 @@ def test_no_sentence_is_left_in_english_or_shortened_away(language: PackLanguage
 
 
 @pytest.mark.parametrize("language", OTHERS)
-def test_figures_and_clauses_survive_translation(language: PackLanguage) -> None:
+def test_figures_and_clauses_survive_translation(language: Language) -> None:
     for own, english in zip(load_caution_table(RESOURCES, language.value).cautions, ENGLISH.cautions, strict=True):
         for mine, theirs in (
             (own.why, english.why),
@@ -51,7 +51,7 @@ def test_figures_and_clauses_survive_translation(language: PackLanguage) -> None
 
 
 @pytest.mark.parametrize("language", OTHERS)
-def test_a_translation_never_claims_approval_or_compliance(language: PackLanguage) -> None:
+def test_a_translation_never_claims_approval_or_compliance(language: Language) -> None:
     claims = re.compile(
         r"\b(está aprobad|es conforme|certificad[oa] para|ist (zugelassen|genehmigt|konform)|est (approuvé|conforme))",
         re.IGNORECASE,
@@ -63,12 +63,12 @@ def test_a_translation_never_claims_approval_or_compliance(language: PackLanguag
 @pytest.mark.parametrize(
     ("language", "word"),
     [
-        (PackLanguage.SPANISH, "autoridad competente"),
-        (PackLanguage.GERMAN, "zuständige Behörde"),
-        (PackLanguage.FRENCH, "autorité compétente"),
+        (Language.SPANISH, "autoridad competente"),
+        (Language.GERMAN, "zuständige Behörde"),
+        (Language.FRENCH, "autorité compétente"),
     ],
 )
-def test_local_rules_and_the_authority_come_first_in_every_language(language: PackLanguage, word: str) -> None:
+def test_local_rules_and_the_authority_come_first_in_every_language(language: Language, word: str) -> None:
     first = load_caution_table(RESOURCES, language.value).cautions[0]
     assert first.id == "local_rules"
     assert word in first.what_to_do

@@ -57,7 +57,7 @@ def bill_content(
         language=story.phrases.language,
         paper=paper_for(site_plan.jurisdiction.id),
         running_head=site.name,
-        running_foot=f"{dated.isoformat()} · {foot}" if dated else foot,
+        running_foot=f"{story.day(dated)} · {foot}" if dated else foot,
         page_phrase=story.word(Word.PAGE_OF),
         blocks=tuple(blocks),
     )

@@ -21,7 +21,6 @@ from spoutline.documents.content.totals import BillLine, Total, position_lines, 
 from spoutline.explain.phrases.paper_words import PaperWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
-from spoutline.explain.writing.money import money_text
 from spoutline.model.liquid import Liquid
 from spoutline.model.plan import PlanStatus, PositionPlan, SitePlan
 from spoutline.model.quantity import Dimension
@@ -76,8 +75,8 @@ def price_cells(line: BillLine, currency: str, story: Story) -> tuple[str, ...]:
     if line.unit_minor is None or line.sum_minor is None:
         each, total = story.word(Word.NO_PRICE), ""
     else:
-        each = money_text(line.unit_minor, currency, with_currency=False)
-        total = money_text(line.sum_minor, currency, with_currency=False)
+        each = story.bare_money(line.unit_minor, currency)
+        total = story.bare_money(line.sum_minor, currency)
     return (str(line.quantity), each, total, story.days(line.part.lead_time_days))
 
 
@@ -85,7 +84,7 @@ def total_row(total: Total, currency: str, columns: int, story: Story) -> Row:
     """Return the closing row of a parts table of ``columns`` columns that ends in ``price_columns``."""
     cells = [""] * columns
     cells[0] = story.word(Word.TOTAL)
-    cells[-2] = money_text(total.minor, currency, with_currency=False)
+    cells[-2] = story.bare_money(total.minor, currency)
     cells[-1] = story.days(total.longest_lead_time_days)
     return Row(tuple(cells), Emphasis.TOTAL)
 
@@ -107,7 +106,7 @@ def _site_rows(site_plan: SitePlan, story: Story, dated: date | None) -> Iterato
     if site.customer:
         yield Named(story.word(Word.CUSTOMER), site.customer)
     if dated is not None:
-        yield Named(story.word(Word.DATE), dated.isoformat())
+        yield Named(story.word(Word.DATE), story.day(dated))
     yield Named(story.word(Word.JURISDICTION), f"{jurisdiction.title}, {jurisdiction.edition}")
     yield Named(story.word(Word.CLIMATE), story.phrases.fill("between", low=low, high=high))
     yield Named(story.word(Word.SERVICE), story.word(site.service))
@@ -128,7 +127,7 @@ def _built_rows(site_plan: SitePlan, records: tuple[CommissioningRecord, ...], s
     for label in labels:
         if label in newest:
             record = newest[label]
-            day = record.done_on.isoformat() if record.done_on else story.word(Word.NO_DAY)
+            day = story.day(record.done_on) if record.done_on else story.word(Word.NO_DAY)
             built.setdefault((day, record.done_by or story.word(Word.NO_NAME)), []).append(label)
     for (day, by), positions in built.items():
         text = story.phrases.fill("built_by", day=day, by=by, positions=", ".join(positions))

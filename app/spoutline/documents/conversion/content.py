@@ -49,7 +49,7 @@ def conversion_content(
         language=words.story.phrases.language,
         paper=paper_for(conversion.jurisdiction.id),
         running_head=words.say("report_title", site=conversion.survey.site.name),
-        running_foot=f"{dated.isoformat()} · {foot}" if dated else foot,
+        running_foot=f"{words.story.day(dated)} · {foot}" if dated else foot,
         page_phrase=words.story.word(PaperWord.PAGE_OF),
         blocks=blocks,
     )

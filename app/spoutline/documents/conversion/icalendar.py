@@ -3,17 +3,19 @@
 from __future__ import annotations
 
 import uuid
-from collections.abc import Iterator
-from datetime import date, datetime, time, timedelta
+from datetime import UTC, date, datetime, time, timedelta
+from typing import TYPE_CHECKING
 
+from spoutline.documents.calendar import calendar_bytes, plain_text
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.model.conversion import SiteConversion
-from spoutline.model.conversion_sequence import Moment, PlannedTask, Sequence
+from spoutline.model.conversion_sequence import Moment, PlannedTask
 from spoutline.model.faults import InputFault, InputProblem
 
-_OCTETS_PER_LINE = 75  # RFC 5545 section 3.1, without the line break
+if TYPE_CHECKING:
+    from icalendar import Event
+
 _DAY_STARTS = time(8, 0)
-_ESCAPES = {"\\": "\\\\", ";": "\\;", ",": "\\,", "\n": "\\n", "\r": ""}
 # names of events are made from the site and the task, so that a changed plan moves events instead of doubling them
 _NAMESPACE = uuid.uuid5(uuid.NAMESPACE_DNS, "spoutline.invalid")
 
@@ -38,65 +40,41 @@ def conversion_calendar(conversion: SiteConversion, words: ConversionStory) -> b
         raise _fault("conversion, sequence", "nothing is planned for this site, so there is no calendar")
     if sequence.first_day is None:
         raise _fault("conversion, sequence, start_date", "write the first day of the plan: a calendar needs dates")
-    lines = ["BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//Spoutline//conversion plan//EN", "CALSCALE:GREGORIAN"]
-    site = conversion.survey.site.name
-    lines.append(f"X-WR-CALNAME:{escaped(words.say('report_title', site=site))}")
-    for task in sequence.tasks:
-        lines.extend(_event(task, sequence.first_day, sequence, conversion, words))
-    lines.append("END:VCALENDAR")
-    return "".join(f"{folded(line)}\r\n" for line in lines).encode("utf-8")
+    name = words.say("report_title", site=conversion.survey.site.name)
+    first_day = sequence.first_day
+    return calendar_bytes(
+        name, "conversion plan", (_event(task, first_day, conversion, words) for task in sequence.tasks)
+    )
 
 
-def escaped(text: str) -> str:
-    """Return a TEXT value with backslash, semicolon, comma and line break escaped (RFC 5545 section 3.3.11)."""
-    plain = "".join(_ESCAPES.get(character, character) for character in text)
-    return "".join(character for character in plain if character == "\t" or character >= " ")
+def _event(task: PlannedTask, first_day: date, conversion: SiteConversion, words: ConversionStory) -> Event:
+    from icalendar import Event
 
-
-def folded(line: str) -> str:
-    """Return a content line folded to 75 octets, never inside a character (RFC 5545 section 3.1)."""
-    parts: list[str] = []
-    current, size, most = "", 0, _OCTETS_PER_LINE
-    for character in line:
-        octets = len(character.encode("utf-8"))
-        if size + octets > most:
-            parts.append(current)
-            current, size, most = "", 0, _OCTETS_PER_LINE - 1  # the folding blank counts
-        current += character
-        size += octets
-    parts.append(current)
-    return "\r\n ".join(parts)
-
-
-def _event(
-    task: PlannedTask, first_day: date, sequence: Sequence, conversion: SiteConversion, words: ConversionStory
-) -> Iterator[str]:
     site = conversion.survey.site
     name = task.title if task.phase is None else f"{words.say('phase')} {task.phase}: {task.title}"
-    yield "BEGIN:VEVENT"
-    yield f"UID:{uuid.uuid5(_NAMESPACE, f'{site.name}|{site.address}|{task.id}')}"
+    event = Event()
+    event.add("uid", str(uuid.uuid5(_NAMESPACE, f"{site.name}|{site.address}|{task.id}")))
     # no clock is read: the stamp is the first day of the plan
-    yield f"DTSTAMP:{first_day:%Y%m%d}T000000Z"
-    yield from _times(task, first_day)
-    yield f"SUMMARY:{escaped(f'{site.name}: {name}')}"
-    yield f"DESCRIPTION:{escaped(_description(task, words))}"
+    event.add("dtstamp", datetime.combine(first_day, time(), UTC))
+    _add_times(event, task, first_day)
+    event.add("summary", plain_text(f"{site.name}: {name}"))
+    event.add("description", plain_text(_description(task, words)))
     if site.address.strip():
-        yield f"LOCATION:{escaped(site.address.strip())}"
-    yield f"CATEGORIES:{escaped(words.word(task.role))}"
-    yield "TRANSP:TRANSPARENT" if task.waits_days else "TRANSP:OPAQUE"
-    yield "END:VEVENT"
+        event.add("location", plain_text(site.address.strip()))
+    event.add("categories", [words.word(task.role)])
+    event.add("transp", "TRANSPARENT" if task.waits_days else "OPAQUE")
+    return event
 
 
-def _times(task: PlannedTask, first_day: date) -> Iterator[str]:
+def _add_times(event: Event, task: PlannedTask, first_day: date) -> None:
     start, finish = _clock(task.start, first_day), _clock(task.finish, first_day)
     if task.waits_days:
-        last = max(finish.date(), start.date() + timedelta(days=1))
-        yield f"DTSTART;VALUE=DATE:{start:%Y%m%d}"
-        yield f"DTEND;VALUE=DATE:{last:%Y%m%d}"
+        event.add("dtstart", start.date())
+        event.add("dtend", max(finish.date(), start.date() + timedelta(days=1)))
         return
-    yield f"DTSTART:{start:%Y%m%dT%H%M%S}"
+    event.add("dtstart", start)
     if finish > start:
-        yield f"DTEND:{finish:%Y%m%dT%H%M%S}"
+        event.add("dtend", finish)
 
 
 def _clock(moment: Moment, first_day: date) -> datetime:

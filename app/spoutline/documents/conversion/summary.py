@@ -94,7 +94,7 @@ def _head(conversion: SiteConversion, words: ConversionStory, dated: date | None
     if site.customer:
         yield Named(word(PaperWord.CUSTOMER), site.customer)
     if dated is not None:
-        yield Named(word(PaperWord.DATE), dated.isoformat())
+        yield Named(word(PaperWord.DATE), words.story.day(dated))
     yield Named(word(PaperWord.JURISDICTION), f"{jurisdiction.title}; {conversion.standing.agency.title}")
     counts: dict[str, int] = {}
     for one in conversion.positions:
@@ -155,8 +155,8 @@ def _results(conversion: SiteConversion, words: ConversionStory) -> Iterator[Nam
         downtime = words.say(
             "downtime_text",
             phases=len(sequence.phases),
-            hours=f"{sequence.downtime_minutes / 60:.1f}",
-            stop=f"{sequence.site_stop_minutes / 60:.1f}",
+            hours=words.decimal_hours(sequence.downtime_minutes),
+            stop=words.decimal_hours(sequence.site_stop_minutes),
         )
         yield Named(words.say("time"), f"{words.span(sequence)} {downtime}")
 

@@ -7,7 +7,7 @@ from typing import Literal
 from pydantic import BaseModel, ConfigDict, Field
 
 from spoutline.documents.content.totals import site_lines, total_of
-from spoutline.explain.writing.money import money_text
+from spoutline.explain.writing.money import amount
 from spoutline.model.part import PartKind
 from spoutline.model.plan import PlanStatus, PositionPlan
 from spoutline.model.refit import Commonality, RefitPlan
@@ -118,7 +118,7 @@ def document_of(refit: RefitPlan) -> SiteDocument:
             )
             for line in lines
         ),
-        total=money_text(total.minor, currency, with_currency=False).replace(",", ""),
+        total=f"{amount(total.minor, currency):f}",
         without_price=total.unpriced,
         part_numbers=len(lines),
         supersessions=tuple(
@@ -145,7 +145,7 @@ def _position(plan: PositionPlan, currency: str) -> SitePosition:
 
 
 def _amount(minor: int | None, currency: str) -> str | None:
-    return None if minor is None else money_text(minor, currency, with_currency=False).replace(",", "")
+    return None if minor is None else f"{amount(minor, currency):f}"
 
 
 def _commonality(found: Commonality | None, currency: str) -> SiteCommonality | None:
@@ -153,7 +153,7 @@ def _commonality(found: Commonality | None, currency: str) -> SiteCommonality | 
         return None
 
     def text(minor: int) -> str:
-        return money_text(minor, currency, with_currency=False).replace(",", "")
+        return f"{amount(minor, currency):f}"
 
     return SiteCommonality(
         stock_price=text(found.stock_price_minor),

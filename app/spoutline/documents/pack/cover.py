@@ -87,13 +87,13 @@ def _site_rows(site_plan: SitePlan, job: PackJob, story: Story, dated: date | No
         yield Named(story.word(Word.ADDRESS), site.address.strip())
     if site.customer:
         yield Named(story.word(Word.CUSTOMER), site.customer)
-    yield Named(story.word(Word.FIRST_DAY), job.first_day.isoformat() if job.first_day else _TO_WRITE)
-    yield Named(story.word(Word.LAST_DAY), job.last_day.isoformat() if job.last_day else _TO_WRITE)
+    yield Named(story.word(Word.FIRST_DAY), story.day(job.first_day) if job.first_day else _TO_WRITE)
+    yield Named(story.word(Word.LAST_DAY), story.day(job.last_day) if job.last_day else _TO_WRITE)
     yield Named(story.word(Word.SERVICE), story.word(site.service))
     yield Named(story.word(Word.JURISDICTION), f"{site_plan.jurisdiction.title}, {site_plan.jurisdiction.edition}")
     yield Named(story.word(Word.REVISION), site_plan.provenance.survey_fingerprint)
     if dated is not None:
-        yield Named(story.word(Word.PRINTED), dated.isoformat())
+        yield Named(story.word(Word.PRINTED), story.day(dated))
 
 
 def _contacts(job: PackJob, story: Story) -> Table:

@@ -19,7 +19,7 @@ from spoutline.documents.pack.form_fields import (
     part_field,
 )
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.model.pack import PackLanguage
+from spoutline.model.language import Language
 from spoutline.model.position_tag import PositionTag, tag_from_text
 from spoutline.model.record import (
     READING_DIMENSIONS,
@@ -34,7 +34,7 @@ from spoutline.units.accepted import UnitSystem
 from spoutline.units.quantities import parse
 
 _TAG_FIELD = re.compile(r"p(\d+)_tag")
-_COMMA_LANGUAGES: Final = frozenset({PackLanguage.GERMAN, PackLanguage.FRENCH})
+_COMMA_LANGUAGES: Final = frozenset({Language.GERMAN, Language.FRENCH})
 # in these languages 1.250 may be a thousand and more, so it is not guessed
 _GROUPED: Final = re.compile(r"\d\.\d{3}(?!\d)")
 _LONGEST_LINE: Final = 200
@@ -103,7 +103,7 @@ class _PositionReader:
         """Return the record; None where a problem was found."""
         before = len(self._problems)
         tag = self._tag()
-        language = self._choice(field_name(self._number, FormField.LANGUAGE), PackLanguage)
+        language = self._choice(field_name(self._number, FormField.LANGUAGE), Language)
         system = self._choice(field_name(self._number, FormField.UNITS), UnitSystem)
         entries = tuple(self._entry(item, language, system) for item in RecordItemId)
         planned = tuple(self._get(FormField.PLANNED).split())
@@ -150,7 +150,7 @@ class _PositionReader:
             self._problems.extend(replace(one, place=self._place, field=name) for one in fault.problems)
             return None
 
-    def _choice(self, name: str, members: type[PackLanguage] | type[UnitSystem]) -> str:
+    def _choice(self, name: str, members: type[Language] | type[UnitSystem]) -> str:
         value = self._values.get(name, "")
         known = [member.value for member in members]
         if value not in known:

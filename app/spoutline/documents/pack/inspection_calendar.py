@@ -3,16 +3,20 @@
 from __future__ import annotations
 
 import uuid
-from collections.abc import Iterable, Iterator
-from typing import Final
+from collections.abc import Iterable
+from datetime import UTC, datetime, time
+from typing import TYPE_CHECKING, Final
 
-from spoutline.documents.conversion.icalendar import escaped, folded
+from spoutline.documents.calendar import calendar_bytes, plain_text
 from spoutline.documents.pack.inspection_sheet import due_groups
 from spoutline.documents.pack.setting_words import sourced
 from spoutline.explain.pack.words import PackWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.model.inspection import DueItem, InspectionInterval
 from spoutline.model.survey import Site
+
+if TYPE_CHECKING:
+    from icalendar import Event
 
 _RULES: Final = {
     InspectionInterval.DAILY: "FREQ=DAILY",
@@ -26,29 +30,26 @@ _NAMESPACE: Final = uuid.uuid5(uuid.NAMESPACE_DNS, "inspection.spoutline.invalid
 
 def inspection_calendar(due: Iterable[DueItem], site: Site, story: Story) -> bytes:
     """Return the inspections as whole-day events that recur from their next day on."""
-    lines = ["BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//Spoutline//inspection plan//EN", "CALSCALE:GREGORIAN"]
-    lines.append(f"X-WR-CALNAME:{escaped(f'{story.word(Word.INSPECTION)}: {site.name}')}")
-    for group in due_groups(due):
-        lines.extend(_event(group, site, story))
-    lines.append("END:VCALENDAR")
-    return "".join(f"{folded(line)}\r\n" for line in lines).encode("utf-8")
+    name = f"{story.word(Word.INSPECTION)}: {site.name}"
+    return calendar_bytes(name, "inspection plan", (_event(group, site, story) for group in due_groups(due)))
 
 
-def _event(group: tuple[DueItem, ...], site: Site, story: Story) -> Iterator[str]:
+def _event(group: tuple[DueItem, ...], site: Site, story: Story) -> Event:
+    from icalendar import Event, vRecur
+
     first = group[0]
     labels = ", ".join(one.position for one in group)
-    name = f"{site.name}|{site.address}|{first.item.id}|{labels}"
-    yield "BEGIN:VEVENT"
-    yield f"UID:{uuid.uuid5(_NAMESPACE, name)}"
+    event = Event()
+    event.add("uid", str(uuid.uuid5(_NAMESPACE, f"{site.name}|{site.address}|{first.item.id}|{labels}")))
     # no clock is read: the stamp is the day on which the event starts
-    yield f"DTSTAMP:{first.next_due:%Y%m%d}T000000Z"
-    yield f"DTSTART;VALUE=DATE:{first.next_due:%Y%m%d}"
-    yield f"RRULE:{_RULES[first.item.interval]}"
-    yield f"SUMMARY:{escaped(f'{site.name}: {story.word(first.item.id)}')}"
+    event.add("dtstamp", datetime.combine(first.next_due, time(), UTC))
+    event.add("dtstart", first.next_due)
+    event.add("rrule", vRecur.from_ical(_RULES[first.item.interval]))
+    event.add("summary", plain_text(f"{site.name}: {story.word(first.item.id)}"))
     source = sourced(first.item.source, first.item.status, story)
     text = f"{story.word(Word.POSITIONS)}: {labels}\n{story.word(Word.SOURCE)}: {source}"
-    yield f"DESCRIPTION:{escaped(text)}"
+    event.add("description", plain_text(text))
     if site.address.strip():
-        yield f"LOCATION:{escaped(site.address.strip())}"
-    yield "TRANSP:TRANSPARENT"
-    yield "END:VEVENT"
+        event.add("location", plain_text(site.address.strip()))
+    event.add("transp", "TRANSPARENT")
+    return event

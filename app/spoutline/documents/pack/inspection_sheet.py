@@ -45,7 +45,7 @@ def inspection_blocks(
     rows = tuple(
         Row(
             (
-                entry.done_on.isoformat(),
+                story.day(entry.done_on),
                 entry.position,
                 entry.removed,
                 entry.fitted,
@@ -78,11 +78,11 @@ def _due_row(group: tuple[DueItem, ...], story: Story) -> Row:
     first = group[0]
     return Row(
         (
-            first.next_due.isoformat(),
+            story.day(first.next_due),
             story.word(first.item.interval),
             story.word(first.item.id),
             positions_text(group),
-            first.last_done.isoformat() if first.last_done else "–",
+            story.day(first.last_done) if first.last_done else "–",
             sourced(first.item.source, first.item.status, story),
         )
     )

@@ -88,11 +88,11 @@ def _row(
     story: Story,
 ) -> Row:
     first = amount(options[0])
-    cells = [title, money(first, currency)]
+    cells = [title, money(first, currency, story.writing)]
     for option in options[1:]:
         own = amount(option)
-        shown = money(own, currency)
-        difference = f"{story.word(Word.DIFFERS)} {shown}\n{signed(own - first, currency)}"
+        shown = money(own, currency, story.writing)
+        difference = f"{story.word(Word.DIFFERS)} {shown}\n{signed(own - first, currency, story.writing)}"
         cells.append(shown if own == first else difference)
     return Row(tuple(cells))
 

@@ -86,7 +86,7 @@ def _document(quotation: Quotation, revision: int, story: Story, blocks: tuple[B
         language=story.phrases.language,
         paper=paper_for(pins.jurisdiction_id),
         running_head=f"{quotation.terms.seller.name} · {mark}",
-        running_foot=f"{heading.dated.isoformat()} · {pins.survey.site.name}",
+        running_foot=f"{story.day(heading.dated)} · {pins.survey.site.name}",
         page_phrase=story.word(PaperWord.PAGE_OF),
         blocks=blocks,
     )
@@ -118,8 +118,8 @@ def _head(quotation: Quotation, revision: int, story: Story) -> Iterator[Named]:
         (Word.REGISTRATION, customer.registration),
         (Word.SITE, "\n".join(text for text in (site.name, site.address.strip()) if text)),
         (Word.NUMBER, f"{terms.heading.number}, {story.word(Word.REVISION)} {revision}"),
-        (Word.DATED, terms.heading.dated.isoformat()),
-        (Word.VALID_TO, quotation.valid_to.isoformat()),
+        (Word.DATED, story.day(terms.heading.dated)),
+        (Word.VALID_TO, story.day(quotation.valid_to)),
         (Word.PREPARED_BY, terms.heading.prepared_by),
         (Word.CURRENCY, terms.currency),
     )

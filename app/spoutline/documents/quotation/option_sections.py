@@ -95,7 +95,7 @@ def _lines(option: QuotedOption, currency: str, story: Story) -> Table:
         pieces = (line.fitted, line.spares, line.pack_rest, line.ordered)
         cells = (str(number), line.part_number, f"{line.name}; {line.maker}", *map(str, pieces), each, amount)
         rows.append(Row(cells, Emphasis.FAULT if line.is_open else Emphasis.NONE))
-    goods = money(option.goods_amount, currency)
+    goods = money(option.goods_amount, currency, story.writing)
     rows.append(Row((story.word(Word.GOODS), *([""] * (len(columns) - 2)), goods), Emphasis.TOTAL))
     return Table(columns, tuple(rows))
 
@@ -103,7 +103,7 @@ def _lines(option: QuotedOption, currency: str, story: Story) -> Table:
 def _price_cells(line: QuotedLine, currency: str, story: Story) -> tuple[str, str]:
     if line.unit_price is None or line.amount is None:
         return story.word(Word.NO_PRICE if line.is_open else Word.PRICE_FOLLOWS), ""
-    return money(line.unit_price, currency), money(line.amount, currency)
+    return money(line.unit_price, currency, story.writing), money(line.amount, currency, story.writing)
 
 
 def _line_notes(option: QuotedOption, story: Story) -> Iterator[Block]:
@@ -140,15 +140,15 @@ def _labour(option: QuotedOption, currency: str, story: Story) -> Table:
             (
                 line.title,
                 f"{line.count} {story.word(line.per)}" if line.count > 1 else story.word(line.per),
-                plain(line.hours_each),
-                plain(line.hours),
-                money(line.hourly_rate, currency),
-                money(line.amount, currency),
+                plain(line.hours_each, story.writing),
+                plain(line.hours, story.writing),
+                money(line.hourly_rate, currency, story.writing),
+                money(line.amount, currency, story.writing),
             )
         )
         for line in option.labour
     ]
-    total = (story.word(Word.LABOUR), "", "", "", "", money(option.labour_amount, currency))
+    total = (story.word(Word.LABOUR), "", "", "", "", money(option.labour_amount, currency, story.writing))
     return Table(columns, (*rows, Row(total, Emphasis.TOTAL)))
 
 
@@ -158,7 +158,7 @@ def _amounts(option: QuotedOption, currency: str, story: Story) -> Table:
         Column(f"{story.word(Word.AMOUNT)}, {currency}", 1.3, _RIGHT),
     )
     rows = [
-        Row((story.word(word), money(amount, currency)))
+        Row((story.word(word), money(amount, currency, story.writing)))
         for word, amount in (
             (Word.GOODS, option.goods_amount),
             (Word.LABOUR, option.labour_amount),
@@ -167,9 +167,11 @@ def _amounts(option: QuotedOption, currency: str, story: Story) -> Table:
         )
     ]
     for tax in option.taxes:
-        on = f"{story.word(Word.TAX_BASE)} {money(tax.base, currency)}"
-        rows.append(Row((f"{tax.name}, {plain(tax.percent)} % {on}", money(tax.amount, currency))))
+        on = f"{story.word(Word.TAX_BASE)} {money(tax.base, currency, story.writing)}"
+        rows.append(
+            Row((f"{tax.name}, {plain(tax.percent, story.writing)} % {on}", money(tax.amount, currency, story.writing)))
+        )
     if option.rounding_amount:
-        rows.append(Row((story.word(Word.ROUNDING), money(option.rounding_amount, currency))))
-    total = (f"{story.word(Word.TOTAL)}, {currency}", money(option.total, currency))
+        rows.append(Row((story.word(Word.ROUNDING), money(option.rounding_amount, currency, story.writing))))
+    total = (f"{story.word(Word.TOTAL)}, {currency}", money(option.total, currency, story.writing))
     return Table(columns, (*rows, Row(total, Emphasis.TOTAL)))

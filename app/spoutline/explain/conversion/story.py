@@ -9,7 +9,6 @@ from enum import StrEnum
 
 from spoutline.explain.conversion.phrases import ConversionPhrases
 from spoutline.explain.plan.story import Story
-from spoutline.explain.writing.money import decimals
 from spoutline.model.conversion_sequence import Moment, Sequence, SequenceFinding, SequenceNote
 from spoutline.model.installed import InstalledCondition, InstalledPart
 from spoutline.model.position_conversion import Closing, DifferenceLine, DifferenceReason
@@ -48,38 +47,42 @@ class ConversionStory:
         """Return an amount with its currency; None reads as not known."""
         if value is None:
             return self.say("not_known")
-        return f"{value:,.{decimals(currency)}f} {currency}"
+        return self.story.writing.money(value, currency)
 
     def percent(self, share: float) -> str:
         """Return a share in percent, one decimal."""
-        return f"{share * 100:.1f} %"
+        return f"{self.story.writing.decimal(share * 100, 1)} %"
 
     def signed_percent(self, share: float) -> str:
         """Return a share in percent with its sign."""
-        return f"{share * 100:+.1f} %"
+        return f"{self.story.writing.decimal(share * 100, 1, signed=True)} %"
 
     def mass(self, kg: float | None) -> str:
         """Return a yearly change of mass with its sign; None reads as not computed."""
         if kg is None:
             return self.say("not_computed")
         shown = self.story.display.number(kg, Dimension.MASS)
-        return f"{shown:+,.0f} {self.story.display.unit(Dimension.MASS)}"
+        return f"{self.story.writing.decimal(shown, 0, signed=True)} {self.story.display.unit(Dimension.MASS)}"
 
     def volume(self, volume_m3: float) -> str:
         """Return a yearly volume in cubic metres or gallons, digits grouped."""
         if self.story.display.system is UnitSystem.SI:
-            return f"{volume_m3:,.0f} m³"
-        return f"{self.story.display.number(volume_m3, Dimension.VOLUME):,.0f} gal"
+            return f"{self.story.writing.decimal(volume_m3, 0)} m³"
+        return f"{self.story.writing.decimal(self.story.display.number(volume_m3, Dimension.VOLUME), 0)} gal"
 
     def hours(self, minutes: int) -> str:
         """Return working time in hours."""
-        return self.say("hours", hours=f"{minutes / _MINUTES_PER_HOUR:.1f}")
+        return self.say("hours", hours=self.decimal_hours(minutes))
+
+    def decimal_hours(self, minutes: int) -> str:
+        """Return working time in hours without the unit."""
+        return self.story.writing.decimal(minutes / _MINUTES_PER_HOUR, 1)
 
     def day(self, moment: Moment, first_day: date | None) -> str:
         """Return a day of the plan: its date, or its number from the first day where no date is known."""
         if first_day is None:
             return self.say("day_number", day=moment.day + 1)
-        return (first_day + timedelta(days=moment.day)).isoformat()
+        return self.story.day(first_day + timedelta(days=moment.day))
 
     def time(self, moment: Moment, first_day: date | None) -> str:
         """Return day and hour of a moment."""

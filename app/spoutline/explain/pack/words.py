@@ -171,7 +171,6 @@ PACK_VOCABULARY: Final = {members.__name__: members for members in PACK_LISTS}
 # sentences that the shared drawings and the story ask for, and those of the pack; with the placeholders that get filled
 PACK_SENTENCES: Final[dict[str, tuple[str, ...]]] = {
     "language": (),
-    "decimal_sign": (),
     "no_answer": (),
     "nothing": (),
     "outlet": (),

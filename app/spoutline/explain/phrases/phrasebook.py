@@ -2,22 +2,18 @@
 
 from __future__ import annotations
 
-import difflib
-import re
-import tomllib
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 from typing import Final
 
 from spoutline.explain.phrases.asked_cases import ASK_PLACEHOLDERS
+from spoutline.explain.phrases.reader import PhraseReader
 from spoutline.explain.phrases.vocabulary import TEXT_PLACEHOLDERS, VOCABULARY
-from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.finding import Severity
 from spoutline.rules.declared.rule_ids import RuleId
 
 _TABLES: Final = ("text", "asks", "severity_notes", "words", "rules", "facts", "values")
-_PLACEHOLDER = re.compile(r"\{([a-z_]+)\}")
 _RULE_FIELDS: Final = ("title", "says")
 # facts whose bare value occurs in several lists of words: the list that is meant
 _FACT_LISTS: Final = {
@@ -34,8 +30,6 @@ _FACT_LISTS: Final = {
     "kind": "PartKind",
     "slot": "Slot",
 }
-# the program advises; a sentence that claims more is a fault of the table
-_CLAIMS = re.compile(r"\b(approved|compliant|complies|certified safe|guaranteed)\b", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,7 +81,7 @@ class Phrasebook:
         return ", ".join(table.get(item, self.values.get(item, item)) for item in value.split(", "))
 
 
-def phrasebook_from_toml(text: str, place: str) -> Phrasebook:
+def phrasebook_from_toml(text: str, place: str, english: str = "") -> Phrasebook:
     """Return the phrasebook written in ``text``.
 
     Parameters
@@ -96,6 +90,8 @@ def phrasebook_from_toml(text: str, place: str) -> Phrasebook:
         The table in TOML.
     place
         Where the text came from, named in every fault.
+    english
+        The English table, for the phrases that ``text`` lacks; empty where ``text`` must be complete.
 
     Raises
     ------
@@ -103,24 +99,32 @@ def phrasebook_from_toml(text: str, place: str) -> Phrasebook:
         With every fault at once: broken TOML, a missing, unknown or empty phrase, a wrong placeholder, a sentence that
         claims more than advice.
     """
-    try:
-        table = tomllib.loads(text)
-    except tomllib.TOMLDecodeError as fault:
-        raise InputFault((InputProblem(place, "table", str(fault), "write valid TOML"),)) from None
-    reader = _Reader(place)
+    reader = PhraseReader(text, place, english)
+    table = reader.table
     reader.names("table", table, _TABLES)
-    sentences = reader.strings("text", table.get("text"), TEXT_PLACEHOLDERS)
-    reader.placeholders("text", sentences, TEXT_PLACEHOLDERS)
-    asks = reader.strings("asks", table.get("asks"), ASK_PLACEHOLDERS)
-    reader.placeholders("asks", asks, ASK_PLACEHOLDERS)
+    sentences = reader.sentences("text", TEXT_PLACEHOLDERS)
+    asks = reader.sentences("asks", ASK_PLACEHOLDERS)
     notes = reader.strings("severity_notes", table.get("severity_notes"), [member.value for member in Severity])
-    words = reader.words(table.get("words"))
-    rules = reader.rules(table.get("rules"))
+    words = reader.words(VOCABULARY)
+    rules = _rules(reader)
     facts = reader.strings("facts", table.get("facts"), None)
     values = reader.strings("values", table.get("values"), None)
-    if reader.problems:
-        raise InputFault(tuple(reader.problems))
+    reader.finish()
     return Phrasebook(sentences, asks, notes, words, rules, facts, {**_values(words), **values})
+
+
+def _rules(reader: PhraseReader) -> dict[str, RulePhrase]:
+    """Return title and sentence of every rule."""
+    table = reader.table.get("rules")
+    if not isinstance(table, dict):
+        reader.report("rules", repr(table), "write a table for each rule")
+        return {}
+    reader.names("rules", table, [member.value for member in RuleId])
+    phrases: dict[str, RulePhrase] = {}
+    for name, entry in table.items():
+        fields = reader.strings(f"rules.{name}", entry, _RULE_FIELDS)
+        phrases[name] = RulePhrase(fields.get("title", ""), fields.get("says", ""))
+    return phrases
 
 
 def _values(words: Mapping[str, Mapping[str, str]]) -> dict[str, str]:
@@ -130,74 +134,3 @@ def _values(words: Mapping[str, Mapping[str, str]]) -> dict[str, str]:
         for value, word in table.items():
             found.setdefault(value, set()).add(word)
     return {value: next(iter(spellings)) for value, spellings in found.items() if len(spellings) == 1}
-
-
-class _Reader:
-    """Walks the table to its end and gathers every problem."""
-
-    def __init__(self, place: str) -> None:
-        self.place = place
-        self.problems: list[InputProblem] = []
-
-    def report(self, field: str, value: object, wanted: str) -> None:
-        self.problems.append(InputProblem(self.place, field, repr(value), wanted))
-
-    def names(self, field: str, table: Mapping[str, object], known: Iterable[str]) -> None:
-        """Report names that are missing or not known."""
-        expected = list(known)
-        for name in expected:
-            if name not in table:
-                self.problems.append(InputProblem(self.place, f"{field}.{name}", "nothing", "write this phrase"))
-        for name in table:
-            if name not in expected:
-                near = difflib.get_close_matches(name, expected, n=1)
-                self.report(f"{field}.{name}", name, f"did you mean {near[0]!r}?" if near else "remove it: not known")
-
-    def strings(self, field: str, table: object, known: Iterable[str] | None) -> dict[str, str]:
-        """Return the phrases of a table of strings; ``known`` None accepts any name."""
-        if not isinstance(table, dict):
-            self.report(field, table, "write a table of phrases")
-            return {}
-        if known is not None:
-            self.names(field, table, known)
-        for name, phrase in table.items():
-            self._phrase(f"{field}.{name}", phrase)
-        return {name: phrase for name, phrase in table.items() if isinstance(phrase, str)}
-
-    def words(self, table: object) -> dict[str, dict[str, str]]:
-        """Return the words of every list of the vocabulary."""
-        if not isinstance(table, dict):
-            self.report("words", table, "write a table of words per list")
-            return {}
-        self.names("words", table, VOCABULARY)
-        return {
-            name: self.strings(f"words.{name}", table[name], [member.value for member in members])
-            for name, members in VOCABULARY.items()
-            if name in table
-        }
-
-    def rules(self, table: object) -> dict[str, RulePhrase]:
-        """Return title and sentence of every rule."""
-        if not isinstance(table, dict):
-            self.report("rules", table, "write a table per rule")
-            return {}
-        self.names("rules", table, [member.value for member in RuleId])
-        phrases: dict[str, RulePhrase] = {}
-        for name, entry in table.items():
-            fields = self.strings(f"rules.{name}", entry, _RULE_FIELDS)
-            phrases[name] = RulePhrase(fields.get("title", ""), fields.get("says", ""))
-        return phrases
-
-    def placeholders(self, field: str, sentences: Mapping[str, str], filled: Mapping[str, tuple[str, ...]]) -> None:
-        """Report sentences whose placeholders are not the ones that will be filled."""
-        for name, sentence in sentences.items():
-            wanted = set(filled.get(name, ()))
-            if set(_PLACEHOLDER.findall(sentence)) != wanted:
-                names = ", ".join(f"{{{item}}}" for item in sorted(wanted)) or "no placeholder"
-                self.report(f"{field}.{name}", sentence, f"use {names}")
-
-    def _phrase(self, field: str, phrase: object) -> None:
-        if not isinstance(phrase, str) or not phrase.strip():
-            self.report(field, phrase, "write a text that is not empty")
-        elif _CLAIMS.search(phrase):
-            self.report(field, phrase, "say what was found; the program never claims approval or compliance")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import date
 from enum import StrEnum
 
 from spoutline.explain.phrases.phrasebook import Phrasebook
@@ -16,6 +17,7 @@ from spoutline.model.plan import HangingSet, JudgedSet
 from spoutline.model.port import Port
 from spoutline.model.quantity import Dimension, Fact, Quantity
 from spoutline.units.display import Display
+from spoutline.units.writing import Writing
 
 _SEVERITY_ORDER = (Severity.MUST, Severity.SHOULD, Severity.ADVICE)
 
@@ -26,6 +28,15 @@ class Words:
 
     phrases: Phrasebook
     display: Display
+
+    @property
+    def writing(self) -> Writing:
+        """How the language of the phrases writes numbers, amounts and days."""
+        return self.display.writing
+
+    def day(self, day: date) -> str:
+        """Return a day of the calendar."""
+        return self.writing.day(day)
 
     def word(self, term: StrEnum) -> str:
         """Return the trade word of an enumeration member, as used inside a sentence."""
@@ -62,11 +73,15 @@ class Words:
         """Return a price in ``currency`` from its minor units; None reads as no price."""
         if minor is None:
             return self.phrases.fill("price_missing", currency=currency)
-        return money_text(minor, currency)
+        return money_text(minor, currency, writing=self.writing)
+
+    def bare_money(self, minor: int, currency: str) -> str:
+        """Return a price whose currency stands elsewhere, such as in the title of its column."""
+        return money_text(minor, currency, with_currency=False, writing=self.writing)
 
     def signed_money(self, minor: int, currency: str) -> str:
         """Return a difference of prices with its sign."""
-        return f"+{money_text(minor, currency)}" if minor > 0 else money_text(minor, currency)
+        return f"{'+' if minor > 0 else ''}{self.money(minor, currency)}"
 
     def liquid(self, liquid: Liquid) -> str:
         """Return a liquid with its blend; 0 percent and DEF are named by the family alone."""

@@ -17,6 +17,7 @@ from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.wording import tr
 from spoutline.model.faults import Cancelled, InputFault, InputProblem, StoreFault
 from spoutline.model.programme import Programme, RankedSite, SiteOutcome, SiteResult
+from spoutline.units.writing import Writing
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -126,7 +127,7 @@ class ProgrammeDialog(FormDialog):
     def show_programme(self, programme: Programme) -> None:
         """Show the years with their sites, then what is left out."""
         self.programme = programme
-        self.model.show_nodes(tuple(_nodes(programme)))
+        self.model.show_nodes(tuple(_nodes(programme, Writing(self._workbench.language))))
         self.tree.expandAll()
         self.tree.fit_columns()
         done = sum(one.year is not None for one in programme.ranked)
@@ -192,13 +193,18 @@ def _budget(text: str) -> Decimal | None:
     return value
 
 
-def _nodes(programme: Programme) -> list[Node]:
+def _nodes(programme: Programme, writing: Writing) -> list[Node]:
     found: list[Node] = []
     for year in programme.years:
-        here = tuple(_ranked(one) for one in programme.ranked if one.year == year.year)
-        cells = (tr("Year {0}").format(year.year), f"{year.sites}", f"{year.spent:,} {programme.currency}", "")
+        here = tuple(_ranked(one, writing) for one in programme.ranked if one.year == year.year)
+        cells = (
+            tr("Year {0}").format(year.year),
+            f"{year.sites}",
+            f"{writing.amount(year.spent)} {programme.currency}",
+            "",
+        )
         found.append(Node(cells=cells, children=here, is_head=True))
-    left = tuple(_ranked(one) for one in programme.ranked if one.year is None)
+    left = tuple(_ranked(one, writing) for one in programme.ranked if one.year is None)
     if left:
         found.append(Node(cells=(tr("In no year"), f"{len(left)}", "", ""), children=left, is_head=True))
     others = tuple(_other(one) for one in programme.others)
@@ -207,11 +213,11 @@ def _nodes(programme: Programme) -> list[Node]:
     return found
 
 
-def _ranked(one: RankedSite) -> Node:
+def _ranked(one: RankedSite, writing: Writing) -> Node:
     site = one.site
     reason = f" – {one.left_out.replace('_', ' ')}" if one.left_out else ""
-    cost = tr("not known") if site.cost is None else f"{site.cost:,} {site.currency}"
-    value = "" if site.net_present_value is None else f"{site.net_present_value:,} {site.currency}"
+    cost = tr("not known") if site.cost is None else f"{writing.amount(site.cost)} {site.currency}"
+    value = "" if site.net_present_value is None else f"{writing.amount(site.net_present_value)} {site.currency}"
     return Node(
         cells=(str(one.rank), f"{site.name}{reason}", cost, value),
         record=site.place,

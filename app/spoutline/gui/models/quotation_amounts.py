@@ -48,7 +48,7 @@ def amount_rows(quotation: Quotation, story: Story) -> tuple[AmountRow, ...]:
         *_charge_rows(quotation, story),
         *_open_rows(options),
         *_count_rows(options, story),
-        *_commonality_rows(quotation),
+        *_commonality_rows(quotation, story),
         *_replaced_rows(options, story),
         *_parts(options, story),
     )
@@ -67,17 +67,19 @@ def _charge_rows(quotation: Quotation, story: Story) -> Iterator[AmountRow]:
         over = [option.drive_offs.over_years for option in options if option.drive_offs]
         rows.append((tr("Drive-offs expected, all years"), over))
     for title, amounts in rows:
-        yield _money_row(title, amounts, currency)
+        yield _money_row(title, amounts, currency, story)
 
 
-def _money_row(title: str, amounts: Sequence[Decimal], currency: str) -> AmountRow:
+def _money_row(title: str, amounts: Sequence[Decimal], currency: str, story: Story) -> AmountRow:
     first = amounts[0]
     return AmountRow(
         title,
-        tuple(money(amount, currency) for amount in amounts),
+        tuple(money(amount, currency, story.writing) for amount in amounts),
         len(set(amounts)) > 1,
         hints=tuple(
-            tr("{0} against the first option").format(signed(amount - first, currency)) if amount != first else ""
+            tr("{0} against the first option").format(signed(amount - first, currency, story.writing))
+            if amount != first
+            else ""
             for amount in amounts
         ),
     )
@@ -98,18 +100,18 @@ def _count_rows(options: Sequence[QuotedOption], story: Story) -> Iterator[Amoun
     yield AmountRow(story.word(Word.PART_NUMBERS), numbers, len(set(numbers)) > 1)
 
 
-def _commonality_rows(quotation: Quotation) -> Iterator[AmountRow]:
+def _commonality_rows(quotation: Quotation, story: Story) -> Iterator[AmountRow]:
     currency = quotation.terms.currency
     common = [option.commonality for option in quotation.options if option.commonality]
     if len(common) < len(quotation.options):
         return
-    changed = tuple(signed(one.costs, currency) for one in common)
-    stocked = tuple(signed(-one.saves, currency) for one in common)
+    changed = tuple(signed(one.costs, currency, story.writing) for one in common)
+    stocked = tuple(signed(-one.saves, currency, story.writing) for one in common)
     about = tr("What it changes that sets share part numbers, against each position chosen for itself")
     yield AmountRow(tr("Price, sets chosen together"), changed, False, about=about)
     yield AmountRow(tr("Stock, sets chosen together"), stocked, False, about=about)
     if any(one.left_open for one in common):
-        left = tuple(money(one.left_open, currency) for one in common)
+        left = tuple(money(one.left_open, currency, story.writing) for one in common)
         about = tr("The search was ended before the least cost was proved")
         yield AmountRow(tr("Still to save, at most"), left, False, about=about)
 

@@ -40,7 +40,7 @@ def entry_columns(story: Story) -> tuple[Column[QuotationEntry], ...]:
         Column(title=tr("Status"), text=lambda one: story.title(one.status), tone=lambda one: TONES[one.status]),
         Column(title=tr("Customer"), text=lambda one: one.customer, hint=lambda one: tip(one.customer)),
         Column(title=tr("Site"), text=lambda one: one.site, hint=lambda one: tip(one.site)),
-        Column(title=tr("Stands until"), text=lambda one: one.valid_to.isoformat()),
+        Column(title=tr("Stands until"), text=lambda one: story.day(one.valid_to)),
     )
 
 
@@ -49,7 +49,7 @@ def event_columns(story: Story) -> tuple[Column[QuotationEvent], ...]:
     return (
         Column(title=tr("Rev."), text=lambda one: str(one.revision), is_number=True),
         Column(title=tr("Step"), text=lambda one: story.title(one.status), tone=lambda one: TONES[one.status]),
-        Column(title=tr("When (UTC)"), text=lambda one: one.at.strftime("%Y-%m-%d %H:%M")),
+        Column(title=tr("When (UTC)"), text=lambda one: story.writing.moment(one.at)),
         Column(title=tr("Who"), text=lambda one: one.by or "–", hint=lambda one: tip(one.by)),
         Column(title=tr("Note"), text=_event_note, hint=lambda one: tip(_event_note(one))),
     )

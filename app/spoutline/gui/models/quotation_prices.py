@@ -102,7 +102,7 @@ def _part(
 def _price(line: QuotedLine, currency: str, story: Story) -> str:
     if line.unit_price is None:
         return story.word(Word.NO_PRICE if line.is_open else Word.PRICE_FOLLOWS)
-    return money(line.unit_price, currency)
+    return money(line.unit_price, currency, story.writing)
 
 
 def _tone(one: PricedPart) -> Tone | None:

@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from spoutline.explain.plan.story import Story
-from spoutline.explain.writing.money import money_text
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
@@ -42,7 +41,7 @@ def substitute_columns(story: Story, currency: str) -> tuple[Column[SubstituteRo
         Column(title=tr("Name"), text=lambda row: row.part.name, hint=hint),
         Column(
             title=tr("Set, ± {currency}").format(currency=currency),
-            text=_difference,
+            text=lambda row: _difference(row, story),
             sort=_dearness,
             hint=hint,
             is_number=True,
@@ -84,7 +83,7 @@ def _tone(row: SubstituteRow) -> Tone:
     return Tone.CAUTION if row.result.given_up else Tone.GOOD
 
 
-def _difference(row: SubstituteRow) -> str:
+def _difference(row: SubstituteRow, story: Story) -> str:
     """Return what the set costs more or less; the currency stands in the column's title."""
     if isinstance(row.result, Misfit):
         return tr("does not fit")
@@ -92,7 +91,7 @@ def _difference(row: SubstituteRow) -> str:
     if minor == 0:
         return tr("same")
     sign = "+" if minor > 0 else "-"
-    return f"{sign}{money_text(abs(minor), row.result.judged.hanging_set.currency, with_currency=False)}"
+    return f"{sign}{story.bare_money(abs(minor), row.result.judged.hanging_set.currency)}"
 
 
 def _dearness(row: SubstituteRow) -> tuple[bool, int, str]:

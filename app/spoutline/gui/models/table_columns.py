@@ -7,7 +7,6 @@ from dataclasses import dataclass
 from spoutline.book.records import SurveyEntry
 from spoutline.documents.content.totals import BillLine
 from spoutline.explain.plan.story import Story
-from spoutline.explain.writing.money import money_text
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
@@ -133,4 +132,4 @@ def bill_columns(story: Story, currency: str) -> tuple[Column[BillLine], ...]:
 
 def _bare_money(story: Story, minor: int | None, currency: str) -> str:
     """Return an amount whose currency stands in the column's title; without a price, the words for that."""
-    return story.money(None, currency) if minor is None else money_text(minor, currency, with_currency=False)
+    return story.money(None, currency) if minor is None else story.bare_money(minor, currency)

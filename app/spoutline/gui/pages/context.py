@@ -12,6 +12,7 @@ from spoutline.gui.models.plans import Plans
 from spoutline.gui.session import Session
 from spoutline.model.plan import PositionPlan
 from spoutline.model.survey import Survey
+from spoutline.units.display import Display
 
 Notify = Callable[[str], None]  # shows a notice above the page
 
@@ -22,12 +23,13 @@ class StoryInUse:
     def __init__(self, session: Session) -> None:
         self._session = session
         self._story: Story | None = None
+        self._shown_in: Display | None = None
 
     def story(self) -> Story:
         """Return the words with figures in the units in use."""
         display = self._session.display
-        if self._story is None or self._story.display != display:
-            self._story = self._session.workbench.story(display)
+        if self._story is None or self._shown_in != display:
+            self._story, self._shown_in = self._session.workbench.story(display), display
         return self._story
 
 

@@ -26,7 +26,7 @@ from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.inspection import DueItem
-from spoutline.model.pack import PackLanguage
+from spoutline.model.language import Language
 from spoutline.model.plan import SitePlan
 from spoutline.model.record import WEAR_REASONS, ChangeReason, InspectionEntry, WearEntry
 from spoutline.whole_files import write_file
@@ -41,7 +41,7 @@ class InspectionPanel(QWidget):
     def __init__(
         self,
         context: Context,
-        language: Callable[[], PackLanguage],
+        language: Callable[[], Language],
         notify: Notify,
         parent: QWidget | None = None,
         today: Callable[[], date] = date.today,
@@ -91,7 +91,7 @@ class InspectionPanel(QWidget):
         card = Card(tr("Wear log"), self)
         self.wear_model: RecordTable[WearEntry] = RecordTable(
             (
-                Column(title=tr("Date"), text=lambda entry: entry.done_on.isoformat()),
+                Column(title=tr("Date"), text=lambda entry: self._context.story.day(entry.done_on)),
                 Column(title=tr("Position"), text=lambda entry: entry.position),
                 Column(title=tr("Taken off"), text=lambda entry: entry.removed),
                 Column(title=tr("Fitted"), text=lambda entry: entry.fitted or "–"),
@@ -222,14 +222,14 @@ class InspectionPanel(QWidget):
         story = session.workbench.packing().words(self._language(), session.display).story
         self.due_model.replace_columns(
             (
-                Column(title=tr("Next due"), text=lambda one: one.next_due.isoformat()),
+                Column(title=tr("Next due"), text=lambda one: story.day(one.next_due)),
                 Column(title=tr("Position"), text=lambda one: one.position),
                 Column(
                     title=tr("What"),
                     text=lambda one: story.word(one.item.id),
                     hint=lambda one: f"{story.word(one.item.id)} {one.item.source}",
                 ),
-                Column(title=tr("Last done"), text=lambda one: one.last_done.isoformat() if one.last_done else "–"),
+                Column(title=tr("Last done"), text=lambda one: story.day(one.last_done) if one.last_done else "–"),
             )
         )
         self.due_model.show_records(sorted(self._due, key=lambda one: (one.next_due, one.position)))

@@ -29,7 +29,8 @@ from spoutline.gui.pages.paper.printing import print_document
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.model.pack import Contact, PackJob, PackLanguage
+from spoutline.model.language import Language
+from spoutline.model.pack import Contact, PackJob
 from spoutline.planning.pack.picked import only_positions
 from spoutline.whole_files import write_file
 
@@ -48,7 +49,7 @@ class PackPanel(QWidget):
     """Makes the paper chosen for the whole site or the position in focus, and saves or prints it."""
 
     def __init__(
-        self, context: Context, language: Callable[[], PackLanguage], notify: Notify, parent: QWidget | None = None
+        self, context: Context, language: Callable[[], Language], notify: Notify, parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
         self._context, self._language, self._notify = context, language, notify

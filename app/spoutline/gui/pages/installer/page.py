@@ -14,14 +14,14 @@ from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, StoreFault
-from spoutline.model.pack import PackLanguage
+from spoutline.model.language import Language
 
 # each language is named in itself, so that who reads it finds it
 _LANGUAGES = {
-    PackLanguage.ENGLISH: "English",
-    PackLanguage.SPANISH: "Español",
-    PackLanguage.GERMAN: "Deutsch",
-    PackLanguage.FRENCH: "Français",
+    Language.ENGLISH: "English",
+    Language.SPANISH: "Español",
+    Language.GERMAN: "Deutsch",
+    Language.FRENCH: "Français",
 }
 
 
@@ -80,9 +80,9 @@ class InstallerPage(QWidget):
         row.addWidget(self.language_box)
         return row
 
-    def language(self) -> PackLanguage:
+    def language(self) -> Language:
         """Return the language in which papers are made."""
-        return PackLanguage(self.language_box.currentData())
+        return Language(self.language_box.currentData())
 
     def refresh(self) -> None:
         """Show the panel in view for the survey, position and units in hand."""

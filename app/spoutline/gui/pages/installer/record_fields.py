@@ -17,7 +17,7 @@ from spoutline.gui.widgets.cards import Card, empty_layout, plain_label
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.model.pack import PackLanguage
+from spoutline.model.language import Language
 from spoutline.model.plan import PositionPlan
 from spoutline.model.record import (
     SWAP_REASONS,
@@ -59,7 +59,7 @@ class _PartRow:
 class RecordFields(QWidget):
     """Holds what is entered for one position."""
 
-    def __init__(self, context: Context, language: Callable[[], PackLanguage], parent: QWidget | None = None) -> None:
+    def __init__(self, context: Context, language: Callable[[], Language], parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._context, self._language = context, language
         self._shown: object = None

@@ -15,7 +15,7 @@ from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.widgets.cards import ScrolledPage, plain_label
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
-from spoutline.model.pack import PackLanguage
+from spoutline.model.language import Language
 from spoutline.model.record import CommissioningRecord, PhotoNote
 from spoutline.planning.sets.plan_site import fingerprint_of
 from spoutline.whole_files import write_file
@@ -35,7 +35,7 @@ class RecordPanel(QWidget):
     kept = Signal()
 
     def __init__(
-        self, context: Context, language: Callable[[], PackLanguage], notify: Notify, parent: QWidget | None = None
+        self, context: Context, language: Callable[[], Language], notify: Notify, parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
         self._context, self._language, self._notify = context, language, notify

@@ -1,0 +1,93 @@
+"""The one place where numbers, amounts and days take the form of a language, after Unicode's CLDR (through Babel)."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, datetime
+from decimal import Decimal
+from functools import cache
+from typing import Final
+
+from spoutline.model.language import Language
+
+# Spanish as it is written in the United States: decimal point and grouping comma, as on the drawings beside it.
+_LOCALES: Final = {
+    Language.ENGLISH: "en_US",
+    Language.SPANISH: "es_US",
+    Language.GERMAN: "de_DE",
+    Language.FRENCH: "fr_FR",
+}
+# English papers go to readers who put the month first and to readers who put the day first: ISO 8601 is read by both.
+_ISO_DAY, _ISO_MOMENT = "yyyy-MM-dd", "yyyy-MM-dd HH:mm"
+
+
+@dataclass(frozen=True, slots=True)
+class Writing:
+    """How one language writes numbers, amounts and days, whatever locale the machine is set to."""
+
+    language: Language = Language.ENGLISH
+
+    def figure(self, plain: str) -> str:
+        """Return a number of plain digits and point with the decimal sign of the language."""
+        sign = _decimal_sign(self.language)
+        return plain if sign == "." else plain.replace(".", sign)
+
+    def decimal(self, value: Decimal | float, places: int, *, signed: bool = False) -> str:
+        """Return a number rounded to ``places``, digits grouped; ``signed`` writes a plus too."""
+        from babel.numbers import format_decimal
+
+        # rounded here: Babel would round the shortest decimal form of a float, which is another number
+        rounded = Decimal(f"{value:.{places}f}")
+        pattern = "#,##0" + (f".{'0' * places}" if places else "")
+        text: str = format_decimal(
+            rounded, format=f"+{pattern};-{pattern}" if signed else pattern, locale=_LOCALES[self.language]
+        )
+        return text
+
+    def amount(self, amount: Decimal) -> str:
+        """Return an amount with the decimals that it carries, digits grouped."""
+        exponent = amount.as_tuple().exponent
+        return self.decimal(amount, max(0, -exponent) if isinstance(exponent, int) else 0)
+
+    def money(self, amount: Decimal, currency: str, *, with_currency: bool = True) -> str:
+        """Return an amount of the major unit, such as ``1,234.50 USD``; the code stands behind in every language."""
+        text = self.decimal(amount, currency_decimals(currency))
+        return f"{text} {currency}" if with_currency else text
+
+    def day(self, day: date) -> str:
+        """Return a day of the calendar."""
+        from babel.dates import format_date
+
+        return format_date(day, format=_ISO_DAY if self._is_iso else "medium", locale=_LOCALES[self.language])
+
+    def moment(self, moment: datetime) -> str:
+        """Return a day with its time, to the minute, in the zone that ``moment`` carries."""
+        from babel.dates import format_datetime
+
+        if self._is_iso:
+            return format_datetime(moment, format=_ISO_MOMENT, tzinfo=moment.tzinfo, locale=_LOCALES[self.language])
+        from babel.dates import format_time
+
+        clock = format_time(moment, format="short", tzinfo=moment.tzinfo, locale=_LOCALES[self.language])
+        return f"{self.day(moment.date())}, {clock}"
+
+    @property
+    def _is_iso(self) -> bool:
+        return self.language is Language.ENGLISH
+
+
+@cache
+def currency_decimals(currency: str) -> int:
+    """Return how many decimals amounts of ``currency`` carry, after CLDR's supplement; 2 for a code it lacks."""
+    from babel.numbers import get_currency_precision
+
+    return get_currency_precision(currency)
+
+
+@cache
+def _decimal_sign(language: Language) -> str:
+    if language is Language.ENGLISH:  # every page of the window asks; no locale data are needed for it
+        return "."
+    from babel.numbers import get_decimal_symbol
+
+    return get_decimal_symbol(_LOCALES[language])
