@@ -65,7 +65,9 @@ def test_a_shown_answer_reads_back_as_itself() -> None:
         ("outlet.height_m", "5 psi", "use one of the units"),
         ("liquid.blend_percent", "120", "at most"),
         ("decisions.longest_lead_time_days", "2.5", "whole number"),
-        ("outlet.size", "", "at least one character"),
+        ("outlet.size", "", "the sizes of NPT threads"),
+        ("outlet.size", "7/8", "it is a size of G threads"),
+        ("outlet.size", "34x1.5", "this thread is NPT"),
         ("climate.low_c", "55", "must not exceed"),
     ],
 )

@@ -32,6 +32,8 @@ def problems_of(
     # A list whose entries are faulty counts as too short as well: saying so would only confuse.
     inner = {fault["loc"][:depth] for fault in faults for depth in range(len(fault["loc"]))}
     told = [fault for fault in faults if not (fault["type"] == "too_short" and fault["loc"] in inner)]
+    # a default that depends on a faulty field is no fault of its own
+    told = [fault for fault in told if fault["type"] != "default_factory_not_called"]
     return tuple(_problem(fault, model, place, whole) for fault in told)
 
 

@@ -3,44 +3,57 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from pathlib import Path
 
 from pydantic import ValidationError
 
+from spoutline.book.size_notes import size_notes
 from spoutline.book.survey_faults import problems_of
-from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.faults import InputFault, InputNote, InputProblem
 from spoutline.model.survey import Survey
 
+Tell = Callable[[InputNote], None]
 
-def read_survey(path: Path) -> Survey:
-    """Return the survey in the UTF-8 file ``path``; raise ``InputFault`` naming what is wrong, file faults included."""
+
+def _untold(_: InputNote) -> None:
+    """Tell nobody."""
+
+
+def read_survey(path: Path, tell: Tell = _untold) -> Survey:
+    """Return the survey in the UTF-8 file ``path``; raise ``InputFault`` naming what is wrong, file faults included.
+
+    ``tell`` hears how a size was understood that is written otherwise than its thread standard writes it.
+    """
     place = str(path)
     try:
         raw = path.read_bytes()
     except OSError as fault:
         wanted = f"a readable survey file is needed ({fault.strerror or fault})"
         raise InputFault((InputProblem(place, "file", "this path", wanted),)) from fault
-    return survey_from_bytes(raw, place)
+    return survey_from_bytes(raw, place, tell)
 
 
-def survey_from_bytes(raw: bytes, place: str) -> Survey:
+def survey_from_bytes(raw: bytes, place: str, tell: Tell = _untold) -> Survey:
     """Return the survey in the UTF-8 bytes ``raw`` that came from ``place``; raise ``InputFault``."""
     try:
         text = raw.decode("utf-8-sig")
     except UnicodeDecodeError as fault:
         value = f"byte {fault.start} (0x{raw[fault.start]:02x})"
         raise InputFault((InputProblem(place, "encoding", value, "the file must be UTF-8 text"),)) from fault
-    return survey_from_json(text, place)
+    return survey_from_json(text, place, tell)
 
 
-def survey_from_json(text: str, place: str) -> Survey:
+def survey_from_json(text: str, place: str, tell: Tell = _untold) -> Survey:
     """Return the survey in the JSON ``text`` that came from ``place``; raise ``InputFault`` with every fault."""
-    _check_is_json(text, place)
+    document = _json_object(text, place)
     try:
-        return Survey.model_validate_json(text, strict=True)
+        survey = Survey.model_validate_json(text, strict=True)
     except ValidationError as fault:
         raise InputFault(problems_of(fault, Survey, place)) from fault
+    for note in size_notes(document, survey, place):
+        tell(note)
+    return survey
 
 
 def survey_to_json(survey: Survey) -> str:
@@ -48,8 +61,11 @@ def survey_to_json(survey: Survey) -> str:
     return survey.model_dump_json(indent=2) + "\n"
 
 
-def _check_is_json(text: str, place: str) -> None:
-    """Refuse text that is not one JSON object, or that says the same field twice (one of the two would get lost)."""
+def _json_object(text: str, place: str) -> dict[str, object]:
+    """Return the JSON object in ``text``.
+
+    Text that is no JSON object is refused, and one that says the same field twice: one of the two would get lost.
+    """
     doubled: list[str] = []
 
     def note_doubles(pairs: Iterable[tuple[str, object]]) -> dict[str, object]:
@@ -77,6 +93,7 @@ def _check_is_json(text: str, place: str) -> None:
         raise InputFault(
             tuple(InputProblem(place, name, "written twice", "say each field once") for name in sorted(set(doubled)))
         )
+    return document
 
 
 def _json_kind(document: object) -> str:

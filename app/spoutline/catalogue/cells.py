@@ -12,20 +12,7 @@ from spoutline.model.liquid import LiquidFamily, ListingClass, ListingScheme
 from spoutline.model.material import Material
 from spoutline.model.part import Placement
 from spoutline.model.port import FlowPath, Gender, Port, ThreadStandard
-
-KNOWN_SIZES: dict[ThreadStandard, tuple[str, ...]] = {
-    # ASME B1.20.1 and ISO 228-1 nominal sizes met on hanging hardware; coaxial sizes are common practice, no source
-    ThreadStandard.NPT: ("1/2", "3/4", "1", "1-1/4"),
-    ThreadStandard.G: ("1/2", "3/4", "1", "1-1/4"),
-    ThreadStandard.M: ("34x1.5",),
-    ThreadStandard.UN: ("1-7/8-12",),
-}
-PATHS_OF_THREAD: dict[ThreadStandard, FlowPath] = {
-    ThreadStandard.NPT: FlowPath.SINGLE,
-    ThreadStandard.G: FlowPath.SINGLE,
-    ThreadStandard.M: FlowPath.VACUUM_ASSIST,
-    ThreadStandard.UN: FlowPath.BALANCE,
-}
+from spoutline.model.port_sizes import path_of_thread, read_size
 
 _Choice = TypeVar("_Choice", bound=StrEnum)
 
@@ -62,12 +49,11 @@ def _port(cell: object) -> object:
     if len(words) != 4:
         raise ValueError("write thread standard, size, gender and path, such as: NPT 3/4 male single")
     thread = _one_of(words[0], ThreadStandard, "the thread standard")
-    if words[1] not in KNOWN_SIZES[thread]:
-        raise ValueError(f"the size of a {thread} thread must be one of {', '.join(KNOWN_SIZES[thread])}")
+    size = read_size(words[1], thread)
     path = _one_of(words[3], FlowPath, "the path")
-    if path is not PATHS_OF_THREAD[thread]:
-        raise ValueError(f"a {thread} thread carries the path {PATHS_OF_THREAD[thread]}")
-    return Port(thread=thread, size=words[1], gender=_one_of(words[2], Gender, "the gender"), path=path)
+    if path is not path_of_thread(thread):
+        raise ValueError(f"a {thread} thread carries the path {path_of_thread(thread)}")
+    return Port(thread=thread, size=size, gender=_one_of(words[2], Gender, "the gender"), path=path)
 
 
 def _no_word_twice(words: tuple[_Choice, ...]) -> tuple[_Choice, ...]:

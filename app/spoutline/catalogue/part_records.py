@@ -29,6 +29,7 @@ from spoutline.catalogue.tables import (
 )
 from spoutline.model.liquid import LiquidFamily, ListingClass, ListingScheme
 from spoutline.model.material import Material
+from spoutline.model.nominal_size import NominalSize
 from spoutline.model.part import (
     AccessoryData,
     AdaptorData,
@@ -207,7 +208,7 @@ def _port_from(thread: str, size: str, gender: str, path: str) -> Port:
     key = (thread, size, gender, path)
     port = _PORTS.get(key)
     if port is None:
-        port = Port(thread=ThreadStandard(thread), size=size, gender=Gender(gender), path=FlowPath(path))
+        port = Port(thread=ThreadStandard(thread), size=NominalSize(size), gender=Gender(gender), path=FlowPath(path))
         _PORTS[key] = port  # a handful of different ports: thousands of parts share them
     return port
 

@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.book import survey_text
-from spoutline.model.faults import InputFault, InputProblem, StoreFault
+from spoutline.model.faults import InputFault, InputNote, InputProblem, StoreFault
 
 if TYPE_CHECKING:
     from spoutline.model.survey import Survey
@@ -17,10 +17,19 @@ STANDARD_INPUT = "-"
 
 
 def read_survey(name: str) -> Survey:
-    """Return the survey in the file ``name``, or on standard input for ``-``; raise ``InputFault``."""
+    """Return the survey in the file ``name``, or on standard input for ``-``; raise ``InputFault``.
+
+    How a size was understood is told on standard error.
+    """
     if name != STANDARD_INPUT:
-        return survey_text.read_survey(Path(name))
-    return survey_text.survey_from_bytes(read_standard_input(), "standard input")
+        return survey_text.read_survey(Path(name), tell_note)
+    return survey_text.survey_from_bytes(read_standard_input(), "standard input", tell_note)
+
+
+def tell_note(note: InputNote) -> None:
+    """Write a note about the input on standard error; standard output stays what was asked for."""
+    if sys.stderr is not None:
+        sys.stderr.write(f"spoutline: note: {note}\n")
 
 
 def read_standard_input() -> bytes:

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from spoutline.book.survey_text import read_survey, survey_to_json
 from spoutline.cli.command import Command
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import write_standard_output
+from spoutline.cli.files import tell_note, write_standard_output
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.whole_files import write_files
 
@@ -61,7 +61,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         return ExitCode.FITS
     site, template = _site(arguments)
     system = UnitSystem(arguments.units.upper())
-    positions = positions_from(sheet, mapping, system, template, decimal_comma=arguments.decimal_comma)
+    positions = positions_from(sheet, mapping, system, template, decimal_comma=arguments.decimal_comma, tell=tell_note)
     text = survey_to_json(Survey(site=site, positions=positions))
     if arguments.out is None:
         write_standard_output(text)

@@ -20,6 +20,20 @@ class InputProblem:
         return f"{where}{self.field}: {self.value} is not usable; {self.wanted}"
 
 
+@dataclass(frozen=True, slots=True)
+class InputNote:
+    """Something about usable outside data that a person should see: how it was understood, what will not work."""
+
+    place: str  # file, or file and line; empty for typed input
+    field: str
+    value: str
+    told: str
+
+    def __str__(self) -> str:
+        where = f"{self.place}: " if self.place else ""
+        return f"{where}{self.field}: {self.value} {self.told}"
+
+
 class InputFault(Exception):
     """Outside data cannot be used; carries every problem found, not just the first."""
 

@@ -26,6 +26,7 @@ from spoutline.model.part import (
     SwivelData,
 )
 from spoutline.model.port import FlowPath, Gender, Port, ThreadStandard
+from spoutline.model.port_size_field import SIZE_MEANING, PortSize
 
 HANGING_KINDS = (
     PartKind.NOZZLE,
@@ -59,9 +60,7 @@ class InstalledPort(_Document):
     """One end of an installed part."""
 
     thread: ThreadStandard = Field(description="Thread standard of this end.")
-    size: Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=30)] = Field(
-        description="Nominal size as the standard writes it."
-    )
+    size: PortSize = Field(description=SIZE_MEANING)
     gender: Gender = Field(description="Gender of the thread.")
     path: FlowPath = Field(description="Path of this end.")
 

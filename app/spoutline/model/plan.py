@@ -141,6 +141,7 @@ class PlanStatus(StrEnum):
     NO_LISTING_CLASS = "no_listing_class"
     CONTRADICTION = "contradiction"
     NOT_ALLOWED = "not_allowed"
+    NO_SET = "no_set"
     OUT_OF_RANGE = "out_of_range"
 
 

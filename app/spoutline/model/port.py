@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
+from spoutline.model.nominal_size import NominalSize
+
 
 class ThreadStandard(StrEnum):
     """Thread standards met on hanging hardware."""
@@ -35,7 +37,7 @@ class Port:
     """One end of a part; ``size`` is the nominal size as the thread standard writes it (``3/4``, ``34x1.5``)."""
 
     thread: ThreadStandard
-    size: str
+    size: NominalSize
     gender: Gender
     path: FlowPath
 

@@ -147,6 +147,7 @@ class RefusalStatus(StrEnum):
     NO_LISTING_CLASS = "no_listing_class"
     CONTRADICTION = "contradiction"  # e.g. diesel with vapour recovery
     NOT_ALLOWED = "not_allowed"  # the jurisdiction does not allow what is asked
+    NO_SET = "no_set"  # what was answered of the outlet contradicts itself: no part can be joined to it
     OUT_OF_RANGE = "out_of_range"  # geometry or temperature outside what can be computed
 
 
@@ -163,6 +164,7 @@ class WayOut(StrEnum):
     HEAT_OR_HOUSE_DEF = "heat_or_house_def"
     CORRECT_GEOMETRY = "correct_geometry"
     CORRECT_CLIMATE = "correct_climate"
+    CORRECT_OUTLET = "correct_outlet"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

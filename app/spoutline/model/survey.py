@@ -12,6 +12,7 @@ from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.installed import InstalledPart
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.port import FlowPath, Gender, ThreadStandard
+from spoutline.model.port_size_field import SIZE_MEANING, PortSize, usual_size_beside
 
 FAULT_BESIDE_OTHERS = "fault_beside_others"  # the type of a validation error that carries its own field and value
 
@@ -90,8 +91,8 @@ class Outlet(_Document):
     """The dispenser's hose outlet."""
 
     thread: ThreadStandard = Field(ThreadStandard.NPT, description="Thread standard of the outlet.")
-    size: Text = Field(
-        "3/4", min_length=1, description="Nominal size as the standard writes it: 3/4, 1, 34x1.5, 1-7/8-12."
+    size: PortSize = Field(
+        default_factory=usual_size_beside, description=f"{SIZE_MEANING} Not given: 3/4, or the only size of the thread."
     )
     gender: Gender = Field(Gender.FEMALE, description="Gender of the outlet thread.")
     path: FlowPath = Field(FlowPath.SINGLE, description="Path of the outlet.")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from spoutline.explain.phrases.asked_cases import CASES, LIQUID, Case
 from spoutline.explain.plan.words import Words, liquid_of
+from spoutline.model.nominal_size import NominalSize
 from spoutline.model.port import FlowPath, Gender, Port, ThreadStandard
 from spoutline.model.quantity import Fact, Quantity
 from spoutline.model.requirement import RequirementLine
@@ -52,7 +53,7 @@ def _outlet(text: str, words: Words) -> str:
     """Return a port that a rule wrote as its code as the trade writes it; another text stays as it is."""
     try:
         thread, *size, gender, path = text.split(" ")
-        port = Port(ThreadStandard(thread), " ".join(size), Gender(gender), FlowPath(path))
+        port = Port(ThreadStandard(thread), NominalSize(" ".join(size)), Gender(gender), FlowPath(path))
     except ValueError:
         return text
     return words.port(port)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
 
 from spoutline.gui.dialogs.form import FormDialog
-from spoutline.gui.edits.installed_figures import bounds_words, described_texts, with_described
+from spoutline.gui.edits.installed_figures import bounds_words, described_texts, is_size, size_words, with_described
 from spoutline.gui.edits.installed_questions import FigureQuestion
 from spoutline.gui.edits.question import Entry, Question
 from spoutline.gui.widgets.answer_field import AnswerField, Choice, ListField, TextField
@@ -79,6 +79,14 @@ class InstalledFiguresDialog(FormDialog):
 
     def _take(self, name: str, text: str) -> None:
         self._texts[name] = text
+        self._show_readings()
+
+    def _show_readings(self) -> None:
+        """Say beside each size how it is understood; what cannot be is told when the figures are recorded."""
+        for asked in self._questions:
+            name = asked.question.name
+            if is_size(asked.question) and name in self._texts:
+                self.fields[name].show_note(size_words(asked.question, self._texts))
 
     def _empty_figures(self) -> None:
         for name, field in self.fields.items():

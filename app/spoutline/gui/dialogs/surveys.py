@@ -17,7 +17,7 @@ from spoutline.gui.models.table_columns import survey_columns
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
-from spoutline.model.faults import InputFault, StoreFault
+from spoutline.model.faults import InputFault, InputNote, StoreFault
 from spoutline.model.survey import Position, Site, Survey
 
 if TYPE_CHECKING:
@@ -41,12 +41,16 @@ def new_survey(name: str) -> Survey:
 
 
 class SurveysDialog(FormDialog):
-    """Lists the surveys; the one to turn to is in ``chosen`` once the dialog is accepted."""
+    """Lists the surveys.
+
+    Once accepted, ``chosen`` is the one to turn to and ``notes`` say how its file was understood.
+    """
 
     def __init__(self, workbench: Workbench, present_id: int | None, parent: QWidget | None = None) -> None:
         super().__init__(tr("Surveys"), parent)
         self._workbench, self._present_id = workbench, present_id
         self.chosen: StoredSurvey | None = None
+        self.notes: list[InputNote] = []
         self.body.addWidget(plain_label(tr("All surveys in the book. Every change is kept in it at once."), "quiet"))
         self.model: RecordTable[SurveyEntry] = RecordTable(survey_columns(), self)
         proxy = SortedRecords(self)
@@ -111,7 +115,7 @@ class SurveysDialog(FormDialog):
     def read_file(self, path: Path) -> None:
         """Put a survey file into the book and turn to it; say what is wrong with one that is not usable."""
         try:
-            self.accept_survey(self._workbench.book().create(read_survey(path)))
+            self.accept_survey(self._workbench.book().create(read_survey(path, self.notes.append)))
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
 

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QFormLayout, QListWidget, QS
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.wording import tr
-from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.faults import InputFault, InputNote, InputProblem
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.survey_import.fields import BY_KEY, FIELDS
 from spoutline.planning.survey_import.mapping import ColumnMapping, suggested
@@ -37,7 +37,7 @@ class TableImportDialog(FormDialog):
         self.count_label = plain_label("", "quiet", wraps=True)
         self.body.addWidget(self.count_label)
         self.fault_list = QListWidget(self)
-        self.fault_list.setAccessibleName(tr("Cells that cannot be used"))
+        self.fault_list.setAccessibleName(tr("Cells that cannot be used, and how others were understood"))
         self.body.addWidget(self.fault_list, 1)
         self.add_buttons(tr("&Take positions"))
         self.resize(720, 600)
@@ -93,13 +93,19 @@ class TableImportDialog(FormDialog):
         self.after = None
         self.fault_list.clear()
         try:
+            notes: list[InputNote] = []
             positions = positions_from(
-                self._sheet, self.chosen_mapping(), self._system, decimal_comma=self.comma_box.isChecked()
+                self._sheet,
+                self.chosen_mapping(),
+                self._system,
+                decimal_comma=self.comma_box.isChecked(),
+                tell=notes.append,
             )
             self.after = self._survey_with(positions)
         except InputFault as fault:
             self.fault_list.addItems([str(problem) for problem in fault.problems])
             self.count_label.setText(tr("{0} cells cannot be used; nothing is taken.").format(len(fault.problems)))
         else:
+            self.fault_list.addItems([str(note) for note in notes])
             self.count_label.setText(tr("{0} positions can be taken.").format(len(positions)))
         self.accept_button.setEnabled(self.after is not None)

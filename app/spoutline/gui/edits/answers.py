@@ -15,6 +15,7 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.quantity import Dimension
 from spoutline.model.survey import FAULT_BESIDE_OTHERS, Filler, Position, Site, Survey
+from spoutline.planning.survey_import.ports import settle_outlet
 from spoutline.units.display import Display
 from spoutline.units.quantities import parse
 
@@ -129,6 +130,7 @@ def _with_value(owner: _OwnerT, question: Question, value: AnswerValue, display:
             target[step] = list(target[step])
         target = target[step]
     target[question.path[-1]] = stored
+    settle_outlet(document, {question.name: str(value)})
     try:
         return type(owner).model_validate(document)
     except ValidationError as error:

@@ -10,8 +10,12 @@ from pydantic import ValidationError
 from spoutline.gui.edits.answers import field_words, read_answer, shown_answer, with_position
 from spoutline.gui.edits.installed_questions import NO_LISTING, FigureQuestion
 from spoutline.gui.edits.question import Entry, Measure, Question
+from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.installed import InstalledPart
+from spoutline.model.nominal_size import NominalSize
+from spoutline.model.port import ThreadStandard
+from spoutline.model.port_sizes import read_size, understood_words
 from spoutline.model.quantity import Dimension
 from spoutline.model.survey import Survey
 from spoutline.units.display import Display
@@ -82,6 +86,8 @@ def with_described(
         try:
             same = text == shown[question.name] and bool(text)
             value = _value_at(old, question) if same else _read(text, asked, display)
+            if is_size(question):
+                value = size_read(question, text, texts)
         except InputFault as fault:
             problems += fault.problems
             continue
@@ -97,6 +103,41 @@ def with_described(
         label,
         position.model_copy(update={"installed": (*position.installed[:index], new, *position.installed[index + 1 :])}),
     )
+
+
+def is_size(question: Question) -> bool:
+    """Say whether a question asks for the size of a port."""
+    return question.path[-1] == "size"
+
+
+def size_read(question: Question, text: str, texts: Mapping[str, str]) -> NominalSize | None:
+    """Return the size that a text means beside the thread in ``texts``; None where no thread was chosen yet.
+
+    Raises
+    ------
+    InputFault
+        The text is no size of that thread.
+    """
+    thread = texts[question.name.removesuffix("size") + "thread"]
+    if not thread or not text.strip():
+        return None
+    try:
+        return read_size(text, ThreadStandard(thread))
+    except ValueError as fault:
+        raise _fault(question, text, str(fault)) from fault
+
+
+def size_words(question: Question, texts: Mapping[str, str]) -> str:
+    """Return how the present text of a size is understood; empty where it stands as typed or cannot be used yet."""
+    text = texts[question.name]
+    try:
+        size = size_read(question, text, texts)
+    except InputFault:
+        return ""
+    if size is None or text.strip() == size:
+        return ""
+    thread = ThreadStandard(texts[question.name.removesuffix("size") + "thread"])
+    return tr("Read as {0}.").format(understood_words(size, thread))
 
 
 def _validated(document: dict[str, Any]) -> InstalledPart:

@@ -73,7 +73,13 @@ def _port_questions(kind: PartKind, word: Word) -> list[FigureQuestion]:
     for end, group in ends:
         found += [
             _choice(f"figures.{end}.thread", group, f"Thread, {end}", _options(ThreadStandard, word)),
-            _asked(f"figures.{end}.size", group, f"Size, {end}", Entry.TEXT, "Nominal, such as 3/4 or 34x1.5."),
+            _asked(
+                f"figures.{end}.size",
+                group,
+                f"Size, {end}",
+                Entry.TEXT,
+                "Nominal, such as 3/4, 19 mm, DN 20 or 34x1.5.",
+            ),
             _choice(f"figures.{end}.gender", group, f"Gender, {end}", _options(Gender, word)),
             _choice(f"figures.{end}.path", group, f"Path, {end}", _options(FlowPath, word)),
         ]

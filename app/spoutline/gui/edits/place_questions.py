@@ -4,20 +4,17 @@ from __future__ import annotations
 
 from spoutline.gui.edits.question import Entry, Measure, Option, Question, Step
 from spoutline.model.port import Gender, ThreadStandard
+from spoutline.model.port_sizes import sizes_of
 from spoutline.model.quantity import Dimension
 from spoutline.model.survey import OutletDirection, Position
 
 _LENGTH = Measure(Dimension.LENGTH)
-_THREAD_SIZES = {
-    ThreadStandard.NPT: ("1/2", "3/4", "1", "1-1/4", "1-1/2"),
-    ThreadStandard.G: ("1/2", "3/4", "1", "1-1/4", "1-1/2"),
-    ThreadStandard.M: ("34x1.5",),
-    ThreadStandard.UN: ("1-7/8-12",),
-}
+_OFFERED = frozenset({"1/2", "3/4", "1", "1-1/4", "1-1/2"})  # pipe sizes of dispensers, common practice, no source
 
 
 def _sizes(position: Position) -> tuple[str, ...]:
-    return _THREAD_SIZES[position.outlet.thread]
+    sizes = sizes_of(position.outlet.thread)
+    return tuple(size for size in sizes if size in _OFFERED) or sizes
 
 
 OUTLET_QUESTIONS: tuple[Question, ...] = (
@@ -41,7 +38,7 @@ OUTLET_QUESTIONS: tuple[Question, ...] = (
         step=Step.PLACE,
         group="Dispenser outlet",
         title="Thread si&ze",
-        help="As the standard writes it.",
+        help="As the standard writes it, or as people say it: 3/4, 0.75 in, 19 mm, DN 20.",
         source="ASME B1.20.1, ISO 228-1",
         entry=Entry.SUGGESTED,
         suggestions=_sizes,

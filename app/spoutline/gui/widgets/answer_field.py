@@ -58,6 +58,11 @@ class AnswerField(QWidget):
         self._fault_label.setTextFormat(Qt.TextFormat.PlainText)
         self._fault_label.setWordWrap(True)
         self._fault_label.hide()
+        self._note_label = QLabel(self)
+        self._note_label.setObjectName("quiet")
+        self._note_label.setTextFormat(Qt.TextFormat.PlainText)
+        self._note_label.setWordWrap(True)
+        self._note_label.hide()
         self._help_label = QLabel(help_text, self)
         self._help_label.setObjectName("help")
         self._help_label.setTextFormat(Qt.TextFormat.PlainText)
@@ -73,6 +78,11 @@ class AnswerField(QWidget):
         return self._fault
 
     @property
+    def note(self) -> str:
+        """How the answer was understood; empty where it stands as it was typed."""
+        return self._note_label.text()
+
+    @property
     def help_text(self) -> str:
         """The help with its source, as shown."""
         return self._help_label.text()
@@ -81,12 +91,21 @@ class AnswerField(QWidget):
         """Show an answer. A faulty text that a person still works on is kept while the answer stays the same."""
         if self.fault and text == self._shown:
             return
+        if text != self._shown:
+            self.show_note("")
         self._shown = text
         self._clear_fault()
         self._set_editor(text)
 
+    def show_note(self, text: str) -> None:
+        """Say beside the field how the answer was understood; it stays until another answer is shown."""
+        self._note_label.setText(text)
+        self._note_label.setVisible(bool(text))
+        self._editor().setAccessibleDescription(f"{text} {self._description}".strip())
+
     def show_fault(self, text: str) -> None:
         """Say beside the field what is wrong and what would be right."""
+        self.show_note("")
         self._fault = text
         self._fault_shown.ask()
         self._mark_editor(True)
@@ -101,7 +120,7 @@ class AnswerField(QWidget):
         self._editor().setFocus(Qt.FocusReason.ShortcutFocusReason)
 
     def _finish_layout(self, body: QWidget) -> None:
-        for widget in (self.title_label, body, self._fault_label, self._help_label):
+        for widget in (self.title_label, body, self._fault_label, self._note_label, self._help_label):
             self._layout.addWidget(widget)
         self._layout.addStretch(1)
         editor = self._editor()

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from PySide6.QtGui import QGuiApplication
@@ -19,11 +19,12 @@ from spoutline.gui.session import Changed
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.gui.wording import tr
-from spoutline.model.faults import InputFault, StoreFault
+from spoutline.model.faults import InputFault, InputNote, StoreFault
 from spoutline.units.accepted import UnitSystem
 from spoutline.whole_files import write_file
 
 _TABLE_ENDINGS = (".csv", ".tsv", ".txt", ".xlsx")
+_NOTES_SHOWN = 4
 
 
 class Verbs:
@@ -101,6 +102,7 @@ class Verbs:
         dialog.name_edit.setFocus()
         dialog.exec()
         self.turn_to(dialog.chosen)
+        self._tell_notes(dialog.notes)
 
     def turn_to(self, stored: StoredSurvey | None) -> None:
         """Turn to another survey; None stays with this one."""
@@ -123,12 +125,22 @@ class Verbs:
         """Put a survey file into the book and turn to it; every faulty field is named where it cannot be."""
         workbench = self._session.workbench
 
-        def work(_: Ticket) -> StoredSurvey:
-            return workbench.book().create(read_survey(path))
+        notes: list[InputNote] = []
 
-        self._window.jobs.start(
-            JobKey(JobKind.FILE), work, self.turn_to, lambda fault: self._window.show_trouble(str(fault))
-        )
+        def work(_: Ticket) -> StoredSurvey:
+            return workbench.book().create(read_survey(path, notes.append))
+
+        def take(stored: StoredSurvey) -> None:
+            self.turn_to(stored)
+            self._tell_notes(notes)
+
+        self._window.jobs.start(JobKey(JobKind.FILE), work, take, lambda fault: self._window.show_trouble(str(fault)))
+
+    def _tell_notes(self, notes: Sequence[InputNote]) -> None:
+        """Say how what was read was understood; quiet where all stands as it was written."""
+        if notes:
+            more = [tr("and {0} more").format(len(notes) - _NOTES_SHOWN)] if len(notes) > _NOTES_SHOWN else []
+            self._window.tell("\n".join([*(str(note) for note in notes[:_NOTES_SHOWN]), *more]))
 
     def read_dropped(self, path: str) -> None:
         """Read a file that was dropped on the window: a table of positions by its ending, else a survey."""

@@ -34,6 +34,8 @@ from spoutline.rules.conversion.kinds import conversion_kinds
 from spoutline.rules.conversion.standing import takes_recovery_away
 from spoutline.rules.derive.requirement import requirement_for
 
+_OUTCOMES = {PlanStatus.NOT_ALLOWED: PositionOutcome.NOT_ALLOWED, PlanStatus.NO_SET: PositionOutcome.NO_SET}
+
 
 @dataclass(frozen=True, slots=True)
 class ConversionContext:
@@ -175,12 +177,11 @@ def _without_set(
     position: Position, site: Site, kinds: tuple[ConversionKind, ...], *, forbidden: bool, context: PlanningContext
 ) -> PositionConversion:
     plan = plan_position(position, site, context, with_alternatives=False)
+    outcome = PositionOutcome.NOT_ALLOWED if forbidden else _OUTCOMES.get(plan.status, PositionOutcome.REFUSED)
     return PositionConversion(
         position=position,
         kinds=kinds,
-        outcome=PositionOutcome.NOT_ALLOWED
-        if forbidden or plan.status is PlanStatus.NOT_ALLOWED
-        else PositionOutcome.REFUSED,
+        outcome=outcome,
         least_cost=None,
         good_practice=None,
         renewal=plan,

@@ -16,6 +16,7 @@ from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.survey import Position, Retrieval
 from spoutline.planning.sets.pool import SLOT_KINDS, JudgedPart, judged, slots_of
 from spoutline.rules.declared.registry import RuleId
+from spoutline.rules.derive.outlet import contradicting
 from spoutline.rules.derive.requirement import chain_for
 from spoutline.rules.derive.vapour import path_of
 from spoutline.rules.parts.part_rules import judge_part
@@ -151,6 +152,9 @@ def unit_verdict(
     slots = tuple(slot for slot in slots_of(requirement) if SLOT_KINDS[slot] is unit.installed.kind)
     if unit.part is None:
         return _unknown_part(unit, reason or DifferenceReason.FIGURES_UNKNOWN, requirement, tables)
+    contradiction = _path_on_thread(unit.part, tables)
+    if contradiction:
+        return UnitVerdict(unit=unit, candidates=(), reason=DifferenceReason.BREAKS_RULE, findings=contradiction)
     if not slots:
         findings = judge_part(unit.part, requirement.chain[-1], requirement, tables)[:1]
         return UnitVerdict(unit=unit, candidates=(), reason=DifferenceReason.NO_PLACE, findings=findings)
@@ -167,6 +171,14 @@ def unit_verdict(
         broken = tuple(finding for finding in candidates[0].findings if _is_broken_must(finding))
         return UnitVerdict(unit=unit, candidates=(), reason=DifferenceReason.BREAKS_RULE, findings=broken)
     return UnitVerdict(unit=unit, candidates=() if reason else fitting, reason=reason)
+
+
+def _path_on_thread(part: Part, tables: RuleTables) -> tuple[Finding, ...]:
+    """Return what is wrong with a described part whose thread does not carry the path that was answered."""
+    told = (contradicting(port.thread, port.path) for port in (part.inlet, part.outlet) if port is not None)
+    return tuple(
+        finding(RuleId.PATH_ON_THREAD, tables, SubjectKind.PART, part.number, *facts) for facts in told if facts
+    )
 
 
 def _unknown_part(

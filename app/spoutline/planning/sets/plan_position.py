@@ -32,6 +32,7 @@ _STATUS = {
     RefusalStatus.NO_LISTING_CLASS: PlanStatus.NO_LISTING_CLASS,
     RefusalStatus.CONTRADICTION: PlanStatus.CONTRADICTION,
     RefusalStatus.NOT_ALLOWED: PlanStatus.NOT_ALLOWED,
+    RefusalStatus.NO_SET: PlanStatus.NO_SET,
     RefusalStatus.OUT_OF_RANGE: PlanStatus.OUT_OF_RANGE,
 }
 

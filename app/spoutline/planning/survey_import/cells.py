@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from enum import StrEnum
 
 from pydantic import BaseModel, ValidationError
 
 from spoutline.book.survey_faults import problems_of
-from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.faults import InputFault, InputNote, InputProblem
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.survey_import.fields import BY_KEY, ImportField
+from spoutline.planning.survey_import.ports import outlet_notes, settle_outlet
 from spoutline.planning.survey_import.positions import blend_named, put_value, value_of
 from spoutline.units.display import Display
 
@@ -47,7 +48,12 @@ def edit_text(position: Position, field: ImportField, display: Display) -> str:
     return f"{number:.10g} {display.unit(field.dimension)}".strip()
 
 
-def with_cells(survey: Survey, written: Mapping[tuple[str, str], str], display: Display) -> Survey:
+def with_cells(
+    survey: Survey,
+    written: Mapping[tuple[str, str], str],
+    display: Display,
+    tell: Callable[[InputNote], None] | None = None,
+) -> Survey:
     """Return the survey after texts were written into cells.
 
     Parameters
@@ -59,6 +65,8 @@ def with_cells(survey: Survey, written: Mapping[tuple[str, str], str], display: 
         answer away; a text that the cell shows already changes nothing.
     display
         The units of bare numbers, and of what the cells show.
+    tell
+        Hears how a size was understood and which path does not go with its thread; the label is the place.
 
     Raises
     ------
@@ -78,12 +86,16 @@ def with_cells(survey: Survey, written: Mapping[tuple[str, str], str], display: 
         problems.append(InputProblem("", "label", repr(label), "every position needs a label of its own"))
     if problems:
         raise InputFault(tuple(problems))
+    if tell is not None:
+        for position, origin in zip(positions, survey.positions, strict=True):
+            for note in outlet_notes(position.outlet, by_label.get(origin.label, {})):
+                tell(InputNote(position.label, note.field, note.value, note.told))
     return survey.model_copy(update={"positions": tuple(positions)})
 
 
 def _written(position: Position, texts: Mapping[str, str], display: Display, problems: list[InputProblem]) -> Position:
     document = position.model_dump(mode="json")
-    before = len(problems)
+    before, taken = len(problems), dict[str, str]()
     named = blend_named(texts.get("liquid.family", ""))
     if named is not None:  # E85 says what the liquid is and how much is blended
         texts = {"liquid.blend_percent": f"{named:g} %", **texts}
@@ -97,6 +109,8 @@ def _written(position: Position, texts: Mapping[str, str], display: Display, pro
             problems.extend(InputProblem(position.label, key, one.value, one.wanted) for one in fault.problems)
             continue
         put_value(document, field.path, value)
+        taken[key] = text
+    settle_outlet(document, taken)
     if named is not None and document["liquid"]["blend_percent"] != named:
         wanted = f"{texts['liquid.family']} says {named:g} %; let both say the same"
         value = repr(texts["liquid.blend_percent"])

@@ -4,18 +4,19 @@ from __future__ import annotations
 
 import difflib
 import re
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import replace
 from enum import StrEnum
 
 from pydantic import ValidationError
 
 from spoutline.book.survey_faults import problems_of
-from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.faults import InputFault, InputNote, InputProblem
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.survey import Position
 from spoutline.planning.survey_import.fields import ImportField
 from spoutline.planning.survey_import.mapping import ColumnMapping
+from spoutline.planning.survey_import.ports import outlet_notes, settle_outlet
 from spoutline.planning.survey_import.sheet import Sheet, SheetRow
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.quantities import parse
@@ -48,6 +49,7 @@ def positions_from(
     template: Position | None = None,
     *,
     decimal_comma: bool = False,
+    tell: Callable[[InputNote], None] | None = None,
 ) -> tuple[Position, ...]:
     """Return one position for each row of the sheet.
 
@@ -61,6 +63,8 @@ def positions_from(
         A position whose answers hold where a row says nothing.
     decimal_comma
         Whether a comma in a figure is the decimal sign; nobody can see that in the table, so a person says it.
+    tell
+        Hears, by cell, how a size was understood and which path does not go with its thread.
 
     Raises
     ------
@@ -72,6 +76,9 @@ def positions_from(
     found = [position for row in sheet.rows if (position := reader.position(row)) is not None]
     if reader.problems:
         raise InputFault(tuple(reader.problems))
+    if tell is not None:
+        for note in reader.notes:
+            tell(note)
     return tuple(found)
 
 
@@ -92,6 +99,7 @@ class _Reader:
         self.system = system
         self.template = template
         self.problems: list[InputProblem] = []
+        self.notes: list[InputNote] = []
         self._columns = {one.field.key: one.column for one in mapping if one.field is not None}
         self._labels: dict[str, str] = {}
 
@@ -125,12 +133,18 @@ class _Reader:
         self._take_blend(document, row, columns)
         if len(self.problems) > before or not self._says_the_blend(row, document, columns):
             return None
+        written = {key: row.cells[at] for key, at in columns.items()}
+        settle_outlet(document, written)
         try:
             position = Position.model_validate(document)
         except ValidationError as fault:
             self.problems.extend(_cell_problems(self.sheet, row, fault, columns))
             return None
         self._check_label(position, self.sheet.address(row, self._columns["label"]))
+        self.notes.extend(
+            InputNote(self.sheet.address(row, columns[one.field]), one.field, one.value, one.told)
+            for one in outlet_notes(position.outlet, written)
+        )
         return position
 
     def _take(

@@ -226,6 +226,14 @@ POSITION_RULES: tuple[Rule, ...] = (
         facts=("filler", "needed_length", "length_maximum"),
     ),
     Rule(
+        id=RuleId.PATH_ON_THREAD,
+        title="A thread carries its own path: a pipe thread one bore, a coaxial thread its kind of vapour path",
+        severity=_MUST,
+        requirement=Asked.JOINTS,
+        source="ASME B1.20.1, ISO 228-1 (one bore); coaxial threads are common practice, no source",
+        facts=("thread", "path", "path_of_thread"),
+    ),
+    Rule(
         id=RuleId.BREAKAWAY_NOT_DEMANDED,
         title="This profile demands no breakaway; one is planned all the same",
         severity=_SHOULD,

@@ -74,6 +74,7 @@ class RuleId(StrEnum):
     HOSE_LIMIT_UNKNOWN = "hose_limit_unknown"
     MARINE_HOSE_PROTECTION = "marine_hose_protection"
     REACH_BEYOND_LIMIT = "reach_beyond_limit"
+    PATH_ON_THREAD = "path_on_thread"
     BREAKAWAY_NOT_DEMANDED = "breakaway_not_demanded"
     # about a part
     PART_IN_SLOT = "part_in_slot"

@@ -12,6 +12,7 @@ _WEIGHT = (
     RefusalStatus.NO_LISTING_CLASS,
     RefusalStatus.CONTRADICTION,
     RefusalStatus.NOT_ALLOWED,
+    RefusalStatus.NO_SET,
     RefusalStatus.OUT_OF_RANGE,
 )
 

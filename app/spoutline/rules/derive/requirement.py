@@ -17,6 +17,7 @@ from spoutline.rules.derive.flow import derive_supply
 from spoutline.rules.derive.hose import HoseAsked, derive_hose, impossible_fillers, is_on_reel
 from spoutline.rules.derive.listing import ClassFound, ClassGap, class_for
 from spoutline.rules.derive.nozzle import derive_nozzle
+from spoutline.rules.derive.outlet import derive_outlet
 from spoutline.rules.derive.reach_needed import ReachNeeded
 from spoutline.rules.derive.refusal import Refused, refusal_of
 from spoutline.rules.derive.turn import turn_angle_rad
@@ -55,6 +56,7 @@ def requirement_for(position: Position, site: Site, tables: RuleTables) -> Requi
     reasons = (
         *_derive_class(notes, liquid, found),
         *derive_path(notes),
+        *derive_outlet(notes),
         *derive_climate(notes, liquid),
         *impossible_fillers(notes),
     )

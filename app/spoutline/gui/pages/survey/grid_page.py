@@ -30,7 +30,7 @@ from spoutline.gui.widgets.forecourt_view import ForecourtView
 from spoutline.gui.widgets.legend import Legend
 from spoutline.gui.widgets.sheet_table import SheetTable
 from spoutline.gui.wording import tr
-from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.faults import InputFault, InputNote, InputProblem
 from spoutline.model.survey import Survey
 from spoutline.planning.survey_import.cells import with_cells
 from spoutline.planning.survey_import.fields import BY_KEY, FIELDS
@@ -57,6 +57,9 @@ class GridPage(QWidget):
         self.fault_label = plain_label("", "fault", wraps=True)
         self.fault_label.hide()
         column.addWidget(self.fault_label)
+        self.note_label = plain_label("", "quiet", wraps=True)
+        self.note_label.hide()
+        column.addWidget(self.note_label)
         splitter = QSplitter(Qt.Orientation.Vertical, self)
         splitter.setChildrenCollapsible(False)
         splitter.addWidget(self._plan_view())
@@ -219,11 +222,13 @@ class GridPage(QWidget):
         session = self._context.session
         before = into if into is not None else session.survey
         try:
-            after = with_cells(before, written, session.display)
+            notes: list[InputNote] = []
+            after = with_cells(before, written, session.display, notes.append)
         except InputFault as fault:
             self._show_fault(fault)
             return False
         self.fault_label.hide()
+        self._show_notes(notes)
         (label, key), *more = written
         named = tr("Write {0} of {1}").format(tr(BY_KEY[key].title), label)
         places = [one.label for one in before.positions]
@@ -246,6 +251,14 @@ class GridPage(QWidget):
             self.fault_label.hide()
             self._context.edit(dialog.after, tr("Paste positions"))
 
+    def _show_notes(self, notes: list[InputNote]) -> None:
+        """Say how cells were understood; the next write says its own, or nothing."""
+        lines = [f"{one.place}, {_title_of(one.field)}: {one.value} {one.told}" for one in notes[:_FAULTS_SHOWN]]
+        if len(notes) > _FAULTS_SHOWN:
+            lines.append(tr("and {0} more").format(len(notes) - _FAULTS_SHOWN))
+        self.note_label.setText("\n".join(lines))
+        self.note_label.setVisible(bool(lines))
+
     def _show_fault(self, fault: InputFault) -> None:
         lines = [
             ", ".join(filter(None, (one.place, _title_of(one.field)))) + f": {one.value}; {one.wanted}"
@@ -253,6 +266,7 @@ class GridPage(QWidget):
         ]
         if len(fault.problems) > _FAULTS_SHOWN:
             lines.append(tr("and {0} more").format(len(fault.problems) - _FAULTS_SHOWN))
+        self.note_label.hide()
         self.fault_label.setText(tr("Nothing was changed.") + "\n" + "\n".join(lines))
         self.fault_label.show()
 

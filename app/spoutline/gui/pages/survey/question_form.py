@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 
 from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.gui.edits.answers import field_words, read_answer, set_answer, shown_answer, told_of
+from spoutline.gui.edits.outlet_size import size_readings
 from spoutline.gui.edits.question import Entry, Question, Step, answer_in
 from spoutline.gui.pages.context import Context
 from spoutline.gui.widgets.answer_field import (
@@ -110,6 +111,12 @@ class QuestionForm(QWidget):
         field.accept()
         if not self._context.edit(after, f"{field_words(question)}"):
             self._show_answer(question)
+        self._show_notes(size_readings(question, text, after, session.label))
+
+    def _show_notes(self, notes: Mapping[str, str]) -> None:
+        for name, told in notes.items():
+            if name in self._fields:
+                self._fields[name].show_note(told)
 
     def _add(self, question: Question) -> None:
         field = _field_for(question)

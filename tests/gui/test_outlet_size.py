@@ -1,0 +1,71 @@
+"""The size of the outlet in the window: read as meant, told at its field, refused with the sizes of its thread."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QComboBox
+from pytestqt.qtbot import QtBot
+
+from spoutline.gui.edits.question import Step
+from spoutline.gui.pages.survey.grid_page import GridPage
+from spoutline.gui.pages.survey.question_form import QuestionForm
+from spoutline.gui.session import Session
+from spoutline.gui.widgets.answer_field import AnswerField, SuggestedField
+from spoutline.gui.window.workplace import Workplace
+from spoutline.planning.survey_import.fields import FIELDS
+
+SIZE_COLUMN = [field.key for field in FIELDS].index("outlet.size")
+THREAD_COLUMN = [field.key for field in FIELDS].index("outlet.thread")
+
+
+def place_form(workplace: Workplace) -> QuestionForm:
+    workplace.show_step(Step.PLACE)
+    return next(form for form in workplace.findChildren(QuestionForm) if "outlet.size" in form.names)
+
+
+def typed(qtbot: QtBot, field: AnswerField, text: str) -> None:
+    assert isinstance(field, SuggestedField)
+    box: QComboBox = field.editor
+    line = box.lineEdit()
+    assert line is not None
+    line.setFocus()
+    line.selectAll()
+    qtbot.keyClicks(line, text)
+    qtbot.keyClick(line, Qt.Key.Key_Return)
+
+
+def test_a_size_is_read_as_meant_and_told_at_its_field(qtbot: QtBot, workplace: Workplace, session: Session) -> None:
+    field = place_form(workplace).field("outlet.size")
+    typed(qtbot, field, "25 mm")
+    assert session.position.outlet.size == "1"
+    assert field.editor.currentText() == "1"
+    assert field.note == "Read as 1 NPT, nominal (DN 25)."
+    typed(qtbot, field, "7/8")
+    assert session.position.outlet.size == "1"
+    assert "the sizes of NPT threads" in field.fault
+    assert field.note == ""
+    typed(qtbot, field, "3/4")
+    assert (session.position.outlet.size, field.fault, field.note) == ("3/4", "", "")
+
+
+def test_another_thread_brings_its_own_size_and_says_so(qtbot: QtBot, workplace: Workplace, session: Session) -> None:
+    form = place_form(workplace)
+    form.field("outlet.thread").given.emit("M")
+    assert (session.position.outlet.thread, session.position.outlet.size) == ("M", "34x1.5")
+    assert "34x1.5 M" in form.field("outlet.size").note
+    form.field("outlet.thread").given.emit("G")
+    assert (session.position.outlet.thread, session.position.outlet.size) == ("G", "3/4")
+
+
+def test_the_table_of_all_positions_reads_sizes_alike(qtbot: QtBot, workplace: Workplace, session: Session) -> None:
+    workplace.show_grid()
+    page: GridPage = workplace.grid_page
+    page.proxy.setData(page.proxy.index(0, SIZE_COLUMN), "DN 25")
+    assert session.survey.positions[0].outlet.size == "1"
+    assert "'DN 25' was read as 1 NPT, nominal (DN 25)" in page.note_label.text()
+    page.proxy.setData(page.proxy.index(0, SIZE_COLUMN), "7/8")
+    assert session.survey.positions[0].outlet.size == "1"
+    assert "the sizes of NPT threads" in page.fault_label.text()
+    page.proxy.setData(page.proxy.index(0, THREAD_COLUMN), "UN")
+    assert session.survey.positions[0].outlet.size == "1-7/8-12"
+    assert "thread and path contradict each other" in page.note_label.text()
