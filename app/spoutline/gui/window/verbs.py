@@ -140,7 +140,7 @@ class Verbs:
         """Say how what was read was understood; quiet where all stands as it was written."""
         if notes:
             more = [tr("and {0} more").format(len(notes) - _NOTES_SHOWN)] if len(notes) > _NOTES_SHOWN else []
-            self._window.tell("\n".join([*(str(note) for note in notes[:_NOTES_SHOWN]), *more]))
+            self._window.notify("\n".join([*(str(note) for note in notes[:_NOTES_SHOWN]), *more]))
 
     def read_dropped(self, path: str) -> None:
         """Read a file that was dropped on the window: a table of positions by its ending, else a survey."""
