@@ -4,7 +4,7 @@ import csv
 from collections.abc import Callable, Iterable
 
 from spoutline import assets
-from spoutline.catalogue.kind_rows import TABLES
+from spoutline.catalogue.rows import TABLES
 from spoutline.model.part import Part, PartKind
 from spoutline.model.port import FlowPath, Gender, Port, ThreadStandard
 

@@ -19,8 +19,8 @@ from spoutline.gui.pages.survey.installed_panel import InstalledPanel
 from spoutline.gui.session import Session
 from spoutline.gui.widgets.answer_field import AnswerField, ListField, TextField
 from spoutline.gui.widgets.several_field import SeveralField
-from spoutline.model.installed import HANGING_KINDS, InstalledPart
-from spoutline.model.part import PartKind
+from spoutline.model.installed import InstalledPart
+from spoutline.model.part import HANGING_KINDS, PartKind
 from spoutline.model.quantity import Dimension
 from spoutline.model.survey import Survey
 from spoutline.planning.conversion.installed_units import missing_figures

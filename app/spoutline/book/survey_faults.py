@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import types
 from collections.abc import Callable, Iterator, Mapping
+from dataclasses import fields, is_dataclass
 from decimal import Decimal
 from enum import Enum
-from typing import Annotated, Any, Union, get_args, get_origin
+from typing import Annotated, Any, Union, get_args, get_origin, get_type_hints
 
 import annotated_types
 from pydantic import BaseModel, ValidationError
@@ -15,7 +16,8 @@ from pydantic_core import ErrorDetails
 
 from spoutline.book.choices import choice_of
 from spoutline.model.faults import InputProblem
-from spoutline.model.survey import FAULT_BESIDE_OTHERS
+from spoutline.model.field_faults import FAULT_BESIDE_OTHERS
+from spoutline.model.figure import Figure, plain_number
 
 _SHOWN_LENGTH = 60
 
@@ -134,6 +136,7 @@ _BY_TYPE: tuple[tuple[str, Callable[[type[BaseModel], tuple[int | str, ...]], st
     ("tuple_", _list_wanted),
     ("list_", _list_wanted),
     ("model_", _object_wanted),
+    ("dataclass_", _object_wanted),
     ("dict_", _object_wanted),
 )
 
@@ -144,7 +147,10 @@ def _flat(annotation: object) -> Iterator[object]:
     if origin is Annotated:
         inner, *extras = get_args(annotation)
         yield from _flat(inner)
-        yield from extras
+        for extra in extras:
+            yield extra
+            if isinstance(extra, Figure):  # declares several constraints at once
+                yield from extra
     elif origin in (Union, types.UnionType):
         for inner in get_args(annotation):
             yield from _flat(inner)
@@ -152,10 +158,19 @@ def _flat(annotation: object) -> Iterator[object]:
         yield annotation
 
 
-def _models_in(annotation: object) -> Iterator[type[BaseModel]]:
+def _field_lists_in(annotation: object) -> Iterator[Mapping[str, tuple[object, str]]]:
+    """Yield annotation and description of every field of each model or dataclass inside an annotation."""
     for item in _flat(annotation):
         if isinstance(item, type) and issubclass(item, BaseModel):
-            yield item
+            yield {name: (_whole(field), field.description or "") for name, field in item.model_fields.items()}
+        elif isinstance(item, type) and is_dataclass(item):
+            hints = get_type_hints(item, include_extras=True)
+            yield {field.name: (hints[field.name], _declared_meaning(hints[field.name])) for field in fields(item)}
+
+
+def _declared_meaning(annotation: object) -> str:
+    """Return what the declaration of a part's figure says that it is; empty for any other field."""
+    return next((item.meaning for item in _flat(annotation) if isinstance(item, Figure)), "")
 
 
 def _step(annotation: object, step: int | str) -> object:
@@ -165,10 +180,9 @@ def _step(annotation: object, step: int | str) -> object:
             if get_origin(item) in (tuple, list):
                 return get_args(item)[0]
         return object
-    for model in _models_in(annotation):
-        field = model.model_fields.get(step)
-        if field is not None:
-            return _whole(field)
+    for known in _field_lists_in(annotation):
+        if step in known:
+            return known[step][0]
     return object
 
 
@@ -188,7 +202,7 @@ def _annotation_at(model: type[BaseModel], location: tuple[int | str, ...]) -> o
 
 
 def _fields_at(model: type[BaseModel], location: tuple[int | str, ...]) -> tuple[str, ...]:
-    return tuple(name for inner in _models_in(_annotation_at(model, location)) for name in inner.model_fields)
+    return tuple(name for known in _field_lists_in(_annotation_at(model, location)) for name in known)
 
 
 def _enum_values(annotation: object) -> tuple[str, ...]:
@@ -202,10 +216,10 @@ def _enum_values(annotation: object) -> tuple[str, ...]:
 
 def _meaning(model: type[BaseModel], location: tuple[int | str, ...]) -> str:
     """Return the field's own description; its name where it has none."""
-    for inner in _models_in(_annotation_at(model, location[:-1])):
-        field = inner.model_fields.get(str(location[-1]))
-        if field is not None and field.description:
-            return field.description
+    for known in _field_lists_in(_annotation_at(model, location[:-1])):
+        _annotation, meaning = known.get(str(location[-1]), (object, ""))
+        if meaning:
+            return meaning
     return "see `spoutline schema`"
 
 
@@ -233,7 +247,9 @@ def _bounds(constraint: object) -> Iterator[str]:
 
 def _plain_number(bound: object) -> str:
     """Return a bound as a person writes it, a decimal without an exponent."""
-    return format(bound, "f") if isinstance(bound, Decimal) else str(bound)
+    if isinstance(bound, Decimal):
+        return format(bound, "f")
+    return plain_number(bound) if isinstance(bound, float) else str(bound)
 
 
 def _lengths_at(model: type[BaseModel], location: tuple[int | str, ...], counted: str) -> str:

@@ -8,9 +8,6 @@ from typing import Annotated, TypeVar
 
 from pydantic import AfterValidator, BeforeValidator, Field, StringConstraints
 
-from spoutline.model.liquid import LiquidFamily, ListingClass, ListingScheme
-from spoutline.model.material import Material
-from spoutline.model.part import Placement
 from spoutline.model.port import FlowPath, Gender, Port, ThreadStandard
 from spoutline.model.port_sizes import path_of_thread, read_size
 
@@ -67,8 +64,13 @@ PortCell = Annotated[Port, BeforeValidator(_port)]
 Name = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=120)]
 PartNumber = Annotated[str, StringConstraints(pattern=r"^[A-Z]{2}-[A-Z][0-9]{3,6}$")]
 PriceCell = Annotated[Decimal, Field(ge=0, le=100_000, decimal_places=2)]
-ListingCells = Annotated[tuple[ListingClass, ...], BeforeValidator(_words), AfterValidator(_no_word_twice)]
-SchemeCells = Annotated[tuple[ListingScheme, ...], BeforeValidator(_words), AfterValidator(_no_word_twice)]
-MaterialCells = Annotated[tuple[Material, ...], BeforeValidator(_words), AfterValidator(_no_word_twice)]
-LiquidCells = Annotated[tuple[LiquidFamily, ...], BeforeValidator(_words), AfterValidator(_no_word_twice)]
-PlacementCells = Annotated[tuple[Placement, ...], BeforeValidator(_words), AfterValidator(_no_word_twice)]
+
+
+def words_cell(choices: type[StrEnum], least: int) -> object:
+    """Return the type of a cell that holds several words of ``choices``, each once, at least ``least`` of them."""
+    return Annotated[
+        tuple[choices, ...],  # type: ignore[valid-type]  # known only when the tables are declared
+        BeforeValidator(_words),
+        AfterValidator(_no_word_twice),
+        Field(min_length=least),
+    ]

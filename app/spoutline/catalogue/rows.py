@@ -1,25 +1,23 @@
-"""What a row of each source table must hold, in the units its reviewers read, and how it becomes a part in SI."""
+"""What a row of each source table must hold, in the units its reviewers read, and how it becomes a part in SI.
+
+The columns of figures are made from the declarations of ``model.part``; written here are only the columns that are no
+figure: number, name, status, prices, remark.
+"""
 
 from __future__ import annotations
 
-from abc import abstractmethod
 from collections.abc import Iterator
-from typing import ClassVar, Self
+from typing import Any, ClassVar, Self
 
-from pydantic import BaseModel, ConfigDict, Field, model_validator
+from pydantic import BaseModel, ConfigDict, Field, create_model, model_validator
 from pydantic_core import PydanticCustomError
 
-from spoutline.catalogue.cells import (
-    ListingCells,
-    MaterialCells,
-    Name,
-    PartNumber,
-    PortCell,
-    PriceCell,
-    SchemeCells,
-)
-from spoutline.model.part import Part, PartKind, PartStatus, Price
-from spoutline.model.port import FlowPath, Port
+from spoutline.catalogue.cells import Name, PartNumber, PortCell, PriceCell, YesNo, words_cell
+from spoutline.catalogue.table_rules import table_faults
+from spoutline.model.figure import plain_number
+from spoutline.model.part import ACCESSORIES, Part, PartKind, PartStatus, Price
+from spoutline.model.part_figures import BLOCKS, BLOCKS_OF_KIND, PartFigure, figures_of
+from spoutline.model.port import Port
 
 KIND_LETTERS: dict[PartKind, str] = {
     PartKind.NOZZLE: "N",
@@ -35,25 +33,33 @@ KIND_LETTERS: dict[PartKind, str] = {
     PartKind.SEALANT: "P",
     PartKind.LABEL: "L",
 }
+KINDS_OF_TABLE: dict[str, tuple[PartKind, ...]] = {
+    "nozzles.csv": (PartKind.NOZZLE,),
+    "swivels.csv": (PartKind.SWIVEL,),
+    "swivel_breakaways.csv": (PartKind.SWIVEL_BREAKAWAY,),
+    "curb_hoses.csv": (PartKind.CURB_HOSE,),
+    "whip_hoses.csv": (PartKind.WHIP_HOSE,),
+    "breakaways.csv": (PartKind.BREAKAWAY,),
+    "adaptors.csv": (PartKind.ADAPTOR,),
+    "splitters.csv": (PartKind.SPLITTER,),
+    "accessories.csv": ACCESSORIES,
+}
 
 CROSS_FAULT = "cross_fault"  # error type of a rule between cells; its context holds the faults
 CrossFault = tuple[str, str]  # column, what would be right
 
 
 class PartRow(BaseModel):
-    """The columns that every source table has. A description says what the cell holds and in which unit."""
+    """The columns that every source table has beside figures. A description says what the cell holds."""
 
     model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False, str_strip_whitespace=True)
+
+    kinds: ClassVar[tuple[PartKind, ...]] = ()  # of the parts in the table
 
     number: PartNumber = Field(description="part number: maker's prefix, hyphen, kind letter, serial")
     name: Name = Field(description="what the part is, in trade words")
     status: PartStatus = Field(description="where the part stands in its maker's range")
     superseded_by: PartNumber | None = Field(None, description="number of the part that took its place")
-    materials: MaterialCells = Field((), description="wetted materials, separated by blanks")
-    temp_min_c: float = Field(ge=-80, le=60, description="lowest temperature, degrees Celsius")
-    temp_max_c: float = Field(ge=-20, le=200, description="highest temperature, degrees Celsius")
-    max_pressure_kpa: float = Field(ge=0, le=5000, description="greatest working pressure, kPa; 0 where it holds none")
-    mass_kg: float = Field(gt=0, le=100, description="mass, kg")
     price_usd: PriceCell | None = Field(None, description="list price, US dollars; empty where there is none")
     price_eur: PriceCell | None = Field(None, description="list price, euros; empty where there is none")
     lead_days: int = Field(ge=0, le=400, description="lead time, days")
@@ -61,25 +67,52 @@ class PartRow(BaseModel):
     remark: str = Field("", max_length=300, description="for reviewers: why this row exists")
 
     @property
-    @abstractmethod
     def part_kind(self) -> PartKind:
         """The kind of part that this row describes."""
+        return PartKind(getattr(self, "kind", self.kinds[0]))
 
-    @abstractmethod
     def to_part(self, maker: str) -> Part:
         """Return the part in SI units; ``maker`` is the full name of its maker."""
+        kind = self.part_kind
+        blocks: dict[str, dict[str, Any]] = {block: {} for block in ("", *BLOCKS_OF_KIND[kind])}
+        for figure in figures_of(kind):
+            if figure.declared.column:
+                blocks[figure.block][figure.name] = _value_in_si(getattr(self, figure.declared.column), figure)
+        for block, added in _implied(kind, blocks).items():
+            blocks[block].update(added)
+        return Part(
+            number=self.number,
+            maker=maker,
+            kind=kind,
+            name=self.name,
+            status=self.status,
+            superseded_by=self.superseded_by,
+            prices=self.prices,
+            lead_time_days=self.lead_days,
+            pack_quantity=self.pack,
+            **(_LEFT_OUT | blocks.pop("")),
+            **{block: BLOCKS[block][0](**values) for block, values in blocks.items()},
+        )
 
     def cross_faults(self) -> Iterator[CrossFault]:
         """Yield what is wrong between cells that are each right by themselves."""
-        if self.temp_min_c > self.temp_max_c:
-            yield "temp_min_c", f"it must not exceed temp_max_c ({self.temp_max_c:g})"
-        letter = KIND_LETTERS[self.part_kind]
+        kind = self.part_kind
+        if kind not in self.kinds:
+            yield "kind", f"one of {', '.join(self.kinds)}"
+            return
+        letter = KIND_LETTERS[kind]
         if self.number[3] != letter:
-            yield "number", f"a {self.part_kind} has the letter {letter} after the hyphen"
+            yield "number", f"a {kind} has the letter {letter} after the hyphen"
         if (self.status is PartStatus.SUPERSEDED) != (self.superseded_by is not None):
             yield "superseded_by", "a superseded part names the part that took its place, and no other part does"
         if self.superseded_by == self.number:
             yield "superseded_by", "a part cannot take its own place"
+        columns = {figure.path: figure.declared.column for figure in figures_of(kind)}
+        for fault in table_faults(self.to_part("")):
+            yield columns[fault.path], fault.told(lambda path: self._named(columns[path]))
+
+    def _named(self, column: str) -> str:
+        return f"{column} ({plain_number(getattr(self, column))})"
 
     @model_validator(mode="after")
     def _hold_together(self) -> Self:
@@ -97,88 +130,72 @@ class PartRow(BaseModel):
         )
 
 
-class WettedRow(PartRow):
-    """The columns of a part that the liquid flows through."""
+# what ``Part`` asks for and some kind does not have
+_LEFT_OUT: dict[str, Any] = {
+    "outlet": None,
+    "schemes": frozenset(),
+    "flow_coefficient_kv": None,
+    "resistance_ohm": None,
+    "length_m": 0.0,
+    "pull_strength_n": None,
+}
 
-    accepts_other_path: ClassVar[bool] = False  # True where inlet and outlet may carry different paths
 
-    inlet: PortCell = Field(description="port that faces the dispenser: thread standard, size, gender, path")
-    listings: ListingCells = Field((), description="listing classes that it carries, separated by blanks")
-    schemes: SchemeCells = Field((), description="whose standards its maker works to, separated by blanks")
-    kv_m3_h: float | None = Field(None, gt=0, le=200, description="flow coefficient Kv, m3/h of water at 1 bar")
-    resistance_ohm: float | None = Field(None, ge=0, le=1e9, description="electrical resistance end to end, ohm")
-    pull_strength_n: float | None = Field(None, gt=0, le=50_000, description="pull that the part bears, N")
-
-    def cross_faults(self) -> Iterator[CrossFault]:
-        """Add: something wets the liquid, and both ends carry the same path."""
-        yield from super().cross_faults()
-        if not self.materials:
-            yield "materials", "name at least one wetted material"
-        if self.max_pressure_kpa == 0:
-            yield "max_pressure_kpa", "a part that liquid flows through stands some pressure"
-        outlet = self.outlet_port
-        if outlet is not None and outlet.path is not self.inlet.path and not self.accepts_other_path:
-            yield "outlet", f"both ends carry one path; the inlet has {self.inlet.path}"
-
-    @property
-    def outlet_port(self) -> Port | None:
-        """The port that faces the vehicle; None for a nozzle."""
+def _value_in_si(cell: Any, figure: PartFigure) -> Any:  # noqa: ANN401  (a cell holds what its declaration says)
+    if cell is None:
         return None
-
-    @property
-    def coaxial(self) -> bool:
-        """Whether liquid and vapour pass side by side."""
-        return self.inlet.path is not FlowPath.SINGLE
-
-    def base_part(self, maker: str, *, length_m: float, kv_m3_h: float | None, resistance_ohm: float | None) -> Part:
-        """Return the part without what its kind adds."""
-        return Part(
-            number=self.number,
-            maker=maker,
-            kind=self.part_kind,
-            name=self.name,
-            status=self.status,
-            superseded_by=self.superseded_by,
-            inlet=self.inlet,
-            outlet=self.outlet_port,
-            listings=frozenset(self.listings),
-            schemes=frozenset(self.schemes),
-            wetted_materials=self.materials,
-            temperature_minimum_c=self.temp_min_c,
-            temperature_maximum_c=self.temp_max_c,
-            maximum_pressure_pa=self.max_pressure_kpa * 1000,
-            flow_coefficient_kv=kv_m3_h,
-            mass_kg=self.mass_kg,
-            resistance_ohm=resistance_ohm,
-            length_m=length_m,
-            pull_strength_n=self.pull_strength_n,
-            prices=self.prices,
-            lead_time_days=self.lead_days,
-            pack_quantity=self.pack,
-        )
+    if figure.many:
+        return figure.many(cell)
+    return figure.declared.unit.to_si(cell) if figure.value_type is float else cell
 
 
-class RigidRow(WettedRow):
-    """The columns of a part with a body of fixed length: everything but hoses and accessories."""
-
-    made_up_length_mm: float = Field(gt=0, le=600, description="length that it adds to the chain when made up, mm")
-
-    def rigid_part(self, maker: str) -> Part:
-        """Return the part without what its kind adds."""
-        return self.base_part(
-            maker,
-            length_m=self.made_up_length_mm / 1000,
-            kv_m3_h=self.kv_m3_h,
-            resistance_ohm=self.resistance_ohm,
-        )
-
-    def cross_faults(self) -> Iterator[CrossFault]:
-        """Add: the flow coefficient is known."""
-        yield from super().cross_faults()
-        if self.kv_m3_h is None:
-            yield "kv_m3_h", "a part with a fixed body states its flow coefficient"
+def _implied(kind: PartKind, blocks: dict[str, dict[str, Any]]) -> dict[str, dict[str, Any]]:
+    """Return the figures that no column holds because others or the kind decide them."""
+    if "hose" in blocks:
+        hose = blocks["hose"]
+        length_m, per_metre = hose["length_m"], hose["resistance_ohm_m"]
+        whole = None if per_metre is None else per_metre * length_m
+        return {"": {"length_m": length_m, "resistance_ohm": whole}}
+    if kind is PartKind.ADAPTOR:
+        return {"adaptor": {"needs_vapour_return": False}}
+    if kind is PartKind.SPLITTER:
+        return {"adaptor": {"closes_vapour": False, "needs_vapour_return": True}}
+    return {}
 
 
-def metres(value_mm: float | None) -> float | None:
-    """Return a length in metres; None where the row leaves it out."""
-    return None if value_mm is None else value_mm / 1000
+def columns_of(kinds: tuple[PartKind, ...]) -> dict[str, PartFigure]:
+    """Return the figures that a table of these kinds writes, by column."""
+    found: dict[str, PartFigure] = {}
+    for kind in kinds:
+        for figure in figures_of(kind):
+            if figure.declared.column:
+                found.setdefault(figure.declared.column, figure)
+    return found
+
+
+def _cell(figure: PartFigure) -> tuple[Any, Any]:
+    """Return type and field of the cell that holds a figure."""
+    declared, kept = figure.declared, figure.value_type
+    words: dict[str, Any] = {"description": figure.column_meaning}
+    if figure.many:
+        least = int(declared.at_least_one)
+        return words_cell(kept, least), Field(**words) if least else Field((), **words)
+    if kept is bool:
+        kept = YesNo
+    elif kept is Port:
+        kept = PortCell
+    elif figure.is_number:
+        words |= {"gt": declared.above, "ge": declared.least, "le": declared.most}
+    return (kept | None, Field(None, **words)) if figure.may_lack else (kept, Field(**words))
+
+
+def _row_type(table: str, kinds: tuple[PartKind, ...]) -> type[PartRow]:
+    columns: dict[str, Any] = {column: _cell(figure) for column, figure in columns_of(kinds).items()}
+    if len(kinds) > 1:
+        columns["kind"] = (PartKind, Field(description=f"{', '.join(kinds[:-1])} or {kinds[-1]}"))
+    row_type = create_model(f"Row of {table}", __base__=PartRow, __doc__=f"A row of ``{table}``.", **columns)
+    row_type.kinds = kinds
+    return row_type
+
+
+TABLES: dict[str, type[PartRow]] = {table: _row_type(table, kinds) for table, kinds in KINDS_OF_TABLE.items()}

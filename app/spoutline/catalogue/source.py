@@ -9,13 +9,12 @@ import tomllib
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from pathlib import Path
-from typing import Any, TypeVar
+from typing import Any, TypeVar, get_origin
 
 from pydantic import BaseModel, ConfigDict, Field, ValidationError
 from pydantic_core import ErrorDetails
 
-from spoutline.catalogue.kind_rows import TABLES
-from spoutline.catalogue.rows import CROSS_FAULT, PartRow
+from spoutline.catalogue.rows import CROSS_FAULT, TABLES, PartRow
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part
 
@@ -176,7 +175,7 @@ def _problems(
     description = f"{info.description}: " if info and info.description else ""
     said = error["msg"].removeprefix("Value error, ").replace("Input should", "it should")
     if error["type"] == "missing":
-        said = "a value is needed"
+        said = "name at least one word" if info and get_origin(info.annotation) is tuple else "a value is needed"
     if error["type"] == "extra_forbidden":
         said = f"known names are {_columns(row_type)}"
     yield InputProblem(place, ".".join(location) or "row", _shown(filled.get(column)), f"{description}{said}")

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from enum import StrEnum
-from typing import Annotated, Self
+from typing import TYPE_CHECKING, Annotated, Any, Self
 
 from pydantic import (
     BaseModel,
@@ -11,13 +12,17 @@ from pydantic import (
     Field,
     SerializerFunctionWrapHandler,
     StringConstraints,
+    create_model,
     model_serializer,
     model_validator,
 )
 
+from spoutline.model.field_faults import fault_in
+from spoutline.model.figure import Described
 from spoutline.model.liquid import ListingClass, ListingScheme
 from spoutline.model.material import Material
 from spoutline.model.part import (
+    HANGING_KINDS,
     AdaptorData,
     BreakawayData,
     HoseData,
@@ -25,19 +30,19 @@ from spoutline.model.part import (
     PartKind,
     SwivelData,
 )
+from spoutline.model.part_figures import (
+    BLOCKS_OF_KIND,
+    FIGURES,
+    OWN_FIGURES,
+    FigureFault,
+    PartFigure,
+    figures_of,
+    impossible_figures,
+    number_at,
+    widest_bounds,
+)
 from spoutline.model.port import FlowPath, Gender, Port, ThreadStandard
 from spoutline.model.port_size_field import SIZE_MEANING, PortSize
-
-HANGING_KINDS = (
-    PartKind.NOZZLE,
-    PartKind.SWIVEL,
-    PartKind.SWIVEL_BREAKAWAY,
-    PartKind.CURB_HOSE,
-    PartKind.WHIP_HOSE,
-    PartKind.BREAKAWAY,
-    PartKind.ADAPTOR,
-    PartKind.SPLITTER,
-)
 
 _Text = Annotated[str, StringConstraints(strip_whitespace=True, max_length=200)]
 _Number = Annotated[str, StringConstraints(strip_whitespace=True, max_length=60)]
@@ -70,21 +75,47 @@ class InstalledPort(_Document):
         return Port(self.thread, self.size, self.gender, self.path)
 
 
-class InstalledFigures(_Document):
-    """Everything that a part must state before it can be re-checked in a new set; SI, the unit in the name."""
+class _Structure(_Document):
+    """What an installed part states beside single figures."""
 
     inlet: InstalledPort = Field(description="The end towards the dispenser.")
     outlet: InstalledPort | None = Field(None, description="The end towards the vehicle; empty for a nozzle.")
     schemes: tuple[ListingScheme, ...] = Field((), description="Whose listings the part carries.")
     wetted_materials: tuple[Material, ...] = Field(min_length=1, max_length=40, description="Materials that get wet.")
-    temperature_minimum_c: float = Field(ge=-100, le=100, description="Lowest temperature, degrees Celsius.")
-    temperature_maximum_c: float = Field(ge=-100, le=200, description="Highest temperature, degrees Celsius.")
-    maximum_pressure_pa: float = Field(gt=0, le=1e8, description="Pressure rating, Pa.")
-    flow_coefficient_kv: float | None = Field(None, gt=0, le=1e4, description="Kv, m3/h at 1 bar; not for hoses.")
-    mass_kg: float = Field(gt=0, le=200, description="Mass, kg.")
-    resistance_ohm: float | None = Field(None, ge=0, description="Resistance from end to end, ohm.")
-    length_m: float = Field(ge=0, le=60, description="Made-up length, m.")
-    pull_strength_n: float | None = Field(None, gt=0, le=1e6, description="Pull that the part bears, N.")
+
+
+def _single_figures() -> Iterator[tuple[str, Any]]:
+    """Yield the figures of every part as fields; ranges that differ by kind are checked where the kind is known."""
+    structure = _Structure.model_fields
+    for name in dict.fromkeys(figure.name for figure in OWN_FIGURES if figure.name not in structure):
+        same = [figure for figure in OWN_FIGURES if figure.name == name and not figure.many]
+        of_kinds = [figure for figure in same if set(figure.kinds) & set(HANGING_KINDS)]
+        if of_kinds:
+            first = of_kinds[0]
+            meaning = Described("; ".join(dict.fromkeys(_meaning_in_si(figure) for figure in of_kinds)))
+            kept: Any = first.value_type
+            inner: Any = Annotated[kept, *widest_bounds(of_kinds).constraints, meaning]
+            yield name, (inner | None, None) if first.may_lack else (inner, ...)
+
+
+def _meaning_in_si(figure: PartFigure) -> str:
+    """Return what the figure is and which kinds have it; the unit of the JSON stands in its name."""
+    said = figure.declared.meaning
+    few = set(HANGING_KINDS) - set(figure.kinds)
+    kinds = f" ({', '.join(kind for kind in HANGING_KINDS if kind in figure.kinds)})" if few else ""
+    bounds = figure.declared.bounds_si.words
+    return f"{said}{kinds}, {bounds}" if bounds else f"{said}{kinds}"
+
+
+if TYPE_CHECKING:
+    _Figures = _Structure
+else:
+    _Figures = create_model("_Figures", __base__=_Structure, **dict(_single_figures()))
+
+
+class InstalledFigures(_Figures):
+    """Everything that a part must state before it can be re-checked in a new set; SI, the unit in the name."""
+
     nozzle: NozzleData | None = None
     hose: HoseData | None = None
     breakaway: BreakawayData | None = None
@@ -95,10 +126,10 @@ class InstalledFigures(_Document):
     def _same_text_every_time(self, handler: SerializerFunctionWrapHandler) -> dict[str, object]:
         """Write sets sorted: their own order changes from run to run."""
         written: dict[str, object] = handler(self)
-        for block, name in (("nozzle", "liquids"), ("breakaway", "placements")):
-            data = written.get(block)
-            if isinstance(data, dict):
-                data[name] = sorted(data[name])
+        for figure in FIGURES:
+            data = written.get(figure.block)
+            if figure.many is frozenset and isinstance(data, dict):
+                data[figure.name] = sorted(data[figure.name])
         return written
 
 
@@ -125,3 +156,33 @@ class InstalledPart(_Document):
         if self.number and self.figures is not None:
             raise ValueError("figures belong to a described part; a catalogue number brings its own")
         return self
+
+    @model_validator(mode="after")
+    def _figures_are_possible(self) -> Self:
+        fault = next(figure_faults(self), None)
+        if fault is None:
+            return self
+        told = fault.told(lambda path: f"{path.rpartition('.')[2]} ({_shown(self.figures, path)})")
+        raise fault_in(f"figures.{fault.path}", _shown(self.figures, fault.path), told)
+
+
+def _shown(figures: InstalledFigures | None, path: str) -> str:
+    return f"{number_at(figures, path):g}"
+
+
+def figure_faults(part: InstalledPart) -> Iterator[FigureFault]:
+    """Yield which figures of a described part no part of its kind can have."""
+    if part.figures is not None:
+        yield from impossible_figures(part.figures, part.kind)
+
+
+def missing_figures(part: InstalledPart) -> tuple[str, ...]:
+    """Return the names of what a described part lacks for a re-check."""
+    figures = part.figures
+    if figures is None:
+        return ("figures",)
+    found = [block for block in BLOCKS_OF_KIND[part.kind] if getattr(figures, block) is None]
+    if part.listings is None:
+        found.append("listings")
+    stated = {figure.name for figure in figures_of(part.kind) if figure.declared.stated}
+    return (*found, *sorted(name for name in stated if getattr(figures, name) is None))

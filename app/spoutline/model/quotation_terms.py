@@ -9,8 +9,8 @@ from typing import Annotated, Literal, Self
 
 from pydantic import BaseModel, ConfigDict, Field, StringConstraints, model_validator
 
+from spoutline.model.field_faults import fault_in
 from spoutline.model.part import PartKind
-from spoutline.model.survey import fault_in
 
 Text = Annotated[str, StringConstraints(strip_whitespace=True, max_length=200)]
 Label = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=80)]

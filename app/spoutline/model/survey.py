@@ -6,15 +6,13 @@ from enum import StrEnum
 from typing import Annotated, Literal, Self
 
 from pydantic import BaseModel, ConfigDict, Field, StringConstraints, model_validator
-from pydantic_core import PydanticCustomError
 
 from spoutline.model.conversion_answers import ConversionAnswers
+from spoutline.model.field_faults import fault_in
 from spoutline.model.installed import InstalledPart
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.port import FlowPath, Gender, ThreadStandard
 from spoutline.model.port_size_field import SIZE_MEANING, PortSize, usual_size_beside
-
-FAULT_BESIDE_OTHERS = "fault_beside_others"  # the type of a validation error that carries its own field and value
 
 Text = Annotated[str, StringConstraints(strip_whitespace=True, max_length=200)]
 Label = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=60)]
@@ -60,12 +58,6 @@ class OutletDirection(StrEnum):
 
     DOWN = "down"
     SIDEWAYS = "sideways"
-
-
-def fault_in(field: str, value: str, wanted: str) -> PydanticCustomError:
-    """Return a validation error of a field that is wrong only beside others; ``field`` is relative to its model."""
-    context = {"field": field, "value": value, "wanted": wanted}
-    return PydanticCustomError(FAULT_BESIDE_OTHERS, "{field} {value}: {wanted}", context)
 
 
 class _Document(BaseModel):

@@ -61,7 +61,7 @@ BAD_CELLS = [
     ("nozzles.csv", "QW-N101", "def_zone_evaluated", "yes", "DEF"),
     ("nozzles.csv", "QW-N101", "kv_m3_h", "", "states its flow coefficient"),
     ("nozzles.csv", "QW-N101", "temp_min_c", "55", "must not exceed temp_max_c (52)"),
-    ("nozzles.csv", "QW-N101", "max_pressure_kpa", "0", "some pressure"),
+    ("nozzles.csv", "QW-N101", "max_pressure_kpa", "0", "greater than 0"),
     ("nozzles.csv", "QW-N101", "price_usd", "12.345", "2 decimal places"),
     ("nozzles.csv", "QW-N101", "lead_days", "soon", "integer"),
     ("nozzles.csv", "QW-N101", "status", "retired", "'active'"),

@@ -12,9 +12,10 @@ from pydantic.fields import FieldInfo
 from spoutline.gui.edits.question import AnswerValue, Entry, Measure, Question, Step
 from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.field_faults import FAULT_BESIDE_OTHERS
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.quantity import Dimension
-from spoutline.model.survey import FAULT_BESIDE_OTHERS, Filler, Position, Site, Survey
+from spoutline.model.survey import Filler, Position, Site, Survey
 from spoutline.planning.survey_import.ports import settle_outlet
 from spoutline.units.display import Display
 from spoutline.units.quantities import parse

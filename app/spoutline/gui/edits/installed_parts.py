@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from spoutline.gui.edits.answers import with_position
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.model.installed import HANGING_KINDS, InstalledCondition, InstalledPart
-from spoutline.model.part import Part, PartKind
+from spoutline.model.installed import InstalledCondition, InstalledPart
+from spoutline.model.part import HANGING_KINDS, Part, PartKind
 from spoutline.model.plan import HangingSet
 from spoutline.model.survey import Position, Survey, SurveyLiquid
 

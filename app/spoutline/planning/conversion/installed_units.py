@@ -7,9 +7,11 @@ from dataclasses import dataclass, replace
 
 from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
-from spoutline.model.installed import InstalledCondition, InstalledPart
+from spoutline.model.installed import InstalledCondition, InstalledPart, missing_figures
 from spoutline.model.limit import RuleTables
-from spoutline.model.part import Part, PartKind, PartStatus, Price
+from spoutline.model.part import HANGING_KINDS, Part, PartStatus, Price
+from spoutline.model.part_figures import BLOCKS_OF_KIND, figures_in
+from spoutline.model.port import Port
 from spoutline.model.position_conversion import DifferenceReason
 from spoutline.model.quantity import Fact
 from spoutline.model.requirement import Requirement, Slot
@@ -22,18 +24,11 @@ from spoutline.rules.derive.vapour import path_of
 from spoutline.rules.parts.part_rules import judge_part
 from spoutline.rules.verdicts import finding
 
-_DATA_OF_KIND = {
-    PartKind.NOZZLE: ("nozzle",),
-    PartKind.SWIVEL: ("swivel",),
-    PartKind.SWIVEL_BREAKAWAY: ("swivel", "breakaway"),
-    PartKind.CURB_HOSE: ("hose",),
-    PartKind.WHIP_HOSE: ("hose",),
-    PartKind.BREAKAWAY: ("breakaway",),
-    PartKind.ADAPTOR: ("adaptor",),
-    PartKind.SPLITTER: ("adaptor",),
-}
-
-
+# figures that a part and the survey's description of it keep under the same name and type
+_SAME_NAMES = (
+    *(figure.name for figure in figures_in("") if figure.many is not frozenset and figure.value_type is not Port),
+    *dict.fromkeys(block for kind in HANGING_KINDS for block in BLOCKS_OF_KIND[kind]),
+)
 NOT_RECORDED = "not recorded"  # stands for a part that must be there; the survey says nothing of it
 
 
@@ -97,18 +92,6 @@ def _unit(index: int, item: InstalledPart, known: Mapping[str, Part]) -> Install
     )
 
 
-def missing_figures(item: InstalledPart) -> tuple[str, ...]:
-    """Return the names of the figures that a described part lacks for a re-check."""
-    if item.figures is None:
-        return ("figures",)
-    found = [name for name in _DATA_OF_KIND[item.kind] if getattr(item.figures, name) is None]
-    if item.listings is None:
-        found.append("listings")
-    if item.kind is not PartKind.NOZZLE and item.figures.outlet is None:
-        found.append("outlet")
-    return tuple(found)
-
-
 def _described(item: InstalledPart) -> Part | None:
     figures = item.figures
     if figures is None:
@@ -124,23 +107,10 @@ def _described(item: InstalledPart) -> Part | None:
         outlet=figures.outlet.port if figures.outlet else None,
         listings=frozenset(item.listings or ()),
         schemes=frozenset(figures.schemes),
-        wetted_materials=figures.wetted_materials,
-        temperature_minimum_c=figures.temperature_minimum_c,
-        temperature_maximum_c=figures.temperature_maximum_c,
-        maximum_pressure_pa=figures.maximum_pressure_pa,
-        flow_coefficient_kv=figures.flow_coefficient_kv,
-        mass_kg=figures.mass_kg,
-        resistance_ohm=figures.resistance_ohm,
-        length_m=figures.length_m,
-        pull_strength_n=figures.pull_strength_n,
         prices=(),
         lead_time_days=0,
         pack_quantity=1,
-        nozzle=figures.nozzle,
-        hose=figures.hose,
-        breakaway=figures.breakaway,
-        swivel=figures.swivel,
-        adaptor=figures.adaptor,
+        **{name: getattr(figures, name) for name in _SAME_NAMES},
     )
 
 

@@ -24,9 +24,9 @@ from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault
-from spoutline.model.installed import HANGING_KINDS, InstalledCondition
+from spoutline.model.installed import InstalledCondition
 from spoutline.model.liquid import Liquid, LiquidFamily
-from spoutline.model.part import PartKind
+from spoutline.model.part import HANGING_KINDS, PartKind
 from spoutline.model.survey import SurveyLiquid
 
 _USUAL_LIQUIDS = (
