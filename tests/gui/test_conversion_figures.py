@@ -30,7 +30,7 @@ from spoutline.units.display import Display
 SI = Display(UnitSystem.SI)
 # invented figures of a usable size, each with its unit
 TYPED = {
-    Dimension.TEMPERATURE: "-40 °C",
+    Dimension.TEMPERATURE: "-10 °C",
     Dimension.PRESSURE: "50 psi",
     Dimension.MASS: "2.5 kg",
     Dimension.MASS_PER_LENGTH: "0.6 kg/m",
@@ -43,6 +43,11 @@ TYPED = {
     Dimension.FLOW: "10 gpm",
     Dimension.FLOW_COEFFICIENT: "6 Kv",
     Dimension.COUNT: "2",
+}
+TYPED_BY_NAME = {  # one inside the other
+    "figures.hose.outside_diameter_m": "1.5 in",
+    "figures.hose.inner_tube_bore_m": "0.4 in",
+    "figures.hose.inner_tube_outside_diameter_m": "0.5 in",
 }
 
 
@@ -73,7 +78,7 @@ def fill(dialog: InstalledFiguresDialog, questions: tuple[FigureQuestion, ...]) 
     for asked in questions:
         question, field = asked.question, dialog.fields[asked.question.name]
         if question.measure is not None:
-            give(field, TYPED[question.measure.dimension])
+            give(field, TYPED_BY_NAME.get(question.name, TYPED[question.measure.dimension]))
         elif question.entry is Entry.TEXT:
             give(field, "3/4")
         else:
@@ -138,7 +143,9 @@ def test_what_lacks_or_is_out_of_range_is_said_at_its_field_and_nothing_is_recor
     give(dialog.fields["figures.breakaway.separation_maximum_n"], "100 lbf")
     dialog.accept()
     assert dialog.after is None
-    assert "counterpart" in dialog.fields["figures.breakaway.separation_maximum_n"].fault
+    fault = dialog.fields["figures.breakaway.separation_minimum_n"].fault
+    assert "must not exceed" in fault
+    assert "444.8 N" in fault  # 100 lbf in the units of the dialog, NIST SP 811 B.8: 1 lbf = 4.448222 N
 
 
 def test_a_plate_without_a_listing_differs_from_one_that_was_not_read(

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
+from enum import StrEnum
 from types import NoneType
 from typing import Annotated, Any, get_args, get_origin, get_type_hints
 
@@ -56,6 +57,16 @@ class PartFigure:
     def label(self) -> str:
         """The key of its label among the phrases."""
         return self.declared.label or self.name
+
+    @property
+    def choices(self) -> tuple[StrEnum, ...]:
+        """The words that it may be; none for what is no choice of words."""
+        return tuple(self.value_type) if issubclass(self.value_type, StrEnum) else ()
+
+    @property
+    def is_labelled(self) -> bool:
+        """Whether a person sees it under a label of its own."""
+        return self.declared.shown and not self.declared.follows
 
     @property
     def column_meaning(self) -> str:

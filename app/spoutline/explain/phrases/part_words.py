@@ -1,60 +1,32 @@
-"""Labels of a part's data, as a list of words of the phrasebook."""
+"""Labels of a part's data, as a list of words of the phrasebook: those of its declared figures, and a few more."""
 
 from __future__ import annotations
 
 from enum import StrEnum
+from typing import TYPE_CHECKING
+
+from spoutline.model.part_figures import FIGURES
+
+if TYPE_CHECKING:
+
+    class PartWord(StrEnum):
+        """Every label under which the data of a part are shown; a figure brings its own, see ``label_of``."""
+
+        KIND = "kind"
+        STATUS = "status"
+        LEAD_TIME = "lead_time"
+
+else:
+    _LABELS = dict.fromkeys(
+        label for figure in FIGURES if figure.is_labelled for label in (figure.label, figure.declared.range_label)
+    )
+    PartWord = StrEnum(
+        "PartWord",
+        {label.upper(): label for label in ("kind", "status", "lead_time", *_LABELS) if label},
+        module=__name__,
+    )
 
 
-class PartWord(StrEnum):
-    """Every label under which the data of a part are shown."""
-
-    KIND = "kind"
-    STATUS = "status"
-    INLET = "inlet"
-    OUTLET = "outlet"
-    LISTING_CLASSES = "listing_classes"
-    LISTING_SCHEMES = "listing_schemes"
-    WETTED_MATERIALS = "wetted_materials"
-    TEMPERATURE = "temperature"
-    GREATEST_PRESSURE = "greatest_pressure"
-    FLOW_COEFFICIENT = "flow_coefficient"
-    LENGTH = "length"
-    MASS = "mass"
-    RESISTANCE = "resistance"
-    PULL_STRENGTH = "pull_strength"
-    LEAD_TIME = "lead_time"
-    PLANES_OF_ROTATION = "planes_of_rotation"
-    CLOSES_THE_VAPOUR_PATH = "closes_the_vapour_path"
-    NEEDS_A_VAPOUR_RETURN = "needs_a_vapour_return"
-    OPERATION = "operation"
-    MADE_FOR = "made_for"
-    LIQUIDS = "liquids"
-    SPOUT_OUTSIDE_DIAMETER = "spout_outside_diameter"
-    STRAIGHT_END_OF_THE_SPOUT = "straight_end_of_the_spout"
-    SPRING_ENDS_BEFORE_THE_TIP = "spring_ends_before_the_tip"
-    HOLD_OPEN_LATCH = "hold_open_latch"
-    NO_PRESSURE_DEVICE = "no_pressure_device"
-    ATTITUDE_DEVICE = "attitude_device"
-    BELLOWS = "bellows"
-    MISFILL_INTERLOCK = "misfill_interlock"
-    ENHANCED_CONVENTIONAL = "enhanced_conventional"
-    EVALUATED_FOR_THE_FLAMMABLE_ZONE = "evaluated_for_the_flammable_zone"
-    LEAST_FLOW_FOR_SHUT_OFF = "least_flow_for_shut_off"
-    GREATEST_FLOW = "greatest_flow"
-    OPENING_PRESSURE = "opening_pressure"
-    CONSTRUCTION = "construction"
-    BORE = "bore"
-    OUTSIDE_DIAMETER = "outside_diameter"
-    LEAST_BEND_RADIUS = "least_bend_radius"
-    MASS_PER_LENGTH = "mass_per_length"
-    RESISTANCE_PER_LENGTH = "resistance_per_length"
-    PERMEATION = "permeation"
-    LOW_PERMEATION = "low_permeation"
-    INNER_TUBE_BORE = "inner_tube_bore"
-    INNER_TUBE_OUTSIDE_DIAMETER = "inner_tube_outside_diameter"
-    SWIVEL_BUILT_IN = "swivel_built_in"
-    PARTS_AT_A_PULL = "parts_at_a_pull"
-    CAN_BE_RECONNECTED = "can_be_reconnected"
-    PARTS_AT_ANY_ANGLE = "parts_at_any_angle"
-    PLACE = "place"
-    SEAL_DIAMETER = "seal_diameter"
+def label_of(label: str) -> PartWord:
+    """Return the word of the label that a figure declares."""
+    return PartWord(label)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from types import SimpleNamespace
 from typing import Any
 
 from pydantic import ValidationError
@@ -14,6 +15,8 @@ from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.installed import InstalledPart
 from spoutline.model.nominal_size import NominalSize
+from spoutline.model.part import PartKind
+from spoutline.model.part_figures import disordered_figures, figures_of, number_at
 from spoutline.model.port import ThreadStandard
 from spoutline.model.port_sizes import read_size, understood_words
 from spoutline.model.quantity import Dimension
@@ -21,7 +24,6 @@ from spoutline.model.survey import Survey
 from spoutline.units.display import Display
 
 SEPARATOR = ";"  # between the values of several choices
-_MAY_BE_NONE = ("listings", "figures.schemes")
 
 
 def described_texts(part: InstalledPart, questions: tuple[FigureQuestion, ...], display: Display) -> dict[str, str]:
@@ -36,7 +38,8 @@ def bounds_words(asked: FigureQuestion, display: Display) -> str:
     measure = asked.question.measure
     if measure is None:
         return ""
-    bounds = (("more than", asked.above), ("at least", asked.least), ("at most", asked.most))
+    lowest, least, most = asked.bounds.above, asked.bounds.least, asked.bounds.most
+    bounds = (("more than", lowest), ("at least", least), ("at most", most))
     return " and ".join(
         f"{words} {display.show(bound, measure.dimension)}" for words, bound in bounds if bound is not None
     )
@@ -95,8 +98,9 @@ def with_described(
     if problems:
         raise InputFault(tuple(problems))
     figures = document["figures"]
-    if figures and figures.get("hose"):
-        figures["length_m"] = figures["hose"]["length_m"]  # a hose is as long as its hose
+    if figures:
+        _repeat(figures, old.kind)
+        _check_order(figures, old.kind, questions, display)
     new = _validated(document)
     return with_position(
         survey,
@@ -141,7 +145,6 @@ def size_words(question: Question, texts: Mapping[str, str]) -> str:
 
 
 def _validated(document: dict[str, Any]) -> InstalledPart:
-    _check_order(document["figures"])
     try:
         return InstalledPart.model_validate(document)
     except ValidationError as error:
@@ -153,21 +156,37 @@ def _validated(document: dict[str, Any]) -> InstalledPart:
         ) from error
 
 
-def _check_order(figures: dict[str, Any] | None) -> None:
-    """Refuse pairs of figures of which the lower one is the higher."""
-    pairs = (
-        ("", "temperature_minimum_c", "temperature_maximum_c", "hottest"),
-        ("breakaway", "separation_minimum_n", "separation_maximum_n", "greatest pull"),
-        ("hose", "bore_m", "outside_diameter_m", "outside diameter"),
-        ("hose", "inner_tube_bore_m", "inner_tube_outside_diameter_m", "outside diameter of the inner tube"),
-        ("nozzle", "minimum_flow_m3_s", "maximum_flow_m3_s", "greatest flow"),
+def _repeat(figures: dict[str, Any], kind: PartKind) -> None:
+    """Fill in the figures that repeat another one: a hose is as long as its tube."""
+    for figure in figures_of(kind):
+        if figure.declared.follows:
+            value: Any = figures
+            for step in figure.declared.follows.split("."):
+                value = value[step]
+            figures[figure.name] = value
+
+
+def _check_order(
+    figures: dict[str, Any], kind: PartKind, questions: tuple[FigureQuestion, ...], display: Display
+) -> None:
+    """Refuse figures of which the lower one is the higher, each at its question and in the units of ``display``."""
+    given = SimpleNamespace(
+        **{name: SimpleNamespace(**value) if isinstance(value, dict) else value for name, value in figures.items()}
     )
+    by_name = {asked.question.name: asked.question for asked in questions}
+
+    def shown(path: str) -> str:
+        question = by_name[f"figures.{path}"]
+        measure = question.measure or Measure(Dimension.RATIO)
+        return display.show(number_at(given, path) or 0.0, measure.dimension)
+
+    def other(path: str) -> str:
+        return f"{field_words(by_name[f'figures.{path}'])} ({shown(path)})"
+
     problems = []
-    for block, low, high, words in pairs:
-        data = (figures or {}) if not block else (figures or {}).get(block)
-        if data and data.get(low) is not None and data.get(high) is not None and data[low] > data[high]:
-            name = ".".join(step for step in ("figures", block, high) if step)
-            problems.append(InputProblem(name, words, "a lower figure", "it must not be less than its counterpart"))
+    for fault in disordered_figures(given, kind):
+        question = by_name[f"figures.{fault.path}"]
+        problems.append(InputProblem(question.name, field_words(question), shown(fault.path), fault.told(other)))
     if problems:
         raise InputFault(tuple(problems))
 
@@ -197,7 +216,7 @@ def _read(text: str, asked: FigureQuestion, display: Display) -> object:
     question = asked.question
     match question.entry:
         case Entry.SEVERAL:
-            return _several(text, question)
+            return _several(text, asked)
         case Entry.QUANTITY:
             return _number(text, asked, display)
         case _ if not text.strip():
@@ -209,13 +228,14 @@ def _read(text: str, asked: FigureQuestion, display: Display) -> object:
     return text
 
 
-def _several(text: str, question: Question) -> tuple[str, ...] | None:
+def _several(text: str, asked: FigureQuestion) -> tuple[str, ...] | None:
+    question = asked.question
     chosen = tuple(text.split(SEPARATOR)) if text else ()
     if question.path == ("listings",):
         if NO_LISTING in chosen and len(chosen) > 1:
             raise _fault(question, "no listing beside classes", "tick the classes, or no listing alone")
         return None if not chosen else tuple(item for item in chosen if item != NO_LISTING)
-    if not chosen and question.name not in _MAY_BE_NONE:
+    if not chosen and not asked.may_be_none:
         raise _fault(question, "", "tick at least one")
     return chosen
 
@@ -229,7 +249,7 @@ def _number(text: str, asked: FigureQuestion, display: Display) -> float | None:
     if value is None:
         return None
     number, measure = float(str(value)), question.measure or Measure(Dimension.RATIO)
-    if not asked.admits(number):
+    if not asked.bounds.admit(number):
         raise _fault(question, text, f"it must be {bounds_words(asked, display)}")
     if measure.dimension is Dimension.COUNT and not number.is_integer():
         raise _fault(question, text, "write a whole number")
