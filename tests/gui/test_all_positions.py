@@ -388,9 +388,10 @@ def offer(window: MainWindow, words: str) -> None:
 def test_edits_of_two_people_are_merged(bench: Workbench, window: MainWindow, page: GridPage, session: Session) -> None:
     somebody_else(bench, session, hold_open_wanted=True, notes="theirs")
     write(page, "notes", "mine")
+    session.settle()
     assert session.save_state is SaveState.STALE
     offer(window, "Merge both")
-    assert session.save_state is SaveState.SAVED
+    assert session.settle()
     kept = bench.book().stored(session.stored.id).survey.positions[0]
     assert (kept.hold_open_wanted, kept.notes) == (True, "mine")
     assert "1A regular notes: mine / theirs" in window.notices.text
@@ -401,6 +402,7 @@ def test_or_both_are_kept(bench: Workbench, window: MainWindow, page: GridPage, 
     theirs_id = session.stored.id
     somebody_else(bench, session, notes="theirs")
     write(page, "notes", "mine")
+    session.settle()
     offer(window, "Keep both")
     assert session.stored.id != theirs_id
     assert session.survey.positions[0].notes == "mine"

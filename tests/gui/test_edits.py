@@ -62,9 +62,11 @@ def test_edit_undo_and_redo_of_every_answer(session: Session, position: Position
     assert make_edit(session, after, question.title)
     now = session.survey.site if owner is before.site else session.position
     assert answer_in(now, question) == wanted
+    assert session.settle()
     assert session.workbench.book().stored(session.stored.id).survey == after
     session.undo_stack.undo()
     assert session.survey == before
+    assert session.settle()
     assert session.workbench.book().stored(session.stored.id).survey == before
     session.undo_stack.redo()
     assert session.survey == after

@@ -326,13 +326,15 @@ def test_failed_save_is_told_and_the_change_stays(
         raise StoreFault("The disk is full.")
 
     with monkeypatch.context() as patch:
-        patch.setattr(workplace.session.workbench.book(), "save", fail)
+        patch.setattr(workplace.session.workbench.saving_book(), "save", fail)
         give(workplace, Step.LIQUID, "liquid.blend_percent", "7")
+        workplace.session.settle()
         assert "The disk is full." in window.notices.text
         assert workplace.session.position.liquid.blend_percent == 7.0
         assert window.save_label.text() == "NOT saved"
     again = next(button for button in window.notices.findChildren(QAbstractButton) if button.text() == "Save again")
     again.click()
+    assert workplace.session.settle()
     assert window.notices.text == ""
     stored = workplace.session.workbench.book().stored(workplace.session.stored.id)
     assert stored.survey == workplace.session.survey
@@ -542,6 +544,7 @@ def test_good_practice_that_is_not_met_stands_beside_the_verdict(qtbot: QtBot, w
 
 def test_reopened_book_holds_the_last_change(qtbot: QtBot, workplace: Workplace, bench: Workbench) -> None:
     give(workplace, Step.LIQUID, "liquid.blend_percent", "7")
+    assert workplace.session.settle()
     stored = bench.book().stored(workplace.session.stored.id)
     assert stored.survey.positions[0].liquid.blend_percent == 7.0
 

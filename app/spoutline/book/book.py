@@ -10,10 +10,12 @@ from sqlalchemy import Engine, select, update
 from sqlalchemy.orm import Session
 
 from spoutline.book.engine import book_engine, shown_url, store_faults
+from spoutline.book.file_watch import FileIdentity, file_identity, gone, watched_path
+from spoutline.book.passing import Patience
 from spoutline.book.programmes import Programmes
 from spoutline.book.quotations import QuotationBook
 from spoutline.book.record_book import RecordBook
-from spoutline.book.records import RevisionEntry, SettingName, StaleSurvey, StoredSurvey, SurveyEntry
+from spoutline.book.records import RemovedSurvey, RevisionEntry, SettingName, StaleSurvey, StoredSurvey, SurveyEntry
 from spoutline.book.schema import bring_up_to_date
 from spoutline.book.survey_text import survey_from_json
 from spoutline.book.tables import RevisionRow, SettingRow, SurveyRow
@@ -25,12 +27,19 @@ def _utc_now() -> datetime:
     return datetime.now(UTC)
 
 
-def open_book(url: str, now: Callable[[], datetime] = _utc_now) -> Book:
+def open_book(
+    url: str,
+    now: Callable[[], datetime] = _utc_now,
+    *,
+    patience: Patience = Patience.USUAL,
+    may_create: bool = True,
+) -> Book:
     """Open the book at ``url``, making or migrating its tables; ``now`` gives the time in UTC.
 
+    ``patience`` is how long a step waits for a lock or a server; a missing file is made where it ``may_create`` one.
     Raise ``StoreFault`` where the database cannot be opened or migrated; it then stays as it was.
     """
-    engine = book_engine(url)
+    engine = book_engine(url, patience, may_create=may_create)
     try:
         with store_faults(url):
             bring_up_to_date(engine, shown_url(url))
@@ -110,6 +119,42 @@ class Book:
                     return stored
         return None
 
+    @property
+    def place(self) -> FileIdentity | None:
+        """What tells the file of an SQLite book from another at its path; None for a server or where none lies there.
+
+        Where it changes, the book was deleted, restored or replaced under an open window.
+        """
+        path = watched_path(self._engine)
+        return None if path is None else file_identity(path)
+
+    def current_revision(self, survey_id: int) -> int:
+        """Return the revision that the book holds; raise ``RemovedSurvey`` where it holds none on its list."""
+        query = select(SurveyRow.revision).where(SurveyRow.id == survey_id, SurveyRow.removed_at.is_(None))
+        with self._reading() as session:
+            revision = session.execute(query).scalar()
+        if revision is None:
+            raise RemovedSurvey(survey_id)
+        return revision
+
+    def put_back(self, stored: StoredSurvey, survey: Survey) -> StoredSurvey:
+        """Put a survey that was taken off the list back on it and save ``survey`` as its next revision.
+
+        Where the book holds nothing of it at all it becomes a survey of its own. Raise ``StaleSurvey`` where it is on
+        the list.
+        """
+        with self._writing() as session:
+            row = session.get(SurveyRow, stored.id)
+            if row is not None and row.removed_at is None:
+                raise StaleSurvey(self._stored(row))
+            if row is not None:
+                now, row.document = self._stamp(), _document(survey)
+                row.name, row.revision, row.removed_at, row.changed_at = survey.site.name, row.revision + 1, None, now
+                session.add(RevisionRow(survey_id=row.id, revision=row.revision, document=row.document, saved_at=now))
+                session.commit()
+                return StoredSurvey(id=row.id, revision=row.revision, survey=survey)
+        return self.create(survey)
+
     def create(self, survey: Survey) -> StoredSurvey:
         """Add a survey; it is on disk when this returns."""
         with self._writing() as session:
@@ -176,15 +221,21 @@ class Book:
 
     @contextmanager
     def _writing(self) -> Iterator[Session]:
-        """Yield a unit of work: nothing is stored unless the block commits; leaving it rolls back."""
+        """Yield a unit of work: nothing is stored unless the block commits; leaving it rolls back.
+
+        Raise ``StoreFault`` where the file was taken away or replaced meanwhile: what was committed is not in the book.
+        """
+        before = self.place
         with store_faults(self._url), Session(self._engine.execution_options(writes=True)) as session:
             yield session
+        path = watched_path(self._engine)
+        if path is not None and self.place != before:
+            raise gone(path)
 
     def _row(self, session: Session, survey_id: int) -> SurveyRow:
         row = session.get(SurveyRow, survey_id)
         if row is None or row.removed_at is not None:
-            wanted = "the book holds no such survey (it may have been removed)"
-            raise InputFault((InputProblem("", "survey", str(survey_id), wanted),))
+            raise RemovedSurvey(survey_id)
         return row
 
     def _stored(self, row: SurveyRow) -> StoredSurvey:

@@ -9,24 +9,33 @@ from typing import TYPE_CHECKING
 from sqlalchemy import Connection, Engine, create_engine, event, make_url
 from sqlalchemy.exc import ArgumentError, DBAPIError, NoSuchModuleError, SQLAlchemyError
 
-from spoutline.model.faults import InputFault, InputProblem, StoreFault
+from spoutline.book.file_watch import make_file, watch_file, watched_path
+from spoutline.book.passing import Patience, connect_arguments, store_fault
+from spoutline.model.faults import InputFault, InputProblem
 
 if TYPE_CHECKING:
     from sqlalchemy.engine.interfaces import DBAPIConnection
     from sqlalchemy.pool import ConnectionPoolEntry
 
-_BUSY_TIMEOUT_MS = 15_000
 
+def book_engine(url: str, patience: Patience = Patience.USUAL, *, may_create: bool = True) -> Engine:
+    """Return the engine for ``url``; raise ``InputFault`` where no driver understands it.
 
-def book_engine(url: str) -> Engine:
-    """Return the engine for ``url``; raise ``InputFault`` where no driver understands it."""
+    ``patience`` says how long a step waits for a lock or a server before it gives up with ``BusyStore``. A missing
+    SQLite file is made here and at no other time, where it ``may_create`` one; raise ``StoreFault`` where it cannot.
+    """
     try:
-        engine = create_engine(url)
+        parsed = make_url(url)
+        engine = create_engine(parsed, connect_args=connect_arguments(parsed, patience), pool_pre_ping=True)
     except (ArgumentError, NoSuchModuleError, ModuleNotFoundError, ValueError) as fault:
         wanted = f"give a path, or a URL such as sqlite:///file or postgresql://host/name ({_first_line(fault)})"
         raise InputFault((InputProblem("", "database", repr(url), wanted),)) from fault
     if engine.dialect.name == "sqlite":
-        _make_durable(engine)
+        path = watched_path(engine)
+        if path is not None and may_create:
+            make_file(path)
+        _make_durable(engine, patience)
+        watch_file(engine)
     return engine
 
 
@@ -37,7 +46,7 @@ def store_faults(url: str) -> Iterator[None]:
         yield
     except SQLAlchemyError as fault:
         cause = fault.orig if isinstance(fault, DBAPIError) else fault
-        raise StoreFault(f"The database {shown_url(url)} cannot be used: {_first_line(cause or fault)}.") from fault
+        raise store_fault(cause or fault, f"The database {shown_url(url)}") from fault
 
 
 def shown_url(url: str) -> str:
@@ -48,7 +57,7 @@ def shown_url(url: str) -> str:
     return parsed.render_as_string(hide_password=True)
 
 
-def _make_durable(engine: Engine) -> None:
+def _make_durable(engine: Engine, patience: Patience) -> None:
     """Let a commit survive a crash of the process (WAL) and of the machine (synchronous FULL).
 
     The driver's own transaction handling is switched off: it would commit before each change of the schema, so that a
@@ -59,7 +68,7 @@ def _make_durable(engine: Engine) -> None:
     def on_connect(connection: DBAPIConnection, _entry: ConnectionPoolEntry) -> None:
         connection.isolation_level = None
         cursor = connection.cursor()
-        cursor.execute(f"PRAGMA busy_timeout = {_BUSY_TIMEOUT_MS}")
+        cursor.execute(f"PRAGMA busy_timeout = {patience.value}")
         cursor.execute("PRAGMA journal_mode = WAL")
         cursor.execute("PRAGMA synchronous = FULL")
         cursor.execute("PRAGMA foreign_keys = ON")

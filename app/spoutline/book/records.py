@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 
+from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.survey import Survey
 
 
@@ -52,3 +53,11 @@ class StaleSurvey(Exception):
             f"The survey '{stored.survey.site.name}' was saved by another window in the meantime "
             f"(it is now revision {stored.revision}). Nothing was overwritten."
         )
+
+
+class RemovedSurvey(InputFault):
+    """The book holds no such survey, or it was taken off the list. Nothing was written."""
+
+    def __init__(self, survey_id: int) -> None:
+        wanted = "the book holds no such survey (it may have been removed)"
+        super().__init__((InputProblem("", "survey", str(survey_id), wanted),))

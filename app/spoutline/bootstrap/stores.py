@@ -23,6 +23,7 @@ class Stores:
         self._settings = settings
         self._opening = threading.RLock()
         self._book: Book | None = None
+        self._saving_book: Book | None = None
         self._catalogue: CatalogueStore | None = None
 
     def book(self) -> Book:
@@ -33,6 +34,20 @@ class Stores:
 
                 self._book = open_book(self._database_url())
             return self._book
+
+    def saving_book(self) -> Book:
+        """Return the book for a writer that shows its state: it gives up soon where the book does not answer.
+
+        It never makes a file: where the one of an open book is missing, that is a fault to be told.
+        """
+        self.book()
+        with self._opening:
+            if self._saving_book is None:
+                from spoutline.book.book import open_book
+                from spoutline.book.passing import Patience
+
+                self._saving_book = open_book(self._database_url(), patience=Patience.SHORT, may_create=False)
+            return self._saving_book
 
     def quotations(self) -> QuotationBook:
         """Return the quotations of the book."""
@@ -51,11 +66,12 @@ class Stores:
     def close(self) -> None:
         """Close what was opened; it opens again when next used."""
         with self._opening:
-            if self._book is not None:
-                self._book.close()
+            for book in (self._book, self._saving_book):
+                if book is not None:
+                    book.close()
             if self._catalogue is not None:
                 self._catalogue.close()
-            self._book = None
+            self._book = self._saving_book = None
             self._catalogue = None
 
     def _database_url(self) -> str:

@@ -155,6 +155,10 @@ class Workbench:
         """Return the book: surveys with their revisions, programmes, and what the program remembers."""
         return self._stores.book()
 
+    def saving_book(self) -> Book:
+        """Return the book for a writer that shows its state; see ``Stores.saving_book``."""
+        return self._stores.saving_book()
+
     def jurisdictions(self) -> JurisdictionService:
         """Return the local rules, built in and the person's own."""
         return self._jurisdictions

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
-from enum import Flag, auto
+from collections.abc import Callable
+from enum import Enum, Flag, auto
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QEventLoop, QObject, QTimer, Signal, Slot
 from PySide6.QtGui import QUndoStack
 
-from spoutline.book.records import StaleSurvey, StoredSurvey
+from spoutline.book.records import SettingName, StaleSurvey, StoredSurvey
+from spoutline.book.save_queue import SaveOutcome, SaveQueue, SaveReport
+from spoutline.gui.waiting import wait_for
 from spoutline.model.faults import StoreFault
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.refit.survey_merge import MergeConflict, merged
@@ -33,30 +36,67 @@ class Changed(Flag):
     ALL = SURVEY | FOCUS | UNITS
 
 
-class SaveState(Flag):
+class SaveState(Enum):
     """Whether the book holds what the window shows."""
 
     SAVED = auto()
+    NEWER = auto()  # all of one's own is in the book, and somebody else's newer revision too
+    SAVING = auto()
+    WAITING = auto()  # the book does not answer; it is tried again without being asked
     FAILED = auto()
+    READ_ONLY = auto()
     STALE = auto()
+    REMOVED = auto()
+
+    @property
+    def is_saved(self) -> bool:
+        """Whether nothing in the window would be lost with it."""
+        return self in (SaveState.SAVED, SaveState.NEWER)
+
+
+_STATES = {
+    SaveOutcome.SAVED: SaveState.SAVED,
+    SaveOutcome.WAITING: SaveState.WAITING,
+    SaveOutcome.FAILED: SaveState.FAILED,
+    SaveOutcome.READ_ONLY: SaveState.READ_ONLY,
+    SaveOutcome.STALE: SaveState.STALE,
+    SaveOutcome.REMOVED: SaveState.REMOVED,
+    SaveOutcome.NEWER: SaveState.NEWER,
+}
+_RETRIED = (SaveState.FAILED, SaveState.READ_ONLY)
+
+
+class _Post(QObject):
+    """Carries reports from the writer's thread to the window's (queued by Qt because the threads differ)."""
+
+    reported = Signal(object)
+
+    def tell(self, report: SaveReport) -> None:
+        try:
+            self.reported.emit(report)
+        except RuntimeError:  # the window is gone and nobody waits for the report
+            return
 
 
 class Session(QObject):
     """One open survey.
 
-    Every edit reaches the book before the call returns. Where that fails the edit stays in the window and
-    ``save_state`` says so; the next edit or ``save_again`` tries once more.
+    Every edit is handed to the queue of saves before the call returns; ``save_state`` says whether the book has it on
+    disk. Where saving fails the edit stays in the window; the next edit or ``save_again`` tries once more.
 
     Signals
     -------
     changed(Changed)
         The survey, the position looked at or the unit system is another one.
     save_state_changed(SaveState, str)
-        The last save succeeded or failed, with the reason in plain words.
+        What is known of the last save, with the reason in plain words.
+    not_remembered(str)
+        A choice could not be kept for the next start, with the reason.
     """
 
     changed = Signal(object)
     save_state_changed = Signal(object, str)
+    not_remembered = Signal(str)
 
     def __init__(
         self, workbench: Workbench, stored: StoredSurvey, system: UnitSystem, parent: QObject | None = None
@@ -70,8 +110,15 @@ class Session(QObject):
         self._label = stored.survey.positions[0].label
         self._display = Display(system)
         self._save_state = SaveState.SAVED
+        self._reason = ""
         self._newer: StoredSurvey | None = None
         self._part_number = ""
+        self.may_leave: Callable[[], bool] = lambda: True
+        self._post = _Post()
+        self._post.reported.connect(self._on_report)
+        self._queue = SaveQueue(workbench.saving_book, self._post.tell)
+        self._turn = self._queue.follow(stored)
+        self._number = 0
 
     @property
     def survey(self) -> Survey:
@@ -103,6 +150,11 @@ class Session(QObject):
     def save_state(self) -> SaveState:
         """Whether the book holds what the window shows."""
         return self._save_state
+
+    @property
+    def save_reason(self) -> str:
+        """Why the book does not hold what the window shows; empty where it does."""
+        return self._reason
 
     @property
     def part_number(self) -> str:
@@ -137,9 +189,17 @@ class Session(QObject):
         self._save()
         self.changed.emit(what)
 
+    def turn_to(self, stored: StoredSurvey) -> bool:
+        """Turn to another survey unless something of this one would be lost and the person would rather stay."""
+        if not self.may_leave():
+            return False
+        self.open(stored)
+        return True
+
     def open(self, stored: StoredSurvey) -> None:
-        """Turn to another survey of the book. Its undo stack is empty."""
+        """Turn to another survey of the book, whatever is unsaved of this one. Its undo stack is empty."""
         self._stored, self._survey, self._newer = stored, stored.survey, None
+        self._turn = self._queue.follow(stored)
         self.revision += 1
         self._label = stored.survey.positions[0].label
         self.undo_stack.clear()
@@ -150,11 +210,21 @@ class Session(QObject):
         """Try the failed save once more."""
         self._save()
 
+    def put_back(self) -> None:
+        """Put the survey, which somebody took off the list of the book, back on it as the window shows it."""
+        self._newer = None
+        self._number = self._queue.put(self._survey, puts_back=True)
+        self._announce(SaveState.SAVING, "")
+
     def keep_mine(self) -> None:
         """Save over the newer revision that somebody else wrote. The book keeps theirs among its past revisions."""
         if self._newer is not None:
-            self._stored, self._newer = self._newer, None
+            self._go_on_from(self._newer)
             self._save()
+
+    def _go_on_from(self, stored: StoredSurvey) -> None:
+        self._stored, self._newer = stored, None
+        self._turn = self._queue.follow(stored)
 
     def take_theirs(self) -> None:
         """Turn to the newer revision that somebody else wrote."""
@@ -172,7 +242,8 @@ class Session(QObject):
         found = merged(self._stored.survey, self._survey, newer.survey)
         if found.survey is None:
             return None
-        self._stored, self._newer, self._survey = newer, None, found.survey
+        self._go_on_from(newer)
+        self._survey = found.survey
         self.revision += 1
         if found.survey.position(self._label) is None:
             self._label = found.survey.positions[0].label
@@ -187,22 +258,78 @@ class Session(QObject):
             return
         name = f"{self._survey.site.name[:_NAME_ROOM]} {_OWN_COPY}"
         site = self._survey.site.model_copy(update={"name": name})
-        self.open(self.workbench.book().create(self._survey.model_copy(update={"site": site})))
+        own = self._survey.model_copy(update={"site": site})
+        try:
+            self.open(wait_for(lambda: self.workbench.saving_book().create(own)))
+        except StoreFault as fault:
+            self._announce(SaveState.STALE, str(fault))
+
+    def remember(self, name: SettingName, value: str) -> None:
+        """Keep a choice for the next start."""
+        self._queue.remember(name, value)
+
+    def look(self) -> None:
+        """Ask whether the book still holds the survey; what is found comes with ``save_state_changed``."""
+        if self._save_state not in (SaveState.SAVING, SaveState.WAITING):
+            self._queue.look()
+
+    def settle(self, longest_ms: int = 1_000) -> bool:
+        """Let a save that is under way come to its end, the window painting meanwhile; say whether all is saved."""
+        if self._save_state is SaveState.SAVING:
+            loop = QEventLoop()
+            QTimer.singleShot(longest_ms, loop, loop.quit)
+
+            def leave(state: SaveState, _: str) -> None:
+                if state is not SaveState.SAVING:
+                    loop.quit()
+
+            self.save_state_changed.connect(leave)
+            loop.exec(QEventLoop.ProcessEventsFlag.ExcludeUserInputEvents)
+            self.save_state_changed.disconnect(leave)
+        return self._save_state.is_saved
+
+    def close(self) -> None:
+        """Save nothing more."""
+        self._queue.close(0.2)
 
     def _save(self) -> None:
-        if self._newer is not None:
+        if self._newer is not None and self._save_state is not SaveState.NEWER:
             self._announce(SaveState.STALE, str(StaleSurvey(self._newer)))
             return
-        try:
-            self._stored = self.workbench.book().save(self._stored, self._survey)
-        except StaleSurvey as stale:
-            self._newer = stale.stored
-            self._announce(SaveState.STALE, str(stale))
-        except StoreFault as fault:
-            self._announce(SaveState.FAILED, str(fault))
-        else:
+        self._newer = None
+        self._number = self._queue.put(self._survey)
+        self._announce(SaveState.SAVING, "")
+
+    @Slot(object)
+    def _on_report(self, report: SaveReport) -> None:
+        if report.outcome is SaveOutcome.NOT_REMEMBERED:
+            self.not_remembered.emit(report.reason)
+            return
+        if report.turn != self._turn:
+            return
+        if report.outcome is SaveOutcome.SAVED and report.stored is not None:
+            self._stored = report.stored
+        if report.number != self._number:
+            return  # a newer state is on its way and will tell by itself
+        if report.outcome is SaveOutcome.SOUND:
+            self._on_sound()
+            return
+        if report.outcome in (SaveOutcome.STALE, SaveOutcome.NEWER):
+            self._newer = report.stored
+        state = _STATES[report.outcome]
+        if state is SaveState.NEWER and self._survey != self._stored.survey:
+            state = SaveState.STALE
+        self._announce(state, report.reason)
+
+    def _on_sound(self) -> None:
+        """Try again what could not be saved: the book is there and holds the survey as last saved."""
+        if self._save_state in _RETRIED and self._survey != self._stored.survey:
+            self._save()
+        elif self._survey == self._stored.survey:
+            self._newer = None
             self._announce(SaveState.SAVED, "")
 
     def _announce(self, state: SaveState, reason: str) -> None:
-        self._save_state = state
-        self.save_state_changed.emit(state, reason)
+        if (state, reason) != (self._save_state, self._reason):
+            self._save_state, self._reason = state, reason
+            self.save_state_changed.emit(state, reason)

@@ -46,5 +46,17 @@ class StoreFault(Exception):
     """The environment failed: a file, a database, a missing library. Shown plainly to the user."""
 
 
+class BusyStore(StoreFault):
+    """The store does not answer for now: locked by another, or its server cannot be reached. Later it may."""
+
+
+class ReadOnlyStore(StoreFault):
+    """The store may be read but not written by this person."""
+
+
+class DamagedStore(StoreFault):
+    """The file is no sound book: empty, cut off, damaged or another program's. It was left as it is."""
+
+
 class Cancelled(Exception):
     """The person asked for the work to stop."""

@@ -12,6 +12,7 @@ from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
 from spoutline.gui.models.node_tree import Node, NodeTree
 from spoutline.gui.roles import Tone
+from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.wording import tr
@@ -138,12 +139,17 @@ class ProgrammeDialog(FormDialog):
     def _show_latest(self) -> None:
         """Show the programme made last; nothing where the book holds none."""
         try:
-            store = self._workbench.book().programmes
-            entries = store.entries()
-            if entries:
-                self.show_programme(store.programme(entries[0].id))
+            programme = wait_for(self._latest)
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
+            return
+        if programme is not None:
+            self.show_programme(programme)
+
+    def _latest(self) -> Programme | None:
+        store = self._workbench.book().programmes
+        entries = store.entries()
+        return store.programme(entries[0].id) if entries else None
 
     def _show_made(self, programme: Programme) -> None:
         self._set_running(False)

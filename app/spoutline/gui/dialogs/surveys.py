@@ -14,6 +14,7 @@ from spoutline.bootstrap.demos import demo_survey, ready_stations
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.models.record_table import RecordTable, SortedRecords
 from spoutline.gui.models.table_columns import survey_columns
+from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
@@ -115,13 +116,13 @@ class SurveysDialog(FormDialog):
     def read_file(self, path: Path) -> None:
         """Put a survey file into the book and turn to it; say what is wrong with one that is not usable."""
         try:
-            self.accept_survey(self._workbench.book().create(read_survey(path, self.notes.append)))
+            self.accept_survey(wait_for(lambda: self._workbench.book().create(read_survey(path, self.notes.append))))
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
 
     def _refresh(self) -> None:
         try:
-            self.model.show_records(self._workbench.book().entries())
+            self.model.show_records(wait_for(lambda: self._workbench.book().entries()))
         except StoreFault as fault:
             self.show_fault(str(fault))
         self.table.fit_columns()
@@ -137,23 +138,28 @@ class SurveysDialog(FormDialog):
         if entry is None:
             return
         try:
-            self.accept_survey(self._workbench.book().stored(entry.id))
+            self.accept_survey(wait_for(lambda: self._workbench.book().stored(entry.id)))
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
 
     def _start(self) -> None:
         try:
-            self.accept_survey(self._workbench.book().create(new_survey(self.name_edit.text())))
+            survey = new_survey(self.name_edit.text())
+            self.accept_survey(wait_for(lambda: self._workbench.book().create(survey)))
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
 
     def _take_ready(self) -> None:
         """Turn to a ready station; one that is in the book and still as it came is not put into it twice."""
         try:
-            survey, book = demo_survey(self.ready_choice.currentData()), self._workbench.book()
-            self.accept_survey(book.equal_to(survey) or book.create(survey))
+            survey = demo_survey(self.ready_choice.currentData())
+            self.accept_survey(wait_for(lambda: self._taken(survey)))
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
+
+    def _taken(self, survey: Survey) -> StoredSurvey:
+        book = self._workbench.book()
+        return book.equal_to(survey) or book.create(survey)
 
     def _read(self) -> None:
         path, _ = QFileDialog.getOpenFileName(self, tr("Read a survey file"), "", _FILES)
@@ -170,7 +176,7 @@ class SurveysDialog(FormDialog):
         question = tr("Take “{name}” off the list? Its past saves stay in the database.").format(name=entry.name)
         if self.is_sure(question):
             try:
-                self._workbench.book().remove(entry.id)
+                wait_for(lambda: self._workbench.book().remove(entry.id))
             except (InputFault, StoreFault) as fault:
                 self.show_fault(str(fault))
             self._refresh()

@@ -17,7 +17,8 @@ from spoutline.gui.widgets.notice_bar import NoticeBar, Offer
 from spoutline.gui.wording import tr
 
 if TYPE_CHECKING:
-    from spoutline.gui.session import SaveState, Session
+    from spoutline.gui.session import Session
+    from spoutline.gui.window.save_display import SaveDisplay
     from spoutline.gui.window.workplace import Workplace
 
 _NEEDS_SURVEY = frozenset(ActionId) - {ActionId.QUIT, ActionId.KEYS, ActionId.ABOUT}
@@ -44,9 +45,6 @@ _WANTED_SIZE = QSize(1440, 880)
 _FRAME = QSize(12, 44)  # what the desktop's title bar and borders take, so that the window never opens past the screen
 
 
-_CONFLICTS_SHOWN = 6
-
-
 class MainWindow(QMainWindow):
     """Shown at once with a line that the book is being opened; ``attach`` puts the workplace in.
 
@@ -65,6 +63,7 @@ class MainWindow(QMainWindow):
         self.resize(_WANTED_SIZE.boundedTo(self.screen().availableSize() - _FRAME))
         self.jobs = Jobs(self)
         self.workplace: Workplace | None = None
+        self.saving: SaveDisplay | None = None
         self.actions_by_id: dict[ActionId, QAction] = {}
         self._build_menu()
         self.notices = NoticeBar(self)
@@ -118,6 +117,7 @@ class MainWindow(QMainWindow):
 
     def attach(self, session: Session) -> Workplace:
         """Put the workplace over ``session`` into the window."""
+        from spoutline.gui.window.save_display import SaveDisplay
         from spoutline.gui.window.workplace import Workplace
 
         self.waiting_label.hide()
@@ -127,8 +127,7 @@ class MainWindow(QMainWindow):
         for action in self.actions_by_id.values():
             action.setEnabled(True)
         self._follow_undo(session)
-        session.save_state_changed.connect(self._show_save_state)
-        self._show_save_state(session.save_state, "")
+        self.saving = SaveDisplay(session, self.save_label, self.notices, self)
         self.setAcceptDrops(True)
         workplace.fetch_choices()
         return workplace
@@ -162,49 +161,6 @@ class MainWindow(QMainWindow):
         words = tr(action_record(action_id).title)
         self.actions_by_id[action_id].setText(f"{words}: {mnemonic_safe(text)}" if text else words)
 
-    def _show_save_state(self, state: SaveState, reason: str) -> None:
-        from spoutline.gui.session import SaveState
-
-        if self.workplace is None:
-            return
-        session = self.workplace.session
-        if state is SaveState.SAVED:
-            self.save_label.setText(tr("All changes are in the book"))
-            if self._tells_of_save:
-                self.notices.put_away()
-            self._tells_of_save = False
-            return
-        self.save_label.setText(tr("NOT saved"))
-        self._tells_of_save = True
-        if state is SaveState.STALE:
-            offers = (
-                Offer(tr("Merge both"), lambda: self._merge(session)),
-                Offer(tr("Keep both"), session.keep_both),
-                Offer(tr("Keep mine"), session.keep_mine),
-                Offer(tr("Take theirs"), session.take_theirs),
-            )
-            self.show_trouble(reason, offers)
-        else:
-            words = tr("This change is not in the book yet: {reason} It stays in the window.").format(reason=reason)
-            self.show_trouble(words, (Offer(tr("Save again"), session.save_again),))
-
-    def _merge(self, session: Session) -> None:
-        """Bring both edits together, and say where mine stands against theirs."""
-        conflicts = session.merge_both()
-        if conflicts is None:
-            self.show_trouble(tr("The two surveys do not go together. Keep both, or one of them."))
-        elif conflicts:
-            lines = [
-                f"{one.position or tr('site')} {one.field}: {one.mine or '–'} / {one.theirs or '–'}"
-                for one in conflicts
-            ]
-            text = tr("Merged. Yours stands where both changed the same (yours / theirs):")
-            self.show_trouble("\n".join((text, *lines[:_CONFLICTS_SHOWN])))
-        else:
-            self.notify(tr("Merged: both edits are in the book."), Tone.GOOD)
-
-    _tells_of_save = False
-
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         """Qt: take a single file of this machine."""
         if _dropped_file(event.mimeData()):
@@ -218,7 +174,13 @@ class MainWindow(QMainWindow):
             self.file_dropped.emit(path)
 
     def closeEvent(self, event: QCloseEvent) -> None:
-        """Qt: end all work before the window goes."""
+        """Qt: end all work before the window goes; it stays where something would be lost and the person says so."""
+        if self.saving is not None and not self.saving.may_leave(is_closing=True):
+            event.ignore()
+            return
+        if self.saving is not None and self.workplace is not None:
+            self.saving.stop()
+            self.workplace.session.close()
         self.jobs.close()
         super().closeEvent(event)
 

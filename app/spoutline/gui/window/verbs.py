@@ -9,19 +9,17 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QDialog, QFileDialog
 
 from spoutline.book.records import SettingName, StoredSurvey
-from spoutline.book.survey_text import read_survey, survey_to_json
+from spoutline.book.survey_text import read_survey
 from spoutline.gui.actions import ActionId
 from spoutline.gui.edits.positions import duplicate_position, free_label, remove_position
 from spoutline.gui.edits.question import Step
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
-from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.session import Changed
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.gui.wording import tr
-from spoutline.model.faults import InputFault, InputNote, StoreFault
+from spoutline.model.faults import InputFault, InputNote
 from spoutline.units.accepted import UnitSystem
-from spoutline.whole_files import write_file
 
 _TABLE_ENDINGS = (".csv", ".tsv", ".txt", ".xlsx")
 _NOTES_SHOWN = 4
@@ -106,8 +104,7 @@ class Verbs:
 
     def turn_to(self, stored: StoredSurvey | None) -> None:
         """Turn to another survey; None stays with this one."""
-        if stored is not None:
-            self._session.open(stored)
+        if stored is not None and self._session.turn_to(stored):
             self.remember_survey(stored)
             self._workplace.show_step(Step.LIQUID)
 
@@ -152,20 +149,13 @@ class Verbs:
 
     def ask_and_write(self) -> None:
         """Ask for a place and write the survey there."""
-        name = f"{file_stem(self._session.survey.site.name)}.json"
-        path, _ = QFileDialog.getSaveFileName(self._window, tr("Write the survey"), name, "JSON (*.json)")
-        if path:
-            self.write_file(Path(path))
+        if self._window.saving is not None:
+            self._window.saving.ask_and_write()
 
     def write_file(self, path: Path) -> None:
         """Write the survey into a file."""
-        text = survey_to_json(self._session.survey)
-        try:
-            write_file(path, text.encode("utf-8"))
-        except StoreFault as fault:
-            self._window.show_trouble(str(fault))
-        else:
-            self._window.notify(tr("Written to {path}").format(path=path))
+        if self._window.saving is not None:
+            self._window.saving.write_file(path)
 
     # positions
 
@@ -301,10 +291,7 @@ class Verbs:
         AboutDialog(spoutline.__version__, advice, self._window).exec()
 
     def _remember(self, name: SettingName, value: str) -> None:
-        try:
-            self._session.workbench.book().remember(name, value)
-        except StoreFault as fault:
-            self._window.show_trouble(str(fault))
+        self._session.remember(name, value)
 
     def _on_changed(self, what: Changed) -> None:
         if what & (Changed.SURVEY | Changed.UNITS):

@@ -20,6 +20,7 @@ from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.record_table import Column, RecordTable, SortedRecords
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
+from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.widgets.lists import Table
@@ -131,7 +132,8 @@ class InspectionPanel(QWidget):
         self._show_parts()
         try:
             in_service = _day(self.service_edit.text(), tr("day of handing over"))
-            self.wear_model.show_records(session.workbench.packing().records().wear(session.survey.site.name))
+            site, desk = session.survey.site.name, session.workbench.packing()
+            self.wear_model.show_records(wait_for(lambda: desk.records().wear(site)))
         except (InputFault, StoreFault) as fault:
             self.state_label.setText(str(fault))
             return
@@ -155,7 +157,7 @@ class InspectionPanel(QWidget):
             site=session.survey.site.name, position=picked.position, item=picked.item.id, done_on=self._today()
         )
         try:
-            session.workbench.packing().records().add_inspection(entry)
+            wait_for(lambda: session.workbench.packing().records().add_inspection(entry))
         except StoreFault as fault:
             self._show_trouble(fault)
             return
@@ -171,11 +173,11 @@ class InspectionPanel(QWidget):
                 position=session.label,
                 done_on=_day(self.wear_day_edit.text(), tr("date")),
                 removed=self.removed_box.currentText() or "–",
-                fitted=session.workbench.part(fitted).number if fitted else "",
+                fitted=wait_for(lambda: session.workbench.part(fitted)).number if fitted else "",
                 reason=ChangeReason(self.reason_box.currentData()),
                 note=self.wear_note_edit.text(),
             )
-            session.workbench.packing().records().add_wear(entry)
+            wait_for(lambda: session.workbench.packing().records().add_wear(entry))
         except (InputFault, StoreFault) as fault:
             self._show_trouble(fault)
             return

@@ -10,6 +10,7 @@ from spoutline.gui.pages.installer.pack_panel import PackPanel
 from spoutline.gui.pages.installer.record_panel import RecordPanel
 from spoutline.gui.pages.installer.swap_panel import SwapPanel
 from spoutline.gui.session import Changed
+from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.wording import tr
@@ -96,13 +97,13 @@ class InstallerPage(QWidget):
         if not code:
             return
         try:
-            found = self._context.session.workbench.packing().find(code)
+            found = wait_for(lambda: self._context.session.workbench.packing().find(code))
         except (InputFault, StoreFault) as fault:
             self.state_label.setText(str(fault))
             return
         session = self._context.session
-        if found.stored.id != session.stored.id:
-            session.open(found.stored)
+        if found.stored.id != session.stored.id and not session.turn_to(found.stored):
+            return
         session.look_at(found.position)
         self.code_edit.clear()
         words = (

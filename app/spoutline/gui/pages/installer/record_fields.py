@@ -13,6 +13,7 @@ from spoutline.documents.pack.commissioning_form import expected_text, limit_tex
 from spoutline.documents.pack.record_sheet import verdict_text
 from spoutline.explain.plan.story import Story
 from spoutline.gui.pages.context import Context
+from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import Card, empty_layout, plain_label
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.wording import tr
@@ -238,7 +239,8 @@ class RecordFields(QWidget):
             wanted = f"write the part number fitted (or {_LEFT_OUT} for none) and choose why"
             raise InputFault((InputProblem("", row.planned, repr(row.fitted.text()), wanted),))
         workbench = self._context.session.workbench
-        numbers = () if written == [_LEFT_OUT] else tuple(workbench.part(number).number for number in written[:6])
+        wanted_numbers = [] if written == [_LEFT_OUT] else written[:6]
+        numbers = wait_for(lambda: tuple(workbench.part(number).number for number in wanted_numbers))
         return PartChange(planned=row.planned, fitted=numbers, reason=ChangeReason(reason))
 
     def record(self, photos: tuple[PhotoNote, ...]) -> CommissioningRecord:

@@ -12,6 +12,7 @@ from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.installer.record_fields import RecordFields
 from spoutline.gui.pages.paper.file_stem import file_stem
+from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import ScrolledPage, plain_label
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
@@ -110,7 +111,8 @@ class RecordPanel(QWidget):
         try:
             record = self.fields.record(self._notes())
             photos = {digest: content for digest, (_, content) in self._photos.items()}
-            self._context.session.workbench.packing().records().add_commissioning(record, photos)
+            desk = self._context.session.workbench.packing()
+            wait_for(lambda: desk.records().add_commissioning(record, photos))
         except (InputFault, StoreFault) as fault:
             self.state_label.setText(str(fault))
             return
@@ -123,7 +125,7 @@ class RecordPanel(QWidget):
         """Read a filled form: show what it holds of the position in focus now, of the others when they come there."""
         session = self._context.session
         try:
-            records = session.workbench.packing().read_form(path)
+            records = wait_for(lambda: session.workbench.packing().read_form(path))
             mine = {one.position: one for one in records if one.site == session.survey.site.name}
             if session.label not in mine:
                 held = ", ".join(f"{one.site}, {one.position}" for one in records)

@@ -19,11 +19,12 @@ from spoutline.gui.edits.installed_questions import described_questions
 from spoutline.gui.models.node_tree import Node, NodeTree
 from spoutline.gui.pages.context import Context
 from spoutline.gui.session import Changed
+from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.wording import tr
-from spoutline.model.faults import InputFault
+from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.installed import InstalledCondition
 from spoutline.model.liquid import Liquid, LiquidFamily
 from spoutline.model.part import HANGING_KINDS, PartKind
@@ -185,8 +186,9 @@ class InstalledPanel(QWidget):
     def _add(self) -> None:
         session, number = self._context.session, self.number_edit.text().strip()
         try:
-            after = with_installed_part(session.survey, session.label, session.workbench.part(number))
-        except InputFault as fault:
+            part = wait_for(lambda: session.workbench.part(number))
+            after = with_installed_part(session.survey, session.label, part)
+        except (InputFault, StoreFault) as fault:
             self._say(str(fault))
             return
         self._say("")

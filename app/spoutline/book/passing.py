@@ -1,0 +1,86 @@
+"""How long a step waits for the database, and which failures pass: told apart by the codes of the drivers."""
+
+from __future__ import annotations
+
+import sqlite3
+from enum import IntEnum
+from typing import Any
+
+from sqlalchemy import URL
+
+from spoutline.model.faults import BusyStore, ReadOnlyStore, StoreFault
+
+
+class Patience(IntEnum):
+    """How long a step waits for a lock or an answer, in milliseconds."""
+
+    USUAL = 15_000  # a command that would rather wait than fail
+    SHORT = 1_000  # a writer that shows its state and tries again by itself
+
+
+# result codes of SQLite: https://www.sqlite.org/rescode.html
+_SQLITE_PASSING = frozenset({sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED, sqlite3.SQLITE_PROTOCOL})
+_SQLITE_READ_ONLY = frozenset({sqlite3.SQLITE_READONLY, sqlite3.SQLITE_PERM})
+# classes and codes of PostgreSQL: https://www.postgresql.org/docs/current/errcodes-appendix.html
+_PASSING_CLASSES = ("08", "40", "53")  # connection, transaction rolled back, resources
+_PASSING_STATES = frozenset({"57P01", "57P02", "57P03", "57014", "55P03", "25P03"})
+_READ_ONLY_STATES = frozenset({"42501", "25006"})  # insufficient privilege, read-only transaction
+_COMING_AND_GOING = ("starting up", "shutting down", "recovery mode", "too many clients")  # what such a server says
+_NO_SUCH_DATABASE = frozenset({"3D000", "28000", "28P01"})  # these stay as they are until a person acts
+
+
+def connect_arguments(url: URL, patience: Patience) -> dict[str, Any]:
+    """Return what the driver needs so that nothing waits longer than ``patience`` for a server that is silent."""
+    if url.get_backend_name() != "postgresql":
+        return {}
+    seconds = max(2, patience.value // 1000)  # the least that libpq takes
+    return {
+        "connect_timeout": seconds,
+        "tcp_user_timeout": patience.value * 2,
+        "keepalives_idle": 5,
+        "keepalives_interval": 2,
+        "keepalives_count": 3,
+        "options": f"-c lock_timeout={patience.value} -c idle_in_transaction_session_timeout=60000",
+    }
+
+
+def store_fault(cause: BaseException, where: str) -> StoreFault:
+    """Return the fault that a person can read; ``where`` names the database, such as ``The database office.sqlite3``.
+
+    It is a ``BusyStore`` where the same step may succeed later, a ``ReadOnlyStore`` where this person may not write.
+    """
+    if _is_read_only(cause):
+        return ReadOnlyStore(
+            f"{where} may be read by you but not written ({_first_line(cause)}). Nothing was changed. "
+            "Ask its keeper for leave to write, or work on a copy of your own."
+        )
+    if _is_passing(cause):
+        return BusyStore(f"{where} does not answer for now: {_first_line(cause)}.")
+    return StoreFault(f"{where} cannot be used: {_first_line(cause)}.")
+
+
+def _is_passing(cause: BaseException) -> bool:
+    if isinstance(cause, sqlite3.Error):
+        return _sqlite_code(cause) in _SQLITE_PASSING
+    state = getattr(cause, "sqlstate", None)
+    if isinstance(state, str):
+        return state not in _NO_SUCH_DATABASE and (state.startswith(_PASSING_CLASSES) or state in _PASSING_STATES)
+    # psycopg gives no state while it connects: a server that is not there says nothing, one that refuses says FATAL
+    if type(cause).__name__ not in ("OperationalError", "ConnectionTimeout"):
+        return False
+    return "FATAL" not in str(cause) or any(words in str(cause) for words in _COMING_AND_GOING)
+
+
+def _is_read_only(cause: BaseException) -> bool:
+    if isinstance(cause, sqlite3.Error):
+        return _sqlite_code(cause) in _SQLITE_READ_ONLY
+    return getattr(cause, "sqlstate", None) in _READ_ONLY_STATES
+
+
+def _sqlite_code(cause: sqlite3.Error) -> int:
+    """Return the primary result code: the extended one holds it in its lowest byte."""
+    return int(getattr(cause, "sqlite_errorcode", 0) or 0) & 0xFF
+
+
+def _first_line(fault: BaseException) -> str:
+    return (str(fault).strip() or type(fault).__name__).splitlines()[0].rstrip(".")
