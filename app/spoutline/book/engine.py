@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from contextlib import contextmanager
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from sqlalchemy import Connection, Engine, create_engine, event, make_url
@@ -55,6 +56,15 @@ def shown_url(url: str) -> str:
     if parsed.get_backend_name() == "sqlite":
         return str(parsed.database)
     return parsed.render_as_string(hide_password=True)
+
+
+def file_of(url: str) -> Path | None:
+    """Return the file of an SQLite database; None for a server or for what is no address."""
+    try:
+        parsed = make_url(url)
+    except (ArgumentError, ValueError):
+        return None  # opening it tells what is wrong
+    return Path(parsed.database) if parsed.get_backend_name() == "sqlite" and parsed.database else None
 
 
 def _make_durable(engine: Engine, patience: Patience) -> None:

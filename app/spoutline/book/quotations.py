@@ -7,7 +7,7 @@ from contextlib import contextmanager
 from datetime import UTC, date, datetime
 
 from pydantic import ValidationError
-from sqlalchemy import ColumnElement, Engine, delete, or_, select, update
+from sqlalchemy import ColumnElement, Engine, delete, func, or_, select, update
 from sqlalchemy.orm import Session
 
 from spoutline.book.engine import shown_url, store_faults
@@ -250,7 +250,13 @@ class QuotationBook:
             ) from fault
 
     def _check_number(self, session: Session, row: QuotationRow) -> None:
-        """Raise ``InputFault`` where another quotation was sent under the same number."""
+        """Raise ``InputFault`` where another quotation was sent under the same number.
+
+        On a server two people may issue two drafts of one number at the same instant, and neither sees the other's step
+        before it is committed; so the second waits here for the first. SQLite lets only one write at a time.
+        """
+        if session.get_bind().dialect.name == "postgresql":
+            session.execute(select(func.pg_advisory_xact_lock(func.hashtext(f"spoutline quotation {row.number}"))))
         sent = (
             select(QuotationRow)
             .join(QuotationRevisionRow, QuotationRevisionRow.quotation_id == QuotationRow.id)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import threading
+from datetime import UTC, datetime
 from typing import TYPE_CHECKING
 
 from spoutline.bootstrap.settings import Settings, user_folder
@@ -25,6 +26,7 @@ class Stores:
         self._book: Book | None = None
         self._saving_book: Book | None = None
         self._catalogue: CatalogueStore | None = None
+        self._is_checked = False
 
     def book(self) -> Book:
         """Return the book of surveys, its tables made or migrated."""
@@ -32,7 +34,7 @@ class Stores:
             if self._book is None:
                 from spoutline.book.book import open_book
 
-                self._book = open_book(self._database_url())
+                self._book = open_book(self._sound_url())
             return self._book
 
     def saving_book(self) -> Book:
@@ -46,7 +48,7 @@ class Stores:
                 from spoutline.book.book import open_book
                 from spoutline.book.passing import Patience
 
-                self._saving_book = open_book(self._database_url(), patience=Patience.SHORT, may_create=False)
+                self._saving_book = open_book(self.database_url(), patience=Patience.SHORT, may_create=False)
             return self._saving_book
 
     def quotations(self) -> QuotationBook:
@@ -60,7 +62,7 @@ class Stores:
                 from spoutline import assets
                 from spoutline.catalogue.build import ensure_catalogue
 
-                self._catalogue = ensure_catalogue(self._database_url(), assets.catalogue_folder())
+                self._catalogue = ensure_catalogue(self._sound_url(), assets.catalogue_folder())
             return self._catalogue
 
     def close(self) -> None:
@@ -73,8 +75,29 @@ class Stores:
                 self._catalogue.close()
             self._book = self._saving_book = None
             self._catalogue = None
+            self._is_checked = False
 
-    def _database_url(self) -> str:
+    def _sound_url(self) -> str:
+        """Return the address of the database; raise ``DamagedStore`` where what lies there is no sound book.
+
+        A book that is about to be migrated is backed up first.
+        """
+        url = self.database_url()
+        if not self._is_checked:
+            from spoutline.book.backups import back_up_before_migration
+            from spoutline.book.book_file import check_usable
+            from spoutline.book.engine import file_of
+            from spoutline.book.schema import NEWEST as NEWEST_BOOK
+            from spoutline.catalogue.database import NEWEST as NEWEST_CATALOGUE
+
+            path = file_of(url)
+            if path is not None:
+                back_up_before_migration(check_usable(path), NEWEST_BOOK, NEWEST_CATALOGUE, datetime.now(UTC))
+            self._is_checked = True
+        return url
+
+    def database_url(self) -> str:
+        """Return the address of the database as SQLAlchemy opens it."""
         from spoutline.book.address import database_url
 
         return database_url(self._settings.database, user_folder())

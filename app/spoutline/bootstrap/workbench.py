@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from pathlib import Path
 
     from spoutline.book.book import Book
+    from spoutline.bootstrap.backups import KeepingService
     from spoutline.bootstrap.conversions import ConversionService
     from spoutline.bootstrap.installer import InstallerService
     from spoutline.bootstrap.quotations import QuotationService
@@ -158,6 +159,12 @@ class Workbench:
     def saving_book(self) -> Book:
         """Return the book for a writer that shows its state; see ``Stores.saving_book``."""
         return self._stores.saving_book()
+
+    def keeping(self) -> KeepingService:
+        """Return the use cases of keeping the book: backups, check, restore, roles."""
+        from spoutline.bootstrap.backups import KeepingService
+
+        return KeepingService(self._stores.database_url, self._stores.book, self._stores.close)
 
     def jurisdictions(self) -> JurisdictionService:
         """Return the local rules, built in and the person's own."""

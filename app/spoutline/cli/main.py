@@ -15,6 +15,7 @@ from spoutline.bootstrap import DEFAULT_DEMO, Settings, Workbench, open_workbenc
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.bootstrap.languages import language_of_environment, remembered_language
 from spoutline.cli.bill import BILL
+from spoutline.cli.book import BOOK
 from spoutline.cli.command import Command, add_shared, shared_options
 from spoutline.cli.convert import CONVERT
 from spoutline.cli.demo import DEMO
@@ -55,6 +56,7 @@ COMMANDS: tuple[Command, ...] = (
     IMPORT,
     SCHEMA,
     PROFILE,
+    BOOK,
     DEMO,
 )
 WINDOW = "window"

@@ -76,7 +76,7 @@ class SaveDisplay(QObject):
             return
         text, tone, offers = self._notice(state, reason)
         self._has_notice = True
-        self._notices.tell(text, tone=tone, offers=offers)
+        self._notices.notify(text, tone=tone, offers=offers)
 
     def _show_saving(self) -> None:
         if self._session.save_state is SaveState.SAVING:
@@ -117,11 +117,11 @@ class SaveDisplay(QObject):
             self._tell("\n".join((text, *(_conflict_line(one) for one in conflicts[:_CONFLICTS_SHOWN]))))
         else:
             self._has_notice = False  # it tells of a success, which the save that follows must not put away
-            self._notices.tell(tr("Merged: both edits go into the book."), tone=Tone.GOOD)
+            self._notices.notify(tr("Merged: both edits go into the book."), tone=Tone.GOOD)
 
     def _tell(self, text: str) -> None:
         self._has_notice = False
-        self._notices.tell(text, tone=Tone.BAD)
+        self._notices.notify(text, tone=Tone.BAD)
 
     # leaving
 
@@ -150,9 +150,9 @@ class SaveDisplay(QObject):
         try:
             write_file(path, survey_to_json(self._session.survey).encode("utf-8"))
         except StoreFault as fault:
-            self._notices.tell(str(fault), tone=Tone.BAD)
+            self._notices.notify(str(fault), tone=Tone.BAD)
             return False
-        self._notices.tell(tr("Written to {path}").format(path=path), tone=Tone.NOTE)
+        self._notices.notify(tr("Written to {path}").format(path=path), tone=Tone.NOTE)
         return True
 
 

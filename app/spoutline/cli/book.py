@@ -1,0 +1,135 @@
+"""`book`: back the book up, restore it, check it, and print the roles of a shared one."""
+
+from __future__ import annotations
+
+import argparse
+import json
+from collections.abc import Callable, Mapping
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from spoutline.cli.command import Command, shared_options
+from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.files import write_standard_output
+from spoutline.model.faults import DamagedStore
+
+if TYPE_CHECKING:
+    from spoutline.book.backups import Backup
+    from spoutline.bootstrap import Workbench
+
+_Action = Callable[["Workbench", argparse.Namespace], ExitCode]
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    actions = parser.add_subparsers(dest="action", required=True, metavar="ACTION")
+
+    def add(name: str, words: str) -> argparse.ArgumentParser:
+        return actions.add_parser(name, help=words, description=words, parents=[shared_options()], epilog=_EPILOG)
+
+    backup = add("backup", "make a backup now, verified by opening; or list those that are kept")
+    backup.add_argument("--list", action="store_true", help="list the backups, newest first, and make none")
+    backup.add_argument("--daily", action="store_true", help="make one only where there is none of today")
+    restore = add("restore", "put a backup in the place of the book; what lay there is set aside, not deleted")
+    restore.add_argument("backup", metavar="BACKUP", type=Path, nargs="?", help="the newest sound one if not given")
+    check = add("check", "read every page and every survey, and say what is wrong if anything is")
+    check.add_argument("file", metavar="FILE", type=Path, nargs="?", help="the book if not given")
+    for one in (backup, restore, check):
+        one.add_argument("--json", action="store_true", help="print a JSON document instead of a text")
+    roles = add("roles", "print SQL that makes reader, estimator and keeper on a PostgreSQL server")
+    roles.add_argument("--sql", action="store_true", required=True, help="print the SQL; the server's keeper runs it")
+    roles.add_argument("--schema", metavar="NAME", default="public", help="schema of the book's tables")
+
+
+_EPILOG = "Exit codes: 0 done and sound, 1 the book or the backup is not sound, 2 it could not be done."
+
+
+def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    return _ACTIONS[arguments.action](workbench, arguments)
+
+
+def _backup(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    from spoutline.book.backups import BackupReason
+
+    desk = workbench.keeping()
+    if arguments.list:
+        kept = desk.backups()
+        text = "".join(f"{_line(one)}\n" for one in kept) or "no backup yet\n"
+        return _say(arguments, text, {"backups": [_document(one) for one in kept]})
+    try:
+        made = desk.back_up_daily() if arguments.daily else desk.back_up(BackupReason.ASKED)
+    except DamagedStore as fault:
+        return _not_sound(arguments, fault)
+    if made is None:
+        desk.book_file()  # tells of a server
+        return _say(arguments, "there is a backup of today already\n", {"backup": None})
+    return _say(arguments, f"{_line(made)}\n", {"backup": _document(made)})
+
+
+def _restore(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    try:
+        done = workbench.keeping().restore(arguments.backup)
+    except DamagedStore as fault:
+        return _not_sound(arguments, fault)
+    text = f"restored from {done.backup}: {done.report.surveys} surveys, {done.report.quotations} quotations\n"
+    if done.set_aside is not None:
+        text += f"what lay there is now {done.set_aside}\n"
+    document = {
+        "restored": str(workbench.keeping().book_file()),
+        "backup": str(done.backup),
+        "set_aside": None if done.set_aside is None else str(done.set_aside),
+        "surveys": done.report.surveys,
+        "quotations": done.report.quotations,
+    }
+    return _say(arguments, text, document)
+
+
+def _check(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    found = workbench.keeping().check(arguments.file)
+    text = (
+        f"{found.place} is sound: {found.surveys} surveys, {found.quotations} quotations, {found.backups} backups\n"
+        if found.is_sound
+        else f"{found.fault}\n{found.backups} backups are kept\n"
+    )
+    document = {
+        "place": found.place,
+        "sound": found.is_sound,
+        "fault": found.fault,
+        "surveys": found.surveys,
+        "quotations": found.quotations,
+        "backups": found.backups,
+    }
+    _say(arguments, text, document)
+    return ExitCode.FITS if found.is_sound else ExitCode.DOES_NOT_FIT
+
+
+def _roles(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    write_standard_output(workbench.keeping().roles_sql(arguments.schema))
+    return ExitCode.FITS
+
+
+def _line(one: Backup) -> str:
+    return f"{one.made_at:%Y-%m-%d %H:%M:%SZ}  {one.reason:<16}  {one.size_bytes:>10}  {one.path}"
+
+
+def _document(one: Backup) -> dict[str, object]:
+    return {
+        "path": str(one.path),
+        "made_at": one.made_at.isoformat(),
+        "reason": one.reason.value,
+        "size_bytes": one.size_bytes,
+    }
+
+
+def _say(arguments: argparse.Namespace, text: str, document: Mapping[str, object]) -> ExitCode:
+    write_standard_output(json.dumps(document, indent=2, ensure_ascii=False) + "\n" if arguments.json else text)
+    return ExitCode.FITS
+
+
+def _not_sound(arguments: argparse.Namespace, fault: DamagedStore) -> ExitCode:
+    _say(arguments, f"{fault}\n", {"sound": False, "fault": str(fault)})
+    return ExitCode.DOES_NOT_FIT
+
+
+_ACTIONS: dict[str, _Action] = {"backup": _backup, "restore": _restore, "check": _check, "roles": _roles}
+
+BOOK = Command("book", "back the book up, restore and check it, print the roles of a shared one", _arguments, _run)
