@@ -71,8 +71,8 @@ def section(text: str, head: str) -> str:
         (
             {"liquid": {"family": "diesel", "blend_percent": 5}, "vapour_wanted": "balance"},
             "answers contradict",
-            "Vapour recovery is asked for, but this liquid gives no vapour to recover",
-            "Set the wanted vapour status to none",
+            "Vapor recovery is asked for, but this liquid gives no vapor to recover",
+            "Set the wanted vapor status to none",
         ),
         (
             {"liquid": GASOLINE, "filler": {"distance_m": 3, "height_m": 0.9, "plan_legs_m": [1, 1]}},

@@ -48,7 +48,7 @@ def test_the_text_tells_the_standing_first(spoutline: Spoutline) -> None:
     done = spoutline("convert", ASSIST)
     assert done.code == 0
     assert done.out.index("NOTICE") < done.out.index("Which way")
-    assert "1A regular: can be converted (vapour recovery taken away)" in done.out
+    assert "1A regular: can be converted (vapor recovery taken away)" in done.out
 
 
 def test_a_forbidden_removal_ends_with_code_1_and_says_so(spoutline: Spoutline, tmp_path: Path) -> None:

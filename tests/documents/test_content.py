@@ -104,7 +104,7 @@ def test_the_site_head_names_everything_the_plan_was_made_from() -> None:
     assert rows["Date"] == "2026-11-25"
     assert rows["Jurisdiction"] == "United States, general, 2026-11"
     assert rows["Climate"] == "-10 °C to 40 °C"
-    assert rows["Catalogue edition"] == "2026-11 test"
+    assert rows["Catalog edition"] == "2026-11 test"
     assert rows["Survey fingerprint"] == "0123456789abcdef"
 
 
@@ -219,7 +219,7 @@ def test_every_mark_of_a_source_is_in_the_list() -> None:
 def test_a_position_without_a_set_gives_reasons_and_the_smallest_change() -> None:
     bullets = [block for block in content().blocks if isinstance(block, Bullets)]
     conflict, changes = bullets[0], bullets[1]
-    assert conflict.items[0].startswith("No set in the catalogue")
+    assert conflict.items[0].startswith("No set in the catalog")
     assert "6.096 m" in changes.items[0]
 
 

@@ -152,9 +152,9 @@ def printed_total(section: str, lines_expected: int) -> Decimal:
         assert (Decimal(hours) * amount_of(rate)).quantize(CENT, ROUND_HALF_UP) == amount_of(amount)
     amounts = {
         name: amount_of(value)
-        for name, value in re.findall(rf"(Goods|Labour|Freight|Net amount|Rounding|Total, USD) {money}", section)
+        for name, value in re.findall(rf"(Goods|Labor|Freight|Net amount|Rounding|Total, USD) {money}", section)
     }
-    assert (amounts["Goods"], amounts["Labour"]) == (goods, labour)
+    assert (amounts["Goods"], amounts["Labor"]) == (goods, labour)
     assert goods + labour + amounts["Freight"] == amounts["Net amount"]
     taxes = Decimal(0)
     for percent, base, tax in re.findall(rf"([\d.]+) % on {money} {money}", section):

@@ -132,7 +132,7 @@ def test_a_conflict_is_told_in_order_with_its_nearest_parts() -> None:
     conflict = factory.conflicting_plan().conflict
     assert conflict is not None
     opening, together, slot = story().conflict(conflict)
-    assert opening == "No set in the catalogue meets every requirement of this position."
+    assert opening == "No set in the catalog meets every requirement of this position."
     assert "cannot be met together: reach to the filler, greatest hose length" in together
     assert slot.startswith("Curb hose: the requirement “greatest hose length” excludes 3 parts")
     assert slot.endswith("Parts that nothing else excludes, cheapest first: QW-C20, QW-C22.")

@@ -261,7 +261,7 @@ def test_rows_are_copied_moved_and_taken_away_by_keys(qtbot: QtBot, opened: Open
 def test_rows_are_pasted_from_a_spreadsheet(qtbot: QtBot, opened: Open) -> None:
     dialog = opened(terms_of())
     part = section(dialog, "taxes")
-    QGuiApplication.clipboard().setText("City tax\t1.25\tGoods, Labour\nState tax\t6\tgoods\n")
+    QGuiApplication.clipboard().setText("City tax\t1.25\tGoods, Labor\nState tax\t6\tgoods\n")
     part.table.setFocus()
     qtbot.keyClick(part.table, KEY.Key_V, CTRL)
     dialog.accept_button.click()
@@ -303,7 +303,7 @@ def test_a_faulty_cell_is_named_and_marked_and_what_was_typed_stays(qtbot: QtBot
     dialog.accept_button.click()
     assert dialog.terms is None
     assert dialog.isVisible()
-    assert "Labour, Task 1, Hours" in dialog.fault_label.text()
+    assert "Labor, Task 1, Hours" in dialog.fault_label.text()
     assert dialog.stack.currentWidget() is dialog.page("labour")
     assert (part.table.currentIndex().row(), part.table.currentIndex().column()) == (0, 2)
     write_cell(qtbot, part, 0, 2, "1001")

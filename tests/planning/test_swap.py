@@ -170,7 +170,7 @@ def test_a_wrong_part_as_built_shows_the_broken_must(workbench: Workbench) -> No
 
 
 @pytest.mark.parametrize(
-    ("fitted", "words"), [("QW-N10Z", "part number of the catalogue"), ("GR-P101", "no part of the chain")]
+    ("fitted", "words"), [("QW-N10Z", "part number of the catalog"), ("GR-P101", "no part of the chain")]
 )
 def test_a_record_with_no_usable_part_is_refused(workbench: Workbench, fitted: str, words: str) -> None:
     site_plan = workbench.plan_site(CAR)

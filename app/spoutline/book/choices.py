@@ -32,4 +32,4 @@ def taken(value: str, *, field: str) -> InputFault:
 def unknown_number(value: str, near: tuple[str, ...]) -> str:
     """Return what would be right in place of a part number that the catalogue does not hold."""
     hint = f"; near it are {', '.join(near)}" if near else ""
-    return f"it must be a part number of the catalogue{hint}"
+    return f"it must be a part number of the catalog{hint}"

@@ -61,11 +61,11 @@ class Programmes:
         with store_faults(self._url), Session(self._engine) as session:
             row = session.get(ProgrammeRow, programme_id)
             if row is None:
-                problem = InputProblem("", "programme", str(programme_id), "the book holds no such programme")
+                problem = InputProblem("", "programme", str(programme_id), "the book holds no such program")
                 raise InputFault((problem,))
             try:
                 return Programme.model_validate_json(row.document)
             except ValueError as fault:
                 raise StoreFault(
-                    f"Programme {programme_id} in {shown_url(self._url)} cannot be read by this version of the program."
+                    f"Program {programme_id} in {shown_url(self._url)} cannot be read by this version of the program."
                 ) from fault

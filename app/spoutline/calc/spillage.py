@@ -35,7 +35,7 @@ def spillage_line(*, spillage_kg_m3: float, avoided_share: float, program_reduct
     OutOfRange
         A share outside 0 to 1, a negative spillage.
 
-    Source: EPA on-road refuelling calculator.
+    Source: EPA on-road refueling calculator.
     """
     require_between("spillage_kg_m3", spillage_kg_m3, Dimension.EMISSION_FACTOR, low=0.0)
     for field, value in (("avoided_share", avoided_share), ("program_reduction", program_reduction)):
@@ -50,7 +50,7 @@ def spillage_line(*, spillage_kg_m3: float, avoided_share: float, program_reduct
         result=Quantity(
             "s", (1.0 - program_reduction) * (1.0 - avoided_share) * spillage_kg_m3, Dimension.EMISSION_FACTOR
         ),
-        source="EPA on-road refuelling calculator",
+        source="EPA on-road refueling calculator",
     )
 
 

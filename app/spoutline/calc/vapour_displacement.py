@@ -112,7 +112,7 @@ def dispensed_temperature_line(*, ambient_c: float, figures: TemperatureFigures)
     OutOfRange
         A temperature outside -40 to 50.
 
-    Source: EPA on-road refuelling calculator (2008 California study).
+    Source: EPA on-road refueling calculator (2008 California study).
     """
     require_between("ambient_c", ambient_c, Dimension.TEMPERATURE, low=-40.0, high=50.0)
     constant, slope = figures.dispensed_constant, figures.dispensed_slope
@@ -171,7 +171,7 @@ def tank_difference_line(*, dispensed_c: float, figures: TemperatureFigures) -> 
     WorkedLine
         Difference of temperature [K].
 
-    Source: EPA on-road refuelling calculator; its form bounds the difference, the numbers are from a port.
+    Source: EPA on-road refueling calculator; its form bounds the difference, the numbers are from a port.
     """
     slope, constant, most = figures.difference_slope, figures.difference_constant, figures.difference_maximum
     difference_f = min(max(slope.value * fahrenheit(dispensed_c) + constant.value, 0.0), most.value)
@@ -210,7 +210,7 @@ def displacement_rate(
     OutOfRange
         A value outside its range.
 
-    Source: EPA NONROAD evaporative routine and on-road refuelling calculator (public code).
+    Source: EPA NONROAD evaporative routine and on-road refueling calculator (public code).
     """
     _require_rate_inputs(dispensed_c, difference_c, vapour_pressure_pa)
     exponent = (
@@ -294,7 +294,7 @@ def fleet_displacement_line(
     OutOfRange
         A share outside 0 to 1, a negative rate.
 
-    Source: EPA on-road refuelling calculator.
+    Source: EPA on-road refueling calculator.
     """
     for field, value in (("onboard_share", onboard_share), ("program_reduction", program_reduction)):
         require_between(field, value, Dimension.RATIO, low=0.0, high=1.0)
@@ -310,7 +310,7 @@ def fleet_displacement_line(
             Quantity("r_onboard", onboard_kg_m3, Dimension.EMISSION_FACTOR),
         ),
         result=Quantity("r_fleet", (1.0 - program_reduction) * mixed, Dimension.EMISSION_FACTOR),
-        source="EPA on-road refuelling calculator",
+        source="EPA on-road refueling calculator",
     )
 
 

@@ -48,7 +48,7 @@ def store_faults(engine: Engine) -> Iterator[None]:
         yield
     except SQLAlchemyError as fault:
         cause = fault.orig if isinstance(fault, DBAPIError) else fault
-        raise StoreFault(f"The catalogue in {shown(engine)} cannot be used: {_first_line(cause or fault)}.") from fault
+        raise StoreFault(f"The catalog in {shown(engine)} cannot be used: {_first_line(cause or fault)}.") from fault
 
 
 def shown(engine: Engine) -> str:
@@ -100,12 +100,12 @@ def _upgrade(connection: Connection, shown_name: str, migrations: Path) -> None:
         command.upgrade(config, "head")
     except CommandError as fault:
         raise StoreFault(
-            f"The catalogue in {shown_name} was made by another version of the program "
+            f"The catalog in {shown_name} was made by another version of the program "
             f"({stored_revision(connection)}) and was left as it is. Use the newer program, or another database."
         ) from fault
     except Exception as fault:
         raise StoreFault(
-            f"The catalogue in {shown_name} could not be brought to the form that this version needs: "
+            f"The catalog in {shown_name} could not be brought to the form that this version needs: "
             f"{_first_line(fault)}. It was left as it was."
         ) from fault
 

@@ -59,7 +59,7 @@ class _MakersFile(BaseModel):
 class _EditionFile(BaseModel):
     model_config = ConfigDict(extra="forbid", frozen=True)
 
-    edition: str = Field(min_length=1, max_length=100, description="name of this edition of the catalogue")
+    edition: str = Field(min_length=1, max_length=100, description="name of this edition of the catalog")
     notes: str = Field("", max_length=2000, description="what changed")
 
 
@@ -217,9 +217,7 @@ def _check_numbers(reading: _Reading) -> None:
         if successor is None:
             near = difflib.get_close_matches(row.superseded_by, rows, n=1)
             hint = f"; the nearest is {near[0]}" if near else ""
-            reading.fault(
-                place, "superseded_by", repr(row.superseded_by), f"the number of a part in the catalogue{hint}"
-            )
+            reading.fault(place, "superseded_by", repr(row.superseded_by), f"the number of a part in the catalog{hint}")
         elif successor.part_kind is not row.part_kind:
             wanted = f"a part of the same kind ({row.part_kind}); this is a {successor.part_kind}"
             reading.fault(place, "superseded_by", repr(row.superseded_by), wanted)

@@ -42,7 +42,7 @@ class CatalogueStore:
         with store_faults(self._engine), self._engine.connect() as connection:
             edition = connection.execute(select(EditionRow.edition)).scalar()
         if edition is None:
-            raise StoreFault("The catalogue is empty: it was never compiled.")
+            raise StoreFault("The catalog is empty: it was never compiled.")
         return edition
 
     def candidates(self, wanted: CandidateFilter) -> tuple[Part, ...]:

@@ -37,7 +37,7 @@ def table_faults(part: Part) -> Iterator[FigureFault]:
     elif part.accessory is None and part.flow_coefficient_kv is None:
         yield FigureFault("flow_coefficient_kv", "a part with a fixed body states its flow coefficient")
     if part.breakaway is not None and part.breakaway.closes_vapour and not _coaxial(part):
-        yield FigureFault("breakaway.closes_vapour", "a single-path breakaway has no vapour path")
+        yield FigureFault("breakaway.closes_vapour", "a single-path breakaway has no vapor path")
     if part.accessory is not None:
         yield from _accessory_faults(part, part.accessory)
 
@@ -55,10 +55,10 @@ def _path_faults(part: Part) -> Iterator[FigureFault]:
             wanted = "yes exactly where the inlet is coaxial and the outlet is single"
             yield FigureFault("adaptor.closes_vapour", wanted)
         if not coaxial and not single_out:
-            yield FigureFault("outlet", "an adaptor cannot make a vapour path; that is a splitter")
+            yield FigureFault("outlet", "an adapter cannot make a vapor path; that is a splitter")
     elif part.kind is PartKind.SPLITTER:
         if coaxial or single_out:
-            wanted = "a splitter joins a single-path inlet and a vapour return to a coaxial outlet"
+            wanted = "a splitter joins a single-path inlet and a vapor return to a coaxial outlet"
             yield FigureFault("outlet", wanted)
     elif part.outlet.path is not part.inlet.path:
         yield FigureFault("outlet", f"both ends carry one path; the inlet has {part.inlet.path}")
@@ -75,7 +75,7 @@ def _nozzle_faults(part: Part, nozzle: NozzleData) -> Iterator[FigureFault]:
     if nozzle.enhanced_conventional and (_coaxial(part) or nozzle.service is not NozzleService.GASOLINE):
         yield FigureFault("nozzle.enhanced_conventional", "only a single-path gasoline nozzle can be one")
     if _coaxial(part) and nozzle.service is not NozzleService.GASOLINE:
-        yield FigureFault("inlet", "only a gasoline nozzle recovers vapour")
+        yield FigureFault("inlet", "only a gasoline nozzle recovers vapor")
     for_service = _LIQUIDS_OF_SERVICE[nozzle.service]
     if not nozzle.liquids <= for_service:
         yield FigureFault("nozzle.liquids", f"service {nozzle.service} delivers {', '.join(sorted(for_service))}")

@@ -40,7 +40,7 @@ def add_shared(parser: argparse.ArgumentParser, *, units_default: str) -> None:
     """Declare the options that may stand before or behind a command."""
     suppress = argparse.SUPPRESS
     parser.add_argument(
-        "--database", metavar="PATH_OR_URL", default=suppress, help="surveys and catalogue; a file or a database URL"
+        "--database", metavar="PATH_OR_URL", default=suppress, help="surveys and catalog; a file or a database URL"
     )
     parser.add_argument(
         "--profiles", metavar="DIR", type=Path, default=suppress, help="folder of the own jurisdictions"

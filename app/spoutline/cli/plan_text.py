@@ -42,7 +42,7 @@ class _SiteText:
         jurisdiction = self.site_plan.jurisdiction
         yield self.site_plan.survey.site.name
         yield f"Jurisdiction: {jurisdiction.title} ({jurisdiction.id}), edition {jurisdiction.edition}"
-        yield f"Catalogue: {self.site_plan.provenance.catalogue_edition}"
+        yield f"Catalog: {self.site_plan.provenance.catalogue_edition}"
         yield from self.positions()
         yield from ("", "Sum", *self.sum())
         yield from ("", "Ask before work starts", *_bullets(jurisdiction.questions)) if jurisdiction.questions else ()

@@ -27,10 +27,10 @@ _MOST_PROCESSES = 256
 def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("folder", metavar="FOLDER", type=Path, help="folder of survey files in JSON")
     parser.add_argument("--budget", metavar="AMOUNT", help="money of one year; without it everything is done at once")
-    parser.add_argument("--years", metavar="N", type=int, default=5, help="years of the programme (default 5)")
-    parser.add_argument("--name", metavar="NAME", help="name of the programme in the book; default the folder's")
+    parser.add_argument("--years", metavar="N", type=int, default=5, help="years of the program (default 5)")
+    parser.add_argument("--name", metavar="NAME", help="name of the program in the book; default the folder's")
     parser.add_argument("--processes", metavar="N", type=int, help="worker processes; default one for each core")
-    parser.add_argument("--json", action="store_true", help="print the programme document instead of a text")
+    parser.add_argument("--json", action="store_true", help="print the program document instead of a text")
     parser.add_argument("--csv", metavar="F", type=Path, help="write one line for each site here")
 
 
@@ -81,7 +81,7 @@ def _budget(text: str | None) -> Decimal | None:
 
 
 def _text(programme: Programme, kept_as: int, writing: Writing) -> Iterator[str]:
-    yield f"{programme.name} (programme {kept_as} of the book)"
+    yield f"{programme.name} (program {kept_as} of the book)"
     yield "Advice, no permission: each site's agency decides before its work begins."
     if programme.stopped:
         yield "Stopped before all sites were looked at."
@@ -110,7 +110,7 @@ def _text(programme: Programme, kept_as: int, writing: Writing) -> Iterator[str]
         yield from (f"  {one.rank:4} {one.site.name}: {_words(one.left_out)}" for one in left)
     if programme.others:
         yield ""
-        yield "Not in the programme:"
+        yield "Not in the program:"
         yield from (
             f"       {one.name} ({one.place}): {_words(one.outcome)}{': ' + one.message if one.message else ''}"
             for one in programme.others

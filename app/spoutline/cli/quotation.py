@@ -57,7 +57,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     reprint.add_argument("--revision", metavar="N", type=int, help="the newest one where not given")
     changes.add_argument("before", metavar="BEFORE", type=int)
     changes.add_argument("after", metavar="AFTER", type=int)
-    touched = add("touched", "list open quotations that a change of catalogue or price list touches")
+    touched = add("touched", "list open quotations that a change of catalog or price list touches")
     expire = add("expire", "let issued quotations expire whose last day is over")
     for one in (touched, expire):
         one.add_argument("--today", metavar="YYYY-MM-DD", required=True, type=date.fromisoformat)

@@ -133,5 +133,5 @@ def _wrapped(text: str) -> list[str]:
 
 
 SUBSTITUTES = Command(
-    "substitutes", "list every catalogue part that could hang in a place of a position's set", _arguments, _run
+    "substitutes", "list every catalog part that could hang in a place of a position's set", _arguments, _run
 )

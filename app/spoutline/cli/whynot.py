@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 def _arguments(parser: argparse.ArgumentParser) -> None:
     add_survey(parser)
     parser.add_argument("position", metavar="POSITION", help="label of a position of the survey")
-    parser.add_argument("part_number", metavar="PARTNUMBER", help="number of a catalogue part")
+    parser.add_argument("part_number", metavar="PARTNUMBER", help="number of a catalog part")
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -41,4 +41,4 @@ def could_serve(verdict: PartVerdict) -> bool:
     return not broken and verdict.best_set_with_it is not None
 
 
-WHYNOT = Command("whynot", "say why a catalogue part is not in a position's set", _arguments, _run)
+WHYNOT = Command("whynot", "say why a catalog part is not in a position's set", _arguments, _run)

@@ -201,7 +201,7 @@ ACTIONS: tuple[ActionRecord, ...] = (
         menu=MenuId.GO,
         title="&Why not this part?",
         keys="Ctrl+F",
-        hint="Look up any catalogue part and read what speaks against it here.",
+        hint="Look up any catalog part and read what speaks against it here.",
     ),
     ActionRecord(
         id=ActionId.BILL,
@@ -241,7 +241,7 @@ ACTIONS: tuple[ActionRecord, ...] = (
     ActionRecord(
         id=ActionId.PROGRAMME,
         menu=MenuId.GO,
-        title="Pro&gramme of several sites…",
+        title="Pro&gram of several sites…",
         keys="Ctrl+Shift+K",
         hint="Convert a folder of surveys over all cores and rank the sites over years under a yearly budget.",
     ),
@@ -258,7 +258,7 @@ ACTIONS: tuple[ActionRecord, ...] = (
         title="&Metric units",
         keys="Ctrl+Shift+M",
         checkable=True,
-        hint="Metres, litres, newtons, kilopascals.",
+        hint="Meters, liters, newtons, kilopascals.",
     ),
     ActionRecord(
         id=ActionId.UNITS_US,

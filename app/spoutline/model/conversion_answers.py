@@ -70,7 +70,7 @@ class EmissionAnswers(_Document):
     assist_share: float | None = Field(
         None, ge=0, le=1, description="Share pumped through vacuum assist; empty counts gasoline positions alike."
     )
-    reid_vapour_pressure_kpa: float | None = Field(None, ge=20, le=110, description="Reid vapour pressure, kPa.")
+    reid_vapour_pressure_kpa: float | None = Field(None, ge=20, le=110, description="Reid vapor pressure, kPa.")
     mean_ambient_c: float | None = Field(None, ge=-40, le=50, description="Mean temperature of the air, Celsius.")
     national_shares: bool = Field(True, description="Use the table of the United States fleet (it ends in 2020).")
     own_shares: tuple[YearShare, ...] = Field((), max_length=100, description="Own shares; they go before the table.")
@@ -79,7 +79,7 @@ class EmissionAnswers(_Document):
         AfterTable.STOP, description="Beyond the known years: stop, or hold the last share and say so."
     )
     mean_fill_l: float | None = Field(None, gt=0, le=1e5, description="Mean volume of a fill of boats, L.")
-    ullage_m3: float | None = Field(None, gt=0, le=1e4, description="Vapour space of the tanks at the test, m3.")
+    ullage_m3: float | None = Field(None, gt=0, le=1e4, description="Vapor space of the tanks at the test, m3.")
 
     @model_validator(mode="after")
     def _years_once(self) -> Self:
@@ -102,15 +102,15 @@ class SequenceAnswers(_Document):
     notice_days: int | None = Field(
         None, ge=0, le=3650, description="Days between notice and work; empty takes the agency's figure."
     )
-    dual_vapour_pipes: bool | None = Field(None, description="Each grade has its own vapour pipe; empty if unknown.")
+    dual_vapour_pipes: bool | None = Field(None, description="Each grade has its own vapor pipe; empty if unknown.")
     vapour_pipe_links_tanks: bool | None = Field(
-        None, description="The vapour pipe is the only link between the tanks; empty where unknown."
+        None, description="The vapor pipe is the only link between the tanks; empty where unknown."
     )
     tank_end_reachable: bool | None = Field(
-        None, description="The vapour pipe's end at the tank can be reached without breaking ground."
+        None, description="The vapor pipe's end at the tank can be reached without breaking ground."
     )
     central_vacuum: bool = Field(False, description="One central vacuum unit instead of a pump at each position.")
-    condensate_traps: int = Field(0, ge=0, le=100, description="Condensate traps in the vapour pipes.")
+    condensate_traps: int = Field(0, ge=0, le=100, description="Condensate traps in the vapor pipes.")
 
 
 class OwnCost(_Document):

@@ -137,8 +137,8 @@ class InstalledPart(_Document):
     """One part of today's hanging hardware; dispenser first in the list of a position."""
 
     kind: PartKind = Field(description="Kind of the part: hanging hardware only.")
-    number: _Number = Field("", description="Catalogue number; empty where the part is described instead.")
-    description: _Text = Field("", description="Free text where the part is not in the catalogue.")
+    number: _Number = Field("", description="Catalog number; empty where the part is described instead.")
+    description: _Text = Field("", description="Free text where the part is not in the catalog.")
     path: FlowPath | None = Field(None, description="Path of a described part, where known.")
     listings: tuple[ListingClass, ...] | None = Field(None, description="Listing classes on the plate, where known.")
     figures: InstalledFigures | None = Field(
@@ -152,9 +152,9 @@ class InstalledPart(_Document):
         if self.kind not in HANGING_KINDS:
             raise ValueError(f"kind {self.kind.value!r} is no hanging hardware: {', '.join(HANGING_KINDS)}")
         if not self.number and not self.description:
-            raise ValueError("an installed part needs a catalogue number or a description")
+            raise ValueError("an installed part needs a catalog number or a description")
         if self.number and self.figures is not None:
-            raise ValueError("figures belong to a described part; a catalogue number brings its own")
+            raise ValueError("figures belong to a described part; a catalog number brings its own")
         return self
 
     @model_validator(mode="after")

@@ -368,7 +368,7 @@ class BreakawayData:
         bool,
         Figure(
             column="closes_vapour",
-            holds="closes the vapour path when it separates",
+            holds="closes the vapor path when it separates",
             label="closes_the_vapour_path",
         ),
     ]
@@ -424,17 +424,17 @@ class AdaptorData:
         Figure(
             kinds=(PartKind.ADAPTOR,),
             column="closes_vapour",
-            holds="closes the vapour port of a coaxial end",
+            holds="closes the vapor port of a coaxial end",
             label="closes_the_vapour_path",
         ),
         Figure(
             kinds=(PartKind.SPLITTER,),
-            holds="closes the vapour port of a coaxial end",
+            holds="closes the vapor port of a coaxial end",
             label="closes_the_vapour_path",
         ),
     ]
     needs_vapour_return: Annotated[
-        bool, Figure(holds="joins a separate vapour return pipe", label="needs_a_vapour_return")
+        bool, Figure(holds="joins a separate vapor return pipe", label="needs_a_vapour_return")
     ]
 
 

@@ -149,7 +149,7 @@ class CommissioningRecord(_Document):
     photos: tuple[PhotoNote, ...] = Field((), max_length=60)
     done_on: date | None = Field(None, description="Day of the work, YYYY-MM-DD.")
     done_by: Words = Field("", description="Who did the work.")
-    licence: Words = Field("", description="Licence of who did the work.")
+    licence: Words = Field("", description="License of who did the work.")
     signed_by: Words = Field("", description="Name typed as signature.")
     remarks: LongWords = ""
 

@@ -96,7 +96,7 @@ class Outlet(_Document):
         None, gt=0, le=20000, description="Pull that the outlet bears, N; empty where the maker's figure is unknown."
     )
     vapour_return_available: bool = Field(
-        False, description="A separate vapour return pipe ends at a single-path outlet, so that a splitter can join it."
+        False, description="A separate vapor return pipe ends at a single-path outlet, so that a splitter can join it."
     )
 
 
@@ -106,7 +106,7 @@ class Filler(_Document):
     label: Text = Field("filler", description="Which filler this is: near side, far side, truck tank, boat deck.")
     distance_m: float = Field(2.0, ge=0, le=30, description="Horizontal distance from the outlet to the filler, m.")
     height_m: float = Field(
-        0.9, ge=-5, le=5, description="Height of the filler above the same ground, m; negative below a quay."
+        0.9, ge=-5, le=5, description="Height of the filler above the same ground, m; negative below a dock."
     )
     plan_legs_m: tuple[Annotated[float, Field(gt=0, le=30)], ...] = Field(
         (), max_length=6, description="Legs of the way round the vehicle in plan, m; empty for the straight way."
@@ -135,7 +135,7 @@ class Retractor(_Document):
 class Reel(_Document):
     """The hose reel."""
 
-    drum_diameter_m: float = Field(0.5, gt=0.05, le=3, description="Centre-line diameter of the hose on the drum, m.")
+    drum_diameter_m: float = Field(0.5, gt=0.05, le=3, description="Center-line diameter of the hose on the drum, m.")
     turns_left: float = Field(1.0, ge=0, le=100, description="Turns left on the drum when the filler is reached.")
 
 
@@ -163,8 +163,8 @@ class Position(_Document):
     island: IslandName = Field("", description="Name of the island that the dispenser stands on; empty: not recorded.")
     liquid: SurveyLiquid = Field(default_factory=SurveyLiquid)
     duty: Duty = Field(Duty.CAR, description="What the hose serves.")
-    vapour_today: VapourStatus = Field(VapourStatus.NONE, description="Vapour-recovery status today.")
-    vapour_wanted: VapourStatus = Field(VapourStatus.NONE, description="Vapour-recovery status wanted.")
+    vapour_today: VapourStatus = Field(VapourStatus.NONE, description="Vapor-recovery status today.")
+    vapour_wanted: VapourStatus = Field(VapourStatus.NONE, description="Vapor-recovery status wanted.")
     outlet: Outlet = Field(default_factory=Outlet)
     filler: Filler = Field(default_factory=Filler)
     other_fillers: tuple[Filler, ...] = Field((), max_length=12, description="Further fillers to reach.")
@@ -174,7 +174,7 @@ class Position(_Document):
     reel: Reel = Field(default_factory=Reel, description="Read when retrieval is reel.")
     supply: Supply = Field(default_factory=Supply)
     hold_open_wanted: bool = Field(False, description="A hold-open latch is wanted.")
-    prepay: bool = Field(False, description="Flow is authorised or stopped elsewhere (prepay, card).")
+    prepay: bool = Field(False, description="Flow is authorized or stopped elsewhere (prepay, card).")
     overhead: bool = Field(False, description="The hose comes down from an overhead outlet.")
     in_flammable_zone: bool | None = Field(
         None,

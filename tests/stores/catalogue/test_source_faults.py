@@ -70,7 +70,7 @@ BAD_CELLS = [
     ("nozzles.csv", "QW-N104", "enhanced_conventional", "maybe", "write yes or no"),
     ("swivels.csv", "LS-S101", "planes", "4", "less than or equal to 3"),
     ("breakaways.csv", "LS-B101", "separation_min_n", "900", "must not exceed separation_max_n (890)"),
-    ("breakaways.csv", "LS-B101", "closes_vapour", "yes", "no vapour path"),
+    ("breakaways.csv", "LS-B101", "closes_vapour", "yes", "no vapor path"),
     ("breakaways.csv", "LS-B101", "placements", "halfway", "'dispenser_end' or 'nozzle_end'"),
     ("breakaways.csv", "LS-B101", "outlet", "UN 1-7/8-12 female balance", "one path"),
     ("curb_hoses.csv", "TH-H101", "length_m", "-3", "greater than 0"),
@@ -131,7 +131,7 @@ def test_a_number_outside_the_scheme_is_reported(source, number, words):
 
 @pytest.mark.parametrize(
     ("successor", "words"),
-    [("QW-N109999", "in the catalogue; the nearest is QW-N10"), ("LS-S101", "same kind (nozzle)"), ("QW-N101", "own")],
+    [("QW-N109999", "in the catalog; the nearest is QW-N10"), ("LS-S101", "same kind (nozzle)"), ("QW-N101", "own")],
 )
 def test_a_successor_must_be_a_part_of_the_same_kind(source, successor, words):
     place = cell_changed(source, "nozzles.csv", "QW-N101", status="superseded", superseded_by=successor)

@@ -46,6 +46,6 @@ class AboutDialog(FormDialog):
         purpose = tr("Specifies the hanging hardware of motor-fuel dispensers: what fits, why, and what it costs.")
         self.body.addWidget(plain_label(purpose, wraps=True))
         self.body.addWidget(plain_label(advice, wraps=True))
-        self.body.addWidget(plain_label(tr("Catalogue, makers and prices are invented."), "quiet", wraps=True))
+        self.body.addWidget(plain_label(tr("Catalog, makers and prices are invented."), "quiet", wraps=True))
         self.add_close()
         self.resize(520, 260)

@@ -38,7 +38,7 @@ class ProgrammeDialog(FormDialog):
     def __init__(
         self, workbench: Workbench, jobs: Jobs, parent: QWidget | None = None, *, processes: int | None = None
     ) -> None:
-        super().__init__(tr("Programme of several sites"), parent)
+        super().__init__(tr("Program of several sites"), parent)
         self._workbench, self._jobs, self._processes = workbench, jobs, processes
         self.programme: Programme | None = None
         self.resize(860, 620)
@@ -53,7 +53,7 @@ class ProgrammeDialog(FormDialog):
         self.state_label = plain_label("", "quiet", wraps=True)
         self.body.addWidget(self.state_label)
         self.model = NodeTree((tr("Year or rank"), tr("Site"), tr("Cost"), tr("Net present value")), self)
-        self.tree = Tree(tr("Sites of the programme"), self, shares=(3, 6, 3, 3))
+        self.tree = Tree(tr("Sites of the program"), self, shares=(3, 6, 3, 3))
         self.tree.setModel(self.model)
         self.body.addWidget(self.tree, 1)
         self.add_close()
@@ -82,7 +82,7 @@ class ProgrammeDialog(FormDialog):
         self.years_box.setValue(5)
         self.years_box.setButtonSymbols(QSpinBox.ButtonSymbols.NoButtons)
         self.years_box.setSuffix(tr(" years"))
-        self.years_box.setAccessibleName(tr("Years of the programme"))
+        self.years_box.setAccessibleName(tr("Years of the program"))
         self.run_button = QPushButton(tr("&Work out"), self)
         self.run_button.setObjectName("primary")
         self.run_button.clicked.connect(self.run)

@@ -216,7 +216,7 @@ class TermsDialog(FormDialog):
         self.save_button.setToolTip(tr("Write these terms into a file (Ctrl+S)"))
         self.usual_button = QPushButton(tr("Keep as usual terms"), self)
         self.usual_button.setToolTip(
-            tr("Letterhead, conditions, prices, labour and taxes stand in every new quotation then")
+            tr("Letterhead, conditions, prices, labor and taxes stand in every new quotation then")
         )
         for place, button in enumerate((self.open_button, self.save_button, self.usual_button)):
             button.setAutoDefault(False)

@@ -10,7 +10,7 @@ from spoutline.model.quantity import Dimension
 
 _OWNER = "The owner's own figure"
 _LAW, _WAY, _WORK, _MONEY = "Agency", "Which way", "Sequence", "Money"
-_PIPES = "Vapour pipes and vacuum"
+_PIPES = "Vapor pipes and vacuum"
 _NUMBER = Measure(Dimension.COUNT)
 _SHARE = Measure(Dimension.RATIO)
 
@@ -151,7 +151,7 @@ def _pipe_questions() -> tuple[Question, ...]:
         conversion_question(
             "sequence.tank_end_reachable",
             _PIPES,
-            "Can the vapour pipe be reached at the tan&k?",
+            "Can the vapor pipe be reached at the tan&k?",
             "Without breaking the ground.",
             "Georgia page",
             Entry.YES_NO_OPEN,
@@ -159,7 +159,7 @@ def _pipe_questions() -> tuple[Question, ...]:
         conversion_question(
             "sequence.vapour_pipe_links_tanks",
             _PIPES,
-            "Is the vapour pipe the only &link between the tanks?",
+            "Is the vapor pipe the only &link between the tanks?",
             "Then another link is needed, and a test shows it.",
             "Arizona test list",
             Entry.YES_NO_OPEN,
@@ -167,7 +167,7 @@ def _pipe_questions() -> tuple[Question, ...]:
         conversion_question(
             "sequence.dual_vapour_pipes",
             _PIPES,
-            "Does each grade have a vapour pipe of its own?",
+            "Does each grade have a vapor pipe of its own?",
             "Where yes, one riser at the dispenser and one end at the tank are closed for each grade.",
             "Pipe drawing of the station",
             Entry.YES_NO_OPEN,
@@ -183,7 +183,7 @@ def _pipe_questions() -> tuple[Question, ...]:
         conversion_question(
             "sequence.condensate_traps",
             _PIPES,
-            "Condensate traps in the vapour pipes",
+            "Condensate traps in the vapor pipes",
             "A whole number; each is emptied before its pipe is closed.",
             "Pipe drawing of the station",
             Entry.QUANTITY,

@@ -111,7 +111,7 @@ def _tank_questions() -> tuple[Question, ...]:
         conversion_question(
             "emissions.reid_vapour_pressure_kpa",
             _TANKS,
-            "Reid vapour &pressure",
+            "Reid vapor &pressure",
             "Of the gasoline in the season that counts, such as 62 kPa.",
             "Supplier's sheet",
             Entry.QUANTITY,
@@ -132,7 +132,7 @@ def _tank_questions() -> tuple[Question, ...]:
             "emissions.mean_fill_l",
             _TANKS,
             "Mean fill of a boat",
-            "Only where boats are fuelled; such as 120 L.",
+            "Only where boats are fueled; such as 120 L.",
             _OWNER,
             Entry.QUANTITY,
             measure=_LITRE,
@@ -141,7 +141,7 @@ def _tank_questions() -> tuple[Question, ...]:
         conversion_question(
             "emissions.ullage_m3",
             _TANKS,
-            "Vapour space of the tanks at the test",
+            "Vapor space of the tanks at the test",
             "Such as 15 m3. Decides the pressure that a tightness test allows.",
             "Tank gauge on the day",
             Entry.QUANTITY,

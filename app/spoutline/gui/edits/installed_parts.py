@@ -30,7 +30,7 @@ def _with(survey: Survey, label: str, installed: tuple[InstalledPart, ...]) -> S
 def with_installed_part(survey: Survey, label: str, part: Part) -> Survey:
     """Return the survey with a catalogue part added to what hangs at a position; raise ``InputFault`` for others."""
     if part.kind not in HANGING_KINDS:
-        wanted = "hanging hardware only: nozzle, swivel, hose, breakaway, adaptor, splitter"
+        wanted = "hanging hardware only: nozzle, swivel, hose, breakaway, adapter, splitter"
         raise InputFault((InputProblem("", "installed part", part.number, wanted),))
     new = InstalledPart(kind=part.kind, number=part.number)
     return _with(survey, label, (*_position(survey, label).installed, new))

@@ -25,7 +25,7 @@ _GROUPS = {
     "hose": "Hose",
     "breakaway": "Breakaway",
     "swivel": "Swivel",
-    "adaptor": "Adaptor",
+    "adaptor": "Adapter",
 }
 _ASKED_ON_THE_PLATE = ("listings",)
 Word = Callable[[StrEnum], str]

@@ -136,7 +136,7 @@ def filler_questions(index: int | None) -> tuple[Question, ...]:
             step=Step.PLACE,
             group=group,
             title="&Filler height" if index is None else "Filler height",
-            help="Above the same ground; negative below a quay.",
+            help="Above the same ground; negative below a dock.",
             source="Measured on site",
             entry=Entry.QUANTITY,
             measure=_LENGTH,

@@ -48,7 +48,7 @@ GROUP_FIELDS: dict[AnswerGroup, tuple[str, ...]] = {
 GROUP_WORDS: dict[AnswerGroup, str] = {
     AnswerGroup.LIQUID: "Liquid and blend",
     AnswerGroup.DUTY: "Duty, latch, prepay, overhead",
-    AnswerGroup.VAPOUR: "Vapour recovery today and in future",
+    AnswerGroup.VAPOUR: "Vapor recovery today and in future",
     AnswerGroup.OUTLET: "Dispenser outlet",
     AnswerGroup.FILLERS: "Vehicle fillers",
     AnswerGroup.HOOK: "Nozzle hook",

@@ -88,7 +88,7 @@ DUTY_QUESTIONS: tuple[Question, ...] = (
         options=(
             Option(Duty.CAR, "Cars", "And light vans"),
             Option(Duty.TRUCK, "Trucks", "Large tanks, high flow"),
-            Option(Duty.MARINE, "Boats", "From a dock or quay"),
+            Option(Duty.MARINE, "Boats", "From a dock or slip"),
             Option(Duty.REEL, "Hose reel", "Long hose, yard or delivery"),
         ),
     ),
@@ -144,7 +144,7 @@ DUTY_QUESTIONS: tuple[Question, ...] = (
         step=Step.DUTY,
         group="Hose take-up",
         title="Diameter of the hose on the &drum",
-        help="From centre line to centre line of the hose.",
+        help="From center line to center line of the hose.",
         source="Measured on site",
         entry=Entry.QUANTITY,
         measure=_LENGTH,
@@ -164,7 +164,7 @@ DUTY_QUESTIONS: tuple[Question, ...] = (
     Question(
         path=("hold_open_wanted",),
         step=Step.DUTY,
-        group="Fuelling",
+        group="Fueling",
         title="Is a hold-open l&atch wanted?",
         help="Allowed in some places only, and then together with a device that shuts the nozzle when "
         "pressure or flow ends.",
@@ -174,7 +174,7 @@ DUTY_QUESTIONS: tuple[Question, ...] = (
     Question(
         path=("prepay",),
         step=Step.DUTY,
-        group="Fuelling",
+        group="Fueling",
         title="Can the flow be started or stopped &elsewhere?",
         help="Prepay, card or console. A latched nozzle would then spill at the next start.",
         source="NFPA 30A as reproduced by state agencies",
@@ -183,7 +183,7 @@ DUTY_QUESTIONS: tuple[Question, ...] = (
     Question(
         path=("overhead",),
         step=Step.DUTY,
-        group="Fuelling",
+        group="Fueling",
         title="Does the hose come down from ove&rhead?",
         help="An overhead outlet restricts the latch.",
         source="International Fire Code, overhead dispensers (recalled; confirm in the adopted edition)",
@@ -227,16 +227,16 @@ DUTY_QUESTIONS: tuple[Question, ...] = (
 _VAPOUR_OPTIONS = (
     Option(VapourStatus.NONE, "None", "Conventional hardware"),
     Option(VapourStatus.BALANCE, "Balance", "Bellows on the nozzle"),
-    Option(VapourStatus.VACUUM_ASSIST, "Vacuum assist", "A pump draws vapour"),
+    Option(VapourStatus.VACUUM_ASSIST, "Vacuum assist", "A pump draws vapor"),
 )
 
 VAPOUR_QUESTIONS: tuple[Question, ...] = (
     Question(
         path=("vapour_today",),
         step=Step.VAPOUR,
-        group="Vapour recovery",
-        title="How is vapour recovered &today?",
-        help="What hangs there now decides which vapour openings have to be closed in a conversion.",
+        group="Vapor recovery",
+        title="How is vapor recovered &today?",
+        help="What hangs there now decides which vapor openings have to be closed in a conversion.",
         source="Seen on site",
         entry=Entry.CHOICE,
         options=_VAPOUR_OPTIONS,
@@ -244,9 +244,9 @@ VAPOUR_QUESTIONS: tuple[Question, ...] = (
     Question(
         path=("vapour_wanted",),
         step=Step.VAPOUR,
-        group="Vapour recovery",
-        title="How is vapour to be recovered in f&uture?",
-        help="Only gasoline has vapour recovery at the nozzle. Whether it may be taken out is for the "
+        group="Vapor recovery",
+        title="How is vapor to be recovered in f&uture?",
+        help="Only gasoline has vapor recovery at the nozzle. Whether it may be taken out is for the "
         "local air agency to say.",
         source="EPA-457/B-12-001 and state rules; local air agency",
         entry=Entry.CHOICE,
@@ -262,15 +262,15 @@ VAPOUR_QUESTIONS: tuple[Question, ...] = (
         entry=Entry.CHOICE,
         options=(
             Option(FlowPath.SINGLE, "Liquid only", "One bore"),
-            Option(FlowPath.BALANCE, "Coaxial, balance", "Vapour in the outer ring"),
-            Option(FlowPath.VACUUM_ASSIST, "Coaxial, vacuum assist", "Vapour in the inner tube"),
+            Option(FlowPath.BALANCE, "Coaxial, balance", "Vapor in the outer ring"),
+            Option(FlowPath.VACUUM_ASSIST, "Coaxial, vacuum assist", "Vapor in the inner tube"),
         ),
     ),
     Question(
         path=("outlet", "vapour_return_available"),
         step=Step.VAPOUR,
         group="Path at the dispenser",
-        title="Does a separ&ate vapour return pipe end beside the outlet?",
+        title="Does a separ&ate vapor return pipe end beside the outlet?",
         help="Then a splitter can join both to a coaxial hose.",
         source="Seen on site",
         entry=Entry.YES_NO,

@@ -203,7 +203,7 @@ SELLING = Subject(
 FREIGHT_AND_TAX = Subject(
     name="freight",
     title="Freight and taxes",
-    lead="What is added to goods and labour.",
+    lead="What is added to goods and labor.",
     parts=(
         TermsField(
             path="freight.method", title="&Freight", help="What it is reckoned from.", entry=TermsEntry.CHOICE,
@@ -224,7 +224,7 @@ FREIGHT_AND_TAX = Subject(
                 TermsColumn(name="name", title="Tax", help="As printed.", share=5),
                 TermsColumn(name="percent", title="Percent", help=_PERCENT, share=2, entry=TermsEntry.NUMBER),
                 TermsColumn(
-                    name="on", title="Lies on", help="Goods, labour, freight: any of them.", share=5,
+                    name="on", title="Lies on", help="Goods, labor, freight: any of them.", share=5,
                     entry=TermsEntry.SEVERAL, options=_options(Charge),
                     initial=";".join(member.value for member in Charge),
                 ),
@@ -243,7 +243,7 @@ FREIGHT_AND_TAX = Subject(
 
 LABOUR = Subject(
     name="labour",
-    title="Labour",
+    title="Labor",
     lead="Tasks with their hours, at one rate.",
     parts=(
         TermsField(

@@ -17,7 +17,7 @@ _GROUPS = {
     Changed.POSITION: "Survey",
     Changed.POSITION_ADDED: "Survey",
     Changed.POSITION_DROPPED: "Survey",
-    Changed.CATALOGUE: "Catalogue",
+    Changed.CATALOGUE: "Catalog",
     Changed.PRICE_LIST: "Price lists",
     Changed.RULES: "Rule tables",
     Changed.TERMS: "Terms",

@@ -85,13 +85,13 @@ def _touched_node(one: TouchedQuotation, story: Story) -> Node:
 def _touch_texts(part: TouchedPart, story: Story) -> Iterator[str]:
     match part.touch:
         case Touch.GONE:
-            yield tr("no longer in the catalogue")
+            yield tr("no longer in the catalog")
         case Touch.SUPERSEDED:
             yield tr("replaced by its maker: {0}").format(part.detail) if part.detail else tr("replaced by its maker")
         case Touch.DISCONTINUED:
             yield tr("no longer made")
         case Touch.DATA:
-            yield tr("the catalogue states otherwise: {0}").format(part.detail.replace("_", " "))
+            yield tr("the catalog states otherwise: {0}").format(part.detail.replace("_", " "))
         case Touch.PRICE:
             yield tr("list price: {0}").format(part.detail)
         case Touch.PRICE_GONE:

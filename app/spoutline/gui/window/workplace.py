@@ -48,7 +48,7 @@ _STEPS: dict[Step, StepWords] = {
         "Duty", "Duty and take-up", "What the hose serves, how it is stowed, and what the dispenser gives."
     ),
     Step.VAPOUR: StepWords(
-        "Vapour", "Vapour recovery", "What hangs there today, what is to hang there, and what the outlet offers."
+        "Vapor", "Vapor recovery", "What hangs there today, what is to hang there, and what the outlet offers."
     ),
     Step.PLACE: StepWords(
         "Place and reach",

@@ -126,7 +126,7 @@ def _over(
         if progress is not None:
             progress.on_progress(done, len(paths))
     except BrokenProcessPool as fault:
-        raise StoreFault("A worker process ended before its work was done; start the programme again.") from fault
+        raise StoreFault("A worker process ended before its work was done; start the program again.") from fault
     finally:
         pool.shutdown(wait=True, cancel_futures=True)
 

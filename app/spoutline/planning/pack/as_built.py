@@ -65,7 +65,7 @@ def _parts(record: CommissioningRecord, context: PlanningContext) -> tuple[Part,
         if part is None:
             near = context.parts.nearest_numbers(number)
             hint = f"; near it are {', '.join(near)}" if near else ""
-            wanted = f"it must be a part number of the catalogue{hint}"
+            wanted = f"it must be a part number of the catalog{hint}"
             problems.append(InputProblem(record.position, "part number", repr(number), wanted))
         elif part.kind not in _SLOT_OF:
             wanted = f"a {part.kind.value.replace('_', ' ')} is no part of the chain; leave it out of the fitted parts"

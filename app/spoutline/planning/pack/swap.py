@@ -127,7 +127,7 @@ def _check_stock(stock: Stock, parts: PartStore) -> None:
         if number not in known:
             near = parts.nearest_numbers(number)
             hint = f"; near it are {', '.join(near)}" if near else ""
-            wanted = f"it must be a part number of the catalogue{hint}"
+            wanted = f"it must be a part number of the catalog{hint}"
             problems.append(InputProblem("stock", "part number", repr(number), wanted))
     if problems:
         raise InputFault(tuple(problems))

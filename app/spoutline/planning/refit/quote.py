@@ -132,7 +132,7 @@ def _check_overrides(terms: Terms, parts: PartStore) -> None:
     for number, one in enumerate(terms.overrides):
         if one.part not in known:
             near = ", ".join(parts.nearest_numbers(one.part))
-            wanted = "it must be a part number of the catalogue" + (f"; near it are {near}" if near else "")
+            wanted = "it must be a part number of the catalog" + (f"; near it are {near}" if near else "")
             problems.append(InputProblem("", f"overrides[{number}].part", repr(one.part), wanted))
     if problems:
         raise InputFault(tuple(problems))

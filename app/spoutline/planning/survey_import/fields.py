@@ -52,9 +52,12 @@ FIELDS: tuple[ImportField, ...] = (
     ImportField(path=("grade",), title="Grade", words=("grade name",)),
     ImportField(path=("duty",), title="Duty", words=("service duty", "vehicle"), choices=Duty),
     ImportField(
-        path=("vapour_today",), title="Vapour today", words=("vapor today", "vapour recovery"), choices=VapourStatus
+        path=("vapour_today",),
+        title="Vapor today",
+        words=("vapour today", "vapor recovery", "vapour recovery"),
+        choices=VapourStatus,
     ),
-    ImportField(path=("vapour_wanted",), title="Vapour wanted", words=("vapor wanted",), choices=VapourStatus),
+    ImportField(path=("vapour_wanted",), title="Vapor wanted", words=("vapour wanted",), choices=VapourStatus),
     ImportField(
         path=("outlet", "thread"),
         title="Outlet thread",
@@ -79,8 +82,8 @@ FIELDS: tuple[ImportField, ...] = (
     ),
     ImportField(
         path=("outlet", "vapour_return_available"),
-        title="Vapour return available",
-        words=("vapor return", "vapour return"),
+        title="Vapor return available",
+        words=("vapour return available", "vapor return", "vapour return"),
         yes_no=True,
     ),
     ImportField(path=("filler", "label"), title="Filler", words=("filler name",)),

@@ -73,7 +73,7 @@ def hose_reach(view: SetView) -> Check:
         inputs=(*lengths, *taken),
         result=Quantity("L", view.reach_m, Dimension.LENGTH),
         source=_SUM,
-        note="hoses, breakaway, swivel and nozzle; an adaptor is not counted on to lengthen them",
+        note="hoses, breakaway, swivel and nozzle; an adapter is not counted on to lengthen them",
     )
     return held(
         CheckId.HOSE_REACH,

@@ -45,7 +45,7 @@ _PULL_AND_HOSE: tuple[Rule, ...] = (
     declared(
         RuleId.ADAPTOR_ADDS_JOINT,
         Asked.JOINTS,
-        "No more joints than needed: each adaptor is one more that can leak",
+        "No more joints than needed: each adapter is one more that can leak",
         "common practice, no source",
         facts=("part",),
         severity=_SHOULD,

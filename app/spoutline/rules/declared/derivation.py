@@ -120,7 +120,7 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.VAPOUR_PARTS,
-        "Vapour parts: bellows on balance, vapour path closed at the breakaway and at an unused outlet",
+        "Vapor parts: bellows on balance, vapor path closed at the breakaway and at an unused outlet",
         "CARB executive orders (secondary)",
         facts=("path", "bellows", "outlet_path"),
     ),
@@ -313,7 +313,7 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     _derives(Asked.PRICE, "A list price in the site's currency", "catalogue", facts=("currency",)),
     _derives(
         Asked.JOINTS,
-        "Joints: thread standard, size, gender and path match, or an adaptor stands between",
+        "Joints: thread standard, size, gender and path match, or an adapter stands between",
         "ASME B1.20.1; ISO 228-1",
         facts=("outlet",),
     ),

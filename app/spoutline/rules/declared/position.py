@@ -22,7 +22,7 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.VAPOUR_FOR_NON_GASOLINE,
-        title="Vapour recovery is for gasoline only",
+        title="Vapor recovery is for gasoline only",
         severity=_MUST,
         requirement=Asked.PATH,
         source="EPA displacement model: diesel displaces no vapour (secondary)",
@@ -30,7 +30,7 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.VAPOUR_REMOVAL_NOT_ALLOWED,
-        title="Vapour recovery must stay",
+        title="Vapor recovery must stay",
         severity=_MUST,
         requirement=Asked.PATH,
         source="40 CFR 51.126(b): a plan may ask for it until revised",
@@ -39,7 +39,7 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.VAPOUR_REMOVAL_TO_ASK,
-        title="Removing vapour recovery needs an answer from the air agency",
+        title="Removing vapor recovery needs an answer from the air agency",
         severity=_MUST,
         requirement=Asked.PATH,
         source="40 CFR 51.126(b)",
@@ -48,7 +48,7 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.VAPOUR_RECOVERY_PROHIBITED,
-        title="Vapour recovery at the nozzle is not allowed here",
+        title="Vapor recovery at the nozzle is not allowed here",
         severity=_MUST,
         requirement=Asked.PATH,
         source="rule profile",
@@ -57,7 +57,7 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.VAPOUR_EXEMPTION_TO_SHOW,
-        title="A gasoline position without vapour recovery needs a shown exemption",
+        title="A gasoline position without vapor recovery needs a shown exemption",
         severity=_MUST,
         requirement=Asked.PATH,
         source="CARB NVR-1 (sites exempt from Phase II)",
@@ -66,7 +66,7 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.VAPOUR_RECOVERY_TO_ASK,
-        title="Whether vapour recovery is required depends on throughput",
+        title="Whether vapor recovery is required depends on throughput",
         severity=_SHOULD,
         requirement=Asked.PATH,
         source="Directive 2009/126/EC Art. 3",
@@ -227,7 +227,7 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.PATH_ON_THREAD,
-        title="A thread carries its own path: a pipe thread one bore, a coaxial thread its kind of vapour path",
+        title="A thread carries its own path: a pipe thread one bore, a coaxial thread its kind of vapor path",
         severity=_MUST,
         requirement=Asked.JOINTS,
         source="ASME B1.20.1, ISO 228-1 (one bore); coaxial threads are common practice, no source",

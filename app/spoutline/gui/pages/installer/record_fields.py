@@ -98,7 +98,7 @@ class RecordFields(QWidget):
             (
                 ("done_on", tr("Date (YYYY-MM-DD)")),
                 ("done_by", tr("Work done by")),
-                ("licence", tr("Licence")),
+                ("licence", tr("License")),
                 ("signed_by", tr("Signed (type the name)")),
             )
         ):

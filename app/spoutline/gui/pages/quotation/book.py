@@ -163,10 +163,10 @@ class BookPanel(QWidget):
         self.touched_tree.expandAll()
         if touched:
             self.touched_tree.pick(self.touched_model.index(0, 0))
-        words = tr("{0} open quotations are touched by a change of catalogue or price lists:")
+        words = tr("{0} open quotations are touched by a change of catalog or price lists:")
         if len(touched) == 1:
-            words = tr("{0} open quotation is touched by a change of catalogue or price lists:")
-        none = tr("No open quotation is touched by a change of catalogue or price lists.")
+            words = tr("{0} open quotation is touched by a change of catalog or price lists:")
+        none = tr("No open quotation is touched by a change of catalog or price lists.")
         self.touched_label.setText(words.format(len(touched)) if touched else none)
         self._enable()
         self.touched_told.emit()

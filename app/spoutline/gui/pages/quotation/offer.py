@@ -217,7 +217,7 @@ class OfferPanel(QWidget):
         self.make_button.setToolTip(tr("Quote the survey that is open, on the terms in hand"))
         self.anew_button = QPushButton(tr("Quote it a&new"), self)
         self.anew_button.setToolTip(
-            tr("Quote the quotation looked at again: its own survey and terms, prices and catalogue of today")
+            tr("Quote the quotation looked at again: its own survey and terms, prices and catalog of today")
         )
         row.addWidget(self.make_button, 1)
         row.addWidget(self.anew_button, 1)

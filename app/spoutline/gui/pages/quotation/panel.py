@@ -153,7 +153,7 @@ class QuotationPanel(QWidget):
         elif ids != self._touched_told:
             numbers = ", ".join(one.stored.quotation.terms.heading.number for one in touched[:3])
             more = "…" if len(touched) > 3 else ""
-            text = tr("Catalogue or price lists have changed under open quotations: {0}{1}").format(numbers, more)
+            text = tr("Catalog or price lists have changed under open quotations: {0}{1}").format(numbers, more)
             self.notice.notify(text, tone=Tone.CAUTION, offers=(Offer(tr("Show"), self._show_touched),))
         self._touched_told = ids
 

@@ -43,7 +43,7 @@ class PartPanel(ScrolledPage):
         self.findings_tree = Tree(tr("Findings about this part"), self, shares=(6, 2, 4))
         self.findings_tree.setModel(self.findings_model)
         self.findings_tree.setMinimumHeight(110)
-        self._data_label = plain_label(tr("Catalogue data"), "cardTitle")
+        self._data_label = plain_label(tr("Catalog data"), "cardTitle")
         self._data = NamedTexts(self)
         for widget in (
             self.others,

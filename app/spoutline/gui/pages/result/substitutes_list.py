@@ -104,7 +104,7 @@ class SubstitutesList(QWidget):
             return
         self._rows.clear()
         self._show_rows()
-        self.state_label.setText(tr("Trying the parts of the catalogue…"))
+        self.state_label.setText(tr("Trying the parts of the catalog…"))
         survey, with_misfits = session.survey, self.misfits_box.isChecked()
 
         def work(ticket: Ticket) -> Substitutes:

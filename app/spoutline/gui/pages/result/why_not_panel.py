@@ -36,7 +36,7 @@ class WhyNotPanel(QWidget):
         self.model: RecordTable[Part] = RecordTable((), self)
         proxy = SortedRecords(self)
         proxy.setSourceModel(self.model)
-        self.table = Table(tr("Catalogue parts found"), self, shares=(3, 3, 6, 4, 3))
+        self.table = Table(tr("Catalog parts found"), self, shares=(3, 3, 6, 4, 3))
         self.table.setModel(proxy)
         self.table.setSortingEnabled(True)
         self.table.sortByColumn(0, Qt.SortOrder.AscendingOrder)
@@ -147,7 +147,7 @@ class WhyNotPanel(QWidget):
             self._marks_first = False
             self.table.pick_row(self._row_named(self.search_edit.text().strip()))
         if not parts:
-            self.verdict_title.setText(tr("No catalogue part has this in its number, name or maker."))
+            self.verdict_title.setText(tr("No catalog part has this in its number, name or maker."))
 
     def _row_named(self, number: str) -> int:
         """Return the row of the part with exactly this number; the first row where none has it."""

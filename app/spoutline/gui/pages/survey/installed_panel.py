@@ -61,7 +61,7 @@ class InstalledPanel(QWidget):
         card.body.addLayout(self._describe_row())
         card.body.addLayout(self._change_row())
         self.figures_button = QPushButton(tr("Plate and figures of the chosen part…"), self)
-        self.figures_button.setToolTip(tr("For a part without a catalogue number."))
+        self.figures_button.setToolTip(tr("For a part without a catalog number."))
         self.figures_button.clicked.connect(self._ask_figures)
         card.body.addWidget(self.figures_button)
         self.fault_label = plain_label("", "fault", wraps=True)
@@ -80,8 +80,8 @@ class InstalledPanel(QWidget):
     def _add_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
         self.number_edit = LineEditor(self)
-        self.number_edit.setPlaceholderText(tr("Catalogue number"))
-        self.number_edit.setAccessibleName(tr("Catalogue number of an installed part"))
+        self.number_edit.setPlaceholderText(tr("Catalog number"))
+        self.number_edit.setAccessibleName(tr("Catalog number of an installed part"))
         self.number_edit.returnPressed.connect(self._add)
         self.add_button = QPushButton(tr("Add &part"), self)
         self.add_button.clicked.connect(self._add)
@@ -96,7 +96,7 @@ class InstalledPanel(QWidget):
     def _describe_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
         self.kind_box = QComboBox(self)
-        self.kind_box.setAccessibleName(tr("Kind of a part without a catalogue number"))
+        self.kind_box.setAccessibleName(tr("Kind of a part without a catalog number"))
         self.description_edit = LineEditor(self)
         self.description_edit.setPlaceholderText(tr("What its plate says"))
         self.description_edit.setAccessibleName(tr("Description of an installed part"))
@@ -235,7 +235,7 @@ class InstalledPanel(QWidget):
         """Return the dialog for the chosen part; None, with a word why, where no described part is chosen."""
         chosen, session = self._chosen(), self._context.session
         if chosen is None or session.position.installed[chosen].number:
-            self._say(tr("Choose a part without a catalogue number; a number brings its own figures."))
+            self._say(tr("Choose a part without a catalog number; a number brings its own figures."))
             return None
         self._say("")
         questions = described_questions(session.position.installed[chosen].kind, self._context.story.word)
