@@ -18,8 +18,9 @@ if TYPE_CHECKING:
     from sqlalchemy.pool import ConnectionPoolEntry
 
 VERSION_TABLE = "catalogue_version"
-NEWEST = "catalogue_0002"
 MIGRATIONS = Path(__file__).parent / "migrations"
+# the newest of the scripts: each is named after its revision, as catalogue_0001_parts.py
+NEWEST = "_".join(max(script.stem for script in (MIGRATIONS / "versions").glob("catalogue_*.py")).split("_")[:2])
 _BUSY_TIMEOUT_MS = 30_000  # a first compile by another window takes about a second
 
 

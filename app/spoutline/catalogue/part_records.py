@@ -3,49 +3,26 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field, fields
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from enum import StrEnum
 from typing import Any
 
 from sqlalchemy import ColumnElement, Connection, Row, select
 
 from spoutline.catalogue.tables import (
-    AccessoryRecord,
-    AdaptorRecord,
-    BreakawayRecord,
+    FIGURE_TABLES,
+    WORD_TABLES,
     CatalogueTable,
-    HoseRecord,
-    LabelClassRow,
-    ListingRow,
     MaterialRow,
-    NozzleLiquidRow,
-    NozzleRecord,
     PartRecord,
-    PlacementRow,
     PortRow,
     PriceRow,
-    SchemeRow,
-    SwivelRecord,
+    stored_figures,
 )
-from spoutline.model.liquid import LiquidFamily, ListingClass, ListingScheme
-from spoutline.model.material import Material
 from spoutline.model.nominal_size import NominalSize
-from spoutline.model.part import (
-    AccessoryData,
-    AdaptorData,
-    BreakawayData,
-    HoseConstruction,
-    HoseData,
-    NozzleData,
-    NozzleOperation,
-    NozzleService,
-    Part,
-    PartKind,
-    PartStatus,
-    Placement,
-    Price,
-    SwivelData,
-)
+from spoutline.model.part import Part, PartKind, PartStatus, Price
+from spoutline.model.part_figures import BLOCKS, BLOCKS_OF_KIND, figures_in, value_at
 from spoutline.model.port import FlowPath, Gender, Port, ThreadStandard
 
 _CHUNK = 10_000  # ids in one query: below the 32 766 bound values of SQLite
@@ -66,14 +43,19 @@ def rows_of(part: Part, part_id: int) -> Iterator[tuple[type[CatalogueTable], Co
         yield MaterialRow, {"part_id": part_id, "place": place, "word": material}
     for price in part.prices:
         yield PriceRow, {"part_id": part_id, "currency": price.currency, "minor": price.minor}
-    for table, words in _words_of(part):
-        for word in sorted(words):
-            yield table, {"part_id": part_id, "word": word}
-    for record, data in _data_of(part):
+    for path, table in WORD_TABLES.items():
+        words = value_at(part, path)
+        if table is not MaterialRow and isinstance(words, frozenset):
+            for word in sorted(words):
+                yield table, {"part_id": part_id, "word": word}
+    for block in BLOCKS:
+        data = getattr(part, block)
         if data is not None:
-            columns = {column.name for column in record.__table__.columns}
-            values = {item.name: getattr(data, item.name) for item in fields(data) if item.name in columns}
-            yield record, values | {"part_id": part_id}
+            yield FIGURE_TABLES[block], _figure_columns(data, block) | {"part_id": part_id}
+
+
+def _figure_columns(owner: object, block: str) -> Columns:
+    return {figure.name: getattr(owner, figure.name) for figure in stored_figures(block)}
 
 
 def _part_columns(part: Part, part_id: int) -> Columns:
@@ -87,34 +69,10 @@ def _part_columns(part: Part, part_id: int) -> Columns:
         "status": part.status,
         "superseded_by": part.superseded_by,
         "path": part.path,
-        "temperature_minimum_c": part.temperature_minimum_c,
-        "temperature_maximum_c": part.temperature_maximum_c,
-        "maximum_pressure_pa": part.maximum_pressure_pa,
-        "flow_coefficient_kv": part.flow_coefficient_kv,
-        "mass_kg": part.mass_kg,
-        "resistance_ohm": part.resistance_ohm,
-        "length_m": part.length_m,
-        "pull_strength_n": part.pull_strength_n,
+        **_figure_columns(part, ""),
         "lead_time_days": part.lead_time_days,
         "pack_quantity": part.pack_quantity,
     }
-
-
-def _words_of(part: Part) -> Iterator[tuple[type[CatalogueTable], Iterable[str]]]:
-    yield ListingRow, part.listings
-    yield SchemeRow, part.schemes
-    yield NozzleLiquidRow, part.nozzle.liquids if part.nozzle else ()
-    yield PlacementRow, part.breakaway.placements if part.breakaway else ()
-    yield LabelClassRow, part.accessory.label_classes if part.accessory else ()
-
-
-def _data_of(part: Part) -> Iterator[tuple[type[CatalogueTable], Any]]:
-    yield NozzleRecord, part.nozzle
-    yield HoseRecord, part.hose
-    yield BreakawayRecord, part.breakaway
-    yield SwivelRecord, part.swivel
-    yield AdaptorRecord, part.adaptor
-    yield AccessoryRecord, part.accessory
 
 
 def load_parts(connection: Connection, part_ids: Sequence[int]) -> dict[int, Part]:
@@ -132,52 +90,34 @@ _Words = Mapping[int, Sequence[str]]
 
 @dataclass(slots=True)
 class _Below:
-    """The rows of a chunk of parts, sorted under their part."""
+    """The rows of a chunk of parts, sorted under their part; words by path, what a kind adds by block."""
 
     parts: Sequence[Row[Any]]
     ports: dict[tuple[int, str], Port] = field(default_factory=dict)
     prices: dict[int, list[Price]] = field(default_factory=lambda: defaultdict(list))
-    words: dict[type[CatalogueTable], _Words] = field(default_factory=dict)
-    data: dict[type[CatalogueTable], dict[int, Row[Any]]] = field(default_factory=dict)
+    words: dict[str, _Words] = field(default_factory=dict)
+    data: dict[str, dict[int, Row[Any]]] = field(default_factory=dict)
 
 
-_EXTRAS: dict[PartKind, tuple[type[CatalogueTable], ...]] = {
-    PartKind.NOZZLE: (NozzleRecord, NozzleLiquidRow),
-    PartKind.SWIVEL: (SwivelRecord,),
-    PartKind.SWIVEL_BREAKAWAY: (SwivelRecord, BreakawayRecord, PlacementRow),
-    PartKind.CURB_HOSE: (HoseRecord,),
-    PartKind.WHIP_HOSE: (HoseRecord,),
-    PartKind.BREAKAWAY: (BreakawayRecord, PlacementRow),
-    PartKind.ADAPTOR: (AdaptorRecord,),
-    PartKind.SPLITTER: (AdaptorRecord,),
-    PartKind.CAP: (AccessoryRecord, LabelClassRow),
-    PartKind.HOSE_CLAMP: (AccessoryRecord, LabelClassRow),
-    PartKind.SEALANT: (AccessoryRecord, LabelClassRow),
-    PartKind.LABEL: (AccessoryRecord, LabelClassRow),
+_WORDS_OF_BLOCK = {
+    block: tuple(path for path in WORD_TABLES if path.rpartition(".")[0] == block) for block in FIGURE_TABLES
 }
-_WORD_TABLES: tuple[type[CatalogueTable], ...] = (
-    ListingRow,
-    SchemeRow,
-    MaterialRow,
-    NozzleLiquidRow,
-    PlacementRow,
-    LabelClassRow,
-)
 
 
 def _below(connection: Connection, part_ids: Sequence[int]) -> _Below:
     below = _Below(_all(connection, PartRecord, PartRecord.id.in_(part_ids)))
-    tables = {table for row in below.parts for table in _EXTRAS[PartKind(row.kind)]}
+    blocks = ["", *sorted({block for row in below.parts for block in BLOCKS_OF_KIND[PartKind(row.kind)]})]
     for port in _all(connection, PortRow, PortRow.part_id.in_(part_ids)):
         below.ports[port.part_id, port.end] = _port_from(port.thread, port.size, port.gender, port.path)
     for price in _all(connection, PriceRow, PriceRow.part_id.in_(part_ids), PriceRow.__table__.c.currency):
         below.prices[price.part_id].append(Price(currency=price.currency, minor=price.minor))
-    for table in _WORD_TABLES:
-        wanted = table in (ListingRow, SchemeRow, MaterialRow) or table in tables
-        below.words[table] = _words(connection, table, part_ids) if wanted else {}
-    for table in tables - set(_WORD_TABLES):
-        key = table.__table__.c.part_id
-        below.data[table] = {row.part_id: row for row in _all(connection, table, key.in_(part_ids))}
+    for block in blocks:
+        for path in _WORDS_OF_BLOCK[block]:
+            below.words[path] = _words(connection, WORD_TABLES[path], part_ids)
+        if block:
+            table = FIGURE_TABLES[block]
+            key = table.__table__.c.part_id
+            below.data[block] = {row.part_id: row for row in _all(connection, table, key.in_(part_ids))}
     return below
 
 
@@ -216,7 +156,7 @@ def _port_from(thread: str, size: str, gender: str, path: str) -> Port:
 def _part_from(row: Row[Any], below: _Below) -> Part:
     part_id: int = row.id
     kind = PartKind(row.kind)
-    data = {table: below.data[table][part_id] for table in _EXTRAS[kind] if table in below.data}
+    blocks = BLOCKS_OF_KIND[kind]
     return Part(
         number=row.number,
         maker=row.maker,
@@ -226,98 +166,39 @@ def _part_from(row: Row[Any], below: _Below) -> Part:
         superseded_by=row.superseded_by,
         inlet=below.ports.get((part_id, _INLET)),
         outlet=below.ports.get((part_id, _OUTLET)),
-        listings=frozenset(map(ListingClass, below.words[ListingRow].get(part_id, ()))),
-        schemes=frozenset(map(ListingScheme, below.words[SchemeRow].get(part_id, ()))),
-        wetted_materials=tuple(map(Material, below.words[MaterialRow].get(part_id, ()))),
-        temperature_minimum_c=row.temperature_minimum_c,
-        temperature_maximum_c=row.temperature_maximum_c,
-        maximum_pressure_pa=row.maximum_pressure_pa,
-        flow_coefficient_kv=row.flow_coefficient_kv,
-        mass_kg=row.mass_kg,
-        resistance_ohm=row.resistance_ohm,
-        length_m=row.length_m,
-        pull_strength_n=row.pull_strength_n,
         prices=tuple(below.prices.get(part_id, ())),
         lead_time_days=row.lead_time_days,
         pack_quantity=row.pack_quantity,
-        nozzle=_nozzle(data.get(NozzleRecord), below.words[NozzleLiquidRow].get(part_id, ())),
-        hose=_hose(data.get(HoseRecord)),
-        breakaway=_breakaway(data.get(BreakawayRecord), below.words[PlacementRow].get(part_id, ())),
-        swivel=SwivelData(planes=data[SwivelRecord].planes) if SwivelRecord in data else None,
-        adaptor=_adaptor(data.get(AdaptorRecord)),
-        accessory=_accessory(data.get(AccessoryRecord), below.words[LabelClassRow].get(part_id, ())),
+        **_figures(row, "", part_id, below),
+        **{block: BLOCKS[block][0](**_figures(below.data[block][part_id], block, part_id, below)) for block in blocks},
     )
 
 
-def _nozzle(row: Row[Any] | None, liquids: Iterable[str]) -> NozzleData | None:
-    if row is None:
-        return None
-    return NozzleData(
-        operation=NozzleOperation(row.operation),
-        service=NozzleService(row.service),
-        liquids=frozenset(map(LiquidFamily, liquids)),
-        spout_outside_diameter_m=row.spout_outside_diameter_m,
-        spout_straight_length_m=row.spout_straight_length_m,
-        spring_distance_m=row.spring_distance_m,
-        hold_open=row.hold_open,
-        no_pressure_device=row.no_pressure_device,
-        attitude_device=row.attitude_device,
-        bellows=row.bellows,
-        misfill_interlock=row.misfill_interlock,
-        enhanced_conventional=row.enhanced_conventional,
-        def_zone_evaluated=row.def_zone_evaluated,
-        minimum_flow_m3_s=row.minimum_flow_m3_s,
-        maximum_flow_m3_s=row.maximum_flow_m3_s,
-        opening_pressure_pa=row.opening_pressure_pa,
+def _figures(row: Row[Any], block: str, part_id: int, below: _Below) -> Columns:
+    """Return the figures of a block as its class takes them."""
+    found: Columns = {name: getattr(row, name) for name in _PLAIN[block]}
+    for name, term in _TERMS[block]:
+        word = getattr(row, name)
+        found[name] = None if word is None else term(word)
+    for path, name, term, many in _LISTS[block]:
+        found[name] = many(map(term, below.words[path].get(part_id, ())))
+    return found
+
+
+# by block, worked out once: a catalogue has many parts
+_PLAIN = {
+    block: tuple(figure.name for figure in stored_figures(block) if not issubclass(figure.value_type, StrEnum))
+    for block in FIGURE_TABLES
+}
+_TERMS = {
+    block: tuple(
+        (figure.name, figure.value_type) for figure in stored_figures(block) if issubclass(figure.value_type, StrEnum)
     )
-
-
-def _hose(row: Row[Any] | None) -> HoseData | None:
-    if row is None:
-        return None
-    return HoseData(
-        construction=HoseConstruction(row.construction),
-        bore_m=row.bore_m,
-        length_m=row.length_m,
-        outside_diameter_m=row.outside_diameter_m,
-        minimum_bend_radius_m=row.minimum_bend_radius_m,
-        mass_kg_m=row.mass_kg_m,
-        resistance_ohm_m=row.resistance_ohm_m,
-        permeation_kg_m2_s=row.permeation_kg_m2_s,
-        low_permeation=row.low_permeation,
-        built_in_swivel=row.built_in_swivel,
-        inner_tube_bore_m=row.inner_tube_bore_m,
-        inner_tube_outside_diameter_m=row.inner_tube_outside_diameter_m,
+    for block in FIGURE_TABLES
+}
+_LISTS = {
+    block: tuple(
+        (figure.path, figure.name, figure.value_type, figure.many) for figure in figures_in(block) if figure.many
     )
-
-
-def _breakaway(row: Row[Any] | None, placements: Iterable[str]) -> BreakawayData | None:
-    if row is None:
-        return None
-    return BreakawayData(
-        separation_minimum_n=row.separation_minimum_n,
-        separation_maximum_n=row.separation_maximum_n,
-        reconnectable=row.reconnectable,
-        closes_vapour=row.closes_vapour,
-        omnidirectional=row.omnidirectional,
-        seal_diameter_m=row.seal_diameter_m,
-        placements=frozenset(map(Placement, placements)),
-    )
-
-
-def _adaptor(row: Row[Any] | None) -> AdaptorData | None:
-    if row is None:
-        return None
-    return AdaptorData(closes_vapour=row.closes_vapour, needs_vapour_return=row.needs_vapour_return)
-
-
-def _accessory(row: Row[Any] | None, label_classes: Iterable[str]) -> AccessoryData | None:
-    if row is None:
-        return None
-    return AccessoryData(
-        fits_diameter_minimum_m=row.fits_diameter_minimum_m,
-        fits_diameter_maximum_m=row.fits_diameter_maximum_m,
-        label_classes=frozenset(map(ListingClass, label_classes)),
-        label_def=row.label_def,
-        label_family=LiquidFamily(row.label_family) if row.label_family else None,
-    )
+    for block in FIGURE_TABLES
+}

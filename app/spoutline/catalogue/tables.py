@@ -2,12 +2,20 @@
 
 from __future__ import annotations
 
-from sqlalchemy import ForeignKey, Index, MetaData, String
-from sqlalchemy.orm import DeclarativeBase, Mapped, mapped_column
+from enum import StrEnum
+from typing import TYPE_CHECKING, Any
+
+from sqlalchemy import Boolean, Double, ForeignKey, Index, Integer, MetaData, String
+from sqlalchemy.orm import DeclarativeBase, Mapped, MappedColumn, mapped_column
+from sqlalchemy.types import TypeEngine
+
+from spoutline.model.part_figures import PartFigure, figures_in
+from spoutline.model.port import Port
 
 NUMBER_LENGTH = 40  # generated catalogues use longer numbers than the reviewed one
 WORD_LENGTH = 40  # values of the model's enumerations
 NAME_LENGTH = 200
+_SEARCHED = ("temperature_minimum_c", "temperature_maximum_c")
 
 
 class CatalogueTable(DeclarativeBase):
@@ -57,21 +65,15 @@ class PartRecord(CatalogueTable):
     status: Mapped[str] = mapped_column(String(WORD_LENGTH))
     superseded_by: Mapped[str | None] = mapped_column(String(NUMBER_LENGTH))
     path: Mapped[str | None] = mapped_column(String(WORD_LENGTH))
-    temperature_minimum_c: Mapped[float]
-    temperature_maximum_c: Mapped[float]
-    maximum_pressure_pa: Mapped[float]
-    flow_coefficient_kv: Mapped[float | None]
-    mass_kg: Mapped[float]
-    resistance_ohm: Mapped[float | None]
-    length_m: Mapped[float]
-    pull_strength_n: Mapped[float | None]
     lead_time_days: Mapped[int]
     pack_quantity: Mapped[int]
 
-    __table_args__ = (
-        Index(None, "kind", "path", "status", "temperature_minimum_c", "temperature_maximum_c"),
-        Index(None, "kind", "status"),
-    )
+    # of the declared figures that are added below, those by which the catalogue is searched
+    if TYPE_CHECKING:
+        temperature_minimum_c: Mapped[float]
+        temperature_maximum_c: Mapped[float]
+
+    __table_args__ = (Index(None, "kind", "status"),)
 
 
 class PortRow(CatalogueTable):
@@ -137,21 +139,6 @@ class NozzleRecord(CatalogueTable):
     __tablename__ = "catalogue_nozzle"
 
     part_id: Mapped[int] = mapped_column(ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
-    operation: Mapped[str] = mapped_column(String(WORD_LENGTH))
-    service: Mapped[str] = mapped_column(String(WORD_LENGTH))
-    spout_outside_diameter_m: Mapped[float]
-    spout_straight_length_m: Mapped[float]
-    spring_distance_m: Mapped[float | None]
-    hold_open: Mapped[bool]
-    no_pressure_device: Mapped[bool]
-    attitude_device: Mapped[bool]
-    bellows: Mapped[bool]
-    misfill_interlock: Mapped[bool]
-    enhanced_conventional: Mapped[bool]
-    def_zone_evaluated: Mapped[bool]
-    minimum_flow_m3_s: Mapped[float | None]
-    maximum_flow_m3_s: Mapped[float]
-    opening_pressure_pa: Mapped[float | None]
 
 
 class NozzleLiquidRow(CatalogueTable):
@@ -169,18 +156,6 @@ class HoseRecord(CatalogueTable):
     __tablename__ = "catalogue_hose"
 
     part_id: Mapped[int] = mapped_column(ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
-    construction: Mapped[str] = mapped_column(String(WORD_LENGTH))
-    bore_m: Mapped[float]
-    length_m: Mapped[float]
-    outside_diameter_m: Mapped[float]
-    minimum_bend_radius_m: Mapped[float]
-    mass_kg_m: Mapped[float]
-    resistance_ohm_m: Mapped[float | None]
-    permeation_kg_m2_s: Mapped[float | None]
-    low_permeation: Mapped[bool]
-    built_in_swivel: Mapped[bool]
-    inner_tube_bore_m: Mapped[float | None]
-    inner_tube_outside_diameter_m: Mapped[float | None]
 
 
 class BreakawayRecord(CatalogueTable):
@@ -189,12 +164,6 @@ class BreakawayRecord(CatalogueTable):
     __tablename__ = "catalogue_breakaway"
 
     part_id: Mapped[int] = mapped_column(ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
-    separation_minimum_n: Mapped[float]
-    separation_maximum_n: Mapped[float]
-    reconnectable: Mapped[bool]
-    closes_vapour: Mapped[bool]
-    omnidirectional: Mapped[bool]
-    seal_diameter_m: Mapped[float | None]
 
 
 class PlacementRow(CatalogueTable):
@@ -212,7 +181,6 @@ class SwivelRecord(CatalogueTable):
     __tablename__ = "catalogue_swivel"
 
     part_id: Mapped[int] = mapped_column(ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
-    planes: Mapped[int]
 
 
 class AdaptorRecord(CatalogueTable):
@@ -221,8 +189,6 @@ class AdaptorRecord(CatalogueTable):
     __tablename__ = "catalogue_adaptor"
 
     part_id: Mapped[int] = mapped_column(ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
-    closes_vapour: Mapped[bool]
-    needs_vapour_return: Mapped[bool]
 
 
 class AccessoryRecord(CatalogueTable):
@@ -231,10 +197,6 @@ class AccessoryRecord(CatalogueTable):
     __tablename__ = "catalogue_accessory"
 
     part_id: Mapped[int] = mapped_column(ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
-    fits_diameter_minimum_m: Mapped[float | None]
-    fits_diameter_maximum_m: Mapped[float | None]
-    label_def: Mapped[bool]
-    label_family: Mapped[str | None] = mapped_column(String(WORD_LENGTH))
 
 
 class LabelClassRow(CatalogueTable):
@@ -244,3 +206,41 @@ class LabelClassRow(CatalogueTable):
 
     part_id: Mapped[int] = mapped_column(ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
     word: Mapped[str] = mapped_column(String(WORD_LENGTH), primary_key=True)
+
+
+# the figures of each table, one column each: those of every part, and what each kind adds
+FIGURE_TABLES: dict[str, type[CatalogueTable]] = {
+    "": PartRecord,
+    "nozzle": NozzleRecord,
+    "hose": HoseRecord,
+    "breakaway": BreakawayRecord,
+    "swivel": SwivelRecord,
+    "adaptor": AdaptorRecord,
+    "accessory": AccessoryRecord,
+}
+# the figures that hold several words, one row each
+WORD_TABLES: dict[str, type[CatalogueTable]] = {
+    "listings": ListingRow,
+    "schemes": SchemeRow,
+    "wetted_materials": MaterialRow,
+    "nozzle.liquids": NozzleLiquidRow,
+    "breakaway.placements": PlacementRow,
+    "accessory.label_classes": LabelClassRow,
+}
+
+
+def stored_figures(block: str) -> tuple[PartFigure, ...]:
+    """Return the figures of a block that are columns of its table."""
+    return tuple(figure for figure in figures_in(block) if not figure.many and figure.value_type is not Port)
+
+
+def _column(figure: PartFigure) -> MappedColumn[Any]:
+    types: dict[type, TypeEngine[Any]] = {bool: Boolean(), int: Integer(), float: Double()}
+    column_type = String(WORD_LENGTH) if issubclass(figure.value_type, StrEnum) else types[figure.value_type]
+    return mapped_column(column_type, nullable=figure.may_lack)
+
+
+for _block, _table in FIGURE_TABLES.items():
+    for _figure in stored_figures(_block):
+        setattr(_table, _figure.name, _column(_figure))
+Index(None, *(PartRecord.__table__.c[name] for name in ("kind", "path", "status", *_SEARCHED)))

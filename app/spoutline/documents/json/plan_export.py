@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import fields
 from typing import Any
 
 from spoutline.documents.json import plan as record
@@ -10,6 +9,7 @@ from spoutline.explain.plan.story import Story
 from spoutline.model.check import Bound, Check
 from spoutline.model.finding import Finding
 from spoutline.model.part import Part
+from spoutline.model.part_figures import figures_of, value_at
 from spoutline.model.plan import Alternative, Conflict, JudgedSet, PositionPlan, Relaxation, SitePlan
 from spoutline.model.port import Port
 from spoutline.model.quantity import Dimension, Fact, Quantity
@@ -163,13 +163,15 @@ def _links(chosen: JudgedSet, currency: str) -> tuple[record.LinkRecord, ...]:
 
 
 def _attributes(part: Part) -> record.PartAttributes:
+    known = record.PartAttributes.model_fields
+    own = {figure.name for figure in figures_of(part.kind) if not figure.block}
     values: dict[str, Any] = {
-        name: getattr(part, name) for name in record.PartAttributes.model_fields if hasattr(part, name)
+        name: getattr(part, name) for name, info in known.items() if name in own or info.is_required()
     }
     values["inlet"], values["outlet"] = _port(part.inlet), _port(part.outlet)
-    for data in (part.nozzle, part.hose, part.breakaway, part.swivel, part.adaptor):
-        if data is not None:
-            values |= {field.name: getattr(data, field.name) for field in fields(data)}
+    for figure in figures_of(part.kind):
+        if figure.block:
+            values[figure.name] = value_at(part, figure.path)
     # a set has no order: sort it, so that the document is the same in every process
     ordered = {name: tuple(sorted(value)) if isinstance(value, frozenset) else value for name, value in values.items()}
     return record.PartAttributes(**ordered)
