@@ -121,9 +121,9 @@ def test_where_one_output_cannot_be_written_none_is(
 ) -> None:
     kept = tmp_path / "bill.pdf"
     kept.write_bytes(b"the former bill")
-    done = spoutline("bill", written(), "--pdf", kept, "--csv", tmp_path / "missing" / "bill.csv")
+    done = spoutline("bill", written(), "--force", "--pdf", kept, "--csv", tmp_path / "missing" / "bill.csv")
     assert done.code == 2
-    assert "bill.csv cannot be written" in done.err
+    assert "bill.csv' is not usable; it cannot be written: the folder" in done.err
     assert kept.read_bytes() == b"the former bill"
     assert sorted(path.name for path in tmp_path.iterdir()) == ["bill.pdf", "survey.json"]
 

@@ -550,7 +550,7 @@ def test_each_button_saves_its_own_file(
     assert page.quotation is not None
     begins = {}
     for kind, button in page.panel.offer.save_buttons.items():
-        target = tmp_path / kind.value
+        target = tmp_path / f"{kind.value}.{kind.ending}"
         monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_, target=target: (str(target), ""))
         button.click()
         qtbot.waitUntil(target.exists, timeout=30_000)
@@ -558,12 +558,12 @@ def test_each_button_saves_its_own_file(
     assert begins[FileKind.PDF] == begins[FileKind.PICK_LIST] == b"%PDF"
     assert begins[FileKind.WORKBOOK] == b"PK\x03\x04"
     pages = {
-        kind: " ".join(one.extract_text() for one in PdfReader(tmp_path / kind.value).pages)
+        kind: " ".join(one.extract_text() for one in PdfReader(tmp_path / f"{kind.value}.pdf").pages)
         for kind in (FileKind.PDF, FileKind.PICK_LIST)
     }
     total = f"{page.quotation.options[0].total:,.2f}"
     assert {kind: total in text for kind, text in pages.items()} == {FileKind.PDF: True, FileKind.PICK_LIST: False}
-    rows = list(csv.DictReader((tmp_path / "csv").read_text(encoding="utf-8-sig").splitlines()))
+    rows = list(csv.DictReader((tmp_path / "csv.csv").read_text(encoding="utf-8-sig").splitlines()))
     told = {text for row in rows for text in row.values()}
     assert {line.part_number for option in page.quotation.options for line in option.lines} <= told
 

@@ -2,12 +2,27 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
+from urllib.parse import unquote
 
+from sqlalchemy import URL
+
+from spoutline.discretion import shown_address
 from spoutline.model.faults import InputFault, InputProblem
 
+_SCHEME = re.compile(r"([A-Za-z][A-Za-z0-9+.-]*)://")
 DEFAULT_FILE = "spoutline.sqlite3"
 _DRIVERS = {"postgresql": "postgresql+psycopg", "postgres": "postgresql+psycopg"}
+
+
+_COMPANIONS = ("-wal", "-shm", "-journal")  # files that SQLite keeps beside a database: sqlite.org/tempfiles.html
+
+
+def database_files(given: str | None, user_folder: Path) -> tuple[Path, ...]:
+    """Return the files of the database that was given, there or not; none where a server keeps it. Makes nothing."""
+    path = _file_given(given, user_folder)
+    return () if path is None else (path, *(path.with_name(f"{path.name}{ending}") for ending in _COMPANIONS))
 
 
 def database_url(given: str | None, user_folder: Path) -> str:
@@ -16,19 +31,32 @@ def database_url(given: str | None, user_folder: Path) -> str:
     Nothing means a file in ``user_folder``. Folders on the way to an SQLite file are made. Raise ``InputFault`` where
     the text is neither, or the folder cannot be made.
     """
-    if given is None:
-        return _sqlite_url(user_folder / DEFAULT_FILE)
-    if not given.strip():
+    if given is not None and not given.strip():
         raise _fault(given, "give the path of a database file, or a database URL")
-    scheme, colon, rest = given.partition("://")
-    if not colon:
-        return _sqlite_url(Path(given).expanduser())
-    if scheme == "sqlite":
-        name = rest.removeprefix("/")
-        if name in ("", ":memory:"):
-            raise _fault(given, "an SQLite database must be a file, so that nothing is lost")
-        return _sqlite_url(Path(name))
+    path = _file_given(given, user_folder)
+    if path is not None:
+        return _sqlite_url(path)
+    scheme, _, rest = str(given).partition("://")
+    if scheme.partition("+")[0] == "sqlite":
+        wanted = "an SQLite database must be a file, so that nothing is lost"
+        if "?" in rest:
+            wanted = "options of the driver are not taken; a question mark in the name of a file is written %3F here"
+        raise _fault(str(given), wanted)
     return f"{_DRIVERS.get(scheme, scheme)}://{rest}"
+
+
+def _file_given(given: str | None, user_folder: Path) -> Path | None:
+    """Return the database file that was given; None for the URL of a server, or of a database in memory."""
+    if given is None:
+        return user_folder / DEFAULT_FILE
+    scheme = _SCHEME.match(given)
+    if scheme is None:
+        return Path(given).expanduser().absolute()
+    if scheme[1].partition("+")[0] != "sqlite":
+        return None
+    # behind a question mark stand the driver's options, such as `uri=true`, which make another file of the name
+    name = unquote(given[scheme.end() :]).removeprefix("/")
+    return None if name in ("", ":memory:") or "?" in given else Path(name).absolute()
 
 
 def _sqlite_url(path: Path) -> str:
@@ -39,8 +67,8 @@ def _sqlite_url(path: Path) -> str:
         path.parent.mkdir(parents=True, exist_ok=True)
     except OSError as fault:
         raise _fault(str(path), f"its folder cannot be made ({fault.strerror or fault})") from fault
-    return f"sqlite:///{path}"
+    return URL.create("sqlite", database=str(path)).render_as_string(hide_password=False)
 
 
 def _fault(given: str, wanted: str) -> InputFault:
-    return InputFault((InputProblem("", "database", repr(given), wanted),))
+    return InputFault((InputProblem("", "database", repr(shown_address(given)), wanted),))

@@ -12,6 +12,7 @@ from sqlalchemy.exc import ArgumentError, DBAPIError, NoSuchModuleError, SQLAlch
 
 from spoutline.book.file_watch import make_file, watch_file, watched_path
 from spoutline.book.passing import Patience, connect_arguments, store_fault
+from spoutline.discretion import discreet, shown_address
 from spoutline.model.faults import InputFault, InputProblem
 
 if TYPE_CHECKING:
@@ -29,8 +30,8 @@ def book_engine(url: str, patience: Patience = Patience.USUAL, *, may_create: bo
         parsed = make_url(url)
         engine = create_engine(parsed, connect_args=connect_arguments(parsed, patience), pool_pre_ping=True)
     except (ArgumentError, NoSuchModuleError, ModuleNotFoundError, ValueError) as fault:
-        wanted = f"give a path, or a URL such as sqlite:///file or postgresql://host/name ({_first_line(fault)})"
-        raise InputFault((InputProblem("", "database", repr(url), wanted),)) from fault
+        wanted = f"give a path, or a URL such as sqlite:///file or postgresql://host/name ({_first_line(fault, url)})"
+        raise InputFault((InputProblem("", "database", repr(shown_address(url)), wanted),)) from None
     if engine.dialect.name == "sqlite":
         path = watched_path(engine)
         if path is not None and may_create:
@@ -47,15 +48,14 @@ def store_faults(url: str) -> Iterator[None]:
         yield
     except SQLAlchemyError as fault:
         cause = fault.orig if isinstance(fault, DBAPIError) else fault
-        raise store_fault(cause or fault, f"The database {shown_url(url)}") from fault
+        raise store_fault(cause or fault, f"The database {shown_url(url)}", url) from fault
 
 
 def shown_url(url: str) -> str:
     """Return the URL as it may be shown: an SQLite file by its path, any other without its password."""
-    parsed = make_url(url)
-    if parsed.get_backend_name() == "sqlite":
-        return str(parsed.database)
-    return parsed.render_as_string(hide_password=True)
+    if url.partition("://")[0].partition("+")[0] == "sqlite":
+        return str(make_url(url).database)
+    return shown_address(url)
 
 
 def file_of(url: str) -> Path | None:
@@ -90,5 +90,5 @@ def _make_durable(engine: Engine, patience: Patience) -> None:
         connection.exec_driver_sql("BEGIN IMMEDIATE" if connection.get_execution_options().get("writes") else "BEGIN")
 
 
-def _first_line(fault: BaseException) -> str:
-    return (str(fault).strip() or type(fault).__name__).splitlines()[0].rstrip(".")
+def _first_line(fault: BaseException, url: str) -> str:
+    return discreet((str(fault).strip() or type(fault).__name__).splitlines()[0].rstrip("."), url)

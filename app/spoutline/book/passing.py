@@ -8,6 +8,7 @@ from typing import Any
 
 from sqlalchemy import URL
 
+from spoutline.discretion import discreet
 from spoutline.model.faults import BusyStore, ReadOnlyStore, StoreFault
 
 
@@ -44,19 +45,20 @@ def connect_arguments(url: URL, patience: Patience) -> dict[str, Any]:
     }
 
 
-def store_fault(cause: BaseException, where: str) -> StoreFault:
+def store_fault(cause: BaseException, where: str, address: str = "") -> StoreFault:
     """Return the fault that a person can read; ``where`` names the database, such as ``The database office.sqlite3``.
+    The secrets of its ``address`` are left out.
 
     It is a ``BusyStore`` where the same step may succeed later, a ``ReadOnlyStore`` where this person may not write.
     """
     if _is_read_only(cause):
         return ReadOnlyStore(
-            f"{where} may be read by you but not written ({_first_line(cause)}). Nothing was changed. "
+            f"{where} may be read by you but not written ({_first_line(cause, address)}). Nothing was changed. "
             "Ask its keeper for leave to write, or work on a copy of your own."
         )
     if _is_passing(cause):
-        return BusyStore(f"{where} does not answer for now: {_first_line(cause)}.")
-    return StoreFault(f"{where} cannot be used: {_first_line(cause)}.")
+        return BusyStore(f"{where} does not answer for now: {_first_line(cause, address)}.")
+    return StoreFault(f"{where} cannot be used: {_first_line(cause, address)}.")
 
 
 def _is_passing(cause: BaseException) -> bool:
@@ -82,5 +84,5 @@ def _sqlite_code(cause: sqlite3.Error) -> int:
     return int(getattr(cause, "sqlite_errorcode", 0) or 0) & 0xFF
 
 
-def _first_line(fault: BaseException) -> str:
-    return (str(fault).strip() or type(fault).__name__).splitlines()[0].rstrip(".")
+def _first_line(fault: BaseException, address: str) -> str:
+    return discreet((str(fault).strip() or type(fault).__name__).splitlines()[0].rstrip("."), address)

@@ -43,8 +43,11 @@ class Programmes:
                 for row in session.execute(query)
             )
 
-    def add(self, programme: Programme) -> int:
-        """Keep a programme and return its id; it is on disk when this returns."""
+    def add(self, programme: Programme, together: Callable[[], object] | None = None) -> int:
+        """Keep a programme and return its id; it is on disk when this returns.
+
+        ``together`` is done just before it is kept; where it fails, nothing is.
+        """
         engine = self._engine.execution_options(writes=True)
         with store_faults(self._url), Session(engine) as session:
             row = ProgrammeRow(
@@ -53,6 +56,9 @@ class Programmes:
                 created_at=self._now().astimezone(UTC).replace(tzinfo=None),
             )
             session.add(row)
+            session.flush()
+            if together is not None:
+                together()
             session.commit()
             return row.id
 

@@ -131,8 +131,13 @@ class QuotationBook:
             session.commit()
             return self._stored(session, row)
 
-    def issue(self, stored: StoredQuotation, papers: IssuedPapers, by: str) -> StoredQuotation:
-        """Issue a draft with its papers; raise ``InputFault`` naming every price that blocks it."""
+    def issue(
+        self, stored: StoredQuotation, papers: IssuedPapers, by: str, together: Callable[[], object] | None = None
+    ) -> StoredQuotation:
+        """Issue a draft with its papers; raise ``InputFault`` naming every price that blocks it.
+
+        ``together`` is done just before the step is kept; where it fails, the draft is one still.
+        """
         _check_name(by)
         with self._step(stored, QuotationStatus.ISSUED) as (session, row):
             revision = self._revision(session, row.id, row.revision)
@@ -140,6 +145,9 @@ class QuotationBook:
             self._check_number(session, row)
             revision.issued_at, revision.pdf, revision.workbook = self._stamp(), papers.pdf, papers.workbook
             self._note(session, row, by, "")
+            session.flush()
+            if together is not None:
+                together()
             session.commit()
             return self._stored(session, row)
 

@@ -39,24 +39,25 @@ class RecordBook:
         self._now = now
 
     def add_commissioning(self, record: CommissioningRecord, photos: Mapping[str, bytes]) -> int:
-        """Keep a record with its photos (by SHA-256) and return its id; all is on disk when this returns.
+        """Keep a record with its photos (by SHA-256) and return its id; see ``add_commissionings``."""
+        return self.add_commissionings(((record, photos),))[0]
+
+    def add_commissionings(
+        self,
+        records: Sequence[tuple[CommissioningRecord, Mapping[str, bytes]]],
+        together: Callable[[], object] | None = None,
+    ) -> tuple[int, ...]:
+        """Keep records with their photos (by SHA-256), all or none, and return their ids; they are on disk then.
+
+        ``together`` is done just before they are kept; where it fails, none is.
 
         Raises
         ------
         InputFault
-            A photo that the record names is missing, or is another than its SHA-256 says.
+            A photo that a record names is missing, or is another than its SHA-256 says.
         """
-        problems = [
-            InputProblem(
-                "", f"photo {note.name}", note.sha256[:12], "the picture that the record names must come along"
-            )
-            for note in record.photos
-            if hashlib.sha256(photos.get(note.sha256, b"")).hexdigest() != note.sha256
-        ]
-        if problems:
-            raise InputFault(tuple(problems))
-        contents = {note.sha256: photos[note.sha256] for note in record.photos}
-        return self._add(_COMMISSIONING, record, contents)
+        documents = [(record, _checked_photos(record, photos)) for record, photos in records]
+        return self._add(_COMMISSIONING, documents, together)
 
     def commissioning(self, site: str, position: str | None = None) -> tuple[StoredRecord, ...]:
         """Return the commissioning records of a site, or of one position."""
@@ -78,7 +79,7 @@ class RecordBook:
 
     def add_wear(self, entry: WearEntry) -> int:
         """Add a line to the wear log and return its id."""
-        return self._add(_WEAR, entry, {})
+        return self._add(_WEAR, [(entry, {})])[0]
 
     def wear(self, site: str) -> tuple[WearEntry, ...]:
         """Return the wear log of a site."""
@@ -86,32 +87,43 @@ class RecordBook:
 
     def add_inspection(self, entry: InspectionEntry) -> int:
         """Note an inspection as done and return its id."""
-        return self._add(_INSPECTION, entry, {})
+        return self._add(_INSPECTION, [(entry, {})])[0]
 
     def inspections(self, site: str) -> tuple[InspectionEntry, ...]:
         """Return what was inspected on a site."""
         return tuple(self._read(row, InspectionEntry) for row in self._rows(_INSPECTION, site))
 
     def _add(
-        self, kind: str, document: CommissioningRecord | WearEntry | InspectionEntry, photos: Mapping[str, bytes]
-    ) -> int:
+        self,
+        kind: str,
+        documents: Sequence[tuple[CommissioningRecord | WearEntry | InspectionEntry, Mapping[str, bytes]]],
+        together: Callable[[], object] | None = None,
+    ) -> tuple[int, ...]:
         engine = self._engine.execution_options(writes=True)
         with store_faults(self._url), Session(engine) as session:
-            row = RecordRow(
-                kind=kind,
-                site=document.site,
-                position=document.position,
-                done_on=document.done_on,
-                document=document.model_dump_json(),
-                recorded_at=self._now().astimezone(UTC).replace(tzinfo=None),
-            )
-            session.add(row)
+            rows = [self._row(kind, document) for document, _ in documents]
+            for row, (_, photos) in zip(rows, documents, strict=True):
+                session.add(row)
+                session.flush()
+                session.add_all(
+                    RecordPhotoRow(record_id=row.id, sha256=digest, content=content)
+                    for digest, content in photos.items()
+                )
             session.flush()
-            session.add_all(
-                RecordPhotoRow(record_id=row.id, sha256=digest, content=content) for digest, content in photos.items()
-            )
+            if together is not None:
+                together()
             session.commit()
-            return row.id
+            return tuple(row.id for row in rows)
+
+    def _row(self, kind: str, document: CommissioningRecord | WearEntry | InspectionEntry) -> RecordRow:
+        return RecordRow(
+            kind=kind,
+            site=document.site,
+            position=document.position,
+            done_on=document.done_on,
+            document=document.model_dump_json(),
+            recorded_at=self._now().astimezone(UTC).replace(tzinfo=None),
+        )
 
     def _rows(self, kind: str, site: str) -> Sequence[RecordRow]:
         query = select(RecordRow).where(RecordRow.kind == kind, RecordRow.site == site).order_by(RecordRow.id)
@@ -125,3 +137,15 @@ class RecordBook:
             raise StoreFault(
                 f"Record {row.id} in {shown_url(self._url)} cannot be read by this version of the program."
             ) from fault
+
+
+def _checked_photos(record: CommissioningRecord, photos: Mapping[str, bytes]) -> dict[str, bytes]:
+    """Return the photos that a record names; raise ``InputFault`` where one is missing or another."""
+    problems = [
+        InputProblem("", f"photo {note.name}", note.sha256[:12], "the picture that the record names must come along")
+        for note in record.photos
+        if hashlib.sha256(photos.get(note.sha256, b"")).hexdigest() != note.sha256
+    ]
+    if problems:
+        raise InputFault(tuple(problems))
+    return {note.sha256: photos[note.sha256] for note in record.photos}

@@ -7,6 +7,7 @@ from pathlib import Path
 
 from sqlalchemy import Connection, Engine, inspect, text
 
+from spoutline.discretion import discreet
 from spoutline.model.faults import StoreFault
 
 VERSION_TABLE = "book_version"
@@ -53,7 +54,8 @@ def _upgrade(connection: Connection, shown: str, migrations: Path) -> None:
             f"was left as it is. Use the newer program, or another database."
         ) from fault
     except Exception as fault:
+        reason = (str(fault).strip() or type(fault).__name__).splitlines()[0]
         raise StoreFault(
             f"The database {shown} could not be brought to the form that this version needs: "
-            f"{(str(fault).strip() or type(fault).__name__).splitlines()[0]}. It was left as it was."
+            f"{discreet(reason, connection.engine.url.render_as_string(hide_password=False))}. It was left as it was."
         ) from fault

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import threading
 from collections.abc import Callable
+from contextlib import AbstractContextManager
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
@@ -29,6 +30,7 @@ if TYPE_CHECKING:
     from spoutline.planning.conversion.programme import ProgrammeTerms
     from spoutline.planning.protocols import Progress
     from spoutline.units.display import Display
+    from spoutline.whole_files import Staged
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,11 +93,17 @@ class ConversionService:
         return convert_site(survey, ConversionContext(context, vapour, self.steps(), self._memory), progress)
 
     def convert_folder(
-        self, folder: Path, terms: ProgrammeTerms, progress: Progress | None = None, processes: int | None = None
+        self,
+        folder: Path,
+        terms: ProgrammeTerms,
+        progress: Progress | None = None,
+        processes: int | None = None,
+        write: Callable[[Programme], AbstractContextManager[Staged]] | None = None,
     ) -> tuple[int, Programme]:
         """Convert all surveys of a folder over all cores, rank them, keep the programme in the book.
 
-        Return its id and the programme; a stopped run is kept too and says so. Raise ``InputFault``.
+        Return its id and the programme; a stopped run is kept too and says so. Raise ``InputFault``. ``write`` stages
+        files that are written together with keeping it, or neither is done.
         """
         from spoutline.planning.conversion.folder import convert_files, surveys_of
         from spoutline.planning.conversion.programme import programme_of
@@ -105,7 +113,10 @@ class ConversionService:
             surveys_of(folder), self._sources.open_converter, progress, processes=processes
         )
         programme = programme_of(results, terms, stopped=stopped)
-        return self._sources.book().programmes.add(programme), programme
+        if write is None:
+            return self._sources.book().programmes.add(programme), programme
+        with write(programme) as files:
+            return self._sources.book().programmes.add(programme, files.place), programme
 
     def words(self, display: Display, language: Language | None = None) -> ConversionStory:
         """Return the words of a conversion, with quantities shown in ``display``'s units; see ``Workbench.story``."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 import base64
 import threading
 from collections.abc import Callable
+from contextlib import AbstractContextManager
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -39,6 +40,7 @@ if TYPE_CHECKING:
     from spoutline.planning.refit.revision_changes import RevisionChange
     from spoutline.planning.refit.touched import TouchedPart
     from spoutline.units.display import Display
+    from spoutline.whole_files import Staged
 
 _LARGEST_PICTURE = 5_000_000  # bytes
 
@@ -242,8 +244,18 @@ class QuotationService:
         """Save over a draft; raise ``StaleQuotation`` where somebody changed it in the meantime."""
         return self._sources.quotations().save_draft(stored, quotation, by)
 
-    def issue(self, stored: StoredQuotation, by: str, display: Display) -> StoredQuotation:
-        """Issue a draft: its papers are set and kept byte for byte. Raise ``InputFault`` naming prices that block."""
+    def issue(
+        self,
+        stored: StoredQuotation,
+        by: str,
+        display: Display,
+        write: Callable[[IssuedPapers], AbstractContextManager[Staged]] | None = None,
+    ) -> StoredQuotation:
+        """Issue a draft: its papers are set and kept byte for byte. Raise ``InputFault`` naming prices that block.
+
+        ``write`` stages the papers as files, see ``whole_files.staged``: they are written and the quotation issued
+        together, or neither.
+        """
         from spoutline.book.quotation_records import IssuedPapers
 
         self.check_prices(stored.quotation)
@@ -251,7 +263,10 @@ class QuotationService:
             pdf=self.pdf(stored.quotation, stored.revision, display),
             workbook=self.workbook(stored.quotation, stored.revision, display),
         )
-        return self._sources.quotations().issue(stored, papers, by)
+        if write is None:
+            return self._sources.quotations().issue(stored, papers, by)
+        with write(papers) as files:
+            return self._sources.quotations().issue(stored, papers, by, files.place)
 
     def answer(
         self, stored: StoredQuotation, answer: QuotationStatus, by: str, note: str = "", option: str = ""

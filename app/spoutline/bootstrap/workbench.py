@@ -32,6 +32,7 @@ if TYPE_CHECKING:
     from spoutline.planning.sets.context import PlanningContext
     from spoutline.planning.sets.substitutes import Listening
     from spoutline.units.display import Display
+    from spoutline.whole_files import InUse
 
 
 def open_workbench(settings: Settings) -> Workbench:
@@ -169,6 +170,12 @@ class Workbench:
     def jurisdictions(self) -> JurisdictionService:
         """Return the local rules, built in and the person's own."""
         return self._jurisdictions
+
+    def files_in_use(self) -> tuple[InUse, ...]:
+        """Return the files that the program draws on: no output may take the place of one."""
+        from spoutline.bootstrap.files_in_use import files_in_use
+
+        return files_in_use(self._settings, self._jurisdictions.folder(), self._price_folders())
 
     def bills(self) -> BillService:
         """Return the papers of a planned site."""

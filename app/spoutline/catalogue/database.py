@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Any
 from sqlalchemy import Connection, Engine, StaticPool, create_engine, event, inspect, make_url, text
 from sqlalchemy.exc import ArgumentError, DBAPIError, NoSuchModuleError, SQLAlchemyError
 
+from spoutline.discretion import discreet, shown_address
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 
 if TYPE_CHECKING:
@@ -35,8 +36,10 @@ def catalogue_engine(url: str) -> Engine:
             options["connect_args"] = {"check_same_thread": False}
         engine = create_engine(parsed, **options)
     except (ArgumentError, NoSuchModuleError, ModuleNotFoundError, ValueError) as fault:
-        wanted = f"give a database URL such as sqlite:///file or postgresql+psycopg://host/name ({_first_line(fault)})"
-        raise InputFault((InputProblem("", "database", repr(url), wanted),)) from fault
+        wanted = (
+            f"give a database URL such as sqlite:///file or postgresql+psycopg://host/name ({_first_line(fault, url)})"
+        )
+        raise InputFault((InputProblem("", "database", repr(shown_address(url)), wanted),)) from None
     if engine.dialect.name == "sqlite":
         _make_transactional(engine)
     return engine
@@ -49,14 +52,15 @@ def store_faults(engine: Engine) -> Iterator[None]:
         yield
     except SQLAlchemyError as fault:
         cause = fault.orig if isinstance(fault, DBAPIError) else fault
-        raise StoreFault(f"The catalog in {shown(engine)} cannot be used: {_first_line(cause or fault)}.") from fault
+        reason = _first_line(cause or fault, _address(engine))
+        raise StoreFault(f"The catalog in {shown(engine)} cannot be used: {reason}.") from fault
 
 
 def shown(engine: Engine) -> str:
     """Return the database as it may be shown: an SQLite file by its path, any other without its password."""
     if engine.dialect.name == "sqlite":
         return str(engine.url.database or "memory")
-    return engine.url.render_as_string(hide_password=True)
+    return shown_address(_address(engine))
 
 
 @contextmanager
@@ -107,7 +111,7 @@ def _upgrade(connection: Connection, shown_name: str, migrations: Path) -> None:
     except Exception as fault:
         raise StoreFault(
             f"The catalog in {shown_name} could not be brought to the form that this version needs: "
-            f"{_first_line(fault)}. It was left as it was."
+            f"{_first_line(fault, _address(connection.engine))}. It was left as it was."
         ) from fault
 
 
@@ -127,5 +131,9 @@ def _make_transactional(engine: Engine) -> None:
         connection.exec_driver_sql("BEGIN IMMEDIATE" if connection.get_execution_options().get("writes") else "BEGIN")
 
 
-def _first_line(fault: BaseException) -> str:
-    return (str(fault).strip() or type(fault).__name__).splitlines()[0].rstrip(".")
+def _address(engine: Engine) -> str:
+    return engine.url.render_as_string(hide_password=False)
+
+
+def _first_line(fault: BaseException, url: str) -> str:
+    return discreet((str(fault).strip() or type(fault).__name__).splitlines()[0].rstrip("."), url)

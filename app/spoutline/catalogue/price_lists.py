@@ -56,6 +56,12 @@ class _Row(BaseModel):
     unit_price: Decimal = Field(gt=0, le=Decimal("1e7"), max_digits=14)
 
 
+def price_list_files(folder: Path) -> tuple[Path, ...]:
+    """Return the files that the price lists of ``folder`` are read from, whether they are there and sound or not."""
+    lists = folder / LISTS_FILE
+    return (lists, *(folder / f"{entry.id}.csv" for entry in _entries(lists, [])))
+
+
 def read_price_lists(folder: Path) -> tuple[PriceList, ...]:
     """Return every price list in ``folder``, sorted by id; raise ``InputFault`` with all problems of all files."""
     problems: list[InputProblem] = []

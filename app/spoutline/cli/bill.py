@@ -10,11 +10,12 @@ from typing import TYPE_CHECKING
 
 from spoutline.cli.command import Command, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import check_outputs, read_survey
+from spoutline.cli.files import read_survey
+from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.plan import outcome_of
 from spoutline.cli.progress import TerminalProgress
+from spoutline.documents.marks import FileForm
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.whole_files import write_files
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -24,9 +25,10 @@ _FORMATS = ("pdf", "csv", "xlsx")
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
     add_survey(parser)
-    parser.add_argument("--pdf", metavar="F", type=Path, help="write the bill with checks and caution sheet here")
-    parser.add_argument("--csv", metavar="F", type=Path, help="write the parts list here")
-    parser.add_argument("--xlsx", metavar="F", type=Path, help="write the bill as a workbook here")
+    outputs = OutputArguments(parser)
+    outputs.add("--pdf", FileForm.PDF, "write the bill with checks and caution sheet here")
+    outputs.add("--csv", FileForm.CSV, "write the parts list here")
+    outputs.add("--xlsx", FileForm.XLSX, "write the bill as a workbook here")
     parser.add_argument(
         "--without-calculations", action="store_true", help="leave the calculation sheets out of the PDF"
     )
@@ -40,7 +42,6 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.without_calculations and not arguments.pdf:
         wanted = "name the PDF with --pdf: the other files hold no calculation sheets"
         raise InputFault((InputProblem("", "--without-calculations", "no PDF", wanted),))
-    check_outputs(outputs, arguments.survey)
     dated = _date(arguments.dated)
     survey = read_survey(arguments.survey)
     site_plan = workbench.plan_site(survey, TerminalProgress())
@@ -53,7 +54,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         contents[arguments.csv] = workbench.bills().csv(site_plan, display)
     if arguments.xlsx:
         contents[arguments.xlsx] = workbench.bills().xlsx(site_plan, display)
-    write_files(contents)
+    arguments.output_plan.write(contents)
     outcome = outcome_of(site_plan)
     if outcome is ExitCode.DOES_NOT_FIT:
         open_positions = ", ".join(plan.position.label for plan in site_plan.positions if not plan.keeps_every_must)

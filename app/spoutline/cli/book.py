@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from spoutline.cli.command import Command, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import write_standard_output
+from spoutline.cli.outputs import InputFile
 from spoutline.model.faults import DamagedStore
 
 if TYPE_CHECKING:
@@ -30,9 +31,19 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     backup.add_argument("--list", action="store_true", help="list the backups, newest first, and make none")
     backup.add_argument("--daily", action="store_true", help="make one only where there is none of today")
     restore = add("restore", "put a backup in the place of the book; what lay there is set aside, not deleted")
-    restore.add_argument("backup", metavar="BACKUP", type=Path, nargs="?", help="the newest sound one if not given")
+    restore.add_argument(
+        "backup",
+        metavar="BACKUP",
+        type=Path,
+        nargs="?",
+        action=InputFile,
+        words="the backup",
+        help="the newest sound one if not given",
+    )
     check = add("check", "read every page and every survey, and say what is wrong if anything is")
-    check.add_argument("file", metavar="FILE", type=Path, nargs="?", help="the book if not given")
+    check.add_argument(
+        "file", metavar="FILE", type=Path, nargs="?", action=InputFile, words="the file", help="the book if not given"
+    )
     for one in (backup, restore, check):
         one.add_argument("--json", action="store_true", help="print a JSON document instead of a text")
     roles = add("roles", "print SQL that makes reader, estimator and keeper on a PostgreSQL server")

@@ -6,9 +6,11 @@ import argparse
 from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NoReturn
 
 from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.outputs import InputFile
+from spoutline.discretion import discreet
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
@@ -29,9 +31,17 @@ class Command:
     run: Callable[[Workbench, argparse.Namespace], ExitCode]
 
 
-def shared_options() -> argparse.ArgumentParser:
+class DiscreetParser(argparse.ArgumentParser):
+    """Tells what is wrong with arguments without the passwords in them."""
+
+    def error(self, message: str) -> NoReturn:
+        """Leave with the message, as argparse calls it."""
+        super().error(discreet(message))
+
+
+def shared_options() -> DiscreetParser:
     """Return the options that may also stand behind a command, as a parent parser."""
-    parser = argparse.ArgumentParser(add_help=False, argument_default=argparse.SUPPRESS)
+    parser = DiscreetParser(add_help=False, argument_default=argparse.SUPPRESS)
     add_shared(parser, units_default=argparse.SUPPRESS)
     return parser
 
@@ -58,7 +68,26 @@ def add_shared(parser: argparse.ArgumentParser, *, units_default: str) -> None:
 
 def add_survey(parser: argparse.ArgumentParser) -> None:
     """Declare the survey argument."""
-    parser.add_argument("survey", metavar="SURVEY", help="survey file in JSON, or - for standard input")
+    parser.add_argument(
+        "survey",
+        metavar="SURVEY",
+        action=InputFile,
+        words="the survey itself",
+        help="survey file in JSON, or - for standard input",
+    )
+
+
+def add_terms(parser: argparse.ArgumentParser) -> None:
+    """Declare the file of the terms of a quotation."""
+    parser.add_argument(
+        "--terms",
+        metavar="TERMS.toml",
+        type=Path,
+        required=True,
+        action=InputFile,
+        words="the file of the terms",
+        help="terms of the quotation",
+    )
 
 
 def display_of(arguments: argparse.Namespace) -> Display:

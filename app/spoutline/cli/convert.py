@@ -9,11 +9,12 @@ from typing import TYPE_CHECKING
 
 from spoutline.cli.command import Command, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import check_outputs, read_survey, write_standard_output
+from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
+from spoutline.documents.marks import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
-from spoutline.whole_files import write_files
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -22,18 +23,15 @@ if TYPE_CHECKING:
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
     add_survey(parser)
-    parser.add_argument(
-        "--pdf", metavar="F", type=Path, help="write the owner's report with the installer's sheets here"
-    )
-    parser.add_argument("--ics", metavar="F", type=Path, help="write the sequence as a calendar (iCalendar) here")
+    outputs = OutputArguments(parser)
+    outputs.add("--pdf", FileForm.PDF, "write the owner's report with the installer's sheets here")
+    outputs.add("--ics", FileForm.ICS, "write the sequence as a calendar (iCalendar) here")
     parser.add_argument("--json", action="store_true", help="print the conversion document instead of a text")
     parser.add_argument("--start", metavar="YYYY-MM-DD", help="first day of the plan; goes before the survey's")
     parser.add_argument("--dated", metavar="YYYY-MM-DD", help="date printed on the paper; none where not given")
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    outputs = {name: path for name, path in (("--pdf", arguments.pdf), ("--ics", arguments.ics)) if path is not None}
-    check_outputs(outputs, arguments.survey)
     dated, start = _date("--dated", arguments.dated), _date("--start", arguments.start)
     survey = _started(read_survey(arguments.survey), start)
     service, display = workbench.converting(), display_of(arguments)
@@ -43,7 +41,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         contents[arguments.pdf] = service.pdf(conversion, display, dated)
     if arguments.ics:
         contents[arguments.ics] = service.calendar(conversion, display)
-    write_files(contents)
+    arguments.output_plan.write(contents)
     if arguments.json:
         from spoutline.documents.json.conversion_export import conversion_json
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.book.survey_text import survey_to_json
@@ -11,7 +10,8 @@ from spoutline.bootstrap.demos import demo_names, demo_survey
 from spoutline.cli.command import Command
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import write_standard_output
-from spoutline.whole_files import write_files
+from spoutline.cli.outputs import OutputArguments
+from spoutline.documents.marks import FileForm
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -20,7 +20,13 @@ if TYPE_CHECKING:
 def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("name", metavar="NAME", nargs="?", help="which demo survey; without it their names are listed")
     parser.add_argument("--terms", action="store_true", help="print ready terms for `quote` instead of a survey")
-    parser.add_argument("--out", metavar="F", type=Path, help="write to this file instead of standard output")
+    OutputArguments(parser).add("--out", _form, "write to this file instead of standard output")
+
+
+def _form(arguments: argparse.Namespace) -> FileForm:
+    if arguments.terms:
+        return FileForm.TOML
+    return FileForm.TEXT if arguments.name is None else FileForm.JSON
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -33,7 +39,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.out is None:
         write_standard_output(text)
     else:
-        write_files({arguments.out: text.encode("utf-8")})
+        arguments.output_plan.write({arguments.out: text.encode("utf-8")})
     return ExitCode.FITS
 
 

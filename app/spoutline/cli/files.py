@@ -1,14 +1,13 @@
-"""Reading a survey from a file or standard input, writing on standard output, and which files a command may write."""
+"""Reading a survey from a file or standard input, writing on standard output."""
 
 from __future__ import annotations
 
 import sys
-from collections.abc import Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.book import survey_text
-from spoutline.model.faults import InputFault, InputNote, InputProblem, StoreFault
+from spoutline.model.faults import InputNote, StoreFault
 
 if TYPE_CHECKING:
     from spoutline.model.survey import Survey
@@ -47,18 +46,3 @@ def write_standard_output(text: str) -> None:
         raise
     except OSError as fault:
         raise StoreFault(f"Standard output cannot be written: {fault.strerror or fault}.") from fault
-
-
-def check_outputs(outputs: Mapping[str, Path], survey_name: str) -> None:
-    """Raise ``InputFault`` where two outputs are one file, or an output would overwrite the survey."""
-    problems: list[InputProblem] = []
-    taken = {} if survey_name == STANDARD_INPUT else {Path(survey_name).resolve(): "the survey itself"}
-    for option, path in outputs.items():
-        place = path.resolve()
-        if place in taken:
-            problems.append(InputProblem("", option, f"'{path}'", f"this is {taken[place]}; name another file"))
-        elif path.is_dir():
-            problems.append(InputProblem("", option, f"'{path}'", "this is a folder; name a file in it"))
-        taken.setdefault(place, f"the file of {option}")
-    if problems:
-        raise InputFault(tuple(problems))

@@ -16,11 +16,12 @@ from spoutline.bootstrap.demos import demo_survey
 from spoutline.bootstrap.languages import language_of_environment, remembered_language
 from spoutline.cli.bill import BILL
 from spoutline.cli.book import BOOK
-from spoutline.cli.command import Command, add_shared, shared_options
+from spoutline.cli.command import Command, DiscreetParser, add_shared, shared_options
 from spoutline.cli.convert import CONVERT
 from spoutline.cli.demo import DEMO
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey
+from spoutline.cli.outputs import output_plan
 from spoutline.cli.pack import PACK
 from spoutline.cli.plan import PLAN
 from spoutline.cli.profile import PROFILE
@@ -121,6 +122,7 @@ def _done(workbench: Workbench, arguments: argparse.Namespace, open_window: Open
     if arguments.command in (None, WINDOW):
         return open_window(workbench, _named_survey(arguments))
     command = next(command for command in COMMANDS if command.name == arguments.command)
+    arguments.output_plan = output_plan(arguments, workbench.files_in_use)
     return command.run(workbench, arguments)
 
 
@@ -132,7 +134,7 @@ def _named_survey(arguments: argparse.Namespace) -> Survey | None:
 
 
 def _parser() -> argparse.ArgumentParser:
-    parser = argparse.ArgumentParser(prog="spoutline", description=spoutline.__doc__, epilog=_EPILOG)
+    parser = DiscreetParser(prog="spoutline", description=spoutline.__doc__, epilog=_EPILOG)
     add_shared(parser, units_default="si")
     parser.add_argument("--version", action="version", version=f"spoutline {spoutline.__version__}")
     commands = parser.add_subparsers(dest="command", metavar="COMMAND")

@@ -10,12 +10,13 @@ from typing import TYPE_CHECKING
 
 from spoutline.cli.command import Command, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import check_outputs, read_survey
+from spoutline.cli.files import read_survey
+from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.plan import outcome_of
 from spoutline.cli.progress import TerminalProgress
+from spoutline.documents.marks import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.pack import PackJob
-from spoutline.whole_files import write_files
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -25,15 +26,23 @@ _PAPERS = ("pdf", "cautions", "form", "inspection", "ics")
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
     add_survey(parser)
-    parser.add_argument("--pdf", metavar="F", type=Path, help="write the pack here: loading list, position sheets")
-    parser.add_argument("--cautions", metavar="F", type=Path, help="write the caution sheet by itself (PDF) here")
-    parser.add_argument("--form", metavar="F", type=Path, help="write the commissioning form (fillable PDF) here")
-    parser.add_argument("--inspection", metavar="F", type=Path, help="write the inspection plan (PDF) here")
-    parser.add_argument("--ics", metavar="F", type=Path, help="write the inspections as a calendar (iCalendar) here")
+    outputs = OutputArguments(parser)
+    outputs.add("--pdf", FileForm.PDF, "write the pack here: loading list, position sheets")
+    outputs.add("--cautions", FileForm.PDF, "write the caution sheet by itself (PDF) here")
+    outputs.add("--form", FileForm.PDF, "write the commissioning form (fillable PDF) here")
+    outputs.add("--inspection", FileForm.PDF, "write the inspection plan (PDF) here")
+    outputs.add("--ics", FileForm.ICS, "write the inspections as a calendar (iCalendar) here")
     parser.add_argument(
         "--in-service", metavar="YYYY-MM-DD", help="day of handing over, from which inspections are counted"
     )
-    parser.add_argument("--job", metavar="JOB.toml", type=Path, help="days, contacts, authority, codes, permit")
+    parser.add_argument(
+        "--job",
+        metavar="JOB.toml",
+        type=Path,
+        action=InputFile,
+        words="the file of the job",
+        help="days, contacts, authority, codes, permit",
+    )
     parser.add_argument(
         "--position", metavar="LABEL", action="append", default=[], help="only this position; may be repeated"
     )
@@ -47,7 +56,6 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if not outputs:
         wanted = f"name at least one file: {', '.join(f'--{name}' for name in _PAPERS)}"
         raise InputFault((InputProblem("", "--pdf", "nothing", wanted),))
-    check_outputs(outputs, arguments.survey)
     dated, in_service = day(arguments.dated, "--dated"), day(arguments.in_service, "--in-service")
     if in_service is None and (arguments.inspection or arguments.ics):
         wanted = "write the day of handing over as YYYY-MM-DD: inspections are counted from it"
@@ -65,7 +73,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         "--inspection": lambda: service.inspection_plan(site_plan, due, language, display, dated),
         "--ics": lambda: service.inspection_calendar(site_plan, due, language, display),
     }
-    write_files({path: makers[option]() for option, path in outputs.items()})
+    arguments.output_plan.write({path: makers[option]() for option, path in outputs.items()})
     outcome = outcome_of(site_plan)
     if outcome is ExitCode.DOES_NOT_FIT:
         open_positions = ", ".join(plan.position.label for plan in site_plan.positions if not plan.keeps_every_must)

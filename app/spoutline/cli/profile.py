@@ -9,9 +9,10 @@ from typing import TYPE_CHECKING
 from spoutline.cli.command import Command, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import STANDARD_INPUT, read_standard_input, write_standard_output
+from spoutline.cli.outputs import InputFile, OutputArguments
+from spoutline.documents.marks import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.ruletables.profiles import profile_from_toml, profile_to_toml
-from spoutline.whole_files import write_files
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -33,11 +34,17 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         "export", help="print a jurisdiction as a file that can be edited and imported", parents=[shared_options()]
     )
     export.add_argument("id", metavar="ID")
-    export.add_argument("--out", metavar="F", type=Path, help="write to this file instead of standard output")
+    OutputArguments(export).add("--out", FileForm.TOML, "write to this file instead of standard output")
     take = actions.add_parser(
         "import", help="check an edited jurisdiction file and keep it", parents=[shared_options()]
     )
-    take.add_argument("file", metavar="FILE", help="jurisdiction file, or - for standard input")
+    take.add_argument(
+        "file",
+        metavar="FILE",
+        action=InputFile,
+        words="the jurisdiction file",
+        help="jurisdiction file, or - for standard input",
+    )
     remove = actions.add_parser("remove", help="delete an own jurisdiction", parents=[shared_options()])
     remove.add_argument("id", metavar="ID")
 
@@ -81,7 +88,7 @@ def _export(profile: Jurisdiction, arguments: argparse.Namespace) -> None:
     if arguments.out is None:
         write_standard_output(text)
     else:
-        write_files({arguments.out: text.encode("utf-8")})
+        arguments.output_plan.write({arguments.out: text.encode("utf-8")})
 
 
 def _read(name: str) -> Jurisdiction:

@@ -4,18 +4,22 @@ from __future__ import annotations
 
 import argparse
 from collections.abc import Iterator
+from contextlib import AbstractContextManager
 from decimal import Decimal, InvalidOperation
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.cli.command import Command
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import write_standard_output
+from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.progress import TerminalProgress
+from spoutline.documents.marks import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.programme import Programme, SiteOutcome
 from spoutline.units.writing import Writing
-from spoutline.whole_files import write_files
+from spoutline.whole_files import OutputPlan, Staged
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -25,13 +29,22 @@ _MOST_PROCESSES = 256
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("folder", metavar="FOLDER", type=Path, help="folder of survey files in JSON")
+    parser.add_argument(
+        "folder",
+        metavar="FOLDER",
+        type=Path,
+        action=InputFile,
+        words="a survey of the folder",
+        pattern="*.json",
+        help="folder of survey files in JSON",
+    )
     parser.add_argument("--budget", metavar="AMOUNT", help="money of one year; without it everything is done at once")
     parser.add_argument("--years", metavar="N", type=int, default=5, help="years of the program (default 5)")
     parser.add_argument("--name", metavar="NAME", help="name of the program in the book; default the folder's")
     parser.add_argument("--processes", metavar="N", type=int, help="worker processes; default one for each core")
     parser.add_argument("--json", action="store_true", help="print the program document instead of a text")
-    parser.add_argument("--csv", metavar="F", type=Path, help="write one line for each site here")
+    outputs = OutputArguments(parser)
+    outputs.add("--csv", FileForm.CSV, "write one line for each site here")
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -42,12 +55,8 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     name = arguments.name or folder.resolve().name
     terms = ProgrammeTerms(name=name, budget=_budget(arguments.budget), years=arguments.years)
     kept_as, programme = workbench.converting().convert_folder(
-        folder, terms, TerminalProgress("sites converted"), arguments.processes
+        folder, terms, TerminalProgress("sites converted"), arguments.processes, partial(_staged, arguments)
     )
-    if arguments.csv:
-        from spoutline.documents.conversion.programme_table import programme_csv
-
-        write_files({arguments.csv: programme_csv(programme)})
     if arguments.json:
         write_standard_output(programme.model_dump_json(indent=2) + "\n")
     else:
@@ -55,6 +64,14 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     good = (SiteOutcome.READY, SiteOutcome.NOTHING_TO_DO)
     bad = any(one.outcome not in good for one in programme.others) or any(one.left_out for one in programme.ranked)
     return ExitCode.DOES_NOT_FIT if bad else ExitCode.FITS
+
+
+def _staged(arguments: argparse.Namespace, programme: Programme) -> AbstractContextManager[Staged]:
+    from spoutline.documents.conversion.programme_table import programme_csv
+
+    contents = {arguments.csv: programme_csv(programme)} if arguments.csv else {}
+    plan: OutputPlan = arguments.output_plan
+    return plan.staged(contents)
 
 
 def _check(arguments: argparse.Namespace) -> None:

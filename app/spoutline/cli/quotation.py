@@ -4,20 +4,24 @@ from __future__ import annotations
 
 import argparse
 from collections.abc import Callable, Iterator
+from contextlib import AbstractContextManager
 from datetime import date
-from pathlib import Path
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import Command, add_survey, display_of, shared_options
+from spoutline.cli.command import Command, add_survey, add_terms, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
+from spoutline.documents.marks import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.quotation import QuotationStatus
-from spoutline.whole_files import write_files
+from spoutline.whole_files import OutputPlan, Staged
 
 if TYPE_CHECKING:
-    from spoutline.book.quotation_records import StoredQuotation
+    from pathlib import Path
+
+    from spoutline.book.quotation_records import IssuedPapers, StoredQuotation
     from spoutline.bootstrap import Workbench
     from spoutline.explain.plan.story import Story
     from spoutline.model.quotation import Quotation
@@ -51,9 +55,10 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     for one in (issue, answer):
         one.add_argument("--by", metavar="NAME", required=True, help="who takes this step")
     for one in (issue, reprint):
-        one.add_argument("--pdf", metavar="F", type=Path)
-        one.add_argument("--xlsx", metavar="F", type=Path)
-    reprint.add_argument("--csv", metavar="F", type=Path, help="lines for an order system, of the option ordered")
+        outputs = OutputArguments(one)
+        outputs.add("--pdf", FileForm.PDF, "write the quotation here")
+        outputs.add("--xlsx", FileForm.XLSX, "write the workbook with formulas here")
+    outputs.add("--csv", FileForm.CSV, "write the lines for an order system, of the option ordered, here")
     reprint.add_argument("--revision", metavar="N", type=int, help="the newest one where not given")
     changes.add_argument("before", metavar="BEFORE", type=int)
     changes.add_argument("after", metavar="AFTER", type=int)
@@ -65,7 +70,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 def _quoted(parser: argparse.ArgumentParser) -> None:
     add_survey(parser)
-    parser.add_argument("--terms", metavar="TERMS.toml", type=Path, required=True, help="terms of the quotation")
+    add_terms(parser)
     parser.add_argument("--by", metavar="NAME", default="", help="who quotes")
 
 
@@ -106,9 +111,12 @@ def _revise(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 def _issue(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service = workbench.quoting()
-    issued = service.issue(service.stored(arguments.id), arguments.by, display_of(arguments))
-    _write_papers(workbench, arguments, issued.revision)
-    return _print_state(issued)
+    plan: OutputPlan = arguments.output_plan
+
+    def write(papers: IssuedPapers) -> AbstractContextManager[Staged]:
+        return plan.staged(_papers(arguments, papers))
+
+    return _print_state(service.issue(service.stored(arguments.id), arguments.by, display_of(arguments), write))
 
 
 def _answer(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -125,18 +133,18 @@ def _print(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service = workbench.quoting()
     revision = arguments.revision or service.stored(arguments.id).revision
     papers = service.issued_papers(arguments.id, revision)
-    contents = {arguments.pdf: papers.pdf, arguments.xlsx: papers.workbook}
+    contents = _papers(arguments, papers)
     if arguments.csv is not None:
         ordered = next((one.option for one in reversed(service.history(arguments.id)) if one.revision == revision), "")
         contents[arguments.csv] = service.order_csv(service.at_revision(arguments.id, revision), revision, ordered)
-    write_files({path: content for path, content in contents.items() if path is not None})
+    arguments.output_plan.write(contents)
     return ExitCode.FITS
 
 
-def _write_papers(workbench: Workbench, arguments: argparse.Namespace, revision: int) -> None:
-    papers = workbench.quoting().issued_papers(arguments.id, revision)
-    contents = {arguments.pdf: papers.pdf, arguments.xlsx: papers.workbook}
-    write_files({path: content for path, content in contents.items() if path is not None})
+def _papers(arguments: argparse.Namespace, papers: IssuedPapers) -> dict[Path, bytes]:
+    """Return the papers that are asked for, by the file that each goes into."""
+    named = ((arguments.pdf, papers.pdf), (arguments.xlsx, papers.workbook))
+    return {path: content for path, content in named if path is not None}
 
 
 def _show(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:

@@ -7,12 +7,14 @@ import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import Command, add_survey, display_of
+from spoutline.cli.command import Command, add_survey, add_terms, display_of
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import check_outputs, read_survey, write_standard_output
+from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
+from spoutline.documents.marks import FileForm
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.whole_files import write_files
+from spoutline.whole_files import InUse
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -23,12 +25,13 @@ _FIRST_REVISION = 1
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
     add_survey(parser)
-    parser.add_argument("--terms", metavar="TERMS.toml", type=Path, required=True, help="terms of the quotation")
-    parser.add_argument("--pdf", metavar="F", type=Path, help="write the quotation here")
-    parser.add_argument("--xlsx", metavar="F", type=Path, help="write the workbook with formulas here")
-    parser.add_argument("--csv", metavar="F", type=Path, help="write the lines for an order system here")
-    parser.add_argument("--pick-list", metavar="F", type=Path, help="write the pick list by maker (PDF) here")
-    parser.add_argument("--bill", metavar="F", type=Path, help="write the bill of the option with its cautions here")
+    add_terms(parser)
+    outputs = OutputArguments(parser)
+    outputs.add("--pdf", FileForm.PDF, "write the quotation here")
+    outputs.add("--xlsx", FileForm.XLSX, "write the workbook with formulas here")
+    outputs.add("--csv", FileForm.CSV, "write the lines for an order system here")
+    outputs.add("--pick-list", FileForm.PDF, "write the pick list by maker (PDF) here")
+    outputs.add("--bill", FileForm.PDF, "write the bill of the option with its cautions here")
     parser.add_argument(
         "--option", metavar="N", type=int, default=1, help="option of pick list and bill, counted from 1 (default 1)"
     )
@@ -61,11 +64,12 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if not outputs:
         wanted = "name at least one file: --pdf, --xlsx, --csv, --pick-list or --bill"
         raise InputFault((InputProblem("", "--pdf", "nothing", wanted),))
-    check_outputs(outputs, arguments.survey)
     service, display = workbench.quoting(), display_of(arguments)
     terms = service.read_terms(arguments.terms)
     option = _option(arguments.option, len(terms.options))
     survey = read_survey(arguments.survey)
+    picture = service.picture(terms.seller.logo, arguments.terms.parent)
+    arguments.output_plan.check((InUse(picture, "the picture of the letterhead"),) if picture is not None else ())
     logo = service.logo(terms, arguments.terms.parent)
     quoted = service.quote(survey, terms, display, logo=logo, progress=TerminalProgress())
     quotation = quoted.quotation
@@ -78,7 +82,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         "--pick-list": lambda: service.pick_list(quotation, option, _FIRST_REVISION, display),
         "--bill": lambda: workbench.bills().pdf(quoted.plans[option].site_plan, display, terms.heading.dated),
     }
-    write_files({path: contents[name]() for name, path in outputs.items()})
+    arguments.output_plan.write({path: contents[name]() for name, path in outputs.items()})
     write_standard_output(quotation_text(quotation, workbench.story(display)))
     return _outcome(quotation)
 

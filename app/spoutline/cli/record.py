@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.cli.command import Command, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import check_outputs, read_survey, write_standard_output
+from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.pack import day
 from spoutline.cli.progress import TerminalProgress
+from spoutline.documents.marks import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.inspection import InspectionItemId
 from spoutline.model.record import (
@@ -23,7 +25,6 @@ from spoutline.model.record import (
     JudgedRecord,
     WearEntry,
 )
-from spoutline.whole_files import write_files
 
 if TYPE_CHECKING:
     from datetime import date
@@ -47,15 +48,32 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _read_arguments(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("form", metavar="FILLED.pdf", type=Path, help="the form as a PDF reader saved it")
-    parser.add_argument("--survey", metavar="SURVEY", required=True, help="the survey that the form was printed from")
-    parser.add_argument("--pdf", metavar="F", type=Path, help="write the records read here, each from a new page on")
-    parser.add_argument("--bill", metavar="F", type=Path, help="write the bill as built (PDF) here")
+    parser.add_argument(
+        "form",
+        metavar="FILLED.pdf",
+        type=Path,
+        action=InputFile,
+        words="the filled form",
+        help="the form as a PDF reader saved it",
+    )
+    parser.add_argument(
+        "--survey",
+        metavar="SURVEY",
+        required=True,
+        action=InputFile,
+        words="the survey itself",
+        help="the survey that the form was printed from",
+    )
+    outputs = OutputArguments(parser)
+    outputs.add("--pdf", FileForm.PDF, "write the records read here, each from a new page on")
+    outputs.add("--bill", FileForm.PDF, "write the bill as built (PDF) here")
     parser.add_argument(
         "--photo",
         metavar="F",
         type=Path,
-        action="append",
+        action=InputFile,
+        words="a photo of the record",
+        several=True,
         default=[],
         help="photo of the position; may be repeated; on a form of several, name it with --position",
     )
@@ -125,10 +143,6 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 
 def _read(workbench: Workbench, service: InstallerService, arguments: argparse.Namespace) -> ExitCode:
-    outputs = {
-        option: path for option, path in (("--pdf", arguments.pdf), ("--bill", arguments.bill)) if path is not None
-    }
-    check_outputs(outputs, str(arguments.form))
     records = service.read_form(arguments.form)
     if arguments.position is not None:
         records = tuple(record for record in records if record.position == arguments.position)
@@ -151,9 +165,12 @@ def _read(workbench: Workbench, service: InstallerService, arguments: argparse.N
     if arguments.bill:
         filled = [record for record in records if _is_filled(record)]
         contents[arguments.bill] = workbench.bills().pdf(service.as_built(site_plan, filled), display, records=filled)
-    write_files(contents)
-    if not arguments.dry_run:
-        _keep(service, judged, photos)
+    with arguments.output_plan.staged(contents) as files:
+        if arguments.dry_run:
+            files.place()
+        else:
+            kept = [(one.record, photos) for one in judged if _is_filled(one.record)]
+            service.records().add_commissionings(kept, files.place)
     story = service.words(language, display).story
     write_standard_output("".join(f"{line}\n" for one in judged for line in record_lines(one, story)))
     return ExitCode.FITS if all(one.is_clear for one in judged) else ExitCode.DOES_NOT_FIT
@@ -162,13 +179,6 @@ def _read(workbench: Workbench, service: InstallerService, arguments: argparse.N
 def _is_filled(record: CommissioningRecord) -> bool:
     """Say whether somebody wrote into a form; the page of a position where nobody was is no record."""
     return bool(record.entries or record.changes or record.done_on or record.done_by)
-
-
-def _keep(service: InstallerService, judged: Sequence[JudgedRecord], photos: Mapping[str, bytes]) -> None:
-    """Keep every record in which something was written."""
-    for one in judged:
-        if _is_filled(one.record):
-            service.records().add_commissioning(one.record, photos)
 
 
 def record_lines(judged: JudgedRecord, story: Story) -> Iterator[str]:

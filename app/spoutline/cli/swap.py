@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from spoutline.cli.command import Command, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.cli.outputs import InputFile
 from spoutline.model.finding import Severity, Verdict
 from spoutline.model.stock import SwapOption
 
@@ -23,7 +24,13 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("position", metavar="POSITION", help="label of the position")
     parser.add_argument("missing", metavar="PARTNUMBER", help="part of its set that is not at hand")
     parser.add_argument(
-        "--stock", metavar="STOCK.csv", type=Path, required=True, help="stock list: columns part_number, quantity"
+        "--stock",
+        metavar="STOCK.csv",
+        type=Path,
+        required=True,
+        action=InputFile,
+        words="the stock list",
+        help="stock list: columns part_number, quantity",
     )
 
 

@@ -10,8 +10,9 @@ from spoutline.book.survey_text import read_survey, survey_to_json
 from spoutline.cli.command import Command
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import tell_note, write_standard_output
+from spoutline.cli.outputs import InputFile, OutputArguments
+from spoutline.documents.marks import FileForm
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.whole_files import write_files
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -21,7 +22,12 @@ if TYPE_CHECKING:
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
-        "table", metavar="TABLE", type=Path, help="a file that ends in .csv or .xlsx; titles come first"
+        "table",
+        metavar="TABLE",
+        type=Path,
+        action=InputFile,
+        words="the table itself",
+        help="a file that ends in .csv or .xlsx; titles come first",
     )
     parser.add_argument("--sheet", metavar="NAME", help="sheet of a workbook; the first where not given")
     parser.add_argument(
@@ -42,9 +48,11 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         "--like",
         metavar="SURVEY",
         type=Path,
+        action=InputFile,
+        words="the survey that answers what the table leaves out",
         help="site and first position of this survey answer what the table leaves out",
     )
-    parser.add_argument("--out", metavar="F", type=Path, help="write to this file instead of standard output")
+    OutputArguments(parser).add("--out", FileForm.JSON, "write to this file instead of standard output")
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -66,7 +74,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.out is None:
         write_standard_output(text)
     else:
-        write_files({arguments.out: text.encode("utf-8")})
+        arguments.output_plan.write({arguments.out: text.encode("utf-8")})
     return ExitCode.FITS
 
 

@@ -8,7 +8,7 @@ from io import StringIO
 from spoutline.documents.tabular.cells import shielded, without_controls
 from spoutline.model.programme import Programme, RankedSite, SiteResult
 
-_HEAD = (
+COLUMNS = (
     "rank",
     "year",
     "left_out",
@@ -31,7 +31,7 @@ def programme_csv(programme: Programme) -> bytes:
     """Return the programme as CSV, UTF-8 with a byte order mark; equal programmes give equal bytes."""
     stream = StringIO(newline="")
     writer = csv.writer(stream, lineterminator="\r\n")
-    writer.writerow(_HEAD)
+    writer.writerow(COLUMNS)
     for ranked in programme.ranked:
         writer.writerow(_row(ranked.site, ranked))
     for other in programme.others:

@@ -10,6 +10,7 @@ from reportlab.pdfgen.canvas import Canvas
 from reportlab.platypus import BaseDocTemplate, Flowable, Frame, PageTemplate
 
 from spoutline.documents.content.blocks import Document
+from spoutline.documents.marks import PDF_PRODUCER
 from spoutline.documents.pdf import styles
 from spoutline.documents.pdf.fonts import BOLD, REGULAR, printable, register_fonts
 from spoutline.documents.pdf.painter import shortened
@@ -69,6 +70,7 @@ class _Template(BaseDocTemplate):  # type: ignore[misc]
             author=printable(document.author),
             subject=printable(document.subject),
             creator=printable(document.author),
+            producer=PDF_PRODUCER,
             lang=document.language,
             invariant=1,
             pageCompression=1,

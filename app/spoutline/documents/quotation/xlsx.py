@@ -12,6 +12,7 @@ from typing import Any, Final
 import xlsxwriter
 from xlsxwriter.utility import xl_rowcol_to_cell as cell_name
 
+from spoutline.documents.marks import xlsx_mark
 from spoutline.documents.quotation.formulas import rounded_formula
 from spoutline.documents.quotation.places import islands_by_label
 from spoutline.documents.tabular.cells import without_controls
@@ -45,6 +46,7 @@ def quotation_xlsx(quotation: Quotation, revision: int, story: Story) -> bytes:
             "created": _CREATED,
         }
     )
+    workbook.set_custom_property(*xlsx_mark())
     formats = _Formats(workbook, quotation.terms.currency)
     for number, option in enumerate(quotation.options, start=1):
         name = f"{story.word(Word.OPTION)} {number}"

@@ -29,9 +29,9 @@ class Sheet:
     money: frozenset[int] = frozenset()
 
 
-def bill_sheet(site_plan: SitePlan, story: Story) -> Sheet:
-    """Return every part of every position, one row each, without sums of rows so that filters and totals stay right."""
-    titles = (
+def bill_titles(story: Story) -> tuple[str, ...]:
+    """Return the column titles of a bill without islands."""
+    return (
         story.word(Word.POSITION),
         story.word(Word.DISPENSER),
         story.word(Word.PLACE),
@@ -45,6 +45,11 @@ def bill_sheet(site_plan: SitePlan, story: Story) -> Sheet:
         story.word(Word.LEAD_TIME_DAYS),
         story.word(Word.REASON),
     )
+
+
+def bill_sheet(site_plan: SitePlan, story: Story) -> Sheet:
+    """Return every part of every position, one row each, without sums of rows so that filters and totals stay right."""
+    titles = bill_titles(story)
     rows = tuple(row for plan in site_plan.positions for row in _bill_rows(plan, site_plan, story))
     return _with_islands(Sheet(story.word(Word.SHEET_BILL), titles, rows, frozenset({8, 9})), site_plan, story)
 
@@ -103,7 +108,7 @@ def _with_islands(sheet: Sheet, site_plan: SitePlan, story: Story) -> Sheet:
         return sheet
     return Sheet(
         sheet.name,
-        (*sheet.titles[:_ISLAND_COLUMN], story.word(Word.ISLAND), *sheet.titles[_ISLAND_COLUMN:]),
+        with_island_title(sheet.titles, story),
         tuple((*row[:_ISLAND_COLUMN], island_at[str(row[0])], *row[_ISLAND_COLUMN:]) for row in sheet.rows),
         frozenset(column + (column >= _ISLAND_COLUMN) for column in sheet.money),
     )
@@ -171,3 +176,8 @@ def _check_row(label: str, check: Check, story: Story) -> tuple[Cell, ...]:
         text.outcome_word,
         "; ".join(text.sources),
     )
+
+
+def with_island_title(titles: tuple[str, ...], story: Story) -> tuple[str, ...]:
+    """Return column titles with the island's behind those of position and dispenser."""
+    return (*titles[:_ISLAND_COLUMN], story.word(Word.ISLAND), *titles[_ISLAND_COLUMN:])

@@ -9,6 +9,7 @@ from typing import Any, Final
 
 import xlsxwriter
 
+from spoutline.documents.marks import xlsx_mark
 from spoutline.documents.tabular.cells import Cell, without_controls
 from spoutline.documents.tabular.rows import Sheet, bill_sheet, check_sheet, position_sheet
 from spoutline.explain.phrases.paper_words import PaperWord as Word
@@ -36,6 +37,7 @@ def xlsx_bytes(site_plan: SitePlan, story: Story) -> bytes:
             "created": _CREATED,
         }
     )
+    workbook.set_custom_property(*xlsx_mark())
     places = decimals(site_plan.survey.site.currency)
     formats = _Formats(workbook, f"#,##0.{'0' * places}" if places else "#,##0")
     for sheet in (bill_sheet(site_plan, story), position_sheet(site_plan, story), check_sheet(site_plan, story)):

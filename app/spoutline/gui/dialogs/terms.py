@@ -20,7 +20,9 @@ from PySide6.QtWidgets import (
 
 from spoutline.bootstrap.quotations import QuotationService
 from spoutline.catalogue.price_lists import PriceListNames
+from spoutline.documents.marks import FileForm
 from spoutline.gui.dialogs.form import FormDialog
+from spoutline.gui.dialogs.saving import FilesInUse, Saving
 from spoutline.gui.dialogs.terms_page import TermsPage
 from spoutline.gui.edits.terms_draft import DraftProblem, TermsDraft, draft_of, judged_terms, judged_usual
 from spoutline.gui.edits.terms_subjects import LABOUR, SUBJECTS
@@ -69,7 +71,8 @@ class TermsDialog(FormDialog):
 
     ``terms`` holds them once the dialog is accepted, ``path`` the file that says exactly the same, ``folder`` where
     the letterhead's picture is to be looked for. ``start`` None begins with the usual terms and, for the day,
-    ``today``. For a ``survey`` the page of labour says how many hours the table comes to.
+    ``today``. For a ``survey`` the page of labour says how many hours the table comes to. ``in_use`` returns the files
+    that the program draws on, which the terms are not written over.
     """
 
     def __init__(
@@ -81,9 +84,10 @@ class TermsDialog(FormDialog):
         *,
         today: date | None = None,
         survey: Survey | None = None,
+        in_use: FilesInUse = tuple,
     ) -> None:
         super().__init__(tr("Terms of the quotation"), parent)
-        self._service, self._survey = service, survey
+        self._service, self._survey, self._in_use = service, survey, in_use
         self._terms: Terms | None = None
         self._is_asked = False  # whether entries that are still missing are to be shown
         self._emptied: set[str] = set()
@@ -359,9 +363,10 @@ class TermsDialog(FormDialog):
         if self._judged() is None:
             return
         place = str(self._state.file or Path(self._folder_text()) / "terms.toml")
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save the terms"), place, _FILES)
-        if path:
-            self.save_as(Path(path))
+        saving = Saving(self._in_use, self)
+        path = saving.ask(tr("Save the terms"), place, FileForm.TOML, edited=self._state.file)
+        if path is not None:
+            self.save_as(path)
 
     def _folder_text(self) -> str:
         return str(self._state.folder) if self._state.folder is not None else ""

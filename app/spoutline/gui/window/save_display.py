@@ -6,8 +6,10 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer
-from PySide6.QtWidgets import QFileDialog, QLabel
+from PySide6.QtWidgets import QLabel
 
+from spoutline.documents.marks import FileForm
+from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.dialogs.unsaved import Leaving, UnsavedDialog
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.roles import Tone
@@ -139,8 +141,9 @@ class SaveDisplay(QObject):
     def ask_and_write(self) -> bool:
         """Ask for a place and write the survey there; say whether it was written."""
         name = f"{file_stem(self._session.survey.site.name)}.json"
-        path, _ = QFileDialog.getSaveFileName(self._window, tr("Write the survey"), name, "JSON (*.json)")
-        return bool(path) and self.write_file(Path(path))
+        saving = Saving(self._session.workbench.files_in_use, self._window)
+        path = saving.ask(tr("Write the survey"), name, FileForm.JSON)
+        return path is not None and self.write_file(path)
 
     def write_file(self, path: Path) -> bool:
         """Write the survey into a file and say so; return False where it cannot be written."""

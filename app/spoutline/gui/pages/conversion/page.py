@@ -6,9 +6,11 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QPushButton, QSplitter, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from spoutline.documents.conversion.summary import result_rows
+from spoutline.documents.marks import FileForm
+from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.edits.conversion_questions import conversion_questions, position_conversion_questions
 from spoutline.gui.edits.question import Option
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
@@ -229,9 +231,9 @@ class ConversionPage(QWidget):
 
     def _save_as(self, suffix: str) -> None:
         name = f"{file_stem(self._context.session.survey.site.name)}-conversion.{suffix}"
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save"), name, f"{suffix.upper()} (*.{suffix})")
-        if path:
-            self.save_to(Path(path) if Path(path).suffix else Path(path).with_suffix(f".{suffix}"), suffix)
+        path = Saving(self._context.session.workbench.files_in_use, self).ask(tr("Save"), name, FileForm(suffix))
+        if path is not None:
+            self.save_to(path, suffix)
 
     def save_to(self, path: Path, suffix: str) -> None:
         """Write the report (``pdf``) or the calendar (``ics``) into a file."""
@@ -252,8 +254,9 @@ class ConversionPage(QWidget):
         )
 
     def _print(self) -> None:
+        session = self._context.session
         if self.document is not None:
-            print_document(self.document, self._context.session.survey.site.name, self)
+            print_document(self.document, session.survey.site.name, self, session.workbench.files_in_use)
 
     def _on_changed(self, what: Changed) -> None:
         if self.isVisible() and what & (Changed.SURVEY | Changed.UNITS | Changed.FOCUS):

@@ -9,13 +9,14 @@ from pathlib import Path
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QComboBox,
-    QFileDialog,
     QFormLayout,
     QHBoxLayout,
     QPushButton,
     QWidget,
 )
 
+from spoutline.documents.marks import FileForm
+from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.record_table import Column, RecordTable, SortedRecords
 from spoutline.gui.pages.context import Context, Notify
@@ -205,9 +206,9 @@ class InspectionPanel(QWidget):
 
     def _ask_and_save(self, suffix: str) -> None:
         name = f"{file_stem(self._context.session.survey.site.name)}-inspections.{suffix}"
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save"), name, f"{suffix.upper()} (*.{suffix})")
-        if path:
-            self.save_as(Path(path), suffix)
+        path = Saving(self._context.session.workbench.files_in_use, self).ask(tr("Save"), name, FileForm(suffix))
+        if path is not None:
+            self.save_as(path, suffix)
 
     def _show_parts(self) -> None:
         plan = self._context.plans.plan(self._context.session.label)

@@ -10,7 +10,6 @@ from pathlib import Path
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QComboBox,
-    QFileDialog,
     QFormLayout,
     QHBoxLayout,
     QLineEdit,
@@ -21,6 +20,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from spoutline.documents.marks import FileForm
+from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
@@ -181,13 +182,14 @@ class PackPanel(QWidget):
     def _ask_and_save(self) -> None:
         stem = file_stem(self._context.session.survey.site.name)
         name = f"{stem}-{self.kind_box.currentData()}-{self._language()}.pdf"
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save"), name, "PDF (*.pdf)")
-        if path:
-            self.save_as(Path(path))
+        path = Saving(self._context.session.workbench.files_in_use, self).ask(tr("Save"), name, FileForm.PDF)
+        if path is not None:
+            self.save_as(path)
 
     def _print(self) -> None:
+        session = self._context.session
         if self.document is not None:
-            print_document(self.document, self._context.session.survey.site.name, self)
+            print_document(self.document, session.survey.site.name, self, session.workbench.files_in_use)
 
     def _show_count(self, pages: int) -> None:
         self.state_label.setText(tr("{0} pages").format(pages) if pages > 1 else tr("1 page"))

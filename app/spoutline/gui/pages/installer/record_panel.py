@@ -8,6 +8,8 @@ from pathlib import Path
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from spoutline.documents.marks import FileForm
+from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.installer.record_fields import RecordFields
@@ -19,7 +21,7 @@ from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.language import Language
 from spoutline.model.record import CommissioningRecord, PhotoNote
 from spoutline.planning.sets.plan_site import fingerprint_of
-from spoutline.whole_files import write_file
+from spoutline.whole_files import InUse, write_file
 
 _FILE = JobKey(JobKind.FILE, "record")
 
@@ -41,6 +43,7 @@ class RecordPanel(QWidget):
         super().__init__(parent)
         self._context, self._language, self._notify = context, language, notify
         self._shown: object = None
+        self._sources: list[InUse] = []  # forms and photos read here, which no paper may take the place of
         self._photos: dict[str, tuple[PhotoNote, bytes]] = {}
         self._read: dict[str, CommissioningRecord] = {}  # of the form last read, by position, not yet kept
         page = ScrolledPage(self)
@@ -135,6 +138,7 @@ class RecordPanel(QWidget):
             self.state_label.setText(str(fault))
             return
         self._read = mine
+        self._sources.append(InUse(path, tr("the filled form")))
         self.refresh()
         self._show_read()
 
@@ -162,6 +166,7 @@ class RecordPanel(QWidget):
                 self.state_label.setText(str(fault))
                 continue
             self._photos[note.sha256] = (note, content)
+            self._sources.append(InUse(path, tr("a photo of the record")))
         self.photo_label.setText(", ".join(note.name for note, _ in self._photos.values()))
 
     def save_as(self, path: Path) -> None:
@@ -240,5 +245,4 @@ class RecordPanel(QWidget):
     def _asked(self, ending: str) -> Path | None:
         session = self._context.session
         name = f"{file_stem(session.survey.site.name)}-{file_stem(session.label)}-{ending}.pdf"
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save"), name, "PDF (*.pdf)")
-        return Path(path) if path else None
+        return Saving(session.workbench.files_in_use, self, self._sources).ask(tr("Save"), name, FileForm.PDF)

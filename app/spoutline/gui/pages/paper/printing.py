@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 from PySide6.QtCore import QMarginsF, QRectF
 from PySide6.QtGui import QImage, QPageLayout, QPageSize, QPainter
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import QWidget
 
+from spoutline.documents.marks import FileForm
+from spoutline.gui.dialogs.saving import FilesInUse, Saving
 from spoutline.gui.pages.paper.page_images import printed_images
 
 _DOTS_PER_INCH = 200
@@ -14,12 +18,18 @@ _LETTER_SHAPE = 11.0 / 8.5
 _TOLERANCE = 0.02
 
 
-def print_document(document: bytes, name: str, parent: QWidget) -> bool:
-    """Ask for a printer and print the document; return whether it was sent."""
+def print_document(document: bytes, name: str, parent: QWidget, in_use: FilesInUse) -> bool:
+    """Ask for a printer and print the document; return whether it was sent.
+
+    A print dialog can print into a file: it takes the place of none that ``in_use`` returns.
+    """
     printer = QPrinter(QPrinter.PrinterMode.HighResolution)
     printer.setDocName(name)
     dialog = QPrintDialog(printer, parent)
     if dialog.exec() != QPrintDialog.DialogCode.Accepted:
+        return False
+    file = printer.outputFileName()
+    if file and not Saving(in_use, parent).may_write(Path(file), FileForm.PDF):
         return False
     paint_pages(printer, printed_images(document, _DOTS_PER_INCH))
     return True

@@ -2,20 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from enum import StrEnum
 from pathlib import Path
 
 from PySide6.QtCore import QObject, Signal
-from PySide6.QtWidgets import QFileDialog, QWidget
+from PySide6.QtWidgets import QWidget
 
+from spoutline.documents.marks import FileForm
+from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import Ticket
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.quotation.in_hand import InHand
 from spoutline.gui.pages.quotation.work import FILE
 from spoutline.gui.wording import tr
-from spoutline.whole_files import write_file
+from spoutline.whole_files import InUse, write_file
 
 
 class FileKind(StrEnum):
@@ -47,16 +49,17 @@ class QuotationFiles(QObject):
         super().__init__(parent)
         self._context, self._notify, self._window = context, notify, parent
 
-    def ask(self, hand: InHand, kind: FileKind, option: int) -> None:
-        """Ask for a file and write a paper into it."""
+    def ask(self, hand: InHand, kind: FileKind, option: int, sources: Sequence[InUse] = ()) -> None:
+        """Ask for a file and write a paper into it; it takes the place of none of the ``sources``."""
         if hand.quotation is None:
             return
         ending = kind.ending
         stem = f"{file_stem(hand.quotation.terms.heading.number)}-r{hand.revision}"
         name = f"{stem}{'-pick-list' if kind is FileKind.PICK_LIST else ''}.{ending}"
-        path, _ = QFileDialog.getSaveFileName(self._window, tr("Save"), name, f"{ending.upper()} (*.{ending})")
-        if path:
-            self.save(hand, Path(path), kind, option)
+        in_use = self._context.session.workbench.files_in_use
+        path = Saving(in_use, self._window, tuple(sources)).ask(tr("Save"), name, FileForm(ending))
+        if path is not None:
+            self.save(hand, path, kind, option)
 
     def save(self, hand: InHand, path: Path, kind: FileKind, option: int) -> None:
         """Write a paper into a file; one that was issued as it was sent. ``option`` is the pick list's, from 0."""

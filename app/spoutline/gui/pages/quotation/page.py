@@ -40,6 +40,7 @@ from spoutline.gui.wording import tr
 from spoutline.model.faults import Cancelled, InputFault
 from spoutline.model.quotation import Quotation, QuotationStatus
 from spoutline.model.quotation_terms import PriceOverride
+from spoutline.whole_files import InUse
 
 
 class QuotationPage(QWidget):
@@ -229,7 +230,7 @@ class QuotationPage(QWidget):
         offer.accepted.connect(lambda option: self.answer(QuotationStatus.ACCEPTED, option))
         offer.decline_button.clicked.connect(lambda: self.answer(QuotationStatus.DECLINED))
         for kind, button in offer.save_buttons.items():
-            button.clicked.connect(lambda _=False, wanted=kind: self._files.ask(self._hand, wanted, offer.option))
+            button.clicked.connect(lambda _=False, wanted=kind: self._ask_file(wanted, offer.option))
         panel.newest_button.clicked.connect(lambda: self._show(self._newest))
         panel.prices.answered.connect(self._answer_price)
         panel.prices.taken_back.connect(lambda part: self.answer_price(part, None))
@@ -237,6 +238,12 @@ class QuotationPage(QWidget):
         panel.book.wanted.connect(self.look_at)
         panel.book.anew_wanted.connect(self.quote_anew)
         panel.book.expired.connect(self._on_expired)
+
+    def _ask_file(self, kind: FileKind, option: int) -> None:
+        terms = self.terms.in_hand
+        file = terms.file if terms is not None else None
+        sources = (InUse(file, tr("the file of the terms")),) if file is not None else ()
+        self._files.ask(self._hand, kind, option, sources)
 
     def _answer_price(self, part: str, price: str | None, reason: str) -> None:
         try:

@@ -10,6 +10,8 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QFileDialog, QWidget
 
+from spoutline.documents.marks import FileForm
+from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.quotation.terms import TermsInHand, dated_today, terms_of_file, terms_of_quotation
 from spoutline.gui.pages.quotation.work import TERMS
@@ -87,7 +89,8 @@ class TermsChoice(QObject):
         folder = before.folder if before is not None else None
         session = self._context.session
         service, survey = session.workbench.quoting(), session.survey
-        dialog = TermsDialog(service, start, folder, self._window, today=today, survey=survey)
+        in_use = session.workbench.files_in_use
+        dialog = TermsDialog(service, start, folder, self._window, today=today, survey=survey, in_use=in_use)
         dialog.exec()
         terms, file, folder = dialog.terms, dialog.path, dialog.folder
         dialog.deleteLater()
@@ -111,6 +114,7 @@ class TermsChoice(QObject):
 
     def ask_example(self) -> None:
         """Ask for a file, write ready terms into it and take them."""
-        path, _ = QFileDialog.getSaveFileName(self._window, tr("Ready terms"), "terms.toml", _FILES)
-        if path:
-            self.write_example(Path(path))
+        in_use = self._context.session.workbench.files_in_use
+        path = Saving(in_use, self._window).ask(tr("Ready terms"), "terms.toml", FileForm.TOML)
+        if path is not None:
+            self.write_example(path)

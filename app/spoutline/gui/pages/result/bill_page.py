@@ -5,9 +5,11 @@ from __future__ import annotations
 from pathlib import Path
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QPushButton, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSplitter, QVBoxLayout, QWidget
 
 from spoutline.documents.content.totals import BillLine, position_lines, site_lines, total_of
+from spoutline.documents.marks import FileForm
+from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.marks import tone_of_plan
 from spoutline.gui.models.node_tree import Node, NodeTree
@@ -176,9 +178,11 @@ class BillPage(QWidget):
 
     def _save_as(self, suffix: str) -> None:
         name = f"{file_stem(self._context.session.survey.site.name)}.{suffix}"
-        path, _ = QFileDialog.getSaveFileName(self, tr("Save the bill"), name, f"{suffix.upper()} (*.{suffix})")
-        if path:
-            self.save_to(Path(path) if Path(path).suffix else Path(path).with_suffix(f".{suffix}"), suffix)
+        path = Saving(self._context.session.workbench.files_in_use, self).ask(
+            tr("Save the bill"), name, FileForm(suffix)
+        )
+        if path is not None:
+            self.save_to(path, suffix)
 
     def save_to(self, path: Path, suffix: str) -> None:
         """Write the bill into a file: ``pdf``, ``csv`` or ``xlsx``. A failure leaves a file that was there."""
@@ -203,8 +207,9 @@ class BillPage(QWidget):
         )
 
     def _print(self) -> None:
+        session = self._context.session
         if self.document is not None:
-            print_document(self.document, self._context.session.survey.site.name, self)
+            print_document(self.document, session.survey.site.name, self, session.workbench.files_in_use)
 
     def _on_changed(self, what: Changed) -> None:
         if self.isVisible() and what & (Changed.SURVEY | Changed.UNITS):

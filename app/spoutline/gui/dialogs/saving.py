@@ -1,0 +1,56 @@
+"""Where a file is written: asked for and checked before anything is done.
+
+Where the command line wants ``--force``, the window asks.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from pathlib import Path
+
+from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
+
+from spoutline.documents.marks import FileForm, own_test
+from spoutline.gui.wording import tr
+from spoutline.whole_files import InUse, OutputPlan, PlannedFile, is_same_file
+
+FilesInUse = Callable[[], Sequence[InUse]]
+
+
+class Saving:
+    """Asks for files on behalf of a page or dialog.
+
+    ``program`` returns the files that the program draws on, as ``Workbench.files_in_use`` does, ``in_use`` are further
+    ones: no output takes the place of one.
+    """
+
+    def __init__(self, program: FilesInUse, parent: QWidget, in_use: Sequence[InUse] = ()) -> None:
+        self._program, self._parent, self._in_use = program, parent, tuple(in_use)
+
+    def ask(self, title: str, name: str, form: FileForm, *, edited: Path | None = None) -> Path | None:
+        """Ask for a file of a form and return it where it may be written; None where not.
+
+        ``edited`` is the file that is being edited, which may be written over.
+        """
+        path_text, _ = QFileDialog.getSaveFileName(self._parent, title, name, f"{form.upper()} (*.{form})")
+        if not path_text:
+            return None
+        path = Path(path_text)
+        path = path if path.suffix else path.with_name(f"{path.name}.{form}")
+        return path if self.may_write(path, form, edited=edited) else None
+
+    def may_write(self, path: Path, form: FileForm, *, edited: Path | None = None) -> bool:
+        """Say whether a file may be written; where somebody else's stands there, the person is asked."""
+        plan = OutputPlan([PlannedFile(path.name, path, own_test(form))], (*self._program(), *self._in_use))
+        clashes = plan.clashes()
+        if clashes:
+            words = tr("Nothing was written. {path}: {reason}.")
+            QMessageBox.warning(self._parent, "Spoutline", words.format(path=path, reason=clashes[0].wanted))
+            return False
+        if not plan.foreign() or (edited is not None and is_same_file(path, edited)):
+            return True
+        words = tr("{path} is there already, and this program did not write it as such a file. Replace it?")
+        buttons = QMessageBox.StandardButton.Yes | QMessageBox.StandardButton.No
+        question = words.format(path=path)
+        answer = QMessageBox.question(self._parent, "Spoutline", question, buttons, QMessageBox.StandardButton.No)
+        return answer == QMessageBox.StandardButton.Yes
