@@ -48,7 +48,8 @@ def connect_arguments(url: URL, patience: Patience) -> dict[str, Any]:
 def store_fault(cause: BaseException, where: str, address: str = "") -> StoreFault:
     """Return the fault that a person can read; ``where`` names the database, such as ``The database office.sqlite3``.
 
-    The secrets of its ``address`` are left out. It is a ``BusyStore`` where the same step may succeed later, a ``ReadOnlyStore`` where this person may not write.
+    It is a ``BusyStore`` where the same step may succeed later, a ``ReadOnlyStore`` where this person may not write.
+    The secrets of its ``address`` are left out.
     """
     if _is_read_only(cause):
         return ReadOnlyStore(
