@@ -26,7 +26,8 @@ _SQLITE_READ_ONLY = frozenset({sqlite3.SQLITE_READONLY, sqlite3.SQLITE_PERM})
 _PASSING_CLASSES = ("08", "40", "53")  # connection, transaction rolled back, resources
 _PASSING_STATES = frozenset({"57P01", "57P02", "57P03", "57014", "55P03", "25P03"})
 _READ_ONLY_STATES = frozenset({"42501", "25006"})  # insufficient privilege, read-only transaction
-_COMING_AND_GOING = ("starting up", "shutting down", "recovery mode", "too many clients")  # what such a server says
+# what a server says that refuses a person for good; libpq gives no code while it connects
+_REFUSALS = ("does not exist", "authentication failed", "pg_hba.conf", "permission denied", "not permitted", "invalid")
 _NO_SUCH_DATABASE = frozenset({"3D000", "28000", "28P01"})  # these stay as they are until a person acts
 
 
@@ -67,10 +68,10 @@ def _is_passing(cause: BaseException) -> bool:
     state = getattr(cause, "sqlstate", None)
     if isinstance(state, str):
         return state not in _NO_SUCH_DATABASE and (state.startswith(_PASSING_CLASSES) or state in _PASSING_STATES)
-    # psycopg gives no state while it connects: a server that is not there says nothing, one that refuses says FATAL
+    # while connecting there is no state: a server that is not there says nothing, one that starts or refuses FATAL
     if type(cause).__name__ not in ("OperationalError", "ConnectionTimeout"):
         return False
-    return "FATAL" not in str(cause) or any(words in str(cause) for words in _COMING_AND_GOING)
+    return "FATAL" not in str(cause) or not any(words in str(cause) for words in _REFUSALS)
 
 
 def _is_read_only(cause: BaseException) -> bool:

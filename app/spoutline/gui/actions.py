@@ -25,6 +25,7 @@ class ActionId(StrEnum):
     IMPORT_SURVEY = "import_survey"
     IMPORT_TABLE = "import_table"
     EXPORT_SURVEY = "export_survey"
+    BACKUPS = "backups"
     QUIT = "quit"
     UNDO = "undo"
     REDO = "redo"
@@ -106,6 +107,14 @@ ACTIONS: tuple[ActionRecord, ...] = (
         title="&Write to file…",
         keys="Ctrl+Shift+S",
         hint="Write this survey to a file. The book keeps every change by itself.",
+    ),
+    ActionRecord(
+        id=ActionId.BACKUPS,
+        menu=MenuId.SURVEY,
+        title="Bac&kups…",
+        keys="Ctrl+Shift+B",
+        hint="What is kept of the book, one more now, or one put back in its place.",
+        starts_group=True,
     ),
     ActionRecord(id=ActionId.QUIT, menu=MenuId.SURVEY, title="&Quit", keys="Ctrl+Q", starts_group=True),
     ActionRecord(id=ActionId.UNDO, menu=MenuId.CHANGE, title="&Undo", keys="Ctrl+Z", hint="Take back the last change."),

@@ -26,6 +26,7 @@ class JobKind(StrEnum):
     """Kinds of work. A new job of a kind and key takes the place of the one before."""
 
     OPEN = "open"
+    BACKUP = "backup"
     PLAN = "plan"
     SITE_PLAN = "site_plan"
     PART_SEARCH = "part_search"

@@ -17,6 +17,7 @@ from spoutline.gui.widgets.theme import dress
 from spoutline.gui.window.faults import FaultRecord, UnexpectedFault, log_folder
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.wording import tr
+from spoutline.model.faults import DamagedStore
 
 if TYPE_CHECKING:
     from spoutline.book.records import StoredSurvey
@@ -24,6 +25,8 @@ if TYPE_CHECKING:
     from spoutline.model.survey import Survey
     from spoutline.units.accepted import UnitSystem
 
+_BACKUP = JobKey(JobKind.BACKUP)
+_BACKUP_LOOK_MS = 60 * 60 * 1000
 WorkbenchFactory = Callable[[], "Workbench"]
 
 
@@ -116,10 +119,38 @@ class Opening:
         workplace = self._window.attach(session)
         self.verbs = Verbs(self._window, workplace)
         self.verbs.remember_survey(opened.stored)
+        self._back_up(opened.workbench)
+
+    def _back_up(self, workbench: Workbench) -> None:
+        """Make the backup of the day, now and in a window that stays open over midnight."""
+        jobs = self._window.jobs
+
+        def work(_: Ticket) -> object:
+            return workbench.keeping().back_up_daily()
+
+        def start() -> None:
+            jobs.start(_BACKUP, work, lambda _: None, lambda fault: self._window.show_trouble(str(fault)), priority=-1)
+
+        self._daily = QTimer(self._window)
+        self._daily.setInterval(_BACKUP_LOOK_MS)
+        self._daily.timeout.connect(start)
+        self._daily.start()
+        start()
 
     def _fail(self, fault: Exception) -> None:
         self._window.waiting_label.setText(tr("The book of surveys cannot be opened."))
-        self._window.show_trouble(str(fault), (Offer(tr("Try again"), self.start),))
+        again = Offer(tr("Try again"), self.start)
+        offers = (Offer(tr("Restore a backup…"), self._restore), again) if isinstance(fault, DamagedStore) else (again,)
+        self._window.show_trouble(str(fault), offers)
+
+    def _restore(self) -> None:
+        """Show the backups of a book that cannot be opened; open it where one was put back."""
+        from spoutline.gui.dialogs.backups import BackupsDialog
+
+        dialog = BackupsDialog(self._factory().keeping(), parent=self._window)
+        dialog.exec()
+        if dialog.restored is not None:
+            self.start()
 
 
 def survey_to_show(workbench: Workbench, survey: Survey | None) -> StoredSurvey:

@@ -15,10 +15,11 @@ from spoutline.gui.edits.positions import duplicate_position, free_label, remove
 from spoutline.gui.edits.question import Step
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.session import Changed
+from spoutline.gui.waiting import wait_for
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.gui.wording import tr
-from spoutline.model.faults import InputFault, InputNote
+from spoutline.model.faults import InputFault, InputNote, StoreFault
 from spoutline.units.accepted import UnitSystem
 
 _TABLE_ENDINGS = (".csv", ".tsv", ".txt", ".xlsx")
@@ -36,6 +37,7 @@ class Verbs:
             ActionId.NEW_SURVEY: self.new_survey,
             ActionId.IMPORT_SURVEY: self.ask_and_read,
             ActionId.EXPORT_SURVEY: self.ask_and_write,
+            ActionId.BACKUPS: self.open_backups,
             ActionId.QUIT: window.close,
             ActionId.UNDO: self._session.undo_stack.undo,
             ActionId.REDO: self._session.undo_stack.redo,
@@ -101,6 +103,27 @@ class Verbs:
         dialog.exec()
         self.turn_to(dialog.chosen)
         self._tell_notes(dialog.notes)
+
+    def open_backups(self) -> None:
+        """Show the backups of the book; where one was put back, go on with what it holds."""
+        from spoutline.gui.dialogs.backups import BackupsDialog
+        from spoutline.gui.window.start import survey_to_show
+
+        workbench, saving = self._session.workbench, self._window.saving
+        may_leave = saving.may_leave if saving is not None else self._session.may_leave
+        dialog = BackupsDialog(workbench.keeping(), may_leave, self._window)
+        dialog.exec()
+        if dialog.restored is None:
+            return
+        try:
+            self._session.open(wait_for(lambda: survey_to_show(workbench, None)))
+        except (InputFault, StoreFault) as fault:
+            self._window.show_trouble(str(fault))
+            return
+        self._workplace.show_step(Step.LIQUID)
+        words = tr("The book is the backup again: {count} surveys. What lay there before is {path}.")
+        aside = dialog.restored.set_aside
+        self._window.notify(words.format(count=dialog.restored.report.surveys, path=aside or tr("nothing")))
 
     def turn_to(self, stored: StoredSurvey | None) -> None:
         """Turn to another survey; None stays with this one."""

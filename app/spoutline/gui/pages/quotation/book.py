@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from contextlib import suppress
 from datetime import date
 
 from PySide6.QtCore import Qt, Signal
@@ -18,6 +19,7 @@ from spoutline.gui.roles import Role
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table, Tree
 from spoutline.gui.wording import tr
+from spoutline.model.faults import ReadOnlyStore
 
 _ENTRIES = JobKey(JobKind.QUOTATION, "entries")
 _TOUCHED = JobKey(JobKind.QUOTATION, "touched")
@@ -81,7 +83,10 @@ class BookPanel(QWidget):
         service, text, today = self._context.session.workbench.quoting(), self.search_edit.text(), self._today()
 
         def work(_: Ticket) -> Listed:
-            over = service.expire(today) if expire else ()
+            over: tuple[int, ...] = ()
+            if expire:
+                with suppress(ReadOnlyStore):  # who only reads sees the list as it is
+                    over = service.expire(today)
             return over, service.quotations(text)
 
         self._context.jobs.start(_ENTRIES, work, self._show_entries, lambda fault: self.state_label.setText(str(fault)))
