@@ -33,7 +33,7 @@ def open_window(workbench: Workbench, survey: Survey | None) -> int:
         return ExitCode.BAD_INPUT
     from spoutline.gui.window.start import run
 
-    return run(lambda: workbench, survey, [sys.argv[0]])
+    return run(lambda: workbench, survey, [sys.argv[0]], workbench.language)
 
 
 if __name__ == "__main__":

@@ -133,9 +133,9 @@ def test_a_form_goes_out_comes_back_and_its_record_is_kept(
     assert done.code == 1  # out of limit, and items left open
     assert "OUT OF LIMIT" in done.out
     assert "2000000 Ω" in text_of(record)
-    assert PdfReader(bill).metadata.title == "Bill of hanging hardware as built: Maple Ferry Fuels"
+    assert PdfReader(bill).metadata.title == "Bill of materials as built: Maple Ferry Fuels"
     built = text_of(bill)
-    assert "Bill of hanging hardware as built" in built
+    assert "Bill of materials as built" in built
     assert "Built by record 2026-12-01, Ada Quill: 1" in built
     listed = spoutline("record", "list", "Maple Ferry Fuels", *own)
     assert "commissioning  1  Ada Quill" in listed.out

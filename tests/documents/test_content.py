@@ -61,7 +61,7 @@ def all_text(document: Document) -> str:
 
 def test_chapters_run_from_the_site_to_the_caution_sheet() -> None:
     assert headings(content(), 1) == [
-        "Bill of hanging hardware",
+        "Bill of materials",
         "Position 1A",
         "Position 2A",
         "Position 3A",

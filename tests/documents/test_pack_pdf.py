@@ -120,7 +120,7 @@ def test_what_is_taken_off_is_listed_and_a_kept_part_is_not() -> None:
     )
     where = factory.position("V1", vapour_today="balance", installed=installed)
     text = text_of(pack_pdf(factory.site_plan(factory.fitting_plan(where)), words(), JOB))
-    assert "Taken off: nozzle OLD-1; curb hose coaxial hose, plate gone." in text
+    assert "Removed: nozzle OLD-1; curb hose coaxial hose, plate gone." in text
     assert "Vapor recovery ends here" in text
     unknown = text_of(pack_pdf(factory.site_plan(factory.fitting_plan()), words(), JOB))
     assert "write down what you take off" in unknown

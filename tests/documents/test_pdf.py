@@ -61,7 +61,7 @@ def test_the_last_chapter_is_the_caution_sheet_and_nothing_follows() -> None:
 def test_the_outline_lists_chapters_with_their_sections() -> None:
     outline = reader_of(usual()).outline
     titles = [entry.title for entry in outline if not isinstance(entry, list)]
-    assert titles[:2] == ["Bill of hanging hardware", "Position 1A"]
+    assert titles[:2] == ["Bill of materials", "Position 1A"]
     sections = [entry.title for entry in outline[3]]
     assert sections == [
         "Parts from dispenser to vehicle",
@@ -76,7 +76,7 @@ def test_the_outline_lists_chapters_with_their_sections() -> None:
 def test_title_author_and_language_are_set() -> None:
     reader = reader_of(usual())
     assert reader.metadata is not None
-    assert reader.metadata.title == "Bill of hanging hardware: Heron Ford Fuels"
+    assert reader.metadata.title == "Bill of materials: Heron Ford Fuels"
     assert reader.metadata.author == "Spoutline 0.1.0"
     assert reader.trailer["/Root"]["/Lang"] == "en"
 

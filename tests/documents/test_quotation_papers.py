@@ -97,7 +97,7 @@ def test_the_formulas_of_the_workbook_recompute_every_amount(workbench: Workbenc
 def test_a_changed_quantity_changes_the_total_by_its_price(quotation: Quotation) -> None:
     workbook = Workbook(quotation_workbook(quotation, 1, story()))
     sheet = workbook.formulas["Option 1"]
-    (goods, before), *_ = column(workbook, "Option 1", "Goods")
+    (goods, before), *_ = column(workbook, "Option 1", "Materials")
     line = quotation.options[0].lines[0]
     row = next(row for row in sheet.iter_rows() if row[1].value == line.part_number)
     row[4].value += 3
@@ -152,15 +152,15 @@ def printed_total(section: str, lines_expected: int) -> Decimal:
         assert (Decimal(hours) * amount_of(rate)).quantize(CENT, ROUND_HALF_UP) == amount_of(amount)
     amounts = {
         name: amount_of(value)
-        for name, value in re.findall(rf"(Goods|Labor|Freight|Net amount|Rounding|Total, USD) {money}", section)
+        for name, value in re.findall(rf"(Materials|Labor|Freight|Subtotal|Rounding|Total, USD) {money}", section)
     }
-    assert (amounts["Goods"], amounts["Labor"]) == (goods, labour)
-    assert goods + labour + amounts["Freight"] == amounts["Net amount"]
+    assert (amounts["Materials"], amounts["Labor"]) == (goods, labour)
+    assert goods + labour + amounts["Freight"] == amounts["Subtotal"]
     taxes = Decimal(0)
     for percent, base, tax in re.findall(rf"([\d.]+) % on {money} {money}", section):
         assert (amount_of(base) * Decimal(percent) / 100).quantize(CENT, ROUND_HALF_UP) == amount_of(tax)
         taxes += amount_of(tax)
-    assert amounts["Net amount"] + taxes + amounts.get("Rounding", Decimal(0)) == amounts["Total, USD"]
+    assert amounts["Subtotal"] + taxes + amounts.get("Rounding", Decimal(0)) == amounts["Total, USD"]
     return amounts["Total, USD"]
 
 
@@ -244,7 +244,7 @@ def test_every_page_is_numbered_and_the_quotation_can_be_signed(quotation: Quota
         "Hedgerow Supply",
         "Hollow Ford Fuels",
         "Signature",
-        "Offer stands until 2026-12-25",
+        "Valid through 2026-12-25",
     ):
         assert words in text
     assert reader.metadata is not None

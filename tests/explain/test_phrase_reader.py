@@ -114,3 +114,16 @@ def test_a_language_lacks_no_phrase_of_a_table_that_it_has(folder: str, language
 )
 def test_placeholders_are_read_as_they_get_filled(sentence: str, names: set[str]) -> None:
     assert placeholders(sentence) == names
+
+
+@pytest.mark.parametrize(("folder", "table"), [("phrases", "text"), ("conversion", "sentences"), ("pack", "text")])
+def test_every_sentence_is_asked_for_somewhere(folder: str, table: str) -> None:
+    declared = {"sentences.py", "vocabulary.py", "asked_cases.py"}
+    app = RESOURCES.parent / "app" / "spoutline"
+    files = [path for path in app.rglob("*.py") if path.name not in declared and path.parent.name != "pack"]
+    files += list((app / "documents" / "pack").glob("*.py"))
+    code = "\n".join(path.read_text(encoding="utf-8") for path in files)
+    parts = tuple(re.findall(r'f"(\w+_)\{', code))  # names put together from a part and a value
+    known = set(re.findall(r"[\"'](\w+)[\"']", code))
+    asked = [name for name in tomllib.loads(english(folder))[table] if name not in known and not name.startswith(parts)]
+    assert asked == []

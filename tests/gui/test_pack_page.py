@@ -176,7 +176,7 @@ def test_the_record_and_the_bill_as_built_are_saved(page: InstallerPage, qtbot: 
     page.record_panel.save_bill(bill)
     qtbot.waitUntil(bill.exists, timeout=20_000)
     assert "OUT OF LIMIT" in text_of(record)
-    assert "Bill of hanging hardware as built" in text_of(bill)
+    assert "Bill of materials as built" in text_of(bill)
 
 
 def test_a_swap_is_checked_and_lands_in_the_record(page: InstallerPage, qtbot: QtBot, tmp_path: Path) -> None:

@@ -135,7 +135,7 @@ def test_survey_becomes_plan_quotation_and_revision(
     assert not offer.make_button.isEnabled()
     quote(qtbot, page, terms("GUI-1"))
     assert page.quotation is not None
-    assert [row.title for row in offer.amounts.records][:4] == ["Goods", "Labor", "Freight", "Total"]
+    assert [row.title for row in offer.amounts.records][:4] == ["Materials", "Labor", "Freight", "Total"]
     assert offer.amounts.records[0].differs
     qtbot.waitUntil(lambda: page.paper.page_count > 0, timeout=20_000)
     page.panel.name_edit.setText("Odile")

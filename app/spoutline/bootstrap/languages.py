@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Final
 
 from spoutline.bootstrap.settings import user_folder
+from spoutline.model.faults import StoreFault
 from spoutline.model.language import Language, language_of
 from spoutline.whole_files import write_file
 
@@ -37,6 +38,10 @@ def remembered_language() -> Language | None:
 
 def remember_language(language: Language) -> None:
     """Open the window in this language from now on; raise ``StoreFault`` where that cannot be kept."""
+    try:
+        _file().parent.mkdir(parents=True, exist_ok=True)
+    except OSError as fault:
+        raise StoreFault(f"{_file().parent} cannot be made: {fault.strerror}.") from fault
     write_file(_file(), f'# What this person chose in the window.\nlanguage = "{language}"\n'.encode())
 
 

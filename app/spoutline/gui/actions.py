@@ -10,10 +10,10 @@ class MenuId(StrEnum):
     """Menus in bar order; the value is the title with its mnemonic."""
 
     SURVEY = "&Survey"
-    CHANGE = "&Change"
+    CHANGE = "&Edit"
     POSITION = "&Position"
     GO = "&Go"
-    SHOW = "Sho&w"
+    SHOW = "&View"
     HELP = "&Help"
 
 
@@ -215,7 +215,7 @@ ACTIONS: tuple[ActionRecord, ...] = (
     ActionRecord(
         id=ActionId.BILL,
         menu=MenuId.GO,
-        title="Bi&ll of the site",
+        title="Parts &list of the site",
         keys="Ctrl+B",
         hint="All parts with sums, the paper to print, and files to save.",
     ),
@@ -245,7 +245,7 @@ ACTIONS: tuple[ActionRecord, ...] = (
         menu=MenuId.GO,
         title="&Installer's work",
         keys="Ctrl+J",
-        hint="Papers to take along, the record of each position, swaps from the van, inspections.",
+        hint="Papers to take along, the record of each position, replacements from the truck, inspections.",
     ),
     ActionRecord(
         id=ActionId.PROGRAMME,

@@ -122,7 +122,6 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "at_least": (),
     "at_most": (),
     "between": ("low", "high"),
-    "source_unconfirmed": (),
     "price_missing": ("currency",),
     "and_more": ("text", "count"),
     "at_condition": ("value", "condition"),

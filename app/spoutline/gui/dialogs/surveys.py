@@ -173,7 +173,7 @@ class SurveysDialog(FormDialog):
         if entry.id == self._present_id:
             self.show_fault(tr("“{name}” is open. Open another survey first.").format(name=entry.name))
             return
-        question = tr("Take “{name}” off the list? Its past saves stay in the database.").format(name=entry.name)
+        question = tr("Remove “{name}” from the list? Its past saves stay in the database.").format(name=entry.name)
         if self.is_sure(question):
             try:
                 wait_for(lambda: self._workbench.book().remove(entry.id))

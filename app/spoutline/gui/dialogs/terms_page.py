@@ -102,7 +102,7 @@ class TableSection(Card):
         row.addWidget(plain_label(tr(self.declared.title), "cardTitle"), 1)
         self.add_button = self._button(tr("Add"), tr("Add a row behind the chosen one (Insert)"))
         self.copy_button = self._button(tr("Duplicate"), tr("Copy the chosen rows (Ctrl+Shift+D)"))
-        self.remove_button = self._button(tr("Remove"), tr("Take the chosen rows away (Ctrl+Delete)"))
+        self.remove_button = self._button(tr("Remove"), tr("Remove the chosen rows (Ctrl+Delete)"))
         self.up_button = self._button(tr("Up"), tr("Move the chosen rows up (Alt+Up)"))
         self.down_button = self._button(tr("Down"), tr("Move the chosen rows down (Alt+Down)"))
         for button in (self.add_button, self.copy_button, self.remove_button, self.up_button, self.down_button):

@@ -40,7 +40,7 @@ def entry_columns(story: Story) -> tuple[Column[QuotationEntry], ...]:
         Column(title=tr("Status"), text=lambda one: story.title(one.status), tone=lambda one: TONES[one.status]),
         Column(title=tr("Customer"), text=lambda one: one.customer, hint=lambda one: tip(one.customer)),
         Column(title=tr("Site"), text=lambda one: one.site, hint=lambda one: tip(one.site)),
-        Column(title=tr("Stands until"), text=lambda one: story.day(one.valid_to)),
+        Column(title=tr("Valid through"), text=lambda one: story.day(one.valid_to)),
     )
 
 

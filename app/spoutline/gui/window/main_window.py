@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QMimeData, QSize, Qt, Signal
 from PySide6.QtGui import QAction, QActionGroup, QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence
-from PySide6.QtWidgets import QLabel, QMainWindow, QProgressBar, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QMainWindow, QMenu, QProgressBar, QVBoxLayout, QWidget
 
 from spoutline.gui.actions import ACTIONS, ActionId, MenuId, action_record
 from spoutline.gui.escaping import mnemonic_safe
@@ -14,7 +15,9 @@ from spoutline.gui.jobs import Jobs
 from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.icons import icon
 from spoutline.gui.widgets.notice_bar import NoticeBar, Offer
+from spoutline.gui.window.language import LANGUAGE_NAMES
 from spoutline.gui.wording import tr
+from spoutline.model.language import Language
 
 if TYPE_CHECKING:
     from spoutline.gui.session import Session
@@ -52,12 +55,16 @@ class MainWindow(QMainWindow):
     -------
     file_dropped(str)
         A file was dropped on the window; its path.
+    language_wanted(str)
+        Another language was chosen; its tag.
     """
 
     file_dropped = Signal(str)
+    language_wanted = Signal(str)
 
-    def __init__(self) -> None:
+    def __init__(self, language: Language = Language.ENGLISH) -> None:
         super().__init__()
+        self._language = language
         self.setWindowTitle("Spoutline")
         self.setWindowIcon(icon("spoutline"))
         self.resize(_WANTED_SIZE.boundedTo(self.screen().availableSize() - _FRAME))
@@ -98,6 +105,21 @@ class MainWindow(QMainWindow):
             action.setEnabled(record.id not in _NEEDS_SURVEY)
             menus[record.menu].addAction(action)
             self.actions_by_id[record.id] = action
+
+        self._build_languages(menus[MenuId.SHOW])
+
+    def _build_languages(self, menu: QMenu) -> None:
+        menu.addSeparator()
+        self.language_menu = menu.addMenu(tr("La&nguage"))
+        group = QActionGroup(self)
+        for language, name in LANGUAGE_NAMES.items():
+            action = QAction(name, self)
+            action.setObjectName(f"language_{language}")
+            action.setCheckable(True)
+            action.setChecked(language is self._language)
+            action.triggered.connect(partial(self.language_wanted.emit, language.value))
+            group.addAction(action)
+            self.language_menu.addAction(action)
 
     def _build_status(self) -> None:
         self.save_label = QLabel(self)

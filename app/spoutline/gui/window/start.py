@@ -11,13 +11,16 @@ from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication
 
 from spoutline.bootstrap.demos import demo_survey
+from spoutline.bootstrap.languages import remember_language
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.widgets.notice_bar import Offer
 from spoutline.gui.widgets.theme import dress
 from spoutline.gui.window.faults import FaultRecord, UnexpectedFault, log_folder
+from spoutline.gui.window.language import WindowLanguage
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.wording import tr
-from spoutline.model.faults import DamagedStore
+from spoutline.model.faults import DamagedStore, StoreFault
+from spoutline.model.language import Language
 
 if TYPE_CHECKING:
     from spoutline.book.records import StoredSurvey
@@ -39,7 +42,12 @@ class Opened:
     system: UnitSystem
 
 
-def run(workbench_factory: WorkbenchFactory, survey: Survey | None, argv: Sequence[str]) -> int:
+def run(
+    workbench_factory: WorkbenchFactory,
+    survey: Survey | None,
+    argv: Sequence[str],
+    language: Language = Language.ENGLISH,
+) -> int:
     """Open the window and stay until it is closed.
 
     Parameters
@@ -50,6 +58,8 @@ def run(workbench_factory: WorkbenchFactory, survey: Survey | None, argv: Sequen
         The survey to show; None for the one that was open last, or a demo station where the book is empty.
     argv
         Arguments for Qt.
+    language
+        Of the window; another can be chosen in it.
 
     Returns
     -------
@@ -61,18 +71,55 @@ def run(workbench_factory: WorkbenchFactory, survey: Survey | None, argv: Sequen
     app.setDesktopFileName("spoutline")
     dress(app)
     app.styleHints().colorSchemeChanged.connect(lambda _: dress(app))
-    window = MainWindow()
     former_hook = sys.excepthook
-    faults = UnexpectedFault(window, FaultRecord(log_folder()))
-    sys.excepthook = faults
-    window.show()
-    opening = Opening(window, workbench_factory, survey, faults)
-    QTimer.singleShot(0, opening.start)
+    shown = ShownWindow(workbench_factory, survey, language)
     try:
         return app.exec()
     finally:
         sys.excepthook = former_hook
-        opening.close()
+        shown.opening.close()
+
+
+class ShownWindow:
+    """The window on the screen; another one takes its place, over the same stores, where another language is chosen.
+
+    Everything that shows a text is built anew, so that no page has to know that a language can change.
+    """
+
+    def __init__(self, factory: WorkbenchFactory, survey: Survey | None, language: Language) -> None:
+        self.translations = WindowLanguage()
+        self._show(factory, survey, language)
+
+    def _show(self, factory: WorkbenchFactory, survey: Survey | None, language: Language, label: str = "") -> None:
+        self.translations.use(language)
+        self.window = MainWindow(language)
+        self.window.language_wanted.connect(self.switch)
+        faults = UnexpectedFault(self.window, FaultRecord(log_folder()))
+        sys.excepthook = faults
+        self.window.show()
+        self.opening = Opening(self.window, factory, survey, faults, label)
+        QTimer.singleShot(0, self.opening.start)
+
+    def switch(self, tag: str) -> None:
+        """Show everything in another language, at the same survey and position, and remember it."""
+        language, former = Language(tag), self.window
+        opened = self.opening.opened
+        if opened is None or former.workplace is None:
+            return
+        session = former.workplace.session
+        if not session.save_state.is_saved:
+            former.show_trouble(tr("Not all changes are in the book yet; choose the language when they are."))
+            return
+        try:
+            remember_language(language)
+        except StoreFault as fault:
+            former.show_trouble(str(fault))
+        opened.workbench.speak(language)
+        place, label = former.geometry(), session.label
+        self._show(lambda: opened.workbench, None, language, label)
+        self.window.setGeometry(place)
+        former.close()
+        former.deleteLater()
 
 
 class Opening:
@@ -84,8 +131,9 @@ class Opening:
         workbench_factory: WorkbenchFactory,
         survey: Survey | None,
         faults: UnexpectedFault,
+        label: str = "",
     ) -> None:
-        self._window, self._factory, self._survey = window, workbench_factory, survey
+        self._window, self._factory, self._survey, self._label = window, workbench_factory, survey, label
         window.jobs.broke.connect(faults.show)
         self.opened: Opened | None = None
 
@@ -119,6 +167,7 @@ class Opening:
         workplace = self._window.attach(session)
         self.verbs = Verbs(self._window, workplace)
         self.verbs.remember_survey(opened.stored)
+        session.look_at(self._label)
         self._back_up(opened.workbench)
 
     def _back_up(self, workbench: Workbench) -> None:

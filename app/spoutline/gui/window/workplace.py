@@ -179,7 +179,7 @@ class Workplace(QWidget):
         self.rail.show_place(WALK.index(step) if step in WALK else -1)
         self.strip.setVisible(step is not Step.SITE)
         self.back_button.setEnabled(step in WALK and step is not WALK[0])
-        self.next_button.setText(tr("Bill") if step is Step.SET else tr("Next"))
+        self.next_button.setText(tr("Parts list") if step is Step.SET else tr("Next"))
         if step is Step.SET:
             self.set_page.refresh()
         else:

@@ -109,7 +109,7 @@ class ListPanel(QWidget, Generic[RowT]):
         row = QHBoxLayout()
         self.add_button = self._button(tr("Add a row"), self._add)
         self.change_button = self._button(tr("Change the chosen row"), self._change)
-        self.remove_button = self._button(tr("Take it off the list"), self._remove)
+        self.remove_button = self._button(tr("Remove it from the list"), self._remove)
         for button in (self.add_button, self.change_button, self.remove_button):
             button.setAccessibleDescription(self._title)
             row.addWidget(button)

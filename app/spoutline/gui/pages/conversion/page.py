@@ -100,7 +100,7 @@ class ConversionPage(QWidget):
 
     def _part_side(self) -> QWidget:
         card = Card("", self)
-        card.body.addWidget(plain_label(tr("What stays, goes and comes"), "pageTitle"))
+        card.body.addWidget(plain_label(tr("Keep or replace"), "pageTitle"))
         self.positions_model = NodeTree((tr("Position"), tr("Outcome or part"), tr("Why")), self)
         self.positions_tree = Tree(tr("Positions and parts"), self, shares=(5, 4, 8))
         self.positions_tree.setModel(self.positions_model)

@@ -95,8 +95,8 @@ class InspectionPanel(QWidget):
             (
                 Column(title=tr("Date"), text=lambda entry: self._context.story.day(entry.done_on)),
                 Column(title=tr("Position"), text=lambda entry: entry.position),
-                Column(title=tr("Taken off"), text=lambda entry: entry.removed),
-                Column(title=tr("Fitted"), text=lambda entry: entry.fitted or "–"),
+                Column(title=tr("Removed"), text=lambda entry: entry.removed),
+                Column(title=tr("Installed"), text=lambda entry: entry.fitted or "–"),
                 Column(title=tr("Why"), text=lambda entry: entry.reason.value.replace("_", " ")),
             ),
             self,
@@ -114,8 +114,8 @@ class InspectionPanel(QWidget):
         self.wear_note_edit = LineEditor(self)
         self.wear_note_edit.setMaxLength(200)
         for words, widget in (
-            (tr("Taken off here"), self.removed_box),
-            (tr("Fitted (part number)"), self.fitted_edit),
+            (tr("Removed here"), self.removed_box),
+            (tr("Installed (part number)"), self.fitted_edit),
             (tr("Why"), self.reason_box),
             (tr("Date (YYYY-MM-DD)"), self.wear_day_edit),
             (tr("Remark"), self.wear_note_edit),

@@ -46,7 +46,7 @@ class InstallerPage(QWidget):
         for panel, words in (
             (self.pack_panel, tr("&Papers")),
             (self.record_panel, tr("&Record of the position")),
-            (self.swap_panel, tr("Part not on the &van")),
+            (self.swap_panel, tr("Part not on the &truck")),
             (self.inspection_panel, tr("&Inspections and wear")),
         ):
             self.tabs.addTab(panel, words)

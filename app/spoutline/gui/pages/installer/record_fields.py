@@ -189,7 +189,7 @@ class RecordFields(QWidget):
             fitted = LineEditor(link.part.number, self)
             fitted.setObjectName(f"fitted_{line + 1}")
             fitted.setMaxLength(200)
-            fitted.setAccessibleName(tr("{0}: fitted").format(story.word(link.slot)))
+            fitted.setAccessibleName(tr("{0}: installed").format(story.word(link.slot)))
             reason = QComboBox(self)
             reason.setObjectName(f"reason_{line + 1}")
             reason.setAccessibleName(tr("{0}: reason").format(story.word(link.slot)))

@@ -71,7 +71,7 @@ class RecordPanel(QWidget):
         row = QHBoxLayout()
         self.read_button = QPushButton(tr("Read a &filled form…"), self)
         self.read_button.clicked.connect(self._ask_form)
-        self.keep_button = QPushButton(tr("&Keep the record"), self)
+        self.keep_button = QPushButton(tr("&Save the record"), self)
         self.keep_button.setObjectName("primary")
         self.keep_button.clicked.connect(self.keep)
         self.save_button = QPushButton(tr("Save the record as P&DF…"), self)

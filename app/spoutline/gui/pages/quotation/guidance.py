@@ -61,7 +61,7 @@ def next_words(hand: InHand, today: date, *, has_terms: bool, survey_changed: bo
     if not hand.is_kept:
         return _keeping(hand)
     if survey_changed and stored is not None and stored.status is not QuotationStatus.ACCEPTED:
-        return tr("The survey has been changed since: quote this survey for that. Quoted anew, it stays as it was.")
+        return tr("The survey has been changed since: quote this survey for that. Requoted, it stays as it was.")
     return _kept_words(stored, made, is_over=hand.is_over(today)) if stored is not None else ""
 
 
@@ -92,12 +92,12 @@ def older_words(hand: InHand) -> str:
 def _keeping(hand: InHand) -> str:
     stored = hand.stored
     if stored is None:
-        return tr("Keep it in the book as a draft.")
+        return tr("Save it in the book as a draft.")
     if stored.status is QuotationStatus.DRAFT:
-        return tr("Keep it: it takes the place of the draft in the book.")
+        return tr("Save it: it takes the place of the draft in the book.")
     if stored.status is QuotationStatus.ACCEPTED:
         return tr("The order stands; kept, this becomes a quotation of its own. Give it another number in its terms.")
-    return tr("Keep it: revision {0} opens as a draft, what was sent stays.").format(stored.revision + 1)
+    return tr("Save it: revision {0} opens as a draft, what was sent stays.").format(stored.revision + 1)
 
 
 def _kept_words(stored: StoredQuotation, made: Quotation, *, is_over: bool) -> str:  # noqa: PLR0911 - one line per status
@@ -106,15 +106,15 @@ def _kept_words(stored: StoredQuotation, made: Quotation, *, is_over: bool) -> s
         case QuotationStatus.DRAFT if made.open_lines:
             return tr("Answer for the missing prices; then it can be issued.")
         case QuotationStatus.DRAFT if is_over:
-            return tr("The offer ended on {0}: quote it anew before it is issued.").format(day)
+            return tr("The offer ended on {0}: requote it before it is issued.").format(day)
         case QuotationStatus.DRAFT:
             return tr("Check the paper, then issue it: its papers are kept as they are sent.")
         case QuotationStatus.ISSUED:
-            return tr("It stands until {0}. Note the customer's answer, or quote it anew.").format(day)
+            return tr("It is valid through {0}. Note the customer's answer, or requote it.").format(day)
         case QuotationStatus.EXPIRED:
-            words = tr("It expired after {0}. Quote it anew and keep it: revision {1} opens.")
+            words = tr("It expired after {0}. Requote it and keep it: revision {1} opens.")
             return words.format(day, stored.revision + 1)
         case QuotationStatus.DECLINED:
-            return tr("Declined. Quote it anew and keep it: revision {0} opens.").format(stored.revision + 1)
+            return tr("Declined. Requote it and keep it: revision {0} opens.").format(stored.revision + 1)
         case QuotationStatus.ACCEPTED:
             return tr("The order stands. What changes now needs a quotation of its own.")

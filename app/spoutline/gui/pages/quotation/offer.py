@@ -215,7 +215,7 @@ class OfferPanel(QWidget):
         row = QHBoxLayout()
         self.make_button = QPushButton(tr("&Quote this survey"), self)
         self.make_button.setToolTip(tr("Quote the survey that is open, on the terms in hand"))
-        self.anew_button = QPushButton(tr("Quote it a&new"), self)
+        self.anew_button = QPushButton(tr("Requo&te it"), self)
         self.anew_button.setToolTip(
             tr("Quote the quotation looked at again: its own survey and terms, prices and catalog of today")
         )
@@ -246,7 +246,7 @@ class OfferPanel(QWidget):
 
     def _steps_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        self.keep_button = QPushButton(tr("K&eep in the book"), self)
+        self.keep_button = QPushButton(tr("Sav&e in the book"), self)
         self.issue_button = QPushButton(tr("Iss&ue"), self)
         row.addWidget(self.keep_button, 1)
         row.addWidget(self.issue_button, 1)

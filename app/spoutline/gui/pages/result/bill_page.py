@@ -59,13 +59,13 @@ class BillPage(QWidget):
 
     def _list_side(self) -> QWidget:
         card = Card("", self)
-        card.body.addWidget(plain_label(tr("Bill of the site"), "pageTitle"))
+        card.body.addWidget(plain_label(tr("Parts list of the site"), "pageTitle"))
         self.state_label = plain_label("", "quiet", wraps=True)
         card.body.addWidget(self.state_label)
         self.total_label = plain_label("", "price")
         card.body.addWidget(self.total_label)
         self.positions_model = NodeTree((tr("Position"), tr("Outcome"), tr("Sum")), self)
-        self.positions_tree = Tree(tr("Positions on the bill"), self, shares=(4, 4, 3))
+        self.positions_tree = Tree(tr("Positions on the parts list"), self, shares=(4, 4, 3))
         self.positions_tree.setModel(self.positions_model)
         self.positions_tree.setRootIsDecorated(False)
         self.positions_tree.setMaximumHeight(150)

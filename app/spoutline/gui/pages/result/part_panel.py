@@ -27,8 +27,8 @@ class PartPanel(ScrolledPage):
         self.column.addWidget(self.title_label)
         self.column.addWidget(self._maker_label)
         row = QHBoxLayout()
-        self.keep_button = QPushButton(tr("&Keep this part"), self)
-        self.refuse_button = QPushButton(tr("Re&fuse this part"), self)
+        self.keep_button = QPushButton(tr("&Use this part"), self)
+        self.refuse_button = QPushButton(tr("E&xclude this part"), self)
         self.release_button = QPushButton(tr("&Leave it open"), self)
         self.keep_button.clicked.connect(lambda: self._keep(self._context.session.part_number))
         self.refuse_button.clicked.connect(self._refuse)
@@ -112,12 +112,12 @@ class PartPanel(ScrolledPage):
 
     def _keep(self, number: str) -> None:
         session = self._context.session
-        self._context.edit(keep_part(session.survey, session.label, number), tr("Keep {part}").format(part=number))
+        self._context.edit(keep_part(session.survey, session.label, number), tr("Use {part}").format(part=number))
 
     def _refuse(self) -> None:
         session = self._context.session
         number = session.part_number
-        self._context.edit(refuse_part(session.survey, session.label, number), tr("Refuse {part}").format(part=number))
+        self._context.edit(refuse_part(session.survey, session.label, number), tr("Exclude {part}").format(part=number))
 
     def _release(self) -> None:
         session = self._context.session

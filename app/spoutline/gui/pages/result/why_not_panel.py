@@ -97,12 +97,12 @@ class WhyNotPanel(QWidget):
         )
         side.column.addWidget(self.verdict_title)
         row = QHBoxLayout()
-        self.keep_button = QPushButton(tr("&Keep it in the set"), self)
-        self.refuse_button = QPushButton(tr("Re&fuse it"), self)
+        self.keep_button = QPushButton(tr("&Use it in the set"), self)
+        self.refuse_button = QPushButton(tr("E&xclude it"), self)
         self.release_button = QPushButton(tr("&Leave it open"), self)
         for button, words in (
-            (self.keep_button, tr("Keep the marked part in the set")),
-            (self.refuse_button, tr("Refuse the marked part")),
+            (self.keep_button, tr("Use the marked part in the set")),
+            (self.refuse_button, tr("Exclude the marked part")),
             (self.release_button, tr("Leave the marked part open")),
         ):
             button.setAccessibleName(words)
@@ -190,13 +190,13 @@ class WhyNotPanel(QWidget):
     def _keep(self) -> None:
         session = self._context.session
         self._context.edit(
-            keep_part(session.survey, session.label, self._number), tr("Keep {part}").format(part=self._number)
+            keep_part(session.survey, session.label, self._number), tr("Use {part}").format(part=self._number)
         )
 
     def _refuse(self) -> None:
         session = self._context.session
         self._context.edit(
-            refuse_part(session.survey, session.label, self._number), tr("Refuse {part}").format(part=self._number)
+            refuse_part(session.survey, session.label, self._number), tr("Exclude {part}").format(part=self._number)
         )
 
     def _release(self) -> None:

@@ -113,7 +113,7 @@ class InstalledPanel(QWidget):
         self.condition_box = QComboBox(self)
         self.condition_box.setAccessibleName(tr("Condition of the chosen part"))
         self.condition_box.activated.connect(self._choose_condition)
-        self.remove_button = QPushButton(tr("Take it o&ff the list"), self)
+        self.remove_button = QPushButton(tr("Remove it &from the list"), self)
         self.remove_button.clicked.connect(self._remove)
         self.age_edit = LineEditor(self)
         self.age_edit.setPlaceholderText(tr("Age, years"))
@@ -255,7 +255,7 @@ class InstalledPanel(QWidget):
         chosen, session = self._chosen(), self._context.session
         if chosen is not None:
             after = without_installed_part(session.survey, session.label, chosen)
-            self._context.edit(after, tr("Take an installed part off the list"))
+            self._context.edit(after, tr("Remove an installed part from the list"))
 
     def _choose_condition(self, place: int) -> None:
         chosen, session = self._chosen(), self._context.session

@@ -123,7 +123,7 @@ class QuestionForm(QWidget):
         field.given.connect(_giver(self._answered, question))
         self._fields[question.name] = field
         if question.group not in self._cards:
-            card = Card(question.group, self)
+            card = Card(tr(question.group), self)
             grid = QGridLayout()
             grid.setHorizontalSpacing(20)
             grid.setVerticalSpacing(14)
@@ -187,14 +187,14 @@ def _columns_for(choices: tuple[Choice, ...]) -> int:
 
 
 def _field_for(question: Question) -> AnswerField:
-    title, words, source = question.title, question.help, question.source
+    title, words, source = tr(question.title), tr(question.help), question.source
     field: AnswerField
     match question.entry:
         case Entry.CHOICE if len(question.options) <= _MOST_TILES:
-            choices = tuple(Choice(option.value, option.words, option.hint) for option in question.options)
+            choices = tuple(Choice(option.value, tr(option.words), tr(option.hint)) for option in question.options)
             field = TileField(title, words, source, choices, columns=_columns_for(choices))
         case Entry.CHOICE:
-            choices = tuple(Choice(option.value, option.words, option.hint) for option in question.options)
+            choices = tuple(Choice(option.value, tr(option.words), tr(option.hint)) for option in question.options)
             field = ListField(title, words, source, choices)
         case Entry.YES_NO:
             field = TileField(title, words, source, (Choice(_YES, tr("Yes")), Choice(_NO, tr("No"))), columns=4)
@@ -206,7 +206,7 @@ def _field_for(question: Question) -> AnswerField:
         case Entry.LONG_TEXT:
             field = LongTextField(title, words, source)
         case _:
-            placeholder = f"{tr('empty:')} {question.empty_means}" if question.empty_means else ""
+            placeholder = f"{tr('empty:')} {tr(question.empty_means)}" if question.empty_means else ""
             field = TextField(title, words, source, placeholder=placeholder)
     field.setObjectName(question.name)
     return field

@@ -68,8 +68,8 @@ class PlacePage(StepPage):
             button.hide()
             button.deleteLater()
         for index in range(len(self._removers), wanted):
-            button = QPushButton(tr("Take this filler away"))
-            button.setAccessibleName(tr("Take further filler {number} away").format(number=index + 1))
+            button = QPushButton(tr("Remove this filler"))
+            button.setAccessibleName(tr("Remove further filler {number}").format(number=index + 1))
             button.clicked.connect(self._remover(index))
             self.form.add_button(f"Further filler {index + 1}", button)
             self._removers.append(button)
@@ -88,7 +88,7 @@ class PlacePage(StepPage):
 
     def _remove_filler(self, index: int) -> None:
         session = self._context.session
-        self._context.edit(without_filler(session.survey, session.label, index), tr("Take a filler away"))
+        self._context.edit(without_filler(session.survey, session.label, index), tr("Remove a filler"))
 
 
 class SitePage(StepPage):
