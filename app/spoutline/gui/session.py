@@ -114,7 +114,7 @@ class Session(QObject):
         self._newer: StoredSurvey | None = None
         self._part_number = ""
         self.may_leave: Callable[[], bool] = lambda: True
-        self._post = _Post()
+        self._post = _Post(self)  # the session's, so that the writer's thread never deletes it
         self._post.reported.connect(self._on_report)
         self._queue = SaveQueue(workbench.saving_book, self._post.tell)
         self._turn = self._queue.follow(stored)

@@ -6,7 +6,7 @@ import threading
 from collections.abc import Callable
 from typing import Generic, TypeVar
 
-from PySide6.QtCore import QCoreApplication, QEventLoop, QObject, Qt, QTimer, Signal
+from PySide6.QtCore import QCoreApplication, QEventLoop, Qt, QTimer
 from PySide6.QtWidgets import QApplication, QProgressDialog
 
 from spoutline.gui.wording import tr
@@ -15,35 +15,34 @@ from spoutline.model.faults import StoreFault
 ValueT = TypeVar("ValueT")
 
 _AT_ONCE_S = 0.03  # an answer within two frames of the screen needs no loop of events
+_POLL_MS = 15
 _SHOWN_AFTER_MS = 400
 
 
-class _Bell(QObject):
-    rung = Signal()
-
-
 class _Call(Generic[ValueT]):
-    """One call on a thread of its own, with its value or what it raised."""
+    """One call on a thread of its own, with its value or what it raised.
+
+    It holds nothing of Qt: whichever thread lets go of it last, no object of the window is deleted there.
+    """
 
     def __init__(self, work: Callable[[], ValueT]) -> None:
-        self._work = work
+        self._work: Callable[[], ValueT] | None = work
         self.value: ValueT | None = None
         self.fault: BaseException | None = None
         self.done = threading.Event()
-        self.bell = _Bell()
         # a daemon: a server that never answers must not keep the program from ending
         threading.Thread(target=self._run, name="store call", daemon=True).start()
 
     def _run(self) -> None:
+        work = self._work
+        assert work is not None  # noqa: S101  (set until it has run)
         try:
-            self.value = self._work()
+            self.value = work()
         except BaseException as fault:  # raised again where it was asked for
             self.fault = fault
+        self._work = None
+        del work  # what it closes over may be part of the window
         self.done.set()
-        try:
-            self.bell.rung.emit()
-        except RuntimeError:  # the window is gone and nobody waits
-            return
 
 
 def wait_for(work: Callable[[], ValueT]) -> ValueT:
@@ -66,10 +65,9 @@ def _waited(call: _Call[ValueT]) -> bool:
         call.done.wait()
         return True
     loop = QEventLoop()
-    call.bell.rung.connect(loop.quit, Qt.ConnectionType.QueuedConnection)
-    poll = QTimer()  # should the bell have rung before it was connected
+    poll = QTimer()
     poll.timeout.connect(lambda: loop.quit() if call.done.is_set() else None)
-    poll.start(50)
+    poll.start(_POLL_MS)
     QTimer.singleShot(_SHOWN_AFTER_MS, loop, loop.quit)
     loop.exec(QEventLoop.ProcessEventsFlag.ExcludeUserInputEvents)
     if call.done.is_set():
