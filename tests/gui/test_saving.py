@@ -1,197 +1,115 @@
-"""What the window says of saving is true, and nothing unsaved goes without a word."""
+"""The window asks before it writes over a file that is not its own, and refuses what nothing may override."""
 
 from __future__ import annotations
 
-import shutil
-import sqlite3
-from collections.abc import Iterator
-from contextlib import closing
+import os
+import re
 from pathlib import Path
+from typing import Any
 
 import pytest
-from PySide6.QtCore import QTimer
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
 from pytestqt.qtbot import QtBot
 
-from spoutline.bootstrap import Settings, Workbench, open_workbench
-from spoutline.gui.dialogs.backups import BackupsDialog
-from spoutline.gui.dialogs.unsaved import UnsavedDialog
-from spoutline.gui.edits.command import make_edit
-from spoutline.gui.edits.positions import add_position
-from spoutline.gui.session import SaveState, Session
-from spoutline.gui.widgets.theme import dress
-from spoutline.gui.window.main_window import MainWindow
-from spoutline.gui.window.start import Opening
-from spoutline.model.survey import Survey
-from spoutline.units.accepted import UnitSystem
+from spoutline.bootstrap import Settings, open_workbench
+from spoutline.documents.marks import FileForm
+from spoutline.gui.dialogs.saving import Saving
+from spoutline.whole_files import InUse
+
+Answer = QMessageBox.StandardButton
+
+
+class Asked:
+    """What the person was told and asked, and what the answer is."""
+
+    def __init__(self, monkeypatch: pytest.MonkeyPatch) -> None:
+        self.warned: list[str] = []
+        self.questions: list[str] = []
+        self.answer = Answer.No
+        monkeypatch.setattr(QMessageBox, "warning", lambda *args: self.warned.append(args[2]))
+        monkeypatch.setattr(QMessageBox, "question", self._question)
+
+    def _question(self, *arguments: Any) -> Answer:
+        self.questions.append(arguments[2])
+        assert arguments[-1] == Answer.No  # Enter pressed too soon loses nothing
+        return self.answer
 
 
 @pytest.fixture
-def own_bench(own_database: Path) -> Iterator[Workbench]:
-    bench = open_workbench(Settings(database=str(own_database)))
-    yield bench
+def asked(monkeypatch: pytest.MonkeyPatch) -> Asked:
+    return Asked(monkeypatch)
+
+
+@pytest.fixture
+def parent(qtbot: QtBot) -> QWidget:
+    widget = QWidget()
+    qtbot.addWidget(widget)
+    return widget
+
+
+def test_a_file_of_somebody_else_is_asked_about(parent: QWidget, asked: Asked, tmp_path: Path) -> None:
+    saving = Saving(tuple, parent)
+    assert saving.may_write(tmp_path / "new.pdf", FileForm.PDF)
+    letter = tmp_path / "letter.pdf"
+    letter.write_bytes(b"%PDF-1.4 somebody's letter")
+    assert not saving.may_write(letter, FileForm.PDF)
+    assert len(asked.questions) == 1
+    assert "letter.pdf is there already" in asked.questions[0]
+    asked.answer = Answer.Yes
+    assert saving.may_write(letter, FileForm.PDF)
+    assert asked.warned == []
+
+
+def test_terms_that_are_being_edited_are_saved_without_a_question(
+    parent: QWidget, asked: Asked, tmp_path: Path
+) -> None:
+    terms, others = tmp_path / "terms.toml", tmp_path / "others.toml"
+    terms.write_text("")
+    others.write_text("")
+    assert Saving(tuple, parent).may_write(tmp_path / "." / "terms.toml", FileForm.TOML, edited=terms)
+    assert not Saving(tuple, parent).may_write(others, FileForm.TOML, edited=terms)
+    assert len(asked.questions) == 1
+
+
+def test_what_is_in_use_and_what_is_no_ordinary_file_is_refused(
+    parent: QWidget, asked: Asked, tmp_path: Path, shared_database: Path
+) -> None:
+    bench = open_workbench(Settings(database=str(shared_database), profiles=tmp_path))
+    form = tmp_path / "form.pdf"
+    form.write_bytes(b"%PDF-")
+    os.mkfifo(tmp_path / "pipe.pdf")
+    (tmp_path / "link.pdf").symlink_to(shared_database)
+    saving = Saving(bench.files_in_use, parent, (InUse(form, "the filled form"),))
+    asked.answer = Answer.Yes
+    told = {
+        shared_database: "this is a file of the book",
+        form: "this is the filled form",
+        tmp_path / "pipe.pdf": "named pipe",
+        tmp_path / "link.pdf": "symbolic link",
+        tmp_path: "this is a folder",
+        tmp_path / "nowhere" / "x.pdf": "is not there",
+    }
+    for path, words in told.items():
+        assert not saving.may_write(path, FileForm.PDF), path
+        assert words in asked.warned[-1]
+    assert asked.questions == []
     bench.close()
 
 
-@pytest.fixture
-def own_window(qtbot: QtBot, qapp: QApplication, own_bench: Workbench, survey: Survey) -> Iterator[MainWindow]:
-    dress(qapp, dark=False)
-    window = MainWindow()
-    window.attach(Session(own_bench, own_bench.book().create(survey), UnitSystem.SI, window))
-    window.show()
-    yield window
-    session_of(window).may_leave = lambda: True
-    if window.saving is not None:
-        window.saving.stop()
-    window.saving = None
-    session_of(window).close()
-    window.jobs.close()
-    qtbot.wait(50)
-    window.close()
-
-
-def session_of(window: MainWindow) -> Session:
-    assert window.workplace is not None
-    return window.workplace.session
-
-
-def edit(session: Session, label: str) -> None:
-    make_edit(session, add_position(session.survey, label, "9"), "Add")
-
-
-def button(window: MainWindow, words: str) -> object:
-    return next(one for one in window.notices._buttons if one.text() == words)
-
-
-def wait_state(qtbot: QtBot, window: MainWindow, state: SaveState) -> None:
-    qtbot.waitUntil(lambda: session_of(window).save_state is state, timeout=15_000)
-
-
-def test_a_survey_that_another_window_takes_off_the_list_is_not_called_saved(
-    qtbot: QtBot, own_window: MainWindow, own_bench: Workbench
+def test_a_name_without_an_ending_gets_one_before_it_is_checked(
+    parent: QWidget, asked: Asked, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    session = session_of(own_window)
-    own_bench.book().remove(session.stored.id)
-    wait_state(qtbot, own_window, SaveState.REMOVED)  # found without an edit
-    assert own_window.save_label.text() == "NOT in the book: taken off its list"
-    button(own_window, "Put it back").click()  # type: ignore[attr-defined]
-    wait_state(qtbot, own_window, SaveState.SAVED)
-    assert own_window.notices.text == ""
-    assert own_bench.book().stored(session.stored.id).survey == session.survey
+    (tmp_path / "bill.pdf").write_bytes(b"somebody's")
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(tmp_path / "bill"), ""))
+    assert Saving(tuple, parent).ask("Save", "bill.pdf", FileForm.PDF) is None
+    assert len(asked.questions) == 1
+    asked.answer = Answer.Yes
+    assert Saving(tuple, parent).ask("Save", "bill.pdf", FileForm.PDF) == tmp_path / "bill.pdf"
 
 
-def test_a_deleted_file_is_told_and_what_is_in_the_window_can_be_written_to_a_file(
-    qtbot: QtBot, own_window: MainWindow, own_database: Path, tmp_path: Path
-) -> None:
-    aside = own_database.with_name("aside.sqlite3")
-    own_database.rename(aside)
-    wait_state(qtbot, own_window, SaveState.FAILED)
-    assert own_window.save_label.text() == "NOT saved"
-    assert "no longer there" in own_window.notices.text
-    edit(session_of(own_window), "Z9")
-    wait_state(qtbot, own_window, SaveState.FAILED)
-    assert own_window.saving is not None
-    assert own_window.saving.write_file(tmp_path / "kept.json")
-    assert '"Z9"' in (tmp_path / "kept.json").read_text()
-    assert not own_database.exists()
-    aside.rename(own_database)
-    wait_state(qtbot, own_window, SaveState.SAVED)  # it came back: the edit is saved without being asked for
-    with closing(sqlite3.connect(own_database)) as raw:
-        assert '"Z9"' in raw.execute("SELECT document FROM surveys ORDER BY id DESC").fetchone()[0]
+def test_nothing_in_the_window_asks_for_a_file_to_write_without_the_check() -> None:
+    import spoutline.gui
 
-
-def test_a_locked_book_does_not_hold_up_the_window(qtbot: QtBot, own_window: MainWindow, own_database: Path) -> None:
-    beats: list[int] = []
-    pulse = QTimer()
-    pulse.timeout.connect(lambda: beats.append(1))
-    with closing(sqlite3.connect(own_database, isolation_level=None)) as other:
-        other.execute("BEGIN IMMEDIATE")
-        pulse.start(10)
-        edit(session_of(own_window), "Z9")
-        assert beats == []  # the edit returned before anything was waited for
-        wait_state(qtbot, own_window, SaveState.WAITING)
-        assert len(beats) >= 2  # the window went on while the writer waited for the lock
-        assert own_window.save_label.text() == "NOT saved yet: waiting for the book"
-        other.execute("ROLLBACK")
-    wait_state(qtbot, own_window, SaveState.SAVED)
-    assert own_window.save_label.text() == "All changes are in the book"
-
-
-def answer(qtbot: QtBot, choose: str, seen: list[str]) -> None:
-    """Press a button of the question as soon as it stands."""
-
-    def press() -> None:
-        dialog = QApplication.activeModalWidget()
-        if not isinstance(dialog, UnsavedDialog):
-            QTimer.singleShot(50, press)
-            return
-        seen.append(dialog.reason_label.text())
-        getattr(dialog, choose).click()
-
-    QTimer.singleShot(50, press)
-
-
-def test_closing_with_something_unsaved_asks(qtbot: QtBot, own_window: MainWindow, own_database: Path) -> None:
-    seen: list[str] = []
-    own_database.rename(own_database.with_name("aside.sqlite3"))
-    edit(session_of(own_window), "Z9")
-    wait_state(qtbot, own_window, SaveState.FAILED)
-    answer(qtbot, "stay_button", seen)
-    assert not own_window.close()
-    assert own_window.isVisible()
-    answer(qtbot, "discard_button", seen)
-    assert own_window.close()
-    assert len(seen) == 2
-    assert "no longer there" in seen[0]
-
-
-def test_the_question_goes_away_when_the_book_takes_the_changes(
-    qtbot: QtBot, own_window: MainWindow, own_database: Path
-) -> None:
-    other = sqlite3.connect(own_database, isolation_level=None)
-    other.execute("BEGIN IMMEDIATE")
-    edit(session_of(own_window), "Z9")
-    wait_state(qtbot, own_window, SaveState.WAITING)
-    QTimer.singleShot(300, lambda: other.execute("ROLLBACK"))
-    assert own_window.close()
-    other.close()
-    with closing(sqlite3.connect(own_database)) as raw:
-        assert '"Z9"' in raw.execute("SELECT document FROM surveys ORDER BY id DESC").fetchone()[0]
-
-
-def test_a_damaged_book_is_told_at_the_start_and_a_backup_put_back(
-    qtbot: QtBot, qapp: QApplication, own_bench: Workbench, own_database: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    from spoutline.bootstrap.demos import demo_survey
-    from spoutline.gui.window.faults import FaultRecord, UnexpectedFault
-
-    stored = own_bench.book().create(demo_survey("marina"))
-    own_bench.keeping().back_up()
-    own_bench.close()
-    own_database.write_bytes(b"")
-    dress(qapp, dark=False)
-    window = MainWindow()
-    window.show()
-    opening = Opening(window, lambda: own_bench, None, UnexpectedFault(window, FaultRecord(own_database.parent)))
-    opening.start()
-    qtbot.waitUntil(lambda: "0 bytes" in window.notices.text, timeout=15_000)
-    assert own_database.read_bytes() == b""
-    monkeypatch.setattr(BackupsDialog, "is_sure", lambda *_: True)
-
-    def press() -> None:
-        dialog = QApplication.activeModalWidget()
-        if not isinstance(dialog, BackupsDialog):
-            QTimer.singleShot(50, press)
-            return
-        assert len(dialog.model.records) == 1
-        dialog.restore_button.click()
-
-    QTimer.singleShot(50, press)
-    button(window, "Restore a backup…").click()  # type: ignore[attr-defined]
-    qtbot.waitUntil(lambda: window.workplace is not None, timeout=20_000)
-    assert own_bench.book().stored(stored.id) == stored
-    assert len(list(own_database.parent.glob("*.set-aside-*"))) >= 1
-    qtbot.waitUntil(lambda: len(own_bench.keeping().backups()) == 2, timeout=15_000)  # the one of the day was made
-    window.close()
-    opening.close()
-    shutil.rmtree(own_database.parent, ignore_errors=True)
+    folder = Path(spoutline.gui.__file__).parent
+    found = [path.name for path in folder.rglob("*.py") if re.search(r"getSaveFileName|AcceptSave", path.read_text())]
+    assert found == ["saving.py"]
