@@ -14,6 +14,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 import pytest
+from hypothesis import settings
 
 from postgresql_server import server_programs
 from program_runs import Done, Spoutline
@@ -21,12 +22,17 @@ from program_runs import Done, Spoutline
 if TYPE_CHECKING:
     from plan_memo import PlanMemo
     from spoutline.bootstrap import Workbench
+    from spoutline.catalogue.store import CatalogueStore
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 # the program follows the language of the machine; the tests read English wherever they run
 for variable in ("LANGUAGE", "LC_ALL", "LC_MESSAGES"):
     os.environ.pop(variable, None)
 os.environ["LANG"] = "C.UTF-8"
+
+# Property tests count no time: a busy machine is no defect of the program.
+settings.register_profile("untimed", deadline=None)
+settings.load_profile("untimed")
 
 
 def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
@@ -59,13 +65,35 @@ def own_data_folder(tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytes
 
 @pytest.fixture(scope="session")
 def shared_database(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """Return a database with the whole catalogue, compiled once per run; tests only read it."""
+    """Return a database with the whole catalogue and an empty book, made once per run; tests only read it."""
     from spoutline.bootstrap import Settings, open_workbench
 
     path = tmp_path_factory.mktemp("shared") / "shared.sqlite3"
     bench = open_workbench(Settings(database=str(path)))
     bench.search_parts("")
+    bench.book().entries()
     bench.close()
+    return path
+
+
+@pytest.fixture(scope="session")
+def catalogue_store(shared_database: Path) -> Iterator[CatalogueStore]:
+    """Yield the compiled catalogue as planning sees it; tests only read it."""
+    from spoutline.catalogue.database import catalogue_engine
+    from spoutline.catalogue.store import CatalogueStore
+
+    store = CatalogueStore(catalogue_engine(f"sqlite:///{shared_database}"))
+    yield store
+    store.close()
+
+
+@pytest.fixture(scope="session")
+def empty_book(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """Return the file of a book in which nothing stands yet, to copy: its migrations run once per run."""
+    from spoutline.book.book import open_book
+
+    path = tmp_path_factory.mktemp("book") / "empty.sqlite3"
+    open_book(f"sqlite:///{path}").close()
     return path
 
 

@@ -7,6 +7,7 @@ its order and its repeatability never use this: those in ``planning``, ``sweep``
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Any
 
 import pytest
@@ -14,10 +15,17 @@ from sqlalchemy import select
 
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.catalogue.tables import EditionRow
+from spoutline.documents.content.blocks import Document
+from spoutline.documents.pdf import render
 from spoutline.model.faults import Cancelled
+from spoutline.model.part import Part
 from spoutline.model.plan import PositionPlan
-from spoutline.model.survey import Position, Site
-from spoutline.planning.conversion import convert_position
+from spoutline.model.position_conversion import PositionConversion
+from spoutline.model.removal_standing import RemovalStanding, Standing
+from spoutline.model.survey import Position, Site, Survey
+from spoutline.planning.conversion import convert_position, convert_site
+from spoutline.planning.conversion.convert_position import ConversionContext
+from spoutline.planning.conversion.memory import memory_key
 from spoutline.planning.sets import plan_position as module
 from spoutline.planning.sets import plan_site, why_not
 from spoutline.planning.sets.context import PlanningContext
@@ -28,9 +36,16 @@ class PlanMemo:
 
     def __init__(self) -> None:
         self._plans: dict[tuple[object, ...], PositionPlan] = {}
+        self._conversions: dict[tuple[object, ...], PositionConversion] = {}
+        self._papers: dict[Document, bytes] = {}
 
     def serve(self, monkeypatch: pytest.MonkeyPatch) -> None:
-        """Answer every ``plan_position`` of the program from here until ``monkeypatch`` is undone."""
+        """Answer what the program asks of planning from here until ``monkeypatch`` is undone."""
+        self._serve_plans(monkeypatch)
+        self._serve_conversions(monkeypatch)
+        self._serve_papers(monkeypatch)
+
+    def _serve_plans(self, monkeypatch: pytest.MonkeyPatch) -> None:
         really = module.plan_position
 
         def plan_position(position: Position, site: Site, context: PlanningContext, **options: Any) -> PositionPlan:
@@ -39,12 +54,49 @@ class PlanMemo:
             asked = (position, site, context.tables, _content(context.parts), tuple(options.items()))
             if asked not in self._plans:
                 self._plans[asked] = really(position, site, context, **options)
-            elif context.listener is not None and context.listener.should_stop():
-                raise Cancelled
+            _may_go_on(context)
             return self._plans[asked]
 
         for user in (module, plan_site, why_not, convert_position):
             monkeypatch.setattr(user, "plan_position", plan_position)
+
+    def _serve_conversions(self, monkeypatch: pytest.MonkeyPatch) -> None:
+        really = convert_position.convert_position
+
+        def convert(
+            position: Position,
+            survey: Survey,
+            standing: RemovalStanding,
+            known: Mapping[str, Part],
+            context: ConversionContext,
+        ) -> PositionConversion:
+            planning = context.planning
+            if not isinstance(planning.parts, CatalogueStore):
+                return really(position, survey, standing, known, context)
+            key = memory_key(position, survey, forbidden=standing.standing is Standing.NOT_ALLOWED)
+            asked = (key, position, survey.site, planning.tables, context.steps, _content(planning.parts))
+            if asked not in self._conversions:
+                self._conversions[asked] = really(position, survey, standing, known, context)
+            _may_go_on(planning)
+            return self._conversions[asked]
+
+        monkeypatch.setattr(convert_site, "convert_position", convert)
+
+    def _serve_papers(self, monkeypatch: pytest.MonkeyPatch) -> None:
+        really = render.pdf_bytes
+
+        def pdf_bytes(document: Document) -> bytes:
+            if document not in self._papers:
+                self._papers[document] = really(document)
+            return self._papers[document]
+
+        monkeypatch.setattr(render, "pdf_bytes", pdf_bytes)
+
+
+def _may_go_on(context: PlanningContext) -> None:
+    """Stop where the search would have been stopped."""
+    if context.listener is not None and context.listener.should_stop():
+        raise Cancelled
 
 
 def _content(store: CatalogueStore) -> tuple[object, ...]:

@@ -7,6 +7,7 @@ import os
 import re
 import subprocess
 import sys
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -32,7 +33,8 @@ TEXT_SUFFIXES = {".py", ".toml", ".md", ".csv", ".json", ".txt", ".svg", ".deskt
 THIS = Path(__file__)
 
 
-def tracked_files() -> list[Path]:
+@cache
+def tracked_files() -> tuple[Path, ...]:
     """Return the files of the repository; of the folders as they are where this is no git checkout."""
     try:
         done = subprocess.run(["git", "ls-files", "-z"], cwd=PROJECT, capture_output=True, text=True, check=False)
@@ -43,11 +45,17 @@ def tracked_files() -> list[Path]:
     if not paths:
         loose = [path for folder in FOLDERS for path in (PROJECT / folder).rglob("*")]
         paths = [path for path in loose if "__pycache__" not in path.parts] + list(PROJECT.glob("*.*"))
-    return sorted(path for path in paths if path.is_file())
+    return tuple(sorted(path for path in paths if path.is_file()))
 
 
-def texts() -> list[tuple[Path, str]]:
-    return [(path, path.read_text(encoding="utf-8")) for path in tracked_files() if path.suffix in TEXT_SUFFIXES]
+@cache
+def texts() -> tuple[tuple[Path, str], ...]:
+    return tuple((path, path.read_text(encoding="utf-8")) for path in tracked_files() if path.suffix in TEXT_SUFFIXES)
+
+
+@cache
+def tree_of(path: Path) -> ast.Module:
+    return ast.parse(path.read_text(encoding="utf-8"))
 
 
 def test_the_top_level_holds_exactly_what_it_should() -> None:
@@ -83,7 +91,7 @@ def test_no_test_is_skipped_or_expected_to_fail() -> None:
 
 def shown_strings(path: Path) -> list[str]:
     """Return the strings of a module that a person may see: all but the docstrings."""
-    tree = ast.parse(path.read_text(encoding="utf-8"))
+    tree = tree_of(path)
     docstrings = {
         id(node.body[0].value)
         for node in ast.walk(tree)
@@ -131,7 +139,7 @@ def test_no_module_has_a_name_that_says_nothing(name: str) -> None:
 
 def test_every_module_of_the_program_says_what_it_is() -> None:
     modules = [path for path in tracked_files() if path.suffix == ".py" and path.is_relative_to(PROJECT / "app")]
-    assert [path for path in modules if not ast.get_docstring(ast.parse(path.read_text()))] == []
+    assert [path for path in modules if not ast.get_docstring(tree_of(path))] == []
 
 
 HEAVY = ("sqlalchemy", "alembic", "pint", "reportlab", "openpyxl", "xlsxwriter", "fluids", "numpy", "scipy", "PySide6")

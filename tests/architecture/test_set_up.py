@@ -16,6 +16,8 @@ from typing import Any
 
 import pytest
 
+from spoutline.book.address import DEFAULT_FILE
+
 PROJECT = Path(__file__).resolve().parents[2]
 PACKAGING = PROJECT / "packaging"
 
@@ -98,8 +100,15 @@ def test_this_machine_lacks_no_library_for_the_tests(environment: Any) -> None:
     assert environment.missing_libraries(for_screen=False) == ()
 
 
+@pytest.fixture
+def compiled(own_data_folder: Path, shared_database: Path) -> None:
+    """Put a compiled catalogue where the program looks for its own; tests of the store compile one anew."""
+    (own_data_folder / "spoutline").mkdir()
+    shutil.copy(shared_database, own_data_folder / "spoutline" / DEFAULT_FILE)
+
+
 def test_launch_without_a_display_plans_the_demo_and_shows_how(
-    monkeypatch: pytest.MonkeyPatch, capfd: pytest.CaptureFixture[str]
+    monkeypatch: pytest.MonkeyPatch, capfd: pytest.CaptureFixture[str], compiled: None
 ) -> None:
     launch: Any = loaded("launch", monkeypatch)
     monkeypatch.setattr(launch.environment, "set_up", lambda *, with_tests: Path(sys.executable))
@@ -113,7 +122,7 @@ def test_launch_without_a_display_plans_the_demo_and_shows_how(
 
 
 def test_launch_with_a_display_but_without_its_libraries_says_which(
-    monkeypatch: pytest.MonkeyPatch, capfd: pytest.CaptureFixture[str]
+    monkeypatch: pytest.MonkeyPatch, capfd: pytest.CaptureFixture[str], compiled: None
 ) -> None:
     launch: Any = loaded("launch", monkeypatch)
     monkeypatch.setattr(launch.environment, "set_up", lambda *, with_tests: Path(sys.executable))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from datetime import date
 from decimal import Decimal
 from pathlib import Path
@@ -16,7 +16,7 @@ from PySide6.QtWidgets import QApplication, QComboBox, QFileDialog, QLineEdit, Q
 from pytestqt.qtbot import QtBot
 
 from planning.quoting_terms import terms_of
-from spoutline.bootstrap import Settings, Workbench, open_workbench
+from spoutline.bootstrap import Workbench
 from spoutline.bootstrap.quotations import QuotationService
 from spoutline.gui.dialogs.terms import TermsDialog
 from spoutline.gui.dialogs.terms_page import TableSection
@@ -50,10 +50,8 @@ def data_folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
 
 
 @pytest.fixture
-def service(bench: Workbench, data_folder: Path, tmp_path: Path) -> Iterator[QuotationService]:
-    own = open_workbench(Settings(database=str(tmp_path / "own.sqlite3"), profiles=tmp_path / "profiles"))
-    yield own.quoting()
-    own.close()
+def service(own_workbench: Workbench, data_folder: Path) -> QuotationService:
+    return own_workbench.quoting()
 
 
 @pytest.fixture

@@ -1,4 +1,4 @@
-"""A person's whole way through the command line, each step a process as in a script.
+"""A person's whole way through the command line; in the first journey each step is a process, as in a script.
 
 The expectations are relations between what the program says in different places, and the contract of the command line;
 figures of the trade are held against their sources in the tests of the layers.
@@ -13,6 +13,7 @@ import os
 import subprocess
 import sys
 from collections.abc import Callable
+from dataclasses import dataclass
 from decimal import Decimal
 from pathlib import Path
 from typing import Any
@@ -21,23 +22,47 @@ import openpyxl
 import pypdf
 import pytest
 
+from program_runs import Spoutline
 from spoutline.bootstrap import Settings, open_workbench
 from spoutline.bootstrap.demos import demo_survey
 
-Program = Callable[..., subprocess.CompletedProcess[str]]
+
+@dataclass(frozen=True)
+class Step:
+    """What a step printed."""
+
+    stdout: str
+
+
+Program = Callable[..., Step]
 
 
 @pytest.fixture
-def program(shared_database: Path, tmp_path: Path) -> Program:
-    def go(*arguments: object, expect: int = 0, stdin: str = "") -> subprocess.CompletedProcess[str]:
+def program(spoutline: Spoutline, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Program:
+    """Run a step in this process."""
+    monkeypatch.chdir(tmp_path)
+
+    def go(*arguments: object, expect: int = 0) -> Step:
+        done = spoutline(*arguments)
+        assert done.code == expect, done.err
+        return Step(done.out)
+
+    return go
+
+
+@pytest.fixture
+def process(shared_database: Path, tmp_path: Path) -> Program:
+    """Run a step in a process of its own."""
+
+    def go(*arguments: object, expect: int = 0) -> Step:
         command = [sys.executable, "-m", "spoutline", "--database", str(shared_database)]
         command += ["--profiles", str(tmp_path / "profiles"), *map(str, arguments)]
         done = subprocess.run(
-            command, cwd=tmp_path, input=stdin, capture_output=True, text=True, check=False, env=dict(os.environ)
+            command, cwd=tmp_path, input="", capture_output=True, text=True, check=False, env=dict(os.environ)
         )
         assert done.returncode == expect, done.stderr
         assert "Traceback" not in done.stderr
-        return done
+        return Step(done.stdout)
 
     return go
 
@@ -55,12 +80,12 @@ def changed(survey: Path, change: Callable[[dict[str, Any]], None]) -> Path:
 
 
 def test_from_a_demo_to_a_bill_that_holds_every_part_and_ends_with_the_caution_sheet(
-    program: Program, tmp_path: Path
+    process: Program, tmp_path: Path
 ) -> None:
     survey = tmp_path / "station.json"
-    survey.write_text(program("demo", "small_town").stdout)
-    positions = planned(program, survey)
-    program("bill", survey, "--pdf", "bill.pdf", "--csv", "bill.csv", "--xlsx", "bill.xlsx")
+    survey.write_text(process("demo", "small_town").stdout)
+    positions = planned(process, survey)
+    process("bill", survey, "--pdf", "bill.pdf", "--csv", "bill.csv", "--xlsx", "bill.xlsx")
     numbers = {link["part_number"] for position in positions for link in position["set"]}
     numbers |= {line["part_number"] for position in positions for line in position["accessories"]}
 

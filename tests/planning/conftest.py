@@ -6,7 +6,6 @@ from pathlib import Path
 
 import pytest
 
-from spoutline.catalogue.build import ensure_catalogue
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.limit import RuleTables
 from spoutline.ruletables.load import load_rule_tables
@@ -15,10 +14,9 @@ TOP = Path(__file__).parents[2]
 
 
 @pytest.fixture(scope="session")
-def catalogue(tmp_path_factory: pytest.TempPathFactory) -> CatalogueStore:
-    """Compile the invented catalogue into a fresh database."""
-    place = tmp_path_factory.mktemp("catalogue") / "catalogue.db"
-    return ensure_catalogue(f"sqlite:///{place}", TOP / "catalog")
+def catalogue(catalogue_store: CatalogueStore) -> CatalogueStore:
+    """Return the compiled catalogue that all tests share."""
+    return catalogue_store
 
 
 @pytest.fixture(scope="session")

@@ -19,25 +19,29 @@ ASKED = derived(position())
 LENGTHS = st.floats(2.5, 5.0)
 
 
-def value(hanging_set: HangingSet, check_id: CheckId) -> float:
-    found = next(check for check in checks_for(hanging_set, ASKED, tables()) if check.id is check_id)
-    assert found.value is not None
-    return found.value
+def values(hanging_set: HangingSet, *wanted: CheckId) -> dict[CheckId, float]:
+    found = {check.id: check.value for check in checks_for(hanging_set, ASKED, tables()) if check.id in wanted}
+    assert found.keys() == set(wanted)
+    return {check_id: value for check_id, value in found.items() if value is not None}
 
 
 @given(LENGTHS, LENGTHS)
 def test_more_hose_reaches_further_hangs_lower_and_flows_less(one: float, other: float) -> None:
-    short, long = sorted((one, other))
-    shorter, longer = (plain_set(curb_hose=hose(length_m=length)) for length in (short, long))
-    assert value(longer, CheckId.HOSE_REACH) >= value(shorter, CheckId.HOSE_REACH)
-    for check_id in (CheckId.GROUND_CLEARANCE_AT_REST, CheckId.GROUND_CLEARANCE_IN_USE, CheckId.FLOW_COLD):
-        assert value(longer, check_id) <= value(shorter, check_id) + 1e-12
+    falling = (CheckId.GROUND_CLEARANCE_AT_REST, CheckId.GROUND_CLEARANCE_IN_USE, CheckId.FLOW_COLD)
+    shorter, longer = (
+        values(plain_set(curb_hose=hose(length_m=length)), CheckId.HOSE_REACH, *falling)
+        for length in sorted((one, other))
+    )
+    assert longer[CheckId.HOSE_REACH] >= shorter[CheckId.HOSE_REACH]
+    for check_id in falling:
+        assert longer[check_id] <= shorter[check_id] + 1e-12
 
 
 @given(st.floats(0.5, 4.0), st.floats(0.5, 4.0))
 def test_a_heavier_nozzle_never_raises_the_service_margin(one: float, other: float) -> None:
     light, heavy = sorted((one, other))
-    margins = [value(plain_set(nozzle=nozzle(mass_kg=mass)), CheckId.BREAKAWAY_SERVICE_LOAD) for mass in (light, heavy)]
+    load = CheckId.BREAKAWAY_SERVICE_LOAD
+    margins = [values(plain_set(nozzle=nozzle(mass_kg=mass)), load)[load] for mass in (light, heavy)]
     assert margins[1] <= margins[0]
 
 

@@ -6,6 +6,7 @@ Nothing here is a figure of the trade; the expectations are the promises in the 
 from __future__ import annotations
 
 import os
+import shutil
 import signal
 import sqlite3
 import subprocess
@@ -50,7 +51,8 @@ def url(tmp_path: Path) -> str:
 
 
 @pytest.fixture
-def book(url: str):
+def book(url: str, empty_book: Path, tmp_path: Path):
+    shutil.copy(empty_book, tmp_path / "book.sqlite3")
     opened = open_book(url, Ticking())
     yield opened
     opened.close()

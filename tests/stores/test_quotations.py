@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import hashlib
 import os
-import shutil
 import subprocess
 import sys
 from collections.abc import Iterator
@@ -27,9 +26,8 @@ from stores.quotation_life import SI, block_the_issue, let_expire, live_through,
 
 
 @pytest.fixture
-def database(tmp_path: Path, shared_database: Path) -> Path:
-    """Return a database of its own that has the catalogue already."""
-    return Path(shutil.copy(shared_database, tmp_path / "own.sqlite3"))
+def database(own_database: Path) -> Path:
+    return own_database
 
 
 @pytest.fixture

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import hashlib
+import shutil
 from collections.abc import Iterator
 from datetime import UTC, date, datetime
 from pathlib import Path
@@ -34,7 +35,8 @@ def url(tmp_path: Path) -> str:
 
 
 @pytest.fixture
-def book(url: str) -> Iterator[Book]:
+def book(url: str, empty_book: Path, tmp_path: Path) -> Iterator[Book]:
+    shutil.copy(empty_book, tmp_path / "book.sqlite3")
     opened = open_book(url, lambda: NOW)
     yield opened
     opened.close()

@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 import json
-import subprocess
-import sys
 from pathlib import Path
 from typing import Any
 
 import pytest
 
 from oracle.set_inspection import inspect_set
+from program_runs import Spoutline
 from spoutline.model.part import Part
 from spoutline.model.plan import SetLink
 from spoutline.model.requirement import Slot
@@ -19,12 +18,11 @@ from spoutline.model.survey import Survey
 SEPARATION_WINDOW_N = (444.8, 1556.9)  # UL 567:2021 6.3 (secondary): 100 to 350 lbf
 
 
-def _run(document: dict[str, Any], folder: Path, database: Path) -> tuple[int, str, str]:
+def _run(document: dict[str, Any], folder: Path, spoutline: Spoutline) -> tuple[int, str, str]:
     path = folder / "survey.json"
     path.write_text(json.dumps(document), encoding="utf-8")
-    command = [sys.executable, "-m", "spoutline", "plan", str(path), "--json", "--database", str(database)]
-    run = subprocess.run(command, capture_output=True, text=True, check=False, timeout=120)
-    return run.returncode, run.stdout, run.stderr
+    done = spoutline("plan", path, "--json")
+    return done.code, done.out, done.err
 
 
 def _survey(*positions: dict[str, Any], **site: Any) -> dict[str, Any]:
@@ -52,8 +50,8 @@ def _blend_survey() -> dict[str, Any]:
     return _survey(*positions, climate={"low_c": 0, "high_c": 38})
 
 
-def test_classes_and_spouts_in_the_output_are_the_published_ones(tmp_path: Path, shared_database: Path) -> None:
-    code, out, err = _run(_blend_survey(), tmp_path, shared_database)
+def test_classes_and_spouts_in_the_output_are_the_published_ones(tmp_path: Path, spoutline: Spoutline) -> None:
+    code, out, err = _run(_blend_survey(), tmp_path, spoutline)
     assert code == 0, err
     for plan, (family, percent, listing_class) in zip(json.loads(out)["positions"], BLENDS, strict=True):
         assert plan["status"] == "fits", (family, percent)
@@ -73,12 +71,12 @@ def test_classes_and_spouts_in_the_output_are_the_published_ones(tmp_path: Path,
 
 
 def test_the_inspector_accepts_every_printed_set(
-    tmp_path: Path, shared_database: Path, catalogue: tuple[Part, ...]
+    tmp_path: Path, spoutline: Spoutline, catalogue: tuple[Part, ...]
 ) -> None:
     parts = {part.number: part for part in catalogue}
     document = _blend_survey()
     survey = Survey.model_validate(document)
-    _, out, _ = _run(document, tmp_path, shared_database)
+    _, out, _ = _run(document, tmp_path, spoutline)
     for plan, position in zip(json.loads(out)["positions"], survey.positions, strict=True):
         links = [SetLink(slot=Slot(link["slot"]), part=parts[link["part_number"]]) for link in plan["set"]]
         assert not inspect_set(position, survey.site, links).musts
@@ -86,27 +84,27 @@ def test_the_inspector_accepts_every_printed_set(
 
 @pytest.mark.parametrize(("family", "percent"), [("gasoline", 90), ("diesel", 21), ("diesel", 50), ("diesel", 99)])
 def test_a_gap_in_the_published_scopes_is_refused_and_never_rounded_up(
-    tmp_path: Path, shared_database: Path, family: str, percent: float
+    tmp_path: Path, spoutline: Spoutline, family: str, percent: float
 ) -> None:
     liquid = {"family": family, "blend_percent": percent}
-    code, out, _ = _run(_survey({"liquid": liquid}), tmp_path, shared_database)
+    code, out, _ = _run(_survey({"liquid": liquid}), tmp_path, spoutline)
     plan = json.loads(out)["positions"][0]
     assert code == 1
     assert plan["status"] == "no_listing_class"
     assert not plan["set"]
 
 
-def test_bad_input_names_its_field_and_prints_no_traceback(tmp_path: Path, shared_database: Path) -> None:
+def test_bad_input_names_its_field_and_prints_no_traceback(tmp_path: Path, spoutline: Spoutline) -> None:
     outlet = {"height_m": -1.0}
-    code, out, err = _run(_survey({"outlet": outlet, "duty": "lorry"}), tmp_path, shared_database)
+    code, out, err = _run(_survey({"outlet": outlet, "duty": "lorry"}), tmp_path, spoutline)
     assert code == 2
     assert "height_m" in err
     assert "duty" in err
     assert "Traceback" not in err + out
 
 
-def test_resistance_and_flow_stay_inside_their_published_limits(tmp_path: Path, shared_database: Path) -> None:
-    code, out, _ = _run(_survey({"liquid": {"family": "gasoline", "blend_percent": 10}}), tmp_path, shared_database)
+def test_resistance_and_flow_stay_inside_their_published_limits(tmp_path: Path, spoutline: Spoutline) -> None:
+    code, out, _ = _run(_survey({"liquid": {"family": "gasoline", "blend_percent": 10}}), tmp_path, spoutline)
     assert code == 0
     checks = {check["id"]: check for check in json.loads(out)["positions"][0]["checks"]}
     assert checks["resistance_total"]["value"] <= 1e6  # NFPA 77 guidance (memory)

@@ -1,14 +1,12 @@
 """A writable copy of the source tables, and the compiled catalogue."""
 
 import shutil
-from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 
 from catalogue_chains import remarks
 from spoutline import assets
-from spoutline.catalogue.build import ensure_catalogue
 from spoutline.catalogue.source import SourceCatalogue, read_source
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.part import Part, PartStatus
@@ -29,12 +27,15 @@ def reviewed() -> SourceCatalogue:
     return read_source(assets.catalogue_folder())
 
 
+@pytest.fixture
+def compiled_url(own_database: Path) -> str:
+    """Return a database of the test's own into which the unchanged source is compiled already."""
+    return f"sqlite:///{own_database}"
+
+
 @pytest.fixture(scope="session")
-def store(tmp_path_factory: pytest.TempPathFactory) -> Iterator[CatalogueStore]:
-    file = tmp_path_factory.mktemp("catalogue") / "shared.sqlite3"
-    opened = ensure_catalogue(f"sqlite:///{file}", assets.catalogue_folder())
-    yield opened
-    opened.close()
+def store(catalogue_store: CatalogueStore) -> CatalogueStore:
+    return catalogue_store
 
 
 @pytest.fixture(scope="session")

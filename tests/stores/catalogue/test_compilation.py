@@ -67,31 +67,29 @@ def test_a_failing_migration_leaves_the_database_as_it_was(url, tmp_path):
     engine.dispose()
 
 
-def test_a_database_of_a_newer_program_is_left_alone(url, source):
-    ensure_catalogue(url, source).close()
-    engine = catalogue_engine(url)
+def test_a_database_of_a_newer_program_is_left_alone(compiled_url, source):
+    engine = catalogue_engine(compiled_url)
     with engine.begin() as connection:
         connection.execute(text("UPDATE catalogue_version SET version_num = 'catalogue_9999'"))
     with pytest.raises(StoreFault, match="another version of the program"):
-        ensure_catalogue(url, source)
+        ensure_catalogue(compiled_url, source)
     engine.dispose()
 
 
-def test_an_unchanged_source_is_not_compiled_again(url, source):
+def test_an_unchanged_source_is_not_compiled_again(compiled_url, source):
     def ids() -> list[int]:
-        engine = catalogue_engine(url)
+        engine = catalogue_engine(compiled_url)
         with engine.connect() as connection:
             found = connection.execute(text("SELECT id FROM catalogue_part ORDER BY id")).scalars().all()
         engine.dispose()
         return list(found)
 
-    ensure_catalogue(url, source).close()
     first = ids()
-    ensure_catalogue(url, source).close()
+    ensure_catalogue(compiled_url, source).close()
     assert ids() == first
     nozzles = source / "nozzles.csv"
     nozzles.write_text(nozzles.read_text() + "# one more comment\n")
-    ensure_catalogue(url, source).close()
+    ensure_catalogue(compiled_url, source).close()
     assert len(ids()) == len(first)
     assert min(ids()) > max(first)  # ids are never given twice
 
@@ -107,13 +105,13 @@ def test_compiling_twice_gives_the_same_catalogue(url, source):
     engine.dispose()
 
 
-def test_an_open_store_sees_a_new_compilation(url, source):
-    opened = ensure_catalogue(url, source)
+def test_an_open_store_sees_a_new_compilation(compiled_url, source):
+    opened = ensure_catalogue(compiled_url, source)
     assert opened.part("QW-N101").name != "Renamed nozzle"
     nozzles = source / "nozzles.csv"
     name = opened.part("QW-N101").name
     nozzles.write_text(nozzles.read_text().replace(f'"{name}"', "Renamed nozzle", 1))
-    ensure_catalogue(url, source).close()
+    ensure_catalogue(compiled_url, source).close()
     assert opened.part("QW-N101").name == "Renamed nozzle"
     opened.close()
 

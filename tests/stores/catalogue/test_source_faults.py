@@ -197,9 +197,8 @@ def test_bad_makers_and_editions_are_reported(source, file, content, field):
     assert (file, field) in {(problem.place, problem.field) for problem in problems_of(source)}
 
 
-def test_the_database_stays_as_it_was_when_a_row_is_bad(source, url):
-    ensure_catalogue(url, source).close()
-    engine = catalogue_engine(url)
+def test_the_database_stays_as_it_was_when_a_row_is_bad(source, compiled_url):
+    engine = catalogue_engine(compiled_url)
     with engine.connect() as connection:
         before = connection.execute(text("SELECT id, number, name FROM catalogue_part ORDER BY id")).all()
     cell_changed(source, "nozzles.csv", "QW-N101", name="renamed")
@@ -207,7 +206,7 @@ def test_the_database_stays_as_it_was_when_a_row_is_bad(source, url):
     with pytest.raises(InputFault):
         compile_catalogue(source, engine)
     with pytest.raises(InputFault):
-        ensure_catalogue(url, source)
+        ensure_catalogue(compiled_url, source)
     with engine.connect() as connection:
         assert connection.execute(text("SELECT id, number, name FROM catalogue_part ORDER BY id")).all() == before
     engine.dispose()

@@ -126,16 +126,12 @@ def test_readers_in_several_threads_agree(store: CatalogueStore):
     assert len(set(answers)) == 1
 
 
-def test_a_cold_store_reads_a_kind_with_few_queries(tmp_path):
+def test_a_cold_store_reads_a_kind_with_few_queries(shared_database):
     from sqlalchemy import event
 
-    from spoutline import assets
-    from spoutline.catalogue.build import ensure_catalogue
     from spoutline.catalogue.database import catalogue_engine
 
-    url = f"sqlite:///{tmp_path / 'counted.sqlite3'}"
-    ensure_catalogue(url, assets.catalogue_folder()).close()
-    engine = catalogue_engine(url)
+    engine = catalogue_engine(f"sqlite:///{shared_database}")
     asked: list[str] = []
     event.listen(engine, "before_cursor_execute", lambda *arguments: asked.append(arguments[2]))
     opened = CatalogueStore(engine)
