@@ -124,13 +124,16 @@ def tone_colour(tone: Tone, colours: Colours) -> QColor:
 def dress(app: QApplication, *, dark: bool | None = None) -> None:
     """Give the application its font, palette and style sheet; ``dark`` None follows the desktop."""
     colours = DARK if (is_dark(app) if dark is None else dark) else LIGHT
+    sheet = style_sheet(colours)
+    if app.styleSheet() == sheet:
+        return  # a sheet that is set again polishes every widget that there is anew
     _load_fonts()
     app.setStyle("Fusion")
     font = QFont(FONT_FAMILY)
     font.setPointSizeF(_BODY_PT)
     app.setFont(font)
     app.setPalette(palette_of(colours))
-    app.setStyleSheet(style_sheet(colours))
+    app.setStyleSheet(sheet)
 
 
 def _load_fonts() -> None:
