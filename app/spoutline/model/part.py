@@ -49,6 +49,7 @@ HANGING_KINDS = (
 ACCESSORIES = (PartKind.CAP, PartKind.HOSE_CLAMP, PartKind.SEALANT, PartKind.LABEL)
 _RIGID = tuple(kind for kind in HANGING_KINDS if kind not in HOSES)
 _WITH_OUTLET = tuple(kind for kind in HANGING_KINDS if kind is not PartKind.NOZZLE)
+_MARKED = tuple(kind for kind in HANGING_KINDS if kind not in (PartKind.ADAPTOR, PartKind.SPLITTER))
 _MM, _KPA = TableUnit.MILLIMETRE, TableUnit.KILOPASCAL
 _L_MIN, _G_M2_DAY = TableUnit.LITRE_PER_MINUTE, TableUnit.GRAM_PER_SQUARE_METRE_DAY
 
@@ -684,6 +685,14 @@ class Part:
             label="pull_strength",
         ),
     ]
+    serial_or_date_code_marked: Annotated[
+        bool | None,
+        Figure(
+            kinds=_MARKED,
+            column="serial_or_date_code_marked",
+            holds="its maker marks a serial number or a date code on it",
+        ),
+    ] = None
     prices: tuple[Price, ...]
     lead_time_days: int
     pack_quantity: int

@@ -66,6 +66,7 @@ class PartAttributes(_Record):
     length_m: float
     pull_strength_n: float | None
     lead_time_days: int
+    serial_or_date_code_marked: bool | None = None
     # nozzle
     operation: NozzleOperation | None = None
     service: NozzleService | None = None
