@@ -69,9 +69,8 @@ def _stated(
         elif status == PartStatus.DISCONTINUED:
             yield TouchedPart(part_number=number, touch=Touch.DISCONTINUED, detail="")
     aside = ("status", "superseded_by", "prices")
-    fields = sorted(
-        name for name in before.keys() | after.keys() if name not in aside and before.get(name) != after.get(name)
-    )
+    # a figure that an earlier program did not keep is no change of the part
+    fields = sorted(name for name in before.keys() & after.keys() if name not in aside and before[name] != after[name])
     if fields:
         yield TouchedPart(part_number=number, touch=Touch.DATA, detail=", ".join(fields))
 
