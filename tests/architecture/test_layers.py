@@ -65,6 +65,15 @@ BREACHES = [
     Breach("cli/plan.py", "import sqlalchemy", "SQL only in the stores"),
     Breach("planning/sets/context.py", "import alembic", "SQL only in the stores"),
     Breach("gui/widgets/__init__.py", "import spoutline.gui.pages", "the window, top to bottom"),
+    Breach(
+        "gui/pages/paper/printing.py", "import spoutline.gui.pages.installer.page", "the window's pages, top to bottom"
+    ),
+    Breach("documents/content/blocks.py", "import spoutline.documents.pdf.render", "documents, top to bottom"),
+    Breach("documents/pack/cover.py", "import spoutline.documents.quotation.papers", "documents, top to bottom"),
+    Breach("planning/sets/choice.py", "import spoutline.planning.refit.quote", "planning, top to bottom"),
+    Breach("planning/astray/__init__.py", '"""A package without a place."""', "planning, top to bottom"),
+    Breach("explain/plan/words.py", "import spoutline.explain.conversion.story", "words, top to bottom"),
+    Breach("rules/declared/registry.py", "import spoutline.rules.checks.run", "rules, top to bottom"),
 ]
 
 

@@ -515,6 +515,7 @@ def limit_row(limit_id: LimitId, title: str, value: float, dimension: Dimension,
 def jurisdiction(jurisdiction_id: str = "us_general") -> Jurisdiction:
     rows = (
         limit_row(LimitId.LISTING_E10_MAX, "Class E10 up to", 10.0, Dimension.PERCENT, LimitStatus.VERIFIED),
+        limit_row(LimitId.LISTING_B20_MAX, "Class B20 up to", 20.0, Dimension.PERCENT, LimitStatus.VERIFIED),
         limit_row(LimitId.OUTLET_PULL_STRENGTH, "Outlet bears", 1946.0, Dimension.FORCE, LimitStatus.MEMORY),
         limit_row(LimitId.GROUND_CLEARANCE, "Ground clearance", 0.1, Dimension.LENGTH, LimitStatus.COMMON_PRACTICE),
     )

@@ -14,12 +14,12 @@ from documents.pack_words import every_kind_of_position, words
 from documents.readers import reader_of, text_of
 from spoutline.documents.content.blocks import CautionSheet, Signal
 from spoutline.documents.drawing.pictograms import Area, Disc, pictogram_marks
-from spoutline.documents.job_conditions import job_conditions
 from spoutline.documents.pack.content import caution_blocks
 from spoutline.documents.pack.papers import caution_pdf
+from spoutline.model.caution import CautionCondition, CautionSeverity
 from spoutline.model.language import Language
+from spoutline.rules.work.job_conditions import job_conditions
 from spoutline.ruletables.caution_signs import Pictogram, SignShape
-from spoutline.ruletables.cautionwords import CautionCondition, CautionSeverity
 
 SEVERE_FIRST = [severity.value for severity in CautionSeverity]
 

@@ -27,14 +27,15 @@ from spoutline.documents.content.blocks import (
     Worked,
 )
 from spoutline.documents.content.grouping import like_positions
-from spoutline.documents.job_conditions import job_conditions
+from spoutline.model.caution import CautionCondition
 from spoutline.model.check import Outcome
 from spoutline.model.finding import Severity, Verdict
+from spoutline.model.limit import LimitId
 from spoutline.model.plan import SitePlan
 from spoutline.model.quantity import Fact
 from spoutline.model.survey import Climate, Duty, SurveyLiquid
 from spoutline.planning.sets.relabel import relabelled
-from spoutline.ruletables.cautionwords import CautionCondition
+from spoutline.rules.work.job_conditions import job_conditions
 from spoutline.units.accepted import UnitSystem
 
 
@@ -302,6 +303,17 @@ def test_conditions_follow_the_blend(family: str, blend: float, condition: Cauti
     plan = factory.site_plan(factory.fitting_plan(factory.position(liquid=liquid)))
     blends = {CautionCondition.ETHANOL_ABOVE_10, CautionCondition.BIODIESEL_ABOVE_20, CautionCondition.DEF}
     assert job_conditions(plan) & blends == ({condition} if condition else set())
+
+
+def test_where_a_listing_ends_is_read_from_the_rule_profile() -> None:
+    liquid = SurveyLiquid.model_validate({"family": "gasoline", "blend_percent": 12})
+    plan = factory.site_plan(factory.fitting_plan(factory.position(liquid=liquid)))
+    assert CautionCondition.ETHANOL_ABOVE_10 in job_conditions(plan)
+    wider = tuple(
+        replace(row, value=15.0) if row.id is LimitId.LISTING_E10_MAX else row for row in plan.jurisdiction.limits
+    )
+    elsewhere = replace(plan, jurisdiction=replace(plan.jurisdiction, limits=wider))
+    assert CautionCondition.ETHANOL_ABOVE_10 not in job_conditions(elsewhere)
 
 
 def test_a_def_site_is_not_told_of_flammable_liquid() -> None:

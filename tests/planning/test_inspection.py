@@ -11,7 +11,6 @@ from documents import plan_factory as factory
 from documents.pack_words import words
 from documents.readers import text_of
 from spoutline import assets
-from spoutline.documents.job_conditions import job_conditions
 from spoutline.documents.pack.inspection_calendar import inspection_calendar
 from spoutline.documents.pack.papers import inspection_pdf
 from spoutline.model.faults import InputFault
@@ -20,7 +19,8 @@ from spoutline.model.language import Language
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.record import ChangeReason, InspectionEntry, WearEntry
 from spoutline.model.survey import Position, SurveyLiquid
-from spoutline.planning.pack.inspection import due_items, items_for, last_done, next_day
+from spoutline.planning.pack.inspection import due_at_site, items_for, last_done, next_day
+from spoutline.rules.work.job_conditions import job_conditions
 from spoutline.ruletables.inspection_items import inspection_items_from_toml, load_inspection_items
 
 RESOURCES = assets.resources_folder()
@@ -35,9 +35,13 @@ def asked_of(position: Position) -> set[InspectionItemId]:
 
 
 def due(position: str = "1A", **done: date) -> tuple[DueItem, ...]:
-    conditions = job_conditions(factory.site_plan(factory.fitting_plan(factory.position(position))))
-    known = {InspectionItemId(name): day for name, day in done.items()}
-    return tuple(due_items(position, items_for(conditions, ITEMS), in_service=IN_SERVICE, done=known))
+    site_plan = factory.site_plan(factory.fitting_plan(factory.position(position)), factory.refused_plan())
+    entries = [
+        InspectionEntry(site="S", position=place, item=InspectionItemId(name), done_on=day)
+        for name, day in done.items()
+        for place in (position, "another")
+    ]
+    return due_at_site(site_plan, ITEMS, entries, IN_SERVICE)
 
 
 @pytest.mark.parametrize(

@@ -2,18 +2,22 @@
 
 from __future__ import annotations
 
+import base64
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TypeVar
 
 from spoutline.book.terms_text import file_text, usual_from_toml
 from spoutline.book.terms_writing import terms_to_toml, usual_to_toml
-from spoutline.model.faults import InputFault, StoreFault
+from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.quotation_terms import Terms
 from spoutline.model.usual_terms import UsualTerms
 from spoutline.whole_files import write_file
 
 _TermsT = TypeVar("_TermsT", Terms, UsualTerms)
+
+
+_LARGEST_PICTURE = 5_000_000  # bytes
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,6 +31,31 @@ class TermsFolders:
         """Return the picture file that a name means; None where there is no such file."""
         found = (folder / name for folder in (self.beside, self.usual) if folder is not None and name)
         return next((path for path in found if path.is_file()), None)
+
+
+def read_logo(terms: Terms, folders: TermsFolders) -> str:
+    """Return the letterhead's picture in base64; empty where the terms name none.
+
+    Raises
+    ------
+    InputFault
+        The picture cannot be read, or is larger than 5 MB.
+    """
+    name = terms.seller.logo
+    if not name:
+        return ""
+    path = folders.picture(name) or (folders.beside or folders.usual) / name
+    try:
+        content = path.read_bytes()
+    except OSError as fault:
+        raise _logo_fault(path, name, f"a readable picture file is needed ({fault.strerror or fault})") from fault
+    if len(content) > _LARGEST_PICTURE:
+        raise _logo_fault(path, name, f"a picture of at most {_LARGEST_PICTURE // 1_000_000} MB is needed")
+    return base64.b64encode(content).decode("ascii")
+
+
+def _logo_fault(path: Path, name: str, wanted: str) -> InputFault:
+    return InputFault((InputProblem(str(path), "seller.logo", repr(name), wanted),))
 
 
 def write_terms_file(terms: Terms, path: Path, folders: TermsFolders) -> Terms:

@@ -4,11 +4,10 @@ from __future__ import annotations
 
 import threading
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
@@ -16,7 +15,6 @@ if TYPE_CHECKING:
 
     from spoutline.book.book import Book
     from spoutline.book.record_book import RecordBook
-    from spoutline.book.records import StoredSurvey
     from spoutline.bootstrap.phrase_tables import PhraseTables
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.documents.pack.content import PackWords
@@ -36,6 +34,7 @@ if TYPE_CHECKING:
     )
     from spoutline.model.stock import Stock, SwapOption
     from spoutline.model.survey import Survey
+    from spoutline.planning.pack.scanned import FoundPosition
     from spoutline.units.display import Display
 
 
@@ -47,15 +46,6 @@ class Sources:
     catalogue: Callable[[], CatalogueStore]
     book: Callable[[], Book]
     phrases: PhraseTables
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class FoundPosition:
-    """A survey of the book that holds the position of a code; ``is_as_printed`` where it has not changed since."""
-
-    stored: StoredSurvey
-    position: str
-    is_as_printed: bool
 
 
 class InstallerService:
@@ -122,22 +112,9 @@ class InstallerService:
         InputFault
             The text is no code of a position sheet, or the book has no such site or position.
         """
-        from spoutline.model.position_tag import tag_from_text
-        from spoutline.planning.sets.plan_site import fingerprint_of
+        from spoutline.planning.pack.scanned import scanned_position
 
-        tag = tag_from_text(code)
-        book, found = self._sources.book(), list[FoundPosition]()
-        for entry in book.entries():
-            if entry.name != tag.site:
-                continue
-            stored = book.stored(entry.id)
-            if stored.survey.position(tag.position) is not None:
-                same = fingerprint_of(stored.survey) == tag.revision
-                found.append(FoundPosition(stored=stored, position=tag.position, is_as_printed=same))
-        if not found:
-            wanted = f"the book holds no survey of {tag.site!r} with the position {tag.position!r}"
-            raise InputFault((InputProblem("", "code", repr(code[:80]), wanted),))
-        return next((one for one in found if one.is_as_printed), found[0])
+        return scanned_position(code, self._sources.book())
 
     # records
 
@@ -165,14 +142,14 @@ class InstallerService:
 
     def read_form(self, path: Path) -> tuple[CommissioningRecord, ...]:
         """Return the records of a filled form; raise ``InputFault`` naming every field that cannot be used."""
-        from spoutline.bootstrap.record_files import content_of
+        from spoutline.book.record_files import content_of
         from spoutline.documents.pack.form_reading import records_from_form
 
         return records_from_form(content_of(path, "form"), str(path))
 
     def read_photo(self, path: Path) -> tuple[PhotoNote, bytes]:
         """Return a photo (PNG or JPEG) with the note that a record keeps of it; raise ``InputFault``."""
-        from spoutline.bootstrap.record_files import photo_of
+        from spoutline.book.record_files import photo_of
 
         return photo_of(path)
 
@@ -228,22 +205,12 @@ class InstallerService:
         The book says when it was last done.
         """
         from spoutline import assets
-        from spoutline.documents.job_conditions import job_conditions
-        from spoutline.planning.pack.inspection import due_items, items_for, last_done
+        from spoutline.planning.pack.inspection import due_at_site
         from spoutline.ruletables.inspection_items import load_inspection_items
 
         items = load_inspection_items(assets.resources_folder())
         entries = self.records().inspections(site_plan.survey.site.name)
-        found: list[DueItem] = []
-        for plan in site_plan.positions:
-            if plan.chosen is None:
-                continue
-            label = plan.position.label
-            conditions = job_conditions(replace(site_plan, positions=(plan,)))
-            found.extend(
-                due_items(label, items_for(conditions, items), in_service=in_service, done=last_done(entries, label))
-            )
-        return tuple(found)
+        return due_at_site(site_plan, items, entries, in_service)
 
     def inspection_plan(
         self,

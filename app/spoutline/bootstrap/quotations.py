@@ -2,15 +2,12 @@
 
 from __future__ import annotations
 
-import base64
 import threading
 from collections.abc import Callable
 from contextlib import AbstractContextManager
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
-
-from spoutline.model.faults import InputFault, InputProblem
 
 if TYPE_CHECKING:
     from datetime import date
@@ -41,8 +38,6 @@ if TYPE_CHECKING:
     from spoutline.planning.refit.touched import TouchedPart
     from spoutline.units.display import Display
     from spoutline.whole_files import Staged
-
-_LARGEST_PICTURE = 5_000_000  # bytes
 
 
 @dataclass(frozen=True, slots=True)
@@ -137,19 +132,9 @@ class QuotationService:
 
         It is read in ``folder``, or else beside the person's usual terms. Raise ``InputFault`` where it cannot be read.
         """
-        name = terms.seller.logo
-        if not name:
-            return ""
-        path = self.picture(name, folder) or (folder or self._sources.usual_terms.parent) / name
-        try:
-            content = path.read_bytes()
-        except OSError as fault:
-            wanted = f"a readable picture file is needed ({fault.strerror or fault})"
-            raise InputFault((InputProblem(str(path), "seller.logo", repr(name), wanted),)) from fault
-        if len(content) > _LARGEST_PICTURE:
-            wanted = f"a picture of at most {_LARGEST_PICTURE // 1_000_000} MB is needed"
-            raise InputFault((InputProblem(str(path), "seller.logo", repr(name), wanted),))
-        return base64.b64encode(content).decode("ascii")
+        from spoutline.book.terms_files import read_logo
+
+        return read_logo(terms, self._picture_folders(folder))
 
     def price_lists(self) -> tuple[PriceList, ...]:
         """Return every price list at hand; they are read once. Raise ``InputFault`` with every fault of every list."""
@@ -169,22 +154,16 @@ class QuotationService:
 
     def plan_refit(self, survey: Survey, stock_price_minor: int | None, progress: Progress | None = None) -> RefitPlan:
         """Plan a station at catalogue prices; choose sets together where a price per part number is given."""
-        from spoutline.planning.refit.station import Stocking, plan_refit
+        from spoutline.planning.refit.station import plan_refit, stocking_at_list_price
         from spoutline.planning.sets.supersession import with_successors
 
         catalogue = self._sources.catalogue()
         updated, superseded = with_successors(survey, catalogue)
-        currency = survey.site.currency
-        stocking = None
-        if stock_price_minor is not None:
-            stocking = Stocking(
-                price_minor=stock_price_minor, ladder=lambda part: ((1, part.price_minor(currency) or 0),)
-            )
         return plan_refit(
             updated,
             self._sources.tables(survey),
             catalogue,
-            stocking=stocking,
+            stocking=stocking_at_list_price(stock_price_minor, survey.site.currency),
             supersessions=superseded,
             progress=progress,
         )
@@ -295,14 +274,10 @@ class QuotationService:
 
     def touched(self, today: date) -> tuple[tuple[StoredQuotation, tuple[TouchedPart, ...]], ...]:
         """Return the open quotations whose parts or prices are not what they were, with those parts."""
-        from spoutline.planning.refit.touched import touched_parts
+        from spoutline.planning.refit.touched import touched_quotations
 
-        catalogue, lists = self._sources.catalogue(), self.price_lists()
-        found = (
-            (stored, touched_parts(stored.quotation, catalogue, lists, today))
-            for stored in self._sources.quotations().open_quotations()
-        )
-        return tuple((stored, parts) for stored, parts in found if parts)
+        still_open = self._sources.quotations().open_quotations()
+        return touched_quotations(still_open, self._sources.catalogue(), self.price_lists(), today)
 
     # papers
 

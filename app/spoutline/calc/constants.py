@@ -30,6 +30,9 @@ VACUUM_PERMITTIVITY = Constant(
     "vacuum permittivity", 8.8541878128e-12, "F/m", "CODATA 2018 recommended value", LimitStatus.SECONDARY
 )
 ZERO_CELSIUS = Constant("zero degrees Celsius", 273.15, "K", "exact by definition of the scale", LimitStatus.VERIFIED)
+WATER_FREEZES_C = Constant(
+    "freezing point of water at 101.325 kPa", 0.0, "degC", "handbooks of physics, to 0.01 degC", LimitStatus.MEMORY
+)
 SECONDS_PER_HOUR = Constant("seconds per hour", 3600.0, "s", "exact", LimitStatus.VERIFIED)
 SECONDS_PER_DAY = Constant("seconds per day", 86400.0, "s", "exact", LimitStatus.VERIFIED)
 BAR = Constant("bar", 1.0e5, "Pa", "exact by definition", LimitStatus.VERIFIED)

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
+from spoutline.model.caution import CautionCondition
 from spoutline.model.limit import LimitStatus
 
 
@@ -47,7 +48,7 @@ class InspectionItem:
 
     id: InspectionItemId
     interval: InspectionInterval
-    applies: frozenset[str]
+    applies: frozenset[CautionCondition]
     source: str
     status: LimitStatus
 

@@ -6,10 +6,10 @@ from collections.abc import Set as AbstractSet
 from dataclasses import dataclass
 from pathlib import Path
 
+from spoutline.model.caution import CautionCondition, CautionSeverity
 from spoutline.model.claims import ADVICE_ONLY, claim_in
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.limit import LimitStatus
-from spoutline.ruletables.cautionwords import CautionCondition, CautionSeverity
 from spoutline.ruletables.files import read_text
 from spoutline.ruletables.schema import CautionHead, CautionRow, read_toml, row_name, validated
 

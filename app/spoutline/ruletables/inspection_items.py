@@ -8,11 +8,11 @@ from typing import TypeVar
 
 from pydantic import BaseModel, ConfigDict, Field
 
+from spoutline.model.caution import CautionCondition
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.inspection import InspectionInterval, InspectionItem, InspectionItemId
 from spoutline.model.limit import LimitStatus
 from spoutline.model.record import ReadingBand, RecordItemId
-from spoutline.ruletables.cautionwords import CautionCondition
 from spoutline.ruletables.files import read_text
 from spoutline.ruletables.schema import Line, read_toml, row_name, validated
 
@@ -71,7 +71,7 @@ def inspection_items_from_toml(text: str, place: str) -> tuple[InspectionItem, .
         InspectionItem(
             id=row.id,
             interval=row.interval,
-            applies=frozenset(condition.value for condition in row.applies),
+            applies=frozenset(row.applies),
             source=row.source,
             status=row.status,
         )

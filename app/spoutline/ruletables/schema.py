@@ -12,10 +12,10 @@ from typing import Annotated, Any, TypeVar
 from pydantic import BaseModel, ConfigDict, Field, StrictBool, StringConstraints, ValidationError
 from pydantic_core import ErrorDetails
 
+from spoutline.model.caution import CautionCondition, CautionSeverity
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.limit import LimitId, LimitStatus
 from spoutline.model.material import Material, MaterialColumn, Suitability
-from spoutline.ruletables.cautionwords import CautionCondition, CautionSeverity
 from spoutline.ruletables.nearness import nearest
 
 Line = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=300)]

@@ -7,10 +7,10 @@ from pathlib import Path
 import pytest
 
 from spoutline import assets
+from spoutline.model.caution import CautionCondition, CautionSeverity
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.limit import LimitStatus
 from spoutline.ruletables.cautions import cautions_from_toml, load_caution_table, load_cautions
-from spoutline.ruletables.cautionwords import CautionCondition, CautionSeverity
 
 TABLE = load_caution_table(assets.resources_folder())
 TEXT = (assets.resources_folder() / "cautions" / "en.toml").read_text(encoding="utf-8")

@@ -18,11 +18,11 @@ from spoutline.documents.content.blocks import (
     Table,
 )
 from spoutline.documents.content.references import References
-from spoutline.documents.job_conditions import job_conditions
 from spoutline.explain.phrases.paper_words import PaperWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.model.limit import Limit, LimitStatus
 from spoutline.model.plan import SitePlan
+from spoutline.rules.work.job_conditions import job_conditions
 from spoutline.ruletables.cautions import Caution
 
 _SIGNALS = tuple(Signal)

@@ -19,7 +19,6 @@ from spoutline.documents.content.blocks import (
     Signal,
     SignedCaution,
 )
-from spoutline.documents.job_conditions import job_conditions
 from spoutline.documents.pack.cover import cover_blocks, loading_blocks
 from spoutline.documents.pack.position_sheet import position_blocks
 from spoutline.documents.pack.setting_words import sourced
@@ -27,6 +26,7 @@ from spoutline.explain.pack.words import PackWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.model.pack import PackJob
 from spoutline.model.plan import SitePlan
+from spoutline.rules.work.job_conditions import job_conditions
 from spoutline.ruletables.caution_signs import CautionSign
 from spoutline.ruletables.cautions import Caution
 

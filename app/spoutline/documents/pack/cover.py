@@ -19,7 +19,6 @@ from spoutline.documents.content.blocks import (
     Row,
     Table,
 )
-from spoutline.documents.job_conditions import job_conditions
 from spoutline.documents.pack.setting_words import liquid_text
 from spoutline.explain.pack.words import PackWord as Word
 from spoutline.explain.plan.story import Story
@@ -27,6 +26,7 @@ from spoutline.explain.plan.texts import Named
 from spoutline.model.pack import PackJob, PickLine
 from spoutline.model.plan import PlanStatus, SitePlan
 from spoutline.planning.pack.pick_list import pick_list, tools_for
+from spoutline.rules.work.job_conditions import job_conditions
 
 _TO_WRITE = "______________________________"
 _TICK = "☐"

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 from collections.abc import Set as AbstractSet
 
+from spoutline.model.caution import CautionCondition as Condition
 from spoutline.model.pack import BoxList, PickLine, Tool, VanBox
 from spoutline.model.part import Part, PartKind
 from spoutline.model.plan import PositionPlan, SitePlan
-from spoutline.ruletables.cautionwords import CautionCondition as Condition
 
 _BOX_OF = {
     PartKind.WHIP_HOSE: VanBox.HOSES,

@@ -34,6 +34,13 @@ class Stocking:
     time_limit_s: float = TIME_LIMIT_S
 
 
+def stocking_at_list_price(price_minor: int | None, currency: str) -> Stocking | None:
+    """Return that sets are chosen together at catalogue prices; None where a part number is worth nothing."""
+    if price_minor is None:
+        return None
+    return Stocking(price_minor=price_minor, ladder=lambda part: ((1, part.price_minor(currency) or 0),))
+
+
 @dataclass
 class _Question:
     """A distinct question, the positions that ask it, and the plan that answers all of them."""

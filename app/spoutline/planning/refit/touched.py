@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
+from spoutline.book.quotation_records import StoredQuotation
 from spoutline.model.part import PartStatus
 from spoutline.model.pricing import PriceGap, PriceList, UnitPrice
 from spoutline.model.quotation import Quotation
@@ -57,6 +58,15 @@ def touched_parts(
         quantities = {line.ordered for option in quotation.options for line in option.lines if line.list_id}
         found.extend(_priced(quotation, pinned.number, {q: pricer.unit_price(part, q) for q in sorted(quantities)}))
     return tuple(found)
+
+
+def touched_quotations(
+    stored: Iterable[StoredQuotation], parts: PartStore, lists: Iterable[PriceList], today: date
+) -> tuple[tuple[StoredQuotation, tuple[TouchedPart, ...]], ...]:
+    """Return the quotations of which a part or price is not what it was, with those parts."""
+    lists = tuple(lists)
+    found = ((one, touched_parts(one.quotation, parts, lists, today)) for one in stored)
+    return tuple((one, touched) for one, touched in found if touched)
 
 
 def _stated(
