@@ -19,7 +19,7 @@ import pytest
 from spoutline.bootstrap import Settings, open_workbench
 from spoutline.cli.main import COMMANDS
 from spoutline.cli.outputs import InputFile, OutputFile
-from spoutline.documents.marks import FileForm, is_own
+from spoutline.documents.own_files import FileForm, is_own
 from spoutline.model.faults import StoreFault
 
 TERMS = """

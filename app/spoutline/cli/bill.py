@@ -14,7 +14,7 @@ from spoutline.cli.files import read_survey
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.plan import outcome_of
 from spoutline.cli.progress import TerminalProgress
-from spoutline.documents.marks import FileForm
+from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 
 if TYPE_CHECKING:

@@ -11,7 +11,7 @@ from spoutline.cli.command import Command
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import write_standard_output
 from spoutline.cli.outputs import OutputArguments
-from spoutline.documents.marks import FileForm
+from spoutline.documents.own_files import FileForm
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench

@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from spoutline.cli.files import STANDARD_INPUT
-from spoutline.documents.marks import FileForm, own_test
+from spoutline.documents.own_files import FileForm, own_test
 from spoutline.whole_files import InUse, OutputPlan, PlannedFile
 from spoutline.whole_files.plan import FORCE
 

@@ -10,7 +10,7 @@ from spoutline.cli.command import Command, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import STANDARD_INPUT, read_standard_input, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
-from spoutline.documents.marks import FileForm
+from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.ruletables.profiles import profile_from_toml, profile_to_toml
 

@@ -15,7 +15,7 @@ from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.progress import TerminalProgress
-from spoutline.documents.marks import FileForm
+from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.programme import Programme, SiteOutcome
 from spoutline.units.writing import Writing

@@ -12,7 +12,7 @@ from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
-from spoutline.documents.marks import FileForm
+from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.whole_files import InUse
 

@@ -13,7 +13,7 @@ from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.pack import day
 from spoutline.cli.progress import TerminalProgress
-from spoutline.documents.marks import FileForm
+from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.inspection import InspectionItemId
 from spoutline.model.record import (

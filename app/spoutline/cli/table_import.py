@@ -11,7 +11,7 @@ from spoutline.cli.command import Command
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import tell_note, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
-from spoutline.documents.marks import FileForm
+from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 
 if TYPE_CHECKING:

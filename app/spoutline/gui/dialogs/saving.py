@@ -10,7 +10,7 @@ from pathlib import Path
 
 from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
 
-from spoutline.documents.marks import FileForm, own_test
+from spoutline.documents.own_files import FileForm, own_test
 from spoutline.gui.wording import tr
 from spoutline.whole_files import InUse, OutputPlan, PlannedFile, is_same_file
 

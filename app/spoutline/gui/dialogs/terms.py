@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 
 from spoutline.bootstrap.quotations import QuotationService
 from spoutline.catalogue.price_lists import PriceListNames
-from spoutline.documents.marks import FileForm
+from spoutline.documents.own_files import FileForm
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.dialogs.saving import FilesInUse, Saving
 from spoutline.gui.dialogs.terms_page import TermsPage

@@ -9,7 +9,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from spoutline.documents.conversion.summary import result_rows
-from spoutline.documents.marks import FileForm
+from spoutline.documents.own_files import FileForm
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.edits.conversion_questions import conversion_questions, position_conversion_questions
 from spoutline.gui.edits.question import Option

@@ -9,7 +9,7 @@ from PySide6.QtGui import QImage, QPageLayout, QPageSize, QPainter
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import QWidget
 
-from spoutline.documents.marks import FileForm
+from spoutline.documents.own_files import FileForm
 from spoutline.gui.dialogs.saving import FilesInUse, Saving
 from spoutline.gui.pages.paper.page_images import printed_images
 
