@@ -13,8 +13,9 @@ from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.gui.widgets.theme import dress
 from spoutline.gui.window.faults import FaultRecord, UnexpectedFault
+from spoutline.gui.window.first_survey import survey_to_show, units_to_show
 from spoutline.gui.window.main_window import MainWindow
-from spoutline.gui.window.start import Opening, survey_to_show, units_to_show
+from spoutline.gui.window.start import Opening
 from spoutline.model.faults import StoreFault
 from spoutline.model.survey import Survey
 from spoutline.units.accepted import UnitSystem

@@ -10,12 +10,12 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication
 
-from spoutline.bootstrap.demos import demo_survey
 from spoutline.bootstrap.languages import remember_language
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.widgets.notice_bar import Offer
 from spoutline.gui.widgets.theme import dress
 from spoutline.gui.window.faults import FaultRecord, UnexpectedFault, log_folder
+from spoutline.gui.window.first_survey import survey_to_show, units_to_show
 from spoutline.gui.window.language import WindowLanguage
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.wording import tr
@@ -200,27 +200,3 @@ class Opening:
         dialog.exec()
         if dialog.restored is not None:
             self.start()
-
-
-def survey_to_show(workbench: Workbench, survey: Survey | None) -> StoredSurvey:
-    """Return the survey to start with, put into the book if it is not there yet."""
-    from spoutline.book.records import SettingName
-
-    entries = workbench.book().entries()
-    if survey is not None:
-        # started twice with the same file: go on where it was
-        return workbench.book().equal_to(survey) or workbench.book().create(survey)
-    if not entries:
-        return workbench.book().create(demo_survey())
-    last = workbench.book().setting(SettingName.LAST_SURVEY)
-    known = {str(entry.id): entry.id for entry in entries}
-    return workbench.book().stored(known.get(last or "", entries[0].id))
-
-
-def units_to_show(remembered: str | None, survey: Survey) -> UnitSystem:
-    """Return the unit system used last; at the first start the one usual where the site lies."""
-    from spoutline.units.accepted import UnitSystem
-
-    if remembered in tuple(UnitSystem):
-        return UnitSystem(str(remembered))
-    return UnitSystem.US if survey.site.jurisdiction.startswith("us") else UnitSystem.SI

@@ -107,7 +107,7 @@ class Verbs:
     def open_backups(self) -> None:
         """Show the backups of the book; where one was put back, go on with what it holds."""
         from spoutline.gui.dialogs.backups import BackupsDialog
-        from spoutline.gui.window.start import survey_to_show
+        from spoutline.gui.window.first_survey import survey_to_show
 
         workbench, saving = self._session.workbench, self._window.saving
         may_leave = saving.may_leave if saving is not None else self._session.may_leave
