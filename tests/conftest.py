@@ -60,6 +60,7 @@ def own_data_folder(tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytes
     """Point the user's data folder at an empty one, so that no test reads or writes real surveys."""
     folder = tmp_path_factory.mktemp("user_data")
     monkeypatch.setenv("XDG_DATA_HOME", str(folder))
+    monkeypatch.setenv("XDG_STATE_HOME", str(folder / "state"))
     return folder
 
 

@@ -46,10 +46,11 @@ def shown_address(address: str) -> str:
     user, host = parts
     place, mark, query = host.partition("#")[0].partition("?")
     hosts, slash, name = place.partition("/")
-    shown_hosts = ",".join(one if _HOST.fullmatch(one) else HIDDEN for one in hosts.split(","))
     shown_user = f"{user.partition(':')[0]}:{HIDDEN}@" if ":" in user else f"{user}@" if user else ""
+    if not _are_hosts(hosts):
+        return f"{scheme}://{shown_user}{HIDDEN}"
     shown_query = "&".join(_shown_parameter(one) for one in re.split("[&;]", query)) if mark else ""
-    return f"{scheme}://{shown_user}{shown_hosts}{slash}{name}{mark}{shown_query}"
+    return f"{scheme}://{shown_user}{hosts}{slash}{name}{mark}{shown_query}"
 
 
 def discreet(text: str, address: str = "") -> str:
@@ -86,6 +87,10 @@ def _shown_parameter(parameter: str) -> str:
     return parameter if _is_harmless(name) else f"{name}={HIDDEN}"
 
 
+def _are_hosts(text: str) -> bool:
+    return all(_HOST.fullmatch(one) for one in text.split(","))
+
+
 def _is_harmless(name: str) -> bool:
     return unquote_plus(name).strip().lower() in _HARMLESS
 
@@ -103,9 +108,13 @@ def _secrets_of(address: str) -> Iterator[str]:
             password = user.partition(":")[2]
             # where an @ in the password was not encoded, a driver takes what follows it for the host
             found += [password, *password.split("@")]
-            place, _, query = host.partition("?")
-            found += [one.partition(":")[2] for one in place.partition("/")[0].split(",") if not _HOST.fullmatch(one)]
-            parameters = (one.partition("=") for one in re.split("[&;]", query))
-            found += [value for name, _, value in parameters if not _is_harmless(name)]
+            place, mark, query = host.partition("?")
+            hosts = place.partition("/")[0]
+            if not _are_hosts(hosts):  # a password without a host behind it
+                found += [hosts.partition(":")[2], host.partition(":")[2], *re.split("[:,/?&;=#]", host)[1:]]
+            parameters = (one.partition("=") for one in re.split("[&;]", query)) if mark else ()
+            found += [value if equals else name for name, equals, value in parameters if not _is_harmless(name)]
     for one in found:
-        yield from (form for form in (one, unquote(one), unquote_plus(one), quote(one), quote_plus(one)) if form)
+        for form in (one, unquote(one), unquote_plus(one), quote(one), quote_plus(one)):
+            # as it is, and as Python quotes it in the words of a fault
+            yield from (text for text in (form, repr(form)[1:-1], form.replace("\\", "\\\\")) if text)

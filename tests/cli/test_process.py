@@ -154,16 +154,21 @@ def test_the_interrupt_key_ends_a_command_without_a_traceback(tmp_path: Path) ->
 
 
 def test_a_fault_of_the_program_is_noted_in_a_file_and_told_in_a_sentence(
-    own_data_folder: Path, capfd: pytest.CaptureFixture[str]
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capfd: pytest.CaptureFixture[str]
 ) -> None:
+    monkeypatch.setenv("XDG_STATE_HOME", str(tmp_path))
+    words = "Maple Ferry Fuels"
+
     def broken(_workbench: object, _demo: str | None) -> int:
-        raise ZeroDivisionError("a defect")
+        raise ZeroDivisionError(words)
 
     assert run([], broken) == 3
     err = capfd.readouterr().err
     assert "Traceback" not in err
     assert "please report it" in err
-    assert "ZeroDivisionError: a defect" in (own_data_folder / "spoutline" / "fault.log").read_text()
+    noted = next(tmp_path.rglob("faults.log")).read_text()
+    assert "builtins.ZeroDivisionError" in noted
+    assert "Maple Ferry" not in noted
 
 
 def test_two_first_starts_at_once_share_one_new_database(written: Callable[..., Path], tmp_path: Path) -> None:

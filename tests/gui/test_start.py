@@ -5,14 +5,16 @@ import sys
 from pathlib import Path
 
 import pytest
-from PySide6.QtWidgets import QApplication, QMessageBox
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from spoutline.book.records import SettingName
 from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.bootstrap.demos import demo_survey
+from spoutline.bootstrap.fault_log import FaultLog
+from spoutline.gui.dialogs.fault import FaultDialog
 from spoutline.gui.widgets.theme import dress
-from spoutline.gui.window.faults import FaultRecord, UnexpectedFault
+from spoutline.gui.window.faults import UnexpectedFault
 from spoutline.gui.window.first_survey import survey_to_show, units_to_show
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.start import Opening
@@ -28,7 +30,7 @@ def opening(
     window = MainWindow()
     qtbot.addWidget(window)
     window.show()
-    faults = UnexpectedFault(window, FaultRecord(tmp_path / "log"))
+    faults = UnexpectedFault(window, FaultLog(tmp_path / "log"))
     return window, Opening(window, factory, survey, faults)  # type: ignore[arg-type]
 
 
@@ -104,11 +106,11 @@ def test_fault_of_the_program_is_told_without_a_traceback_and_written_down(
     qtbot: QtBot, qapp: QApplication, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     told: list[str] = []
-    monkeypatch.setattr(QMessageBox, "warning", lambda *args: told.append(args[2]))
+    monkeypatch.setattr(FaultDialog, "exec", lambda dialog: told.append(dialog.words_label.text()))
     window = MainWindow()
     qtbot.addWidget(window)
     window.save_label.setText("All changes are in the book")
-    hook = UnexpectedFault(window, FaultRecord(tmp_path))
+    hook = UnexpectedFault(window, FaultLog(tmp_path))
     try:
         raise ZeroDivisionError("hose of no length")
     except ZeroDivisionError as fault:
@@ -117,16 +119,38 @@ def test_fault_of_the_program_is_told_without_a_traceback_and_written_down(
     assert "Traceback" not in told[0]
     assert "ZeroDivisionError" not in told[0]
     assert "All changes are in the book" in told[0]
-    assert "hose of no length" in (tmp_path / "faults.log").read_text()
+    noted = (tmp_path / "faults.log").read_text()
+    assert "builtins.ZeroDivisionError" in noted
+    assert "test_fault_of_the_program_is_told" in noted
+    assert "hose of no length" not in noted.replace('raise ZeroDivisionError("hose of no length")', "")
+
+
+def test_the_report_is_shown_before_it_is_copied_and_holds_no_words_unless_they_are_added(
+    qtbot: QtBot, qapp: QApplication
+) -> None:
+    site = "Maple Ferry Fuels"
+    try:
+        int(site)
+    except ValueError as fault:
+        dialog = FaultDialog("It did not work.", fault)
+    qtbot.addWidget(dialog)
+    dialog.copy_button.click()
+    assert qapp.clipboard().text() == dialog.report_edit.toPlainText()
+    assert "builtins.ValueError" in qapp.clipboard().text()
+    assert "Maple" not in qapp.clipboard().text()
+    dialog.words_box.click()
+    assert "Maple Ferry Fuels" in dialog.report_edit.toPlainText()
+    dialog.copy_button.click()
+    assert "Maple Ferry Fuels" in qapp.clipboard().text()
 
 
 def test_fault_is_told_even_where_nothing_can_be_written(
     qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     told: list[str] = []
-    monkeypatch.setattr(QMessageBox, "warning", lambda *args: told.append(args[2]))
+    monkeypatch.setattr(FaultDialog, "exec", lambda dialog: told.append(dialog.words_label.text()))
     (tmp_path / "file").write_text("in the way")
     window = MainWindow()
     qtbot.addWidget(window)
-    UnexpectedFault(window, FaultRecord(tmp_path / "file")).show(ValueError("x"))
+    UnexpectedFault(window, FaultLog(tmp_path / "file")).show(ValueError("x"))
     assert len(told) == 1

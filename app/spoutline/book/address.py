@@ -51,7 +51,10 @@ def _file_given(given: str | None, user_folder: Path) -> Path | None:
         return user_folder / DEFAULT_FILE
     scheme = _SCHEME.match(given)
     if scheme is None:
-        return Path(given).expanduser().absolute()
+        try:
+            return Path(given).expanduser().absolute()
+        except RuntimeError:  # a ~ of nobody who is known here is a sign of the name
+            return Path(given).absolute()
     if scheme[1].partition("+")[0] != "sqlite":
         return None
     # behind a question mark stand the driver's options, such as `uri=true`, which make another file of the name

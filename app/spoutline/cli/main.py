@@ -5,7 +5,6 @@ from __future__ import annotations
 import argparse
 import os
 import sys
-import traceback
 from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING
 
@@ -114,8 +113,8 @@ def _guarded(workbench: Workbench, arguments: argparse.Namespace, open_window: O
         return _reader_left()
     except KeyboardInterrupt:
         return _end("\nspoutline: stopped; nothing more was written\n", ExitCode.INTERRUPTED)
-    except Exception:
-        return _defect()
+    except Exception as fault:
+        return _defect(fault)
 
 
 def _done(workbench: Workbench, arguments: argparse.Namespace, open_window: OpenWindow) -> int:
@@ -169,15 +168,14 @@ def _reader_left() -> int:
     return ExitCode.FITS
 
 
-def _defect() -> int:
+def _defect(fault: Exception) -> int:
     """Note an unforeseen fault in a file; the person gets a sentence, not a traceback."""
-    from spoutline.bootstrap.settings import user_folder
+    from spoutline.bootstrap.fault_log import FaultLog, log_folder
 
-    path = user_folder() / "fault.log"
-    try:
-        path.parent.mkdir(parents=True, exist_ok=True)
-        path.write_text(traceback.format_exc(), encoding="utf-8")
-        noted = f"It is noted in {path}; please report it with that file."
-    except OSError:
-        noted = "Please report it with the command you gave."
+    path = FaultLog(log_folder()).write(fault)
+    noted = (
+        "Please report it with the command you gave."
+        if path is None
+        else f"Where in the program is noted in {path}, without your data; please report it with that file."
+    )
     return _end(f"spoutline: a fault of the program stopped this command. {noted}\n", ExitCode.DEFECT)

@@ -2,45 +2,19 @@
 
 from __future__ import annotations
 
-import traceback
 from pathlib import Path
 from types import TracebackType
 
-from PySide6.QtWidgets import QMessageBox
-
+from spoutline.bootstrap.fault_log import FaultLog
+from spoutline.gui.dialogs.fault import FaultDialog
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.wording import tr
-
-
-def log_folder() -> Path:
-    """Return the folder for the record of unexpected faults."""
-    import platformdirs
-
-    return Path(platformdirs.user_log_dir("spoutline", appauthor=False))
-
-
-class FaultRecord:
-    """A text file to which the details of unexpected faults are added."""
-
-    def __init__(self, folder: Path) -> None:
-        self._folder = folder
-
-    def write(self, fault: BaseException) -> Path | None:
-        """Add one fault and return the file; None where it cannot be written."""
-        path = self._folder / "faults.log"
-        try:
-            self._folder.mkdir(parents=True, exist_ok=True)
-            with path.open("a", encoding="utf-8") as stream:
-                stream.write("".join(traceback.format_exception(fault)) + "\n")
-        except OSError:
-            return None
-        return path
 
 
 class UnexpectedFault:
     """Called for an exception that nobody handled: writes it down, tells the person plainly, and goes on."""
 
-    def __init__(self, window: MainWindow, record: FaultRecord) -> None:
+    def __init__(self, window: MainWindow, record: FaultLog) -> None:
         self._window, self._record = window, record
         self._showing = False
 
@@ -58,7 +32,7 @@ class UnexpectedFault:
             return
         self._showing = True
         try:
-            QMessageBox.warning(self._window, "Spoutline", self._words(where))
+            FaultDialog(self._words(where), fault, self._window).exec()
         finally:
             self._showing = False
 

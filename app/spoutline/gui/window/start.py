@@ -10,11 +10,12 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication
 
+from spoutline.bootstrap.fault_log import FaultLog, log_folder
 from spoutline.bootstrap.languages import remember_language
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.widgets.notice_bar import Offer
 from spoutline.gui.widgets.theme import dress
-from spoutline.gui.window.faults import FaultRecord, UnexpectedFault, log_folder
+from spoutline.gui.window.faults import UnexpectedFault
 from spoutline.gui.window.first_survey import survey_to_show, units_to_show
 from spoutline.gui.window.language import WindowLanguage
 from spoutline.gui.window.main_window import MainWindow
@@ -94,7 +95,7 @@ class ShownWindow:
         self.translations.use(language)
         self.window = MainWindow(language)
         self.window.language_wanted.connect(self.switch)
-        faults = UnexpectedFault(self.window, FaultRecord(log_folder()))
+        faults = UnexpectedFault(self.window, FaultLog(log_folder()))
         sys.excepthook = faults
         self.window.show()
         self.opening = Opening(self.window, factory, survey, faults, label)
