@@ -163,7 +163,8 @@ def test_a_damaged_book_is_told_at_the_start_and_a_backup_put_back(
     qtbot: QtBot, qapp: QApplication, own_bench: Workbench, own_database: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     from spoutline.bootstrap.demos import demo_survey
-    from spoutline.gui.window.faults import FaultRecord, UnexpectedFault
+    from spoutline.bootstrap.fault_log import FaultLog
+    from spoutline.gui.window.faults import UnexpectedFault
 
     stored = own_bench.book().create(demo_survey("marina"))
     own_bench.keeping().back_up()
@@ -172,7 +173,7 @@ def test_a_damaged_book_is_told_at_the_start_and_a_backup_put_back(
     dress(qapp, dark=False)
     window = MainWindow()
     window.show()
-    opening = Opening(window, lambda: own_bench, None, UnexpectedFault(window, FaultRecord(own_database.parent)))
+    opening = Opening(window, lambda: own_bench, None, UnexpectedFault(window, FaultLog(own_database.parent)))
     opening.start()
     qtbot.waitUntil(lambda: "0 bytes" in window.notices.text, timeout=15_000)
     assert own_database.read_bytes() == b""

@@ -9,8 +9,10 @@ from __future__ import annotations
 import logging
 import platform
 import sys
+import threading
 import traceback
 from collections.abc import Iterator
+from contextlib import closing
 from datetime import UTC, datetime
 from logging.handlers import RotatingFileHandler
 from pathlib import Path
@@ -54,23 +56,21 @@ class FaultLog:
 
     def __init__(self, folder: Path) -> None:
         self._path = folder / LOG_NAME
+        self._writing = threading.Lock()
 
     def write(self, fault: BaseException) -> Path | None:
         """Add one fault and return the file; None where it cannot be written."""
         text = f"{datetime.now(UTC):%Y-%m-%d %H:%M:%SZ} {fault_report(fault)}"
-        try:
-            self._path.parent.mkdir(parents=True, exist_ok=True)
-            handler = _Handler(
-                self._path, maxBytes=LARGEST_BYTES, backupCount=FORMER_FILES, encoding="utf-8", errors="replace"
-            )
-        except OSError:
-            return None
-        try:
-            handler.emit(logging.LogRecord("spoutline", logging.ERROR, "", 0, "%s", (text,), None))
-        except OSError:
-            return None
-        finally:
-            handler.close()
+        with self._writing:
+            try:
+                self._path.parent.mkdir(parents=True, exist_ok=True)
+                handler = _Handler(
+                    self._path, maxBytes=LARGEST_BYTES, backupCount=FORMER_FILES, encoding="utf-8", errors="replace"
+                )
+                with closing(handler):
+                    handler.emit(logging.LogRecord("spoutline", logging.ERROR, "", 0, "%s", (text,), None))
+            except OSError:
+                return None
         return self._path
 
 
