@@ -9,7 +9,10 @@ import re
 import shutil
 import subprocess
 import sys
+import tempfile
 from pathlib import Path
+
+from locked import TEST, read_lock
 
 PROJECT = Path(__file__).resolve().parents[1]
 ENVIRONMENT = PROJECT / ".venv"
@@ -97,18 +100,26 @@ def _make_environment() -> None:
 
 
 def _install(*, with_tests: bool) -> None:
-    """Install the project in place, every package at the version that the lock file names."""
+    """Install every package at the version and with the hashes of the lock file, then the project in place.
+
+    No package is built here and none is chosen by an index: a file whose hash the lock does not hold is refused.
+    """
     print("Installing the packages that requirements.lock names (about a minute) ...", flush=True)
-    pip = [str(python()), "-m", "pip", "install", "--quiet", "--disable-pip-version-check", "--no-input"]
-    pinned = ["--constraint", str(LOCK)]
-    target = f"{PROJECT}[test,office]" if with_tests else str(PROJECT)
-    # The build backend is installed first, so that it too has the version of the lock file.
-    for step in ([*pinned, "hatchling", "editables"], [*pinned, "--no-build-isolation", "--editable", target]):
-        if subprocess.run([*pip, *step], check=False, stdin=subprocess.DEVNULL).returncode != 0:
-            raise SetUpFailed(
-                "The packages could not be installed; the lines above say why. A network connection to a Python "
-                "package index is needed once."
-            )
+    pip = [str(python()), "-m", "pip", "install", "--quiet", "--disable-pip-version-check", "--no-input", "--no-deps"]
+    wanted = [one for one in read_lock(LOCK) if with_tests or one.section != TEST]
+    bare = [one.name for one in wanted if not one.hashes]
+    if bare:
+        raise SetUpFailed(f"requirements.lock holds no hashes of {', '.join(bare)}: run packaging/lock.py.")
+    with tempfile.TemporaryDirectory() as folder:
+        chosen = Path(folder, "requirements.txt")
+        chosen.write_text("".join(f"{one.lines()}\n" for one in wanted), encoding="utf-8")
+        locked = ["--require-hashes", "--only-binary", ":all:", "--requirement", str(chosen)]
+        for step in (locked, ["--no-build-isolation", "--editable", str(PROJECT)]):
+            if subprocess.run([*pip, *step], check=False, stdin=subprocess.DEVNULL).returncode != 0:
+                raise SetUpFailed(
+                    "The packages could not be installed; the lines above say why. A network connection to a Python "
+                    "package index is needed once."
+                )
 
 
 def missing_libraries(*, for_screen: bool) -> tuple[str, ...]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import ast
 import configparser
 import importlib.util
+import json
 import re
 import shutil
 import subprocess
@@ -39,13 +40,13 @@ def environment(monkeypatch: pytest.MonkeyPatch) -> Any:
     return loaded("environment", monkeypatch)
 
 
-@pytest.mark.parametrize("name", ["environment", "launch", "verify"])
+@pytest.mark.parametrize("name", ["environment", "launch", "locked", "verify", "vulnerabilities"])
 def test_the_scripts_need_nothing_but_the_standard_library(name: str) -> None:
     tree = ast.parse((PACKAGING / f"{name}.py").read_text())
     imported = {
         alias.name.partition(".")[0] for node in ast.walk(tree) if isinstance(node, ast.Import) for alias in node.names
     } | {(node.module or "").partition(".")[0] for node in ast.walk(tree) if isinstance(node, ast.ImportFrom)}
-    assert imported - set(sys.stdlib_module_names) <= {"environment"}
+    assert imported - set(sys.stdlib_module_names) <= {"environment", "locked"}
 
 
 def test_the_readme_names_the_two_commands_and_ci_runs_the_second() -> None:
@@ -154,17 +155,101 @@ def test_verify_hands_its_arguments_to_pytest_and_returns_its_code(monkeypatch: 
     assert all((PROJECT / folder).is_dir() for folder in verify.CORE)
 
 
-def test_the_lock_file_pins_everything_once_and_covers_what_the_project_asks_for() -> None:
-    lines = [
-        line for line in (PROJECT / "requirements.lock").read_text().splitlines() if line and not line.startswith("#")
-    ]
-    assert [line for line in lines if not re.fullmatch(r"[a-z0-9-]+==[0-9][0-9a-z.]*", line)] == []
-    names = [line.partition("==")[0] for line in lines]
+def test_the_lock_file_pins_everything_once_with_hashes_and_covers_what_the_project_asks_for(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    locked: Any = loaded("locked", monkeypatch)
+    packages = locked.read_lock(PROJECT / "requirements.lock")
+    without = [one.name for one in packages if not one.hashes]
+    assert without == [], "run: python packaging/lock.py"
+    names = [one.name for one in packages]
     assert len(names) == len(set(names))
     project = tomllib.loads((PROJECT / "pyproject.toml").read_text())
-    asked = [*project["project"]["dependencies"], *project["build-system"]["requires"]]
+    delivered = [*project["project"]["dependencies"], *project["project"]["optional-dependencies"]["office"]]
+    asked = [*delivered, *project["build-system"]["requires"]]
     asked += [text for extra in project["project"]["optional-dependencies"].values() for text in extra]
     assert {re.split(r"[\[>=]", text)[0].lower() for text in asked} <= set(names)
+    with_program = {one.name for one in packages if one.section == locked.PROGRAM}
+    assert {re.split(r"[\[>=]", text)[0].lower() for text in delivered} <= with_program
+    assert "pytest" not in with_program
+
+
+def test_only_packages_with_the_hashes_of_the_lock_are_installed(
+    environment: Any, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    commands: list[list[str]] = []
+    asked: list[str] = []
+
+    def run(command: list[str], **_options: object) -> Any:
+        commands.append(command)
+        if "--requirement" in command:
+            asked.append(Path(command[command.index("--requirement") + 1]).read_text())
+        return subprocess.CompletedProcess(command, 0)
+
+    monkeypatch.setattr(environment.subprocess, "run", run)
+    environment._install(with_tests=False)
+    assert {"--require-hashes", "--no-deps", "--only-binary"} <= set(commands[0])
+    assert "--no-deps" in commands[1]
+    assert "sqlalchemy==" in asked[0]
+    assert "hatchling==" in asked[0]
+    assert "pytest==" not in asked[0]
+    assert asked[0].count("--hash=sha256:") > asked[0].count("==")
+    bare = tmp_path / "requirements.lock"
+    bare.write_text("sqlalchemy==2.1.9\n")
+    monkeypatch.setattr(environment, "LOCK", bare)
+    with pytest.raises(environment.SetUpFailed, match=r"no hashes of sqlalchemy: run packaging/lock\.py"):
+        environment._install(with_tests=False)
+
+
+def test_the_bill_of_materials_keeps_the_published_schema(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The schema of CycloneDX 1.6 and those that it refers to, as the standard's own Python library carries them."""
+    from importlib.resources import files
+
+    from jsonschema import Draft7Validator
+    from referencing import Registry, Resource
+
+    schemas = {
+        name: json.loads((files("cyclonedx.schema") / "_res" / f"{name}.SNAPSHOT.schema.json").read_text())
+        for name in ("bom-1.6", "spdx", "jsf-0.82")
+    }
+    registry: Any = Registry().with_resources(
+        (schema["$id"], Resource.from_contents(schema)) for schema in schemas.values()
+    )
+    materials: Any = loaded("bill_of_materials", monkeypatch)
+    document = materials.bill_of_materials()
+    faults = list(Draft7Validator(schemas["bom-1.6"], registry=registry).iter_errors(document))
+    assert faults == []
+    assert document == materials.bill_of_materials()
+    names = {one["name"] for one in document["components"]}
+    assert {"sqlalchemy", "reportlab", "pyside6-essentials", "DejaVuSans.ttf"} <= names
+    assert "pytest" not in names
+    references = {one["bom-ref"] for one in document["components"]} | {document["metadata"]["component"]["bom-ref"]}
+    assert {one["ref"] for one in document["dependencies"]} <= references
+    assert {ref for one in document["dependencies"] for ref in one["dependsOn"]} <= references
+
+
+@pytest.mark.parametrize(
+    ("told", "code", "words"),
+    [
+        ("", 3, "NOT CHECKED for known vulnerabilities: offline"),
+        ('{"dependencies": [{"name": "a", "version": "1", "vulns": []}]}', 0, "1 packages checked, 0 known"),
+        (
+            '{"dependencies": [{"name": "a", "version": "1", "vulns": [{"id": "PYSEC-0", "fix_versions": ["2"]}]}]}',
+            1,
+            "a 1: PYSEC-0, mended in 2",
+        ),
+        ('{"dependencies": [{"name": "a", "skip_reason": "not found"}]}', 3, "NOT CHECKED: a"),
+    ],
+)
+def test_the_check_for_vulnerabilities_says_when_it_could_not_be_made(
+    told: str, code: int, words: str, monkeypatch: pytest.MonkeyPatch, capfd: pytest.CaptureFixture[str]
+) -> None:
+    check: Any = loaded("vulnerabilities", monkeypatch)
+    answer = subprocess.CompletedProcess([], 1, told, "ERROR: no route to host")
+    monkeypatch.setattr(check.subprocess, "run", lambda *_, **__: answer)
+    assert check.main() == code
+    done = capfd.readouterr()
+    assert words in done.out + done.err
 
 
 def test_the_desktop_entry_is_valid_and_its_icon_is_there() -> None:

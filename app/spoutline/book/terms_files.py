@@ -28,7 +28,9 @@ class TermsFolders:
     usual: Path
 
     def picture(self, name: str) -> Path | None:
-        """Return the picture file that a name means; None where there is no such file."""
+        """Return the picture file that a name means; None where there is no such file, or another computer has it."""
+        if _is_elsewhere(name):
+            return None
         found = (folder / name for folder in (self.beside, self.usual) if folder is not None and name)
         return next((path for path in found if path.is_file()), None)
 
@@ -39,11 +41,13 @@ def read_logo(terms: Terms, folders: TermsFolders) -> str:
     Raises
     ------
     InputFault
-        The picture cannot be read, or is larger than 5 MB.
+        The picture cannot be read, lies on another computer, or is larger than 5 MB.
     """
     name = terms.seller.logo
     if not name:
         return ""
+    if _is_elsewhere(name):
+        raise _logo_fault(Path(name), name, "a picture beside the terms is needed; none is fetched from elsewhere")
     path = folders.picture(name) or (folders.beside or folders.usual) / name
     try:
         content = path.read_bytes()
@@ -52,6 +56,11 @@ def read_logo(terms: Terms, folders: TermsFolders) -> str:
     if len(content) > _LARGEST_PICTURE:
         raise _logo_fault(path, name, f"a picture of at most {_LARGEST_PICTURE // 1_000_000} MB is needed")
     return base64.b64encode(content).decode("ascii")
+
+
+def _is_elsewhere(name: str) -> bool:
+    """Say whether a name leads to another computer: a URL, or a share on a server, which Windows would ask for it."""
+    return "://" in name or name.startswith(("//", "\\\\", "\\/", "/\\"))
 
 
 def _logo_fault(path: Path, name: str, wanted: str) -> InputFault:
