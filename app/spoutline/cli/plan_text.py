@@ -8,6 +8,7 @@ from collections.abc import Iterable, Iterator, Sequence
 
 from spoutline.cli.sources import SourceNotes
 from spoutline.documents.content.grouping import like_positions
+from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.plan.story import Story
 from spoutline.model.check import Outcome
 from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
@@ -129,8 +130,10 @@ class _SiteText:
                 (
                     story.title(link.slot),
                     link.part.number,
-                    story.money(link.part.price_minor(self.currency), self.currency),
-                    story.days(link.part.lead_time_days),
+                    story.word(PaperWord.STAYS)
+                    if link.kept
+                    else story.money(link.price_minor(self.currency), self.currency),
+                    "" if link.kept else story.days(link.part.lead_time_days),
                     link.part.name,
                 )
                 for link in chosen.hanging_set.links

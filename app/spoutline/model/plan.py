@@ -17,10 +17,15 @@ from spoutline.model.survey import Position, Survey
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SetLink:
-    """One part in its place in the chain."""
+    """One part in its place in the chain; ``kept`` where it hangs there already and stays, so that nobody buys it."""
 
     slot: Slot
     part: Part
+    kept: bool = False
+
+    def price_minor(self, currency: str) -> int | None:
+        """Return what the part costs here in minor units: nothing where it stays, else its list price or None."""
+        return 0 if self.kept else self.part.price_minor(currency)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -36,7 +41,10 @@ class Joint:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class HangingSet:
-    """The ordered chain of one position, dispenser first, adaptors included; ``price_minor`` is list price in cents."""
+    """The ordered chain of one position, dispenser first, adaptors included.
+
+    ``price_minor`` is the list price in minor units of what is bought: a part that stays costs nothing.
+    """
 
     links: tuple[SetLink, ...]
     price_minor: int
@@ -50,6 +58,16 @@ class HangingSet:
     def numbers(self) -> tuple[str, ...]:
         """Part numbers in chain order."""
         return tuple(link.part.number for link in self.links)
+
+    @property
+    def identity(self) -> tuple[tuple[str, bool], ...]:
+        """What tells one set of a position from another: part numbers in chain order, and which of them stay."""
+        return tuple((link.part.number, link.kept) for link in self.links)
+
+    @property
+    def bought(self) -> tuple[Part, ...]:
+        """The parts that are bought, in chain order: all but those that hang there already and stay."""
+        return tuple(link.part for link in self.links if not link.kept)
 
 
 class AlternativeKind(StrEnum):

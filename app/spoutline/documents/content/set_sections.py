@@ -16,7 +16,7 @@ from spoutline.documents.content.blocks import (
     Table,
 )
 from spoutline.documents.content.references import References
-from spoutline.documents.content.site_sections import price_cells, price_columns, total_row, unpriced_note
+from spoutline.documents.content.site_sections import named, price_cells, price_columns, total_row, unpriced_note
 from spoutline.documents.content.totals import accessory_lines, position_lines, set_lines, total_of
 from spoutline.explain.phrases.paper_words import PaperWord as Word
 from spoutline.explain.plan.story import Story
@@ -45,7 +45,7 @@ def parts_blocks(plan: PositionPlan, currency: str, story: Story) -> Iterator[Bl
                 story.word(link.slot),
                 link.part.number,
                 link.part.maker,
-                link.part.name,
+                named(line, story),
                 *price_cells(line, currency, story),
             )
         )

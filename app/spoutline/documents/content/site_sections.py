@@ -77,7 +77,12 @@ def price_cells(line: BillLine, currency: str, story: Story) -> tuple[str, ...]:
     else:
         each = story.bare_money(line.unit_minor, currency)
         total = story.bare_money(line.sum_minor, currency)
-    return (str(line.quantity), each, total, story.days(line.part.lead_time_days))
+    return (str(line.quantity), each, total, "–" if line.kept else story.days(line.part.lead_time_days))
+
+
+def named(line: BillLine, story: Story) -> str:
+    """Return the name of a part as parts tables print it: one that hangs there already is said to stay."""
+    return f"{line.part.name}; {story.word(Word.STAYS)}" if line.kept else line.part.name
 
 
 def total_row(total: Total, currency: str, columns: int, story: Story) -> Row:
@@ -181,7 +186,8 @@ def _consolidated(site_plan: SitePlan, story: Story) -> Iterator[Block]:
         *price_columns(currency, story),
     )
     rows = [
-        Row((line.part.number, line.part.maker, line.part.name, *price_cells(line, currency, story))) for line in lines
+        Row((line.part.number, line.part.maker, named(line, story), *price_cells(line, currency, story)))
+        for line in lines
     ]
     total = total_of(lines)
     yield Table(columns, (*rows, total_row(total, currency, len(columns), story)), dense=True)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from spoutline.model.part import Part, PartKind
 from spoutline.model.plan import PositionPlan, SitePlan
@@ -13,11 +13,15 @@ _KIND_ORDER = {kind: number for number, kind in enumerate(PartKind)}
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BillLine:
-    """A part with its quantity; prices in minor units of the currency asked, None where the catalogue has none."""
+    """A part with its quantity; prices in minor units of the currency asked, None where the catalogue has none.
+
+    A part that hangs there already and stays is ``kept``: it costs nothing, and no time until it arrives.
+    """
 
     part: Part
     quantity: int
     unit_minor: int | None
+    kept: bool = False
 
     @property
     def sum_minor(self) -> int | None:
@@ -38,8 +42,10 @@ def set_lines(plan: PositionPlan, currency: str) -> tuple[BillLine, ...]:
     """Return the parts of the chosen set in chain order, one line for each link; empty without a set."""
     if plan.chosen is None:
         return ()
-    parts = (link.part for link in plan.chosen.hanging_set.links)
-    return tuple(BillLine(part=part, quantity=1, unit_minor=part.price_minor(currency)) for part in parts)
+    links = plan.chosen.hanging_set.links
+    return tuple(
+        BillLine(part=link.part, quantity=1, unit_minor=link.price_minor(currency), kept=link.kept) for link in links
+    )
 
 
 def accessory_lines(plan: PositionPlan, currency: str) -> tuple[BillLine, ...]:
@@ -56,20 +62,20 @@ def position_lines(plan: PositionPlan, currency: str) -> tuple[BillLine, ...]:
 
 
 def site_lines(site_plan: SitePlan) -> tuple[BillLine, ...]:
-    """Return each part of the site once, quantities added up, ordered by kind and part number."""
+    """Return each part of the site once, quantities added up, ordered by kind and part number.
+
+    Pieces that stay make a line of their own behind those that are bought.
+    """
     currency = site_plan.survey.site.currency
-    quantities: dict[str, int] = {}
-    lines: dict[str, BillLine] = {}
+    quantities: dict[tuple[str, bool], int] = {}
+    lines: dict[tuple[str, bool], BillLine] = {}
     for plan in site_plan.positions:
         for line in position_lines(plan, currency):
-            number = line.part.number
-            quantities[number] = quantities.get(number, 0) + line.quantity
-            lines[number] = line
-    merged = (
-        BillLine(part=line.part, quantity=quantities[number], unit_minor=line.unit_minor)
-        for number, line in lines.items()
-    )
-    return tuple(sorted(merged, key=lambda line: (_KIND_ORDER[line.part.kind], line.part.number)))
+            key = (line.part.number, line.kept)
+            quantities[key] = quantities.get(key, 0) + line.quantity
+            lines[key] = line
+    merged = (replace(line, quantity=quantities[key]) for key, line in lines.items())
+    return tuple(sorted(merged, key=lambda line: (_KIND_ORDER[line.part.kind], line.part.number, line.kept)))
 
 
 def total_of(lines: Iterable[BillLine]) -> Total:
@@ -77,7 +83,7 @@ def total_of(lines: Iterable[BillLine]) -> Total:
     minor, longest = 0, 0
     unpriced: list[str] = []
     for line in lines:
-        longest = max(longest, line.part.lead_time_days)
+        longest = longest if line.kept else max(longest, line.part.lead_time_days)
         if line.sum_minor is None:
             unpriced.append(line.part.number)
         else:

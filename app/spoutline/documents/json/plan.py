@@ -123,7 +123,10 @@ class LinkRecord(_Record):
     maker: str
     kind: PartKind
     name: str
-    unit_price_minor: int | None = Field(description="List price in minor units (cents) of the site's currency.")
+    unit_price_minor: int | None = Field(
+        description="List price in minor units (cents) of the site's currency; 0 for a part that stays."
+    )
+    kept: bool = Field(False, description="The part hangs there today and stays: nobody buys it.")
     attributes: PartAttributes
 
 

@@ -155,7 +155,8 @@ def _links(chosen: JudgedSet, currency: str) -> tuple[record.LinkRecord, ...]:
             maker=link.part.maker,
             kind=link.part.kind,
             name=link.part.name,
-            unit_price_minor=link.part.price_minor(currency),
+            unit_price_minor=link.price_minor(currency),
+            kept=link.kept,
             attributes=_attributes(link.part),
         )
         for link in chosen.hanging_set.links

@@ -42,6 +42,7 @@ class SitePart(_Record):
     unit_price: str | None
     amount: str | None
     lead_time_days: int
+    kept: bool = Field(False, description="These pieces hang there today and stay: nobody buys them.")
 
 
 class SiteSupersession(_Record):
@@ -115,6 +116,7 @@ def document_of(refit: RefitPlan) -> SiteDocument:
                 unit_price=_amount(line.unit_minor, currency),
                 amount=_amount(line.sum_minor, currency),
                 lead_time_days=line.part.lead_time_days,
+                kept=line.kept,
             )
             for line in lines
         ),

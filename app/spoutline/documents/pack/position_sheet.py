@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator
 
 from spoutline.documents.content.blocks import (
@@ -24,6 +25,7 @@ from spoutline.documents.pack.exploded import exploded_drawing
 from spoutline.documents.pack.setting_words import liquid_text, tag_of
 from spoutline.documents.pack.site_checks import site_check_table
 from spoutline.explain.pack.words import PackWord as Word
+from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
 from spoutline.model.finding import Verdict
@@ -117,7 +119,9 @@ def _parts_blocks(plan: PositionPlan, hanging_set: HangingSet, story: Story) -> 
                 str(number),
                 story.word(link.slot),
                 link.part.number,
-                f"{link.part.name}; {link.part.maker}",
+                "; ".join(
+                    filter(None, (link.part.name, link.part.maker, story.word(PaperWord.STAYS) if link.kept else ""))
+                ),
                 "1",
             )
         )
@@ -152,13 +156,16 @@ def _orientation_blocks(hanging_set: HangingSet, story: Story) -> Iterator[Block
 
 
 def _removed(plan: PositionPlan, story: Story) -> str:
-    """Return what hangs there today, dispenser first; it is taken off where it is not in the new set."""
-    kept = plan.chosen.hanging_set.numbers if plan.chosen is not None else ()
-    taken = [
-        f"{story.word(item.kind)} {item.number or item.description}".strip()
-        for item in plan.position.installed
-        if not item.number or item.number not in kept
-    ]
+    """Return what hangs there today, dispenser first; it is taken off where it does not stay in the new set."""
+    links = plan.chosen.hanging_set.links if plan.chosen is not None else ()
+    kept = Counter(link.part.number for link in links if link.kept)
+    taken = []
+    for item in plan.position.installed:
+        number = item.number or item.description[:60]
+        if kept[number]:
+            kept[number] -= 1
+        else:
+            taken.append(f"{story.word(item.kind)} {item.number or item.description}".strip())
     if not plan.position.installed:
         return story.word(Word.REMOVED_NOT_RECORDED)
     return "; ".join(taken) or story.phrases.text["nothing"]

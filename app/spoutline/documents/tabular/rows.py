@@ -120,7 +120,8 @@ def _bill_rows(plan: PositionPlan, site_plan: SitePlan, story: Story) -> Iterato
         return
     links = plan.chosen.hanging_set.links
     for link, line in zip(links, set_lines(plan, currency), strict=True):
-        yield _line_row(plan, line, currency, story.word(link.slot), "")
+        remark = story.word(Word.STAYS) if link.kept else ""
+        yield _line_row(plan, line, currency, story.word(link.slot), remark)
     for accessory, line in zip(plan.accessories, accessory_lines(plan, currency), strict=True):
         reason = story.accessory_reason(accessory.reason)
         yield _line_row(plan, line, currency, story.word(accessory.part.kind), reason)
@@ -138,7 +139,7 @@ def _line_row(plan: PositionPlan, line: BillLine, currency: str, place: str, rea
         currency,
         None if line.unit_minor is None else amount(line.unit_minor, currency),
         None if line.sum_minor is None else amount(line.sum_minor, currency),
-        line.part.lead_time_days,
+        None if line.kept else line.part.lead_time_days,
         reason,
     )
 

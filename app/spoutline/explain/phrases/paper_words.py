@@ -39,6 +39,7 @@ class PaperWord(StrEnum):
     TOTAL = "total"
     TOTAL_NOTE = "total_note"
     NO_PRICE = "no_price"
+    STAYS = "stays_unbought"
     UNPRICED = "unpriced"
     WHOLE_SITE = "whole_site"
     NO_PARTS = "no_parts"

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from spoutline.book.records import SurveyEntry
 from spoutline.documents.content.totals import BillLine
+from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.plan.story import Story
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone
@@ -48,8 +49,12 @@ def set_columns(story: Story) -> tuple[Column[SetRow], ...]:
         Column(title=tr("Name"), text=lambda row: row.link.part.name, hint=lambda row: row.link.part.name),
         Column(
             title=tr("Price"),
-            text=lambda row: story.money(row.link.part.price_minor(row.currency), row.currency),
-            sort=lambda row: row.link.part.price_minor(row.currency) or 0,
+            text=lambda row: (
+                story.word(PaperWord.STAYS)
+                if row.link.kept
+                else story.money(row.link.price_minor(row.currency), row.currency)
+            ),
+            sort=lambda row: row.link.price_minor(row.currency) or 0,
             is_number=True,
         ),
     )

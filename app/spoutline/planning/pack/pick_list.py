@@ -51,7 +51,8 @@ def box_of(part: Part) -> VanBox:
 def pick_list(site_plan: SitePlan) -> tuple[BoxList, ...]:
     """Return every part of the site by box, sorted by part number, with the positions that it is for.
 
-    Quantities add up to those of the bill; positions without a set need nothing.
+    Quantities add up to those that the bill asks for; a part that stays is not loaded, and positions without a set need
+    nothing.
     """
     parts: dict[str, Part] = {}
     wanted: dict[str, dict[str, int]] = {}
@@ -69,11 +70,11 @@ def pick_list(site_plan: SitePlan) -> tuple[BoxList, ...]:
 
 
 def parts_of(plan: PositionPlan) -> Iterator[tuple[Part, int]]:
-    """Yield the parts of a position with their quantities: the chain, dispenser first, then what goes with it."""
+    """Yield what is brought to a position, with quantities: new parts, dispenser first, then what goes with them."""
     if plan.chosen is None:
         return
-    for link in plan.chosen.hanging_set.links:
-        yield link.part, 1
+    for part in plan.chosen.hanging_set.bought:
+        yield part, 1
     for line in plan.accessories:
         yield line.part, line.quantity
 

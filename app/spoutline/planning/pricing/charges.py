@@ -77,8 +77,8 @@ def _count(task: LabourTask, worked: Sequence[PositionPlan]) -> int:
 
 
 def _holds(plan: PositionPlan, task: LabourTask) -> bool:
-    fitted = plan.chosen.hanging_set.links if plan.chosen else ()
-    kinds = {link.part.kind for link in fitted} | {line.part.kind for line in plan.accessories}
+    fitted = plan.chosen.hanging_set.bought if plan.chosen else ()
+    kinds = {part.kind for part in fitted} | {line.part.kind for line in plan.accessories}
     return not kinds.isdisjoint(task.kinds)
 
 

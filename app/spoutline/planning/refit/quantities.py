@@ -31,7 +31,9 @@ class PartQuantity:
 
 
 def part_quantities(plans: Iterable[PositionPlan], terms: Terms) -> tuple[PartQuantity, ...]:
-    """Return the quantities of every part of the positions, ordered by kind and number.
+    """Return the quantities of every part that the positions need, ordered by kind and number.
+
+    A part that hangs there already and stays is not ordered.
 
     Sealant is counted in containers: by joints where the terms say how far one goes, else one for each set. Spares are
     a percentage of the pieces fitted, rounded up to whole pieces; the sum is rounded up to whole packs.
@@ -70,8 +72,8 @@ def _quantity(part: Part, fitted: int, percent: Decimal) -> PartQuantity:
 def _pieces(plan: PositionPlan) -> Iterable[tuple[Part, int]]:
     if plan.chosen is None:
         return
-    for link in plan.chosen.hanging_set.links:
-        yield link.part, 1
+    for part in plan.chosen.hanging_set.bought:
+        yield part, 1
     for line in plan.accessories:
         yield line.part, line.quantity
 

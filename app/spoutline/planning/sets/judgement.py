@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
-from spoutline.model.finding import Severity
+from collections.abc import Iterator
+
+from spoutline.model.finding import Finding, Severity
 from spoutline.model.limit import RuleTables
-from spoutline.model.plan import HangingSet, JudgedSet
-from spoutline.model.requirement import Requirement
+from spoutline.model.plan import HangingSet, JudgedSet, SetLink
+from spoutline.model.requirement import Requirement, RequirementId
 from spoutline.rules.chain.joints import joint_findings, joints_of
 from spoutline.rules.chain.order import set_findings
 from spoutline.rules.checks.run import checks_for
+from spoutline.rules.declared.registry import rule_of
 from spoutline.rules.parts.part_rules import judge_part
 
 _ORDER = list(Severity)
+_OF_THE_SALE = frozenset({RequirementId.STATUS, RequirementId.PRICE, RequirementId.LEAD_TIME})
 
 
 class SetJudge:
@@ -20,22 +24,28 @@ class SetJudge:
     def __init__(self, requirement: Requirement, tables: RuleTables) -> None:
         self.requirement = requirement
         self.tables = tables
-        self._known: dict[tuple[str, ...], JudgedSet] = {}
+        self._known: dict[tuple[tuple[str, bool], ...], JudgedSet] = {}
 
     def judged(self, hanging_set: HangingSet) -> JudgedSet:
         """Return the set with its joints, findings (gravest first) and checks."""
-        known = self._known.get(hanging_set.numbers)
+        known = self._known.get(hanging_set.identity)
         if known is None:
             known = self._judge(hanging_set)
-            self._known[hanging_set.numbers] = known
+            self._known[hanging_set.identity] = known
         return known
+
+    def _of_part(self, link: SetLink) -> Iterator[Finding]:
+        """Yield what the part's own rules find; one that hangs already need not be on sale any more."""
+        for found in judge_part(link.part, link.slot, self.requirement, self.tables):
+            if not (link.kept and rule_of(found.rule_id).requirement in _OF_THE_SALE):
+                yield found
 
     def _judge(self, hanging_set: HangingSet) -> JudgedSet:
         requirement, tables = self.requirement, self.tables
         links = hanging_set.links
         findings = [
             *requirement.findings,
-            *(found for link in links for found in judge_part(link.part, link.slot, requirement, tables)),
+            *(found for link in links for found in self._of_part(link)),
             *joint_findings(links, requirement.outlet, tables),
             *set_findings(hanging_set, requirement, tables),
         ]
