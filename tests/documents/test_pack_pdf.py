@@ -213,7 +213,8 @@ def test_language_title_and_fonts_are_set() -> None:
 def test_the_same_plan_gives_the_same_bytes_in_any_process() -> None:
     script = (
         "import hashlib; from datetime import date; from documents import plan_factory as f;"
-        "from documents.pack_words import words; from spoutline.model.pack import PackJob, Language;"
+        "from documents.pack_words import words; from spoutline.model.pack import PackJob;"
+        "from spoutline.model.language import Language;"
         "from spoutline.documents.pack.papers import *;"
         "p, w = f.site_plan(), words(Language.GERMAN); d = date(2026, 11, 25);"
         "print([hashlib.sha256(b).hexdigest() for b in"

@@ -153,7 +153,7 @@ def test_a_weak_outlet_names_the_pull_that_it_would_have_to_bear(context: Planni
 
 
 def test_an_outlet_that_nothing_screws_onto_is_told_by_what_differs(context: PlanningContext) -> None:
-    conflict = plan(survey_of(outlet={"size": "7/8"}), context).conflict
+    conflict = plan(survey_of(outlet={"size": "1-1/2"}), context).conflict
     assert conflict is not None
     assert conflict.requirements == (RequirementId.JOINTS,)
     assert [one.rule_id for one in conflict.exclusions] == ["joint_size"]

@@ -83,9 +83,10 @@ class Staged:
         while self._placed:
             path, former = self._placed.pop()
             with contextlib.suppress(OSError):
-                if former is not None:
+                if former is not None and path.exists() and former.samefile(path):
+                    former.unlink()  # the file never left its place; only its second name goes
+                elif former is not None:
                     former.replace(path)
-                    former.unlink(missing_ok=True)  # a second name of one file does not give way to the first
                 elif not any(path == waiting for _, waiting in self._waiting):
                     path.unlink(missing_ok=True)
 
