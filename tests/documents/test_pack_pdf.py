@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import itertools
 import re
+from dataclasses import replace
 from datetime import date
 from functools import cache
 from io import BytesIO
@@ -22,7 +23,7 @@ from spoutline.model.installed import InstalledPart
 from spoutline.model.language import Language
 from spoutline.model.pack import Contact, PackJob
 from spoutline.model.part import PartKind
-from spoutline.model.plan import SitePlan
+from spoutline.model.plan import PositionPlan, SitePlan
 from spoutline.model.position_tag import tag_from_text
 from spoutline.units.accepted import UnitSystem
 
@@ -112,6 +113,13 @@ def test_a_broken_must_stands_above_the_drawing() -> None:
     assert "resistance, outlet to spout tip" in text
 
 
+def staying(plan: PositionPlan, number: str) -> PositionPlan:
+    assert plan.chosen is not None
+    chosen = plan.chosen.hanging_set
+    links = tuple(replace(link, kept=link.part.number == number) for link in chosen.links)
+    return replace(plan, chosen=replace(plan.chosen, hanging_set=replace(chosen, links=links)))
+
+
 def test_what_is_taken_off_is_listed_and_a_kept_part_is_not() -> None:
     installed = (
         InstalledPart(kind=PartKind.NOZZLE, number="OLD-1"),
@@ -119,7 +127,7 @@ def test_what_is_taken_off_is_listed_and_a_kept_part_is_not() -> None:
         InstalledPart(kind=PartKind.CURB_HOSE, description="coaxial hose, plate gone"),
     )
     where = factory.position("V1", vapour_today="balance", installed=installed)
-    text = text_of(pack_pdf(factory.site_plan(factory.fitting_plan(where)), words(), JOB))
+    text = text_of(pack_pdf(factory.site_plan(staying(factory.fitting_plan(where), "QW-S2")), words(), JOB))
     assert "Removed: nozzle OLD-1; curb hose coaxial hose, plate gone." in text
     assert "Vapor recovery ends here" in text
     unknown = text_of(pack_pdf(factory.site_plan(factory.fitting_plan()), words(), JOB))
