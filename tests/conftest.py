@@ -80,10 +80,10 @@ def shared_database(tmp_path_factory: pytest.TempPathFactory) -> Path:
 @pytest.fixture(scope="session")
 def catalogue_store(shared_database: Path) -> Iterator[CatalogueStore]:
     """Yield the compiled catalogue as planning sees it; tests only read it."""
-    from spoutline.catalogue.database import catalogue_engine
     from spoutline.catalogue.store import CatalogueStore
+    from spoutline.database.engine import open_engine
 
-    store = CatalogueStore(catalogue_engine(f"sqlite:///{shared_database}"))
+    store = CatalogueStore(open_engine(f"sqlite:///{shared_database}"))
     yield store
     store.close()
 

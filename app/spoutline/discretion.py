@@ -106,8 +106,8 @@ def _secrets_of(address: str) -> Iterator[str]:
         else:
             user, host = parts
             password = user.partition(":")[2]
-            # where an @ in the password was not encoded, a driver takes what follows it for the host
-            found += [password, *password.split("@")]
+            # where a sign in the password was not encoded, a driver takes what follows it for host, port or name
+            found += [password, *re.split("[@:/?#]", password)]
             place, mark, query = host.partition("?")
             hosts = place.partition("/")[0]
             if not _are_hosts(hosts):  # a password without a host behind it

@@ -12,18 +12,19 @@ import sqlite3
 import subprocess
 import sys
 import threading
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 import pytest
 from sqlalchemy import inspect
 
-from spoutline.book import schema
 from spoutline.book.address import database_url
 from spoutline.book.book import Book, open_book
-from spoutline.book.engine import book_engine
 from spoutline.book.records import SettingName, StaleSurvey
+from spoutline.book.schema import BOOK_SCHEMA
 from spoutline.book.tables import BookTable
+from spoutline.database.engine import open_engine
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.survey import Position, Site, Survey
 
@@ -159,7 +160,7 @@ def test_remembered_choices_come_back(book: Book, url: str) -> None:
 
 
 def test_sqlite_runs_in_wal_with_full_synchronisation(url: str) -> None:
-    engine = book_engine(url)
+    engine = open_engine(url)
     with engine.connect() as connection:
         # SQLite's documentation of PRAGMA synchronous: 2 is FULL.
         assert connection.exec_driver_sql("PRAGMA journal_mode").scalar() == "wal"
@@ -208,25 +209,25 @@ def test_migrations_from_empty_make_exactly_the_tables_of_the_model(url: str) ->
     from alembic.migration import MigrationContext
 
     open_book(url).close()
-    engine = book_engine(url)
+    engine = open_engine(url)
     with engine.connect() as connection:
-        context = MigrationContext.configure(connection, opts={"version_table": schema.VERSION_TABLE})
+        context = MigrationContext.configure(connection, opts={"version_table": BOOK_SCHEMA.version_table})
         assert compare_metadata(context, BookTable.metadata) == []
-        assert schema.stored_revision(connection) == schema.NEWEST
+        assert BOOK_SCHEMA.stored_revision(connection) == BOOK_SCHEMA.newest
     engine.dispose()
 
 
 def test_the_newest_revision_named_in_code_is_the_head_of_the_migrations() -> None:
     from alembic.script import ScriptDirectory
 
-    assert ScriptDirectory(str(schema.MIGRATIONS)).get_heads() == [schema.NEWEST]
+    assert ScriptDirectory(str(BOOK_SCHEMA.migrations)).get_heads() == [BOOK_SCHEMA.newest]
 
 
 FAILING_STEP = f"""
 import sqlalchemy as sa
 from alembic import op
 revision = "book_9999"
-down_revision = "{schema.NEWEST}"
+down_revision = "{BOOK_SCHEMA.newest}"
 def upgrade():
     op.create_table("half_done", sa.Column("id", sa.Integer(), primary_key=True))
     op.execute("DELETE FROM survey_revisions")
@@ -234,25 +235,22 @@ def upgrade():
 """
 
 
-def test_a_failing_migration_stops_says_so_and_keeps_the_data(
-    url: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
+def test_a_failing_migration_stops_says_so_and_keeps_the_data(url: str, tmp_path: Path) -> None:
     book = open_book(url)
     stored = book.create(survey("Precious"))
     book.close()
     broken = tmp_path / "migrations"
     (broken / "versions").mkdir(parents=True)
-    (broken / "env.py").write_bytes((schema.MIGRATIONS / "env.py").read_bytes())
-    for step in (schema.MIGRATIONS / "versions").glob("*.py"):
+    (broken / "env.py").write_bytes((BOOK_SCHEMA.migrations / "env.py").read_bytes())
+    for step in (BOOK_SCHEMA.migrations / "versions").glob("*.py"):
         (broken / "versions" / step.name).write_bytes(step.read_bytes())
     (broken / "versions" / "book_9999.py").write_text(FAILING_STEP)
-    monkeypatch.setattr(schema, "NEWEST", "book_9999")
-    engine = book_engine(url)
+    failing = replace(BOOK_SCHEMA, newest="book_9999", migrations=broken)
+    engine = open_engine(url)
     with pytest.raises(StoreFault, match=r"the step fails on purpose\. It was left as it was"):
-        schema.bring_up_to_date(engine, "the book", broken)
+        failing.bring_up_to_date(engine)
     assert "half_done" not in inspect(engine).get_table_names()
     engine.dispose()
-    monkeypatch.undo()
     book = open_book(url)
     assert book.stored(stored.id) == stored
     book.close()
@@ -321,4 +319,4 @@ def test_a_folder_that_cannot_be_made_is_named(tmp_path: Path) -> None:
 @pytest.mark.parametrize("url", ["nosuchdriver://host/name", "://", "sqlite+nosuch:///x"])
 def test_a_url_that_no_driver_understands_is_an_input_fault(url: str) -> None:
     with pytest.raises(InputFault, match=r"^database: "):
-        book_engine(url)
+        open_engine(url)

@@ -16,10 +16,10 @@ from sqlalchemy import inspect
 
 from planning.quoting_terms import DAY, list_of, terms_of
 from planning.stores import ListStore
-from spoutline.book.engine import book_engine
 from spoutline.book.tables import BookTable
 from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.bootstrap.demos import demo_survey
+from spoutline.database.engine import open_engine
 from spoutline.model.part import Part, PartStatus
 from spoutline.planning.refit.touched import Touch, touched_parts
 from stores.quotation_life import SI, block_the_issue, let_expire, live_through, quoted
@@ -51,7 +51,7 @@ def test_a_missing_price_blocks_the_issue_unless_answered_for_by_name(bench: Wor
 
 def test_the_tables_are_those_that_the_migrations_make(bench: Workbench, database: Path) -> None:
     bench.quoting().quotations()
-    inspector = inspect(book_engine(f"sqlite:///{database}"))
+    inspector = inspect(open_engine(f"sqlite:///{database}"))
     for table in BookTable.metadata.sorted_tables:
         made = {(column["name"], bool(column["nullable"])) for column in inspector.get_columns(table.name)}
         assert made == {(column.name, bool(column.nullable)) for column in table.columns}, table.name

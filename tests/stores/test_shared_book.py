@@ -17,11 +17,11 @@ from planning.quoting_terms import DAY
 from postgresql_server import OwnServer
 from program_runs import Spoutline
 from spoutline.book.book import open_book
-from spoutline.book.passing import Patience
 from spoutline.book.quotation_records import IssuedPapers
 from spoutline.book.records import StoredSurvey
 from spoutline.book.save_queue import SaveOutcome, SaveQueue, SaveReport
 from spoutline.bootstrap import Settings, Workbench, open_workbench
+from spoutline.database.faults import Patience
 from spoutline.model.faults import BusyStore, InputFault, ReadOnlyStore
 from spoutline.model.quotation import Quotation
 from spoutline.model.survey import Position, Site, Survey

@@ -9,16 +9,16 @@ from datetime import UTC, datetime
 from sqlalchemy import Engine, select, update
 from sqlalchemy.orm import Session
 
-from spoutline.book.engine import book_engine, shown_url, store_faults
-from spoutline.book.file_watch import FileIdentity, file_identity, gone, watched_path
-from spoutline.book.passing import Patience
 from spoutline.book.programmes import Programmes
 from spoutline.book.quotations import QuotationBook
 from spoutline.book.record_book import RecordBook
 from spoutline.book.records import RemovedSurvey, RevisionEntry, SettingName, StaleSurvey, StoredSurvey, SurveyEntry
-from spoutline.book.schema import bring_up_to_date
+from spoutline.book.schema import BOOK_SCHEMA, store_faults
 from spoutline.book.survey_text import survey_from_json
 from spoutline.book.tables import RevisionRow, SettingRow, SurveyRow
+from spoutline.database.engine import open_engine, shown_url
+from spoutline.database.faults import Patience
+from spoutline.database.file_watch import FileIdentity, file_identity, gone, watched_path
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.survey import Survey
 
@@ -39,10 +39,9 @@ def open_book(
     ``patience`` is how long a step waits for a lock or a server; a missing file is made where it ``may_create`` one.
     Raise ``StoreFault`` where the database cannot be opened or migrated; it then stays as it was.
     """
-    engine = book_engine(url, patience, may_create=may_create)
+    engine = open_engine(url, patience, may_create=may_create)
     try:
-        with store_faults(url):
-            bring_up_to_date(engine, shown_url(url))
+        BOOK_SCHEMA.bring_up_to_date(engine)
     except BaseException:
         engine.dispose()
         raise

@@ -10,7 +10,7 @@ from enum import StrEnum
 from pathlib import Path
 from urllib.parse import quote
 
-from spoutline.book.file_watch import APPLICATION_ID
+from spoutline.database.file_watch import APPLICATION_ID
 from spoutline.model.faults import BusyStore, DamagedStore
 
 _HEADER = b"SQLite format 3\x00"  # https://www.sqlite.org/fileformat2.html#the_database_header
@@ -118,10 +118,13 @@ def _missing_bytes(path: Path, header: bytes, size: int) -> int:
     with contextlib.suppress(OSError):
         if path.with_name(path.name + "-wal").stat().st_size > 0:
             return 0
+    grown = size
+    with contextlib.suppress(OSError):  # measured after the log is gone: what it held is in the file by now
+        grown = path.stat().st_size
     page = int.from_bytes(header[16:18], "big")
     pages = int.from_bytes(header[28:32], "big")
     is_counted = header[24:28] == header[92:96]  # else an old program wrote last, and the count is not kept
-    return max(0, (65_536 if page == 1 else page) * pages - size) if is_counted else 0
+    return max(0, (65_536 if page == 1 else page) * pages - grown) if is_counted else 0
 
 
 def _looked_into(path: Path, size: int, *, thorough: bool) -> FileReport:

@@ -9,8 +9,9 @@ from datetime import UTC, datetime
 from sqlalchemy import Engine, select
 from sqlalchemy.orm import Session
 
-from spoutline.book.engine import shown_url, store_faults
+from spoutline.book.schema import store_faults
 from spoutline.book.tables import ProgrammeRow
+from spoutline.database.engine import shown_url
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.programme import Programme
 

@@ -10,7 +10,6 @@ from pydantic import ValidationError
 from sqlalchemy import ColumnElement, Engine, delete, func, or_, select, update
 from sqlalchemy.orm import Session
 
-from spoutline.book.engine import shown_url, store_faults
 from spoutline.book.quotation_records import (
     IssuedPapers,
     QuotationEntry,
@@ -24,6 +23,8 @@ from spoutline.book.quotation_tables import (
     QuotationRevisionRow,
     QuotationRow,
 )
+from spoutline.book.schema import store_faults
+from spoutline.database.engine import shown_url
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.quotation import Quotation, QuotationStatus
 from spoutline.model.quotation_life import OPEN, check_step, ordered_option

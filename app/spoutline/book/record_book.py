@@ -11,8 +11,9 @@ from typing import TypeVar
 from sqlalchemy import Engine, select
 from sqlalchemy.orm import Session
 
-from spoutline.book.engine import shown_url, store_faults
 from spoutline.book.record_tables import RecordPhotoRow, RecordRow
+from spoutline.book.schema import store_faults
+from spoutline.database.engine import shown_url
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.record import CommissioningRecord, InspectionEntry, WearEntry
 

@@ -47,7 +47,7 @@ class KeepingService:
         """Return the file of the book; raise ``InputFault`` where it lies on a server, which keeps its own backups."""
         path = self._file_or_none()
         if path is None:
-            from spoutline.book.engine import shown_url
+            from spoutline.database.engine import shown_url
 
             wanted = (
                 "this book lies on a PostgreSQL server, and its backups are the server's. Whoever keeps the server "
@@ -148,7 +148,7 @@ class KeepingService:
         raise DamagedStore(f"None of the {len(kept)} backups in {kept[0].path.parent} is sound. Nothing was changed.")
 
     def _checked_on_server(self) -> BookCheck:
-        from spoutline.book.engine import shown_url
+        from spoutline.database.engine import shown_url
 
         book, place = self._book(), shown_url(self._url())
         entries = book.entries()
@@ -161,6 +161,6 @@ class KeepingService:
         return BookCheck(place=place, fault="", surveys=len(entries), quotations=len(quotations))
 
     def _file_or_none(self) -> Path | None:
-        from spoutline.book.engine import file_of
+        from spoutline.database.engine import file_of
 
         return file_of(self._url())

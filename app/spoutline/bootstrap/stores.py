@@ -46,7 +46,7 @@ class Stores:
         with self._opening:
             if self._saving_book is None:
                 from spoutline.book.book import open_book
-                from spoutline.book.passing import Patience
+                from spoutline.database.faults import Patience
 
                 self._saving_book = open_book(self.database_url(), patience=Patience.SHORT, may_create=False)
             return self._saving_book
@@ -62,7 +62,8 @@ class Stores:
                 from spoutline import assets
                 from spoutline.catalogue.build import ensure_catalogue
 
-                self._catalogue = ensure_catalogue(self._sound_url(), assets.catalogue_folder())
+                url, may_create = self._sound_url(), self._book is None  # a file that an open book misses is a fault
+                self._catalogue = ensure_catalogue(url, assets.catalogue_folder(), may_create=may_create)
             return self._catalogue
 
     def close(self) -> None:
@@ -86,13 +87,14 @@ class Stores:
         if not self._is_checked:
             from spoutline.book.backups import back_up_before_migration
             from spoutline.book.book_file import check_usable
-            from spoutline.book.engine import file_of
-            from spoutline.book.schema import NEWEST as NEWEST_BOOK
-            from spoutline.catalogue.database import NEWEST as NEWEST_CATALOGUE
+            from spoutline.book.schema import BOOK_SCHEMA
+            from spoutline.catalogue.schema import CATALOGUE_SCHEMA
+            from spoutline.database.engine import file_of
 
             path = file_of(url)
             if path is not None:
-                back_up_before_migration(check_usable(path), NEWEST_BOOK, NEWEST_CATALOGUE, datetime.now(UTC))
+                newest = BOOK_SCHEMA.newest, CATALOGUE_SCHEMA.newest
+                back_up_before_migration(check_usable(path), *newest, datetime.now(UTC))
             self._is_checked = True
         return url
 

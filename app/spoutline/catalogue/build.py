@@ -8,11 +8,13 @@ from pathlib import Path
 
 from sqlalchemy import Connection, Engine, delete, insert, select
 
-from spoutline.catalogue.database import bring_up_to_date, catalogue_engine, store_faults, writing
 from spoutline.catalogue.part_records import Columns, rows_of
+from spoutline.catalogue.schema import CATALOGUE_SCHEMA, store_faults
 from spoutline.catalogue.source import SourceCatalogue, fingerprint_of, read_source
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.catalogue.tables import CatalogueTable, EditionRow, MakerRow, PartRecord
+from spoutline.database.engine import open_engine, writing
+from spoutline.database.faults import Patience
 
 _EDITION_KEY = 1  # the only row of its table
 _INSERT_CHUNK = 5_000  # parts whose rows are held in memory at once
@@ -28,14 +30,15 @@ class BuildReport:
     makers_count: int
 
 
-def ensure_catalogue(url: str, source: Path) -> CatalogueStore:
+def ensure_catalogue(url: str, source: Path, *, may_create: bool = True) -> CatalogueStore:
     """Open the catalogue at a SQLAlchemy ``url``; compile ``source`` first where the database has another text.
 
-    Raise ``InputFault`` for a bad source and ``StoreFault`` for a failing database; either leaves it as it was.
+    A missing SQLite file is made where it ``may_create`` one. Raise ``InputFault`` for a bad source and ``StoreFault``
+    for a failing database; either leaves it as it was.
     """
-    engine = catalogue_engine(url)
+    engine = open_engine(url, Patience.LONG, may_create=may_create)
     try:
-        bring_up_to_date(engine)
+        CATALOGUE_SCHEMA.bring_up_to_date(engine)
         if _stored_fingerprint(engine) != fingerprint_of(source):
             compile_catalogue(source, engine)
     except BaseException:
@@ -47,8 +50,8 @@ def ensure_catalogue(url: str, source: Path) -> CatalogueStore:
 def compile_catalogue(source: Path, engine: Engine) -> BuildReport:
     """Check every source table, then replace the whole catalogue in one transaction.
 
-    The tables must exist already (``database.bring_up_to_date``). Raise ``InputFault`` with every fault of every row,
-    or ``StoreFault``; the database then stays as it was.
+    The tables must exist already (``CATALOGUE_SCHEMA.bring_up_to_date``). Raise ``InputFault`` with every fault of
+    every row, or ``StoreFault``; the database then stays as it was.
     """
     catalogue = read_source(source)
     replace_catalogue(engine, catalogue)
@@ -62,7 +65,7 @@ def compile_catalogue(source: Path, engine: Engine) -> BuildReport:
 
 def replace_catalogue(engine: Engine, catalogue: SourceCatalogue) -> None:
     """Put ``catalogue`` in the place of what the database holds, in one transaction; raise ``StoreFault``."""
-    with store_faults(engine), writing(engine) as connection:
+    with store_faults(engine), writing(engine, CATALOGUE_SCHEMA.lock) as connection:
         last_id = connection.execute(select(EditionRow.last_part_id)).scalar() or 0
         for table in reversed(CatalogueTable.metadata.sorted_tables):
             connection.execute(delete(table))

@@ -8,8 +8,8 @@ from collections.abc import Sequence
 
 from sqlalchemy import ColumnElement, Connection, Engine, func, select
 
-from spoutline.catalogue.database import store_faults
 from spoutline.catalogue.part_records import load_parts
+from spoutline.catalogue.schema import store_faults
 from spoutline.catalogue.tables import EditionRow, ListingRow, PartRecord, PriceRow, SchemeRow
 from spoutline.model.candidate_filter import CandidateFilter
 from spoutline.model.faults import StoreFault

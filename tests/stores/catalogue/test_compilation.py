@@ -1,17 +1,18 @@
 """Compiling: from an empty database, again only when the text changed, next to the book, several at once."""
 
 import threading
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 from sqlalchemy import inspect, text
 
 from spoutline import assets
-from spoutline.catalogue import database
 from spoutline.catalogue.build import compile_catalogue, ensure_catalogue
-from spoutline.catalogue.database import bring_up_to_date, catalogue_engine
+from spoutline.catalogue.schema import CATALOGUE_SCHEMA
 from spoutline.catalogue.source import fingerprint_of, read_source
 from spoutline.catalogue.tables import CatalogueTable
+from spoutline.database.engine import open_engine
 from spoutline.model.faults import InputFault, StoreFault
 
 
@@ -19,10 +20,10 @@ def test_the_migrations_make_the_tables_that_the_code_declares(url):
     from alembic.autogenerate import compare_metadata
     from alembic.migration import MigrationContext
 
-    engine = catalogue_engine(url)
-    bring_up_to_date(engine)
+    engine = open_engine(url)
+    CATALOGUE_SCHEMA.bring_up_to_date(engine)
     with engine.connect() as connection:
-        context = MigrationContext.configure(connection, opts={"version_table": database.VERSION_TABLE})
+        context = MigrationContext.configure(connection, opts={"version_table": CATALOGUE_SCHEMA.version_table})
         assert compare_metadata(context, CatalogueTable.metadata) == []
     engine.dispose()
 
@@ -32,43 +33,43 @@ def test_the_newest_revision_is_the_head_of_the_scripts():
     from alembic.script import ScriptDirectory
 
     config = Config()
-    config.set_main_option("script_location", str(database.MIGRATIONS))
-    assert ScriptDirectory.from_config(config).get_current_head() == database.NEWEST
+    config.set_main_option("script_location", str(CATALOGUE_SCHEMA.migrations))
+    assert ScriptDirectory.from_config(config).get_current_head() == CATALOGUE_SCHEMA.newest
 
 
 def test_the_migrations_can_be_taken_back(url):
     from alembic import command
     from alembic.config import Config
 
-    engine = catalogue_engine(url)
-    bring_up_to_date(engine)
+    engine = open_engine(url)
+    CATALOGUE_SCHEMA.bring_up_to_date(engine)
     config = Config()
-    config.set_main_option("script_location", str(database.MIGRATIONS))
+    config.set_main_option("script_location", str(CATALOGUE_SCHEMA.migrations))
     with engine.begin() as connection:
         config.attributes["connection"] = connection
         command.downgrade(config, "base")
-    assert inspect(engine).get_table_names() == [database.VERSION_TABLE]
+    assert inspect(engine).get_table_names() == [CATALOGUE_SCHEMA.version_table]
     engine.dispose()
 
 
 def test_a_failing_migration_leaves_the_database_as_it_was(url, tmp_path):
     scripts = tmp_path / "scripts"
     (scripts / "versions").mkdir(parents=True)
-    (scripts / "env.py").write_text((database.MIGRATIONS / "env.py").read_text())
+    (scripts / "env.py").write_text((CATALOGUE_SCHEMA.migrations / "env.py").read_text())
     (scripts / "versions" / "one.py").write_text(
         "from alembic import op\nimport sqlalchemy as sa\nrevision = 'one'\ndown_revision = None\n"
         "def upgrade():\n    op.create_table('half', sa.Column('id', sa.Integer()))\n"
         "    raise RuntimeError('cut off')\n"
     )
-    engine = catalogue_engine(url)
+    engine = open_engine(url)
     with pytest.raises(StoreFault, match="cut off"):
-        bring_up_to_date(engine, scripts)
+        replace(CATALOGUE_SCHEMA, migrations=scripts).bring_up_to_date(engine)
     assert inspect(engine).get_table_names() == []
     engine.dispose()
 
 
 def test_a_database_of_a_newer_program_is_left_alone(compiled_url, source):
-    engine = catalogue_engine(compiled_url)
+    engine = open_engine(compiled_url)
     with engine.begin() as connection:
         connection.execute(text("UPDATE catalogue_version SET version_num = 'catalogue_9999'"))
     with pytest.raises(StoreFault, match="another version of the program"):
@@ -78,7 +79,7 @@ def test_a_database_of_a_newer_program_is_left_alone(compiled_url, source):
 
 def test_an_unchanged_source_is_not_compiled_again(compiled_url, source):
     def ids() -> list[int]:
-        engine = catalogue_engine(compiled_url)
+        engine = open_engine(compiled_url)
         with engine.connect() as connection:
             found = connection.execute(text("SELECT id FROM catalogue_part ORDER BY id")).scalars().all()
         engine.dispose()
@@ -95,8 +96,8 @@ def test_an_unchanged_source_is_not_compiled_again(compiled_url, source):
 
 
 def test_compiling_twice_gives_the_same_catalogue(url, source):
-    engine = catalogue_engine(url)
-    bring_up_to_date(engine)
+    engine = open_engine(url)
+    CATALOGUE_SCHEMA.bring_up_to_date(engine)
     first = compile_catalogue(source, engine)
     second = compile_catalogue(source, engine)
     assert first == second
@@ -117,7 +118,7 @@ def test_an_open_store_sees_a_new_compilation(compiled_url, source):
 
 
 def test_the_catalogue_shares_a_database_with_other_tables(url, source):
-    engine = catalogue_engine(url)
+    engine = open_engine(url)
     with engine.begin() as connection:
         connection.execute(text("CREATE TABLE surveys (id INTEGER PRIMARY KEY)"))
         connection.execute(text("INSERT INTO surveys VALUES (7)"))
@@ -157,7 +158,7 @@ def test_a_file_that_is_no_database_is_a_store_fault(tmp_path: Path):
 
 def test_a_url_that_no_driver_understands_is_an_input_fault():
     with pytest.raises(InputFault, match="database"):
-        catalogue_engine("clay-tablet://somewhere")
+        open_engine("clay-tablet://somewhere")
 
 
 def test_a_catalogue_in_memory_serves_several_threads():

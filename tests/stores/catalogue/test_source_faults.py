@@ -7,8 +7,8 @@ import pytest
 from sqlalchemy import text
 
 from spoutline.catalogue.build import compile_catalogue, ensure_catalogue
-from spoutline.catalogue.database import catalogue_engine
 from spoutline.catalogue.source import read_source
+from spoutline.database.engine import open_engine
 from spoutline.model.faults import InputFault, InputProblem
 
 
@@ -198,7 +198,7 @@ def test_bad_makers_and_editions_are_reported(source, file, content, field):
 
 
 def test_the_database_stays_as_it_was_when_a_row_is_bad(source, compiled_url):
-    engine = catalogue_engine(compiled_url)
+    engine = open_engine(compiled_url)
     with engine.connect() as connection:
         before = connection.execute(text("SELECT id, number, name FROM catalogue_part ORDER BY id")).all()
     cell_changed(source, "nozzles.csv", "QW-N101", name="renamed")

@@ -1,13 +1,17 @@
 """The store answers as a plain search through all parts would, and gives back exactly what the source says."""
 
 import threading
+from pathlib import Path
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from sqlalchemy import make_url
 
+from spoutline.catalogue.build import ensure_catalogue
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.candidate_filter import CandidateFilter
+from spoutline.model.faults import StoreFault
 from spoutline.model.liquid import ListingClass, ListingScheme
 from spoutline.model.part import Part, PartKind, PartStatus
 from spoutline.model.port import FlowPath
@@ -129,9 +133,9 @@ def test_readers_in_several_threads_agree(store: CatalogueStore):
 def test_a_cold_store_reads_a_kind_with_few_queries(shared_database):
     from sqlalchemy import event
 
-    from spoutline.catalogue.database import catalogue_engine
+    from spoutline.database.engine import open_engine
 
-    engine = catalogue_engine(f"sqlite:///{shared_database}")
+    engine = open_engine(f"sqlite:///{shared_database}")
     asked: list[str] = []
     event.listen(engine, "before_cursor_execute", lambda *arguments: asked.append(arguments[2]))
     opened = CatalogueStore(engine)
@@ -141,3 +145,17 @@ def test_a_cold_store_reads_a_kind_with_few_queries(shared_database):
     opened.candidates(CandidateFilter(kind=PartKind.NOZZLE))
     assert sum("SELECT" in statement for statement in asked) == 1
     opened.close()
+
+
+def test_a_deleted_file_is_told_and_no_empty_one_takes_its_place(compiled_url, source):
+    """SQLite itself opens a new, empty file where one is missing: https://www.sqlite.org/c3ref/open.html"""
+    store, file = ensure_catalogue(compiled_url, source), Path(make_url(compiled_url).database)
+    file.unlink()
+    with pytest.raises(StoreFault, match="no longer there"):
+        store.edition()
+    store.close()
+    with pytest.raises(StoreFault, match="no longer there"):
+        store.candidates(CandidateFilter(kind=PartKind.NOZZLE))
+    with pytest.raises(StoreFault, match="no longer there"):
+        ensure_catalogue(compiled_url, source, may_create=False)
+    assert not file.exists()

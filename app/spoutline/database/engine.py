@@ -1,18 +1,18 @@
-"""One SQLAlchemy engine for the book: SQLite in WAL with full synchronisation, or whatever the URL names."""
+"""One SQLAlchemy engine for every store: SQLite in WAL with full synchronisation, or whatever the URL names."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
-from sqlalchemy import Connection, Engine, create_engine, event, make_url
-from sqlalchemy.exc import ArgumentError, DBAPIError, NoSuchModuleError, SQLAlchemyError
+from sqlalchemy import Connection, Engine, StaticPool, create_engine, event, make_url, text
+from sqlalchemy.exc import ArgumentError, NoSuchModuleError
 
-from spoutline.book.file_watch import make_file, watch_file, watched_path
-from spoutline.book.passing import Patience, connect_arguments, store_fault
-from spoutline.discretion import discreet, shown_address
+from spoutline.database.faults import Patience, connect_arguments, first_line
+from spoutline.database.file_watch import IN_MEMORY, make_file, watch_file, watched_path
+from spoutline.discretion import shown_address
 from spoutline.model.faults import InputFault, InputProblem
 
 if TYPE_CHECKING:
@@ -20,17 +20,23 @@ if TYPE_CHECKING:
     from sqlalchemy.pool import ConnectionPoolEntry
 
 
-def book_engine(url: str, patience: Patience = Patience.USUAL, *, may_create: bool = True) -> Engine:
+def open_engine(url: str, patience: Patience = Patience.USUAL, *, may_create: bool = True) -> Engine:
     """Return the engine for ``url``; raise ``InputFault`` where no driver understands it.
 
     ``patience`` says how long a step waits for a lock or a server before it gives up with ``BusyStore``. A missing
-    SQLite file is made here and at no other time, where it ``may_create`` one; raise ``StoreFault`` where it cannot.
+    SQLite file is made here and at no other time, where it ``may_create`` one, whole at once, so that several first
+    starts share it; raise ``StoreFault`` where it cannot.
     """
     try:
         parsed = make_url(url)
-        engine = create_engine(parsed, connect_args=connect_arguments(parsed, patience), pool_pre_ping=True)
+        arguments = connect_arguments(parsed, patience)
+        options: dict[str, Any] = {}
+        if parsed.get_backend_name() == "sqlite" and parsed.database in IN_MEMORY:
+            options["poolclass"] = StaticPool  # threads share a database in memory; of a file each has a connection
+            arguments["check_same_thread"] = False
+        engine = create_engine(parsed, connect_args=arguments, pool_pre_ping=True, **options)
     except (ArgumentError, NoSuchModuleError, ModuleNotFoundError, ValueError) as fault:
-        wanted = f"give a path, or a URL such as sqlite:///file or postgresql://host/name ({_first_line(fault, url)})"
+        wanted = f"give a path, or a URL such as sqlite:///file or postgresql://host/name ({first_line(fault, url)})"
         raise InputFault((InputProblem("", "database", repr(shown_address(url)), wanted),)) from None
     if engine.dialect.name == "sqlite":
         path = watched_path(engine)
@@ -42,29 +48,38 @@ def book_engine(url: str, patience: Patience = Patience.USUAL, *, may_create: bo
 
 
 @contextmanager
-def store_faults(url: str) -> Iterator[None]:
-    """Turn a failing database into a ``StoreFault`` that a person can read."""
-    try:
-        yield
-    except SQLAlchemyError as fault:
-        cause = fault.orig if isinstance(fault, DBAPIError) else fault
-        raise store_fault(cause or fault, f"The database {shown_url(url)}", url) from fault
+def writing(engine: Engine, lock: str) -> Iterator[Connection]:
+    """Open a transaction that writes: it takes its lock at once, so that two writers queue up instead of failing.
+
+    ``lock`` names what is written: on a server, which locks no whole database, writers of the same name queue up.
+    """
+    with engine.connect().execution_options(writes=True) as connection, connection.begin():
+        if connection.dialect.name == "postgresql":
+            connection.execute(text("SELECT pg_advisory_xact_lock(hashtext(:lock))"), {"lock": lock})
+        yield connection
 
 
 def shown_url(url: str) -> str:
     """Return the URL as it may be shown: an SQLite file by its path, any other without its password."""
     if url.partition("://")[0].partition("+")[0] == "sqlite":
-        return str(make_url(url).database)
+        return str(make_url(url).database or "memory")
     return shown_address(url)
 
 
+def url_of(engine: Engine) -> str:
+    """Return the URL of an engine with its secrets, for what takes an address; never to be shown."""
+    return engine.url.render_as_string(hide_password=False)
+
+
 def file_of(url: str) -> Path | None:
-    """Return the file of an SQLite database; None for a server or for what is no address."""
+    """Return the file of an SQLite database; None for a server, for one in memory and for what is no address."""
     try:
         parsed = make_url(url)
     except (ArgumentError, ValueError):
         return None  # opening it tells what is wrong
-    return Path(parsed.database) if parsed.get_backend_name() == "sqlite" and parsed.database else None
+    if parsed.get_backend_name() != "sqlite" or parsed.database is None or parsed.database in IN_MEMORY:
+        return None
+    return Path(parsed.database)
 
 
 def _make_durable(engine: Engine, patience: Patience) -> None:
@@ -88,7 +103,3 @@ def _make_durable(engine: Engine, patience: Patience) -> None:
     def on_begin(connection: Connection) -> None:
         # A writer takes its lock at once: two of them queue up, where a late upgrade of a read lock would fail.
         connection.exec_driver_sql("BEGIN IMMEDIATE" if connection.get_execution_options().get("writes") else "BEGIN")
-
-
-def _first_line(fault: BaseException, url: str) -> str:
-    return discreet((str(fault).strip() or type(fault).__name__).splitlines()[0].rstrip("."), url)

@@ -1,4 +1,4 @@
-"""The file under an open SQLite book: deleted or replaced, it is noticed before anything is called saved.
+"""The file under an open SQLite database: deleted or replaced, it is noticed before anything is called saved.
 
 SQLite goes on writing into a file that nobody can open any more, and makes an empty one where a file is missing. Both
 would lose what a person is told is saved; so a connection is used only while its file lies at the path it was opened
@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from sqlalchemy.pool import ConnectionPoolEntry, PoolProxiedConnection
 
 APPLICATION_ID = 0x53504C4E  # "SPLN" in the header of a file that this program made (PRAGMA application_id)
+IN_MEMORY = (None, "", ":memory:")  # what a URL of SQLite names where no file is meant
 _KEY = "spoutline file"
 
 FileIdentity = tuple[int, int]
@@ -47,9 +48,9 @@ def gone(path: Path) -> StoreFault:
 
 
 def watched_path(engine: Engine) -> Path | None:
-    """Return the file of an SQLite engine; None for a server."""
+    """Return the file of an SQLite engine; None for a server and for a database in memory."""
     name = engine.url.database
-    return Path(name) if engine.dialect.name == "sqlite" and name else None
+    return None if engine.dialect.name != "sqlite" or name is None or name in IN_MEMORY else Path(name)
 
 
 def make_file(path: Path) -> None:

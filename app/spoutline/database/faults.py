@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 import sqlite3
+from collections.abc import Iterator
+from contextlib import contextmanager
 from enum import IntEnum
 from typing import Any
 
 from sqlalchemy import URL
+from sqlalchemy.exc import DBAPIError, SQLAlchemyError
 
 from spoutline.discretion import discreet
 from spoutline.model.faults import BusyStore, ReadOnlyStore, StoreFault
@@ -16,6 +19,7 @@ class Patience(IntEnum):
     """How long a step waits for a lock or an answer, in milliseconds."""
 
     USUAL = 15_000  # a command that would rather wait than fail
+    LONG = 30_000  # while another window compiles the catalogue for the first time
     SHORT = 1_000  # a writer that shows its state and tries again by itself
 
 
@@ -46,6 +50,16 @@ def connect_arguments(url: URL, patience: Patience) -> dict[str, Any]:
     }
 
 
+@contextmanager
+def store_faults(where: str, address: str) -> Iterator[None]:
+    """Turn a failing database into a ``StoreFault`` that a person can read; arguments as for ``store_fault``."""
+    try:
+        yield
+    except SQLAlchemyError as fault:
+        cause = fault.orig if isinstance(fault, DBAPIError) else fault
+        raise store_fault(cause or fault, where, address) from fault
+
+
 def store_fault(cause: BaseException, where: str, address: str = "") -> StoreFault:
     """Return the fault that a person can read; ``where`` names the database, such as ``The database office.sqlite3``.
 
@@ -54,12 +68,12 @@ def store_fault(cause: BaseException, where: str, address: str = "") -> StoreFau
     """
     if _is_read_only(cause):
         return ReadOnlyStore(
-            f"{where} may be read by you but not written ({_first_line(cause, address)}). Nothing was changed. "
+            f"{where} may be read by you but not written ({first_line(cause, address)}). Nothing was changed. "
             "Ask its keeper for leave to write, or work on a copy of your own."
         )
     if _is_passing(cause):
-        return BusyStore(f"{where} does not answer for now: {_first_line(cause, address)}.")
-    return StoreFault(f"{where} cannot be used: {_first_line(cause, address)}.")
+        return BusyStore(f"{where} does not answer for now: {first_line(cause, address)}.")
+    return StoreFault(f"{where} cannot be used: {first_line(cause, address)}.")
 
 
 def _is_passing(cause: BaseException) -> bool:
@@ -85,5 +99,6 @@ def _sqlite_code(cause: sqlite3.Error) -> int:
     return int(getattr(cause, "sqlite_errorcode", 0) or 0) & 0xFF
 
 
-def _first_line(fault: BaseException, address: str) -> str:
+def first_line(fault: BaseException, address: str) -> str:
+    """Return the first line of what a driver says, without the secrets of its ``address``."""
     return discreet((str(fault).strip() or type(fault).__name__).splitlines()[0].rstrip("."), address)

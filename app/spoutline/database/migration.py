@@ -1,0 +1,76 @@
+"""The tables of a store brought to the newest revision, all or nothing."""
+
+from __future__ import annotations
+
+import logging
+from dataclasses import dataclass
+from pathlib import Path
+
+from sqlalchemy import Connection, Engine, inspect, text
+
+from spoutline.database.engine import shown_url, url_of, writing
+from spoutline.database.faults import first_line, store_faults
+from spoutline.model.faults import StoreFault
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Schema:
+    """The tables of one store, as alembic's scripts in ``migrations`` make them.
+
+    ``called`` begins a message about the store, before the name of its database; ``lock`` is what its writers queue
+    up for on a server.
+    """
+
+    called: str
+    lock: str
+    version_table: str
+    newest: str
+    migrations: Path
+
+    def bring_up_to_date(self, engine: Engine) -> None:
+        """Migrate the tables to the newest revision in one transaction.
+
+        Raise ``StoreFault`` where a step fails or a newer program wrote them: the database then stays as it was.
+        """
+        with store_faults(f"{self.called} {shown_url(url_of(engine))}", url_of(engine)):
+            with engine.connect() as connection:
+                if self.stored_revision(connection) == self.newest:
+                    return
+            with writing(engine, self.lock) as connection:
+                self._upgrade(connection)
+
+    def stored_revision(self, connection: Connection) -> str | None:
+        """Return the revision that the database says its tables have; None where there are none yet."""
+        if not inspect(connection).has_table(self.version_table):
+            return None
+        query = f"SELECT version_num FROM {self.version_table}"  # noqa: S608  (a constant of the program)
+        return connection.execute(text(query)).scalar()
+
+    def _upgrade(self, connection: Connection) -> None:
+        from alembic import command
+        from alembic.config import Config
+        from alembic.util.exc import CommandError
+
+        logging.getLogger("alembic").setLevel(logging.WARNING)
+        config = Config()
+        config.set_main_option("script_location", str(self.migrations).replace("%", "%%"))
+        config.attributes["connection"] = connection
+        url = url_of(connection.engine)
+        place = f"{self.called} {shown_url(url)}"
+        try:
+            command.upgrade(config, "head")
+        except CommandError as fault:
+            raise StoreFault(
+                f"{place} was written by another version of the program ({self.stored_revision(connection)}) and "
+                "was left as it is. Use the newer program, or another database."
+            ) from fault
+        except Exception as fault:
+            raise StoreFault(
+                f"{place} could not be brought to the form that this version needs: {first_line(fault, url)}. "
+                "It was left as it was."
+            ) from fault
+
+
+def newest_revision(migrations: Path) -> str:
+    """Return the newest revision of scripts that are named after theirs, as ``book_0001_surveys.py``."""
+    return "_".join(max(script.stem for script in (migrations / "versions").glob("*_*_*.py")).split("_")[:2])
