@@ -23,7 +23,7 @@ from spoutline.model.installed import InstalledPart
 from spoutline.model.part import HANGING_KINDS, PartKind
 from spoutline.model.quantity import Dimension
 from spoutline.model.survey import Survey
-from spoutline.planning.conversion.installed_units import missing_figures
+from spoutline.planning.sets.installed_units import missing_figures
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
 

@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from spoutline.catalogue.price_lists import PriceListNames
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.explain.plan.story import Story
+    from spoutline.model.conversion_step import StepTable
     from spoutline.model.language import Language
     from spoutline.model.limit import RuleTables
     from spoutline.model.pricing import PriceList
@@ -50,6 +51,7 @@ class Sources:
     price_folders: tuple[Path, ...]
     quotations: Callable[[], QuotationBook]
     usual_terms: Path
+    steps: Callable[[], StepTable]
 
 
 class QuotationService:
@@ -165,6 +167,7 @@ class QuotationService:
             catalogue,
             stocking=stocking_at_list_price(stock_price_minor, survey.site.currency),
             supersessions=superseded,
+            steps=self._sources.steps(),
             progress=progress,
         )
 
@@ -185,6 +188,7 @@ class QuotationService:
         story = self._sources.story(display, None)
         sources = QuoteSources(
             tables=self._sources.tables(survey),
+            steps=self._sources.steps(),
             parts=self._sources.catalogue(),
             price_lists=self.price_lists(),
             liquid_text=lambda one: story.liquid(Liquid(one.liquid.family, one.liquid.blend_percent)),

@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.installer import InstallerService
     from spoutline.bootstrap.quotations import QuotationService
     from spoutline.explain.plan.story import Story
+    from spoutline.model.conversion_step import StepTable
     from spoutline.model.limit import RuleTables
     from spoutline.model.part import Part, PartKind
     from spoutline.model.plan import PartVerdict, PositionPlan, Provenance, SitePlan, SlotCount
@@ -75,7 +76,8 @@ class Workbench:
         """Plan every position of a survey; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop."""
         from spoutline.planning.sets.plan_site import plan_site
 
-        return plan_site(survey, self._checked_tables(survey), self._stores.catalogue(), progress)
+        tables, steps = self._checked_tables(survey), self.converting().steps()
+        return plan_site(survey, tables, self._stores.catalogue(), progress, steps=steps)
 
     def counts(self, survey: Survey, label: str) -> tuple[SlotCount, ...]:
         """Return how many parts remain per slot of a position's chain; empty where no requirement can be derived."""
@@ -194,6 +196,7 @@ class Workbench:
                         story=self.story,
                         price_folders=self._price_folders(),
                         quotations=self._stores.quotations,
+                        steps=self._steps,
                         usual_terms=user_folder() / "usual_terms.toml",
                     )
                 )
@@ -242,7 +245,13 @@ class Workbench:
     def _context(self, survey: Survey, progress: Progress | None = None) -> PlanningContext:
         from spoutline.planning.sets.context import PlanningContext, stop_listener
 
-        return PlanningContext(self._checked_tables(survey), self._stores.catalogue(), stop_listener(progress))
+        return PlanningContext(
+            self._checked_tables(survey),
+            self._stores.catalogue(),
+            stop_listener(progress),
+            survey.conversion,
+            self.converting().steps(),
+        )
 
     def _checked_tables(self, survey: Survey) -> RuleTables:
         """Return the rule tables of a survey whose jurisdiction, currency and decided parts exist."""
@@ -255,6 +264,9 @@ class Workbench:
             unknown_parts=self._unknown_parts,
         )
         return self._jurisdictions.tables(survey.site.jurisdiction)
+
+    def _steps(self) -> StepTable:
+        return self.converting().steps()
 
     def _unknown_parts(self, numbers: tuple[str, ...]) -> dict[str, tuple[str, ...]]:
         catalogue = self._stores.catalogue()

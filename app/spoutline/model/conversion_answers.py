@@ -150,7 +150,7 @@ class ConversionAnswers(_Document):
     )
     station: StationKind = Field(StationKind.EXISTING, description="How a throughput threshold sees the station.")
     under_living_quarters: bool = Field(False, description="The station stands under living or working quarters.")
-    follow: OptionKind = Field(OptionKind.LEAST_COST, description="Which way the lists, the sequence and money follow.")
+    follow: OptionKind = Field(OptionKind.GOOD_PRACTICE, description="Which way lists, sequence and money follow.")
     keep_parts: bool = Field(True, description="Parts that still fit may stay.")
     longest_age_years: float | None = Field(None, gt=0, le=100, description="Oldest age at which a part may stay.")
     retire_superseded: bool = Field(False, description="Superseded and discontinued parts go.")

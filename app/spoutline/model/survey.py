@@ -232,7 +232,8 @@ class Survey(_Document):
     site: Site
     positions: tuple[Position, ...] = Field(min_length=1, max_length=5000)
     conversion: ConversionAnswers = Field(
-        default_factory=ConversionAnswers, description="Answers that a conversion asks for; a plan does not read them."
+        default_factory=ConversionAnswers,
+        description="Answers that a conversion asks for; a plan reads which parts may stay and what work costs.",
     )
 
     @model_validator(mode="after")

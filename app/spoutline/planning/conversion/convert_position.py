@@ -23,12 +23,13 @@ from spoutline.model.requirement import Refusal
 from spoutline.model.survey import Position, Site, Survey
 from spoutline.model.vapour_figures import VapourTables
 from spoutline.planning.conversion.differences import difference_lines
-from spoutline.planning.conversion.installed_units import installed_units, unit_verdict
 from spoutline.planning.conversion.memory import ConversionMemory, memory_key
-from spoutline.planning.conversion.options import PositionOptions, WorkPrice
+from spoutline.planning.conversion.options import PositionOptions
 from spoutline.planning.conversion.relabelling import relabelled_conversion
 from spoutline.planning.sets.context import PlanningContext
+from spoutline.planning.sets.installed_units import installed_units, unit_verdict
 from spoutline.planning.sets.plan_position import conflict_of, plan_position, slot_counts
+from spoutline.planning.sets.staying import WorkPrice
 from spoutline.rules.conversion.closings import position_closings
 from spoutline.rules.conversion.kinds import conversion_kinds
 from spoutline.rules.conversion.standing import takes_recovery_away
@@ -103,7 +104,7 @@ def _converted(
 ) -> PositionConversion:
     position = options.requirement.position
     least, good = options.least_cost(), options.good_practice()
-    if least and good and least.judged.hanging_set.numbers == good.judged.hanging_set.numbers:
+    if least and good and least.judged.hanging_set.identity == good.judged.hanging_set.identity:
         good = None
     renewed = options.renewal()
     found = PositionConversion(

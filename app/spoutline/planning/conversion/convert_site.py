@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 
 from spoutline.calc.ranges import OutOfRange
 from spoutline.calc.vapour_decay import pressure_decay_line
@@ -47,6 +48,8 @@ def convert_site(survey: Survey, context: ConversionContext, progress: Progress 
         If ``progress`` or the listener asks to stop.
     """
     check_agency(survey, context.vapour)
+    planning = replace(context.planning, answers=survey.conversion, steps=context.steps)
+    context = replace(context, planning=planning)
     tables = context.planning.tables
     standing = removal_standing(survey, tables.jurisdiction, context.vapour)
     known = _installed_parts(survey, context)

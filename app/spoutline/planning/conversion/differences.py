@@ -7,9 +7,9 @@ from collections.abc import Iterator
 from spoutline.model.conversion_answers import OptionKind
 from spoutline.model.position_conversion import ConversionOption, DifferenceAction, DifferenceLine, DifferenceReason
 from spoutline.model.requirement import RequirementId, Slot
-from spoutline.planning.conversion.installed_units import UnitVerdict
 from spoutline.planning.conversion.options import PositionOptions
 from spoutline.planning.sets.conflicts import ConflictFinder
+from spoutline.planning.sets.installed_units import UnitVerdict
 from spoutline.rules.conversion.asking import line_asking_for
 
 

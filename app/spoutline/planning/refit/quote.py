@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from spoutline.explain.writing.money import amount
+from spoutline.model.conversion_step import StepTable
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.limit import RuleTables
 from spoutline.model.liquid import LiquidFamily
@@ -46,6 +47,7 @@ class QuoteSources:
 
     tables: RuleTables
     parts: PartStore
+    steps: StepTable
     price_lists: tuple[PriceList, ...]
     liquid_text: Callable[[Position], str]
 
@@ -155,6 +157,7 @@ def _planned(
         parts_for=lambda position: stores[position.liquid.family],
         stocking=stocking,
         supersessions=supersessions,
+        steps=sources.steps,
         progress=progress,
     )
 

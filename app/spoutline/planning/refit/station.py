@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
+from spoutline.model.conversion_step import StepTable
 from spoutline.model.faults import Cancelled
 from spoutline.model.limit import RuleTables
 from spoutline.model.part import Part
@@ -66,6 +67,7 @@ def plan_refit(
     parts_for: Callable[[Position], PartStore] | None = None,
     stocking: Stocking | None = None,
     supersessions: tuple[Supersession, ...] = (),
+    steps: StepTable | None = None,
     progress: Progress | None = None,
 ) -> RefitPlan:
     """Plan every position of ``survey`` without alternatives; choose sets together where ``stocking`` is given.
@@ -82,7 +84,8 @@ def plan_refit(
     listener = stop_listener(progress)
 
     def context_for(position: Position) -> PlanningContext:
-        return PlanningContext(tables, parts if parts_for is None else parts_for(position), listener)
+        chosen_from = parts if parts_for is None else parts_for(position)
+        return PlanningContext(tables, chosen_from, listener, survey.conversion, steps)
 
     questions = _planned(survey, context_for, progress)
     commonality = None if stocking is None else _together(questions, survey, parts, stocking, progress)
@@ -141,7 +144,7 @@ def _together(
     changed: list[ChangedSet] = []
     for (question, case), judged in zip(pairs, common.judged, strict=True):
         changed.extend(_changes(question, case, judged))
-        plan = _with_set(question.planned.plan, judged, question.context)
+        plan = _with_set(question.planned, judged, question.context)
         question.planned = replace(question.planned, plan=plan)
     places = {position.label: number for number, position in enumerate(survey.positions)}
     return Commonality(
@@ -165,7 +168,9 @@ def _changes(question: _Question, case: Case, judged: JudgedSet) -> Sequence[Cha
     ]
 
 
-def _with_set(plan: PositionPlan, judged: JudgedSet, context: PlanningContext) -> PositionPlan:
-    if plan.requirement is None:
+def _with_set(planned: PlannedPosition, found: JudgedSet, context: PlanningContext) -> PositionPlan:
+    plan = planned.plan
+    if plan.requirement is None or planned.choosing is None:
         return plan
+    judged = planned.choosing.true_judged(found, context)
     return replace(plan, chosen=judged, accessories=accessory_lines(judged, plan.requirement, context))

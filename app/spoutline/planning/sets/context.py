@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
+from spoutline.model.conversion_answers import ConversionAnswers
+from spoutline.model.conversion_step import StepTable
 from spoutline.model.limit import RuleTables
 from spoutline.planning.protocols import PartStore, Progress
 from spoutline.search.listener import Listener
@@ -11,11 +13,17 @@ from spoutline.search.listener import Listener
 
 @dataclass(frozen=True, slots=True)
 class PlanningContext:
-    """Handed from use case to use case; ``listener`` watches and may stop the searches."""
+    """Handed from use case to use case; ``listener`` watches and may stop the searches.
+
+    ``answers`` are the survey's on its conversion: they say which installed parts may stay and what an hour of work
+    costs; ``steps`` are the table of that work, without which work has no price.
+    """
 
     tables: RuleTables
     parts: PartStore
     listener: Listener | None = None
+    answers: ConversionAnswers = field(default_factory=ConversionAnswers)
+    steps: StepTable | None = None
 
 
 class _StopWith(Listener):

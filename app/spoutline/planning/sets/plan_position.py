@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from spoutline.model.plan import (
     AccessoryLine,
+    Alternative,
+    AlternativeKind,
     Conflict,
     JudgedSet,
     PlanStatus,
@@ -25,6 +28,7 @@ from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.judgement import SetJudge
 from spoutline.planning.sets.loads import LoadModel
 from spoutline.planning.sets.pool import SLOT_KINDS, Pool, narrow_pool, whole_pool
+from spoutline.planning.sets.staying import Choosing, choosing_for
 from spoutline.planning.sets.supersession import successors_at
 from spoutline.rules.derive.requirement import requirement_for
 
@@ -42,8 +46,13 @@ class PlannedPosition:
     """A plan with the chooser behind it and its choice; both None where the plan has no set."""
 
     plan: PositionPlan
-    chooser: Chooser | None = None
+    choosing: Choosing | None = None
     choice: Choice | None = None
+
+    @property
+    def chooser(self) -> Chooser | None:
+        """What chose the set, among the stand-ins that the search knows."""
+        return self.choosing.chooser if self.choosing else None
 
 
 def plan_position(
@@ -71,9 +80,25 @@ def plan_position(
         If the listener asks to stop.
     """
     planned = planned_position(position, site, context)
-    if not with_alternatives or planned.chooser is None or planned.choice is None:
+    if not with_alternatives or planned.choosing is None or planned.choice is None:
         return planned.plan
-    return replace(planned.plan, alternatives=AlternativeFinder(planned.chooser, planned.choice).all())
+    found = AlternativeFinder(planned.choosing.chooser, planned.choice).all()
+    return replace(planned.plan, alternatives=tuple(_true_alternatives(found, planned.plan, planned.choosing, context)))
+
+
+def _true_alternatives(
+    found: tuple[Alternative, ...], plan: PositionPlan, choosing: Choosing, context: PlanningContext
+) -> Iterator[Alternative]:
+    """Yield the alternatives with true parts and prices; work, which weighs in the search, is no part of a price."""
+    if choosing.staying is None or plan.chosen is None:
+        yield from found
+        return
+    chosen_minor = plan.chosen.hanging_set.price_minor
+    for one in found:
+        judged = choosing.true_judged(one.judged, context)
+        difference = judged.hanging_set.price_minor - chosen_minor
+        if one.kind is not AlternativeKind.LOWEST_PRICE or difference < 0:
+            yield replace(one, judged=judged, price_difference_minor=difference)
 
 
 def planned_position(position: Position, site: Site, context: PlanningContext) -> PlannedPosition:
@@ -87,27 +112,27 @@ def planned_position(position: Position, site: Site, context: PlanningContext) -
     requirement = requirement_for(position, site, context.tables)
     if isinstance(requirement, Refusal):
         return PlannedPosition(_plan(position, _STATUS[requirement.status], refusal=requirement))
-    pool = narrow_pool(requirement, context.tables, context.parts)
-    counts = slot_counts(requirement, pool, context.parts)
-    chooser = chooser_for(requirement, pool, context)
-    choice = chooser.choose()
+    choosing = choosing_for(requirement, context)
+    counts = slot_counts(requirement, choosing.new_pool, context.parts)
+    choice = choosing.chooser.choose()
     if choice is None:
-        conflict = conflict_of(requirement, context) or conflict_of_checks(chooser.last_refused)
+        conflict = conflict_of(requirement, context) or conflict_of_checks(choosing.chooser.last_refused)
         if conflict is not None:
             ways = (*_by_successors(requirement, context), *conflict.relaxations)
             conflict = replace(conflict, relaxations=ways)
         return PlannedPosition(
             _plan(position, PlanStatus.DOES_NOT_FIT, requirement=requirement, conflict=conflict, counts=counts)
         )
+    judged = choosing.true_judged(choice.judged, context)
     plan = _plan(
         position,
         PlanStatus.FITS,
         requirement=requirement,
-        chosen=choice.judged,
+        chosen=judged,
         counts=counts,
-        accessories=accessory_lines(choice.judged, requirement, context),
+        accessories=accessory_lines(judged, requirement, context),
     )
-    return PlannedPosition(plan, chooser, choice)
+    return PlannedPosition(plan, choosing, choice)
 
 
 def chooser_for(requirement: Requirement, pool: Pool, context: PlanningContext) -> Chooser:
@@ -128,10 +153,11 @@ def _by_successors(requirement: Requirement, context: PlanningContext) -> tuple[
     updated = requirement_for(position, requirement.site, context.tables) if successions else None
     if updated is None or isinstance(updated, Refusal):
         return ()
-    choice = chooser_for(updated, narrow_pool(updated, context.tables, context.parts), context).choose()
+    choosing = choosing_for(updated, context)
+    choice = choosing.chooser.choose()
     if choice is None:
         return ()
-    freed = choice.judged.hanging_set
+    freed = choosing.true_judged(choice.judged, context).hanging_set
     return (
         Relaxation(
             requirement=RequirementId.DECISION,

@@ -5,6 +5,7 @@ from __future__ import annotations
 import hashlib
 
 import spoutline
+from spoutline.model.conversion_step import StepTable
 from spoutline.model.faults import Cancelled
 from spoutline.model.limit import RuleTables
 from spoutline.model.plan import PositionPlan, Provenance, SitePlan
@@ -15,8 +16,15 @@ from spoutline.planning.sets.plan_position import plan_position
 from spoutline.planning.sets.relabel import relabelled, same_question
 
 
-def plan_site(survey: Survey, tables: RuleTables, parts: PartStore, progress: Progress | None = None) -> SitePlan:
-    """Plan every position of ``survey``.
+def plan_site(
+    survey: Survey,
+    tables: RuleTables,
+    parts: PartStore,
+    progress: Progress | None = None,
+    *,
+    steps: StepTable | None = None,
+) -> SitePlan:
+    """Plan every position of ``survey``; ``steps`` price the work of fitting parts where some may stay.
 
     Positions that differ only in label, dispenser and notes ask the same and get the same answer without a new search.
 
@@ -25,7 +33,7 @@ def plan_site(survey: Survey, tables: RuleTables, parts: PartStore, progress: Pr
     Cancelled
         If ``progress`` asks to stop.
     """
-    context = PlanningContext(tables, parts, stop_listener(progress))
+    context = PlanningContext(tables, parts, stop_listener(progress), survey.conversion, steps)
     known: dict[Position, PositionPlan] = {}
     plans: list[PositionPlan] = []
     for done, position in enumerate(survey.positions):

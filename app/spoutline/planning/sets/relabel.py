@@ -20,10 +20,8 @@ def same_question(position: Position) -> Position:
             "island": "",
             "notes": "",
             "grade": "",
-            "installed": (),
             "liquid_today": None,
             "exists_today": True,
-            "reconnectable_wanted": False,
         }
     )
 

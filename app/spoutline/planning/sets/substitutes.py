@@ -25,8 +25,8 @@ from spoutline.planning.sets.conflicts import ConflictFinder, conflict_of_checks
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.loads import CHECK_LINES, LoadModel
 from spoutline.planning.sets.place import Place, place_of
-from spoutline.planning.sets.plan_position import chooser_for
-from spoutline.planning.sets.pool import SLOT_KINDS, judged, narrow_pool, whole_pool
+from spoutline.planning.sets.pool import SLOT_KINDS, judged, whole_pool
+from spoutline.planning.sets.staying import choosing_for
 from spoutline.rules.declared.registry import rule_of
 
 _FITTINGS = (Slot.ADAPTOR, Slot.SPLITTER)
@@ -90,8 +90,8 @@ class _PlaceSearch:
 
     def __init__(self, place: Place, context: PlanningContext, listening: Listening) -> None:
         self.place, self._context, self._listening = place, context, listening
-        pool = narrow_pool(place.requirement, context.tables, context.parts)
-        self._chooser: Chooser = chooser_for(place.requirement, pool, context)
+        self._choosing = choosing_for(place.requirement, context)
+        self._chooser: Chooser = self._choosing.chooser
         self._turned_down: dict[str, JudgedSet] = {}
 
     def fitting(self) -> Iterator[Substitute]:
@@ -102,12 +102,13 @@ class _PlaceSearch:
             candidate.part
             for candidate in self._chooser.search.pool.of(self.place.slot)
             if candidate.part.number in promises and not self._hangs_already(candidate.part)
+            if not self._choosing.is_installed(candidate.part.number)
         ]
         parts.sort(key=lambda part: (promises[part.number], part.number))
         for part in self._counted(parts):
             best = self._best_with(part)
             if best is not None:
-                found = self._substitute(part, best)
+                found = self._substitute(self._as_sold(part, best), best)
                 if self._listening.on_fitting is not None:
                     self._listening.on_fitting(found)
                 yield found
@@ -145,7 +146,11 @@ class _PlaceSearch:
         choice = self._chooser.choose(held)
         if choice is None and self._chooser.last_refused is not None:
             self._turned_down[part.number] = self._chooser.last_refused
-        return choice.judged if choice else None
+        return self._choosing.true_judged(choice.judged, self._context) if choice else None
+
+    def _as_sold(self, part: Part, best: JudgedSet) -> Part:
+        """Return the part at its own price; in the search, work may have been added to it."""
+        return next((link.part for link in best.hanging_set.links if link.part.number == part.number), part)
 
     def _substitute(self, part: Part, best: JudgedSet) -> Substitute:
         chosen = self.place.chosen

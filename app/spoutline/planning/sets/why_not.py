@@ -10,8 +10,9 @@ from spoutline.model.plan import PartVerdict, PlanStatus
 from spoutline.model.requirement import Refusal, Requirement, Slot
 from spoutline.model.survey import Position, Site
 from spoutline.planning.sets.context import PlanningContext
-from spoutline.planning.sets.plan_position import chooser_for, conflict_of, plan_position
-from spoutline.planning.sets.pool import SLOT_KINDS, narrow_pool, slots_of
+from spoutline.planning.sets.plan_position import conflict_of, plan_position
+from spoutline.planning.sets.pool import SLOT_KINDS, slots_of
+from spoutline.planning.sets.staying import choosing_for
 from spoutline.rules.derive.requirement import requirement_for
 from spoutline.rules.parts.part_rules import judge_part
 
@@ -69,7 +70,8 @@ def _with_sets(verdict: PartVerdict, site: Site, context: PlanningContext) -> Pa
     pinned = requirement_for(position.model_copy(update={"decisions": decisions}), site, context.tables)
     if isinstance(pinned, Refusal):
         return verdict
-    choice = chooser_for(pinned, narrow_pool(pinned, context.tables, context.parts), context).choose()
+    choosing = choosing_for(pinned, context)
+    choice = choosing.chooser.choose()
     if choice is None:
         return replace(verdict, conflict=conflict_of(pinned, context))
-    return replace(verdict, best_set_with_it=choice.judged.hanging_set)
+    return replace(verdict, best_set_with_it=choosing.true_judged(choice.judged, context).hanging_set)

@@ -1,0 +1,178 @@
+"""Parts that hang at a position and may stay, offered to the search at no price beside the new ones.
+
+The search knows an installed part by a number of its own, and a new part at its price with the work that it makes; what
+the search finds is put back into true parts before anybody sees it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from decimal import ROUND_HALF_UP, Decimal
+
+from spoutline.explain.writing.money import decimals
+from spoutline.model.conversion_answers import ConversionAnswers
+from spoutline.model.conversion_step import StepScope, StepTable
+from spoutline.model.part import Part, Price
+from spoutline.model.plan import HangingSet, JudgedSet, SetLink
+from spoutline.model.requirement import Requirement, RequirementId, Slot
+from spoutline.planning.sets.assembly import ChainSearch
+from spoutline.planning.sets.choice import Chooser
+from spoutline.planning.sets.context import PlanningContext
+from spoutline.planning.sets.installed_units import InstalledUnit, UnitVerdict, installed_units, unit_verdict
+from spoutline.planning.sets.judgement import SetJudge
+from spoutline.planning.sets.loads import LoadModel
+from spoutline.planning.sets.pool import SLOT_KINDS, JudgedPart, Pool, narrow_pool
+
+
+@dataclass(frozen=True, slots=True)
+class WorkPrice:
+    """What work adds to the price of a new part, in minor units; 0 where the owner gave no rate."""
+
+    fit_minor: int
+    remove_minor: int
+
+    @staticmethod
+    def of(answers: ConversionAnswers, steps: StepTable | None, currency: str) -> WorkPrice:
+        """Return the work of fitting and removing one part at the owner's rate."""
+        rate = answers.money.labour_rate_per_hour
+        if rate is None or steps is None:
+            return WorkPrice(0, 0)
+        hourly, table = rate, steps
+
+        def minor(scope: StepScope) -> int:
+            amount = hourly * table.minutes_per(scope) / 60
+            return int(amount.scaleb(decimals(currency)).quantize(Decimal(1), rounding=ROUND_HALF_UP))
+
+        return WorkPrice(minor(StepScope.PART_FITTED), minor(StepScope.PART_REMOVED))
+
+
+class RefitChooser(Chooser):
+    """A chooser that never uses one installed part at two places."""
+
+    installed_keys: frozenset[str] = frozenset()
+
+    def _accepted_or_none(self, hanging_set: HangingSet, dropped: frozenset[RequirementId]) -> JudgedSet | None:
+        kept = [number for number in hanging_set.numbers if number in self.installed_keys]
+        if len(kept) > len(set(kept)):
+            return None
+        return super()._accepted_or_none(hanging_set, dropped)
+
+
+class StayingParts:
+    """The pool of a position with what may stay there, and the way back from what the search finds to true parts."""
+
+    def __init__(
+        self, requirement: Requirement, new_pool: Pool, verdicts: tuple[UnitVerdict, ...], work: WorkPrice
+    ) -> None:
+        self.requirement = requirement
+        self.new_pool = new_pool
+        self._units: dict[str, InstalledUnit] = {}
+        self._originals: dict[str, Part] = {}
+        self.pool = self._pool(verdicts, work)
+
+    @property
+    def keys(self) -> frozenset[str]:
+        """The numbers under which the search knows installed parts."""
+        return frozenset(self._units)
+
+    def unit_of(self, key: str) -> InstalledUnit | None:
+        """Return the installed part behind a number of the search; None for a new part."""
+        return self._units.get(key)
+
+    def true_set(self, found: HangingSet) -> HangingSet:
+        """Return what the search found with true parts in the place of the stand-ins, those that stay at no price."""
+        links = tuple(self._true_link(link) for link in found.links)
+        price_minor = sum(link.price_minor(found.currency) or 0 for link in links)
+        return HangingSet(links=links, price_minor=price_minor, currency=found.currency)
+
+    def true_judged(self, found: JudgedSet, context: PlanningContext) -> JudgedSet:
+        """Return the true set of what the search found, judged as it is."""
+        return SetJudge(self.requirement, context.tables).judged(self.true_set(found.hanging_set))
+
+    def chooser(self, pool: Pool, model: LoadModel, judge: SetJudge, context: PlanningContext) -> RefitChooser:
+        """Return a chooser over a pool of this position's parts."""
+        chooser = RefitChooser(ChainSearch(self.requirement, pool, model), judge, context.listener)
+        chooser.installed_keys = self.keys
+        return chooser
+
+    def _true_link(self, link: SetLink) -> SetLink:
+        unit = self._units.get(link.part.number)
+        if unit is not None and unit.part is not None:
+            return SetLink(slot=link.slot, part=unit.part, kept=True)
+        return SetLink(slot=link.slot, part=self._originals.get(link.part.number, link.part))
+
+    def _pool(self, verdicts: tuple[UnitVerdict, ...], work: WorkPrice) -> Pool:
+        currency = self.requirement.site.currency
+        staying: dict[Slot, list[JudgedPart]] = {}
+        for verdict in verdicts:
+            for candidate in verdict.candidates:
+                staying.setdefault(candidate.slot, []).append(candidate)
+                self._units[candidate.part.number] = verdict.unit
+        replaced = {verdict.unit.installed.kind for verdict in verdicts}
+        slots: dict[Slot, tuple[JudgedPart, ...]] = {}
+        for slot, candidates in self.new_pool.slots.items():
+            extra = work.fit_minor + (work.remove_minor if SLOT_KINDS[slot] in replaced else 0)
+            mine = staying.get(slot, [])
+            taken = {one.part.number for one in mine}
+            dearer = (self._dearer(one, extra, currency) for one in candidates if one.part.number not in taken)
+            slots[slot] = (*mine, *dearer)
+        return Pool(slots)
+
+    def _dearer(self, candidate: JudgedPart, extra_minor: int, currency: str) -> JudgedPart:
+        part = candidate.part
+        price = part.price_minor(currency)
+        if price is None:
+            return candidate
+        self._originals[part.number] = part
+        return replace(candidate, part=replace(part, prices=(Price(currency=currency, minor=price + extra_minor),)))
+
+
+@dataclass(frozen=True, slots=True)
+class Choosing:
+    """What chooses the set of one position: new parts, and those that hang there and may stay."""
+
+    chooser: Chooser
+    new_pool: Pool
+    staying: StayingParts | None
+
+    def true_judged(self, found: JudgedSet, context: PlanningContext) -> JudgedSet:
+        """Return what the chooser found as it is: true parts, those that stay at no price."""
+        return found if self.staying is None else self.staying.true_judged(found, context)
+
+    def is_installed(self, key: str) -> bool:
+        """Say whether a number of the pool stands for an installed part."""
+        return self.staying is not None and key in self.staying.keys
+
+
+def choosing_for(requirement: Requirement, context: PlanningContext) -> Choosing:
+    """Return the chooser of a position; a survey that records nothing there is chosen for as a new position."""
+    new_pool = wanted_only(narrow_pool(requirement, context.tables, context.parts), requirement)
+    model, judge = LoadModel(requirement, context.tables), SetJudge(requirement, context.tables)
+    if not requirement.position.installed:
+        return Choosing(Chooser(ChainSearch(requirement, new_pool, model), judge, context.listener), new_pool, None)
+    verdicts = verdicts_for(requirement, known_parts(requirement, context), context)
+    work = WorkPrice.of(context.answers, context.steps, requirement.site.currency)
+    staying = StayingParts(requirement, new_pool, verdicts, work)
+    return Choosing(staying.chooser(staying.pool, model, judge, context), new_pool, staying)
+
+
+def known_parts(requirement: Requirement, context: PlanningContext) -> dict[str, Part]:
+    """Return the catalogue parts of the numbers that the survey records at a position."""
+    numbers = sorted({item.number for item in requirement.position.installed if item.number})
+    return {part.number: part for part in context.parts.parts(numbers)}
+
+
+def verdicts_for(
+    requirement: Requirement, known: Mapping[str, Part], context: PlanningContext
+) -> tuple[UnitVerdict, ...]:
+    """Return of every part that hangs at a position whether it may stay; ``known`` are the parts of their numbers."""
+    units = installed_units(requirement.position, known)
+    return tuple(unit_verdict(unit, requirement, context.tables, context.answers) for unit in units)
+
+
+def wanted_only(pool: Pool, requirement: Requirement) -> Pool:
+    """Leave out single-use breakaways where a reconnectable one is wanted."""
+    if not requirement.position.reconnectable_wanted:
+        return pool
+    return pool.only(lambda one: one.part.breakaway is None or one.part.breakaway.reconnectable)
