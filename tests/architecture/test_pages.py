@@ -107,3 +107,52 @@ def test_a_command_that_does_not_exist_would_be_found(capsys: pytest.CaptureFixt
     with pytest.raises(SystemExit):
         main._parser().parse_args(words)
     assert "--tiff" in capsys.readouterr().err
+
+
+SOURCE = PROJECT / "app" / "spoutline"
+DEVELOPERS = PROJECT / "DEVELOPERS.md"
+CODE_PAGES = [DEVELOPERS, *(page for page in PAGES if page.is_relative_to(SOURCE))]
+
+
+def where_table() -> list[list[str]]:
+    text = DEVELOPERS.read_text(encoding="utf-8").partition("## Where do I change X\n")[2].partition("\n## ")[0]
+    rows = [line.strip("|").split("|") for line in text.splitlines() if line.startswith("|")]
+    return rows[2:]
+
+
+def test_every_file_of_the_where_to_change_table_exists() -> None:
+    rows = where_table()
+    assert {row[0].strip() for row in rows} >= {"limit", "rule", "check", "part attribute", "phrase", "language"}
+    assert {row[0].strip() for row in rows} >= {"document", "question", "command", "window text", "migration"}
+    paths = [path for row in rows for path in re.findall(r"`([\w.]+/[\w./]*)`", "|".join(row))]
+    assert len(paths) > 2 * len(rows)
+    assert [path for path in paths if not (PROJECT / path).exists() and not (SOURCE / path).exists()] == []
+
+
+def test_the_where_to_change_table_comes_first() -> None:
+    [first, *_] = re.findall(r"^## (.+)$", DEVELOPERS.read_text(encoding="utf-8"), re.MULTILINE)
+    assert first == "Where do I change X"
+
+
+def names_a_module(name: str) -> bool:
+    """Tell whether a dotted name leads to a module or package, or to something that its text defines."""
+    parts = name.split(".")
+    for count in range(len(parts), 0, -1):
+        base = SOURCE.joinpath(*parts[:count])
+        for path in (base.with_suffix(".py"), base / "__init__.py"):
+            if path.is_file():
+                rest = parts[count:]
+                text = path.read_text(encoding="utf-8")
+                return all(re.search(rf"\b{re.escape(one)}\b", text) for one in rest)
+    return False
+
+
+@pytest.mark.parametrize("page", CODE_PAGES, ids=named)
+def test_modules_named_beside_the_code_exist(page: Path) -> None:
+    packages = {path.name for path in SOURCE.iterdir() if path.is_dir()}
+    dotted = re.findall(r"`([a-z_]+(?:\.[A-Za-z_]+)+)`", page.read_text(encoding="utf-8"))
+    ours = [name for name in dotted if name.partition(".")[0] in packages and not name.endswith((".py", ".toml"))]
+    assert [name for name in ours if not names_a_module(name)] == []
+    paths = re.findall(r"`((?:[\w.]+/)+[\w.]*)`", page.read_text(encoding="utf-8"))
+    bases = (PROJECT, SOURCE, page.parent)
+    assert [path for path in paths if not any((base / path).exists() for base in bases)] == []
