@@ -9,6 +9,7 @@ from datetime import UTC, datetime
 from sqlalchemy import Engine, select, update
 from sqlalchemy.orm import Session
 
+from spoutline.book.agreements import AgreementBook
 from spoutline.book.programmes import Programmes
 from spoutline.book.quotations import QuotationBook
 from spoutline.book.record_book import RecordBook
@@ -69,6 +70,11 @@ class Book:
     def position_records(self) -> RecordBook:
         """The records of installers kept in the book."""
         return RecordBook(self._engine, self._url, self._now)
+
+    @property
+    def agreements(self) -> AgreementBook:
+        """The agreed sets kept in the book."""
+        return AgreementBook(self._engine, self._url, self._now)
 
     def entries(self) -> tuple[SurveyEntry, ...]:
         """Return all surveys, last changed first."""

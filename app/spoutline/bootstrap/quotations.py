@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     )
     from spoutline.book.quotations import QuotationBook
     from spoutline.book.terms_files import TermsFolders
+    from spoutline.bootstrap.agreements import AgreementService
     from spoutline.catalogue.price_lists import PriceListNames
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.explain.plan.story import Story
@@ -52,6 +53,7 @@ class Sources:
     quotations: Callable[[], QuotationBook]
     usual_terms: Path
     steps: Callable[[], StepTable]
+    agreeing: Callable[[], AgreementService]
 
 
 class QuotationService:
@@ -211,6 +213,24 @@ class QuotationService:
         """Return the newest revision of a quotation; raise ``InputFault`` where there is none."""
         return self._sources.quotations().stored(quotation_id)
 
+    def named(self, text: str) -> StoredQuotation:
+        """Return the newest revision of the quotation with this id, or with this number printed on its paper.
+
+        An id goes before a number. Raise ``InputFault`` where there is none, or several have the number.
+        """
+        from spoutline.model.faults import InputFault, InputProblem
+
+        book = self._sources.quotations()
+        known = {entry.id: entry.number for entry in book.entries()}
+        if text.isdecimal() and int(text) in known:
+            return book.stored(int(text))
+        numbered = [one for one, number in known.items() if number == text]
+        if len(numbered) == 1:
+            return book.stored(numbered[0])
+        ids = ", ".join(map(str, sorted(numbered)))
+        wanted = f"several have this number; name one by its id: {ids}" if ids else "the book holds no such quotation"
+        raise InputFault((InputProblem("", "quotation", text, wanted),))
+
     def at_revision(self, quotation_id: int, revision: int) -> Quotation:
         """Return a quotation as it was at a revision; raise ``InputFault`` where there is none."""
         return self._sources.quotations().at_revision(quotation_id, revision)
@@ -254,8 +274,16 @@ class QuotationService:
     def answer(
         self, stored: StoredQuotation, answer: QuotationStatus, by: str, note: str = "", option: str = ""
     ) -> StoredQuotation:
-        """Note that the customer accepted or declined; an order out of several options names the ``option``."""
-        return self._sources.quotations().answer(stored, answer, by, note, option)
+        """Note that the customer accepted or declined; an order out of several options names the ``option``.
+
+        The sets of the option that is ordered are agreed with it.
+        """
+        from spoutline.model.quotation import QuotationStatus
+
+        answered = self._sources.quotations().answer(stored, answer, by, note, option)
+        if answer is QuotationStatus.ACCEPTED:
+            self._sources.agreeing().agree_order(answered, option, by, note)
+        return answered
 
     def revise(self, stored: StoredQuotation, quotation: Quotation, by: str) -> StoredQuotation:
         """Open a new revision as a draft."""

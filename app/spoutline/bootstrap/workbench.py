@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from pathlib import Path
 
     from spoutline.book.book import Book
+    from spoutline.bootstrap.agreements import AgreementService
     from spoutline.bootstrap.backups import KeepingService
     from spoutline.bootstrap.conversions import ConversionService
     from spoutline.bootstrap.installer import InstallerService
@@ -198,9 +199,24 @@ class Workbench:
                         quotations=self._stores.quotations,
                         steps=self._steps,
                         usual_terms=user_folder() / "usual_terms.toml",
+                        agreeing=self.agreeing,
                     )
                 )
             return self._quoting
+
+    def agreeing(self) -> AgreementService:
+        """Return the use cases of agreed sets: the one door to the sets of a station."""
+        from spoutline.bootstrap.agreements import AgreementService, Sources
+
+        return AgreementService(
+            Sources(
+                tables=self._checked_tables,
+                catalogue=self._stores.catalogue,
+                book=self._stores.book,
+                quoting=self.quoting,
+                converting=self.converting,
+            )
+        )
 
     def converting(self) -> ConversionService:
         """Return the use cases of conversions, wired to the stores of this workbench."""

@@ -13,7 +13,7 @@ from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.plan import outcome_of
-from spoutline.cli.progress import TerminalProgress
+from spoutline.cli.sets import add_sets, sets_of
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 
@@ -25,6 +25,7 @@ _FORMATS = ("pdf", "csv", "xlsx")
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
     add_survey(parser)
+    add_sets(parser)
     outputs = OutputArguments(parser)
     outputs.add("--pdf", FileForm.PDF, "write the bill with checks and caution sheet here")
     outputs.add("--csv", FileForm.CSV, "write the parts list here")
@@ -44,7 +45,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         raise InputFault((InputProblem("", "--without-calculations", "no PDF", wanted),))
     dated = _date(arguments.dated)
     survey = read_survey(arguments.survey)
-    site_plan = workbench.plan_site(survey, TerminalProgress())
+    site_plan = sets_of(workbench, survey, arguments)
     display = display_of(arguments)
     contents: dict[Path, bytes] = {}
     if arguments.pdf:

@@ -13,6 +13,7 @@ from spoutline.book.quotation_records import StaleQuotation
 from spoutline.bootstrap import DEFAULT_DEMO, Settings, Workbench, open_workbench
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.bootstrap.languages import language_of_environment, remembered_language
+from spoutline.cli.agree import AGREE, AGREED
 from spoutline.cli.bill import BILL
 from spoutline.cli.book import BOOK
 from spoutline.cli.command import Command, DiscreetParser, add_shared, shared_options
@@ -49,6 +50,8 @@ COMMANDS: tuple[Command, ...] = (
     SWAP,
     QUOTE,
     QUOTATION,
+    AGREE,
+    AGREED,
     CONVERT,
     PROGRAMME,
     WHYNOT,

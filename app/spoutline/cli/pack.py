@@ -13,7 +13,7 @@ from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.plan import outcome_of
-from spoutline.cli.progress import TerminalProgress
+from spoutline.cli.sets import add_sets, sets_of
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.pack import PackJob
@@ -26,6 +26,7 @@ _PAPERS = ("pdf", "cautions", "form", "inspection", "ics")
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
     add_survey(parser)
+    add_sets(parser)
     outputs = OutputArguments(parser)
     outputs.add("--pdf", FileForm.PDF, "write the pack here: loading list, position sheets")
     outputs.add("--cautions", FileForm.PDF, "write the caution sheet by itself (PDF) here")
@@ -63,7 +64,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service, display = workbench.packing(), display_of(arguments)
     job = service.read_job(arguments.job) if arguments.job else PackJob()
     survey = read_survey(arguments.survey)
-    site_plan = only_positions(workbench.plan_site(survey, TerminalProgress()), tuple(arguments.position))
+    site_plan = only_positions(sets_of(workbench, survey, arguments), tuple(arguments.position))
     language = workbench.language
     due = service.due(site_plan, in_service) if in_service is not None else ()
     makers = {

@@ -47,7 +47,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     reprint = add("print", "write the papers of an issued revision again")
     changes = add("changes", "print what changed between two revisions")
     for one in (show, issue, answer, revise, reprint, changes):
-        one.add_argument("id", metavar="ID", type=int)
+        one.add_argument("id", metavar="ID", help="id in the book, or the number printed on the paper")
     answer.add_argument("answer", choices=[QuotationStatus.ACCEPTED.value, QuotationStatus.DECLINED.value])
     answer.add_argument("--note", metavar="TEXT", default="")
     answer.add_argument("--option", metavar="TITLE", default="", help="option ordered, where there are several")
@@ -75,6 +75,8 @@ def _quoted(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    if hasattr(arguments, "id"):
+        arguments.id = workbench.quoting().named(arguments.id).id
     return _ACTIONS[arguments.action](workbench, arguments)
 
 

@@ -12,7 +12,7 @@ from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.pack import day
-from spoutline.cli.progress import TerminalProgress
+from spoutline.cli.sets import add_sets, sets_of
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.inspection import InspectionItemId
@@ -64,6 +64,7 @@ def _read_arguments(parser: argparse.ArgumentParser) -> None:
         words="the survey itself",
         help="the survey that the form was printed from",
     )
+    add_sets(parser)
     outputs = OutputArguments(parser)
     outputs.add("--pdf", FileForm.PDF, "write the records read here, each from a new page on")
     outputs.add("--bill", FileForm.PDF, "write the bill as built (PDF) here")
@@ -156,7 +157,7 @@ def _read(workbench: Workbench, service: InstallerService, arguments: argparse.N
     photos = {note.sha256: content for note, content in pictures}
     records = tuple(record.model_copy(update={"photos": tuple(note for note, _ in pictures)}) for record in records)
     survey = read_survey(arguments.survey)
-    site_plan = workbench.plan_site(survey, TerminalProgress())
+    site_plan = sets_of(workbench, survey, arguments)
     judged = tuple(service.judge(record, site_plan) for record in records)
     display, language = display_of(arguments), workbench.language
     contents: dict[Path, bytes] = {}

@@ -11,6 +11,7 @@ from spoutline.cli.command import Command, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import InputFile
+from spoutline.cli.sets import add_sets, sets_of
 from spoutline.model.finding import Severity, Verdict
 from spoutline.model.stock import SwapOption
 
@@ -21,6 +22,7 @@ if TYPE_CHECKING:
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
     add_survey(parser)
+    add_sets(parser)
     parser.add_argument("position", metavar="POSITION", help="label of the position")
     parser.add_argument("missing", metavar="PARTNUMBER", help="part of its set that is not at hand")
     parser.add_argument(
@@ -35,10 +37,13 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    from spoutline.planning.pack.picked import only_positions
+
     service = workbench.packing()
     stock = service.read_stock(arguments.stock)
     survey = read_survey(arguments.survey)
-    plan = workbench.plan_position(survey, arguments.position)
+    site_plan = only_positions(sets_of(workbench, survey, arguments), (arguments.position,))
+    plan = site_plan.positions[0]
     options = service.swap_options(survey, plan, arguments.missing, stock)
     story = workbench.story(display_of(arguments))
     lines = [line for option in options for line in option_lines(option, survey.site.currency, story)]

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 
+from spoutline.model.agreed_sets import SetBasis, SetsFrom
 from spoutline.model.check import Check, Outcome
 from spoutline.model.finding import Finding, Severity, Verdict
 from spoutline.model.limit import Jurisdiction
@@ -161,6 +162,7 @@ class PlanStatus(StrEnum):
     NOT_ALLOWED = "not_allowed"
     NO_SET = "no_set"
     OUT_OF_RANGE = "out_of_range"
+    NOT_ORDERED = "not_ordered"  # left out of the agreed sets
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -205,6 +207,8 @@ class PositionPlan:
     conflict: Conflict | None
     counts: tuple[SlotCount, ...]
     accessories: tuple[AccessoryLine, ...]
+    basis: SetBasis = SetBasis.PLANNED
+    asks_otherwise: bool = False  # the survey of today asks something else than when the set was agreed
 
     @property
     def findings(self) -> tuple[Finding, ...]:
@@ -246,6 +250,7 @@ class SitePlan:
     jurisdiction: Jurisdiction
     positions: tuple[PositionPlan, ...]
     provenance: Provenance
+    sets_from: SetsFrom = field(default_factory=SetsFrom)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -19,6 +19,7 @@ from spoutline.documents.content.blocks import (
 )
 from spoutline.documents.content.totals import BillLine, Total, position_lines, site_lines, total_of
 from spoutline.explain.phrases.paper_words import PaperWord as Word
+from spoutline.explain.plan.sets_head import sets_head
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
 from spoutline.model.liquid import Liquid
@@ -112,6 +113,7 @@ def _site_rows(site_plan: SitePlan, story: Story, dated: date | None) -> Iterato
         yield Named(story.word(Word.CUSTOMER), site.customer)
     if dated is not None:
         yield Named(story.word(Word.DATE), story.day(dated))
+    yield Named(story.phrases.text["sets_title"], sets_head(site_plan, story))
     yield Named(story.word(Word.JURISDICTION), f"{jurisdiction.title}, {jurisdiction.edition}")
     yield Named(story.word(Word.CLIMATE), story.phrases.fill("between", low=low, high=high))
     yield Named(story.word(Word.SERVICE), story.word(site.service))

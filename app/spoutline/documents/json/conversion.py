@@ -12,6 +12,7 @@ from typing import Literal
 
 from pydantic import BaseModel, ConfigDict, Field
 
+from spoutline.model.agreed_sets import SetsFrom
 from spoutline.model.conversion_answers import EmissionBasis, OptionKind
 from spoutline.model.conversion_money import CostKind, MoneyGap
 from spoutline.model.conversion_sequence import SequenceFinding
@@ -256,6 +257,7 @@ class ConversionDocument(_Record):
     version: Literal[1] = 1
     advice: str = Field(description="The report is advice; it is no permission.")
     site: str
+    sets_from: SetsFrom = Field(SetsFrom(), description="Which sets the document shows.")
     jurisdiction: str
     plan_complete: bool = Field(
         description="No rule read forbids what is wanted and every position has a set; no permission."

@@ -10,6 +10,7 @@ from typing import Literal
 
 from pydantic import BaseModel, ConfigDict, Field, SerializerFunctionWrapHandler, model_serializer
 
+from spoutline.model.agreed_sets import SetsFrom
 from spoutline.model.check import CheckId, Outcome
 from spoutline.model.finding import Severity, SubjectKind, Verdict
 from spoutline.model.limit import LimitStatus
@@ -328,5 +329,6 @@ class PlanDocument(_Record):
     format: Literal["spoutline-plan"] = "spoutline-plan"
     version: Literal[1] = 1
     provenance: ProvenanceRecord
+    sets_from: SetsFrom = Field(SetsFrom(), description="Which sets the document shows.")
     site: SiteRecord
     positions: tuple[PositionRecord, ...]

@@ -64,6 +64,7 @@ def plan_document(site_plan: SitePlan, story: Story) -> record.PlanDocument:
             rules_edition=provenance.rules_edition,
             survey_fingerprint=provenance.survey_fingerprint,
         ),
+        sets_from=site_plan.sets_from,
         site=record.SiteRecord(
             name=site.name,
             jurisdiction=site_plan.jurisdiction.id,

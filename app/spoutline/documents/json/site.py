@@ -8,6 +8,7 @@ from pydantic import BaseModel, ConfigDict, Field
 
 from spoutline.documents.content.totals import site_lines, total_of
 from spoutline.explain.writing.money import amount
+from spoutline.model.agreed_sets import SetsFrom
 from spoutline.model.part import PartKind
 from spoutline.model.plan import PlanStatus, PositionPlan
 from spoutline.model.refit import Commonality, RefitPlan
@@ -78,6 +79,7 @@ class SiteDocument(_Record):
     catalogue_edition: str
     rules_edition: str
     survey_fingerprint: str
+    sets_from: SetsFrom = Field(SetsFrom(), description="Which sets the document shows.")
     positions: tuple[SitePosition, ...]
     parts: tuple[SitePart, ...]
     total: str

@@ -7,6 +7,7 @@ from typing import Literal
 from pydantic import BaseModel, ConfigDict, Field
 
 from spoutline.explain.plan.story import Story
+from spoutline.model.agreed_sets import SetsFrom
 from spoutline.model.part import Part
 from spoutline.model.plan import Provenance
 from spoutline.model.requirement import RequirementId, Slot
@@ -62,6 +63,7 @@ class SubstitutesDocument(_Record):
     rules_edition: str
     jurisdiction: str
     survey_fingerprint: str
+    sets_from: SetsFrom = Field(SetsFrom(), description="Which sets the document shows.")
     position: str
     slot: Slot | None = Field(description="null where the position has no set.")
     part_number: str | None = Field(description="The part that hangs there now.")

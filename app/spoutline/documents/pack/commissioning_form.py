@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 from enum import StrEnum
 
 from spoutline.documents.content.blocks import (
@@ -30,6 +31,7 @@ from spoutline.documents.pack.form_fields import (
 )
 from spoutline.documents.pack.setting_words import liquid_text, tag_of
 from spoutline.explain.pack.words import PackWord as Word
+from spoutline.explain.plan.sets_head import sets_head
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
 from spoutline.model.plan import HangingSet, PositionPlan, SitePlan
@@ -82,6 +84,7 @@ def _position_form(number: int, plan: PositionPlan, site_plan: SitePlan, story: 
             Named(story.word(Word.SITE), site_plan.survey.site.name),
             Named(story.word(Word.DISPENSER), plan.position.dispenser),
             Named(story.word(Word.LIQUID), liquid_text(plan.position, story)),
+            Named(story.phrases.text["sets_title"], sets_head(replace(site_plan, positions=(plan,)), story)),
         )
     )
     lead = Paragraph(story.word(Word.FORM_LEAD), Role.NOTE)

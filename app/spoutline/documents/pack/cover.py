@@ -21,6 +21,7 @@ from spoutline.documents.content.blocks import (
 )
 from spoutline.documents.pack.setting_words import liquid_text
 from spoutline.explain.pack.words import PackWord as Word
+from spoutline.explain.plan.sets_head import sets_head
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
 from spoutline.model.pack import PackJob, PickLine
@@ -55,6 +56,7 @@ def loading_blocks(site_plan: SitePlan, story: Story) -> Iterator[Block]:
     yield Heading(story.word(Word.LOADING), 1)
     boxes = pick_list(site_plan)
     yield Paragraph(story.word(Word.LOADING_NOTE), Role.LEAD)
+    yield sets_note(site_plan, story)
     if any(count > 1 for box in boxes for line in box.lines for _, count in line.positions):
         yield Paragraph(story.word(Word.LOADING_COUNTS), Role.NOTE)
     columns = (
@@ -69,6 +71,11 @@ def loading_blocks(site_plan: SitePlan, story: Story) -> Iterator[Block]:
         yield Table(columns, tuple(_pick_row(line, story) for line in box.lines))
     yield Heading(story.word(Word.TOOLS), 2)
     yield Bullets(tuple(story.title(tool) for tool in tools_for(job_conditions(site_plan))))
+
+
+def sets_note(site_plan: SitePlan, story: Story) -> Block:
+    """Return the line that says which sets a paper shows."""
+    return Paragraph(f"{story.phrases.text['sets_title']}: {sets_head(site_plan, story)}", Role.NOTE)
 
 
 def _pick_row(line: PickLine, story: Story) -> Row:
@@ -91,6 +98,7 @@ def _site_rows(site_plan: SitePlan, job: PackJob, story: Story, dated: date | No
     yield Named(story.word(Word.LAST_DAY), story.day(job.last_day) if job.last_day else _TO_WRITE)
     yield Named(story.word(Word.SERVICE), story.word(site.service))
     yield Named(story.word(Word.JURISDICTION), f"{site_plan.jurisdiction.title}, {site_plan.jurisdiction.edition}")
+    yield Named(story.phrases.text["sets_title"], sets_head(site_plan, story))
     yield Named(story.word(Word.REVISION), site_plan.provenance.survey_fingerprint)
     if dated is not None:
         yield Named(story.word(Word.PRINTED), story.day(dated))

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator
 from itertools import groupby
 
 from spoutline.documents.content.blocks import Block, Column, Heading, Paragraph, Role, Row, Table
+from spoutline.documents.pack.cover import sets_note
 from spoutline.documents.pack.setting_words import sourced
 from spoutline.explain.pack.words import PackWord as Word
 from spoutline.explain.plan.story import Story
@@ -25,6 +26,7 @@ def inspection_blocks(
     """
     yield Heading(story.word(Word.INSPECTION), 1)
     yield Paragraph(story.word(Word.INSPECTION_LEAD), Role.LEAD)
+    yield sets_note(site_plan, story)
     bare = ", ".join(plan.position.label for plan in site_plan.positions if plan.chosen is None)
     if bare:
         yield Paragraph(story.phrases.fill("nothing_to_inspect", positions=bare), Role.NOTE)

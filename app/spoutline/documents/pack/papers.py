@@ -83,16 +83,18 @@ def record_pdf(
     """
     from spoutline.documents.content.blocks import Block, PageBreak
     from spoutline.documents.pack.content import paper
+    from spoutline.documents.pack.cover import sets_note
     from spoutline.documents.pack.record_sheet import record_blocks, records_digest
     from spoutline.documents.pdf.render import pdf_bytes
     from spoutline.explain.pack.words import PackWord
 
     story = words.story
     blocks: list[Block] = []
+    by_label = {plan.position.label: plan for plan in site_plan.positions}
     for one in judged:
-        blocks.extend(
-            (PageBreak(), *record_blocks(one, photos, story)) if blocks else record_blocks(one, photos, story)
-        )
+        here = replace(site_plan, positions=(by_label[one.record.position],))
+        sheet = (*record_blocks(one, photos, story), sets_note(here, story))
+        blocks.extend((PageBreak(), *sheet) if blocks else sheet)
     title, subject = story.word(PackWord.RECORD), story.word(PackWord.RECORD_SUBJECT)
     days = {one.record.done_on for one in judged}
     document = paper(title, subject, site_plan, story, blocks, dated=days.pop() if len(days) == 1 else None)

@@ -90,6 +90,15 @@ VOCABULARY: Final[dict[str, type[StrEnum]]] = {members.__name__: members for mem
 # key of a sentence -> the placeholders that the story fills
 TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "language": (),
+    "sets_title": (),
+    "sets_planned": (),
+    "sets_ordered": ("number", "revision", "option"),
+    "sets_quoted": ("number", "revision", "option"),
+    "sets_agreed": ("by", "day"),
+    "sets_agreed_by": ("by",),
+    "sets_built": (),
+    "sets_built_on": ("day",),
+    "sets_not_agreed": ("positions",),
     "advice": (),
     "no_answer": (),
     "unknown_value": (),

@@ -44,7 +44,9 @@ def as_built_plan(
 
 
 def _as_built(plan: PositionPlan, record: CommissioningRecord | None, context: PlanningContext) -> PositionPlan:
-    if record is None or not record.changes or plan.chosen is None or plan.requirement is None:
+    if record is None or plan.chosen is None or plan.requirement is None:
+        return plan
+    if not record.changes and record.as_built in ((), plan.chosen.hanging_set.numbers):
         return plan
     parts = _parts(record, context)
     site = plan.requirement.site

@@ -32,7 +32,7 @@ from spoutline.planning.sets.staying import Choosing, choosing_for
 from spoutline.planning.sets.supersession import successors_at
 from spoutline.rules.derive.requirement import requirement_for
 
-_STATUS = {
+STATUS_OF = {
     RefusalStatus.NO_LISTING_CLASS: PlanStatus.NO_LISTING_CLASS,
     RefusalStatus.CONTRADICTION: PlanStatus.CONTRADICTION,
     RefusalStatus.NOT_ALLOWED: PlanStatus.NOT_ALLOWED,
@@ -111,7 +111,7 @@ def planned_position(position: Position, site: Site, context: PlanningContext) -
     """
     requirement = requirement_for(position, site, context.tables)
     if isinstance(requirement, Refusal):
-        return PlannedPosition(_plan(position, _STATUS[requirement.status], refusal=requirement))
+        return PlannedPosition(_plan(position, STATUS_OF[requirement.status], refusal=requirement))
     choosing = choosing_for(requirement, context)
     counts = slot_counts(requirement, choosing.new_pool, context.parts)
     choice = choosing.chooser.choose()

@@ -1,0 +1,339 @@
+"""The use cases of agreed sets wired to their stores: the one door through which papers and commands get their sets."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from spoutline.model.agreed_sets import (
+    AgreedSets,
+    AgreementKind,
+    AgreementOrigin,
+    EntryKind,
+    QuotedSource,
+    SetsSource,
+)
+from spoutline.model.faults import InputFault, InputProblem
+
+if TYPE_CHECKING:
+    from spoutline.book.book import Book
+    from spoutline.book.quotation_records import StoredQuotation
+    from spoutline.bootstrap.conversions import ConversionService
+    from spoutline.bootstrap.quotations import QuotationService
+    from spoutline.catalogue.store import CatalogueStore
+    from spoutline.model.conversion import SiteConversion
+    from spoutline.model.limit import RuleTables
+    from spoutline.model.plan import SitePlan
+    from spoutline.model.survey import Survey
+    from spoutline.planning.agreement.matching import AgreementMatch
+    from spoutline.planning.protocols import Progress
+
+_WAYS = "plan, agreed, built, quotation:ID, quotation:ID:OPTION or file:PATH"
+
+
+@dataclass(frozen=True, slots=True)
+class Sources:
+    """How the stores are reached; each opens when first asked for."""
+
+    tables: Callable[[Survey], RuleTables]
+    catalogue: Callable[[], CatalogueStore]
+    book: Callable[[], Book]
+    quoting: Callable[[], QuotationService]
+    converting: Callable[[], ConversionService]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ShownSets:
+    """The sets asked for; ``notes`` tell of an agreement that may be the survey's and was not used."""
+
+    site_plan: SitePlan
+    notes: tuple[str, ...] = ()
+
+
+class AgreementService:
+    """Agreed sets. Methods may be called from several threads."""
+
+    def __init__(self, sources: Sources) -> None:
+        self._sources = sources
+
+    # reading
+
+    def match(self, survey: Survey, survey_id: int | None = None) -> AgreementMatch:
+        """Return the history of agreements that is the survey's, or those that may be."""
+        from spoutline.planning.agreement.matching import AgreementLine, match
+        from spoutline.planning.sets.plan_site import fingerprint_of
+
+        found = self._sources.book().agreements.lines(survey.site.name, survey_id)
+        lines = [AgreementLine(id=number, entries=entries) for number, entries in found.items()]
+        return match(survey, survey_id, fingerprint_of(survey), lines)
+
+    def sets_for(
+        self,
+        survey: Survey,
+        choice: str | None = None,
+        progress: Progress | None = None,
+        survey_id: int | None = None,
+    ) -> ShownSets:
+        """Return the plan of a survey with the sets of a source: plan, agreed, built, a quotation's option, a file.
+
+        Without a ``choice``, what is agreed, else the plan.
+
+        Raises
+        ------
+        InputFault
+            The source is none, or has no sets for this survey.
+        Cancelled
+            If ``progress`` asks to stop.
+        """
+        kind, _, rest = (choice or "").partition(":")
+        if kind == SetsSource.QUOTATION and rest:
+            return ShownSets(site_plan=self._agreed(survey, self.quoted_sets(rest), SetsSource.QUOTATION, progress))
+        if kind == SetsSource.FILE and rest:
+            return ShownSets(site_plan=self._agreed(survey, self.read_file(Path(rest)), SetsSource.FILE, progress))
+        if choice not in (None, SetsSource.PLAN, SetsSource.AGREED, SetsSource.BUILT):
+            raise InputFault((InputProblem("", "--sets", repr(choice), f"write one of {_WAYS}"),))
+        if choice == SetsSource.PLAN:
+            return ShownSets(site_plan=self._planned(survey, progress))
+        matched = self.match(survey, survey_id)
+        agreed = matched.line.agreed if matched.line else None
+        notes = () if matched.line else _doubts(matched)
+        if agreed is None and choice == SetsSource.AGREED:
+            wanted = "nothing is agreed for this survey; use `spoutline agree`, or --sets plan"
+            raise InputFault((InputProblem("", "--sets", "agreed", "; ".join((wanted, *notes))),))
+        if agreed is None:
+            site_plan = self._planned(survey, progress)
+        else:
+            site_plan = self._agreed(survey, agreed, SetsSource.AGREED, progress)
+        if choice == SetsSource.BUILT:
+            site_plan = self._built(site_plan)
+        return ShownSets(site_plan=site_plan, notes=notes)
+
+    def read_file(self, path: Path) -> AgreedSets:
+        """Return the agreed sets in a file as ``spoutline agreed --json`` writes it; raise ``InputFault``."""
+        from pydantic import ValidationError
+
+        try:
+            return AgreedSets.model_validate_json(path.read_bytes())
+        except OSError as fault:
+            wanted = f"a readable file is needed ({fault.strerror or fault})"
+            raise InputFault((InputProblem(str(path), "--sets", "file", wanted),)) from fault
+        except ValidationError as fault:
+            problems = tuple(
+                InputProblem(
+                    str(path),
+                    ".".join(map(str, one["loc"])) or "the file",
+                    repr(one["input"])[:60],
+                    f"{one['msg']}; write it with `spoutline agreed SURVEY.json --json`",
+                )
+                for one in fault.errors()[:20]
+            )
+            raise InputFault(problems) from fault
+
+    def quoted_sets(self, text: str) -> AgreedSets:
+        """Return the sets of an option of a quotation, ``ID`` or ``ID:OPTION`` (title, or its number from 1).
+
+        Without an option: the one that was ordered, else the only one. Raise ``InputFault``.
+        """
+        name, _, option = text.partition(":")
+        service = self._sources.quoting()
+        stored = service.named(name)
+        if not option:
+            steps = [one for one in service.history(stored.id) if one.revision == stored.revision]
+            option = next((one.option for one in reversed(steps) if one.option), "")
+        return self._of_quotation(stored, option, "-", "")
+
+    # agreeing
+
+    def agree(
+        self,
+        survey: Survey,
+        source: str,
+        *,
+        by: str,
+        reason: str = "",
+        only: Sequence[str] = (),
+        survey_id: int | None = None,
+        progress: Progress | None = None,
+    ) -> AgreedSets:
+        """Agree on the sets of a source: ``plan``, ``convert`` or ``quotation:ID[:OPTION]``; return the entry.
+
+        ``only`` names positions; the others stay as agreed before. Raise ``InputFault``.
+        """
+        _check_name(by)
+        if source.startswith(f"{SetsSource.QUOTATION}:"):
+            made = self.quoted_sets(source.partition(":")[2])
+            found = made.model_copy(update={"origin": made.origin.model_copy(update={"by": by, "reason": reason})})
+            return self._add(survey, found, only, survey_id)
+        if source == SetsSource.PLAN:
+            origin = AgreementOrigin(kind=AgreementKind.PERSON, by=by, reason=reason)
+            return self.agree_plan(self._planned(survey, progress), origin, only, survey_id)
+        if source == "convert":
+            conversion = self._sources.converting().convert(survey, progress)
+            way = survey.conversion.follow.value
+            origin = AgreementOrigin(kind=AgreementKind.CONVERSION, by=by, reason=reason, way=way)
+            return self.agree_plan(self._converted(conversion), origin, only, survey_id)
+        wanted = "write plan, convert, quotation:ID or quotation:ID:OPTION"
+        raise InputFault((InputProblem("", "--from", repr(source), wanted),))
+
+    def agree_plan(
+        self, site_plan: SitePlan, origin: AgreementOrigin, only: Sequence[str] = (), survey_id: int | None = None
+    ) -> AgreedSets:
+        """Agree on the sets that a plan shows, those of the positions ``only`` where any is named."""
+        from spoutline.planning.agreement.making import agreed_sets
+
+        made = agreed_sets(site_plan, origin, self._sources.book().agreements.now(), survey_id)
+        return self._add(site_plan.survey, made, only, survey_id)
+
+    def agree_order(self, stored: StoredQuotation, option: str, by: str, note: str) -> AgreedSets:
+        """Agree on the sets of the option that was ordered, for the survey that the quotation was made from."""
+        made = self._of_quotation(stored, option, by, note)
+        return self._add(stored.quotation.pins.survey, made, (), stored.quotation.pins.survey_id)
+
+    def withdraw(self, survey: Survey, by: str, reason: str = "", survey_id: int | None = None) -> AgreedSets:
+        """Take the last agreement back by a following entry; raise ``InputFault`` where nothing is agreed."""
+        _check_name(by)
+        line = self.match(survey, survey_id).line
+        agreed = line.agreed if line else None
+        if line is None or agreed is None:
+            raise InputFault((InputProblem("", "survey", survey.site.name, "nothing is agreed that could be undone"),))
+        entry = agreed.model_copy(
+            update={
+                "serial": line.entries[-1].serial + 1,
+                "entry": EntryKind.WITHDRAWN,
+                "agreed_at": self._sources.book().agreements.now(),
+                "origin": AgreementOrigin(kind=AgreementKind.PERSON, by=by, reason=reason),
+                "positions": (),
+                "parts": (),
+            }
+        )
+        self._sources.book().agreements.add(line.id, entry)
+        return entry
+
+    # inside
+
+    def _planned(self, survey: Survey, progress: Progress | None) -> SitePlan:
+        from spoutline.planning.sets.plan_site import plan_site
+
+        return plan_site(survey, self._sources.tables(survey), self._sources.catalogue(), progress)
+
+    def _agreed(self, survey: Survey, agreed: AgreedSets, source: SetsSource, progress: Progress | None) -> SitePlan:
+        from spoutline.planning.agreement.sets_for import agreed_plan
+        from spoutline.planning.sets.context import PlanningContext
+
+        context = PlanningContext(self._sources.tables(survey), self._sources.catalogue())
+        if source is not SetsSource.AGREED and not set(agreed.labels) & {one.label for one in survey.positions}:
+            wanted = f"these sets are of {agreed.site}: none of their positions is in the survey"
+            raise InputFault((InputProblem("", "--sets", source.value, wanted),))
+        return agreed_plan(survey, agreed, source, context, progress)
+
+    def _built(self, site_plan: SitePlan) -> SitePlan:
+        from spoutline.planning.agreement.sets_for import built_plan
+        from spoutline.planning.sets.context import PlanningContext
+
+        records, site = self._sources.book().position_records, site_plan.survey.site.name
+        context = PlanningContext(self._sources.tables(site_plan.survey), self._sources.catalogue())
+        commissioned = [one.record for one in records.commissioning(site)]
+        return built_plan(site_plan, commissioned, records.wear(site), context)
+
+    def _converted(self, conversion: SiteConversion) -> SitePlan:
+        """Return the plan of the way that a conversion follows, kept parts marked."""
+        from spoutline.model.plan import PlanStatus, SetLink, SitePlan
+
+        plans = []
+        for one in conversion.positions:
+            option, plan = one.followed(conversion.survey.conversion.follow), one.renewal
+            if plan is None:
+                continue
+            if option is not None:
+                kept = set(option.kept)
+                whole = option.judged.hanging_set
+                links = tuple(
+                    SetLink(slot=link.slot, part=link.part, kept=place in kept)
+                    for place, link in enumerate(whole.links)
+                )
+                judged = replace(option.judged, hanging_set=replace(whole, links=links))
+                plan = replace(plan, status=PlanStatus.FITS, chosen=judged, accessories=option.accessories)
+            plans.append(plan)
+        return SitePlan(
+            survey=conversion.survey,
+            jurisdiction=conversion.jurisdiction,
+            positions=tuple(plans),
+            provenance=conversion.provenance,
+        )
+
+    def _of_quotation(self, stored: StoredQuotation, named: str, by: str, reason: str) -> AgreedSets:
+        from spoutline.planning.agreement.making import sets_of_option
+
+        quotation = stored.quotation
+        titles = [one.title for one in quotation.options]
+        place = next((place for place, title in enumerate(titles, 1) if named in (title, str(place))), None)
+        if place is None and not named and len(titles) == 1:
+            place = 1
+        if place is None:
+            wanted = f"name the option by title or number: {', '.join(titles)}"
+            raise InputFault((InputProblem("", "option", named or "nothing", wanted),))
+        positions, parts = sets_of_option(quotation.options[place - 1], quotation.pins)
+        pins = quotation.pins
+        source = QuotedSource(
+            id=stored.id,
+            number=quotation.terms.heading.number,
+            revision=stored.revision,
+            option=place,
+            title=titles[place - 1],
+        )
+        return AgreedSets(
+            serial=1,
+            site=pins.survey.site.name,
+            survey_id=pins.survey_id,
+            survey_revision=pins.survey_revision,
+            survey_fingerprint=pins.survey_fingerprint,
+            currency=quotation.terms.currency,
+            catalogue_edition=pins.catalogue_edition,
+            rules_edition=pins.rules_edition,
+            agreed_at=self._sources.book().agreements.now(),
+            origin=AgreementOrigin(kind=AgreementKind.QUOTATION, by=by, reason=reason, quotation=source),
+            positions=positions,
+            parts=parts,
+        )
+
+    def _add(self, survey: Survey, made: AgreedSets, only: Sequence[str], survey_id: int | None) -> AgreedSets:
+        """Add what was made as the next entry of the survey's history; a doubtful one starts a history of its own."""
+        from spoutline.book.choices import not_one_of
+
+        for label in only:
+            if label not in made.labels:
+                raise not_one_of(label, made.labels, field="position")
+        line = self.match(survey, survey_id).line
+        before = line.agreed if line else None
+        taken = {one.label: one for one in made.positions if not only or one.label in only}
+        old = before.positions if before and only else ()
+        both = {**{one.label: one for one in old}, **taken}
+        order = [one.label for one in survey.positions if one.label in both]
+        known = {(one.maker, one.part_number): one for one in (*(before.parts if before else ()), *made.parts)}
+        positions = tuple(both[label] for label in order)
+        used = {(one.maker, one.part_number) for place in positions for one in place.pieces}
+        entry = made.model_copy(
+            update={
+                "serial": line.entries[-1].serial + 1 if line else 1,
+                "survey_id": survey_id if survey_id is not None else (line.survey_id if line else made.survey_id),
+                "positions": positions,
+                "parts": tuple(known[key] for key in sorted(used)),
+            }
+        )
+        self._sources.book().agreements.add(line.id if line else None, entry)
+        return entry
+
+
+def _doubts(matched: AgreementMatch) -> tuple[str, ...]:
+    return tuple(
+        f"sets were agreed for a survey of the name {line.site} (by {line.entries[-1].origin.by}), but it is not sure "
+        f"that this is the same survey; they are not used. Name them with --sets file:PATH or agree again"
+        for line in matched.doubtful
+    )
+
+
+def _check_name(by: str) -> None:
+    if not by.strip():
+        raise InputFault((InputProblem("", "by", "nothing", "the name of the person who agrees is needed"),))

@@ -1,0 +1,138 @@
+"""`agree` and `agreed`: agree on the sets of a survey, and read what was agreed."""
+
+from __future__ import annotations
+
+import argparse
+import json
+import sys
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+from spoutline.cli.command import Command, add_survey
+from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.cli.progress import TerminalProgress
+from spoutline.model.faults import InputFault, InputProblem
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+    from spoutline.model.agreed_sets import AgreedSets
+    from spoutline.planning.agreement.matching import AgreementLine
+
+
+def _agree_arguments(parser: argparse.ArgumentParser) -> None:
+    add_survey(parser)
+    parser.add_argument(
+        "--from", dest="source", metavar="SETS", help="sets to agree on: plan, convert or quotation:ID[:OPTION]"
+    )
+    parser.add_argument("--undo", action="store_true", help="take the last agreement back instead")
+    parser.add_argument("--by", metavar="NAME", required=True, help="who agrees")
+    parser.add_argument("--reason", metavar="TEXT", default="", help="why; kept with the agreement")
+    parser.add_argument(
+        "--position", metavar="LABEL", action="append", default=[], help="only this position; may be repeated"
+    )
+
+
+def _agree(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    service, survey = workbench.agreeing(), read_survey(arguments.survey)
+    if arguments.undo == (arguments.source is not None):
+        raise InputFault((InputProblem("", "--from", "nothing", "name the sets with --from, or write --undo"),))
+    if arguments.undo:
+        entry = service.withdraw(survey, arguments.by, arguments.reason)
+    else:
+        entry = service.agree(
+            survey,
+            arguments.source,
+            by=arguments.by,
+            reason=arguments.reason,
+            only=tuple(arguments.position),
+            progress=TerminalProgress(),
+        )
+    write_standard_output(f"{entry_line(entry)}\n")
+    return ExitCode.FITS
+
+
+def entry_line(entry: AgreedSets) -> str:
+    """Return an entry of the history in one line."""
+    origin = entry.origin
+    source = ""
+    if origin.quotation is not None:
+        quoted = origin.quotation
+        source = f"quotation {quoted.number} revision {quoted.revision}, option {quoted.option} ({quoted.title})"
+    elif origin.way:
+        source = f"conversion, {origin.way.replace('_', ' ')}"
+    sets = sum(bool(one.set) for one in entry.positions)
+    told = "; ".join(text for text in (source, f"{sets} sets" if entry.positions else "", origin.reason) if text)
+    return f"{entry.serial:>3}  {entry.entry}  {entry.agreed_at:%Y-%m-%d %H:%M} UTC  {origin.by}: {told}"
+
+
+def _agreed_arguments(parser: argparse.ArgumentParser) -> None:
+    add_survey(parser)
+    shown = parser.add_mutually_exclusive_group()
+    shown.add_argument("--json", action="store_true", help="print the agreed sets as a document for --sets file:PATH")
+    shown.add_argument("--history", action="store_true", help="list every agreement and withdrawal")
+    shown.add_argument("--compare", nargs=2, metavar=("A", "B"), type=int, help="print what differs between two")
+
+
+def _agreed(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    service, survey = workbench.agreeing(), read_survey(arguments.survey)
+    matched = service.match(survey)
+    if matched.line is None:
+        told = (
+            "sets were agreed for a survey of this name, but it is not sure that it is this one"
+            if (matched.doubtful)
+            else "nothing was agreed for this survey"
+        )
+        sys.stderr.write(f"spoutline: {told}\n")
+        return ExitCode.DOES_NOT_FIT
+    if arguments.history:
+        write_standard_output("".join(f"{entry_line(one)}\n" for one in matched.line.entries))
+        return ExitCode.FITS
+    if arguments.compare:
+        before, after = (_entry(matched.line, serial) for serial in arguments.compare)
+        write_standard_output("".join(f"{line}\n" for line in difference_lines(before, after)))
+        return ExitCode.FITS
+    agreed = matched.line.agreed
+    if agreed is None:
+        sys.stderr.write("spoutline: what was agreed for this survey was taken back\n")
+        return ExitCode.DOES_NOT_FIT
+    if arguments.json:
+        write_standard_output(agreed_json(agreed))
+    else:
+        lines = [entry_line(agreed)]
+        lines += [
+            f"  {one.label}: {', '.join(link.part_number for link in one.set) or '-'}" for one in agreed.positions
+        ]
+        write_standard_output("".join(f"{line}\n" for line in lines))
+    return ExitCode.FITS
+
+
+def agreed_json(agreed: AgreedSets) -> str:
+    """Return agreed sets as an indented JSON text."""
+    return json.dumps(agreed.model_dump(mode="json"), indent=2, ensure_ascii=False) + "\n"
+
+
+def difference_lines(before: AgreedSets, after: AgreedSets) -> Iterator[str]:
+    """Return one line for each position whose set differs between two agreements."""
+    labels = dict.fromkeys((*before.labels, *after.labels))
+    for label in labels:
+        old, new = (
+            tuple(link.part_number for link in one.set) if one else ()
+            for one in (before.position(label), after.position(label))
+        )
+        if old != new:
+            yield f"{label}: {', '.join(old) or '-'} → {', '.join(new) or '-'}"
+
+
+def _entry(line: AgreementLine, serial: int) -> AgreedSets:
+    found = next((one for one in line.entries if one.serial == serial), None)
+    if found is None:
+        known = ", ".join(str(one.serial) for one in line.entries)
+        raise InputFault((InputProblem("", "--compare", str(serial), f"the history has {known}"),))
+    return found
+
+
+AGREE = Command("agree", "agree on the sets of a survey, or take the last agreement back", _agree_arguments, _agree)
+AGREED = Command(
+    "agreed", "print the sets agreed for a survey, their history and differences", _agreed_arguments, _agreed
+)

@@ -1,0 +1,60 @@
+"""The option that names the sets which papers and commands show, and the plan that it gives."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+from spoutline.cli.command import display_of
+from spoutline.cli.progress import TerminalProgress
+from spoutline.model.finding import Severity, Verdict
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+    from spoutline.explain.plan.story import Story
+    from spoutline.model.plan import SitePlan
+    from spoutline.model.survey import Survey
+
+
+def add_sets(parser: argparse.ArgumentParser) -> None:
+    """Declare which sets are shown."""
+    parser.add_argument(
+        "--sets",
+        metavar="SETS",
+        help="sets to show: plan, agreed, built, quotation:ID[:OPTION] or file:PATH; "
+        "without it those agreed where the book has them, else the plan",
+    )
+
+
+def sets_of(workbench: Workbench, survey: Survey, arguments: argparse.Namespace) -> SitePlan:
+    """Return the plan of a survey with the sets that were named; what was not used is told on standard error."""
+    shown = workbench.agreeing().sets_for(survey, arguments.sets, TerminalProgress())
+    for note in shown.notes:
+        sys.stderr.write(f"spoutline: note: {note}\n")
+    story = workbench.story(display_of(arguments))
+    for line in edited_lines(shown.site_plan, story):
+        sys.stderr.write(f"spoutline: note: {line}\n")
+    return shown.site_plan
+
+
+def edited_lines(site_plan: SitePlan, story: Story) -> Iterator[str]:
+    """Return, for each position edited since its set was agreed, whether the set keeps every must, and if not, why."""
+    for plan in site_plan.positions:
+        if not plan.asks_otherwise:
+            continue
+        start = f"{plan.position.label}: edited since its set was agreed; the set"
+        if plan.keeps_every_must:
+            yield f"{start} still keeps every must"
+            continue
+        broken = [
+            story.finding(one).sentence
+            for one in plan.findings
+            if one.severity is Severity.MUST and one.verdict is Verdict.BROKEN
+        ]
+        checks = plan.chosen.checks if plan.chosen else ()
+        failed = [one for one in checks if one.severity is Severity.MUST and not one.passes]
+        cells = [story.check(one) for one in failed]
+        broken += [f"{one.title}: {one.value}, {one.limit} ({one.outcome_word})" for one in cells]
+        yield f"{start} no longer keeps every must: {' '.join(broken)}"

@@ -1,0 +1,34 @@
+"""The line in the head of a paper that says which sets it shows."""
+
+from __future__ import annotations
+
+from spoutline.explain.plan.words import Words
+from spoutline.model.agreed_sets import SetBasis, SetsFrom, SetsSource
+from spoutline.model.plan import SitePlan
+
+
+def sets_head(site_plan: SitePlan, words: Words) -> str:
+    """Return which sets a plan shows, and which of its positions rest on something else."""
+    text = _source(site_plan.sets_from, words)
+    others = [plan.position.label for plan in site_plan.positions if plan.basis is SetBasis.NOT_AGREED]
+    if others:
+        text = f"{text}; {words.phrases.fill('sets_not_agreed', positions=', '.join(others))}"
+    return text
+
+
+def _source(shown: SetsFrom, words: Words) -> str:
+    phrases = words.phrases
+    if shown.source is SetsSource.BUILT:
+        day = words.day(shown.on) if shown.on and shown.recorded else ""
+        built = phrases.fill("sets_built_on", day=day) if day else phrases.text["sets_built"]
+        before = shown.model_copy(update={"source": SetsSource.AGREED if shown.kind else SetsSource.PLAN, "on": None})
+        return f"{built}; {_source(before, words)}"
+    if shown.source is SetsSource.PLAN:
+        return phrases.text["sets_planned"]
+    if shown.quotation is not None:
+        quoted = shown.quotation
+        key = "sets_quoted" if shown.source is SetsSource.QUOTATION else "sets_ordered"
+        return phrases.fill(key, number=quoted.number, revision=quoted.revision, option=quoted.option)
+    if shown.on is None:
+        return phrases.fill("sets_agreed_by", by=shown.by)
+    return phrases.fill("sets_agreed", by=shown.by, day=words.day(shown.on))

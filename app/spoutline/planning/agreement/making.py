@@ -1,0 +1,120 @@
+"""Agreed sets made of a plan, of the option of a quotation, or of a conversion, parts word for word."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Iterable
+from datetime import datetime
+
+from spoutline.model.agreed_sets import (
+    AgreedAccessory,
+    AgreedLink,
+    AgreedPart,
+    AgreedPosition,
+    AgreedSets,
+    AgreementOrigin,
+)
+from spoutline.model.part import Part
+from spoutline.model.plan import PositionPlan, SitePlan
+from spoutline.model.quotation import Pins, QuotedOption
+from spoutline.model.survey import Position
+from spoutline.planning.agreement.stated_parts import part_from_text
+from spoutline.planning.refit.pins import part_text
+from spoutline.planning.sets.pool import SLOT_KINDS
+from spoutline.planning.sets.relabel import same_question
+
+_SLOT_OF = {kind: slot for slot, kind in SLOT_KINDS.items()}
+
+
+def part_of(agreed: AgreedPart) -> Part:
+    """Return a part as it was agreed; raise ``ValueError`` where its text is none that this version writes."""
+    return part_from_text(agreed.stated)
+
+
+def question_of(position: Position) -> str:
+    """Return the fingerprint of what a position asks, whatever it is called."""
+    return hashlib.sha256(same_question(position).model_dump_json().encode()).hexdigest()[:16]
+
+
+def digest_of(agreed: AgreedSets) -> str:
+    """Return the first 16 hex digits of the SHA-256 of the agreed sets and parts: equal sets have equal digests."""
+    lines = [one.model_dump_json() for one in (*agreed.positions, *agreed.parts)]
+    return hashlib.sha256("\n".join(lines).encode()).hexdigest()[:16]
+
+
+def sets_of_plan(site_plan: SitePlan) -> tuple[tuple[AgreedPosition, ...], tuple[AgreedPart, ...]]:
+    """Return the sets of every position of a plan that has one, and their parts."""
+    plans = [plan for plan in site_plan.positions if plan.chosen is not None]
+    return tuple(map(_position, plans)), agreed_parts(part for plan in plans for part in _parts(plan))
+
+
+def sets_of_option(option: QuotedOption, pins: Pins) -> tuple[tuple[AgreedPosition, ...], tuple[AgreedPart, ...]]:
+    """Return the sets of an option; a position that it leaves out has an empty set."""
+    known = {one.number: one for one in pins.parts}
+    parts = {number: part_from_text(one.text) for number, one in known.items()}
+    found = []
+    for quoted in option.positions:
+        asked = pins.survey.position(quoted.label)
+        chain = [parts[number] for number in quoted.part_numbers]
+        with_it = [parts[number] for number in quoted.accessories if number in parts]
+        found.append(
+            AgreedPosition(
+                label=quoted.label,
+                set=tuple(
+                    AgreedLink(slot=_SLOT_OF[part.kind], part_number=part.number, maker=part.maker) for part in chain
+                ),
+                accessories=tuple(AgreedAccessory(part_number=one.number, maker=one.maker) for one in with_it),
+                question=question_of(asked) if asked is not None else "",
+            )
+        )
+    hung = {number for quoted in option.positions for number in (*quoted.part_numbers, *quoted.accessories)}
+    return tuple(found), agreed_parts(part for number, part in parts.items() if number in hung)
+
+
+def agreed_sets(site_plan: SitePlan, origin: AgreementOrigin, at: datetime, survey_id: int | None = None) -> AgreedSets:
+    """Return the sets that a plan shows as the first entry of a history."""
+    positions, parts = sets_of_plan(site_plan)
+    made_from = site_plan.provenance
+    return AgreedSets(
+        serial=1,
+        site=site_plan.survey.site.name,
+        survey_id=survey_id,
+        survey_fingerprint=made_from.survey_fingerprint,
+        currency=site_plan.survey.site.currency,
+        catalogue_edition=made_from.catalogue_edition,
+        rules_edition=made_from.rules_edition,
+        agreed_at=at,
+        origin=origin,
+        positions=positions,
+        parts=parts,
+    )
+
+
+def agreed_parts(parts: Iterable[Part]) -> tuple[AgreedPart, ...]:
+    """Return each part once, word for word."""
+    found = {(part.maker, part.number): part for part in parts}
+    return tuple(
+        AgreedPart(part_number=part.number, maker=part.maker, stated=part_text(part))
+        for _, part in sorted(found.items())
+    )
+
+
+def _parts(plan: PositionPlan) -> Iterable[Part]:
+    if plan.chosen is not None:
+        yield from (link.part for link in plan.chosen.hanging_set.links)
+    yield from (line.part for line in plan.accessories)
+
+
+def _position(plan: PositionPlan) -> AgreedPosition:
+    links = plan.chosen.hanging_set.links if plan.chosen else ()
+    return AgreedPosition(
+        label=plan.position.label,
+        set=tuple(
+            AgreedLink(slot=one.slot, part_number=one.part.number, maker=one.part.maker, kept=one.kept) for one in links
+        ),
+        accessories=tuple(
+            AgreedAccessory(part_number=one.part.number, maker=one.part.maker, quantity=one.quantity, reason=one.reason)
+            for one in plan.accessories
+        ),
+        question=question_of(plan.position),
+    )

@@ -1,0 +1,170 @@
+"""The one door to the sets of a station: agreed sets put into a plan, each judged anew by the rules of today."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import replace
+
+from spoutline.model.agreed_sets import AgreedPosition, AgreedSets, SetBasis, SetsFrom, SetsSource
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.part import Part
+from spoutline.model.plan import HangingSet, PlanStatus, PositionPlan, SetLink, SitePlan
+from spoutline.model.record import CommissioningRecord, WearEntry
+from spoutline.model.requirement import Refusal
+from spoutline.model.survey import Position, Survey
+from spoutline.planning.agreement.making import digest_of, part_of, question_of
+from spoutline.planning.pack.as_built import as_built_plan
+from spoutline.planning.protocols import Progress
+from spoutline.planning.sets.accessories import accessory_lines
+from spoutline.planning.sets.context import PlanningContext
+from spoutline.planning.sets.judgement import SetJudge
+from spoutline.planning.sets.plan_position import STATUS_OF
+from spoutline.planning.sets.plan_site import plan_site, provenance_of
+from spoutline.rules.derive.requirement import requirement_for
+
+
+def agreed_plan(
+    survey: Survey,
+    agreed: AgreedSets,
+    source: SetsSource,
+    context: PlanningContext,
+    progress: Progress | None = None,
+) -> SitePlan:
+    """Return the plan of a survey that shows agreed sets.
+
+    Each is judged by the survey and rules of today: one that breaks a must stays shown with what it breaks. Positions
+    that the agreement does not know are planned and marked so; those that it leaves out have no set.
+
+    Raises
+    ------
+    InputFault
+        A part of the agreement cannot be read.
+    Cancelled
+        If ``progress`` asks to stop.
+    """
+    parts = _parts_of(agreed)
+    known = {one.label: one for one in agreed.positions}
+    others = tuple(one for one in survey.positions if one.label not in known)
+    planned: Mapping[str, PositionPlan] = {}
+    if others:
+        rest = plan_site(survey.model_copy(update={"positions": others}), context.tables, context.parts, progress)
+        planned = {plan.position.label: replace(plan, basis=SetBasis.NOT_AGREED) for plan in rest.positions}
+    plans = (
+        planned[one.label] if one.label in planned else _agreed_position(one, survey, known[one.label], parts, context)
+        for one in survey.positions
+    )
+    return SitePlan(
+        survey=survey,
+        jurisdiction=context.tables.jurisdiction,
+        positions=tuple(plans),
+        provenance=provenance_of(survey, context.tables, context.parts),
+        sets_from=SetsFrom(
+            source=source,
+            serial=agreed.serial if source is SetsSource.AGREED else None,
+            kind=agreed.origin.kind,
+            by=agreed.origin.by,
+            on=agreed.agreed_at.date(),
+            quotation=agreed.origin.quotation,
+            way=agreed.origin.way,
+            digest=digest_of(agreed),
+        ),
+    )
+
+
+def built_plan(
+    site_plan: SitePlan,
+    records: Iterable[CommissioningRecord],
+    wear: Sequence[WearEntry],
+    context: PlanningContext,
+) -> SitePlan:
+    """Return a plan continued by what was recorded: the newest record of each position, then what was replaced since.
+
+    What was agreed does not change. Raise ``InputFault`` where a record names a part that the catalogue lacks.
+    """
+    newest = {record.position: record for record in records}
+    found: dict[str, CommissioningRecord] = {}
+    for plan in site_plan.positions:
+        label = plan.position.label
+        record = newest.get(label)
+        later = [
+            one
+            for one in wear
+            if one.position == label and (record is None or record.done_on is None or one.done_on >= record.done_on)
+        ]
+        if plan.chosen is None or (record is None and not later):
+            continue
+        hanging = list(record.as_built if record is not None else plan.chosen.hanging_set.numbers)
+        for entry in later:
+            if entry.removed in hanging and entry.fitted:
+                hanging[hanging.index(entry.removed)] = entry.fitted
+        base = record or CommissioningRecord(
+            site=site_plan.survey.site.name, position=label, plan_revision=site_plan.provenance.survey_fingerprint
+        )
+        found[label] = base.model_copy(update={"parts": tuple(hanging), "changes": ()})
+    built = as_built_plan(site_plan, found, context)
+    marked = tuple(
+        replace(plan, basis=SetBasis.BUILT) if plan.position.label in found else plan for plan in built.positions
+    )
+    days = [record.done_on for record in found.values() if record.done_on]
+    shown = built.sets_from.model_copy(
+        update={"source": SetsSource.BUILT, "recorded": tuple(found), "on": max(days, default=None)}
+    )
+    return replace(built, positions=marked, sets_from=shown)
+
+
+def _parts_of(agreed: AgreedSets) -> dict[tuple[str, str], Part]:
+    found, problems = {}, []
+    for one in agreed.parts:
+        try:
+            part = part_of(one)
+        except ValueError:
+            wanted = "the text of this part is none that this version of the program wrote"
+            problems.append(InputProblem("agreed sets", f"parts, {one.part_number}", "its text", wanted))
+            continue
+        found[one.maker, one.part_number] = part
+    named = [(place.label, one) for place in agreed.positions for one in place.pieces]
+    problems += [
+        InputProblem("agreed sets", f"position {label}", one.part_number, "the part must be among `parts`")
+        for label, one in named
+        if (one.maker, one.part_number) not in found
+    ]
+    if problems:
+        raise InputFault(tuple(problems))
+    return found
+
+
+def _agreed_position(
+    position: Position,
+    survey: Survey,
+    agreed: AgreedPosition,
+    parts: Mapping[tuple[str, str], Part],
+    context: PlanningContext,
+) -> PositionPlan:
+    requirement = requirement_for(position, survey.site, context.tables)
+    refusal = requirement if isinstance(requirement, Refusal) else None
+    plan = PositionPlan(
+        position=position,
+        status=STATUS_OF[refusal.status] if refusal else PlanStatus.NOT_ORDERED,
+        requirement=None if isinstance(requirement, Refusal) else requirement,
+        refusal=refusal,
+        chosen=None,
+        alternatives=(),
+        conflict=None,
+        counts=(),
+        accessories=(),
+        basis=SetBasis.AGREED if agreed.set else SetBasis.NOT_ORDERED,
+        asks_otherwise=agreed.question != question_of(position),
+    )
+    if isinstance(requirement, Refusal) or not agreed.set:
+        return plan
+    currency = survey.site.currency
+    links = tuple(SetLink(slot=one.slot, part=parts[one.maker, one.part_number], kept=one.kept) for one in agreed.set)
+    price = sum(link.part.price_minor(currency) or 0 for link in links if not link.kept)
+    hanging_set = HangingSet(links=links, price_minor=price, currency=currency)
+    judged = SetJudge(requirement, context.tables).judged(hanging_set)
+    return replace(
+        plan,
+        status=PlanStatus.FITS,
+        chosen=judged,
+        accessories=accessory_lines(judged, requirement, context),
+    )

@@ -1,0 +1,163 @@
+"""What is agreed for a station is what every paper of it names, from the order to the record.
+
+The expectations are relations between what the program says in different places; none is a figure of the trade.
+"""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+from collections import Counter
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+import pypdf
+import pytest
+
+from program_runs import Spoutline
+from spoutline.catalogue.store import CatalogueStore
+from spoutline.planning.agreement.stated_parts import part_from_text
+from spoutline.planning.refit.pins import part_text
+
+STATION = "refit_48"
+TERMS = Path(__file__).parents[2] / "resources" / "terms" / "refit.toml"
+Run = Callable[..., str]
+
+
+@pytest.fixture
+def run(spoutline: Spoutline, own_database: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Run:
+    """Run a step in this process and return what it printed."""
+    monkeypatch.chdir(tmp_path)
+
+    def go(*arguments: object, expect: int = 0) -> str:
+        done = spoutline("--database", own_database, *arguments)
+        assert done.code == expect, done.err
+        go.told = done.err  # type: ignore[attr-defined]
+        return done.out
+
+    return go
+
+
+def survey_of(run: Run, name: str, positions: int | None = None) -> Path:
+    document = json.loads(run("demo", name))
+    document["positions"] = document["positions"][:positions]
+    path = Path("survey.json")
+    path.write_text(json.dumps(document))
+    return path
+
+
+def bill_parts(path: Path) -> Counter[tuple[str, str]]:
+    rows = csv.DictReader(io.StringIO(path.read_text("utf-8-sig")))
+    found: Counter[tuple[str, str]] = Counter()
+    for row in rows:
+        found[row["Maker"], row["Part number"]] += int(row["Qty"])
+    return found
+
+
+def text_of(path: Path) -> str:
+    return " ".join(" ".join(page.extract_text() for page in pypdf.PdfReader(path).pages).split())
+
+
+def sets(document: dict[str, Any]) -> dict[str, list[str]]:
+    return {one["label"]: [link["part_number"] for link in one["set"]] for one in document["positions"]}
+
+
+def test_the_option_that_was_ordered_is_on_every_paper(run: Run) -> None:
+    survey = survey_of(run, STATION, 4)
+    run("quotation", "keep", survey, "--terms", TERMS)
+    run("quotation", "issue", 1, "--by", "R. Example", "--pdf", "q.pdf")
+    titles = [line for line in run("quotation", "show", 1).splitlines() if "reconnectable" in line.lower()]
+    assert titles, "the demo terms offer reconnectable breakaways"
+    shown = run("quotation", "show", 1)
+    title = "Reconnectable breakaways"
+    assert title in shown
+    run("quotation", "answer", 1, "accepted", "--by", "O. Owner", "--option", title)
+    agreed = json.loads(run("agreed", survey, "--json"))
+    assert agreed["origin"]["quotation"]["title"] == title
+
+    run("bill", survey, "--csv", "bill.csv", "--pdf", "bill.pdf", "--without-calculations")
+    run("bill", survey, "--csv", "plan.csv", "--sets", "plan")
+    assert bill_parts(Path("bill.csv")) != bill_parts(Path("plan.csv")), "the option hangs other parts than the plan"
+    wanted = Counter((link["maker"], link["part_number"]) for one in agreed["positions"] for link in one["set"])
+    billed = bill_parts(Path("bill.csv"))
+    assert all(billed[part] == count for part, count in wanted.items())
+
+    run(
+        "pack", survey, "--pdf", "pack.pdf", "--form", "form.pdf", "--inspection", "i.pdf", "--in-service", "2027-01-04"
+    )
+    head = "as ordered in quotation"
+    for paper in ("bill.pdf", "pack.pdf", "form.pdf", "i.pdf"):
+        assert head in text_of(Path(paper)), paper
+    pack, form = text_of(Path("pack.pdf")), text_of(Path("form.pdf"))
+    for _, number in wanted:
+        assert number in pack
+        assert number in form
+    gone = {number for _, number in bill_parts(Path("plan.csv")) - billed} - {number for _, number in billed}
+    assert gone
+    assert not [number for number in gone if number in pack]
+
+    run("quotation", "print", 1, "--csv", "order.csv")
+    ordered = {row["part_number"] for row in csv.DictReader(io.StringIO(Path("order.csv").read_text("utf-8-sig")))}
+    assert {number for _, number in wanted} <= ordered
+    number = shown.split(" r1", 1)[0]
+    assert run("quotation", "show", number) == run("quotation", "show", 1)
+
+
+def test_agreed_papers_have_equal_bytes_and_read_back_from_the_exchange_file(run: Run) -> None:
+    survey = survey_of(run, "small_town", 3)
+    run("agree", survey, "--from", "plan", "--by", "O. Owner", "--reason", "as talked over")
+    Path("agreed.json").write_text(run("agreed", survey, "--json"))
+    for name in ("a", "b"):
+        run("bill", survey, "--csv", f"{name}.csv", "--pdf", f"{name}.pdf", "--without-calculations")
+    assert Path("a.pdf").read_bytes() == Path("b.pdf").read_bytes()
+    run("bill", survey, "--csv", "file.csv", "--sets", "file:agreed.json")
+    assert Path("file.csv").read_bytes() == Path("a.csv").read_bytes()
+    assert "agreed by O. Owner" in text_of(Path("a.pdf"))
+
+
+def test_an_edit_after_the_agreement_is_told_and_a_broken_must_ends_with_one(run: Run) -> None:
+    survey = survey_of(run, "small_town", 3)
+    run("agree", survey, "--from", "plan", "--by", "O. Owner")
+    before = sets(json.loads(run("agreed", survey, "--json")))
+    document = json.loads(survey.read_text())
+    label = document["positions"][0]["label"]
+    document["positions"][0]["filler"]["distance_m"] = 9.0  # no hose of a car position reaches that far
+    survey.write_text(json.dumps(document))
+    run("bill", survey, "--csv", "bill.csv", expect=1)
+    assert f"{label}: edited since its set was agreed; the set no longer keeps every must" in run.told  # type: ignore[attr-defined]
+    parts = {number for _, number in bill_parts(Path("bill.csv"))}
+    assert set(before[label]) <= parts, "the agreed set stays shown"
+
+
+def test_a_doubtful_agreement_is_told_and_not_used(run: Run) -> None:
+    survey = survey_of(run, "small_town", 3)
+    run("agree", survey, "--from", "plan", "--by", "O. Owner")
+    document = json.loads(survey.read_text())
+    for position in document["positions"]:
+        position["label"] = f"other {position['label']}"
+    survey.write_text(json.dumps(document))
+    run("bill", survey, "--csv", "bill.csv", "--pdf", "bill.pdf", "--without-calculations")
+    assert "it is not sure" in run.told  # type: ignore[attr-defined]
+    assert "as planned, not agreed" in text_of(Path("bill.pdf"))
+    run("bill", survey, "--csv", "bill.csv", "--sets", "agreed", expect=2)
+
+
+def test_agreeing_anew_adds_and_undoing_follows(run: Run) -> None:
+    survey = survey_of(run, "small_town", 3)
+    run("agree", survey, "--from", "plan", "--by", "A")
+    first = json.loads(run("agreed", survey, "--json"))
+    run("agree", survey, "--from", "convert", "--by", "B", "--position", first["positions"][0]["label"])
+    assert json.loads(run("agreed", survey, "--json"))["serial"] == 2
+    run("agree", survey, "--undo", "--by", "C", "--reason", "changed their mind")
+    assert json.loads(run("agreed", survey, "--json")) == first
+    history = run("agreed", survey, "--history").splitlines()
+    assert [line.split()[0:2] for line in history] == [["1", "agreed"], ["2", "agreed"], ["3", "withdrawn"]]
+    assert "changed their mind" in history[2]
+
+
+def test_every_part_of_the_catalogue_reads_back_word_for_word(catalogue_store: CatalogueStore) -> None:
+    parts = catalogue_store.search("", None, 100_000)
+    assert parts
+    assert [part_from_text(part_text(part)) for part in parts] == list(parts)
