@@ -20,7 +20,6 @@ if TYPE_CHECKING:
     )
     from spoutline.book.quotations import QuotationBook
     from spoutline.book.terms_files import TermsFolders
-    from spoutline.bootstrap.agreements import AgreementService
     from spoutline.catalogue.price_lists import PriceListNames
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.explain.plan.story import Story
@@ -53,7 +52,7 @@ class Sources:
     quotations: Callable[[], QuotationBook]
     usual_terms: Path
     steps: Callable[[], StepTable]
-    agreeing: Callable[[], AgreementService]
+    agree_order: Callable[[StoredQuotation, str, str, str], object]  # agrees on the sets of an option that is ordered
 
 
 class QuotationService:
@@ -282,7 +281,7 @@ class QuotationService:
 
         answered = self._sources.quotations().answer(stored, answer, by, note, option)
         if answer is QuotationStatus.ACCEPTED:
-            self._sources.agreeing().agree_order(answered, option, by, note)
+            self._sources.agree_order(answered, option, by, note)
         return answered
 
     def revise(self, stored: StoredQuotation, quotation: Quotation, by: str) -> StoredQuotation:

@@ -199,7 +199,7 @@ class Workbench:
                         quotations=self._stores.quotations,
                         steps=self._steps,
                         usual_terms=user_folder() / "usual_terms.toml",
-                        agreeing=self.agreeing,
+                        agree_order=lambda *order: self.agreeing().agree_order(*order),
                     )
                 )
             return self._quoting
