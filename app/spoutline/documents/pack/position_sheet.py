@@ -25,7 +25,6 @@ from spoutline.documents.pack.exploded import exploded_drawing
 from spoutline.documents.pack.setting_words import liquid_text, tag_of
 from spoutline.documents.pack.site_checks import site_check_table
 from spoutline.explain.pack.words import PackWord as Word
-from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
 from spoutline.model.finding import Verdict
@@ -119,9 +118,7 @@ def _parts_blocks(plan: PositionPlan, hanging_set: HangingSet, story: Story) -> 
                 str(number),
                 story.word(link.slot),
                 link.part.number,
-                "; ".join(
-                    filter(None, (link.part.name, link.part.maker, story.word(PaperWord.STAYS) if link.kept else ""))
-                ),
+                "; ".join(filter(None, (link.part.name, link.part.maker, story.word(Word.STAYS) if link.kept else ""))),
                 "1",
             )
         )

@@ -93,6 +93,7 @@ class PackWord(StrEnum):
     ORIENTATION_NOZZLE = "orientation_nozzle"
     SEPARATES = "separates"
     REMOVED = "removed"
+    STAYS = "stays"
     REMOVED_NOT_RECORDED = "removed_not_recorded"
     VAPOUR_REMOVED = "vapour_removed"
     NO_SET = "no_set"
