@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import threading
 from collections.abc import Callable
 from contextlib import AbstractContextManager
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from spoutline.bootstrap.once import Once
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
@@ -50,30 +50,17 @@ class ConversionService:
 
     def __init__(self, sources: Sources) -> None:
         self._sources = sources
-        self._reading = threading.Lock()
-        self._vapour: VapourTables | None = None
-        self._steps: StepTable | None = None
+        self._vapour = Once(_read_vapour_tables)
+        self._steps = Once(_read_steps)
         self._memory: ConversionMemory | None = None
 
     def vapour_tables(self) -> VapourTables:
         """Return figures, onboard shares and agencies; raise ``InputFault`` with every fault of the tables."""
-        from spoutline import assets
-        from spoutline.ruletables.vapour import load_vapour_tables
-
-        with self._reading:
-            if self._vapour is None:
-                self._vapour = load_vapour_tables(assets.resources_folder())
-            return self._vapour
+        return self._vapour()
 
     def steps(self) -> StepTable:
         """Return the steps of a conversion; raise ``InputFault`` with every fault of the table."""
-        from spoutline import assets
-        from spoutline.ruletables.conversion_steps import load_step_table
-
-        with self._reading:
-            if self._steps is None:
-                self._steps = load_step_table(assets.resources_folder())
-            return self._steps
+        return self._steps()
 
     def remember_positions(self) -> None:
         """Remember conversions of positions from here on: for many sites whose results are added up, not printed."""
@@ -144,3 +131,17 @@ class ConversionService:
         from spoutline.documents.conversion.icalendar import conversion_calendar
 
         return conversion_calendar(conversion, self.words(display))
+
+
+def _read_vapour_tables() -> VapourTables:
+    from spoutline import assets
+    from spoutline.ruletables.vapour import load_vapour_tables
+
+    return load_vapour_tables(assets.resources_folder())
+
+
+def _read_steps() -> StepTable:
+    from spoutline import assets
+    from spoutline.ruletables.conversion_steps import load_step_table
+
+    return load_step_table(assets.resources_folder())

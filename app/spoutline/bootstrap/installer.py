@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import threading
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from spoutline.bootstrap.once import Once, OnceEach
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
@@ -53,9 +53,8 @@ class InstallerService:
 
     def __init__(self, sources: Sources) -> None:
         self._sources = sources
-        self._reading = threading.Lock()
-        self._words: dict[tuple[Language, Display], PackWords] = {}
-        self._bands: Mapping[RecordItemId, ReadingBand] | None = None
+        self._words = OnceEach(self._read_words)
+        self._bands = Once(_read_bands)
 
     def read_job(self, path: Path) -> PackJob:
         """Return what a person wrote about the job in a TOML file; raise ``InputFault`` naming every faulty field."""
@@ -65,19 +64,15 @@ class InstallerService:
 
     def words(self, language: Language, display: Display) -> PackWords:
         """Return the words of one language, figures in ``display``'s units; raise ``InputFault`` or ``StoreFault``."""
-        with self._reading:
-            known = self._words.get((language, display))
-            if known is None:
-                known = self._read_words(language, display)
-                self._words[language, display] = known
-            return known
+        return self._words((language, display))
 
-    def _read_words(self, language: Language, display: Display) -> PackWords:
+    def _read_words(self, wanted: tuple[Language, Display]) -> PackWords:
         from spoutline import assets
         from spoutline.documents.pack.content import PackWords
         from spoutline.explain.plan.story import Story
         from spoutline.ruletables.caution_signs import load_caution_signs
 
+        language, display = wanted
         phrases = self._sources.phrases.pack(language)
         story = Story(phrases, display.written(Language(phrases.language)))
         cautions = self._sources.phrases.cautions(Language(phrases.language))
@@ -128,7 +123,7 @@ class InstallerService:
         """Return what is to be said of an entry at once."""
         from spoutline.rules.work.records import judged_entry
 
-        return judged_entry(item, entry, self._read_bands().get(item.id))
+        return judged_entry(item, entry, self._bands().get(item.id))
 
     def records(self) -> RecordBook:
         """Return the records kept in the book."""
@@ -165,7 +160,7 @@ class InstallerService:
         from spoutline.rules.work.records import judged_record, record_items
 
         plan = plan_of(record, site_plan)
-        return judged_record(record, record_items(plan), self._read_bands())
+        return judged_record(record, record_items(plan), self._bands())
 
     def record_sheet(
         self,
@@ -187,15 +182,6 @@ class InstallerService:
 
         context = PlanningContext(self._sources.tables(site_plan.survey), self._sources.catalogue())
         return as_built_plan(site_plan, {record.position: record for record in records}, context)
-
-    def _read_bands(self) -> Mapping[RecordItemId, ReadingBand]:
-        from spoutline import assets
-        from spoutline.ruletables.inspection_items import load_reading_bands
-
-        with self._reading:
-            if self._bands is None:
-                self._bands = load_reading_bands(assets.resources_folder())
-            return self._bands
 
     # inspections
 
@@ -256,3 +242,10 @@ class InstallerService:
         return swap_options(
             plan, missing, stock, PlanningContext(self._sources.tables(survey), self._sources.catalogue())
         )
+
+
+def _read_bands() -> Mapping[RecordItemId, ReadingBand]:
+    from spoutline import assets
+    from spoutline.ruletables.inspection_items import load_reading_bands
+
+    return load_reading_bands(assets.resources_folder())

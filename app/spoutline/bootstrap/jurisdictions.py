@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-import threading
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from spoutline.bootstrap.once import Once, OnceEach
 from spoutline.bootstrap.settings import user_folder
 from spoutline.model.faults import InputFault, InputProblem
 
@@ -21,9 +21,8 @@ class JurisdictionService:
 
     def __init__(self, folder: Path | None) -> None:
         self._folder = folder
-        self._reading = threading.Lock()
-        self._tables: dict[str, RuleTables] = {}
-        self._built_in_profiles: tuple[Jurisdiction, ...] = ()
+        self._tables = OnceEach(self._read_tables)
+        self._built_in = Once(_read_built_in)
 
     def folder(self) -> Path:
         """Return the folder of the person's own jurisdictions."""
@@ -50,18 +49,8 @@ class JurisdictionService:
 
         The person's own are read each time, as they may have been edited.
         """
-        from spoutline import assets
-        from spoutline.ruletables.load import load_rule_tables
-
-        with self._reading:
-            known = self._tables.get(jurisdiction_id)
-        if known is not None:
-            return known
-        tables = load_rule_tables(jurisdiction_id, resources=assets.resources_folder(), own_profiles=self.folder())
-        if tables.jurisdiction.built_in:
-            with self._reading:
-                self._tables[jurisdiction_id] = tables
-        return tables
+        is_built_in = any(profile.id == jurisdiction_id for profile in self._built_in())
+        return self._tables(jurisdiction_id) if is_built_in else self._read_tables(jurisdiction_id)
 
     def save(self, jurisdiction: Jurisdiction) -> Path:
         """Write one of the person's own jurisdictions and return its file.
@@ -91,11 +80,15 @@ class JurisdictionService:
             raise taken(new_id, field="profile, id")
         return copy_profile(self.one(jurisdiction_id), new_id, title)
 
-    def _built_in(self) -> tuple[Jurisdiction, ...]:
+    def _read_tables(self, jurisdiction_id: str) -> RuleTables:
         from spoutline import assets
-        from spoutline.ruletables.load import built_in_profiles
+        from spoutline.ruletables.load import load_rule_tables
 
-        with self._reading:
-            if not self._built_in_profiles:
-                self._built_in_profiles = built_in_profiles(assets.resources_folder())
-            return self._built_in_profiles
+        return load_rule_tables(jurisdiction_id, resources=assets.resources_folder(), own_profiles=self.folder())
+
+
+def _read_built_in() -> tuple[Jurisdiction, ...]:
+    from spoutline import assets
+    from spoutline.ruletables.load import built_in_profiles
+
+    return built_in_profiles(assets.resources_folder())

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-import threading
 from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING, TypeVar
 
+from spoutline.bootstrap.once import OnceEach
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
@@ -27,51 +27,52 @@ class PhraseTables:
 
     def __init__(self, resources: Callable[[], Path]) -> None:
         self._resources = resources
-        self._reading = threading.RLock()
-        self._read: dict[tuple[str, Language], object] = {}
+        self._plan = OnceEach(self._read_plan)
+        self._conversion = OnceEach(self._read_conversion)
+        self._pack = OnceEach(self._read_pack)
+        self._cautions = OnceEach(self._read_cautions)
 
     def plan(self, language: Language) -> Phrasebook:
         """Return the words for plans, bills and quotations."""
+        return self._plan(language)
+
+    def conversion(self, language: Language) -> ConversionPhrases:
+        """Return the words for conversions."""
+        return self._conversion(language)
+
+    def pack(self, language: Language) -> Phrasebook:
+        """Return the words for the installer's papers."""
+        return self._pack(language)
+
+    def cautions(self, language: Language) -> tuple[Caution, ...]:
+        """Return the cautions in the order of the work."""
+        return self._cautions(language)
+
+    def _read_plan(self, language: Language) -> Phrasebook:
         from spoutline.explain.phrases.phrasebook import phrasebook_from_toml
 
         return self._phrases(PLAN_FOLDER, language, phrasebook_from_toml)
 
-    def conversion(self, language: Language) -> ConversionPhrases:
-        """Return the words for conversions."""
+    def _read_conversion(self, language: Language) -> ConversionPhrases:
         from spoutline.explain.conversion.phrases import conversion_phrases_from_toml
 
         return self._phrases(CONVERSION_FOLDER, language, conversion_phrases_from_toml)
 
-    def pack(self, language: Language) -> Phrasebook:
-        """Return the words for the installer's papers."""
+    def _read_pack(self, language: Language) -> Phrasebook:
         from spoutline.explain.pack.phrases import pack_phrasebook_from_toml
 
         return self._phrases(PACK_FOLDER, language, pack_phrasebook_from_toml)
 
-    def cautions(self, language: Language) -> tuple[Caution, ...]:
-        """Return the cautions in the order of the work."""
+    def _read_cautions(self, language: Language) -> tuple[Caution, ...]:
         from spoutline.ruletables.cautions import load_cautions
 
-        def read() -> tuple[Caution, ...]:
-            there = (self._resources() / "cautions" / f"{language}.toml").is_file()
-            return load_cautions(self._resources(), language.value if there else Language.ENGLISH.value)
-
-        return self._once("cautions", language, read)
+        there = (self._resources() / "cautions" / f"{language}.toml").is_file()
+        return load_cautions(self._resources(), language.value if there else Language.ENGLISH.value)
 
     def _phrases(self, folder: str, language: Language, from_toml: Callable[[str, str, str], _T]) -> _T:
         from spoutline.ruletables.files import read_text
 
-        def read() -> _T:
-            english, own = (self._resources() / folder / f"{one}.toml" for one in (Language.ENGLISH, language))
-            if own == english or not own.is_file():
-                return from_toml(read_text(english), english.name, "")
-            return from_toml(read_text(own), own.name, read_text(english))
-
-        return self._once(folder, language, read)
-
-    def _once(self, name: str, language: Language, read: Callable[[], _T]) -> _T:
-        with self._reading:
-            key = (name, language)
-            if key not in self._read:
-                self._read[key] = read()
-            return self._read[key]  # type: ignore[return-value]  # a name stands for one type
+        english, own = (self._resources() / folder / f"{one}.toml" for one in (Language.ENGLISH, language))
+        if own == english or not own.is_file():
+            return from_toml(read_text(english), english.name, "")
+        return from_toml(read_text(own), own.name, read_text(english))

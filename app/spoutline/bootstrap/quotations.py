@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-import threading
 from collections.abc import Callable
 from contextlib import AbstractContextManager
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
+
+from spoutline.bootstrap.once import Once
 
 if TYPE_CHECKING:
     from datetime import date
@@ -60,8 +61,7 @@ class QuotationService:
 
     def __init__(self, sources: Sources) -> None:
         self._sources = sources
-        self._reading = threading.Lock()
-        self._lists: tuple[PriceList, ...] | None = None
+        self._lists = Once(self._read_price_lists)
 
     # terms and price lists
 
@@ -141,17 +141,16 @@ class QuotationService:
 
     def price_lists(self) -> tuple[PriceList, ...]:
         """Return every price list at hand; they are read once. Raise ``InputFault`` with every fault of every list."""
-        from spoutline.catalogue.price_lists import read_price_lists
-
-        with self._reading:
-            if self._lists is None:
-                self._lists = tuple(one for folder in self._sources.price_folders for one in read_price_lists(folder))
-            return self._lists
+        return self._lists()
 
     def forget_price_lists(self) -> None:
         """Read the price lists anew when they are next needed: a person may have put others in their folder."""
-        with self._reading:
-            self._lists = None
+        self._lists.forget()
+
+    def _read_price_lists(self) -> tuple[PriceList, ...]:
+        from spoutline.catalogue.price_lists import read_price_lists
+
+        return tuple(one for folder in self._sources.price_folders for one in read_price_lists(folder))
 
     # planning and quoting
 

@@ -6,6 +6,7 @@ import threading
 from datetime import UTC, datetime
 from typing import TYPE_CHECKING
 
+from spoutline.bootstrap.once import Once
 from spoutline.bootstrap.settings import Settings, user_folder
 
 if TYPE_CHECKING:
@@ -22,34 +23,23 @@ class Stores:
 
     def __init__(self, settings: Settings) -> None:
         self._settings = settings
-        self._opening = threading.RLock()
-        self._book: Book | None = None
-        self._saving_book: Book | None = None
-        self._catalogue: CatalogueStore | None = None
-        self._is_checked = False
+        turns = threading.RLock()  # all stores may lie in one database: they are opened one after the other
+        self._sound_url = Once(self._checked_url, turns)
+        self._book = Once(self._open_book, turns)
+        self._saving_book = Once(self._open_saving_book, turns)
+        self._catalogue = Once(self._open_catalogue, turns)
+        self._turns = turns
 
     def book(self) -> Book:
         """Return the book of surveys, its tables made or migrated."""
-        with self._opening:
-            if self._book is None:
-                from spoutline.book.book import open_book
-
-                self._book = open_book(self._sound_url())
-            return self._book
+        return self._book()
 
     def saving_book(self) -> Book:
         """Return the book for a writer that shows its state: it gives up soon where the book does not answer.
 
         It never makes a file: where the one of an open book is missing, that is a fault to be told.
         """
-        self.book()
-        with self._opening:
-            if self._saving_book is None:
-                from spoutline.book.book import open_book
-                from spoutline.database.faults import Patience
-
-                self._saving_book = open_book(self.database_url(), patience=Patience.SHORT, may_create=False)
-            return self._saving_book
+        return self._saving_book()
 
     def quotations(self) -> QuotationBook:
         """Return the quotations of the book."""
@@ -57,45 +47,52 @@ class Stores:
 
     def catalogue(self) -> CatalogueStore:
         """Return the catalogue, compiled anew where its source changed."""
-        with self._opening:
-            if self._catalogue is None:
-                from spoutline import assets
-                from spoutline.catalogue.build import ensure_catalogue
-
-                url, may_create = self._sound_url(), self._book is None  # a file that an open book misses is a fault
-                self._catalogue = ensure_catalogue(url, assets.catalogue_folder(), may_create=may_create)
-            return self._catalogue
+        return self._catalogue()
 
     def close(self) -> None:
         """Close what was opened; it opens again when next used."""
-        with self._opening:
-            for book in (self._book, self._saving_book):
-                if book is not None:
-                    book.close()
-            if self._catalogue is not None:
-                self._catalogue.close()
-            self._book = self._saving_book = None
-            self._catalogue = None
-            self._is_checked = False
+        with self._turns:
+            for book in (*self._book.forget(), *self._saving_book.forget()):
+                book.close()
+            for catalogue in self._catalogue.forget():
+                catalogue.close()
+            self._sound_url.forget()
 
-    def _sound_url(self) -> str:
+    def _open_book(self) -> Book:
+        from spoutline.book.book import open_book
+
+        return open_book(self._sound_url())
+
+    def _open_saving_book(self) -> Book:
+        from spoutline.book.book import open_book
+        from spoutline.database.faults import Patience
+
+        self.book()
+        return open_book(self.database_url(), patience=Patience.SHORT, may_create=False)
+
+    def _open_catalogue(self) -> CatalogueStore:
+        from spoutline import assets
+        from spoutline.catalogue.build import ensure_catalogue
+
+        may_create = not self._book.is_made  # a file that an open book misses is a fault
+        return ensure_catalogue(self._sound_url(), assets.catalogue_folder(), may_create=may_create)
+
+    def _checked_url(self) -> str:
         """Return the address of the database; raise ``DamagedStore`` where what lies there is no sound book.
 
         A book that is about to be migrated is backed up first.
         """
-        url = self.database_url()
-        if not self._is_checked:
-            from spoutline.book.backups import back_up_before_migration
-            from spoutline.book.book_file import check_usable
-            from spoutline.book.schema import BOOK_SCHEMA
-            from spoutline.catalogue.schema import CATALOGUE_SCHEMA
-            from spoutline.database.engine import file_of
+        from spoutline.book.backups import back_up_before_migration
+        from spoutline.book.book_file import check_usable
+        from spoutline.book.schema import BOOK_SCHEMA
+        from spoutline.catalogue.schema import CATALOGUE_SCHEMA
+        from spoutline.database.engine import file_of
 
-            path = file_of(url)
-            if path is not None:
-                newest = BOOK_SCHEMA.newest, CATALOGUE_SCHEMA.newest
-                back_up_before_migration(check_usable(path), *newest, datetime.now(UTC))
-            self._is_checked = True
+        url = self.database_url()
+        path = file_of(url)
+        if path is not None:
+            newest = BOOK_SCHEMA.newest, CATALOGUE_SCHEMA.newest
+            back_up_before_migration(check_usable(path), *newest, datetime.now(UTC))
         return url
 
     def database_url(self) -> str:

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import threading
 from functools import partial
 from typing import TYPE_CHECKING
 
 from spoutline.bootstrap.bills import BillService
 from spoutline.bootstrap.jurisdictions import JurisdictionService
+from spoutline.bootstrap.once import Once
 from spoutline.bootstrap.phrase_tables import PhraseTables
 from spoutline.bootstrap.settings import Settings, user_folder
 from spoutline.bootstrap.stores import Stores
@@ -60,10 +60,9 @@ class Workbench:
         self._language = settings.language
         self._phrases = PhraseTables(_resources)
         self._bills = BillService(self.story, self._phrases)
-        self._wiring = threading.Lock()
-        self._quoting: QuotationService | None = None
-        self._converting: ConversionService | None = None
-        self._packing: InstallerService | None = None
+        self._quoting = Once(self._wire_quoting)
+        self._converting = Once(self._wire_converting)
+        self._packing = Once(self._wire_packing)
 
     # planning
 
@@ -186,23 +185,7 @@ class Workbench:
 
     def quoting(self) -> QuotationService:
         """Return the use cases of quotations, wired to the stores of this workbench."""
-        from spoutline.bootstrap.quotations import QuotationService, Sources
-
-        with self._wiring:
-            if self._quoting is None:
-                self._quoting = QuotationService(
-                    Sources(
-                        tables=self._checked_tables,
-                        catalogue=self._stores.catalogue,
-                        story=self.story,
-                        price_folders=self._price_folders(),
-                        quotations=self._stores.quotations,
-                        steps=self._steps,
-                        usual_terms=user_folder() / "usual_terms.toml",
-                        agree_order=lambda *order: self.agreeing().agree_order(*order),
-                    )
-                )
-            return self._quoting
+        return self._quoting()
 
     def agreeing(self) -> AgreementService:
         """Return the use cases of agreed sets: the one door to the sets of a station."""
@@ -220,41 +203,59 @@ class Workbench:
 
     def converting(self) -> ConversionService:
         """Return the use cases of conversions, wired to the stores of this workbench."""
-        from spoutline.bootstrap.conversions import ConversionService, Sources
-
-        with self._wiring:
-            if self._converting is None:
-                self._converting = ConversionService(
-                    Sources(
-                        tables=self._checked_tables,
-                        catalogue=self._stores.catalogue,
-                        story=self.story,
-                        phrases=self._phrases,
-                        book=self._stores.book,
-                        open_converter=partial(open_converting, self._settings),
-                    )
-                )
-            return self._converting
+        return self._converting()
 
     def packing(self) -> InstallerService:
         """Return the use cases of the installer, wired to the stores of this workbench."""
-        from spoutline.bootstrap.installer import InstallerService, Sources
-
-        with self._wiring:
-            if self._packing is None:
-                self._packing = InstallerService(
-                    Sources(
-                        tables=self._checked_tables,
-                        catalogue=self._stores.catalogue,
-                        book=self._stores.book,
-                        phrases=self._phrases,
-                    )
-                )
-            return self._packing
+        return self._packing()
 
     def close(self) -> None:
         """Close the stores that were opened."""
         self._stores.close()
+
+    # what is wired when first asked for
+
+    def _wire_quoting(self) -> QuotationService:
+        from spoutline.bootstrap.quotations import QuotationService, Sources
+
+        return QuotationService(
+            Sources(
+                tables=self._checked_tables,
+                catalogue=self._stores.catalogue,
+                story=self.story,
+                price_folders=self._price_folders(),
+                quotations=self._stores.quotations,
+                steps=self._steps,
+                usual_terms=user_folder() / "usual_terms.toml",
+                agree_order=lambda *order: self.agreeing().agree_order(*order),
+            )
+        )
+
+    def _wire_converting(self) -> ConversionService:
+        from spoutline.bootstrap.conversions import ConversionService, Sources
+
+        return ConversionService(
+            Sources(
+                tables=self._checked_tables,
+                catalogue=self._stores.catalogue,
+                story=self.story,
+                phrases=self._phrases,
+                book=self._stores.book,
+                open_converter=partial(open_converting, self._settings),
+            )
+        )
+
+    def _wire_packing(self) -> InstallerService:
+        from spoutline.bootstrap.installer import InstallerService, Sources
+
+        return InstallerService(
+            Sources(
+                tables=self._checked_tables,
+                catalogue=self._stores.catalogue,
+                book=self._stores.book,
+                phrases=self._phrases,
+            )
+        )
 
     # what only the stores together can check
 

@@ -52,12 +52,9 @@ class Sheet:
 
 def column_name(column: int) -> str:
     """Return the letters of a column counted from 0."""
-    letters = ""
-    column += 1
-    while column:
-        column, rest = divmod(column - 1, 26)
-        letters = chr(ord("A") + rest) + letters
-    return letters
+    from openpyxl.utils import get_column_letter
+
+    return get_column_letter(column + 1)
 
 
 def read_sheet(path: Path, sheet_name: str | None = None) -> Sheet:
