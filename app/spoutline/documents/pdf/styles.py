@@ -25,7 +25,6 @@ TEXT_HEIGHT_LEAST: Final = min(height for _, height in PAGE_SIZES.values()) - MA
 BLACK: Final = HexColor("#16191c")
 GREY: Final = HexColor("#565d63")
 RULE: Final = HexColor("#b9bfc4")
-FAINT: Final = HexColor("#eef1f2")
 ACCENT: Final = HexColor("#1d4f6b")
 FAULT: Final = HexColor("#8a2a10")
 

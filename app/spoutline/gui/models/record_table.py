@@ -52,10 +52,6 @@ class RecordTable(QAbstractTableModel, Generic[RecordT]):
         self._columns = tuple(columns)
         self.endResetModel()
 
-    def record_at(self, index: Index) -> RecordT | None:
-        """Return the record of a row; None for no row."""
-        return self._records[index.row()] if index.isValid() else None
-
     def rowCount(self, parent: Index = _ROOT) -> int:
         """Qt: return the number of rows below ``parent``."""
         return 0 if parent.isValid() else len(self._records)

@@ -14,14 +14,12 @@ _PULL_AND_HOSE: tuple[Rule, ...] = (
     declared(
         RuleId.BREAKAWAY_PLACEMENT,
         Asked.BREAKAWAY_PLACE,
-        "The breakaway is marked for its place",
         "UL 567/567B 1.3, 18",
         facts=("placements", "place"),
     ),
     declared(
         RuleId.SEPARATION_WINDOW,
         Asked.SEPARATION_FORCE,
-        "The breakaway's separation window lies inside the profile's",
         "UL 567 6.3 (secondary); EN 13617-2 (memory)",
         L.BREAKAWAY_SEPARATION_MIN,
         L.BREAKAWAY_SEPARATION_MAX,
@@ -30,14 +28,12 @@ _PULL_AND_HOSE: tuple[Rule, ...] = (
     declared(
         RuleId.PULL_STRENGTH_KNOWN,
         Asked.DRIVE_OFF,
-        "The pull that the part bears is stated",
         "part data",
         facts=("part",),
     ),
     declared(
         RuleId.BREAKAWAY_OWN_STRENGTH,
         Asked.DRIVE_OFF,
-        "The breakaway's own halves outlast its separation",
         "statics; margin is engineering judgement",
         L.BREAKAWAY_STRENGTH_MARGIN,
         facts=("pull_strength", "pull_demand"),
@@ -45,7 +41,6 @@ _PULL_AND_HOSE: tuple[Rule, ...] = (
     declared(
         RuleId.ADAPTOR_ADDS_JOINT,
         Asked.JOINTS,
-        "No more joints than needed: each adapter is one more that can leak",
         "common practice, no source",
         facts=("part",),
         severity=_SHOULD,
@@ -53,7 +48,6 @@ _PULL_AND_HOSE: tuple[Rule, ...] = (
     declared(
         RuleId.SWIVEL_PLANES,
         Asked.SWIVEL,
-        "The swivel turns in as many planes as the duty asks",
         "common practice, no source",
         L.SWIVEL_PLANES_CAR,
         L.SWIVEL_PLANES_TRUCK,
@@ -65,7 +59,6 @@ _PULL_AND_HOSE: tuple[Rule, ...] = (
     declared(
         RuleId.HOSE_CONSTRUCTION,
         Asked.HOSE_CONSTRUCTION,
-        "The curb hose suits the way it is taken up",
         "EN 1360, ISO 5772; common practice",
         L.HOSE_CONSTRUCTION_PLAIN,
         L.HOSE_CONSTRUCTION_RETRACTOR,
@@ -75,7 +68,6 @@ _PULL_AND_HOSE: tuple[Rule, ...] = (
     declared(
         RuleId.HOSE_LOW_PERMEATION,
         Asked.LOW_PERMEATION,
-        "The hose carries the low-permeation marking",
         "UL 330; CARB NVR-1",
         L.HOSE_LOW_PERMEATION,
         facts=("low_permeation",),
@@ -83,7 +75,6 @@ _PULL_AND_HOSE: tuple[Rule, ...] = (
     declared(
         RuleId.HOSE_PERMEATION_RATE,
         Asked.LOW_PERMEATION,
-        "The hose's permeation is stated and within the limit",
         "UL 330; CARB CP-201 (memory)",
         L.HOSE_PERMEATION_MAX,
         facts=("permeation", "permeation_maximum"),
@@ -91,7 +82,6 @@ _PULL_AND_HOSE: tuple[Rule, ...] = (
     declared(
         RuleId.HOSE_SINGLE_LENGTH,
         Asked.HOSE_LENGTH,
-        "The hose alone stays within the length limit",
         "NFPA 30A 6.5; Okla. 165:26-2-92(a)",
         L.HOSE_LENGTH_MAX,
         L.HOSE_LENGTH_MAX_FENCED,
@@ -101,7 +91,6 @@ _PULL_AND_HOSE: tuple[Rule, ...] = (
     declared(
         RuleId.WHIP_LENGTH,
         Asked.WHIP_LENGTH,
-        "The whip hose is long enough to turn",
         "geometry; margin is engineering judgement",
         L.BEND_ANGLE_MARGIN,
         facts=("length", "length_minimum", "bend_radius", "turn_angle"),
@@ -109,7 +98,6 @@ _PULL_AND_HOSE: tuple[Rule, ...] = (
     declared(
         RuleId.HOSE_VELOCITY,
         Asked.VELOCITY,
-        "Velocity in the hose at the dispenser's flow",
         "static guidance (memory)",
         L.FLOW_VELOCITY_MAX,
         facts=("velocity", "velocity_maximum", "flow_ceiling"),
@@ -118,14 +106,12 @@ _PULL_AND_HOSE: tuple[Rule, ...] = (
     declared(
         RuleId.FLOW_DATA_KNOWN,
         Asked.FLOW,
-        "The figures for the pressure loss are stated",
         "part data",
         facts=("missing",),
     ),
     declared(
         RuleId.CONTINUITY_KNOWN,
         Asked.CONTINUITY,
-        "The part's electrical resistance is stated",
         "NFPA 77 (memory)",
         L.BOND_DEF_REQUIRED,
         facts=("part",),
@@ -133,7 +119,6 @@ _PULL_AND_HOSE: tuple[Rule, ...] = (
     declared(
         RuleId.PART_RESISTANCE,
         Asked.RESISTANCE,
-        "The part's resistance is within its own limit",
         "UL 330, UL 567A 12.2",
         L.BOND_HOSE_MAX,
         L.BOND_DEVICE_MAX,
@@ -145,49 +130,42 @@ _JOINT_AND_SET: tuple[Rule, ...] = (
     declared(
         RuleId.JOINT_THREAD,
         Asked.JOINTS,
-        "The thread standards match",
         "ASME B1.20.1 (60 degrees); ISO 228-1 (55 degrees)",
         facts=("upstream", "downstream", "upstream_thread", "downstream_thread"),
     ),
     declared(
         RuleId.JOINT_SIZE,
         Asked.JOINTS,
-        "The nominal sizes match",
         "ASME B1.20.1; ISO 228-1",
         facts=("upstream", "downstream", "upstream_size", "downstream_size"),
     ),
     declared(
         RuleId.JOINT_GENDER,
         Asked.JOINTS,
-        "A male thread meets a female one",
         "ASME B1.20.1; ISO 228-1",
         facts=("upstream", "downstream", "gender"),
     ),
     declared(
         RuleId.JOINT_PATH,
         Asked.JOINTS,
-        "The paths match",
         "UL 330 clause 4 note",
         facts=("upstream", "downstream", "upstream_path", "downstream_path"),
     ),
     declared(
         RuleId.CHAIN_ORDER,
         Asked.CHAIN,
-        "The parts stand in the order that the chain asks",
         "common practice",
         facts=("chain", "chain_asked"),
     ),
     declared(
         RuleId.SPLITTER_PLACE,
         Asked.CHAIN,
-        "A splitter stands at the dispenser outlet",
         "common practice, no source",
         facts=("part",),
     ),
     declared(
         RuleId.PINNED_PART_MISSING,
         Asked.DECISION,
-        "Every pinned part is in the set",
         "decision in the survey",
         facts=("part",),
     ),

@@ -13,7 +13,6 @@ _MUST, _SHOULD, _ADVICE = Severity.MUST, Severity.SHOULD, Severity.ADVICE
 
 def _derives(
     requirement: Asked,
-    title: str,
     source: str,
     *limits: L,
     facts: tuple[str, ...],
@@ -21,7 +20,6 @@ def _derives(
 ) -> Rule:
     return Rule(
         id=RuleId(f"asks_{requirement}"),
-        title=title,
         severity=severity,
         requirement=requirement,
         source=source,
@@ -33,7 +31,6 @@ def _derives(
 DERIVATION_RULES: tuple[Rule, ...] = (
     _derives(
         Asked.LISTING_CLASS,
-        "Listing class: the next class that covers the blend",
         "UL 2586 1.4, UL 2586A 1.3, UL 2586B 1.3 (scopes)",
         L.LISTING_E10_MAX,
         L.LISTING_E25_MAX,
@@ -45,27 +42,23 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.LISTING_SCHEME,
-        "Listing scheme: whose listings count here",
         "rule profile",
         L.LISTING_SCHEME,
         facts=("scheme",),
     ),
     _derives(
         Asked.DEF_ZONE,
-        "DEF nozzle in the flammable zone of a fuel dispenser",
         "UL outline 2586C (secondary)",
         L.LISTING_DEF_ZONE,
         facts=("in_flammable_zone", "evaluated_nozzle_wanted"),
     ),
     _derives(
         Asked.LIQUID_SERVICE,
-        "Nozzle service: the filler that the duty meets",
         "SAE J285 (secondary)",
         facts=("family", "duty", "services"),
     ),
     _derives(
         Asked.SPOUT,
-        "Spout: outside diameter for the liquid and duty",
         "40 CFR 1090.1550; SAE J285; ISO 22241-4",
         L.SPOUT_GASOLINE_OD_MIN,
         L.SPOUT_GASOLINE_OD_MAX,
@@ -81,7 +74,6 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.FILLER,
-        "Filler: the spout enters its own filler and no wrong one that a diameter can bar",
         "SAE J285 scope: a diameter lets a filler inlet reject the wrong fuel",
         L.FILLER_GASOLINE_OPENING,
         L.FILLER_DIESEL_CAR_OPENING,
@@ -90,13 +82,11 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.MATERIALS,
-        "Wetted materials against the liquid; a listing goes before the table",
         "table of materials",
         facts=("column",),
     ),
     _derives(
         Asked.TEMPERATURE,
-        "Temperature range of the parts against the climate",
         "UL 2586A 1.1, UL 2586B 1.1 (range of a listed nozzle)",
         L.NOZZLE_TEMPERATURE_MIN,
         L.NOZZLE_TEMPERATURE_MAX,
@@ -104,7 +94,6 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.PRESSURE,
-        "Pressure rating: the listing's minimum and the dispenser's pressure",
         "UL 2586A 1.1, UL 330 1.4",
         L.PART_PRESSURE_MIN,
         L.SUPPLY_PRESSURE,
@@ -112,7 +101,6 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.PATH,
-        "Path: single, balance coaxial or vacuum-assist coaxial, never mixed",
         "UL 330 clause 4 note (both orders of coaxial hose)",
         L.VAPOUR_RECOVERY,
         L.VAPOUR_REMOVAL,
@@ -120,13 +108,11 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.VAPOUR_PARTS,
-        "Vapor parts: bellows on balance, vapor path closed at the breakaway and at an unused outlet",
         "CARB executive orders (secondary)",
         facts=("path", "bellows", "outlet_path"),
     ),
     _derives(
         Asked.OPERATION,
-        "Automatic shut-off, manual nozzles only in the cases that the profile names",
         "NFPA 30A (secondary)",
         L.NOZZLE_AUTOMATIC_REQUIRED,
         L.NOZZLE_MANUAL_CASES,
@@ -134,7 +120,6 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.HOLD_OPEN,
-        "Hold-open latch: only where allowed and wanted",
         "NFPA 30A (secondary); 29 CFR 1910.106(g)(4) for marine (memory)",
         L.HOLD_OPEN_SELF,
         L.HOLD_OPEN_ATTENDED,
@@ -145,7 +130,6 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.NO_PRESSURE_DEVICE,
-        "No-pressure device: with a latch, and where flow is stopped elsewhere",
         "NFPA 30A (secondary)",
         L.NO_PRESSURE_DEVICE_WITH_HOLD_OPEN,
         L.NO_PRESSURE_DEVICE_WITH_PREPAY,
@@ -153,20 +137,17 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.ENHANCED_CONVENTIONAL,
-        "Enhanced conventional nozzle for gasoline on one path",
         "CARB NVR-1, CP-207",
         L.ENHANCED_CONVENTIONAL,
         facts=("path", "enhanced_conventional"),
     ),
     _derives(
         Asked.CHAIN,
-        "Chain: the order of the parts from the dispenser",
         "common practice; coaxial hose carries its swivel (UL 330 clause 4)",
         facts=("chain",),
     ),
     _derives(
         Asked.BREAKAWAY_PLACE,
-        "Breakaway place: above the curb hose, or at the nozzle where the hose is retrieved or long",
         "Okla. 165:26-2-91(d); UL 567 1.3; NFPA 30A 6.5",
         L.BREAKAWAY_REQUIRED,
         L.HOSE_MARINE_LONG,
@@ -174,7 +155,6 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.SEPARATION_FORCE,
-        "Separation force: the breakaway's window inside the profile's",
         "UL 567 6.3 (secondary); EN 13617-2 (memory)",
         L.BREAKAWAY_SEPARATION_MIN,
         L.BREAKAWAY_SEPARATION_MAX,
@@ -182,7 +162,6 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.SERVICE_LOAD,
-        "Service load: separation lies above what hangs below and what a user pulls",
         "statics; margin is engineering judgement",
         L.BREAKAWAY_SERVICE_MARGIN,
         L.PULL_USER_TUG,
@@ -190,7 +169,6 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.DRIVE_OFF,
-        "Drive-off: every other part and the outlet outlast the breakaway",
         "statics; margin and angles are engineering judgement",
         L.BREAKAWAY_STRENGTH_MARGIN,
         L.BREAKAWAY_ANGLE_ADVICE,
@@ -200,7 +178,6 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.SWIVEL,
-        "Swivel: planes of rotation for the duty, none beside a hose with its own",
         "common practice, no source",
         L.SWIVEL_PLANES_CAR,
         L.SWIVEL_PLANES_TRUCK,
@@ -211,7 +188,6 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.HOSE_CONSTRUCTION,
-        "Hose construction for the way the hose is taken up",
         "EN 1360, ISO 5772 (types 1 and 2); common practice",
         L.HOSE_CONSTRUCTION_PLAIN,
         L.HOSE_CONSTRUCTION_RETRACTOR,
@@ -220,7 +196,6 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.LOW_PERMEATION,
-        "Low-permeation hose for gasoline",
         "UL 330 low-permeation marking; CARB NVR-1",
         L.HOSE_LOW_PERMEATION,
         L.HOSE_PERMEATION_MAX,
@@ -228,7 +203,6 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.HOSE_LENGTH,
-        "Hose length: whip and curb hose together within the limit",
         "NFPA 30A 6.5; Okla. 165:26-2-92(a)",
         L.HOSE_LENGTH_MAX,
         L.HOSE_LENGTH_MAX_FENCED,
@@ -237,7 +211,6 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.REACH,
-        "Reach: hoses and rigid parts together reach every filler with slack",
         "geometry; slack is engineering judgement",
         L.REACH_SLACK_FRACTION,
         L.REACH_SLACK_MIN,
@@ -245,7 +218,6 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.GROUND_CLEARANCE,
-        "Ground clearance: the hose hangs clear of the ground",
         "common practice, no source",
         L.GROUND_CLEARANCE,
         facts=("clearance",),
@@ -253,21 +225,18 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.WHIP_LENGTH,
-        "Whip hose: long enough to turn the breakaway into the line of a drive-off",
         "geometry; margin is engineering judgement",
         L.BEND_ANGLE_MARGIN,
         facts=("turn_angle", "margin"),
     ),
     _derives(
         Asked.CONTINUITY,
-        "Continuity: every part states its resistance end to end",
         "NFPA 77 (memory); for DEF not required (UL 87C, secondary)",
         L.BOND_DEF_REQUIRED,
         facts=("family", "severity"),
     ),
     _derives(
         Asked.RESISTANCE,
-        "Resistance: each part within its own limit, and the whole",
         "UL 330, UL 567A 12.2, NFPA 77",
         L.BOND_TOTAL_MAX,
         L.BOND_HOSE_MAX,
@@ -277,7 +246,6 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.FLOW,
-        "Flow: what is wanted at the nozzle, what the dispenser gives, what the law allows",
         "40 CFR 1090.1550 for gasoline into motor vehicles; the rest common practice",
         L.FLOW_GASOLINE_ROAD_MAX,
         L.FLOW_WANTED_CAR,
@@ -295,25 +263,22 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.NOZZLE_FLOW,
-        "Nozzle flow: enough for the shut-off, not above the nozzle's maximum",
         "part data (EN 13012, UL 2586)",
         facts=("flow_ceiling",),
     ),
     _derives(
         Asked.VELOCITY,
-        "Velocity in the hose",
         "static guidance (memory)",
         L.FLOW_VELOCITY_MAX,
         facts=("velocity_maximum",),
         severity=_SHOULD,
     ),
-    _derives(Asked.STATUS, "Only parts that their maker still sells", "catalogue", facts=("status",)),
-    _derives(Asked.LEAD_TIME, "Longest lead time accepted", "decision in the survey", facts=("longest_lead_time",)),
-    _derives(Asked.DECISION, "Parts pinned and parts refused", "decision in the survey", facts=("pinned", "refused")),
-    _derives(Asked.PRICE, "A list price in the site's currency", "catalogue", facts=("currency",)),
+    _derives(Asked.STATUS, "catalogue", facts=("status",)),
+    _derives(Asked.LEAD_TIME, "decision in the survey", facts=("longest_lead_time",)),
+    _derives(Asked.DECISION, "decision in the survey", facts=("pinned", "refused")),
+    _derives(Asked.PRICE, "catalogue", facts=("currency",)),
     _derives(
         Asked.JOINTS,
-        "Joints: thread standard, size, gender and path match, or an adapter stands between",
         "ASME B1.20.1; ISO 228-1",
         facts=("outlet",),
     ),

@@ -13,20 +13,18 @@ _SHOULD, _ADVICE = Severity.SHOULD, Severity.ADVICE
 
 
 _SOLD: tuple[Rule, ...] = (
-    declared(RuleId.PART_IN_SLOT, Asked.CHAIN, "The part's kind has this place", "chain", facts=("kind", "slot")),
+    declared(RuleId.PART_IN_SLOT, Asked.CHAIN, "chain", facts=("kind", "slot")),
     declared(
         RuleId.PART_STATUS,
         Asked.STATUS,
-        "The part is still sold",
         "catalogue",
         facts=("status", "superseded_by"),
     ),
-    declared(RuleId.PART_PRICE, Asked.PRICE, "The part has a price in the currency", "catalogue", facts=("currency",)),
-    declared(RuleId.PART_REFUSED, Asked.DECISION, "The part was refused", "decision in the survey", facts=("part",)),
+    declared(RuleId.PART_PRICE, Asked.PRICE, "catalogue", facts=("currency",)),
+    declared(RuleId.PART_REFUSED, Asked.DECISION, "decision in the survey", facts=("part",)),
     declared(
         RuleId.PART_LEAD_TIME,
         Asked.LEAD_TIME,
-        "The part arrives in time",
         "decision in the survey",
         facts=("lead_time", "longest_lead_time"),
     ),
@@ -36,7 +34,6 @@ _LISTED: tuple[Rule, ...] = (
     declared(
         RuleId.PART_SCHEME,
         Asked.LISTING_SCHEME,
-        "The part's listing counts here",
         "rule profile",
         L.LISTING_SCHEME,
         facts=("schemes", "scheme"),
@@ -44,14 +41,12 @@ _LISTED: tuple[Rule, ...] = (
     declared(
         RuleId.PART_CLASS,
         Asked.LISTING_CLASS,
-        "The part carries the listing class",
         "UL 2586/330/567 and supplements A and B",
         facts=("listings", "listing_class"),
     ),
     declared(
         RuleId.DEF_ZONE_NOZZLE,
         Asked.DEF_ZONE,
-        "The DEF nozzle was evaluated for the flammable zone",
         "UL outline 2586C (secondary)",
         L.LISTING_DEF_ZONE,
         facts=("def_zone_evaluated",),
@@ -59,7 +54,6 @@ _LISTED: tuple[Rule, ...] = (
     declared(
         RuleId.OXYGENATE_LIMIT,
         Asked.LISTING_CLASS,
-        "The blend stays within the oxygenates that the hose standard covers",
         "EN 1360:2013, EN 13483 scopes",
         L.HOSE_OXYGENATE_MAX,
         facts=("blend_percent", "oxygenate_maximum"),
@@ -68,14 +62,12 @@ _LISTED: tuple[Rule, ...] = (
     declared(
         RuleId.MATERIAL_UNSUITABLE,
         Asked.MATERIALS,
-        "No wetted material is unsuitable for the liquid",
         "table of materials",
         facts=("material", "column", "suitability"),
     ),
     declared(
         RuleId.MATERIAL_AGAINST_LISTING,
         Asked.MATERIALS,
-        "A listed part with a material that the table calls unsuitable",
         "table of materials; a listing goes before it",
         facts=("material", "column", "suitability"),
         severity=_ADVICE,
@@ -83,7 +75,6 @@ _LISTED: tuple[Rule, ...] = (
     declared(
         RuleId.MATERIAL_CAUTION,
         Asked.MATERIALS,
-        "A material whose grade needs confirming for the liquid",
         "table of materials",
         facts=("material", "column", "suitability"),
         severity=_SHOULD,
@@ -91,14 +82,12 @@ _LISTED: tuple[Rule, ...] = (
     declared(
         RuleId.TEMPERATURE_RANGE,
         Asked.TEMPERATURE,
-        "The part's range covers the climate",
         "part data",
         facts=("part_low", "part_high", "temperature_low", "temperature_high"),
     ),
     declared(
         RuleId.PRESSURE_RATING,
         Asked.PRESSURE,
-        "The part stands the pressure",
         "UL 2586A 1.1, UL 330 1.4",
         L.PART_PRESSURE_MIN,
         facts=("maximum_pressure", "pressure"),
@@ -109,38 +98,31 @@ _PATH: tuple[Rule, ...] = (
     declared(
         RuleId.PART_PATH,
         Asked.PATH,
-        "The part has the path of the set",
         "UL 330 clause 4 note",
         facts=("part_path", "path"),
     ),
-    declared(
-        RuleId.BELLOWS, Asked.VAPOUR_PARTS, "A balance nozzle has bellows", "CARB executive orders", facts=("path",)
-    ),
+    declared(RuleId.BELLOWS, Asked.VAPOUR_PARTS, "CARB executive orders", facts=("path",)),
     declared(
         RuleId.BREAKAWAY_CLOSES_VAPOUR,
         Asked.VAPOUR_PARTS,
-        "The breakaway closes the vapor path",
         "CARB executive orders (secondary)",
         facts=("path",),
     ),
     declared(
         RuleId.ADAPTOR_CLOSES_VAPOUR,
         Asked.VAPOUR_PARTS,
-        "An adapter from a coaxial outlet to one path closes the vapor port",
         "common practice, no source",
         facts=("part_path", "path"),
     ),
     declared(
         RuleId.HOSE_BUILT_IN_SWIVEL,
         Asked.VAPOUR_PARTS,
-        "A vapor curb hose carries its swivel",
         "common practice, no source",
         facts=("path",),
     ),
     declared(
         RuleId.SPLITTER_VAPOUR_RETURN,
         Asked.VAPOUR_PARTS,
-        "A splitter needs a vapor return pipe at the outlet",
         "common practice, no source",
         facts=("vapour_return_available",),
     ),
@@ -150,21 +132,18 @@ _NOZZLE: tuple[Rule, ...] = (
     declared(
         RuleId.NOZZLE_SERVICE,
         Asked.LIQUID_SERVICE,
-        "The nozzle is made for this filler",
         "SAE J285 (secondary)",
         facts=("service", "services"),
     ),
     declared(
         RuleId.NOZZLE_LIQUID,
         Asked.LIQUID_SERVICE,
-        "The nozzle is made for this liquid",
         "part data",
         facts=("liquids", "family"),
     ),
     declared(
         RuleId.SPOUT_DIAMETER,
         Asked.SPOUT,
-        "Spout outside diameter inside its window",
         "40 CFR 1090.1550; SAE J285; ISO 22241-4",
         L.SPOUT_GASOLINE_OD_MIN,
         L.SPOUT_GASOLINE_OD_MAX,
@@ -179,7 +158,6 @@ _NOZZLE: tuple[Rule, ...] = (
     declared(
         RuleId.SPOUT_STRAIGHT_LENGTH,
         Asked.SPOUT,
-        "Straight section at the end of a gasoline spout",
         "40 CFR 1090.1550",
         L.SPOUT_GASOLINE_STRAIGHT_MIN,
         facts=("straight_length", "straight_minimum"),
@@ -187,7 +165,6 @@ _NOZZLE: tuple[Rule, ...] = (
     declared(
         RuleId.SPOUT_SPRING_DISTANCE,
         Asked.SPOUT,
-        "Retaining spring ends far enough from the end of a gasoline spout",
         "40 CFR 1090.1550",
         L.SPOUT_GASOLINE_SPRING_DISTANCE,
         facts=("spring_distance", "spring_minimum"),
@@ -195,7 +172,6 @@ _NOZZLE: tuple[Rule, ...] = (
     declared(
         RuleId.SPOUT_WRONG_FILLER,
         Asked.FILLER,
-        "The spout does not enter the wrong filler",
         "SAE J285 scope",
         L.FILLER_GASOLINE_OPENING,
         L.FILLER_DEF_OPENING,
@@ -204,7 +180,6 @@ _NOZZLE: tuple[Rule, ...] = (
     declared(
         RuleId.SPOUT_OWN_FILLER,
         Asked.FILLER,
-        "The spout enters its own filler",
         "SAE J285 scope",
         L.FILLER_GASOLINE_OPENING,
         L.FILLER_DIESEL_CAR_OPENING,
@@ -214,7 +189,6 @@ _NOZZLE: tuple[Rule, ...] = (
     declared(
         RuleId.MISFILL_INTERLOCK,
         Asked.FILLER,
-        "A DEF nozzle opens only in a DEF filler",
         "ISO 22241-4 (memory)",
         facts=("spout",),
         severity=_ADVICE,
@@ -222,7 +196,6 @@ _NOZZLE: tuple[Rule, ...] = (
     declared(
         RuleId.AUTOMATIC_SHUT_OFF,
         Asked.OPERATION,
-        "The nozzle shuts off by itself",
         "NFPA 30A (secondary); UL 2586",
         L.NOZZLE_AUTOMATIC_REQUIRED,
         L.NOZZLE_MANUAL_CASES,
@@ -231,7 +204,6 @@ _NOZZLE: tuple[Rule, ...] = (
     declared(
         RuleId.LATCH_UNWANTED,
         Asked.HOLD_OPEN,
-        "No latch where none is allowed or wanted",
         "NFPA 30A (secondary)",
         L.HOLD_OPEN_SELF,
         L.HOLD_OPEN_ATTENDED,
@@ -243,14 +215,12 @@ _NOZZLE: tuple[Rule, ...] = (
     declared(
         RuleId.LATCH_MISSING,
         Asked.HOLD_OPEN,
-        "The latch that was wanted",
         "survey",
         facts=("wanted",),
     ),
     declared(
         RuleId.NO_PRESSURE_DEVICE,
         Asked.NO_PRESSURE_DEVICE,
-        "The nozzle shuts when pressure or flow stops",
         "NFPA 30A (secondary)",
         L.NO_PRESSURE_DEVICE_WITH_HOLD_OPEN,
         L.NO_PRESSURE_DEVICE_WITH_PREPAY,
@@ -259,7 +229,6 @@ _NOZZLE: tuple[Rule, ...] = (
     declared(
         RuleId.ENHANCED_CONVENTIONAL,
         Asked.ENHANCED_CONVENTIONAL,
-        "The nozzle is of the enhanced conventional kind",
         "CARB NVR-1, CP-207",
         L.ENHANCED_CONVENTIONAL,
         facts=("path",),
@@ -267,7 +236,6 @@ _NOZZLE: tuple[Rule, ...] = (
     declared(
         RuleId.NOZZLE_MAXIMUM_FLOW,
         Asked.NOZZLE_FLOW,
-        "The nozzle takes the flow that the dispenser gives",
         "part data",
         L.FLOW_GASOLINE_ROAD_MAX,
         facts=("maximum_flow", "flow_ceiling"),
@@ -275,7 +243,6 @@ _NOZZLE: tuple[Rule, ...] = (
     declared(
         RuleId.NOZZLE_MINIMUM_FLOW,
         Asked.NOZZLE_FLOW,
-        "The shut-off works at a flow that the dispenser gives",
         "part data",
         L.FLOW_GASOLINE_ROAD_MAX,
         facts=("minimum_flow", "flow_ceiling"),
@@ -283,14 +250,12 @@ _NOZZLE: tuple[Rule, ...] = (
     declared(
         RuleId.NOZZLE_MINIMUM_FLOW_KNOWN,
         Asked.NOZZLE_FLOW,
-        "The least flow for the shut-off is stated",
         "part data",
         facts=("operation",),
     ),
     declared(
         RuleId.NOZZLE_OPENING_PRESSURE_KNOWN,
         Asked.NOZZLE_FLOW,
-        "The opening pressure of the no-pressure device is stated",
         "part data",
         facts=("no_pressure_device",),
     ),

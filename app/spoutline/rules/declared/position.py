@@ -13,7 +13,6 @@ _MUST, _SHOULD, _ADVICE = Severity.MUST, Severity.SHOULD, Severity.ADVICE
 POSITION_RULES: tuple[Rule, ...] = (
     Rule(
         id=RuleId.CLASS_GAP,
-        title="No listing class exists for this blend",
         severity=_MUST,
         requirement=Asked.LISTING_CLASS,
         source="UL 2586A 1.3, UL 2586B 1.3 (scopes)",
@@ -22,7 +21,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.VAPOUR_FOR_NON_GASOLINE,
-        title="Vapor recovery is for gasoline only",
         severity=_MUST,
         requirement=Asked.PATH,
         source="EPA displacement model: diesel displaces no vapour (secondary)",
@@ -30,7 +28,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.VAPOUR_REMOVAL_NOT_ALLOWED,
-        title="Vapor recovery must stay",
         severity=_MUST,
         requirement=Asked.PATH,
         source="40 CFR 51.126(b): a plan may ask for it until revised",
@@ -39,7 +36,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.VAPOUR_REMOVAL_TO_ASK,
-        title="Removing vapor recovery needs an answer from the air agency",
         severity=_MUST,
         requirement=Asked.PATH,
         source="40 CFR 51.126(b)",
@@ -48,7 +44,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.VAPOUR_RECOVERY_PROHIBITED,
-        title="Vapor recovery at the nozzle is not allowed here",
         severity=_MUST,
         requirement=Asked.PATH,
         source="rule profile",
@@ -57,7 +52,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.VAPOUR_EXEMPTION_TO_SHOW,
-        title="A gasoline position without vapor recovery needs a shown exemption",
         severity=_MUST,
         requirement=Asked.PATH,
         source="CARB NVR-1 (sites exempt from Phase II)",
@@ -66,7 +60,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.VAPOUR_RECOVERY_TO_ASK,
-        title="Whether vapor recovery is required depends on throughput",
         severity=_SHOULD,
         requirement=Asked.PATH,
         source="Directive 2009/126/EC Art. 3",
@@ -75,7 +68,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.HOLD_OPEN_NOT_ALLOWED,
-        title="The latch that was wanted is not allowed here",
         severity=_MUST,
         requirement=Asked.HOLD_OPEN,
         source="NFPA 30A (secondary)",
@@ -90,7 +82,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.DEF_ZONE_UNANSWERED,
-        title="Is the DEF nozzle used inside the flammable zone of a fuel dispenser?",
         severity=_MUST,
         requirement=Asked.DEF_ZONE,
         source="UL outline 2586C (secondary)",
@@ -99,7 +90,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.DEF_FREEZES,
-        title="DEF freezes in this climate: heat or house the hardware",
         severity=_SHOULD,
         requirement=Asked.TEMPERATURE,
         source="ISO 22241-3 (memory)",
@@ -108,7 +98,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.CLIMATE_BEYOND_LISTING,
-        title="The climate goes beyond the range that a nozzle listing covers",
         severity=_SHOULD,
         requirement=Asked.TEMPERATURE,
         source="UL 2586A 1.1, UL 2586B 1.1; EN 13012 scope",
@@ -117,7 +106,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.CLIMATE_BEYOND_DATA,
-        title="Flow is computed at the end of the liquid data, not at the climate's end",
         severity=_ADVICE,
         requirement=Asked.TEMPERATURE,
         source="range of the liquid data",
@@ -125,7 +113,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.CLIMATE_NOT_COMPUTABLE,
-        title="No temperature of this climate lies inside the liquid data",
         severity=_MUST,
         requirement=Asked.TEMPERATURE,
         source="range of the liquid data",
@@ -133,7 +120,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.LIQUID_CLOUDS,
-        title="The liquid may cloud or gel at the lowest temperature",
         severity=_ADVICE,
         requirement=Asked.TEMPERATURE,
         source="cloud and pour points of the liquid data",
@@ -141,7 +127,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.GEOMETRY_IMPOSSIBLE,
-        title="The geometry of a filler contradicts itself",
         severity=_MUST,
         requirement=Asked.REACH,
         source="geometry",
@@ -149,7 +134,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.OUTLET_STRENGTH_ASSUMED,
-        title="What pull does the dispenser outlet bear?",
         severity=_SHOULD,
         requirement=Asked.DRIVE_OFF,
         source="no public figure (UL 87, EN 13617-1)",
@@ -158,7 +142,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.SUPPLY_ASSUMED,
-        title="The dispenser's pressure or flow is assumed",
         severity=_ADVICE,
         requirement=Asked.FLOW,
         source="common practice, no source",
@@ -174,7 +157,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.SUPPLY_FLOW_ABOVE_LIMIT,
-        title="The dispenser gives more than the law allows into motor vehicles: its flow is to be limited",
         severity=_MUST,
         requirement=Asked.FLOW,
         source="40 CFR 1090.1550 (61 FR 33033)",
@@ -183,7 +165,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.WANTED_FLOW_ABOVE_LIMIT,
-        title="The flow wanted is above what the law allows into motor vehicles",
         severity=_MUST,
         requirement=Asked.FLOW,
         source="40 CFR 1090.1550 (61 FR 33033)",
@@ -192,7 +173,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.WANTED_FLOW_ABOVE_SUPPLY,
-        title="The flow wanted is above what the dispenser gives",
         severity=_SHOULD,
         requirement=Asked.FLOW,
         source="survey",
@@ -200,7 +180,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.HOSE_LIMIT_UNKNOWN,
-        title="Which hose length does the local rule allow?",
         severity=_SHOULD,
         requirement=Asked.HOSE_LENGTH,
         source="rule profile holds no figure",
@@ -209,7 +188,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.MARINE_HOSE_PROTECTION,
-        title="A marine hose this long is protected from damage and weather",
         severity=_SHOULD,
         requirement=Asked.HOSE_LENGTH,
         source="NIST HB 44 UR.1.1.2 (memory)",
@@ -218,7 +196,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.REACH_BEYOND_LIMIT,
-        title="The filler lies further than the hose limit allows",
         severity=_SHOULD,
         requirement=Asked.REACH,
         source="geometry against the hose limit",
@@ -227,7 +204,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.PATH_ON_THREAD,
-        title="A thread carries its own path: a pipe thread one bore, a coaxial thread its kind of vapor path",
         severity=_MUST,
         requirement=Asked.JOINTS,
         source="ASME B1.20.1, ISO 228-1 (one bore); coaxial threads are common practice, no source",
@@ -235,7 +211,6 @@ POSITION_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id=RuleId.BREAKAWAY_NOT_DEMANDED,
-        title="This profile demands no breakaway; one is planned all the same",
         severity=_SHOULD,
         requirement=Asked.BREAKAWAY_PLACE,
         source="NFPA 30A 6.5; Okla. 165:26-2-91(d)",

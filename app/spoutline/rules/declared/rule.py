@@ -20,7 +20,6 @@ class Rule:
     """
 
     id: RuleId
-    title: str
     severity: Severity
     requirement: RequirementId
     source: str
@@ -31,7 +30,6 @@ class Rule:
 def declared(
     rule_id: RuleId,
     requirement: RequirementId,
-    title: str,
     source: str,
     *limits: LimitId,
     facts: tuple[str, ...],
@@ -40,7 +38,6 @@ def declared(
     """Return a rule as the tables declare it; a must unless said otherwise."""
     return Rule(
         id=rule_id,
-        title=title,
         severity=severity,
         requirement=requirement,
         source=source,

@@ -29,7 +29,6 @@ from spoutline.whole_files import write_file
 
 _PLAN = JobKey(JobKind.SITE_PLAN)
 _FILE = JobKey(JobKind.FILE)
-_PRINTER_DPI = 200
 
 
 class BillPage(QWidget):
