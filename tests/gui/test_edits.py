@@ -12,6 +12,7 @@ from spoutline.gui.edits.question import WALK, AnswerValue, Entry, Option, Quest
 from spoutline.gui.edits.questions import questions_of
 from spoutline.gui.edits.site_questions import site_questions
 from spoutline.gui.session import Session
+from spoutline.model.faults import InputFault
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.survey import Filler, Position, Retrieval, SurveyLiquid
 from spoutline.units.accepted import UnitSystem
@@ -48,6 +49,8 @@ def another_answer(question: Question, present: AnswerValue) -> AnswerValue:
             return 5.0 if question.name.endswith("days") else 0.25 if question.name.endswith("fraction") else 1.75
         case Entry.QUANTITIES:
             return (1.0, 2.0)
+        case _ if question.name == "outlet.size":
+            return "3/4" if present != "3/4" else "1"  # sizes that every thread of an outlet has (ASME B1.20.1)
         case _:
             return "another text"
 
@@ -70,6 +73,16 @@ def test_edit_undo_and_redo_of_every_answer(session: Session, position: Position
     assert session.workbench.book().stored(session.stored.id).survey == before
     session.undo_stack.redo()
     assert session.survey == after
+
+
+def test_size_that_the_thread_does_not_have_is_refused(session: Session) -> None:
+    """ASME B1.20.1 has no NPT thread of 5/8 in; what stands stays."""
+    session.replace_survey(session.survey.model_copy(update={"positions": (HANGING,)}), "A1")
+    before = session.survey
+    size = next(question for _, question in every_question() if question.name == "outlet.size")
+    with pytest.raises(InputFault, match=r"5/8.*NPT.*3/4"):
+        set_answer(session.survey, "A1", size, "5/8", SI)
+    assert session.survey == before
 
 
 def site_questions_of(question: Question) -> tuple[Question, ...]:
