@@ -76,6 +76,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>&amp;Close all</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>&amp;Conversion of the site</source>
    <translation>Con&amp;versión del sitio</translation>
   </message>
@@ -488,6 +492,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>A fault of the program</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>A person's name.</source>
    <translation type="unfinished" />
   </message>
@@ -597,6 +605,10 @@
   </message>
   <message>
    <source>Add positions from a CSV file or a workbook; columns are mapped first, faults told cell by cell.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Add the &amp;words of the fault; they may hold values of your survey</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -956,11 +968,11 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>Clos&amp;e all</source>
+   <source>Close and &amp;lose the changes</source>
    <translation type="unfinished" />
   </message>
   <message>
-   <source>Close and &amp;lose the changes</source>
+   <source>Co&amp;py report</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1021,6 +1033,10 @@
   </message>
   <message>
    <source>Convert a folder of surveys over all cores and rank the sites over years under a yearly budget.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Copied</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -3060,6 +3076,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Report of the fault</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Requo&amp;te it</source>
    <translation type="unfinished" />
   </message>
@@ -3128,12 +3148,12 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>Sav&amp;e in the book</source>
+   <source>Save</source>
    <translation type="unfinished" />
   </message>
   <message>
-   <source>Save</source>
-   <translation type="unfinished" />
+   <source>Save &amp;CSV…</source>
+   <translation>Guardar CS&amp;V…</translation>
   </message>
   <message>
    <source>Save &amp;XLSX…</source>
@@ -3146,10 +3166,6 @@
   <message>
    <source>Save &amp;calendar…</source>
    <translation type="unfinished" />
-  </message>
-  <message>
-   <source>Save CS&amp;V…</source>
-   <translation>Guardar CS&amp;V…</translation>
   </message>
   <message>
    <source>Save P&amp;DF…</source>
@@ -3165,6 +3181,10 @@
   </message>
   <message>
    <source>Save as a file…</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Save in the boo&amp;k</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -3653,6 +3673,10 @@
   </message>
   <message>
    <source>The record of {0} is kept in the book.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The report below is what is copied; nothing is sent. Read it before you hand it on.</source>
    <translation type="unfinished" />
   </message>
   <message>

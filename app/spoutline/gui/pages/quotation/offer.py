@@ -246,7 +246,7 @@ class OfferPanel(QWidget):
 
     def _steps_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        self.keep_button = QPushButton(tr("Sav&e in the book"), self)
+        self.keep_button = QPushButton(tr("Save in the boo&k"), self)
         self.issue_button = QPushButton(tr("Iss&ue"), self)
         row.addWidget(self.keep_button, 1)
         row.addWidget(self.issue_button, 1)

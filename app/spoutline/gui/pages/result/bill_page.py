@@ -82,7 +82,7 @@ class BillPage(QWidget):
         for row, name, words, act in (
             (rows[0], "pdf", tr("Save P&DF…"), lambda: self._save_as("pdf")),
             (rows[0], "print", tr("Prin&t…"), self._print),
-            (rows[1], "csv", tr("Save CS&V…"), lambda: self._save_as("csv")),
+            (rows[1], "csv", tr("Save &CSV…"), lambda: self._save_as("csv")),
             (rows[1], "xlsx", tr("Save &XLSX…"), lambda: self._save_as("xlsx")),
         ):
             button = QPushButton(words, self)

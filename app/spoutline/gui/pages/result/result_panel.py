@@ -90,7 +90,7 @@ def checks_panel(context: Context) -> ResultPanel:
         shares=(30, 25, 22, 16, 13),
     )
     row = QHBoxLayout()
-    for words, act in ((tr("Open a&ll"), panel.tree.expandAll), (tr("Clos&e all"), panel.tree.collapseAll)):
+    for words, act in ((tr("Open a&ll"), panel.tree.expandAll), (tr("&Close all"), panel.tree.collapseAll)):
         button = QPushButton(words, panel)
         button.clicked.connect(act)
         row.addWidget(button)
