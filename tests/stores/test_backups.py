@@ -168,7 +168,8 @@ def test_one_backup_a_day_seven_days_and_four_weeks_are_kept(path: Path) -> None
 def test_a_backup_stands_before_each_migration(path: Path) -> None:
     with closing(sqlite3.connect(path)) as raw, raw:
         raw.execute("UPDATE book_version SET version_num = 'book_0004'")
-        raw.execute("ALTER TABLE quotation_events DROP COLUMN option")  # what the step after it adds
+        raw.execute("ALTER TABLE quotation_events DROP COLUMN option")  # what the steps after it add
+        raw.execute("DROP TABLE agreements")
     bench = open_workbench(Settings(database=str(path)))
     assert len(bench.book().entries()) == 12
     (kept,) = bench.keeping().backups()
