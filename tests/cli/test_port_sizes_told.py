@@ -10,6 +10,8 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
+from spoutline.book.survey_text import survey_from_json
+
 E10 = {"family": "gasoline", "blend_percent": 10}
 
 
@@ -73,8 +75,8 @@ def test_an_import_tells_by_cell_what_it_understood(spoutline: Any, tmp_path: Pa
     rows = ("1A,E10,NPT,19 mm,", "1B,E10,,1 G,", "2A,E10,M,,vacuum assist", "2B,E10,NPT,3/4,balance", "3A,E10,NPT,3/4,")
     done = imported(spoutline, tmp_path, *rows)
     assert done.code == 0
-    outlets = [one["outlet"] for one in json.loads(done.out)["positions"]]
-    assert [(one["thread"], one["size"]) for one in outlets] == [
+    outlets = [one.outlet for one in survey_from_json(done.out, "imported").positions]
+    assert [(one.thread, one.size) for one in outlets] == [
         ("NPT", "3/4"),
         ("G", "1"),
         ("M", "34x1.5"),

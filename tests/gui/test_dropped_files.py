@@ -72,3 +72,14 @@ def test_a_dropped_file_that_is_no_survey_is_named_and_nothing_changes(
 def test_several_files_and_files_of_another_machine_are_not_taken(window: MainWindow, tmp_path: Path) -> None:
     assert not drop(window, local(tmp_path / "a.json"), local(tmp_path / "b.json"))
     assert not drop(window, QUrl("https://stations.example/a.json"))
+
+
+def test_how_a_size_was_read_is_told_above_the_page(
+    qtbot: QtBot, window: MainWindow, session: Session, tmp_path: Path
+) -> None:
+    path = tmp_path / "typed.json"
+    written = survey_to_json(demo_survey("small_town")).replace('"size": "3/4"', '"size": "DN 20"', 1)
+    path.write_text(written, encoding="utf-8")
+    assert drop(window, local(path))
+    qtbot.waitUntil(lambda: "'DN 20' was read as 3/4 NPT" in window.notices.text, timeout=10_000)
+    assert session.survey == demo_survey("small_town")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from datetime import UTC, datetime
@@ -20,6 +21,7 @@ from spoutline.book.tables import RevisionRow, SettingRow, SurveyRow
 from spoutline.database.engine import open_engine, shown_url
 from spoutline.database.faults import Patience
 from spoutline.database.file_watch import FileIdentity, file_identity, gone, watched_path
+from spoutline.model.answered import answered_document
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.survey import Survey
 
@@ -259,7 +261,7 @@ class Book:
 
 
 def _document(survey: Survey) -> str:
-    return survey.model_dump_json()
+    return json.dumps(answered_document(survey), ensure_ascii=False, separators=(",", ":"))
 
 
 def _aware(stored: datetime) -> datetime:

@@ -10,6 +10,7 @@ from pydantic import ValidationError
 
 from spoutline.book.size_notes import size_notes
 from spoutline.book.survey_faults import problems_of
+from spoutline.model.answered import answered_document
 from spoutline.model.faults import InputFault, InputNote, InputProblem
 from spoutline.model.survey import Survey
 
@@ -57,8 +58,11 @@ def survey_from_json(text: str, place: str, tell: Tell = _untold) -> Survey:
 
 
 def survey_to_json(survey: Survey) -> str:
-    """Return the survey as indented JSON with every field spelled out, fields in the order of the model."""
-    return survey.model_dump_json(indent=2) + "\n"
+    """Return the survey as indented JSON: what was answered, fields in the order of the model.
+
+    What nobody answered is left out, so that reading gives the same answers back and assumes the same.
+    """
+    return json.dumps(answered_document(survey), indent=2, ensure_ascii=False) + "\n"
 
 
 def _json_object(text: str, place: str) -> dict[str, object]:

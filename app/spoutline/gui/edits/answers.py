@@ -10,6 +10,7 @@ from pydantic import BaseModel, ValidationError
 from pydantic.fields import FieldInfo
 
 from spoutline.gui.edits.question import AnswerValue, Entry, Measure, Question, Step
+from spoutline.model.answered import answers_of, unanswered
 from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.field_faults import FAULT_BESIDE_OTHERS
@@ -117,16 +118,17 @@ def without_filler(survey: Survey, label: str, index: int) -> Survey:
 def _made_consistent(position: Position, question: Question, value: AnswerValue) -> Position:
     """Return the position with what the new answer rules out set back: DEF has no blend."""
     if question.path == ("liquid", "family") and value == LiquidFamily.DEF:
-        liquid = position.liquid.model_copy(update={"blend_percent": 0.0})
-        return position.model_copy(update={"liquid": liquid})
+        return position.model_copy(update={"liquid": unanswered(position.liquid, "blend_percent")})
     return position
 
 
 def _with_value(owner: _OwnerT, question: Question, value: AnswerValue, display: Display) -> _OwnerT:
     stored = _stored_form(value, question)
-    document = owner.model_dump()
+    document = answers_of(owner)
     target: Any = document
     for step in question.path[:-1]:
+        if isinstance(step, str):
+            target.setdefault(step, {})
         if isinstance(target[step], tuple):
             target[step] = list(target[step])
         target = target[step]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtGui import QUndoCommand
 
 from spoutline.gui.session import Session
+from spoutline.model.answered import same_answers
 from spoutline.model.survey import Survey
 
 
@@ -45,7 +46,7 @@ def make_edit(session: Session, after: Survey, text: str, focus: str | None = No
     bool
         Whether anything changed.
     """
-    if after == session.survey:
+    if same_answers(after, session.survey):
         return False
     session.undo_stack.push(SwapSurvey(session, after, text, focus or session.label))
     return True

@@ -8,9 +8,10 @@ from enum import StrEnum
 from pydantic import ValidationError
 
 from spoutline.gui.edits.answers import with_position
+from spoutline.model.answered import unanswered, with_answers_from
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.survey import Position, Survey
-from spoutline.planning.refit.dispensers import dispenser_names, island_of
+from spoutline.planning.refit.dispensers import dispenser_names, island_of, standing
 
 MOST_POSITIONS = 5000
 
@@ -65,7 +66,7 @@ def add_position(survey: Survey, label: str, dispenser: str) -> Survey:
     _check_label(survey, label, before=None)
     _check_room(survey)
     new = _position(label=label, dispenser=dispenser)
-    new = new.model_copy(update={"island": island_of(survey, new.dispenser)})
+    new = standing(new, island_of(survey, new.dispenser))
     return survey.model_copy(update={"positions": (*survey.positions, new)})
 
 
@@ -98,8 +99,7 @@ def add_alike(survey: Survey, label: str, count: int) -> tuple[Survey, tuple[str
     if origin is None:
         raise KeyError(label)
     _check_room(survey, count)
-    usual = Position(label="-")
-    bare = origin.model_copy(update={"decisions": usual.decisions, "installed": usual.installed, "notes": usual.notes})
+    bare = unanswered(origin, "decisions", "installed", "notes")
     labels: list[str] = []
     for _ in range(count):
         new_label = free_label(survey, labels[-1] if labels else label)
@@ -119,8 +119,8 @@ def rename_position(survey: Survey, label: str, new_label: str, dispenser: str) 
     checked = _position(label=new_label, dispenser=dispenser)
     moves = checked.dispenser != position.dispenser and checked.dispenser in dispenser_names(survey)
     island = island_of(survey, checked.dispenser) if moves else position.island
-    renamed = position.model_copy(update={"label": checked.label, "dispenser": checked.dispenser, "island": island})
-    return with_position(survey, label, renamed)
+    renamed = position.model_copy(update={"label": checked.label, "dispenser": checked.dispenser})
+    return with_position(survey, label, standing(renamed, island))
 
 
 def remove_position(survey: Survey, label: str) -> tuple[Survey, str]:
@@ -145,9 +145,10 @@ def copy_answers(survey: Survey, source: str, groups: frozenset[AnswerGroup], ta
     origin = survey.position(source)
     if origin is None:
         raise KeyError(source)
-    copied = {field: getattr(origin, field) for group in groups for field in GROUP_FIELDS[group]}
+    copied = tuple(field for group in groups for field in GROUP_FIELDS[group])
     positions = tuple(
-        position.model_copy(update=copied) if position.label in targets else position for position in survey.positions
+        with_answers_from(position, origin, copied) if position.label in targets else position
+        for position in survey.positions
     )
     return survey.model_copy(update={"positions": positions})
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from spoutline.model.answered import unanswered
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.survey import Position, Survey
 
@@ -46,11 +47,15 @@ def on_island(survey: Survey, dispenser: str, island: str) -> Survey:
     return survey.model_copy(
         update={
             "positions": tuple(
-                one.model_copy(update={"island": island.strip()}) if one.dispenser == dispenser else one
-                for one in survey.positions
+                standing(one, island.strip()) if one.dispenser == dispenser else one for one in survey.positions
             )
         }
     )
+
+
+def standing(position: Position, island: str) -> Position:
+    """Return the position on an island; an empty name leaves the island unanswered."""
+    return position.model_copy(update={"island": island}) if island else unanswered(position, "island")
 
 
 def with_copies(survey: Survey, dispenser: str, names: Sequence[str], islands: Sequence[str] | None = None) -> Survey:
@@ -80,7 +85,7 @@ def with_copies(survey: Survey, dispenser: str, names: Sequence[str], islands: S
         raise InputFault(tuple(problems))
     _check_islands(stand)
     copies = [
-        _copy(position, _renamed(position.label, dispenser, name), name).model_copy(update={"island": island})
+        standing(_copy(position, _renamed(position.label, dispenser, name), name), island)
         for name, island in zip(names, stand if len(stand) == len(names) else stand * len(names), strict=True)
         for position in template
     ]
@@ -125,16 +130,8 @@ def _renamed(label: str, before: str, now: str) -> str:
 
 
 def _copy(position: Position, label: str, dispenser: str) -> Position:
-    usual = Position(label="-")
-    return position.model_copy(
-        update={
-            "label": label,
-            "dispenser": dispenser,
-            "decisions": usual.decisions,
-            "installed": usual.installed,
-            "notes": usual.notes,
-        }
-    )
+    bare = unanswered(position, "decisions", "installed", "notes")
+    return bare.model_copy(update={"label": label, "dispenser": dispenser})
 
 
 def _extended(survey: Survey, copies: Sequence[Position]) -> Survey:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from pydantic import BaseModel, ValidationError
 
+from spoutline.model.answered import same_answers
 from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.survey import Position, Site, Survey
 
@@ -39,10 +40,10 @@ def merged(base: Survey, mine: Survey, theirs: Survey) -> SurveyMerge:
     positions = _positions(base, mine, theirs, conflicts)
     try:
         survey = Survey(
-            site=Site.model_validate(_merged_document("", base.site, mine.site, theirs.site, conflicts)),
+            site=Site.model_validate(_merged_document("", "", (base.site, mine.site, theirs.site), conflicts)),
             positions=tuple(positions),
             conversion=ConversionAnswers.model_validate(
-                _merged_document("", base.conversion, mine.conversion, theirs.conversion, conflicts)
+                _merged_document("", "", (base.conversion, mine.conversion, theirs.conversion), conflicts)
             ),
         )
     except ValidationError:
@@ -77,17 +78,39 @@ def _both_have(
         if here != there:
             conflicts.append(MergeConflict(position=label, field="", base="", mine="added", theirs="added"))
         return here
-    return Position.model_validate(_merged_document(label, before, here, there, conflicts))
+    if same_answers(here, there) or same_answers(before, there):
+        return here
+    if same_answers(before, here):
+        return there
+    return Position.model_validate(_merged_document(label, "", (before, here, there), conflicts))
 
 
 def _merged_document(
-    label: str, base: BaseModel, mine: BaseModel, theirs: BaseModel, conflicts: list[MergeConflict]
+    label: str, inside: str, versions: tuple[BaseModel, BaseModel, BaseModel], conflicts: list[MergeConflict]
 ) -> dict[str, object]:
-    """Return a document with every field as the one who changed it left it."""
-    return {
-        name: _merged_value(label, name, getattr(base, name), getattr(mine, name), getattr(theirs, name), conflicts)
-        for name in type(base).model_fields
-    }
+    """Return a document with every field as the one who changed it left it.
+
+    ``versions`` are base, mine and theirs. Whether a field was answered is merged like its value: who changed it wins.
+    """
+    merged_values: dict[str, object] = {}
+    document: dict[str, object] = {}
+    for name, declared in type(versions[0]).model_fields.items():
+        base, mine, theirs = (getattr(one, name) for one in versions)
+        if isinstance(base, BaseModel) and isinstance(mine, BaseModel) and isinstance(theirs, BaseModel):
+            inner = _merged_document(label, f"{inside}{name}.", (base, mine, theirs), conflicts)
+            if inner or declared.default is None or declared.is_required():
+                document[name] = inner
+            continue
+        value = merged_values[name] = _merged_value(label, f"{inside}{name}", base, mine, theirs, conflicts)
+        usual = declared.get_default(call_default_factory=True, validated_data=merged_values)
+        if _is_answered(name, versions) or declared.is_required() or value != usual:
+            document[name] = value
+    return document
+
+
+def _is_answered(name: str, versions: tuple[BaseModel, BaseModel, BaseModel]) -> bool:
+    base, mine, theirs = (name in one.model_fields_set for one in versions)
+    return theirs if mine == base else mine
 
 
 def _merged_value(  # noqa: PLR0917 - three values of one kind, told apart by their order everywhere in this module
@@ -97,18 +120,6 @@ def _merged_value(  # noqa: PLR0917 - three values of one kind, told apart by th
         return mine
     if mine == base:
         return theirs
-    if isinstance(base, BaseModel) and isinstance(mine, BaseModel) and isinstance(theirs, BaseModel):
-        return {
-            name: _merged_value(
-                label,
-                f"{field}.{name}",
-                getattr(base, name),
-                getattr(mine, name),
-                getattr(theirs, name),
-                conflicts,
-            )
-            for name in type(base).model_fields
-        }
     conflicts.append(
         MergeConflict(position=label, field=field, base=_shown(base), mine=_shown(mine), theirs=_shown(theirs))
     )

@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Callable, Mapping
 from enum import StrEnum
+from typing import Any
 
 from pydantic import BaseModel, ValidationError
 
 from spoutline.book.survey_faults import problems_of
+from spoutline.model.answered import answers_of
 from spoutline.model.faults import InputFault, InputNote, InputProblem
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.survey_import.fields import BY_KEY, ImportField
@@ -94,7 +96,7 @@ def with_cells(
 
 
 def _written(position: Position, texts: Mapping[str, str], display: Display, problems: list[InputProblem]) -> Position:
-    document = position.model_dump(mode="json")
+    document = answers_of(position, mode="json")
     before, taken = len(problems), dict[str, str]()
     named = blend_named(texts.get("liquid.family", ""))
     if named is not None:  # E85 says what the liquid is and how much is blended
@@ -104,14 +106,17 @@ def _written(position: Position, texts: Mapping[str, str], display: Display, pro
         if text.strip() in (cell_text(position, field, display), edit_text(position, field, display)):
             continue
         try:
-            value = value_of(text.strip(), field, "", display.system) if text.strip() else _emptied(position, field)
+            if text.strip():
+                put_value(document, field.path, value_of(text.strip(), field, "", display.system))
+            else:
+                _empty(document, position, field)
         except InputFault as fault:
             problems.extend(InputProblem(position.label, key, one.value, one.wanted) for one in fault.problems)
             continue
-        put_value(document, field.path, value)
         taken[key] = text
     settle_outlet(document, taken)
-    if named is not None and document["liquid"]["blend_percent"] != named:
+    blend = document.get("liquid", {}).get("blend_percent", position.liquid.blend_percent)
+    if named is not None and blend != named:
         wanted = f"{texts['liquid.family']} says {named:g} %; let both say the same"
         value = repr(texts["liquid.blend_percent"])
         problems.append(InputProblem(position.label, "liquid.blend_percent", value, wanted))
@@ -124,12 +129,15 @@ def _written(position: Position, texts: Mapping[str, str], display: Display, pro
         return position
 
 
-def _emptied(position: Position, field: ImportField) -> object:
-    """Return what an emptied cell stands for: no answer where that is allowed, else the field's usual one."""
+def _empty(document: dict[str, Any], position: Position, field: ImportField) -> None:
+    """Take an answer out of a position's document: nobody answers the field then, its usual value is assumed."""
     owner: BaseModel = position
     for name in field.path[:-1]:
         owner = getattr(owner, name)
     declared = type(owner).model_fields[field.path[-1]]
     if declared.is_required():
         raise InputFault((InputProblem("", field.key, "nothing", "this cell cannot stay empty"),))
-    return declared.get_default(call_default_factory=True)
+    place: Any = document
+    for name in field.path[:-1]:
+        place = place.get(name, {})
+    place.pop(field.path[-1], None)

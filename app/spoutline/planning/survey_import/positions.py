@@ -11,6 +11,7 @@ from enum import StrEnum
 from pydantic import ValidationError
 
 from spoutline.book.survey_faults import problems_of
+from spoutline.model.answered import answers_of
 from spoutline.model.faults import InputFault, InputNote, InputProblem
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.survey import Position
@@ -122,7 +123,7 @@ class _Reader:
     def position(self, row: SheetRow) -> Position | None:
         """Return the position of a row; None where a cell is faulty."""
         before = len(self.problems)
-        document: dict[str, object] = self.template.model_dump(mode="json") if self.template is not None else {}
+        document: dict[str, object] = answers_of(self.template, mode="json") if self.template is not None else {}
         columns: dict[str, int] = {}
         for one in self.mapping:
             text = row.cells[one.column] if one.column < len(row.cells) else ""
