@@ -21,7 +21,7 @@ from spoutline.book.tables import RevisionRow, SettingRow, SurveyRow
 from spoutline.database.engine import open_engine, shown_url
 from spoutline.database.faults import Patience
 from spoutline.database.file_watch import FileIdentity, file_identity, gone, watched_path
-from spoutline.model.answered import answered_document
+from spoutline.model.answered import answered_document, same_answers
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.survey import Survey
 
@@ -122,7 +122,7 @@ class Book:
         for entry in self.entries():
             if entry.name == survey.site.name:
                 stored = self.stored(entry.id)
-                if stored.survey == survey:
+                if same_answers(stored.survey, survey):
                     return stored
         return None
 

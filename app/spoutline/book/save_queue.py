@@ -14,6 +14,7 @@ from enum import StrEnum
 from typing import TYPE_CHECKING
 
 from spoutline.book.records import RemovedSurvey, SettingName, StaleSurvey, StoredSurvey
+from spoutline.model.answered import same_answers
 from spoutline.model.faults import BusyStore, InputFault, ReadOnlyStore, StoreFault
 
 if TYPE_CHECKING:
@@ -219,13 +220,13 @@ class SaveQueue:
             return book.put_back(base, state.survey) if state.puts_back else book.save(base, state.survey)
         except StaleSurvey as stale:
             held = stale.stored
-            if held.survey not in self._in_doubt:
+            if not any(same_answers(held.survey, one) for one in self._in_doubt):
                 raise
             # what was handed over when the connection was lost did come through
             with self._changed:
                 if state.turn == self._turn:
                     self._base, self._in_doubt = held, []
-            return held if held.survey == state.survey else book.save(held, state.survey)
+            return held if same_answers(held.survey, state.survey) else book.save(held, state.survey)
 
     def _check_place(self, book: Book, base: StoredSurvey) -> None:
         """Raise ``StaleSurvey`` where another file lies at the path and holds the survey otherwise than it was saved.

@@ -12,6 +12,7 @@ from PySide6.QtGui import QUndoStack
 from spoutline.book.records import SettingName, StaleSurvey, StoredSurvey
 from spoutline.book.save_queue import SaveOutcome, SaveQueue, SaveReport
 from spoutline.gui.waiting import wait_for
+from spoutline.model.answered import same_answers
 from spoutline.model.faults import StoreFault
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.refit.survey_merge import MergeConflict, merged
@@ -317,15 +318,15 @@ class Session(QObject):
         if report.outcome in (SaveOutcome.STALE, SaveOutcome.NEWER):
             self._newer = report.stored
         state = _STATES[report.outcome]
-        if state is SaveState.NEWER and self._survey != self._stored.survey:
+        if state is SaveState.NEWER and not same_answers(self._survey, self._stored.survey):
             state = SaveState.STALE
         self._announce(state, report.reason)
 
     def _on_sound(self) -> None:
         """Try again what could not be saved: the book is there and holds the survey as last saved."""
-        if self._save_state in _RETRIED and self._survey != self._stored.survey:
+        if self._save_state in _RETRIED and not same_answers(self._survey, self._stored.survey):
             self._save()
-        elif self._survey == self._stored.survey:
+        elif same_answers(self._survey, self._stored.survey):
             self._newer = None
             self._announce(SaveState.SAVED, "")
 
