@@ -8,12 +8,13 @@ import pytest
 
 from spoutline.gui.edits.answers import set_answer
 from spoutline.gui.edits.command import make_edit
-from spoutline.gui.edits.question import WALK, AnswerValue, Entry, Option, Question, answer_in
+from spoutline.gui.edits.question import WALK, AnswerValue, Entry, Option, Question, Step, answer_in
 from spoutline.gui.edits.questions import questions_of
 from spoutline.gui.edits.site_questions import site_questions
 from spoutline.gui.session import Session
 from spoutline.model.answered import same_answers
 from spoutline.model.faults import InputFault
+from spoutline.model.answered import answered, same_answers
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.survey import Filler, Position, Retrieval, SurveyLiquid
 from spoutline.units.accepted import UnitSystem
@@ -88,3 +89,18 @@ def test_size_that_the_thread_does_not_have_is_refused(session: Session) -> None
 
 def site_questions_of(question: Question) -> tuple[Question, ...]:
     return (question,) if question.step == "site" else ()
+
+
+def test_an_answer_that_is_the_usual_one_is_an_edit_and_saved(session: Session) -> None:
+    bare = session.survey.model_copy(update={"positions": (Position(label="A1"),)})
+    session.replace_survey(bare, "A1")
+    question = next(one for one in questions_of(Step.PLACE, bare.positions[0]) if one.name == "outlet.height_m")
+    after = set_answer(bare, "A1", question, bare.positions[0].outlet.height_m, SI)
+    assert after == bare
+    assert make_edit(session, after, question.title)
+    assert session.settle()
+    path = ("positions", 0, "outlet", "height_m")
+    assert path in answered(session.workbench.book().stored(session.stored.id).survey)
+    session.undo_stack.undo()
+    assert session.settle()
+    assert path not in answered(session.workbench.book().stored(session.stored.id).survey)
