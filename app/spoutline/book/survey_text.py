@@ -65,6 +65,11 @@ def survey_to_json(survey: Survey) -> str:
     return json.dumps(answered_document(survey), indent=2, ensure_ascii=False) + "\n"
 
 
+def survey_spelled_out(survey: Survey) -> str:
+    """Return the survey as indented JSON with every field, assumed ones too: an example that shows what can be said."""
+    return survey.model_dump_json(indent=2) + "\n"
+
+
 def _json_object(text: str, place: str) -> dict[str, object]:
     """Return the JSON object in ``text``.
 
