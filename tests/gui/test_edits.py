@@ -12,9 +12,8 @@ from spoutline.gui.edits.question import WALK, AnswerValue, Entry, Option, Quest
 from spoutline.gui.edits.questions import questions_of
 from spoutline.gui.edits.site_questions import site_questions
 from spoutline.gui.session import Session
-from spoutline.model.answered import same_answers
-from spoutline.model.faults import InputFault
 from spoutline.model.answered import answered, same_answers
+from spoutline.model.faults import InputFault
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.survey import Filler, Position, Retrieval, SurveyLiquid
 from spoutline.units.accepted import UnitSystem
