@@ -145,17 +145,21 @@ def test_files_that_cannot_be_read_are_input_faults(tmp_path: Path) -> None:
         read_survey(tmp_path)
 
 
-TEXTS = st.text(st.characters(exclude_categories=("Cs", "Cc")), min_size=1, max_size=20).filter(
+TEXTS = st.text(st.characters(exclude_categories=("Cs", "Cc", "Cf")), min_size=1, max_size=20).filter(
     lambda text: text.strip()
 )
+
+
+def _is_measure(number: float) -> bool:
+    return number == 0 or abs(number) >= 1e-9  # what is smaller measures nothing on a station and is refused
 
 
 @given(
     name=TEXTS,
     notes=st.text(st.characters(exclude_categories=("Cs",)), max_size=50),
     height=st.floats(0.001, 6),
-    blend=st.floats(0, 100),
-    tank=st.floats(-5, 5),
+    blend=st.floats(0, 100).filter(_is_measure),
+    tank=st.floats(-5, 5).filter(_is_measure),
 )
 def test_a_survey_survives_writing_and_reading_exactly(
     name: str, notes: str, height: float, blend: float, tank: float

@@ -2,33 +2,26 @@
 
 from __future__ import annotations
 
-import tomllib
 from dataclasses import replace
 from pathlib import Path
 
 from pydantic import ValidationError
 
 from spoutline.book.survey_faults import problems_of
-from spoutline.model.faults import InputFault, InputProblem
+from spoutline.input_bounds import BOUNDS, bounded_text, toml_table
+from spoutline.model.faults import InputFault
 from spoutline.model.pack import PackJob
 
 
 def read_pack_job(path: Path) -> PackJob:
     """Return the job in the UTF-8 file ``path``; raise ``InputFault`` naming what is wrong, file faults included."""
-    try:
-        text = path.read_text(encoding="utf-8-sig")
-    except (OSError, UnicodeDecodeError) as fault:
-        wanted = f"a readable UTF-8 job file is needed ({fault})"
-        raise InputFault((InputProblem(str(path), "file", "this path", wanted),)) from fault
+    text = bounded_text(path, BOUNDS.toml_bytes, "file", "a readable UTF-8 job file is needed")
     return pack_job_from_toml(text, str(path))
 
 
 def pack_job_from_toml(text: str, place: str) -> PackJob:
     """Return the job in a TOML text that came from ``place``; raise ``InputFault`` with every fault."""
-    try:
-        table = tomllib.loads(text)
-    except tomllib.TOMLDecodeError as fault:
-        raise InputFault((InputProblem(place, "job", "the text", f"write valid TOML ({fault})"),)) from fault
+    table = toml_table(text, place, "job")
     try:
         return PackJob.model_validate(table)
     except ValidationError as fault:

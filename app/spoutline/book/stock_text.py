@@ -4,22 +4,22 @@ from __future__ import annotations
 
 import csv
 import io
+from collections.abc import Iterator, Sequence
 from pathlib import Path
 
+from spoutline.input_bounds import BOUNDS, bounded_text, csv_rows
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.stock import Stock, StockLine
 
 _NUMBER, _QUANTITY = "part_number", "quantity"
 _MOST = 100_000
+_LONGEST_QUANTITY = 12  # digits, leading zeros among them
+_SHOWN = 60
 
 
 def read_stock(path: Path) -> Stock:
     """Return the stock list in the UTF-8 file ``path``; raise ``InputFault`` naming what is wrong."""
-    try:
-        text = path.read_text(encoding="utf-8-sig")
-    except (OSError, UnicodeDecodeError) as fault:
-        wanted = f"a readable UTF-8 stock list is needed ({fault})"
-        raise InputFault((InputProblem(str(path), "file", "this path", wanted),)) from fault
+    text = bounded_text(path, BOUNDS.stock_bytes, "file", "a readable UTF-8 stock list is needed")
     return stock_from_csv(text, str(path))
 
 
@@ -33,14 +33,15 @@ def stock_from_csv(text: str, place: str) -> Stock:
     """
     first, _, _ = text.partition("\n")
     reader = csv.DictReader(io.StringIO(text), delimiter=";" if ";" in first and "," not in first else ",")
-    heads = [name.strip().lower() for name in reader.fieldnames or ()]
+    named = next(csv_rows(_head(reader), lambda: f"{place}, line 1"))
+    heads = [name.strip().lower() for name in named]
     if _NUMBER not in heads or _QUANTITY not in heads:
         wanted = f"the first line must name the columns {_NUMBER} and {_QUANTITY}"
         raise InputFault((InputProblem(place, "columns", ", ".join(heads) or "nothing", wanted),))
     reader.fieldnames = heads
     problems: list[InputProblem] = []
     lines: dict[str, StockLine] = {}
-    for row in reader:
+    for row in csv_rows(reader, lambda: f"{place}, line {reader.reader.line_num}"):
         line = _line(row, f"{place}, line {reader.line_num}", problems)
         if line is None:
             continue
@@ -53,6 +54,10 @@ def stock_from_csv(text: str, place: str) -> Stock:
     return Stock(lines=tuple(lines.values()))
 
 
+def _head(reader: csv.DictReader[str]) -> Iterator[Sequence[str]]:
+    yield reader.fieldnames or ()
+
+
 def _line(row: dict[str, str | None], place: str, problems: list[InputProblem]) -> StockLine | None:
     """Return a line of the list; None for an empty line and for a faulty one."""
     number, quantity = (row.get(_NUMBER) or "").strip(), (row.get(_QUANTITY) or "").strip()
@@ -61,7 +66,9 @@ def _line(row: dict[str, str | None], place: str, problems: list[InputProblem]) 
     if not number:
         problems.append(InputProblem(place, _NUMBER, "nothing", "write the part number"))
         return None
-    if not quantity.isdecimal() or int(quantity) > _MOST:
-        problems.append(InputProblem(place, _QUANTITY, repr(quantity), f"a whole number from 0 to {_MOST} is needed"))
+    if not quantity.isdecimal() or len(quantity) > _LONGEST_QUANTITY or int(quantity) > _MOST:
+        problems.append(
+            InputProblem(place, _QUANTITY, repr(quantity[:_SHOWN]), f"a whole number from 0 to {_MOST} is needed")
+        )
         return None
     return StockLine(number=number, quantity=int(quantity))

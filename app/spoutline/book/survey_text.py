@@ -10,6 +10,7 @@ from pydantic import ValidationError
 
 from spoutline.book.size_notes import size_notes
 from spoutline.book.survey_faults import problems_of
+from spoutline.input_bounds import BOUNDS, bounded_bytes
 from spoutline.model.answered import answered_document
 from spoutline.model.faults import InputFault, InputNote, InputProblem
 from spoutline.model.survey import Survey
@@ -27,11 +28,7 @@ def read_survey(path: Path, tell: Tell = _untold) -> Survey:
     ``tell`` hears how a size was understood that is written otherwise than its thread standard writes it.
     """
     place = str(path)
-    try:
-        raw = path.read_bytes()
-    except OSError as fault:
-        wanted = f"a readable survey file is needed ({fault.strerror or fault})"
-        raise InputFault((InputProblem(place, "file", "this path", wanted),)) from fault
+    raw = bounded_bytes(path, BOUNDS.survey_bytes, "file", "a readable survey file is needed")
     return survey_from_bytes(raw, place, tell)
 
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import tomllib
 from decimal import Decimal
 from pathlib import Path
 from typing import TypeVar
@@ -11,6 +10,7 @@ from pydantic import BaseModel, ValidationError
 
 from spoutline.book.survey_faults import problems_of
 from spoutline.book.terms_writing import COMPLETE
+from spoutline.input_bounds import BOUNDS, bounded_text, toml_table
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.quotation_terms import Terms
 from spoutline.model.usual_terms import UsualTerms
@@ -67,18 +67,11 @@ def checked(table: dict[str, object], model: type[_ModelT], place: str) -> _Mode
 
 def file_text(path: Path) -> str:
     """Return the text of a UTF-8 terms file; raise ``InputFault`` where it cannot be read."""
-    try:
-        return path.read_text(encoding="utf-8-sig")
-    except (OSError, UnicodeDecodeError) as fault:
-        wanted = f"a readable UTF-8 terms file is needed ({fault})"
-        raise InputFault((InputProblem(str(path), "file", "this path", wanted),)) from fault
+    return bounded_text(path, BOUNDS.toml_bytes, "file", "a readable UTF-8 terms file is needed")
 
 
 def _table(text: str, place: str) -> dict[str, object]:
-    try:
-        return tomllib.loads(text, parse_float=Decimal)
-    except tomllib.TOMLDecodeError as fault:
-        raise InputFault((InputProblem(place, "terms", "the text", f"write valid TOML ({fault})"),)) from fault
+    return toml_table(text, place, "terms", parse_float=Decimal)
 
 
 def _taken_complete(table: dict[str, object], place: str) -> bool:

@@ -136,7 +136,7 @@ def _parsed(text: str) -> dict[str, Plain]:
     """Return a text as plain values; nothing where it is no TOML."""
     try:
         return tomllib.loads(text, parse_float=Decimal)
-    except tomllib.TOMLDecodeError:
+    except (ValueError, ArithmeticError, RecursionError):
         return {}
 
 

@@ -6,7 +6,6 @@
 from __future__ import annotations
 
 import csv
-import tomllib
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
@@ -16,6 +15,7 @@ from typing import Annotated, Self
 
 from pydantic import BaseModel, ConfigDict, Field, StringConstraints, ValidationError, model_validator
 
+from spoutline.input_bounds import toml_table
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.pricing import PriceBreak, PriceList, PriceRow
 
@@ -110,9 +110,9 @@ def _entries(path: Path, problems: list[InputProblem]) -> tuple[_ListEntry, ...]
     if text is None:
         return ()
     try:
-        entries = _Lists.model_validate(tomllib.loads(text)).price_list
-    except tomllib.TOMLDecodeError as fault:
-        problems.append(InputProblem(str(path), "price lists", "the text", f"write valid TOML ({fault})"))
+        entries = _Lists.model_validate(toml_table(text, str(path), "price lists")).price_list
+    except InputFault as fault:
+        problems.extend(fault.problems)
         return ()
     except ValidationError as fault:
         problems.extend(_problems(str(path), fault))

@@ -11,6 +11,7 @@ from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import STANDARD_INPUT, read_standard_input, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.documents.own_files import FileForm
+from spoutline.input_bounds import BOUNDS, bounded_bytes
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.ruletables.profiles import profile_from_toml, profile_to_toml
 
@@ -93,15 +94,17 @@ def _export(profile: Jurisdiction, arguments: argparse.Namespace) -> None:
 
 def _read(name: str) -> Jurisdiction:
     place = "standard input" if name == STANDARD_INPUT else name
+    needed = "a readable jurisdiction file is needed"
+    raw = (
+        read_standard_input()
+        if name == STANDARD_INPUT
+        else bounded_bytes(Path(name), BOUNDS.toml_bytes, "file", needed)
+    )
     try:
-        raw = read_standard_input() if name == STANDARD_INPUT else Path(name).read_bytes()
         return profile_from_toml(raw.decode("utf-8-sig"), place)
     except UnicodeDecodeError as fault:
         wanted = "the file must be UTF-8 text"
         raise InputFault((InputProblem(place, "encoding", f"byte {fault.start}", wanted),)) from fault
-    except OSError as fault:
-        wanted = f"a readable jurisdiction file is needed ({fault.strerror or fault})"
-        raise InputFault((InputProblem(place, "file", "this path", wanted),)) from fault
 
 
 PROFILE = Command("profile", "list, show, copy, export, import and remove jurisdictions", _arguments, _run)

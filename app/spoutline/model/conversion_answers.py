@@ -7,7 +7,9 @@ from decimal import Decimal
 from enum import StrEnum
 from typing import Annotated, Self
 
-from pydantic import BaseModel, ConfigDict, Field, StringConstraints, model_validator
+from pydantic import ConfigDict, Field, StringConstraints, model_validator
+
+from spoutline.model.plain_values import PlainValues
 
 _Text = Annotated[str, StringConstraints(strip_whitespace=True, max_length=200)]
 _Amount = Annotated[Decimal, Field(ge=0, max_digits=14, decimal_places=3)]
@@ -43,7 +45,7 @@ class AfterTable(StrEnum):
     HOLD_LAST = "hold_last"
 
 
-class _Document(BaseModel):
+class _Document(PlainValues):
     model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
 
 

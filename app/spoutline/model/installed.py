@@ -7,7 +7,6 @@ from enum import StrEnum
 from typing import TYPE_CHECKING, Annotated, Any, Self
 
 from pydantic import (
-    BaseModel,
     ConfigDict,
     Field,
     SerializerFunctionWrapHandler,
@@ -41,6 +40,7 @@ from spoutline.model.part_figures import (
     number_at,
     widest_bounds,
 )
+from spoutline.model.plain_values import PlainValues
 from spoutline.model.port import FlowPath, Gender, Port, ThreadStandard
 from spoutline.model.port_size_field import SIZE_MEANING, PortSize
 
@@ -57,7 +57,7 @@ class InstalledCondition(StrEnum):
     UNKNOWN = "unknown"
 
 
-class _Document(BaseModel):
+class _Document(PlainValues):
     model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
 
 

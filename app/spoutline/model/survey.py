@@ -5,12 +5,13 @@ from __future__ import annotations
 from enum import StrEnum
 from typing import Annotated, Literal, Self
 
-from pydantic import BaseModel, ConfigDict, Field, StringConstraints, model_validator
+from pydantic import ConfigDict, Field, StringConstraints, model_validator
 
 from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.field_faults import fault_in
 from spoutline.model.installed import InstalledPart
 from spoutline.model.liquid import LiquidFamily
+from spoutline.model.plain_values import PlainValues
 from spoutline.model.port import FlowPath, Gender, ThreadStandard
 from spoutline.model.port_size_field import SIZE_MEANING, PortSize, usual_size_beside
 
@@ -60,7 +61,7 @@ class OutletDirection(StrEnum):
     SIDEWAYS = "sideways"
 
 
-class _Document(BaseModel):
+class _Document(PlainValues):
     model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
 
 

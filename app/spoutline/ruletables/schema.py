@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-import tomllib
 from collections.abc import Mapping
 from decimal import Decimal
 from enum import StrEnum
@@ -12,8 +11,9 @@ from typing import Annotated, Any, TypeVar
 from pydantic import BaseModel, ConfigDict, Field, StrictBool, StringConstraints, ValidationError
 from pydantic_core import ErrorDetails
 
+from spoutline.input_bounds import toml_table
 from spoutline.model.caution import CautionCondition, CautionSeverity
-from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.faults import InputProblem
 from spoutline.model.limit import LimitId, LimitStatus
 from spoutline.model.material import Material, MaterialColumn, Suitability
 from spoutline.ruletables.nearness import nearest
@@ -99,11 +99,7 @@ class CautionRow(_Row):
 
 def read_toml(text: str, place: str) -> Mapping[str, Any]:
     """Return the TOML document, decimals kept as printed; raise ``InputFault`` naming the place of a syntax fault."""
-    try:
-        return tomllib.loads(text, parse_float=Decimal)
-    except tomllib.TOMLDecodeError as fault:
-        problem = InputProblem(place=place, field="file", value=str(fault), wanted="write valid TOML")
-        raise InputFault((problem,)) from fault
+    return toml_table(text, place, "file", parse_float=Decimal)
 
 
 def validated(row_type: type[RowT], data: object, *, place: str, row: str, problems: list[InputProblem]) -> RowT | None:

@@ -9,6 +9,8 @@ from datetime import date
 from io import BytesIO
 from typing import Final
 
+from pydantic import ValidationError
+
 from spoutline.documents.pack.form_fields import (
     NOT_CHOSEN,
     FormField,
@@ -33,7 +35,7 @@ from spoutline.model.record import (
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.quantities import parse
 
-_TAG_FIELD = re.compile(r"p(\d+)_tag")
+_TAG_FIELD = re.compile(r"p([0-9]{1,5})_tag")
 _COMMA_LANGUAGES: Final = frozenset({Language.GERMAN, Language.FRENCH})
 # in these languages 1.250 may be a thousand and more, so it is not guessed
 _GROUPED: Final = re.compile(r"\d\.\d{3}(?!\d)")
@@ -75,12 +77,11 @@ def records_from_form(pdf: bytes, place: str) -> tuple[CommissioningRecord, ...]
 
 def _field_values(pdf: bytes, place: str) -> Mapping[str, str]:
     from pypdf import PdfReader
-    from pypdf.errors import PyPdfError
 
     try:
         fields = PdfReader(BytesIO(pdf)).get_fields() or {}
-        return {name: _plain(field.get("/V")) for name, field in fields.items()}
-    except (PyPdfError, ValueError, KeyError, TypeError, AttributeError, RecursionError) as fault:
+        return {name: _plain(field.get("/V")) for name, field in fields.items() if isinstance(name, str)}
+    except Exception as fault:  # a damaged file fails in many ways
         wanted = "a PDF file that can be read is needed"
         raise InputFault((InputProblem(place, "file", "the content", wanted),)) from fault
 
@@ -122,7 +123,7 @@ class _PositionReader:
         }
         if tag is None or len(self._problems) > before:
             return None
-        return CommissioningRecord(
+        return self._made(
             site=tag.site,
             position=tag.position,
             plan_revision=tag.revision,
@@ -135,6 +136,15 @@ class _PositionReader:
             signed_by=people["signed_by"],
             remarks=people["remarks"],
         )
+
+    def _made(self, **answers: object) -> CommissioningRecord | None:
+        try:
+            return CommissioningRecord.model_validate(answers)
+        except ValidationError as fault:
+            for one in fault.errors(include_url=False):
+                field = ".".join(str(step) for step in one["loc"]) or "record"
+                self._report(field, str(one["input"])[:60], f"this value fits no record ({one['msg']})")
+            return None
 
     def _get(self, field: FormField) -> str:
         return self._values.get(field_name(self._number, field), "")

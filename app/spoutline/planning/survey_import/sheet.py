@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from io import StringIO
 from pathlib import Path
 
+from spoutline.input_bounds import BOUNDS, bounded_bytes
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.planning.survey_import.titles import heads_over, title_place
 from spoutline.planning.survey_import.workbook import Cell, workbook_rows
@@ -16,7 +17,6 @@ _UTF_16 = (b"\xff\xfe", b"\xfe\xff")
 _LINES_LOOKED_AT = 15  # for the delimiter; a heading above the table has none
 _MOST_ROWS = 20_000
 _MOST_COLUMNS = 200
-_LARGEST_FILE = 50_000_000  # bytes
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,14 +72,7 @@ def read_sheet(path: Path, sheet_name: str | None = None) -> Sheet:
     InputFault
         The file cannot be read, holds no row below its titles, or is far too large.
     """
-    try:
-        content = path.read_bytes()
-    except OSError as fault:
-        raise _fault(
-            str(path), "file", "this path", f"a readable file is needed ({fault.strerror or fault})"
-        ) from fault
-    if len(content) > _LARGEST_FILE:
-        raise _fault(str(path), "file", f"{len(content)} bytes", f"at most {_LARGEST_FILE} bytes are read")
+    content = bounded_bytes(path, BOUNDS.table_bytes, "file", "a readable file is needed")
     suffix = path.suffix.lower()
     if suffix == ".xlsx":
         name, cells = workbook_rows(

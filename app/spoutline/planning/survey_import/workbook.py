@@ -9,12 +9,12 @@ from dataclasses import dataclass
 from io import BytesIO
 from typing import TYPE_CHECKING, Any
 
+from spoutline.input_bounds import BOUNDS, check_workbook
 from spoutline.model.faults import InputFault, InputProblem
 
 if TYPE_CHECKING:
     from openpyxl.workbook.workbook import Workbook
 
-_LARGEST_SHEET = 200_000_000  # bytes of its text
 _MERGED = re.compile(rb'<(?:\w+:)?mergeCell\b[^>]*\bref="([A-Z]{1,3})(\d+):[A-Z]{1,3}(\d+)"')
 _FORMULA = re.compile(rb"<(?:\w+:)?f[ />]")
 
@@ -31,6 +31,9 @@ class Cell:
     fault: str = ""
 
 
+_EMPTY = Cell("")
+
+
 def workbook_rows(
     place: str, content: bytes, sheet_name: str | None, most_columns: int, check_count: Callable[[int], None]
 ) -> tuple[str, list[list[Cell]]]:
@@ -41,37 +44,52 @@ def workbook_rows(
     InputFault
         The bytes are no workbook, the sheet is not in it or far too large.
     """
-    import openpyxl
-
+    check_workbook(content, place)
     try:
-        book = openpyxl.load_workbook(BytesIO(content), read_only=True, data_only=True)
-    except Exception as fault:  # the library has many ways to refuse a broken archive
+        return _read(place, content, sheet_name, most_columns, check_count)
+    except InputFault:
+        raise
+    except Exception as fault:  # the library has many ways to refuse a broken archive, some while rows are read
         raise _fault(place, "file", "the workbook", "a workbook that a spreadsheet can open is needed") from fault
+
+
+def _read(
+    place: str, content: bytes, sheet_name: str | None, most_columns: int, check_count: Callable[[int], None]
+) -> tuple[str, list[list[Cell]]]:
+    import openpyxl
+    from openpyxl.cell.read_only import EMPTY_CELL
+
+    book = openpyxl.load_workbook(BytesIO(content), read_only=True, data_only=True)
     try:
         names = [sheet.title for sheet in book.worksheets]  # without sheets that hold only a chart
         if not names or (sheet_name is not None and sheet_name not in names):
             raise _fault(place, "sheet", repr(sheet_name), f"use one of: {', '.join(names)}")
         name = sheet_name or names[0]
-        written = _sheet_text(place, content, book, name)
+        written = _sheet_text(content, book, name)
         rows: list[list[Cell]] = []
-        for cells in book[name].iter_rows(max_col=most_columns):
-            rows.append([_cell(cell) for cell in cells])
+        for cells in _all_rows(book, name, most_columns):
+            rows.append([_EMPTY if cell is EMPTY_CELL else _cell(cell) for cell in cells])
             check_count(len(rows))
     finally:
         book.close()
     for row, column in _formulas(content, name, most_columns) if _FORMULA.search(written) else ():
         if row < len(rows) and column < len(rows[row]) and not rows[row][column].text:
             rows[row][column] = Cell("a formula", NO_RESULT)
-    _fill_merged(rows, written)
+    _fill_merged(place, rows, written)
     return name, rows
 
 
-def _sheet_text(place: str, content: bytes, book: Workbook, name: str) -> bytes:
+def _all_rows(book: Workbook, name: str, most_columns: int) -> Iterator[Any]:
+    """Return the rows that are there, whatever size the sheet states: a false one would drop rows unsaid."""
+    sheet: Any = book[name]
+    sheet.reset_dimensions()
+    return iter(sheet.iter_rows(max_col=most_columns))
+
+
+def _sheet_text(content: bytes, book: Workbook, name: str) -> bytes:
     sheet: Any = book[name]  # the library keeps merged cells from those who read it row by row
     path = str(sheet._worksheet_path)
     with zipfile.ZipFile(BytesIO(content)) as archive:
-        if archive.getinfo(path).file_size > _LARGEST_SHEET:
-            raise _fault(place, "sheet", repr(name), f"at most {_LARGEST_SHEET} bytes of a sheet are read")
         return archive.read(path)
 
 
@@ -81,7 +99,7 @@ def _formulas(content: bytes, name: str, most_columns: int) -> Iterator[tuple[in
 
     book = openpyxl.load_workbook(BytesIO(content), read_only=True)
     try:
-        for row, cells in enumerate(book[name].iter_rows(max_col=most_columns)):
+        for row, cells in enumerate(_all_rows(book, name, most_columns)):
             for column, cell in enumerate(cells):
                 if cell.data_type == "f":
                     yield row, column
@@ -89,13 +107,19 @@ def _formulas(content: bytes, name: str, most_columns: int) -> Iterator[tuple[in
         book.close()
 
 
-def _fill_merged(rows: list[list[Cell]], written: bytes) -> None:
+def _fill_merged(place: str, rows: list[list[Cell]], written: bytes) -> None:
     """Let a cell that is merged downwards answer for every row that it covers."""
     from openpyxl.utils import column_index_from_string
 
+    covered = 0
     for letters, first, last in _MERGED.findall(written):
         column, top = column_index_from_string(letters.decode()) - 1, int(first) - 1
-        for row in range(top + 1, min(int(last), len(rows))):
+        below = range(max(top, 0) + 1, min(int(last), len(rows)))
+        covered += len(below)
+        if covered > BOUNDS.merged_cells:
+            wanted = f"merged ranges that cover at most {BOUNDS.merged_cells} cells are read"
+            raise _fault(place, "sheet", "far too many merged cells", wanted)
+        for row in below:
             if column < min(len(rows[top]), len(rows[row])) and not rows[row][column].text:
                 rows[row][column] = rows[top][column]
 

@@ -1,0 +1,29 @@
+"""What no text and no measure of a person's document may hold, whichever field it stands in."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from pydantic import BaseModel, ValidationInfo, field_validator
+
+SMALLEST_MEASURE: Final = 1e-9  # in the unit of any field; nothing on a station is measured finer
+# controls but tabulator and breaks; signs that turn the reading direction of what follows; halves of a sign (Unicode
+# Standard Annex 9, table of explicit formatting characters)
+_HIDDEN: Final = re.compile("[\x00-\x08\x0e-\x1f\x7f\u202a-\u202e\u2066-\u2069\ud800-\udfff]")
+
+_FREE: Final = "notes"  # a remark may be pasted from anywhere and names nothing
+
+
+class PlainValues(BaseModel):
+    """A document whose texts show all that they hold and whose numbers are measures."""
+
+    @field_validator("*", mode="after")
+    @classmethod
+    def _is_plain(cls, value: object, info: ValidationInfo) -> object:
+        for one in value if isinstance(value, tuple) else (value,):
+            if isinstance(one, str) and info.field_name != _FREE and (found := _HIDDEN.search(one)):
+                raise ValueError(f"leave out the hidden sign U+{ord(found[0]):04X}, character {found.start() + 1}")
+            if isinstance(one, float) and 0 < abs(one) < SMALLEST_MEASURE:
+                raise ValueError(f"a number of at least {SMALLEST_MEASURE:g} is needed, or 0 where the field takes it")
+        return value
