@@ -84,9 +84,7 @@ def bounded_text(path: Path, most: int, field: str, needed: str) -> str:
         raise _fault(str(path), field, value, f"{needed}, in UTF-8") from fault
 
 
-def toml_table(
-    text: str, place: str, field: str, parse_float: Callable[[str], Any] = float, value: str = "the text"
-) -> dict[str, Any]:
+def toml_table(text: str, place: str, field: str, parse_float: Callable[[str], Any] = float) -> dict[str, Any]:
     """Return the table in a TOML text.
 
     Raises
@@ -99,7 +97,9 @@ def toml_table(
     try:
         table = tomllib.loads(text, parse_float=parse_float)
     except tomllib.TOMLDecodeError as fault:
-        raise _fault(place, field, value, f"write valid TOML ({fault})") from fault
+        raise _fault(
+            place, field, str(fault) if field == "file" else "the text", f"write valid TOML ({fault})"
+        ) from fault
     except RecursionError as fault:
         raise _too_deep(place, field) from fault
     except (ValueError, ArithmeticError) as fault:  # digits or an exponent beyond what a number may have
