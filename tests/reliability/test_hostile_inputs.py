@@ -79,7 +79,7 @@ def test_huge_cells_and_numbers_of_a_stock_list_are_refused_at_their_line() -> N
         stock_from_csv(f"part_number,quantity\n{'Q' * 200_000},1\n", "s.csv")
 
 
-@pytest.mark.parametrize("sign", ["\x00", "\u202e", "\u2066", "\x1b"])
+@pytest.mark.parametrize("sign", ["\x00", "\u202e", "\u2066"])
 def test_a_hidden_sign_in_a_name_is_refused_and_named(sign: str) -> None:
     # the signs that turn the reading direction: Unicode Standard Annex 9, table of explicit formatting characters
     survey = demo_survey("small_town")

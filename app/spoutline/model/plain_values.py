@@ -8,9 +8,9 @@ from typing import Final
 from pydantic import BaseModel, ValidationInfo, field_validator
 
 SMALLEST_MEASURE: Final = 1e-9  # in the unit of any field; nothing on a station is measured finer
-# controls but tabulator and breaks; signs that turn the reading direction of what follows; halves of a sign (Unicode
-# Standard Annex 9, table of explicit formatting characters)
-_HIDDEN: Final = re.compile("[\x00-\x08\x0e-\x1f\x7f\u202a-\u202e\u2066-\u2069\ud800-\udfff]")
+# NUL; signs that turn the reading direction of what follows (Unicode Standard Annex 9, explicit formatting characters);
+# halves of a sign. Other controls are data, and are made visible or dropped where they are shown.
+_HIDDEN: Final = re.compile("[\x00\u202a-\u202e\u2066-\u2069\ud800-\udfff]")
 
 _FREE: Final = "notes"  # a remark may be pasted from anywhere and names nothing
 
