@@ -91,7 +91,7 @@ def test_a_hidden_sign_in_a_name_is_refused_and_named(sign: str) -> None:
 def test_a_number_that_measures_nothing_is_refused_by_the_command(spoutline: Spoutline, tmp_path: Path) -> None:
     path = tmp_path / "s.json"
     document = json.loads(survey_to_json(demo_survey("small_town")))
-    document["positions"][0]["supply"]["wanted_flow_l_min"] = 1e-308
+    document["positions"][0]["supply"] = {"wanted_flow_l_min": 1e-308}
     path.write_text(json.dumps(document), encoding="utf-8")
     done = spoutline("plan", str(path))
     assert done.code == 2
