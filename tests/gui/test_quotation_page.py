@@ -152,7 +152,7 @@ def test_survey_becomes_plan_quotation_and_revision(
     # the customer wants a third hose
     with_third_hose(session)
     quote(qtbot, page, terms("GUI-1"))
-    assert "not in the book yet" in page.panel.status_label.text()
+    assert "not kept yet" in page.panel.status_label.text()
     assert "revision 2 opens" in offer.next_label.text()
     keep(qtbot, page)
     assert page.stored is not None

@@ -109,6 +109,7 @@ class QuotationPage(QWidget):
         if self.terms.in_hand is None or self.is_busy:
             return
         session = self._context.session
+        session.settle()  # a survey still on its way into the book has no revision to tie its quotation to
         stored, survey = session.stored, session.survey
         origin = (stored.id, stored.revision) if stored.survey == survey else None
         follows = self._newest
