@@ -440,6 +440,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>&amp;Who fuels?</source>
+   <translation>Qui fait l&amp;e plein ?</translation>
+  </message>
+  <message>
    <source>&amp;Whole drawing</source>
    <translation>Dessin &amp;entier</translation>
   </message>
@@ -864,7 +868,7 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>Can the flow be started or stopped &amp;elsewhere?</source>
+   <source>Can the flow be started or stopped else&amp;where?</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -2444,7 +2448,7 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>Outlet to filler, le&amp;vel</source>
+   <source>Outlet to fille&amp;r, level</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -4170,10 +4174,6 @@
   <message>
    <source>Who did it</source>
    <translation type="unfinished" />
-  </message>
-  <message>
-   <source>Who fu&amp;els?</source>
-   <translation>Qui fait l&amp;e plein ?</translation>
   </message>
   <message>
    <source>Who is quoted to.</source>

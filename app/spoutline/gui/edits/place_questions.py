@@ -125,7 +125,7 @@ def filler_questions(index: int | None) -> tuple[Question, ...]:
             path=(*root, "distance_m"),
             step=Step.PLACE,
             group=group,
-            title="Outlet to filler, le&vel" if index is None else "Outlet to filler, level",
+            title="Outlet to fille&r, level" if index is None else "Outlet to filler, level",
             help="Horizontal distance from the point below the outlet.",
             source="Measured on site",
             entry=Entry.QUANTITY,

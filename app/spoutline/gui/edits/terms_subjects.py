@@ -24,6 +24,7 @@ def _options(members: Iterable[StrEnum]) -> tuple[Option, ...]:
     return tuple(Option(member.value, member.value.replace("_", " ")) for member in members)
 
 
+_CHARGES = tuple(Option(one.value, "labor" if one is Charge.LABOUR else one.value) for one in Charge)  # as on paper
 _KINDS = _options(PartKind)
 _PERCENT = "Percent, 0 to 100."
 
@@ -225,7 +226,7 @@ FREIGHT_AND_TAX = Subject(
                 TermsColumn(name="percent", title="Percent", help=_PERCENT, share=2, entry=TermsEntry.NUMBER),
                 TermsColumn(
                     name="on", title="Lies on", help="Goods, labor, freight: any of them.", share=5,
-                    entry=TermsEntry.SEVERAL, options=_options(Charge),
+                    entry=TermsEntry.SEVERAL, options=_CHARGES,
                     initial=";".join(member.value for member in Charge),
                 ),
             ),
