@@ -150,7 +150,7 @@ def test_the_hose_is_drawn_as_a_vector_with_its_bow() -> None:
         "=cmd|' /C calc'!A0",
         "W" * 60,
         "Łódź Ø 5½ – “née” Ω",
-        "bad\x00\x1b sequence",
+        "bad\x07\x1b sequence",
         "&lt;para&gt; &#38; <para>",
     ],
 )

@@ -6,6 +6,7 @@ Every line on the pipe is ``REVISION SHA256``: the revision that the book was sa
 from __future__ import annotations
 
 import hashlib
+import json
 import os
 import random
 import sys
@@ -17,6 +18,7 @@ from spoutline.bootstrap import Settings, open_workbench
 from spoutline.gui.edits.command import make_edit
 from spoutline.gui.edits.positions import add_position, remove_position
 from spoutline.gui.session import SaveState, Session
+from spoutline.model.answered import answered_document
 from spoutline.model.survey import Position, Site, Survey
 from spoutline.units.accepted import UnitSystem
 
@@ -30,7 +32,8 @@ def first_survey() -> Survey:
 
 def digest(survey: Survey) -> str:
     """Return the fingerprint of a survey as the book writes it."""
-    return hashlib.sha256(survey.model_dump_json().encode()).hexdigest()
+    written = json.dumps(answered_document(survey), ensure_ascii=False, separators=(",", ":"))
+    return hashlib.sha256(written.encode()).hexdigest()
 
 
 class RandomEditor:

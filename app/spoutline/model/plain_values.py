@@ -25,5 +25,11 @@ class PlainValues(BaseModel):
             if isinstance(one, str) and info.field_name != _FREE and (found := _HIDDEN.search(one)):
                 raise ValueError(f"leave out the hidden sign U+{ord(found[0]):04X}, character {found.start() + 1}")
             if isinstance(one, float) and 0 < abs(one) < SMALLEST_MEASURE:
-                raise ValueError(f"a number of at least {SMALLEST_MEASURE:g} is needed, or 0 where the field takes it")
+                if one is value and not cls._must_be_positive(info.field_name or ""):
+                    return 0.0  # what is left of a conversion: 32 degrees Fahrenheit come out as 6e-14 Celsius
+                raise ValueError(f"a number of at least {SMALLEST_MEASURE:g} is needed")
         return value
+
+    @classmethod
+    def _must_be_positive(cls, name: str) -> bool:
+        return any(getattr(bound, "gt", None) == 0 for bound in cls.model_fields[name].metadata)
