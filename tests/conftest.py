@@ -13,6 +13,8 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+import pydantic._internal._validators
+import pydantic.fields  # noqa: F401
 import pytest
 from hypothesis import settings
 

@@ -29,6 +29,7 @@ BRITISH = re.compile(
 # what is quoted, computed with or named by others: spelled as it stands there
 FOREIGN_KEYS = {"source", "clause", "edition", "id", "status", "applies", "adopted", "note"}
 OTHERS = {
+    "spoutline catalogue",  # the name of a lock of the store
     "EPA displacement model: diesel displaces no vapour (secondary)",
     "vapour recovery",  # titles of columns that other people's tables carry
     "vapour return",

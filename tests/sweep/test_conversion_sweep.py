@@ -56,8 +56,8 @@ def complaints(conversion: SiteConversion, workbench: Workbench) -> list[str]:
 
 def _sums(conversion: SiteConversion, label: str) -> list[str]:
     one = next(item for item in conversion.positions if item.position.label == label)
-    option = one.followed(OptionKind.LEAST_COST)
-    if option is None:
+    option, least = (one.followed(kind) for kind in (conversion.survey.conversion.follow, OptionKind.LEAST_COST))
+    if option is None or least is None:
         return []
     counts = Counter(line.action for line in one.differences if not line.accessory_reason)
     chain = len(option.judged.hanging_set.links)
@@ -69,7 +69,7 @@ def _sums(conversion: SiteConversion, label: str) -> list[str]:
     if today != recorded:
         wrong.append(f"{today} parts are kept or removed, {recorded} hang there")
     dearer = one.renewal_option
-    if dearer is not None and option.parts_minor > dearer.parts_minor:
+    if dearer is not None and least.parts_minor > dearer.parts_minor:
         wrong.append("the least cost is dearer than a full renewal")
     return wrong
 
