@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import gc
+import itertools
 import shutil
 from collections.abc import Iterator
 from pathlib import Path
@@ -72,3 +74,15 @@ def wait_for_plans(qtbot: QtBot, workplace: Workplace) -> None:
     """Wait until every position has its plan."""
     labels = [position.label for position in workplace.session.survey.positions]
     qtbot.waitUntil(lambda: all(workplace.plans.plan(label) is not None for label in labels), timeout=20_000)
+
+
+@pytest.fixture(autouse=True)
+def collected_here() -> Iterator[None]:
+    """Let no other thread collect objects of the window: their going takes a lock that this thread may wait for."""
+    gc.disable()
+    yield
+    if next(_TESTS) % 10 == 0:
+        gc.collect()
+
+
+_TESTS = itertools.count(1)
