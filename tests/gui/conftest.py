@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import gc
-import itertools
 import shutil
 from collections.abc import Iterator
 from pathlib import Path
@@ -14,6 +12,7 @@ from pytestqt.qtbot import QtBot
 
 from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.bootstrap.demos import demo_survey
+from spoutline.gui.collection import WindowCollector
 from spoutline.gui.session import Session
 from spoutline.gui.widgets.theme import dress
 from spoutline.gui.window.main_window import MainWindow
@@ -76,13 +75,14 @@ def wait_for_plans(qtbot: QtBot, workplace: Workplace) -> None:
     qtbot.waitUntil(lambda: all(workplace.plans.plan(label) is not None for label in labels), timeout=20_000)
 
 
+@pytest.fixture(scope="session")
+def collector(qapp: QApplication) -> WindowCollector:
+    """Return the collector of the window, as the program starts it before anything is shown."""
+    return WindowCollector(qapp)
+
+
 @pytest.fixture(autouse=True)
-def collected_here() -> Iterator[None]:
-    """Let no other thread collect objects of the window: their going takes a lock that this thread may wait for."""
-    gc.disable()
+def collected_here(collector: WindowCollector) -> Iterator[None]:
+    """Let no other thread collect objects of the window; short tests leave no time for the timer, so look here too."""
     yield
-    if next(_TESTS) % 10 == 0:
-        gc.collect()
-
-
-_TESTS = itertools.count(1)
+    collector.look()

@@ -36,6 +36,7 @@ def roles_sql(book_tables: Iterable[str], catalogue_tables: Iterable[str], schem
     lines = [
         "-- Roles of a shared Spoutline book. Run as the administrator of the database, for instance:",
         "--   spoutline book roles --sql | psql --single-transaction --set ON_ERROR_STOP=1 DATABASE",
+        "-- Where it ends with a deadlock (the server was tidying a table), nothing has changed: run it again.",
         "-- Then give each person a login and one role, for instance:",
         f"--   CREATE ROLE ada LOGIN; GRANT {ESTIMATOR} TO ada;",
         "",

@@ -87,16 +87,18 @@ class _Post(QObject):
 class _Run(QRunnable):
     def __init__(self, ticket: Ticket, work: Work, post: _Post) -> None:
         super().__init__()
-        self._ticket, self._work, self._post = ticket, work, post
+        self._ticket, self._post = ticket, post
+        self._work: Work | None = work
 
     def run(self) -> None:
         value: Any = None
         fault: Exception | None = None
         try:
-            if not self._ticket.should_stop():
+            if self._work is not None and not self._ticket.should_stop():
                 value = self._work(self._ticket)
         except Exception as error:  # reported in one place, on the window's thread
             fault = error
+        self._work = None  # what it holds of the window goes with ``_Waiting``, on the window's thread
         try:
             self._post.finished.emit(self._ticket, value, fault)
         except RuntimeError:  # the window is gone and nobody waits for the answer
@@ -105,6 +107,7 @@ class _Run(QRunnable):
 
 @dataclass(frozen=True, slots=True)
 class _Waiting:
+    work: Work
     deliver: Deliver
     fail: Fail
     partly: Deliver | None
@@ -158,7 +161,7 @@ class Jobs(QObject):
         self.cancel(key)
         ticket = Ticket(key, revision, self._post)
         self._current[key] = ticket
-        self._waiting[ticket] = _Waiting(deliver, fail, partly)
+        self._waiting[ticket] = _Waiting(work, deliver, fail, partly)
         if len(self._waiting) == 1:
             self.busy_changed.emit(True)
         self._pool.start(_Run(ticket, work, self._post), priority)

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QApplication
 
 from spoutline.bootstrap.fault_log import FaultLog, log_folder
 from spoutline.bootstrap.languages import remember_language
+from spoutline.gui.collection import WindowCollector, leave_out_what_is_there
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.widgets.notice_bar import Offer
 from spoutline.gui.widgets.theme import dress
@@ -73,12 +74,14 @@ def run(
     dress(app)
     app.styleHints().colorSchemeChanged.connect(lambda _: dress(app))
     former_hook = sys.excepthook
+    collector = WindowCollector(app)
     shown = ShownWindow(workbench_factory, survey, language)
     try:
         return app.exec()
     finally:
         sys.excepthook = former_hook
         shown.opening.close()
+        collector.stop()
 
 
 class ShownWindow:
@@ -164,6 +167,7 @@ class Opening:
         from spoutline.gui.window.verbs import Verbs
 
         self.opened = opened
+        leave_out_what_is_there()
         session = Session(opened.workbench, opened.stored, opened.system, self._window)
         workplace = self._window.attach(session)
         self.verbs = Verbs(self._window, workplace)

@@ -1,0 +1,93 @@
+"""Garbage is collected on the window's thread alone.
+
+Source: Qt, class reference of QObject, "Thread Affinity": an object is deleted on the thread on which it lives.
+"""
+
+from __future__ import annotations
+
+import gc
+import threading
+import weakref
+from typing import Any
+
+from PySide6.QtCore import QObject, Signal
+from pytestqt.qtbot import QtBot
+
+from spoutline.gui.collection import WindowCollector
+from spoutline.gui.jobs import JobKey, JobKind, Jobs
+
+
+class _Sender(QObject):
+    told = Signal()
+
+
+class _Knot:
+    """A circle that only the collector takes away, with an object of Qt in it."""
+
+    def __init__(self) -> None:
+        self.itself = self
+        self.sender = _Sender()
+
+
+def _gone_on(threads: list[int]) -> weakref.ref[_Knot]:
+    knot = _Knot()
+    return weakref.ref(knot, lambda _: threads.append(threading.get_ident()))
+
+
+def _much_garbage() -> None:
+    kept: list[Any] = [[index] for index in range(200_000)]
+    kept.append(kept)
+
+
+def test_objects_of_the_window_go_on_its_thread(qtbot: QtBot, collector: WindowCollector) -> None:
+    threads: list[int] = []
+    watched = _gone_on(threads)
+    for _ in range(3):
+        worker = threading.Thread(target=_much_garbage)
+        worker.start()
+        worker.join()
+    assert watched() is not None
+    assert not gc.isenabled()
+    qtbot.waitUntil(lambda: watched() is None, timeout=10_000)
+    assert threads == [threading.get_ident()]
+
+
+def test_a_look_collects_the_young_once_many_were_made(collector: WindowCollector) -> None:
+    collector.look()
+    threads: list[int] = []
+    watched = _gone_on(threads)
+    kept = [[index] for index in range(gc.get_threshold()[0] + 10)]
+    collector.look()
+    assert watched() is None
+    assert kept
+
+
+def test_what_a_job_holds_of_the_window_goes_on_the_windows_thread(qtbot: QtBot) -> None:
+    threads: list[int] = []
+    jobs = Jobs()
+    answers: list[object] = []
+
+    def start() -> None:
+        sender = _Sender()
+        weakref.finalize(sender, lambda: threads.append(threading.get_ident()))
+        jobs.start(JobKey(JobKind.PLAN), lambda _: sender.objectName(), answers.append, answers.append)
+
+    for _ in range(50):
+        answers.clear()
+        start()
+        qtbot.waitUntil(lambda: bool(answers))
+    jobs.close()
+    assert threads == [threading.get_ident()] * 50
+
+
+def test_stopped_it_leaves_collecting_as_it_was() -> None:
+    was_on = gc.isenabled()
+    gc.enable()
+    try:
+        collector = WindowCollector()
+        assert not gc.isenabled()
+        collector.stop()
+        assert gc.isenabled()
+    finally:
+        if not was_on:
+            gc.disable()
