@@ -79,6 +79,22 @@ def test_a_set_that_suits_passes_every_check_with_worked_lines() -> None:
         assert all(line.source for line in checks[check_id].lines)
 
 
+@pytest.mark.parametrize(
+    ("family", "blend", "solid_c"),
+    [(DIESEL, 100, -5.0), (LiquidFamily.DEF, 0, -11.5)],  # AFDC, pour point of B100; ISO 22241-3 (memory)
+)
+def test_a_liquid_colder_than_it_moves_gets_no_verdict_of_flow(
+    family: LiquidFamily, blend: float, solid_c: float
+) -> None:
+    frozen = derived(position(family, blend), site(climate=Climate(low_c=solid_c - 0.1, high_c=30)))
+    check = all_checks(plain_set(), frozen)[CheckId.FLOW_COLD]
+    assert (check.outcome, check.value, check.lower) == (Outcome.INFORMATION, None, None)
+    assert check.text == "solid"
+    assert quantity(check, "solid_point") == solid_c
+    moving = derived(position(family, blend), site(climate=Climate(low_c=solid_c, high_c=30)))
+    assert all_checks(plain_set(), moving)[CheckId.FLOW_COLD].outcome is not Outcome.INFORMATION
+
+
 def test_hoses_count_toward_the_limit_and_rigid_parts_toward_the_reach() -> None:
     checks = all_checks(plain_set())
     assert checks[CheckId.HOSE_LENGTH].value == pytest.approx(0.3 + 3.0)

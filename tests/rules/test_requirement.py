@@ -364,6 +364,25 @@ def test_a_diesel_that_clouds_and_a_climate_beyond_the_liquid_data_are_said() ->
     assert RuleId.CLIMATE_BEYOND_DATA not in ids(derived(position(), site(climate=Climate(low_c=-30, high_c=45))))
 
 
+@pytest.mark.parametrize(("low_c", "solid"), [(-5.0, False), (-5.1, True), (-15.0, True)])
+def test_biodiesel_below_its_lowest_pour_point_breaks_a_should(low_c: float, solid: bool) -> None:
+    # AFDC fuel properties: pour point of B100 -5 to 10 degC, so below -5 degC no B100 moves
+    requirement = derived(position(DIESEL, 100), site(climate=Climate(low_c=low_c, high_c=30)))
+    found = {one.rule_id: one for one in requirement.findings}
+    assert (RuleId.LIQUID_SOLID in found) is solid
+    assert (RuleId.LIQUID_CLOUDS in found) is not solid  # cloud point up to 15 degC: a note, no more
+    if solid:
+        assert found[RuleId.LIQUID_SOLID].verdict is Verdict.BROKEN
+        assert found[RuleId.LIQUID_SOLID].severity is Severity.SHOULD
+
+
+def test_fuel_oil_below_its_pour_point_is_said() -> None:
+    # ASTM D396, from memory: pour point about -6 degC; fuel oil has no cloud point in the data
+    assert RuleId.LIQUID_CLOUDS in ids(derived(position(LiquidFamily.FUEL_OIL, 0)))  # -10 degC
+    mild = site(climate=Climate(low_c=-5, high_c=30))
+    assert RuleId.LIQUID_CLOUDS not in ids(derived(position(LiquidFamily.FUEL_OIL, 0), mild))
+
+
 def test_findings_of_a_position_carry_declared_facts_and_limits() -> None:
     cold = site(climate=Climate(low_c=-40, high_c=50))
     for asked in (position(hold_open_wanted=True, overhead=True), position(DEF, 0), position(DIESEL, 20)):

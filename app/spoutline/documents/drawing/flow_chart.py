@@ -68,10 +68,12 @@ def flow_chart(plan: PositionPlan, story: Story) -> Drawing | None:
         return None
     states = states_for(plan.requirement)
     cold, hot = (_flow_of(plan.chosen, check) for check in (CheckId.FLOW_COLD, CheckId.FLOW_HOT))
-    curves = (
+    both = (
         _Curve(Ink.COLD, PaperWord.COLD, states.cold, cold),
         _Curve(Ink.HOT, PaperWord.HOT, states.hot, hot),
     )
+    # a liquid colder than it moves has no working point and no curve
+    curves = tuple(curve for curve in both if curve.working_flow_m3_s is not None)
     most_flow = max(plan.requirement.supply_flow_m3_s, *(curve.working_flow_m3_s or 0.0 for curve in curves))
     flow = _Axis(Dimension.FLOW, most_flow * _FLOW_ROOM, _WIDTH_M)
     pressure = _Axis(Dimension.PRESSURE, plan.requirement.supply_pressure_pa * _HEADROOM, _HEIGHT_M)

@@ -113,6 +113,7 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "margin_short": ("step",),
     "permeation_year": ("temperature", "loss", "low"),
     "lies_on_ground": ("length",),
+    "does_not_move": ("temperature",),
     "hangs_below_ground": ("length",),
     "reel_on_ground": ("length",),
     "on_ground": (),

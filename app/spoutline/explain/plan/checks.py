@@ -6,6 +6,7 @@ from spoutline.explain.plan.words import Words
 from spoutline.model.check import Check, CheckId, WorkedLine
 from spoutline.model.part import NozzleService
 from spoutline.model.quantity import Dimension, Quantity
+from spoutline.rules.checks.flow import FlowText
 from spoutline.rules.checks.holding import TOLERANCE
 from spoutline.rules.checks.reach import BELOW_GROUND, HangText
 from spoutline.rules.checks.spout import SwivelType
@@ -29,6 +30,9 @@ def check_value(check: Check, words: Words) -> str:
     below = below_ground_text(check, words)
     if below:
         return below
+    if check.text == FlowText.SOLID:
+        solid_c = _figure(check, "solid_point")
+        return words.phrases.fill("does_not_move", temperature=words.show(solid_c, Dimension.TEMPERATURE))
     word = _word(check, words)
     if check.value is None or (check.id is CheckId.SWIVEL_TYPE and word):
         return word or words.phrases.text["unknown_value"]

@@ -6,7 +6,7 @@ import math
 from enum import StrEnum
 
 from spoutline.calc.flow import static_pressure_line, surge_of_stop
-from spoutline.calc.liquids import LiquidState
+from spoutline.calc.liquids import LiquidState, cold_points
 from spoutline.calc.losses import element_loss, element_loss_pa
 from spoutline.model.check import Bound, Check, CheckId, WorkedLine
 from spoutline.model.finding import Severity
@@ -16,7 +16,7 @@ from spoutline.model.port import FlowPath
 from spoutline.model.quantity import Dimension, Fact, Quantity
 from spoutline.model.requirement import Slot
 from spoutline.rules.chain.set_view import Delivered, SetView
-from spoutline.rules.checks.holding import bound_of, held, part_bound
+from spoutline.rules.checks.holding import bound_of, held, part_bound, stated
 from spoutline.rules.derive.flow import road_limit_m3_s, wanted_flow_limit_id
 from spoutline.rules.parts.figures import design_flow_m3_s, flow_ceiling_m3_s, passage_area_m2, rise_m
 from spoutline.rules.verdicts import limit_source
@@ -31,10 +31,29 @@ class FlowText(StrEnum):
     CAPPED = "capped"  # the dispenser or the law decides
     NOTHING_FLOWS = "nothing_flows"  # the rise takes all the pressure
     TRANSITION = "transition"  # between laminar and turbulent: uncertain by a fifth
+    SOLID = "solid"  # colder than the point below which the liquid does not move
 
 
 def flow_cold(view: SetView) -> Check:
-    """Hold the flow (m3/s) at the cold end against the wanted flow. Source: energy balance, Darcy-Weisbach."""
+    """Hold the flow (m3/s) at the cold end against the wanted flow. Source: energy balance, Darcy-Weisbach.
+
+    Where the climate goes below the point at which the liquid moves there is no flow to judge: the check informs of
+    that point and gives no verdict.
+    """
+    requirement = view.requirement
+    solid_c = cold_points(requirement.liquid).solid_c
+    if solid_c is not None and requirement.temperature_low_c < solid_c:
+        return stated(
+            CheckId.FLOW_COLD,
+            Severity.SHOULD,
+            None,
+            Dimension.FLOW,
+            text=FlowText.SOLID,
+            facts=(
+                Quantity("temperature_low", requirement.temperature_low_c, Dimension.TEMPERATURE),
+                Quantity("solid_point", solid_c, Dimension.TEMPERATURE),
+            ),
+        )
     return _flow(view, CheckId.FLOW_COLD, None if view.delivered is None else view.delivered[0])
 
 

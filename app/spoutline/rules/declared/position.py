@@ -126,6 +126,13 @@ POSITION_RULES: tuple[Rule, ...] = (
         facts=("family", "temperature_low", "cold_limit"),
     ),
     Rule(
+        id=RuleId.LIQUID_SOLID,
+        severity=_SHOULD,
+        requirement=Asked.TEMPERATURE,
+        source="lowest pour point of B100 (AFDC fuel properties); between blends engineering judgement",
+        facts=("family", "temperature_low", "solid_point"),
+    ),
+    Rule(
         id=RuleId.GEOMETRY_IMPOSSIBLE,
         severity=_MUST,
         requirement=Asked.REACH,

@@ -65,6 +65,7 @@ class RuleId(StrEnum):
     CLIMATE_BEYOND_DATA = "climate_beyond_data"
     CLIMATE_NOT_COMPUTABLE = "climate_not_computable"
     LIQUID_CLOUDS = "liquid_clouds"
+    LIQUID_SOLID = "liquid_solid"
     GEOMETRY_IMPOSSIBLE = "geometry_impossible"
     OUTLET_STRENGTH_ASSUMED = "outlet_strength_assumed"
     SUPPLY_ASSUMED = "supply_assumed"

@@ -57,10 +57,13 @@ def _compare_with_cold_points(notes: Derivation, liquid: Liquid, low: Quantity) 
                 limits=(LimitId.DEF_FREEZING,),
             )
         return
-    cloud_c = cold_points(liquid).cloud_c
-    if cloud_c is not None and low.value < cloud_c:
-        family = Fact("family", liquid.family)
-        notes.find(RuleId.LIQUID_CLOUDS, family, low, _celsius("cold_limit", cloud_c), verdict=Verdict.NOTE)
+    points, family = cold_points(liquid), Fact("family", liquid.family)
+    if points.solid_c is not None and low.value < points.solid_c:
+        notes.find(RuleId.LIQUID_SOLID, family, low, _celsius("solid_point", points.solid_c), verdict=Verdict.BROKEN)
+        return
+    first_c = max((point for point in (points.cloud_c, points.pour_c) if point is not None), default=None)
+    if first_c is not None and low.value < first_c:
+        notes.find(RuleId.LIQUID_CLOUDS, family, low, _celsius("cold_limit", first_c), verdict=Verdict.NOTE)
 
 
 def _compare_with_data(notes: Derivation, liquid: Liquid, ends: tuple[Quantity, Quantity]) -> tuple[Refused, ...]:
