@@ -58,7 +58,7 @@ def _offer(part: Part, need: Need) -> Iterator[Breach]:
 
 
 def _listing(part: Part, need: Need) -> Iterator[Breach]:
-    """A listing beats the material table; DEF has no class, so its materials decide."""
+    """A listing beats the material table; DEF has no class: its maker's offer and its materials decide."""
     listed = False
     if need.listing_class is not None:
         has_class = need.listing_class in {c.value for c in part.listings}
@@ -68,6 +68,8 @@ def _listing(part: Part, need: Need) -> Iterator[Breach]:
             yield Breach("listing class", MUST, part.number, f"not listed for {need.listing_class}")
         if part.kind in LISTED_KINDS and not has_scheme:
             yield Breach("listing scheme", MUST, part.number, f"no {need.numbers.scheme} listing")
+    if need.is_def and part.nozzle is None and part.offered_for_def is not True:
+        yield Breach("DEF offer", MUST, part.number, "its maker does not offer it for DEF")
     if listed:
         return
     if need.listing_class is not None and part.kind in LISTED_KINDS:

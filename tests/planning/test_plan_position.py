@@ -5,11 +5,12 @@ from __future__ import annotations
 import pytest
 
 from planning.stores import ListStore
-from planning.surveys import BALANCE, CAR, CAR_RETRACTOR, REEL, TOO_FAR, TRUCK, survey_of
+from planning.surveys import BALANCE, CAR, CAR_RETRACTOR, DEF, REEL, TOO_FAR, TRUCK, survey_of
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.faults import Cancelled
 from spoutline.model.finding import Severity, Verdict
 from spoutline.model.limit import RuleTables
+from spoutline.model.liquid import LiquidFamily
 from spoutline.model.part import PartKind
 from spoutline.model.plan import AlternativeKind, PlanStatus, PositionPlan
 from spoutline.model.requirement import RequirementId, Slot
@@ -53,6 +54,20 @@ def test_coaxial_set_has_no_separate_swivel(context: PlanningContext) -> None:
     slots = [link.slot for link in chosen.hanging_set.links]
     assert Slot.SWIVEL not in slots
     assert all(link.part.path == "balance" for link in chosen.hanging_set.links)
+
+
+def test_only_parts_offered_for_def_hang_at_def(context: PlanningContext) -> None:
+    # ISO 22241-3, from memory: DEF is kept in equipment of its own. The least price is where a fuel part would come in.
+    found = plan(DEF, context)
+    assert found.chosen is not None
+    offered = [found.chosen.hanging_set, *(one.judged.hanging_set for one in found.alternatives)]
+    assert len(offered) > 2
+    for hanging_set in offered:
+        for part in (link.part for link in hanging_set.links):
+            assert part.offered_for_def or (part.nozzle and LiquidFamily.DEF in part.nozzle.liquids), part.number
+    everyday = plan(TRUCK, context).chosen
+    assert everyday is not None
+    assert not any(link.part.offered_for_def for link in everyday.hanging_set.links)
 
 
 def test_each_alternative_differs_in_the_way_it_says(context: PlanningContext) -> None:

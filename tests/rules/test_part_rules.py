@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
 from typing import Any
@@ -84,6 +85,17 @@ def diesel_nozzle(inches: float, service: NozzleService, **fields: Any) -> Part:
 @pytest.mark.parametrize("part", [nozzle(), hose(), whip(), breakaway(), swivel()], ids=lambda part: part.kind)
 def test_a_suitable_part_breaks_nothing(part: Part) -> None:
     assert broken(part) == []
+
+
+@pytest.mark.parametrize(("stated", "serves"), [(True, True), (False, False), (None, False)])
+@pytest.mark.parametrize("make", [swivel, breakaway, hose, whip, adaptor], ids=lambda make: make.__name__)
+def test_def_takes_only_parts_that_their_maker_offers_for_it(
+    make: Callable[..., Part], stated: bool | None, serves: bool
+) -> None:
+    # ISO 22241-3, from memory: equipment that carried fuel, or is made for it, contaminates DEF
+    part = make(wetted_materials=(Material.STAINLESS_STEEL,), offered_for_def=stated)
+    assert (RuleId.PART_DEF_OFFER not in broken(part, derived(position(DEF, 0)))) is serves
+    assert RuleId.PART_DEF_OFFER not in broken(part)  # gasoline asks nothing of the kind
 
 
 @pytest.mark.parametrize(
@@ -191,14 +203,18 @@ def test_an_unlisted_adaptor_is_judged_by_its_materials() -> None:
 def test_def_bars_the_metals_that_spoil_it(material: Material) -> None:
     # DEF-05: carbon steel, zinc, copper and alloys, aluminium and alloys (ISO 22241-3, memory)
     urea = derived(position(DEF, 0, in_flammable_zone=False))
-    assert broken(swivel(wetted_materials=(material,)), urea) == [RuleId.MATERIAL_UNSUITABLE]
-    assert broken(swivel(wetted_materials=(Material.STAINLESS_STEEL, Material.PTFE)), urea) == []
+    assert broken(swivel(wetted_materials=(material,), offered_for_def=True), urea) == [RuleId.MATERIAL_UNSUITABLE]
+    assert broken(swivel(wetted_materials=(Material.STAINLESS_STEEL, Material.PTFE), offered_for_def=True), urea) == []
 
 
 def test_def_asks_neither_class_nor_scheme_and_bonds_as_advice() -> None:
     urea = derived(position(DEF, 0))
     part = swivel(
-        listings=frozenset(), schemes=frozenset(), wetted_materials=(Material.STAINLESS_STEEL,), resistance_ohm=None
+        listings=frozenset(),
+        schemes=frozenset(),
+        wetted_materials=(Material.STAINLESS_STEEL,),
+        resistance_ohm=None,
+        offered_for_def=True,
     )
     found = verdict(part, urea)
     assert [(one.rule_id, one.severity) for one in found] == [(RuleId.CONTINUITY_KNOWN, Severity.ADVICE)]
@@ -348,7 +364,7 @@ def test_swivels_turn_as_the_duty_asks_and_hoses_suit_their_retrieval() -> None:
 
 
 def test_a_separation_window_outside_the_law_is_a_should_for_def() -> None:
-    weak = breakaway(separation_minimum_n=300, wetted_materials=(Material.STAINLESS_STEEL,))
+    weak = breakaway(separation_minimum_n=300, wetted_materials=(Material.STAINLESS_STEEL,), offered_for_def=True)
     found = verdict(weak, derived(position(DEF, 0)))
     assert [(one.rule_id, one.severity) for one in found] == [(RuleId.SEPARATION_WINDOW, Severity.SHOULD)]
 

@@ -693,6 +693,10 @@ class Part:
             holds="its maker marks a serial number or a date code on it",
         ),
     ] = None
+    offered_for_def: Annotated[
+        bool | None,
+        Figure(kinds=_WITH_OUTLET, column="offered_for_def", holds="its maker offers it for DEF"),
+    ] = None
     prices: tuple[Price, ...]
     lead_time_days: int
     pack_quantity: int

@@ -68,6 +68,7 @@ class PartAttributes(_Record):
     pull_strength_n: float | None
     lead_time_days: int
     serial_or_date_code_marked: bool | None = None
+    offered_for_def: bool | None = None
     # nozzle
     operation: NozzleOperation | None = None
     service: NozzleService | None = None

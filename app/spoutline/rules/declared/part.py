@@ -45,6 +45,12 @@ _LISTED: tuple[Rule, ...] = (
         facts=("listings", "listing_class"),
     ),
     declared(
+        RuleId.PART_DEF_OFFER,
+        Asked.LISTING_CLASS,
+        "contamination: ISO 22241-3 (memory)",
+        facts=("offered_for_def",),
+    ),
+    declared(
         RuleId.DEF_ZONE_NOZZLE,
         Asked.DEF_ZONE,
         "UL outline 2586C (secondary)",

@@ -85,6 +85,7 @@ class RuleId(StrEnum):
     PART_LEAD_TIME = "part_lead_time"
     PART_SCHEME = "part_scheme"
     PART_CLASS = "part_class"
+    PART_DEF_OFFER = "part_def_offer"
     DEF_ZONE_NOZZLE = "def_zone_nozzle"
     OXYGENATE_LIMIT = "oxygenate_limit"
     MATERIAL_UNSUITABLE = "material_unsuitable"

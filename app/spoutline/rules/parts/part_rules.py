@@ -23,6 +23,7 @@ from spoutline.rules.parts.devices import (
 from spoutline.rules.parts.figures import elements_of, part_resistance_ohm
 from spoutline.rules.parts.hoses import HOSE_RULES
 from spoutline.rules.parts.nozzles import NOZZLE_RULES
+from spoutline.rules.verdicts import yes_no
 
 KIND_OF_SLOT: dict[Slot, PartKind] = {
     Slot.WHIP_HOSE: PartKind.WHIP_HOSE,
@@ -112,6 +113,20 @@ def listed(candidate: Candidate) -> Iterator[Finding]:
     if requirement.listing_class not in part.listings:
         listings = Fact("listings", ", ".join(sorted(part.listings)))
         yield candidate.broken(RuleId.PART_CLASS, listings, Fact("listing_class", requirement.listing_class))
+
+
+def offered_for_def(candidate: Candidate) -> Iterator[Finding]:
+    """Ask: the maker offers the part for DEF; a nozzle names its liquids and is judged by them.
+
+    Traces of fuel, or of what fuel parts are made of, spoil DEF. Silence of the maker is no offer. Source: ISO 22241-3
+    (memory).
+    """
+    part = candidate.part
+    if candidate.requirement.liquid.family is not LiquidFamily.DEF or part.kind is PartKind.NOZZLE:
+        return
+    if not part.offered_for_def:
+        stated = "not_stated" if part.offered_for_def is None else yes_no(False)
+        yield candidate.broken(RuleId.PART_DEF_OFFER, Fact("offered_for_def", stated))
 
 
 def materials_suit(candidate: Candidate) -> Iterator[Finding]:
@@ -205,6 +220,7 @@ _COMMON_RULES: tuple[PartRule, ...] = (
     not_refused,
     in_time,
     listed,
+    offered_for_def,
     materials_suit,
     stands_the_climate,
     stands_the_pressure,
