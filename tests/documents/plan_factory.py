@@ -387,6 +387,7 @@ def requirement(where: Position, at: Site) -> Requirement:
         permeation_max_kg_m2_s=None,
         automatic=True,
         hold_open=False,
+        attitude_device=False,
         no_pressure_device=False,
         enhanced_conventional=False,
         def_zone=False,

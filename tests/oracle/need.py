@@ -193,7 +193,7 @@ def _manual_case(position: Position, site: Site) -> bool:
 def _hold_open_allowed(position: Position, site: Site, numbers: Numbers) -> bool:
     if position.duty is Duty.MARINE:
         return numbers.hold_open_marine
-    if position.overhead and not numbers.hold_open_overhead:
+    if position.overhead and not numbers.hold_open_overhead and not numbers.hold_open_overhead_device:
         return False
     return site.service is not Service.UNATTENDED or numbers.hold_open_unattended
 

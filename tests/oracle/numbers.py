@@ -61,6 +61,9 @@ class Numbers:
     hold_open_unattended: bool = True  # Oregon State Fire Marshal page on card sites, verified
     hold_open_marine: bool = False  # 29 CFR 1910.106(g)(4), NFPA 30A ch. 11 (memory)
     hold_open_overhead: bool = False  # IFC 2304/2306 (memory)
+    hold_open_overhead_device: bool = (
+        True  # the exception there: a nozzle that shuts when it leaves the filler (memory)
+    )
     # engineering judgement from here
     service_margin: float = 1.5
     strength_margin: float = 1.25

@@ -127,6 +127,9 @@ def _shut_off(part: Part, nozzle: NozzleData, need: Need) -> Iterator[Breach]:
         yield Breach("operation", MUST, part.number, "automatic shut-off is asked for")
     if nozzle.hold_open != need.hold_open:
         yield Breach("hold-open", MUST, part.number, "latch" if nozzle.hold_open else "no latch")
+    overhead = need.position.overhead and not need.numbers.hold_open_overhead
+    if nozzle.hold_open and overhead and not nozzle.attitude_device:
+        yield Breach("attitude device", MUST, part.number, "a latch on an overhead hose without one")
     if need.device and not nozzle.no_pressure_device:
         yield Breach("no-pressure device", MUST, part.number, "none fitted")
 

@@ -64,6 +64,7 @@ def test_yes_or_no_rows_agree(profile: RuleTables) -> None:
     assert law.flag(LimitId.ENHANCED_CONVENTIONAL) == own.enhanced_conventional
     assert law.flag(LimitId.HOLD_OPEN_MARINE) == own.hold_open_marine
     assert law.flag(LimitId.HOLD_OPEN_OVERHEAD) == own.hold_open_overhead
+    assert law.flag(LimitId.HOLD_OPEN_OVERHEAD_DEVICE) == own.hold_open_overhead_device
     assert law.flag(LimitId.HOLD_OPEN_UNATTENDED) == own.hold_open_unattended
     assert law.text(LimitId.VAPOUR_RECOVERY) == own.vapour_recovery
     assert law.text(LimitId.VAPOUR_REMOVAL) == own.vapour_removal

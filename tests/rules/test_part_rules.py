@@ -87,6 +87,15 @@ def test_a_suitable_part_breaks_nothing(part: Part) -> None:
     assert broken(part) == []
 
 
+def test_a_latch_on_an_overhead_hose_without_attitude_device_is_refused() -> None:
+    # IFC 2306.7.6, exception (memory)
+    overhead = derived(position(hold_open_wanted=True, overhead=True))
+    latch: dict[str, Any] = {"hold_open": True, "no_pressure_device": True, "opening_pressure_pa": 2e4}
+    assert broken(nozzle(**latch), overhead) == [RuleId.LATCH_WITHOUT_ATTITUDE_DEVICE]
+    assert broken(nozzle(**latch, attitude_device=True), overhead) == []
+    assert broken(nozzle(**latch), derived(position(hold_open_wanted=True))) == []
+
+
 @pytest.mark.parametrize(("stated", "serves"), [(True, True), (False, False), (None, False)])
 @pytest.mark.parametrize("make", [swivel, breakaway, hose, whip, adaptor], ids=lambda make: make.__name__)
 def test_def_takes_only_parts_that_their_maker_offers_for_it(

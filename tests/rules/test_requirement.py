@@ -128,13 +128,33 @@ def test_a_latch_is_planned_only_where_wanted_and_allowed() -> None:
     assert not derived(position()).no_pressure_device
 
 
-@pytest.mark.parametrize("fields", [{"duty": Duty.MARINE}, {"overhead": True}])
-def test_a_latch_that_is_not_allowed_is_refused_visibly_and_planned_without(fields: dict[str, Any]) -> None:
+@pytest.mark.parametrize(
+    ("fields", "rows"),
+    [
+        ({"duty": Duty.MARINE}, {}),
+        ({"duty": Duty.MARINE, "overhead": True}, {}),
+        ({"overhead": True}, {"HOLD_OPEN_OVERHEAD_DEVICE": False}),  # a jurisdiction without the exception
+    ],
+)
+def test_a_latch_that_is_not_allowed_is_refused_visibly_and_planned_without(
+    fields: dict[str, Any], rows: dict[str, Any]
+) -> None:
     # 29 CFR 1910.106(g)(4) for boats and IFC 2306.7.6 for overhead hoses (memory)
-    requirement = derived(position(hold_open_wanted=True, **fields))
+    requirement = derived(position(hold_open_wanted=True, **fields), rule_tables=changed(tables(), **rows))
     assert not requirement.hold_open
     found = next(found for found in requirement.findings if found.rule_id == RuleId.HOLD_OPEN_NOT_ALLOWED)
     assert (found.severity, found.verdict) == (Severity.MUST, Verdict.NOTE)
+
+
+@pytest.mark.parametrize("jurisdiction", ["us_general", "us_vapour_rules", "europe"])
+def test_a_latch_on_an_overhead_hose_comes_with_an_attitude_device(jurisdiction: str) -> None:
+    # IFC 2306.7.6 (memory): no latch, unless the nozzle shuts when it leaves the filler or hits the ground
+    overhead = derived(position(hold_open_wanted=True, overhead=True), rule_tables=tables(jurisdiction))
+    assert (overhead.hold_open, overhead.attitude_device) == (True, True)
+    assert RuleId.HOLD_OPEN_NOT_ALLOWED not in ids(overhead)
+    below = derived(position(hold_open_wanted=True), rule_tables=tables(jurisdiction))
+    assert (below.hold_open, below.attitude_device) == (True, False)
+    assert not derived(position(overhead=True), rule_tables=tables(jurisdiction)).attitude_device  # no latch wanted
 
 
 def test_prepay_and_unattended_service_ask_for_the_no_pressure_device() -> None:

@@ -101,6 +101,7 @@ class LimitId(StrEnum):
     HOLD_OPEN_UNATTENDED = "hold_open.unattended"
     HOLD_OPEN_MARINE = "hold_open.marine"
     HOLD_OPEN_OVERHEAD = "hold_open.overhead"
+    HOLD_OPEN_OVERHEAD_DEVICE = "hold_open.overhead_device"  # with one that closes the nozzle out of the filler
     NO_PRESSURE_DEVICE_WITH_HOLD_OPEN = "no_pressure_device.with_hold_open"  # bool
     NO_PRESSURE_DEVICE_WITH_PREPAY = "no_pressure_device.with_prepay"
     ENHANCED_CONVENTIONAL = "nozzle.enhanced_conventional_required"  # bool, single-path gasoline

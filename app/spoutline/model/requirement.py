@@ -123,6 +123,7 @@ class Requirement:
     permeation_max_kg_m2_s: float | None
     automatic: bool
     hold_open: bool
+    attitude_device: bool
     no_pressure_device: bool
     enhanced_conventional: bool
     def_zone: bool

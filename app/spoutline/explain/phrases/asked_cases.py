@@ -54,6 +54,7 @@ CASES: Final[tuple[Case, ...]] = (
     Case("vapour_parts_no_bellows", Asked.VAPOUR_PARTS, (), {"bellows": "no"}),
     Case("operation_automatic", Asked.OPERATION, (), {"automatic": "yes"}),
     Case("operation_manual", Asked.OPERATION, ("service", "duty", "family"), {"automatic": "no"}),
+    Case("latch_attitude", Asked.HOLD_OPEN, (), {"hold_open": "yes", "attitude_device": "yes"}),
     Case("latch", Asked.HOLD_OPEN, (), {"hold_open": "yes"}),
     Case("latch_unwanted", Asked.HOLD_OPEN, (), {"wanted": "no"}),
     Case("latch_not_allowed", Asked.HOLD_OPEN, (), {"allowed": "no"}),

@@ -126,7 +126,8 @@ DERIVATION_RULES: tuple[Rule, ...] = (
         L.HOLD_OPEN_UNATTENDED,
         L.HOLD_OPEN_MARINE,
         L.HOLD_OPEN_OVERHEAD,
-        facts=("wanted", "allowed", "hold_open"),
+        L.HOLD_OPEN_OVERHEAD_DEVICE,
+        facts=("wanted", "allowed", "hold_open", "attitude_device"),
     ),
     _derives(
         Asked.NO_PRESSURE_DEVICE,

@@ -225,6 +225,14 @@ _NOZZLE: tuple[Rule, ...] = (
         facts=("wanted",),
     ),
     declared(
+        RuleId.LATCH_WITHOUT_ATTITUDE_DEVICE,
+        Asked.HOLD_OPEN,
+        "IFC 2306.7.6, exception (memory)",
+        L.HOLD_OPEN_OVERHEAD,
+        L.HOLD_OPEN_OVERHEAD_DEVICE,
+        facts=("attitude_device",),
+    ),
+    declared(
         RuleId.NO_PRESSURE_DEVICE,
         Asked.NO_PRESSURE_DEVICE,
         "NFPA 30A (secondary)",

@@ -77,6 +77,7 @@ POSITION_RULES: tuple[Rule, ...] = (
             L.HOLD_OPEN_UNATTENDED,
             L.HOLD_OPEN_MARINE,
             L.HOLD_OPEN_OVERHEAD,
+            L.HOLD_OPEN_OVERHEAD_DEVICE,
         ),
         facts=("service", "duty", "overhead"),
     ),

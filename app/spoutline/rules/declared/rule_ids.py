@@ -110,6 +110,7 @@ class RuleId(StrEnum):
     AUTOMATIC_SHUT_OFF = "automatic_shut_off"
     LATCH_UNWANTED = "latch_unwanted"
     LATCH_MISSING = "latch_missing"
+    LATCH_WITHOUT_ATTITUDE_DEVICE = "latch_without_attitude_device"
     NO_PRESSURE_DEVICE = "no_pressure_device"
     ENHANCED_CONVENTIONAL = "enhanced_conventional"
     NOZZLE_MAXIMUM_FLOW = "nozzle_maximum_flow"

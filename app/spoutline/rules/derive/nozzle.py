@@ -37,6 +37,7 @@ class NozzleAsked:
     spout: Window
     automatic: bool
     hold_open: bool
+    attitude_device: bool
     no_pressure_device: bool
     enhanced_conventional: bool
     def_zone: bool
@@ -89,6 +90,7 @@ def derive_nozzle(notes: Derivation, path: FlowPath) -> NozzleAsked:
         spout=spout,
         automatic=_derive_operation(notes),
         hold_open=hold_open,
+        attitude_device=hold_open and latch_asks_attitude_device(position, notes.tables.jurisdiction),
         no_pressure_device=_derive_no_pressure_device(notes, hold_open),
         enhanced_conventional=_derive_enhanced_conventional(notes, path),
         def_zone=_derive_def_zone(notes),
@@ -149,17 +151,41 @@ def hold_open_limits(position: Position, site: Site) -> tuple[LimitId, ...]:
     return tuple(rows)
 
 
+def latch_bars(position: Position, site: Site, jurisdiction: Jurisdiction) -> tuple[LimitId, ...]:
+    """Return the rows that bar a latch here, whatever else the nozzle has; empty where one may be.
+
+    Parameters: ``position``; ``site``, who fuels; ``jurisdiction``.
+    Source: as for ``hold_open_limits``; the exception for an attitude device is in IFC 2306.7.6 (memory).
+    """
+    barring = (row for row in hold_open_limits(position, site) if not jurisdiction.flag(row))
+    return tuple(
+        row
+        for row in barring
+        if row is not LimitId.HOLD_OPEN_OVERHEAD or not jurisdiction.flag(LimitId.HOLD_OPEN_OVERHEAD_DEVICE)
+    )
+
+
+def latch_asks_attitude_device(position: Position, jurisdiction: Jurisdiction) -> bool:
+    """Say whether a latch is allowed only on a nozzle that closes when it leaves the filler.
+
+    Parameters: ``position``, whether it hangs overhead; ``jurisdiction``. Source: IFC 2306.7.6, exception (memory).
+    """
+    return position.overhead and not jurisdiction.flag(LimitId.HOLD_OPEN_OVERHEAD)
+
+
 def _derive_hold_open(notes: Derivation) -> bool:
     position, jurisdiction = notes.position, notes.tables.jurisdiction
-    rows = hold_open_limits(position, notes.site)
-    barring = tuple(row for row in rows if not jurisdiction.flag(row))
+    barring = latch_bars(position, notes.site, jurisdiction)
     hold_open = position.hold_open_wanted and not barring
+    with_device = hold_open and latch_asks_attitude_device(position, jurisdiction)
+    exception = (LimitId.HOLD_OPEN_OVERHEAD_DEVICE,) if with_device else ()
     notes.line(
         RuleId.ASKS_HOLD_OPEN,
         Fact("wanted", yes_no(position.hold_open_wanted)),
         Fact("allowed", yes_no(not barring)),
         Fact("hold_open", yes_no(hold_open)),
-        limits=barring or rows,
+        Fact("attitude_device", yes_no(with_device)),
+        limits=barring or (*hold_open_limits(position, notes.site), *exception),
     )
     if position.hold_open_wanted and barring:
         notes.find(

@@ -137,6 +137,7 @@ def _requirement(notes: Derivation, liquid: Liquid, found: ClassFound) -> Requir
         permeation_max_kg_m2_s=hose.permeation_max_kg_m2_s,
         automatic=nozzle.automatic,
         hold_open=nozzle.hold_open,
+        attitude_device=nozzle.attitude_device,
         no_pressure_device=nozzle.no_pressure_device,
         enhanced_conventional=nozzle.enhanced_conventional,
         def_zone=nozzle.def_zone,

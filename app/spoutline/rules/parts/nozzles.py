@@ -12,7 +12,7 @@ from spoutline.model.port import FlowPath
 from spoutline.model.quantity import Dimension, Fact, Quantity
 from spoutline.model.survey import Duty
 from spoutline.rules.declared.registry import RuleId
-from spoutline.rules.derive.nozzle import SPOUT_LIMITS, hold_open_limits, spout_window
+from spoutline.rules.derive.nozzle import SPOUT_LIMITS, latch_bars, spout_window
 from spoutline.rules.parts.candidate import Candidate, PartRule
 from spoutline.rules.parts.figures import flow_ceiling_m3_s
 from spoutline.rules.verdicts import yes_no
@@ -170,11 +170,20 @@ def latch_as_asked(candidate: Candidate) -> Iterator[Finding]:
     requirement, data = candidate.requirement, _nozzle(candidate)
     wanted = Fact("wanted", yes_no(requirement.position.hold_open_wanted))
     if data.hold_open and not requirement.hold_open:
-        rows = hold_open_limits(requirement.position, requirement.site)
-        barring = tuple(row for row in rows if not candidate.jurisdiction.flag(row))
+        barring = latch_bars(requirement.position, requirement.site, candidate.jurisdiction)
         yield candidate.broken(RuleId.LATCH_UNWANTED, wanted, limits=barring)
     if requirement.hold_open and not data.hold_open:
         yield candidate.broken(RuleId.LATCH_MISSING, wanted)
+
+
+def closes_out_of_the_filler(candidate: Candidate) -> Iterator[Finding]:
+    """Ask: a latch on an overhead hose comes with an attitude device. Source: IFC 2306.7.6, exception (memory)."""
+    data = _nozzle(candidate)
+    if candidate.requirement.attitude_device and data.hold_open and not data.attitude_device:
+        limits = (LimitId.HOLD_OPEN_OVERHEAD, LimitId.HOLD_OPEN_OVERHEAD_DEVICE)
+        yield candidate.broken(
+            RuleId.LATCH_WITHOUT_ATTITUDE_DEVICE, Fact("attitude_device", yes_no(False)), limits=limits
+        )
 
 
 def shuts_without_pressure(candidate: Candidate) -> Iterator[Finding]:
@@ -242,6 +251,7 @@ NOZZLE_RULES: tuple[PartRule, ...] = (
     bellows_on_balance,
     shuts_off,
     latch_as_asked,
+    closes_out_of_the_filler,
     shuts_without_pressure,
     enhanced_where_asked,
     takes_the_flow,
