@@ -19,6 +19,7 @@ from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.plan_position import counts_for, plan_position
 from spoutline.planning.sets.plan_site import plan_site
 from spoutline.planning.sets.why_not import why_not
+from spoutline.rules.declared.registry import RuleId
 from spoutline.search.listener import Listener
 
 
@@ -138,6 +139,27 @@ def test_what_is_said_to_free_a_set_does_free_it(context: PlanningContext) -> No
     )
     assert RequirementId.HOSE_LENGTH in {one.requirement for one in conflict.relaxations}
     assert plan(fenced, context).status is PlanStatus.FITS  # 50 ft limit of fenced sites
+
+
+@pytest.mark.parametrize(
+    ("fields", "rule", "severity", "verdict"),
+    [
+        ({}, RuleId.FENCED_HOSE_TO_SECURE, Severity.MUST, Verdict.QUESTION),
+        ({"duty": "reel", "retrieval": "reel"}, RuleId.FENCED_HOSE_ON_REEL, Severity.ADVICE, Verdict.NOTE),
+    ],
+)
+def test_a_long_hose_on_a_fenced_site_carries_its_condition(
+    fields: dict[str, object], rule: RuleId, severity: Severity, verdict: Verdict, context: PlanningContext
+) -> None:
+    # Okla. 165:26-2-92(a)(3): up to 50 ft on a fenced above-ground site, the hose secured, for example on a reel
+    far = survey_of(
+        site={"fenced": True}, liquid={"family": "diesel", "blend_percent": 5}, filler={"distance_m": 7.0}, **fields
+    )
+    found = [one for one in plan(far, context).findings if one.rule_id.startswith("fenced_hose")]
+    assert [(one.rule_id, one.severity, one.verdict) for one in found] == [(rule, severity, verdict)]
+    assert found[0].source.startswith("Oklahoma Administrative Code 165:26-2-92(a)(3)")
+    near = survey_of(site={"fenced": True}, liquid={"family": "diesel", "blend_percent": 5})
+    assert not any(one.rule_id.startswith("fenced_hose") for one in plan(near, context).findings)
 
 
 def test_removing_a_demand_of_the_conflict_frees_a_set_and_the_rest_stays_named(context: PlanningContext) -> None:

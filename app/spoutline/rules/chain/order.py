@@ -1,4 +1,4 @@
-"""What only a whole chain can break: its order, the place of a splitter, pinned parts."""
+"""What only a whole chain can break: its order, the place of a splitter, pinned parts, what its length rests on."""
 
 from __future__ import annotations
 
@@ -7,6 +7,7 @@ from spoutline.model.limit import RuleTables
 from spoutline.model.plan import HangingSet
 from spoutline.model.quantity import Fact
 from spoutline.model.requirement import Requirement, Slot
+from spoutline.rules.chain.fenced import fenced_length_findings
 from spoutline.rules.declared.registry import RuleId
 from spoutline.rules.verdicts import finding
 
@@ -14,7 +15,7 @@ FITTING_SLOTS = (Slot.ADAPTOR, Slot.SPLITTER)
 
 
 def set_findings(hanging_set: HangingSet, requirement: Requirement, tables: RuleTables) -> tuple[Finding, ...]:
-    """Return what the order of the parts and the person's pinned parts find missing.
+    """Return what the order of the parts and the person's pinned parts find missing, and what its length rests on.
 
     What its parts and joints break is told by their own rules.
 
@@ -40,4 +41,4 @@ def set_findings(hanging_set: HangingSet, requirement: Requirement, tables: Rule
     for number in requirement.position.decisions.pinned:
         if number not in present:
             broken(RuleId.PINNED_PART_MISSING, Fact("part", number))
-    return tuple(found)
+    return (*found, *fenced_length_findings(hanging_set, requirement, tables))

@@ -8,7 +8,7 @@ from spoutline.model.requirement import RequirementId as Asked
 from spoutline.rules.declared.rule import Rule, declared
 from spoutline.rules.declared.rule_ids import RuleId
 
-_SHOULD = Severity.SHOULD
+_SHOULD, _ADVICE = Severity.SHOULD, Severity.ADVICE
 
 _PULL_AND_HOSE: tuple[Rule, ...] = (
     declared(
@@ -168,6 +168,21 @@ _JOINT_AND_SET: tuple[Rule, ...] = (
         Asked.DECISION,
         "decision in the survey",
         facts=("part",),
+    ),
+    declared(
+        RuleId.FENCED_HOSE_TO_SECURE,
+        Asked.HOSE_LENGTH,
+        "Okla. 165:26-2-92(a)(3)",
+        L.HOSE_LENGTH_MAX_FENCED,
+        facts=("length", "length_general"),
+    ),
+    declared(
+        RuleId.FENCED_HOSE_ON_REEL,
+        Asked.HOSE_LENGTH,
+        "Okla. 165:26-2-92(a)(3)",
+        L.HOSE_LENGTH_MAX_FENCED,
+        facts=("length", "length_general"),
+        severity=_ADVICE,
     ),
 )
 

@@ -141,6 +141,8 @@ class RuleId(StrEnum):
     CHAIN_ORDER = "chain_order"
     SPLITTER_PLACE = "splitter_place"
     PINNED_PART_MISSING = "pinned_part_missing"
+    FENCED_HOSE_TO_SECURE = "fenced_hose_to_secure"
+    FENCED_HOSE_ON_REEL = "fenced_hose_on_reel"
 
 
 class AccessoryReason(StrEnum):
