@@ -24,6 +24,7 @@ if TYPE_CHECKING:
 
 
 _OWN_COPY = "(own copy)"
+_MOST_EDITS = 1_000  # that can be undone: more than a day's work, and bounded in a window that stays open for weeks
 _NAME_ROOM = 60 - len(_OWN_COPY) - 1  # a site's name has at most 60 characters
 
 
@@ -105,6 +106,7 @@ class Session(QObject):
         super().__init__(parent)
         self.workbench = workbench
         self.undo_stack = QUndoStack(self)
+        self.undo_stack.setUndoLimit(_MOST_EDITS)
         self.revision = 0
         self._stored = stored
         self._survey = stored.survey

@@ -2,24 +2,17 @@
 
 from __future__ import annotations
 
-from typing import TypeVar
-
 from PySide6.QtCore import QObject, Signal
 
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
+from spoutline.gui.models.kept_plans import KeptPlans, PlanKey, weight_of
 from spoutline.gui.models.marks import tone_of_plan
 from spoutline.gui.roles import Tone
 from spoutline.gui.session import Changed, Session
 from spoutline.model.plan import PositionPlan
-from spoutline.model.survey import Position, Site
-from spoutline.planning.sets.relabel import relabelled, same_question
 
-_MOST_KEPT = 12_000
 _IN_FOCUS = JobKey(JobKind.PLAN, "in focus")
 _BEHIND = JobKey(JobKind.PLAN, "behind")
-
-_Key = tuple[Site, Position]
-_Result = TypeVar("_Result")
 
 
 class Plans(QObject):
@@ -39,15 +32,14 @@ class Plans(QObject):
     def __init__(self, session: Session, jobs: Jobs, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._session, self._jobs = session, jobs
-        self._kept: dict[_Key, PositionPlan | str] = {}
-        self._answers: dict[_Key, PositionPlan] = {}  # by the question alone, whoever asks it
+        self._kept = KeptPlans()
         self._latest: dict[str, PositionPlan] = {}
         session.changed.connect(self._on_changed)
         self._fetch()
 
     def plan(self, label: str) -> PositionPlan | None:
         """Return the plan of a position for the answers it has now; None while it is being made or cannot be."""
-        kept = self._kept.get(self._key(label))
+        kept = self._kept.result(self._key(label))
         return kept if isinstance(kept, PositionPlan) else None
 
     def plan_before(self, label: str) -> PositionPlan | None:
@@ -56,7 +48,7 @@ class Plans(QObject):
 
     def trouble(self, label: str) -> str:
         """Return why no plan can be made for this position, in plain words; empty where nothing is wrong."""
-        kept = self._kept.get(self._key(label))
+        kept = self._kept.result(self._key(label))
         return kept if isinstance(kept, str) else ""
 
     def tone(self, label: str) -> Tone:
@@ -66,12 +58,11 @@ class Plans(QObject):
     def forget(self) -> None:
         """Make all plans anew: the rules have changed."""
         self._kept.clear()
-        self._answers.clear()
         self._fetch()
         for position in self._session.survey.positions:
             self.updated.emit(position.label)
 
-    def _key(self, label: str) -> _Key:
+    def _key(self, label: str) -> PlanKey:
         position = self._session.survey.position(label)
         if position is None:
             raise KeyError(label)
@@ -103,17 +94,14 @@ class Plans(QObject):
     def _is_answered(self, label: str) -> bool:
         """Return whether a position has its plan, if need be that of another which asks the same."""
         key = self._key(label)
-        if key not in self._kept:
-            site, position = key
-            answer = self._answers.get((site, same_question(position)))
-            if answer is None:
+        if self._kept.result(key) is None:
+            plan = self._kept.shared(key)
+            if plan is None:
                 return False
-            self._hold(key, relabelled(answer, position))
+            self._show(label, plan)
         return True
 
-    def _hold(self, key: _Key, result: PositionPlan | str) -> None:
-        self._kept[key] = result
-        label = key[1].label
+    def _show(self, label: str, result: PositionPlan | str) -> None:
         if isinstance(result, PositionPlan):
             self._latest[label] = result
         self.updated.emit(label)
@@ -122,30 +110,28 @@ class Plans(QObject):
         survey, key = self._session.survey, self._key(label)
         workbench = self._session.workbench
 
-        def work(ticket: Ticket) -> PositionPlan:
-            return workbench.plan_position(survey, label, ticket)
+        def work(ticket: Ticket) -> tuple[PositionPlan, int]:
+            plan = workbench.plan_position(survey, label, ticket)
+            return plan, weight_of(plan)
 
-        def deliver(plan: PositionPlan) -> None:
-            self._keep(job, key, plan)
+        def deliver(made: tuple[PositionPlan, int]) -> None:
+            self._kept.keep(key, *made)
+            self._follow(job, key, made[0])
 
         def fail(fault: Exception) -> None:
-            self._keep(job, key, str(fault))
+            self._kept.keep(key, str(fault))
+            self._follow(job, key, str(fault))
 
         self._jobs.start(job, work, deliver, fail, revision=self._session.revision, priority=priority)
 
-    def _keep(self, job: JobKey, key: _Key, result: PositionPlan | str) -> None:
-        if isinstance(result, PositionPlan):
-            self._answers[key[0], same_question(key[1])] = result
-        self._hold(key, result)
+    def _follow(self, job: JobKey, key: PlanKey, result: PositionPlan | str) -> None:
+        self._show(key[1].label, result)
         if job == _BEHIND:
             self._fetch_behind()
 
     def _drop_oldest(self) -> None:
-        _shorten(self._kept)
-        _shorten(self._answers)
-
-
-def _shorten(kept: dict[_Key, _Result]) -> None:
-    """Drop what was put in first where more is kept than is useful."""
-    for key in tuple(kept)[: max(0, len(kept) - _MOST_KEPT)]:
-        del kept[key]
+        site, positions = self._session.survey.site, self._session.survey.positions
+        self._kept.shorten([(site, position) for position in positions])
+        if len(self._latest) > 2 * len(positions):
+            labels = {position.label for position in positions}
+            self._latest = {label: plan for label, plan in self._latest.items() if label in labels}

@@ -77,7 +77,7 @@ class Workplace(QWidget):
         self._notify = notify
         self.plans = Plans(session, jobs, self)
         self.context = Context(session, self.plans, jobs, StoryInUse(session))
-        self._last_counts: dict[str, tuple[PositionPlan, tuple[SlotCount, ...] | None]] = {}
+        self._last_counts: dict[str, tuple[tuple[SlotCount, ...], tuple[SlotCount, ...] | None]] = {}
         self.site_panel = SitePanel(self.context, self)
         self.side_panel = SidePanel(self.context, self)
         self.bill_page = BillPage(self.context, notify, self)
@@ -182,7 +182,7 @@ class Workplace(QWidget):
         self.next_button.setText(tr("Parts list") if step is Step.SET else tr("Next"))
         if step is Step.SET:
             self.set_page.refresh()
-        else:
+        elif self.step_pages[step].is_stale:
             self.step_pages[step].refresh()
         self.page_changed.emit()
 
@@ -340,12 +340,14 @@ class Workplace(QWidget):
         """Return the counts of the plan before this one; kept as long as this plan is shown."""
         known = self._last_counts.get(label)
         if known is None:
-            self._last_counts[label] = (plan, None)
+            labels = {position.label for position in self.session.survey.positions}
+            self._last_counts = {one: counts for one, counts in self._last_counts.items() if one in labels}
+            self._last_counts[label] = (plan.counts, None)
             return None
         last, before = known
-        if last is not plan:
-            before = last.counts
-            self._last_counts[label] = (plan, before)
+        if last is not plan.counts:
+            before = last
+            self._last_counts[label] = (plan.counts, before)
         return before
 
     def _on_changed(self, what: Changed) -> None:

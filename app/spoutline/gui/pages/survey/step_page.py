@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QPushButton, QWidget
 
 from spoutline.gui.edits.answers import with_filler, without_filler
@@ -19,11 +20,12 @@ from spoutline.model.faults import InputFault
 
 
 class StepPage(ScrolledPage):
-    """Asks the questions of a step about the position in focus."""
+    """Asks the questions of a step about the position in focus. A page out of sight is filled when it is next seen."""
 
     def __init__(self, context: Context, step: Step, title: str, lead: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._context, self.step = context, step
+        self.is_stale = True
         self.form = QuestionForm(context, self)
         self.column.addWidget(plain_label(title, "pageTitle"))
         self.column.addWidget(plain_label(lead, "quiet", wraps=True))
@@ -33,14 +35,23 @@ class StepPage(ScrolledPage):
 
     def refresh(self) -> None:
         """Show the present answers."""
+        self.is_stale = False
         self.form.show_questions(self._questions())
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Fill the page where something changed while it was out of sight."""
+        if self.is_stale:
+            self.refresh()
+        super().showEvent(event)
 
     def _questions(self) -> tuple[Question, ...]:
         return questions_of(self.step, self._context.session.position)
 
     def _on_changed(self, what: Changed) -> None:
         if what & (Changed.SURVEY | Changed.FOCUS | Changed.UNITS):
-            self.refresh()
+            self.is_stale = True
+            if self.isVisible():
+                self.refresh()
 
 
 class PlacePage(StepPage):
