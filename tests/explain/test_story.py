@@ -17,7 +17,7 @@ from spoutline.model.check import Outcome
 from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
 from spoutline.model.limit import LimitId
 from spoutline.model.liquid import Liquid, LiquidFamily
-from spoutline.model.plan import Exclusion, PartVerdict
+from spoutline.model.plan import Conflict, Exclusion, PartVerdict, PinnedPart
 from spoutline.model.quantity import Dimension, Fact, Quantity
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.units.accepted import UnitSystem
@@ -252,3 +252,13 @@ def test_money_is_exact_and_grouped(minor: int, currency: str, text: str) -> Non
 def test_money_loses_no_cent(minor: int) -> None:
     assert amount(minor, "USD") * 100 == minor
     assert int(money_text(minor, "USD", with_currency=False).replace(",", "").replace(".", "")) == minor
+
+
+def test_a_pinned_part_in_the_way_is_told_as_why_not_tells_it() -> None:
+    pinned = PinnedPart(part=factory.nozzle(), slots=(Slot.NOZZLE,), findings=(spout_finding(),), lines=())
+    none = Conflict(requirements=(RequirementId.DECISION,), exclusions=(), relaxations=(), pinned=(pinned,))
+    told = story().conflict(none)
+    assert factory.nozzle().number in told[1]
+    assert "breaks 1 rule at this position" in told[1]
+    assert told[2].startswith("Must: The outside diameter of the spout lies outside")
+    assert told[2].endswith("(40 CFR 1090.1550)")

@@ -7,12 +7,14 @@ import pytest
 from planning.stores import ListStore
 from planning.surveys import BALANCE, CAR, CAR_RETRACTOR, DEF, REEL, TOO_FAR, TRUCK, survey_of
 from spoutline.catalogue.store import CatalogueStore
+from spoutline.model.candidate_filter import CandidateFilter
 from spoutline.model.faults import Cancelled
 from spoutline.model.finding import Severity, Verdict
 from spoutline.model.limit import RuleTables
-from spoutline.model.liquid import LiquidFamily
-from spoutline.model.part import PartKind
+from spoutline.model.liquid import LiquidFamily, ListingClass, ListingScheme
+from spoutline.model.part import Part, PartKind, PartStatus
 from spoutline.model.plan import AlternativeKind, PlanStatus, PositionPlan
+from spoutline.model.port import FlowPath
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.model.survey import Survey
 from spoutline.planning.sets.context import PlanningContext
@@ -210,6 +212,51 @@ def test_pinned_part_is_used_and_refused_part_is_not(context: PlanningContext) -
     assert not {before[0], before[-1]} & set(numbers(refused))
     back = plan(deciding(CAR, pinned=(numbers(refused)[0],)), context)
     assert numbers(refused)[0] in numbers(back)
+
+
+def test_a_pinned_part_that_cannot_serve_is_told_with_the_rule_that_it_breaks(
+    context: PlanningContext, catalogue: CatalogueStore
+) -> None:
+    nozzles = catalogue.candidates(CandidateFilter(kind=PartKind.NOZZLE))
+    urea = next(one for one in nozzles if one.nozzle and LiquidFamily.DEF in one.nozzle.liquids)
+    conflict = plan(deciding(CAR, pinned=(urea.number,)), context).conflict
+    assert conflict is not None
+    (told,) = conflict.pinned
+    verdict = why_not(CAR.positions[0], CAR.site, urea, context)
+    musts = [one.rule_id for one in verdict.findings if one.severity is Severity.MUST and one.verdict is Verdict.BROKEN]
+    assert [one.rule_id for one in told.findings] == musts
+    assert RuleId.NOZZLE_LIQUID in musts
+
+
+def test_pinned_parts_that_serve_alone_but_not_together_are_told_so(context: PlanningContext) -> None:
+    chosen = plan(CAR, context)
+    nozzle = numbers(chosen)[-1]
+    other = next(
+        one.judged.hanging_set.numbers[-1]
+        for one in chosen.alternatives
+        if one.judged.hanging_set.numbers[-1] != nozzle
+    )
+    conflict = plan(deciding(CAR, pinned=(nozzle, other)), context).conflict
+    assert conflict is not None
+    assert {one.part.number for one in conflict.pinned} == {nozzle, other}
+    assert not any(one.findings or one.lines for one in conflict.pinned)
+
+
+def test_a_pinned_part_shut_out_by_other_lines_names_them(context: PlanningContext) -> None:
+    short = next(part for part in context.parts.candidates(CandidateFilter(kind=PartKind.CURB_HOSE)) if _is_short(part))
+    far = survey_of(liquid={"family": "gasoline", "blend_percent": 10}, filler={"distance_m": 3.5})
+    conflict = plan(deciding(far, pinned=(short.number,)), context).conflict
+    assert conflict is not None
+    (told,) = conflict.pinned
+    assert RequirementId.REACH in told.lines
+    assert RequirementId.DECISION not in told.lines
+
+
+def _is_short(part: Part) -> bool:
+    """Say whether this is a hose of less than 2.8 m that serves US gasoline: too short for a filler 3.5 m away."""
+    data = part.hose
+    listed = ListingClass.E10 in part.listings and ListingScheme.UL in part.schemes and part.path is FlowPath.SINGLE
+    return data is not None and data.length_m < 2.8 and listed and part.status is PartStatus.ACTIVE
 
 
 def test_pinned_part_that_cannot_serve_is_a_conflict_with_the_decision(context: PlanningContext) -> None:

@@ -144,12 +144,30 @@ class Exclusion:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class PinnedPart:
+    """A part that a person asked for and that leaves no set.
+
+    ``findings`` are the must-rules that it breaks by itself; without any, ``lines`` are those that no set with it
+    keeps together; without either it could serve alone. No ``slots``: the chain has no place for its kind.
+    """
+
+    part: Part
+    slots: tuple[Slot, ...]
+    findings: tuple[Finding, ...]
+    lines: tuple[RequirementId, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Conflict:
-    """Why no set exists: a minimal group of requirement lines that cannot hold together, and what would free one."""
+    """Why no set exists: a minimal group of requirement lines that cannot hold together, and what would free one.
+
+    ``pinned`` names the parts that a person asked for where that is in the way.
+    """
 
     requirements: tuple[RequirementId, ...]
     exclusions: tuple[Exclusion, ...]
     relaxations: tuple[Relaxation, ...]
+    pinned: tuple[PinnedPart, ...] = ()
 
 
 class PlanStatus(StrEnum):

@@ -262,10 +262,20 @@ class RelaxationRecord(_Record):
     text: str
 
 
+class PinnedRecord(_Record):
+    """A part asked for that leaves no set: the rules that it breaks, or the lines that shut it out."""
+
+    part_number: str
+    maker: str
+    findings: tuple[FindingRecord, ...]
+    requirements: tuple[RequirementId, ...]
+
+
 class ConflictRecord(_Record):
     """Why no set exists: requirement lines that cannot hold together."""
 
     requirements: tuple[RequirementId, ...]
+    pinned: tuple[PinnedRecord, ...] = ()
     exclusions: tuple[ExclusionRecord, ...]
     relaxations: tuple[RelaxationRecord, ...]
     text: tuple[str, ...]

@@ -253,6 +253,15 @@ def _bound(bound: Bound | None) -> record.BoundRecord | None:
 def _conflict(conflict: Conflict, currency: str, story: Story) -> record.ConflictRecord:
     return record.ConflictRecord(
         requirements=conflict.requirements,
+        pinned=tuple(
+            record.PinnedRecord(
+                part_number=one.part.number,
+                maker=one.part.maker,
+                findings=tuple(_finding(found, story) for found in one.findings),
+                requirements=one.lines,
+            )
+            for one in conflict.pinned
+        ),
         exclusions=tuple(
             record.ExclusionRecord(
                 slot=item.slot,

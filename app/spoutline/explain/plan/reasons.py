@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Iterator
 
 from spoutline.explain.plan.findings import by_severity, finding_text
 from spoutline.explain.plan.words import Words
-from spoutline.model.finding import Verdict
+from spoutline.model.finding import Finding, Verdict
 from spoutline.model.plan import Alternative, Conflict, Exclusion, HangingSet, PartVerdict, Relaxation
 from spoutline.model.requirement import Refusal, RequirementId
 from spoutline.model.substitute import Misfit, SlotChange
@@ -23,12 +24,31 @@ def conflict_sentences(conflict: Conflict, words: Words) -> tuple[str, ...]:
     names = requirement_names(conflict.requirements, words)
     key = "conflict_single" if len(conflict.requirements) == 1 else "conflict_together"
     sentences = [words.phrases.text["conflict_opening"]]
+    sentences.extend(pinned_sentences(conflict, words))
     if conflict.requirements:
         sentences.append(words.phrases.fill(key, requirements=names))
     sentences.extend(exclusion_sentence(exclusion, words) for exclusion in conflict.exclusions)
     if not conflict.relaxations:
         sentences.append(words.phrases.text["conflict_no_relaxation"])
     return tuple(sentences)
+
+
+def pinned_sentences(conflict: Conflict, words: Words) -> Iterator[str]:
+    """Yield of each part that a person asked for the rule that it breaks, or what shuts it out."""
+    if conflict.pinned and not any(one.findings or one.lines or not one.slots for one in conflict.pinned):
+        numbers = ", ".join(one.part.number for one in conflict.pinned)
+        key = "pinned_together" if len(conflict.pinned) > 1 else "pinned_no_set"
+        yield words.phrases.fill(key, numbers=numbers)
+        return
+    for one in conflict.pinned:
+        part = words.part(one.part)
+        if not one.slots:
+            yield words.phrases.fill("verdict_no_slot", part=part, kind=words.word(one.part.kind))
+        elif one.lines:
+            yield words.phrases.fill("pinned_lines", part=part, requirements=requirement_names(one.lines, words))
+        elif one.findings:
+            yield words.phrases.fill(_broken_key(one.findings), part=part, count=len(one.findings))
+            yield from _broken_sentences(one.findings, words)
 
 
 def exclusion_sentence(exclusion: Exclusion, words: Words) -> str:
@@ -96,10 +116,19 @@ def part_verdict_sentences(verdict: PartVerdict, words: Words) -> tuple[str, ...
     if verdict.in_chosen_set:
         return (words.phrases.fill("verdict_in_set", part=part), *(text.sentence for text in texts))
     if broken:
-        key = "verdict_broken_one" if len(broken) == 1 else "verdict_broken_many"
-        sentences = (f"{words.sentence(text.severity_word)}: {text.sentence} ({text.source})" for text in texts)
-        return (words.phrases.fill(key, part=part, count=len(broken)), *sentences)
+        opening = words.phrases.fill(_broken_key(broken), part=part, count=len(broken))
+        return (opening, *_broken_sentences(broken, words))
     return _serving(part, verdict, words)
+
+
+def _broken_key(broken: tuple[Finding, ...]) -> str:
+    return "verdict_broken_one" if len(broken) == 1 else "verdict_broken_many"
+
+
+def _broken_sentences(broken: tuple[Finding, ...], words: Words) -> Iterator[str]:
+    """Yield each broken rule with its weight and its source, the gravest first."""
+    for text in by_severity(broken, words):
+        yield f"{words.sentence(text.severity_word)}: {text.sentence} ({text.source})"
 
 
 def misfit_sentence(misfit: Misfit, words: Words) -> str:

@@ -27,6 +27,7 @@ from spoutline.planning.sets.conflicts import ConflictFinder, conflict_of_checks
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.judgement import SetJudge
 from spoutline.planning.sets.loads import LoadModel
+from spoutline.planning.sets.pinned import pinned_in_the_way
 from spoutline.planning.sets.pool import SLOT_KINDS, Pool, narrow_pool, whole_pool
 from spoutline.planning.sets.staying import Choosing, choosing_for
 from spoutline.planning.sets.supersession import successors_at
@@ -119,7 +120,9 @@ def planned_position(position: Position, site: Site, context: PlanningContext) -
         conflict = conflict_of(requirement, context) or conflict_of_checks(choosing.chooser.last_refused)
         if conflict is not None:
             ways = (*_by_successors(requirement, context), *conflict.relaxations)
-            conflict = replace(conflict, relaxations=ways)
+            asked_for = RequirementId.DECISION in conflict.requirements and position.decisions.pinned
+            pinned = pinned_in_the_way(requirement, context) if asked_for else ()
+            conflict = replace(conflict, relaxations=ways, pinned=pinned)
         return PlannedPosition(
             _plan(position, PlanStatus.DOES_NOT_FIT, requirement=requirement, conflict=conflict, counts=counts)
         )

@@ -4,17 +4,15 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from spoutline.model.finding import Finding, Severity, Verdict
 from spoutline.model.part import Part
 from spoutline.model.plan import PartVerdict, PlanStatus
-from spoutline.model.requirement import Refusal, Requirement, Slot
+from spoutline.model.requirement import Refusal
 from spoutline.model.survey import Position, Site
 from spoutline.planning.sets.context import PlanningContext
+from spoutline.planning.sets.part_here import findings_here, forbids, places_for
 from spoutline.planning.sets.plan_position import conflict_of, plan_position
-from spoutline.planning.sets.pool import SLOT_KINDS, slots_of
 from spoutline.planning.sets.staying import choosing_for
 from spoutline.rules.derive.requirement import requirement_for
-from spoutline.rules.parts.part_rules import judge_part
 
 
 def why_not(position: Position, site: Site, part: Part, context: PlanningContext) -> PartVerdict:
@@ -36,27 +34,14 @@ def why_not(position: Position, site: Site, part: Part, context: PlanningContext
             in_chosen_set=False,
             best_set_with_it=None,
         )
-    slots = tuple(slot for slot in slots_of(requirement) if SLOT_KINDS[slot] is part.kind)
-    findings = _findings(part, slots, requirement, context)
+    slots = places_for(part, requirement)
+    findings = findings_here(part, slots, requirement, context)
     verdict = PartVerdict(
         part=part, position=position, slots=slots, findings=findings, in_chosen_set=False, best_set_with_it=None
     )
-    if not slots or any(_forbids(finding) for finding in findings):
+    if not slots or any(forbids(finding) for finding in findings):
         return verdict
     return _with_sets(verdict, site, context)
-
-
-def _findings(
-    part: Part, slots: tuple[Slot, ...], requirement: Requirement, context: PlanningContext
-) -> tuple[Finding, ...]:
-    if not slots:  # every slot of the chain refuses the kind; one finding says so
-        return judge_part(part, requirement.chain[-1], requirement, context.tables)[:1]
-    judged = [judge_part(part, slot, requirement, context.tables) for slot in slots]
-    return min(judged, key=lambda findings: sum(map(_forbids, findings)))
-
-
-def _forbids(finding: Finding) -> bool:
-    return finding.severity is Severity.MUST and finding.verdict is Verdict.BROKEN
 
 
 def _with_sets(verdict: PartVerdict, site: Site, context: PlanningContext) -> PartVerdict:
