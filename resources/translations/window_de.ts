@@ -32,6 +32,10 @@
    <translation>&amp;Hinzufügen…</translation>
   </message>
   <message>
+   <source>&amp;Agree</source>
+   <translation>&amp;Vereinbaren</translation>
+  </message>
+  <message>
    <source>&amp;All</source>
    <translation type="unfinished" />
   </message>
@@ -156,6 +160,10 @@
    <translation>&amp;Hilfe</translation>
   </message>
   <message>
+   <source>&amp;History</source>
+   <translation>&amp;Verlauf</translation>
+  </message>
+  <message>
    <source>&amp;Inspections and wear</source>
    <translation type="unfinished" />
   </message>
@@ -270,6 +278,10 @@
   <message>
    <source>&amp;Picture</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>&amp;Planned, agreed and built</source>
+   <translation>&amp;Geplant, vereinbart und gebaut</translation>
   </message>
   <message>
    <source>&amp;Position</source>
@@ -412,6 +424,14 @@
    <translation>&amp;Rückgängig</translation>
   </message>
   <message>
+   <source>&amp;Undo it</source>
+   <translation>&amp;Zurücknehmen</translation>
+  </message>
+  <message>
+   <source>&amp;Undo the last agreement…</source>
+   <translation>Letzte Vereinbarung &amp;zurücknehmen…</translation>
+  </message>
+  <message>
    <source>&amp;Unit</source>
    <translation type="unfinished" />
   </message>
@@ -536,6 +556,14 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>A&amp;gree on these sets…</source>
+   <translation>Diese &amp;Sätze vereinbaren…</translation>
+  </message>
+  <message>
+   <source>A&amp;ll</source>
+   <translation>A&amp;lle</translation>
+  </message>
+  <message>
    <source>AP-42</source>
    <translation type="unfinished" />
   </message>
@@ -632,6 +660,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Ag&amp;ree on the planned set…</source>
+   <translation>Geplanten Satz ve&amp;reinbaren…</translation>
+  </message>
+  <message>
    <source>Against the limit</source>
    <translation type="unfinished" />
   </message>
@@ -650,6 +682,46 @@
   <message>
    <source>Age, years</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Agree on the &amp;way shown…</source>
+   <translation>Gezeigten &amp;Weg vereinbaren…</translation>
+  </message>
+  <message>
+   <source>Agree on the planned sets of one position, several or all: papers show them from then on.</source>
+   <translation>Geplante Sätze einer Position, mehrerer oder aller vereinbaren: Papiere zeigen sie von da an.</translation>
+  </message>
+  <message>
+   <source>Agree on the sets of the way that the report follows, in bold above</source>
+   <translation>Die Sätze des Weges vereinbaren, dem der Bericht folgt, oben fett</translation>
+  </message>
+  <message>
+   <source>Agree on these sets</source>
+   <translation>Diese Sätze vereinbaren</translation>
+  </message>
+  <message>
+   <source>Agree&amp;ments…</source>
+   <translation>Vereinbarun&amp;gen…</translation>
+  </message>
+  <message>
+   <source>Agreed</source>
+   <translation>Vereinbart</translation>
+  </message>
+  <message>
+   <source>Agreement {0}, by {1}: {2}. What was agreed before it holds again; the history keeps both.</source>
+   <translation>Vereinbarung {0}, von {1}: {2}. Was vorher vereinbart war, gilt wieder; der Verlauf behält beides.</translation>
+  </message>
+  <message>
+   <source>Agreements</source>
+   <translation>Vereinbarungen</translation>
+  </message>
+  <message>
+   <source>Agreements and withdrawals</source>
+   <translation>Vereinbarungen und Rücknahmen</translation>
+  </message>
+  <message>
+   <source>Al&amp;l agreements…</source>
+   <translation>A&amp;lle Vereinbarungen…</translation>
   </message>
   <message>
    <source>All &amp;positions in a table</source>
@@ -734,6 +806,10 @@
   <message>
    <source>Annual budget; empty: no limit</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Another part hangs here.</source>
+   <translation>Hier hängt ein anderes Teil.</translation>
   </message>
   <message>
    <source>Another percentage for a kind of part or a discount group.</source>
@@ -846,6 +922,10 @@
   <message>
    <source>Breakaways</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Built</source>
+   <translation>Gebaut</translation>
   </message>
   <message>
    <source>Built-in rules stay as they are; copy them to change a row.</source>
@@ -1002,6 +1082,10 @@
   <message>
    <source>Commissioning form to fill in</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Compare agreement</source>
+   <translation>Vereinbarung vergleichen</translation>
   </message>
   <message>
    <source>Comparing…</source>
@@ -2248,6 +2332,18 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Nothing has been agreed yet.</source>
+   <translation>Noch ist nichts vereinbart.</translation>
+  </message>
+  <message>
+   <source>Nothing is agreed for this position.</source>
+   <translation>Für diese Position ist nichts vereinbart.</translation>
+  </message>
+  <message>
+   <source>Nothing is agreed that could be undone.</source>
+   <translation>Es ist nichts vereinbart, was zurückgenommen werden könnte.</translation>
+  </message>
+  <message>
    <source>Nothing is hidden: what is broken, what is open, what is worth knowing.</source>
    <translation type="unfinished" />
   </message>
@@ -2620,8 +2716,32 @@
    <translation>Ort und Reichweite</translation>
   </message>
   <message>
+   <source>Plan this pos&amp;ition again</source>
+   <translation>Pos&amp;ition neu planen</translation>
+  </message>
+  <message>
+   <source>Plan this position &amp;again</source>
+   <translation>Position neu pl&amp;anen</translation>
+  </message>
+  <message>
+   <source>Planned now</source>
+   <translation>Jetzt geplant</translation>
+  </message>
+  <message>
+   <source>Planned, agreed and built side by side</source>
+   <translation>Geplant, vereinbart und gebaut nebeneinander</translation>
+  </message>
+  <message>
    <source>Planning all positions…</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Planning and reading what hangs there…</source>
+   <translation>Planen und lesen, was dort hängt…</translation>
+  </message>
+  <message>
+   <source>Planning this position…</source>
+   <translation>Diese Position wird geplant…</translation>
   </message>
   <message>
    <source>Planning {done} of {total} positions over all options…</source>
@@ -2678,6 +2798,10 @@
   <message>
    <source>Positions that get the answers</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Positions to agree on</source>
+   <translation>Zu vereinbarende Positionen</translation>
   </message>
   <message>
    <source>Pr&amp;ices</source>
@@ -2946,6 +3070,10 @@
   <message>
    <source>Reading the open quotations…</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Reading what hangs there…</source>
+   <translation>Lesen, was dort hängt…</translation>
   </message>
   <message>
    <source>Readings and trials</source>
@@ -3276,12 +3404,36 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Set, list price</source>
+   <translation>Satz, Listenpreis</translation>
+  </message>
+  <message>
    <source>Set, ± {currency}</source>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Sets</source>
+   <translation>Sätze</translation>
+  </message>
+  <message>
    <source>Sets are chosen together so that parts and this price for each part number cost least; empty: each position is chosen for itself.</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Sets of the position side by side</source>
+   <translation>Sätze der Position nebeneinander</translation>
+  </message>
+  <message>
+   <source>Sets shown</source>
+   <translation>Gezeigte Sätze</translation>
+  </message>
+  <message>
+   <source>Sets shown on pages and papers</source>
+   <translation>Auf Seiten und Papieren gezeigte Sätze</translation>
+  </message>
+  <message>
+   <source>Sets: {0}</source>
+   <translation>Sätze: {0}</translation>
   </message>
   <message>
    <source>Share of gasoline</source>
@@ -3508,6 +3660,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Take the last agreement back; the history keeps it, with who did so and why.</source>
+   <translation>Die letzte Vereinbarung zurücknehmen; der Verlauf behält sie, mit wer und warum.</translation>
+  </message>
+  <message>
    <source>Take the position off the site. Undo brings it back.</source>
    <translation type="unfinished" />
   </message>
@@ -3644,6 +3800,14 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>The history of agreements, two of them compared; planned, agreed and built side by side.</source>
+   <translation>Der Verlauf der Vereinbarungen, zwei davon verglichen; geplant, vereinbart und gebaut nebeneinander.</translation>
+  </message>
+  <message>
+   <source>The last agreement is taken back.</source>
+   <translation>Die letzte Vereinbarung ist zurückgenommen.</translation>
+  </message>
+  <message>
    <source>The last changes are not in the book yet: {reason} It is tried again by itself.</source>
    <translation type="unfinished" />
   </message>
@@ -3696,8 +3860,24 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>The set is agreed.</source>
+   <translation>Der Satz ist vereinbart.</translation>
+  </message>
+  <message>
    <source>The set is held against this flow at the coldest and the hottest temperature.</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The sets as planned for the answers of today. Papers show what is agreed from then on.</source>
+   <translation>Die Sätze, wie für die Antworten von heute geplant. Papiere zeigen von da an, was vereinbart ist.</translation>
+  </message>
+  <message>
+   <source>The sets of the conversion, {0}. Papers show what is agreed from then on.</source>
+   <translation>Die Sätze des Umbaus, {0}. Papiere zeigen von da an, was vereinbart ist.</translation>
+  </message>
+  <message>
+   <source>The sets of the option ordered are agreed: papers of the survey show them from now on.</source>
+   <translation>Die Sätze der bestellten Variante sind vereinbart: Papiere der Aufnahme zeigen sie von nun an.</translation>
   </message>
   <message>
    <source>The stock holds no other part of this kind.</source>
@@ -3852,6 +4032,10 @@
    <translation>US-Einheiten</translation>
   </message>
   <message>
+   <source>Undo the last agreement</source>
+   <translation>Letzte Vereinbarung zurücknehmen</translation>
+  </message>
+  <message>
    <source>Unified</source>
    <translation type="unfinished" />
   </message>
@@ -3968,8 +4152,16 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>What chose the sets</source>
+   <translation>Was die Sätze wählte</translation>
+  </message>
+  <message>
    <source>What d&amp;oes the hose serve?</source>
    <translation>Was &amp;betankt der Schlauch?</translation>
+  </message>
+  <message>
+   <source>What differs between two agreements</source>
+   <translation>Was sich zwischen zwei Vereinbarungen unterscheidet</translation>
   </message>
   <message>
    <source>What else would &amp;do here</source>
@@ -4372,6 +4564,14 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>as agreed</source>
+   <translation>wie vereinbart</translation>
+  </message>
+  <message>
+   <source>as built</source>
+   <translation>wie gebaut</translation>
+  </message>
+  <message>
    <source>as changed in the window</source>
    <translation type="unfinished" />
   </message>
@@ -4385,7 +4585,7 @@
   </message>
   <message>
    <source>as planned</source>
-   <translation type="unfinished" />
+   <translation>wie geplant</translation>
   </message>
   <message>
    <source>as the agency asks</source>
@@ -4696,6 +4896,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>with agreement</source>
+   <translation>mit Vereinbarung</translation>
+  </message>
+  <message>
    <source>would not do</source>
    <translation type="unfinished" />
   </message>
@@ -4710,6 +4914,10 @@
   <message>
    <source>your name</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{0} (stays)</source>
+   <translation>{0} (bleibt)</translation>
   </message>
   <message>
    <source>{0} against the first option</source>
@@ -4730,6 +4938,10 @@
   <message>
    <source>{0} of {1} are due by today.</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{0} of {1} positions differ.</source>
+   <translation>{0} von {1} Positionen unterscheiden sich.</translation>
   </message>
   <message>
    <source>{0} of {1} stocked parts of this kind would do.</source>
@@ -4756,12 +4968,20 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{0} position picked</source>
+   <translation>{0} Position gewählt</translation>
+  </message>
+  <message>
    <source>{0} positions</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>{0} positions can be taken.</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{0} positions picked</source>
+   <translation>{0} Positionen gewählt</translation>
   </message>
   <message>
    <source>{0} price is missing</source>
@@ -4784,6 +5004,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{0} sets are agreed; papers show them from now on.</source>
+   <translation>{0} Sätze sind vereinbart; Papiere zeigen sie von nun an.</translation>
+  </message>
+  <message>
    <source>{0}: installed</source>
    <translation type="unfinished" />
   </message>
@@ -4798,6 +5022,14 @@
   <message>
    <source>{0}: the options differ</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{0}: the same</source>
+   <translation>{0}: gleich</translation>
+  </message>
+  <message>
+   <source>{0}: the sets differ</source>
+   <translation>{0}: die Sätze unterscheiden sich</translation>
   </message>
   <message>
    <source>{0}: the survey has changed since the sheet was printed. Print it anew before working by it.</source>

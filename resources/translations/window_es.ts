@@ -32,6 +32,10 @@
    <translation>&amp;Añadir…</translation>
   </message>
   <message>
+   <source>&amp;Agree</source>
+   <translation>&amp;Acordar</translation>
+  </message>
+  <message>
    <source>&amp;All</source>
    <translation type="unfinished" />
   </message>
@@ -156,6 +160,10 @@
    <translation>A&amp;yuda</translation>
   </message>
   <message>
+   <source>&amp;History</source>
+   <translation>&amp;Historial</translation>
+  </message>
+  <message>
    <source>&amp;Inspections and wear</source>
    <translation type="unfinished" />
   </message>
@@ -270,6 +278,10 @@
   <message>
    <source>&amp;Picture</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>&amp;Planned, agreed and built</source>
+   <translation>&amp;Planificado, acordado y construido</translation>
   </message>
   <message>
    <source>&amp;Position</source>
@@ -412,6 +424,14 @@
    <translation>&amp;Deshacer</translation>
   </message>
   <message>
+   <source>&amp;Undo it</source>
+   <translation>&amp;Deshacerlo</translation>
+  </message>
+  <message>
+   <source>&amp;Undo the last agreement…</source>
+   <translation>&amp;Deshacer el último acuerdo…</translation>
+  </message>
+  <message>
    <source>&amp;Unit</source>
    <translation type="unfinished" />
   </message>
@@ -536,6 +556,14 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>A&amp;gree on these sets…</source>
+   <translation>Acordar estos con&amp;juntos…</translation>
+  </message>
+  <message>
+   <source>A&amp;ll</source>
+   <translation>&amp;Todas</translation>
+  </message>
+  <message>
    <source>AP-42</source>
    <translation type="unfinished" />
   </message>
@@ -632,6 +660,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Ag&amp;ree on the planned set…</source>
+   <translation>Aco&amp;rdar el conjunto planificado…</translation>
+  </message>
+  <message>
    <source>Against the limit</source>
    <translation type="unfinished" />
   </message>
@@ -650,6 +682,46 @@
   <message>
    <source>Age, years</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Agree on the &amp;way shown…</source>
+   <translation>Acordar la &amp;vía mostrada…</translation>
+  </message>
+  <message>
+   <source>Agree on the planned sets of one position, several or all: papers show them from then on.</source>
+   <translation>Acordar los conjuntos planificados de una posición, de varias o de todas: los papeles los muestran desde entonces.</translation>
+  </message>
+  <message>
+   <source>Agree on the sets of the way that the report follows, in bold above</source>
+   <translation>Acordar los conjuntos de la vía que sigue el informe, arriba en negrita</translation>
+  </message>
+  <message>
+   <source>Agree on these sets</source>
+   <translation>Acordar estos conjuntos</translation>
+  </message>
+  <message>
+   <source>Agree&amp;ments…</source>
+   <translation>Acuer&amp;dos…</translation>
+  </message>
+  <message>
+   <source>Agreed</source>
+   <translation>Acordado</translation>
+  </message>
+  <message>
+   <source>Agreement {0}, by {1}: {2}. What was agreed before it holds again; the history keeps both.</source>
+   <translation>Acuerdo {0}, de {1}: {2}. Vuelve a valer lo acordado antes; el historial guarda ambos.</translation>
+  </message>
+  <message>
+   <source>Agreements</source>
+   <translation>Acuerdos</translation>
+  </message>
+  <message>
+   <source>Agreements and withdrawals</source>
+   <translation>Acuerdos y anulaciones</translation>
+  </message>
+  <message>
+   <source>Al&amp;l agreements…</source>
+   <translation>Todos &amp;los acuerdos…</translation>
   </message>
   <message>
    <source>All &amp;positions in a table</source>
@@ -734,6 +806,10 @@
   <message>
    <source>Annual budget; empty: no limit</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Another part hangs here.</source>
+   <translation>Aquí cuelga otra pieza.</translation>
   </message>
   <message>
    <source>Another percentage for a kind of part or a discount group.</source>
@@ -846,6 +922,10 @@
   <message>
    <source>Breakaways</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Built</source>
+   <translation>Construido</translation>
   </message>
   <message>
    <source>Built-in rules stay as they are; copy them to change a row.</source>
@@ -1002,6 +1082,10 @@
   <message>
    <source>Commissioning form to fill in</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Compare agreement</source>
+   <translation>Comparar el acuerdo</translation>
   </message>
   <message>
    <source>Comparing…</source>
@@ -2248,6 +2332,18 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Nothing has been agreed yet.</source>
+   <translation>Aún no se ha acordado nada.</translation>
+  </message>
+  <message>
+   <source>Nothing is agreed for this position.</source>
+   <translation>No hay nada acordado para esta posición.</translation>
+  </message>
+  <message>
+   <source>Nothing is agreed that could be undone.</source>
+   <translation>No hay nada acordado que se pueda deshacer.</translation>
+  </message>
+  <message>
    <source>Nothing is hidden: what is broken, what is open, what is worth knowing.</source>
    <translation type="unfinished" />
   </message>
@@ -2620,8 +2716,32 @@
    <translation>Lugar y alcance</translation>
   </message>
   <message>
+   <source>Plan this pos&amp;ition again</source>
+   <translation>Planificar otra vez la pos&amp;ición</translation>
+  </message>
+  <message>
+   <source>Plan this position &amp;again</source>
+   <translation>Pl&amp;anificar otra vez la posición</translation>
+  </message>
+  <message>
+   <source>Planned now</source>
+   <translation>Planificado ahora</translation>
+  </message>
+  <message>
+   <source>Planned, agreed and built side by side</source>
+   <translation>Planificado, acordado y construido lado a lado</translation>
+  </message>
+  <message>
    <source>Planning all positions…</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Planning and reading what hangs there…</source>
+   <translation>Planificando y leyendo lo que cuelga allí…</translation>
+  </message>
+  <message>
+   <source>Planning this position…</source>
+   <translation>Planificando esta posición…</translation>
   </message>
   <message>
    <source>Planning {done} of {total} positions over all options…</source>
@@ -2678,6 +2798,10 @@
   <message>
    <source>Positions that get the answers</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Positions to agree on</source>
+   <translation>Posiciones por acordar</translation>
   </message>
   <message>
    <source>Pr&amp;ices</source>
@@ -2946,6 +3070,10 @@
   <message>
    <source>Reading the open quotations…</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Reading what hangs there…</source>
+   <translation>Leyendo lo que cuelga allí…</translation>
   </message>
   <message>
    <source>Readings and trials</source>
@@ -3276,12 +3404,36 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Set, list price</source>
+   <translation>Conjunto, precio de lista</translation>
+  </message>
+  <message>
    <source>Set, ± {currency}</source>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Sets</source>
+   <translation>Conjuntos</translation>
+  </message>
+  <message>
    <source>Sets are chosen together so that parts and this price for each part number cost least; empty: each position is chosen for itself.</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Sets of the position side by side</source>
+   <translation>Conjuntos de la posición lado a lado</translation>
+  </message>
+  <message>
+   <source>Sets shown</source>
+   <translation>Conjuntos mostrados</translation>
+  </message>
+  <message>
+   <source>Sets shown on pages and papers</source>
+   <translation>Conjuntos mostrados en páginas y papeles</translation>
+  </message>
+  <message>
+   <source>Sets: {0}</source>
+   <translation>Conjuntos: {0}</translation>
   </message>
   <message>
    <source>Share of gasoline</source>
@@ -3508,6 +3660,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Take the last agreement back; the history keeps it, with who did so and why.</source>
+   <translation>Anular el último acuerdo; el historial lo guarda, con quién y por qué.</translation>
+  </message>
+  <message>
    <source>Take the position off the site. Undo brings it back.</source>
    <translation type="unfinished" />
   </message>
@@ -3644,6 +3800,14 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>The history of agreements, two of them compared; planned, agreed and built side by side.</source>
+   <translation>El historial de acuerdos, dos de ellos comparados; planificado, acordado y construido lado a lado.</translation>
+  </message>
+  <message>
+   <source>The last agreement is taken back.</source>
+   <translation>El último acuerdo está anulado.</translation>
+  </message>
+  <message>
    <source>The last changes are not in the book yet: {reason} It is tried again by itself.</source>
    <translation type="unfinished" />
   </message>
@@ -3696,8 +3860,24 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>The set is agreed.</source>
+   <translation>El conjunto está acordado.</translation>
+  </message>
+  <message>
    <source>The set is held against this flow at the coldest and the hottest temperature.</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The sets as planned for the answers of today. Papers show what is agreed from then on.</source>
+   <translation>Los conjuntos como están planificados para las respuestas de hoy. Los papeles muestran desde entonces lo acordado.</translation>
+  </message>
+  <message>
+   <source>The sets of the conversion, {0}. Papers show what is agreed from then on.</source>
+   <translation>Los conjuntos de la conversión, {0}. Los papeles muestran desde entonces lo acordado.</translation>
+  </message>
+  <message>
+   <source>The sets of the option ordered are agreed: papers of the survey show them from now on.</source>
+   <translation>Los conjuntos de la opción pedida están acordados: los papeles del estudio los muestran desde ahora.</translation>
   </message>
   <message>
    <source>The stock holds no other part of this kind.</source>
@@ -3852,6 +4032,10 @@
    <translation>Unidades de EE. UU.</translation>
   </message>
   <message>
+   <source>Undo the last agreement</source>
+   <translation>Deshacer el último acuerdo</translation>
+  </message>
+  <message>
    <source>Unified</source>
    <translation type="unfinished" />
   </message>
@@ -3968,8 +4152,16 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>What chose the sets</source>
+   <translation>Qué eligió los conjuntos</translation>
+  </message>
+  <message>
    <source>What d&amp;oes the hose serve?</source>
    <translation>¿Qué &amp;abastece la manguera?</translation>
+  </message>
+  <message>
+   <source>What differs between two agreements</source>
+   <translation>Qué difiere entre dos acuerdos</translation>
   </message>
   <message>
    <source>What else would &amp;do here</source>
@@ -4372,6 +4564,14 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>as agreed</source>
+   <translation>según lo acordado</translation>
+  </message>
+  <message>
+   <source>as built</source>
+   <translation>según lo construido</translation>
+  </message>
+  <message>
    <source>as changed in the window</source>
    <translation type="unfinished" />
   </message>
@@ -4385,7 +4585,7 @@
   </message>
   <message>
    <source>as planned</source>
-   <translation type="unfinished" />
+   <translation>según el plan</translation>
   </message>
   <message>
    <source>as the agency asks</source>
@@ -4696,6 +4896,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>with agreement</source>
+   <translation>con el acuerdo</translation>
+  </message>
+  <message>
    <source>would not do</source>
    <translation type="unfinished" />
   </message>
@@ -4710,6 +4914,10 @@
   <message>
    <source>your name</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{0} (stays)</source>
+   <translation>{0} (se queda)</translation>
   </message>
   <message>
    <source>{0} against the first option</source>
@@ -4730,6 +4938,10 @@
   <message>
    <source>{0} of {1} are due by today.</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{0} of {1} positions differ.</source>
+   <translation>{0} de {1} posiciones difieren.</translation>
   </message>
   <message>
    <source>{0} of {1} stocked parts of this kind would do.</source>
@@ -4756,12 +4968,20 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{0} position picked</source>
+   <translation>{0} posición elegida</translation>
+  </message>
+  <message>
    <source>{0} positions</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>{0} positions can be taken.</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{0} positions picked</source>
+   <translation>{0} posiciones elegidas</translation>
   </message>
   <message>
    <source>{0} price is missing</source>
@@ -4784,6 +5004,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{0} sets are agreed; papers show them from now on.</source>
+   <translation>{0} conjuntos están acordados; los papeles los muestran desde ahora.</translation>
+  </message>
+  <message>
    <source>{0}: installed</source>
    <translation type="unfinished" />
   </message>
@@ -4798,6 +5022,14 @@
   <message>
    <source>{0}: the options differ</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{0}: the same</source>
+   <translation>{0}: igual</translation>
+  </message>
+  <message>
+   <source>{0}: the sets differ</source>
+   <translation>{0}: los conjuntos difieren</translation>
   </message>
   <message>
    <source>{0}: the survey has changed since the sheet was printed. Print it anew before working by it.</source>

@@ -32,6 +32,10 @@
    <translation>&amp;Ajouter…</translation>
   </message>
   <message>
+   <source>&amp;Agree</source>
+   <translation>&amp;Convenir</translation>
+  </message>
+  <message>
    <source>&amp;All</source>
    <translation type="unfinished" />
   </message>
@@ -156,6 +160,10 @@
    <translation>Aid&amp;e</translation>
   </message>
   <message>
+   <source>&amp;History</source>
+   <translation>&amp;Historique</translation>
+  </message>
+  <message>
    <source>&amp;Inspections and wear</source>
    <translation type="unfinished" />
   </message>
@@ -270,6 +278,10 @@
   <message>
    <source>&amp;Picture</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>&amp;Planned, agreed and built</source>
+   <translation>&amp;Prévu, convenu et posé</translation>
   </message>
   <message>
    <source>&amp;Position</source>
@@ -412,6 +424,14 @@
    <translation>&amp;Annuler</translation>
   </message>
   <message>
+   <source>&amp;Undo it</source>
+   <translation>&amp;L'annuler</translation>
+  </message>
+  <message>
+   <source>&amp;Undo the last agreement…</source>
+   <translation>&amp;Annuler le dernier accord…</translation>
+  </message>
+  <message>
    <source>&amp;Unit</source>
    <translation type="unfinished" />
   </message>
@@ -536,6 +556,14 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>A&amp;gree on these sets…</source>
+   <translation>Convenir de ces &amp;ensembles…</translation>
+  </message>
+  <message>
+   <source>A&amp;ll</source>
+   <translation>&amp;Toutes</translation>
+  </message>
+  <message>
    <source>AP-42</source>
    <translation type="unfinished" />
   </message>
@@ -632,6 +660,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Ag&amp;ree on the planned set…</source>
+   <translation>Convenir de l'ensemble p&amp;révu…</translation>
+  </message>
+  <message>
    <source>Against the limit</source>
    <translation type="unfinished" />
   </message>
@@ -650,6 +682,46 @@
   <message>
    <source>Age, years</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Agree on the &amp;way shown…</source>
+   <translation>Convenir de la &amp;voie montrée…</translation>
+  </message>
+  <message>
+   <source>Agree on the planned sets of one position, several or all: papers show them from then on.</source>
+   <translation>Convenir des ensembles prévus d'une position, de plusieurs ou de toutes : les documents les montrent dès lors.</translation>
+  </message>
+  <message>
+   <source>Agree on the sets of the way that the report follows, in bold above</source>
+   <translation>Convenir des ensembles de la voie que suit le rapport, en gras ci-dessus</translation>
+  </message>
+  <message>
+   <source>Agree on these sets</source>
+   <translation>Convenir de ces ensembles</translation>
+  </message>
+  <message>
+   <source>Agree&amp;ments…</source>
+   <translation>A&amp;ccords…</translation>
+  </message>
+  <message>
+   <source>Agreed</source>
+   <translation>Convenu</translation>
+  </message>
+  <message>
+   <source>Agreement {0}, by {1}: {2}. What was agreed before it holds again; the history keeps both.</source>
+   <translation>Accord {0}, par {1}: {2}. Ce qui était convenu avant vaut de nouveau ; l'historique garde les deux.</translation>
+  </message>
+  <message>
+   <source>Agreements</source>
+   <translation>Accords</translation>
+  </message>
+  <message>
+   <source>Agreements and withdrawals</source>
+   <translation>Accords et annulations</translation>
+  </message>
+  <message>
+   <source>Al&amp;l agreements…</source>
+   <translation>Tous &amp;les accords…</translation>
   </message>
   <message>
    <source>All &amp;positions in a table</source>
@@ -734,6 +806,10 @@
   <message>
    <source>Annual budget; empty: no limit</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Another part hangs here.</source>
+   <translation>Une autre pièce est ici.</translation>
   </message>
   <message>
    <source>Another percentage for a kind of part or a discount group.</source>
@@ -846,6 +922,10 @@
   <message>
    <source>Breakaways</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Built</source>
+   <translation>Posé</translation>
   </message>
   <message>
    <source>Built-in rules stay as they are; copy them to change a row.</source>
@@ -1002,6 +1082,10 @@
   <message>
    <source>Commissioning form to fill in</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Compare agreement</source>
+   <translation>Comparer l'accord</translation>
   </message>
   <message>
    <source>Comparing…</source>
@@ -2248,6 +2332,18 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Nothing has been agreed yet.</source>
+   <translation>Rien n'est encore convenu.</translation>
+  </message>
+  <message>
+   <source>Nothing is agreed for this position.</source>
+   <translation>Rien n'est convenu pour cette position.</translation>
+  </message>
+  <message>
+   <source>Nothing is agreed that could be undone.</source>
+   <translation>Rien n'est convenu qui puisse être annulé.</translation>
+  </message>
+  <message>
    <source>Nothing is hidden: what is broken, what is open, what is worth knowing.</source>
    <translation type="unfinished" />
   </message>
@@ -2620,8 +2716,32 @@
    <translation>Lieu et portée</translation>
   </message>
   <message>
+   <source>Plan this pos&amp;ition again</source>
+   <translation>Prévo&amp;ir cette position à nouveau</translation>
+  </message>
+  <message>
+   <source>Plan this position &amp;again</source>
+   <translation>Prévoir cette position à nouve&amp;au</translation>
+  </message>
+  <message>
+   <source>Planned now</source>
+   <translation>Prévu maintenant</translation>
+  </message>
+  <message>
+   <source>Planned, agreed and built side by side</source>
+   <translation>Prévu, convenu et posé côte à côte</translation>
+  </message>
+  <message>
    <source>Planning all positions…</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Planning and reading what hangs there…</source>
+   <translation>Prévision et lecture de ce qui est posé…</translation>
+  </message>
+  <message>
+   <source>Planning this position…</source>
+   <translation>Prévision de cette position…</translation>
   </message>
   <message>
    <source>Planning {done} of {total} positions over all options…</source>
@@ -2678,6 +2798,10 @@
   <message>
    <source>Positions that get the answers</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Positions to agree on</source>
+   <translation>Positions à convenir</translation>
   </message>
   <message>
    <source>Pr&amp;ices</source>
@@ -2946,6 +3070,10 @@
   <message>
    <source>Reading the open quotations…</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Reading what hangs there…</source>
+   <translation>Lecture de ce qui est posé…</translation>
   </message>
   <message>
    <source>Readings and trials</source>
@@ -3276,12 +3404,36 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Set, list price</source>
+   <translation>Ensemble, prix de liste</translation>
+  </message>
+  <message>
    <source>Set, ± {currency}</source>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Sets</source>
+   <translation>Ensembles</translation>
+  </message>
+  <message>
    <source>Sets are chosen together so that parts and this price for each part number cost least; empty: each position is chosen for itself.</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Sets of the position side by side</source>
+   <translation>Ensembles de la position côte à côte</translation>
+  </message>
+  <message>
+   <source>Sets shown</source>
+   <translation>Ensembles montrés</translation>
+  </message>
+  <message>
+   <source>Sets shown on pages and papers</source>
+   <translation>Ensembles montrés sur pages et documents</translation>
+  </message>
+  <message>
+   <source>Sets: {0}</source>
+   <translation>Ensembles : {0}</translation>
   </message>
   <message>
    <source>Share of gasoline</source>
@@ -3508,6 +3660,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Take the last agreement back; the history keeps it, with who did so and why.</source>
+   <translation>Annuler le dernier accord ; l'historique le garde, avec qui et pourquoi.</translation>
+  </message>
+  <message>
    <source>Take the position off the site. Undo brings it back.</source>
    <translation type="unfinished" />
   </message>
@@ -3644,6 +3800,14 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>The history of agreements, two of them compared; planned, agreed and built side by side.</source>
+   <translation>L'historique des accords, deux d'entre eux comparés ; prévu, convenu et posé côte à côte.</translation>
+  </message>
+  <message>
+   <source>The last agreement is taken back.</source>
+   <translation>Le dernier accord est annulé.</translation>
+  </message>
+  <message>
    <source>The last changes are not in the book yet: {reason} It is tried again by itself.</source>
    <translation type="unfinished" />
   </message>
@@ -3696,8 +3860,24 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>The set is agreed.</source>
+   <translation>L'ensemble est convenu.</translation>
+  </message>
+  <message>
    <source>The set is held against this flow at the coldest and the hottest temperature.</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The sets as planned for the answers of today. Papers show what is agreed from then on.</source>
+   <translation>Les ensembles prévus pour les réponses d'aujourd'hui. Les documents montrent dès lors ce qui est convenu.</translation>
+  </message>
+  <message>
+   <source>The sets of the conversion, {0}. Papers show what is agreed from then on.</source>
+   <translation>Les ensembles de la conversion, {0}. Les documents montrent dès lors ce qui est convenu.</translation>
+  </message>
+  <message>
+   <source>The sets of the option ordered are agreed: papers of the survey show them from now on.</source>
+   <translation>Les ensembles de l'option commandée sont convenus : les documents du relevé les montrent désormais.</translation>
   </message>
   <message>
    <source>The stock holds no other part of this kind.</source>
@@ -3852,6 +4032,10 @@
    <translation>Unités américaines</translation>
   </message>
   <message>
+   <source>Undo the last agreement</source>
+   <translation>Annuler le dernier accord</translation>
+  </message>
+  <message>
    <source>Unified</source>
    <translation type="unfinished" />
   </message>
@@ -3968,8 +4152,16 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>What chose the sets</source>
+   <translation>Ce qui a choisi les ensembles</translation>
+  </message>
+  <message>
    <source>What d&amp;oes the hose serve?</source>
    <translation>Que d&amp;essert le flexible ?</translation>
+  </message>
+  <message>
+   <source>What differs between two agreements</source>
+   <translation>Ce qui diffère entre deux accords</translation>
   </message>
   <message>
    <source>What else would &amp;do here</source>
@@ -4372,6 +4564,14 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>as agreed</source>
+   <translation>comme convenu</translation>
+  </message>
+  <message>
+   <source>as built</source>
+   <translation>comme posé</translation>
+  </message>
+  <message>
    <source>as changed in the window</source>
    <translation type="unfinished" />
   </message>
@@ -4385,7 +4585,7 @@
   </message>
   <message>
    <source>as planned</source>
-   <translation type="unfinished" />
+   <translation>selon le plan</translation>
   </message>
   <message>
    <source>as the agency asks</source>
@@ -4696,6 +4896,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>with agreement</source>
+   <translation>avec l'accord</translation>
+  </message>
+  <message>
    <source>would not do</source>
    <translation type="unfinished" />
   </message>
@@ -4710,6 +4914,10 @@
   <message>
    <source>your name</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{0} (stays)</source>
+   <translation>{0} (reste)</translation>
   </message>
   <message>
    <source>{0} against the first option</source>
@@ -4730,6 +4938,10 @@
   <message>
    <source>{0} of {1} are due by today.</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{0} of {1} positions differ.</source>
+   <translation>{0} positions sur {1} diffèrent.</translation>
   </message>
   <message>
    <source>{0} of {1} stocked parts of this kind would do.</source>
@@ -4756,12 +4968,20 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{0} position picked</source>
+   <translation>{0} position choisie</translation>
+  </message>
+  <message>
    <source>{0} positions</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>{0} positions can be taken.</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{0} positions picked</source>
+   <translation>{0} positions choisies</translation>
   </message>
   <message>
    <source>{0} price is missing</source>
@@ -4784,6 +5004,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{0} sets are agreed; papers show them from now on.</source>
+   <translation>{0} ensembles sont convenus ; les documents les montrent désormais.</translation>
+  </message>
+  <message>
    <source>{0}: installed</source>
    <translation type="unfinished" />
   </message>
@@ -4798,6 +5022,14 @@
   <message>
    <source>{0}: the options differ</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{0}: the same</source>
+   <translation>{0}: identique</translation>
+  </message>
+  <message>
+   <source>{0}: the sets differ</source>
+   <translation>{0}: les ensembles diffèrent</translation>
   </message>
   <message>
    <source>{0}: the survey has changed since the sheet was printed. Print it anew before working by it.</source>

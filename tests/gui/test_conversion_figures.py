@@ -14,6 +14,7 @@ from spoutline.gui.edits.installed_questions import FigureQuestion, described_qu
 from spoutline.gui.edits.question import Entry
 from spoutline.gui.jobs import Jobs
 from spoutline.gui.models.plans import Plans
+from spoutline.gui.models.shown_sets import ShownSets
 from spoutline.gui.pages.context import Context, StoryInUse
 from spoutline.gui.pages.survey.installed_panel import InstalledPanel
 from spoutline.gui.session import Session
@@ -175,7 +176,9 @@ def test_the_panel_opens_the_dialog_for_a_described_part_only_and_undo_takes_the
     qtbot: QtBot, session: Session, bench: Workbench
 ) -> None:
     jobs = Jobs()
-    panel = InstalledPanel(Context(session, Plans(session, jobs), jobs, StoryInUse(session)))
+    plans = Plans(session, jobs)
+    sets = ShownSets(session, plans, jobs)
+    panel = InstalledPanel(Context(session, plans, jobs, StoryInUse(session), sets))
     qtbot.addWidget(panel)
     make_edit(session, with_described_part(session.survey, session.label, PartKind.SWIVEL, "old swivel"), "add")
     panel.refresh()

@@ -12,6 +12,7 @@ from pytestqt.qtbot import QtBot
 from spoutline.gui.edits.conversion_lists import with_own_cost, with_own_share, without_own_share
 from spoutline.gui.jobs import Jobs
 from spoutline.gui.models.plans import Plans
+from spoutline.gui.models.shown_sets import ShownSets
 from spoutline.gui.pages.context import Context, StoryInUse
 from spoutline.gui.pages.conversion.lists import OwnCostsPanel, OwnSharesPanel
 from spoutline.gui.session import Session
@@ -24,7 +25,8 @@ from spoutline.model.survey import Survey
 def context(qtbot: QtBot, session: Session) -> Context:
     """Return what pages are given, over a survey in hand; nothing is planned."""
     jobs = Jobs()
-    return Context(session, Plans(session, jobs), jobs, StoryInUse(session))
+    plans = Plans(session, jobs)
+    return Context(session, plans, jobs, StoryInUse(session), ShownSets(session, plans, jobs))
 
 
 def write(panel: OwnCostsPanel | OwnSharesPanel, **texts: str) -> None:

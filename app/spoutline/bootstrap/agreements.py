@@ -24,10 +24,11 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.quotations import QuotationService
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.model.conversion import SiteConversion
+    from spoutline.model.conversion_step import StepTable
     from spoutline.model.limit import RuleTables
     from spoutline.model.plan import SitePlan
     from spoutline.model.survey import Survey
-    from spoutline.planning.agreement.matching import AgreementMatch
+    from spoutline.planning.agreement.matching import AgreementLine, AgreementMatch
     from spoutline.planning.protocols import Progress
 
 _WAYS = "plan, agreed, built, quotation:ID, quotation:ID:OPTION or file:PATH"
@@ -42,6 +43,8 @@ class Sources:
     book: Callable[[], Book]
     quoting: Callable[[], QuotationService]
     converting: Callable[[], ConversionService]
+    plan: Callable[[Survey, Progress | None], SitePlan]
+    steps: Callable[[], StepTable]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -50,6 +53,20 @@ class ShownSets:
 
     site_plan: SitePlan
     notes: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SetsInHand:
+    """What the book holds of the sets of a survey, judged by the survey and rules of today.
+
+    ``line`` is the survey's history, ``doubts`` tell of others that may be; ``agreed`` and ``built`` show what holds,
+    None where nothing does or it was not asked for.
+    """
+
+    line: AgreementLine | None
+    doubts: tuple[str, ...] = ()
+    agreed: SitePlan | None = None
+    built: SitePlan | None = None
 
 
 class AgreementService:
@@ -110,6 +127,43 @@ class AgreementService:
             site_plan = self._built(site_plan)
         return ShownSets(site_plan=site_plan, notes=notes)
 
+    def in_hand(
+        self, survey: Survey, survey_id: int | None, progress: Progress | None = None, *, with_built: bool = False
+    ) -> SetsInHand:
+        """Return what is agreed for a survey, and what is built where that is wanted; raise ``Cancelled``."""
+        matched = self.match(survey, survey_id)
+        holds = matched.line.agreed if matched.line else None
+        agreed = None if holds is None else self._agreed(survey, holds, SetsSource.AGREED, progress)
+        built = self._built(agreed or self._planned(survey, progress)) if with_built else None
+        doubts = () if matched.line else _doubts(matched)
+        return SetsInHand(line=matched.line, doubts=doubts, agreed=agreed, built=built)
+
+    def converted_plan(self, conversion: SiteConversion) -> SitePlan:
+        """Return the plan of the way that a conversion follows, kept parts marked."""
+        from spoutline.model.plan import PlanStatus, SetLink, SitePlan
+
+        plans = []
+        for one in conversion.positions:
+            option, plan = one.followed(conversion.survey.conversion.follow), one.renewal
+            if plan is None:
+                continue
+            if option is not None:
+                kept = set(option.kept)
+                whole = option.judged.hanging_set
+                links = tuple(
+                    SetLink(slot=link.slot, part=link.part, kept=place in kept)
+                    for place, link in enumerate(whole.links)
+                )
+                judged = replace(option.judged, hanging_set=replace(whole, links=links))
+                plan = replace(plan, status=PlanStatus.FITS, chosen=judged, accessories=option.accessories)
+            plans.append(plan)
+        return SitePlan(
+            survey=conversion.survey,
+            jurisdiction=conversion.jurisdiction,
+            positions=tuple(plans),
+            provenance=conversion.provenance,
+        )
+
     def read_file(self, path: Path) -> AgreedSets:
         """Return the agreed sets in a file as ``spoutline agreed --json`` writes it; raise ``InputFault``."""
         from pydantic import ValidationError
@@ -167,15 +221,42 @@ class AgreementService:
             found = made.model_copy(update={"origin": made.origin.model_copy(update={"by": by, "reason": reason})})
             return self._add(survey, found, only, survey_id)
         if source == SetsSource.PLAN:
-            origin = AgreementOrigin(kind=AgreementKind.PERSON, by=by, reason=reason)
-            return self.agree_plan(self._planned(survey, progress), origin, only, survey_id)
+            planned = self._planned(survey, progress)
+            return self.agree_planned(planned, by=by, reason=reason, only=only, survey_id=survey_id)
         if source == "convert":
             conversion = self._sources.converting().convert(survey, progress)
-            way = survey.conversion.follow.value
-            origin = AgreementOrigin(kind=AgreementKind.CONVERSION, by=by, reason=reason, way=way)
-            return self.agree_plan(self._converted(conversion), origin, only, survey_id)
+            return self.agree_conversion(conversion, by=by, reason=reason, only=only, survey_id=survey_id)
         wanted = "write plan, convert, quotation:ID or quotation:ID:OPTION"
         raise InputFault((InputProblem("", "--from", repr(source), wanted),))
+
+    def agree_planned(
+        self,
+        site_plan: SitePlan,
+        *,
+        by: str,
+        reason: str = "",
+        only: Sequence[str] = (),
+        survey_id: int | None = None,
+    ) -> AgreedSets:
+        """Agree on planned sets that a person looked at; raise ``InputFault``."""
+        _check_name(by)
+        origin = AgreementOrigin(kind=AgreementKind.PERSON, by=by, reason=reason)
+        return self.agree_plan(site_plan, origin, only, survey_id)
+
+    def agree_conversion(
+        self,
+        conversion: SiteConversion,
+        *,
+        by: str,
+        reason: str = "",
+        only: Sequence[str] = (),
+        survey_id: int | None = None,
+    ) -> AgreedSets:
+        """Agree on the sets of the way that a conversion follows; raise ``InputFault``."""
+        _check_name(by)
+        way = conversion.survey.conversion.follow.value
+        origin = AgreementOrigin(kind=AgreementKind.CONVERSION, by=by, reason=reason, way=way)
+        return self.agree_plan(self.converted_plan(conversion), origin, only, survey_id)
 
     def agree_plan(
         self, site_plan: SitePlan, origin: AgreementOrigin, only: Sequence[str] = (), survey_id: int | None = None
@@ -214,15 +295,18 @@ class AgreementService:
     # inside
 
     def _planned(self, survey: Survey, progress: Progress | None) -> SitePlan:
-        from spoutline.planning.sets.plan_site import plan_site
-
-        return plan_site(survey, self._sources.tables(survey), self._sources.catalogue(), progress)
+        return self._sources.plan(survey, progress)
 
     def _agreed(self, survey: Survey, agreed: AgreedSets, source: SetsSource, progress: Progress | None) -> SitePlan:
         from spoutline.planning.agreement.sets_for import agreed_plan
         from spoutline.planning.sets.context import PlanningContext
 
-        context = PlanningContext(self._sources.tables(survey), self._sources.catalogue())
+        context = PlanningContext(
+            self._sources.tables(survey),
+            self._sources.catalogue(),
+            answers=survey.conversion,
+            steps=self._sources.steps(),
+        )
         if source is not SetsSource.AGREED and not set(agreed.labels) & {one.label for one in survey.positions}:
             wanted = f"these sets are of {agreed.site}: none of their positions is in the survey"
             raise InputFault((InputProblem("", "--sets", source.value, wanted),))
@@ -236,32 +320,6 @@ class AgreementService:
         context = PlanningContext(self._sources.tables(site_plan.survey), self._sources.catalogue())
         commissioned = [one.record for one in records.commissioning(site)]
         return built_plan(site_plan, commissioned, records.wear(site), context)
-
-    def _converted(self, conversion: SiteConversion) -> SitePlan:
-        """Return the plan of the way that a conversion follows, kept parts marked."""
-        from spoutline.model.plan import PlanStatus, SetLink, SitePlan
-
-        plans = []
-        for one in conversion.positions:
-            option, plan = one.followed(conversion.survey.conversion.follow), one.renewal
-            if plan is None:
-                continue
-            if option is not None:
-                kept = set(option.kept)
-                whole = option.judged.hanging_set
-                links = tuple(
-                    SetLink(slot=link.slot, part=link.part, kept=place in kept)
-                    for place, link in enumerate(whole.links)
-                )
-                judged = replace(option.judged, hanging_set=replace(whole, links=links))
-                plan = replace(plan, status=PlanStatus.FITS, chosen=judged, accessories=option.accessories)
-            plans.append(plan)
-        return SitePlan(
-            survey=conversion.survey,
-            jurisdiction=conversion.jurisdiction,
-            positions=tuple(plans),
-            provenance=conversion.provenance,
-        )
 
     def _of_quotation(self, stored: StoredQuotation, named: str, by: str, reason: str) -> AgreedSets:
         from spoutline.planning.agreement.making import sets_of_option

@@ -198,6 +198,8 @@ class Workbench:
                 book=self._stores.book,
                 quoting=self.quoting,
                 converting=self.converting,
+                plan=self.plan_site,
+                steps=self._steps,
             )
         )
 

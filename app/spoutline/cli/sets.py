@@ -9,7 +9,6 @@ from typing import TYPE_CHECKING
 
 from spoutline.cli.command import display_of
 from spoutline.cli.progress import TerminalProgress
-from spoutline.model.finding import Severity, Verdict
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -41,6 +40,8 @@ def sets_of(workbench: Workbench, survey: Survey, arguments: argparse.Namespace)
 
 def edited_lines(site_plan: SitePlan, story: Story) -> Iterator[str]:
     """Return, for each position edited since its set was agreed, whether the set keeps every must, and if not, why."""
+    from spoutline.explain.plan.agreed_words import broken_musts
+
     for plan in site_plan.positions:
         if not plan.asks_otherwise:
             continue
@@ -48,13 +49,4 @@ def edited_lines(site_plan: SitePlan, story: Story) -> Iterator[str]:
         if plan.keeps_every_must:
             yield f"{start} still keeps every must"
             continue
-        broken = [
-            story.finding(one).sentence
-            for one in plan.findings
-            if one.severity is Severity.MUST and one.verdict is Verdict.BROKEN
-        ]
-        checks = plan.chosen.checks if plan.chosen else ()
-        failed = [one for one in checks if one.severity is Severity.MUST and not one.passes]
-        cells = [story.check(one) for one in failed]
-        broken += [f"{one.title}: {one.value}, {one.limit} ({one.outcome_word})" for one in cells]
-        yield f"{start} no longer keeps every must: {' '.join(broken)}"
+        yield f"{start} no longer keeps every must: {' '.join(broken_musts(plan, story))}"

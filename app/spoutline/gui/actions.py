@@ -34,6 +34,9 @@ class ActionId(StrEnum):
     RENAME_POSITION = "rename_position"
     REMOVE_POSITION = "remove_position"
     COPY_ANSWERS = "copy_answers"
+    AGREE = "agree"
+    WITHDRAW = "withdraw"
+    AGREEMENTS = "agreements"
     REPEAT_DISPENSER = "repeat_dispenser"
     MIRROR_DISPENSER = "mirror_dispenser"
     PREVIOUS_STEP = "previous_step"
@@ -175,6 +178,27 @@ ACTIONS: tuple[ActionRecord, ...] = (
         title="&Other side of the dispenser…",
         keys="Ctrl+Shift+I",
         hint="Repeat the positions of one side on the other.",
+    ),
+    ActionRecord(
+        id=ActionId.AGREE,
+        menu=MenuId.POSITION,
+        title="A&gree on these sets…",
+        keys="Ctrl+Shift+G",
+        hint="Agree on the planned sets of one position, several or all: papers show them from then on.",
+        starts_group=True,
+    ),
+    ActionRecord(
+        id=ActionId.WITHDRAW,
+        menu=MenuId.POSITION,
+        title="&Undo the last agreement…",
+        hint="Take the last agreement back; the history keeps it, with who did so and why.",
+    ),
+    ActionRecord(
+        id=ActionId.AGREEMENTS,
+        menu=MenuId.POSITION,
+        title="Agree&ments…",
+        keys="Ctrl+Shift+H",
+        hint="The history of agreements, two of them compared; planned, agreed and built side by side.",
     ),
     ActionRecord(
         id=ActionId.PREVIOUS_STEP, menu=MenuId.GO, title="&Back a step", keys="Alt+Left", hint="Go to the step before."

@@ -38,6 +38,7 @@ class JobKind(StrEnum):
     CHOICES = "choices"
     SUBSTITUTES = "substitutes"
     QUOTATION = "quotation"
+    SETS = "sets"
 
 
 @dataclass(frozen=True, slots=True)

@@ -50,6 +50,17 @@ class SetBasis(StrEnum):
     BUILT = "built"
 
 
+class AgreedStanding(StrEnum):
+    """Whether the agreed set of a position still keeps every must, and whether the position was edited since."""
+
+    HOLDS = "holds"
+    EDITED_HOLDS = "edited_holds"
+    BROKEN = "broken"
+    EDITED_BROKEN = "edited_broken"
+    NOT_AGREED = "not_agreed"
+    NOT_ORDERED = "not_ordered"
+
+
 class _Document(BaseModel):
     model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
 

@@ -64,6 +64,13 @@ class KeptPlans:
         if isinstance(result, PositionPlan):
             self._askers[_question(key)] = key
 
+    def forget(self, key: PlanKey) -> None:
+        """Keep nothing of a question, whoever asked it."""
+        asked = _question(key)
+        for one in tuple(self._kept):
+            if _question(one) == asked:
+                self._drop(one)
+
     def shorten(self, in_use: Collection[PlanKey]) -> None:
         """Let the oldest go until the bound is kept; what is in use stays, whatever it takes."""
         if self.weight <= self._most_bytes:

@@ -62,6 +62,12 @@ class Plans(QObject):
         for position in self._session.survey.positions:
             self.updated.emit(position.label)
 
+    def plan_again(self, label: str) -> None:
+        """Plan one position anew, whatever is kept of it."""
+        self._kept.forget(self._key(label))
+        self._fetch()
+        self.updated.emit(label)
+
     def _key(self, label: str) -> PlanKey:
         position = self._session.survey.position(label)
         if position is None:

@@ -37,11 +37,12 @@ def site_nodes(
     tone: Callable[[str], Tone],
     liquid: Callable[[str], str],
     words: Callable[[str], str] | None = None,
+    told: Callable[[str], str] | None = None,
 ) -> tuple[Node, ...]:
     """Return one head per dispenser in the order of first mention, its positions below; the record is the label.
 
     ``tone`` gives the mark of a label, ``liquid`` the liquid and blend in words, ``words`` what the mark says, where
-    more is known than the mark.
+    more is known than the mark, ``told`` what stands below a position; nothing where it is empty.
     """
     dispensers: dict[str, list[str]] = {}
     for position in survey.positions:
@@ -56,9 +57,14 @@ def site_nodes(
                     record=label,
                     tone=tone(label),
                     hint=f"{label}: {words(label) if words else tone_words(tone(label))}",
+                    children=_told_rows(label, told(label) if told else ""),
                 )
                 for label in labels
             ),
         )
         for name, labels in dispensers.items()
     )
+
+
+def _told_rows(label: str, words: str) -> tuple[Node, ...]:
+    return (Node(cells=(words,), record=label, hint=f"{label}: {words}", spans=True),) if words else ()

@@ -9,6 +9,7 @@ from spoutline.explain.plan.story import Story
 from spoutline.gui.edits.command import make_edit
 from spoutline.gui.jobs import Jobs
 from spoutline.gui.models.plans import Plans
+from spoutline.gui.models.shown_sets import ShownSets
 from spoutline.gui.session import Session
 from spoutline.model.plan import PositionPlan
 from spoutline.model.survey import Survey
@@ -41,6 +42,7 @@ class Context:
     plans: Plans
     jobs: Jobs
     words: StoryInUse
+    sets: ShownSets
 
     @property
     def story(self) -> Story:
@@ -49,13 +51,13 @@ class Context:
 
     @property
     def plan(self) -> PositionPlan | None:
-        """The plan of the position in focus; None while it is being made."""
-        return self.plans.plan(self.session.label)
+        """What is shown of the position in focus: planned, agreed or built; None while it is being made."""
+        return self.sets.plan(self.session.label)
 
     @property
     def plan_to_show(self) -> PositionPlan | None:
-        """The plan of the position in focus or, while a new one is being made, the one before."""
-        return self.plan or self.plans.plan_before(self.session.label)
+        """What is shown of the position in focus or, while it is made anew, what was shown before."""
+        return self.plan or self.sets.plan_before(self.session.label)
 
     def edit(self, after: Survey, text: str, focus: str | None = None) -> bool:
         """Carry out an edit through the undo stack."""

@@ -46,6 +46,9 @@ class Verbs:
             ActionId.RENAME_POSITION: self.rename_position,
             ActionId.REMOVE_POSITION: self.remove_position,
             ActionId.COPY_ANSWERS: self.copy_answers,
+            ActionId.AGREE: workplace.agreeing.agree_planned,
+            ActionId.WITHDRAW: workplace.agreeing.withdraw,
+            ActionId.AGREEMENTS: workplace.agreeing.show_history,
             ActionId.PREVIOUS_STEP: lambda: workplace.move_step(-1),
             ActionId.NEXT_STEP: lambda: workplace.move_step(1),
             ActionId.PREVIOUS_POSITION: lambda: workplace.move_position(-1),
@@ -290,6 +293,7 @@ class Verbs:
     def rules_changed(self) -> None:
         """Plan anew with the rules as they are now."""
         self._workplace.plans.forget()
+        self._workplace.sets.refresh()
         self._workplace.bill_page.forget()
         self._workplace.fetch_choices()
 

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QSplitter, QStac
 from spoutline.gui.edits.question import WALK, Option, Step
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
 from spoutline.gui.models.plans import Plans
+from spoutline.gui.models.shown_sets import ShownSets
 from spoutline.gui.pages.context import Context, Notify, StoryInUse
 from spoutline.gui.pages.result.bill_page import BillPage
 from spoutline.gui.pages.result.set_page import SetPage
@@ -21,6 +22,7 @@ from spoutline.gui.pages.survey.step_page import PlacePage, SitePage, StepPage
 from spoutline.gui.session import Changed, Session
 from spoutline.gui.widgets.slot_strip import SlotFigure, SlotStrip
 from spoutline.gui.widgets.step_rail import StepRail
+from spoutline.gui.window.agreement_steps import AgreementSteps
 from spoutline.gui.wording import tr
 from spoutline.model.plan import PositionPlan, SlotCount
 
@@ -76,12 +78,17 @@ class Workplace(QWidget):
         self.session = session
         self._notify = notify
         self.plans = Plans(session, jobs, self)
-        self.context = Context(session, self.plans, jobs, StoryInUse(session))
+        self.sets = ShownSets(session, self.plans, jobs, self)
+        self.sets.told.connect(notify)
+        self.context = Context(session, self.plans, jobs, StoryInUse(session), self.sets)
         self._last_counts: dict[str, tuple[tuple[SlotCount, ...], tuple[SlotCount, ...] | None]] = {}
         self.site_panel = SitePanel(self.context, self)
         self.side_panel = SidePanel(self.context, self)
         self.bill_page = BillPage(self.context, notify, self)
         self.set_page = SetPage(self.context, self)
+        self.agreeing = AgreementSteps(self.context, notify, self)
+        self.set_page.agreement.agree_wanted.connect(lambda label: self.agreeing.agree_planned((label,)))
+        self.set_page.agreement.history_wanted.connect(self.agreeing.show_history)
         self.site_page = SitePage(self.context, tr(_STEPS[Step.SITE].title), tr(_STEPS[Step.SITE].lead), self)
         self.step_pages: dict[Step, StepPage] = {Step.SITE: self.site_page}
         for step in (Step.LIQUID, Step.DUTY, Step.VAPOUR):
@@ -231,6 +238,7 @@ class Workplace(QWidget):
         from spoutline.gui.pages.conversion.page import ConversionPage
 
         page = ConversionPage(self.context, self._notify, self)
+        page.agree_wanted.connect(self.agreeing.agree_conversion)
         self.views.addWidget(page)
         return page
 
@@ -249,6 +257,7 @@ class Workplace(QWidget):
         from spoutline.gui.pages.quotation.page import QuotationPage
 
         page = QuotationPage(self.context, self._notify, parent=self)
+        page.ordered.connect(self.sets.follow_book)
         self.views.addWidget(page)
         return page
 

@@ -105,13 +105,18 @@ def _parts(plan: PositionPlan) -> Iterable[Part]:
     yield from (line.part for line in plan.accessories)
 
 
-def _position(plan: PositionPlan) -> AgreedPosition:
+def links_of(plan: PositionPlan) -> tuple[AgreedLink, ...]:
+    """Return the set of a position as it is agreed on; empty where it has none."""
     links = plan.chosen.hanging_set.links if plan.chosen else ()
+    return tuple(
+        AgreedLink(slot=one.slot, part_number=one.part.number, maker=one.part.maker, kept=one.kept) for one in links
+    )
+
+
+def _position(plan: PositionPlan) -> AgreedPosition:
     return AgreedPosition(
         label=plan.position.label,
-        set=tuple(
-            AgreedLink(slot=one.slot, part_number=one.part.number, maker=one.part.maker, kept=one.kept) for one in links
-        ),
+        set=links_of(plan),
         accessories=tuple(
             AgreedAccessory(part_number=one.part.number, maker=one.part.maker, quantity=one.quantity, reason=one.reason)
             for one in plan.accessories

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 
 from spoutline.model.agreed_sets import AgreedPosition, AgreedSets, SetBasis, SetsFrom, SetsSource
-from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.faults import Cancelled, InputFault, InputProblem
 from spoutline.model.part import Part
 from spoutline.model.plan import HangingSet, PlanStatus, PositionPlan, SetLink, SitePlan
 from spoutline.model.record import CommissioningRecord, WearEntry
@@ -20,6 +20,7 @@ from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.judgement import SetJudge
 from spoutline.planning.sets.plan_position import STATUS_OF
 from spoutline.planning.sets.plan_site import plan_site, provenance_of
+from spoutline.planning.sets.relabel import relabelled, same_question
 from spoutline.rules.derive.requirement import requirement_for
 
 
@@ -47,12 +48,22 @@ def agreed_plan(
     others = tuple(one for one in survey.positions if one.label not in known)
     planned: Mapping[str, PositionPlan] = {}
     if others:
-        rest = plan_site(survey.model_copy(update={"positions": others}), context.tables, context.parts, progress)
+        asked = survey.model_copy(update={"positions": others})
+        rest = plan_site(asked, context.tables, context.parts, progress, steps=context.steps)
         planned = {plan.position.label: replace(plan, basis=SetBasis.NOT_AGREED) for plan in rest.positions}
-    plans = (
-        planned[one.label] if one.label in planned else _agreed_position(one, survey, known[one.label], parts, context)
-        for one in survey.positions
-    )
+    judged: dict[tuple[object, ...], PositionPlan] = {}  # positions that ask the same and got the same set
+    plans = []
+    for one in survey.positions:
+        if progress is not None and progress.should_stop():
+            raise Cancelled
+        if one.label in planned:
+            plans.append(planned[one.label])
+            continue
+        mine = known[one.label]
+        key = (same_question(one), mine.set, mine.question)
+        if key not in judged:
+            judged[key] = _agreed_position(one, survey, mine, parts, context)
+        plans.append(relabelled(judged[key], one))
     return SitePlan(
         survey=survey,
         jurisdiction=context.tables.jurisdiction,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from spoutline.documents.conversion.summary import result_rows
@@ -21,6 +21,7 @@ from spoutline.gui.pages.conversion.lists import OwnCostsPanel, OwnSharesPanel
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.paper.printing import print_document
+from spoutline.gui.pages.sets_head import SetsHead
 from spoutline.gui.pages.survey.installed_panel import InstalledPanel
 from spoutline.gui.pages.survey.question_form import QuestionForm
 from spoutline.gui.session import Changed
@@ -39,7 +40,15 @@ _WAYS_HEIGHT_PX = 124  # the head and three ways
 
 
 class ConversionPage(QWidget):
-    """Worked out when the page is seen, and anew when the survey changes while it is seen."""
+    """Worked out when the page is seen, and anew when the survey changes while it is seen.
+
+    Signals
+    -------
+    agree_wanted(object, str)
+        A person wants to agree on the way that this ``SiteConversion`` follows; the name of the way.
+    """
+
+    agree_wanted = Signal(object, str)
 
     def __init__(self, context: Context, notify: Notify, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -92,6 +101,13 @@ class ConversionPage(QWidget):
         self.ways_tree.setRootIsDecorated(False)
         self.ways_tree.setFixedHeight(_WAYS_HEIGHT_PX)
         card.body.addWidget(self.ways_tree)
+        row = QHBoxLayout()
+        self.agree_button = QPushButton(tr("Agree on the &way shown…"), self)
+        self.agree_button.setToolTip(tr("Agree on the sets of the way that the report follows, in bold above"))
+        self.agree_button.clicked.connect(lambda _=False: self._agree())
+        row.addWidget(SetsHead(self._context, self), 1)
+        row.addWidget(self.agree_button)
+        card.body.addLayout(row)
         self.figures = NamedTexts(self)
         card.body.addWidget(self.figures)
         card.body.addStretch(1)
@@ -197,6 +213,12 @@ class ConversionPage(QWidget):
         self.state_label.setText(str(fault))
         self._notify(tr("The conversion could not be worked out: {reason}").format(reason=fault))
 
+    def _agree(self) -> None:
+        conversion, session = self._conversion, self._context.session
+        if conversion is not None and conversion.survey == session.survey:
+            words = session.workbench.converting().words(session.display)
+            self.agree_wanted.emit(conversion, words.word(conversion.survey.conversion.follow))
+
     # answers
 
     def _show_answers(self) -> None:
@@ -226,7 +248,7 @@ class ConversionPage(QWidget):
         return ask
 
     def _enable(self, ready: bool) -> None:
-        for button in self.buttons.values():
+        for button in (*self.buttons.values(), self.agree_button):
             button.setEnabled(ready)
 
     def _save_as(self, suffix: str) -> None:

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from datetime import date
 from pathlib import Path
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QComboBox,
     QFormLayout,
@@ -38,7 +38,15 @@ _FILE = JobKey(JobKind.FILE, "inspection")
 
 
 class InspectionPanel(QWidget):
-    """Shows what is due from a day of handing over on; notes what was done and what was replaced."""
+    """Shows what is due from a day of handing over on; notes what was done and what was replaced.
+
+    Signals
+    -------
+    noted()
+        A replacement was put into the wear log, so that another part hangs there.
+    """
+
+    noted = Signal()
 
     def __init__(
         self,
@@ -139,10 +147,10 @@ class InspectionPanel(QWidget):
             self.state_label.setText(str(fault))
             return
         self.wear_table.fit_columns()
-        survey, workbench = session.survey, session.workbench
+        workbench, shown = session.workbench, self._context.sets.whole_site()
 
         def work(ticket: Ticket) -> tuple[SitePlan, tuple[DueItem, ...]]:
-            site_plan = workbench.plan_site(survey, ticket)
+            site_plan = shown(ticket)
             return site_plan, workbench.packing().due(site_plan, in_service)
 
         self.state_label.setText(tr("Working out what is due…"))
@@ -185,6 +193,7 @@ class InspectionPanel(QWidget):
         self.fitted_edit.clear()
         self.wear_note_edit.clear()
         self.refresh()
+        self.noted.emit()
 
     def save_as(self, path: Path, suffix: str) -> None:
         """Write the plan as PDF or the calendar: ``pdf`` or ``ics``."""
@@ -211,7 +220,7 @@ class InspectionPanel(QWidget):
             self.save_as(path, suffix)
 
     def _show_parts(self) -> None:
-        plan = self._context.plans.plan(self._context.session.label)
+        plan = self._context.sets.plan(self._context.session.label)
         numbers = plan.chosen.hanging_set.numbers if plan is not None and plan.chosen is not None else ()
         current = self.removed_box.currentText()
         self.removed_box.clear()

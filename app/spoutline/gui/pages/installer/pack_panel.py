@@ -149,13 +149,13 @@ class PackPanel(QWidget):
         except InputFault as fault:
             self._show_trouble(fault)
             return
-        survey, workbench, display = session.survey, session.workbench, session.display
+        workbench, display, shown = session.workbench, session.display, self._context.sets.whole_site()
         labels = (session.label,) if self.scope_box.currentData() else ()
         kind, language = PaperKind(self.kind_box.currentData()), self._language()
 
         def make_paper(ticket: Ticket) -> bytes:
             service = workbench.packing()
-            site_plan = only_positions(workbench.plan_site(survey, ticket), labels)
+            site_plan = only_positions(shown(ticket), labels)
             make: dict[PaperKind, Callable[[], bytes]] = {
                 PaperKind.PACK: lambda: service.pack(site_plan, language, display, job),
                 PaperKind.CAUTIONS: lambda: service.caution_sheet(site_plan, language, display),

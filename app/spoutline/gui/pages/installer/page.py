@@ -9,6 +9,7 @@ from spoutline.gui.pages.installer.inspection_panel import InspectionPanel
 from spoutline.gui.pages.installer.pack_panel import PackPanel
 from spoutline.gui.pages.installer.record_panel import RecordPanel
 from spoutline.gui.pages.installer.swap_panel import SwapPanel
+from spoutline.gui.pages.sets_head import SetsHead
 from spoutline.gui.session import Changed
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import plain_label
@@ -35,6 +36,7 @@ class InstallerPage(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(4, 4, 10, 8)
         column.addLayout(self._head())
+        column.addWidget(SetsHead(context, self))
         self.state_label = plain_label("", "quiet", wraps=True)
         column.addWidget(self.state_label)
         self.pack_panel = PackPanel(context, self.language, notify, self)
@@ -53,10 +55,13 @@ class InstallerPage(QWidget):
         column.addWidget(self.tabs, 1)
         self.swap_panel.fitted.connect(self._on_fitted)
         self.record_panel.kept.connect(self.inspection_panel.refresh)
+        self.record_panel.kept.connect(context.sets.refresh)
+        self.inspection_panel.noted.connect(context.sets.refresh)
+        context.sets.changed.connect(lambda: self._on_changed(Changed.SURVEY))
         self.language_box.currentIndexChanged.connect(self.refresh)
         self.tabs.currentChanged.connect(self.refresh)
         context.session.changed.connect(self._on_changed)
-        context.plans.updated.connect(self._on_updated)
+        context.sets.updated.connect(self._on_updated)
 
     def _head(self) -> QHBoxLayout:
         row = QHBoxLayout()

@@ -85,7 +85,7 @@ class RecordPanel(QWidget):
     def refresh(self) -> None:
         """Show the fields of the position in focus; another position begins without photos."""
         session = self._context.session
-        plan = self._context.plans.plan(session.label)
+        plan = self._context.sets.plan(session.label)
         self.fields.show_plan(plan)
         if (session.label, plan) == self._shown:
             return
@@ -172,14 +172,14 @@ class RecordPanel(QWidget):
     def save_as(self, path: Path) -> None:
         """Write the record as PDF."""
         session, language = self._context.session, self._language()
-        survey, workbench, display = session.survey, session.workbench, session.display
+        workbench, display, shown = session.workbench, session.display, self._context.sets.whole_site()
         photos = {digest: content for digest, (_, content) in self._photos.items()}
         record = self._record_or_none()
         if record is None:
             return
 
         def work(ticket: Ticket) -> None:
-            service, site_plan = workbench.packing(), workbench.plan_site(survey, ticket)
+            service, site_plan = workbench.packing(), shown(ticket)
             judged = service.judge(record, site_plan)
             write_file(path, service.record_sheet((judged,), site_plan, photos, language, display))
 
@@ -189,12 +189,13 @@ class RecordPanel(QWidget):
         """Write the bill of the site as built: with the changes of this record and of those in the book."""
         session = self._context.session
         survey, workbench, display = session.survey, session.workbench, session.display
+        shown = self._context.sets.whole_site()
         record = self._record_or_none()
         if record is None:
             return
 
         def work(ticket: Ticket) -> None:
-            service, site_plan = workbench.packing(), workbench.plan_site(survey, ticket)
+            service, site_plan = workbench.packing(), shown(ticket)
             known = service.records().commissioning(survey.site.name)
             revision = site_plan.provenance.survey_fingerprint
             records = [one.record for one in known if one.record.plan_revision == revision]

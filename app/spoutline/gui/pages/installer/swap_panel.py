@@ -101,7 +101,7 @@ class SwapPanel(QWidget):
     def refresh(self) -> None:
         """Offer the parts of the position in focus."""
         story, session = self._context.story, self._context.session
-        plan = self._context.plans.plan(session.label)
+        plan = self._context.sets.plan(session.label)
         links = plan.chosen.hanging_set.links if plan is not None and plan.chosen is not None else ()
         current = self.missing_box.currentData()
         self.missing_box.clear()
@@ -131,7 +131,7 @@ class SwapPanel(QWidget):
     def ask(self) -> None:
         """Search the stock for what would do."""
         session, missing = self._context.session, self.missing_box.currentData()
-        plan = self._context.plans.plan(session.label)
+        plan = self._context.sets.plan(session.label)
         if plan is None or missing is None:
             return
         workbench, survey = session.workbench, session.survey

@@ -20,6 +20,7 @@ from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.paper.printing import print_document
+from spoutline.gui.pages.sets_head import SetsHead
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.lists import Table, Tree
@@ -50,6 +51,7 @@ class BillPage(QWidget):
         column.setContentsMargins(4, 4, 10, 8)
         column.addWidget(splitter)
         context.session.changed.connect(self._on_changed)
+        context.sets.changed.connect(lambda: self._on_changed(Changed.SURVEY))
 
     @property
     def document(self) -> bytes | None:
@@ -59,6 +61,7 @@ class BillPage(QWidget):
     def _list_side(self) -> QWidget:
         card = Card("", self)
         card.body.addWidget(plain_label(tr("Parts list of the site"), "pageTitle"))
+        card.body.addWidget(SetsHead(self._context, self))
         self.state_label = plain_label("", "quiet", wraps=True)
         card.body.addWidget(self.state_label)
         self.total_label = plain_label("", "price")
@@ -97,18 +100,15 @@ class BillPage(QWidget):
     def refresh(self) -> None:
         """Make the bill for the survey and units in hand, unless it is there already."""
         session = self._context.session
-        wanted = (session.survey, session.display)
+        wanted = (session.survey, session.display, self._context.sets.key)
         if self._made_for == wanted:
             return
         self._made_for = wanted
         self.paper.forget_document()
         self._enable(False)
         self.state_label.setText(tr("Planning all positions…"))
-        survey, workbench = session.survey, session.workbench
-        self._context.jobs.start(
-            _PLAN, lambda ticket: workbench.plan_site(survey, ticket), self._show_plan, self._show_trouble,
-            revision=session.revision,
-        )  # fmt: skip
+        work = self._context.sets.whole_site()
+        self._context.jobs.start(_PLAN, work, self._show_plan, self._show_trouble, revision=session.revision)
 
     def forget(self) -> None:
         """Make the bill anew when it is next seen: the rules have changed."""

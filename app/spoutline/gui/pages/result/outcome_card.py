@@ -5,14 +5,16 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
+from spoutline.explain.plan.agreed_words import broken_musts, standing_sentence
 from spoutline.explain.plan.story import Story
 from spoutline.gui.edits.remedies import after_relaxation, after_way_out
 from spoutline.gui.models.marks import lead_time_days, tone_of_plan
 from spoutline.gui.models.site_nodes import plan_words, tone_words
 from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.sets_head import SetsHead
 from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.cards import empty_layout, plain_label
 from spoutline.gui.widgets.fitted_scroll import FittedScroll
@@ -21,6 +23,7 @@ from spoutline.gui.wording import tr
 from spoutline.model.plan import PlanStatus, PositionPlan, Relaxation
 from spoutline.model.quantity import Dimension
 from spoutline.model.survey import Survey
+from spoutline.planning.agreement.standing import is_to_be_looked_at, standing_of
 
 _LEADING_SENTENCES = 2  # that nothing fits, and what cannot be met together; what would help comes next
 
@@ -71,7 +74,15 @@ def headline(plan: PositionPlan, tone: Tone, story: Story) -> str:
 
 
 class OutcomeCard(QFrame):
-    """Shows the outcome of the position in focus."""
+    """Shows the outcome of the position in focus.
+
+    Signals
+    -------
+    plan_again_wanted()
+        A person wants to see a new plan beside the agreed set.
+    """
+
+    plan_again_wanted = Signal()
 
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -95,22 +106,26 @@ class OutcomeCard(QFrame):
         row.addLayout(words, 1)
         row.addWidget(self.price_label)
         column.addLayout(row)
+        self.sets_head = SetsHead(context, self)
+        column.addWidget(self.sets_head)
         self._scroll = FittedScroll(self)
         self._reasons = self._scroll.column
         self._reasons.setSpacing(6)
         column.addWidget(self._scroll)
         self.remedy_buttons: list[QPushButton] = []
+        self.again_button: QPushButton | None = None
 
     def refresh(self) -> None:
         """Show the present outcome."""
         empty_layout(self._reasons)
         self.remedy_buttons.clear()
+        self.again_button = None
         self._show_outcome()
         self._scroll.setVisible(self._reasons.count() > 0)
         self._scroll.fit()
 
     def _show_outcome(self) -> None:
-        trouble = self._context.plans.trouble(self._context.session.label)
+        trouble = self._context.sets.trouble(self._context.session.label)
         plan = self._context.plan
         if trouble or plan is None:
             tone = Tone.BAD if trouble else Tone.WORKING
@@ -120,6 +135,24 @@ class OutcomeCard(QFrame):
             self.price_label.clear()
             return
         self._show_plan(plan)
+        self._show_standing(plan)
+
+    def _show_standing(self, plan: PositionPlan) -> None:
+        """Say whether an agreed set still serves, and if not, why; offer a new plan beside it."""
+        standing = standing_of(plan)
+        if standing is None or not is_to_be_looked_at(plan):
+            return
+        story = self._context.story
+        row = QWidget(self)
+        layout = QHBoxLayout(row)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addWidget(plain_label(standing_sentence(standing, story), wraps=True), 1)
+        self.again_button = QPushButton(tr("Plan this pos&ition again"), row)
+        self.again_button.clicked.connect(lambda _=False: self.plan_again_wanted.emit())
+        layout.addWidget(self.again_button, 0, Qt.AlignmentFlag.AlignTop)
+        self._reasons.addWidget(row)
+        if plan.refusal is None and plan.chosen is not None and not plan.keeps_every_must:
+            self._add_sentences(broken_musts(plan, story))
 
     def _show_plan(self, plan: PositionPlan) -> None:
         story, tone = self._context.story, tone_of_plan(plan)

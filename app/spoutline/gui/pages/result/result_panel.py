@@ -57,7 +57,7 @@ class ResultPanel(QWidget):
 
     def refresh(self) -> None:
         """Show the results of the present plan; rows that were open stay open."""
-        plan = self._context.plan_to_show
+        plan = self._plan()
         opened = self._opened_records()
         self.model.show_nodes(() if plan is None else self._nodes(plan, self._context.story))
         self.tree.span_rows(self.model.spanning())
@@ -68,6 +68,9 @@ class ResultPanel(QWidget):
             index = self.model.index_of(record)
             if index.isValid():
                 self.tree.expand(index)
+
+    def _plan(self) -> PositionPlan | None:
+        return self._context.plan_to_show
 
     def _opened_records(self) -> tuple[object, ...]:
         rows = (self.model.index(row, 0) for row in range(self.model.rowCount()))
@@ -160,6 +163,11 @@ class OtherSetsPanel(ResultPanel):
         decisions = self._context.session.position.decisions
         self.release_button.setEnabled(bool(decisions.pinned or decisions.refused))
         self._lead.setText(self._lead_for(has_rows=has_rows, has_kept=bool(decisions.pinned)))
+
+    def _plan(self) -> PositionPlan | None:
+        """Return the set as planned: what a person takes here is an answer, whatever is agreed."""
+        label = self._context.session.label
+        return self._context.plans.plan(label) or self._context.plans.plan_before(label)
 
     def _lead_for(self, *, has_rows: bool, has_kept: bool) -> str:
         if has_rows:

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
 from spoutline.gui.edits.question import Step
 from spoutline.gui.edits.questions import questions_of
 from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.result.agreement_panel import AgreementPanel
 from spoutline.gui.pages.result.outcome_card import OutcomeCard
 from spoutline.gui.pages.result.part_panel import PartPanel
 from spoutline.gui.pages.result.result_panel import OtherSetsPanel, checks_panel, findings_panel, requirement_panel
@@ -38,6 +39,7 @@ class SetPage(QWidget):
         self.findings = findings_panel(context)
         self.other_sets = OtherSetsPanel(context)
         self.why_not = WhyNotPanel(context)
+        self.agreement = AgreementPanel(context)
         self.wishes = ScrolledPage(margin=10)
         self.wishes_form = QuestionForm(context)
         self.wishes.column.addWidget(self.wishes_form)
@@ -50,13 +52,15 @@ class SetPage(QWidget):
             (self.other_sets, tr("Other sets")),
             (self.why_not, tr("Why not?")),
             (self.wishes, tr("Wishes")),
+            (self.agreement, tr("Agreed")),
         ):
             self.tabs.addTab(panel, title)
         column.addWidget(self.tabs, 1)
         self.tabs.currentChanged.connect(lambda _: self._refresh_panel())
         self.part_panel.others.asked_why.connect(self.ask_why_not)
+        self.outcome.plan_again_wanted.connect(self.plan_again)
         context.session.changed.connect(self._on_changed)
-        context.plans.updated.connect(self._on_updated)
+        context.sets.updated.connect(self._on_updated)
 
     def refresh(self) -> None:
         """Show the present plan."""
@@ -72,6 +76,11 @@ class SetPage(QWidget):
         """Bring what speaks against a part into view."""
         self.show_panel(self.why_not)
         self.why_not.ask_about(number)
+
+    def plan_again(self) -> None:
+        """Plan the position in focus for the answers of today and show the new set beside the agreed one."""
+        self.show_panel(self.agreement)
+        self.agreement.plan_again()
 
     def _pick_a_part(self) -> None:
         """Have a part of the set in hand: the nozzle, unless another one is."""
@@ -92,7 +101,7 @@ class SetPage(QWidget):
         elif panel is self.other_sets:
             self.other_sets.refresh()
         else:
-            for one in (self.checks, self.requirement, self.findings):
+            for one in (self.checks, self.requirement, self.findings, self.agreement):
                 if panel is one:
                     one.refresh()
 

@@ -49,7 +49,7 @@ class SidePanel(QWidget):
         column.addWidget(self.position_label)
         column.addWidget(splitter, 1)
         context.session.changed.connect(self._on_changed)
-        context.plans.updated.connect(self._on_updated)
+        context.sets.updated.connect(self._on_updated)
 
     def _drawing_side(self) -> QWidget:
         side = QFrame(self)
@@ -101,7 +101,7 @@ class SidePanel(QWidget):
         self.position_label.setText(f"{position.label} · {tr('dispenser')} {position.dispenser}")
         plan, story = self._context.plan_to_show, self._context.story
         stale = self._context.plan is None
-        trouble = self._context.plans.trouble(self._context.session.label)
+        trouble = self._context.sets.trouble(self._context.session.label)
         if plan is None or trouble:
             note = trouble or tr("Looking for sets…")
             self.drawing.show_drawing(None, note)

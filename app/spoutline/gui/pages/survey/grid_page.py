@@ -47,7 +47,7 @@ class GridPage(QWidget):
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._context = context
-        self.model = PositionGrid(self._write, context.plans.tone, self)
+        self.model = PositionGrid(self._write, context.sets.tone, self)
         self.proxy = FilteredGrid(self)
         self.proxy.setSourceModel(self.model)
         column = QVBoxLayout(self)
@@ -67,7 +67,7 @@ class GridPage(QWidget):
         splitter.setSizes([240, 420])
         column.addWidget(splitter, 1)
         context.session.changed.connect(self._on_changed)
-        context.plans.updated.connect(self._on_plan)
+        context.sets.updated.connect(self._on_plan)
 
     def refresh(self) -> None:
         """Show the survey in hand."""
@@ -272,7 +272,7 @@ class GridPage(QWidget):
 
     def _show_forecourt(self) -> None:
         session = self._context.session
-        groups = islands(session.survey, self._context.plans.tone, self.island_spin.value())
+        groups = islands(session.survey, self._context.sets.tone, self.island_spin.value())
         self.forecourt.show_groups(groups, session.label)
         has_loose = any(not group.name for group in groups)
         self.island_label.setVisible(has_loose)

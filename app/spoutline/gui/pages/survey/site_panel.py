@@ -5,20 +5,25 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QSize, Qt, QTimer, Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtGui import QStandardItemModel
+from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QPushButton, QToolButton, QVBoxLayout, QWidget
 
+from spoutline.explain.plan.agreed_words import standing_short
 from spoutline.gui.actions import ActionId, action_record
 from spoutline.gui.models.node_tree import NodeTree
 from spoutline.gui.models.site_nodes import plan_words, site_nodes, tone_words
 from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.sets_head import SetsHead
 from spoutline.gui.roles import Role
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.icons import icon
 from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.wording import tr
+from spoutline.model.agreed_sets import SetsSource
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.survey import Position
+from spoutline.planning.agreement.standing import is_to_be_looked_at, standing_of
 
 _BUTTONS = (
     (ActionId.ADD_POSITION, "add"),
@@ -64,6 +69,10 @@ class SitePanel(QFrame):
         self.setObjectName("card")
         self._context = context
         self._showing = False
+        self._later = QTimer(self)
+        self._later.setSingleShot(True)
+        self._later.setInterval(0)
+        self._later.timeout.connect(self.refresh)
         column = QVBoxLayout(self)
         column.setContentsMargins(12, 12, 12, 10)
         self.title_label = plain_label("", "siteTitle", wraps=True)
@@ -71,6 +80,8 @@ class SitePanel(QFrame):
         column.addWidget(self.title_label)
         column.addWidget(self.place_label)
         self.site_button = self._wide_button(ActionId.SITE, "site", column)
+        column.addLayout(self._sets_row())
+        column.addWidget(SetsHead(context, self))
         self.model = NodeTree((tr("Position"), tr("Liquid")), self)
         self.tree = Tree(tr("Dispensers and positions"), self, shares=(3, 1))
         self.tree.setModel(self.model)
@@ -88,12 +99,40 @@ class SitePanel(QFrame):
         self.bill_button.setObjectName("primary")
         self.save_label = plain_label("", "help", wraps=True)
         column.addWidget(self.save_label)
-        self._later = QTimer(self)
-        self._later.setSingleShot(True)
-        self._later.setInterval(0)
-        self._later.timeout.connect(self.refresh)
         context.session.changed.connect(self._on_changed)
-        context.plans.updated.connect(lambda _: self._later.start())
+        context.sets.updated.connect(lambda _: self._later.start())
+
+    def _sets_row(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        self.sets_box = QComboBox(self)
+        self.sets_box.setObjectName("shownSets")
+        self.sets_box.setAccessibleName(tr("Sets shown on pages and papers"))
+        self.sets_box.setToolTip(tr("Sets shown on pages and papers"))
+        for source, words in (
+            (SetsSource.PLAN, tr("as planned")),
+            (SetsSource.AGREED, tr("as agreed")),
+            (SetsSource.BUILT, tr("as built")),
+        ):
+            self.sets_box.addItem(words, source)
+        self.sets_box.activated.connect(
+            lambda place: self._context.sets.choose(SetsSource(self.sets_box.itemData(place)))
+        )
+        self._context.sets.changed.connect(self._show_choice)
+        row.addWidget(plain_label(tr("Sets shown"), "quiet"))
+        row.addWidget(self.sets_box, 1)
+        self._show_choice()
+        return row
+
+    def _show_choice(self) -> None:
+        """Mark what is shown; sets that nobody agreed on cannot be chosen."""
+        sets, model = self._context.sets, self.sets_box.model()
+        for place in range(self.sets_box.count()):
+            source = SetsSource(self.sets_box.itemData(place))
+            if isinstance(model, QStandardItemModel):
+                model.item(place).setEnabled(sets.may_be_shown(source))
+            if source is sets.source:
+                self.sets_box.setCurrentIndex(place)
+        self._later.start()
 
     def _wide_button(self, action: ActionId, name: str, column: QVBoxLayout) -> QPushButton:
         record = action_record(action)
@@ -122,15 +161,16 @@ class SitePanel(QFrame):
 
     def refresh(self) -> None:
         """Show the site as it is; the position in focus stays marked."""
-        session, plans = self._context.session, self._context.plans
+        session, plans = self._context.session, self._context.sets
         survey = session.survey
         self.title_label.setText(survey.site.name)
         self.place_label.setText(survey.site.address or tr("no address yet"))
         words = {position.label: liquid_words(position) for position in survey.positions}
-        nodes = site_nodes(survey, plans.tone, lambda label: words[label], self._mark_words)
+        nodes = site_nodes(survey, plans.tone, lambda label: words[label], self._mark_words, self._told)
         self._showing = True
         keyboard_here = self.tree.hasFocus()
         self.model.show_nodes(nodes)
+        self.tree.span_rows(self.model.spanning())
         self.tree.expandAll()
         self.tree.fit_columns()
         self.tree.pick(self.model.index_of(session.label))
@@ -140,10 +180,16 @@ class SitePanel(QFrame):
         self._showing = False
 
     def _mark_words(self, label: str) -> str:
-        plans = self._context.plans
+        plans = self._context.sets
         if plans.trouble(label):
             return tone_words(plans.tone(label))
         return plan_words(plans.plan(label), self._context.story)
+
+    def _told(self, label: str) -> str:
+        """Return what is to be said of the agreed set of a position; nothing where it is as agreed."""
+        plan = self._context.sets.agreed_plan(label)
+        standing = standing_of(plan) if plan is not None and is_to_be_looked_at(plan) else None
+        return standing_short(standing, self._context.story) if standing is not None else ""
 
     def _pick(self, record: object) -> None:
         if isinstance(record, str) and not self._showing:

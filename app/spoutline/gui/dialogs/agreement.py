@@ -1,0 +1,128 @@
+"""Ask which sets are agreed on, by whom and why; or who takes the last agreement back."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFormLayout, QHBoxLayout, QListWidget, QListWidgetItem, QPushButton, QWidget
+
+from spoutline.gui.dialogs.form import FormDialog
+from spoutline.gui.widgets.cards import plain_label
+from spoutline.gui.widgets.editors import LineEditor
+from spoutline.gui.wording import tr
+
+_NAME_ROOM = 120
+_REASON_ROOM = 2000
+
+
+@dataclass(frozen=True, slots=True)
+class OfferedSet:
+    """A position whose set can be agreed on: its parts in words; none where it has no set."""
+
+    label: str
+    words: str
+    has_set: bool
+    is_picked: bool
+
+
+class NamedStepDialog(FormDialog):
+    """Asks for the name of the person who takes a step, and why."""
+
+    def __init__(self, title: str, lead: str, name: str, accept_words: str, parent: QWidget | None = None) -> None:
+        super().__init__(title, parent)
+        self.body.addWidget(plain_label(lead, wraps=True))
+        self.middle = QHBoxLayout()
+        self.body.addLayout(self.middle)
+        form = QFormLayout()
+        self.name_edit = LineEditor(name, self)
+        self.name_edit.setObjectName("agreedBy")
+        self.name_edit.setMaxLength(_NAME_ROOM)
+        self.name_edit.setAccessibleName(tr("Your name"))
+        self.reason_edit = LineEditor(self)
+        self.reason_edit.setObjectName("agreedWhy")
+        self.reason_edit.setMaxLength(_REASON_ROOM)
+        self.reason_edit.setAccessibleName(tr("Reason"))
+        form.addRow(tr("Your name"), self.name_edit)
+        form.addRow(tr("Reason"), self.reason_edit)
+        self.body.addLayout(form)
+        self.add_buttons(accept_words)
+        self.name_edit.textChanged.connect(lambda _: self.check())
+        self.name_edit.setFocus()
+        self.resize(520, 190)
+        self.check()
+
+    @property
+    def name(self) -> str:
+        """Who takes the step."""
+        return self.name_edit.text().strip()
+
+    @property
+    def reason(self) -> str:
+        """Why; empty where nobody said."""
+        return self.reason_edit.text().strip()
+
+    def check(self) -> None:
+        """Let the step be taken only by somebody with a name."""
+        self.accept_button.setEnabled(bool(self.name))
+
+
+class AgreeDialog(NamedStepDialog):
+    """Asks for positions too; those without a set cannot be picked."""
+
+    def __init__(self, lead: str, sets: Sequence[OfferedSet], name: str, parent: QWidget | None = None) -> None:
+        self.list = QListWidget()
+        super().__init__(tr("Agree on these sets"), lead, name, tr("&Agree"), parent)
+        self.list.setAccessibleName(tr("Positions to agree on"))
+        for one in sets:
+            item = QListWidgetItem(f"{one.label}:  {one.words}")
+            item.setData(Qt.ItemDataRole.UserRole, one.label)
+            if one.has_set:
+                item.setFlags(item.flags() | Qt.ItemFlag.ItemIsUserCheckable)
+                item.setCheckState(Qt.CheckState.Checked if one.is_picked else Qt.CheckState.Unchecked)
+            else:
+                item.setFlags(Qt.ItemFlag.NoItemFlags)
+            self.list.addItem(item)
+        self.list.itemChanged.connect(lambda _: self.check())
+        self.middle.addWidget(self.list, 1)
+        self.count_label = plain_label("", "quiet")
+        row = QHBoxLayout()
+        row.addWidget(self.count_label, 1)
+        for words, state in ((tr("A&ll"), Qt.CheckState.Checked), (tr("N&one"), Qt.CheckState.Unchecked)):
+            button = QPushButton(words, self)
+            button.setAutoDefault(False)
+            button.clicked.connect(lambda _=False, wanted=state: self._check_all(wanted))
+            row.addWidget(button)
+        self.body.insertLayout(2, row)
+        self.resize(640, 460)
+        self.check()
+
+    @property
+    def labels(self) -> tuple[str, ...]:
+        """The positions picked, in survey order."""
+        items = (self.list.item(row) for row in range(self.list.count()))
+        return tuple(
+            str(item.data(Qt.ItemDataRole.UserRole)) for item in items if item.checkState() is Qt.CheckState.Checked
+        )
+
+    @property
+    def is_whole(self) -> bool:
+        """Whether every position that has a set is picked."""
+        items = (self.list.item(row) for row in range(self.list.count()))
+        return all(item.checkState() is Qt.CheckState.Checked for item in items if item.flags())
+
+    def check(self) -> None:
+        """Let only somebody with a name agree, on one position at least."""
+        count = len(self.labels)
+        super().check()
+        if hasattr(self, "count_label"):
+            words = tr("{0} positions picked") if count != 1 else tr("{0} position picked")
+            self.count_label.setText(words.format(count))
+            self.accept_button.setEnabled(bool(self.name) and count > 0)
+
+    def _check_all(self, state: Qt.CheckState) -> None:
+        for row in range(self.list.count()):
+            item = self.list.item(row)
+            if item.flags() & Qt.ItemFlag.ItemIsUserCheckable:
+                item.setCheckState(state)
