@@ -156,6 +156,43 @@ def pump_temperature_line(*, ambient_c: float) -> WorkedLine:
     )
 
 
+def pump_difference_line(*, ambient_c: float, dispensed_c: float) -> WorkedLine:
+    """Return the difference of temperature that the non-road form takes: dispensed minus air.
+
+    It belongs to ``pump_temperature_line``; the bounded difference of the on-road form does not go with it.
+
+    Parameters
+    ----------
+    ambient_c : float
+        Temperature of the air [degC], -40 to 50.
+    dispensed_c : float
+        Dispensed temperature [degC].
+
+    Returns
+    -------
+    WorkedLine
+        Difference of temperature [K], negative where the gasoline comes cooler than the air.
+
+    Raises
+    ------
+    OutOfRange
+        A temperature outside -40 to 50.
+
+    Source: EPA NONROAD evaporative routine, as coded.
+    """
+    require_between("ambient_c", ambient_c, Dimension.TEMPERATURE, low=-40.0, high=50.0)
+    return WorkedLine(
+        formula="dT = T_D - T",
+        inputs=(
+            Quantity("T_D", dispensed_c, Dimension.TEMPERATURE),
+            Quantity("T", ambient_c, Dimension.TEMPERATURE),
+        ),
+        result=Quantity("dT", dispensed_c - ambient_c, Dimension.TEMPERATURE_DIFFERENCE),
+        source=PUMP_REFERENCE.origin,
+        note="dispensed minus air, as the non-road form takes it",
+    )
+
+
 def tank_difference_line(*, dispensed_c: float, figures: TemperatureFigures) -> WorkedLine:
     """Return tank minus dispensed temperature, held to the range of the published form (0 to its maximum).
 
@@ -194,7 +231,8 @@ def displacement_rate(
     dispensed_c : float
         Dispensed temperature [degC], -30 to 50.
     difference_c : float
-        Tank minus dispensed temperature [K], -30 to 30.
+        Difference of temperature [K], -30 to 30: tank minus dispensed in the on-road form, dispensed minus air in the
+        non-road form.
     vapour_pressure_pa : float
         Reid vapour pressure [Pa], 20 to 110 kPa.
     figures : RateFigures

@@ -14,6 +14,7 @@ from spoutline.calc.vapour_displacement import (
     celsius,
     dispensed_temperature_line,
     displacement_rate,
+    pump_difference_line,
     pump_temperature_line,
     tank_difference_line,
 )
@@ -88,7 +89,10 @@ def _vapour_pressure_pa(answers: EmissionAnswers, vapour: VapourTables) -> float
 
 
 def displacement_of(inputs: EmissionInputs, vapour: VapourTables) -> Displacement:
-    """Return the uncontrolled displacement of a balance by its own basis, with its lines."""
+    """Return the uncontrolled displacement of a balance by its own basis, with its lines.
+
+    Boats go by the non-road form, everything else by the on-road form, each taken whole.
+    """
     figure = vapour.figure
     if inputs.basis is EmissionBasis.AP42:
         return Displacement(rate_kg_m3=factor_kg_m3(figure(_Id.AP42_DISPLACEMENT)), lines=())
@@ -109,9 +113,10 @@ def displacement_of(inputs: EmissionInputs, vapour: VapourTables) -> Displacemen
     )
     if inputs.marine:
         dispensed = pump_temperature_line(ambient_c=inputs.ambient_c)
+        difference = pump_difference_line(ambient_c=inputs.ambient_c, dispensed_c=dispensed.result.value)
     else:
         dispensed = dispensed_temperature_line(ambient_c=inputs.ambient_c, figures=temperatures)
-    difference = tank_difference_line(dispensed_c=dispensed.result.value, figures=temperatures)
+        difference = tank_difference_line(dispensed_c=dispensed.result.value, figures=temperatures)
     rate = displacement_rate(
         dispensed_c=dispensed.result.value,
         difference_c=difference.result.value,

@@ -184,10 +184,12 @@ class _Sheet:
     def _comparison(self) -> Iterator[WorkedLine]:
         """Yield the older linear form beside the one used, where it holds; it enters no balance."""
         dispensed, difference, *_ = displacement_of(self.inputs, self.vapour).lines
+        # the linear form takes tank minus dispensed: the reverse of the non-road form, whose tank is as warm as the air
+        sign = -1.0 if self.inputs.marine else 1.0
         try:
             yield from linear_displacement_rate(
                 dispensed_c=dispensed.result.value,
-                difference_c=difference.result.value,
+                difference_c=sign * difference.result.value,
                 vapour_pressure_pa=self.inputs.vapour_pressure_pa,
             ).lines
         except OutOfRange:
@@ -201,7 +203,8 @@ class _Sheet:
         elif self.inputs.basis is EmissionBasis.CARB:
             yield from (one for one in VapourFigureId if one.startswith("carb_"))
         else:
-            prefixes = ("rate_", "dispensed_", "difference_", "onboard_rate", "model_")
+            on_road = () if self.inputs.marine else ("dispensed_", "difference_")
+            prefixes = ("rate_", *on_road, "onboard_rate", "model_")
             yield from (one for one in VapourFigureId if one.startswith(prefixes))
             yield from (_Id.DEFAULT_VAPOUR_PRESSURE, _Id.DEFAULT_AMBIENT)
         yield from (_Id.HOSE_PERMEATION, _Id.HOSE_PERMEATION_LOW)
