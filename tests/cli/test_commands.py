@@ -279,7 +279,7 @@ def test_whynot_says_0_for_a_chosen_part_and_1_with_the_rule_for_an_impossible_o
 
 def test_profiles_can_be_listed_shown_copied_edited_imported_and_removed(spoutline: Any, tmp_path: Path) -> None:
     listed = spoutline("profile", "list").out
-    for name in ("us_general", "us_vapour_rules", "europe"):
+    for name in ("us_general", "us_vapour_rules", "us_without_recovery", "europe"):
         assert f"{name}  (built in)" in listed
     assert "hose.length_max" in spoutline("profile", "show", "us_general").out
     assert spoutline("profile", "copy", "us_general", "my_county", "--title", "My county").code == 0

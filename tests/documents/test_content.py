@@ -254,7 +254,12 @@ def test_one_document_never_mixes_unit_systems() -> None:
 
 @pytest.mark.parametrize(
     ("jurisdiction_id", "paper"),
-    [("us_general", PaperSize.LETTER), ("us_vapour_rules", PaperSize.LETTER), ("europe", PaperSize.A4)],
+    [
+        ("us_general", PaperSize.LETTER),
+        ("us_vapour_rules", PaperSize.LETTER),
+        ("us_without_recovery", PaperSize.LETTER),
+        ("europe", PaperSize.A4),
+    ],
 )
 def test_the_paper_is_that_of_the_jurisdiction(jurisdiction_id: str, paper: PaperSize) -> None:
     assert content(factory.site_plan(jurisdiction_id=jurisdiction_id)).paper is paper

@@ -22,7 +22,7 @@ from spoutline.rules.derive.requirement import requirement_for
 from spoutline.units.accepted import UnitSystem
 
 GASOLINE, DIESEL, DEF = LiquidFamily.GASOLINE, LiquidFamily.DIESEL, LiquidFamily.DEF
-PROFILES = ("us_general", "us_vapour_rules", "europe")
+PROFILES = ("us_general", "us_vapour_rules", "us_without_recovery", "europe")
 
 
 def line(asked: RequirementId, *facts: Quantity | Fact) -> RequirementLine:

@@ -104,6 +104,10 @@ VAPOUR_RULES_UNITED_STATES = replace(
     vapour_recovery="required",
     vapour_removal="not_allowed",
 )
+# A state that lets Stage II go and asks for both in its place (N.J.A.C. 7:27-16.3, read in the EPA's proposed rule).
+WITHOUT_RECOVERY_UNITED_STATES = replace(
+    GENERAL_UNITED_STATES, low_permeation=True, enhanced_conventional=True, vapour_removal="allowed"
+)
 EUROPE = replace(
     GENERAL_UNITED_STATES,
     scheme="EN",
@@ -139,5 +143,6 @@ EUROPE = replace(
 NUMBERS: dict[str, Numbers] = {
     "us_general": GENERAL_UNITED_STATES,
     "us_vapour_rules": VAPOUR_RULES_UNITED_STATES,
+    "us_without_recovery": WITHOUT_RECOVERY_UNITED_STATES,
     "europe": EUROPE,
 }

@@ -77,7 +77,7 @@ def test_def_needs_no_flammable_liquid_class_and_no_scheme() -> None:
     assert RequirementId.LISTING_SCHEME not in {line.id for line in requirement.lines}
 
 
-@pytest.mark.parametrize("jurisdiction", ["us_general", "us_vapour_rules", "europe"])
+@pytest.mark.parametrize("jurisdiction", ["us_general", "us_vapour_rules", "us_without_recovery", "europe"])
 def test_every_profile_keeps_the_published_class_boundaries(jurisdiction: str) -> None:
     for percent, wanted in ((10, ListingClass.E10), (25, ListingClass.E25), (85, ListingClass.E85)):
         found = class_for(Liquid(G, percent), tables(jurisdiction).jurisdiction)  # UL 2586 1.4, UL 2586A 1.3

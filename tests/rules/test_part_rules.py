@@ -38,6 +38,7 @@ from spoutline.model.part import (
 )
 from spoutline.model.port import FlowPath, Gender, Port, ThreadStandard
 from spoutline.model.requirement import Requirement, Slot
+from spoutline.model.requirement import RequirementId as Asked
 from spoutline.model.survey import (
     Climate,
     Decisions,
@@ -47,9 +48,12 @@ from spoutline.model.survey import (
     Supply,
     VapourStatus,
 )
+from spoutline.rules.conversion.demands import with_agency_demands
 from spoutline.rules.declared.registry import RULES, RuleId
 from spoutline.rules.parts.part_rules import KIND_OF_SLOT, judge_part, part_rules_for
+from spoutline.ruletables.vapour import load_vapour_tables
 
+RESOURCES = Path(__file__).parents[2] / "resources"
 INCH = 0.0254  # exact, NIST SP 811
 POUND_FORCE = 4.4482216152605  # N, NIST SP 811
 PSI = 6894.757293168  # Pa, NIST SP 811
@@ -290,6 +294,35 @@ def test_a_wished_latch_comes_with_the_device() -> None:
     assert broken(nozzle(), latched) == [RuleId.LATCH_MISSING, RuleId.NO_PRESSURE_DEVICE]
     assert broken(nozzle(hold_open=True), latched) == [RuleId.NO_PRESSURE_DEVICE]
     assert broken(nozzle(hold_open=True, no_pressure_device=True, opening_pressure_pa=2e4), latched) == []
+
+
+def test_a_single_use_breakaway_breaks_the_wish_for_one_that_can_be_reconnected() -> None:
+    wanted = derived(position(reconnectable_wanted=True))
+    assert broken(breakaway(reconnectable=False), wanted) == [RuleId.BREAKAWAY_RECONNECTABLE]
+    assert broken(breakaway(reconnectable=True), wanted) == []
+    assert broken(breakaway(reconnectable=False)) == []
+
+
+def test_an_agency_asks_for_both_where_no_vapour_is_recovered_and_for_nothing_where_it_is() -> None:
+    # N.J.A.C. 7:27-16.3: both come with the removal of recovery
+    vapour = load_vapour_tables(RESOURCES)
+    new_jersey = vapour.agency("new_jersey")
+    assert new_jersey is not None
+    asked = with_agency_demands(tables("us_general"), new_jersey)
+    removed = derived(position(), rule_tables=asked)
+    assert removed.enhanced_conventional and removed.low_permeation
+    assert broken(nozzle(), removed, asked) == [RuleId.ENHANCED_CONVENTIONAL]
+    unmarked = hose(low_permeation=False, permeation_kg_m2_s=5 * GRAM_PER_DAY)
+    assert broken(unmarked, removed, asked) == [RuleId.HOSE_LOW_PERMEATION]
+    sources = {line.id: line.source for line in removed.lines}
+    for line in (Asked.ENHANCED_CONVENTIONAL, Asked.LOW_PERMEATION):
+        assert "New Jersey" in sources[line] and "N.J.A.C. 7:27-16.3" in sources[line]
+    kept = derived(position(vapour_today=VapourStatus.BALANCE, vapour_wanted=VapourStatus.BALANCE), rule_tables=asked)
+    assert not kept.enhanced_conventional and not kept.low_permeation
+    assert not derived(position(DIESEL, 5), rule_tables=asked).low_permeation
+    unknown = vapour.agency("unknown")
+    assert unknown is not None
+    assert with_agency_demands(tables("us_general"), unknown) is tables("us_general")
 
 
 def test_the_local_vapour_rules_ask_for_enhanced_nozzle_and_tight_hose() -> None:

@@ -237,7 +237,7 @@ def test_def_below_its_freezing_point_is_to_be_heated_or_housed(low_c: float, fr
     assert requirement.temperature_low_c == low_c  # the hardware is still held to the climate
 
 
-@pytest.mark.parametrize("jurisdiction", ["us_general", "us_vapour_rules", "europe"])
+@pytest.mark.parametrize("jurisdiction", ["us_general", "us_vapour_rules", "us_without_recovery", "europe"])
 def test_def_freezes_at_one_figure_in_rules_and_calculation(jurisdiction: str) -> None:
     # ISO 22241-3, from memory: -11.5 degC; between two figures a climate would be worked out without a word
     row = tables(jurisdiction).jurisdiction.number(LimitId.DEF_FREEZING)

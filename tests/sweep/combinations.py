@@ -19,7 +19,7 @@ BLENDS: dict[str, tuple[float, ...]] = {
 DUTIES = ("car", "truck", "marine", "reel")
 VAPOUR = ("none", "balance", "vacuum_assist")
 RETRIEVALS = ("none", "retractor", "reel")
-JURISDICTIONS = ("us_general", "us_vapour_rules", "europe")
+JURISDICTIONS = ("us_general", "us_vapour_rules", "us_without_recovery", "europe")
 
 FILLERS: dict[str, dict[str, float]] = {
     "car": {"distance_m": 1.9, "height_m": 0.9},

@@ -30,7 +30,7 @@ LIQUIDS = (
     ("kerosene", 0),
     ("def", 0),
 )
-JURISDICTIONS = ("us_general", "us_vapour_rules", "europe")
+JURISDICTIONS = ("us_general", "us_vapour_rules", "us_without_recovery", "europe")
 ENDED = (PositionOutcome.NO_SET, PositionOutcome.NOT_ALLOWED, PositionOutcome.REFUSED)
 
 

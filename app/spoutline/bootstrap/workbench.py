@@ -273,7 +273,10 @@ class Workbench:
         )
 
     def _checked_tables(self, survey: Survey) -> RuleTables:
-        """Return the rule tables of a survey whose jurisdiction, currency and decided parts exist."""
+        """Return the rule tables of a survey whose jurisdiction, currency, agency and decided parts exist.
+
+        What the air agency of the survey asks for is among the rows of its jurisdiction.
+        """
         from spoutline.book.survey_check import check_names
 
         check_names(
@@ -282,7 +285,14 @@ class Workbench:
             currencies=self._stores.catalogue().currencies(),
             unknown_parts=self._unknown_parts,
         )
-        return self._jurisdictions.tables(survey.site.jurisdiction)
+        from spoutline.planning.conversion.convert_site import check_agency
+        from spoutline.rules.conversion.demands import with_agency_demands
+        from spoutline.rules.conversion.standing import agency_of
+
+        vapour = self.converting().vapour_tables()
+        check_agency(survey, vapour)
+        tables = self._jurisdictions.tables(survey.site.jurisdiction)
+        return with_agency_demands(tables, agency_of(survey, vapour))
 
     def _steps(self) -> StepTable:
         return self.converting().steps()

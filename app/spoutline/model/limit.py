@@ -203,7 +203,11 @@ class Jurisdiction:
 
 @dataclass(frozen=True, slots=True)
 class RuleTables:
-    """Everything the rules are given: the jurisdiction and the material table."""
+    """Everything the rules are given: the jurisdiction and the material table.
+
+    ``asked_with_removal`` are the rows of the jurisdiction that an air agency set: they hold without vapour recovery.
+    """
 
     jurisdiction: Jurisdiction
     materials: MaterialTable
+    asked_with_removal: frozenset[LimitId] = frozenset()

@@ -48,6 +48,7 @@ class RequirementId(StrEnum):
     ENHANCED_CONVENTIONAL = "enhanced_conventional"
     CHAIN = "chain"
     BREAKAWAY_PLACE = "breakaway_place"
+    RECONNECTABLE = "reconnectable"
     SEPARATION_FORCE = "separation_force"
     SERVICE_LOAD = "service_load"
     DRIVE_OFF = "drive_off"

@@ -190,7 +190,9 @@ class Position(_Document):
         None, description="Liquid sold today where a conversion changes it; empty: the same."
     )
     exists_today: bool = Field(True, description="False for a position that a conversion adds.")
-    reconnectable_wanted: bool = Field(False, description="A conversion is to fit a reconnectable breakaway.")
+    reconnectable_wanted: bool = Field(
+        False, description="The set is to have a reconnectable breakaway; a requirement line of every plan."
+    )
     notes: LongText = ""
 
     @property

@@ -79,8 +79,8 @@ READ_STATUS = [
 ]
 
 
-def test_the_built_in_profiles_are_the_three_of_the_trade() -> None:
-    assert list(PROFILES) == ["europe", "us_general", "us_vapour_rules"]
+def test_the_built_in_profiles_are_those_of_the_trade() -> None:
+    assert list(PROFILES) == ["europe", "us_general", "us_vapour_rules", "us_without_recovery"]
 
 
 @EVERY_PROFILE
@@ -169,6 +169,15 @@ def test_local_vapour_rules_keep_recovery_and_ask_for_low_permeation_hose_and_en
     assert local.flag(LimitId.ENHANCED_CONVENTIONAL)
 
 
+def test_rules_that_let_recovery_go_ask_for_low_permeation_hose_and_enhanced_nozzles() -> None:
+    # N.J.A.C. 7:27-16.3; EPA proposed rule, FR doc 2019-25584, summary
+    local = PROFILES["us_without_recovery"]
+    assert local.text(LimitId.VAPOUR_RECOVERY) == "optional"
+    assert local.text(LimitId.VAPOUR_REMOVAL) == "allowed"
+    assert local.flag(LimitId.HOSE_LOW_PERMEATION)
+    assert local.flag(LimitId.ENHANCED_CONVENTIONAL)
+
+
 def test_the_federal_waiver_leaves_recovery_open_and_removal_to_the_state() -> None:
     # 40 CFR 51.126(b): the state revises its plan and gets approval before it drops the duty
     general = PROFILES["us_general"]
@@ -186,8 +195,9 @@ def test_europe_has_no_common_hose_length_and_asks_for_the_national_one() -> Non
     assert all(figure in throughput for figure in ("100 m³", "500 m³", "3000 m³"))
 
 
-def test_two_local_profiles_differ_only_where_the_local_text_says_so() -> None:
-    general, local = PROFILES["us_general"], PROFILES["us_vapour_rules"]
+@pytest.mark.parametrize("profile_id", ["us_vapour_rules", "us_without_recovery"])
+def test_local_profiles_differ_only_where_the_local_text_says_so(profile_id: str) -> None:
+    general, local = PROFILES["us_general"], PROFILES[profile_id]
     differing = {limit.id for limit in general.limits if limit != local.limit(limit.id)}
     assert differing == {
         LimitId.HOSE_LOW_PERMEATION,

@@ -76,6 +76,7 @@ CASES: Final[tuple[Case, ...]] = (
     Case("breakaway_reel", Asked.BREAKAWAY_PLACE, (), {"place": "nozzle_end", "duty": "reel"}),
     Case("breakaway_marine", Asked.BREAKAWAY_PLACE, ("needed_length",), {"place": "nozzle_end", "duty": "marine"}),
     Case("breakaway_dispenser", Asked.BREAKAWAY_PLACE, (), {"place": "dispenser_end"}),
+    Case("reconnectable", Asked.RECONNECTABLE, (), {"reconnectable": "yes"}),
     Case("separation_force", Asked.SEPARATION_FORCE, ("separation_minimum", "separation_maximum")),
     Case("service_load", Asked.SERVICE_LOAD, ("margin", "user_tug")),
     Case("drive_off_turned", Asked.DRIVE_OFF, ("margin", "outlet_pull_strength", "turn_angle")),

@@ -31,6 +31,11 @@ _WAYS_OUT: dict[WayOut, _Change] = {
     WayOut.DROP_HOLD_OPEN: lambda position: _updated(position, hold_open_wanted=False),
 }
 
+_WISHES: dict[RequirementId, _Change] = {
+    RequirementId.HOLD_OPEN: _WAYS_OUT[WayOut.DROP_HOLD_OPEN],
+    RequirementId.RECONNECTABLE: lambda position: _updated(position, reconnectable_wanted=False),
+}
+
 
 def after_way_out(survey: Survey, label: str, way: WayOut) -> Survey | None:
     """Return the survey after a way out; None where it is not a change of an answer, or changes nothing."""
@@ -41,8 +46,9 @@ def after_way_out(survey: Survey, label: str, way: WayOut) -> Survey | None:
 def after_relaxation(survey: Survey, label: str, relaxation: Relaxation) -> Survey | None:
     """Return the survey after a relaxation; None where it is no change of a wish.
 
-    A wish may be given up with a button: latch, flow, lead time, kept and refused parts. What is measured (reach,
-    strength of the outlet, pressure, climate), sold (liquid and blend) or ruled stays: no answer makes it otherwise.
+    A wish may be given up with a button: latch, flow, lead time, breakaway that can be reconnected, kept and refused
+    parts. What is measured (reach, strength of the outlet, pressure, climate), sold (liquid and blend) or ruled stays:
+    no answer makes it otherwise.
     """
     if relaxation.successions:
         return _after_successions(survey, label, relaxation.successions)
@@ -62,8 +68,8 @@ def _after_successions(survey: Survey, label: str, successions: Iterable[Success
 
 def _after_line(survey: Survey, label: str, requirement: RequirementId, to_value: float | None) -> Survey | None:
     match requirement:
-        case RequirementId.HOLD_OPEN:
-            return _changed(survey, label, _WAYS_OUT[WayOut.DROP_HOLD_OPEN])
+        case RequirementId.HOLD_OPEN | RequirementId.RECONNECTABLE:
+            return _changed(survey, label, _WISHES[requirement])
         case RequirementId.NO_PRESSURE_DEVICE:
             return _without_device(survey, label)
         case RequirementId.DECISION:

@@ -47,6 +47,7 @@ def memory_key(position: Position, survey: Survey, *, forbidden: bool) -> Hashab
         answers.keep_parts,
         answers.longest_age_years,
         answers.retire_superseded,
+        answers.agency,
         answers.money.labour_rate_per_hour,
         forbidden,
     )

@@ -19,7 +19,7 @@ from spoutline.planning.sets.installed_units import InstalledUnit, UnitVerdict
 from spoutline.planning.sets.judgement import SetJudge
 from spoutline.planning.sets.loads import LoadModel
 from spoutline.planning.sets.pool import Pool, narrow_pool
-from spoutline.planning.sets.staying import RefitChooser, StayingParts, WorkPrice, choosing_for, wanted_only
+from spoutline.planning.sets.staying import RefitChooser, StayingParts, WorkPrice, choosing_for
 
 _EVERY_SHOULD = frozenset(RequirementId)
 
@@ -36,7 +36,7 @@ class PositionOptions:
         self.context = context
         self.judge = SetJudge(requirement, context.tables)
         self.model = LoadModel(requirement, context.tables)
-        self.new_pool = wanted_only(narrow_pool(requirement, context.tables, context.parts), requirement)
+        self.new_pool = narrow_pool(requirement, context.tables, context.parts)
         self.staying = StayingParts(requirement, self.new_pool, verdicts, work)
         self.pool = self.staying.pool
 

@@ -47,6 +47,7 @@ _CHANGEABLE = (
     RequirementId.DRIVE_OFF,
     RequirementId.ENHANCED_CONVENTIONAL,
     RequirementId.LOW_PERMEATION,
+    RequirementId.RECONNECTABLE,
     RequirementId.STATUS,
     RequirementId.HOSE_LENGTH,
     RequirementId.REACH,

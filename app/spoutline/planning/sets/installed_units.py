@@ -139,7 +139,9 @@ def unit_verdict(
     fitting = tuple(candidate for candidate in candidates if not candidate.forbidden_by)
     if not fitting:
         broken = tuple(finding for finding in candidates[0].findings if _is_broken_must(finding))
-        return UnitVerdict(unit=unit, candidates=(), reason=DifferenceReason.BREAKS_RULE, findings=broken)
+        single_use = all(one.rule_id == RuleId.BREAKAWAY_RECONNECTABLE for one in broken)
+        why = DifferenceReason.NOT_RECONNECTABLE if single_use else DifferenceReason.BREAKS_RULE
+        return UnitVerdict(unit=unit, candidates=(), reason=why, findings=broken)
     return UnitVerdict(unit=unit, candidates=() if reason else fitting, reason=reason)
 
 
@@ -192,8 +194,6 @@ def _known_reason(unit: InstalledUnit, requirement: Requirement, answers: Conver
     item, part = unit.installed, unit.part
     longest = answers.longest_age_years
     superseded = part is not None and part.status is not PartStatus.ACTIVE
-    wants_reconnectable = requirement.position.reconnectable_wanted
-    single_use = part is not None and part.breakaway is not None and not part.breakaway.reconnectable
     told = (
         (item.condition is InstalledCondition.DAMAGED, DifferenceReason.DAMAGED),
         (longest is not None and item.age_years is None, DifferenceReason.AGE_UNKNOWN),
@@ -202,7 +202,6 @@ def _known_reason(unit: InstalledUnit, requirement: Requirement, answers: Conver
         (bool(item.number) and part is None, DifferenceReason.NUMBER_UNKNOWN),
         (item.description == NOT_RECORDED, DifferenceReason.NOT_RECORDED),
         (bool(unit.missing), DifferenceReason.FIGURES_UNKNOWN),
-        (wants_reconnectable and single_use, DifferenceReason.NOT_RECONNECTABLE),
         (item.number in requirement.position.decisions.refused, DifferenceReason.REFUSED),
         (not answers.keep_parts, DifferenceReason.RENEWED),
     )

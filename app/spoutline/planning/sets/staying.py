@@ -147,7 +147,7 @@ class Choosing:
 
 def choosing_for(requirement: Requirement, context: PlanningContext) -> Choosing:
     """Return the chooser of a position; a survey that records nothing there is chosen for as a new position."""
-    new_pool = wanted_only(narrow_pool(requirement, context.tables, context.parts), requirement)
+    new_pool = narrow_pool(requirement, context.tables, context.parts)
     model, judge = LoadModel(requirement, context.tables), SetJudge(requirement, context.tables)
     if not requirement.position.installed:
         return Choosing(Chooser(ChainSearch(requirement, new_pool, model), judge, context.listener), new_pool, None)
@@ -169,10 +169,3 @@ def verdicts_for(
     """Return of every part that hangs at a position whether it may stay; ``known`` are the parts of their numbers."""
     units = installed_units(requirement.position, known)
     return tuple(unit_verdict(unit, requirement, context.tables, context.answers) for unit in units)
-
-
-def wanted_only(pool: Pool, requirement: Requirement) -> Pool:
-    """Leave out single-use breakaways where a reconnectable one is wanted."""
-    if not requirement.position.reconnectable_wanted:
-        return pool
-    return pool.only(lambda one: one.part.breakaway is None or one.part.breakaway.reconnectable)

@@ -18,6 +18,12 @@ _PULL_AND_HOSE: tuple[Rule, ...] = (
         facts=("placements", "place"),
     ),
     declared(
+        RuleId.BREAKAWAY_RECONNECTABLE,
+        Asked.RECONNECTABLE,
+        "decision in the survey",
+        facts=("reconnectable",),
+    ),
+    declared(
         RuleId.SEPARATION_WINDOW,
         Asked.SEPARATION_FORCE,
         "UL 567 6.3 (secondary); EN 13617-2 (memory)",

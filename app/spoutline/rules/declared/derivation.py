@@ -154,6 +154,7 @@ DERIVATION_RULES: tuple[Rule, ...] = (
         L.HOSE_MARINE_LONG,
         facts=("retrieval", "duty", "needed_length", "place"),
     ),
+    _derives(Asked.RECONNECTABLE, "decision in the survey", facts=("reconnectable",)),
     _derives(
         Asked.SEPARATION_FORCE,
         "UL 567 6.3 (secondary); EN 13617-2 (memory)",

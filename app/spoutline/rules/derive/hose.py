@@ -8,6 +8,7 @@ from spoutline.model.finding import Verdict
 from spoutline.model.limit import Jurisdiction, LimitId
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.part import HoseConstruction
+from spoutline.model.port import FlowPath
 from spoutline.model.quantity import Dimension, Fact, Quantity
 from spoutline.model.requirement import RefusalStatus, WayOut, Window
 from spoutline.model.survey import Duty, Filler, Position, Retrieval, Site
@@ -68,13 +69,13 @@ def impossible_fillers(notes: Derivation) -> tuple[Refused, ...]:
     return tuple(refused)
 
 
-def derive_hose(notes: Derivation) -> HoseAsked:
+def derive_hose(notes: Derivation, path: FlowPath) -> HoseAsked:
     """Add the lines of length, reach, clearance, construction and permeation, and return what they ask.
 
     The window of lengths: the hoses together stay within its maximum; the hoses and the rigid parts together come to
     its minimum. The two sides therefore count different sums, and a set is held to each by a check of its own.
 
-    Parameters: ``notes``, the derivation under way, its geometry already found possible.
+    Parameters: ``notes``, the derivation under way, its geometry already found possible; ``path``, that of the set.
     """
     jurisdiction = notes.tables.jurisdiction
     needed = worst_reach(notes.position, jurisdiction)
@@ -88,7 +89,7 @@ def derive_hose(notes: Derivation) -> HoseAsked:
         Quantity("clearance", clearance, Dimension.LENGTH),
         limits=(LimitId.GROUND_CLEARANCE,),
     )
-    low_permeation, permeation = _derive_permeation(notes)
+    low_permeation, permeation = _derive_permeation(notes, path)
     return HoseAsked(
         length=Window(minimum=needed.needed_m, maximum=maximum),
         reach=needed,
@@ -178,9 +179,15 @@ def _derive_construction(notes: Derivation) -> HoseConstruction | None:
     return None if asked == ANY_CONSTRUCTION else HoseConstruction(asked)
 
 
-def _derive_permeation(notes: Derivation) -> tuple[bool, float | None]:
-    """Gasoline only: other liquids leave no vapour worth limiting at the hose wall."""
+def _derive_permeation(notes: Derivation, path: FlowPath) -> tuple[bool, float | None]:
+    """Gasoline only: other liquids leave no vapour worth limiting at the hose wall.
+
+    What an agency asks for with the removal of recovery is asked of hoses without vapour path.
+    """
     if notes.position.liquid.family is not LiquidFamily.GASOLINE:
+        return False, None
+    if path is not FlowPath.SINGLE and LimitId.HOSE_LOW_PERMEATION in notes.tables.asked_with_removal:
+        notes.line(RuleId.ASKS_LOW_PERMEATION, Fact("low_permeation", yes_no(False)))
         return False, None
     jurisdiction = notes.tables.jurisdiction
     wanted = jurisdiction.flag(LimitId.HOSE_LOW_PERMEATION)

@@ -22,7 +22,7 @@ from spoutline.rules.derive.reach_needed import ReachNeeded
 from spoutline.rules.derive.refusal import Refused, refusal_of
 from spoutline.rules.derive.turn import turn_angle_rad
 from spoutline.rules.derive.vapour import derive_path, path_for
-from spoutline.rules.verdicts import Derivation
+from spoutline.rules.verdicts import Derivation, yes_no
 
 _SWIVEL_PLANES = {
     Duty.CAR: LimitId.SWIVEL_PLANES_CAR,
@@ -112,7 +112,7 @@ def _requirement(notes: Derivation, liquid: Liquid, found: ClassFound) -> Requir
     position, jurisdiction = notes.position, notes.tables.jurisdiction
     path = path_for(position)
     nozzle = derive_nozzle(notes, path)
-    hose = derive_hose(notes)
+    hose = derive_hose(notes, path)
     pull = _derive_pull(notes, path, hose)
     bonding = _derive_bond(notes)
     supply = derive_supply(notes)
@@ -205,6 +205,8 @@ def _derive_breakaway_place(notes: Derivation, reach: ReachNeeded) -> bool:
         severity=_breakaway_severity(position),
         limits=(LimitId.BREAKAWAY_REQUIRED,) + ((LimitId.HOSE_MARINE_LONG,) if length else ()),
     )
+    if position.reconnectable_wanted:
+        notes.line(RuleId.ASKS_RECONNECTABLE, Fact("reconnectable", yes_no(True)))
     if is_flammable(position.liquid.family) and not jurisdiction.flag(LimitId.BREAKAWAY_REQUIRED):
         notes.find(
             RuleId.BREAKAWAY_NOT_DEMANDED,

@@ -35,6 +35,13 @@ def marked_for_place(candidate: Candidate) -> Iterator[Finding]:
         yield candidate.broken(RuleId.BREAKAWAY_PLACEMENT, named, Fact("place", place))
 
 
+def reconnectable_where_wanted(candidate: Candidate) -> Iterator[Finding]:
+    """Ask: a breakaway that can be put together again where the survey wants one. Source: decision in the survey."""
+    data = candidate.part.breakaway
+    if candidate.requirement.position.reconnectable_wanted and data is not None and not data.reconnectable:
+        yield candidate.broken(RuleId.BREAKAWAY_RECONNECTABLE, Fact("reconnectable", yes_no(False)))
+
+
 def separation_in_window(candidate: Candidate) -> Iterator[Finding]:
     """Ask: both ends of the separation window (N) lie inside the profile's; should for a liquid that does not burn.
 
@@ -136,6 +143,7 @@ def splitter_has_return(candidate: Candidate) -> Iterator[Finding]:
 
 BREAKAWAY_RULES: tuple[PartRule, ...] = (
     marked_for_place,
+    reconnectable_where_wanted,
     separation_in_window,
     closes_vapour,
     outlasts_itself,
