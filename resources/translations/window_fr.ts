@@ -700,12 +700,20 @@
    <translation>Convenir de ces ensembles</translation>
   </message>
   <message>
+   <source>Agree on these sets…</source>
+   <translation>Convenir de ces ensembles…</translation>
+  </message>
+  <message>
    <source>Agree&amp;ments…</source>
    <translation>A&amp;ccords…</translation>
   </message>
   <message>
    <source>Agreed</source>
    <translation>Convenu</translation>
+  </message>
+  <message>
+   <source>Agreement {0}</source>
+   <translation>Accord {0}</translation>
   </message>
   <message>
    <source>Agreement {0}, by {1}: {2}. What was agreed before it holds again; the history keeps both.</source>
@@ -3746,6 +3754,10 @@
   <message>
    <source>Tests, repairs, spare parts of the recovery system.</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The agreed set breaks a must</source>
+   <translation>L'ensemble convenu enfreint une obligation</translation>
   </message>
   <message>
    <source>The bill could not be made: {reason}</source>

@@ -157,6 +157,40 @@ def test_agreeing_anew_adds_and_undoing_follows(run: Run) -> None:
     assert "changed their mind" in history[2]
 
 
+def test_what_was_replaced_hangs_as_built_and_stands_beside_what_was_planned_and_agreed(run: Run) -> None:
+    survey = survey_of(run, "small_town", 3)
+    site = json.loads(survey.read_text())["site"]["name"]
+    run("agree", survey, "--from", "plan", "--by", "O. Owner")
+    agreed = json.loads(run("agreed", survey, "--json"))
+    label, other = (one["label"] for one in agreed["positions"][:2])
+    removed, fitted = agreed["positions"][0]["set"][-1]["part_number"], "QW-N104"
+    assert removed != fitted
+    more = ("--fitted", fitted, "--reason", "wear", "--on", "2027-03-01")
+    run("record", "wear", site, label, removed, *more)
+    run("bill", survey, "--csv", "built.csv", "--pdf", "built.pdf", "--without-calculations", "--sets", "built")
+    run("bill", survey, "--csv", "agreed.csv")
+    built, before = bill_parts(Path("built.csv")), bill_parts(Path("agreed.csv"))
+    chains = {link["part_number"] for one in agreed["positions"] for link in one["set"]} | {fitted}
+    moved = {number: count for (_, number), count in (built - before).items() if number in chains}
+    assert moved == {fitted: 1}
+    assert {number for _, number in before - built} & chains == {removed}
+    head = text_of(Path("built.pdf"))
+    assert "as built" in head
+    assert "agreed by O. Owner" in head, "the line that it continues stays named"
+    assert json.loads(run("agreed", survey, "--json")) == agreed, "records never change what was agreed"
+
+    told = run("agreed", survey, "--compare", "plan", "agreed", "built").splitlines()
+    assert told[0] == f"{label}:"
+    assert [line.split()[0] for line in told[1:4]] == ["plan", "agreed", "built"]
+    assert removed in told[1]
+    assert removed in told[2]
+    assert fitted in told[3]
+    assert told[4:] == ["1 of 3 positions differ."], f"{other} hangs as agreed"
+    assert run("agreed", survey, "--compare", "1", "built").splitlines()[-1] == "1 of 3 positions differ."
+    run("agreed", survey, "--compare", "plan", expect=2)
+    run("agreed", survey, "--compare", "7", "plan", expect=2)
+
+
 def test_every_part_of_the_catalogue_reads_back_word_for_word(catalogue_store: CatalogueStore) -> None:
     parts = catalogue_store.search("", None, 100_000)
     assert parts

@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 import json
 import sys
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING
 
 from spoutline.cli.command import Command, add_survey
@@ -16,7 +16,10 @@ from spoutline.model.faults import InputFault, InputProblem
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
+    from spoutline.bootstrap.agreements import AgreementService
     from spoutline.model.agreed_sets import AgreedSets
+    from spoutline.model.survey import Survey
+    from spoutline.planning.agreement.comparison import SetsByLabel
     from spoutline.planning.agreement.matching import AgreementLine
 
 
@@ -71,12 +74,22 @@ def _agreed_arguments(parser: argparse.ArgumentParser) -> None:
     shown = parser.add_mutually_exclusive_group()
     shown.add_argument("--json", action="store_true", help="print the agreed sets as a document for --sets file:PATH")
     shown.add_argument("--history", action="store_true", help="list every agreement and withdrawal")
-    shown.add_argument("--compare", nargs=2, metavar=("A", "B"), type=int, help="print what differs between two")
+    shown.add_argument(
+        "--compare",
+        nargs="+",
+        metavar="SETS",
+        help="print sets side by side where they differ: numbers of the history, plan, agreed, built, "
+        "quotation:ID[:OPTION] or file:PATH; two or more",
+    )
 
 
 def _agreed(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service, survey = workbench.agreeing(), read_survey(arguments.survey)
     matched = service.match(survey)
+    if arguments.compare:
+        columns = _columns(service, survey, matched.line, arguments.compare)
+        write_standard_output("".join(f"{line}\n" for line in difference_lines(columns, survey)))
+        return ExitCode.FITS
     if matched.line is None:
         told = (
             "sets were agreed for a survey of this name, but it is not sure that it is this one"
@@ -87,10 +100,6 @@ def _agreed(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         return ExitCode.DOES_NOT_FIT
     if arguments.history:
         write_standard_output("".join(f"{entry_line(one)}\n" for one in matched.line.entries))
-        return ExitCode.FITS
-    if arguments.compare:
-        before, after = (_entry(matched.line, serial) for serial in arguments.compare)
-        write_standard_output("".join(f"{line}\n" for line in difference_lines(before, after)))
         return ExitCode.FITS
     agreed = matched.line.agreed
     if agreed is None:
@@ -112,22 +121,43 @@ def agreed_json(agreed: AgreedSets) -> str:
     return json.dumps(agreed.model_dump(mode="json"), indent=2, ensure_ascii=False) + "\n"
 
 
-def difference_lines(before: AgreedSets, after: AgreedSets) -> Iterator[str]:
-    """Return one line for each position whose set differs between two agreements."""
-    labels = dict.fromkeys((*before.labels, *after.labels))
-    for label in labels:
-        old, new = (
-            tuple(link.part_number for link in one.set) if one else ()
-            for one in (before.position(label), after.position(label))
-        )
-        if old != new:
-            yield f"{label}: {', '.join(old) or '-'} → {', '.join(new) or '-'}"
+def difference_lines(columns: Mapping[str, SetsByLabel], survey: Survey) -> Iterator[str]:
+    """Return the sets of each position that differ, a line for each column, then how many positions do."""
+    from spoutline.planning.agreement.comparison import compared
+
+    found = compared(tuple(columns.values()), [one.label for one in survey.positions])
+    width = max(map(len, columns))
+    for position in found:
+        if not position.differs:
+            continue
+        yield f"{position.label}:"
+        for name, links in zip(columns, position.sets, strict=True):
+            parts = ", ".join(f"{one.part_number}{' (stays)' if one.kept else ''}" for one in links or ())
+            yield f"  {name:<{width}}  {parts or '-'}"
+    yield f"{sum(one.differs for one in found)} of {len(found)} positions differ."
 
 
-def _entry(line: AgreementLine, serial: int) -> AgreedSets:
-    found = next((one for one in line.entries if one.serial == serial), None)
+def _columns(
+    service: AgreementService, survey: Survey, line: AgreementLine | None, names: Sequence[str]
+) -> dict[str, SetsByLabel]:
+    """Return the sets of each name: a number of the history, or a source as ``--sets`` takes it."""
+    from spoutline.planning.agreement.comparison import agreed_sets_by_label, planned_sets
+
+    if len(names) < 2:
+        raise InputFault((InputProblem("", "--compare", names[0], "name two or more, for example plan agreed built"),))
+    return {
+        name: agreed_sets_by_label(_entry(line, int(name)))
+        if name.isdecimal()
+        else planned_sets(service.sets_for(survey, name, TerminalProgress()).site_plan)
+        for name in names
+    }
+
+
+def _entry(line: AgreementLine | None, serial: int) -> AgreedSets:
+    entries = line.entries if line is not None else ()
+    found = next((one for one in entries if one.serial == serial), None)
     if found is None:
-        known = ", ".join(str(one.serial) for one in line.entries)
+        known = ", ".join(str(one.serial) for one in entries) or "nothing"
         raise InputFault((InputProblem("", "--compare", str(serial), f"the history has {known}"),))
     return found
 

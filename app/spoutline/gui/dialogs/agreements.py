@@ -109,7 +109,8 @@ class AgreementsDialog(FormDialog):
             self.difference_label.setText(tr("Nothing has been agreed yet."))
             return
         found = compared((agreed_sets_by_label(before), agreed_sets_by_label(after)), self._labels)
-        self.differences.retitle((tr("Position"), str(before.serial), str(after.serial)))
+        words = tr("Agreement {0}")
+        self.differences.retitle((tr("Position"), words.format(before.serial), words.format(after.serial)))
         self.differences.show_nodes(compared_nodes(found, self._story))
         self.difference_tree.fit_columns()
         _open_what_differs(self.difference_tree, self.differences, found)

@@ -88,6 +88,7 @@ class Workplace(QWidget):
         self.set_page = SetPage(self.context, self)
         self.agreeing = AgreementSteps(self.context, notify, self)
         self.set_page.agreement.agree_wanted.connect(lambda label: self.agreeing.agree_planned((label,)))
+        self.set_page.outcome.agree_wanted.connect(self.agreeing.agree_planned)
         self.set_page.agreement.history_wanted.connect(self.agreeing.show_history)
         self.site_page = SitePage(self.context, tr(_STEPS[Step.SITE].title), tr(_STEPS[Step.SITE].lead), self)
         self.step_pages: dict[Step, StepPage] = {Step.SITE: self.site_page}

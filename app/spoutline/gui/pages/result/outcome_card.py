@@ -20,6 +20,7 @@ from spoutline.gui.widgets.cards import empty_layout, plain_label
 from spoutline.gui.widgets.fitted_scroll import FittedScroll
 from spoutline.gui.widgets.marks import Mark
 from spoutline.gui.wording import tr
+from spoutline.model.agreed_sets import SetBasis, SetsSource
 from spoutline.model.plan import PlanStatus, PositionPlan, Relaxation
 from spoutline.model.quantity import Dimension
 from spoutline.model.survey import Survey
@@ -64,6 +65,8 @@ def _act(relaxation: Relaxation) -> str:
 
 def headline(plan: PositionPlan, tone: Tone, story: Story) -> str:
     """Return the outcome in one line."""
+    if plan.status is PlanStatus.FITS and plan.basis is SetBasis.AGREED and not plan.keeps_every_must:
+        return tr("The agreed set breaks a must")
     if plan.status is PlanStatus.FITS:
         opening = {
             Tone.BAD: tr("A set was found, but a must is broken"),
@@ -80,9 +83,12 @@ class OutcomeCard(QFrame):
     -------
     plan_again_wanted()
         A person wants to see a new plan beside the agreed set.
+    agree_wanted()
+        A person wants to agree on planned sets.
     """
 
     plan_again_wanted = Signal()
+    agree_wanted = Signal()
 
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -107,7 +113,12 @@ class OutcomeCard(QFrame):
         row.addWidget(self.price_label)
         column.addLayout(row)
         self.sets_head = SetsHead(context, self)
-        column.addWidget(self.sets_head)
+        self.agree_button = QPushButton(tr("Agree on these sets…"), self)
+        self.agree_button.clicked.connect(lambda _=False: self.agree_wanted.emit())
+        foot = QHBoxLayout()
+        foot.addWidget(self.sets_head, 1)
+        foot.addWidget(self.agree_button)
+        column.addLayout(foot)
         self._scroll = FittedScroll(self)
         self._reasons = self._scroll.column
         self._reasons.setSpacing(6)
@@ -120,6 +131,7 @@ class OutcomeCard(QFrame):
         empty_layout(self._reasons)
         self.remedy_buttons.clear()
         self.again_button = None
+        self.agree_button.setVisible(self._context.sets.source is SetsSource.PLAN)
         self._show_outcome()
         self._scroll.setVisible(self._reasons.count() > 0)
         self._scroll.fit()
