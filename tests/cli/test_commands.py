@@ -376,3 +376,22 @@ def test_positions_that_ask_the_same_are_told_once_and_then_referred_to(
     assert "4 of 4 positions have a set" in done.out
     document = json.loads(spoutline("plan", survey, "--json").out)
     assert all(len(one["set"]) >= 4 and one["checks"] for one in document["positions"])
+
+
+def test_catalog_names_a_price_that_cannot_be_and_ends_with_1(
+    spoutline: Any, workbench: Any, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    done = spoutline("catalog")
+    assert (done.code, done.out.splitlines()[-1]) == (0, "Prices asked about: none")
+    monkeypatch.setattr("spoutline.rules.parts.prices.comparable_price", _priced_as_if_mistyped)
+    done = spoutline("catalog")
+    assert done.code == 1
+    assert "LS-B101" in done.out
+    assert "look it up before it decides the set" in done.out
+
+
+def _priced_as_if_mistyped(part: Any, currency: str) -> float | None:
+    price = part.price_minor(currency)
+    if price is None or part.hose is not None:
+        return None
+    return 100.0 if part.number == "LS-B101" else float(price)

@@ -33,6 +33,7 @@ if TYPE_CHECKING:
     from spoutline.planning.protocols import Progress
     from spoutline.planning.sets.context import PlanningContext
     from spoutline.planning.sets.substitutes import Listening
+    from spoutline.planning.sets.usual_prices import PriceQuestion
     from spoutline.units.display import Display
     from spoutline.whole_files import InUse
 
@@ -132,6 +133,20 @@ class Workbench:
             wanted = unknown_number(number, catalogue.nearest_numbers(number))
             raise InputFault((InputProblem("", "part number", repr(number), wanted),))
         return part
+
+    def catalogue_edition(self) -> str:
+        """Return the edition text of the catalogue."""
+        return self._stores.catalogue().edition()
+
+    def price_questions(self, jurisdiction: str) -> tuple[PriceQuestion, ...]:
+        """Return the catalogue prices that lie so far from what their kind costs that a jurisdiction asks about them.
+
+        Raise ``InputFault`` for an unknown jurisdiction.
+        """
+        from spoutline.planning.sets.usual_prices import UsualPrices
+
+        tables = self._jurisdictions.tables(jurisdiction)
+        return tuple(UsualPrices(self._stores.catalogue()).all_questions(tables))
 
     @property
     def language(self) -> Language:

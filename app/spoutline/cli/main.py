@@ -16,6 +16,7 @@ from spoutline.bootstrap.languages import language_of_environment, remembered_la
 from spoutline.cli.agree import AGREE, AGREED
 from spoutline.cli.bill import BILL
 from spoutline.cli.book import BOOK
+from spoutline.cli.catalog import CATALOG
 from spoutline.cli.command import Command, DiscreetParser, add_shared, shared_options
 from spoutline.cli.convert import CONVERT
 from spoutline.cli.demo import DEMO
@@ -56,6 +57,7 @@ COMMANDS: tuple[Command, ...] = (
     PROGRAMME,
     WHYNOT,
     SUBSTITUTES,
+    CATALOG,
     IMPORT,
     SCHEMA,
     PROFILE,

@@ -118,6 +118,8 @@ class LimitId(StrEnum):
     REACH_SLACK_MIN = "reach.slack_min"
     GROUND_CLEARANCE = "reach.ground_clearance"
     BEND_ANGLE_MARGIN = "reach.whip_margin"  # ratio on the whip length from its bend
+    # price
+    PRICE_USUAL_FACTOR = "price.usual_factor"  # ratio to the middle of the kind, beyond which a price is asked about
 
 
 LimitValue = float | str | bool | tuple[str, ...] | None

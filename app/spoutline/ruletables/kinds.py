@@ -153,6 +153,7 @@ KINDS: dict[LimitId, Kind] = {
     LimitId.REACH_SLACK_MIN: _number(Dimension.LENGTH, 0.0, 5.0),
     LimitId.GROUND_CLEARANCE: _number(Dimension.LENGTH, 0.0, 1.0),
     LimitId.BEND_ANGLE_MARGIN: _MARGIN,
+    LimitId.PRICE_USUAL_FACTOR: _number(Dimension.RATIO, 1.5, 1000.0),
 }
 
 CASE_PARTS: tuple[tuple[str, tuple[str, ...]], ...] = (

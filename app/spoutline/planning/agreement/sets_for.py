@@ -172,7 +172,7 @@ def _agreed_position(
     links = tuple(SetLink(slot=one.slot, part=parts[one.maker, one.part_number], kept=one.kept) for one in agreed.set)
     price = sum(link.part.price_minor(currency) or 0 for link in links if not link.kept)
     hanging_set = HangingSet(links=links, price_minor=price, currency=currency)
-    judged = SetJudge(requirement, context.tables).judged(hanging_set)
+    judged = SetJudge(requirement, context.tables, context.usual_prices).judged(hanging_set)
     return replace(
         plan,
         status=PlanStatus.FITS,

@@ -34,7 +34,7 @@ class PositionOptions:
         self.verdicts = verdicts
         self.work = work
         self.context = context
-        self.judge = SetJudge(requirement, context.tables)
+        self.judge = SetJudge(requirement, context.tables, context.usual_prices)
         self.model = LoadModel(requirement, context.tables)
         self.new_pool = narrow_pool(requirement, context.tables, context.parts)
         self.staying = StayingParts(requirement, self.new_pool, verdicts, work)

@@ -55,7 +55,7 @@ def _as_built(plan: PositionPlan, record: CommissioningRecord | None, context: P
         price_minor=sum(part.price_minor(site.currency) or 0 for part in parts),
         currency=site.currency,
     )
-    judged = SetJudge(plan.requirement, context.tables).judged(hanging_set)
+    judged = SetJudge(plan.requirement, context.tables, context.usual_prices).judged(hanging_set)
     return replace(plan, chosen=judged, alternatives=(), accessories=accessory_lines(judged, plan.requirement, context))
 
 

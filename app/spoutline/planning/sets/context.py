@@ -8,6 +8,7 @@ from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.conversion_step import StepTable
 from spoutline.model.limit import RuleTables
 from spoutline.planning.protocols import PartStore, Progress
+from spoutline.planning.sets.usual_prices import UsualPrices
 from spoutline.search.listener import Listener
 
 
@@ -24,6 +25,11 @@ class PlanningContext:
     listener: Listener | None = None
     answers: ConversionAnswers = field(default_factory=ConversionAnswers)
     steps: StepTable | None = None
+    usual_prices: UsualPrices = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        """Keep what the prices of this catalogue usually are beside it."""
+        object.__setattr__(self, "usual_prices", UsualPrices(self.parts))
 
 
 class _StopWith(Listener):

@@ -8,6 +8,7 @@ from spoutline.model.finding import Finding, Severity
 from spoutline.model.limit import RuleTables
 from spoutline.model.plan import HangingSet, JudgedSet, SetLink
 from spoutline.model.requirement import Requirement, RequirementId
+from spoutline.planning.sets.usual_prices import UsualPrices
 from spoutline.rules.chain.joints import joint_findings, joints_of
 from spoutline.rules.chain.order import set_findings
 from spoutline.rules.checks.run import checks_for
@@ -19,11 +20,15 @@ _OF_THE_SALE = frozenset({RequirementId.STATUS, RequirementId.PRICE, Requirement
 
 
 class SetJudge:
-    """Judges sets for one requirement; a set that was judged before is not judged again."""
+    """Judges sets for one requirement; a set that was judged before is not judged again.
 
-    def __init__(self, requirement: Requirement, tables: RuleTables) -> None:
+    ``usual`` tells what parts usually cost; without it no price is asked about.
+    """
+
+    def __init__(self, requirement: Requirement, tables: RuleTables, usual: UsualPrices | None = None) -> None:
         self.requirement = requirement
         self.tables = tables
+        self._usual = usual
         self._known: dict[tuple[tuple[str, bool], ...], JudgedSet] = {}
 
     def judged(self, hanging_set: HangingSet) -> JudgedSet:
@@ -48,6 +53,7 @@ class SetJudge:
             *(found for link in links for found in self._of_part(link)),
             *joint_findings(links, requirement.outlet, tables),
             *set_findings(hanging_set, requirement, tables),
+            *(self._usual.of_set(hanging_set, tables) if self._usual else ()),
         ]
         findings.sort(key=lambda finding: (_ORDER.index(finding.severity), finding.rule_id, finding.subject))
         return JudgedSet(

@@ -141,7 +141,11 @@ def planned_position(position: Position, site: Site, context: PlanningContext) -
 def chooser_for(requirement: Requirement, pool: Pool, context: PlanningContext) -> Chooser:
     """Return the chooser over ``pool`` for ``requirement``."""
     model = LoadModel(requirement, context.tables)
-    return Chooser(ChainSearch(requirement, pool, model), SetJudge(requirement, context.tables), context.listener)
+    return Chooser(
+        ChainSearch(requirement, pool, model),
+        SetJudge(requirement, context.tables, context.usual_prices),
+        context.listener,
+    )
 
 
 def conflict_of(requirement: Requirement, context: PlanningContext) -> Conflict | None:

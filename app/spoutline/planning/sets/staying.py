@@ -88,7 +88,7 @@ class StayingParts:
 
     def true_judged(self, found: JudgedSet, context: PlanningContext) -> JudgedSet:
         """Return the true set of what the search found, judged as it is."""
-        return SetJudge(self.requirement, context.tables).judged(self.true_set(found.hanging_set))
+        return SetJudge(self.requirement, context.tables, context.usual_prices).judged(self.true_set(found.hanging_set))
 
     def chooser(self, pool: Pool, model: LoadModel, judge: SetJudge, context: PlanningContext) -> RefitChooser:
         """Return a chooser over a pool of this position's parts."""
@@ -148,7 +148,7 @@ class Choosing:
 def choosing_for(requirement: Requirement, context: PlanningContext) -> Choosing:
     """Return the chooser of a position; a survey that records nothing there is chosen for as a new position."""
     new_pool = narrow_pool(requirement, context.tables, context.parts)
-    model, judge = LoadModel(requirement, context.tables), SetJudge(requirement, context.tables)
+    model, judge = LoadModel(requirement, context.tables), SetJudge(requirement, context.tables, context.usual_prices)
     if not requirement.position.installed:
         return Choosing(Chooser(ChainSearch(requirement, new_pool, model), judge, context.listener), new_pool, None)
     verdicts = verdicts_for(requirement, known_parts(requirement, context), context)

@@ -21,6 +21,14 @@ _SOLD: tuple[Rule, ...] = (
         facts=("status", "superseded_by"),
     ),
     declared(RuleId.PART_PRICE, Asked.PRICE, "catalogue", facts=("currency",)),
+    declared(
+        RuleId.PRICE_UNUSUAL,
+        Asked.PRICE,
+        "engineering judgement",
+        L.PRICE_USUAL_FACTOR,
+        facts=("kind", "price_ratio", "price_factor"),
+        severity=_SHOULD,
+    ),
     declared(RuleId.PART_REFUSED, Asked.DECISION, "decision in the survey", facts=("part",)),
     declared(
         RuleId.PART_LEAD_TIME,

@@ -82,6 +82,7 @@ class RuleId(StrEnum):
     PART_IN_SLOT = "part_in_slot"
     PART_STATUS = "part_status"
     PART_PRICE = "part_price"
+    PRICE_UNUSUAL = "price_unusual"
     PART_REFUSED = "part_refused"
     PART_LEAD_TIME = "part_lead_time"
     PART_SCHEME = "part_scheme"
