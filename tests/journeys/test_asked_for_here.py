@@ -12,12 +12,14 @@ from decimal import Decimal
 from pathlib import Path
 from typing import Any
 
+import pypdf
 import pytest
 
 from program_runs import Spoutline
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.part import Part
 
+TERMS = Path(__file__).parents[2] / "resources" / "terms" / "refit.toml"
 Answer = Callable[..., Any]
 GASOLINE = ("1A regular", "3A premium")
 
@@ -141,3 +143,15 @@ def test_a_wish_that_cannot_be_met_is_named_in_the_conflict(answer: Answer) -> N
     conflict = plan["positions"][0]["conflict"]
     named = [*conflict["requirements"], *(one["requirement"] for one in conflict["relaxations"])]
     assert "reconnectable" in named
+
+
+def test_bill_quotation_and_pack_name_what_is_asked_and_who_asks_it(answer: Answer) -> None:
+    # the options of the terms that ask for single-use breakaways have no set, so that the quotation ends with 1
+    answer("bill", "--pdf", "bill.pdf", agency="new_jersey", reconnectable_wanted=True)
+    answer("pack", "--pdf", "pack.pdf", agency="new_jersey", reconnectable_wanted=True)
+    answer("quote", "--terms", TERMS, "--pdf", "quote.pdf", agency="new_jersey", reconnectable_wanted=True, expect=1)
+    for paper in ("bill.pdf", "pack.pdf", "quote.pdf"):
+        text = " ".join(" ".join(page.extract_text() for page in pypdf.PdfReader(paper).pages).split())
+        assert "air agency, New Jersey: N.J.A.C. 7:27-16.3" in text, paper
+        assert "econnectable breakaway" in text, paper
+        assert "decision in the survey" in text, paper

@@ -16,7 +16,7 @@ from spoutline.model.plan import HangingSet, JudgedSet
 from spoutline.model.port import FlowPath, Gender, ThreadStandard
 from spoutline.model.requirement import Requirement
 from spoutline.model.survey import Outlet, Retrieval, VapourStatus
-from spoutline.rules.chain.accessories import AccessoryNeed, accessory_needs
+from spoutline.rules.chain.accessories import AccessoryNeed, accessory_needs, joints_to_seal
 from spoutline.rules.chain.joints import joints_of
 from spoutline.rules.declared.registry import AccessoryReason
 
@@ -60,6 +60,26 @@ def test_sealant_carries_the_class_or_for_def_no_barred_material() -> None:
     assert urea.is_met_by(tape)
     # copper is barred in DEF (ISO 22241-3, memory)
     assert not urea.is_met_by(replace(tape, wetted_materials=(Material.COPPER_BRONZE,)))
+
+
+def staying(hanging_set: HangingSet, *bought: int) -> HangingSet:
+    links = tuple(replace(link, kept=place not in bought) for place, link in enumerate(hanging_set.links))
+    return replace(hanging_set, links=links)
+
+
+def test_parts_that_all_stay_want_neither_sealant_nor_label_but_for_another_liquid() -> None:
+    stays = staying(plain_set())
+    assert needs(stays, derived(position())) == {}
+    other = position(liquid_today={"family": "gasoline", "blend_percent": 0})
+    assert set(needs(stays, derived(other))) == {PartKind.LABEL}
+
+
+@pytest.mark.parametrize(("bought", "joints"), [((), 0), ((4,), 1), ((2,), 2), ((0, 1), 3), ((0, 1, 2, 3, 4), 5)])
+def test_only_joints_that_are_made_up_anew_take_sealant(bought: tuple[int, ...], joints: int) -> None:
+    # ASME B1.20.1 3.1: an NPT joint is tight with sealant; one that nobody opens keeps its own
+    hanging_set = staying(plain_set(), *bought)
+    made = joints_of(hanging_set.links, derived(position()).outlet)
+    assert joints_to_seal(JudgedSet(hanging_set=hanging_set, joints=made, findings=(), checks=())) == joints
 
 
 def test_a_retractor_wants_a_clamp_that_fits_the_hose() -> None:

@@ -63,27 +63,33 @@ class AgreementBook:
         """
         engine = self._engine.execution_options(writes=True)
         with store_faults(self._url), Session(engine) as session:
-            if session.get_bind().dialect.name == "postgresql":
-                session.execute(select(func.pg_advisory_xact_lock(func.hashtext("spoutline agreements"))))
-            number = line
-            if number is None:
-                number = (session.scalar(select(func.max(AgreementRow.line))) or 0) + 1
-            session.add(
-                AgreementRow(
-                    line=number,
-                    serial=entry.serial,
-                    survey_id=entry.survey_id,
-                    site=entry.site,
-                    agreed_at=entry.agreed_at.astimezone(UTC).replace(tzinfo=None),
-                    document=entry.model_dump_json(),
-                )
-            )
-            try:
-                session.commit()
-            except IntegrityError as fault:
-                wanted = "somebody agreed on other sets in the meantime: look at them, then agree again"
-                raise InputFault((InputProblem("", "serial", str(entry.serial), wanted),)) from fault
+            number = self.write(session, line, entry)
+            session.commit()
             return number
+
+    def write(self, session: Session, line: int | None, entry: AgreedSets) -> int:
+        """Write the next entry of a line as part of somebody's unit of work; see ``add``."""
+        if session.get_bind().dialect.name == "postgresql":
+            session.execute(select(func.pg_advisory_xact_lock(func.hashtext("spoutline agreements"))))
+        number = line
+        if number is None:
+            number = (session.scalar(select(func.max(AgreementRow.line))) or 0) + 1
+        session.add(
+            AgreementRow(
+                line=number,
+                serial=entry.serial,
+                survey_id=entry.survey_id,
+                site=entry.site,
+                agreed_at=entry.agreed_at.astimezone(UTC).replace(tzinfo=None),
+                document=entry.model_dump_json(),
+            )
+        )
+        try:
+            session.flush()
+        except IntegrityError as fault:
+            wanted = "somebody agreed on other sets in the meantime: look at them, then agree again"
+            raise InputFault((InputProblem("", "serial", str(entry.serial), wanted),)) from fault
+        return number
 
     def _read(self, row: AgreementRow) -> AgreedSets:
         try:

@@ -153,9 +153,19 @@ class QuotationBook:
             return self._stored(session, row)
 
     def answer(
-        self, stored: StoredQuotation, answer: QuotationStatus, by: str, note: str = "", option: str = ""
+        self,
+        stored: StoredQuotation,
+        answer: QuotationStatus,
+        by: str,
+        note: str = "",
+        option: str = "",
+        *,
+        with_it: Callable[[Session], object] | None = None,
     ) -> StoredQuotation:
-        """Note that the customer accepted or declined; ``option`` is the title of the one ordered out of several."""
+        """Note that the customer accepted or declined; ``option`` is the title of the one ordered out of several.
+
+        ``with_it`` writes what belongs to the answer into the same unit of work: both are kept, or neither is.
+        """
         _check_name(by)
         if answer not in (QuotationStatus.ACCEPTED, QuotationStatus.DECLINED):
             wanted = f"an answer is {QuotationStatus.ACCEPTED} or {QuotationStatus.DECLINED}"
@@ -163,6 +173,8 @@ class QuotationBook:
         ordered = ordered_option([one.title for one in stored.quotation.options], answer, option)
         with self._step(stored, answer) as (session, row):
             self._note(session, row, by, note, ordered)
+            if with_it is not None:
+                with_it(session)
             session.commit()
             return self._stored(session, row)
 

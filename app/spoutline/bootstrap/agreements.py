@@ -18,6 +18,8 @@ from spoutline.model.agreed_sets import (
 from spoutline.model.faults import InputFault, InputProblem
 
 if TYPE_CHECKING:
+    from sqlalchemy.orm import Session
+
     from spoutline.book.book import Book
     from spoutline.book.quotation_records import StoredQuotation
     from spoutline.bootstrap.conversions import ConversionService
@@ -267,10 +269,12 @@ class AgreementService:
         made = agreed_sets(site_plan, origin, self._sources.book().agreements.now(), survey_id)
         return self._add(site_plan.survey, made, only, survey_id)
 
-    def agree_order(self, stored: StoredQuotation, option: str, by: str, note: str) -> AgreedSets:
-        """Agree on the sets of the option that was ordered, for the survey that the quotation was made from."""
+    def agree_order(self, stored: StoredQuotation, option: str, by: str, note: str) -> Callable[[Session], object]:
+        """Return what agrees on the sets of the option ordered, inside a unit of work, for the survey quoted."""
         made = self._of_quotation(stored, option, by, note)
-        return self._add(stored.quotation.pins.survey, made, (), stored.quotation.pins.survey_id)
+        line, entry = self._next(stored.quotation.pins.survey, made, (), stored.quotation.pins.survey_id)
+        agreements = self._sources.book().agreements
+        return lambda session: agreements.write(session, line, entry)
 
     def withdraw(self, survey: Survey, by: str, reason: str = "", survey_id: int | None = None) -> AgreedSets:
         """Take the last agreement back by a following entry; raise ``InputFault`` where nothing is agreed."""
@@ -358,6 +362,14 @@ class AgreementService:
 
     def _add(self, survey: Survey, made: AgreedSets, only: Sequence[str], survey_id: int | None) -> AgreedSets:
         """Add what was made as the next entry of the survey's history; a doubtful one starts a history of its own."""
+        line, entry = self._next(survey, made, only, survey_id)
+        self._sources.book().agreements.add(line, entry)
+        return entry
+
+    def _next(
+        self, survey: Survey, made: AgreedSets, only: Sequence[str], survey_id: int | None
+    ) -> tuple[int | None, AgreedSets]:
+        """Return the line of the survey's history, None for a new one, and what was made as its next entry."""
         from spoutline.book.choices import not_one_of
 
         for label in only:
@@ -380,8 +392,7 @@ class AgreementService:
                 "parts": tuple(known[key] for key in sorted(used)),
             }
         )
-        self._sources.book().agreements.add(line.id if line else None, entry)
-        return entry
+        return (line.id if line else None), entry
 
 
 def _doubts(matched: AgreementMatch) -> tuple[str, ...]:

@@ -13,6 +13,8 @@ from spoutline.bootstrap.once import Once
 if TYPE_CHECKING:
     from datetime import date
 
+    from sqlalchemy.orm import Session
+
     from spoutline.book.quotation_records import (
         IssuedPapers,
         QuotationEntry,
@@ -53,7 +55,8 @@ class Sources:
     quotations: Callable[[], QuotationBook]
     usual_terms: Path
     steps: Callable[[], StepTable]
-    agree_order: Callable[[StoredQuotation, str, str, str], object]  # agrees on the sets of an option that is ordered
+    # returns what agrees on the sets of an option that is ordered, inside the unit of work that notes the order
+    agree_order: Callable[[StoredQuotation, str, str, str], Callable[[Session], object]]
 
 
 class QuotationService:
@@ -274,14 +277,15 @@ class QuotationService:
     ) -> StoredQuotation:
         """Note that the customer accepted or declined; an order out of several options names the ``option``.
 
-        The sets of the option that is ordered are agreed with it.
+        The sets of the option that is ordered are agreed with it: the book keeps both or neither.
         """
         from spoutline.model.quotation import QuotationStatus
 
-        answered = self._sources.quotations().answer(stored, answer, by, note, option)
-        if answer is QuotationStatus.ACCEPTED:
-            self._sources.agree_order(answered, option, by, note)
-        return answered
+        quotations = self._sources.quotations()
+        if answer is not QuotationStatus.ACCEPTED:
+            return quotations.answer(stored, answer, by, note, option)
+        agree = self._sources.agree_order(stored, option, by, note)
+        return quotations.answer(stored, answer, by, note, option, with_it=agree)
 
     def revise(self, stored: StoredQuotation, quotation: Quotation, by: str) -> StoredQuotation:
         """Open a new revision as a draft."""

@@ -14,6 +14,7 @@ from spoutline.model.part import PartKind
 from spoutline.model.plan import PlanStatus
 from spoutline.model.pricing import GapReason
 from spoutline.model.quotation_terms import BreakawayWish, Charge, HoseWish, Per, Terms
+from spoutline.model.requirement import Slot
 from spoutline.model.survey import Survey
 
 
@@ -94,7 +95,11 @@ class TaxLine(_Record):
 
 
 class QuotedPosition(_Record):
-    """One position of an option: its outcome and the parts of its set, dispenser first."""
+    """One position of an option: its outcome and the parts of its set, dispenser first.
+
+    ``slots`` are the places of ``part_numbers``, ``kept`` counts from 0 which of them hang there and stay; quantities
+    and reasons follow ``accessories``. A quotation kept before these were has none of them.
+    """
 
     label: str
     dispenser: str
@@ -103,6 +108,10 @@ class QuotedPosition(_Record):
     keeps_every_must: bool
     part_numbers: tuple[str, ...]
     accessories: tuple[str, ...]
+    slots: tuple[Slot, ...] = ()
+    kept: tuple[int, ...] = ()
+    accessory_quantities: tuple[int, ...] = ()
+    accessory_reasons: tuple[str, ...] = ()
 
 
 class CommonalityFigures(_Record):

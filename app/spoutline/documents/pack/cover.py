@@ -19,6 +19,7 @@ from spoutline.documents.content.blocks import (
     Row,
     Table,
 )
+from spoutline.documents.content.demands import Demand, demands_of
 from spoutline.documents.pack.setting_words import liquid_text
 from spoutline.explain.pack.words import PackWord as Word
 from spoutline.explain.plan.sets_head import sets_head
@@ -26,6 +27,7 @@ from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
 from spoutline.model.pack import PackJob, PickLine
 from spoutline.model.plan import PlanStatus, SitePlan
+from spoutline.model.requirement import RequirementId
 from spoutline.planning.pack.pick_list import pick_list, tools_for
 from spoutline.rules.work.job_conditions import job_conditions
 
@@ -99,9 +101,26 @@ def _site_rows(site_plan: SitePlan, job: PackJob, story: Story, dated: date | No
     yield Named(story.word(Word.SERVICE), story.word(site.service))
     yield Named(story.word(Word.JURISDICTION), f"{site_plan.jurisdiction.title}, {site_plan.jurisdiction.edition}")
     yield Named(story.phrases.text["sets_title"], sets_head(site_plan, story))
+    demands = demands_of(site_plan)
+    if demands:
+        yield Named(story.word(Word.ASKED_HERE), "\n".join(_demand(one, site_plan, story) for one in demands))
     yield Named(story.word(Word.REVISION), site_plan.provenance.survey_fingerprint)
     if dated is not None:
         yield Named(story.word(Word.PRINTED), story.day(dated))
+
+
+_DEMAND_WORDS = {
+    RequirementId.LOW_PERMEATION: Word.ASKED_LOW_PERMEATION,
+    RequirementId.ENHANCED_CONVENTIONAL: Word.ASKED_ENHANCED,
+    RequirementId.RECONNECTABLE: Word.ASKED_RECONNECTABLE,
+}
+
+
+def _demand(demand: Demand, site_plan: SitePlan, story: Story) -> str:
+    """Return what is asked, of which positions where it is not of all, and by whom."""
+    some = len(demand.labels) < len(site_plan.positions)
+    places = f": {', '.join(demand.labels)}" if some else ""
+    return f"{story.word(_DEMAND_WORDS[demand.id])}{places} ({demand.source})"
 
 
 def _contacts(job: PackJob, story: Story) -> Table:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import base64
+import json
 from collections import defaultdict
 from collections.abc import Iterator
 
@@ -28,7 +29,11 @@ from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
-from spoutline.model.quotation import Quotation, QuotedLine
+from spoutline.model.limit import LimitId
+from spoutline.model.liquid import LiquidFamily
+from spoutline.model.quotation import Pins, Quotation, QuotedLine
+from spoutline.model.requirement import RequirementId
+from spoutline.rules.declared.registry import RULES, RuleId
 
 _FINGERPRINT_SHOWN = 12
 
@@ -140,6 +145,10 @@ def _closing(quotation: Quotation, story: Story) -> Iterator[Block]:
         yield Heading(story.word(Word.CONDITIONS), 2)
         yield Paragraph(heading.conditions.strip())
     yield Paragraph(story.phrases.text["advice"])
+    asked = tuple(_asked_here(quotation.pins, story))
+    if asked:
+        yield Heading(story.word(Word.ASKED_HERE), 2)
+        yield KeyValues(asked)
     yield Heading(story.word(Word.MADE_FROM), 2)
     yield KeyValues(tuple(_made_from(quotation, story)))
     yield Heading(story.word(Word.ACCEPTANCE), 2)
@@ -150,6 +159,21 @@ def _closing(quotation: Quotation, story: Story) -> Iterator[Block]:
     for line in option_line:
         yield Paragraph(line)
     yield SignatureLines(signed)
+
+
+def _asked_here(pins: Pins, story: Story) -> Iterator[Named]:
+    """Return what the jurisdiction, an air agency or the survey asks of the sets beyond the usual, and who asks it."""
+    gasoline = any(one.liquid.family is LiquidFamily.GASOLINE for one in pins.survey.positions)
+    rows = {LimitId.HOSE_LOW_PERMEATION: RequirementId.LOW_PERMEATION}
+    rows[LimitId.ENHANCED_CONVENTIONAL] = RequirementId.ENHANCED_CONVENTIONAL
+    for limit in pins.limits:
+        asked = rows.get(LimitId(limit.id)) if limit.id in set(LimitId) else None
+        if asked is not None and json.loads(limit.value) is True and gasoline:
+            yield Named(story.title(asked), f"{limit.source}, {limit.clause} ({limit.edition})")
+    wanted = [one.label for one in pins.survey.positions if one.reconnectable_wanted]
+    if wanted:
+        source = RULES[RuleId.ASKS_RECONNECTABLE].source
+        yield Named(story.title(RequirementId.RECONNECTABLE), f"{', '.join(wanted)}: {source}")
 
 
 def _made_from(quotation: Quotation, story: Story) -> Iterator[Named]:

@@ -16,7 +16,7 @@ from spoutline.documents.content.blocks import (
     Table,
 )
 from spoutline.documents.quotation.figures import money, plain
-from spoutline.documents.quotation.places import islands_by_label
+from spoutline.documents.quotation.places import islands_by_label, shown_parts
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption, QuotedPosition
@@ -52,7 +52,7 @@ def position_blocks(number: int, option: QuotedOption, quotation: Quotation, sto
     )
     alike: dict[tuple[str, str, Emphasis], list[QuotedPosition]] = {}
     for position in option.positions:
-        parts = ", ".join((*position.part_numbers, *position.accessories))
+        parts = shown_parts(position, story)
         fault = Emphasis.NONE if position.part_numbers else Emphasis.FAULT
         alike.setdefault((position.liquid, parts or story.word(position.status), fault), []).append(position)
     yield Table(

@@ -14,7 +14,7 @@ from xlsxwriter.utility import xl_rowcol_to_cell as cell_name
 
 from spoutline.documents.marks import xlsx_mark
 from spoutline.documents.quotation.formulas import rounded_formula
-from spoutline.documents.quotation.places import islands_by_label
+from spoutline.documents.quotation.places import islands_by_label, shown_parts
 from spoutline.documents.tabular.cells import without_controls
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
@@ -221,7 +221,7 @@ def _positions(sheet: Any, formats: _Formats, quotation: Quotation, story: Story
             one.dispenser,
             *((island_at[one.label],) if is_told else ()),
             one.liquid,
-            ", ".join((*one.part_numbers, *one.accessories)),
+            shown_parts(one, story),
         )
         for option in quotation.options
         for one in option.positions

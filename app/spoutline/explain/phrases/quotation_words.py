@@ -75,6 +75,7 @@ class QuotationWord(StrEnum):
     EXCLUSIONS = "exclusions"
     CONDITIONS = "conditions"
     MADE_FROM = "made_from"
+    ASKED_HERE = "asked_here"
     CATALOGUE = "catalogue"
     RULES = "rules"
     JURISDICTION = "jurisdiction"

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Iterable
+import itertools
+from collections.abc import Iterable, Mapping
 from datetime import datetime
 
 from spoutline.model.agreed_sets import (
@@ -16,7 +17,7 @@ from spoutline.model.agreed_sets import (
 )
 from spoutline.model.part import Part
 from spoutline.model.plan import PositionPlan, SitePlan
-from spoutline.model.quotation import Pins, QuotedOption
+from spoutline.model.quotation import Pins, QuotedOption, QuotedPosition
 from spoutline.model.survey import Position
 from spoutline.planning.agreement.stated_parts import part_from_text
 from spoutline.planning.refit.pins import part_text
@@ -56,19 +57,30 @@ def sets_of_option(option: QuotedOption, pins: Pins) -> tuple[tuple[AgreedPositi
     for quoted in option.positions:
         asked = pins.survey.position(quoted.label)
         chain = [parts[number] for number in quoted.part_numbers]
-        with_it = [parts[number] for number in quoted.accessories if number in parts]
+        slots = quoted.slots or tuple(_SLOT_OF[part.kind] for part in chain)
         found.append(
             AgreedPosition(
                 label=quoted.label,
                 set=tuple(
-                    AgreedLink(slot=_SLOT_OF[part.kind], part_number=part.number, maker=part.maker) for part in chain
+                    AgreedLink(slot=slot, part_number=part.number, maker=part.maker, kept=place in quoted.kept)
+                    for place, (slot, part) in enumerate(zip(slots, chain, strict=True))
                 ),
-                accessories=tuple(AgreedAccessory(part_number=one.number, maker=one.maker) for one in with_it),
+                accessories=tuple(_quoted_accessories(quoted, parts)),
                 question=question_of(asked) if asked is not None else "",
             )
         )
     hung = {number for quoted in option.positions for number in (*quoted.part_numbers, *quoted.accessories)}
     return tuple(found), agreed_parts(part for number, part in parts.items() if number in hung)
+
+
+def _quoted_accessories(quoted: QuotedPosition, parts: Mapping[str, Part]) -> Iterable[AgreedAccessory]:
+    rows = itertools.zip_longest(quoted.accessories, quoted.accessory_quantities, quoted.accessory_reasons)
+    for number, quantity, reason in rows:
+        if number in parts:
+            part = parts[number]
+            yield AgreedAccessory(
+                part_number=part.number, maker=part.maker, quantity=quantity or 1, reason=reason or ""
+            )
 
 
 def agreed_sets(site_plan: SitePlan, origin: AgreementOrigin, at: datetime, survey_id: int | None = None) -> AgreedSets:

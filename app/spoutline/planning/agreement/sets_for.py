@@ -7,20 +7,21 @@ from dataclasses import replace
 
 from spoutline.model.agreed_sets import AgreedPosition, AgreedSets, SetBasis, SetsFrom, SetsSource
 from spoutline.model.faults import Cancelled, InputFault, InputProblem
-from spoutline.model.part import Part
-from spoutline.model.plan import HangingSet, PlanStatus, PositionPlan, SetLink, SitePlan
+from spoutline.model.liquid import LiquidFamily
+from spoutline.model.part import Part, PartKind
+from spoutline.model.plan import AccessoryLine, HangingSet, PlanStatus, PositionPlan, SetLink, SitePlan
 from spoutline.model.record import CommissioningRecord, WearEntry
 from spoutline.model.requirement import Refusal
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.agreement.making import digest_of, part_of, question_of
 from spoutline.planning.pack.as_built import as_built_plan
 from spoutline.planning.protocols import Progress
-from spoutline.planning.sets.accessories import accessory_lines
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.judgement import SetJudge
 from spoutline.planning.sets.plan_position import STATUS_OF
 from spoutline.planning.sets.plan_site import plan_site, provenance_of
 from spoutline.planning.sets.relabel import relabelled, same_question
+from spoutline.rules.declared.rule_ids import AccessoryReason
 from spoutline.rules.derive.requirement import requirement_for
 
 
@@ -177,5 +178,23 @@ def _agreed_position(
         plan,
         status=PlanStatus.FITS,
         chosen=judged,
-        accessories=accessory_lines(judged, requirement, context),
+        accessories=tuple(
+            AccessoryLine(
+                part=parts[one.maker, one.part_number],
+                quantity=one.quantity,
+                reason=one.reason or _reason_for(parts[one.maker, one.part_number], position),
+            )
+            for one in agreed.accessories
+        ),
     )
+
+
+def _reason_for(part: Part, position: Position) -> str:
+    """Return why an accessory goes with a set where the source of the agreement did not keep it."""
+    label = AccessoryReason.DEF_LABEL if position.liquid.family is LiquidFamily.DEF else AccessoryReason.CLASS_LABEL
+    by_kind = {
+        PartKind.SEALANT: AccessoryReason.NPT_JOINTS,
+        PartKind.HOSE_CLAMP: AccessoryReason.RETRACTOR_CORD,
+        PartKind.CAP: AccessoryReason.VAPOUR_PORT_CAP,
+    }
+    return by_kind.get(part.kind, label)

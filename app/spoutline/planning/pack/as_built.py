@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from spoutline.model.faults import InputFault, InputProblem
@@ -48,34 +48,51 @@ def _as_built(plan: PositionPlan, record: CommissioningRecord | None, context: P
         return plan
     if not record.changes and record.as_built in ((), plan.chosen.hanging_set.numbers):
         return plan
-    parts = _parts(record, context)
-    site = plan.requirement.site
-    hanging_set = HangingSet(
-        links=tuple(SetLink(slot=_SLOT_OF[part.kind], part=part) for part in parts),
-        price_minor=sum(part.price_minor(site.currency) or 0 for part in parts),
-        currency=site.currency,
-    )
+    links = _links(plan.chosen.hanging_set, record, context)
+    currency = plan.requirement.site.currency
+    price = sum(link.price_minor(currency) or 0 for link in links)
+    hanging_set = HangingSet(links=links, price_minor=price, currency=currency)
     judged = SetJudge(plan.requirement, context.tables, context.usual_prices).judged(hanging_set)
     return replace(plan, chosen=judged, alternatives=(), accessories=accessory_lines(judged, plan.requirement, context))
 
 
-def _parts(record: CommissioningRecord, context: PlanningContext) -> tuple[Part, ...]:
+def _links(before: HangingSet, record: CommissioningRecord, context: PlanningContext) -> tuple[SetLink, ...]:
+    """Return the chain that was recorded; a part of the set before keeps its place, its words and whether it stays."""
+    left = list(before.links)
+    found: list[SetLink | None] = []
+    for number in record.as_built:
+        same = next((link for link in left if link.part.number == number), None)
+        if same is not None:
+            left.remove(same)
+        found.append(same)
+    others = [number for number, link in zip(record.as_built, found, strict=True) if link is None]
+    fitted = iter(_parts(record.position, others, context))
+    links = tuple(link or _link_of(next(fitted)) for link in found)
+    if not links:
+        wanted = "a set has at least one part"
+        raise InputFault((InputProblem(record.position, "parts", "nothing", wanted),))
+    return links
+
+
+def _link_of(part: Part) -> SetLink:
+    return SetLink(slot=_SLOT_OF[part.kind], part=part)
+
+
+def _parts(position: str, numbers: Sequence[str], context: PlanningContext) -> tuple[Part, ...]:
     problems: list[InputProblem] = []
     parts: list[Part] = []
-    for number in record.as_built:
+    for number in numbers:
         part = context.parts.part(number)
         if part is None:
             near = context.parts.nearest_numbers(number)
             hint = f"; near it are {', '.join(near)}" if near else ""
             wanted = f"it must be a part number of the catalog{hint}"
-            problems.append(InputProblem(record.position, "part number", repr(number), wanted))
+            problems.append(InputProblem(position, "part number", repr(number), wanted))
         elif part.kind not in _SLOT_OF:
             wanted = f"a {part.kind.value.replace('_', ' ')} is no part of the chain; leave it out of the fitted parts"
-            problems.append(InputProblem(record.position, "part number", repr(number), wanted))
+            problems.append(InputProblem(position, "part number", repr(number), wanted))
         else:
             parts.append(part)
-    if not parts and not problems:
-        problems.append(InputProblem(record.position, "parts", "nothing", "a set has at least one part"))
     if problems:
         raise InputFault(tuple(problems))
     return tuple(parts)

@@ -9,8 +9,8 @@ from decimal import ROUND_CEILING, Decimal
 
 from spoutline.model.part import Part, PartKind
 from spoutline.model.plan import PositionPlan
-from spoutline.model.port import Seal
 from spoutline.model.quotation_terms import Terms
+from spoutline.rules.chain.accessories import joints_to_seal
 
 _KIND_ORDER = {kind: number for number, kind in enumerate(PartKind)}
 
@@ -79,4 +79,4 @@ def _pieces(plan: PositionPlan) -> Iterable[tuple[Part, int]]:
 
 
 def _sealed_joints(plan: PositionPlan) -> int:
-    return sum(joint.seal is Seal.SEALANT for joint in plan.chosen.joints) if plan.chosen else 0
+    return joints_to_seal(plan.chosen) if plan.chosen else 0

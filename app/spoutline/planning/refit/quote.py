@@ -102,17 +102,30 @@ def quote(
         plan = _planned(survey, option, pricer, sources, watched)
         plans.append(plan)
         options.append(_quoted(option, plan, pricer, sources))
-    numbers = sorted({line.part_number for option in options for line in option.lines})
     pins = pins_of(
         survey,
         options=options,
-        parts=sources.parts.parts(numbers),
+        parts=_parts_in(options, plans, sources.parts),
         lists=sources.price_lists,
         tables=sources.tables,
         provenance=provenance_of(survey, sources.tables, sources.parts),
         origin=origin,
     )
     return Quoted(quotation=Quotation(terms=terms, options=tuple(options), pins=pins, logo=logo), plans=tuple(plans))
+
+
+def _parts_in(options: Sequence[QuotedOption], plans: Sequence[RefitPlan], parts: PartStore) -> tuple[Part, ...]:
+    """Return every part that is sold or hangs, as the catalogue states it; one that it lacks as it was surveyed."""
+    surveyed = {
+        link.part.number: link.part
+        for refit in plans
+        for plan in refit.site_plan.positions
+        if plan.chosen is not None
+        for link in plan.chosen.hanging_set.links
+    }
+    sold = {line.part_number for option in options for line in option.lines}
+    known = {part.number: part for part in parts.parts(sorted(sold | surveyed.keys()))}
+    return tuple(part for _, part in sorted({**surveyed, **known}.items()))
 
 
 class _PartOf:
@@ -215,10 +228,15 @@ def _positions(plans: Sequence[PositionPlan], sources: QuoteSources) -> tuple[Qu
             liquid=sources.liquid_text(plan.position),
             status=plan.status,
             keeps_every_must=plan.keeps_every_must,
-            part_numbers=plan.chosen.hanging_set.numbers if plan.chosen else (),
+            part_numbers=tuple(link.part.number for link in links),
             accessories=tuple(line.part.number for line in plan.accessories),
+            slots=tuple(link.slot for link in links),
+            kept=tuple(place for place, link in enumerate(links) if link.kept),
+            accessory_quantities=tuple(line.quantity for line in plan.accessories),
+            accessory_reasons=tuple(line.reason for line in plan.accessories),
         )
         for plan in plans
+        for links in (plan.chosen.hanging_set.links if plan.chosen else (),)
     )
 
 

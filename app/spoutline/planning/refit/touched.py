@@ -49,7 +49,10 @@ def touched_parts(
     now = {part.number: part for part in parts.parts([pinned.number for pinned in quotation.pins.parts])}
     pricer = Pricer(quotation.terms, PriceBook(lists, today))
     found: list[TouchedPart] = []
+    sold = set(quotation.part_numbers)
     for pinned in quotation.pins.parts:
+        if pinned.number not in sold:  # hangs there and stays, whatever became of it in the catalogue
+            continue
         part = now.get(pinned.number)
         if part is None:
             found.append(TouchedPart(part_number=pinned.number, touch=Touch.GONE, detail=""))

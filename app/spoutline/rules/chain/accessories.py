@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 from dataclasses import dataclass
 
 from spoutline.model.limit import RuleTables
@@ -73,11 +74,15 @@ def accessory_needs(judged: JudgedSet, requirement: Requirement, tables: RuleTab
 
     Sealant for taper threads of the set's class (gaskets and O-rings take none); a clamp where a retractor's cord holds
     the curb hose; a label that names the liquid; a cap where a vapour return pipe that was used is left open.
+    Where every part hangs there and stays, nothing is sealed, clamped or labelled anew, but for another liquid.
 
     Parameters: ``judged``, the set with its joints; ``requirement`` of the position; ``tables``, the materials.
     Source: ASME B1.20.1 3.1 and ISO 228-1 for sealing; 16 CFR 306 and IFC 2306.8.3 for labels; the rest common
     practice.
     """
+    if all(link.kept for link in judged.hanging_set.links):
+        new_liquid = requirement.position.liquid_today not in (None, requirement.position.liquid)
+        return (*((_label(requirement),) if new_liquid else ()), *_caps(judged, requirement))
     return (
         *_sealant(judged, requirement, tables),
         *_clamp(judged, requirement),
@@ -86,8 +91,18 @@ def accessory_needs(judged: JudgedSet, requirement: Requirement, tables: RuleTab
     )
 
 
+def joints_to_seal(judged: JudgedSet) -> int:
+    """Return how many joints of a set are made up anew with sealant: those between parts that stay are left alone.
+
+    Parameters: ``judged``, the set with its joints. Source: ASME B1.20.1 3.1.
+    """
+    stays = [True, *(link.kept for link in judged.hanging_set.links)]  # the dispenser's outlet, then the parts
+    made = (not (above and below) for above, below in itertools.pairwise(stays))
+    return sum(joint.seal is Seal.SEALANT and is_made for joint, is_made in zip(judged.joints, made, strict=False))
+
+
 def _sealant(judged: JudgedSet, requirement: Requirement, tables: RuleTables) -> tuple[AccessoryNeed, ...]:
-    if not any(joint.seal is Seal.SEALANT for joint in judged.joints):
+    if not joints_to_seal(judged):
         return ()
     return (
         AccessoryNeed(

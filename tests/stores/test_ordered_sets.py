@@ -1,0 +1,127 @@
+"""What stays at a station stays through order, agreement and record; expectations are promises of the docstrings."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from sqlalchemy.orm import Session
+
+from planning.conversion_sites import PLAIN_CHAIN, installed, position, site_of
+from planning.quoting_terms import terms_of
+from spoutline.book.agreements import AgreementBook
+from spoutline.book.quotation_records import StoredQuotation
+from spoutline.bootstrap import Settings, Workbench, open_workbench
+from spoutline.documents.content.totals import site_lines
+from spoutline.model.agreed_sets import AgreedSets
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.part import PartKind
+from spoutline.model.plan import SitePlan
+from spoutline.model.quotation import QuotationStatus
+from spoutline.model.record import CommissioningRecord
+from spoutline.model.survey import Survey
+from stores.quotation_life import SI
+
+TERMS = terms_of(options=[{"title": "As found"}])
+
+
+@pytest.fixture
+def bench(own_database: Path) -> Iterator[Workbench]:
+    opened = open_workbench(Settings(database=str(own_database)))
+    yield opened
+    opened.close()
+
+
+@pytest.fixture
+def survey() -> Survey:
+    """Return a station with two positions: one whose parts fit but for a damaged nozzle, and a new one."""
+    there = [*installed(*PLAIN_CHAIN[:4]), *installed(PLAIN_CHAIN[4], condition="damaged")]
+    return site_of(position("1A", installed=there), position("1B"))
+
+
+def issued(bench: Workbench, survey: Survey) -> StoredQuotation:
+    service = bench.quoting()
+    return service.issue(service.keep(service.quote(survey, TERMS, SI).quotation, "Odile"), "Odile", SI)
+
+
+def sets_of(site_plan: SitePlan) -> list[list[tuple[str, str, bool]]]:
+    return [
+        [(link.slot, link.part.number, link.kept) for link in plan.chosen.hanging_set.links]
+        for plan in site_plan.positions
+        if plan.chosen is not None
+    ]
+
+
+def test_an_order_leaves_at_no_price_what_stays(bench: Workbench, survey: Survey) -> None:
+    bench.quoting().answer(issued(bench, survey), QuotationStatus.ACCEPTED, "Merle", option="As found")
+    planned, agreed = bench.plan_site(survey), bench.agreeing().sets_for(survey, "agreed").site_plan
+    assert sets_of(agreed) == sets_of(planned)
+    assert any(kept for links in sets_of(agreed) for _, _, kept in links)
+    assert [(line.part.number, line.quantity, line.sum_minor) for line in site_lines(agreed)] == [
+        (line.part.number, line.quantity, line.sum_minor) for line in site_lines(planned)
+    ]
+    reasons = [[(one.part.number, one.quantity, one.reason) for one in plan.accessories] for plan in agreed.positions]
+    assert reasons == [
+        [(one.part.number, one.quantity, one.reason) for one in plan.accessories] for plan in planned.positions
+    ]
+
+
+def test_an_order_that_cannot_be_agreed_is_no_order(
+    bench: Workbench, survey: Survey, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    stored = issued(bench, survey)
+
+    def refuse(_self: AgreementBook, _session: Session, _line: int | None, _entry: AgreedSets) -> int:
+        raise InputFault((InputProblem("", "serial", "1", "somebody agreed in the meantime"),))
+
+    monkeypatch.setattr(AgreementBook, "write", refuse)
+    with pytest.raises(InputFault, match="in the meantime"):
+        bench.quoting().answer(stored, QuotationStatus.ACCEPTED, "Merle", option="As found")
+    assert bench.quoting().stored(stored.id) == stored
+    assert [one.status.value for one in bench.quoting().history(stored.id)] == ["draft", "issued"]
+    monkeypatch.undo()
+    bench.quoting().answer(stored, QuotationStatus.ACCEPTED, "Merle", option="As found")
+    assert bench.agreeing().sets_for(survey).site_plan.sets_from.quotation is not None
+
+
+def test_what_goes_with_an_agreed_set_stays_word_for_word(bench: Workbench, survey: Survey, tmp_path: Path) -> None:
+    agreed = bench.agreeing().agree(survey, "plan", by="Merle")
+    first, *others = agreed.positions
+    three = tuple(one.model_copy(update={"quantity": 3}) for one in first.accessories)
+    assert three
+    changed = agreed.model_copy(update={"positions": (first.model_copy(update={"accessories": three}), *others)})
+    path = tmp_path / "sets.json"
+    path.write_text(changed.model_dump_json())
+    shown = bench.agreeing().sets_for(survey, f"file:{path}").site_plan
+    assert {one.quantity for one in shown.positions[0].accessories} == {3}
+
+
+def test_a_record_leaves_at_no_price_what_stayed(bench: Workbench, survey: Survey) -> None:
+    planned = bench.plan_site(survey)
+    chosen = planned.positions[0].chosen
+    assert chosen is not None
+    numbers = chosen.hanging_set.numbers
+    other = next(number for number in ("QW-N104", "QW-N103") if number not in numbers)
+    record = CommissioningRecord.model_validate(
+        {
+            "site": survey.site.name,
+            "position": "1A",
+            "plan_revision": planned.provenance.survey_fingerprint,
+            "parts": numbers,
+            "changes": [{"planned": numbers[-1], "fitted": [other], "reason": "wish_of_customer"}],
+        }
+    )
+    bench.book().position_records.add_commissioning(record, {})
+    built = bench.agreeing().sets_for(survey, "built").site_plan
+    links = sets_of(built)[0]
+    assert [number for _, number, _ in links] == [*numbers[:-1], other]
+    assert [kept for _, _, kept in links] == [*(link.kept for link in chosen.hanging_set.links[:-1]), False]
+
+
+def test_where_all_parts_stay_nothing_is_sealed_or_labelled(bench: Workbench) -> None:
+    plan = bench.plan_site(site_of(position("1A", installed=installed(*PLAIN_CHAIN)))).positions[0]
+    assert plan.chosen is not None
+    assert all(link.kept for link in plan.chosen.hanging_set.links)
+    assert {one.part.kind for one in plan.accessories}.isdisjoint({PartKind.SEALANT, PartKind.LABEL})
+    assert plan.chosen.hanging_set.price_minor == 0
