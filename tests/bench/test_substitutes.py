@@ -58,7 +58,7 @@ def test_every_place_of_a_set(
     context = PlanningContext(_tables(), built_in)
     plan = _plan(SURVEYS[name], context)
     assert plan.chosen is not None
-    numbers = plan.chosen.hanging_set.numbers
+    numbers = plan.chosen.hanging_set.refs
 
     def every_place() -> int:
         return sum(len(substitutes(plan, one, context, with_misfits=with_misfits).fitting) for one in numbers)
@@ -74,5 +74,5 @@ def test_one_place_of_a_larger_catalogue(benchmark: BenchmarkFixture, count: int
     assert plan.chosen is not None
     part = plan.chosen.hanging_set.part_in(slot)
     assert part is not None
-    found = benchmark.pedantic(lambda: substitutes(plan, part.number, context), rounds=1, iterations=1)
+    found = benchmark.pedantic(lambda: substitutes(plan, part.ref, context), rounds=1, iterations=1)
     assert found.fitting

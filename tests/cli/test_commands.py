@@ -192,7 +192,8 @@ def test_the_demos_have_sets_but_for_a_blend_without_a_class_and_a_kept_part_tha
         ]
         assert missing == lacking.get(name, [])
         ways = [one["conflict"]["relaxations"][0] for one in document["positions"] if one["conflict"]]
-        replaced = {"part_before": "LS-S113", "part_now": "LS-S101"}
+        maker = "Larkspindle Couplings"
+        replaced = {"part_before": "LS-S113", "part_now": "LS-S101", "maker_before": maker, "maker_now": maker}
         assert all(way["successions"] == [replaced] for way in ways)
 
 

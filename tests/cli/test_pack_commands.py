@@ -246,7 +246,7 @@ def test_wear_and_inspections_are_noted_and_move_the_plan(
     assert "2027-03-31 30 days Hose pulled out in full" in text
     assert "drive-off" in text
     listed = spoutline("record", "list", site, *own).out
-    assert "2027-02-03  wear  1  LS-B101 → LS-B101  drive_off" in listed
+    assert "2027-02-03  wear  1  Larkspindle Couplings LS-B101 → Larkspindle Couplings LS-B101  drive_off" in listed
     assert "2027-03-01  inspection  1  hose_pulled_out  passed" in listed
 
 

@@ -25,6 +25,7 @@ from spoutline.model.part import (
     Price,
     SwivelData,
 )
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import (
     AccessoryLine,
     Alternative,
@@ -435,7 +436,7 @@ def conflicting_plan(label: str = "2A", at: Site | None = None) -> PositionPlan:
                 requirement=RequirementId.HOSE_LENGTH,
                 rule_id="hose_single_length",
                 excluded=3,
-                nearest=("QW-C20", "QW-C22"),
+                nearest=(PartRef("QW-C20"), PartRef("QW-C22")),
             ),
         ),
         relaxations=(
@@ -445,7 +446,7 @@ def conflicting_plan(label: str = "2A", at: Site | None = None) -> PositionPlan:
                 to_value=6.096,
                 dimension=Dimension.LENGTH,
                 price_minor=31250,
-                numbers=("QW-W18", "QW-B7", "QW-C20"),
+                parts=(PartRef("QW-W18"), PartRef("QW-B7"), PartRef("QW-C20")),
             ),
         ),
     )

@@ -49,10 +49,10 @@ def reference_position() -> Position:
 
 def test_every_part_has_shapes_to_select_and_a_balloon_with_its_number() -> None:
     shapes = drawn().shapes
-    marked = {shape.mark.number for shape in shapes if isinstance(shape, Path) and shape.mark}
+    marked = {shape.mark.part.number for shape in shapes if isinstance(shape, Path) and shape.mark}
     assert marked == set(factory.chain().numbers)
     balloons = [shape for shape in shapes if isinstance(shape, Balloon)]
-    assert [(balloon.text, balloon.mark.number) for balloon in balloons] == [
+    assert [(balloon.text, balloon.mark.part.number) for balloon in balloons] == [
         (str(number), part) for number, part in enumerate(factory.chain().numbers, start=1)
     ]
 

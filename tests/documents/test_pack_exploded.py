@@ -53,7 +53,7 @@ def test_balloons_number_the_chain_and_cover_neither_each_other_nor_a_label(name
     drawing = exploded_drawing(judged, words(language).story)
     balloons = [shape for shape in drawing.shapes if isinstance(shape, Balloon)]
     assert [balloon.text for balloon in balloons] == [str(n + 1) for n in range(len(judged.hanging_set.links))]
-    assert tuple(balloon.mark.number for balloon in balloons) == judged.hanging_set.numbers
+    assert tuple(balloon.mark.part.number for balloon in balloons) == judged.hanging_set.numbers
     offsets = balloon_offsets(drawing, POINTS_PER_M)
     centres = [
         (balloon.target.x_m * POINTS_PER_M + dx, balloon.target.y_m * POINTS_PER_M + dy)

@@ -26,6 +26,7 @@ from spoutline.documents.pack.record_sheet import records_digest
 from spoutline.model.check import Outcome
 from spoutline.model.faults import InputFault
 from spoutline.model.language import Language
+from spoutline.model.part_ref import PartRef
 from spoutline.model.record import (
     READING_DIMENSIONS,
     ChangeReason,
@@ -67,10 +68,10 @@ def read(pdf: bytes) -> CommissioningRecord:
 def test_an_empty_form_reads_back_as_the_plan_with_nothing_entered() -> None:
     record = read(printed())
     assert (record.site, record.position, record.plan_revision) == ("Heron Ford Fuels", "1A", "0123456789abcdef")
-    assert record.parts == factory.chain().numbers
+    assert record.parts == tuple(map(PartRef, factory.chain().numbers))
     assert record.entries == ()
     assert record.changes == ()
-    assert record.as_built == factory.chain().numbers
+    assert record.as_built == tuple(map(PartRef, factory.chain().numbers))
 
 
 def test_what_is_filled_in_comes_back_in_si() -> None:
@@ -172,7 +173,7 @@ def test_another_part_is_recorded_with_its_reason(written: str, fitted: tuple[st
     values = {part_field(1, 2, PartField.FITTED): written, part_field(1, 2, PartField.REASON): "not_on_van"}
     record = read(filled(printed(), **values))
     assert record.changes == (PartChange(planned="QW-B7", fitted=fitted, reason=ChangeReason.NOT_ON_VAN),)
-    assert record.as_built == ("QW-W18", *fitted, "QW-C12", "QW-S2", "QW-N101")
+    assert record.as_built == tuple(map(PartRef, ("QW-W18", *fitted, "QW-C12", "QW-S2", "QW-N101")))
 
 
 def test_several_positions_are_read_in_order_and_kept_apart() -> None:

@@ -17,6 +17,7 @@ from spoutline.model.check import Outcome
 from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
 from spoutline.model.limit import LimitId
 from spoutline.model.liquid import Liquid, LiquidFamily
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import Conflict, Exclusion, PartVerdict, PinnedPart
 from spoutline.model.quantity import Dimension, Fact, Quantity
 from spoutline.model.requirement import RequirementId, Slot
@@ -144,7 +145,7 @@ def test_an_outlet_that_nothing_fits_names_the_ports_that_come_nearest() -> None
         requirement=RequirementId.JOINTS,
         rule_id="joint_size",
         excluded=12,
-        nearest=("QW-W18",),
+        nearest=(PartRef("QW-W18"),),
     )
     assert story().exclusion(exclusion).endswith("Parts whose ports come nearest to the outlet: QW-W18.")
 

@@ -19,6 +19,7 @@ from spoutline.gui.edits.positions import (
 from spoutline.gui.edits.remedies import after_relaxation, after_way_out
 from spoutline.model.faults import InputFault
 from spoutline.model.liquid import LiquidFamily
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import Relaxation
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import RequirementId, WayOut
@@ -124,22 +125,22 @@ def test_groups_cover_every_answer_of_a_position_once() -> None:
 
 
 def test_kept_part_takes_the_place_of_the_one_it_replaces() -> None:
-    survey = keep_parts(SURVEY, "Hose 9", ("N-1", "H-1"))
-    after = keep_part(survey, "Hose 9", "N-2", instead_of=("N-1",))
-    assert after.positions[0].decisions.pinned == ("H-1", "N-2")
+    survey = keep_parts(SURVEY, "Hose 9", (PartRef("N-1"), PartRef("H-1")))
+    after = keep_part(survey, "Hose 9", PartRef("N-2"), instead_of=(PartRef("N-1"),))
+    assert after.positions[0].decisions.pinned == (PartRef("H-1"), PartRef("N-2"))
 
 
 def test_a_part_is_never_kept_and_refused_at_once() -> None:
-    survey = refuse_part(keep_part(SURVEY, "Hose 9", "N-1"), "Hose 9", "N-1")
+    survey = refuse_part(keep_part(SURVEY, "Hose 9", PartRef("N-1")), "Hose 9", PartRef("N-1"))
     assert survey.positions[0].decisions.pinned == ()
-    assert survey.positions[0].decisions.refused == ("N-1",)
-    kept = keep_part(survey, "Hose 9", "N-1")
+    assert survey.positions[0].decisions.refused == (PartRef("N-1"),)
+    kept = keep_part(survey, "Hose 9", PartRef("N-1"))
     assert kept.positions[0].decisions.refused == ()
-    assert release_part(survey, "Hose 9", "N-1") == SURVEY
+    assert release_part(survey, "Hose 9", PartRef("N-1")) == SURVEY
 
 
 def test_letting_all_parts_go_keeps_the_lead_time() -> None:
-    survey = keep_parts(SURVEY, "Hose 9", ("N-1", "H-1"))
+    survey = keep_parts(SURVEY, "Hose 9", (PartRef("N-1"), PartRef("H-1")))
     assert release_all(survey, "Hose 9") == SURVEY
 
 
@@ -166,7 +167,7 @@ def relaxation(requirement: RequirementId, to_value: float | None, *also: Requir
         to_value=to_value,
         dimension=Dimension.DAYS,
         price_minor=None,
-        numbers=(),
+        parts=(),
         also=also,
     )
 

@@ -390,13 +390,13 @@ def test_a_missing_price_is_named_and_holds_the_issue_back(qtbot: QtBot, page: Q
 
 
 def part_of(page: QuotationPage, number: str) -> PricedPart:
-    return next(one for one in page.panel.prices.model.records if one.part_number == number)
+    return next(one for one in page.panel.prices.model.records if one.part.number == number)
 
 
 def answer(qtbot: QtBot, page: QuotationPage, number: str, price: str | None, reason: str) -> None:
     """Mark a part, enter what is said about its price, and wait for the quotation made on that."""
     panel, before = page.panel.prices, page.quotation
-    panel.table.pick_row([one.part_number for one in panel.model.records].index(number))
+    panel.table.pick_row([one.part.number for one in panel.model.records].index(number))
     if price is None:
         panel.follows_choice.setChecked(True)
     else:
@@ -418,7 +418,7 @@ def test_somebody_answers_for_a_missing_price_and_takes_it_back(
     assert prices.price_edit.hasFocus()
     assert prices.part is not None
     assert prices.part.is_open
-    first, second, *_ = [one.part_number for one in prices.model.records if one.is_open]
+    first, second, *_ = [one.part.number for one in prices.model.records if one.is_open]
     # without a name, a reason or a price nobody answers
     prices.answer_button.click()
     for missing in ("your name", "reason", "price"):
@@ -450,7 +450,7 @@ def test_somebody_answers_for_a_missing_price_and_takes_it_back(
         assert counts[title] == tuple(str(len(getattr(option, lines_of))) for option in page.quotation.options)
     assert {one.part for one in page.quotation.terms.overrides} == {first, second}
     # what was said is taken back, and blocks again
-    prices.table.pick_row([one.part_number for one in prices.model.records].index(second))
+    prices.table.pick_row([one.part.number for one in prices.model.records].index(second))
     before = page.quotation
     prices.back_button.click()
     qtbot.waitUntil(lambda: page.quotation is not before and not page.is_busy, timeout=30_000)
@@ -467,7 +467,7 @@ def test_one_price_after_another_is_entered_without_waiting(qtbot: QtBot, page: 
     qtbot.keyClicks(prices.reason_edit, "list to follow")  # and it is offered for the parts after the first
     for _ in range(2):
         assert prices.part is not None
-        said.append(prices.part.part_number)
+        said.append(prices.part.part.number)
         qtbot.keyClicks(prices.price_edit, "0.05")
         assert prices.reason_edit.text() == "list to follow"
         qtbot.keyClick(prices.reason_edit, Qt.Key.Key_Return)
@@ -479,9 +479,9 @@ def test_one_price_after_another_is_entered_without_waiting(qtbot: QtBot, page: 
     qtbot.waitUntil(lambda: page.quotation is not before and not page.is_busy, timeout=30_000)
     assert page.quotation is not None
     assert {one.part for one in page.quotation.terms.overrides} == set(said)
-    if here.part_number in page.quotation.part_numbers:
+    if here.part.number in page.quotation.part_numbers:
         assert prices.part is not None
-        assert prices.part.part_number == here.part_number
+        assert prices.part.part.number == here.part.number
         assert prices.price_edit.text() == "0.0"
 
 
@@ -505,7 +505,7 @@ def test_a_price_that_makes_a_part_too_dear_leaves_the_answer_in_view(
     assert label not in page.quotation.part_numbers
     assert part_of(page, label).name == "not chosen in any option"
     before = page.quotation
-    page.panel.prices.table.pick_row([one.part_number for one in page.panel.prices.model.records].index(label))
+    page.panel.prices.table.pick_row([one.part.number for one in page.panel.prices.model.records].index(label))
     page.panel.prices.back_button.click()
     qtbot.waitUntil(lambda: page.quotation is not before and not page.is_busy, timeout=30_000)
     assert page.quotation.terms.overrides == ()
@@ -517,7 +517,7 @@ def test_a_price_that_no_coin_can_pay_is_refused_and_can_be_put_right(
     page.panel.name_edit.setText("Odile")
     quote(qtbot, page, terms("GUI-15", dated=NO_LISTS))
     before, prices = page.quotation, page.panel.prices
-    number = prices.model.records[0].part_number
+    number = prices.model.records[0].part.number
     prices.price_edit.setText("3.999")
     prices.reason_edit.setText("guess")
     prices.answer_button.click()
@@ -531,7 +531,7 @@ def test_a_price_that_no_coin_can_pay_is_refused_and_can_be_put_right(
 def test_answers_stand_over_a_terms_file_that_is_read_anew(qtbot: QtBot, page: QuotationPage, terms: Write) -> None:
     page.panel.name_edit.setText("Odile")
     quote(qtbot, page, terms("GUI-16", dated=NO_LISTS))
-    number = page.panel.prices.model.records[0].part_number
+    number = page.panel.prices.model.records[0].part.number
     answer(qtbot, page, number, "0.02", "agreed")
     terms("GUI-16", more="stock_price = 5", dated=NO_LISTS)  # somebody edits the file
     before = page.quotation

@@ -16,6 +16,7 @@ from spoutline.gui.edits.question import Step
 from spoutline.gui.edits.remedies import after_relaxation
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PlanStatus, Relaxation, Succession
 from spoutline.model.requirement import RequirementId
 from spoutline.model.survey import Survey
@@ -44,7 +45,7 @@ FACTS_AND_RULES = (
 
 def relaxation(line: RequirementId, *also: RequirementId) -> Relaxation:
     return Relaxation(
-        requirement=line, from_value=None, to_value=None, dimension=None, price_minor=None, numbers=(), also=also
+        requirement=line, from_value=None, to_value=None, dimension=None, price_minor=None, parts=(), also=also
     )
 
 
@@ -83,11 +84,11 @@ def test_no_button_changes_a_fact_or_a_rule(line: RequirementId) -> None:
 
 def test_the_successor_takes_the_place_and_other_kept_parts_stay() -> None:
     survey = survey_of(liquid=E10, decisions={"pinned": ("QW-N101", "LS-S113")})
-    succession = Succession(number_before="LS-S113", number_now="LS-S101")
+    succession = Succession(before=PartRef("LS-S113"), now=PartRef("LS-S101"))
     change = replace(relaxation(RequirementId.DECISION), successions=(succession,))
     after = after_relaxation(survey, "1A", change)
     assert after is not None
-    assert set(after.positions[0].decisions.pinned) == {"QW-N101", "LS-S101"}
+    assert set(after.positions[0].decisions.pinned) == {PartRef("QW-N101"), PartRef("LS-S101")}
 
 
 def test_one_click_takes_the_successor_of_a_part_that_its_maker_replaced(
@@ -102,7 +103,7 @@ def test_one_click_takes_the_successor_of_a_part_that_its_maker_replaced(
     (button,) = (one for one in card.remedy_buttons if "LS-S101" in one.text())
     assert button.text() == "Take its successor LS-S101"
     button.click()
-    assert session.position.decisions.pinned == ("LS-S101",)
+    assert session.position.decisions.pinned == (PartRef("LS-S101", "Larkspindle Couplings"),)
     qtbot.waitUntil(lambda: workplace.plans.plan("A1") is not None, timeout=20_000)
     plan = workplace.plans.plan("A1")
     assert plan is not None

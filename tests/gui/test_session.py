@@ -11,6 +11,7 @@ from spoutline.gui.edits.command import make_edit
 from spoutline.gui.edits.positions import add_position, remove_position, rename_position
 from spoutline.gui.session import Changed, SaveState, Session
 from spoutline.model.faults import BusyStore, ReadOnlyStore, StoreFault
+from spoutline.model.part_ref import PartRef
 from spoutline.model.survey import Position, Site, Survey
 from spoutline.units.accepted import UnitSystem
 
@@ -300,5 +301,5 @@ def test_views_hear_what_changed_and_only_that(fake_session: Session) -> None:
     fake_session.look_at("A2")
     fake_session.look_at("nowhere")
     fake_session.use_units(UnitSystem.US)
-    fake_session.look_at_part("N-1")
+    fake_session.look_at_part(PartRef("N-1"))
     assert heard == [Changed.FOCUS, Changed.UNITS, Changed.PART]

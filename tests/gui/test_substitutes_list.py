@@ -13,6 +13,7 @@ from spoutline.gui.models.substitute_rows import SubstituteRow
 from spoutline.gui.pages.result.substitutes_list import SubstitutesList
 from spoutline.gui.roles import Role, Tone
 from spoutline.gui.window.workplace import Workplace
+from spoutline.model.part_ref import PartRef
 from spoutline.model.requirement import Slot
 from spoutline.model.substitute import Substitute, Substitutes
 from spoutline.units.accepted import UnitSystem
@@ -31,19 +32,19 @@ def others(qtbot: QtBot, workplace: Workplace) -> SubstitutesList:
     return others
 
 
-def look_at(workplace: Workplace, slot: Slot) -> str:
+def look_at(workplace: Workplace, slot: Slot) -> PartRef:
     part = chosen_part(workplace, slot)
     workplace.session.look_at_part(part)
     return part
 
 
-def chosen_part(workplace: Workplace, slot: Slot) -> str:
+def chosen_part(workplace: Workplace, slot: Slot) -> PartRef:
     plan = workplace.context.plan
     assert plan is not None
     assert plan.chosen is not None
     part = plan.chosen.hanging_set.part_in(slot)
     assert part is not None
-    return part.number
+    return part.ref
 
 
 def wait_for_rows(qtbot: QtBot, others: SubstitutesList) -> None:
@@ -53,7 +54,7 @@ def wait_for_rows(qtbot: QtBot, others: SubstitutesList) -> None:
 def answer(workplace: Workplace, *, with_misfits: bool = False) -> Substitutes:
     session, plan = workplace.session, workplace.context.plan
     assert plan is not None
-    return session.workbench.substitutes(session.survey, plan, session.part_number, with_misfits=with_misfits)
+    return session.workbench.substitutes(session.survey, plan, session.part, with_misfits=with_misfits)
 
 
 def shown(others: SubstitutesList) -> list[SubstituteRow]:
@@ -104,7 +105,7 @@ def test_the_marked_part_hangs_after_one_press_and_undo_brings_the_other_back(
     for change in wanted.changes:
         assert workplace.context.story.slot_change(change) in others.detail_label.text()
     QTest.mouseClick(others.hang_button, Qt.MouseButton.LeftButton)
-    assert workplace.session.position.decisions.pinned == (wanted.part.number,)
+    assert workplace.session.position.decisions.pinned == (wanted.part.ref,)
     wait_for_plans(qtbot, workplace)
     assert workplace.context.plan is not None
     assert workplace.context.plan.chosen is not None
@@ -115,12 +116,12 @@ def test_the_marked_part_hangs_after_one_press_and_undo_brings_the_other_back(
 
 
 def test_hanging_another_one_lets_the_first_go(qtbot: QtBot, workplace: Workplace, others: SubstitutesList) -> None:
-    home = workplace.session.part_number
+    home = workplace.session.part
     mark(others, shown(others)[0].part.number)
     others.hang_button.click()
     wait_for_plans(qtbot, workplace)
-    qtbot.waitUntil(lambda: home in [row.part.number for row in shown(others)], timeout=20_000)
-    mark(others, home)
+    qtbot.waitUntil(lambda: home in [row.part.ref for row in shown(others)], timeout=20_000)
+    mark(others, home.number)
     others.hang_button.click()
     assert workplace.session.position.decisions.pinned == (home,)
 
@@ -148,10 +149,10 @@ def test_those_that_do_not_fit_come_on_request_with_the_reason_and_lead_to_why_n
 
 def test_an_answer_for_the_part_before_is_dropped(qtbot: QtBot, workplace: Workplace, others: SubstitutesList) -> None:
     look_at(workplace, Slot.CURB_HOSE)
-    number = look_at(workplace, Slot.BREAKAWAY)
+    part = look_at(workplace, Slot.BREAKAWAY)
     wait_for_rows(qtbot, others)
     found = answer(workplace)
-    assert found.part.number == number
+    assert found.part.ref == part
     assert {row.part.number for row in shown(others)} == {one.part.number for one in found.fitting}
 
 

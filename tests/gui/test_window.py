@@ -172,7 +172,7 @@ def test_picking_a_part_marks_it_in_drawing_list_and_panel(qtbot: QtBot, workpla
     assert plan.chosen is not None
     breakaway = plan.chosen.hanging_set.part_in(Slot.BREAKAWAY)
     assert breakaway is not None
-    workplace.side_panel.drawing.part_picked.emit(breakaway.number)
+    workplace.side_panel.drawing.part_picked.emit(breakaway.ref)
     assert breakaway.number in workplace.set_page.part_panel.title_label.text()
     row = workplace.side_panel.table.currentIndex().row()
     assert workplace.side_panel.model.records[row].link.part == breakaway
@@ -190,7 +190,7 @@ def test_clicking_a_balloon_of_the_drawing_picks_its_part(qtbot: QtBot, workplac
     assert len(balloons) >= 4
     for balloon in balloons:
         QTest.mouseClick(view, Qt.MouseButton.LeftButton, pos=centres[balloon].toPoint())
-        assert workplace.session.part_number == balloon.mark.number
+        assert workplace.session.part == balloon.mark.part
 
 
 def test_drawing_is_enlarged_and_shown_whole_again(qtbot: QtBot, window: MainWindow, workplace: Workplace) -> None:
@@ -206,7 +206,7 @@ def test_other_set_is_taken_as_an_answer_and_undone(qtbot: QtBot, workplace: Wor
     workplace.set_page.show_panel(workplace.set_page.other_sets)
     plan = workplace.context.plan
     assert plan is not None
-    wanted = plan.alternatives[0].judged.hanging_set.numbers
+    wanted = plan.alternatives[0].judged.hanging_set.refs
     panel = workplace.set_page.other_sets
     panel.tree.setCurrentIndex(panel.model.index(0, 0))
     panel.take_button.click()
@@ -214,7 +214,7 @@ def test_other_set_is_taken_as_an_answer_and_undone(qtbot: QtBot, workplace: Wor
     planned(qtbot, workplace)
     assert workplace.context.plan is not None
     assert workplace.context.plan.chosen is not None
-    assert workplace.context.plan.chosen.hanging_set.numbers == wanted
+    assert workplace.context.plan.chosen.hanging_set.refs == wanted
     workplace.session.undo_stack.undo()
     assert workplace.context.plan == plan
 

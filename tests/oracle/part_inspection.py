@@ -50,7 +50,7 @@ def _offer(part: Part, need: Need) -> Iterator[Breach]:
         yield Breach("status", MUST, part.number, f"is {part.status}")
     if part.price_minor(need.site.currency) is None:
         yield Breach("price", MUST, part.number, f"has no price in {need.site.currency}")
-    if part.number in decisions.refused:
+    if any(one.number == part.number and one.maker in ("", part.maker) for one in decisions.refused):
         yield Breach("decision", MUST, part.number, "was refused")
     longest = decisions.longest_lead_time_days
     if longest is not None and part.lead_time_days > longest:

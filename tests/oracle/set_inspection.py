@@ -33,7 +33,12 @@ def inspect_set(position: Position, site: Site, links: Sequence[SetLink]) -> Ins
     breaches += _joints(links, need)
     if not any(b.requirement in ("chain", "kind") for b in breaches):
         breaches += chain_breaches(links, need)
-    pinned = set(position.decisions.pinned) - {link.part.number for link in links}
+    used = {
+        (number, maker)
+        for link in links
+        for number, maker in ((link.part.number, link.part.maker), (link.part.number, ""))
+    }
+    pinned = {one.number for one in position.decisions.pinned if (one.number, one.maker) not in used}
     breaches += [Breach("decision", MUST, number, "is pinned and not used") for number in sorted(pinned)]
     solid = tuple(b for b in breaches if not b.near)
     doubtful = frozenset(b.requirement for b in breaches if b.near and b.severity is MUST)

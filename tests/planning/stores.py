@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from spoutline.model.part import Part, PartKind, PartStatus
+from spoutline.model.part_ref import PartRef
 from spoutline.planning.protocols import CandidateFilter
 
 
@@ -12,7 +13,7 @@ class ListStore:
     """The parts it is given, filtered one by one."""
 
     def __init__(self, parts: Iterable[Part]) -> None:
-        self.all = tuple(sorted(parts, key=lambda part: part.number))
+        self.all = tuple(sorted(parts, key=lambda part: part.ref))
 
     def edition(self) -> str:
         return "list"
@@ -23,11 +24,12 @@ class ListStore:
     def count(self, kind: PartKind) -> int:
         return sum(part.kind is kind for part in self.all)
 
-    def part(self, number: str) -> Part | None:
-        return next((part for part in self.all if part.number == number), None)
+    def part(self, ref: PartRef) -> Part | None:
+        found = self.parts((ref,))
+        return found[0] if len(found) == 1 else None
 
-    def parts(self, numbers: Sequence[str]) -> tuple[Part, ...]:
-        return tuple(part for part in self.all if part.number in numbers)
+    def parts(self, refs: Sequence[PartRef]) -> tuple[Part, ...]:
+        return tuple(part for part in self.all if any(ref.names(part.ref) for ref in refs))
 
     def currencies(self) -> tuple[str, ...]:
         return tuple(sorted({price.currency for part in self.all for price in part.prices}))

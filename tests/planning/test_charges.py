@@ -14,6 +14,7 @@ from planning.test_commonality import station
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.limit import RuleTables
 from spoutline.model.part import PartStatus
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import SitePlan
 from spoutline.model.quotation_terms import OptionTerms
 from spoutline.planning.pricing.charges import amounts_of, labour_lines
@@ -80,7 +81,7 @@ def test_labour_counts_positions_dispensers_and_the_site(plan: SitePlan) -> None
 
 def test_tax_on_the_whole_and_by_line_differ_as_they_should(catalogue: CatalogueStore) -> None:
     """Three lines of 0.05 at 10 percent: 0.015 rounds to 0.02 as a whole, 0.005 to 0.01 three times by line."""
-    part = catalogue.part("LS-B101")
+    part = catalogue.part(PartRef("LS-B101"))
     assert part is not None
     parts = [replace(part, number=f"LS-B10{number}") for number in range(1, 4)]
     prices = list_of({one.number: {1: "0.05"} for one in parts})
@@ -94,7 +95,7 @@ def test_tax_on_the_whole_and_by_line_differ_as_they_should(catalogue: Catalogue
 
 
 def test_the_total_is_rounded_to_its_own_step_and_says_by_how_much(catalogue: CatalogueStore) -> None:
-    part = catalogue.part("LS-B101")
+    part = catalogue.part(PartRef("LS-B101"))
     assert part is not None
     terms = terms_of(rounding={"total_step": "0.05"})
     pricer = Pricer(terms, PriceBook([list_of({"LS-B101": {1: "3.33"}})], terms.heading.dated))
@@ -104,7 +105,7 @@ def test_the_total_is_rounded_to_its_own_step_and_says_by_how_much(catalogue: Ca
 
 
 def test_a_named_person_may_set_a_price_or_let_it_follow(catalogue: CatalogueStore) -> None:
-    part = catalogue.part("LS-B101")
+    part = catalogue.part(PartRef("LS-B101"))
     assert part is not None
     piece = PartQuantity(part=part, fitted=2, spares=0, pack_rest=0)
 
@@ -122,17 +123,19 @@ def test_a_named_person_may_set_a_price_or_let_it_follow(catalogue: CatalogueSto
 
 
 def test_superseded_pinned_parts_give_way_to_their_successors(catalogue: CatalogueStore) -> None:
-    part = catalogue.part("LS-B101")
+    part = catalogue.part(PartRef("LS-B101"))
     assert part is not None
     old = replace(part, number="LS-B001", status=PartStatus.SUPERSEDED, superseded_by="LS-B002")
     middle = replace(part, number="LS-B002", status=PartStatus.SUPERSEDED, superseded_by="LS-B101")
     ring = replace(part, number="LS-B003", status=PartStatus.SUPERSEDED, superseded_by="LS-B003")
     store = ListStore([part, old, middle, ring])
-    decisions = CAR.positions[0].decisions.model_copy(update={"pinned": ("LS-B001", "LS-B003", "LS-B101")})
+    decisions = CAR.positions[0].decisions.model_copy(
+        update={"pinned": tuple(map(PartRef, ("LS-B001", "LS-B003", "LS-B101")))}
+    )
     position = CAR.positions[0].model_copy(update={"decisions": decisions})
     updated, found = with_successors(CAR.model_copy(update={"positions": (position,)}), store)
-    assert updated.positions[0].decisions.pinned == ("LS-B101", "LS-B003")
-    assert [(one.number_before, one.number_now, one.positions) for one in found] == [("LS-B001", "LS-B101", ("1A",))]
+    assert updated.positions[0].decisions.pinned == (PartRef("LS-B101", part.maker), PartRef("LS-B003"))
+    assert [(one.before.number, one.now.number, one.positions) for one in found] == [("LS-B001", "LS-B101", ("1A",))]
 
 
 def test_drive_offs_cost_what_the_terms_say(plan: SitePlan, catalogue: CatalogueStore, us_tables: RuleTables) -> None:

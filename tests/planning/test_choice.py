@@ -12,6 +12,7 @@ from typing import Any, cast
 import pytest
 
 from spoutline.model.finding import Severity
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import RequirementId, Slot
@@ -20,7 +21,7 @@ from spoutline.planning.sets.choice import Chooser
 from spoutline.planning.sets.loads import Load, SetLimit
 
 REACH = SetLimit(Load.REACH, RequirementId.REACH, Severity.SHOULD, 1.0, Dimension.LENGTH)
-HELD = Held(Slot.NOZZLE, "any")
+HELD = Held(Slot.NOZZLE, PartRef("any"))
 
 
 @dataclass(frozen=True)
@@ -33,7 +34,7 @@ class Offer:
 
     @property
     def hanging_set(self) -> HangingSet:
-        part = SimpleNamespace(number=self.number)
+        part = SimpleNamespace(number=self.number, ref=PartRef(self.number))
         link = cast("Any", SimpleNamespace(slot=Slot.NOZZLE, part=part))
         return HangingSet(links=(link,), price_minor=self.price_minor, currency="USD")
 
@@ -61,7 +62,9 @@ class Table:
     def pool(self) -> SimpleNamespace:
         offers = [one for one in (self.keeping, self.giving_up) if one]
         judged = [
-            SimpleNamespace(slot=Slot.NOZZLE, part=SimpleNamespace(number=one.number), regrets=one.regrets)
+            SimpleNamespace(
+                slot=Slot.NOZZLE, part=SimpleNamespace(number=one.number, ref=PartRef(one.number)), regrets=one.regrets
+            )
             for one in offers
         ]
         return SimpleNamespace(slots={Slot.NOZZLE: judged})

@@ -14,6 +14,7 @@ from spoutline.model.check import Outcome
 from spoutline.model.conversion_answers import OptionKind
 from spoutline.model.conversion_step import StepScope
 from spoutline.model.finding import Severity, Verdict
+from spoutline.model.part_ref import PartRef
 from spoutline.model.position_conversion import (
     ConversionKind,
     DifferenceAction,
@@ -200,7 +201,7 @@ def test_a_described_part_without_figures_cannot_stay_and_says_what_is_missing(c
 
 
 def test_a_described_part_with_all_figures_stays_where_it_fits(catalogue: CatalogueStore) -> None:
-    known = catalogue.part("LS-S101")
+    known = catalogue.part(PartRef("LS-S101"))
     assert known is not None
     assert known.inlet is not None
     assert known.outlet is not None

@@ -13,6 +13,7 @@ from spoutline.model.finding import Severity, Verdict
 from spoutline.model.limit import RuleTables
 from spoutline.model.liquid import LiquidFamily, ListingClass, ListingScheme
 from spoutline.model.part import Part, PartKind, PartStatus
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import AlternativeKind, PlanStatus, PositionPlan
 from spoutline.model.port import FlowPath
 from spoutline.model.requirement import RequirementId, Slot
@@ -130,7 +131,7 @@ def test_a_filler_beyond_the_longest_hose_conflicts_with_the_length_limit(contex
     assert longer.from_value == pytest.approx(5.4864, abs=1e-9)
     assert longer.to_value is not None
     assert longer.to_value > 5.4864
-    assert longer.numbers
+    assert longer.parts
 
 
 def test_what_is_said_to_free_a_set_does_free_it(context: PlanningContext) -> None:
@@ -283,7 +284,7 @@ def test_counts_narrow_with_each_answer(context: PlanningContext) -> None:
 
 
 def test_why_not_names_every_rule_that_a_truck_nozzle_breaks_on_a_gasoline_car_hose(context: PlanningContext) -> None:
-    nozzle = context.parts.part(numbers(plan(TRUCK, context))[-1])
+    nozzle = context.parts.part(PartRef(numbers(plan(TRUCK, context))[-1]))
     assert nozzle is not None
     verdict = why_not(CAR.positions[0], CAR.site, nozzle, context)
     broken = {one.rule_id for one in verdict.findings}
@@ -305,7 +306,7 @@ def test_why_not_of_a_dearer_part_shows_the_best_set_that_holds_it(context: Plan
 
 
 def test_why_not_of_a_chosen_part_says_so_and_of_an_accessory_that_it_has_no_slot(context: PlanningContext) -> None:
-    chosen = context.parts.part(numbers(plan(CAR, context))[0])
+    chosen = context.parts.part(PartRef(numbers(plan(CAR, context))[0]))
     assert chosen is not None
     assert why_not(CAR.positions[0], CAR.site, chosen, context).in_chosen_set
     label = next(part for part in context.parts.search("", PartKind.LABEL, 1))  # type: ignore[attr-defined]

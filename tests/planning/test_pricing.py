@@ -11,6 +11,7 @@ from planning.quoting_terms import DAY, list_of, terms_of
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.faults import InputFault
 from spoutline.model.part import Part
+from spoutline.model.part_ref import PartRef
 from spoutline.model.pricing import GapReason, PriceGap, PriceList, UnitPrice
 from spoutline.model.quotation_terms import RoundingMode, Terms
 from spoutline.planning.pricing.discount_names import check_discount_names
@@ -32,7 +33,7 @@ ROUNDED = {
 
 @pytest.fixture(scope="module")
 def breakaway(catalogue: CatalogueStore) -> Part:
-    part = catalogue.part(BREAKAWAY)
+    part = catalogue.part(PartRef(BREAKAWAY))
     assert part is not None
     return part
 

@@ -18,6 +18,7 @@ from spoutline.model.faults import Cancelled, InputFault
 from spoutline.model.finding import Severity, Verdict
 from spoutline.model.limit import RuleTables
 from spoutline.model.part import PartKind
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.substitute import Misfit, Substitute, Substitutes
@@ -87,7 +88,7 @@ def test_every_place_lists_exactly_the_parts_of_enumeration_each_with_its_best_s
         return
     chosen = plan.chosen.hanging_set
     for link in chosen.links:
-        answer = substitutes(plan, link.part.number, PlanningContext(us_tables, store), with_misfits=True)
+        answer = substitutes(plan, link.part.ref, PlanningContext(us_tables, store), with_misfits=True)
         found = {one.part.number: weighed(one.judged, requirement, us_tables) for one in answer.fitting}
         assert found == {
             number: rank for (slot, number), rank in best.items() if slot is link.slot and number not in chosen.numbers
@@ -106,7 +107,7 @@ def answer_for(
     survey: Survey, slot: Slot, context: PlanningContext, **options: bool
 ) -> tuple[PositionPlan, Substitutes]:
     plan = plan_of(survey, context)
-    return plan, substitutes(plan, part_in(plan, slot), context, **options)
+    return plan, substitutes(plan, PartRef(part_in(plan, slot)), context, **options)
 
 
 @pytest.fixture
@@ -221,7 +222,7 @@ def test_results_come_as_they_are_found_and_the_work_can_be_stopped(context: Pla
     progress = AfterThree()
     stopping = replace(context, listener=stop_listener(progress))
     with pytest.raises(Cancelled):
-        substitutes(plan, whole.part.number, stopping, Listening(progress, found.append))
+        substitutes(plan, whole.part.ref, stopping, Listening(progress, found.append))
     assert len(found) == 3
     assert all(one in whole.fitting for one in found)
     assert progress.done[0][0] == 0
@@ -231,15 +232,17 @@ def test_results_come_as_they_are_found_and_the_work_can_be_stopped(context: Pla
 def test_misfits_are_told_as_they_are_found(context: PlanningContext) -> None:
     told: list[Misfit] = []
     plan = plan_of(CAR, context)
-    answer = substitutes(plan, part_in(plan, Slot.SWIVEL), context, Listening(on_misfit=told.append), with_misfits=True)
+    answer = substitutes(
+        plan, PartRef(part_in(plan, Slot.SWIVEL)), context, Listening(on_misfit=told.append), with_misfits=True
+    )
     assert tuple(told) == answer.misfits
 
 
 def test_a_position_without_a_set_or_a_part_outside_it_is_refused(context: PlanningContext) -> None:
     with pytest.raises(InputFault, match="no set"):
-        substitutes(plan_of(TOO_FAR, context), "QW-N103", context)
+        substitutes(plan_of(TOO_FAR, context), PartRef("QW-N103"), context)
     with pytest.raises(InputFault, match="name a part of the set"):
-        substitutes(plan_of(CAR, context), "QW-N999", context)
+        substitutes(plan_of(CAR, context), PartRef("QW-N999"), context)
 
 
 def test_the_order_of_the_catalogue_rows_does_not_matter(catalogue: CatalogueStore, us_tables: RuleTables) -> None:

@@ -7,11 +7,14 @@ from __future__ import annotations
 
 from planning.surveys import survey_of
 from spoutline.bootstrap import Workbench
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PlanStatus, Succession
 from spoutline.model.requirement import RequirementId
 
 E10 = {"family": "gasoline", "blend_percent": 10}
 E85 = {"family": "gasoline", "blend_percent": 85}
+
+LARKSPINDLE = "Larkspindle Couplings"
 
 
 def test_the_successor_of_a_kept_part_is_the_first_way_out(workbench: Workbench) -> None:
@@ -19,12 +22,14 @@ def test_the_successor_of_a_kept_part_is_the_first_way_out(workbench: Workbench)
     assert plan.status is PlanStatus.DOES_NOT_FIT
     assert plan.conflict is not None
     first, *others = plan.conflict.relaxations
-    assert first.successions == (Succession(number_before="LS-S113", number_now="LS-S101"),)
-    assert "LS-S101" in first.numbers
+    assert first.successions == (
+        Succession(before=PartRef("LS-S113", LARKSPINDLE), now=PartRef("LS-S101", LARKSPINDLE)),
+    )
+    assert "LS-S101" in [part.number for part in first.parts]
     assert RequirementId.DECISION in {one.requirement for one in others}
     after = workbench.plan_position(survey_of(liquid=E10, decisions={"pinned": ("LS-S101",)}), "1A")
     assert after.chosen is not None
-    assert after.chosen.hanging_set.numbers == first.numbers
+    assert after.chosen.hanging_set.refs == first.parts
     assert after.chosen.hanging_set.price_minor == first.price_minor
 
 
@@ -40,4 +45,4 @@ def test_other_kept_parts_stay_kept_beside_the_successor(workbench: Workbench) -
     nozzle = free.chosen.hanging_set.numbers[-1]
     plan = workbench.plan_position(survey_of(liquid=E10, decisions={"pinned": (nozzle, "LS-S113")}), "1A")
     assert plan.conflict is not None
-    assert {nozzle, "LS-S101"} <= set(plan.conflict.relaxations[0].numbers)
+    assert {nozzle, "LS-S101"} <= {part.number for part in plan.conflict.relaxations[0].parts}

@@ -11,6 +11,7 @@ from spoutline.bootstrap import Workbench
 from spoutline.model.check import Outcome
 from spoutline.model.faults import InputFault
 from spoutline.model.finding import Severity, Verdict
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan, SitePlan
 from spoutline.model.record import ChangeReason, CommissioningRecord, PartChange
 from spoutline.model.requirement import Slot
@@ -19,7 +20,7 @@ from spoutline.model.survey import Survey
 
 
 def stock_of(*numbers: str, quantity: int = 1) -> Stock:
-    return Stock(lines=tuple(StockLine(number=number, quantity=quantity) for number in numbers))
+    return Stock(lines=tuple(StockLine(part=PartRef(number), quantity=quantity) for number in numbers))
 
 
 def planned(workbench: Workbench, survey: Survey) -> PositionPlan:
@@ -69,10 +70,10 @@ def test_the_answer_is_that_of_planning_with_the_other_parts_pinned(workbench: W
     plan = planned(workbench, CAR)
     assert plan.chosen is not None
     missing = missing_in(plan, Slot.SWIVEL)
-    others = tuple(number for number in plan.chosen.hanging_set.numbers if number != missing)
+    others = tuple(ref for ref in plan.chosen.hanging_set.refs if ref.number != missing)
     stock = whole_kind(workbench, plan, Slot.SWIVEL)
     for option in options(workbench, CAR, Slot.SWIVEL, stock):
-        decisions = plan.position.decisions.model_copy(update={"pinned": (*others, option.part.number)})
+        decisions = plan.position.decisions.model_copy(update={"pinned": (*others, option.part.ref)})
         position = plan.position.model_copy(update={"decisions": decisions})
         again = workbench.plan_position(Survey(site=CAR.site, positions=(position,)), "1A")
         with_adaptors = again.chosen is not None and len(again.chosen.hanging_set.links) > len(others) + 1
@@ -86,10 +87,10 @@ def test_what_would_do_comes_first_and_changes_are_named(workbench: Workbench) -
     fitting = [option.judged is not None for option in found]
     assert fitting == sorted(fitting, reverse=True)
     assert plan.chosen is not None
-    before = plan.chosen.hanging_set.numbers
+    before = plan.chosen.hanging_set.refs
     for option in found:
         if option.judged is not None:
-            after = option.judged.hanging_set.numbers
+            after = option.judged.hanging_set.refs
             assert set(option.taken_out) == set(before) - set(after)
             assert set(option.put_in) == set(after) - set(before)
 
@@ -97,7 +98,7 @@ def test_what_would_do_comes_first_and_changes_are_named(workbench: Workbench) -
 def test_an_empty_box_and_the_missing_part_itself_are_no_answer(workbench: Workbench) -> None:
     plan = planned(workbench, CAR)
     missing = missing_in(plan, Slot.NOZZLE)
-    empty = replace(stock_of("QW-N106"), lines=(StockLine(number="QW-N106", quantity=0),))
+    empty = replace(stock_of("QW-N106"), lines=(StockLine(part=PartRef("QW-N106"), quantity=0),))
     assert options(workbench, CAR, Slot.NOZZLE, empty) == ()
     assert options(workbench, CAR, Slot.NOZZLE, stock_of(missing)) == ()
     assert options(workbench, CAR, Slot.NOZZLE, Stock(lines=())) == ()

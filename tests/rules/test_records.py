@@ -12,6 +12,7 @@ from spoutline.model.check import Bound, Check, CheckId, Outcome
 from spoutline.model.finding import Severity
 from spoutline.model.limit import LimitStatus
 from spoutline.model.part import NozzleOperation
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, PositionPlan
 from spoutline.model.quantity import Dimension
 from spoutline.model.record import (
@@ -178,7 +179,7 @@ def test_as_built_follows_the_changes_in_order() -> None:
         PartChange(planned="B", fitted=("B2", "A1"), reason=ChangeReason.NOT_ON_VAN),
         PartChange(planned="C", fitted=(), reason=ChangeReason.WISH_OF_CUSTOMER),
     )
-    assert record(parts=("A", "B", "C", "D"), changes=changes).as_built == ("A", "B2", "A1", "D")
+    assert record(parts=("A", "B", "C", "D"), changes=changes).as_built == tuple(map(PartRef, ("A", "B2", "A1", "D")))
 
 
 def test_every_band_has_a_source_and_a_ratio_above_one() -> None:

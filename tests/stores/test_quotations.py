@@ -107,7 +107,7 @@ def test_a_change_of_catalogue_or_price_list_touches_open_quotations(bench: Work
     changed[replaced] = replace(parts[replaced], status=PartStatus.SUPERSEDED, superseded_by="XX-N1")
     changed[heavier] = replace(parts[heavier], mass_kg=parts[heavier].mass_kg + 1)
     found = touched_parts(quotation, ListStore(changed.values()), lists, DAY)
-    assert [(one.part_number, one.touch, one.detail) for one in found] == [
+    assert [(one.part.number, one.touch, one.detail) for one in found] == [
         (gone, Touch.GONE, ""),
         (replaced, Touch.SUPERSEDED, "XX-N1"),
         (heavier, Touch.DATA, "mass_kg"),
@@ -115,7 +115,7 @@ def test_a_change_of_catalogue_or_price_list_touches_open_quotations(bench: Work
     line = quotation.options[0].lines[0]
     dearer = list_of({line.part_number: {1: "999.00"}}, maker=line.maker, valid_from=date(2026, 11, 1))
     found = touched_parts(quotation, ListStore(parts.values()), (*lists, dearer), DAY)
-    assert [(one.part_number, one.touch) for one in found] == [(line.part_number, Touch.PRICE)]
+    assert [(one.part.number, one.touch) for one in found] == [(line.part_number, Touch.PRICE)]
     later = touched_parts(quotation, ListStore(parts.values()), lists, date(2028, 1, 1))
     assert {one.touch for one in later} == {Touch.PRICE_GONE}
 

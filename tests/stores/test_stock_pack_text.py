@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 from spoutline.book.pack_job_text import pack_job_from_toml, read_pack_job
 from spoutline.book.stock_text import read_stock, stock_from_csv
 from spoutline.model.faults import InputFault
+from spoutline.model.part_ref import PartRef
 from spoutline.model.position_tag import PositionTag, tag_from_text
 
 
@@ -27,7 +28,7 @@ def test_a_stock_list_is_read_in_the_ways_that_spreadsheets_write_it(text: str, 
     path = tmp_path / "stock.csv"
     path.write_text(text, encoding="utf-8")
     stock = read_stock(path)
-    assert (stock.quantity("QW-N1"), stock.quantity("QW-N2"), stock.quantity("QW-N3")) == (2, 0, 0)
+    assert [stock.quantity(PartRef(f"QW-N{at}")) for at in (1, 2, 3)] == [2, 0, 0]
 
 
 @pytest.mark.parametrize(

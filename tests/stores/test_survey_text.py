@@ -188,7 +188,8 @@ def test_no_json_value_in_a_field_brings_anything_but_an_input_fault(value: obje
 
 
 def test_names_that_nothing_stands_behind_are_reported_together() -> None:
-    named = document(decisions={"pinned": ["A-1", "A-9"], "refused": ["B-9"]})
+    hanging = [{"kind": "nozzle", "number": number} for number in ("C-9", "C-7")]
+    named = document(decisions={"pinned": ["A-1", "A-9"], "refused": ["B-9"]}, installed=hanging)
     named["site"] |= {"jurisdiction": "us_genral", "currency": "CHF"}
     survey = survey_from_json(json.dumps(named), "survey.json")
     with pytest.raises(InputFault) as refused:
@@ -196,7 +197,8 @@ def test_names_that_nothing_stands_behind_are_reported_together() -> None:
             survey,
             jurisdictions=("europe", "us_general"),
             currencies=("EUR", "USD"),
-            unknown_parts=lambda numbers: {number: ("A-1",) for number in numbers if number.endswith("9")},
+            wrong_parts=lambda parts: {part: "near it are A-1" for part in parts if part.number.endswith("9")},
+            shared_numbers=lambda parts: {part: "two makers have it" for part in parts if part.number.endswith("7")},
         )
     texts = [str(problem) for problem in refused.value.problems]
     assert "site.jurisdiction: 'us_genral'" in texts[0]
@@ -206,6 +208,8 @@ def test_names_that_nothing_stands_behind_are_reported_together() -> None:
     assert "positions[0].decisions.pinned[1]: 'A-9'" in texts[2]
     assert "near it are A-1" in texts[2]
     assert "positions[0].decisions.refused[0]: 'B-9'" in texts[3]
+    assert "positions[0].installed[1].number: 'C-7'" in texts[4]
+    assert len(texts) == 5  # a part that hangs there need be in no catalogue
 
 
 def test_choices_say_what_is_left_when_they_are_many() -> None:

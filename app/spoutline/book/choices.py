@@ -27,9 +27,3 @@ def not_one_of(value: str, known: tuple[str, ...], *, field: str, place: str = "
 def taken(value: str, *, field: str) -> InputFault:
     """Return the fault for a ``value`` of ``field`` that already names something else."""
     return InputFault((InputProblem("", field, repr(value), "this name is taken already; choose another"),))
-
-
-def unknown_number(value: str, near: tuple[str, ...]) -> str:
-    """Return what would be right in place of a part number that the catalogue does not hold."""
-    hint = f"; near it are {', '.join(near)}" if near else ""
-    return f"it must be a part number of the catalog{hint}"

@@ -26,6 +26,7 @@ from spoutline.book.quotation_tables import (
 from spoutline.book.schema import store_faults
 from spoutline.database.engine import shown_url
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
+from spoutline.model.part_ref import PartRef
 from spoutline.model.quotation import Quotation, QuotationStatus
 from spoutline.model.quotation_life import OPEN, check_step, ordered_option
 
@@ -316,14 +317,14 @@ class QuotationBook:
 
 def check_prices(quotation: Quotation) -> None:
     """Raise ``InputFault`` naming every part without a price for which nobody answers."""
-    found: dict[str, InputProblem] = {}
+    found: dict[PartRef, InputProblem] = {}
     for _, line in quotation.open_lines:
         reason = line.gap.value.replace("_", " ") if line.gap else "no price"
         detail = f" ({line.gap_detail})" if line.gap_detail else ""
         wanted = "add it to a price list, or to [[overrides]] of the terms with the name of who answers for it"
-        found[line.part_number] = InputProblem("", line.part_number, f"{reason}{detail}", wanted)
+        found[line.part] = InputProblem("", line.part_number, f"{reason}{detail}", wanted)
     if found:
-        raise InputFault(tuple(found[number] for number in sorted(found)))
+        raise InputFault(tuple(found[part] for part in sorted(found)))
 
 
 def _check_name(by: str) -> None:

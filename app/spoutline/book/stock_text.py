@@ -1,30 +1,33 @@
-"""A stock list as CSV text: part number and quantity, every fault with its line."""
+"""A stock list as CSV text: part number, quantity and maker, every fault with its line."""
 
 from __future__ import annotations
 
 import csv
 import io
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 
 from spoutline.input_bounds import BOUNDS, bounded_text, csv_rows
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.part_ref import PartRef
 from spoutline.model.stock import Stock, StockLine
 
-_NUMBER, _QUANTITY = "part_number", "quantity"
+_NUMBER, _QUANTITY, _MAKER = "part_number", "quantity", "maker"
 _MOST = 100_000
 _LONGEST_QUANTITY = 12  # digits, leading zeros among them
 _SHOWN = 60
 
 
-def read_stock(path: Path) -> Stock:
+def read_stock(path: Path, read_ref: Callable[[str], PartRef] = PartRef) -> Stock:
     """Return the stock list in the UTF-8 file ``path``; raise ``InputFault`` naming what is wrong."""
     text = bounded_text(path, BOUNDS.stock_bytes, "file", "a readable UTF-8 stock list is needed")
-    return stock_from_csv(text, str(path))
+    return stock_from_csv(text, str(path), read_ref)
 
 
-def stock_from_csv(text: str, place: str) -> Stock:
+def stock_from_csv(text: str, place: str, read_ref: Callable[[str], PartRef] = PartRef) -> Stock:
     """Return the stock list in CSV text with the columns part_number and quantity, parted by commas or semicolons.
+
+    A column maker may stand beside them; without it ``read_ref`` reads the maker out of a part number that names one.
 
     Raises
     ------
@@ -40,15 +43,15 @@ def stock_from_csv(text: str, place: str) -> Stock:
         raise InputFault((InputProblem(place, "columns", ", ".join(heads) or "nothing", wanted),))
     reader.fieldnames = heads
     problems: list[InputProblem] = []
-    lines: dict[str, StockLine] = {}
+    lines: dict[PartRef, StockLine] = {}
     for row in csv_rows(reader, lambda: f"{place}, line {reader.reader.line_num}"):
-        line = _line(row, f"{place}, line {reader.line_num}", problems)
+        line = _line(row, f"{place}, line {reader.line_num}", problems, read_ref)
         if line is None:
             continue
-        if line.number in lines:
+        if line.part in lines:
             wanted = "each part number stands once"
-            problems.append(InputProblem(f"{place}, line {reader.line_num}", _NUMBER, repr(line.number), wanted))
-        lines[line.number] = line
+            problems.append(InputProblem(f"{place}, line {reader.line_num}", _NUMBER, repr(str(line.part)), wanted))
+        lines[line.part] = line
     if problems:
         raise InputFault(tuple(problems))
     return Stock(lines=tuple(lines.values()))
@@ -58,7 +61,9 @@ def _head(reader: csv.DictReader[str]) -> Iterator[Sequence[str]]:
     yield reader.fieldnames or ()
 
 
-def _line(row: dict[str, str | None], place: str, problems: list[InputProblem]) -> StockLine | None:
+def _line(
+    row: dict[str, str | None], place: str, problems: list[InputProblem], read_ref: Callable[[str], PartRef]
+) -> StockLine | None:
     """Return a line of the list; None for an empty line and for a faulty one."""
     number, quantity = (row.get(_NUMBER) or "").strip(), (row.get(_QUANTITY) or "").strip()
     if not number and not quantity:
@@ -71,4 +76,5 @@ def _line(row: dict[str, str | None], place: str, problems: list[InputProblem]) 
             InputProblem(place, _QUANTITY, repr(quantity[:_SHOWN]), f"a whole number from 0 to {_MOST} is needed")
         )
         return None
-    return StockLine(number=number, quantity=int(quantity))
+    maker = (row.get(_MAKER) or "").strip()
+    return StockLine(part=PartRef(number, maker) if maker else read_ref(number), quantity=int(quantity))

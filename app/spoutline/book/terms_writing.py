@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, TypeAlias
 
 from pydantic import BaseModel
 
+from spoutline.model.part_ref import PartRef
 from spoutline.model.quotation_terms import Terms
 from spoutline.model.usual_terms import UsualTerms
 
@@ -110,6 +111,8 @@ def _plain(value: object) -> Plain:
                 for name, field in type(value).model_fields.items()
                 if not _is_silent(inner := getattr(value, name), field.default)
             }
+        case PartRef():
+            return {"maker": value.maker, "number": value.number} if value.maker else value.number
         case Enum():
             return str(value.value)
         case str() | int() | Decimal() | date():

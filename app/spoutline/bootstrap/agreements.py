@@ -381,15 +381,15 @@ class AgreementService:
         old = before.positions if before and only else ()
         both = {**{one.label: one for one in old}, **taken}
         order = [one.label for one in survey.positions if one.label in both]
-        known = {(one.maker, one.part_number): one for one in (*(before.parts if before else ()), *made.parts)}
+        known = {one.ref: one for one in (*(before.parts if before else ()), *made.parts)}
         positions = tuple(both[label] for label in order)
-        used = {(one.maker, one.part_number) for place in positions for one in place.pieces}
+        used = {one.ref for place in positions for one in place.pieces}
         entry = made.model_copy(
             update={
                 "serial": line.entries[-1].serial + 1 if line else 1,
                 "survey_id": survey_id if survey_id is not None else (line.survey_id if line else made.survey_id),
                 "positions": positions,
-                "parts": tuple(known[key] for key in sorted(used)),
+                "parts": tuple(known[key] for key in sorted(used, key=lambda ref: (ref.maker, ref.number))),
             }
         )
         return (line.id if line else None), entry

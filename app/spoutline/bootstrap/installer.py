@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from spoutline.model.inspection import DueItem
     from spoutline.model.limit import RuleTables
     from spoutline.model.pack import PackJob
+    from spoutline.model.part_ref import PartRef
     from spoutline.model.plan import PositionPlan, SitePlan
     from spoutline.model.record import (
         CommissioningRecord,
@@ -140,7 +141,7 @@ class InstallerService:
         from spoutline.book.record_files import content_of
         from spoutline.documents.pack.form_reading import records_from_form
 
-        return records_from_form(content_of(path, "form"), str(path))
+        return records_from_form(content_of(path, "form"), str(path), self._sources.catalogue().read_refs)
 
     def read_photo(self, path: Path) -> tuple[PhotoNote, bytes]:
         """Return a photo (PNG or JPEG) with the note that a record keeps of it; raise ``InputFault``."""
@@ -154,13 +155,14 @@ class InstallerService:
         Raises
         ------
         InputFault
-            The record is of another site, position or revision than the plan.
+            The record is of another site, position or revision than the plan, or several makers have a number in it.
         """
-        from spoutline.planning.pack.picked import plan_of
+        from spoutline.planning.pack.picked import plan_of, with_makers
         from spoutline.rules.work.records import judged_record, record_items
 
         plan = plan_of(record, site_plan)
-        return judged_record(record, record_items(plan), self._bands())
+        named = with_makers(record, plan, self._sources.catalogue())
+        return judged_record(named, record_items(plan), self._bands())
 
     def record_sheet(
         self,
@@ -226,22 +228,24 @@ class InstallerService:
         """Return the stock list in a CSV file; raise ``InputFault`` with every fault and its line."""
         from spoutline.book.stock_text import read_stock
 
-        return read_stock(path)
+        return read_stock(path, self._sources.catalogue().read_ref)
 
     def stock_from_csv(self, text: str, place: str) -> Stock:
         """Return the stock list in a CSV text; raise ``InputFault`` with every fault and its line."""
         from spoutline.book.stock_text import stock_from_csv
 
-        return stock_from_csv(text, place)
+        return stock_from_csv(text, place, self._sources.catalogue().read_ref)
 
-    def swap_options(self, survey: Survey, plan: PositionPlan, missing: str, stock: Stock) -> tuple[SwapOption, ...]:
+    def swap_options(
+        self, survey: Survey, plan: PositionPlan, missing: PartRef | str, stock: Stock
+    ) -> tuple[SwapOption, ...]:
         """Return what of the stock would do in place of a missing part, each re-checked; raise ``InputFault``."""
         from spoutline.planning.pack.swap import swap_options
         from spoutline.planning.sets.context import PlanningContext
 
-        return swap_options(
-            plan, missing, stock, PlanningContext(self._sources.tables(survey), self._sources.catalogue())
-        )
+        catalogue = self._sources.catalogue()
+        wanted = catalogue.read_ref(missing) if isinstance(missing, str) else missing
+        return swap_options(plan, wanted, stock, PlanningContext(self._sources.tables(survey), catalogue))
 
 
 def _read_bands() -> Mapping[RecordItemId, ReadingBand]:

@@ -27,6 +27,7 @@ if TYPE_CHECKING:
     from spoutline.model.conversion_step import StepTable
     from spoutline.model.limit import RuleTables
     from spoutline.model.part import Part, PartKind
+    from spoutline.model.part_ref import PartRef
     from spoutline.model.plan import PartVerdict, PositionPlan, Provenance, SitePlan, SlotCount
     from spoutline.model.substitute import Substitutes
     from spoutline.model.survey import Position, Survey
@@ -86,30 +87,32 @@ class Workbench:
 
         return counts_for(_position(survey, label), survey.site, self._context(survey))
 
-    def why_not(self, survey: Survey, label: str, number: str, progress: Progress | None = None) -> PartVerdict:
+    def why_not(
+        self, survey: Survey, label: str, named: PartRef | str, progress: Progress | None = None
+    ) -> PartVerdict:
         """Return every rule that a catalogue part breaks at a position, or how it could serve there."""
         from spoutline.planning.sets.why_not import why_not
 
-        position, part = _position(survey, label), self.part(number)
+        position, part = _position(survey, label), self.part(named)
         return why_not(position, survey.site, part, self._context(survey, progress))
 
     def substitutes(
         self,
         survey: Survey,
         plan: PositionPlan,
-        number: str,
+        named: PartRef | str,
         listening: Listening | None = None,
         *,
         with_misfits: bool = False,
     ) -> Substitutes:
-        """Return what else could hang in place of the part ``number`` of a planned set; raise ``InputFault``.
+        """Return what else could hang in place of the part ``named`` of a planned set; raise ``InputFault``.
 
         Raise ``Cancelled`` where the listener asks to stop.
         """
         from spoutline.planning.sets.substitutes import substitutes
 
         context = self._context(survey, listening.progress if listening else None)
-        return substitutes(plan, number, context, listening, with_misfits=with_misfits)
+        return substitutes(plan, self.read_ref(named), context, listening, with_misfits=with_misfits)
 
     def provenance(self, survey: Survey) -> Provenance:
         """Return what a result for a survey is made from."""
@@ -123,15 +126,17 @@ class Workbench:
         """Return parts whose number, name or maker holds ``text``, sorted by number."""
         return self._stores.catalogue().search(text, kind, limit)
 
-    def part(self, number: str) -> Part:
-        """Return one part by number; raise ``InputFault`` with near numbers for an unknown one."""
-        from spoutline.book.choices import unknown_number
+    def part(self, named: PartRef | str) -> Part:
+        """Return the part that a reference, or a text such as a person types, names.
 
-        catalogue = self._stores.catalogue()
-        part = catalogue.part(number)
+        Raise ``InputFault`` with near numbers for an unknown one, and with its makers for a number that several have.
+        """
+        from spoutline.planning.part_names import wrong_refs
+
+        catalogue, ref = self._stores.catalogue(), self.read_ref(named)
+        part = catalogue.part(ref)
         if part is None:
-            wanted = unknown_number(number, catalogue.nearest_numbers(number))
-            raise InputFault((InputProblem("", "part number", repr(number), wanted),))
+            raise InputFault((InputProblem("", "part number", repr(str(ref)), wrong_refs((ref,), catalogue)[ref]),))
         return part
 
     def catalogue_edition(self) -> str:
@@ -147,6 +152,14 @@ class Workbench:
 
         tables = self._jurisdictions.tables(jurisdiction)
         return tuple(UsualPrices(self._stores.catalogue()).all_questions(tables))
+
+    def read_ref(self, named: PartRef | str) -> PartRef:
+        """Return what a text refers to: a number, or a maker, a blank and a number."""
+        return self._stores.catalogue().read_ref(named) if isinstance(named, str) else named
+
+    def parts_named(self, text: str) -> tuple[Part, ...]:
+        """Return the parts that a person names in one line; raise ``InputFault`` where one cannot be told."""
+        return tuple(self.part(ref) for ref in self._stores.catalogue().read_refs(text))
 
     @property
     def language(self) -> Language:
@@ -288,7 +301,7 @@ class Workbench:
         )
 
     def _checked_tables(self, survey: Survey) -> RuleTables:
-        """Return the rule tables of a survey whose jurisdiction, currency, agency and decided parts exist.
+        """Return the rule tables of a survey whose jurisdiction, currency, agency and parts can be told.
 
         What the air agency of the survey asks for is among the rows of its jurisdiction.
         """
@@ -298,7 +311,8 @@ class Workbench:
             survey,
             jurisdictions=self._jurisdictions.ids(),
             currencies=self._stores.catalogue().currencies(),
-            unknown_parts=self._unknown_parts,
+            wrong_parts=self._wrong_parts,
+            shared_numbers=self._shared_numbers,
         )
         from spoutline.planning.conversion.convert_site import check_agency
         from spoutline.rules.conversion.demands import with_agency_demands
@@ -312,10 +326,15 @@ class Workbench:
     def _steps(self) -> StepTable:
         return self.converting().steps()
 
-    def _unknown_parts(self, numbers: tuple[str, ...]) -> dict[str, tuple[str, ...]]:
-        catalogue = self._stores.catalogue()
-        known = {part.number for part in catalogue.parts(numbers)}
-        return {number: catalogue.nearest_numbers(number) for number in numbers if number not in known}
+    def _wrong_parts(self, refs: tuple[PartRef, ...]) -> dict[PartRef, str]:
+        from spoutline.planning.part_names import wrong_refs
+
+        return wrong_refs(refs, self._stores.catalogue())
+
+    def _shared_numbers(self, refs: tuple[PartRef, ...]) -> dict[PartRef, str]:
+        from spoutline.planning.part_names import shared_numbers
+
+        return shared_numbers(refs, self._stores.catalogue())
 
     def _price_folders(self) -> tuple[Path, ...]:
         """Return the folders of price lists: the program's, the person's where there is one, those of the settings."""

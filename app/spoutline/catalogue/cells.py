@@ -62,6 +62,7 @@ def _no_word_twice(words: tuple[_Choice, ...]) -> tuple[_Choice, ...]:
 YesNo = Annotated[bool, BeforeValidator(_yes_or_no)]
 PortCell = Annotated[Port, BeforeValidator(_port)]
 Name = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=120)]
+MakerPrefix = Annotated[str, StringConstraints(pattern=r"^[A-Z]{2}$")]
 PartNumber = Annotated[str, StringConstraints(pattern=r"^[A-Z]{2}-[A-Z][0-9]{3,6}$")]
 PriceCell = Annotated[Decimal, Field(ge=0, le=100_000, decimal_places=2)]
 

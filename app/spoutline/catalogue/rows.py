@@ -12,11 +12,12 @@ from typing import Any, ClassVar, Self
 from pydantic import BaseModel, ConfigDict, Field, create_model, model_validator
 from pydantic_core import PydanticCustomError
 
-from spoutline.catalogue.cells import Name, PartNumber, PortCell, PriceCell, YesNo, words_cell
+from spoutline.catalogue.cells import MakerPrefix, Name, PartNumber, PortCell, PriceCell, YesNo, words_cell
 from spoutline.catalogue.table_rules import table_faults
 from spoutline.model.figure import plain_number
 from spoutline.model.part import ACCESSORIES, Part, PartKind, PartStatus, Price
 from spoutline.model.part_figures import BLOCKS, BLOCKS_OF_KIND, PartFigure, figures_of
+from spoutline.model.part_ref import PartRef
 from spoutline.model.port import Port
 
 KIND_LETTERS: dict[PartKind, str] = {
@@ -60,6 +61,12 @@ class PartRow(BaseModel):
     name: Name = Field(description="what the part is, in trade words")
     status: PartStatus = Field(description="where the part stands in its maker's range")
     superseded_by: PartNumber | None = Field(None, description="number of the part that took its place")
+    maker: MakerPrefix | None = Field(
+        None, description="prefix of its maker; empty: the one that the number starts with"
+    )
+    superseded_by_maker: MakerPrefix | None = Field(
+        None, description="prefix of the successor's maker; empty: that of maker, or as the successor's number starts"
+    )
     price_usd: PriceCell | None = Field(None, description="list price, US dollars; empty where there is none")
     price_eur: PriceCell | None = Field(None, description="list price, euros; empty where there is none")
     lead_days: int = Field(ge=0, le=400, description="lead time, days")
@@ -105,7 +112,9 @@ class PartRow(BaseModel):
             yield "number", f"a {kind} has the letter {letter} after the hyphen"
         if (self.status is PartStatus.SUPERSEDED) != (self.superseded_by is not None):
             yield "superseded_by", "a superseded part names the part that took its place, and no other part does"
-        if self.superseded_by == self.number:
+        if self.superseded_by_maker is not None and self.superseded_by is None:
+            yield "superseded_by_maker", "only a part that has a successor names the maker of it"
+        if self.successor == self.source_ref:
             yield "superseded_by", "a part cannot take its own place"
         columns = {figure.path: figure.declared.column for figure in figures_of(kind)}
         for fault in table_faults(self.to_part("")):
@@ -120,6 +129,18 @@ class PartRow(BaseModel):
         if faults:
             raise PydanticCustomError(CROSS_FAULT, "the cells do not fit together", {"faults": faults})
         return self
+
+    @property
+    def source_ref(self) -> PartRef:
+        """Number and prefix of the maker: what the source tables know the part by."""
+        return PartRef(self.number, self.maker or self.number[:2])
+
+    @property
+    def successor(self) -> PartRef | None:
+        """Number and prefix of the part that took its place."""
+        if self.superseded_by is None:
+            return None
+        return PartRef(self.superseded_by, self.superseded_by_maker or self.maker or self.superseded_by[:2])
 
     @property
     def prices(self) -> tuple[Price, ...]:

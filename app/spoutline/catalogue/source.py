@@ -7,7 +7,7 @@ import difflib
 import hashlib
 import tomllib
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Any, TypeVar, get_origin
 
@@ -17,6 +17,7 @@ from pydantic_core import ErrorDetails
 from spoutline.catalogue.rows import CROSS_FAULT, TABLES, PartRow
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part
+from spoutline.model.part_ref import PartRef
 
 MAKERS_FILE = "makers.toml"
 EDITION_FILE = "edition.toml"
@@ -101,13 +102,22 @@ def read_source(source: Path) -> SourceCatalogue:
     if reading.problems or edition is None:
         raise InputFault(tuple(reading.problems))
     names = {maker.prefix: maker.name for maker in makers}
-    parts = (row.to_part(names[row.number[:2]]) for _place, row in reading.rows)
+    parts = (_part(row, names) for _place, row in reading.rows)
     return SourceCatalogue(
         edition=edition.edition,
         fingerprint=fingerprint_of(source),
         makers=tuple(Maker(prefix=maker.prefix, name=maker.name) for maker in makers),
-        parts=tuple(sorted(parts, key=lambda part: part.number)),
+        parts=tuple(sorted(parts, key=lambda part: part.ref)),
     )
+
+
+def _part(row: PartRow, names: dict[str, str]) -> Part:
+    """Return the part of a row; ``names`` are the makers by prefix."""
+    part = row.to_part(names[row.source_ref.maker])
+    successor = row.successor
+    if successor is None or successor.maker == row.source_ref.maker:
+        return part
+    return replace(part, superseded_by_maker=names[successor.maker])
 
 
 def _read_table(path: Path, row_type: type[PartRow], reading: _Reading) -> None:
@@ -202,20 +212,21 @@ def _check_makers(makers: Iterable[_MakerEntry], reading: _Reading) -> None:
 
 
 def _check_numbers(reading: _Reading) -> None:
-    """Every number stands for one part, and a successor is an active part of the same kind."""
-    places: dict[str, str] = {}
-    rows: dict[str, PartRow] = {}
+    """Every number of a maker stands for one part, and a successor is a part of the same kind."""
+    places: dict[PartRef, str] = {}
+    rows: dict[PartRef, PartRow] = {}
     for place, row in reading.rows:
-        if row.number in places:
-            reading.fault(place, "number", repr(row.number), f"a number of its own; {places[row.number]} has this one")
-        places.setdefault(row.number, place)
-        rows.setdefault(row.number, row)
+        ref = row.source_ref
+        if ref in places:
+            reading.fault(place, "number", repr(row.number), f"a number of its own; {places[ref]} has this one")
+        places.setdefault(ref, place)
+        rows.setdefault(ref, row)
     for place, row in reading.rows:
-        if row.superseded_by is None or row.superseded_by in reading.unsound:
+        if row.successor is None or row.superseded_by in reading.unsound:
             continue
-        successor = rows.get(row.superseded_by)
+        successor = rows.get(row.successor)
         if successor is None:
-            near = difflib.get_close_matches(row.superseded_by, rows, n=1)
+            near = difflib.get_close_matches(row.successor.number, [ref.number for ref in rows], n=1)
             hint = f"; the nearest is {near[0]}" if near else ""
             reading.fault(place, "superseded_by", repr(row.superseded_by), f"the number of a part in the catalog{hint}")
         elif successor.part_kind is not row.part_kind:
@@ -225,9 +236,12 @@ def _check_numbers(reading: _Reading) -> None:
 
 def _check_prefixes(prefixes: set[str], reading: _Reading) -> None:
     for place, row in reading.rows:
-        if row.number[:2] not in prefixes:
-            wanted = f"a number that starts with a maker's prefix: {', '.join(sorted(prefixes))}"
-            reading.fault(place, "number", repr(row.number), wanted)
+        known = ", ".join(sorted(prefixes))
+        if row.maker is None and row.number[:2] not in prefixes:
+            reading.fault(place, "number", repr(row.number), f"a number that starts with a maker's prefix: {known}")
+        for column, prefix in (("maker", row.maker), ("superseded_by_maker", row.superseded_by_maker)):
+            if prefix is not None and prefix not in prefixes:
+                reading.fault(place, column, repr(prefix), f"a maker's prefix: {known}")
 
 
 def _toml(path: Path, model: type[_Model], reading: _Reading) -> _Model | None:

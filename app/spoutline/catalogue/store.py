@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import difflib
+import re
 import threading
+from collections import defaultdict
 from collections.abc import Sequence
 
 from sqlalchemy import ColumnElement, Connection, Engine, func, select
@@ -14,6 +16,7 @@ from spoutline.catalogue.tables import EditionRow, ListingRow, PartRecord, Price
 from spoutline.model.candidate_filter import CandidateFilter
 from spoutline.model.faults import StoreFault
 from spoutline.model.part import Part, PartKind, PartStatus
+from spoutline.model.part_ref import PartRef
 
 _NEAREST = 3
 _LOOK_ALIKE = str.maketrans("oil", "011")
@@ -23,9 +26,9 @@ _CHUNK = 10_000  # numbers in one query: below the 32 766 bound values of SQLite
 class CatalogueStore:
     """Reads the compiled catalogue; implements ``planning.protocols.PartStore``.
 
-    Parts come sorted by number. A part once read is kept, under a key that the database never gives to another part,
-    so that a later question costs one query for keys. Every method may be called from several threads and raises
-    ``StoreFault`` where the database fails.
+    Parts come sorted by number, equal numbers by maker. A part once read is kept, under a key that the database never
+    gives to another part, so that a later question costs one query for keys. Every method may be called from several
+    threads and raises ``StoreFault`` where the database fails.
     """
 
     def __init__(self, engine: Engine) -> None:
@@ -60,15 +63,43 @@ class CatalogueStore:
             counted = {kind: count for kind, count in connection.execute(query)}  # noqa: C416  (a result is no list of pairs)
         return {kind: counted.get(kind.value, 0) for kind in PartKind}
 
-    def part(self, number: str) -> Part | None:
-        """Return one part by number."""
-        return next(iter(self._where(PartRecord.number == number)), None)
+    def part(self, ref: PartRef) -> Part | None:
+        """Return the part that ``ref`` names; None where there is none, or several have a bare number."""
+        found = self.parts((ref,))
+        return found[0] if len(found) == 1 else None
 
-    def parts(self, numbers: Sequence[str]) -> tuple[Part, ...]:
-        """Return the parts with these numbers, unknown numbers left out."""
-        distinct = sorted(set(numbers))
-        chunks = [distinct[start : start + _CHUNK] for start in range(0, len(distinct), _CHUNK)]
-        return tuple(part for chunk in chunks for part in self._where(PartRecord.number.in_(chunk)))
+    def parts(self, refs: Sequence[PartRef]) -> tuple[Part, ...]:
+        """Return every part that one of ``refs`` names: none for an unknown one, several for a shared bare number."""
+        makers: dict[str, set[str]] = defaultdict(set)
+        for ref in refs:
+            makers[ref.number].add(ref.maker)
+        numbers = sorted(makers)
+        chunks = [numbers[start : start + _CHUNK] for start in range(0, len(numbers), _CHUNK)]
+        found = (part for chunk in chunks for part in self._where(PartRecord.number.in_(chunk)))
+        return tuple(part for part in found if not makers[part.number].isdisjoint(("", part.maker)))
+
+    def read_ref(self, text: str) -> PartRef:
+        """Return what a person who writes ``text`` refers to: a number, or a maker, a blank and a number.
+
+        Capitals in a maker's name do not count. What starts with no known maker is a number as it stands.
+        """
+        text = text.strip()
+        if " " not in text:
+            return PartRef(text)
+        with store_faults(self._engine), self._engine.connect() as connection:
+            makers = connection.execute(select(PartRecord.maker).distinct()).scalars().all()
+        for maker in sorted(makers, key=len, reverse=True):
+            if text.casefold().startswith(f"{maker.casefold()} "):
+                return PartRef(text[len(maker) :].strip(), maker)
+        return PartRef(text)
+
+    def read_refs(self, text: str) -> tuple[PartRef, ...]:
+        """Return every part that a person names in one line, parted by commas, semicolons, plus signs or blanks."""
+        found: list[PartRef] = []
+        for piece in filter(None, map(str.strip, re.split(r"[,;+\n]", text))):
+            ref = self.read_ref(piece)
+            found.extend((ref,) if ref.maker else map(PartRef, piece.split()))
+        return tuple(found)
 
     def search(self, text: str, kind: PartKind | None, limit: int) -> tuple[Part, ...]:
         """Return up to ``limit`` parts, by number, whose number, name or maker holds every word of ``text``."""
@@ -93,7 +124,7 @@ class CatalogueStore:
         with store_faults(self._engine), self._engine.connect() as connection:
             part_ids = connection.execute(select(PartRecord.id).where(*conditions)).scalars().all()
             parts = self._read(connection, part_ids)
-        return tuple(sorted(parts, key=lambda part: part.number))
+        return tuple(sorted(parts, key=lambda part: (part.number, part.maker)))
 
     def _read(self, connection: Connection, part_ids: Sequence[int]) -> list[Part]:
         """Return the parts with these keys, from memory where they were read before."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from enum import StrEnum
 from typing import TYPE_CHECKING, Any
 
-from sqlalchemy import Boolean, Double, ForeignKey, Index, Integer, MetaData, String
+from sqlalchemy import Boolean, Double, ForeignKey, Index, Integer, MetaData, String, UniqueConstraint
 from sqlalchemy.orm import DeclarativeBase, Mapped, MappedColumn, mapped_column
 from sqlalchemy.types import TypeEngine
 
@@ -43,7 +43,7 @@ class EditionRow(CatalogueTable):
 
 
 class MakerRow(CatalogueTable):
-    """An invented maker and the prefix of its part numbers."""
+    """An invented maker and the prefix by which the source tables know it."""
 
     __tablename__ = "catalogue_maker"
 
@@ -57,13 +57,14 @@ class PartRecord(CatalogueTable):
     __tablename__ = "catalogue_part"
 
     id: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
-    number: Mapped[str] = mapped_column(String(NUMBER_LENGTH), unique=True)
+    number: Mapped[str] = mapped_column(String(NUMBER_LENGTH))  # unique within its maker
     maker: Mapped[str] = mapped_column(String(NAME_LENGTH))
     kind: Mapped[str] = mapped_column(String(WORD_LENGTH))
     name: Mapped[str] = mapped_column(String(NAME_LENGTH))
     search_text: Mapped[str] = mapped_column(String(3 * NAME_LENGTH))  # number, name and maker, case folded
     status: Mapped[str] = mapped_column(String(WORD_LENGTH))
     superseded_by: Mapped[str | None] = mapped_column(String(NUMBER_LENGTH))
+    superseded_by_maker: Mapped[str | None] = mapped_column(String(NAME_LENGTH))  # None: the same maker
     path: Mapped[str | None] = mapped_column(String(WORD_LENGTH))
     lead_time_days: Mapped[int]
     pack_quantity: Mapped[int]
@@ -73,7 +74,10 @@ class PartRecord(CatalogueTable):
         temperature_minimum_c: Mapped[float]
         temperature_maximum_c: Mapped[float]
 
-    __table_args__ = (Index(None, "kind", "status"),)
+    __table_args__ = (
+        UniqueConstraint("number", "maker", name="uq_catalogue_part_number_maker"),
+        Index(None, "kind", "status"),
+    )
 
 
 class PortRow(CatalogueTable):

@@ -13,6 +13,7 @@ from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.progress import TerminalProgress
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.part_ref import told_apart
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -110,7 +111,7 @@ def _agreed(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     else:
         lines = [entry_line(agreed)]
         lines += [
-            f"  {one.label}: {', '.join(link.part_number for link in one.set) or '-'}" for one in agreed.positions
+            f"  {one.label}: {', '.join(told_apart(link.ref for link in one.set)) or '-'}" for one in agreed.positions
         ]
         write_standard_output("".join(f"{line}\n" for line in lines))
     return ExitCode.FITS
@@ -131,9 +132,12 @@ def difference_lines(columns: Mapping[str, SetsByLabel], survey: Survey) -> Iter
         if not position.differs:
             continue
         yield f"{position.label}:"
+        all_parts = [link.ref for links in position.sets for link in links or ()]
         for name, links in zip(columns, position.sets, strict=True):
-            parts = ", ".join(f"{one.part_number}{' (stays)' if one.kept else ''}" for one in links or ())
-            yield f"  {name:<{width}}  {parts or '-'}"
+            hanging = links or ()
+            shown = told_apart((link.ref for link in hanging), all_parts)
+            marked = (f"{text}{' (stays)' if link.kept else ''}" for text, link in zip(shown, hanging, strict=True))
+            yield f"  {name:<{width}}  {', '.join(marked) or '-'}"
     yield f"{sum(one.differs for one in found)} of {len(found)} positions differ."
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from contextlib import AbstractContextManager
 from datetime import date
 from typing import TYPE_CHECKING
@@ -15,6 +15,7 @@ from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.quotation import QuotationStatus
 from spoutline.whole_files import OutputPlan, Staged
 
@@ -184,14 +185,20 @@ def _changes(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return ExitCode.FITS
 
 
+def _told(refs: Iterable[PartRef]) -> dict[PartRef, str]:
+    distinct = tuple(dict.fromkeys(refs))
+    return dict(zip(distinct, told_apart(distinct), strict=True))
+
+
 def _touched(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     lines = []
     for stored, parts in workbench.quoting().touched(arguments.today):
         number = stored.quotation.terms.heading.number
         lines.append(f"{stored.id:>5}  {number} r{stored.revision}  {stored.status}\n")
+        told = _told(part.part for part in parts)
         for part in parts:
             detail = f": {part.detail}" if part.detail else ""
-            lines.append(f"         {part.part_number} {part.touch.value.replace('_', ' ')}{detail}\n")
+            lines.append(f"         {told[part.part]} {part.touch.value.replace('_', ' ')}{detail}\n")
     write_standard_output("".join(lines))
     return ExitCode.FITS
 

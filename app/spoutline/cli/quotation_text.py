@@ -9,6 +9,7 @@ from spoutline.cli.commonality_text import commonality_lines, wrapped
 from spoutline.documents.quotation.option_sections import gap_text
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
+from spoutline.model.part_ref import told_apart
 from spoutline.model.quotation import Quotation, QuotedOption
 
 
@@ -36,10 +37,10 @@ def _notes(option: QuotedOption, story: Story) -> Iterator[str]:
     for line in option.open_lines:
         yield from wrapped(f"No price: {gap_text(line, story)}")
     if option.following_lines:
-        numbers = ", ".join(line.part_number for line in option.following_lines)
+        numbers = ", ".join(told_apart(line.part for line in option.following_lines))
         yield from wrapped(f"{story.word(Word.PRICE_FOLLOWS).capitalize()}: {numbers}")
     for part in option.superseded:
-        replaced = f"{part.number_before} → {part.number_now}"
+        replaced = " → ".join(told_apart((part.before, part.now)))
         yield from wrapped(f"{story.word(Word.SUPERSEDED)}: {replaced} ({', '.join(part.positions)})")
     if (found := option.commonality) is not None:
         counts = (found.part_numbers_alone, found.part_numbers_together)

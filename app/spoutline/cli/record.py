@@ -16,6 +16,7 @@ from spoutline.cli.sets import add_sets, sets_of
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.inspection import InspectionItemId
+from spoutline.model.part_ref import told_apart
 from spoutline.model.record import (
     WEAR_REASONS,
     ChangeReason,
@@ -114,8 +115,8 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
                     site=_name(arguments.site, "SITE"),
                     position=_name(arguments.position, "POSITION"),
                     done_on=_day(arguments.on),
-                    removed=_name(workbench.part(arguments.removed).number, "PARTNUMBER"),
-                    fitted=workbench.part(arguments.fitted).number if arguments.fitted else "",
+                    removed=workbench.part(arguments.removed).ref,
+                    fitted=workbench.part(arguments.fitted).ref if arguments.fitted else "",
                     reason=ChangeReason(arguments.reason),
                     note=arguments.note[:200],
                     done_by=arguments.by[:200],
@@ -195,7 +196,7 @@ def record_lines(judged: JudgedRecord, story: Story) -> Iterator[str]:
             shown = f"{entered_text(one, story)} ({limit})" if limit else entered_text(one, story)
             yield f"  {verdict_text(one.verdict, story)}: {story.word(one.item.id)}: {shown}"
     for change in record.changes:
-        yield f"  {change.planned} → {', '.join(change.fitted) or '–'}: {story.word(change.reason)}"
+        yield f"  {change.planned} → {', '.join(map(str, change.fitted)) or '–'}: {story.word(change.reason)}"
 
 
 def _listed(service: InstallerService, site: str) -> Iterator[str]:
@@ -203,7 +204,7 @@ def _listed(service: InstallerService, site: str) -> Iterator[str]:
     for stored in records.commissioning(site):
         record = stored.record
         when = record.done_on or stored.recorded_at.date()
-        yield f"{when}  commissioning  {record.position}  {record.done_by}  {', '.join(record.as_built)}"
+        yield f"{when}  commissioning  {record.position}  {record.done_by}  {', '.join(told_apart(record.as_built))}"
     for entry in records.wear(site):
         yield f"{entry.done_on}  wear  {entry.position}  {entry.removed} → {entry.fitted or '–'}  {entry.reason}"
     for done in records.inspections(site):

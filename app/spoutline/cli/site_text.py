@@ -7,6 +7,7 @@ from decimal import Decimal
 
 from spoutline.cli.commonality_text import commonality_lines, wrapped
 from spoutline.documents.json.site import SiteCommonality, SiteDocument, SitePosition, document_of
+from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.refit import RefitPlan
 
 
@@ -29,8 +30,10 @@ def _text_lines(document: SiteDocument) -> Iterator[str]:
     if document.without_price:
         yield from wrapped(f"Without a price: {', '.join(document.without_price)}")
     for one in document.supersessions:
+        replaced = PartRef(one.number_before, one.maker_before), PartRef(one.number_now, one.maker_now)
+        before, now = told_apart(replaced)
         labels = ", ".join(one.positions)
-        yield from wrapped(f"Superseded: {one.number_before} replaced by {one.number_now} at {labels}")
+        yield from wrapped(f"Superseded: {before} replaced by {now} at {labels}")
     if document.commonality is not None:
         yield from _commonality_lines(document.commonality)
 

@@ -13,6 +13,7 @@ from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.progress import TerminalProgress
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
+from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.requirement import Slot
 
 if TYPE_CHECKING:
@@ -63,21 +64,21 @@ def _found(
 
     if plan.chosen is None:
         return None
-    number = _number_in(plan.chosen.hanging_set, arguments.place)
+    named = _part_in(plan.chosen.hanging_set, arguments.place)
     listening = Listening(TerminalProgress("parts tried"))
-    return workbench.substitutes(survey, plan, number, listening, with_misfits=arguments.misfits)
+    return workbench.substitutes(survey, plan, named, listening, with_misfits=arguments.misfits)
 
 
-def _number_in(hanging_set: HangingSet, place: str) -> str:
-    """Return the part number that a place of the set stands for, or that is given; raise ``InputFault``."""
+def _part_in(hanging_set: HangingSet, place: str) -> PartRef | str:
+    """Return the part that a place of the set stands for, or that is given; raise ``InputFault``."""
     wanted = place.strip().lower().replace(" ", "_").replace("-", "_")
     if wanted not in set(Slot):
         return place.strip()
-    numbers = [link.part.number for link in hanging_set.links if link.slot == wanted]
-    if len(numbers) == 1:
-        return numbers[0]
-    if numbers:
-        hint = f"the set holds several; name one of {', '.join(numbers)}"
+    parts = [link.part.ref for link in hanging_set.links if link.slot == wanted]
+    if len(parts) == 1:
+        return parts[0]
+    if parts:
+        hint = f"the set holds several; name one of {', '.join(told_apart(parts))}"
     else:
         hint = f"the set has no such place; it has {', '.join(dict.fromkeys(link.slot for link in hanging_set.links))}"
     raise InputFault((InputProblem("", "place", repr(place), hint),))

@@ -13,6 +13,7 @@ from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import InputFile
 from spoutline.cli.sets import add_sets, sets_of
 from spoutline.model.finding import Severity, Verdict
+from spoutline.model.part_ref import told_apart
 from spoutline.model.stock import SwapOption
 
 if TYPE_CHECKING:
@@ -24,7 +25,9 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_survey(parser)
     add_sets(parser)
     parser.add_argument("position", metavar="POSITION", help="label of the position")
-    parser.add_argument("missing", metavar="PARTNUMBER", help="part of its set that is not at hand")
+    parser.add_argument(
+        "missing", metavar="PARTNUMBER", help="part of its set that is not at hand: number, or maker and number"
+    )
     parser.add_argument(
         "--stock",
         metavar="STOCK.csv",
@@ -32,7 +35,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         required=True,
         action=InputFile,
         words="the stock list",
-        help="stock list: columns part_number, quantity",
+        help="stock list: columns part_number, quantity, maybe maker",
     )
 
 
@@ -53,6 +56,12 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return ExitCode.FITS if any(option.judged is not None for option in options) else ExitCode.DOES_NOT_FIT
 
 
+def _shown(option: SwapOption) -> tuple[str, str]:
+    """Return what goes and what comes, numbers with their makers where both have one number."""
+    shown = told_apart((*option.taken_out, *option.put_in))
+    return ", ".join(shown[: len(option.taken_out)]), ", ".join(shown[len(option.taken_out) :])
+
+
 def option_lines(option: SwapOption, currency: str, story: Story) -> Iterator[str]:
     """Return a swap option as lines of text: the part, what changes and what it costs, or the rules it breaks."""
     head = f"{story.part(option.part)}, {option.quantity} at hand"
@@ -64,7 +73,7 @@ def option_lines(option: SwapOption, currency: str, story: Story) -> Iterator[st
                 yield f"    {text.sentence} [{text.source}]"
         return
     price = story.money(option.judged.hanging_set.price_minor, currency)
-    out, put_in = ", ".join(option.taken_out), ", ".join(option.put_in)
+    out, put_in = _shown(option)
     yield f"✓ {head}: would do. Take out {out}; put in {put_in}. Set: {price}."
     for check in option.judged.checks:
         if not check.passes:

@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 def _arguments(parser: argparse.ArgumentParser) -> None:
     add_survey(parser)
     parser.add_argument("position", metavar="POSITION", help="label of a position of the survey")
-    parser.add_argument("part_number", metavar="PARTNUMBER", help="number of a catalog part")
+    parser.add_argument("part_number", metavar="PARTNUMBER", help="part of the catalog: number, or maker and number")
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:

@@ -14,6 +14,7 @@ from spoutline.book.save_queue import SaveOutcome, SaveQueue, SaveReport
 from spoutline.gui.waiting import wait_for
 from spoutline.model.answered import same_answers
 from spoutline.model.faults import StoreFault
+from spoutline.model.part_ref import PartRef
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.refit.survey_merge import MergeConflict, merged
 from spoutline.units.accepted import UnitSystem
@@ -115,7 +116,7 @@ class Session(QObject):
         self._save_state = SaveState.SAVED
         self._reason = ""
         self._newer: StoredSurvey | None = None
-        self._part_number = ""
+        self._part: PartRef | None = None
         self.may_leave: Callable[[], bool] = lambda: True
         self._post = _Post(self)  # the session's, so that the writer's thread never deletes it
         self._post.reported.connect(self._on_report)
@@ -160,14 +161,14 @@ class Session(QObject):
         return self._reason
 
     @property
-    def part_number(self) -> str:
-        """Number of the part looked at; empty for none."""
-        return self._part_number
+    def part(self) -> PartRef | None:
+        """The part looked at; None for none."""
+        return self._part
 
-    def look_at_part(self, number: str) -> None:
+    def look_at_part(self, part: PartRef) -> None:
         """Turn to another part, in the drawing and in every list at once."""
-        if number != self._part_number:
-            self._part_number = number
+        if part != self._part:
+            self._part = part
             self.changed.emit(Changed.PART)
 
     def look_at(self, label: str) -> None:

@@ -8,6 +8,7 @@ from typing import Annotated, Literal
 
 from pydantic import BaseModel, ConfigDict, Field, StringConstraints
 
+from spoutline.model.part_ref import PartRef
 from spoutline.model.requirement import Slot
 
 _Name = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=120)]
@@ -96,6 +97,11 @@ class AgreedPart(_Document):
     maker: str
     stated: str
 
+    @property
+    def ref(self) -> PartRef:
+        """The part; the catalogue's edition stands at the head of the agreed sets."""
+        return PartRef(self.part_number, self.maker)
+
 
 class AgreedLink(_Document):
     """One part in its place; ``kept`` where it hangs today and stays, and costs nothing."""
@@ -105,6 +111,11 @@ class AgreedLink(_Document):
     maker: str
     kept: bool = False
 
+    @property
+    def ref(self) -> PartRef:
+        """The part; the catalogue's edition stands at the head of the agreed sets."""
+        return PartRef(self.part_number, self.maker)
+
 
 class AgreedAccessory(_Document):
     """What goes with the set; ``reason`` is the id of a phrase, empty where the source did not keep it."""
@@ -113,6 +124,11 @@ class AgreedAccessory(_Document):
     maker: str
     quantity: int = Field(1, ge=1)
     reason: str = ""
+
+    @property
+    def ref(self) -> PartRef:
+        """The part; the catalogue's edition stands at the head of the agreed sets."""
+        return PartRef(self.part_number, self.maker)
 
 
 class AgreedPosition(_Document):

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from spoutline.model.limit import LimitId
+from spoutline.model.part_ref import PartRef
 from spoutline.model.quantity import Fact, Quantity
 
 
@@ -40,7 +41,7 @@ class Finding:
     """A verdict with the numbers it used; ``explain`` makes the sentence from the rule's phrase and the facts.
 
     ``rule_id`` is a member value of ``rules.declared.rule_ids.RuleId``; ``subject`` is a position label, part number
-    or slot.
+    or slot. ``part`` is the part that a finding on a part is about.
     """
 
     rule_id: str
@@ -51,3 +52,4 @@ class Finding:
     facts: tuple[Quantity | Fact, ...]
     limit_ids: tuple[LimitId, ...]
     source: str
+    part: PartRef | None = None

@@ -40,6 +40,7 @@ from spoutline.model.part_figures import (
     number_at,
     widest_bounds,
 )
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plain_values import PlainValues
 from spoutline.model.port import FlowPath, Gender, Port, ThreadStandard
 from spoutline.model.port_size_field import SIZE_MEANING, PortSize
@@ -138,6 +139,7 @@ class InstalledPart(_Document):
 
     kind: PartKind = Field(description="Kind of the part: hanging hardware only.")
     number: _Number = Field("", description="Catalog number; empty where the part is described instead.")
+    maker: _Text = Field("", description="Maker of the catalog number; empty where one maker only has the number.")
     description: _Text = Field("", description="Free text where the part is not in the catalog.")
     path: FlowPath | None = Field(None, description="Path of a described part, where known.")
     listings: tuple[ListingClass, ...] | None = Field(None, description="Listing classes on the plate, where known.")
@@ -155,7 +157,22 @@ class InstalledPart(_Document):
             raise ValueError("an installed part needs a catalog number or a description")
         if self.number and self.figures is not None:
             raise ValueError("figures belong to a described part; a catalog number brings its own")
+        if self.maker and not self.number:
+            raise ValueError("a maker belongs to a catalog number; write the maker of a described part into its text")
         return self
+
+    @property
+    def ref(self) -> PartRef | None:
+        """The catalogue part that it is; None for a described part."""
+        return PartRef(self.number, self.maker) if self.number else None
+
+    @model_serializer(mode="wrap")
+    def _without_unknown_maker(self, handler: SerializerFunctionWrapHandler) -> dict[str, object]:
+        """Write a bare number as it always was written."""
+        written: dict[str, object] = handler(self)
+        if not self.maker:
+            written.pop("maker", None)
+        return written
 
     @model_validator(mode="after")
     def _figures_are_possible(self) -> Self:

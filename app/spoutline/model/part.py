@@ -13,6 +13,7 @@ from typing import Annotated
 from spoutline.model.figure import Figure, TableUnit
 from spoutline.model.liquid import LiquidFamily, ListingClass, ListingScheme
 from spoutline.model.material import Material
+from spoutline.model.part_ref import PartRef
 from spoutline.model.port import FlowPath, Port
 from spoutline.model.quantity import Dimension
 
@@ -499,6 +500,7 @@ class Part:
     ``flow_coefficient_kv`` is m3/h at 1 bar for water; None for hoses (computed from bore and length) and accessories.
     ``resistance_ohm`` is end to end of the whole part, None where the maker states nothing. ``length_m`` is the
     made-up length of a rigid part, or the hose's own length. ``pull_strength_n`` is what the part and its ends bear.
+    ``superseded_by`` is a number of the same maker where ``superseded_by_maker`` names no other.
     """
 
     number: str
@@ -706,6 +708,17 @@ class Part:
     swivel: SwivelData | None = None
     adaptor: AdaptorData | None = None
     accessory: AccessoryData | None = None
+    superseded_by_maker: str | None = None
+
+    @property
+    def ref(self) -> PartRef:
+        """Maker and number: what tells the part from every other."""
+        return PartRef(self.number, self.maker)
+
+    @property
+    def successor(self) -> PartRef | None:
+        """The part that took its place; None where none did."""
+        return PartRef(self.superseded_by, self.superseded_by_maker or self.maker) if self.superseded_by else None
 
     @property
     def path(self) -> FlowPath | None:

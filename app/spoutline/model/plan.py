@@ -10,6 +10,7 @@ from spoutline.model.check import Check, Outcome
 from spoutline.model.finding import Finding, Severity, Verdict
 from spoutline.model.limit import Jurisdiction
 from spoutline.model.part import Part
+from spoutline.model.part_ref import PartRef
 from spoutline.model.port import Port, Seal
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import Refusal, Requirement, RequirementId, Slot
@@ -57,13 +58,18 @@ class HangingSet:
 
     @property
     def numbers(self) -> tuple[str, ...]:
-        """Part numbers in chain order."""
+        """Part numbers in chain order, to be shown: ``refs`` says which parts they are."""
         return tuple(link.part.number for link in self.links)
 
     @property
-    def identity(self) -> tuple[tuple[str, bool], ...]:
-        """What tells one set of a position from another: part numbers in chain order, and which of them stay."""
-        return tuple((link.part.number, link.kept) for link in self.links)
+    def refs(self) -> tuple[PartRef, ...]:
+        """The parts in chain order."""
+        return tuple(link.part.ref for link in self.links)
+
+    @property
+    def identity(self) -> tuple[tuple[PartRef, bool], ...]:
+        """What tells one set of a position from another: parts in chain order, and which of them stay."""
+        return tuple((link.part.ref, link.kept) for link in self.links)
 
     @property
     def bought(self) -> tuple[Part, ...]:
@@ -109,8 +115,8 @@ class Alternative:
 class Succession:
     """A part that its maker replaced, and the one that took its place."""
 
-    number_before: str
-    number_now: str
+    before: PartRef
+    now: PartRef
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -127,7 +133,7 @@ class Relaxation:
     to_value: float | None
     dimension: Dimension | None
     price_minor: int | None
-    numbers: tuple[str, ...]
+    parts: tuple[PartRef, ...]
     also: tuple[RequirementId, ...] = ()  # lines that must change together with this one
     successions: tuple[Succession, ...] = ()
 
@@ -140,7 +146,7 @@ class Exclusion:
     requirement: RequirementId
     rule_id: str
     excluded: int
-    nearest: tuple[str, ...]
+    nearest: tuple[PartRef, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -8,6 +8,8 @@ from decimal import Decimal
 from enum import StrEnum
 from functools import cached_property
 
+from spoutline.model.part_ref import PartRef
+
 
 class GapReason(StrEnum):
     """Why a part has no price on the day of the quotation. Never hidden: it blocks the issue."""
@@ -77,7 +79,7 @@ class FoundPrice:
 class PriceGap:
     """No price for this part, and why; ``detail`` names the list or currency in question."""
 
-    part_number: str
+    part: PartRef
     reason: GapReason
     detail: str = ""
 
@@ -90,7 +92,7 @@ class UnitPrice:
     pays; ``unit_price`` what the customer pays for one piece.
     """
 
-    part_number: str
+    part: PartRef
     list_id: str
     list_currency: str
     list_price: Decimal

@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+import json
 from datetime import date, timedelta
 from decimal import Decimal
 from enum import StrEnum
+from itertools import zip_longest
 from typing import Literal
 
 from pydantic import BaseModel, ConfigDict
 
 from spoutline.model.limit import LimitStatus
 from spoutline.model.part import PartKind
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PlanStatus
 from spoutline.model.pricing import GapReason
 from spoutline.model.quotation_terms import BreakawayWish, Charge, HoseWish, Per, Terms
@@ -60,6 +63,11 @@ class QuotedLine(_Record):
     override_reason: str
     lead_time_days: int
     mass_kg: float
+
+    @property
+    def part(self) -> PartRef:
+        """The part that the line is about."""
+        return PartRef(self.part_number, self.maker)
 
     @property
     def ordered(self) -> int:
@@ -112,6 +120,22 @@ class QuotedPosition(_Record):
     kept: tuple[int, ...] = ()
     accessory_quantities: tuple[int, ...] = ()
     accessory_reasons: tuple[str, ...] = ()
+    makers: tuple[str, ...] = ()  # of the part numbers, one each; empty in quotations of earlier programs
+    accessory_makers: tuple[str, ...] = ()
+
+    @property
+    def parts(self) -> tuple[PartRef, ...]:
+        """The parts of the set, dispenser first."""
+        return _refs(self.part_numbers, self.makers)
+
+    @property
+    def accessory_parts(self) -> tuple[PartRef, ...]:
+        """The accessories."""
+        return _refs(self.accessories, self.accessory_makers)
+
+
+def _refs(numbers: tuple[str, ...], makers: tuple[str, ...]) -> tuple[PartRef, ...]:
+    return tuple(PartRef(number, maker) for number, maker in zip_longest(numbers, makers[: len(numbers)], fillvalue=""))
 
 
 class CommonalityFigures(_Record):
@@ -151,6 +175,18 @@ class SupersededPart(_Record):
     number_before: str
     number_now: str
     positions: tuple[str, ...]
+    maker_before: str = ""
+    maker_now: str = ""
+
+    @property
+    def before(self) -> PartRef:
+        """The part that was replaced."""
+        return PartRef(self.number_before, self.maker_before)
+
+    @property
+    def now(self) -> PartRef:
+        """The part that took its place."""
+        return PartRef(self.number_now, self.maker_now)
 
 
 class QuotedOption(_Record):
@@ -198,6 +234,12 @@ class PinnedPart(_Record):
 
     number: str
     text: str
+    maker: str = ""
+
+    @property
+    def ref(self) -> PartRef:
+        """The part; earlier programs wrote its maker into the text only."""
+        return PartRef(self.number, self.maker or json.loads(self.text).get("maker", ""))
 
 
 class PinnedPrice(_Record):
@@ -262,6 +304,11 @@ class Quotation(_Record):
     def open_lines(self) -> tuple[tuple[QuotedOption, QuotedLine], ...]:
         """What blocks the issue: lines without a price that nobody answers for, with their options."""
         return tuple((option, line) for option in self.options for line in option.open_lines)
+
+    @property
+    def parts(self) -> frozenset[PartRef]:
+        """Every part in any option."""
+        return frozenset(line.part for option in self.options for line in option.lines)
 
     @property
     def part_numbers(self) -> tuple[str, ...]:

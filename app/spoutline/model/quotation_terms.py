@@ -11,6 +11,7 @@ from pydantic import BaseModel, ConfigDict, Field, StringConstraints, model_vali
 
 from spoutline.model.field_faults import fault_in
 from spoutline.model.part import PartKind
+from spoutline.model.part_ref import PartRef
 
 Text = Annotated[str, StringConstraints(strip_whitespace=True, max_length=200)]
 Label = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=80)]
@@ -243,7 +244,7 @@ class OptionTerms(_Document):
 class PriceOverride(_Document):
     """A price set by a person in place of the lists; without a price the line says that it follows."""
 
-    part: Label
+    part: PartRef
     unit_price: Amount | None = None
     by: Label = Field(description="Name of the person who answers for it.")
     reason: Text = ""
@@ -278,7 +279,7 @@ class Terms(_Document):
     def _names_are_unique(self) -> Self:
         groups = (
             ("options", "title", [one.title for one in self.options]),
-            ("overrides", "part", [one.part for one in self.overrides]),
+            ("overrides", "part", [str(one.part) for one in self.overrides]),
             ("spares", "kind", [str(one.kind) for one in self.spares]),
             ("exchange", "currency", [one.currency for one in self.exchange]),
         )
@@ -288,6 +289,6 @@ class Terms(_Document):
                     raise fault_in(f"{table}[{at}].{field}", repr(word), "it occurs twice; each may stand once")
         return self
 
-    def override(self, part_number: str) -> PriceOverride | None:
+    def override(self, part: PartRef) -> PriceOverride | None:
         """Return the override for a part; None where there is none."""
-        return next((one for one in self.overrides if one.part == part_number), None)
+        return next((one for one in self.overrides if one.part.names(part)), None)

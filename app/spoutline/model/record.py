@@ -11,6 +11,7 @@ from pydantic import BaseModel, ConfigDict, Field, StringConstraints
 
 from spoutline.model.inspection import InspectionItemId
 from spoutline.model.limit import LimitStatus
+from spoutline.model.part_ref import PartRef
 from spoutline.model.quantity import Dimension
 
 Words = Annotated[str, StringConstraints(strip_whitespace=True, max_length=200)]
@@ -110,8 +111,8 @@ class _Document(BaseModel):
 class PartChange(_Document):
     """What was fitted in place of a planned part: another part, several where an adaptor came along, or none."""
 
-    planned: Name = Field(description="Part number of the plan.")
-    fitted: tuple[Name, ...] = Field(max_length=6, description="Part numbers fitted, dispenser first; empty: left out.")
+    planned: PartRef = Field(description="Part of the plan.")
+    fitted: tuple[PartRef, ...] = Field(max_length=6, description="Parts fitted, dispenser first; empty: left out.")
     reason: ChangeReason = Field(description="Why.")
     note: Words = ""
 
@@ -143,7 +144,7 @@ class CommissioningRecord(_Document):
     plan_revision: Annotated[str, StringConstraints(pattern=r"^[0-9a-f]{16}$")] = Field(
         description="Fingerprint of the survey that the plan was made from."
     )
-    parts: tuple[Name, ...] = Field((), max_length=40, description="Part numbers as planned, dispenser first.")
+    parts: tuple[PartRef, ...] = Field((), max_length=40, description="Parts as planned, dispenser first.")
     changes: tuple[PartChange, ...] = Field((), max_length=40)
     entries: tuple[RecordEntry, ...] = Field((), max_length=20)
     photos: tuple[PhotoNote, ...] = Field((), max_length=60)
@@ -154,10 +155,12 @@ class CommissioningRecord(_Document):
     remarks: LongWords = ""
 
     @property
-    def as_built(self) -> tuple[str, ...]:
-        """Part numbers as fitted, dispenser first."""
-        fitted = {change.planned: change.fitted for change in self.changes}
-        return tuple(number for planned in self.parts for number in fitted.get(planned, (planned,)))
+    def as_built(self) -> tuple[PartRef, ...]:
+        """Parts as fitted, dispenser first."""
+        return tuple(part for planned in self.parts for part in self._fitted_for(planned))
+
+    def _fitted_for(self, planned: PartRef) -> tuple[PartRef, ...]:
+        return next((change.fitted for change in self.changes if change.planned.names(planned)), (planned,))
 
     def entry(self, item: RecordItemId) -> RecordEntry | None:
         """Return what was entered for ``item``; None where nothing was."""
@@ -170,8 +173,8 @@ class WearEntry(_Document):
     site: Name
     position: Name
     done_on: date
-    removed: Name = Field(description="Part number taken off.")
-    fitted: Words = Field("", description="Part number put on; empty where the position was closed.")
+    removed: PartRef = Field(description="Part taken off.")
+    fitted: PartRef | Literal[""] = Field("", description="Part put on; empty where the position was closed.")
     reason: ChangeReason
     note: Words = ""
     done_by: Words = ""

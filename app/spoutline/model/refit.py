@@ -4,15 +4,16 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import SitePlan
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Supersession:
-    """A part named in the survey that its maker replaced; ``number_now`` took its place at these positions."""
+    """A part named in the survey that its maker replaced; ``now`` took its place at these positions."""
 
-    number_before: str
-    number_now: str
+    before: PartRef
+    now: PartRef
     positions: tuple[str, ...]
 
 
@@ -33,8 +34,8 @@ class ChangedSet:
     """A position whose set commonality changed; the price difference is for one piece of each part."""
 
     label: str
-    before: tuple[str, ...]
-    after: tuple[str, ...]
+    before: tuple[PartRef, ...]
+    after: tuple[PartRef, ...]
     price_difference_minor: int
 
 

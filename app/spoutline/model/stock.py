@@ -6,26 +6,27 @@ from dataclasses import dataclass
 
 from spoutline.model.finding import Finding
 from spoutline.model.part import Part
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import JudgedSet
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StockLine:
-    """A part number with the pieces at hand."""
+    """A part with the pieces at hand; a bare number serves where one maker has it."""
 
-    number: str
+    part: PartRef
     quantity: int
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Stock:
-    """A stock list as entered; each number stands once."""
+    """A stock list as entered; each part stands once."""
 
     lines: tuple[StockLine, ...]
 
-    def quantity(self, number: str) -> int:
-        """Return the pieces at hand of a part number; 0 where the list has none."""
-        return next((line.quantity for line in self.lines if line.number == number), 0)
+    def quantity(self, part: PartRef) -> int:
+        """Return the pieces at hand of a part; 0 where the list has none."""
+        return next((line.quantity for line in self.lines if line.part.names(part)), 0)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -33,13 +34,13 @@ class SwapOption:
     """A stocked part in place of a missing one.
 
     ``judged`` is the best set that holds it, made of the planned parts and the stock, with all findings and checks;
-    None where no set with it keeps every must. ``taken_out`` and ``put_in`` are the part numbers that then change.
+    None where no set with it keeps every must. ``taken_out`` and ``put_in`` are the parts that then change.
     ``findings`` are the rules that the part itself breaks here.
     """
 
     part: Part
     quantity: int
     judged: JudgedSet | None
-    taken_out: tuple[str, ...]
-    put_in: tuple[str, ...]
+    taken_out: tuple[PartRef, ...]
+    put_in: tuple[PartRef, ...]
     findings: tuple[Finding, ...]

@@ -11,6 +11,7 @@ from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.field_faults import fault_in
 from spoutline.model.installed import InstalledPart
 from spoutline.model.liquid import LiquidFamily
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plain_values import PlainValues
 from spoutline.model.port import FlowPath, Gender, ThreadStandard
 from spoutline.model.port_size_field import SIZE_MEANING, PortSize, usual_size_beside
@@ -151,8 +152,8 @@ class Supply(_Document):
 class Decisions(_Document):
     """What a person decided after seeing a result: it is an input to the next plan."""
 
-    pinned: tuple[Label, ...] = Field((), description="Part numbers that the set must use.")
-    refused: tuple[Label, ...] = Field((), description="Part numbers that the set must not use.")
+    pinned: tuple[PartRef, ...] = Field((), description="Parts that the set must use: maker and number.")
+    refused: tuple[PartRef, ...] = Field((), description="Parts that the set must not use: maker and number.")
     longest_lead_time_days: int | None = Field(None, ge=0, le=3650, description="Longest acceptable lead time, days.")
 
 

@@ -7,12 +7,13 @@ from typing import Protocol
 
 from spoutline.model.candidate_filter import CandidateFilter
 from spoutline.model.part import Part, PartKind
+from spoutline.model.part_ref import PartRef
 
 __all__ = ["CandidateFilter", "PartStore", "Progress"]
 
 
 class PartStore(Protocol):
-    """The catalogue as the use cases see it. Parts come sorted by part number."""
+    """The catalogue as the use cases see it. Parts come sorted by part number, equal numbers by maker."""
 
     def edition(self) -> str:
         """Return the edition text of the compiled catalogue."""
@@ -26,12 +27,12 @@ class PartStore(Protocol):
         """Return how many parts of this kind the catalogue holds."""
         ...
 
-    def part(self, number: str) -> Part | None:
-        """Return one part by number."""
+    def part(self, ref: PartRef) -> Part | None:
+        """Return the part that ``ref`` names; None where there is none, or several have a bare number."""
         ...
 
-    def parts(self, numbers: Sequence[str]) -> tuple[Part, ...]:
-        """Return the parts with these numbers, unknown numbers left out."""
+    def parts(self, refs: Sequence[PartRef]) -> tuple[Part, ...]:
+        """Return every part that one of ``refs`` names: none for an unknown one, several for a shared bare number."""
         ...
 
     def currencies(self) -> tuple[str, ...]:

@@ -5,15 +5,17 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
-from sqlalchemy import inspect, text
+from sqlalchemy import inspect, select, text
 
 from spoutline import assets
 from spoutline.catalogue.build import compile_catalogue, ensure_catalogue
 from spoutline.catalogue.schema import CATALOGUE_SCHEMA
 from spoutline.catalogue.source import fingerprint_of, read_source
 from spoutline.catalogue.tables import CatalogueTable
-from spoutline.database.engine import open_engine
+from spoutline.database.engine import open_engine, writing
 from spoutline.model.faults import InputFault, StoreFault
+from spoutline.model.part_ref import PartRef
+from two_makers import MAKER, NUMBER, OTHER, catalogue_of_two_makers
 
 
 def test_the_migrations_make_the_tables_that_the_code_declares(url):
@@ -50,6 +52,49 @@ def test_the_migrations_can_be_taken_back(url):
         command.downgrade(config, "base")
     assert inspect(engine).get_table_names() == [CATALOGUE_SCHEMA.version_table]
     engine.dispose()
+
+
+def test_parts_stay_whole_while_numbers_become_unique_within_their_maker(compiled_url, source):
+    from alembic import command
+    from alembic.config import Config
+
+    engine = open_engine(compiled_url)
+    before = {table.name: _rows(engine, table) for table in CatalogueTable.metadata.sorted_tables}
+    assert all(before[name] for name in ("catalogue_part", "catalogue_port", "catalogue_price", "catalogue_nozzle"))
+    config = Config()
+    config.set_main_option("script_location", str(CATALOGUE_SCHEMA.migrations))
+    with writing(engine, CATALOGUE_SCHEMA.lock) as connection:
+        config.attributes["connection"] = connection
+        command.downgrade(config, "catalogue_0004")
+        unique = inspect(connection).get_unique_constraints("catalogue_part")
+        assert [one["column_names"] for one in unique] == [["number"]]
+    ports = next(table for table in CatalogueTable.metadata.sorted_tables if table.name == "catalogue_port")
+    assert _rows(engine, ports) == before["catalogue_port"]
+    CATALOGUE_SCHEMA.bring_up_to_date(engine)
+    after = {table.name: _rows(engine, table) for table in CatalogueTable.metadata.sorted_tables}
+    assert any(row["superseded_by_maker"] for row in before["catalogue_part"])
+    assert after == before
+    engine.dispose()
+
+
+def _rows(engine, table):
+    with engine.connect() as connection:
+        return [dict(row) for row in connection.execute(select(table).order_by(*table.primary_key)).mappings()]
+
+
+def test_one_number_of_two_makers_is_compiled_and_told_apart(url, tmp_path):
+    opened = ensure_catalogue(url, catalogue_of_two_makers(tmp_path / "catalog"))
+    both = opened.parts([PartRef(NUMBER)])
+    assert [part.ref for part in both] == [PartRef(NUMBER, OTHER), PartRef(NUMBER, MAKER)]
+    assert opened.part(PartRef(NUMBER)) is None
+    for part in both:
+        assert opened.part(part.ref) is part
+        assert opened.read_ref(f"{part.maker.upper()}  {NUMBER}") == part.ref
+    assert opened.read_ref(NUMBER) == PartRef(NUMBER)
+    assert opened.read_refs(f"{OTHER} {NUMBER}, LS-S101 LS-S102") == (
+        PartRef(NUMBER, OTHER), PartRef("LS-S101"), PartRef("LS-S102"),
+    )  # fmt: skip
+    opened.close()
 
 
 def test_a_failing_migration_leaves_the_database_as_it_was(url, tmp_path):
@@ -108,12 +153,12 @@ def test_compiling_twice_gives_the_same_catalogue(url, source):
 
 def test_an_open_store_sees_a_new_compilation(compiled_url, source):
     opened = ensure_catalogue(compiled_url, source)
-    assert opened.part("QW-N101").name != "Renamed nozzle"
+    assert opened.part(PartRef("QW-N101")).name != "Renamed nozzle"
     nozzles = source / "nozzles.csv"
-    name = opened.part("QW-N101").name
+    name = opened.part(PartRef("QW-N101")).name
     nozzles.write_text(nozzles.read_text().replace(f'"{name}"', "Renamed nozzle", 1))
     ensure_catalogue(compiled_url, source).close()
-    assert opened.part("QW-N101").name == "Renamed nozzle"
+    assert opened.part(PartRef("QW-N101")).name == "Renamed nozzle"
     opened.close()
 
 
@@ -164,7 +209,7 @@ def test_a_url_that_no_driver_understands_is_an_input_fault():
 def test_a_catalogue_in_memory_serves_several_threads():
     opened = ensure_catalogue("sqlite://", assets.catalogue_folder())
     found = []
-    thread = threading.Thread(target=lambda: found.append(opened.part("QW-N101")))
+    thread = threading.Thread(target=lambda: found.append(opened.part(PartRef("QW-N101"))))
     thread.start()
     thread.join()
     assert found[0].number == "QW-N101"

@@ -10,6 +10,7 @@ from spoutline.catalogue.build import compile_catalogue, ensure_catalogue
 from spoutline.catalogue.source import read_source
 from spoutline.database.engine import open_engine
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.part_ref import PartRef
 
 
 def cell_changed(source: Path, file: str, number: str, /, **cells: str) -> str:
@@ -216,6 +217,6 @@ def test_formulas_and_quotes_in_names_are_data(source, url):
     name = "=1+1'; DROP TABLE catalogue_part; -- <b>%_\\"
     cell_changed(source, "nozzles.csv", "QW-N101", name=name)
     opened = ensure_catalogue(url, source)
-    assert opened.part("QW-N101").name == name
+    assert opened.part(PartRef("QW-N101")).name == name
     assert [part.number for part in opened.search("%_\\", None, 10)] == ["QW-N101"]
     opened.close()

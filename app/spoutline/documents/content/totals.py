@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
 from spoutline.model.part import Part, PartKind
+from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.plan import PositionPlan, SitePlan
 
 _KIND_ORDER = {kind: number for number, kind in enumerate(PartKind)}
@@ -62,30 +63,30 @@ def position_lines(plan: PositionPlan, currency: str) -> tuple[BillLine, ...]:
 
 
 def site_lines(site_plan: SitePlan) -> tuple[BillLine, ...]:
-    """Return each part of the site once, quantities added up, ordered by kind and part number.
+    """Return each part of the site once, quantities added up, ordered by kind, part number and maker.
 
     Pieces that stay make a line of their own behind those that are bought.
     """
     currency = site_plan.survey.site.currency
-    quantities: dict[tuple[str, bool], int] = {}
-    lines: dict[tuple[str, bool], BillLine] = {}
+    quantities: dict[tuple[PartRef, bool], int] = {}
+    lines: dict[tuple[PartRef, bool], BillLine] = {}
     for plan in site_plan.positions:
         for line in position_lines(plan, currency):
-            key = (line.part.number, line.kept)
+            key = (line.part.ref, line.kept)
             quantities[key] = quantities.get(key, 0) + line.quantity
             lines[key] = line
     merged = (replace(line, quantity=quantities[key]) for key, line in lines.items())
-    return tuple(sorted(merged, key=lambda line: (_KIND_ORDER[line.part.kind], line.part.number, line.kept)))
+    return tuple(sorted(merged, key=lambda line: (_KIND_ORDER[line.part.kind], line.part.ref, line.kept)))
 
 
 def total_of(lines: Iterable[BillLine]) -> Total:
     """Return the exact sum of lines."""
     minor, longest = 0, 0
-    unpriced: list[str] = []
+    unpriced: list[PartRef] = []
     for line in lines:
         longest = longest if line.kept else max(longest, line.part.lead_time_days)
         if line.sum_minor is None:
-            unpriced.append(line.part.number)
+            unpriced.append(line.part.ref)
         else:
             minor += line.sum_minor
-    return Total(minor=minor, unpriced=tuple(dict.fromkeys(unpriced)), longest_lead_time_days=longest)
+    return Total(minor=minor, unpriced=told_apart(dict.fromkeys(unpriced)), longest_lead_time_days=longest)

@@ -25,6 +25,7 @@ from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.plan.texts import Named
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.liquid import Liquid
+from spoutline.model.part import Part
 from spoutline.model.position_conversion import (
     Closing,
     ConversionOption,
@@ -127,6 +128,10 @@ def _closing_table(closings: tuple[Closing, ...], words: ConversionStory) -> Tab
     return Table(columns, rows)
 
 
+def _named(part: Part) -> str:
+    return f"{part.name}; {part.maker}" if part.maker else part.name
+
+
 def _fitting(
     one: PositionConversion, option: ConversionOption, currency: str, words: ConversionStory
 ) -> Iterator[Block]:
@@ -148,12 +153,14 @@ def _fitting(
         line = added.get(link.slot)
         why = words.say("stays") if kept else (words.difference(line, currency) if line else "")
         price = "–" if kept else words.story.money(link.part.price_minor(currency), currency)
-        rows.append(Row(("☐", str(number), words.story.word(link.slot), link.part.number, link.part.name, why, price)))
+        rows.append(
+            Row(("☐", str(number), words.story.word(link.slot), link.part.number, _named(link.part), why, price))
+        )
     for accessory in option.accessories:
         part = accessory.part
         price = words.story.money(part.price_minor(currency), currency)
         why = words.story.accessory_reason(accessory.reason)
-        rows.append(Row(("☐", "", words.story.word(part.kind), part.number, part.name, why, price)))
+        rows.append(Row(("☐", "", words.story.word(part.kind), part.number, _named(part), why, price)))
     yield Table(columns, tuple(rows))
 
 

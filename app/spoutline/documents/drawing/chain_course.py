@@ -71,7 +71,7 @@ def chain_shapes(
     fittings: list[Shape] = []
     middles: dict[int, Place] = {}
     for (index, link), (start, end) in zip(links, pairwise(ends), strict=True):
-        mark = PartMark(index, link.part.number)
+        mark = PartMark(index, link.part.ref)
         middles[index] = course.at((start + end) / 2)
         if link.slot in _HOSES:
             hoses.append(Path(places=course.stretch(start, end), ink=ink, weight=Weight.HEAVY, mark=mark))

@@ -139,7 +139,7 @@ def _at_rest(position: Position, hanging_set: HangingSet) -> tuple[tuple[Shape, 
     course = Course(line.places)
     if is_on_reel(position):
         hose = next((index for index, link in indexed if link.slot is Slot.CURB_HOSE), 0)
-        mark = PartMark(hose, hanging_set.links[hose].part.number)
+        mark = PartMark(hose, hanging_set.links[hose].part.ref)
         shapes.append(Path(places=line.places, ink=Ink.HOSE_AT_REST, weight=Weight.MEDIUM, dashed=True, mark=mark))
     else:
         laid, _ = chain_shapes(indexed, course, ink=Ink.HOSE_AT_REST)
@@ -147,7 +147,7 @@ def _at_rest(position: Position, hanging_set: HangingSet) -> tuple[tuple[Shape, 
     for index, link in enumerate(hanging_set.links):
         if link.slot is Slot.NOZZLE:
             tip = Place(hook.x_m - 0.03, hook.y_m + link.part.length_m)
-            shapes.extend(nozzle_shapes(hook, tip, PartMark(index, link.part.number)))
+            shapes.extend(nozzle_shapes(hook, tip, PartMark(index, link.part.ref)))
     return tuple(shapes), line
 
 
@@ -160,14 +160,14 @@ def _in_use(position: Position, hanging_set: HangingSet) -> tuple[tuple[Shape, .
         if link.slot is Slot.NOZZLE:
             inlet = line.places[-1]
             tip = Place(inlet.x_m + link.part.length_m * _SPOUT_LEVEL, inlet.y_m - link.part.length_m * _SPOUT_FALL)
-            nozzles.extend(nozzle_shapes(inlet, tip, PartMark(index, link.part.number)))
+            nozzles.extend(nozzle_shapes(inlet, tip, PartMark(index, link.part.ref)))
             middles[index] = Place((inlet.x_m + tip.x_m) / 2, (inlet.y_m + tip.y_m) / 2)
     balloons = tuple(
         Balloon(
             target=middles[index],
             offset_pt=_BALLOON_OFFSET_PT,
             text=str(index + 1),
-            mark=PartMark(index, link.part.number),
+            mark=PartMark(index, link.part.ref),
         )
         for index, link in enumerate(hanging_set.links)
     )

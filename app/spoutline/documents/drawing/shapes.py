@@ -11,6 +11,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import Enum, StrEnum
 
+from spoutline.model.part_ref import PartRef
+
 
 class Ink(StrEnum):
     """What a line or an area stands for."""
@@ -63,10 +65,10 @@ class Place:
 
 @dataclass(frozen=True, slots=True)
 class PartMark:
-    """Which link of the set a shape stands for: its place in the chain from 0, and the part number."""
+    """Which link of the set a shape stands for: its place in the chain from 0, and the part."""
 
     link: int
-    number: str
+    part: PartRef
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

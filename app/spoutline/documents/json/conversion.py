@@ -76,6 +76,7 @@ class DifferenceRecord(_Record):
     slot: Slot | None
     kind: PartKind | None
     part_number: str | None
+    maker: str | None
     installed: str
     quantity: int
     amount: Decimal | None = Field(description="What a new part costs, or what a kept part would cost new.")
@@ -102,7 +103,9 @@ class OptionRecord(_Record):
 
     kind: OptionKind
     part_numbers: tuple[str, ...]
+    makers: tuple[str, ...]
     kept_part_numbers: tuple[str, ...]
+    kept_makers: tuple[str, ...]
     bought: Decimal
     kept_value: Decimal | None
     departures: int

@@ -90,11 +90,13 @@ def _position(one: PositionConversion, conversion: SiteConversion, words: Conver
 
 
 def _option(option: ConversionOption, currency: str) -> record.OptionRecord:
-    numbers = option.judged.hanging_set.numbers
+    parts = option.judged.hanging_set.refs
     return record.OptionRecord(
         kind=option.kind,
-        part_numbers=numbers,
-        kept_part_numbers=tuple(numbers[place] for place in option.kept),
+        part_numbers=tuple(part.number for part in parts),
+        makers=tuple(part.maker for part in parts),
+        kept_part_numbers=tuple(parts[place].number for place in option.kept),
+        kept_makers=tuple(parts[place].maker for place in option.kept),
         bought=amount(option.bought_minor, currency),
         kept_value=None if option.kept_minor is None else amount(option.kept_minor, currency),
         departures=option.departures,
@@ -128,6 +130,7 @@ def _difference(line: DifferenceLine, currency: str, words: ConversionStory) -> 
         slot=line.slot,
         kind=kind,
         part_number=line.part.number if line.part else None,
+        maker=line.part.maker if line.part else None,
         installed=words.installed(line.installed),
         quantity=line.quantity,
         amount=None if line.amount_minor is None else amount(line.amount_minor, currency),

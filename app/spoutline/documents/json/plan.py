@@ -140,6 +140,8 @@ class JointRecord(_Record):
     upstream_port: PortRecord
     downstream_port: PortRecord
     seal: Seal
+    upstream_maker: str
+    downstream_maker: str
 
 
 class BoundRecord(_Record):
@@ -183,6 +185,7 @@ class FindingRecord(_Record):
     limit_ids: tuple[str, ...]
     source: str
     text: str
+    maker: str = Field(description="Maker of the part that it is about; empty for other subjects.")
 
 
 class LineRecord(_Record):
@@ -224,6 +227,7 @@ class AlternativeRecord(_Record):
 
     kind: AlternativeKind
     part_numbers: tuple[str, ...]
+    makers: tuple[str, ...] = Field(description="Of the part numbers, one each.")
     price_minor: int
     price_difference_minor: int
     mass_kg: float
@@ -239,6 +243,7 @@ class ExclusionRecord(_Record):
     rule_id: str
     excluded: int
     nearest: tuple[str, ...]
+    nearest_makers: tuple[str, ...]
 
 
 class SuccessionRecord(_Record):
@@ -246,6 +251,8 @@ class SuccessionRecord(_Record):
 
     part_before: str
     part_now: str
+    maker_before: str
+    maker_now: str
 
 
 class RelaxationRecord(_Record):
@@ -258,6 +265,7 @@ class RelaxationRecord(_Record):
     unit: str
     price_minor: int | None
     part_numbers: tuple[str, ...]
+    makers: tuple[str, ...]
     successions: tuple[SuccessionRecord, ...]
     text: str
 

@@ -136,6 +136,7 @@ def _finding(finding: Finding, story: Story) -> record.FindingRecord:
         limit_ids=tuple(finding.limit_ids),
         source=finding.source,
         text=story.finding(finding).sentence,
+        maker=finding.part.maker if finding.part else "",
     )
 
 
@@ -186,6 +187,7 @@ def _port(port: Port | None) -> record.PortRecord | None:
 
 
 def _joints(chosen: JudgedSet) -> tuple[record.JointRecord, ...]:
+    makers = ("", *(part.maker for part in chosen.hanging_set.refs))  # joints follow the chain from the outlet
     return tuple(
         record.JointRecord(
             upstream=joint.upstream,
@@ -193,8 +195,10 @@ def _joints(chosen: JudgedSet) -> tuple[record.JointRecord, ...]:
             upstream_port=_known_port(joint.upstream_port),
             downstream_port=_known_port(joint.downstream_port),
             seal=joint.seal,
+            upstream_maker=makers[place],
+            downstream_maker=makers[place + 1],
         )
-        for joint in chosen.joints
+        for place, joint in enumerate(chosen.joints)
     )
 
 
@@ -222,6 +226,7 @@ def _alternative(item: Alternative, chosen: JudgedSet, story: Story) -> record.A
     return record.AlternativeRecord(
         kind=item.kind,
         part_numbers=other.numbers,
+        makers=tuple(part.maker for part in other.refs),
         price_minor=other.price_minor,
         price_difference_minor=item.price_difference_minor,
         mass_kg=sum(link.part.mass_kg for link in other.links),
@@ -268,7 +273,8 @@ def _conflict(conflict: Conflict, currency: str, story: Story) -> record.Conflic
                 requirement=item.requirement,
                 rule_id=item.rule_id,
                 excluded=item.excluded,
-                nearest=item.nearest,
+                nearest=tuple(part.number for part in item.nearest),
+                nearest_makers=tuple(part.maker for part in item.nearest),
             )
             for item in conflict.exclusions
         ),
@@ -285,9 +291,16 @@ def _relaxation(item: Relaxation, currency: str, story: Story) -> record.Relaxat
         to_value=item.to_value,
         unit=SI_UNIT[item.dimension] if item.dimension else "",
         price_minor=item.price_minor,
-        part_numbers=item.numbers,
+        part_numbers=tuple(part.number for part in item.parts),
+        makers=tuple(part.maker for part in item.parts),
         successions=tuple(
-            record.SuccessionRecord(part_before=one.number_before, part_now=one.number_now) for one in item.successions
+            record.SuccessionRecord(
+                part_before=one.before.number,
+                part_now=one.now.number,
+                maker_before=one.before.maker,
+                maker_now=one.now.maker,
+            )
+            for one in item.successions
         ),
         text=story.relaxation(item, currency),
     )

@@ -28,7 +28,9 @@ class SitePosition(_Record):
     shoulds_not_met: int = Field(description="Lines of good practice that the set breaks.")
     shoulds_not_shown: int = Field(description="Checks of good practice that cannot be shown for want of data.")
     parts: tuple[str, ...]
+    makers: tuple[str, ...] = Field(description="Of the parts, one each.")
     accessories: tuple[str, ...]
+    accessory_makers: tuple[str, ...]
     set_price: str | None
 
 
@@ -51,6 +53,8 @@ class SiteSupersession(_Record):
 
     number_before: str
     number_now: str
+    maker_before: str
+    maker_now: str
     positions: tuple[str, ...]
 
 
@@ -126,7 +130,13 @@ def document_of(refit: RefitPlan) -> SiteDocument:
         without_price=total.unpriced,
         part_numbers=len(lines),
         supersessions=tuple(
-            SiteSupersession(number_before=one.number_before, number_now=one.number_now, positions=one.positions)
+            SiteSupersession(
+                number_before=one.before.number,
+                number_now=one.now.number,
+                maker_before=one.before.maker,
+                maker_now=one.now.maker,
+                positions=one.positions,
+            )
             for one in refit.supersessions
         ),
         commonality=_commonality(refit.commonality, currency),
@@ -143,7 +153,9 @@ def _position(plan: PositionPlan, currency: str) -> SitePosition:
         shoulds_not_met=plan.shoulds_not_met,
         shoulds_not_shown=plan.shoulds_not_shown,
         parts=chosen.numbers if chosen else (),
+        makers=tuple(part.maker for part in chosen.refs) if chosen else (),
         accessories=tuple(line.part.number for line in plan.accessories),
+        accessory_makers=tuple(line.part.maker for line in plan.accessories),
         set_price=_amount(chosen.price_minor, currency) if chosen else None,
     )
 

@@ -8,7 +8,6 @@ from pydantic import BaseModel, ConfigDict, Field
 
 from spoutline.explain.plan.story import Story
 from spoutline.model.agreed_sets import SetsFrom
-from spoutline.model.part import Part
 from spoutline.model.plan import Provenance
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.model.substitute import Misfit, SlotChange, Substitute, Substitutes
@@ -24,6 +23,8 @@ class ChangeRecord(_Record):
     slot: Slot
     taken_out: str | None
     put_in: str | None
+    taken_out_maker: str | None
+    put_in_maker: str | None
 
 
 class FittingRecord(_Record):
@@ -35,6 +36,7 @@ class FittingRecord(_Record):
     unit_price_minor: int | None
     lead_time_days: int
     set: tuple[str, ...] = Field(description="Part numbers of the best set that holds it, dispenser first.")
+    set_makers: tuple[str, ...]
     set_price_minor: int
     price_difference_minor: int = Field(description="What that set costs more than the chosen one.")
     changes: tuple[ChangeRecord, ...]
@@ -67,7 +69,9 @@ class SubstitutesDocument(_Record):
     position: str
     slot: Slot | None = Field(description="null where the position has no set.")
     part_number: str | None = Field(description="The part that hangs there now.")
+    maker: str | None
     set: tuple[str, ...]
+    set_makers: tuple[str, ...]
     set_price_minor: int | None
     currency: str
     fitting: tuple[FittingRecord, ...] = Field(description="Fewest shoulds given up first, then price.")
@@ -87,7 +91,9 @@ def substitutes_json(
         position=position,
         slot=found.slot if found else None,
         part_number=found.part.number if found else None,
+        maker=found.part.maker if found else None,
         set=found.chosen.numbers if found else (),
+        set_makers=tuple(part.maker for part in found.chosen.refs) if found else (),
         set_price_minor=found.chosen.price_minor if found else None,
         currency=currency,
         fitting=tuple(_fitting(one, currency) for one in found.fitting) if found else (),
@@ -105,6 +111,7 @@ def _fitting(one: Substitute, currency: str) -> FittingRecord:
         unit_price_minor=one.part.price_minor(currency),
         lead_time_days=one.part.lead_time_days,
         set=hanging_set.numbers,
+        set_makers=tuple(part.maker for part in hanging_set.refs),
         set_price_minor=hanging_set.price_minor,
         price_difference_minor=one.price_difference_minor,
         changes=tuple(map(_change, one.changes)),
@@ -114,11 +121,13 @@ def _fitting(one: Substitute, currency: str) -> FittingRecord:
 
 
 def _change(change: SlotChange) -> ChangeRecord:
-    return ChangeRecord(slot=change.slot, taken_out=_number(change.taken_out), put_in=_number(change.put_in))
-
-
-def _number(part: Part | None) -> str | None:
-    return None if part is None else part.number
+    return ChangeRecord(
+        slot=change.slot,
+        taken_out=change.taken_out.number if change.taken_out else None,
+        put_in=change.put_in.number if change.put_in else None,
+        taken_out_maker=change.taken_out.maker if change.taken_out else None,
+        put_in_maker=change.put_in.maker if change.put_in else None,
+    )
 
 
 def _misfits(found: Substitutes | None, story: Story) -> tuple[MisfitRecord, ...] | None:

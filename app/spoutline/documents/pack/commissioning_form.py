@@ -28,12 +28,14 @@ from spoutline.documents.pack.form_fields import (
     field_name,
     item_field,
     part_field,
+    planned_text,
 )
 from spoutline.documents.pack.setting_words import liquid_text, tag_of
 from spoutline.explain.pack.words import PackWord as Word
 from spoutline.explain.plan.sets_head import sets_head
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
+from spoutline.model.part_ref import told_apart
 from spoutline.model.plan import HangingSet, PositionPlan, SitePlan
 from spoutline.model.quantity import Dimension
 from spoutline.model.record import SWAP_REASONS, ItemResult, RecordItem, RecordItemId
@@ -139,15 +141,16 @@ def _parts_table(number: int, hanging_set: HangingSet, story: Story) -> FormTabl
         Column(story.word(Word.REASON), 2.4),
     )
     reasons = _choices(SWAP_REASONS, story)
+    shown = told_apart(hanging_set.refs)
     rows = tuple(
         (
             str(place),
             story.word(link.slot),
-            link.part.number,
+            shown[place - 1],
             TextBox(
                 part_field(number, place, PartField.FITTED),
                 f"{story.word(link.slot)}: {story.word(Word.FITTED)}",
-                link.part.number,
+                shown[place - 1],
             ),
             ChoiceBox(
                 part_field(number, place, PartField.REASON),
@@ -178,7 +181,7 @@ def _people_table(number: int, story: Story) -> FormTable:
 
 def _origin_table(number: int, tag: str, plan: PositionPlan, story: Story) -> FormTable:
     """Return what the form was made from, in fields that cannot be changed, so that it can be read back."""
-    planned = " ".join(plan.chosen.hanging_set.numbers) if plan.chosen is not None else ""
+    planned = planned_text(plan.chosen.hanging_set.refs) if plan.chosen is not None else ""
     columns = (
         Column(story.word(Word.REVISION), 5.2),
         Column(story.word(Word.PLANNED), 3.4),

@@ -32,6 +32,7 @@ from spoutline.documents.drawing.shapes import (
 )
 from spoutline.explain.pack.words import PackWord as Word
 from spoutline.explain.plan.story import Story
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import Joint, JudgedSet, SetLink
 from spoutline.model.port import FlowPath, Gender, Seal
 
@@ -47,7 +48,7 @@ _JOINT_SIZE_PT: Final = 6.4
 _LINE_PT: Final = 7.6
 _LEAST_SQUEEZE: Final = 0.78  # closer, the texts of the shortest part and its joints would run into each other
 _POINTS_PER_M: Final = 72 / 0.0254
-_NO_MARK: Final = PartMark(-1, "")
+_NO_MARK: Final = PartMark(-1, PartRef(""))
 _LETTERS: Final = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
 
 
@@ -66,7 +67,7 @@ def exploded_drawing(judged: JudgedSet, story: Story) -> Drawing:
     at = top
     for number, height in enumerate(heights):
         bottom = at - height * MM * squeeze
-        mark = PartMark(number - 1, links[number - 1].part.number) if number else _NO_MARK
+        mark = PartMark(number - 1, links[number - 1].part.ref) if number else _NO_MARK
         frames.append(Frame(_AXIS_M, at, bottom, mark))
         at = bottom - _GAP_MM * MM * squeeze
     shapes: list[Shape] = []

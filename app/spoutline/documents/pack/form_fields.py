@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
+from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.record import RecordItemId
 
 NOT_CHOSEN = "-"  # stored value of a choice that was not made: readers of PDF need one
@@ -15,7 +16,7 @@ class FormField(StrEnum):
     TAG = "tag"  # the text of the code: which position of which plan
     LANGUAGE = "language"  # decides the decimal sign
     UNITS = "units"  # system of bare readings
-    PLANNED = "planned"  # part numbers of the plan, dispenser first, parted by blanks
+    PLANNED = "planned"  # parts of the plan, dispenser first: see ``planned_text``
     DONE_ON = "done_on"
     DONE_BY = "done_by"
     LICENCE = "licence"
@@ -36,6 +37,21 @@ class PartField(StrEnum):
 
     FITTED = "fitted"
     REASON = "reason"
+
+
+def planned_text(refs: tuple[PartRef, ...]) -> str:
+    """Return the planned parts in one line: numbers parted by blanks, or by semicolons where makers must be told."""
+    shown = told_apart(refs)
+    return ("; " if any(" " in text for text in shown) else " ").join(shown)
+
+
+def planned_refs(text: str) -> tuple[PartRef, ...]:
+    """Return the parts that ``planned_text`` wrote."""
+    return (
+        tuple(map(PartRef.from_text, filter(None, text.split(";"))))
+        if ";" in text
+        else tuple(map(PartRef, text.split()))
+    )
 
 
 def field_name(position: int, field: FormField) -> str:

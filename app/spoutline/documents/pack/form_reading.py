@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import replace
 from datetime import date
 from io import BytesIO
@@ -19,9 +19,11 @@ from spoutline.documents.pack.form_fields import (
     field_name,
     item_field,
     part_field,
+    planned_refs,
 )
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
+from spoutline.model.part_ref import PartRef
 from spoutline.model.position_tag import PositionTag, tag_from_text
 from spoutline.model.record import (
     READING_DIMENSIONS,
@@ -48,7 +50,9 @@ _UNMADE: Final = ("", NOT_CHOSEN)
 _LONGEST_TEXT: Final = 4000
 
 
-def records_from_form(pdf: bytes, place: str) -> tuple[CommissioningRecord, ...]:
+def records_from_form(
+    pdf: bytes, place: str, read_refs: Callable[[str], tuple[PartRef, ...]] | None = None
+) -> tuple[CommissioningRecord, ...]:
     """Return the record of each position of a filled form, in the order of its pages.
 
     Parameters
@@ -57,6 +61,8 @@ def records_from_form(pdf: bytes, place: str) -> tuple[CommissioningRecord, ...]
         The form as a PDF reader saved it.
     place
         Where it came from, named in every fault.
+    read_refs
+        Reads the parts that a person wrote into one field; None takes every word as a bare number.
 
     Raises
     ------
@@ -69,7 +75,9 @@ def records_from_form(pdf: bytes, place: str) -> tuple[CommissioningRecord, ...]
         wanted = "a commissioning form of this program is needed, saved with its fields"
         raise InputFault((InputProblem(place, "form", "no field of a position", wanted),))
     problems: list[InputProblem] = []
-    records = [record for number in numbers if (record := _PositionReader(values, number, place, problems).record())]
+    read = read_refs or _bare_refs
+    readers = (_PositionReader(values, number, place, problems, read) for number in numbers)
+    records = [record for reader in readers if (record := reader.record()) is not None]
     if problems:
         raise InputFault(tuple(problems))
     return tuple(records)
@@ -91,10 +99,22 @@ def _plain(value: object) -> str:
     return "" if value is None or str(value) == "/Off" else str(value).replace("\r\n", "\n").replace("\r", "\n").strip()
 
 
+def _bare_refs(text: str) -> tuple[PartRef, ...]:
+    return tuple(PartRef(number) for number in _BETWEEN_NUMBERS.split(text) if number)
+
+
 class _PositionReader:
     """Reads the fields of one position and gathers what is wrong with them."""
 
-    def __init__(self, values: Mapping[str, str], number: int, place: str, problems: list[InputProblem]) -> None:
+    def __init__(
+        self,
+        values: Mapping[str, str],
+        number: int,
+        place: str,
+        problems: list[InputProblem],
+        read_refs: Callable[[str], tuple[PartRef, ...]],
+    ) -> None:
+        self._read_refs = read_refs
         self._values = values
         self._number = number
         self._place = place
@@ -107,7 +127,7 @@ class _PositionReader:
         language = self._choice(field_name(self._number, FormField.LANGUAGE), Language)
         system = self._choice(field_name(self._number, FormField.UNITS), UnitSystem)
         entries = tuple(self._entry(item, language, system) for item in RecordItemId)
-        planned = tuple(self._get(FormField.PLANNED).split())
+        planned = planned_refs(self._get(FormField.PLANNED))
         changes = tuple(
             change for place, part in enumerate(planned, start=1) if (change := self._change(place, part)) is not None
         )
@@ -210,15 +230,15 @@ class _PositionReader:
             return None
         return ItemResult(text)
 
-    def _change(self, place: int, planned: str) -> PartChange | None:
+    def _change(self, place: int, planned: PartRef) -> PartChange | None:
         name = part_field(self._number, place, PartField.FITTED)
         written = self._line(name, self._values.get(name, ""), _LONGEST_LINE)
-        fitted = tuple(number for number in _BETWEEN_NUMBERS.split(written) if number)
+        fitted = () if written.strip() == _LEFT_OUT else self._read_refs(written)
         reason_name = part_field(self._number, place, PartField.REASON)
         reason = self._values.get(reason_name, "")
-        if fitted in ((), (planned,)):
+        if not written.strip() or (len(fitted) == 1 and fitted[0].names(planned)):
             return None
-        if any(len(number) > _LONGEST_NUMBER for number in fitted) or len(fitted) > _MOST_NUMBERS:
+        if any(len(ref.number) > _LONGEST_NUMBER for ref in fitted) or len(fitted) > _MOST_NUMBERS:
             self._report(
                 name, written, f"write at most {_MOST_NUMBERS} part numbers, or {_LEFT_OUT} where none is fitted"
             )
@@ -227,8 +247,7 @@ class _PositionReader:
         if reason not in known:
             self._report(reason_name, reason, f"say why {written} was fitted: one of {', '.join(known)}")
             return None
-        numbers = () if fitted == (_LEFT_OUT,) else fitted
-        return PartChange(planned=planned, fitted=numbers, reason=ChangeReason(reason))
+        return PartChange(planned=planned, fitted=fitted, reason=ChangeReason(reason))
 
     def _day(self) -> date | None:
         text = self._get(FormField.DONE_ON)

@@ -49,8 +49,8 @@ def inspection_blocks(
             (
                 story.day(entry.done_on),
                 entry.position,
-                entry.removed,
-                entry.fitted,
+                str(entry.removed),
+                str(entry.fitted),
                 story.word(entry.reason),
                 entry.note,
             )

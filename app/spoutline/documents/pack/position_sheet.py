@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Iterator
 
 from spoutline.documents.content.blocks import (
@@ -28,6 +27,7 @@ from spoutline.explain.pack.words import PackWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
 from spoutline.model.finding import Verdict
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan, SitePlan
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import Slot
@@ -126,7 +126,7 @@ def _parts_blocks(plan: PositionPlan, hanging_set: HangingSet, story: Story) -> 
     ]
     for line in plan.accessories:
         part = line.part
-        name = f"{part.name}; {story.accessory_reason(line.reason)}"
+        name = f"{part.name}; {part.maker}; {story.accessory_reason(line.reason)}"
         rows.append(Row(("", story.word(part.kind), part.number, name, str(line.quantity))))
     yield Table(columns, tuple(rows), dense=True)
 
@@ -155,14 +155,15 @@ def _orientation_blocks(hanging_set: HangingSet, story: Story) -> Iterator[Block
 def _removed(plan: PositionPlan, story: Story) -> str:
     """Return what hangs there today, dispenser first; it is taken off where it does not stay in the new set."""
     links = plan.chosen.hanging_set.links if plan.chosen is not None else ()
-    kept = Counter(link.part.number for link in links if link.kept)
+    kept = [link.part.ref for link in links if link.kept]
     taken = []
     for item in plan.position.installed:
-        number = item.number or item.description[:60]
-        if kept[number]:
-            kept[number] -= 1
+        named = item.ref or PartRef(item.description[:60])
+        stays = next((ref for ref in kept if named.names(ref)), None)
+        if stays is None:
+            taken.append(f"{story.word(item.kind)} {item.ref or item.description}".strip())
         else:
-            taken.append(f"{story.word(item.kind)} {item.number or item.description}".strip())
+            kept.remove(stays)
     if not plan.position.installed:
         return story.word(Word.REMOVED_NOT_RECORDED)
     return "; ".join(taken) or story.phrases.text["nothing"]

@@ -131,8 +131,8 @@ def _parts_blocks(record: CommissioningRecord, story: Story) -> Iterator[Block]:
     for number, planned in enumerate(record.parts, start=1):
         change = changes.get(planned)
         reason = "" if change is None else "; ".join(text for text in (story.word(change.reason), change.note) if text)
-        fitted = planned if change is None else ", ".join(change.fitted) or story.phrases.text["nothing"]
-        rows.append(Row((str(number), planned, fitted, reason)))
+        fitted = str(planned) if change is None else ", ".join(map(str, change.fitted)) or story.phrases.text["nothing"]
+        rows.append(Row((str(number), str(planned), fitted, reason)))
     if rows:
         yield Table(columns, tuple(rows))
     if not record.changes:

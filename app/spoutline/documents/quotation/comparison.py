@@ -20,6 +20,7 @@ from spoutline.documents.quotation.figures import money, signed
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.model.part import PartKind
+from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.quotation import DriveOffEstimate, Quotation, QuotedOption
 
 
@@ -99,9 +100,10 @@ def _row(
 
 def _parts(options: Sequence[QuotedOption], story: Story) -> Iterator[Block]:
     """Return, for each kind in which the options differ, the part numbers and pieces ordered."""
+    parts = frozenset(line.part for option in options for line in option.lines)
     rows = []
     for kind in PartKind:
-        cells = [_numbers(option, kind) for option in options]
+        cells = [_numbers(option, kind, parts) for option in options]
         if len(set(cells)) > 1:
             marked = [cell if cell == cells[0] else f"{story.word(Word.DIFFERS)} {cell or '–'}" for cell in cells[1:]]
             rows.append(Row((story.title(kind), cells[0] or "–", *marked)))
@@ -111,5 +113,7 @@ def _parts(options: Sequence[QuotedOption], story: Story) -> Iterator[Block]:
         yield Table((Column(story.word(Word.KIND), 1.2), *titles), tuple(rows))
 
 
-def _numbers(option: QuotedOption, kind: PartKind) -> str:
-    return "\n".join(f"{line.ordered} × {line.part_number}" for line in option.lines if line.kind is kind)
+def _numbers(option: QuotedOption, kind: PartKind, parts: frozenset[PartRef]) -> str:
+    lines = [line for line in option.lines if line.kind is kind]
+    shown = told_apart((line.part for line in lines), parts)
+    return "\n".join(f"{line.ordered} × {name}" for line, name in zip(lines, shown, strict=True))

@@ -19,6 +19,7 @@ from spoutline.documents.quotation.figures import money, plain
 from spoutline.documents.quotation.places import islands_by_label, shown_parts
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
+from spoutline.model.part_ref import told_apart
 from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption, QuotedPosition
 
 _RIGHT = Alignment.RIGHT
@@ -52,7 +53,7 @@ def position_blocks(number: int, option: QuotedOption, quotation: Quotation, sto
     )
     alike: dict[tuple[str, str, Emphasis], list[QuotedPosition]] = {}
     for position in option.positions:
-        parts = shown_parts(position, story)
+        parts = shown_parts(position, story, quotation.parts)
         fault = Emphasis.NONE if position.part_numbers else Emphasis.FAULT
         alike.setdefault((position.liquid, parts or story.word(position.status), fault), []).append(position)
     yield Table(
@@ -115,7 +116,7 @@ def _line_notes(option: QuotedOption, story: Story) -> Iterator[Block]:
             yield Paragraph(f"{line.part_number}: {story.word(Word.OVERRIDDEN)} {line.override_by}{reason}", Role.NOTE)
     for part in option.superseded:
         labels = ", ".join(part.positions)
-        text = f"{story.word(Word.SUPERSEDED)}: {part.number_before} → {part.number_now} ({labels})"
+        text = f"{story.word(Word.SUPERSEDED)}: {' → '.join(told_apart((part.before, part.now)))} ({labels})"
         yield Paragraph(text, Role.NOTE)
 
 

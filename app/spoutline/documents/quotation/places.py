@@ -2,20 +2,23 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.plan.story import Story
+from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.quotation import Quotation, QuotedPosition
 from spoutline.planning.refit.dispensers import islands_of
 
 
-def shown_parts(position: QuotedPosition, story: Story) -> str:
-    """Return the parts of a position and what goes with them, those that hang there and stay marked so."""
+def shown_parts(position: QuotedPosition, story: Story, among: Iterable[PartRef]) -> str:
+    """Return the parts of a position and what goes with them, those that hang there and stay marked so.
+
+    A number has its maker before it where another part of ``among`` has the same number.
+    """
     stays = story.word(PaperWord.STAYS)
-    chain = [
-        f"{number} ({stays})" if place in position.kept else number
-        for place, number in enumerate(position.part_numbers)
-    ]
-    return ", ".join((*chain, *position.accessories))
+    shown = told_apart((*position.parts, *position.accessory_parts), among)
+    return ", ".join(f"{text} ({stays})" if place in position.kept else text for place, text in enumerate(shown))
 
 
 def islands_by_label(quotation: Quotation) -> dict[str, str]:

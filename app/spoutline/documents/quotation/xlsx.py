@@ -221,7 +221,7 @@ def _positions(sheet: Any, formats: _Formats, quotation: Quotation, story: Story
             one.dispenser,
             *((island_at[one.label],) if is_told else ()),
             one.liquid,
-            shown_parts(one, story),
+            shown_parts(one, story, quotation.parts),
         )
         for option in quotation.options
         for one in option.positions

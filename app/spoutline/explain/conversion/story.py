@@ -129,7 +129,7 @@ class ConversionStory:
         """Return what is known of an installed part: number or description, age, condition."""
         if item is None:
             return ""
-        texts = [item.number or item.description]
+        texts = [str(item.ref) if item.ref else item.description]
         if item.age_years is not None:
             texts.append(self.say("age", years=f"{item.age_years:g}"))
         if item.condition is not InstalledCondition.UNKNOWN:

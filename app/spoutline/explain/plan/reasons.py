@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from spoutline.explain.plan.findings import by_severity, finding_text
 from spoutline.explain.plan.words import Words
 from spoutline.model.finding import Finding, Verdict
+from spoutline.model.part_ref import told_apart
 from spoutline.model.plan import Alternative, Conflict, Exclusion, HangingSet, PartVerdict, Relaxation
 from spoutline.model.requirement import Refusal, RequirementId
 from spoutline.model.substitute import Misfit, SlotChange
@@ -36,7 +37,7 @@ def conflict_sentences(conflict: Conflict, words: Words) -> tuple[str, ...]:
 def pinned_sentences(conflict: Conflict, words: Words) -> Iterator[str]:
     """Yield of each part that a person asked for the rule that it breaks, or what shuts it out."""
     if conflict.pinned and not any(one.findings or one.lines or not one.slots for one in conflict.pinned):
-        numbers = ", ".join(one.part.number for one in conflict.pinned)
+        numbers = ", ".join(told_apart(one.part.ref for one in conflict.pinned))
         key = "pinned_together" if len(conflict.pinned) > 1 else "pinned_no_set"
         yield words.phrases.fill(key, numbers=numbers)
         return
@@ -64,7 +65,7 @@ def exclusion_sentence(exclusion: Exclusion, words: Words) -> str:
         return sentence
     # at the outlet nothing fits at all, and the parts named are those whose ports come nearest
     key = "conflict_nearest" if exclusion.requirement is RequirementId.JOINTS else "conflict_only"
-    return f"{sentence} {words.phrases.fill(key, numbers=', '.join(exclusion.nearest))}"
+    return f"{sentence} {words.phrases.fill(key, numbers=', '.join(told_apart(exclusion.nearest)))}"
 
 
 def relaxation_sentence(relaxation: Relaxation, currency: str, words: Words) -> str:
@@ -72,8 +73,8 @@ def relaxation_sentence(relaxation: Relaxation, currency: str, words: Words) -> 
     requirement = words.sentence(requirement_names((relaxation.requirement, *relaxation.also), words))
     if relaxation.successions:
         change = " ".join(
-            words.phrases.fill("relaxation_successor", before=one.number_before, now=one.number_now)
-            for one in relaxation.successions
+            words.phrases.fill("relaxation_successor", before=before, now=now)
+            for before, now in (told_apart((one.before, one.now)) for one in relaxation.successions)
         )
     elif relaxation.from_value is None or relaxation.to_value is None or relaxation.dimension is None:
         change = words.phrases.fill("relaxation_whole", requirement=requirement)
@@ -84,7 +85,7 @@ def relaxation_sentence(relaxation: Relaxation, currency: str, words: Words) -> 
             from_value=words.show(relaxation.from_value, relaxation.dimension),
             to_value=words.show(relaxation.to_value, relaxation.dimension),
         )
-    numbers = ", ".join(relaxation.numbers)
+    numbers = ", ".join(told_apart(relaxation.parts))
     if relaxation.price_minor is not None:
         price = words.money(relaxation.price_minor, currency)
         return f"{change} {words.phrases.fill('relaxation_price', price=price, numbers=numbers)}"
@@ -148,7 +149,9 @@ def change_text(change: SlotChange, words: Words) -> str:
         return words.phrases.fill("change_added", slot=slot, part=change.put_in.number)
     if change.put_in is None and change.taken_out is not None:
         return words.phrases.fill("change_left_out", slot=slot, part=change.taken_out.number)
-    before, after = (part.number if part else "" for part in (change.taken_out, change.put_in))
+    if change.taken_out is None or change.put_in is None:
+        return ""
+    before, after = told_apart((change.taken_out.ref, change.put_in.ref))
     return words.phrases.fill("change_exchanged", slot=slot, before=before, after=after)
 
 
@@ -173,7 +176,7 @@ def _serving(part: str, verdict: PartVerdict, words: Words) -> tuple[str, ...]:
         opening = words.phrases.fill("verdict_fits_no_set", part=part)
         return (opening, *(conflict_sentences(verdict.conflict, words)[1:] if verdict.conflict else ()))
     price = words.money(best.price_minor, best.currency)
-    opening = words.phrases.fill("verdict_fits", part=part, price=price, numbers=", ".join(best.numbers))
+    opening = words.phrases.fill("verdict_fits", part=part, price=price, numbers=", ".join(told_apart(best.refs)))
     return (opening, words.phrases.text["verdict_fits_not_chosen"])
 
 

@@ -13,6 +13,7 @@ from spoutline.model.finding import Finding, Severity
 from spoutline.model.limit import LimitStatus
 from spoutline.model.liquid import Liquid, LiquidFamily
 from spoutline.model.part import Part
+from spoutline.model.part_ref import told_apart
 from spoutline.model.plan import HangingSet, JudgedSet
 from spoutline.model.port import Port
 from spoutline.model.quantity import Dimension, Fact, Quantity
@@ -170,7 +171,7 @@ class Words:
 
     def other_parts(self, judged: JudgedSet, chosen: HangingSet) -> tuple[str, ...]:
         """Return the part numbers of a set that ``chosen`` does not hold, in chain order."""
-        return tuple(number for number in judged.hanging_set.numbers if number not in chosen.numbers)
+        return told_apart(ref for ref in judged.hanging_set.refs if ref not in chosen.refs)
 
 
 def liquid_of(facts: tuple[Quantity | Fact, ...]) -> Liquid | None:

@@ -5,33 +5,35 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from spoutline.gui.edits.answers import with_position
+from spoutline.model.part_ref import PartRef
 from spoutline.model.survey import Decisions, Survey
 
 
-def keep_parts(survey: Survey, label: str, numbers: Iterable[str]) -> Survey:
+def keep_parts(survey: Survey, label: str, parts: Iterable[PartRef]) -> Survey:
     """Return the survey in which the set of a position must use exactly these parts, besides free ones."""
-    wanted = tuple(sorted(set(numbers)))
+    wanted = tuple(sorted(set(parts)))
     decisions = _decisions(survey, label)
-    refused = tuple(number for number in decisions.refused if number not in wanted)
+    refused = tuple(known for known in decisions.refused if not any(map(known.names, wanted)))
     return _decided(survey, label, decisions.model_copy(update={"pinned": wanted, "refused": refused}))
 
 
-def keep_part(survey: Survey, label: str, number: str, instead_of: Iterable[str] = ()) -> Survey:
+def keep_part(survey: Survey, label: str, part: PartRef, instead_of: Iterable[PartRef] = ()) -> Survey:
     """Return the survey in which one more part is kept; kept parts that it takes the place of are let go."""
-    replaced = set(instead_of)
-    kept = [known for known in _decisions(survey, label).pinned if known not in replaced]
-    return keep_parts(survey, label, [*kept, number])
+    let_go = (*instead_of, part)
+    kept = [known for known in _decisions(survey, label).pinned if not any(map(known.names, let_go))]
+    return keep_parts(survey, label, [*kept, part])
 
 
-def refuse_part(survey: Survey, label: str, number: str) -> Survey:
+def refuse_part(survey: Survey, label: str, part: PartRef) -> Survey:
     """Return the survey in which the set of a position must not use a part."""
     decisions = _decisions(survey, label)
-    pinned = tuple(known for known in decisions.pinned if known != number)
-    refused = tuple(sorted({*decisions.refused, number}))
+    pinned = tuple(known for known in decisions.pinned if not known.names(part))
+    others = (known for known in decisions.refused if not known.names(part))
+    refused = tuple(sorted({*others, part}))
     return _decided(survey, label, decisions.model_copy(update={"pinned": pinned, "refused": refused}))
 
 
-def release_part(survey: Survey, label: str, number: str) -> Survey:
+def release_part(survey: Survey, label: str, part: PartRef) -> Survey:
     """Return the survey in which a part is neither kept nor refused."""
     decisions = _decisions(survey, label)
     return _decided(
@@ -39,8 +41,8 @@ def release_part(survey: Survey, label: str, number: str) -> Survey:
         label,
         decisions.model_copy(
             update={
-                "pinned": tuple(known for known in decisions.pinned if known != number),
-                "refused": tuple(known for known in decisions.refused if known != number),
+                "pinned": tuple(known for known in decisions.pinned if not known.names(part)),
+                "refused": tuple(known for known in decisions.refused if not known.names(part)),
             }
         ),
     )

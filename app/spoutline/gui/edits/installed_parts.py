@@ -32,7 +32,7 @@ def with_installed_part(survey: Survey, label: str, part: Part) -> Survey:
     if part.kind not in HANGING_KINDS:
         wanted = "hanging hardware only: nozzle, swivel, hose, breakaway, adapter, splitter"
         raise InputFault((InputProblem("", "installed part", part.number, wanted),))
-    new = InstalledPart(kind=part.kind, number=part.number)
+    new = InstalledPart(kind=part.kind, number=part.number, maker=part.maker)
     return _with(survey, label, (*_position(survey, label).installed, new))
 
 
@@ -62,8 +62,9 @@ def with_age(survey: Survey, label: str, index: int, typed: str) -> Survey:
 
 def with_set_installed(survey: Survey, label: str, hanging_set: HangingSet) -> Survey:
     """Return the survey in which the parts of a set hang at a position."""
-    parts = tuple(InstalledPart(kind=link.part.kind, number=link.part.number) for link in hanging_set.links)
-    return _with(survey, label, parts)
+    parts = (link.part for link in hanging_set.links)
+    installed = tuple(InstalledPart(kind=part.kind, number=part.number, maker=part.maker) for part in parts)
+    return _with(survey, label, installed)
 
 
 def without_installed_part(survey: Survey, label: str, index: int) -> Survey:

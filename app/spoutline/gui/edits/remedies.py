@@ -62,7 +62,7 @@ def _after_successions(survey: Survey, label: str, successions: Iterable[Success
     """Return the survey in which the kept parts gave way to those that took their place; all others stay kept."""
     after = survey
     for one in successions:
-        after = keep_part(after, label, one.number_now, instead_of=(one.number_before,))
+        after = keep_part(after, label, one.now, instead_of=(one.before,))
     return after if after != survey else None
 
 

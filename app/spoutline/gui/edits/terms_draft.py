@@ -15,9 +15,10 @@ from pydantic import BaseModel, ValidationError
 
 from spoutline.book.survey_faults import problems_of
 from spoutline.gui.edits.question import Option
-from spoutline.gui.edits.terms_fields import TermsColumn, TermsEntry, TermsField, TermsTable
+from spoutline.gui.edits.terms_fields import Known, TermsColumn, TermsEntry, TermsField, TermsTable
 from spoutline.gui.edits.terms_subjects import SUBJECTS
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.part_ref import PartRef
 from spoutline.model.quotation_terms import DriveOffs, Freight, Heading, Labour, Rounding, Selling, Terms
 from spoutline.model.usual_terms import UsualTerms
 from spoutline.units.decimals import exact_decimal
@@ -269,6 +270,8 @@ def _value_of(text: str, entry: TermsField | TermsColumn) -> object | None:
         return None
     if entry.entry is TermsEntry.CHOICE:
         return _chosen(text, entry.options)
+    if entry.known is Known.PART_NUMBERS:
+        return PartRef.from_text(text)
     read = _READERS.get(entry.entry)
     return read(text.strip()) if read is not None else text
 

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from spoutline.explain.plan.story import Story
 from spoutline.gui.models.node_tree import Node
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
-from spoutline.model.agreed_sets import AgreedLink
-from spoutline.planning.agreement.comparison import ComparedPosition
+from spoutline.model.part_ref import told_apart
+from spoutline.planning.agreement.comparison import ComparedPart, ComparedPosition
 
 
 def compared_nodes(positions: Sequence[ComparedPosition], story: Story) -> tuple[Node, ...]:
@@ -33,7 +33,7 @@ def part_nodes(position: ComparedPosition, story: Story) -> tuple[Node, ...]:
         Node(
             cells=(
                 f"◆ {story.title(one.slot)}" if one.differs else story.title(one.slot),
-                *map(_part_words, one.parts),
+                *_parts_words(one),
             ),
             record=position.label,
             hint=tr("Another part hangs here.") if one.differs else "",
@@ -42,7 +42,9 @@ def part_nodes(position: ComparedPosition, story: Story) -> tuple[Node, ...]:
     )
 
 
-def _part_words(link: AgreedLink | None) -> str:
-    if link is None:
-        return "–"
-    return tr("{0} (stays)").format(link.part_number) if link.kept else link.part_number
+def _parts_words(place: ComparedPart) -> Iterator[str]:
+    """Yield what hangs here in each column; a number that two makers have with its maker before it."""
+    links = [link for link in place.parts if link is not None]
+    shown = iter(told_apart(link.ref for link in links))
+    for link in place.parts:
+        yield "–" if link is None else tr("{0} (stays)").format(next(shown)) if link.kept else next(shown)

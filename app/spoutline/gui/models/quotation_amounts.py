@@ -14,6 +14,7 @@ from spoutline.gui.escaping import tip
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.wording import tr
 from spoutline.model.part import PartKind
+from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption
 
 _TITLE_WIDTH = 14  # characters in a line of a column's title
@@ -118,17 +119,17 @@ def _commonality_rows(quotation: Quotation, story: Story) -> Iterator[AmountRow]
 
 def _replaced_rows(options: Sequence[QuotedOption], story: Story) -> Iterator[AmountRow]:
     """Return the parts of the survey that their makers replaced, with how many positions get the successor."""
-    places: dict[tuple[str, str], list[int]] = {}
-    labels: dict[tuple[str, str], list[str]] = {}
+    places: dict[tuple[PartRef, PartRef], list[int]] = {}
+    labels: dict[tuple[PartRef, PartRef], list[str]] = {}
     for at, option in enumerate(options):
         for one in option.superseded:
-            pair = (one.number_before, one.number_now)
+            pair = (one.before, one.now)
             places.setdefault(pair, [0] * len(options))[at] = len(one.positions)
             labels.setdefault(pair, []).extend(one.positions)
     for pair, counts in sorted(places.items()):
         cells = tuple(f"{count} ×" if count else "–" for count in counts)
         about = f"{story.word(Word.SUPERSEDED)}: {', '.join(dict.fromkeys(labels[pair]))}"
-        yield AmountRow(" → ".join(pair), cells, len(set(counts)) > 1, about=about)
+        yield AmountRow(" → ".join(told_apart(pair)), cells, len(set(counts)) > 1, about=about)
 
 
 def _parts(options: Sequence[QuotedOption], story: Story) -> Iterator[AmountRow]:
@@ -141,11 +142,11 @@ def _parts(options: Sequence[QuotedOption], story: Story) -> Iterator[AmountRow]
 
 def _part_rows(options: Sequence[QuotedOption], story: Story) -> Iterator[AmountRow]:
     """Return the parts of which the options order different numbers, kind by kind."""
-    lines: dict[str, QuotedLine] = {line.part_number: line for option in options for line in option.lines}
+    lines: dict[PartRef, QuotedLine] = {line.part: line for option in options for line in option.lines}
     order = {kind: place for place, kind in enumerate(PartKind)}
-    ordered = [{line.part_number: line.ordered for line in option.lines} for option in options]
-    for line in sorted(lines.values(), key=lambda one: (order[one.kind], one.part_number)):
-        counts = [numbers.get(line.part_number, 0) for numbers in ordered]
+    ordered = [{line.part: line.ordered for line in option.lines} for option in options]
+    for line in sorted(lines.values(), key=lambda one: (order[one.kind], one.part)):
+        counts = [numbers.get(line.part, 0) for numbers in ordered]
         if len(set(counts)) > 1:
             yield AmountRow(
                 f"{line.part_number} {story.word(line.kind)}",

@@ -70,12 +70,12 @@ def _touched_node(one: TouchedQuotation, story: Story) -> Node:
     number = f"{stored.quotation.terms.heading.number} r{stored.revision}, {story.word(stored.status)}"
     words = tr("{0} parts") if len(one.parts) != 1 else tr("{0} part")
     return Node(
-        cells=(number, words.format(len({part.part_number for part in one.parts}))),
+        cells=(number, words.format(len({part.part for part in one.parts}))),
         record=one,
         tone=Tone.CAUTION,
         hint=tip(f"{stored.quotation.terms.customer.name}; {stored.quotation.pins.survey.site.name}"),
         children=tuple(
-            Node(cells=(part.part_number, text), record=one, hint=tip(text))
+            Node(cells=(part.part.number, text), record=one, hint=tip(f"{part.part}: {text}"))
             for part in one.parts
             for text in _touch_texts(part, story)
         ),

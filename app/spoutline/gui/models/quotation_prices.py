@@ -13,19 +13,20 @@ from spoutline.gui.escaping import tip
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
+from spoutline.model.part_ref import PartRef
 from spoutline.model.quotation import Quotation, QuotedLine
 from spoutline.model.quotation_terms import PriceOverride
 
 
 @dataclass(frozen=True, slots=True)
 class PricedPart:
-    """One part number: the prices of the options that hold it, where they come from, and who answers for them.
+    """One part: the prices of the options that hold it, where they come from, and who answers for them.
 
     ``is_open`` where no price stands and nobody answers for that; ``gap`` says why there is none in a list.
     ``override`` is what the terms in hand say about the part.
     """
 
-    part_number: str
+    part: PartRef
     name: str
     prices: tuple[str, ...]
     gap: str
@@ -60,24 +61,25 @@ def priced_parts(quotation: Quotation, overrides: Iterable[PriceOverride], story
     story
         The words.
     """
-    said = {one.part: one for one in overrides}
-    lines: dict[str, list[QuotedLine]] = {}
+    answers = tuple(overrides)
+    lines: dict[PartRef, list[QuotedLine]] = {}
     for option in quotation.options:
         for line in option.lines:
-            lines.setdefault(line.part_number, []).append(line)
-    found = [_part(number, own, said.get(number), quotation, story) for number, own in lines.items()]
+            lines.setdefault(line.part, []).append(line)
+    said = {part: next((one for one in answers if one.part.names(part)), None) for part in lines}
+    found = [_part(part, own, said[part], quotation, story) for part, own in lines.items()]
     found += [
-        PricedPart(number, tr("not chosen in any option"), ("–",), "", (), False, one)
-        for number, one in said.items()
-        if number not in lines
+        PricedPart(one.part, tr("not chosen in any option"), ("–",), "", (), False, one)
+        for one in answers
+        if not any(map(one.part.names, lines))
     ]
-    return tuple(sorted(found, key=lambda one: (not one.is_open, one.override is None, one.part_number)))
+    return tuple(sorted(found, key=lambda one: (not one.is_open, one.override is None, one.part)))
 
 
 def price_columns(currency: str) -> tuple[Column[PricedPart], ...]:
     """Return the columns of the prices."""
     return (
-        Column(title=tr("Part"), text=lambda one: one.part_number, tone=_tone),
+        Column(title=tr("Part"), text=lambda one: one.part.number, hint=lambda one: tip(str(one.part)), tone=_tone),
         Column(title=tr("Name"), text=lambda one: one.name, hint=lambda one: tip(one.name)),
         Column(title=tr("Price, {0}").format(currency), text=lambda one: one.price_text, is_number=True),
         Column(title=tr("From"), text=lambda one: one.source_text, hint=lambda one: tip(one.source_text)),
@@ -85,11 +87,11 @@ def price_columns(currency: str) -> tuple[Column[PricedPart], ...]:
 
 
 def _part(
-    number: str, lines: list[QuotedLine], override: PriceOverride | None, quotation: Quotation, story: Story
+    part: PartRef, lines: list[QuotedLine], override: PriceOverride | None, quotation: Quotation, story: Story
 ) -> PricedPart:
-    gaps = sorted({gap_text(line, story).removeprefix(f"{number}: ") for line in lines if line.gap})
+    gaps = sorted({gap_text(line, story).removeprefix(f"{part.number}: ") for line in lines if line.gap})
     return PricedPart(
-        part_number=number,
+        part=part,
         name=lines[0].name,
         prices=tuple(dict.fromkeys(_price(line, quotation.terms.currency, story) for line in lines)),
         gap="; ".join(gaps),

@@ -144,11 +144,11 @@ def _differing_parts(other: HangingSet, chosen: HangingSet, story: Story) -> tup
     return tuple(
         Node(
             cells=(f"{story.title(link.slot)}: {link.part.number}  {link.part.name}",),
-            record=link.part.number,
+            record=link.part.ref,
             spans=True,
         )
         for link in other.links
-        if link.part.number not in chosen.numbers
+        if link.part.ref not in chosen.refs
     )
 
 

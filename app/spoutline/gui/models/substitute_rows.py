@@ -10,6 +10,7 @@ from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
 from spoutline.model.finding import Severity, Verdict
 from spoutline.model.part import Part
+from spoutline.model.part_ref import PartRef
 from spoutline.model.substitute import Misfit, Substitute
 
 
@@ -73,7 +74,7 @@ def _broken_shoulds(found: Substitute, story: Story) -> tuple[str, ...]:
         for finding in found.judged.findings
         if finding.severity is Severity.SHOULD
         and finding.verdict is Verdict.BROKEN
-        and finding.subject in found.judged.hanging_set.numbers
+        and finding.part in found.judged.hanging_set.refs
     )
 
 
@@ -94,9 +95,9 @@ def _difference(row: SubstituteRow, story: Story) -> str:
     return f"{sign}{story.bare_money(abs(minor), row.result.judged.hanging_set.currency)}"
 
 
-def _dearness(row: SubstituteRow) -> tuple[bool, int, str]:
+def _dearness(row: SubstituteRow) -> tuple[bool, int, PartRef]:
     difference = row.result.price_difference_minor if isinstance(row.result, Substitute) else 0
-    return not row.fits, difference, row.part.number
+    return not row.fits, difference, row.part.ref
 
 
 def _given_up(row: SubstituteRow, story: Story) -> str:

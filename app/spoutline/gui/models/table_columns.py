@@ -13,6 +13,7 @@ from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
 from spoutline.model.limit import Limit, LimitStatus
 from spoutline.model.part import Part
+from spoutline.model.part_ref import any_names
 from spoutline.model.plan import PositionPlan, SetLink
 
 
@@ -33,7 +34,8 @@ def set_rows(plan: PositionPlan) -> tuple[SetRow, ...]:
     chosen = plan.chosen.hanging_set
     kept = plan.position.decisions.pinned
     return tuple(
-        SetRow(place, link, chosen.currency, link.part.number in kept) for place, link in enumerate(chosen.links, 1)
+        SetRow(place, link, chosen.currency, any_names(kept, link.part.ref))
+        for place, link in enumerate(chosen.links, 1)
     )
 
 
@@ -45,6 +47,7 @@ def set_columns(story: Story) -> tuple[Column[SetRow], ...]:
         Column(
             title=tr("Part"),
             text=lambda row: f"{row.link.part.number}  {tr('(kept)')}" if row.is_kept else row.link.part.number,
+            hint=lambda row: str(row.link.part.ref),
         ),
         Column(title=tr("Name"), text=lambda row: row.link.part.name, hint=lambda row: row.link.part.name),
         Column(

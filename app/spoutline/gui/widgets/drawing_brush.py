@@ -24,6 +24,7 @@ from spoutline.documents.drawing.shapes import (
     Shape,
 )
 from spoutline.gui.widgets.theme import Colours, colours_now
+from spoutline.model.part_ref import PartRef
 
 _PX_PER_PT = 96.0 / 72.0
 _BALLOON_PT = 7.0
@@ -123,7 +124,7 @@ def _to_line(point: QPointF, start: QPointF, end: QPointF) -> float:
 class Brush:
     """Paints shapes with a painter in one view."""
 
-    def __init__(self, painter: QPainter, view: View, drawing: Drawing, picked: str, font: QFont) -> None:
+    def __init__(self, painter: QPainter, view: View, drawing: Drawing, picked: PartRef | None, font: QFont) -> None:
         self._painter, self._view, self._picked, self._font = painter, view, picked, font
         self._colours = colours_now()
         self._centres = balloon_centres(drawing, view)
@@ -152,7 +153,7 @@ class Brush:
                 self._balloon(shape)
 
     def _is_picked(self, mark: PartMark | None) -> bool:
-        return mark is not None and bool(self._picked) and mark.number == self._picked
+        return mark is not None and mark.part == self._picked
 
     def _colour(self, ink: Ink, mark: PartMark | None) -> QColor:
         return QColor(self._colours.caution) if self._is_picked(mark) else ink_colour(ink, self._colours)

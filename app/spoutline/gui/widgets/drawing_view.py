@@ -20,6 +20,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from spoutline.documents.drawing.shapes import Drawing
 from spoutline.gui.widgets.drawing_brush import Brush, View, balloon_centres, distance_px, mark_of
 from spoutline.gui.widgets.theme import colours_now
+from spoutline.model.part_ref import PartRef
 
 _EDGE_PX = 46.0  # room for balloons and texts, which keep their size
 _BALLOON_ROOM_PX = 13.0  # a balloon's radius and a little air
@@ -32,17 +33,17 @@ class DrawingView(QWidget):
 
     Signals
     -------
-    part_picked(str)
+    part_picked(PartRef)
         A person picked a part; its number.
     """
 
-    part_picked = Signal(str)
+    part_picked = Signal(object)
 
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._drawing: Drawing | None = None
         self._note = ""
-        self._picked = ""
+        self._picked: PartRef | None = None
         self._zoom = 1.0
         self._shift = QPointF(0, 0)
         self._drag_from: QPointF | None = None
@@ -70,9 +71,9 @@ class DrawingView(QWidget):
         self.setCursor(Qt.CursorShape.ArrowCursor)
         self.update()
 
-    def show_picked(self, number: str) -> None:
-        """Mark the part with this number."""
-        self._picked = number
+    def show_picked(self, part: PartRef | None) -> None:
+        """Mark a part; None for none."""
+        self._picked = part
         self.update()
 
     def enlarge(self) -> None:
@@ -117,28 +118,29 @@ class DrawingView(QWidget):
     def _centre(self, above_px: float) -> QPointF:
         return QPointF(self.rect().center()) + QPointF(0, above_px / 2)
 
-    def part_at(self, point: QPointF) -> str:
-        """Return the number of the part at a point of the widget; empty for none. Balloons and fittings come first."""
+    def part_at(self, point: QPointF) -> PartRef | None:
+        """Return the part at a point of the widget; None for none. Balloons and fittings come first."""
         view = self.view()
         if view is None or self._drawing is None:
-            return ""
+            return None
         centres = balloon_centres(self._drawing, view)
-        best, best_distance = "", _REACH_PX
+        best: PartRef | None = None
+        best_distance = _REACH_PX
         for shape in reversed(self._drawing.shapes):
             mark = mark_of(shape)
             if mark is None:
                 continue
             distance = distance_px(shape, point, view, centres)
             if distance < best_distance - (1.0 if best else 0.0):
-                best, best_distance = mark.number, distance
+                best, best_distance = mark.part, distance
         return best
 
-    def part_numbers(self) -> tuple[str, ...]:
+    def parts(self) -> tuple[PartRef, ...]:
         """Return the parts that the drawing shows, in chain order."""
         if self._drawing is None:
             return ()
         marks = {mark for shape in self._drawing.shapes if (mark := mark_of(shape)) is not None}
-        return tuple(dict.fromkeys(mark.number for mark in sorted(marks, key=lambda mark: mark.link)))
+        return tuple(dict.fromkeys(mark.part for mark in sorted(marks, key=lambda mark: mark.link)))
 
     def _zoom_about(self, point: QPointF, factor: float) -> None:
         wanted = self._zoom * factor
@@ -150,10 +152,10 @@ class DrawingView(QWidget):
         self.update()
 
     def _step_part(self, by: int) -> None:
-        numbers = self.part_numbers()
-        if numbers:
-            place = numbers.index(self._picked) + by if self._picked in numbers else (0 if by > 0 else -1)
-            self.part_picked.emit(numbers[place % len(numbers)])
+        parts = self.parts()
+        if parts:
+            place = parts.index(self._picked) + by if self._picked in parts else (0 if by > 0 else -1)
+            self.part_picked.emit(parts[place % len(parts)])
 
     # Qt's own
 
@@ -217,9 +219,9 @@ class DrawingView(QWidget):
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         """Qt: pick the part under the pointer unless the drawing was moved."""
         if self._drag_from is not None and not self._dragged:
-            number = self.part_at(event.position())
-            if number:
-                self.part_picked.emit(number)
+            part = self.part_at(event.position())
+            if part is not None:
+                self.part_picked.emit(part)
         self._drag_from = None
 
     def keyPressEvent(self, event: QKeyEvent) -> None:

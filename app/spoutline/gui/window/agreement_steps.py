@@ -17,6 +17,7 @@ from spoutline.gui.wording import tr
 from spoutline.model.agreed_sets import AgreedSets, SetsSource
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import InputFault
+from spoutline.model.part_ref import told_apart
 from spoutline.model.plan import PositionPlan, SitePlan
 from spoutline.planning.agreement.comparison import ComparedPosition, compared, planned_sets
 
@@ -151,5 +152,5 @@ class AgreementSteps(QObject):
 
 
 def _offered(plan: PositionPlan, is_picked: bool) -> OfferedSet:
-    numbers = plan.chosen.hanging_set.numbers if plan.chosen is not None else ()
+    numbers = told_apart(plan.chosen.hanging_set.refs) if plan.chosen is not None else ()
     return OfferedSet(plan.position.label, ", ".join(numbers) or tr("no set"), bool(numbers), is_picked)

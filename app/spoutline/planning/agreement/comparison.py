@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from spoutline.model.agreed_sets import AgreedLink, AgreedSets
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import SitePlan
 from spoutline.model.requirement import Slot
 from spoutline.planning.agreement.making import sets_of_plan
@@ -74,8 +75,8 @@ def compared(columns: Sequence[SetsByLabel], labels: Sequence[str] = ()) -> tupl
     )
 
 
-def _ref(link: AgreedLink | None) -> tuple[str, str] | None:
-    return None if link is None else (link.maker, link.part_number)
+def _ref(link: AgreedLink | None) -> PartRef | None:
+    return None if link is None else link.ref
 
 
 def _placed(links: Sequence[AgreedLink]) -> dict[tuple[Slot, int], AgreedLink]:

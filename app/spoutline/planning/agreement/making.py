@@ -15,7 +15,9 @@ from spoutline.model.agreed_sets import (
     AgreedSets,
     AgreementOrigin,
 )
+from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan, SitePlan
 from spoutline.model.quotation import Pins, QuotedOption, QuotedPosition
 from spoutline.model.survey import Position
@@ -50,14 +52,19 @@ def sets_of_plan(site_plan: SitePlan) -> tuple[tuple[AgreedPosition, ...], tuple
 
 
 def sets_of_option(option: QuotedOption, pins: Pins) -> tuple[tuple[AgreedPosition, ...], tuple[AgreedPart, ...]]:
-    """Return the sets of an option; a position that it leaves out has an empty set."""
-    known = {one.number: one for one in pins.parts}
-    parts = {number: part_from_text(one.text) for number, one in known.items()}
-    found = []
+    """Return the sets of an option; a position that it leaves out has an empty set.
+
+    Raise ``InputFault`` where a set names a part that is not pinned.
+    """
+    parts = {one.ref: part_from_text(one.text) for one in pins.parts}
+    found: list[AgreedPosition] = []
+    hung: set[PartRef] = set()
     for quoted in option.positions:
         asked = pins.survey.position(quoted.label)
-        chain = [parts[number] for number in quoted.part_numbers]
+        chain = [part for ref in quoted.parts for part in _pinned(ref, parts)]
         slots = quoted.slots or tuple(_SLOT_OF[part.kind] for part in chain)
+        with_it = [part for ref in quoted.accessory_parts for part in _pinned(ref, parts, needed=False)]
+        hung.update(part.ref for part in (*chain, *with_it))
         found.append(
             AgreedPosition(
                 label=quoted.label,
@@ -69,15 +76,14 @@ def sets_of_option(option: QuotedOption, pins: Pins) -> tuple[tuple[AgreedPositi
                 question=question_of(asked) if asked is not None else "",
             )
         )
-    hung = {number for quoted in option.positions for number in (*quoted.part_numbers, *quoted.accessories)}
-    return tuple(found), agreed_parts(part for number, part in parts.items() if number in hung)
+    return tuple(found), agreed_parts(part for ref, part in parts.items() if ref in hung)
 
 
-def _quoted_accessories(quoted: QuotedPosition, parts: Mapping[str, Part]) -> Iterable[AgreedAccessory]:
-    rows = itertools.zip_longest(quoted.accessories, quoted.accessory_quantities, quoted.accessory_reasons)
-    for number, quantity, reason in rows:
-        if number in parts:
-            part = parts[number]
+def _quoted_accessories(quoted: QuotedPosition, parts: Mapping[PartRef, Part]) -> Iterable[AgreedAccessory]:
+    refs = quoted.accessory_parts
+    rows = itertools.zip_longest(refs, quoted.accessory_quantities[: len(refs)], quoted.accessory_reasons[: len(refs)])
+    for ref, quantity, reason in rows:
+        for part in _pinned(ref, parts, needed=False):
             yield AgreedAccessory(
                 part_number=part.number, maker=part.maker, quantity=quantity or 1, reason=reason or ""
             )
@@ -109,6 +115,16 @@ def agreed_parts(parts: Iterable[Part]) -> tuple[AgreedPart, ...]:
         AgreedPart(part_number=part.number, maker=part.maker, stated=part_text(part))
         for _, part in sorted(found.items())
     )
+
+
+def _pinned(ref: PartRef, parts: Mapping[PartRef, Part], *, needed: bool = True) -> tuple[Part, ...]:
+    """Return the pinned part that a quotation names; earlier programs wrote no maker beside the number."""
+    found = next((part for known, part in parts.items() if ref.names(known)), None)
+    if found is None and needed:
+        raise InputFault(
+            (InputProblem("quotation", "part number", repr(str(ref)), "it must be among the pinned parts"),)
+        )
+    return () if found is None else (found,)
 
 
 def _parts(plan: PositionPlan) -> Iterable[Part]:

@@ -9,12 +9,14 @@ from spoutline.model.agreed_sets import AgreedPosition, AgreedSets, SetBasis, Se
 from spoutline.model.faults import Cancelled, InputFault, InputProblem
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.part import Part, PartKind
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import AccessoryLine, HangingSet, PlanStatus, PositionPlan, SetLink, SitePlan
 from spoutline.model.record import CommissioningRecord, WearEntry
 from spoutline.model.requirement import Refusal
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.agreement.making import digest_of, part_of, question_of
 from spoutline.planning.pack.as_built import as_built_plan
+from spoutline.planning.pack.picked import with_makers
 from spoutline.planning.protocols import Progress
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.judgement import SetJudge
@@ -91,7 +93,8 @@ def built_plan(
 ) -> SitePlan:
     """Return a plan continued by what was recorded: the newest record of each position, then what was replaced since.
 
-    What was agreed does not change. Raise ``InputFault`` where a record names a part that the catalogue lacks.
+    What was agreed does not change. Raise ``InputFault`` where a record names a part that the catalogue lacks, or by a
+    bare number that several makers have.
     """
     newest = {record.position: record for record in records}
     found: dict[str, CommissioningRecord] = {}
@@ -105,10 +108,12 @@ def built_plan(
         ]
         if plan.chosen is None or (record is None and not later):
             continue
-        hanging = list(record.as_built if record is not None else plan.chosen.hanging_set.numbers)
+        named = with_makers(record, plan, context.parts) if record is not None else None
+        hanging = list(named.as_built if named is not None else plan.chosen.hanging_set.refs)
         for entry in later:
-            if entry.removed in hanging and entry.fitted:
-                hanging[hanging.index(entry.removed)] = entry.fitted
+            removed = next((at for at, ref in enumerate(hanging) if entry.removed.names(ref)), None)
+            if removed is not None and entry.fitted:
+                hanging[removed] = entry.fitted
         base = record or CommissioningRecord(
             site=site_plan.survey.site.name, position=label, plan_revision=site_plan.provenance.survey_fingerprint
         )
@@ -124,8 +129,9 @@ def built_plan(
     return replace(built, positions=marked, sets_from=shown)
 
 
-def _parts_of(agreed: AgreedSets) -> dict[tuple[str, str], Part]:
-    found, problems = {}, []
+def _parts_of(agreed: AgreedSets) -> dict[PartRef, Part]:
+    found: dict[PartRef, Part] = {}
+    problems: list[InputProblem] = []
     for one in agreed.parts:
         try:
             part = part_of(one)
@@ -133,12 +139,12 @@ def _parts_of(agreed: AgreedSets) -> dict[tuple[str, str], Part]:
             wanted = "the text of this part is none that this version of the program wrote"
             problems.append(InputProblem("agreed sets", f"parts, {one.part_number}", "its text", wanted))
             continue
-        found[one.maker, one.part_number] = part
+        found[one.ref] = part
     named = [(place.label, one) for place in agreed.positions for one in place.pieces]
     problems += [
-        InputProblem("agreed sets", f"position {label}", one.part_number, "the part must be among `parts`")
+        InputProblem("agreed sets", f"position {label}", str(one.ref), "the part must be among `parts`")
         for label, one in named
-        if (one.maker, one.part_number) not in found
+        if one.ref not in found
     ]
     if problems:
         raise InputFault(tuple(problems))
@@ -149,7 +155,7 @@ def _agreed_position(
     position: Position,
     survey: Survey,
     agreed: AgreedPosition,
-    parts: Mapping[tuple[str, str], Part],
+    parts: Mapping[PartRef, Part],
     context: PlanningContext,
 ) -> PositionPlan:
     requirement = requirement_for(position, survey.site, context.tables)
@@ -170,7 +176,7 @@ def _agreed_position(
     if isinstance(requirement, Refusal) or not agreed.set:
         return plan
     currency = survey.site.currency
-    links = tuple(SetLink(slot=one.slot, part=parts[one.maker, one.part_number], kept=one.kept) for one in agreed.set)
+    links = tuple(SetLink(slot=one.slot, part=parts[one.ref], kept=one.kept) for one in agreed.set)
     price = sum(link.part.price_minor(currency) or 0 for link in links if not link.kept)
     hanging_set = HangingSet(links=links, price_minor=price, currency=currency)
     judged = SetJudge(requirement, context.tables, context.usual_prices).judged(hanging_set)
@@ -180,9 +186,9 @@ def _agreed_position(
         chosen=judged,
         accessories=tuple(
             AccessoryLine(
-                part=parts[one.maker, one.part_number],
+                part=parts[one.ref],
                 quantity=one.quantity,
-                reason=one.reason or _reason_for(parts[one.maker, one.part_number], position),
+                reason=one.reason or _reason_for(parts[one.ref], position),
             )
             for one in agreed.accessories
         ),

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.conversion_step import StepTable
 from spoutline.model.part import Part
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PlanStatus, PositionPlan
 from spoutline.model.position_conversion import (
     ConversionKind,
@@ -52,7 +53,11 @@ class ConversionContext:
 
 
 def convert_position(
-    position: Position, survey: Survey, standing: RemovalStanding, known: Mapping[str, Part], context: ConversionContext
+    position: Position,
+    survey: Survey,
+    standing: RemovalStanding,
+    known: Mapping[PartRef, Part],
+    context: ConversionContext,
 ) -> PositionConversion:
     """Return the conversion of one position.
 
@@ -63,7 +68,7 @@ def convert_position(
     standing
         Whether recovery may be taken away on this site.
     known
-        Catalogue parts of the installed numbers.
+        Catalogue parts by what names them in the survey.
     context
         Tables, part store and listener.
 
@@ -85,7 +90,7 @@ def convert_position(
 
 
 def _worked_out(
-    position: Position, survey: Survey, known: Mapping[str, Part], context: ConversionContext, *, forbidden: bool
+    position: Position, survey: Survey, known: Mapping[PartRef, Part], context: ConversionContext, *, forbidden: bool
 ) -> PositionConversion:
     site, answers, tables = survey.site, survey.conversion, context.planning.tables
     kinds = conversion_kinds(position, answers, known)

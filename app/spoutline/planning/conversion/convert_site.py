@@ -11,6 +11,7 @@ from spoutline.model.check import WorkedLine
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import Cancelled, InputFault, InputProblem
 from spoutline.model.part import Part
+from spoutline.model.part_ref import PartRef
 from spoutline.model.position_conversion import ConversionKind, PositionConversion, PositionOutcome
 from spoutline.model.removal_standing import RemovalStanding
 from spoutline.model.survey import Position, Survey
@@ -87,15 +88,17 @@ def check_agency(survey: Survey, vapour: VapourTables) -> None:
         raise InputFault((InputProblem("", "conversion, agency", repr(answered), wanted),))
 
 
-def _installed_parts(survey: Survey, context: ConversionContext) -> dict[str, Part]:
-    numbers = {item.number for position in survey.positions for item in position.installed if item.number}
-    return {part.number: part for part in context.planning.parts.parts(sorted(numbers))}
+def _installed_parts(survey: Survey, context: ConversionContext) -> dict[PartRef, Part]:
+    """Return the catalogue parts of what hangs there, by the reference in the survey; unknown ones are left out."""
+    installed = {item.ref for position in survey.positions for item in position.installed if item.ref}
+    parts = context.planning.parts.parts(sorted(installed))
+    return {ref: part for part in parts for ref in installed if ref.names(part.ref)}
 
 
 def _positions(
     survey: Survey,
     standing: RemovalStanding,
-    known: Mapping[str, Part],
+    known: Mapping[PartRef, Part],
     context: ConversionContext,
     progress: Progress | None,
 ) -> tuple[PositionConversion, ...]:

@@ -8,6 +8,7 @@ from spoutline.model.check import Check, Outcome
 from spoutline.model.conversion_answers import OptionKind
 from spoutline.model.finding import Severity, SubjectKind, Verdict
 from spoutline.model.part import Part
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import JudgedSet
 from spoutline.model.position_conversion import ConversionOption
 from spoutline.model.requirement import Requirement, RequirementId, Slot
@@ -71,7 +72,7 @@ class PositionOptions:
     def forced(self, unit: InstalledUnit) -> Pool | None:
         """Return the pool in which the slot of an installed part holds nothing else; None for a loose fitting."""
         for slot, candidates in self.pool.slots.items():
-            own = tuple(one for one in candidates if self.staying.unit_of(one.part.number) is unit)
+            own = tuple(one for one in candidates if self.staying.unit_of(one.part.ref) is unit)
             if own and slot not in (Slot.ADAPTOR, Slot.SPLITTER):
                 return Pool({**self.pool.slots, slot: own})
         return None
@@ -104,10 +105,10 @@ class PositionOptions:
 
     def _departures(self, found: JudgedSet) -> int:
         """Count broken shoulds once each: the pool counts those of parts, and counts a worn part as one more."""
-        by_place: Mapping[tuple[Slot, str], int] = {
-            (one.slot, one.part.number): one.regrets for slot in self.pool.slots.values() for one in slot
+        by_place: Mapping[tuple[Slot, PartRef], int] = {
+            (one.slot, one.part.ref): one.regrets for slot in self.pool.slots.values() for one in slot
         }
-        regrets = sum(by_place.get((link.slot, link.part.number), 0) for link in found.hanging_set.links)
+        regrets = sum(by_place.get((link.slot, link.part.ref), 0) for link in found.hanging_set.links)
         findings = sum(
             finding.severity is Severity.SHOULD
             and finding.verdict is Verdict.BROKEN

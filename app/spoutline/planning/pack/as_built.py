@@ -7,8 +7,11 @@ from dataclasses import replace
 
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, PositionPlan, SetLink, SitePlan
 from spoutline.model.record import CommissioningRecord
+from spoutline.planning.pack.picked import with_makers
+from spoutline.planning.part_names import wrong_refs
 from spoutline.planning.sets.accessories import accessory_lines
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.judgement import SetJudge
@@ -37,7 +40,8 @@ def as_built_plan(
     Raises
     ------
     InputFault
-        A record names a part that the catalogue does not hold, or an accessory as part of the chain.
+        A record names a part that the catalogue does not hold, or that several makers have, or an accessory
+        as part of the chain.
     """
     plans = (_as_built(plan, records.get(plan.position.label), context) for plan in site_plan.positions)
     return replace(site_plan, positions=tuple(plans))
@@ -46,7 +50,8 @@ def as_built_plan(
 def _as_built(plan: PositionPlan, record: CommissioningRecord | None, context: PlanningContext) -> PositionPlan:
     if record is None or plan.chosen is None or plan.requirement is None:
         return plan
-    if not record.changes and record.as_built in ((), plan.chosen.hanging_set.numbers):
+    record = with_makers(record, plan, context.parts)
+    if not record.changes and record.as_built in ((), plan.chosen.hanging_set.refs):
         return plan
     links = _links(plan.chosen.hanging_set, record, context)
     currency = plan.requirement.site.currency
@@ -60,12 +65,12 @@ def _links(before: HangingSet, record: CommissioningRecord, context: PlanningCon
     """Return the chain that was recorded; a part of the set before keeps its place, its words and whether it stays."""
     left = list(before.links)
     found: list[SetLink | None] = []
-    for number in record.as_built:
-        same = next((link for link in left if link.part.number == number), None)
+    for ref in record.as_built:
+        same = next((link for link in left if ref.names(link.part.ref)), None)
         if same is not None:
             left.remove(same)
         found.append(same)
-    others = [number for number, link in zip(record.as_built, found, strict=True) if link is None]
+    others = [ref for ref, link in zip(record.as_built, found, strict=True) if link is None]
     fitted = iter(_parts(record.position, others, context))
     links = tuple(link or _link_of(next(fitted)) for link in found)
     if not links:
@@ -78,19 +83,17 @@ def _link_of(part: Part) -> SetLink:
     return SetLink(slot=_SLOT_OF[part.kind], part=part)
 
 
-def _parts(position: str, numbers: Sequence[str], context: PlanningContext) -> tuple[Part, ...]:
+def _parts(position: str, refs: Sequence[PartRef], context: PlanningContext) -> tuple[Part, ...]:
     problems: list[InputProblem] = []
     parts: list[Part] = []
-    for number in numbers:
-        part = context.parts.part(number)
+    wrong = wrong_refs(refs, context.parts)
+    for ref in refs:
+        part = context.parts.part(ref)
         if part is None:
-            near = context.parts.nearest_numbers(number)
-            hint = f"; near it are {', '.join(near)}" if near else ""
-            wanted = f"it must be a part number of the catalog{hint}"
-            problems.append(InputProblem(position, "part number", repr(number), wanted))
+            problems.append(InputProblem(position, "part number", repr(str(ref)), wrong[ref]))
         elif part.kind not in _SLOT_OF:
             wanted = f"a {part.kind.value.replace('_', ' ')} is no part of the chain; leave it out of the fitted parts"
-            problems.append(InputProblem(position, "part number", repr(number), wanted))
+            problems.append(InputProblem(position, "part number", repr(str(ref)), wanted))
         else:
             parts.append(part)
     if problems:

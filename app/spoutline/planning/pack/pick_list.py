@@ -8,6 +8,7 @@ from collections.abc import Set as AbstractSet
 from spoutline.model.caution import CautionCondition as Condition
 from spoutline.model.pack import BoxList, PickLine, Tool, VanBox
 from spoutline.model.part import Part, PartKind
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan, SitePlan
 
 _BOX_OF = {
@@ -49,21 +50,21 @@ def box_of(part: Part) -> VanBox:
 
 
 def pick_list(site_plan: SitePlan) -> tuple[BoxList, ...]:
-    """Return every part of the site by box, sorted by part number, with the positions that it is for.
+    """Return every part of the site by box, sorted by part number and maker, with the positions that it is for.
 
     Quantities add up to those that the bill asks for; a part that stays is not loaded, and positions without a set need
     nothing.
     """
-    parts: dict[str, Part] = {}
-    wanted: dict[str, dict[str, int]] = {}
+    parts: dict[PartRef, Part] = {}
+    wanted: dict[PartRef, dict[str, int]] = {}
     for plan in site_plan.positions:
         for part, quantity in parts_of(plan):
-            parts[part.number] = part
-            places = wanted.setdefault(part.number, {})
+            parts[part.ref] = part
+            places = wanted.setdefault(part.ref, {})
             places[plan.position.label] = places.get(plan.position.label, 0) + quantity
     lines = [
-        PickLine(part=parts[number], quantity=sum(places.values()), positions=tuple(places.items()))
-        for number, places in sorted(wanted.items())
+        PickLine(part=parts[ref], quantity=sum(places.values()), positions=tuple(places.items()))
+        for ref, places in sorted(wanted.items())
     ]
     boxes = ((box, tuple(line for line in lines if box_of(line.part) is box)) for box in VanBox)
     return tuple(BoxList(box=box, lines=inside) for box, inside in boxes if inside)

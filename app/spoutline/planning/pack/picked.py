@@ -6,8 +6,11 @@ from dataclasses import replace
 
 from spoutline.book.choices import not_one_of
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan, SitePlan
 from spoutline.model.record import CommissioningRecord
+from spoutline.planning.part_names import wrong_refs
+from spoutline.planning.protocols import PartStore
 
 
 def only_positions(site_plan: SitePlan, labels: tuple[str, ...]) -> SitePlan:
@@ -48,3 +51,52 @@ def plan_of(record: CommissioningRecord, site_plan: SitePlan) -> PositionPlan:
     if problems:
         raise InputFault(tuple(problems))
     return next(plan for plan in site_plan.positions if plan.position.label == record.position)
+
+
+def with_makers(record: CommissioningRecord, plan: PositionPlan, parts: PartStore) -> CommissioningRecord:
+    """Return a record whose bare numbers have their makers: from the plan, and from the catalogue for what was fitted.
+
+    A number that the catalogue does not hold stays as it was written.
+
+    Raises
+    ------
+    InputFault
+        Several makers have a number that was fitted.
+    """
+    links = plan.chosen.hanging_set.refs if plan.chosen is not None else ()
+    planned = _planned_refs(record.parts, links)
+    by_name = dict(zip(record.parts, planned, strict=True))
+    fitted = [ref for change in record.changes for ref in change.fitted]
+    found = [part.ref for part in parts.parts(fitted)] if fitted else []
+    wrong = wrong_refs(fitted, parts) if fitted else {}
+    problems = [
+        InputProblem(record.position, "part number", repr(str(ref)), wrong[ref])
+        for ref in dict.fromkeys(fitted)
+        if ref in wrong and any(ref.names(one) for one in found)
+    ]
+    if problems:
+        raise InputFault(tuple(problems))
+
+    def named(ref: PartRef) -> PartRef:
+        return next((one for one in found if ref.names(one)), ref)
+
+    changes = tuple(
+        change.model_copy(
+            update={
+                "planned": by_name.get(change.planned, change.planned),
+                "fitted": tuple(map(named, change.fitted)),
+            }
+        )
+        for change in record.changes
+    )
+    return record.model_copy(update={"parts": planned, "changes": changes})
+
+
+def _planned_refs(written: tuple[PartRef, ...], planned: tuple[PartRef, ...]) -> tuple[PartRef, ...]:
+    """Return the parts with the makers that they have in the plan; as they are written where it does not tell."""
+
+    def named(ref: PartRef) -> PartRef:
+        meant = {one for one in planned if ref.names(one)}
+        return meant.pop() if len(meant) == 1 else ref
+
+    return tuple(map(named, written))

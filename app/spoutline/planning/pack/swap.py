@@ -7,8 +7,10 @@ from dataclasses import dataclass, replace
 
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part, PartKind
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import JudgedSet, PositionPlan
 from spoutline.model.stock import Stock, SwapOption
+from spoutline.planning.part_names import wrong_refs
 from spoutline.planning.protocols import CandidateFilter, PartStore
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.place import Place, place_of
@@ -22,9 +24,9 @@ _FITTINGS = frozenset((PartKind.ADAPTOR, PartKind.SPLITTER))
 class PartsAtHand:
     """A part store that shows only the parts at hand of another."""
 
-    def __init__(self, store: PartStore, numbers: frozenset[str]) -> None:
+    def __init__(self, store: PartStore, at_hand: frozenset[PartRef]) -> None:
         self._store = store
-        self._numbers = numbers
+        self._at_hand = at_hand
 
     def edition(self) -> str:
         """Return the edition text of the compiled catalogue."""
@@ -32,19 +34,19 @@ class PartsAtHand:
 
     def candidates(self, wanted: CandidateFilter) -> tuple[Part, ...]:
         """Return the parts at hand that pass the filter."""
-        return tuple(part for part in self._store.candidates(wanted) if part.number in self._numbers)
+        return tuple(part for part in self._store.candidates(wanted) if part.ref in self._at_hand)
 
     def count(self, kind: PartKind) -> int:
         """Return how many parts of this kind the catalogue holds."""
         return self._store.count(kind)
 
-    def part(self, number: str) -> Part | None:
-        """Return one part by number, at hand or not."""
-        return self._store.part(number)
+    def part(self, ref: PartRef) -> Part | None:
+        """Return the part that ``ref`` names, at hand or not."""
+        return self._store.part(ref)
 
-    def parts(self, numbers: Sequence[str]) -> tuple[Part, ...]:
-        """Return the parts with these numbers, unknown numbers left out."""
-        return self._store.parts(numbers)
+    def parts(self, refs: Sequence[PartRef]) -> tuple[Part, ...]:
+        """Return every part that one of ``refs`` names, at hand or not."""
+        return self._store.parts(refs)
 
     def currencies(self) -> tuple[str, ...]:
         """Return the currencies in which the catalogue has prices, sorted."""
@@ -65,17 +67,19 @@ class _Case:
     pool: Pool
 
     @property
-    def missing(self) -> str:
-        """Part number that is not at hand."""
-        return self.place.part.number
+    def missing(self) -> PartRef:
+        """The part that is not at hand."""
+        return self.place.part.ref
 
     @property
-    def planned(self) -> tuple[str, ...]:
-        """Part numbers of the planned set."""
-        return self.place.chosen.hanging_set.numbers
+    def planned(self) -> tuple[PartRef, ...]:
+        """The parts of the planned set."""
+        return self.place.chosen.hanging_set.refs
 
 
-def swap_options(plan: PositionPlan, missing: str, stock: Stock, context: PlanningContext) -> tuple[SwapOption, ...]:
+def swap_options(
+    plan: PositionPlan, missing: PartRef, stock: Stock, context: PlanningContext
+) -> tuple[SwapOption, ...]:
     """Return every stocked part of the missing part's kind, those that would do first.
 
     Each is put in place of the missing part; the best set around it is searched among the other planned parts and the
@@ -86,7 +90,7 @@ def swap_options(plan: PositionPlan, missing: str, stock: Stock, context: Planni
     plan
         A position with a chosen set.
     missing
-        Part number of that set which is not at hand.
+        The part of that set which is not at hand.
     stock
         The stock list, quantities included.
     context
@@ -95,40 +99,37 @@ def swap_options(plan: PositionPlan, missing: str, stock: Stock, context: Planni
     Raises
     ------
     InputFault
-        The set does not hold ``missing``, or the stock names a part that the catalogue does not hold.
+        The set does not hold ``missing``, or the stock names a part that the catalogue does not hold, or that
+        several makers have.
     Cancelled
         If the listener asks to stop.
     """
     case = _case_of(plan, missing, stock, context)
-    wanted = [line.number for line in stock.lines if line.quantity > 0 and line.number != missing]
+    wanted = [line.part for line in stock.lines if line.quantity > 0 and not line.part.names(case.missing)]
     kind = SLOT_KINDS[case.place.slot]
     options = [_option(part, case) for part in context.parts.parts(wanted) if part.kind is kind]
     return tuple(sorted(options, key=_rank))
 
 
-def _rank(option: SwapOption) -> tuple[bool, int, int, str]:
+def _rank(option: SwapOption) -> tuple[bool, int, int, PartRef]:
     price = option.judged.hanging_set.price_minor if option.judged else 0
-    return option.judged is None, len(option.put_in), price, option.part.number
+    return option.judged is None, len(option.put_in), price, option.part.ref
 
 
-def _case_of(plan: PositionPlan, missing: str, stock: Stock, context: PlanningContext) -> _Case:
+def _case_of(plan: PositionPlan, missing: PartRef, stock: Stock, context: PlanningContext) -> _Case:
     place = place_of(plan, missing, context)
     _check_stock(stock, context.parts)
-    stocked = {line.number for line in stock.lines if line.quantity > 0}
-    at_hand = PartsAtHand(context.parts, frozenset({*place.chosen.hanging_set.numbers, *stocked} - {missing}))
+    stocked = context.parts.parts([line.part for line in stock.lines if line.quantity > 0])
+    wanted = {*place.chosen.hanging_set.refs, *(part.ref for part in stocked)} - {place.part.ref}
+    at_hand = PartsAtHand(context.parts, frozenset(wanted))
     return _Case(place, stock, context, narrow_pool(place.requirement, context.tables, at_hand))
 
 
 def _check_stock(stock: Stock, parts: PartStore) -> None:
-    numbers = [line.number for line in stock.lines]
-    known = {part.number for part in parts.parts(numbers)}
-    problems = []
-    for number in numbers:
-        if number not in known:
-            near = parts.nearest_numbers(number)
-            hint = f"; near it are {', '.join(near)}" if near else ""
-            wanted = f"it must be a part number of the catalog{hint}"
-            problems.append(InputProblem("stock", "part number", repr(number), wanted))
+    refs = [line.part for line in stock.lines]
+    problems = [
+        InputProblem("stock", "part number", repr(str(ref)), right) for ref, right in wrong_refs(refs, parts).items()
+    ]
     if problems:
         raise InputFault(tuple(problems))
 
@@ -139,19 +140,19 @@ def _option(part: Part, case: _Case) -> SwapOption:
     judged = _best_set(part, case)
     option = SwapOption(
         part=part,
-        quantity=case.stock.quantity(part.number),
+        quantity=case.stock.quantity(part.ref),
         judged=judged,
         taken_out=(case.missing,),
-        put_in=(part.number,),
+        put_in=(part.ref,),
         findings=findings,
     )
     if judged is None:
         return option
-    new = judged.hanging_set.numbers
+    new = judged.hanging_set.refs
     return replace(
         option,
-        taken_out=tuple(number for number in case.planned if number not in new),
-        put_in=tuple(number for number in new if number not in case.planned),
+        taken_out=tuple(ref for ref in case.planned if ref not in new),
+        put_in=tuple(ref for ref in new if ref not in case.planned),
     )
 
 
@@ -159,12 +160,12 @@ def _best_set(part: Part, case: _Case) -> JudgedSet | None:
     """Return the best set with ``part`` in the place: planned parts first, then sets that draw on the stock as well."""
     kind, planned = SLOT_KINDS[case.place.slot], {*case.planned} - {case.missing}
     for kinds in (frozenset[PartKind](), _FITTINGS - {kind}, frozenset(PartKind) - {kind}):
-        pool = case.pool.only(_from(planned | {part.number}, kinds))
+        pool = case.pool.only(_from(planned | {part.ref}, kinds))
         choice = chooser_for(case.place.requirement, pool, case.context).choose(case.place.holding(part))
         if choice is not None:
             return choice.judged
     return None
 
 
-def _from(numbers: set[str], kinds: frozenset[PartKind]) -> Callable[[JudgedPart], bool]:
-    return lambda candidate: candidate.part.number in numbers or candidate.part.kind in kinds
+def _from(parts: set[PartRef], kinds: frozenset[PartKind]) -> Callable[[JudgedPart], bool]:
+    return lambda candidate: candidate.part.ref in parts or candidate.part.kind in kinds

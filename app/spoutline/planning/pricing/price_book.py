@@ -28,14 +28,14 @@ class PriceBook:
         """
         lists = self._by_maker.get(part.maker, [])
         if not lists:
-            return PriceGap(part_number=part.number, reason=GapReason.NO_LIST, detail=part.maker)
+            return PriceGap(part=part.ref, reason=GapReason.NO_LIST, detail=part.maker)
         valid = [one for one in lists if one.holds_on(self.day)]
         if not valid:
             return self._outdated(part, lists)
         usable = [one for one in valid if one.currency in currencies]
         if not usable:
             known = ", ".join(sorted({one.currency for one in valid}))
-            return PriceGap(part_number=part.number, reason=GapReason.NO_EXCHANGE_RATE, detail=known)
+            return PriceGap(part=part.ref, reason=GapReason.NO_EXCHANGE_RATE, detail=known)
         usable.sort(key=lambda one: (currencies.index(one.currency), -one.valid_from.toordinal(), one.id))
         return _in_first(part, quantity, usable)
 
@@ -44,11 +44,9 @@ class PriceBook:
         gone = [one for one in lists if one.valid_to is not None and one.valid_to < self.day]
         if gone:
             last = max(gone, key=lambda one: (one.valid_to or date.min, one.id))
-            return PriceGap(part_number=part.number, reason=GapReason.EXPIRED, detail=f"{last.id}, {last.valid_to}")
+            return PriceGap(part=part.ref, reason=GapReason.EXPIRED, detail=f"{last.id}, {last.valid_to}")
         first = min(lists, key=lambda one: (one.valid_from, one.id))
-        return PriceGap(
-            part_number=part.number, reason=GapReason.NOT_YET_VALID, detail=f"{first.id}, {first.valid_from}"
-        )
+        return PriceGap(part=part.ref, reason=GapReason.NOT_YET_VALID, detail=f"{first.id}, {first.valid_from}")
 
 
 def _in_first(part: Part, quantity: int, lists: list[PriceList]) -> FoundPrice | PriceGap:
@@ -62,7 +60,5 @@ def _in_first(part: Part, quantity: int, lists: list[PriceList]) -> FoundPrice |
         if reached is not None:
             return FoundPrice(price_list=one, row=row, reached=reached)
         least = row.breaks[0].from_quantity
-        short = short or PriceGap(
-            part_number=part.number, reason=GapReason.BELOW_LEAST_QUANTITY, detail=f"{one.id}, {least}"
-        )
-    return short or PriceGap(part_number=part.number, reason=GapReason.NOT_LISTED, detail=lists[0].id)
+        short = short or PriceGap(part=part.ref, reason=GapReason.BELOW_LEAST_QUANTITY, detail=f"{one.id}, {least}")
+    return short or PriceGap(part=part.ref, reason=GapReason.NOT_LISTED, detail=lists[0].id)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from decimal import Decimal, localcontext
 
 from spoutline.model.part import Part
+from spoutline.model.part_ref import PartRef
 from spoutline.model.pricing import FoundPrice, GapReason, PriceGap, UnitPrice
 from spoutline.model.quotation_terms import Selling, SellingMethod, Terms
 from spoutline.planning.pricing.price_book import PriceBook
@@ -21,11 +22,11 @@ class Pricer:
         self.book = book
         self._rates = {terms.currency: Decimal(1), **{one.currency: one.rate for one in terms.exchange}}
         self._currencies = (terms.currency, *(one.currency for one in terms.exchange if one.currency != terms.currency))
-        self._known: dict[tuple[str, int], UnitPrice | PriceGap] = {}
+        self._known: dict[tuple[PartRef, int], UnitPrice | PriceGap] = {}
 
     def unit_price(self, part: Part, quantity: int) -> UnitPrice | PriceGap:
         """Return the price of one piece where ``quantity`` pieces are ordered, or why there is none."""
-        key = (part.number, quantity)
+        key = (part.ref, quantity)
         if key not in self._known:
             found = self.book.find(part, quantity, self._currencies)
             self._known[key] = found if isinstance(found, PriceGap) else self._made(part, found)
@@ -49,9 +50,9 @@ class Pricer:
         price = rounded(asked, rounding.unit_step, rounding.mode)
         if price == 0 < asked:
             detail = f"{asked.normalize():f}, {rounding.unit_step}"
-            return PriceGap(part_number=part.number, reason=GapReason.ROUNDS_TO_NOTHING, detail=detail)
+            return PriceGap(part=part.ref, reason=GapReason.ROUNDS_TO_NOTHING, detail=detail)
         return UnitPrice(
-            part_number=part.number,
+            part=part.ref,
             list_id=found.price_list.id,
             list_currency=found.price_list.currency,
             list_price=listed,

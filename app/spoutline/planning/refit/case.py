@@ -41,7 +41,7 @@ class Case:
     def regrets(self) -> dict[tuple[Slot, str], int]:
         """Return the broken should-rules of every part in every slot."""
         return {
-            (candidate.slot, candidate.part.number): candidate.regrets
+            (candidate.slot, candidate.part.ref.key): candidate.regrets
             for judged in self.chooser.search.pool.slots.values()
             for candidate in judged
         }
@@ -49,4 +49,4 @@ class Case:
     def regrets_of(self, hanging_set: HangingSet) -> int:
         """Return the broken should-rules of the parts of a set."""
         regrets = self.regrets()
-        return sum(regrets[link.slot, link.part.number] for link in hanging_set.links)
+        return sum(regrets[link.slot, link.part.ref.key] for link in hanging_set.links)

@@ -51,7 +51,7 @@ def common_sets(
     stock_price_minor
         What one more distinct part number weighs, in minor units; not negative.
     ladder
-        Part number to its prices by quantity; the quantity is that of the whole station's sets.
+        Key of a part (``PartRef.key``) to its prices by quantity; the quantity is that of the whole station's sets.
     should_stop
         Asked several times a second.
     time_limit_s
@@ -116,9 +116,9 @@ def figures_of(sets: Sequence[HangingSet], positions: Sequence[int], ladder: Cal
     """Return what sets cost, each for its number of positions, at the quantities of all of them together."""
     pieces: Counter[str] = Counter()
     for hanging_set, count in zip(sets, positions, strict=True):
-        for number in hanging_set.numbers:
-            pieces[number] += count
-    cost = sum(price_at(ladder(number), quantity) * quantity for number, quantity in pieces.items())
+        for part in hanging_set.refs:
+            pieces[part.key] += count
+    cost = sum(price_at(ladder(key), quantity) * quantity for key, quantity in pieces.items())
     return StockFigures(sets_minor=cost, part_numbers=len(pieces))
 
 
@@ -148,8 +148,8 @@ def _graphs(cases: Sequence[Case], stock_price_minor: int, ladder: Callable[[str
     set of a case may cost.
     """
 
-    def least_minor(number: str) -> int:
-        return min(price for _, price in ladder(number))
+    def least_minor(key: str) -> int:
+        return min(price for _, price in ladder(key))
 
     whole = [arc_graphs(case, least_minor) for case in cases]
     floors = [_floor(case, graphs, ladder) for case, graphs in zip(cases, whole, strict=True)]
@@ -172,10 +172,10 @@ def _floor(case: Case, graphs: Sequence[ArcGraph], ladder: Callable[[str], Ladde
     The set chosen alone is the cheapest at the prices of one piece; quantity can lower it by no more than the steepest
     fall of any price. The cheapest way at the lowest prices, limits left aside, is a floor as well.
     """
-    numbers = {arc.item.key for graph in graphs for arc in graph.arcs if arc.item is not None}
+    keys = {arc.item.key for graph in graphs for arc in graph.arcs if arc.item is not None}
     fall = min(
-        (Fraction(min(price for _, price in steps), steps[0][1]) for steps in map(ladder, numbers) if steps[0][1] > 0),
+        (Fraction(min(price for _, price in steps), steps[0][1]) for steps in map(ladder, keys) if steps[0][1] > 0),
         default=Fraction(1),
     )
-    chosen = sum(ladder(number)[0][1] for number in case.choice.judged.hanging_set.numbers)
+    chosen = sum(ladder(part.key)[0][1] for part in case.choice.judged.hanging_set.refs)
     return max(cheapest_way(graphs), math.floor(chosen * fall))

@@ -44,7 +44,7 @@ def drive_off_estimate(site_plan: SitePlan, pricer: Pricer) -> DriveOffEstimate 
 
 
 def _cost_of_one(part: Part, drive_offs: DriveOffs, pricer: Pricer) -> Decimal | None:
-    override = pricer.terms.override(part.number)
+    override = pricer.terms.override(part.ref)
     if override is not None:
         price = override.unit_price
     else:

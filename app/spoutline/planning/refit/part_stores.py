@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.part import Part, PartKind, Price
+from spoutline.model.part_ref import PartRef
 from spoutline.model.pricing import PriceGap
 from spoutline.model.quotation_terms import BreakawayWish, HoseWish, OptionTerms
 from spoutline.planning.pricing.rounding import minor_units
@@ -24,7 +25,7 @@ class OfferedParts:
         self._store = store
         self._keep = keep
         self._priced = priced
-        self._known: dict[str, Part] = {}
+        self._known: dict[PartRef, Part] = {}
 
     def edition(self) -> str:
         """Return the edition text of the compiled catalogue."""
@@ -38,14 +39,14 @@ class OfferedParts:
         """Return how many parts of this kind the catalogue holds."""
         return self._store.count(kind)
 
-    def part(self, number: str) -> Part | None:
-        """Return one part by number, of the offer or not."""
-        part = self._store.part(number)
+    def part(self, ref: PartRef) -> Part | None:
+        """Return the part that ``ref`` names, of the offer or not."""
+        part = self._store.part(ref)
         return None if part is None else self._all((part,))[0]
 
-    def parts(self, numbers: Sequence[str]) -> tuple[Part, ...]:
-        """Return the parts with these numbers, unknown numbers left out."""
-        return self._all(self._store.parts(numbers))
+    def parts(self, refs: Sequence[PartRef]) -> tuple[Part, ...]:
+        """Return every part that one of ``refs`` names, of the offer or not."""
+        return self._all(self._store.parts(refs))
 
     def currencies(self) -> tuple[str, ...]:
         """Return the currencies in which the catalogue has prices, sorted."""
@@ -58,9 +59,10 @@ class OfferedParts:
     def _all(self, parts: Iterable[Part]) -> tuple[Part, ...]:
         found = []
         for part in parts:
-            if part.number not in self._known:
-                self._known[part.number] = self._priced(part)
-            found.append(self._known[part.number])
+            ref = part.ref
+            if ref not in self._known:
+                self._known[ref] = self._priced(part)
+            found.append(self._known[ref])
         return tuple(found)
 
 
@@ -86,7 +88,7 @@ def at_terms(pricer: Pricer) -> Callable[[Part], Part]:
     currency = pricer.terms.currency
 
     def priced(part: Part) -> Part:
-        override = pricer.terms.override(part.number)
+        override = pricer.terms.override(part.ref)
         if override is not None and override.unit_price is not None:
             price = override.unit_price
         else:

@@ -42,7 +42,7 @@ def pins_of(
         jurisdiction_id=provenance.jurisdiction_id,
         jurisdiction_title=tables.jurisdiction.title,
         program_version=provenance.program_version,
-        parts=tuple(PinnedPart(number=part.number, text=part_text(part)) for part in parts),
+        parts=tuple(PinnedPart(number=part.number, maker=part.maker, text=part_text(part)) for part in parts),
         prices=tuple(_prices(options, lists)),
         limits=tuple(_limits(tables)),
     )

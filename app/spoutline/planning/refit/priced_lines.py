@@ -15,7 +15,7 @@ def quoted_line(quantity: PartQuantity, pricer: Pricer) -> QuotedLine:
     """Return the line of one part; a person's override comes before any list."""
     part = quantity.part
     found = pricer.unit_price(part, quantity.ordered)
-    override = pricer.terms.override(part.number)
+    override = pricer.terms.override(part.ref)
     price = _price(found, override)
     listed = found if isinstance(found, UnitPrice) else None
     gap = found if price is None and isinstance(found, PriceGap) else None

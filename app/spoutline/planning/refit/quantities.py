@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from decimal import ROUND_CEILING, Decimal
 
 from spoutline.model.part import Part, PartKind
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan
 from spoutline.model.quotation_terms import Terms
 from spoutline.rules.chain.accessories import joints_to_seal
@@ -38,23 +39,23 @@ def part_quantities(plans: Iterable[PositionPlan], terms: Terms) -> tuple[PartQu
     Sealant is counted in containers: by joints where the terms say how far one goes, else one for each set. Spares are
     a percentage of the pieces fitted, rounded up to whole pieces; the sum is rounded up to whole packs.
     """
-    fitted: Counter[str] = Counter()
-    sealed: Counter[str] = Counter()
-    parts: dict[str, Part] = {}
+    fitted: Counter[PartRef] = Counter()
+    sealed: Counter[PartRef] = Counter()
+    parts: dict[PartRef, Part] = {}
     for plan in plans:
         for part, pieces in _pieces(plan):
-            parts[part.number] = part
-            fitted[part.number] += pieces
+            parts[part.ref] = part
+            fitted[part.ref] += pieces
             if part.kind is PartKind.SEALANT:
-                sealed[part.number] += _sealed_joints(plan)
+                sealed[part.ref] += _sealed_joints(plan)
     reach = terms.consumables.sealant_joints
     if reach is not None:
-        for number, joints in sealed.items():
-            fitted[number] = -(-joints // reach)
+        for ref, joints in sealed.items():
+            fitted[ref] = -(-joints // reach)
     spares = {rule.kind: rule.percent for rule in terms.spares}
     return tuple(
-        _quantity(parts[number], fitted[number], spares.get(parts[number].kind, Decimal(0)))
-        for number in sorted(parts, key=lambda number: (_KIND_ORDER[parts[number].kind], number))
+        _quantity(parts[ref], fitted[ref], spares.get(parts[ref].kind, Decimal(0)))
+        for ref in sorted(parts, key=lambda ref: (_KIND_ORDER[parts[ref].kind], ref))
     )
 
 

@@ -24,6 +24,7 @@ from spoutline.model.quotation import (
 from spoutline.model.quotation_terms import OptionTerms, Terms
 from spoutline.model.refit import Commonality, RefitPlan
 from spoutline.model.survey import Position, Survey
+from spoutline.planning.part_names import wrong_refs
 from spoutline.planning.pricing.charges import amounts_of, labour_lines
 from spoutline.planning.pricing.discount_names import check_discount_names
 from spoutline.planning.pricing.price_book import PriceBook
@@ -117,14 +118,14 @@ def quote(
 def _parts_in(options: Sequence[QuotedOption], plans: Sequence[RefitPlan], parts: PartStore) -> tuple[Part, ...]:
     """Return every part that is sold or hangs, as the catalogue states it; one that it lacks as it was surveyed."""
     surveyed = {
-        link.part.number: link.part
+        link.part.ref: link.part
         for refit in plans
         for plan in refit.site_plan.positions
         if plan.chosen is not None
         for link in plan.chosen.hanging_set.links
     }
-    sold = {line.part_number for option in options for line in option.lines}
-    known = {part.number: part for part in parts.parts(sorted(sold | surveyed.keys()))}
+    sold = {line.part for option in options for line in option.lines}
+    known = {part.ref: part for part in parts.parts(sorted(sold | surveyed.keys()))}
     return tuple(part for _, part in sorted({**surveyed, **known}.items()))
 
 
@@ -142,13 +143,12 @@ class _PartOf:
 
 
 def _check_overrides(terms: Terms, parts: PartStore) -> None:
-    known = {part.number for part in parts.parts([one.part for one in terms.overrides])}
-    problems = []
-    for number, one in enumerate(terms.overrides):
-        if one.part not in known:
-            near = ", ".join(parts.nearest_numbers(one.part))
-            wanted = "it must be a part number of the catalog" + (f"; near it are {near}" if near else "")
-            problems.append(InputProblem("", f"overrides[{number}].part", repr(one.part), wanted))
+    wrong = wrong_refs((one.part for one in terms.overrides), parts)
+    problems = [
+        InputProblem("", f"overrides[{number}].part", repr(str(one.part)), wrong[one.part])
+        for number, one in enumerate(terms.overrides)
+        if one.part in wrong
+    ]
     if problems:
         raise InputFault(tuple(problems))
 
@@ -181,7 +181,7 @@ def _ladder(pricer: Pricer) -> Callable[[Part], Ladder]:
 
     def ladder(part: Part) -> Ladder:
         own = ((1, part.price_minor(currency) or 0),)
-        override = pricer.terms.override(part.number)
+        override = pricer.terms.override(part.ref)
         if (override is not None and override.unit_price is not None) or not pricer.steps(part):
             return own
         found = [(start, pricer.unit_price(part, start)) for start in pricer.steps(part)]
@@ -214,7 +214,13 @@ def _quoted(option: OptionTerms, plan: RefitPlan, pricer: Pricer, sources: Quote
         commonality=_commonality(plan.commonality, pricer.terms.currency),
         drive_offs=drive_off_estimate(plan.site_plan, pricer),
         superseded=tuple(
-            SupersededPart(number_before=one.number_before, number_now=one.number_now, positions=one.positions)
+            SupersededPart(
+                number_before=one.before.number,
+                number_now=one.now.number,
+                positions=one.positions,
+                maker_before=one.before.maker,
+                maker_now=one.now.maker,
+            )
             for one in plan.supersessions
         ),
     )
@@ -234,6 +240,8 @@ def _positions(plans: Sequence[PositionPlan], sources: QuoteSources) -> tuple[Qu
             kept=tuple(place for place, link in enumerate(links) if link.kept),
             accessory_quantities=tuple(line.quantity for line in plan.accessories),
             accessory_reasons=tuple(line.reason for line in plan.accessories),
+            makers=tuple(link.part.maker for link in links),
+            accessory_makers=tuple(line.part.maker for line in plan.accessories),
         )
         for plan in plans
         for links in (plan.chosen.hanging_set.links if plan.chosen else (),)

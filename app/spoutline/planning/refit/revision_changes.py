@@ -8,6 +8,7 @@ from enum import StrEnum
 
 from pydantic import BaseModel
 
+from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption
 from spoutline.model.survey import Survey
 
@@ -142,20 +143,22 @@ def _options(before: Quotation, after: Quotation) -> Iterator[RevisionChange]:
 
 
 def _option(before: QuotedOption, after: QuotedOption) -> Iterator[RevisionChange]:
-    old = {line.part_number: line for line in before.lines}
-    new = {line.part_number: line for line in after.lines}
-    for number in sorted(old.keys() | new.keys()):
-        yield from _line(after.title, number, old.get(number), new.get(number))
-    sets = {position.label: " ".join(position.part_numbers) for position in before.positions}
-    now = {position.label: " ".join(position.part_numbers) for position in after.positions}
+    old = {line.part: line for line in before.lines}
+    new = {line.part: line for line in after.lines}
+    parts = sorted(old.keys() | new.keys())
+    for part, shown in zip(parts, told_apart(parts), strict=True):
+        yield from _line(after.title, shown, old.get(part), new.get(part))
+    sets = {position.label: position.parts for position in before.positions}
+    now = {position.label: position.parts for position in after.positions}
     for label in dict.fromkeys((*sets, *now)):
-        if sets.get(label, "") != now.get(label, ""):
+        was, became = _set_texts(sets.get(label, ()), now.get(label, ()))
+        if was != became:
             yield RevisionChange(
                 changed=Changed.POSITION_SET,
                 option=after.title,
                 subject=label,
-                before=sets.get(label, ""),
-                after=now.get(label, ""),
+                before=was,
+                after=became,
             )
     if before.total != after.total:
         yield RevisionChange(
@@ -165,6 +168,14 @@ def _option(before: QuotedOption, after: QuotedOption) -> Iterator[RevisionChang
             before=f"{before.total:f}",
             after=f"{after.total:f}",
         )
+
+
+def _set_texts(before: tuple[PartRef, ...], after: tuple[PartRef, ...]) -> tuple[str, str]:
+    """Return both sets in words; a quotation of an earlier program names no makers, and then none are compared."""
+    if not all(part.maker for part in (*before, *after)):
+        before, after = (tuple(PartRef(part.number) for part in parts) for parts in (before, after))
+    shown = told_apart((*before, *after))
+    return " ".join(shown[: len(before)]), " ".join(shown[len(before) :])
 
 
 def _line(option: str, number: str, old: QuotedLine | None, new: QuotedLine | None) -> Iterator[RevisionChange]:

@@ -9,6 +9,7 @@ from spoutline.model.conversion_step import StepTable
 from spoutline.model.faults import Cancelled
 from spoutline.model.limit import RuleTables
 from spoutline.model.part import Part
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import JudgedSet, PositionPlan, SitePlan
 from spoutline.model.refit import ChangedSet, Commonality, RefitPlan, Supersession
 from spoutline.model.survey import Position, Survey
@@ -130,11 +131,11 @@ def _together(
     cases = [case for _, case in pairs]
     known: dict[str, Ladder] = {}
 
-    def ladder(number: str) -> Ladder:
-        if number not in known:
-            part = parts.part(number)
-            known[number] = stocking.ladder(part) if part is not None else ((1, 0),)
-        return known[number]
+    def ladder(key: str) -> Ladder:
+        if key not in known:
+            part = parts.part(PartRef.from_key(key))
+            known[key] = stocking.ladder(part) if part is not None else ((1, 0),)
+        return known[key]
 
     stop = progress.should_stop if progress is not None else bool
     common = common_sets(cases, stocking.price_minor, ladder, stop, stocking.time_limit_s)
@@ -159,11 +160,11 @@ def _together(
 
 def _changes(question: _Question, case: Case, judged: JudgedSet) -> Sequence[ChangedSet]:
     before, after = case.choice.judged.hanging_set, judged.hanging_set
-    if before.numbers == after.numbers:
+    if before.refs == after.refs:
         return ()
     difference = after.price_minor - before.price_minor
     return [
-        ChangedSet(label=position.label, before=before.numbers, after=after.numbers, price_difference_minor=difference)
+        ChangedSet(label=position.label, before=before.refs, after=after.refs, price_difference_minor=difference)
         for position in question.positions
     ]
 

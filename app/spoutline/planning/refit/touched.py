@@ -10,6 +10,7 @@ from enum import StrEnum
 
 from spoutline.book.quotation_records import StoredQuotation
 from spoutline.model.part import PartStatus
+from spoutline.model.part_ref import PartRef
 from spoutline.model.pricing import PriceGap, PriceList, UnitPrice
 from spoutline.model.quotation import Quotation
 from spoutline.planning.pricing.price_book import PriceBook
@@ -33,7 +34,7 @@ class Touch(StrEnum):
 class TouchedPart:
     """One part of a quotation that is not what it was; ``detail`` names fields, a successor or prices."""
 
-    part_number: str
+    part: PartRef
     touch: Touch
     detail: str
 
@@ -46,20 +47,21 @@ def touched_parts(
     The catalogue's own list prices are left aside: the price lists decide what is quoted, and those are compared as
     they hold on ``today``.
     """
-    now = {part.number: part for part in parts.parts([pinned.number for pinned in quotation.pins.parts])}
+    now = {part.ref: part for part in parts.parts([pinned.ref for pinned in quotation.pins.parts])}
     pricer = Pricer(quotation.terms, PriceBook(lists, today))
     found: list[TouchedPart] = []
-    sold = set(quotation.part_numbers)
+    sold = quotation.parts
     for pinned in quotation.pins.parts:
-        if pinned.number not in sold:  # hangs there and stays, whatever became of it in the catalogue
+        ref = pinned.ref
+        if ref not in sold:  # hangs there and stays, whatever became of it in the catalogue
             continue
-        part = now.get(pinned.number)
+        part = now.get(ref)
         if part is None:
-            found.append(TouchedPart(part_number=pinned.number, touch=Touch.GONE, detail=""))
+            found.append(TouchedPart(part=ref, touch=Touch.GONE, detail=""))
             continue
-        found.extend(_stated(pinned.number, json.loads(pinned.text), json.loads(part_text(part)), part.superseded_by))
+        found.extend(_stated(ref, json.loads(pinned.text), json.loads(part_text(part)), part.successor))
         quantities = {line.ordered for option in quotation.options for line in option.lines if line.list_id}
-        found.extend(_priced(quotation, pinned.number, {q: pricer.unit_price(part, q) for q in sorted(quantities)}))
+        found.extend(_priced(quotation, ref, {q: pricer.unit_price(part, q) for q in sorted(quantities)}))
     return tuple(found)
 
 
@@ -73,26 +75,33 @@ def touched_quotations(
 
 
 def _stated(
-    number: str, before: dict[str, object], after: dict[str, object], superseded_by: str | None
+    part: PartRef, before: dict[str, object], after: dict[str, object], successor: PartRef | None
 ) -> Iterator[TouchedPart]:
     status = after["status"]
     if status != before["status"]:
         if status == PartStatus.SUPERSEDED:
-            yield TouchedPart(part_number=number, touch=Touch.SUPERSEDED, detail=superseded_by or "")
+            yield TouchedPart(part=part, touch=Touch.SUPERSEDED, detail=_shown(successor, part))
         elif status == PartStatus.DISCONTINUED:
-            yield TouchedPart(part_number=number, touch=Touch.DISCONTINUED, detail="")
-    aside = ("status", "superseded_by", "prices")
+            yield TouchedPart(part=part, touch=Touch.DISCONTINUED, detail="")
+    aside = ("status", "superseded_by", "superseded_by_maker", "prices")
     # a figure that an earlier program did not keep is no change of the part
     fields = sorted(name for name in before.keys() & after.keys() if name not in aside and before[name] != after[name])
     if fields:
-        yield TouchedPart(part_number=number, touch=Touch.DATA, detail=", ".join(fields))
+        yield TouchedPart(part=part, touch=Touch.DATA, detail=", ".join(fields))
 
 
-def _priced(quotation: Quotation, number: str, prices: dict[int, UnitPrice | PriceGap]) -> Iterator[TouchedPart]:
+def _shown(successor: PartRef | None, part: PartRef) -> str:
+    """Return the number of a successor, with its maker where that is another than the part's."""
+    if successor is None:
+        return ""
+    return successor.number if successor.maker == part.maker else str(successor)
+
+
+def _priced(quotation: Quotation, part: PartRef, prices: dict[int, UnitPrice | PriceGap]) -> Iterator[TouchedPart]:
     told: set[tuple[str, str]] = set()
     for option in quotation.options:
         for line in option.lines:
-            if line.part_number != number or not line.list_id or line.list_price is None:
+            if line.part != part or not line.list_id or line.list_price is None:
                 continue
             now = prices[line.ordered]
             if isinstance(now, PriceGap):
@@ -106,4 +115,4 @@ def _priced(quotation: Quotation, number: str, prices: dict[int, UnitPrice | Pri
                 detail = f"{line.list_price:f} {line.list_currency} → {now.list_price:f} {now.list_currency}"
             if key not in told:
                 told.add(key)
-                yield TouchedPart(part_number=number, touch=touch, detail=detail)
+                yield TouchedPart(part=part, touch=touch, detail=detail)

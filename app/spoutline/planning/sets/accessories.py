@@ -30,4 +30,4 @@ def _cheapest(need: AccessoryNeed, currency: str, context: PlanningContext) -> P
         for part in context.parts.candidates(CandidateFilter(kind=need.kind, active_only=True))
         if part.status is PartStatus.ACTIVE and part.price_minor(currency) is not None and need.is_met_by(part)
     ]
-    return min(fitting, key=lambda part: (part.price_minor(currency) or 0, part.number), default=None)
+    return min(fitting, key=lambda part: (part.price_minor(currency) or 0, part.ref), default=None)

@@ -88,12 +88,12 @@ class AlternativeFinder:
 
     def all(self) -> tuple[Alternative, ...]:
         """Return one alternative per kind, in the order of ``AlternativeKind``; equal sets are named once."""
-        seen = {self.chosen.numbers}
+        seen = {self.chosen.refs}
         found: list[Alternative] = []
         for kind, judged in self._candidates():
-            numbers = judged.hanging_set.numbers
-            if numbers not in seen:
-                seen.add(numbers)
+            parts = judged.hanging_set.refs
+            if parts not in seen:
+                seen.add(parts)
                 difference = judged.hanging_set.price_minor - self.chosen.price_minor
                 found.append(Alternative(kind=kind, judged=judged, price_difference_minor=difference))
         order = list(AlternativeKind)
@@ -171,12 +171,12 @@ class AlternativeFinder:
         makers = sorted({candidate.part.maker for candidate in self.chooser.search.pool.of(Slot.NOZZLE)})
         found = [judged for maker in makers if (judged := self._as_good(_of_maker(self.query, maker))) is not None]
         if found:
-            best = min(found, key=lambda judged: (judged.hanging_set.price_minor, judged.hanging_set.numbers))
+            best = min(found, key=lambda judged: (judged.hanging_set.price_minor, judged.hanging_set.refs))
             yield AlternativeKind.ONE_MAKER, best
 
     def _next_cheapest(self) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
         for judged in self.chooser.accepted(self.query, self.choice.dropped):
-            if judged.hanging_set.numbers != self.chosen.numbers:
+            if judged.hanging_set.refs != self.chosen.refs:
                 yield AlternativeKind.NEXT_CHEAPEST, judged
                 return
 

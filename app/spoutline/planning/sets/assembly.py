@@ -10,6 +10,7 @@ from enum import Enum, auto
 from typing import NamedTuple
 
 from spoutline.model.part import Part
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, SetLink
 from spoutline.model.port import Port
 from spoutline.model.requirement import Requirement, RequirementId, Slot
@@ -42,7 +43,7 @@ class Held:
     """A part that every set must hold in a slot; an adaptor or splitter in any of the places it may take."""
 
     slot: Slot
-    number: str
+    part: PartRef
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,9 +103,9 @@ class ChainSearch:
         self.model = model
         self._ports = _Ports()
         self._start = self._ports.number(requirement.outlet)
-        self._by_number: dict[str, Part] = {}
-        self._made: dict[_Counting, dict[tuple[Slot, str], Item]] = {}
-        self._least: dict[tuple[SetQuery, Slot], dict[str, int]] = {}
+        self._by_key: dict[str, Part] = {}
+        self._made: dict[_Counting, dict[tuple[Slot, str, str], Item]] = {}
+        self._least: dict[tuple[SetQuery, Slot], dict[PartRef, int]] = {}
         self._through: dict[tuple[SetQuery, Slot], tuple[ThroughLayer, ...]] = {}
 
     def sets(self, query: SetQuery, listener: Listener | None = None) -> Iterator[HangingSet]:
@@ -125,22 +126,22 @@ class ChainSearch:
         paths = (
             (cheapest(problem, listener) for problem in self.problems(query))
             if held is None
-            else (through.cheapest(held.number, listener) for through in self._layers_through(query, held.slot))
+            else (through.cheapest(held.part.key, listener) for through in self._layers_through(query, held.slot))
         )
         found = [path for path in paths if path is not None]
         best = min(found, key=lambda path: (path.cost, path.keys), default=None)
         return None if best is None else self.hanging_set(best)
 
-    def least_costs(self, query: SetQuery, slot: Slot) -> dict[str, int]:
-        """Return, by part number, a cost that no set with the part in ``slot`` goes below.
+    def least_costs(self, query: SetQuery, slot: Slot) -> dict[PartRef, int]:
+        """Return, by part, a cost that no set with the part in ``slot`` goes below.
 
         A part that is left out is in no set; one that is named may still be in none.
         """
         least: dict[str, int] = {}
         for through in self._layers_through(query, slot):
-            for number, cost in through.least_costs().items():
-                least[number] = min(least.get(number, cost), cost)
-        return least
+            for key, cost in through.least_costs().items():
+                least[key] = min(least.get(key, cost), cost)
+        return {PartRef.from_key(key): cost for key, cost in least.items()}
 
     def promise(self, query: SetQuery) -> Promise | None:
         """Return what no set that holds the part of ``query`` goes below; None where there is no such set.
@@ -153,7 +154,7 @@ class ChainSearch:
         free = replace(query, holds=None)
         if (free, held.slot) not in self._least:
             self._least[free, held.slot] = self.least_costs(free, held.slot)
-        least = self._least[free, held.slot].get(held.number)
+        least = self._least[free, held.slot].get(held.part)
         return None if least is None else Promise(*divmod(least, _REGRET))
 
     def _layers_through(self, query: SetQuery, slot: Slot) -> tuple[ThroughLayer, ...]:
@@ -174,7 +175,7 @@ class ChainSearch:
             return
         for problem in self._free_problems(query):
             for layer in _layers_for(query.holds.slot, problem.layers):
-                narrowed = holding(problem, layer, query.holds.number)
+                narrowed = holding(problem, layer, query.holds.part.key)
                 if narrowed is not None:
                     yield narrowed
 
@@ -224,7 +225,7 @@ class ChainSearch:
             part = candidate.part
             if part.inlet is None or (part.outlet is None) is not (candidate.slot is Slot.NOZZLE):
                 continue
-            key = (candidate.slot, part.number)
+            key = (candidate.slot, part.number, part.maker)
             if key not in made:
                 made[key] = self._item(candidate, query, flow_m3_s, above=above, drive_off=drive_off)
             yield made[key]
@@ -232,10 +233,11 @@ class ChainSearch:
     def _item(self, candidate: JudgedPart, query: SetQuery, flow_m3_s: float, *, above: bool, drive_off: bool) -> Item:
         part = candidate.part
         figures = self.model.figures(part, candidate.slot, flow_m3_s)
-        self._by_number[part.number] = part
+        key = part.ref.key
+        self._by_key[key] = part
         strength = figures.pull_strength_n
         return Item(
-            part.number,
+            key,
             self._cost(candidate, query, figures, above=above),
             NO_PORT if part.inlet is None else self._ports.number(part.inlet),
             NO_PORT if part.outlet is None else self._ports.number(part.outlet),
@@ -266,7 +268,7 @@ class ChainSearch:
         links = []
         for slot, item in zip(slots, path.items, strict=True):
             if item is not None:
-                part = self._by_number[item.key]
+                part = self._by_key[item.key]
                 place = Slot(part.kind) if slot is Slot.ADAPTOR else slot
                 links.append(SetLink(slot=place, part=part))
         currency = self.requirement.site.currency

@@ -9,6 +9,7 @@ from functools import cached_property
 
 from spoutline.model.check import Check, Outcome
 from spoutline.model.finding import Severity
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, JudgedSet
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.planning.sets.assembly import ChainSearch, Held, SetQuery
@@ -18,7 +19,7 @@ from spoutline.search.listener import Listener
 
 ALL_LINES = frozenset(RequirementId)
 _PATIENCE = 60  # sets turned down one after another by a check that the search cannot bound
-_Rank = tuple[int, int, tuple[str, ...]]  # shoulds broken, price, part numbers
+_Rank = tuple[int, int, tuple[PartRef, ...]]  # shoulds broken, price, parts
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,18 +83,18 @@ class Chooser:
 
     def regrets_of(self, hanging_set: HangingSet) -> int:
         """Return how many should-rules the parts of a set break."""
-        return sum(self._regrets[link.slot, link.part.number] for link in hanging_set.links)
+        return sum(self._regrets[link.slot, link.part.ref] for link in hanging_set.links)
 
     @cached_property
-    def _regrets(self) -> dict[tuple[Slot, str], int]:
+    def _regrets(self) -> dict[tuple[Slot, PartRef], int]:
         return {
-            (candidate.slot, candidate.part.number): candidate.regrets
+            (candidate.slot, candidate.part.ref): candidate.regrets
             for judged in self.search.pool.slots.values()
             for candidate in judged
         }
 
     def _rank(self, hanging_set: HangingSet, given_up: int) -> _Rank:
-        return given_up + self.regrets_of(hanging_set), hanging_set.price_minor, hanging_set.numbers
+        return given_up + self.regrets_of(hanging_set), hanging_set.price_minor, hanging_set.refs
 
     def first(self, query: SetQuery, dropped: frozenset[RequirementId]) -> JudgedSet | None:
         """Return the best accepted set for ``query``.

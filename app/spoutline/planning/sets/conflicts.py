@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 
 from spoutline.model.finding import Severity
 from spoutline.model.part import Part
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import Conflict, Exclusion, HangingSet, JudgedSet, Relaxation
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import RequirementId, Slot
@@ -146,14 +147,14 @@ class ConflictFinder:
         first = self.search.requirement.chain[0]
         facing = [one.part for slot in (first, Slot.ADAPTOR, Slot.SPLITTER) for one in self.search.pool.of(slot)]
         unmet = {
-            part.number: pair_findings(JointPair(OUTLET, part.number, outlet, part.inlet), self.search.model.tables)
+            part.ref: pair_findings(JointPair(OUTLET, part.number, outlet, part.inlet), self.search.model.tables)
             for part in facing
             if part.inlet is not None
         }
         if not unmet or not all(unmet.values()):
             return
         fewest = min(len(found) for found in unmet.values())
-        nearest = sorted(number for number, found in unmet.items() if len(found) == fewest)
+        nearest = sorted(part for part, found in unmet.items() if len(found) == fewest)
         yield Exclusion(
             slot=first,
             requirement=RequirementId.JOINTS,
@@ -162,12 +163,12 @@ class ConflictFinder:
             nearest=tuple(nearest[:_NEAREST_SHOWN]),
         )
 
-    def _nearest(self, excluded: list[JudgedPart], line: RequirementId) -> tuple[str, ...]:
+    def _nearest(self, excluded: list[JudgedPart], line: RequirementId) -> tuple[PartRef, ...]:
         """Return the parts that only this line excludes, cheapest first."""
         currency = self.search.requirement.site.currency
         only = [candidate.part for candidate in excluded if candidate.forbidden_by == {line}]
-        only.sort(key=lambda part: (part.price_minor(currency) or 0, part.number))
-        return tuple(part.number for part in only[:_NEAREST_SHOWN])
+        only.sort(key=lambda part: (part.price_minor(currency) or 0, part.ref))
+        return tuple(part.ref for part in only[:_NEAREST_SHOWN])
 
     def _relaxations(self, members: tuple[RequirementId, ...]) -> Iterator[Relaxation]:
         freed = False
@@ -205,7 +206,7 @@ class ConflictFinder:
             to_value=figure.needed if figure else None,
             dimension=figure.dimension if figure else None,
             price_minor=best.price_minor if best else None,
-            numbers=best.numbers if best else (),
+            parts=best.refs if best else (),
             also=also,
         )
 
@@ -231,9 +232,9 @@ class ConflictFinder:
 
     def _uses_forbidden(self, hanging_set: HangingSet | None, line: RequirementId) -> bool:
         """Say whether a set holds a part that the line forbids by a rule: then no figure alone would free it."""
-        chosen = {(link.slot, link.part.number) for link in hanging_set.links} if hanging_set else set()
+        chosen = {(link.slot, link.part.ref) for link in hanging_set.links} if hanging_set else set()
         return any(
-            line in candidate.forbidden_by and (candidate.slot, candidate.part.number) in chosen
+            line in candidate.forbidden_by and (candidate.slot, candidate.part.ref) in chosen
             for judged in self.search.pool.slots.values()
             for candidate in judged
         )

@@ -11,6 +11,7 @@ from spoutline.model.installed import InstalledCondition, InstalledPart, missing
 from spoutline.model.limit import RuleTables
 from spoutline.model.part import HANGING_KINDS, Part, PartStatus, Price
 from spoutline.model.part_figures import BLOCKS_OF_KIND, figures_in
+from spoutline.model.part_ref import PartRef, any_names
 from spoutline.model.port import Port
 from spoutline.model.position_conversion import DifferenceReason
 from spoutline.model.quantity import Fact
@@ -57,8 +58,8 @@ class UnitVerdict:
     findings: tuple[Finding, ...] = ()
 
 
-def installed_units(position: Position, known: Mapping[str, Part]) -> tuple[InstalledUnit, ...]:
-    """Return the installed parts of a position; ``known`` are the catalogue parts of their numbers.
+def installed_units(position: Position, known: Mapping[PartRef, Part]) -> tuple[InstalledUnit, ...]:
+    """Return the installed parts of a position; ``known`` are the catalogue parts by what names them.
 
     Where the survey records none, the kinds that must hang there stand in for them, with nothing known but the path.
     """
@@ -78,10 +79,10 @@ def _not_recorded(position: Position) -> tuple[InstalledPart, ...]:
     )
 
 
-def _unit(index: int, item: InstalledPart, known: Mapping[str, Part]) -> InstalledUnit:
+def _unit(index: int, item: InstalledPart, known: Mapping[PartRef, Part]) -> InstalledUnit:
     key = f"installed {index + 1}: {item.number or item.description}"
-    if item.number:
-        part = known.get(item.number)
+    if item.ref is not None:
+        part = known.get(item.ref)
         if part is not None and part.kind is not item.kind:
             part = None
         unknown = ("number",) if part is None else ()
@@ -185,8 +186,15 @@ def _is_broken_must(finding: Finding) -> bool:
 
 def _key_in_search(unit: InstalledUnit, requirement: Requirement) -> str:
     """Return the unit's key; a pinned number stays as it is, so that the pin counts the installed part too."""
-    number = unit.installed.number
-    return number if number in requirement.position.decisions.pinned else unit.key
+    is_pinned = _is_among(requirement.position.decisions.pinned, unit)
+    return unit.installed.number if is_pinned else unit.key
+
+
+def _is_among(refs: tuple[PartRef, ...], unit: InstalledUnit) -> bool:
+    """Say whether one of ``refs`` names the installed part: by the catalogue's maker where it is known there."""
+    if unit.installed.ref is None:
+        return False
+    return any_names(refs, unit.installed.ref if unit.part is None else unit.part.ref)
 
 
 def _known_reason(unit: InstalledUnit, requirement: Requirement, answers: ConversionAnswers) -> DifferenceReason | None:
@@ -202,7 +210,7 @@ def _known_reason(unit: InstalledUnit, requirement: Requirement, answers: Conver
         (bool(item.number) and part is None, DifferenceReason.NUMBER_UNKNOWN),
         (item.description == NOT_RECORDED, DifferenceReason.NOT_RECORDED),
         (bool(unit.missing), DifferenceReason.FIGURES_UNKNOWN),
-        (item.number in requirement.position.decisions.refused, DifferenceReason.REFUSED),
+        (_is_among(requirement.position.decisions.refused, unit), DifferenceReason.REFUSED),
         (not answers.keep_parts, DifferenceReason.RENEWED),
     )
     return next((reason for holds, reason in told if holds), None)

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from spoutline.model.finding import Finding, Severity
 from spoutline.model.limit import RuleTables
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, JudgedSet, SetLink
 from spoutline.model.requirement import Requirement, RequirementId
 from spoutline.planning.sets.usual_prices import UsualPrices
@@ -29,7 +30,7 @@ class SetJudge:
         self.requirement = requirement
         self.tables = tables
         self._usual = usual
-        self._known: dict[tuple[tuple[str, bool], ...], JudgedSet] = {}
+        self._known: dict[tuple[tuple[PartRef, bool], ...], JudgedSet] = {}
 
     def judged(self, hanging_set: HangingSet) -> JudgedSet:
         """Return the set with its joints, findings (gravest first) and checks."""

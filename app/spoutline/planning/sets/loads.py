@@ -14,6 +14,7 @@ from spoutline.model.check import CheckId
 from spoutline.model.finding import Severity
 from spoutline.model.limit import LimitId, RuleTables
 from spoutline.model.part import Part
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import Requirement, RequirementId, Slot
@@ -127,9 +128,9 @@ class LoadModel:
         self.requirement = requirement
         self.tables = tables
         self.states = states_for(requirement)
-        self.pinned = frozenset(requirement.position.decisions.pinned)
+        self.pinned = requirement.position.decisions.pinned
         self._ceiling_m3_s = flow_ceiling_m3_s(requirement, tables)
-        self._figures: dict[tuple[str, Slot, float], LoadFigures] = {}
+        self._figures: dict[tuple[PartRef, Slot, float], LoadFigures] = {}
 
     def design_flow_m3_s(self, nozzle: Part) -> float:
         """Return the flow (m3/s) that decides a nozzle's group: parts lose pressure at this flow."""
@@ -220,7 +221,7 @@ class LoadModel:
 
     def figures(self, part: Part, slot: Slot, flow_m3_s: float) -> LoadFigures:
         """Return the loads of ``part`` in ``slot`` for nozzles with this design flow (m3/s)."""
-        key = (part.number, slot, flow_m3_s)
+        key = (part.ref, slot, flow_m3_s)
         if key not in self._figures:
             self._figures[key] = self._work_out(part, slot, flow_m3_s)
         return self._figures[key]
@@ -250,7 +251,7 @@ class LoadModel:
             hanging_m,
             (figures.resistance_ohm or 0.0) + self.tables.jurisdiction.number(LimitId.BOND_JOINT),
         )
-        pinned = -1.0 if part.number in self.pinned else 0.0
+        pinned = 0.0 - sum(pin.names(part.ref) for pin in self.pinned)
         rest = (*losses, *opening, pinned, -hanging_m)
         above, below = self._service(part, slot, figures)
         return LoadFigures(

@@ -44,7 +44,7 @@ def _judged(requirement: Requirement, context: PlanningContext) -> Iterator[Pinn
             yield PinnedPart(part=part, slots=slots, findings=broken, lines=())
             continue
         finder = finder or _finder(free, context)
-        found = [finder.lines(Held(slot, part.number)) for slot in slots]
+        found = [finder.lines(Held(slot, part.ref)) for slot in slots]
         yield PinnedPart(part=part, slots=slots, findings=(), lines=min(found, key=len))
 
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part
+from spoutline.model.part_ref import PartRef, any_names, told_apart
 from spoutline.model.plan import JudgedSet, PositionPlan
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.planning.sets.assembly import Held
@@ -24,11 +25,11 @@ class Place:
 
     def holding(self, part: Part) -> Held:
         """Return what asks for sets with ``part`` in this place."""
-        return Held(self.slot, part.number)
+        return Held(self.slot, part.ref)
 
 
-def place_of(plan: PositionPlan, number: str, context: PlanningContext) -> Place:
-    """Return the place of the part ``number`` in the chosen set of ``plan``.
+def place_of(plan: PositionPlan, wanted: PartRef, context: PlanningContext) -> Place:
+    """Return the place of the part ``wanted`` in the chosen set of ``plan``.
 
     Raises
     ------
@@ -36,22 +37,23 @@ def place_of(plan: PositionPlan, number: str, context: PlanningContext) -> Place
         The position has no set, or its set does not hold the part.
     """
     if plan.chosen is None or plan.requirement is None:
-        wanted = "this position has no set, so no part of it can be swapped"
-        raise InputFault((InputProblem("", "position", repr(plan.position.label), wanted),))
+        right = "this position has no set, so no part of it can be swapped"
+        raise InputFault((InputProblem("", "position", repr(plan.position.label), right),))
     hanging_set = plan.chosen.hanging_set
-    link = next((link for link in hanging_set.links if link.part.number == number), None)
-    if link is None:
-        wanted = f"name a part of the set: {', '.join(hanging_set.numbers)}"
-        raise InputFault((InputProblem("", "part number", repr(number), wanted),))
-    return Place(plan.chosen, link.part, link.slot, _without_wish(plan.requirement, number, context))
+    meant = [link for link in hanging_set.links if wanted.names(link.part.ref)]
+    if len({link.part.ref for link in meant}) != 1:
+        right = f"name a part of the set: {', '.join(told_apart(hanging_set.refs))}"
+        raise InputFault((InputProblem("", "part number", repr(str(wanted)), right),))
+    link = meant[0]
+    return Place(plan.chosen, link.part, link.slot, _without_wish(plan.requirement, link.part.ref, context))
 
 
-def _without_wish(requirement: Requirement, number: str, context: PlanningContext) -> Requirement:
+def _without_wish(requirement: Requirement, part: PartRef, context: PlanningContext) -> Requirement:
     """Return the requirement without the wish to keep a part."""
     decisions = requirement.position.decisions
-    if number not in decisions.pinned:
+    if not any_names(decisions.pinned, part):
         return requirement
-    kept = decisions.model_copy(update={"pinned": tuple(one for one in decisions.pinned if one != number)})
+    kept = decisions.model_copy(update={"pinned": tuple(one for one in decisions.pinned if not one.names(part))})
     position = requirement.position.model_copy(update={"decisions": kept})
     freed = requirement_for(position, requirement.site, context.tables)
     return freed if isinstance(freed, Requirement) else requirement

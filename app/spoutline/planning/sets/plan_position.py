@@ -172,7 +172,7 @@ def _by_successors(requirement: Requirement, context: PlanningContext) -> tuple[
             to_value=None,
             dimension=None,
             price_minor=freed.price_minor,
-            numbers=freed.numbers,
+            parts=freed.refs,
             successions=successions,
         ),
     )

@@ -14,6 +14,7 @@ from spoutline.explain.writing.money import decimals
 from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.conversion_step import StepScope, StepTable
 from spoutline.model.part import Part, Price
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, JudgedSet, SetLink
 from spoutline.model.requirement import Requirement, RequirementId, Slot
 from spoutline.planning.sets.assembly import ChainSearch
@@ -50,10 +51,10 @@ class WorkPrice:
 class RefitChooser(Chooser):
     """A chooser that never uses one installed part at two places."""
 
-    installed_keys: frozenset[str] = frozenset()
+    installed_keys: frozenset[PartRef] = frozenset()
 
     def _accepted_or_none(self, hanging_set: HangingSet, dropped: frozenset[RequirementId]) -> JudgedSet | None:
-        kept = [number for number in hanging_set.numbers if number in self.installed_keys]
+        kept = [part for part in hanging_set.refs if part in self.installed_keys]
         if len(kept) > len(set(kept)):
             return None
         return super()._accepted_or_none(hanging_set, dropped)
@@ -67,17 +68,17 @@ class StayingParts:
     ) -> None:
         self.requirement = requirement
         self.new_pool = new_pool
-        self._units: dict[str, InstalledUnit] = {}
-        self._originals: dict[str, Part] = {}
+        self._units: dict[PartRef, InstalledUnit] = {}
+        self._originals: dict[PartRef, Part] = {}
         self.pool = self._pool(verdicts, work)
 
     @property
-    def keys(self) -> frozenset[str]:
-        """The numbers under which the search knows installed parts."""
+    def keys(self) -> frozenset[PartRef]:
+        """The names under which the search knows installed parts."""
         return frozenset(self._units)
 
-    def unit_of(self, key: str) -> InstalledUnit | None:
-        """Return the installed part behind a number of the search; None for a new part."""
+    def unit_of(self, key: PartRef) -> InstalledUnit | None:
+        """Return the installed part behind a name of the search; None for a new part."""
         return self._units.get(key)
 
     def true_set(self, found: HangingSet) -> HangingSet:
@@ -97,10 +98,10 @@ class StayingParts:
         return chooser
 
     def _true_link(self, link: SetLink) -> SetLink:
-        unit = self._units.get(link.part.number)
+        unit = self._units.get(link.part.ref)
         if unit is not None and unit.part is not None:
             return SetLink(slot=link.slot, part=unit.part, kept=True)
-        return SetLink(slot=link.slot, part=self._originals.get(link.part.number, link.part))
+        return SetLink(slot=link.slot, part=self._originals.get(link.part.ref, link.part))
 
     def _pool(self, verdicts: tuple[UnitVerdict, ...], work: WorkPrice) -> Pool:
         currency = self.requirement.site.currency
@@ -108,14 +109,14 @@ class StayingParts:
         for verdict in verdicts:
             for candidate in verdict.candidates:
                 staying.setdefault(candidate.slot, []).append(candidate)
-                self._units[candidate.part.number] = verdict.unit
+                self._units[candidate.part.ref] = verdict.unit
         replaced = {verdict.unit.installed.kind for verdict in verdicts}
         slots: dict[Slot, tuple[JudgedPart, ...]] = {}
         for slot, candidates in self.new_pool.slots.items():
             extra = work.fit_minor + (work.remove_minor if SLOT_KINDS[slot] in replaced else 0)
             mine = staying.get(slot, [])
-            taken = {one.part.number for one in mine}
-            dearer = (self._dearer(one, extra, currency) for one in candidates if one.part.number not in taken)
+            taken = {one.part.ref for one in mine}
+            dearer = (self._dearer(one, extra, currency) for one in candidates if one.part.ref not in taken)
             slots[slot] = (*mine, *dearer)
         return Pool(slots)
 
@@ -124,7 +125,7 @@ class StayingParts:
         price = part.price_minor(currency)
         if price is None:
             return candidate
-        self._originals[part.number] = part
+        self._originals[part.ref] = part
         return replace(candidate, part=replace(part, prices=(Price(currency=currency, minor=price + extra_minor),)))
 
 
@@ -140,8 +141,8 @@ class Choosing:
         """Return what the chooser found as it is: true parts, those that stay at no price."""
         return found if self.staying is None else self.staying.true_judged(found, context)
 
-    def is_installed(self, key: str) -> bool:
-        """Say whether a number of the pool stands for an installed part."""
+    def is_installed(self, key: PartRef) -> bool:
+        """Say whether a part of the pool stands for an installed part."""
         return self.staying is not None and key in self.staying.keys
 
 
@@ -157,15 +158,16 @@ def choosing_for(requirement: Requirement, context: PlanningContext) -> Choosing
     return Choosing(staying.chooser(staying.pool, model, judge, context), new_pool, staying)
 
 
-def known_parts(requirement: Requirement, context: PlanningContext) -> dict[str, Part]:
-    """Return the catalogue parts of the numbers that the survey records at a position."""
-    numbers = sorted({item.number for item in requirement.position.installed if item.number})
-    return {part.number: part for part in context.parts.parts(numbers)}
+def known_parts(requirement: Requirement, context: PlanningContext) -> dict[PartRef, Part]:
+    """Return the catalogue parts that the survey records at a position, by what names them there."""
+    installed = {item.ref for item in requirement.position.installed if item.ref}
+    parts = context.parts.parts(sorted(installed))
+    return {ref: part for part in parts for ref in installed if ref.names(part.ref)}
 
 
 def verdicts_for(
-    requirement: Requirement, known: Mapping[str, Part], context: PlanningContext
+    requirement: Requirement, known: Mapping[PartRef, Part], context: PlanningContext
 ) -> tuple[UnitVerdict, ...]:
-    """Return of every part that hangs at a position whether it may stay; ``known`` are the parts of their numbers."""
+    """Return of every part that hangs at a position whether it may stay; ``known`` are the parts by what names them."""
     units = installed_units(requirement.position, known)
     return tuple(unit_verdict(unit, requirement, context.tables, context.answers) for unit in units)

@@ -15,6 +15,7 @@ from functools import cached_property
 from spoutline.model.faults import Cancelled
 from spoutline.model.finding import Finding, Severity, Verdict
 from spoutline.model.part import Part
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.model.substitute import Misfit, SlotChange, Substitute, Substitutes
@@ -43,7 +44,7 @@ class Listening:
 
 def substitutes(
     plan: PositionPlan,
-    number: str,
+    wanted: PartRef,
     context: PlanningContext,
     listening: Listening | None = None,
     *,
@@ -55,7 +56,7 @@ def substitutes(
     ----------
     plan
         A position with a chosen set.
-    number
+    wanted
         Part number of that set. A query to keep it is left aside; all other decisions stand.
     context
         Rule tables, catalogue and listener.
@@ -67,11 +68,11 @@ def substitutes(
     Raises
     ------
     InputFault
-        The position has no set, or its set does not hold ``number``.
+        The position has no set, or its set does not hold ``wanted``.
     Cancelled
         If a listener asks to stop.
     """
-    search = _PlaceSearch(place_of(plan, number, context), context, listening or Listening())
+    search = _PlaceSearch(place_of(plan, wanted, context), context, listening or Listening())
     fitting = tuple(sorted(search.fitting(), key=_rank))
     misfits = tuple(search.misfits(fitting)) if with_misfits else None
     place = search.place
@@ -80,9 +81,9 @@ def substitutes(
     )
 
 
-def _rank(substitute: Substitute) -> tuple[int, int, str]:
+def _rank(substitute: Substitute) -> tuple[int, int, PartRef]:
     departures = len(substitute.given_up) - len(substitute.kept)
-    return departures, substitute.price_difference_minor, substitute.part.number
+    return departures, substitute.price_difference_minor, substitute.part.ref
 
 
 class _PlaceSearch:
@@ -92,7 +93,7 @@ class _PlaceSearch:
         self.place, self._context, self._listening = place, context, listening
         self._choosing = choosing_for(place.requirement, context)
         self._chooser: Chooser = self._choosing.chooser
-        self._turned_down: dict[str, JudgedSet] = {}
+        self._turned_down: dict[PartRef, JudgedSet] = {}
 
     def fitting(self) -> Iterator[Substitute]:
         """Yield the parts that could hang in the place, the lowest promise first."""
@@ -101,10 +102,10 @@ class _PlaceSearch:
         parts = [
             candidate.part
             for candidate in self._chooser.search.pool.of(self.place.slot)
-            if candidate.part.number in promises and not self._hangs_already(candidate.part)
-            if not self._choosing.is_installed(candidate.part.number)
+            if candidate.part.ref in promises and not self._hangs_already(candidate.part)
+            if not self._choosing.is_installed(candidate.part.ref)
         ]
-        parts.sort(key=lambda part: (promises[part.number], part.number))
+        parts.sort(key=lambda part: (promises[part.ref], part.ref))
         for part in self._counted(parts):
             best = self._best_with(part)
             if best is not None:
@@ -115,9 +116,9 @@ class _PlaceSearch:
 
     def misfits(self, fitting: tuple[Substitute, ...]) -> Iterator[Misfit]:
         """Yield every other catalogue part of the kind, by number, with what speaks against it."""
-        known = {substitute.part.number for substitute in fitting}
+        known = {substitute.part.ref for substitute in fitting}
         kind = CandidateFilter(kind=SLOT_KINDS[self.place.slot])
-        parts = [part for part in self._context.parts.candidates(kind) if part.number not in known]
+        parts = [part for part in self._context.parts.candidates(kind) if part.ref not in known]
         for part in self._counted([part for part in parts if not self._hangs_already(part)]):
             found = self._misfit(part)
             if self._listening.on_misfit is not None:
@@ -125,7 +126,7 @@ class _PlaceSearch:
             yield found
 
     def _hangs_already(self, part: Part) -> bool:
-        return part.number in self.place.chosen.hanging_set.numbers
+        return part.ref in self.place.chosen.hanging_set.refs
 
     def _counted(self, parts: list[Part]) -> Iterator[Part]:
         """Yield the parts, telling before each how far the work is and whether it goes on."""
@@ -145,12 +146,12 @@ class _PlaceSearch:
             return None  # no set even with every should given up: one search instead of one for each group of shoulds
         choice = self._chooser.choose(held)
         if choice is None and self._chooser.last_refused is not None:
-            self._turned_down[part.number] = self._chooser.last_refused
+            self._turned_down[part.ref] = self._chooser.last_refused
         return self._choosing.true_judged(choice.judged, self._context) if choice else None
 
     def _as_sold(self, part: Part, best: JudgedSet) -> Part:
         """Return the part at its own price; in the search, work may have been added to it."""
-        return next((link.part for link in best.hanging_set.links if link.part.number == part.number), part)
+        return next((link.part for link in best.hanging_set.links if link.part.ref == part.ref), part)
 
     def _substitute(self, part: Part, best: JudgedSet) -> Substitute:
         chosen = self.place.chosen
@@ -171,7 +172,7 @@ class _PlaceSearch:
             return Misfit(part=part, finding=finding, lines=())
         lines = self._conflicts.lines(self.place.holding(part))
         if not lines:
-            conflict = conflict_of_checks(self._turned_down.get(part.number))
+            conflict = conflict_of_checks(self._turned_down.get(part.ref))
             lines = conflict.requirements if conflict else ()
         return Misfit(part=part, finding=None, lines=lines)
 
@@ -189,15 +190,13 @@ def _forbids(finding: Finding) -> bool:
 
 def _broken_shoulds(found: JudgedSet) -> Counter[RequirementId]:
     """Return how often a set breaks each should-line, by the rules of its parts and the checks of the whole."""
-    numbers = found.hanging_set.numbers
+    parts = found.hanging_set.refs
     return Counter(
         [
             *(
                 rule_of(finding.rule_id).requirement
                 for finding in found.findings
-                if finding.severity is Severity.SHOULD
-                and finding.verdict is Verdict.BROKEN
-                and finding.subject in numbers
+                if finding.severity is Severity.SHOULD and finding.verdict is Verdict.BROKEN and finding.part in parts
             ),
             *{
                 CHECK_LINES[check.id]
@@ -210,8 +209,8 @@ def _broken_shoulds(found: JudgedSet) -> Counter[RequirementId]:
 
 def _changes(before: HangingSet, after: HangingSet, *, taken_out: Part, put_in: Part) -> Iterator[SlotChange]:
     """Yield what changes besides the part in hand: a slot at a time, fittings one by one."""
-    gone = [link for link in before.links if link.part.number not in (*after.numbers, taken_out.number)]
-    come = [link for link in after.links if link.part.number not in (*before.numbers, put_in.number)]
+    gone = [link for link in before.links if link.part.ref not in (*after.refs, taken_out.ref)]
+    come = [link for link in after.links if link.part.ref not in (*before.refs, put_in.ref)]
     for link in gone:
         taker = None if link.slot in _FITTINGS else after.part_in(link.slot)
         yield SlotChange(slot=link.slot, taken_out=link.part, put_in=taker)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from spoutline.model.part import Part, PartStatus
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import Succession
 from spoutline.model.refit import Supersession
 from spoutline.model.survey import Position, Survey
@@ -11,12 +12,12 @@ from spoutline.planning.protocols import PartStore
 
 def successor_of(part: Part, parts: PartStore) -> Part | None:
     """Return the part at the end of a chain of supersessions; None where it is lost or runs in a circle."""
-    seen = {part.number}
-    while part.status is PartStatus.SUPERSEDED and part.superseded_by is not None:
-        follower = parts.part(part.superseded_by)
-        if follower is None or follower.number in seen:
+    seen = {part.ref}
+    while part.status is PartStatus.SUPERSEDED and part.successor is not None:
+        follower = parts.part(part.successor)
+        if follower is None or follower.ref in seen:
             return None
-        seen.add(follower.number)
+        seen.add(follower.ref)
         part = follower
     return part
 
@@ -26,15 +27,15 @@ def successors_at(position: Position, parts: PartStore) -> tuple[Position, tuple
 
     A part without a usable successor stays, so that the plan names it in its conflict.
     """
-    pinned: list[str] = []
+    pinned: list[PartRef] = []
     found = []
-    for number in position.decisions.pinned:
-        part = parts.part(number)
+    for asked in position.decisions.pinned:
+        part = parts.part(asked)
         follower = successor_of(part, parts) if part is not None else None
-        now = follower.number if follower is not None else number
-        if now != number:
-            found.append(Succession(number_before=number, number_now=now))
-        if now not in pinned:
+        now = asked if follower is None or asked.names(follower.ref) else follower.ref
+        if part is not None and now != asked:
+            found.append(Succession(before=part.ref, now=now))
+        if not any(one.names(now) or now.names(one) for one in pinned):
             pinned.append(now)
     decisions = position.decisions.model_copy(update={"pinned": tuple(pinned)})
     return position.model_copy(update={"decisions": decisions}), tuple(found)
@@ -42,15 +43,15 @@ def successors_at(position: Position, parts: PartStore) -> tuple[Position, tuple
 
 def with_successors(survey: Survey, parts: PartStore) -> tuple[Survey, tuple[Supersession, ...]]:
     """Return the survey with every pinned part that was superseded replaced, and what was replaced where."""
-    replaced: dict[tuple[str, str], list[str]] = {}
+    replaced: dict[tuple[PartRef, PartRef], list[str]] = {}
     positions = []
     for position in survey.positions:
         updated, successions = successors_at(position, parts)
         positions.append(updated)
         for one in successions:
-            replaced.setdefault((one.number_before, one.number_now), []).append(position.label)
+            replaced.setdefault((one.before, one.now), []).append(position.label)
     found = tuple(
-        Supersession(number_before=before, number_now=now, positions=tuple(labels))
+        Supersession(before=before, now=now, positions=tuple(labels))
         for (before, now), labels in sorted(replaced.items())
     )
     return survey.model_copy(update={"positions": tuple(positions)}), found

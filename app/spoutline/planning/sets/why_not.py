@@ -46,12 +46,12 @@ def why_not(position: Position, site: Site, part: Part, context: PlanningContext
 
 def _with_sets(verdict: PartVerdict, site: Site, context: PlanningContext) -> PartVerdict:
     """Plan the position as it is, and once more with the part pinned."""
-    position, number = verdict.position, verdict.part.number
+    position, part = verdict.position, verdict.part.ref
     plan = plan_position(position, site, context, with_alternatives=False)
-    if plan.status is PlanStatus.FITS and plan.chosen and number in plan.chosen.hanging_set.numbers:
+    if plan.status is PlanStatus.FITS and plan.chosen and part in plan.chosen.hanging_set.refs:
         return replace(verdict, in_chosen_set=True, best_set_with_it=plan.chosen.hanging_set)
-    others = tuple(one for one in position.decisions.pinned if one != number)
-    decisions = position.decisions.model_copy(update={"pinned": (*others, number)})
+    others = tuple(one for one in position.decisions.pinned if not one.names(part))
+    decisions = position.decisions.model_copy(update={"pinned": (*others, part)})
     pinned = requirement_for(position.model_copy(update={"decisions": decisions}), site, context.tables)
     if isinstance(pinned, Refusal):
         return verdict

@@ -37,8 +37,7 @@ def set_findings(hanging_set: HangingSet, requirement: Requirement, tables: Rule
     for place, link in enumerate(links):
         if link.slot is Slot.SPLITTER and place > 0:
             broken(RuleId.SPLITTER_PLACE, Fact("part", link.part.number))
-    present = {link.part.number for link in links}
-    for number in requirement.position.decisions.pinned:
-        if number not in present:
-            broken(RuleId.PINNED_PART_MISSING, Fact("part", number))
+    for pinned in requirement.position.decisions.pinned:
+        if not any(pinned.names(link.part.ref) for link in links):
+            broken(RuleId.PINNED_PART_MISSING, Fact("part", str(pinned)))
     return (*found, *fenced_length_findings(hanging_set, requirement, tables))

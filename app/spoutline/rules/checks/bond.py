@@ -24,7 +24,7 @@ _DEVICES = (PartKind.BREAKAWAY, PartKind.SWIVEL, PartKind.SWIVEL_BREAKAWAY)
 class _Share:
     """A part's resistance over its own limit."""
 
-    number: str
+    part: Part
     ratio: float
     line: WorkedLine
 
@@ -61,7 +61,7 @@ def resistance_parts(view: SetView) -> Check:
     if not shares:
         return stated(CheckId.RESISTANCE_PARTS, severity, None, Dimension.RATIO, facts=unknown)
     worst = max(shares, key=lambda share: share.ratio)
-    row = LimitId.BOND_HOSE_MAX if _is_hose(worst.number, view) else LimitId.BOND_DEVICE_MAX
+    row = LimitId.BOND_HOSE_MAX if worst.part.hose is not None else LimitId.BOND_DEVICE_MAX
     bound = bound_of(row, view.jurisdiction)
     return held(
         CheckId.RESISTANCE_PARTS,
@@ -69,14 +69,10 @@ def resistance_parts(view: SetView) -> Check:
         None if unknown and worst.ratio <= 1.0 else worst.ratio,
         Dimension.RATIO,
         upper=None if bound is None else type(bound)(value=1.0, source=bound.source, status=bound.status),
-        text=worst.number,
+        text=worst.part.number,
         facts=unknown,
         lines=tuple(share.line for share in shares),
     )
-
-
-def _is_hose(number: str, view: SetView) -> bool:
-    return any(link.part.number == number and link.part.hose is not None for link in view.links)
 
 
 def _share(part: Part, view: SetView) -> _Share | None:
@@ -103,7 +99,7 @@ def _over(part: Part, value: float, row: LimitId, dimension: Dimension, view: Se
         source=bound.source,
         note=part.number,
     )
-    return _Share(part.number, value / bound.value, line)
+    return _Share(part, value / bound.value, line)
 
 
 def relaxation(view: SetView) -> Check | None:

@@ -6,16 +6,17 @@ from collections.abc import Mapping
 
 from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.part import Part, PartStatus
+from spoutline.model.part_ref import PartRef
 from spoutline.model.position_conversion import ConversionKind
 from spoutline.model.survey import Position, VapourStatus
 
 
 def conversion_kinds(
-    position: Position, answers: ConversionAnswers, known: Mapping[str, Part]
+    position: Position, answers: ConversionAnswers, known: Mapping[PartRef, Part]
 ) -> tuple[ConversionKind, ...]:
     """Return every way in which a position is converted; empty where nothing about it changes.
 
-    Parameters: ``position``; ``answers`` of the owner; ``known``, the catalogue parts of the installed numbers.
+    Parameters: ``position``; ``answers`` of the owner; ``known``, the catalogue parts by what names them.
     Source: survey.
     """
     if not position.exists_today:
@@ -31,7 +32,7 @@ def conversion_kinds(
             found.append(ConversionKind.CHANGE_RECOVERY)
     if position.liquid_today is not None and position.liquid_today != position.liquid:
         found.append(ConversionKind.CHANGE_LIQUID)
-    parts = [known[item.number] for item in position.installed if item.number in known]
+    parts = [part for item in position.installed if item.ref and (part := known.get(item.ref))]
     if position.reconnectable_wanted and any(part.breakaway and not part.breakaway.reconnectable for part in parts):
         found.append(ConversionKind.RECONNECTABLE)
     if answers.retire_superseded and any(part.status is not PartStatus.ACTIVE for part in parts):

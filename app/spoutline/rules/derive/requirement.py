@@ -288,6 +288,6 @@ def _derive_sale(notes: Derivation) -> None:
     if decisions.pinned or decisions.refused:
         notes.line(
             RuleId.ASKS_DECISION,
-            Fact("pinned", ", ".join(decisions.pinned)),
-            Fact("refused", ", ".join(decisions.refused)),
+            Fact("pinned", ", ".join(map(str, decisions.pinned))),
+            Fact("refused", ", ".join(map(str, decisions.refused))),
         )

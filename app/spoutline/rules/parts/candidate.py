@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
 from spoutline.model.limit import Jurisdiction, LimitId, RuleTables
@@ -36,7 +36,7 @@ class Candidate:
         limits: tuple[LimitId, ...] = (),
     ) -> Finding:
         """Return the finding that the part breaks a rule."""
-        return finding(
+        found = finding(
             rule_id,
             self.tables,
             SubjectKind.PART,
@@ -46,6 +46,7 @@ class Candidate:
             severity=severity,
             limits=limits,
         )
+        return replace(found, part=self.part.ref)
 
 
 PartRule = Callable[[Candidate], Iterator[Finding]]

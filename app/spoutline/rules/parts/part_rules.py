@@ -9,6 +9,7 @@ from spoutline.model.limit import LimitId, RuleTables
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.material import Material, Suitability
 from spoutline.model.part import Part, PartKind, PartStatus
+from spoutline.model.part_ref import any_names
 from spoutline.model.quantity import Dimension, Fact, Quantity
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.rules.declared.registry import RuleId
@@ -80,7 +81,7 @@ def priced(candidate: Candidate) -> Iterator[Finding]:
 
 def not_refused(candidate: Candidate) -> Iterator[Finding]:
     """Ask: a person has not refused the part. Source: decision in the survey."""
-    if candidate.part.number in candidate.requirement.position.decisions.refused:
+    if any_names(candidate.requirement.position.decisions.refused, candidate.part.ref):
         yield candidate.broken(RuleId.PART_REFUSED, Fact("part", candidate.part.number))
 
 

@@ -29,6 +29,7 @@ from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.inspection import DueItem
 from spoutline.model.language import Language
+from spoutline.model.part_ref import told_apart
 from spoutline.model.plan import SitePlan
 from spoutline.model.record import WEAR_REASONS, ChangeReason, InspectionEntry, WearEntry
 from spoutline.whole_files import write_file
@@ -103,8 +104,8 @@ class InspectionPanel(QWidget):
             (
                 Column(title=tr("Date"), text=lambda entry: self._context.story.day(entry.done_on)),
                 Column(title=tr("Position"), text=lambda entry: entry.position),
-                Column(title=tr("Removed"), text=lambda entry: entry.removed),
-                Column(title=tr("Installed"), text=lambda entry: entry.fitted or "–"),
+                Column(title=tr("Removed"), text=lambda entry: str(entry.removed)),
+                Column(title=tr("Installed"), text=lambda entry: str(entry.fitted) or "–"),
                 Column(title=tr("Why"), text=lambda entry: entry.reason.value.replace("_", " ")),
             ),
             self,
@@ -181,8 +182,8 @@ class InspectionPanel(QWidget):
                 site=session.survey.site.name,
                 position=session.label,
                 done_on=_day(self.wear_day_edit.text(), tr("date")),
-                removed=self.removed_box.currentText() or "–",
-                fitted=wait_for(lambda: session.workbench.part(fitted)).number if fitted else "",
+                removed=self.removed_box.currentData(),
+                fitted=wait_for(lambda: session.workbench.part(fitted)).ref if fitted else "",
                 reason=ChangeReason(self.reason_box.currentData()),
                 note=self.wear_note_edit.text(),
             )
@@ -221,12 +222,13 @@ class InspectionPanel(QWidget):
 
     def _show_parts(self) -> None:
         plan = self._context.sets.plan(self._context.session.label)
-        numbers = plan.chosen.hanging_set.numbers if plan is not None and plan.chosen is not None else ()
+        parts = plan.chosen.hanging_set.refs if plan is not None and plan.chosen is not None else ()
         current = self.removed_box.currentText()
         self.removed_box.clear()
-        self.removed_box.addItems(list(numbers))
-        self.removed_box.setCurrentIndex(max(0, self.removed_box.findText(current)) if numbers else -1)
-        self.wear_button.setEnabled(bool(numbers))
+        for part, shown in zip(parts, told_apart(parts), strict=True):
+            self.removed_box.addItem(shown, part)
+        self.removed_box.setCurrentIndex(max(0, self.removed_box.findText(current)) if parts else -1)
+        self.wear_button.setEnabled(bool(parts))
 
     def _show_due(self, found: tuple[SitePlan, tuple[DueItem, ...]]) -> None:
         self._site_plan, self._due = found

@@ -17,6 +17,7 @@ from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.language import Language
+from spoutline.model.part_ref import PartRef
 
 # each language is named in itself, so that who reads it finds it
 _LANGUAGES = {
@@ -120,7 +121,7 @@ class InstallerPage(QWidget):
         self.tabs.setCurrentWidget(self.record_panel)
         self.refresh()
 
-    def _on_fitted(self, planned: str, fitted: tuple[str, ...], reason: str) -> None:
+    def _on_fitted(self, planned: PartRef, fitted: tuple[PartRef, ...], reason: str) -> None:
         self.record_panel.set_fitted(planned, fitted, reason)
         self.tabs.setCurrentWidget(self.record_panel)
 

@@ -19,6 +19,7 @@ from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
+from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.plan import PositionPlan
 from spoutline.model.record import (
     SWAP_REASONS,
@@ -52,7 +53,7 @@ class _ItemRow:
 class _PartRow:
     """The fields of one part."""
 
-    planned: str
+    planned: PartRef
     fitted: LineEditor
     reason: QComboBox
 
@@ -185,8 +186,9 @@ class RecordFields(QWidget):
     def _show_parts(self, plan: PositionPlan) -> None:
         story = self._story()
         links = plan.chosen.hanging_set.links if plan.chosen is not None else ()
+        shown = told_apart(link.part.ref for link in links)
         for line, link in enumerate(links):
-            fitted = LineEditor(link.part.number, self)
+            fitted = LineEditor(shown[line], self)
             fitted.setObjectName(f"fitted_{line + 1}")
             fitted.setMaxLength(200)
             fitted.setAccessibleName(tr("{0}: installed").format(story.word(link.slot)))
@@ -196,9 +198,9 @@ class RecordFields(QWidget):
             reason.addItem(tr("as planned"), None)
             for one in SWAP_REASONS:
                 reason.addItem(story.word(one), one)
-            self._parts.append(_PartRow(link.part.number, fitted, reason))
+            self._parts.append(_PartRow(link.part.ref, fitted, reason))
             for column, widget in enumerate(
-                (plain_label(story.title(link.slot)), plain_label(link.part.number, "quiet"), fitted, reason)
+                (plain_label(story.title(link.slot)), plain_label(shown[line], "quiet"), fitted, reason)
             ):
                 self._part_grid.addWidget(widget, line, column)
 
@@ -231,17 +233,17 @@ class RecordFields(QWidget):
         return RecordEntry(item=row.item.id, reading=reading, result=result, note=note)
 
     def _change(self, row: _PartRow) -> PartChange | None:
-        written = row.fitted.text().replace(",", " ").replace(";", " ").split()
-        if written == [row.planned]:
+        written = row.fitted.text().strip()
+        if written in (row.planned.number, str(row.planned)):
             return None
         reason = row.reason.currentData()
         if not written or reason is None:
             wanted = f"write the part number fitted (or {_LEFT_OUT} for none) and choose why"
-            raise InputFault((InputProblem("", row.planned, repr(row.fitted.text()), wanted),))
+            raise InputFault((InputProblem("", str(row.planned), repr(row.fitted.text()), wanted),))
         workbench = self._context.session.workbench
-        wanted_numbers = [] if written == [_LEFT_OUT] else written[:6]
-        numbers = wait_for(lambda: tuple(workbench.part(number).number for number in wanted_numbers))
-        return PartChange(planned=row.planned, fitted=numbers, reason=ChangeReason(reason))
+        named = () if written == _LEFT_OUT else wait_for(lambda: workbench.parts_named(written)[:6])
+        fitted = tuple(part.ref for part in named)
+        return PartChange(planned=row.planned, fitted=fitted, reason=ChangeReason(reason))
 
     def record(self, photos: tuple[PhotoNote, ...]) -> CommissioningRecord:
         """Return the record as entered; raise ``InputFault`` naming the field that cannot be used."""
@@ -263,11 +265,11 @@ class RecordFields(QWidget):
             remarks=self.remarks_edit.toPlainText()[:4000],
         )
 
-    def set_fitted(self, planned: str, fitted: tuple[str, ...], reason: str) -> None:
+    def set_fitted(self, planned: PartRef, fitted: tuple[PartRef, ...], reason: str) -> None:
         """Enter another part for a planned one, with its reason."""
         for row in self._parts:
-            if row.planned == planned:
-                row.fitted.setText(", ".join(fitted) or _LEFT_OUT)
+            if planned.names(row.planned):
+                row.fitted.setText(", ".join(map(str, fitted)) or _LEFT_OUT)
                 row.reason.setCurrentIndex(row.reason.findData(ChangeReason(reason)))
 
     def show_record(self, record: CommissioningRecord) -> None:

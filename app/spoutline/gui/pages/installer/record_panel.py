@@ -19,6 +19,7 @@ from spoutline.gui.widgets.cards import ScrolledPage, plain_label
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.language import Language
+from spoutline.model.part_ref import PartRef
 from spoutline.model.record import CommissioningRecord, PhotoNote
 from spoutline.planning.sets.plan_site import fingerprint_of
 from spoutline.whole_files import InUse, write_file
@@ -104,7 +105,7 @@ class RecordPanel(QWidget):
             self.state_label.setText(words.format(session.label))
             self._show_read()
 
-    def set_fitted(self, planned: str, fitted: tuple[str, ...], reason: str) -> None:
+    def set_fitted(self, planned: PartRef, fitted: tuple[PartRef, ...], reason: str) -> None:
         """Enter another part for a planned one, with its reason."""
         self.refresh()
         self.fields.set_fitted(planned, fitted, reason)

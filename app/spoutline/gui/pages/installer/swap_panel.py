@@ -27,6 +27,7 @@ from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault
 from spoutline.model.finding import Severity, Verdict
 from spoutline.model.language import Language
+from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.record import SWAP_REASONS, ChangeReason
 from spoutline.model.stock import SwapOption
 
@@ -39,16 +40,16 @@ class SwapPanel(QWidget):
 
     Signals
     -------
-    fitted(str, object, str)
-        A swap was decided: the planned part, the part numbers fitted in its place, the reason.
+    fitted(PartRef, object, str)
+        A swap was decided: the planned part, the parts fitted in its place, the reason.
     """
 
-    fitted = Signal(str, object, str)
+    fitted = Signal(object, object, str)
 
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._context = context
-        self._asked_for = ""
+        self._asked_for: PartRef | None = None
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 6, 0, 0)
         row.addWidget(self._question_card(), 2)
@@ -105,9 +106,10 @@ class SwapPanel(QWidget):
         links = plan.chosen.hanging_set.links if plan is not None and plan.chosen is not None else ()
         current = self.missing_box.currentData()
         self.missing_box.clear()
-        for link in links:
-            self.missing_box.addItem(f"{story.title(link.slot)}: {link.part.number}", link.part.number)
-        place = self.missing_box.findData(current)
+        refs = [link.part.ref for link in links]
+        for link, shown in zip(links, told_apart(refs), strict=True):
+            self.missing_box.addItem(f"{story.title(link.slot)}: {shown}", link.part.ref)
+        place = refs.index(current) if current in refs else -1
         self.missing_box.setCurrentIndex(max(0, place) if links else -1)
         if self.reason_box.count() == 0:
             words = session.workbench.packing().words(Language.ENGLISH, session.display).story
@@ -126,7 +128,7 @@ class SwapPanel(QWidget):
         except InputFault as fault:
             self.state_label.setText(str(fault))
             return
-        self.stock_edit.setPlainText("\n".join(f"{line.number},{line.quantity}" for line in stock.lines))
+        self.stock_edit.setPlainText("\n".join(f"{line.part},{line.quantity}" for line in stock.lines))
 
     def ask(self) -> None:
         """Search the stock for what would do."""
@@ -159,9 +161,9 @@ class SwapPanel(QWidget):
             return
         reason = ChangeReason(self.reason_box.currentData())
         self.fitted.emit(self._asked_for, option.put_in, reason.value)
-        for number in option.taken_out:
-            if number != self._asked_for:
-                self.fitted.emit(number, (), reason.value)
+        for part in option.taken_out:
+            if part != self._asked_for:
+                self.fitted.emit(part, (), reason.value)
 
     def _show_options(self, options: tuple[SwapOption, ...]) -> None:
         story, currency = self._context.story, self._context.session.survey.site.currency
@@ -191,13 +193,18 @@ def _node(option: SwapOption, currency: str, story: Story) -> Node:
         change = tr("would not do")
     else:
         price = story.money(option.judged.hanging_set.price_minor, currency)
-        change = tr("put in {0}; set {1}").format(", ".join(option.put_in), price)
+        change = tr("put in {0}; set {1}").format(", ".join(_shown(option)), price)
     return Node(
         cells=(story.part(option.part), str(option.quantity), change),
         record=option,
         tone=Tone.BAD if option.judged is None else Tone.GOOD,
         children=details,
     )
+
+
+def _shown(option: SwapOption) -> tuple[str, ...]:
+    """Return what comes, each part with its maker where one that goes has the same number."""
+    return told_apart((*option.taken_out, *option.put_in))[len(option.taken_out) :]
 
 
 def _details(option: SwapOption, story: Story) -> Iterator[str]:

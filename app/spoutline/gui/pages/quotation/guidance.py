@@ -67,7 +67,7 @@ def next_words(hand: InHand, today: date, *, has_terms: bool, survey_changed: bo
 
 def gap_words(quotation: Quotation, story: Story) -> str:
     """Return how many prices block the issue, and why; empty where none does."""
-    lines = {line.part_number: line for _, line in quotation.open_lines}
+    lines = {line.part: line for _, line in quotation.open_lines}
     if not lines:
         return ""
     reasons = Counter(story.word(line.gap or Word.NO_PRICE) for line in lines.values())

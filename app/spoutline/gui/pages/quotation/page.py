@@ -38,6 +38,7 @@ from spoutline.gui.pages.quotation.work import (
 from spoutline.gui.session import Changed
 from spoutline.gui.wording import tr
 from spoutline.model.faults import Cancelled, InputFault
+from spoutline.model.part_ref import PartRef
 from spoutline.model.quotation import Quotation, QuotationStatus
 from spoutline.model.quotation_terms import PriceOverride
 from spoutline.whole_files import InUse
@@ -135,7 +136,7 @@ class QuotationPage(QWidget):
             self.panel.show_panel(self.panel.offer)
             self._quote_pinned(follows, terms_for_revision(follows.stored, self._today()))
 
-    def answer_price(self, part: str, override: PriceOverride | None) -> None:
+    def answer_price(self, part: PartRef, override: PriceOverride | None) -> None:
         """Put a person's word about a price into the terms in hand, or take it back with None, and quote again.
 
         A quotation that is being made is given up for one with this word too, so that nobody waits between two words.
@@ -254,7 +255,7 @@ class QuotationPage(QWidget):
         sources = (InUse(file, tr("the file of the terms")),) if file is not None else ()
         self._files.ask(self._hand, kind, option, sources)
 
-    def _answer_price(self, part: str, price: str | None, reason: str) -> None:
+    def _answer_price(self, part: PartRef, price: str | None, reason: str) -> None:
         try:
             override = price_answer(part, price, self.panel.name, reason)
         except InputFault as fault:

@@ -12,6 +12,7 @@ from spoutline.gui.models.record_table import RecordTable
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
+from spoutline.model.part_ref import PartRef
 from spoutline.model.quotation_terms import PriceOverride
 
 
@@ -26,14 +27,14 @@ class PricesPanel(QWidget):
         The word about this part number is to stand no longer.
     """
 
-    answered = Signal(str, object, str)
-    taken_back = Signal(str)
+    answered = Signal(object, object, str)
+    taken_back = Signal(object)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._is_open = False
         self._reason = ""  # the one given last: most prices of a list are missing for the same one
-        self._typed_for: tuple[str, PriceOverride | None] | None = None  # what the fields were filled for
+        self._typed_for: tuple[PartRef, PriceOverride | None] | None = None  # what the fields were filled for
         column = QVBoxLayout(self)
         column.setContentsMargins(12, 10, 12, 10)
         self.lead_label = plain_label("", "quiet", wraps=True)
@@ -60,9 +61,9 @@ class PricesPanel(QWidget):
         self.model.replace_columns(price_columns(currency))
         self.model.show_records(parts)
         self.table.fit_columns()
-        places = {one.part_number: place for place, one in enumerate(parts)}
+        places = {one.part: place for place, one in enumerate(parts)}
         if parts:
-            self.table.pick_row(places.get(before.part_number, 0) if before is not None else 0)
+            self.table.pick_row(places.get(before.part, 0) if before is not None else 0)
         open_count = sum(one.is_open for one in parts)
         said_count = sum(one.override is not None for one in parts)
         self.lead_label.setText(
@@ -148,12 +149,12 @@ class PricesPanel(QWidget):
             self._typed_for = None
             self._enable()
             return
-        self.part_label.setText(f"{part.part_number}, {part.name}: {part.source_text}")
+        self.part_label.setText(f"{part.part.number}, {part.name}: {part.source_text}")
         override = part.override
-        if self._typed_for == (part.part_number, override):
+        if self._typed_for == (part.part, override):
             self._enable()
             return  # somebody may be typing while a quotation comes in
-        self._typed_for = (part.part_number, override)
+        self._typed_for = (part.part, override)
         self.reason_edit.setText(override.reason if override is not None else self._reason)
         price = override.unit_price if override is not None else None
         self.price_edit.setText(f"{price:f}" if price is not None else "")
@@ -173,9 +174,9 @@ class PricesPanel(QWidget):
         part = self.part
         if part is not None and self.answer_button.isEnabled():
             price = self.price_edit.text() if self.price_choice.isChecked() else None
-            self.answered.emit(part.part_number, price, self.reason_edit.text())
+            self.answered.emit(part.part, price, self.reason_edit.text())
 
     def _take_back(self) -> None:
         part = self.part
         if part is not None:
-            self.taken_back.emit(part.part_number)
+            self.taken_back.emit(part.part)

@@ -14,6 +14,7 @@ from spoutline.book.survey_faults import problems_of
 from spoutline.bootstrap.quotations import QuotationService
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.part_ref import PartRef
 from spoutline.model.quotation import Quotation, QuotationStatus
 from spoutline.model.quotation_terms import PriceOverride, Terms
 from spoutline.units.decimals import exact_decimal
@@ -23,7 +24,7 @@ from spoutline.units.decimals import exact_decimal
 class PriceAnswer:
     """What a person said about the price of a part since the terms were read; None takes an earlier word back."""
 
-    part: str
+    part: PartRef
     override: PriceOverride | None
 
 
@@ -56,13 +57,10 @@ class TermsInHand:
         """The terms with the answers."""
         if self.base is None or not self.answers:
             return self.base
-        overrides = {one.part: one for one in self.base.overrides}
+        overrides = self.base.overrides
         for answer in self.answers:
-            if answer.override is None:
-                overrides.pop(answer.part, None)
-            else:
-                overrides[answer.part] = answer.override
-        return self.base.model_copy(update={"overrides": tuple(overrides.values())})
+            overrides = _answered(overrides, answer)
+        return self.base.model_copy(update={"overrides": overrides})
 
     @property
     def overrides(self) -> tuple[PriceOverride, ...]:
@@ -70,7 +68,7 @@ class TermsInHand:
         terms = self.terms
         return terms.overrides if terms is not None else ()
 
-    def answered(self, part: str, override: PriceOverride | None) -> TermsInHand:
+    def answered(self, part: PartRef, override: PriceOverride | None) -> TermsInHand:
         """Return the terms with one more answer; it takes the place of an earlier one about the same part."""
         others = tuple(one for one in self.answers if one.part != part)
         return replace(self, answers=(*others, PriceAnswer(part, override)))
@@ -124,13 +122,20 @@ def dated_today(found: TermsInHand, today: date) -> TermsInHand:
     return replace(found, base=_dated(found.base, today))
 
 
-def price_answer(part: str, price: str | None, by: str, reason: str) -> PriceOverride:
+def _answered(overrides: tuple[PriceOverride, ...], answer: PriceAnswer) -> tuple[PriceOverride, ...]:
+    """Return the prices by name with an answer in the place of the one about the same part."""
+    new = () if answer.override is None else (answer.override,)
+    place = next((at for at, one in enumerate(overrides) if one.part.names(answer.part)), len(overrides))
+    return (*overrides[:place], *new, *overrides[place + 1 :])
+
+
+def price_answer(part: PartRef, price: str | None, by: str, reason: str) -> PriceOverride:
     """Return what a person says about the price of a part.
 
     Parameters
     ----------
     part
-        Part number.
+        The part.
     price
         The price of one piece as typed, in the currency of the quotation; None lets the price follow.
     by, reason

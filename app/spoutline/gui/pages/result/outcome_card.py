@@ -59,7 +59,7 @@ def remedies_of(plan: PositionPlan, survey: Survey, story: Story) -> tuple[Remed
 
 
 def _act(relaxation: Relaxation) -> str:
-    numbers = ", ".join(one.number_now for one in relaxation.successions)
+    numbers = ", ".join(one.now.number for one in relaxation.successions)
     return tr("Take its successor {numbers}").format(numbers=numbers) if numbers else tr("Do this")
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 
 from spoutline.explain.plan.story import Story
@@ -13,7 +15,9 @@ from spoutline.gui.pages.result.substitutes_list import SubstitutesList
 from spoutline.gui.widgets.cards import NamedTexts, ScrolledPage, plain_label
 from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.wording import tr
+from spoutline.model.part_ref import PartRef, any_names
 from spoutline.model.plan import PositionPlan
+from spoutline.model.survey import Survey
 
 
 class PartPanel(ScrolledPage):
@@ -30,7 +34,7 @@ class PartPanel(ScrolledPage):
         self.keep_button = QPushButton(tr("&Use this part"), self)
         self.refuse_button = QPushButton(tr("E&xclude this part"), self)
         self.release_button = QPushButton(tr("&Leave it open"), self)
-        self.keep_button.clicked.connect(lambda: self._keep(self._context.session.part_number))
+        self.keep_button.clicked.connect(self._keep)
         self.refuse_button.clicked.connect(self._refuse)
         self.release_button.clicked.connect(self._release)
         for button in (self.keep_button, self.refuse_button, self.release_button):
@@ -57,10 +61,10 @@ class PartPanel(ScrolledPage):
 
     def refresh(self) -> None:
         """Show the part in hand for the present plan."""
-        plan, number = self._context.plan_to_show, self._context.session.part_number
+        plan, ref = self._context.plan_to_show, self._context.session.part
         link = None
         if plan is not None and plan.chosen is not None:
-            link = next((one for one in plan.chosen.hanging_set.links if one.part.number == number), None)
+            link = next((one for one in plan.chosen.hanging_set.links if one.part.ref == ref), None)
         self._show_presence(link is not None)
         if plan is None or link is None:
             self.others.forget()
@@ -74,10 +78,10 @@ class PartPanel(ScrolledPage):
         self.title_label.setText(f"{part.number}  {part.name}")
         self._maker_label.setText(f"{story.title(link.slot)} · {part.maker}")
         decisions = plan.position.decisions
-        self.keep_button.setEnabled(number not in decisions.pinned)
-        self.release_button.setEnabled(number in (*decisions.pinned, *decisions.refused))
-        self._show_others(number)
-        self._show_findings(plan, number, story)
+        self.keep_button.setEnabled(not any_names(decisions.pinned, part.ref))
+        self.release_button.setEnabled(any_names((*decisions.pinned, *decisions.refused), part.ref))
+        self._show_others(part.ref)
+        self._show_findings(plan, part.ref, story)
         self._data.show_rows((row.label, row.text) for row in story.part_data(part))
 
     def _show_presence(self, present: bool) -> None:
@@ -93,16 +97,16 @@ class PartPanel(ScrolledPage):
         ):
             widget.setVisible(present)
 
-    def _show_others(self, number: str) -> None:
+    def _show_others(self, part: PartRef) -> None:
         """Ask for other parts only while they can be seen, and only of a set that is up to date."""
         plan = self._context.plan
         if plan is None:
             self.others.forget()
         elif self.isVisible():
-            self.others.show_place(plan, number)
+            self.others.show_place(plan, part)
 
-    def _show_findings(self, plan: PositionPlan, number: str, story: Story) -> None:
-        findings = () if plan.chosen is None else tuple(f for f in plan.chosen.findings if f.subject == number)
+    def _show_findings(self, plan: PositionPlan, part: PartRef, story: Story) -> None:
+        findings = () if plan.chosen is None else tuple(f for f in plan.chosen.findings if f.part == part)
         self.findings_model.show_nodes(grouped_findings(findings, story))
         self.findings_tree.span_rows(self.findings_model.spanning())
         self.findings_tree.expandAll()
@@ -110,18 +114,17 @@ class PartPanel(ScrolledPage):
         for widget in (self._findings_label, self.findings_tree):
             widget.setVisible(bool(findings))
 
-    def _keep(self, number: str) -> None:
-        session = self._context.session
-        self._context.edit(keep_part(session.survey, session.label, number), tr("Use {part}").format(part=number))
+    def _keep(self) -> None:
+        self._decide(keep_part, tr("Use {part}"))
 
     def _refuse(self) -> None:
-        session = self._context.session
-        number = session.part_number
-        self._context.edit(refuse_part(session.survey, session.label, number), tr("Exclude {part}").format(part=number))
+        self._decide(refuse_part, tr("Exclude {part}"))
 
     def _release(self) -> None:
+        self._decide(release_part, tr("Leave {part} open"))
+
+    def _decide(self, decided: Callable[[Survey, str, PartRef], Survey], words: str) -> None:
         session = self._context.session
-        number = session.part_number
-        self._context.edit(
-            release_part(session.survey, session.label, number), tr("Leave {part} open").format(part=number)
-        )
+        if session.part is not None:
+            after = decided(session.survey, session.label, session.part)
+            self._context.edit(after, words.format(part=session.part.number))

@@ -201,7 +201,7 @@ class OtherSetsPanel(ResultPanel):
     def _take(self, record: object) -> None:
         if isinstance(record, Alternative):
             session = self._context.session
-            after = keep_parts(session.survey, session.label, record.judged.hanging_set.numbers)
+            after = keep_parts(session.survey, session.label, record.judged.hanging_set.refs)
             self._context.edit(after, self._context.story.title(record.kind))
 
     def _release(self) -> None:

@@ -16,6 +16,7 @@ from spoutline.gui.pages.survey.question_form import QuestionForm
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import ScrolledPage
 from spoutline.gui.wording import tr
+from spoutline.model.part_ref import PartRef
 
 
 class SetPage(QWidget):
@@ -72,10 +73,10 @@ class SetPage(QWidget):
         """Bring one of the panels into view."""
         self.tabs.setCurrentWidget(panel)
 
-    def ask_why_not(self, number: str) -> None:
+    def ask_why_not(self, part: PartRef) -> None:
         """Bring what speaks against a part into view."""
         self.show_panel(self.why_not)
-        self.why_not.ask_about(number)
+        self.why_not.ask_about(part)
 
     def plan_again(self) -> None:
         """Plan the position in focus for the answers of today and show the new set beside the agreed one."""
@@ -86,9 +87,9 @@ class SetPage(QWidget):
         """Have a part of the set in hand: the nozzle, unless another one is."""
         plan, session = self._context.plan, self._context.session
         if plan is not None and plan.chosen is not None:
-            numbers = plan.chosen.hanging_set.numbers
-            if session.part_number not in numbers:
-                session.look_at_part(numbers[-1])
+            parts = plan.chosen.hanging_set.refs
+            if session.part not in parts:
+                session.look_at_part(parts[-1])
 
     def _refresh_panel(self) -> None:
         panel = self.tabs.currentWidget()

@@ -112,7 +112,7 @@ class SidePanel(QWidget):
         self.drawing.show_drawing(position_drawing(plan, story), stale=stale)
         if self.tabs.currentWidget() is self.chart:
             self._draw_chart(plan)
-        self.drawing.show_picked(self._context.session.part_number)
+        self.drawing.show_picked(self._context.session.part)
         self.model.replace_columns(set_columns(story))
         self.model.show_records(set_rows(plan))
         self.table.fit_columns()
@@ -140,17 +140,17 @@ class SidePanel(QWidget):
 
     def _pick(self, record: object) -> None:
         if isinstance(record, SetRow):
-            self._context.session.look_at_part(record.link.part.number)
+            self._context.session.look_at_part(record.link.part.ref)
 
     def _mark_row(self) -> None:
-        number = self._context.session.part_number
-        rows = [row for row, record in enumerate(self.model.records) if record.link.part.number == number]
+        part = self._context.session.part
+        rows = [row for row, record in enumerate(self.model.records) if record.link.part.ref == part]
         if rows:
             self.table.pick_row(rows[0])
 
     def _on_changed(self, what: Changed) -> None:
         if what is Changed.PART:
-            self.drawing.show_picked(self._context.session.part_number)
+            self.drawing.show_picked(self._context.session.part)
             self._mark_row()
         else:
             self.refresh()

@@ -14,6 +14,7 @@ from spoutline.gui.roles import Role
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan
 from spoutline.model.substitute import Misfit, Substitute, Substitutes
 from spoutline.planning.sets.substitutes import Listening
@@ -29,17 +30,17 @@ class SubstitutesList(QWidget):
 
     Signals
     -------
-    asked_why(str)
-        A person wants to read what speaks against the part with this number.
+    asked_why(PartRef)
+        A person wants to read what speaks against this part.
     """
 
-    asked_why = Signal(str)
+    asked_why = Signal(object)
 
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._context = context
         self._plan: PositionPlan | None = None
-        self._number = ""
+        self._part: PartRef | None = None
         self._rows: list[SubstituteRow] = []
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -82,25 +83,25 @@ class SubstitutesList(QWidget):
         row.addWidget(self.state_label, 1)
         return row
 
-    def show_place(self, plan: PositionPlan, number: str) -> None:
+    def show_place(self, plan: PositionPlan, part: PartRef) -> None:
         """Show what could hang in place of a part of a plan's set; a question already asked is not asked again."""
-        if plan is self._plan and number == self._number:
+        if plan is self._plan and part == self._part:
             self._show_rows()
             return
-        self._plan, self._number = plan, number
+        self._plan, self._part = plan, part
         self._ask()
 
     def forget(self) -> None:
         """Show nothing and drop the search in hand: the set is being looked for anew, or there is none."""
         self._context.jobs.cancel(_JOB)
-        self._plan, self._number = None, ""
+        self._plan, self._part = None, None
         self._rows.clear()
         self._show_rows()
         self.state_label.setText(tr("Looking for sets…"))
 
     def _ask(self) -> None:
-        plan, number, session = self._plan, self._number, self._context.session
-        if plan is None:
+        plan, part, session = self._plan, self._part, self._context.session
+        if plan is None or part is None:
             return
         self._rows.clear()
         self._show_rows()
@@ -109,7 +110,7 @@ class SubstitutesList(QWidget):
 
         def work(ticket: Ticket) -> Substitutes:
             listening = Listening(ticket, ticket.hand_over, ticket.hand_over)
-            return session.workbench.substitutes(survey, plan, number, listening, with_misfits=with_misfits)
+            return session.workbench.substitutes(survey, plan, part, listening, with_misfits=with_misfits)
 
         self._context.jobs.start(
             _JOB, work, self._finish, self._fail, partly=self._add, revision=session.revision, priority=3
@@ -158,7 +159,7 @@ class SubstitutesList(QWidget):
             return
         for row in range(self.proxy.rowCount()):
             record = self.proxy.index(row, 0).data(Role.RECORD)
-            if isinstance(record, SubstituteRow) and record.part.number == marked.part.number:
+            if isinstance(record, SubstituteRow) and record.part.ref == marked.part.ref:
                 self.table.pick_row(row)
                 return
 
@@ -180,13 +181,13 @@ class SubstitutesList(QWidget):
 
     def _hang(self, row: SubstituteRow | None) -> None:
         """Keep the part in place of the one in hand: a decision like any other, and undone like any other."""
-        if row is None or not row.fits:
+        if row is None or not row.fits or self._part is None:
             return
-        session, number = self._context.session, row.part.number
-        after = keep_part(session.survey, session.label, number, instead_of=(self._number,))
-        self._context.edit(after, tr("Hang {part}").format(part=number))
-        session.look_at_part(number)
+        session, part = self._context.session, row.part.ref
+        after = keep_part(session.survey, session.label, part, instead_of=(self._part,))
+        self._context.edit(after, tr("Hang {part}").format(part=part.number))
+        session.look_at_part(part)
 
     def _ask_why(self, row: SubstituteRow | None) -> None:
         if row is not None:
-            self.asked_why.emit(row.part.number)
+            self.asked_why.emit(row.part.ref)

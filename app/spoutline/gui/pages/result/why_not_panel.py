@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QPushButton, QSplitter, QVBoxLayout, QWidget
 
@@ -16,7 +18,9 @@ from spoutline.gui.widgets.cards import NamedTexts, ScrolledPage, plain_label
 from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
 from spoutline.model.part import Part, PartKind
+from spoutline.model.part_ref import PartRef, any_names
 from spoutline.model.plan import PartVerdict
+from spoutline.model.survey import Survey
 
 _PAUSE_MS = 200
 _MOST_ROWS = 500
@@ -28,8 +32,9 @@ class WhyNotPanel(QWidget):
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._context = context
-        self._number = ""
+        self._part: PartRef | None = None
         self._marks_first = False
+        self._wanted: PartRef | None = None  # what the search shall mark: one of several with one number
         column = QVBoxLayout(self)
         column.setContentsMargins(10, 10, 10, 10)
         column.addLayout(self._search_row())
@@ -58,10 +63,11 @@ class WhyNotPanel(QWidget):
         if not self.model.records:
             self._search()
 
-    def ask_about(self, number: str) -> None:
+    def ask_about(self, part: PartRef) -> None:
         """Look up one part and ask about it."""
         self.kind_box.setCurrentIndex(0)
-        self.search_edit.setText(number)
+        self.search_edit.setText(part.number)
+        self._wanted = part
         self._search_and_mark()
 
     def focus_search(self) -> None:
@@ -150,10 +156,11 @@ class WhyNotPanel(QWidget):
             self.verdict_title.setText(tr("No catalog part has this in its number, name or maker."))
 
     def _row_named(self, number: str) -> int:
-        """Return the row of the part with exactly this number; the first row where none has it."""
+        """Return the row of the part asked about, or with exactly this number; the first row where none has it."""
         model = self.table.model()
+        wanted = self._wanted if self._wanted is not None and self._wanted.number == number else PartRef(number)
         found = (model.index(row, 0).data(Role.RECORD) for row in range(model.rowCount()))
-        rows = (row for row, part in enumerate(found) if isinstance(part, Part) and part.number == number)
+        rows = (row for row, part in enumerate(found) if isinstance(part, Part) and wanted.names(part.ref))
         return next(rows, 0)
 
     def _show_trouble(self, fault: Exception) -> None:
@@ -161,16 +168,18 @@ class WhyNotPanel(QWidget):
 
     def _pick(self, record: object) -> None:
         if isinstance(record, Part):
-            self._number = record.number
+            self._part = record.ref
             self._ask()
 
     def _ask(self) -> None:
-        session, number = self._context.session, self._number
+        session, part = self._context.session, self._part
+        if part is None:
+            return
         survey, label = session.survey, session.label
-        self.verdict_title.setText(tr("Judging {part} at {label}…").format(part=number, label=label))
+        self.verdict_title.setText(tr("Judging {part} at {label}…").format(part=part.number, label=label))
         self._context.jobs.start(
             JobKey(JobKind.WHY_NOT),
-            lambda ticket: session.workbench.why_not(survey, label, number, ticket),
+            lambda ticket: session.workbench.why_not(survey, label, part, ticket),
             self._show_verdict,
             self._show_trouble,
             revision=session.revision,
@@ -183,33 +192,28 @@ class WhyNotPanel(QWidget):
         self.verdict_label.setText("\n\n".join(story.part_verdict(verdict)))
         self._data.show_rows((row.label, row.text) for row in story.part_data(part))
         decisions = self._context.session.position.decisions
-        self.keep_button.setEnabled(bool(verdict.slots) and part.number not in decisions.pinned)
-        self.refuse_button.setEnabled(bool(verdict.slots) and part.number not in decisions.refused)
-        self.release_button.setEnabled(part.number in (*decisions.pinned, *decisions.refused))
+        self.keep_button.setEnabled(bool(verdict.slots) and not any_names(decisions.pinned, part.ref))
+        self.refuse_button.setEnabled(bool(verdict.slots) and not any_names(decisions.refused, part.ref))
+        self.release_button.setEnabled(any_names((*decisions.pinned, *decisions.refused), part.ref))
 
     def _keep(self) -> None:
-        session = self._context.session
-        self._context.edit(
-            keep_part(session.survey, session.label, self._number), tr("Use {part}").format(part=self._number)
-        )
+        self._decide(keep_part, tr("Use {part}"))
 
     def _refuse(self) -> None:
-        session = self._context.session
-        self._context.edit(
-            refuse_part(session.survey, session.label, self._number), tr("Exclude {part}").format(part=self._number)
-        )
+        self._decide(refuse_part, tr("Exclude {part}"))
 
     def _release(self) -> None:
-        session = self._context.session
-        self._context.edit(
-            release_part(session.survey, session.label, self._number),
-            tr("Leave {part} open").format(part=self._number),
-        )
+        self._decide(release_part, tr("Leave {part} open"))
+
+    def _decide(self, decided: Callable[[Survey, str, PartRef], Survey], words: str) -> None:
+        session, part = self._context.session, self._part
+        if part is not None:
+            self._context.edit(decided(session.survey, session.label, part), words.format(part=part.number))
 
     def _on_changed(self, what: Changed) -> None:
         if what & Changed.PART:
             return
         if what & Changed.UNITS and self.model.records:
             self._show_parts(self.model.records)
-        if self._number and self.isVisible():
+        if self._part is not None and self.isVisible():
             self._ask()

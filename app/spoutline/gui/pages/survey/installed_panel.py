@@ -134,7 +134,7 @@ class InstalledPanel(QWidget):
             tuple(
                 Node(
                     cells=(
-                        item.number or item.description,
+                        str(item.ref) if item.ref else item.description,
                         story.word(item.kind),
                         words.word(item.condition),
                         "" if item.age_years is None else words.say("age", years=f"{item.age_years:g}"),

@@ -1,0 +1,45 @@
+"""What people call parts, held against the catalogue: a number that nothing or too much stands behind is told."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from spoutline.model.part_ref import PartRef
+from spoutline.planning.protocols import PartStore
+
+
+def wrong_refs(refs: Iterable[PartRef], parts: PartStore) -> dict[PartRef, str]:
+    """Return the references that do not name exactly one part of the catalogue, each with what would be right."""
+    asked = tuple(dict.fromkeys(refs))
+    known = [part.ref for part in parts.parts(asked)] if asked else []
+    wrong: dict[PartRef, str] = {}
+    for ref in asked:
+        named = [one for one in known if ref.names(one)]
+        if len(named) > 1:
+            wrong[ref] = _several_makers(named)
+        elif not named:
+            wrong[ref] = _unknown(ref, parts)
+    return wrong
+
+
+def shared_numbers(refs: Iterable[PartRef], parts: PartStore) -> dict[PartRef, str]:
+    """Return the bare numbers that several makers have, each with what would be right; unknown numbers are left out."""
+    bare = tuple(dict.fromkeys(ref for ref in refs if not ref.maker))
+    known = [part.ref for part in parts.parts(bare)] if bare else []
+    named = {ref: [one for one in known if ref.names(one)] for ref in bare}
+    return {ref: _several_makers(found) for ref, found in named.items() if len(found) > 1}
+
+
+def _several_makers(named: Sequence[PartRef]) -> str:
+    """Return what would be right in place of a bare number that all of ``named`` have."""
+    makers = ", ".join(one.maker for one in named)
+    return f"several makers have this number: {makers}; write the maker before it, such as '{named[0]}'"
+
+
+def _unknown(ref: PartRef, parts: PartStore) -> str:
+    others = [part.ref.maker for part in parts.parts((PartRef(ref.number),))] if ref.maker else []
+    if others:
+        return f"this number is of {' and '.join(others)}, not of {ref.maker}"
+    near = parts.nearest_numbers(ref.number)
+    hint = f"; near it are {', '.join(near)}" if near else ""
+    return f"it must be a part number of the catalog{hint}"
