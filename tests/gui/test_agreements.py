@@ -261,7 +261,9 @@ def test_another_choice_of_sets_holds_for_pages_and_papers(
     qtbot: QtBot, window: MainWindow, ready: Workplace, bench: Workbench, spoutline: Spoutline, tmp_path: Path
 ) -> None:
     first = agree(qtbot, window, "R. Example")
-    nozzle = sets_of(first)["A1"][-1]
+    agreed_set = first.position("A1")
+    assert agreed_set is not None
+    nozzle = agreed_set.set[-1].ref
     ready.context.edit(refuse_part(ready.session.survey, "A1", nozzle), "Exclude")
     wait_for_plans(qtbot, ready)
     qtbot.waitUntil(lambda: ready.sets.is_ready, timeout=20_000)

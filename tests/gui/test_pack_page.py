@@ -19,6 +19,7 @@ from spoutline.gui.pages.installer.page import InstallerPage
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.language import Language
+from spoutline.model.part_ref import PartRef
 from spoutline.model.position_tag import PositionTag
 from spoutline.model.record import ChangeReason, RecordItemId
 from spoutline.planning.sets.plan_site import fingerprint_of
@@ -195,7 +196,11 @@ def test_a_swap_is_checked_and_lands_in_the_record(page: InstallerPage, qtbot: Q
     panel.fit()
     assert page.tabs.currentWidget() is page.record_panel
     (change,) = page.record_panel.fields.record(()).changes
-    assert (change.planned, change.fitted, change.reason) == (missing, ("QW-N104",), ChangeReason.NOT_ON_VAN)
+    assert (change.planned, change.fitted, change.reason) == (
+        missing,
+        (PartRef("QW-N104", "Quillmere Forgeworks"),),
+        ChangeReason.NOT_ON_VAN,
+    )
 
 
 def test_a_faulty_stock_list_is_told_with_its_line(page: InstallerPage) -> None:
@@ -224,7 +229,11 @@ def test_an_inspection_done_moves_its_next_day_and_wear_is_logged(
     panel.wear_note_edit.setText("car drove off")
     panel.note_wear()
     (entry,) = panel.wear_model.records
-    assert (entry.fitted, entry.reason, entry.note) == ("TH-W101", ChangeReason.DRIVE_OFF, "car drove off")
+    assert (entry.fitted, entry.reason, entry.note) == (
+        PartRef("TH-W101", "Thistledown Hosewrights"),
+        ChangeReason.DRIVE_OFF,
+        "car drove off",
+    )
     qtbot.waitUntil(lambda: "due by today" in panel.state_label.text(), timeout=20_000)
     for suffix in ("pdf", "ics"):
         path = tmp_path / f"plan.{suffix}"

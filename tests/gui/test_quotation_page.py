@@ -448,13 +448,13 @@ def test_somebody_answers_for_a_missing_price_and_takes_it_back(
         ("Prices that follow", "following_lines"),
     ):
         assert counts[title] == tuple(str(len(getattr(option, lines_of))) for option in page.quotation.options)
-    assert {one.part for one in page.quotation.terms.overrides} == {first, second}
+    assert {one.part.number for one in page.quotation.terms.overrides} == {first, second}
     # what was said is taken back, and blocks again
     prices.table.pick_row([one.part.number for one in prices.model.records].index(second))
     before = page.quotation
     prices.back_button.click()
     qtbot.waitUntil(lambda: page.quotation is not before and not page.is_busy, timeout=30_000)
-    assert {one.part for one in page.quotation.terms.overrides} == {first}
+    assert {one.part.number for one in page.quotation.terms.overrides} == {first}
     assert part_of(page, second).is_open
 
 
@@ -478,7 +478,7 @@ def test_one_price_after_another_is_entered_without_waiting(qtbot: QtBot, page: 
     before = page.quotation
     qtbot.waitUntil(lambda: page.quotation is not before and not page.is_busy, timeout=30_000)
     assert page.quotation is not None
-    assert {one.part for one in page.quotation.terms.overrides} == set(said)
+    assert {one.part.number for one in page.quotation.terms.overrides} == set(said)
     if here.part.number in page.quotation.part_numbers:
         assert prices.part is not None
         assert prices.part.part.number == here.part.number
@@ -539,7 +539,7 @@ def test_answers_stand_over_a_terms_file_that_is_read_anew(qtbot: QtBot, page: Q
     qtbot.waitUntil(lambda: page.quotation is not before and not page.is_busy, timeout=30_000)
     assert page.quotation is not None
     assert str(page.quotation.terms.stock_price) == "5"
-    assert [one.part for one in page.quotation.terms.overrides] == [number]
+    assert [one.part.number for one in page.quotation.terms.overrides] == [number]
 
 
 def test_each_button_saves_its_own_file(

@@ -96,7 +96,7 @@ def test_one_click_takes_the_successor_of_a_part_that_its_maker_replaced(
 ) -> None:
     """The catalogue's file of swivels says that LS-S101 took the place of LS-S113."""
     session = workplace.session
-    make_edit(session, keep_part(session.survey, "A1", "LS-S113"), "Keep LS-S113", "A1")
+    make_edit(session, keep_part(session.survey, "A1", PartRef("LS-S113")), "Keep LS-S113", "A1")
     workplace.show_step(Step.SET)
     card = workplace.set_page.outcome
     qtbot.waitUntil(lambda: bool(card.remedy_buttons), timeout=20_000)
@@ -112,7 +112,7 @@ def test_one_click_takes_the_successor_of_a_part_that_its_maker_replaced(
 
 def test_nothing_of_a_refusal_is_cut_off(qtbot: QtBot, window: MainWindow, workplace: Workplace) -> None:
     session = workplace.session
-    make_edit(session, keep_part(session.survey, "A1", "LS-S113"), "Keep LS-S113", "A1")
+    make_edit(session, keep_part(session.survey, "A1", PartRef("LS-S113")), "Keep LS-S113", "A1")
     workplace.show_step(Step.SET)
     card = workplace.set_page.outcome
     qtbot.waitUntil(lambda: bool(card.remedy_buttons), timeout=20_000)
