@@ -8,14 +8,17 @@ bound is refused with the file, the place, what stands there and what would be r
 from __future__ import annotations
 
 import csv
+import json
+import re
 import tomllib
+import warnings
 import zipfile
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from decimal import Decimal
 from io import BytesIO
 from pathlib import Path
-from typing import Any, Final, TypeVar
+from typing import Any, BinaryIO, Final, TypeVar
 
 from spoutline.model.faults import InputFault, InputProblem
 
@@ -27,21 +30,51 @@ class InputBounds:
     """What a reader takes at most; sizes in bytes, all else counted."""
 
     survey_bytes: int = 20_000_000
+    document_bytes: int = 20_000_000  # of a document that the program itself writes, such as agreed sets
+    json_objects: int = 400_000  # objects and lists; a survey of 5,000 positions has about 100,000
+    json_values: int = 2_000_000
+    json_members: int = 500  # fields of one object
+    json_unknown: int = 2_000  # fields that no such document has; each of them would be told
     toml_bytes: int = 2_000_000
-    stock_bytes: int = 10_000_000
-    table_bytes: int = 50_000_000
+    toml_entries: int = 2_000  # of one table or list
     nesting: int = 40  # tables in tables; a terms file needs four
+    stock_bytes: int = 10_000_000
+    stock_lines: int = 100_000
+    price_bytes: int = 20_000_000
+    catalogue_bytes: int = 20_000_000
+    form_bytes: int = 20_000_000
+    form_objects: int = 60_000  # of the PDF; a form of 48 positions has about 9,000
+    form_fields: int = 40_000
+    picture_bytes: int = 20_000_000
+    letterhead_bytes: int = 5_000_000
+    png_pixels: int = 16_000_000  # unpacked whole to be drawn, some 12 bytes each while it is
+    jpeg_pixels: int = 110_000_000  # kept as it is, never unpacked whole
+    table_bytes: int = 20_000_000  # of a workbook as it lies on the disk
+    text_table_bytes: int = 10_000_000
+    table_rows: int = 10_000  # a survey has at most 5,000 positions
+    table_columns: int = 200
+    table_cells: int = 500_000
+    cell_characters: int = 32_767  # what a spreadsheet itself takes
+    title_characters: int = 200  # a longer text is no title of a column
+    pasted_characters: int = 2_000_000
     workbook_members: int = 2_000  # files in the archive
-    workbook_bytes: int = 100_000_000  # of all files in the archive, unpacked
+    workbook_bytes: int = 40_000_000  # of all files in the archive, unpacked
     style_elements: int = 60_000  # a spreadsheet keeps at most about 64,000 cell formats
-    text_elements: int = 600_000  # of the shared texts
-    cell_elements: int = 2_000_000  # of one sheet
+    text_elements: int = 400_000  # of the shared texts
+    cell_elements: int = 500_000  # of one sheet
     other_elements: int = 60_000  # of any other file of a workbook
     merged_cells: int = 1_000_000  # cells that merged ranges cover
+    own_file_bytes: int = 64_000_000  # a larger file is no paper of the program
+    problems: int = 2_000  # told one by one; a file with more is none of its kind
 
 
 BOUNDS: Final = InputBounds()
 _FORBIDDEN_XML: Final = (b"<!DOCTYPE", b"<!ENTITY")
+_ROW_NUMBER: Final = re.compile(rb'<(?:\w+:)?row\b[^>]*?\sr=["\']([^"\']*)["\']')
+# a name of more than 40 parts; it begins where a word begins, and never looks back (possessive), so that the time is
+# linear in the text
+_LONG_KEY: Final = re.compile(r"""(?<![^\s.="'\[\]{},])(?:[^\s.="'\[\]{},]++\s*+\.\s*+){41}""")
+_PICTURES: Final = ("PNG", "JPEG")
 
 
 def bounded_bytes(path: Path, most: int, field: str, needed: str) -> bytes:
@@ -65,12 +98,17 @@ def bounded_bytes(path: Path, most: int, field: str, needed: str) -> bytes:
     """
     try:
         with path.open("rb") as file:
-            content = file.read(most + 1)
+            return bounded_stream(file, most, str(path), field, needed)
     except (OSError, ValueError) as fault:  # a path with a NUL is a value error
         reason = getattr(fault, "strerror", None) or fault
         raise _fault(str(path), field, "this path", f"{needed} ({reason})") from fault
+
+
+def bounded_stream(stream: BinaryIO, most: int, place: str, field: str, needed: str) -> bytes:
+    """Return all of a stream, such as standard input; see ``bounded_bytes``."""
+    content = stream.read(most + 1)
     if len(content) > most:
-        raise _fault(str(path), field, f"more than {most} bytes", f"{needed}; at most {most} bytes are read")
+        raise _fault(place, field, f"more than {most} bytes", f"{needed}; at most {most} bytes are read")
     return content
 
 
@@ -94,6 +132,8 @@ def toml_table(text: str, place: str, field: str, parse_float: Callable[[str], A
     """
     if len(text) > BOUNDS.toml_bytes:
         raise _fault(place, field, f"{len(text)} characters", f"at most {BOUNDS.toml_bytes} characters are read")
+    if _LONG_KEY.search(text):  # reading one takes time with the square of its parts
+        raise _too_deep(place, field)
     try:
         table = tomllib.loads(text, parse_float=parse_float)
     except tomllib.TOMLDecodeError as fault:
@@ -113,6 +153,9 @@ def _check_values(table: dict[str, Any], place: str, field: str) -> None:
     for _ in range(BOUNDS.nesting):
         inner: list[object] = []
         for one in level:
+            if isinstance(one, dict | list) and len(one) > BOUNDS.toml_entries:
+                wanted = f"write at most {BOUNDS.toml_entries} entries into one table or list"
+                raise _fault(place, field, f"{len(one)} entries", wanted)
             inner.extend(one.values() if isinstance(one, dict) else one if isinstance(one, list) else ())
         for one in inner:
             if isinstance(one, int | Decimal) and not isinstance(one, bool) and _is_far(one):
@@ -132,6 +175,76 @@ def _is_far(number: int | Decimal) -> bool:
 def _too_deep(place: str, field: str) -> InputFault:
     wanted = f"nest tables and lists at most {BOUNDS.nesting} deep"
     return _fault(place, field, f"more than {BOUNDS.nesting} levels", wanted)
+
+
+def json_object(
+    text: str, place: str, whole: str, schema: str, known: frozenset[str] = frozenset()
+) -> dict[str, object]:
+    r"""Return the JSON object in a text.
+
+    Parameters
+    ----------
+    text, place
+        The text, and where it came from.
+    whole
+        What the document is called in faults, such as ``survey``.
+    schema
+        What shows how it is written, such as ``\`spoutline schema\` prints what a survey looks like``.
+
+    known
+        The names of all fields that such a document may have; empty where any may stand.
+
+    Raises
+    ------
+    InputFault
+        It is no JSON object, says the same field twice (one of the two would get lost), or is beyond a bound.
+    """
+    _check_json(text, place, whole)
+    doubled: list[str] = []
+    crowded: list[int] = []
+    unknown = 0
+
+    def note(pairs: list[tuple[str, object]]) -> dict[str, object]:
+        nonlocal unknown
+        fields: dict[str, object] = {}
+        for name, value in pairs:
+            if name in fields:
+                doubled.append(name)
+            fields[name] = value
+        if len(fields) > BOUNDS.json_members:
+            crowded.append(len(fields))
+        if known:
+            unknown += len(fields.keys() - known)
+        return fields
+
+    try:
+        document = json.loads(text, object_pairs_hook=note)
+    except json.JSONDecodeError as fault:
+        where = f"{place}, line {fault.lineno}, column {fault.colno}"
+        shown = "the text" if text.strip() else "an empty text"
+        raise _fault(where, whole, shown, f"the file must be JSON ({fault.msg}); {schema}") from fault
+    except (ValueError, RecursionError) as fault:
+        wanted = f"the file must be a JSON {whole}; numbers and nesting are far beyond one"
+        raise _fault(place, whole, "the text", wanted) from fault
+    if not isinstance(document, dict):
+        kind = "list" if isinstance(document, list) else "text" if isinstance(document, str) else "bare value"
+        raise _fault(place, whole, f"a {kind}", f"the file must hold one JSON object; {schema}")
+    if crowded:
+        wanted = f"at most {BOUNDS.json_members} fields of one object are read; {schema}"
+        raise _fault(place, whole, f"{max(crowded)} fields of one object", wanted)
+    if unknown > BOUNDS.json_unknown:
+        raise _fault(place, whole, f"{unknown} unknown fields", f"this is no {whole} of this program; {schema}")
+    if doubled:
+        told = sorted(set(doubled))[: BOUNDS.problems]
+        raise InputFault(tuple(InputProblem(place, name, "written twice", "say each field once") for name in told))
+    return document
+
+
+def _check_json(text: str, place: str, whole: str) -> None:
+    for signs, most, what in (("[{", BOUNDS.json_objects, "objects and lists"), (",", BOUNDS.json_values, "values")):
+        count = sum(text.count(sign) for sign in signs)
+        if count > most:
+            raise _fault(place, whole, f"about {count} {what}", f"at most {most} {what} are read")
 
 
 def csv_rows(reader: Iterable[_Row], place: Callable[[], str]) -> Iterator[_Row]:
@@ -172,19 +285,29 @@ def check_workbook(content: bytes, place: str) -> None:
 
 def _check_member(archive: zipfile.ZipFile, member: zipfile.ZipInfo, place: str) -> None:
     name = member.filename
-    most = _most_elements(name.lower())
+    most, is_sheet = _most_elements(name.lower()), "sheets/" in name.lower()
     count = 0
     tail = b""
     with archive.open(member) as file:
         while block := file.read(1 << 20):
             count += block.count(b"<")
+            if is_sheet:
+                _check_row_numbers(tail + block, f"{place}, {name}")
             if any(sign in tail + block for sign in _FORBIDDEN_XML):
                 wanted = "a workbook whose files declare no entities is needed"
                 raise _fault(f"{place}, {name}", "workbook", "a document type", wanted)
             if count > 2 * most:  # most elements open and close
                 wanted = f"at most {most} elements are read; save only the table that is needed"
                 raise _fault(f"{place}, {name}", "workbook", f"more than {most} elements", wanted)
-            tail = block[-16:]
+            tail = block[-200:]
+
+
+def _check_row_numbers(text: bytes, place: str) -> None:
+    """Refuse a row far below all others: the rows between would be made one by one (ECMA-376 Part 1, 18.3.1.73)."""
+    for number in _ROW_NUMBER.findall(text):
+        if not number.isdigit() or len(number) > 9 or int(number) > BOUNDS.table_rows:
+            wanted = f"at most {BOUNDS.table_rows} rows are read"
+            raise _fault(place, "rows", f"a row of the number {number[:20].decode('ascii', 'replace')}", wanted)
 
 
 def _most_elements(name: str) -> int:
@@ -193,6 +316,44 @@ def _most_elements(name: str) -> int:
     if "sharedstrings" in name:
         return BOUNDS.text_elements
     return BOUNDS.cell_elements if "worksheets/" in name or "sheet" in name else BOUNDS.other_elements
+
+
+def check_form(pdf: bytes, place: str) -> None:
+    """Refuse a PDF with far more objects than a form has; raise ``InputFault``."""
+    count = pdf.count(b" obj")
+    if count > BOUNDS.form_objects:
+        wanted = f"a form of at most {BOUNDS.form_objects} objects is read"
+        raise _fault(place, "form", f"{count} objects", wanted)
+
+
+def check_picture(content: bytes, place: str, field: str) -> None:
+    """Refuse what is no PNG or JPEG picture that can be drawn, and one of too many pixels, before it is unpacked.
+
+    Raises
+    ------
+    InputFault
+        It is damaged, of another form, or would take far more memory than a paper needs.
+    """
+    from PIL import Image
+
+    needed = "a PNG or JPEG picture is needed"
+    try:
+        with warnings.catch_warnings():
+            warnings.simplefilter("ignore")  # the library's own bound on pixels is told below
+            picture = Image.open(BytesIO(content), formats=_PICTURES)
+            most = BOUNDS.png_pixels if picture.format == "PNG" else BOUNDS.jpeg_pixels
+            pixels = picture.width * picture.height
+            if pixels > most:
+                wanted = f"save it smaller: at most {most // 1_000_000} million pixels are read"
+                raise _fault(place, field, f"a picture of {picture.width} x {picture.height} pixels", wanted)
+            picture.draft("RGB", (picture.width // 8 or 1, picture.height // 8 or 1))  # of a JPEG every block is read
+            picture.load()
+    except InputFault:
+        raise
+    except Image.DecompressionBombError as fault:
+        raise _fault(place, field, f"a picture of far too many pixels ({fault})", "save it smaller") from fault
+    except Exception as fault:  # the library has many ways to refuse a damaged picture
+        raise _fault(place, field, "the content", needed) from fault
 
 
 def _fault(place: str, field: str, value: str, wanted: str) -> InputFault:

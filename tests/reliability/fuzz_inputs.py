@@ -1,47 +1,39 @@
-"""Damaged and hostile input given to every reader in one process; `python tests/reliability/fuzz_inputs.py --cases N`.
+"""Damaged and hostile input for readers, stored documents and commands, all in one process.
 
-Every case is a sound file with a few mutations, or one of a list of attacks. A reader may take it or refuse it with
-``InputFault``; anything else is a defect. Counted: cases, defects (exit 3 on the command line), cases over 5 s, and
-whether the process ever held more than 300 MB above its start.
+``python tests/reliability/fuzz_inputs.py --cases N`` runs it at length; ``--keep FOLDER`` keeps each input that shows a
+defect, ``--only NAME`` tries one target, ``--minutes M`` ends a run by time. Counted: cases, taken, refused, defects
+(exit 3, tracebacks and faults other than a refusal), cases over 5 s of this process's own time, cases during which the
+process grew by more than 300 MB, and by how much it grew at most above its start.
 """
 
 from __future__ import annotations
 
 import argparse
-import io
+import itertools
+import logging
 import random
 import resource
 import sys
 import tempfile
 import time
-import traceback
-import zipfile
+import warnings
 from collections import Counter
-from collections.abc import Callable
+from collections.abc import Iterator, Sequence
+from contextlib import suppress
 from dataclasses import dataclass, field
 from pathlib import Path
 
-from spoutline.book.pack_job_text import read_pack_job
-from spoutline.book.record_files import photo_of
-from spoutline.book.stock_text import read_stock
-from spoutline.book.survey_text import read_survey, survey_to_json
-from spoutline.book.terms_text import file_text, terms_from_toml
-from spoutline.bootstrap.demos import demo_survey
-from spoutline.documents.pack.form_reading import records_from_form
-from spoutline.model.faults import InputFault
-from spoutline.planning.survey_import.sheet import read_sheet
-from spoutline.ruletables.own_profiles import profile_from_toml
+if __name__ == "__main__":
+    sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
+
+from reliability.fuzz_commands import commands, stored_documents
+from reliability.fuzz_seeds import make_seeds
+from reliability.fuzz_targets import Outcome, Target, Verdict, readers
+from spoutline.bootstrap import Settings, open_workbench
 
 SLOW_S = 5.0
-LARGE_MB = 300
-
-_TOKENS = (
-    b"1e-308", b"-0.0", b"1e308", b"NaN", b"Infinity", b"9" * 5000, b"0x" + b"f" * 900, b"1e99999999999999999999",
-    b"[" * 3000, b"{" * 3000, b'{"a":' * 1500, b"a = " + b"[" * 2000, b"a." * 400 + b"b = 1\n", b"null", b"true", b'""',
-    b"\x00", b"\xff\xfe", "\u202e".encode(), b'"\\ud800"', b'"\\u0000"', b"x" * 200_000, b'"', b"'", b"\r", b"\n", b",",
-    b";", b"\t", "\u0664\u0662".encode(), b"1979-05-27T07:32:00Z", b"- ", b"=", b"\\", b"<c t='e'><v>#N/A</v></c>",
-    b'<row r="99999999999">', b"<!DOCTYPE a>", b"(", b")", b"<<", b">>", b"/V 5", b"/T 7", b"endobj",
-)  # fmt: skip
+LARGE_MB = 300.0
+_TOLD_EVERY = 20_000
 
 
 @dataclass
@@ -49,173 +41,141 @@ class Report:
     """What a run found."""
 
     cases: int = 0
-    taken: int = 0
-    refused: int = 0
-    slow: int = 0
-    peak_mb: float = 0.0
+    verdicts: Counter[Verdict] = field(default_factory=Counter)
+    of_target: Counter[tuple[str, Verdict]] = field(default_factory=Counter)
     defects: Counter[str] = field(default_factory=Counter)
+    slow: Counter[str] = field(default_factory=Counter)
+    large: Counter[str] = field(default_factory=Counter)
+    took_s: Counter[str] = field(default_factory=Counter)
+    longest_s: float = 0.0
+    longest: str = ""
+    peak_mb: float = 0.0
+    elapsed_s: float = 0.0
+
+    @property
+    def is_clean(self) -> bool:
+        """True where no case showed a defect, took too long or too much memory."""
+        return not (self.defects or self.slow or self.large)
 
     def __str__(self) -> str:
-        lines = [
-            f"cases {self.cases}: taken {self.taken}, refused {self.refused}, defects {sum(self.defects.values())}, "
-            f"over {SLOW_S:g} s {self.slow}, memory above the start {self.peak_mb:.0f} MB (bound {LARGE_MB})"
+        names = sorted({name for name, _ in self.of_target})
+        told = [
+            f"cases {self.cases}: taken {self.verdicts[Verdict.TAKEN]}, refused {self.verdicts[Verdict.REFUSED]}, "
+            f"defects {sum(self.defects.values())}, over {SLOW_S:g} s {sum(self.slow.values())}, "
+            f"over {LARGE_MB:g} MB {sum(self.large.values())}; longest {self.longest_s:.2f} s ({self.longest}), "
+            f"at most {self.peak_mb:.0f} MB above the start, {self.elapsed_s:.0f} s"
         ]
-        return "\n".join([*lines, *(f"{count} x {where}" for where, count in self.defects.most_common(20))])
+        for name in names:
+            counts = [self.of_target[name, one] for one in Verdict]
+            each = ", ".join(f"{one} {count}" for one, count in zip(Verdict, counts, strict=True))
+            told.append(f"  {name}: {each}; {1000 * self.took_s[name] / sum(counts):.1f} ms each")
+        for words, found in (("defect", self.defects), ("slow", self.slow), ("large", self.large)):
+            told += [f"{count} x {words}: {where}" for where, count in found.most_common(40)]
+        return "\n".join(told)
 
 
-def _survey(path: Path) -> None:
-    read_survey(path)
+class Fuzzer:
+    """Tries targets in turn and keeps count."""
 
+    def __init__(self, targets: Sequence[Target], folder: Path, keep: Path | None = None) -> None:
+        self.targets = targets
+        self.report = Report()
+        self._folder = folder
+        self._keep = keep
 
-def _terms(path: Path) -> None:
-    terms_from_toml(file_text(path), str(path))
+    def run(self, cases: int, seed: int, until: float = float("inf")) -> Report:
+        """Try so many damaged inputs, or until a time of ``time.monotonic``."""
+        chance, begun, start = random.Random(seed), time.monotonic(), _held_mb()
+        order = list(_in_turn([one for one in self.targets if one.share]))
+        for number, target in enumerate(itertools.cycle(order)):
+            if number >= cases or time.monotonic() > until:
+                break
+            self.try_one(target, target.content(chance), start)
+            if self.report.cases % _TOLD_EVERY == 0:
+                self.report.elapsed_s = time.monotonic() - begun
+                sys.stdout.write(f"{self.report}\n")
+                sys.stdout.flush()
+        self.report.elapsed_s = time.monotonic() - begun
+        return self.report
 
-
-def _profile(path: Path) -> None:
-    profile_from_toml(file_text(path), str(path))
-
-
-def _form(path: Path) -> None:
-    records_from_form(path.read_bytes(), str(path))
-
-
-@dataclass(frozen=True)
-class Target:
-    """A reader, the name of its file, and sound content."""
-
-    file: str
-    read: Callable[[Path], object]
-    sound: bytes
-
-
-def targets() -> tuple[Target, ...]:
-    """Return every reader of files from outside."""
-    return (
-        Target("survey.json", _survey, survey_to_json(demo_survey("small_town")).encode()),
-        Target("terms.toml", _terms, _TERMS),
-        Target("profile.toml", _profile, _PROFILE),
-        Target("job.toml", read_pack_job, b'number = "7"\nremarks = "gate left"\n[contact]\nname = "N. Body"\n'),
-        Target("stock.csv", read_stock, b"part_number,quantity\nQA-1,3\nQA-2,0\n"),
-        Target("table.csv", read_sheet, b"Label;Duty;Hook height\n1;car;1.2\n2;truck;1.4\n"),
-        Target("table.xlsx", read_sheet, workbook()),
-        Target("form.pdf", _form, _pdf()),
-        Target("photo.png", photo_of, b"\x89PNG\r\n\x1a\n" + bytes(64)),
-    )
-
-
-_PROFILE = b'id = "own"\ntitle = "Own"\nedition = "1"\n[[limit]]\nid = "x"\nvalue = 1.5\n'
-_TERMS = (
-    b'complete = true\n[heading]\nnumber = "Q-1"\ndate = 2026-01-31\ncurrency = "USD"\n'
-    b'[heading.seller]\nname = "Invented"\n'
-    b'[[tax]]\ntitle = "t"\npercent = 5.5\n'
-)
-
-
-def workbook(rows: int = 3, dimension: str = "") -> bytes:
-    """Return a workbook of a few rows; ``dimension`` overrides the size that the sheet states."""
-    import openpyxl
-
-    book = openpyxl.Workbook()
-    sheet = book.active
-    sheet.append(["Label", "Duty", "Hook height"])
-    for number in range(1, rows + 1):
-        sheet.append([str(number), "car", 1.2])
-    out = io.BytesIO()
-    book.save(out)
-    if not dimension:
-        return out.getvalue()
-    import re
-
-    return rezipped(
-        out.getvalue(),
-        lambda name, text: re.sub(rb'<dimension ref="[^"]*"', b'<dimension ref="%s"' % dimension.encode(), text),
-    )
-
-
-def rezipped(content: bytes, change: Callable[[str, bytes], bytes]) -> bytes:
-    """Return an archive with each of its files changed."""
-    out = io.BytesIO()
-    with zipfile.ZipFile(io.BytesIO(content)) as old, zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as new:
-        for name in old.namelist():
-            new.writestr(name, change(name, old.read(name)))
-    return out.getvalue()
-
-
-def _pdf() -> bytes:
-    from reportlab.pdfgen.canvas import Canvas
-
-    out = io.BytesIO()
-    canvas = Canvas(out, pageCompression=0)
-    canvas.drawString(50, 700, "form")
-    for place, name in enumerate(("p1_tag", "p1_language", "p1_units", "p1_planned", "p1_done_on")):
-        canvas.acroForm.textfield(name=name, value="x", x=50, y=50 + 40 * place, width=200)
-    canvas.showPage()
-    canvas.save()
-    return out.getvalue()
-
-
-def mutated(sound: bytes, chance: random.Random) -> bytes:
-    """Return content with a few places changed, dropped, doubled or replaced by a token that hurts readers."""
-    content = bytearray(sound)
-    for _ in range(chance.randint(1, 4)):
-        place = chance.randrange(len(content) + 1)
-        end = min(len(content), place + chance.choice((0, 1, 2, 8, 40)))
-        match chance.randrange(4):
-            case 0:
-                content[place:end] = chance.choice(_TOKENS)
-            case 1:
-                content[place:end] = b""
-            case 2:
-                content[place:place] = content[place:end]
-            case _:
-                content[place:end] = bytes(chance.randrange(256) for _ in range(end - place))
-    return bytes(content)
-
-
-def case(target: Target, chance: random.Random) -> bytes:
-    """Return one input for a reader; most of a workbook's mutations hit the texts inside the archive."""
-    if target.file.endswith(".xlsx") and chance.random() < 0.9:
-        names = zipfile.ZipFile(io.BytesIO(target.sound)).namelist()
-        hit = chance.choice([*names, *["xl/worksheets/sheet1.xml"] * 6])
-        return rezipped(target.sound, lambda name, text: mutated(text, chance) if name == hit else text)
-    if target.sound.startswith(b"{") and chance.random() < 0.5:  # a number of the survey becomes an odd one
-        import re
-
-        numbers = list(re.finditer(rb": (-?[0-9.]+)", target.sound))
-        one = chance.choice(numbers)
-        odd = chance.choice((b"1e-308", b"-1e-308", b"1e308", b"5e-324", b"-0.0", b"0", b"9" * 5000, b"1e-12"))
-        return target.sound[: one.start(1)] + odd + target.sound[one.end(1) :]
-    return mutated(target.sound, chance)
-
-
-def run(cases: int, seed: int, folder: Path) -> Report:
-    """Give ``cases`` inputs to the readers in turn and return what happened."""
-    chance = random.Random(seed)
-    report = Report()
-    readers = targets()
-    start = _held_mb()
-    for number in range(cases):
-        target = readers[number % len(readers)]
-        path = folder / target.file
-        path.write_bytes(case(target, chance))
-        begun = time.perf_counter()
-        try:
-            target.read(path)
-            report.taken += 1
-        except InputFault:
-            report.refused += 1
-        except Exception as fault:
-            last = traceback.extract_tb(fault.__traceback__)[-1]
-            report.defects[f"{target.file}: {type(fault).__name__} {str(fault)[:80]} ({last.name}:{last.lineno})"] += 1
-        report.slow += time.perf_counter() - begun > SLOW_S
+    def try_one(self, target: Target, content: bytes, start_mb: float = 0.0) -> Outcome:
+        """Give one input to a target and count how it ended."""
+        path = self._folder / target.file
+        path.write_bytes(content)
+        _forget_peak()
+        held, begun = _held_mb(), time.process_time()
+        outcome = target.take(path)
+        took, peak = time.process_time() - begun, _peak_mb()
+        report = self.report
         report.cases += 1
-        report.peak_mb = max(report.peak_mb, _held_mb() - start)
-    return report
+        report.verdicts[outcome.verdict] += 1
+        report.of_target[target.name, outcome.verdict] += 1
+        report.peak_mb = max(report.peak_mb, peak - start_mb)
+        report.took_s[target.name] += took
+        if took > report.longest_s:
+            report.longest_s, report.longest = took, target.name
+        if outcome.verdict is Verdict.DEFECT:
+            report.defects[f"{target.name}: {outcome.where}"] += 1
+        if took > SLOW_S:
+            report.slow[target.name] += 1
+        if peak - held > LARGE_MB:
+            report.large[target.name] += 1
+        if self._keep is not None and (outcome.verdict is Verdict.DEFECT or took > SLOW_S or peak - held > LARGE_MB):
+            self._keep.mkdir(parents=True, exist_ok=True)
+            if report.defects[f"{target.name}: {outcome.where}"] > 3:
+                return outcome  # enough of this kind
+            name = f"{report.cases}-{target.name.replace(' ', '_')}-{target.file}"
+            (self._keep / name).write_bytes(content)
+            (self._keep / f"{name}.txt").write_text(f"{outcome} {took:.2f} s, {peak - held:.0f} MB\n", encoding="utf-8")
+        return outcome
+
+
+def _in_turn(targets: Sequence[Target]) -> Iterator[Target]:
+    """Yield targets as often as their shares say, spread evenly."""
+    whole = sum(one.share for one in targets)
+    places = (
+        (whole / one.share * (count + 0.5), place) for place, one in enumerate(targets) for count in range(one.share)
+    )
+    for _, place in sorted(places):
+        yield targets[place]
+
+
+def quiet() -> None:
+    """Keep the libraries from telling of each damaged file."""
+    for name in ("pypdf", "PIL", "openpyxl"):
+        logging.getLogger(name).setLevel(logging.CRITICAL)
+    warnings.filterwarnings("ignore", module=r"(openpyxl|pypdf|PIL)")
 
 
 def _held_mb() -> float:
-    """Return the most memory that this process has held, MB."""
+    """Return the memory that this process holds now, MB; the most it has held where the system does not tell."""
+    with suppress(OSError):
+        return int(Path("/proc/self/statm").read_text(encoding="ascii").split()[1]) * resource.getpagesize() / 2**20
+    return _peak_mb()
+
+
+def _peak_mb() -> float:
+    """Return the most memory that this process has held since ``_forget_peak``, MB."""
+    with suppress(OSError, StopIteration):
+        lines = Path("/proc/self/status").read_text(encoding="ascii").splitlines()
+        return int(next(line for line in lines if line.startswith("VmHWM")).split()[1]) / 1024
     return resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
+
+
+def _forget_peak() -> None:
+    """Start to measure the peak of memory anew (Linux, proc(5): 5 to clear_refs)."""
+    with suppress(OSError):
+        Path("/proc/self/clear_refs").write_text("5", encoding="ascii")
+
+
+def all_targets(database: Path, folder: Path) -> tuple[Target, ...]:
+    """Return everything that takes a file; commands run over ``database``, other files lie in ``folder``."""
+    bench = open_workbench(Settings(database=str(database), profiles=folder / "profiles"))
+    try:
+        made = make_seeds(bench)
+    finally:
+        bench.close()
+    return (*readers(made, folder), *stored_documents(made), *commands(made, database, folder))
 
 
 def main() -> int:
@@ -223,11 +183,26 @@ def main() -> int:
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--cases", type=int, default=10_000)
     parser.add_argument("--seed", type=int, default=1)
+    parser.add_argument("--minutes", type=float, default=float("inf"))
+    parser.add_argument("--only", default="", help="try only targets whose name holds this")
+    parser.add_argument("--database", type=Path, help="a database to go on with, so that no catalogue is compiled")
+    parser.add_argument("--keep", type=Path, help="folder for the inputs that show a defect")
     arguments = parser.parse_args()
-    with tempfile.TemporaryDirectory() as folder:
-        report = run(arguments.cases, arguments.seed, Path(folder))
+    quiet()
+    with tempfile.TemporaryDirectory() as name:
+        folder = Path(name)
+        database = arguments.database or folder / "book.sqlite3"
+        targets = [one for one in all_targets(database, folder) if arguments.only in one.name]
+        fuzzer = Fuzzer(targets, folder, arguments.keep)
+        for target in targets:
+            for sound in target.sound:
+                outcome = fuzzer.try_one(target, sound)
+                if outcome.verdict is not Verdict.TAKEN:
+                    sys.stdout.write(f"the sound input of {target.name} is {outcome}\n")
+        fuzzer.report = Report()
+        report = fuzzer.run(arguments.cases, arguments.seed, time.monotonic() + 60 * arguments.minutes)
     sys.stdout.write(f"{report}\n")
-    return int(bool(report.defects or report.slow or report.peak_mb > LARGE_MB))
+    return int(not report.is_clean)
 
 
 if __name__ == "__main__":

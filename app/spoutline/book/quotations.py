@@ -27,6 +27,7 @@ from spoutline.book.schema import store_faults
 from spoutline.database.engine import shown_url
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.part_ref import PartRef
+from spoutline.model.plain_values import hidden_sign
 from spoutline.model.quotation import Quotation, QuotationStatus
 from spoutline.model.quotation_life import OPEN, check_step, ordered_option
 
@@ -167,7 +168,7 @@ class QuotationBook:
 
         ``with_it`` writes what belongs to the answer into the same unit of work: both are kept, or neither is.
         """
-        _check_name(by)
+        _check_name(by, note)
         if answer not in (QuotationStatus.ACCEPTED, QuotationStatus.DECLINED):
             wanted = f"an answer is {QuotationStatus.ACCEPTED} or {QuotationStatus.DECLINED}"
             raise InputFault((InputProblem("", "answer", answer.value, wanted),))
@@ -327,9 +328,12 @@ def check_prices(quotation: Quotation) -> None:
         raise InputFault(tuple(found[part] for part in sorted(found)))
 
 
-def _check_name(by: str) -> None:
+def _check_name(by: str, note: str = "") -> None:
     if not by.strip():
         raise InputFault((InputProblem("", "by", "nothing", "the name of the person who takes this step is needed"),))
+    for field, text in (("by", by), ("note", note)):
+        if told := hidden_sign(text):
+            raise InputFault((InputProblem("", field, repr(text[:60]), told),))
 
 
 def _describe(row: QuotationRow, quotation: Quotation, now: datetime) -> None:

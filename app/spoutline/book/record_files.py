@@ -5,30 +5,19 @@ from __future__ import annotations
 import hashlib
 from pathlib import Path
 
-from spoutline.model.faults import InputFault, InputProblem
+from spoutline.input_bounds import BOUNDS, bounded_bytes, check_picture
+from spoutline.model.plain_values import without_hidden_signs
 from spoutline.model.record import PhotoNote
-
-_LARGEST_FILE = 20_000_000  # bytes
-_PICTURE_STARTS = (b"\x89PNG\r\n\x1a\n", b"\xff\xd8\xff")
 
 
 def photo_of(path: Path) -> tuple[PhotoNote, bytes]:
     """Return a photo (PNG or JPEG) with the note that a record keeps of it; raise ``InputFault``."""
-    content = content_of(path, "photo")
-    if not content.startswith(_PICTURE_STARTS):
-        wanted = "a PNG or JPEG picture is needed"
-        raise InputFault((InputProblem(str(path), "photo", "the content", wanted),))
-    return PhotoNote(name=path.name[:200], sha256=hashlib.sha256(content).hexdigest()), content
+    content = bounded_bytes(path, BOUNDS.picture_bytes, "photo", "a readable file is needed")
+    check_picture(content, str(path), "photo")
+    name = without_hidden_signs(path.name[:200])  # a file may be called anything
+    return PhotoNote(name=name, sha256=hashlib.sha256(content).hexdigest()), content
 
 
-def content_of(path: Path, field: str) -> bytes:
-    """Return the bytes of a file; raise ``InputFault`` at ``field`` where it is unreadable or too large."""
-    try:
-        content = path.read_bytes()
-    except OSError as fault:
-        wanted = f"a readable file is needed ({fault.strerror or fault})"
-        raise InputFault((InputProblem(str(path), field, "this path", wanted),)) from fault
-    if len(content) > _LARGEST_FILE:
-        wanted = f"a file of at most {_LARGEST_FILE // 1_000_000} MB is needed"
-        raise InputFault((InputProblem(str(path), field, f"{len(content)} bytes", wanted),))
-    return content
+def form_content(path: Path) -> bytes:
+    """Return the bytes of a filled form; raise ``InputFault`` where it is unreadable or too large."""
+    return bounded_bytes(path, BOUNDS.form_bytes, "form", "a readable file is needed")

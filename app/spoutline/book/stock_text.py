@@ -10,6 +10,7 @@ from pathlib import Path
 from spoutline.input_bounds import BOUNDS, bounded_text, csv_rows
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef
+from spoutline.model.plain_values import hidden_sign
 from spoutline.model.stock import Stock, StockLine
 
 _NUMBER, _QUANTITY, _MAKER = "part_number", "quantity", "maker"
@@ -45,6 +46,9 @@ def stock_from_csv(text: str, place: str, read_ref: Callable[[str], PartRef] = P
     problems: list[InputProblem] = []
     lines: dict[PartRef, StockLine] = {}
     for row in csv_rows(reader, lambda: f"{place}, line {reader.reader.line_num}"):
+        if len(lines) + len(problems) >= BOUNDS.stock_lines:
+            wanted = f"at most {BOUNDS.stock_lines} lines are read"
+            raise InputFault((InputProblem(place, "lines", f"more than {BOUNDS.stock_lines}", wanted),))
         line = _line(row, f"{place}, line {reader.line_num}", problems, read_ref)
         if line is None:
             continue
@@ -70,6 +74,9 @@ def _line(
         return None
     if not number:
         problems.append(InputProblem(place, _NUMBER, "nothing", "write the part number"))
+        return None
+    if told := hidden_sign(number):
+        problems.append(InputProblem(place, _NUMBER, repr(number[:_SHOWN]), told))
         return None
     if not quantity.isdecimal() or len(quantity) > _LONGEST_QUANTITY or int(quantity) > _MOST:
         problems.append(

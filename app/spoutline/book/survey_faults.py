@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import fields, is_dataclass
 from decimal import Decimal
 from enum import Enum
-from typing import Annotated, Any, Union, get_args, get_origin, get_type_hints
+from typing import Annotated, Any, TypeVar, Union, get_args, get_origin, get_type_hints
 
 import annotated_types
 from pydantic import BaseModel, ValidationError
@@ -15,11 +15,13 @@ from pydantic.fields import FieldInfo
 from pydantic_core import ErrorDetails
 
 from spoutline.book.choices import choice_of
-from spoutline.model.faults import InputProblem
+from spoutline.input_bounds import BOUNDS
+from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.field_faults import FAULT_BESIDE_OTHERS
 from spoutline.model.figure import Figure, plain_number
 
 _SHOWN_LENGTH = 60
+ModelT = TypeVar("ModelT", bound=BaseModel)
 
 
 def problems_of(
@@ -30,6 +32,10 @@ def problems_of(
     Arguments: ``model`` is the class that was validated, ``place`` the file or source named in each problem. The
     field is a path such as ``positions[2].outlet.thread``, or ``whole`` for a fault of the document as a whole.
     """
+    count = error.error_count()
+    if count > BOUNDS.problems:
+        wanted = f"at most {BOUNDS.problems} faults are told one by one; this is hardly a document of its kind"
+        return (InputProblem(place, whole, f"{count} faults", wanted),)
     faults = error.errors(include_url=False)
     # A list whose entries are faulty counts as too short as well: saying so would only confuse.
     inner = {fault["loc"][:depth] for fault in faults for depth in range(len(fault["loc"]))}
@@ -37,6 +43,14 @@ def problems_of(
     # a default that depends on a faulty field is no fault of its own
     told = [fault for fault in told if fault["type"] != "default_factory_not_called"]
     return tuple(_problem(fault, model, place, whole) for fault in told)
+
+
+def made(model: type[ModelT], place: str = "", **answers: object) -> ModelT:
+    """Return a document made of what a person entered; raise ``InputFault`` with every fault, named by its field."""
+    try:
+        return model.model_validate(answers)
+    except ValidationError as fault:
+        raise InputFault(problems_of(fault, model, place, whole="entry")) from fault
 
 
 def _problem(details: ErrorDetails, model: type[BaseModel], place: str, whole: str) -> InputProblem:
@@ -184,6 +198,25 @@ def _step(annotation: object, step: int | str) -> object:
         if step in known:
             return known[step][0]
     return object
+
+
+def names_in(model: type[BaseModel]) -> frozenset[str]:
+    """Return the names of all fields of a model and of the models in it."""
+    found: set[str] = set()
+    seen: set[object] = set()
+    ahead: list[object] = [model]
+    while ahead:
+        annotation = ahead.pop()
+        for item in _flat(annotation):
+            inner = get_args(item)
+            if inner:
+                ahead.extend(inner)
+            elif item not in seen:
+                seen.add(item)
+                for known in _field_lists_in(item):
+                    found.update(known)
+                    ahead.extend(annotation for annotation, _ in known.values())
+    return frozenset(found)
 
 
 def _whole(field: FieldInfo) -> object:

@@ -3,19 +3,21 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Iterable
+from collections.abc import Callable
+from functools import cache
 from pathlib import Path
 
 from pydantic import ValidationError
 
 from spoutline.book.size_notes import size_notes
-from spoutline.book.survey_faults import problems_of
-from spoutline.input_bounds import BOUNDS, bounded_bytes
+from spoutline.book.survey_faults import names_in, problems_of
+from spoutline.input_bounds import BOUNDS, bounded_bytes, json_object
 from spoutline.model.answered import answered_document
 from spoutline.model.faults import InputFault, InputNote, InputProblem
 from spoutline.model.survey import Survey
 
 Tell = Callable[[InputNote], None]
+_SCHEMA = "`spoutline schema` prints what a survey looks like"
 
 
 def _untold(_: InputNote) -> None:
@@ -44,7 +46,7 @@ def survey_from_bytes(raw: bytes, place: str, tell: Tell = _untold) -> Survey:
 
 def survey_from_json(text: str, place: str, tell: Tell = _untold) -> Survey:
     """Return the survey in the JSON ``text`` that came from ``place``; raise ``InputFault`` with every fault."""
-    document = _json_object(text, place)
+    document = json_object(text, place, "survey", _SCHEMA, _names())
     try:
         survey = Survey.model_validate_json(text, strict=True)
     except ValidationError as fault:
@@ -52,6 +54,11 @@ def survey_from_json(text: str, place: str, tell: Tell = _untold) -> Survey:
     for note in size_notes(document, survey, place):
         tell(note)
     return survey
+
+
+@cache
+def _names() -> frozenset[str]:
+    return names_in(Survey)
 
 
 def survey_to_json(survey: Survey) -> str:
@@ -65,46 +72,3 @@ def survey_to_json(survey: Survey) -> str:
 def survey_spelled_out(survey: Survey) -> str:
     """Return the survey as indented JSON with every field, assumed ones too: an example that shows what can be said."""
     return survey.model_dump_json(indent=2) + "\n"
-
-
-def _json_object(text: str, place: str) -> dict[str, object]:
-    """Return the JSON object in ``text``.
-
-    Text that is no JSON object is refused, and one that says the same field twice: one of the two would get lost.
-    """
-    doubled: list[str] = []
-
-    def note_doubles(pairs: Iterable[tuple[str, object]]) -> dict[str, object]:
-        fields: dict[str, object] = {}
-        for name, value in pairs:
-            if name in fields:
-                doubled.append(name)
-            fields[name] = value
-        return fields
-
-    try:
-        document = json.loads(text, object_pairs_hook=note_doubles)
-    except json.JSONDecodeError as fault:
-        where = f"{place}, line {fault.lineno}, column {fault.colno}"
-        shown = "the text" if text.strip() else "an empty text"
-        wanted = f"the file must be JSON ({fault.msg}); `spoutline schema` prints what a survey looks like"
-        raise InputFault((InputProblem(where, "survey", shown, wanted),)) from fault
-    except (ValueError, RecursionError) as fault:
-        wanted = "the file must be a JSON survey; numbers and nesting are far beyond one"
-        raise InputFault((InputProblem(place, "survey", "the text", wanted),)) from fault
-    if not isinstance(document, dict):
-        wanted = "the file must hold one JSON object with the fields site and positions"
-        raise InputFault((InputProblem(place, "survey", f"a {_json_kind(document)}", wanted),))
-    if doubled:
-        raise InputFault(
-            tuple(InputProblem(place, name, "written twice", "say each field once") for name in sorted(set(doubled)))
-        )
-    return document
-
-
-def _json_kind(document: object) -> str:
-    if isinstance(document, list):
-        return "list"
-    if isinstance(document, str):
-        return "text"
-    return "bare value"

@@ -9,15 +9,13 @@ from typing import TypeVar
 
 from spoutline.book.terms_text import file_text, usual_from_toml
 from spoutline.book.terms_writing import terms_to_toml, usual_to_toml
+from spoutline.input_bounds import BOUNDS, bounded_bytes, check_picture
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.quotation_terms import Terms
 from spoutline.model.usual_terms import UsualTerms
 from spoutline.whole_files import write_file
 
 _TermsT = TypeVar("_TermsT", Terms, UsualTerms)
-
-
-_LARGEST_PICTURE = 5_000_000  # bytes
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,11 +48,10 @@ def read_logo(terms: Terms, folders: TermsFolders) -> str:
         raise _logo_fault(Path(name), name, "a picture beside the terms is needed; none is fetched from elsewhere")
     path = folders.picture(name) or (folders.beside or folders.usual) / name
     try:
-        content = path.read_bytes()
-    except OSError as fault:
-        raise _logo_fault(path, name, f"a readable picture file is needed ({fault.strerror or fault})") from fault
-    if len(content) > _LARGEST_PICTURE:
-        raise _logo_fault(path, name, f"a picture of at most {_LARGEST_PICTURE // 1_000_000} MB is needed")
+        content = bounded_bytes(path, BOUNDS.letterhead_bytes, "seller.logo", "a readable picture file is needed")
+    except InputFault as fault:
+        raise _logo_fault(path, name, fault.problems[0].wanted) from fault
+    check_picture(content, str(path), "seller.logo")
     return base64.b64encode(content).decode("ascii")
 
 
@@ -112,7 +109,7 @@ def _with_picture(terms: _TermsT, target: Path, folders: TermsFolders) -> _Terms
     name = source.name
     if source.parent.resolve() != target.resolve():
         try:
-            content = source.read_bytes()
+            content = bounded_bytes(source, BOUNDS.letterhead_bytes, "seller.logo", "a readable picture is needed")
             name = _free_name(target, source, content)
         except OSError as fault:
             raise StoreFault(f"The picture {source} cannot be read: {fault.strerror}.") from fault

@@ -16,6 +16,7 @@ from spoutline.model.agreed_sets import (
     SetsSource,
 )
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.plain_values import hidden_sign
 
 if TYPE_CHECKING:
     from sqlalchemy.orm import Session
@@ -33,6 +34,7 @@ if TYPE_CHECKING:
     from spoutline.planning.agreement.matching import AgreementLine, AgreementMatch
     from spoutline.planning.protocols import Progress
 
+_WRITTEN_BY = "`spoutline agreed SURVEY.json --json` writes one"
 _WAYS = "plan, agreed, built, quotation:ID, quotation:ID:OPTION or file:PATH"
 
 
@@ -168,24 +170,7 @@ class AgreementService:
 
     def read_file(self, path: Path) -> AgreedSets:
         """Return the agreed sets in a file as ``spoutline agreed --json`` writes it; raise ``InputFault``."""
-        from pydantic import ValidationError
-
-        try:
-            return AgreedSets.model_validate_json(path.read_bytes())
-        except OSError as fault:
-            wanted = f"a readable file is needed ({fault.strerror or fault})"
-            raise InputFault((InputProblem(str(path), "--sets", "file", wanted),)) from fault
-        except ValidationError as fault:
-            problems = tuple(
-                InputProblem(
-                    str(path),
-                    ".".join(map(str, one["loc"])) or "the file",
-                    repr(one["input"])[:60],
-                    f"{one['msg']}; write it with `spoutline agreed SURVEY.json --json`",
-                )
-                for one in fault.errors()[:20]
-            )
-            raise InputFault(problems) from fault
+        return read_agreed_file(path)
 
     def quoted_sets(self, text: str) -> AgreedSets:
         """Return the sets of an option of a quotation, ``ID`` or ``ID:OPTION`` (title, or its number from 1).
@@ -217,10 +202,10 @@ class AgreementService:
 
         ``only`` names positions; the others stay as agreed before. Raise ``InputFault``.
         """
-        _check_name(by)
+        _check_name(by, reason)
         if source.startswith(f"{SetsSource.QUOTATION}:"):
-            made = self.quoted_sets(source.partition(":")[2])
-            found = made.model_copy(update={"origin": made.origin.model_copy(update={"by": by, "reason": reason})})
+            quoted = self.quoted_sets(source.partition(":")[2])
+            found = quoted.model_copy(update={"origin": quoted.origin.model_copy(update={"by": by, "reason": reason})})
             return self._add(survey, found, only, survey_id)
         if source == SetsSource.PLAN:
             planned = self._planned(survey, progress)
@@ -278,7 +263,7 @@ class AgreementService:
 
     def withdraw(self, survey: Survey, by: str, reason: str = "", survey_id: int | None = None) -> AgreedSets:
         """Take the last agreement back by a following entry; raise ``InputFault`` where nothing is agreed."""
-        _check_name(by)
+        _check_name(by, reason)
         line = self.match(survey, survey_id).line
         agreed = line.agreed if line else None
         if line is None or agreed is None:
@@ -403,6 +388,26 @@ def _doubts(matched: AgreementMatch) -> tuple[str, ...]:
     )
 
 
-def _check_name(by: str) -> None:
+def _check_name(by: str, reason: str) -> None:
+    """Refuse an entry of the history that names nobody, or that says what nobody sees."""
     if not by.strip():
         raise InputFault((InputProblem("", "by", "nothing", "the name of the person who agrees is needed"),))
+    for field, text, most in (("by", by, 120), ("reason", reason, 2000)):
+        told = hidden_sign(text) or (f"write at most {most} characters" if len(text) > most else "")
+        if told:
+            raise InputFault((InputProblem("", field, repr(text[:60]), told),))
+
+
+def read_agreed_file(path: Path) -> AgreedSets:
+    """Return the agreed sets in a file; see ``AgreementService.read_file``."""
+    from pydantic import ValidationError
+
+    from spoutline.book.survey_faults import problems_of
+    from spoutline.input_bounds import BOUNDS, bounded_text, json_object
+
+    text = bounded_text(path, BOUNDS.document_bytes, "--sets", "a readable file is needed")
+    json_object(text, str(path), "agreed sets", _WRITTEN_BY)
+    try:
+        return AgreedSets.model_validate_json(text)
+    except ValidationError as fault:
+        raise InputFault(problems_of(fault, AgreedSets, str(path), whole="the file")) from fault

@@ -138,10 +138,10 @@ class InstallerService:
 
     def read_form(self, path: Path) -> tuple[CommissioningRecord, ...]:
         """Return the records of a filled form; raise ``InputFault`` naming every field that cannot be used."""
-        from spoutline.book.record_files import content_of
+        from spoutline.book.record_files import form_content
         from spoutline.documents.pack.form_reading import records_from_form
 
-        return records_from_form(content_of(path, "form"), str(path), self._sources.catalogue().read_refs)
+        return records_from_form(form_content(path), str(path), self._sources.catalogue().read_refs)
 
     def read_photo(self, path: Path) -> tuple[PhotoNote, bytes]:
         """Return a photo (PNG or JPEG) with the note that a record keeps of it; raise ``InputFault``."""

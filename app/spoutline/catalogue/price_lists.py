@@ -15,8 +15,9 @@ from typing import Annotated, Self
 
 from pydantic import BaseModel, ConfigDict, Field, StringConstraints, ValidationError, model_validator
 
-from spoutline.input_bounds import toml_table
+from spoutline.input_bounds import BOUNDS, bounded_text, toml_table
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.plain_values import PlainValues
 from spoutline.model.pricing import PriceBreak, PriceList, PriceRow
 
 LISTS_FILE = "lists.toml"
@@ -25,7 +26,7 @@ COLUMNS = ("number", "group", "from_quantity", "unit_price")
 _Word = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=120)]
 
 
-class _ListEntry(BaseModel):
+class _ListEntry(PlainValues):
     model_config = ConfigDict(extra="forbid", frozen=True)
 
     id: Annotated[str, StringConstraints(pattern=r"^[A-Za-z0-9][A-Za-z0-9._-]{0,59}$")]
@@ -47,7 +48,7 @@ class _Lists(BaseModel):
     price_list: tuple[_ListEntry, ...] = Field(min_length=1)
 
 
-class _Row(BaseModel):
+class _Row(PlainValues):
     model_config = ConfigDict(extra="forbid", frozen=True, allow_inf_nan=False)
 
     number: Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=40)]
@@ -156,6 +157,8 @@ def _checked(path: Path, text: str, problems: list[InputProblem]) -> Iterator[tu
             problems.append(InputProblem(f"{path}, line 1", "columns", shown, f"name exactly: {', '.join(COLUMNS)}"))
             return
         for cells in reader:
+            if len(problems) > BOUNDS.problems:
+                return
             place = f"{path}, line {reader.line_num}"
             if not any(cell.strip() for cell in cells):
                 continue
@@ -175,12 +178,17 @@ def _checked(path: Path, text: str, problems: list[InputProblem]) -> Iterator[tu
 def _problems(place: str, fault: ValidationError) -> Iterator[InputProblem]:
     for one in fault.errors(include_url=False):
         field = ".".join(str(step) for step in one["loc"]) or "price list"
-        yield InputProblem(place, field, repr(one["input"])[:60], one["msg"][:1].lower() + one["msg"][1:])
+        yield InputProblem(place, field, repr(one["input"])[:60], _wanted(one["msg"]))
+
+
+def _wanted(message: str) -> str:
+    said = message.removeprefix("Value error, ")
+    return said[:1].lower() + said[1:]
 
 
 def _text(path: Path, problems: list[InputProblem]) -> str | None:
     try:
-        return path.read_text(encoding="utf-8-sig")
-    except (OSError, UnicodeDecodeError) as fault:
-        problems.append(InputProblem(str(path), "file", "this path", f"a readable UTF-8 file is needed ({fault})"))
+        return bounded_text(path, BOUNDS.price_bytes, "file", "a readable UTF-8 file is needed")
+    except InputFault as fault:
+        problems.extend(fault.problems)
         return None

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import Any, ClassVar, Self
 
-from pydantic import BaseModel, ConfigDict, Field, create_model, model_validator
+from pydantic import ConfigDict, Field, create_model, model_validator
 from pydantic_core import PydanticCustomError
 
 from spoutline.catalogue.cells import MakerPrefix, Name, PartNumber, PortCell, PriceCell, YesNo, words_cell
@@ -18,6 +18,7 @@ from spoutline.model.figure import plain_number
 from spoutline.model.part import ACCESSORIES, Part, PartKind, PartStatus, Price
 from spoutline.model.part_figures import BLOCKS, BLOCKS_OF_KIND, PartFigure, figures_of
 from spoutline.model.part_ref import PartRef
+from spoutline.model.plain_values import PlainValues
 from spoutline.model.port import Port
 
 KIND_LETTERS: dict[PartKind, str] = {
@@ -50,7 +51,7 @@ CROSS_FAULT = "cross_fault"  # error type of a rule between cells; its context h
 CrossFault = tuple[str, str]  # column, what would be right
 
 
-class PartRow(BaseModel):
+class PartRow(PlainValues):
     """The columns that every source table has beside figures. A description says what the cell holds."""
 
     model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False, str_strip_whitespace=True)

@@ -5,7 +5,6 @@ from __future__ import annotations
 import csv
 import difflib
 import hashlib
-import tomllib
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field, replace
 from pathlib import Path
@@ -15,9 +14,11 @@ from pydantic import BaseModel, ConfigDict, Field, ValidationError
 from pydantic_core import ErrorDetails
 
 from spoutline.catalogue.rows import CROSS_FAULT, TABLES, PartRow
+from spoutline.input_bounds import BOUNDS, bounded_bytes, toml_table
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
+from spoutline.model.plain_values import PlainValues
 
 MAKERS_FILE = "makers.toml"
 EDITION_FILE = "edition.toml"
@@ -43,7 +44,7 @@ class SourceCatalogue:
     parts: tuple[Part, ...]
 
 
-class _MakerEntry(BaseModel):
+class _MakerEntry(PlainValues):
     model_config = ConfigDict(extra="forbid", frozen=True)
 
     prefix: str = Field(pattern=r"^[A-Z]{2}$", description="two capital letters, the start of its part numbers")
@@ -57,7 +58,7 @@ class _MakersFile(BaseModel):
     maker: tuple[_MakerEntry, ...] = Field(min_length=1, description="one [[maker]] table for each maker")
 
 
-class _EditionFile(BaseModel):
+class _EditionFile(PlainValues):
     model_config = ConfigDict(extra="forbid", frozen=True)
 
     edition: str = Field(min_length=1, max_length=100, description="name of this edition of the catalog")
@@ -249,10 +250,10 @@ def _toml(path: Path, model: type[_Model], reading: _Reading) -> _Model | None:
     if text is None:
         return None
     try:
-        content = tomllib.loads(text)
+        content = toml_table(text, path.name, "file")
         return model.model_validate(content)
-    except tomllib.TOMLDecodeError as fault:
-        reading.fault(path.name, "file", str(fault), "write sound TOML")
+    except InputFault as fault:
+        reading.problems.extend(fault.problems)
     except ValidationError as fault:
         for error in fault.errors(include_url=False):
             reading.problems.extend(_problems(path.name, model, content, error))
@@ -271,7 +272,6 @@ def _text_of(path: Path, reading: _Reading) -> str | None:
 
 def _bytes_of(path: Path) -> bytes:
     try:
-        return path.read_bytes()
-    except OSError as fault:
-        reason = fault.strerror or type(fault).__name__
-        raise InputFault((InputProblem(path.name, "file", reason, f"a readable file {path}"),)) from fault
+        return bounded_bytes(path, BOUNDS.catalogue_bytes, "file", f"a readable file {path}")
+    except InputFault as fault:
+        raise InputFault(tuple(replace(one, place=path.name) for one in fault.problems)) from fault

@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.book import survey_text
+from spoutline.input_bounds import BOUNDS, bounded_stream
 from spoutline.model.faults import InputNote, StoreFault
 
 if TYPE_CHECKING:
@@ -32,15 +33,18 @@ def tell_note(note: InputNote) -> None:
 
 
 def read_standard_input() -> bytes:
-    """Return all of standard input; nothing where the program has none."""
-    return b"" if sys.stdin is None else sys.stdin.buffer.read()
+    """Return all of standard input; nothing where the program has none. Raise ``InputFault`` for far too much."""
+    if sys.stdin is None:
+        return b""
+    needed = "a survey or a jurisdiction is needed"
+    return bounded_stream(sys.stdin.buffer, BOUNDS.survey_bytes, "standard input", "file", needed)
 
 
 def write_standard_output(text: str) -> None:
     """Write ``text`` as UTF-8 whatever the terminal's encoding, so that a redirected file is always the same."""
     try:
         sys.stdout.flush()
-        sys.stdout.buffer.write(text.encode("utf-8"))
+        sys.stdout.buffer.write(text.encode("utf-8", "backslashreplace"))  # a path may hold bytes that are no text
         sys.stdout.buffer.flush()
     except BrokenPipeError:
         raise

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from spoutline.book.survey_faults import made
 from spoutline.cli.command import Command, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
@@ -111,7 +112,8 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
             return _read(workbench, service, arguments)
         case "wear":
             service.records().add_wear(
-                WearEntry(
+                made(
+                    WearEntry,
                     site=_name(arguments.site, "SITE"),
                     position=_name(arguments.position, "POSITION"),
                     done_on=_day(arguments.on),
@@ -124,7 +126,8 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
             )
         case "inspected":
             service.records().add_inspection(
-                InspectionEntry(
+                made(
+                    InspectionEntry,
                     site=_name(arguments.site, "SITE"),
                     position=_name(arguments.position, "POSITION"),
                     item=InspectionItemId(arguments.item),

@@ -17,19 +17,20 @@ Files in TOML (terms, jurisdictions) are written by people: none is ever taken f
 from __future__ import annotations
 
 import csv
-import json
 import mmap
 import re
 import zipfile
 from collections.abc import Callable
 from enum import StrEnum
+from functools import cache
 from io import StringIO
 from pathlib import Path
 from typing import Final
 
 from spoutline.documents.marks import PDF_PRODUCER, XLSX_PROPERTY
+from spoutline.input_bounds import BOUNDS, bounded_text, json_object
+from spoutline.model.faults import InputFault
 
-_LARGEST: Final = 64_000_000  # bytes; a larger file is no paper of the program
 _START: Final = 4096  # bytes in which the marks of texts stand
 _PROPERTIES: Final = "docProps/custom.xml"
 _CORE: Final = "docProps/core.xml"
@@ -52,7 +53,7 @@ class FileForm(StrEnum):
 
 def is_own(path: Path, form: FileForm) -> bool:
     """Say whether the file at ``path`` carries the program's mark of this form; raise ``OSError`` as reading does."""
-    if path.stat().st_size > _LARGEST:
+    if path.stat().st_size > BOUNDS.own_file_bytes:
         return False
     test = _TESTS.get(form)
     return test is not None and test(path)
@@ -80,7 +81,9 @@ def _is_xlsx(path: Path) -> bool:
             dates = _DATES.findall(archive.read(_CORE))
             is_marked = f'name="{XLSX_PROPERTY}"'.encode() in archive.read(_PROPERTIES)
             return is_marked and len(dates) == 2 and dates[0] == dates[1]
-    except (KeyError, zipfile.BadZipFile, RuntimeError, EOFError):
+    except OSError:
+        raise
+    except Exception:  # a damaged archive fails in many ways; it is none of the program's
         return False
 
 
@@ -95,6 +98,7 @@ def _is_csv(path: Path) -> bool:
     return tuple(first) in _csv_heads()
 
 
+@cache
 def _csv_heads() -> frozenset[tuple[str, ...]]:
     from spoutline import assets
     from spoutline.documents.conversion import programme_table
@@ -122,10 +126,11 @@ def _is_html(path: Path) -> bool:
 
 def _is_json(path: Path) -> bool:
     try:
-        document = json.loads(path.read_bytes())
-    except (ValueError, RecursionError):
+        text = bounded_text(path, BOUNDS.document_bytes, "file", "a document is needed")
+        document = json_object(text, str(path), "document", "")
+    except InputFault:
         return False
-    return isinstance(document, dict) and str(document.get("format", "")).startswith("spoutline-")
+    return str(document.get("format", "")).startswith("spoutline-")
 
 
 def _start_of(path: Path) -> str:

@@ -6,9 +6,10 @@ from datetime import date, datetime
 from enum import StrEnum
 from typing import Annotated, Literal
 
-from pydantic import BaseModel, ConfigDict, Field, StringConstraints
+from pydantic import ConfigDict, Field, StringConstraints
 
 from spoutline.model.part_ref import PartRef
+from spoutline.model.plain_values import PlainValues
 from spoutline.model.requirement import Slot
 
 _Name = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=120)]
@@ -62,7 +63,7 @@ class AgreedStanding(StrEnum):
     NOT_ORDERED = "not_ordered"
 
 
-class _Document(BaseModel):
+class _Document(PlainValues):
     model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
 
 

@@ -7,9 +7,10 @@ from datetime import date
 from enum import StrEnum
 from typing import Annotated, Self
 
-from pydantic import BaseModel, ConfigDict, Field, StringConstraints, model_validator
+from pydantic import ConfigDict, Field, StringConstraints, model_validator
 
 from spoutline.model.part import Part
+from spoutline.model.plain_values import PlainValues
 
 
 class VanBox(StrEnum):
@@ -47,7 +48,7 @@ Words = Annotated[str, StringConstraints(strip_whitespace=True, max_length=200)]
 LongWords = Annotated[str, StringConstraints(strip_whitespace=True, max_length=2000)]
 
 
-class _Document(BaseModel):
+class _Document(PlainValues):
     model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
 
 

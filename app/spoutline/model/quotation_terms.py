@@ -7,11 +7,12 @@ from decimal import Decimal
 from enum import StrEnum
 from typing import Annotated, Literal, Self
 
-from pydantic import BaseModel, ConfigDict, Field, StringConstraints, model_validator
+from pydantic import ConfigDict, Field, StringConstraints, model_validator
 
 from spoutline.model.field_faults import fault_in
 from spoutline.model.part import PartKind
 from spoutline.model.part_ref import PartRef
+from spoutline.model.plain_values import PlainValues
 
 Text = Annotated[str, StringConstraints(strip_whitespace=True, max_length=200)]
 Label = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=80)]
@@ -84,7 +85,7 @@ class HoseWish(StrEnum):
     LOW_PERMEATION = "low_permeation"
 
 
-class _Document(BaseModel):
+class _Document(PlainValues):
     model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
 
 

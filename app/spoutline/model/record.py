@@ -7,11 +7,12 @@ from datetime import date
 from enum import StrEnum
 from typing import Annotated, Literal
 
-from pydantic import BaseModel, ConfigDict, Field, StringConstraints
+from pydantic import ConfigDict, Field, StringConstraints
 
 from spoutline.model.inspection import InspectionItemId
 from spoutline.model.limit import LimitStatus
 from spoutline.model.part_ref import PartRef
+from spoutline.model.plain_values import PlainValues
 from spoutline.model.quantity import Dimension
 
 Words = Annotated[str, StringConstraints(strip_whitespace=True, max_length=200)]
@@ -104,7 +105,7 @@ class RecordItem:
     applies: bool
 
 
-class _Document(BaseModel):
+class _Document(PlainValues):
     model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
 
 

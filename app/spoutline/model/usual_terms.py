@@ -5,8 +5,9 @@ from __future__ import annotations
 from datetime import date
 from typing import Annotated, Literal
 
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import ConfigDict, Field
 
+from spoutline.model.plain_values import PlainValues
 from spoutline.model.quotation_terms import (
     Amount,
     BuyingDiscount,
@@ -31,7 +32,7 @@ from spoutline.model.quotation_terms import (
 )
 
 
-class _Document(BaseModel):
+class _Document(PlainValues):
     model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
 
 

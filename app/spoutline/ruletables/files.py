@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from spoutline.input_bounds import BOUNDS, bounded_stream
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 
 
@@ -13,12 +14,14 @@ def read_text(path: Path) -> str:
     Raises
     ------
     InputFault
-        The file is no UTF-8 text.
+        The file is no UTF-8 text, or far too long.
     StoreFault
         The file cannot be read.
     """
     try:
-        return path.read_text(encoding="utf-8")
+        with path.open("rb") as file:
+            content = bounded_stream(file, BOUNDS.toml_bytes, path.name, "file", "a readable table is needed")
+        return content.decode("utf-8").replace("\r\n", "\n").replace("\r", "\n")
     except UnicodeDecodeError as fault:
         problem = InputProblem(path.name, "file", f"byte {fault.start}", "save the file as UTF-8 text")
         raise InputFault((problem,)) from fault

@@ -16,6 +16,7 @@ from spoutline.model.caution import CautionCondition, CautionSeverity
 from spoutline.model.faults import InputProblem
 from spoutline.model.limit import LimitId, LimitStatus
 from spoutline.model.material import Material, MaterialColumn, Suitability
+from spoutline.model.plain_values import PlainValues
 from spoutline.ruletables.nearness import nearest
 
 Line = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=300)]
@@ -24,6 +25,7 @@ RowId = Annotated[str, StringConstraints(pattern=r"^[a-z][a-z0-9_]{0,39}$")]
 
 RowT = TypeVar("RowT", bound=BaseModel)
 
+_SHOWN = 120  # characters of what stands there
 _ENUM_WORDS: dict[type[StrEnum], str] = {
     LimitId: "limit",
     LimitStatus: "status",
@@ -32,7 +34,7 @@ _ENUM_WORDS: dict[type[StrEnum], str] = {
 }
 
 
-class _Row(BaseModel):
+class _Row(PlainValues):
     model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
 
 
@@ -129,7 +131,7 @@ def _problems_of(fault: ValidationError, row_type: type[BaseModel], *, place: st
 
 
 def _shown(error: ErrorDetails) -> str:
-    return "nothing" if error["type"] == "missing" else repr(error["input"])
+    return "nothing" if error["type"] == "missing" else repr(error["input"])[:_SHOWN]
 
 
 def _wanted(error: ErrorDetails, field: str, row_type: type[BaseModel]) -> str:
@@ -143,7 +145,7 @@ def _wanted(error: ErrorDetails, field: str, row_type: type[BaseModel]) -> str:
         return "start with a letter and use lower-case letters, digits and underscores, 40 at most"
     if field == "value":
         return "write a number, true or false, a quoted word or a list of quoted words"
-    return str(error["msg"])
+    return str(error["msg"]).removeprefix("Value error, ")
 
 
 def _nearest_word(error: ErrorDetails, field: str, row_type: type[BaseModel]) -> str:

@@ -98,7 +98,8 @@ def _as_told_apart(folder: str, name: str) -> str:
 def is_case_blind(folder: Path) -> bool:
     """Say whether a folder takes upper and lower case for one name, found out by what it holds already."""
     try:
-        held = [entry.name for entry in islice(os.scandir(folder), _ENTRIES_TRIED)]
+        with os.scandir(folder) as entries:
+            held = [entry.name for entry in islice(entries, _ENTRIES_TRIED)]
     except OSError:
         held = []
     tried = (folder / name for name in held)

@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 from spoutline import assets
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.limit import Jurisdiction, LimitId, LimitStatus
+from spoutline.model.plain_values import hidden_sign
 from spoutline.ruletables.load import built_in_profiles, load_rule_tables
 from spoutline.ruletables.own_profiles import (
     own_profile,
@@ -24,7 +25,9 @@ from spoutline.ruletables.profiles import copy_profile, profile_from_toml, profi
 BUILT_IN = {profile.id: profile for profile in built_in_profiles(assets.resources_folder())}
 GENERAL = BUILT_IN["us_general"]
 # any text that a person can enter: TOML and UTF-8 hold every character but surrogates
-entered = st.text(st.characters(exclude_categories=["Cs"]), min_size=1, max_size=60).filter(str.strip)
+entered = st.text(st.characters(exclude_categories=["Cs"]), min_size=1, max_size=60).filter(
+    lambda text: text.strip() and not hidden_sign(text)
+)
 
 
 def archived_city(profile: Jurisdiction) -> Jurisdiction:

@@ -21,9 +21,11 @@ from spoutline.documents.pack.form_fields import (
     part_field,
     planned_refs,
 )
+from spoutline.input_bounds import BOUNDS, check_form
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
 from spoutline.model.part_ref import PartRef
+from spoutline.model.plain_values import hidden_sign
 from spoutline.model.position_tag import PositionTag, tag_from_text
 from spoutline.model.record import (
     READING_DIMENSIONS,
@@ -86,12 +88,17 @@ def records_from_form(
 def _field_values(pdf: bytes, place: str) -> Mapping[str, str]:
     from pypdf import PdfReader
 
+    check_form(pdf, place)
     try:
         fields = PdfReader(BytesIO(pdf)).get_fields() or {}
-        return {name: _plain(field.get("/V")) for name, field in fields.items() if isinstance(name, str)}
+        values = {name: _plain(field.get("/V")) for name, field in fields.items() if isinstance(name, str)}
     except Exception as fault:  # a damaged file fails in many ways
         wanted = "a PDF file that can be read is needed"
         raise InputFault((InputProblem(place, "file", "the content", wanted),)) from fault
+    if len(fields) > BOUNDS.form_fields:
+        wanted = f"a form of at most {BOUNDS.form_fields} fields is read"
+        raise InputFault((InputProblem(place, "form", f"{len(fields)} fields", wanted),))
+    return values
 
 
 def _plain(value: object) -> str:
@@ -263,5 +270,8 @@ class _PositionReader:
     def _line(self, name: str, text: str, most: int) -> str:
         if len(text) > most:
             self._report(name, f"{text[:40]}…", f"write at most {most} characters")
+            return ""
+        if told := hidden_sign(text):
+            self._report(name, text[:40], told)
             return ""
         return text

@@ -12,7 +12,7 @@ from reportlab.platypus import Flowable, Image, KeepTogether, Paragraph, Spacer,
 from spoutline.documents.content.blocks import Letterhead, SignatureLines
 from spoutline.documents.pdf import styles
 from spoutline.documents.pdf.fonts import REGULAR, markup
-from spoutline.model.faults import InputFault, InputProblem
+from spoutline.input_bounds import check_picture
 
 _PICTURE_WIDTH: Final = 130.0  # points; a wider or higher picture is scaled down, a smaller one keeps its size
 _PICTURE_HEIGHT: Final = 54.0
@@ -51,10 +51,7 @@ def signature_lines(block: SignatureLines, width_pt: float) -> Flowable:
 
 
 def _picture(content: bytes) -> Image:
-    try:
-        width, height = ImageReader(BytesIO(content)).getSize()
-    except Exception as fault:  # the picture library has many ways to refuse a file
-        wanted = "a PNG or JPEG picture is needed"
-        raise InputFault((InputProblem("", "seller.logo", "the picture", wanted),)) from fault
+    check_picture(content, "", "seller.logo")
+    width, height = ImageReader(BytesIO(content)).getSize()
     scale = min(1.0, _PICTURE_WIDTH / width, _PICTURE_HEIGHT / height)
     return Image(BytesIO(content), width * scale, height * scale, hAlign="LEFT")

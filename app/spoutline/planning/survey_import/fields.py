@@ -5,7 +5,9 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from enum import StrEnum
+from functools import cache
 
+from spoutline.input_bounds import BOUNDS
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.port import FlowPath, Gender, ThreadStandard
 from spoutline.model.quantity import Dimension
@@ -132,10 +134,13 @@ BY_KEY = {field.key: field for field in FIELDS}
 
 def normal(text: str) -> str:
     """Return a title without case, unit in brackets, signs and double blanks: what is compared with field words."""
+    if len(text) > BOUNDS.title_characters:
+        return ""  # no title, and looking for one in it takes time with the square of its length
     without_unit = re.sub(r"\([^)]*\)|\[[^]]*\]", " ", text)
     return " ".join(re.sub(r"[^0-9a-zà-ÿ%]+", " ", without_unit.casefold()).split())
 
 
+@cache
 def names_of(field: ImportField) -> tuple[str, ...]:
     """Return everything that a column of this field may be called."""
     return tuple(dict.fromkeys(normal(word) for word in (field.title, field.key, *field.words)))
@@ -143,5 +148,7 @@ def names_of(field: ImportField) -> tuple[str, ...]:
 
 def unit_in(title: str) -> str:
     """Return the unit that a title carries in brackets; empty where it carries none."""
+    if len(title) > BOUNDS.title_characters:
+        return ""
     found = re.search(r"[(\[]\s*([^)\]]+?)\s*[)\]]\s*$", title)
     return found.group(1) if found else ""

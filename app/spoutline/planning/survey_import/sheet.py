@@ -3,20 +3,20 @@
 from __future__ import annotations
 
 import csv
+from collections.abc import Iterable
 from dataclasses import dataclass
 from io import StringIO
 from pathlib import Path
 
-from spoutline.input_bounds import BOUNDS, bounded_bytes
+from spoutline.input_bounds import BOUNDS, bounded_bytes, csv_rows
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.planning.survey_import.titles import heads_over, title_place
 from spoutline.planning.survey_import.workbook import Cell, workbook_rows
 
 _DELIMITERS = ",;\t"
 _UTF_16 = (b"\xff\xfe", b"\xfe\xff")
+_CLIPBOARD = "clipboard"
 _LINES_LOOKED_AT = 15  # for the delimiter; a heading above the table has none
-_MOST_ROWS = 20_000
-_MOST_COLUMNS = 200
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,11 +72,16 @@ def read_sheet(path: Path, sheet_name: str | None = None) -> Sheet:
     InputFault
         The file cannot be read, holds no row below its titles, or is far too large.
     """
-    content = bounded_bytes(path, BOUNDS.table_bytes, "file", "a readable file is needed")
     suffix = path.suffix.lower()
+    most = BOUNDS.table_bytes if suffix == ".xlsx" else BOUNDS.text_table_bytes
+    content = bounded_bytes(path, most, "file", "a readable file is needed")
     if suffix == ".xlsx":
         name, cells = workbook_rows(
-            str(path), content, sheet_name, _MOST_COLUMNS, lambda count: _check_count(str(path), count)
+            str(path),
+            content,
+            sheet_name,
+            BOUNDS.table_columns,
+            lambda rows, cells: _check_count(str(path), rows, cells),
         )
         return _sheet(f"{path}, sheet {name}", cells)
     if suffix in (".csv", ".tsv", ".txt"):
@@ -122,8 +127,28 @@ def _row(number: int, cells: list[Cell]) -> SheetRow:
 
 
 def pasted_rows(text: str) -> list[list[str]]:
-    """Return what a spreadsheet puts on the clipboard: rows by line, cells by tabulator, quoted where they need it."""
-    return list(csv.reader(StringIO(text, newline=""), delimiter="\t"))
+    """Return what a spreadsheet puts on the clipboard: rows by line, cells by tabulator, quoted where they need it.
+
+    Raise ``InputFault`` for far more of it than a table of positions has.
+    """
+    if len(text) > BOUNDS.pasted_characters:
+        wanted = f"at most {BOUNDS.pasted_characters} characters are pasted; import the table from its file instead"
+        raise _fault(_CLIPBOARD, "text", f"{len(text)} characters", wanted)
+    reader = csv.reader(StringIO(text, newline=""), delimiter="\t")
+    return _bounded_rows(csv_rows(reader, lambda: f"{_CLIPBOARD}, line {reader.line_num}"), _CLIPBOARD)
+
+
+def _bounded_rows(found: Iterable[list[str]], place: str) -> list[list[str]]:
+    rows: list[list[str]] = []
+    count = 0
+    for cells in found:
+        rows.append(cells[: BOUNDS.table_columns])
+        count += len(rows[-1])
+        if any(len(text) > BOUNDS.cell_characters for text in rows[-1]):
+            wanted = f"a cell of at most {BOUNDS.cell_characters} characters is read"
+            raise _fault(f"{place}, row {len(rows)}", "cell", "a far too long text", wanted)
+        _check_count(place, len(rows), count)
+    return rows
 
 
 def _csv_rows(place: str, content: bytes) -> list[list[str]]:
@@ -136,20 +161,15 @@ def _csv_rows(place: str, content: bytes) -> list[list[str]]:
     lines = [line for line in text.splitlines() if line.strip()][:_LINES_LOOKED_AT]
     delimiter = max(_DELIMITERS, key=lambda sign: max((line.count(sign) for line in lines), default=0))
     reader = csv.reader(StringIO(text, newline=""), delimiter=delimiter, strict=True)
-    rows: list[list[str]] = []
-    try:
-        for cells in reader:
-            # an address counts rows, as a spreadsheet does, not the lines of a quoted text
-            rows.append(cells[:_MOST_COLUMNS])
-            _check_count(place, len(rows))
-    except csv.Error as fault:
-        raise _fault(f"{place}, line {reader.line_num}", "row", "the text", f"write valid CSV ({fault})") from fault
-    return rows
+    # an address counts rows, as a spreadsheet does, not the lines of a quoted text
+    return _bounded_rows(csv_rows(reader, lambda: f"{place}, line {reader.line_num}"), place)
 
 
-def _check_count(place: str, count: int) -> None:
-    if count > _MOST_ROWS:
-        raise _fault(place, "rows", f"more than {_MOST_ROWS}", f"at most {_MOST_ROWS} rows are read")
+def _check_count(place: str, count: int, cells: int) -> None:
+    if cells > BOUNDS.table_cells:
+        raise _fault(place, "cells", f"more than {BOUNDS.table_cells}", f"at most {BOUNDS.table_cells} cells are read")
+    if count > BOUNDS.table_rows:
+        raise _fault(place, "rows", f"more than {BOUNDS.table_rows}", f"at most {BOUNDS.table_rows} rows are read")
 
 
 def _fault(place: str, field: str, value: str, wanted: str) -> InputFault:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 import zipfile
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from io import BytesIO
 from typing import TYPE_CHECKING, Any
@@ -20,6 +20,7 @@ _FORMULA = re.compile(rb"<(?:\w+:)?f[ />]")
 
 A_DATE = "the spreadsheet made a date of what was typed: give the cell the format text and write it anew"
 NO_RESULT = "a formula without its result: open and save the file in a spreadsheet, or write the value"
+_LONG = f"a cell of at most {BOUNDS.cell_characters} characters is read"
 AN_ERROR = "a formula ends in an error: write the value"
 
 
@@ -35,9 +36,9 @@ _EMPTY = Cell("")
 
 
 def workbook_rows(
-    place: str, content: bytes, sheet_name: str | None, most_columns: int, check_count: Callable[[int], None]
+    place: str, content: bytes, sheet_name: str | None, most_columns: int, check_count: Callable[[int, int], None]
 ) -> tuple[str, list[list[Cell]]]:
-    """Return the name of the sheet and its rows; ``check_count`` refuses too many of them.
+    """Return the name of the sheet and its rows; ``check_count`` refuses too many rows or cells.
 
     Raises
     ------
@@ -54,10 +55,9 @@ def workbook_rows(
 
 
 def _read(
-    place: str, content: bytes, sheet_name: str | None, most_columns: int, check_count: Callable[[int], None]
+    place: str, content: bytes, sheet_name: str | None, most_columns: int, check_count: Callable[[int, int], None]
 ) -> tuple[str, list[list[Cell]]]:
     import openpyxl
-    from openpyxl.cell.read_only import EMPTY_CELL
 
     book = openpyxl.load_workbook(BytesIO(content), read_only=True, data_only=True)
     try:
@@ -67,9 +67,11 @@ def _read(
         name = sheet_name or names[0]
         written = _sheet_text(content, book, name)
         rows: list[list[Cell]] = []
+        count = 0
         for cells in _all_rows(book, name, most_columns):
-            rows.append([_EMPTY if cell is EMPTY_CELL else _cell(cell) for cell in cells])
-            check_count(len(rows))
+            rows.append(_filled(cells))
+            count += len(rows[-1])
+            check_count(len(rows), count)
     finally:
         book.close()
     for row, column in _formulas(content, name, most_columns) if _FORMULA.search(written) else ():
@@ -77,6 +79,16 @@ def _read(
             rows[row][column] = Cell("a formula", NO_RESULT)
     _fill_merged(place, rows, written)
     return name, rows
+
+
+def _filled(cells: Sequence[Any]) -> list[Cell]:
+    """Return the cells of a row up to its last one that is filled."""
+    from openpyxl.cell.read_only import EMPTY_CELL
+
+    end = len(cells)
+    while end and cells[end - 1] is EMPTY_CELL:
+        end -= 1
+    return [_EMPTY if cell is EMPTY_CELL else _cell(cell) for cell in cells[:end]]
 
 
 def _all_rows(book: Workbook, name: str, most_columns: int) -> Iterator[Any]:
@@ -137,6 +149,8 @@ def _cell(cell: Any) -> Cell:  # noqa: ANN401 - cells of three classes of the li
         return Cell(str(value), AN_ERROR)
     if not isinstance(value, str):
         return Cell(str(value).removesuffix(" 00:00:00"), A_DATE)
+    if len(value) > BOUNDS.cell_characters:
+        raise _fault(f"cell {cell.coordinate}", "cell", "a far too long text", _LONG)
     return Cell(value)
 
 

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from spoutline.book.survey_faults import made
 from spoutline.documents.own_files import FileForm
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
@@ -178,7 +179,8 @@ class InspectionPanel(QWidget):
         session = self._context.session
         try:
             fitted = self.fitted_edit.text().strip()
-            entry = WearEntry(
+            entry = made(
+                WearEntry,
                 site=session.survey.site.name,
                 position=session.label,
                 done_on=_day(self.wear_day_edit.text(), tr("date")),

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from spoutline.book.survey_faults import made
 from spoutline.documents.own_files import FileForm
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
@@ -132,7 +133,8 @@ class PackPanel(QWidget):
         if days["first_day"] and days["last_day"] and days["last_day"] < days["first_day"]:
             wanted = "the last day must not come before the first"
             raise InputFault((InputProblem("", "last day", repr(self.fields["last_day"].text()), wanted),))
-        return PackJob(
+        return made(
+            PackJob,
             first_day=days["first_day"],
             last_day=days["last_day"],
             authority=self.fields["authority"].text()[:200],
@@ -222,5 +224,6 @@ def _contacts(text: str) -> list[Contact]:
         if len(cells) < 2 or not cells[0] or not cells[1]:
             wanted = "write role; name; telephone, parted by semicolons"
             raise InputFault((InputProblem("", "people to call", repr(line), wanted),))
-        found.append(Contact(role=cells[0], name=cells[1], telephone=cells[2] if len(cells) > 2 else ""))
+        telephone = cells[2] if len(cells) > 2 else ""
+        found.append(made(Contact, role=cells[0], name=cells[1], telephone=telephone))
     return found

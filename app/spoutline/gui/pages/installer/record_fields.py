@@ -9,6 +9,7 @@ from datetime import date
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QPlainTextEdit, QVBoxLayout, QWidget
 
+from spoutline.book.survey_faults import made
 from spoutline.documents.pack.commissioning_form import expected_text, limit_text, reading_text
 from spoutline.documents.pack.record_sheet import verdict_text
 from spoutline.explain.plan.story import Story
@@ -230,7 +231,7 @@ class RecordFields(QWidget):
         note = row.note.text().strip()
         if reading is None and result is None and not note:
             return None
-        return RecordEntry(item=row.item.id, reading=reading, result=result, note=note)
+        return made(RecordEntry, item=row.item.id, reading=reading, result=result, note=note)
 
     def _change(self, row: _PartRow) -> PartChange | None:
         written = row.fitted.text().strip()
@@ -243,14 +244,15 @@ class RecordFields(QWidget):
         workbench = self._context.session.workbench
         named = () if written == _LEFT_OUT else wait_for(lambda: workbench.parts_named(written)[:6])
         fitted = tuple(part.ref for part in named)
-        return PartChange(planned=row.planned, fitted=fitted, reason=ChangeReason(reason))
+        return made(PartChange, planned=row.planned, fitted=fitted, reason=ChangeReason(reason))
 
     def record(self, photos: tuple[PhotoNote, ...]) -> CommissioningRecord:
         """Return the record as entered; raise ``InputFault`` naming the field that cannot be used."""
         session = self._context.session
         entries = tuple(entry for row in self._items if (entry := self._entry(row)) is not None)
         changes = tuple(change for row in self._parts if (change := self._change(row)) is not None)
-        return CommissioningRecord(
+        return made(
+            CommissioningRecord,
             site=session.survey.site.name,
             position=session.label,
             plan_revision=fingerprint_of(session.survey),

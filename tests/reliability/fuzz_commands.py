@@ -1,0 +1,283 @@
+"""The commands and the stored documents of a book, given damaged input in one process.
+
+A command ends with exit code 0, 1 or 2; a document of the book is read, or refused with ``InputFault`` or
+``StoreFault``. Anything else is a defect.
+"""
+
+from __future__ import annotations
+
+import io
+import sys
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from unittest import mock
+
+from sqlalchemy import text
+
+from reliability import fuzz_mutations as changed
+from reliability import fuzz_seeds as seeds
+from reliability.fuzz_targets import Outcome, Target, Verdict, reading, where_of
+from spoutline.book.book import open_book
+from spoutline.model.faults import InputFault, StoreFault
+
+
+class Commands:
+    """Runs commands in this process over a database of their own."""
+
+    def __init__(self, database: Path, profiles: Path) -> None:
+        self._shared = ["--database", str(database), "--profiles", str(profiles)]
+
+    def taking(self, arguments: Callable[[Path], list[object]], *, stdin: bool = False) -> Callable[[Path], Outcome]:
+        """Return how a command is tried; ``arguments`` gets the damaged file, which is standard input too if asked."""
+
+        def take(path: Path) -> Outcome:
+            return self.run([str(one) for one in arguments(path)], path.read_bytes() if stdin else b"")
+
+        return take
+
+    def run(self, arguments: list[str], given: bytes = b"") -> Outcome:
+        """Run a command and return how it ended."""
+        from spoutline.cli import main
+
+        faults: list[str] = []
+
+        def note(fault: Exception) -> int:
+            faults.append(where_of(fault))
+            return 3
+
+        def no_window(_workbench: object, _survey: object) -> int:
+            raise AssertionError("a command opened the window")
+
+        with _streams(given) as told, mock.patch.object(main, "_defect", note):
+            try:
+                code = main.run([*self._shared, *arguments], no_window)
+            except BaseException as fault:  # whatever leaves the command is a traceback for the person
+                return Outcome(Verdict.DEFECT, f"traceback, {where_of(fault)}")
+        if code not in (0, 1, 2):
+            return Outcome(Verdict.DEFECT, f"exit {code}, {'; '.join(faults)}")
+        if "Traceback" in told():
+            return Outcome(Verdict.DEFECT, f"a traceback among the messages of {arguments[0]}")
+        return Outcome(Verdict.REFUSED if code == 2 else Verdict.TAKEN, told())
+
+
+@contextmanager
+def _streams(given: bytes) -> Iterator[Callable[[], str]]:
+    """Lend the process streams of its own; yield what returns the messages."""
+    out, err = (io.TextIOWrapper(io.BytesIO(), encoding="utf-8", write_through=True) for _ in range(2))
+    kept = sys.stdin, sys.stdout, sys.stderr
+    sys.stdin, sys.stdout, sys.stderr = io.TextIOWrapper(io.BytesIO(given)), out, err
+
+    def told() -> str:
+        buffer = err.buffer
+        return buffer.getvalue().decode("utf-8", "replace") if isinstance(buffer, io.BytesIO) else ""
+
+    try:
+        yield told
+    finally:
+        sys.stdin, sys.stdout, sys.stderr = kept
+
+
+def stored_documents(made: seeds.Seeds) -> tuple[Target, ...]:
+    """Return the documents of a book, changed behind the program's back as an older program or a hand may have."""
+    book = open_book("sqlite://")
+    engine = book._engine
+    stored = book.create(made.survey)
+
+    def put(sql: str, path: Path) -> None:
+        with engine.begin() as connection:
+            connection.execute(text(sql), {"document": path.read_bytes().decode("utf-8", "replace")})
+
+    def survey(path: Path) -> None:
+        put("UPDATE surveys SET document = :document", path)
+        book.stored(stored.id)
+
+    def revision(path: Path) -> None:
+        put("UPDATE survey_revisions SET document = :document", path)
+        book.survey_at(stored.id, 1)
+
+    with engine.begin() as connection:
+        for place, (kind, (_, document)) in enumerate(
+            zip(("commissioning", "wear", "inspection"), seeds.records_of_installers(made.record), strict=True), 1
+        ):
+            connection.execute(
+                text(
+                    "INSERT INTO position_records (id, kind, site, position, document, recorded_at) "
+                    "VALUES (:id, :kind, 'S', '1', :document, '2026-11-25 00:00:00')"
+                ),
+                {"id": place, "kind": kind, "document": document.decode()},
+            )
+        connection.execute(
+            text(
+                "INSERT INTO agreements (line, serial, site, agreed_at, document) "
+                "VALUES (1, 1, 'S', '2026-11-25 00:00:00', :document)"
+            ),
+            {"document": made.agreed.decode()},
+        )
+        connection.execute(
+            text(
+                "INSERT INTO quotations (id, number, customer, site, search_text, status, revision, version, valid_to, "
+                "created_at, changed_at) VALUES (1, 'Q', 'C', 'S', 'q', 'draft', 1, 1, '2026-12-25', "
+                "'2026-11-25 00:00:00', '2026-11-25 00:00:00')"
+            )
+        )
+        connection.execute(
+            text("INSERT INTO quotation_revisions (quotation_id, revision, document) VALUES (1, 1, :document)"),
+            {"document": made.quotation.decode()},
+        )
+
+    def record(read: Callable[[], object], place: int) -> Callable[[Path], object]:
+        def go(path: Path) -> None:
+            put(f"UPDATE position_records SET document = :document WHERE id = {place}", path)
+            read()
+
+        return go
+
+    def agreed(path: Path) -> None:
+        put("UPDATE agreements SET document = :document", path)
+        book.agreements.lines("S")
+
+    def quotation(path: Path) -> None:
+        put("UPDATE quotation_revisions SET document = :document", path)
+        book.quotations().stored(1)
+
+    records, told = book.position_records, (InputFault, StoreFault)
+    documents = seeds.records_of_installers(made.record)
+    reads = (lambda: records.commissioning("S"), lambda: records.wear("S"), lambda: records.inspections("S"))
+
+    def target(name: str, sound: tuple[bytes, ...], read: Callable[[Path], object], share: int) -> Target:
+        return Target(
+            name, f"{name.replace(' ', '_')}.json", sound, changed.of_json, reading(read, refusals=told), share
+        )
+
+    return (
+        target("stored survey", seeds.survey_documents(), survey, 350),
+        target("stored revision", seeds.survey_documents(), revision, 150),
+        target("stored agreement", (made.agreed,), agreed, 150),
+        target("stored quotation", (made.quotation,), quotation, 100),
+        *(
+            target(f"stored {name}", (document,), record(read, place), 100)
+            for place, (name, (_, document), read) in enumerate(
+                zip(("commissioning", "wear", "inspection"), documents, reads, strict=True), 1
+            )
+        ),
+    )
+
+
+def commands(made: seeds.Seeds, database: Path, folder: Path) -> tuple[Target, ...]:
+    """Return the commands that read files, each with what else it needs; ``database`` is written to."""
+    place = folder / "commands"
+    place.mkdir(exist_ok=True)
+    runs = Commands(database, place / "profiles")
+    survey, terms, form = place / "survey.json", place / "terms.toml", place / "form.pdf"
+    survey.write_bytes(seeds.survey_documents()[0])
+    terms.write_bytes(made.terms)
+    form.write_bytes(made.form)
+    prices = place / "prices"
+    prices.mkdir(exist_ok=True)
+    (prices / "lists.toml").write_text(seeds.LISTS, encoding="utf-8")
+    surveys, part, label = seeds.survey_documents(), made.part_number, made.survey.positions[0].label
+
+    def priced(path: Path) -> list[object]:
+        (prices / "own.csv").write_bytes(path.read_bytes())
+        return ["quote", survey, "--terms", terms, "--csv", place / "o.csv", "--price-lists", prices]
+
+    def of(
+        name: str,
+        file: str,
+        sound: tuple[bytes, ...],
+        mutate: changed.Mutate,
+        arguments: Callable[[Path], list[object]],
+        share: int,
+        *,
+        stdin: bool = False,
+    ) -> Target:
+        return Target(f"command {name}", file, sound, mutate, runs.taking(arguments, stdin=stdin), share)
+
+    json, toml, table = changed.of_json, changed.of_toml, changed.of_csv
+    return (
+        of("plan", "s.json", surveys, json, lambda path: ["plan", path], 4),
+        of("plan -", "s.json", surveys, json, lambda _: ["plan", "-", "--json"], 4, stdin=True),
+        of(
+            "bill",
+            "s.json",
+            surveys,
+            json,
+            lambda path: ["bill", path, "--pdf", place / "o.pdf", "--csv", place / "b.csv"],
+            3,
+        ),
+        of("pack", "s.json", surveys, json, lambda path: ["pack", path, "--form", place / "f.pdf"], 2),
+        of(
+            "pack --job",
+            "j.toml",
+            (seeds.JOB.encode(),),
+            toml,
+            lambda path: ["pack", survey, "--cautions", place / "c.pdf", "--job", path],
+            3,
+        ),
+        of("site", "s.json", surveys, json, lambda path: ["site", path], 2),
+        of("convert", "s.json", surveys, json, lambda path: ["convert", path], 2),
+        of("agree", "s.json", surveys, json, lambda path: ["agree", path, "--from", "plan", "--by", "Odile"], 3),
+        of("agreed", "s.json", surveys, json, lambda path: ["agreed", path], 4),
+        of(
+            "bill --sets",
+            "a.json",
+            (made.agreed,),
+            json,
+            lambda path: ["bill", survey, "--sets", f"file:{path}", "--csv", place / "a.csv"],
+            6,
+        ),
+        of(
+            "quote",
+            "t.toml",
+            (made.terms,),
+            toml,
+            lambda path: ["quote", survey, "--terms", path, "--xlsx", place / "q.xlsx"],
+            4,
+        ),
+        of(
+            "quote --pdf",
+            "t.toml",
+            (made.terms,),
+            toml,
+            lambda path: ["quote", survey, "--terms", path, "--pdf", place / "q.pdf"],
+            2,
+        ),
+        of("quote --price-lists", "p.csv", (seeds.PRICES.encode(),), table, priced, 4),
+        of(
+            "record read",
+            "f.pdf",
+            (made.form,),
+            changed.of_form,
+            lambda path: ["record", "read", path, "--survey", survey, "--dry-run"],
+            6,
+        ),
+        of(
+            "record read --photo",
+            "p.png",
+            (seeds.picture("PNG"), seeds.picture("JPEG")),
+            changed.of_bytes,
+            lambda path: ["record", "read", form, "--survey", survey, "--photo", path, "--pdf", place / "r.pdf"],
+            3,
+        ),
+        of(
+            "swap",
+            "k.csv",
+            (seeds.STOCK.encode(),),
+            table,
+            lambda path: ["swap", survey, label, part, "--stock", path],
+            4,
+        ),
+        of(
+            "import", "t.csv", (seeds.TABLE.encode(),), table, lambda path: ["import", path, "--site", "Elm Street"], 16
+        ),
+        of(
+            "import workbook",
+            "t.xlsx",
+            (seeds.workbook(), seeds.workbook_of_a_spreadsheet()),
+            changed.of_workbook,
+            lambda path: ["import", path, "--site", "Elm Street"],
+            10,
+        ),
+        of("profile import", "r.toml", (made.profile,), toml, lambda path: ["profile", "import", path], 6),
+    )
