@@ -226,7 +226,7 @@ class AgreementService:
         survey_id: int | None = None,
     ) -> AgreedSets:
         """Agree on planned sets that a person looked at; raise ``InputFault``."""
-        _check_name(by)
+        _check_name(by, reason)
         origin = AgreementOrigin(kind=AgreementKind.PERSON, by=by, reason=reason)
         return self.agree_plan(site_plan, origin, only, survey_id)
 
@@ -240,7 +240,7 @@ class AgreementService:
         survey_id: int | None = None,
     ) -> AgreedSets:
         """Agree on the sets of the way that a conversion follows; raise ``InputFault``."""
-        _check_name(by)
+        _check_name(by, reason)
         way = conversion.survey.conversion.follow.value
         origin = AgreementOrigin(kind=AgreementKind.CONVERSION, by=by, reason=reason, way=way)
         return self.agree_plan(self.converted_plan(conversion), origin, only, survey_id)
@@ -256,6 +256,7 @@ class AgreementService:
 
     def agree_order(self, stored: StoredQuotation, option: str, by: str, note: str) -> Callable[[Session], object]:
         """Return what agrees on the sets of the option ordered, inside a unit of work, for the survey quoted."""
+        _check_name(by, note)
         made = self._of_quotation(stored, option, by, note)
         line, entry = self._next(stored.quotation.pins.survey, made, (), stored.quotation.pins.survey_id)
         agreements = self._sources.book().agreements
