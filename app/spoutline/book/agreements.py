@@ -5,16 +5,16 @@ from __future__ import annotations
 from collections.abc import Callable
 from datetime import UTC, datetime
 
-from pydantic import ValidationError
 from sqlalchemy import DateTime, Engine, Integer, String, Text, func, or_, select
 from sqlalchemy.exc import IntegrityError
 from sqlalchemy.orm import Mapped, Session, mapped_column
 
 from spoutline.book.schema import store_faults
+from spoutline.book.stored_documents import ReadingNotes, UnreadableDocument, read_document
 from spoutline.book.tables import BookTable
 from spoutline.database.engine import shown_url
 from spoutline.model.agreed_sets import AgreedSets
-from spoutline.model.faults import InputFault, InputProblem, StoreFault
+from spoutline.model.faults import InputFault, InputProblem
 
 
 class AgreementRow(BookTable):
@@ -33,10 +33,13 @@ class AgreementRow(BookTable):
 class AgreementBook:
     """Agreed sets by line. Safe to call from several threads and processes; an entry is on disk when it returns."""
 
-    def __init__(self, engine: Engine, url: str, now: Callable[[], datetime]) -> None:
+    def __init__(
+        self, engine: Engine, url: str, now: Callable[[], datetime], notes: ReadingNotes | None = None
+    ) -> None:
         self._engine = engine
         self._url = url
         self._now = now
+        self._notes = notes or ReadingNotes()
 
     def now(self) -> datetime:
         """Return the time of an entry made now, whole seconds of UTC."""
@@ -93,9 +96,10 @@ class AgreementBook:
 
     def _read(self, row: AgreementRow) -> AgreedSets:
         try:
-            return AgreedSets.model_validate_json(row.document)
-        except ValidationError as fault:
-            raise StoreFault(
+            place = f"agreement {row.serial} of {row.site}"
+            return read_document(row.document, AgreedSets, place, self._notes)
+        except ValueError as fault:
+            raise UnreadableDocument(
                 f"Agreement {row.serial} of line {row.line} in {shown_url(self._url)} cannot be read by this version "
                 f"of the program."
             ) from fault

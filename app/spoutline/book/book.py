@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from datetime import UTC, datetime
 
 from sqlalchemy import Engine, select, update
@@ -16,13 +16,15 @@ from spoutline.book.quotations import QuotationBook
 from spoutline.book.record_book import RecordBook
 from spoutline.book.records import RemovedSurvey, RevisionEntry, SettingName, StaleSurvey, StoredSurvey, SurveyEntry
 from spoutline.book.schema import BOOK_SCHEMA, store_faults
-from spoutline.book.survey_text import survey_from_json
+from spoutline.book.stored_documents import ReadingNotes, UnreadableDocument, read_document
+from spoutline.book.survey_text import read_strictly, survey_from_json
 from spoutline.book.tables import RevisionRow, SettingRow, SurveyRow
 from spoutline.database.engine import open_engine, shown_url
 from spoutline.database.faults import Patience
 from spoutline.database.file_watch import FileIdentity, file_identity, gone, watched_path
 from spoutline.model.answered import answered_document, same_answers
-from spoutline.model.faults import InputFault, InputProblem, StoreFault
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.plain_values import without_hidden_signs
 from spoutline.model.survey import Survey
 
 
@@ -58,6 +60,7 @@ class Book:
         self._engine = engine
         self._url = url
         self._now = now
+        self.reading_notes = ReadingNotes()
 
     def close(self) -> None:
         """Let go of all connections."""
@@ -66,17 +69,17 @@ class Book:
     @property
     def programmes(self) -> Programmes:
         """The programmes kept in the book."""
-        return Programmes(self._engine, self._url, self._now)
+        return Programmes(self._engine, self._url, self._now, self.reading_notes)
 
     @property
     def position_records(self) -> RecordBook:
         """The records of installers kept in the book."""
-        return RecordBook(self._engine, self._url, self._now)
+        return RecordBook(self._engine, self._url, self._now, self.reading_notes)
 
     @property
     def agreements(self) -> AgreementBook:
         """The agreed sets kept in the book."""
-        return AgreementBook(self._engine, self._url, self._now)
+        return AgreementBook(self._engine, self._url, self._now, self.reading_notes)
 
     def entries(self) -> tuple[SurveyEntry, ...]:
         """Return all surveys, last changed first."""
@@ -88,7 +91,12 @@ class Book:
         )
         with self._reading() as session:
             return tuple(
-                SurveyEntry(id=row.id, name=row.name, revision=row.revision, changed_at=_aware(row.changed_at))
+                SurveyEntry(
+                    id=row.id,
+                    name=without_hidden_signs(row.name),
+                    revision=row.revision,
+                    changed_at=_aware(row.changed_at),
+                )
                 for row in session.execute(query)
             )
 
@@ -121,9 +129,10 @@ class Book:
         """Return the survey of the book that says just the same, last changed first; None where there is none."""
         for entry in self.entries():
             if entry.name == survey.site.name:
-                stored = self.stored(entry.id)
-                if same_answers(stored.survey, survey):
-                    return stored
+                with suppress(UnreadableDocument):  # what cannot be read is not this survey
+                    stored = self.stored(entry.id)
+                    if same_answers(stored.survey, survey):
+                        return stored
         return None
 
     @property
@@ -219,7 +228,7 @@ class Book:
 
     def quotations(self) -> QuotationBook:
         """Return the quotations of this book."""
-        return QuotationBook(self._engine, self._url, self._now)
+        return QuotationBook(self._engine, self._url, self._now, self.reading_notes)
 
     @contextmanager
     def _reading(self) -> Iterator[Session]:
@@ -249,12 +258,18 @@ class Book:
         return StoredSurvey(id=row.id, revision=row.revision, survey=self._survey(row.document, row.id))
 
     def _survey(self, document: str, survey_id: int) -> Survey:
+        """Return the survey in a document of the book, healed where an older version let more in."""
+        place = f"survey {survey_id}"
         try:
-            return survey_from_json(document, f"survey {survey_id}")
+            return survey_from_json(document, place)
         except InputFault as fault:
-            raise StoreFault(
-                f"Survey {survey_id} in {shown_url(self._url)} cannot be read by this version of the program: {fault}"
-            ) from fault
+            try:
+                return read_document(document, Survey, place, self.reading_notes, read_strictly)
+            except ValueError:
+                raise UnreadableDocument(
+                    f"Survey {survey_id} in {shown_url(self._url)} cannot be read by this version of the program: "
+                    f"{fault}. It stays in the book as it is."
+                ) from fault
 
     def _stamp(self) -> datetime:
         return self._now().astimezone(UTC).replace(tzinfo=None)

@@ -10,9 +10,10 @@ from sqlalchemy import Engine, select
 from sqlalchemy.orm import Session
 
 from spoutline.book.schema import store_faults
+from spoutline.book.stored_documents import ReadingNotes, UnreadableDocument, read_document
 from spoutline.book.tables import ProgrammeRow
 from spoutline.database.engine import shown_url
-from spoutline.model.faults import InputFault, InputProblem, StoreFault
+from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.programme import Programme
 
 
@@ -28,10 +29,13 @@ class ProgrammeEntry:
 class Programmes:
     """Programmes by id. Safe to call from several threads and processes."""
 
-    def __init__(self, engine: Engine, url: str, now: Callable[[], datetime]) -> None:
+    def __init__(
+        self, engine: Engine, url: str, now: Callable[[], datetime], notes: ReadingNotes | None = None
+    ) -> None:
         self._engine = engine
         self._url = url
         self._now = now
+        self._notes = notes or ReadingNotes()
 
     def entries(self) -> tuple[ProgrammeEntry, ...]:
         """Return all programmes, newest first."""
@@ -71,8 +75,8 @@ class Programmes:
                 problem = InputProblem("", "programme", str(programme_id), "the book holds no such program")
                 raise InputFault((problem,))
             try:
-                return Programme.model_validate_json(row.document)
+                return read_document(row.document, Programme, f"program {programme_id}", self._notes)
             except ValueError as fault:
-                raise StoreFault(
+                raise UnreadableDocument(
                     f"Program {programme_id} in {shown_url(self._url)} cannot be read by this version of the program."
                 ) from fault

@@ -24,10 +24,13 @@ from spoutline.book.quotation_tables import (
     QuotationRow,
 )
 from spoutline.book.schema import store_faults
+from spoutline.book.stored_documents import ReadingNotes, UnreadableDocument, read_document
 from spoutline.database.engine import shown_url
+from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plain_values import hidden_sign
+from spoutline.model.plain_values import hidden_sign, without_hidden_signs
 from spoutline.model.quotation import Quotation, QuotationStatus
 from spoutline.model.quotation_life import OPEN, check_step, ordered_option
 
@@ -39,10 +42,13 @@ class QuotationBook:
     newer one, and ``InputFault`` where the step is none that a quotation takes.
     """
 
-    def __init__(self, engine: Engine, url: str, now: Callable[[], datetime]) -> None:
+    def __init__(
+        self, engine: Engine, url: str, now: Callable[[], datetime], notes: ReadingNotes | None = None
+    ) -> None:
         self._engine = engine
         self._url = url
         self._now = now
+        self._notes = notes or ReadingNotes()
 
     # reading
 
@@ -265,11 +271,12 @@ class QuotationBook:
 
     def _read(self, row: QuotationRevisionRow) -> Quotation:
         try:
-            return Quotation.model_validate_json(row.document)
-        except ValidationError as fault:
-            raise StoreFault(
+            place = f"quotation {row.quotation_id}, revision {row.revision}"
+            return read_document(row.document, Quotation, place, self._notes)
+        except ValueError as fault:
+            raise UnreadableDocument(
                 f"Quotation {row.quotation_id}, revision {row.revision}, in {shown_url(self._url)} cannot be read by "
-                f"this version of the program ({fault.error_count()} faults). Its issued papers can still be printed."
+                f"this version of the program{_count_of(fault)}. Its issued papers can still be printed."
             ) from fault
 
     def _check_number(self, session: Session, row: QuotationRow) -> None:
@@ -316,6 +323,10 @@ class QuotationBook:
         return self._now().astimezone(UTC).replace(tzinfo=None)
 
 
+def _count_of(fault: ValueError) -> str:
+    return f" ({fault.error_count()} faults)" if isinstance(fault, ValidationError) else ""
+
+
 def check_prices(quotation: Quotation) -> None:
     """Raise ``InputFault`` naming every part without a price for which nobody answers."""
     found: dict[PartRef, InputProblem] = {}
@@ -348,9 +359,9 @@ def _describe(row: QuotationRow, quotation: Quotation, now: datetime) -> None:
 def _entry(row: QuotationRow) -> QuotationEntry:
     return QuotationEntry(
         id=row.id,
-        number=row.number,
-        customer=row.customer,
-        site=row.site,
+        number=without_hidden_signs(row.number),
+        customer=without_hidden_signs(row.customer),
+        site=without_hidden_signs(row.site),
         status=QuotationStatus(row.status),
         revision=row.revision,
         valid_to=row.valid_to,

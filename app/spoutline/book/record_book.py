@@ -13,8 +13,9 @@ from sqlalchemy.orm import Session
 
 from spoutline.book.record_tables import RecordPhotoRow, RecordRow
 from spoutline.book.schema import store_faults
+from spoutline.book.stored_documents import ReadingNotes, UnreadableDocument, read_document
 from spoutline.database.engine import shown_url
-from spoutline.model.faults import InputFault, InputProblem, StoreFault
+from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.record import CommissioningRecord, InspectionEntry, WearEntry
 
 _COMMISSIONING, _WEAR, _INSPECTION = "commissioning", "wear", "inspection"
@@ -34,10 +35,13 @@ class StoredRecord:
 class RecordBook:
     """Records by site, oldest first. Safe to call from several threads and processes."""
 
-    def __init__(self, engine: Engine, url: str, now: Callable[[], datetime]) -> None:
+    def __init__(
+        self, engine: Engine, url: str, now: Callable[[], datetime], notes: ReadingNotes | None = None
+    ) -> None:
         self._engine = engine
         self._url = url
         self._now = now
+        self._notes = notes or ReadingNotes()
 
     def add_commissioning(self, record: CommissioningRecord, photos: Mapping[str, bytes]) -> int:
         """Keep a record with its photos (by SHA-256) and return its id; see ``add_commissionings``."""
@@ -133,9 +137,9 @@ class RecordBook:
 
     def _read(self, row: RecordRow, document_type: type[DocumentT]) -> DocumentT:
         try:
-            return document_type.model_validate_json(row.document)
+            return read_document(row.document, document_type, f"record {row.id}", self._notes)
         except ValueError as fault:
-            raise StoreFault(
+            raise UnreadableDocument(
                 f"Record {row.id} in {shown_url(self._url)} cannot be read by this version of the program."
             ) from fault
 

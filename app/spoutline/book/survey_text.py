@@ -48,12 +48,17 @@ def survey_from_json(text: str, place: str, tell: Tell = _untold) -> Survey:
     """Return the survey in the JSON ``text`` that came from ``place``; raise ``InputFault`` with every fault."""
     document = json_object(text, place, "survey", _SCHEMA, _names())
     try:
-        survey = Survey.model_validate_json(text, strict=True)
+        survey = read_strictly(text)
     except ValidationError as fault:
         raise InputFault(problems_of(fault, Survey, place)) from fault
     for note in size_notes(document, survey, place):
         tell(note)
     return survey
+
+
+def read_strictly(text: str) -> Survey:
+    """Return the survey in a JSON text, no value turned into that of another type; raise ``ValidationError``."""
+    return Survey.model_validate_json(text, strict=True)
 
 
 @cache

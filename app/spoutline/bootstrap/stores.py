@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from spoutline.book.book import Book
     from spoutline.book.quotations import QuotationBook
     from spoutline.catalogue.store import CatalogueStore
+    from spoutline.model.faults import InputNote
 
 
 class Stores:
@@ -40,6 +41,11 @@ class Stores:
         It never makes a file: where the one of an open book is missing, that is a fault to be told.
         """
         return self._saving_book()
+
+    def reading_notes(self) -> tuple[InputNote, ...]:
+        """Return what was read from the book otherwise than it is written, each once; nothing is opened for it."""
+        books = [store() for store in (self._book, self._saving_book) if store.is_made]
+        return tuple(note for book in books for note in book.reading_notes.take())
 
     def quotations(self) -> QuotationBook:
         """Return the quotations of the book."""

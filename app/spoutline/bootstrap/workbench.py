@@ -25,6 +25,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.quotations import QuotationService
     from spoutline.explain.plan.story import Story
     from spoutline.model.conversion_step import StepTable
+    from spoutline.model.faults import InputNote
     from spoutline.model.limit import RuleTables
     from spoutline.model.part import Part, PartKind
     from spoutline.model.part_ref import PartRef
@@ -190,6 +191,10 @@ class Workbench:
     def saving_book(self) -> Book:
         """Return the book for a writer that shows its state; see ``Stores.saving_book``."""
         return self._stores.saving_book()
+
+    def reading_notes(self) -> tuple[InputNote, ...]:
+        """Return what was read from the book otherwise than it is written, each note once."""
+        return self._stores.reading_notes()
 
     def keeping(self) -> KeepingService:
         """Return the use cases of keeping the book: backups, check, restore, roles."""

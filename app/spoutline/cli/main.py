@@ -21,7 +21,7 @@ from spoutline.cli.command import Command, DiscreetParser, add_shared, shared_op
 from spoutline.cli.convert import CONVERT
 from spoutline.cli.demo import DEMO
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import read_survey
+from spoutline.cli.files import read_survey, tell_note
 from spoutline.cli.outputs import output_plan
 from spoutline.cli.pack import PACK
 from spoutline.cli.plan import PLAN
@@ -93,7 +93,10 @@ def run(argv: Sequence[str], open_window: OpenWindow) -> int:
         )
     )
     try:
-        return _guarded(workbench, arguments, open_window)
+        code = _guarded(workbench, arguments, open_window)
+        for note in workbench.reading_notes():
+            tell_note(note)
+        return code
     finally:
         workbench.close()
 

@@ -5,9 +5,13 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from spoutline.bootstrap.demos import demo_survey
+from spoutline.model.faults import InputNote
 
 if TYPE_CHECKING:
-    from spoutline.book.records import StoredSurvey
+    from collections.abc import Sequence
+
+    from spoutline.book.book import Book
+    from spoutline.book.records import StoredSurvey, SurveyEntry
     from spoutline.bootstrap import Workbench
     from spoutline.model.survey import Survey
     from spoutline.units.accepted import UnitSystem
@@ -24,8 +28,24 @@ def survey_to_show(workbench: Workbench, survey: Survey | None) -> StoredSurvey:
     if not entries:
         return workbench.book().create(demo_survey())
     last = workbench.book().setting(SettingName.LAST_SURVEY)
-    known = {str(entry.id): entry.id for entry in entries}
-    return workbench.book().stored(known.get(last or "", entries[0].id))
+    return _first_readable(workbench.book(), sorted(entries, key=lambda entry: str(entry.id) != last))
+
+
+def _first_readable(book: Book, entries: Sequence[SurveyEntry]) -> StoredSurvey:
+    """Return the first survey that can be read; of those before it the notes of the book tell.
+
+    Where none can be read, the ready station is shown: whoever wants the others repaired needs a window that opens.
+    """
+    from spoutline.book.stored_documents import UnreadableDocument
+
+    for entry in entries:
+        try:
+            return book.stored(entry.id)
+        except UnreadableDocument as fault:
+            told = f"needs repair and was not opened. {fault}"
+            book.reading_notes.add([InputNote("", f"survey {entry.id}", f"“{entry.name}”", told)])
+    demo = demo_survey()
+    return book.equal_to(demo) or book.create(demo)
 
 
 def units_to_show(remembered: str | None, survey: Survey) -> UnitSystem:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from pathlib import Path
 
+from PySide6.QtCore import QTimer
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QDialog, QFileDialog
 
@@ -24,6 +25,7 @@ from spoutline.units.accepted import UnitSystem
 
 _TABLE_ENDINGS = (".csv", ".tsv", ".txt", ".xlsx")
 _NOTES_SHOWN = 4
+_READING_NOTES_MS = 2_000
 
 
 class Verbs:
@@ -79,6 +81,15 @@ class Verbs:
         window.file_dropped.connect(self.read_dropped)
         self._session.changed.connect(self._on_changed)
         self._show_units()
+        self._reading = QTimer(window)
+        self._reading.setInterval(_READING_NOTES_MS)
+        self._reading.timeout.connect(self.tell_reading)
+        self._reading.start()
+        self.tell_reading()
+
+    def tell_reading(self) -> None:
+        """Say what was read from the book otherwise than an older version wrote it."""
+        self._tell_notes(self._session.workbench.reading_notes())
 
     def do(self, action_id: ActionId) -> None:
         """Carry out a command."""
