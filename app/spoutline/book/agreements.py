@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Collection
 from datetime import UTC, datetime
 
 from sqlalchemy import DateTime, Engine, Integer, String, Text, func, or_, select
@@ -15,6 +15,8 @@ from spoutline.book.tables import BookTable
 from spoutline.database.engine import shown_url
 from spoutline.model.agreed_sets import AgreedSets
 from spoutline.model.faults import InputFault, InputProblem
+
+_MEANWHILE = "somebody agreed on other sets in the meantime: look at them, then agree again"
 
 
 class AgreementRow(BookTable):
@@ -59,23 +61,26 @@ class AgreementBook:
                 found[row.line] = (*found.get(row.line, ()), self._read(row))
         return found
 
-    def add(self, line: int | None, entry: AgreedSets) -> int:
+    def add(self, line: int | None, entry: AgreedSets, known: Collection[int] | None = None) -> int:
         """Add the next entry of a line, or the first of a new one for None, and return the number of the line.
 
-        Raise ``InputFault`` where somebody else added one under this serial in the meantime.
+        ``known`` are the lines of the site or survey that whoever begins a new one has looked at. Raise ``InputFault``
+        where somebody else added an entry under this serial, or began such a line, in the meantime.
         """
         engine = self._engine.execution_options(writes=True)
         with store_faults(self._url), Session(engine) as session:
-            number = self.write(session, line, entry)
+            number = self.write(session, line, entry, known)
             session.commit()
             return number
 
-    def write(self, session: Session, line: int | None, entry: AgreedSets) -> int:
+    def write(self, session: Session, line: int | None, entry: AgreedSets, known: Collection[int] | None = None) -> int:
         """Write the next entry of a line as part of somebody's unit of work; see ``add``."""
         if session.get_bind().dialect.name == "postgresql":
             session.execute(select(func.pg_advisory_xact_lock(func.hashtext("spoutline agreements"))))
         number = line
         if number is None:
+            if known is not None:
+                self._check_lines(session, entry, known)
             number = (session.scalar(select(func.max(AgreementRow.line))) or 0) + 1
         session.add(
             AgreementRow(
@@ -90,9 +95,17 @@ class AgreementBook:
         try:
             session.flush()
         except IntegrityError as fault:
-            wanted = "somebody agreed on other sets in the meantime: look at them, then agree again"
-            raise InputFault((InputProblem("", "serial", str(entry.serial), wanted),)) from fault
+            raise InputFault((InputProblem("", "serial", str(entry.serial), _MEANWHILE),)) from fault
         return number
+
+    @staticmethod
+    def _check_lines(session: Session, entry: AgreedSets, known: Collection[int]) -> None:
+        """Raise ``InputFault`` where the site or survey has a line that nobody has looked at yet."""
+        named = AgreementRow.site == entry.site
+        if entry.survey_id is not None:
+            named = or_(named, AgreementRow.survey_id == entry.survey_id)
+        if set(session.scalars(select(AgreementRow.line).where(named))) - set(known):
+            raise InputFault((InputProblem("", "serial", str(entry.serial), _MEANWHILE),))
 
     def _read(self, row: AgreementRow) -> AgreedSets:
         try:

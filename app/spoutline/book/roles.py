@@ -17,7 +17,7 @@ _ADDED_ONLY = frozenset(
         "quotation_events",
         "position_records",
         "position_record_photos",
-        "agreed_sets",
+        "agreements",
     }
 )
 _REWRITTEN = frozenset({"quotation_parts"})  # the parts of a draft are listed anew when it is saved over

@@ -83,10 +83,16 @@ class AgreementService:
 
     def match(self, survey: Survey, survey_id: int | None = None) -> AgreementMatch:
         """Return the history of agreements that is the survey's, or those that may be."""
+        return self._match(survey, survey_id, self._lines(survey, survey_id))
+
+    def _lines(self, survey: Survey, survey_id: int | None) -> dict[int, tuple[AgreedSets, ...]]:
+        return self._sources.book().agreements.lines(survey.site.name, survey_id)
+
+    @staticmethod
+    def _match(survey: Survey, survey_id: int | None, found: dict[int, tuple[AgreedSets, ...]]) -> AgreementMatch:
         from spoutline.planning.agreement.matching import AgreementLine, match
         from spoutline.planning.sets.plan_site import fingerprint_of
 
-        found = self._sources.book().agreements.lines(survey.site.name, survey_id)
         lines = [AgreementLine(id=number, entries=entries) for number, entries in found.items()]
         return match(survey, survey_id, fingerprint_of(survey), lines)
 
@@ -258,9 +264,9 @@ class AgreementService:
         """Return what agrees on the sets of the option ordered, inside a unit of work, for the survey quoted."""
         _check_name(by, note)
         made = self._of_quotation(stored, option, by, note)
-        line, entry = self._next(stored.quotation.pins.survey, made, (), stored.quotation.pins.survey_id)
+        line, entry, known = self._next(stored.quotation.pins.survey, made, (), stored.quotation.pins.survey_id)
         agreements = self._sources.book().agreements
-        return lambda session: agreements.write(session, line, entry)
+        return lambda session: agreements.write(session, line, entry, known)
 
     def withdraw(self, survey: Survey, by: str, reason: str = "", survey_id: int | None = None) -> AgreedSets:
         """Take the last agreement back by a following entry; raise ``InputFault`` where nothing is agreed."""
@@ -348,20 +354,21 @@ class AgreementService:
 
     def _add(self, survey: Survey, made: AgreedSets, only: Sequence[str], survey_id: int | None) -> AgreedSets:
         """Add what was made as the next entry of the survey's history; a doubtful one starts a history of its own."""
-        line, entry = self._next(survey, made, only, survey_id)
-        self._sources.book().agreements.add(line, entry)
+        line, entry, known = self._next(survey, made, only, survey_id)
+        self._sources.book().agreements.add(line, entry, known)
         return entry
 
     def _next(
         self, survey: Survey, made: AgreedSets, only: Sequence[str], survey_id: int | None
-    ) -> tuple[int | None, AgreedSets]:
-        """Return the line of the survey's history, None for a new one, and what was made as its next entry."""
+    ) -> tuple[int | None, AgreedSets, frozenset[int]]:
+        """Return the line of the survey's history, None for a new one, what was made as its next entry, all lines."""
         from spoutline.book.choices import not_one_of
 
         for label in only:
             if label not in made.labels:
                 raise not_one_of(label, made.labels, field="position")
-        line = self.match(survey, survey_id).line
+        lines = self._lines(survey, survey_id)
+        line = self._match(survey, survey_id, lines).line
         before = line.agreed if line else None
         taken = {one.label: one for one in made.positions if not only or one.label in only}
         old = before.positions if before and only else ()
@@ -378,7 +385,7 @@ class AgreementService:
                 "parts": tuple(known[key] for key in sorted(used, key=lambda ref: (ref.maker, ref.number))),
             }
         )
-        return (line.id if line else None), entry
+        return (line.id if line else None), entry, frozenset(lines)
 
 
 def _doubts(matched: AgreementMatch) -> tuple[str, ...]:

@@ -124,6 +124,7 @@ class TableSection(Card):
         self.up_button.clicked.connect(lambda: table.ask_move(-1))
         self.down_button.clicked.connect(lambda: table.ask_move(1))
         table.written.connect(self._write)
+        table.refused.connect(lambda fault: self._notify(str(fault)))
         table.row_wanted.connect(self._add_row)
         table.copy_wanted.connect(self._duplicate)
         table.removal_wanted.connect(model.take_away)

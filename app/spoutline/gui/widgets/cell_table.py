@@ -20,6 +20,8 @@ from PySide6.QtWidgets import (
 
 from spoutline.gui.roles import Role
 from spoutline.gui.widgets.marks import MarkDelegate
+from spoutline.model.faults import InputFault
+from spoutline.planning.survey_import.sheet import pasted_rows
 
 Cells = dict[tuple[int, int], str]
 
@@ -51,10 +53,13 @@ class CellTable(QTableView):
         column.
     titled(list[list[str]])
         Rows on the clipboard that begin with a row of titles, as ``titles`` tells them.
+    refused(InputFault)
+        Why nothing of the clipboard was pasted.
     """
 
     written = Signal(object)
     titled = Signal(object)
+    refused = Signal(object)
 
     def __init__(
         self,
@@ -105,7 +110,11 @@ class CellTable(QTableView):
 
     def paste_cells(self) -> None:
         """Write the clipboard from the first chosen cell on; one value, or one row, fills every chosen row."""
-        rows = list(csv.reader(io.StringIO(QGuiApplication.clipboard().text(), newline=""), delimiter="\t"))
+        try:
+            rows = pasted_rows(QGuiApplication.clipboard().text())
+        except InputFault as fault:
+            self.refused.emit(fault)
+            return
         cells = self.chosen_cells()
         if not rows:
             return

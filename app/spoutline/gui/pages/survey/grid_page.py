@@ -146,6 +146,7 @@ class GridPage(QWidget):
         self.table.sortByColumn(-1, Qt.SortOrder.AscendingOrder)
         self.table.written.connect(self._write_cells)
         self.table.titled.connect(self._read_rows)
+        self.table.refused.connect(self._show_fault)
         self.table.copy_wanted.connect(self._duplicate)
         self.table.removal_wanted.connect(self._remove)
         self.duplicate_button.clicked.connect(self.table.ask_copy)
