@@ -27,9 +27,7 @@ from spoutline.book.schema import store_faults
 from spoutline.book.stored_documents import ReadingNotes, UnreadableDocument, read_document
 from spoutline.database.engine import shown_url
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.part_ref import PartRef
-from spoutline.model.plain_values import hidden_sign
 from spoutline.model.plain_values import hidden_sign, without_hidden_signs
 from spoutline.model.quotation import Quotation, QuotationStatus
 from spoutline.model.quotation_life import OPEN, check_step, ordered_option

@@ -69,13 +69,13 @@ def _line(
     row: dict[str, str | None], place: str, problems: list[InputProblem], read_ref: Callable[[str], PartRef]
 ) -> StockLine | None:
     """Return a line of the list; None for an empty line and for a faulty one."""
-    number, quantity = (row.get(_NUMBER) or "").strip(), (row.get(_QUANTITY) or "").strip()
+    number, quantity, maker = ((row.get(name) or "").strip() for name in (_NUMBER, _QUANTITY, _MAKER))
     if not number and not quantity:
         return None
     if not number:
         problems.append(InputProblem(place, _NUMBER, "nothing", "write the part number"))
         return None
-    if told := hidden_sign(number):
+    if told := hidden_sign(number) or hidden_sign(maker):
         problems.append(InputProblem(place, _NUMBER, repr(number[:_SHOWN]), told))
         return None
     if not quantity.isdecimal() or len(quantity) > _LONGEST_QUANTITY or int(quantity) > _MOST:
@@ -83,5 +83,4 @@ def _line(
             InputProblem(place, _QUANTITY, repr(quantity[:_SHOWN]), f"a whole number from 0 to {_MOST} is needed")
         )
         return None
-    maker = (row.get(_MAKER) or "").strip()
     return StockLine(part=PartRef(number, maker) if maker else read_ref(number), quantity=int(quantity))

@@ -27,6 +27,7 @@ _ROUNDS: Final = 4  # of reading and healing: a sign, a number, a number left ou
 _MOST_NOTES: Final = 200
 _LONGEST_LABEL: Final = 60
 _SHOWN: Final = 60
+_PART_REF: Final = frozenset({"maker", "number"})  # how a reference to a part is written, besides as a text
 
 
 class UnreadableDocument(StoreFault):
@@ -146,6 +147,10 @@ class _Healing:
             return self._heal_text(place, value)
         if isinstance(value, float | int) and not isinstance(value, bool):
             return self._heal_number(place, float(value))
+        if isinstance(value, dict) and _PART_REF.issuperset(value):
+            texts = [step for step in value if isinstance(value[step], str)]
+            healed = [self._heal_text((*place, step), value[step]) for step in texts]
+            return any(healed)
         if isinstance(value, list):  # from the end, as one may be left out
             changed = [
                 self._heal_at((*place, step))

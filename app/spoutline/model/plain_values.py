@@ -7,6 +7,8 @@ from typing import Final
 
 from pydantic import BaseModel, ValidationInfo, field_validator
 
+from spoutline.model.part_ref import PartRef
+
 SMALLEST_MEASURE: Final = 1e-9  # in the unit of any field; nothing on a station is measured finer
 REPLACEMENT: Final = "\ufffd"  # the sign that stands for one that cannot be shown (Unicode Standard, 23.8)
 # NUL; every sign that sets or turns the reading direction and shows nothing itself, the marks LRM, RLM and ALM among
@@ -44,8 +46,9 @@ class PlainValues(BaseModel):
     @classmethod
     def _is_plain(cls, value: object, info: ValidationInfo) -> object:
         for one in value if isinstance(value, tuple) else (value,):
-            if isinstance(one, str) and (told := hidden_sign(one, info.field_name or "")):
-                raise ValueError(told)
+            for text in (one.number, one.maker) if isinstance(one, PartRef) else (one,):
+                if isinstance(text, str) and (told := hidden_sign(text, info.field_name or "")):
+                    raise ValueError(told)
             if isinstance(one, float) and measures_nothing(one):
                 if one is value and not cls._must_be_positive(info.field_name or ""):
                     return 0.0  # what is left of a conversion: 32 degrees Fahrenheit come out as 6e-14 Celsius
