@@ -113,7 +113,7 @@ def need_of(position: Position, site: Site) -> Need:
         enhanced=numbers.enhanced_conventional
         and family is LiquidFamily.GASOLINE
         and position.vapour_wanted is VapourStatus.NONE,
-        construction=_construction(position),
+        construction=_construction(position, numbers),
         planes=numbers.planes_car if duty is Duty.CAR else numbers.planes_other,
         length_max_m=_length_max_m(position, site, numbers),
         reach_m=reach_m,
@@ -198,10 +198,12 @@ def _hold_open_allowed(position: Position, site: Site, numbers: Numbers) -> bool
     return site.service is not Service.UNATTENDED or numbers.hold_open_unattended
 
 
-def _construction(position: Position) -> HoseConstruction | None:
+def _construction(position: Position, numbers: Numbers) -> HoseConstruction | None:
+    """Hardwall for fuel in the United States, on reels too; softwall reels for DEF and in Europe (common practice)."""
+    hardwall = numbers.fuel_hose_is_hardwall and position.liquid.family is not LiquidFamily.DEF
     if position.retrieval is Retrieval.REEL or position.duty is Duty.REEL:
-        return HoseConstruction.SOFTWALL
-    return HoseConstruction.HARDWALL if position.retrieval is Retrieval.RETRACTOR else None
+        return HoseConstruction.HARDWALL if hardwall else HoseConstruction.SOFTWALL
+    return HoseConstruction.HARDWALL if hardwall or position.retrieval is Retrieval.RETRACTOR else None
 
 
 def _length_max_m(position: Position, site: Site, numbers: Numbers) -> float | None:

@@ -60,6 +60,7 @@ class Numbers:
     vapour_removal: str = "ask"  # 77 FR 28772: a state revises its plan first
     hold_open_unattended: bool = True  # Oregon State Fire Marshal page on card sites, verified
     hold_open_marine: bool = False  # 29 CFR 1910.106(g)(4), NFPA 30A ch. 11 (memory)
+    fuel_hose_is_hardwall: bool = True  # common practice, no source
     hold_open_overhead: bool = False  # IFC 2304/2306 (memory)
     hold_open_overhead_device: bool = (
         True  # the exception there: a nozzle that shuts when it leaves the filler (memory)
@@ -111,6 +112,7 @@ WITHOUT_RECOVERY_UNITED_STATES = replace(
 EUROPE = replace(
     GENERAL_UNITED_STATES,
     scheme="EN",
+    fuel_hose_is_hardwall=False,  # EN 1360 knows textile hose as well
     oxygenate_max_percent=15.0,  # EN 1360:2013 scope, verified
     # ISO 9158 (memory): 21.3 mm at most; ISO 9159 (memory, weak): 23.6 to about 25.5 mm
     gasoline_spout=SpoutBand(0.0, 0.0213),

@@ -11,6 +11,7 @@ from spoutline.model.liquid import LiquidFamily
 from spoutline.model.part import NozzleData, NozzleOperation, Part, PartKind, PartStatus, Placement
 from spoutline.model.port import FlowPath
 from spoutline.model.requirement import Slot
+from spoutline.model.survey import Duty, Retrieval
 
 LISTED_KINDS = frozenset(
     {
@@ -139,6 +140,10 @@ def _hose(part: Part, slot: Slot, need: Need) -> Iterator[Breach]:
     assert hose is not None
     if need.construction is not None and slot is Slot.CURB_HOSE and hose.construction is not need.construction:
         yield Breach("hose construction", MUST, part.number, f"{hose.construction} instead of {need.construction}")
+    on_reel = need.position.retrieval is Retrieval.REEL or need.position.duty is Duty.REEL
+    bend_across = 2 * hose.minimum_bend_radius_m
+    if on_reel and slot is Slot.CURB_HOSE and bend_across > need.position.reel.drum_diameter_m + TOLERANCE_M:
+        yield Breach("drum", MUST, part.number, "bends wider than the drum")
     if need.path is not FlowPath.SINGLE and slot is Slot.CURB_HOSE and not hose.built_in_swivel:
         yield Breach("built-in swivel", MUST, part.number, "a coaxial hose turns in its own swivel")
     if need.numbers.low_permeation and need.position.liquid.family is LiquidFamily.GASOLINE:

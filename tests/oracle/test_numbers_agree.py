@@ -60,6 +60,8 @@ def test_single_figures_agree(profile: RuleTables) -> None:
 def test_yes_or_no_rows_agree(profile: RuleTables) -> None:
     own, law = NUMBERS[profile.jurisdiction.id], profile.jurisdiction
     assert law.text(LimitId.LISTING_SCHEME) == own.scheme
+    assert (law.text(LimitId.HOSE_CONSTRUCTION_PLAIN) == "hardwall") is own.fuel_hose_is_hardwall
+    assert (law.text(LimitId.HOSE_CONSTRUCTION_REEL) == "hardwall") is own.fuel_hose_is_hardwall
     assert law.flag(LimitId.HOSE_LOW_PERMEATION) == own.low_permeation
     assert law.flag(LimitId.ENHANCED_CONVENTIONAL) == own.enhanced_conventional
     assert law.flag(LimitId.HOLD_OPEN_MARINE) == own.hold_open_marine

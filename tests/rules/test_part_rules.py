@@ -399,10 +399,19 @@ def test_swivels_turn_as_the_duty_asks_and_hoses_suit_their_retrieval() -> None:
     found = verdict(swivel(planes=1), truck)  # common practice, no source
     assert [(one.rule_id, one.severity) for one in found] == [(RuleId.SWIVEL_PLANES, Severity.SHOULD)]
     assert broken(swivel(planes=1)) == []
-    reel = derived(position(retrieval=Retrieval.REEL))  # EN 1360 type 1, textile, for reels
-    assert broken(hose(), reel) == [RuleId.HOSE_CONSTRUCTION]
-    assert broken(hose(construction=HoseConstruction.SOFTWALL), reel) == []
+    reel = derived(position(retrieval=Retrieval.REEL))  # common practice, no source
+    assert broken(hose(construction=HoseConstruction.SOFTWALL), reel) == [RuleId.HOSE_CONSTRUCTION]
+    assert broken(hose(), reel) == []
     assert broken(swivel_breakaway(), reel) == []
+    assert broken(hose(construction=HoseConstruction.SOFTWALL)) == [RuleId.HOSE_CONSTRUCTION]  # hangs free
+
+
+@pytest.mark.parametrize(("drum_m", "winds"), [(0.21, True), (0.2, True), (0.199, False)])
+def test_a_hose_winds_onto_a_drum_that_keeps_its_bend_radius(drum_m: float, winds: bool) -> None:
+    # geometry: the hose of the tests bends to a radius of 0.1 m, half the diameter of a 0.2 m drum at its center line
+    reel = derived(position(retrieval=Retrieval.REEL, reel={"drum_diameter_m": drum_m}))
+    assert broken(hose(), reel) == ([] if winds else [RuleId.HOSE_DRUM])
+    assert broken(whip(), reel) == []  # only what winds up counts
 
 
 def test_a_separation_window_outside_the_law_is_a_should_for_def() -> None:
@@ -419,7 +428,7 @@ def test_more_supply_pressure_asks_for_a_higher_rating() -> None:
 
 def test_a_reel_drum_tighter_than_two_bores_gives_no_flow_figure() -> None:
     tight = derived(position(retrieval=Retrieval.REEL, reel={"drum_diameter_m": 0.06}))
-    wide_bore = hose(construction=HoseConstruction.SOFTWALL, bore_m=0.038)
+    wide_bore = hose(minimum_bend_radius_m=0.03, bore_m=0.038)
     assert broken(wide_bore, tight) == [RuleId.FLOW_DATA_KNOWN]
 
 

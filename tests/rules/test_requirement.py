@@ -31,6 +31,7 @@ from spoutline.rules.declared.registry import RULES, RuleId
 from spoutline.rules.derive.turn import turn_angle_rad
 
 DIESEL, DEF = LiquidFamily.DIESEL, LiquidFamily.DEF
+HARDWALL, SOFTWALL = HoseConstruction.HARDWALL, HoseConstruction.SOFTWALL
 FOOT = 0.3048  # exact, NIST SP 811
 LONG_CHAIN = (Slot.WHIP_HOSE, Slot.BREAKAWAY, Slot.CURB_HOSE, Slot.SWIVEL, Slot.NOZZLE)
 
@@ -298,11 +299,31 @@ def test_a_filler_beyond_the_hose_limit_and_a_long_marine_hose_are_said() -> Non
     assert RuleId.MARINE_HOSE_PROTECTION in ids(derived(boat))
 
 
-def test_the_construction_follows_the_retrieval() -> None:
-    assert derived(position()).hose_construction is None
-    # EN 1360 type 1 (textile) for reels; the rest common practice, no source
-    assert derived(position(retrieval=Retrieval.REEL)).hose_construction is HoseConstruction.SOFTWALL
-    assert derived(position(retrieval=Retrieval.RETRACTOR)).hose_construction is HoseConstruction.HARDWALL
+@pytest.mark.parametrize("jurisdiction", ["us_general", "us_vapour_rules"])
+@pytest.mark.parametrize("retrieval", Retrieval)
+def test_fuel_hose_in_the_united_states_is_hardwall_and_def_hose_need_not_be(
+    jurisdiction: str, retrieval: Retrieval
+) -> None:
+    # common practice, no source: the listing asks for hardwall; DEF carries no listing
+    at = tables(jurisdiction)
+    for family in (LiquidFamily.GASOLINE, DIESEL, LiquidFamily.KEROSENE, LiquidFamily.FUEL_OIL):
+        assert derived(position(family, 0, retrieval=retrieval), rule_tables=at).hose_construction is HARDWALL
+    of_def = derived(position(DEF, 0, retrieval=retrieval), rule_tables=at).hose_construction
+    assert of_def is {Retrieval.NONE: None, Retrieval.RETRACTOR: HARDWALL, Retrieval.REEL: SOFTWALL}[retrieval]
+
+
+def test_europe_takes_either_hose_and_softwall_on_reels() -> None:
+    # EN 1360: type 1 (textile) for reels and bends, type 2 (helix) besides; a retractor's clamp flattens softwall
+    at = tables("europe")
+    assert derived(position(), rule_tables=at).hose_construction is None
+    assert derived(position(retrieval=Retrieval.REEL), rule_tables=at).hose_construction is SOFTWALL
+    assert derived(position(retrieval=Retrieval.RETRACTOR), rule_tables=at).hose_construction is HARDWALL
+
+
+def test_a_jurisdiction_can_set_another_construction() -> None:
+    softer = changed(tables(), HOSE_CONSTRUCTION_PLAIN="any", HOSE_CONSTRUCTION_REEL="softwall")
+    assert derived(position(), rule_tables=softer).hose_construction is None
+    assert derived(position(retrieval=Retrieval.REEL), rule_tables=softer).hose_construction is SOFTWALL
 
 
 def test_the_wanted_flow_of_gasoline_into_cars_never_exceeds_the_law() -> None:

@@ -75,6 +75,8 @@ class LimitId(StrEnum):
     HOSE_CONSTRUCTION_PLAIN = "hose.construction_plain"  # text: hardwall, softwall or any
     HOSE_CONSTRUCTION_RETRACTOR = "hose.construction_retractor"
     HOSE_CONSTRUCTION_REEL = "hose.construction_reel"
+    HOSE_CONSTRUCTION_DEF = "hose.construction_def"  # DEF that hangs free; with a retractor as for fuel
+    HOSE_CONSTRUCTION_DEF_REEL = "hose.construction_def_reel"
     HOSE_LOW_PERMEATION = "hose.low_permeation_required"  # bool, gasoline only
     HOSE_PERMEATION_MAX = "hose.permeation_max"
     # breakaway and pull

@@ -81,6 +81,15 @@ def suits(
 
 
 RETRIEVALS = {"plain": None, "retractor": HoseConstruction.HARDWALL, "reel": HoseConstruction.SOFTWALL}
+
+
+def built(scheme: ListingScheme, retrieval: str, duty: str) -> HoseConstruction | None:
+    """Hardwall for fuel under UL listings (common practice, no source); softwall on European reels (EN 1360)."""
+    if scheme is ListingScheme.UL:
+        return HoseConstruction.HARDWALL
+    return HoseConstruction.SOFTWALL if duty == "reel" else RETRIEVALS[retrieval]
+
+
 LATCHES = ((False, False), (False, True), (True, True))
 OUTLETS = {
     ListingScheme.UL: [outlet(ThreadStandard.NPT, "3/4"), outlet(ThreadStandard.NPT, "1")],
@@ -118,7 +127,7 @@ def test_every_fuel_without_recovery_has_a_chain_for_every_outlet(sound, scheme,
             services={NozzleService.GASOLINE} if gasoline else DUTY_SERVICES[duty],
             least_flow_l_min=CEILING_L_MIN["car" if gasoline and duty == "reel" else duty]
             * (1 if scheme is ListingScheme.UL else 0.85),
-            construction=HoseConstruction.SOFTWALL if duty == "reel" else RETRIEVALS[retrieval],
+            construction=built(scheme, retrieval, duty),
             at_nozzle=at_nozzle,
             low_permeation=gasoline and scheme is ListingScheme.UL,
             enhanced=gasoline and scheme is ListingScheme.UL,
@@ -152,7 +161,7 @@ def test_gasoline_with_recovery_has_a_chain_for_coaxial_and_split_outlets(sound,
             services={NozzleService.GASOLINE},
             least_flow_l_min=CEILING_L_MIN["car" if duty == "reel" else duty]
             * (1 if scheme is ListingScheme.UL else 0.85),
-            construction=HoseConstruction.SOFTWALL if duty == "reel" else RETRIEVALS[retrieval],
+            construction=built(scheme, retrieval, duty),
             at_nozzle=at_nozzle,
             low_permeation=scheme is ListingScheme.UL,
             latch=latch,

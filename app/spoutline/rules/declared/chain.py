@@ -69,7 +69,15 @@ _PULL_AND_HOSE: tuple[Rule, ...] = (
         L.HOSE_CONSTRUCTION_PLAIN,
         L.HOSE_CONSTRUCTION_RETRACTOR,
         L.HOSE_CONSTRUCTION_REEL,
+        L.HOSE_CONSTRUCTION_DEF,
+        L.HOSE_CONSTRUCTION_DEF_REEL,
         facts=("construction", "construction_asked"),
+    ),
+    declared(
+        RuleId.HOSE_DRUM,
+        Asked.HOSE_CONSTRUCTION,
+        "part data against the drum",
+        facts=("bend_radius", "drum_radius"),
     ),
     declared(
         RuleId.HOSE_LOW_PERMEATION,

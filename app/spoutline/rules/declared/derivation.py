@@ -194,6 +194,8 @@ DERIVATION_RULES: tuple[Rule, ...] = (
         L.HOSE_CONSTRUCTION_PLAIN,
         L.HOSE_CONSTRUCTION_RETRACTOR,
         L.HOSE_CONSTRUCTION_REEL,
+        L.HOSE_CONSTRUCTION_DEF,
+        L.HOSE_CONSTRUCTION_DEF_REEL,
         facts=("retrieval", "construction"),
     ),
     _derives(

@@ -82,7 +82,6 @@ class RuleId(StrEnum):
     PART_IN_SLOT = "part_in_slot"
     PART_STATUS = "part_status"
     PART_PRICE = "part_price"
-    PRICE_UNUSUAL = "price_unusual"
     PART_REFUSED = "part_refused"
     PART_LEAD_TIME = "part_lead_time"
     PART_SCHEME = "part_scheme"
@@ -128,6 +127,7 @@ class RuleId(StrEnum):
     ADAPTOR_ADDS_JOINT = "adaptor_adds_joint"
     SWIVEL_PLANES = "swivel_planes"
     HOSE_CONSTRUCTION = "hose_construction"
+    HOSE_DRUM = "hose_drum"
     HOSE_LOW_PERMEATION = "hose_low_permeation"
     HOSE_PERMEATION_RATE = "hose_permeation_rate"
     HOSE_SINGLE_LENGTH = "hose_single_length"
@@ -144,6 +144,7 @@ class RuleId(StrEnum):
     CHAIN_ORDER = "chain_order"
     SPLITTER_PLACE = "splitter_place"
     PINNED_PART_MISSING = "pinned_part_missing"
+    PRICE_UNUSUAL = "price_unusual"
     FENCED_HOSE_TO_SECURE = "fenced_hose_to_secure"
     FENCED_HOSE_ON_REEL = "fenced_hose_on_reel"
 

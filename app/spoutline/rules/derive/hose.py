@@ -49,6 +49,19 @@ def length_limit_id(position: Position, site: Site) -> LimitId:
     return LimitId.HOSE_LENGTH_MAX_FENCED if site.fenced else LimitId.HOSE_LENGTH_MAX
 
 
+def construction_limit_id(position: Position) -> LimitId:
+    """Return the row that says how the curb hose is built here: on a reel, with a retractor, or hanging free.
+
+    Parameters: ``position``, its liquid and retrieval. Source: common practice; DEF carries no listing.
+    """
+    is_def = position.liquid.family is LiquidFamily.DEF
+    if is_on_reel(position):
+        return LimitId.HOSE_CONSTRUCTION_DEF_REEL if is_def else LimitId.HOSE_CONSTRUCTION_REEL
+    if position.retrieval is Retrieval.RETRACTOR:
+        return LimitId.HOSE_CONSTRUCTION_RETRACTOR
+    return LimitId.HOSE_CONSTRUCTION_DEF if is_def else LimitId.HOSE_CONSTRUCTION_PLAIN
+
+
 def impossible_fillers(notes: Derivation) -> tuple[Refused, ...]:
     """Return a refusal for each filler whose legs in plan are shorter than the straight way.
 
@@ -164,11 +177,7 @@ def _derive_reach(notes: Derivation, needed: ReachNeeded, limit_row: LimitId, ma
 
 def _derive_construction(notes: Derivation) -> HoseConstruction | None:
     position = notes.position
-    row = LimitId.HOSE_CONSTRUCTION_PLAIN
-    if is_on_reel(position):
-        row = LimitId.HOSE_CONSTRUCTION_REEL
-    elif position.retrieval is Retrieval.RETRACTOR:
-        row = LimitId.HOSE_CONSTRUCTION_RETRACTOR
+    row = construction_limit_id(position)
     asked = notes.tables.jurisdiction.text(row)
     notes.line(
         RuleId.ASKS_HOSE_CONSTRUCTION,

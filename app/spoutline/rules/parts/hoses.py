@@ -12,9 +12,8 @@ from spoutline.model.part import HoseData
 from spoutline.model.port import FlowPath
 from spoutline.model.quantity import Dimension, Fact, Quantity
 from spoutline.model.requirement import Slot
-from spoutline.model.survey import Retrieval
 from spoutline.rules.declared.registry import RuleId
-from spoutline.rules.derive.hose import is_on_reel, length_limit_id
+from spoutline.rules.derive.hose import construction_limit_id, is_on_reel, length_limit_id
 from spoutline.rules.derive.turn import turn_angle_rad
 from spoutline.rules.parts.candidate import Candidate, PartRule
 from spoutline.rules.parts.figures import flow_ceiling_m3_s, part_resistance_ohm, passage_area_m2
@@ -35,14 +34,23 @@ def built_as_asked(candidate: Candidate) -> Iterator[Finding]:
     asked, construction = candidate.requirement.hose_construction, _hose(candidate).construction
     if candidate.slot is not Slot.CURB_HOSE or asked in (None, construction):
         return
-    position = candidate.requirement.position
-    row = LimitId.HOSE_CONSTRUCTION_PLAIN
-    if is_on_reel(position):
-        row = LimitId.HOSE_CONSTRUCTION_REEL
-    elif position.retrieval is Retrieval.RETRACTOR:
-        row = LimitId.HOSE_CONSTRUCTION_RETRACTOR
     facts = (Fact("construction", construction), Fact("construction_asked", asked or ""))
+    row = construction_limit_id(candidate.requirement.position)
     yield candidate.broken(RuleId.HOSE_CONSTRUCTION, *facts, limits=(row,))
+
+
+def winds_onto_the_drum(candidate: Candidate) -> Iterator[Finding]:
+    """Ask: the drum (m, center line of the hose) keeps the least bend radius of the hose. Source: part data."""
+    data, position = _hose(candidate), candidate.requirement.position
+    if candidate.slot is not Slot.CURB_HOSE or not is_on_reel(position):
+        return
+    drum = position.reel.drum_diameter_m / 2.0
+    if data.minimum_bend_radius_m > drum + _TOLERANCE_M:
+        yield candidate.broken(
+            RuleId.HOSE_DRUM,
+            Quantity("bend_radius", data.minimum_bend_radius_m, Dimension.LENGTH),
+            Quantity("drum_radius", drum, Dimension.LENGTH),
+        )
 
 
 def low_permeation_as_asked(candidate: Candidate) -> Iterator[Finding]:
@@ -162,6 +170,7 @@ def resistance_per_length(candidate: Candidate) -> Iterator[Finding]:
 
 HOSE_RULES: tuple[PartRule, ...] = (
     built_as_asked,
+    winds_onto_the_drum,
     low_permeation_as_asked,
     within_length_limit,
     whip_long_enough,
