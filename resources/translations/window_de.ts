@@ -2272,6 +2272,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>No position is surveyed yet: say what each of them sells, then quote.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No quotation yet</source>
    <translation type="unfinished" />
   </message>
@@ -2317,6 +2321,14 @@
   </message>
   <message>
    <source>Not ready</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Not surveyed yet</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Not surveyed yet, and not quoted: {0}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -3377,6 +3389,10 @@
   </message>
   <message>
    <source>Saving…</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Say what this position sells, for what, and whether vapor is recovered. Until then it is not quoted.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -4773,6 +4789,10 @@
   </message>
   <message>
    <source>not stated</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>not surveyed yet</source>
    <translation type="unfinished" />
   </message>
   <message>

@@ -396,3 +396,20 @@ def _priced_as_if_mistyped(part: Any, currency: str) -> float | None:
     if price is None or part.hose is not None:
         return None
     return 100.0 if part.number == "LS-B101" else float(price)
+
+
+def test_a_plan_names_what_nobody_answered_and_keeps_status_and_exit_code(
+    spoutline: Any, written: Callable[..., Path]
+) -> None:
+    path = written({"label": "1"}, {"label": "2", "liquid": {"family": "diesel", "blend_percent": 5}, "duty": "car"})
+    done = spoutline("plan", path, "--json")
+    assert done.code == 0
+    untouched, told = json.loads(done.out)["positions"]
+    assert (untouched["status"], told["status"]) == ("fits", "fits")
+    assert {"liquid.family", "duty"} <= set(untouched["assumed"])
+    assert not {"liquid.family", "liquid.blend_percent", "duty"} & set(told["assumed"])
+    text = spoutline("plan", path).out
+    assert "Nobody answered, so usual values are assumed: liquid, blend, duty" in text
+    # outlet strength and pressure: once for the station, among no position's findings
+    assert text.count("The pull that the dispenser outlet bears is not surveyed") == 1
+    assert text.count("are not surveyed at any position") == 1

@@ -9,6 +9,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from spoutline.cli.sources import SourceNotes
 from spoutline.documents.content.grouping import like_positions
 from spoutline.explain.phrases.paper_words import PaperWord
+from spoutline.explain.plan.assumed import assumed_sentence, own_findings, station_lines
 from spoutline.explain.plan.story import Story
 from spoutline.model.check import Outcome
 from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
@@ -46,7 +47,8 @@ class _SiteText:
         yield f"Catalog: {self.site_plan.provenance.catalogue_edition}"
         yield from self.positions()
         yield from ("", "Sum", *self.sum())
-        yield from ("", "Ask before work starts", *_bullets(jurisdiction.questions)) if jurisdiction.questions else ()
+        questions = (*station_lines(self.site_plan.positions, self.story), *jurisdiction.questions)
+        yield from ("", "Ask before work starts", *_bullets(questions)) if questions else ()
         yield from ("", "Sources", *self.notes.lines(_WIDTH))
         yield from ("", *_wrapped(self.story.phrases.text["advice"], ""))
 
@@ -82,6 +84,8 @@ class _SiteText:
         head = self.head(plan)
         yield head
         yield "=" * min(len(head), _WIDTH)
+        assumed = assumed_sentence(plan.position, self.story)
+        yield from _wrapped(assumed, "  ") if assumed else ()
         if plan.refusal:
             yield from self.refusal(plan)
         if plan.conflict:
@@ -91,7 +95,7 @@ class _SiteText:
             yield from _table([self.line(line) for line in plan.requirement.lines])
         if plan.chosen:
             yield from self.chosen(plan, plan.chosen)
-        yield from self.findings(plan.findings)
+        yield from self.findings(own_findings(plan.findings))
         if plan.chosen and plan.chosen.checks:
             yield from ("  Checks", *self.checks(plan.chosen))
         if plan.chosen and plan.alternatives:

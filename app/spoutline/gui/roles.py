@@ -26,3 +26,4 @@ class Tone(StrEnum):
     QUESTION = "question"
     NOTE = "note"
     WORKING = "working"
+    OPEN = "open"  # nobody surveyed it yet

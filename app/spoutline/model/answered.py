@@ -7,11 +7,13 @@ person gave it, even if the value is the usual one. Equality looks at values alo
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from enum import StrEnum
 from typing import Any, TypeVar
 
 from pydantic import BaseModel
 
-from spoutline.model.survey import Position, Survey
+from spoutline.model.liquid import LiquidFamily
+from spoutline.model.survey import Duty, Position, Retrieval, Site, Survey
 
 FieldPath = tuple[str | int, ...]
 _MARKS = frozenset({"format", "version"})  # of the document: nobody answers them
@@ -97,3 +99,117 @@ def _without_empty(document: dict[str, Any], model: BaseModel) -> dict[str, Any]
             kept = [_without_empty(one, of) if isinstance(of, BaseModel) else one for one, of in pairs]
         found[name] = kept
     return found
+
+
+class AssumedTopic(StrEnum):
+    """What a person reads of the fields that nobody answered, in the order of the questions."""
+
+    LIQUID = "liquid"
+    BLEND = "blend"
+    DUTY = "duty"
+    VAPOUR = "vapour"
+    OUTLET = "outlet"
+    FILLER = "filler"
+    HOOK = "hook"
+    RETRIEVAL = "retrieval"
+    RETRACTOR = "retractor"
+    REEL = "reel"
+    FLOW_WANTED = "flow_wanted"
+    HOLD_OPEN = "hold_open"
+    PREPAY = "prepay"
+    OVERHEAD = "overhead"
+    FLAMMABLE_ZONE = "flammable_zone"
+
+
+# Fields that decide a set, with the topic they are told under; of the station as a whole where there is none.
+_DECIDING: dict[FieldPath, AssumedTopic | None] = {
+    ("liquid", "family"): AssumedTopic.LIQUID,
+    ("liquid", "blend_percent"): AssumedTopic.BLEND,
+    ("duty",): AssumedTopic.DUTY,
+    ("vapour_today",): AssumedTopic.VAPOUR,
+    ("vapour_wanted",): AssumedTopic.VAPOUR,
+    ("outlet", "thread"): AssumedTopic.OUTLET,
+    ("outlet", "size"): AssumedTopic.OUTLET,
+    ("outlet", "gender"): AssumedTopic.OUTLET,
+    ("outlet", "path"): AssumedTopic.OUTLET,
+    ("outlet", "height_m"): AssumedTopic.OUTLET,
+    ("outlet", "direction"): AssumedTopic.OUTLET,
+    ("outlet", "pull_strength_n"): None,
+    ("filler", "distance_m"): AssumedTopic.FILLER,
+    ("filler", "height_m"): AssumedTopic.FILLER,
+    ("hook", "distance_m"): AssumedTopic.HOOK,
+    ("hook", "height_m"): AssumedTopic.HOOK,
+    ("retrieval",): AssumedTopic.RETRIEVAL,
+    ("retractor", "height_m"): AssumedTopic.RETRACTOR,
+    ("retractor", "clamp_fraction"): AssumedTopic.RETRACTOR,
+    ("retractor", "force_n"): AssumedTopic.RETRACTOR,
+    ("reel", "drum_diameter_m"): AssumedTopic.REEL,
+    ("reel", "turns_left"): AssumedTopic.REEL,
+    ("supply", "pressure_kpa"): None,
+    ("supply", "maximum_flow_l_min"): None,
+    ("supply", "wanted_flow_l_min"): AssumedTopic.FLOW_WANTED,
+    ("hold_open_wanted",): AssumedTopic.HOLD_OPEN,
+    ("prepay",): AssumedTopic.PREPAY,
+    ("overhead",): AssumedTopic.OVERHEAD,
+    ("in_flammable_zone",): AssumedTopic.FLAMMABLE_ZONE,
+}
+_MAIN = (("liquid", "family"), ("liquid", "blend_percent"), ("duty",), ("vapour_today",), ("vapour_wanted",))
+_OF_SITE: tuple[FieldPath, ...] = (
+    ("jurisdiction",),
+    ("climate", "low_c"),
+    ("climate", "high_c"),
+    ("currency",),
+    ("service",),
+    ("fenced",),
+)
+
+
+def assumptions(position: Position) -> tuple[str, ...]:
+    """Return the fields that decide the set and that nobody answered, as ``outlet.height_m``, in a fixed order.
+
+    Names, notes and what a person decides are no assumptions; nor is a field that is not read here, as the drum of a
+    position without a reel.
+    """
+    silent = assumed_fields(position)
+    return tuple(".".join(map(str, path)) for path in _DECIDING if path in silent and _is_read(path, position))
+
+
+def assumed_topics(position: Position) -> tuple[AssumedTopic, ...]:
+    """Return what was assumed in the words of the questions, each once; what is asked of the station is left out."""
+    silent = assumed_fields(position)
+    topics = (topic for path, topic in _DECIDING.items() if path in silent and _is_read(path, position))
+    return tuple(dict.fromkeys(topic for topic in topics if topic is not None))
+
+
+def site_assumptions(site: Site) -> tuple[str, ...]:
+    """Return the fields of the station that decide sets and that nobody answered."""
+    given = answered(site)
+    return tuple(".".join(map(str, path)) for path in _OF_SITE if path not in given)
+
+
+def is_surveyed(position: Position) -> bool:
+    """Say whether anybody answered a main question: liquid, blend, duty or vapour recovery."""
+    return not assumed_fields(position).issuperset(_MAIN)
+
+
+def surveyed_only(survey: Survey) -> Survey | None:
+    """Return the survey without the positions that are not surveyed yet; None where none is surveyed."""
+    kept = tuple(one for one in survey.positions if is_surveyed(one))
+    if len(kept) == len(survey.positions):
+        return survey
+    return survey.model_copy(update={"positions": kept}) if kept else None
+
+
+def _is_read(path: FieldPath, position: Position) -> bool:
+    on_reel = position.duty is Duty.REEL or position.retrieval is Retrieval.REEL
+    is_def = position.liquid.family is LiquidFamily.DEF
+    match path[0]:
+        case "retractor":
+            return position.retrieval is Retrieval.RETRACTOR
+        case "reel":
+            return on_reel
+        case "in_flammable_zone":
+            return is_def
+        case "hook":
+            return not on_reel
+    return path != ("liquid", "blend_percent") or not is_def

@@ -25,6 +25,7 @@ from spoutline.documents.content.site_sections import position_liquid
 from spoutline.documents.drawing.flow_chart import flow_chart
 from spoutline.documents.drawing.position import position_drawing
 from spoutline.explain.phrases.paper_words import PaperWord as Word
+from spoutline.explain.plan.assumed import assumed_sentence, own_findings
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
 from spoutline.model.finding import Finding, Severity, SubjectKind
@@ -123,6 +124,12 @@ def _head_rows(like: LikePositions, story: Story) -> Iterator[Named]:
         height = story.height(filler.height_m)
         text = story.phrases.fill("filler_data", label=filler.label, distance=distance, height=height)
         yield Named(story.word(Word.FILLER), text)
+    assumed = {one.label: assumed_sentence(one, story) for one in like.positions}
+    told = tuple(dict.fromkeys(text for text in assumed.values() if text))
+    for text in told:
+        labels = [label for label, own in assumed.items() if own == text]
+        of = "" if len(labels) == len(assumed) else f"{', '.join(labels)}: "
+        yield Named(story.word(Word.ASSUMED), f"{of}{text}")
     for one in like.positions:
         if one.notes.strip():
             text = one.notes.strip() if len(like.positions) == 1 else f"{one.label}: {one.notes.strip()}"
@@ -155,7 +162,7 @@ def _drawing_blocks(plan: PositionPlan, story: Story) -> Iterator[Block]:
 
 def _finding_blocks(plan: PositionPlan, story: Story, references: References) -> Iterator[Block]:
     yield Heading(story.word(Word.FINDINGS), 2)
-    findings = story.gravest_first(all_findings(plan))
+    findings = story.gravest_first(own_findings(all_findings(plan)))
     if not findings:
         yield Paragraph(story.word(Word.NO_FINDINGS))
         return

@@ -19,6 +19,7 @@ from spoutline.documents.content.blocks import (
 )
 from spoutline.documents.content.totals import BillLine, Total, position_lines, site_lines, total_of
 from spoutline.explain.phrases.paper_words import PaperWord as Word
+from spoutline.explain.plan.assumed import station_lines
 from spoutline.explain.plan.sets_head import sets_head
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
@@ -47,6 +48,8 @@ def site_blocks(
     yield KeyValues((*_site_rows(site_plan, story, dated), *_built_rows(site_plan, records, story)))
     yield Heading(story.word(Word.POSITIONS), 2)
     yield _positions_table(site_plan, story)
+    for line in station_lines(site_plan.positions, story):
+        yield Paragraph(line, Role.NOTE)
     yield Heading(story.word(Word.WHOLE_SITE), 2)
     yield from _consolidated(site_plan, story)
 

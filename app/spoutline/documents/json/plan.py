@@ -310,6 +310,7 @@ class PositionRecord(_Record):
     label: str
     dispenser: str
     status: PlanStatus
+    assumed: tuple[str, ...] = Field((), description="Fields of the survey that decide the set and nobody answered.")
     keeps_every_must: bool = Field(description="True where a set is chosen and no must is broken or left unproved.")
     requirement: RequirementRecord | None
     set: tuple[LinkRecord, ...]
@@ -331,6 +332,7 @@ class SiteRecord(_Record):
     jurisdiction: str
     jurisdiction_title: str
     currency: str
+    assumed: tuple[str, ...] = Field((), description="Fields of the station that decide sets and nobody answered.")
 
 
 class ProvenanceRecord(_Record):

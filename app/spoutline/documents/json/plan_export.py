@@ -6,6 +6,7 @@ from typing import Any
 
 from spoutline.documents.json import plan as record
 from spoutline.explain.plan.story import Story
+from spoutline.model.answered import assumptions, site_assumptions
 from spoutline.model.check import Bound, Check
 from spoutline.model.finding import Finding
 from spoutline.model.part import Part
@@ -70,6 +71,7 @@ def plan_document(site_plan: SitePlan, story: Story) -> record.PlanDocument:
             jurisdiction=site_plan.jurisdiction.id,
             jurisdiction_title=site_plan.jurisdiction.title,
             currency=site.currency,
+            assumed=site_assumptions(site),
         ),
         positions=tuple(_position(plan, site.currency, story) for plan in site_plan.positions),
     )
@@ -81,6 +83,7 @@ def _position(plan: PositionPlan, currency: str, story: Story) -> record.Positio
         label=plan.position.label,
         dispenser=plan.position.dispenser,
         status=plan.status,
+        assumed=assumptions(plan.position),
         keeps_every_must=plan.keeps_every_must,
         requirement=_requirement(plan, story),
         set=_links(chosen, currency) if chosen else (),

@@ -23,6 +23,7 @@ class PaperWord(StrEnum):
     CLIMATE = "climate"
     SERVICE = "service"
     FENCED = "fenced"
+    ASSUMED = "assumed"
     DATE = "date"
     CATALOGUE = "catalogue"
     RULES = "rules"

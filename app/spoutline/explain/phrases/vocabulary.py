@@ -12,6 +12,7 @@ from spoutline.calc.liquids import LiquidWarning
 from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.phrases.part_words import PartWord
 from spoutline.explain.phrases.quotation_words import QuotationWord
+from spoutline.model.answered import AssumedTopic
 from spoutline.model.check import CheckId, Outcome
 from spoutline.model.finding import Severity, SubjectKind, Verdict
 from spoutline.model.limit import LimitStatus
@@ -58,6 +59,7 @@ _LISTS: Final[tuple[type[StrEnum], ...]] = (
     Verdict,
     SubjectKind,
     Outcome,
+    AssumedTopic,
     LimitStatus,
     PlanStatus,
     RefusalStatus,
@@ -130,6 +132,11 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "margin_less": ("step",),
     "margin_short": ("step",),
     "permeation_year": ("temperature", "loss", "low"),
+    "assumed": ("topics",),
+    "not_surveyed": (),
+    "station_outlet": ("positions", "force"),
+    "station_supply": ("positions", "pressure"),
+    "every_position": (),
     "lies_on_ground": ("length",),
     "does_not_move": ("temperature",),
     "hangs_below_ground": ("length",),

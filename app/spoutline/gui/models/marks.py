@@ -2,20 +2,33 @@
 
 from __future__ import annotations
 
+from spoutline.explain.plan.assumed import own_findings
 from spoutline.gui.roles import Tone
+from spoutline.model.answered import is_surveyed
 from spoutline.model.check import Check, Outcome
 from spoutline.model.finding import Finding, Severity, Verdict
 from spoutline.model.plan import JudgedSet, PlanStatus, PositionPlan
+from spoutline.model.survey import Position
+
+
+def tone_of_position(position: Position | None, plan: PositionPlan | None) -> Tone:
+    """Return the mark of a planned position; whatever its plan, one that nobody surveyed is open."""
+    if position is not None and not is_surveyed(position):
+        return Tone.OPEN
+    return tone_of_plan(plan)
 
 
 def tone_of_plan(plan: PositionPlan | None) -> Tone:
-    """Return the mark of a position; ``WORKING`` while there is no plan yet."""
+    """Return the mark of a position; ``WORKING`` while there is no plan yet.
+
+    What is asked of the station as a whole marks none of its positions.
+    """
     if plan is None:
         return Tone.WORKING
     if plan.status is not PlanStatus.FITS or plan.chosen is None:
         return Tone.BAD
     tones = {tone_of_check(check) for check in plan.chosen.checks} | {
-        tone_of_finding(finding) for finding in plan.findings
+        tone_of_finding(finding) for finding in own_findings(plan.findings)
     }
     for tone in (Tone.BAD, Tone.QUESTION, Tone.CAUTION):
         if tone in tones:

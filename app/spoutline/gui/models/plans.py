@@ -6,7 +6,7 @@ from PySide6.QtCore import QObject, Signal
 
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
 from spoutline.gui.models.kept_plans import KeptPlans, PlanKey, weight_of
-from spoutline.gui.models.marks import tone_of_plan
+from spoutline.gui.models.marks import tone_of_position
 from spoutline.gui.roles import Tone
 from spoutline.gui.session import Changed, Session
 from spoutline.model.plan import PositionPlan
@@ -53,7 +53,8 @@ class Plans(QObject):
 
     def tone(self, label: str) -> Tone:
         """Return the mark of a position."""
-        return Tone.BAD if self.trouble(label) else tone_of_plan(self.plan(label))
+        position = self._session.survey.position(label)
+        return Tone.BAD if self.trouble(label) else tone_of_position(position, self.plan(label))
 
     def forget(self) -> None:
         """Make all plans anew: the rules have changed."""

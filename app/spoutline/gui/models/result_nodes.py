@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from spoutline.explain.plan.assumed import own_findings
 from spoutline.explain.plan.story import Story
 from spoutline.gui.models.marks import lead_time_days, tone_of_check, tone_of_finding, tone_of_severity
 from spoutline.gui.models.node_tree import Node
@@ -76,7 +77,7 @@ def finding_titles() -> tuple[str, ...]:
 
 def finding_nodes(plan: PositionPlan, story: Story) -> tuple[Node, ...]:
     """Return the findings of a plan grouped by weight, the gravest first, questions within their group."""
-    return grouped_findings(plan.findings, story)
+    return grouped_findings(own_findings(plan.findings), story)
 
 
 def grouped_findings(findings: tuple[Finding, ...], story: Story) -> tuple[Node, ...]:

@@ -161,6 +161,8 @@ class ShownSets(QObject):
 
     def tone(self, label: str) -> Tone:
         """Return the mark of a position."""
+        if self.source is SetsSource.PLAN:
+            return self._plans.tone(label)
         return Tone.BAD if self.trouble(label) else tone_of_plan(self.plan(label))
 
     def head(self, story: Story) -> str:

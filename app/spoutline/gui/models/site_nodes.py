@@ -18,6 +18,7 @@ _WORDS = {
     Tone.QUESTION: "a question is open",
     Tone.NOTE: "fits",
     Tone.WORKING: "being planned",
+    Tone.OPEN: "not surveyed yet",
 }
 
 

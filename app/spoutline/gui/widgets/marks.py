@@ -29,7 +29,7 @@ def paint_mark(painter: QPainter, box: QRectF, tone: Tone, colours: Colours) -> 
     """Paint the mark of ``tone`` into ``box``.
 
     Good: a disc with a tick; caution: a triangle; bad: an octagon with a cross; question: a rhomb; note: a ring;
-    working: three dots.
+    working: three dots; open: a dotted square.
     """
     painter.save()
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
@@ -58,6 +58,11 @@ def paint_mark(painter: QPainter, box: QRectF, tone: Tone, colours: Colours) -> 
             painter.setPen(QPen(colour, box.width() * 0.12))
             inset = box.width() * 0.1
             painter.drawEllipse(box.adjusted(inset, inset, -inset, -inset))
+        case Tone.OPEN:
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.setPen(QPen(colour, box.width() * 0.12, Qt.PenStyle.DotLine))
+            inset = box.width() * 0.12
+            painter.drawRect(box.adjusted(inset, inset, -inset, -inset))
         case Tone.WORKING:
             for place in (0.18, 0.5, 0.82):
                 radius = box.width() * 0.11

@@ -117,6 +117,7 @@ def tone_colour(tone: Tone, colours: Colours) -> QColor:
         Tone.QUESTION: colours.question,
         Tone.NOTE: colours.note,
         Tone.WORKING: colours.frame,
+        Tone.OPEN: colours.frame,
     }
     return QColor(named[tone])
 

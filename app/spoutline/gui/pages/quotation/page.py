@@ -37,6 +37,7 @@ from spoutline.gui.pages.quotation.work import (
 )
 from spoutline.gui.session import Changed
 from spoutline.gui.wording import tr
+from spoutline.model.answered import is_surveyed, surveyed_only
 from spoutline.model.faults import Cancelled, InputFault
 from spoutline.model.part_ref import PartRef
 from spoutline.model.quotation import Quotation, QuotationStatus
@@ -121,9 +122,13 @@ class QuotationPage(QWidget):
         session.settle()  # a survey still on its way into the book has no revision to tie its quotation to
         stored, survey = session.stored, session.survey
         origin = (stored.id, stored.revision) if stored.survey == survey else None
+        quoted = surveyed_only(survey)
+        if quoted is None:
+            self.panel.say(tr("No position is surveyed yet: say what each of them sells, then quote."))
+            return
         follows = self._newest
         self._quotes_session = True
-        self._quote(Wanted(survey=survey, origin=origin, terms=self.terms.in_hand, follows=follows, is_anew=False))
+        self._quote(Wanted(survey=quoted, origin=origin, terms=self.terms.in_hand, follows=follows, is_anew=False))
 
     def quote_anew(self, stored: StoredQuotation | None = None) -> None:
         """Quote a quotation of the book again: its own survey and terms, catalogue and prices of today."""
@@ -322,10 +327,16 @@ class QuotationPage(QWidget):
         if made.in_hand.is_kept:
             self.panel.say(tr("Quoted again: it is what the book holds as revision {0}.").format(made.in_hand.revision))
         session = self._context.session
-        if made.wanted.origin and made.wanted.origin[0] == session.stored.id and made.wanted.survey != session.survey:
+        if (
+            made.wanted.origin
+            and made.wanted.origin[0] == session.stored.id
+            and made.wanted.survey != surveyed_only(session.survey)
+        ):
             self.panel.say(
                 tr("Quoted on the survey as it was before. It has been changed since: quote this survey for that.")
             )
+        elif left_out := [one.label for one in session.survey.positions if not is_surveyed(one)]:
+            self.panel.say(tr("Not surveyed yet, and not quoted: {0}").format(", ".join(left_out)))
 
     def _fail_quoting(self, fault: Exception) -> None:
         self._end_quoting("")

@@ -20,6 +20,7 @@ from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.marks import Mark
 from spoutline.gui.widgets.notice_bar import NoticeBar, Offer
 from spoutline.gui.wording import tr
+from spoutline.model.answered import surveyed_only
 from spoutline.model.quotation import Quotation
 from spoutline.model.quotation_terms import PriceOverride
 
@@ -97,7 +98,7 @@ class QuotationPanel(QWidget):
             today,
             is_stepping=is_stepping,
             is_quoting=is_quoting,
-            survey_changed=same_survey and made is not None and made.pins.survey != session.survey,
+            survey_changed=same_survey and made is not None and made.pins.survey != surveyed_only(session.survey),
         )
         self.prices.allow(hand.quotation is not None and not hand.is_older and not is_stepping)
         self.book.allow(not is_stepping)

@@ -9,6 +9,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.explain.plan.agreed_words import broken_musts, standing_sentence
+from spoutline.explain.plan.assumed import assumed_sentence
 from spoutline.explain.plan.story import Story
 from spoutline.gui.edits.remedies import after_relaxation, after_way_out
 from spoutline.gui.models.marks import lead_time_days, tone_of_plan
@@ -146,8 +147,12 @@ class OutcomeCard(QFrame):
             self._facts_label.setText(trouble)
             self.price_label.clear()
             return
-        self._show_plan(plan)
-        self._show_standing(plan)
+        if self._is_open():
+            self._show_open()
+        else:
+            self._show_plan(plan)
+            self._show_standing(plan)
+        self._show_assumed()
 
     def _show_standing(self, plan: PositionPlan) -> None:
         """Say whether an agreed set still serves, and if not, why; offer a new plan beside it."""
@@ -165,6 +170,26 @@ class OutcomeCard(QFrame):
         self._reasons.addWidget(row)
         if plan.refusal is None and plan.chosen is not None and not plan.keeps_every_must:
             self._add_sentences(broken_musts(plan, story))
+
+    def _is_open(self) -> bool:
+        """Whether nobody surveyed the position in focus, so that its planned set says nothing."""
+        sets, label = self._context.sets, self._context.session.label
+        return sets.source is SetsSource.PLAN and sets.tone(label) is Tone.OPEN
+
+    def _show_open(self) -> None:
+        """Say what is missing before a set means anything; no price, since nobody asked for this set."""
+        self._mark.show_tone(Tone.OPEN, tone_words(Tone.OPEN))
+        self.headline_label.setText(tr("Not surveyed yet"))
+        self._facts_label.setText(
+            tr("Say what this position sells, for what, and whether vapor is recovered. Until then it is not quoted.")
+        )
+        self.price_label.clear()
+
+    def _show_assumed(self) -> None:
+        position = self._context.session.survey.position(self._context.session.label)
+        told = assumed_sentence(position, self._context.story) if position is not None else ""
+        if told:
+            self._reasons.addWidget(plain_label(told, "quiet", wraps=True))
 
     def _show_plan(self, plan: PositionPlan) -> None:
         story, tone = self._context.story, tone_of_plan(plan)

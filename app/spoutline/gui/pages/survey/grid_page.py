@@ -38,7 +38,7 @@ from spoutline.planning.survey_import.mapping import has_titles
 from spoutline.planning.survey_import.sheet import sheet_of
 
 _FAULTS_SHOWN = 4
-_MARKS = (Tone.GOOD, Tone.CAUTION, Tone.QUESTION, Tone.BAD, Tone.WORKING)
+_MARKS = (Tone.GOOD, Tone.CAUTION, Tone.QUESTION, Tone.BAD, Tone.WORKING, Tone.OPEN)
 
 
 class GridPage(QWidget):

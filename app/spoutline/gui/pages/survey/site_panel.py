@@ -9,12 +9,13 @@ from PySide6.QtGui import QStandardItemModel
 from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QPushButton, QToolButton, QVBoxLayout, QWidget
 
 from spoutline.explain.plan.agreed_words import standing_short
+from spoutline.explain.plan.assumed import station_lines
 from spoutline.gui.actions import ActionId, action_record
 from spoutline.gui.models.node_tree import NodeTree
 from spoutline.gui.models.site_nodes import plan_words, site_nodes, tone_words
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.sets_head import SetsHead
-from spoutline.gui.roles import Role
+from spoutline.gui.roles import Role, Tone
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.icons import icon
@@ -95,6 +96,8 @@ class SitePanel(QFrame):
             row.addWidget(self._tool_button(action, name))
         row.addStretch(1)
         column.addLayout(row)
+        self.station_label = plain_label("", "help", wraps=True)
+        column.addWidget(self.station_label)
         self.bill_button = self._wide_button(ActionId.BILL, "bill", column)
         self.bill_button.setObjectName("primary")
         self.save_label = plain_label("", "help", wraps=True)
@@ -165,6 +168,8 @@ class SitePanel(QFrame):
         survey = session.survey
         self.title_label.setText(survey.site.name)
         self.place_label.setText(survey.site.address or tr("no address yet"))
+        shown = [plan for one in survey.positions if (plan := plans.plan(one.label)) is not None]
+        self.station_label.setText("\n".join(station_lines(shown, self._context.story)))
         words = {position.label: liquid_words(position) for position in survey.positions}
         nodes = site_nodes(survey, plans.tone, lambda label: words[label], self._mark_words, self._told)
         self._showing = True
@@ -181,7 +186,7 @@ class SitePanel(QFrame):
 
     def _mark_words(self, label: str) -> str:
         plans = self._context.sets
-        if plans.trouble(label):
+        if plans.trouble(label) or plans.tone(label) is Tone.OPEN:
             return tone_words(plans.tone(label))
         return plan_words(plans.plan(label), self._context.story)
 

@@ -1,0 +1,62 @@
+"""What nobody answered, told as an assumption: of a position by its questions, of the station in one line each."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Final
+
+from spoutline.explain.plan.words import Words
+from spoutline.model.answered import assumed_topics, is_surveyed
+from spoutline.model.finding import Finding
+from spoutline.model.plan import PositionPlan
+from spoutline.model.quantity import Quantity
+from spoutline.model.survey import Position
+from spoutline.rules.declared.rule_ids import RuleId
+
+# What nearly nobody surveys: the rule, its sentence, and the figure that the sentence shows.
+_OF_STATION: Final = (
+    (RuleId.OUTLET_STRENGTH_ASSUMED, "station_outlet", "outlet_pull_strength", "force"),
+    (RuleId.SUPPLY_ASSUMED, "station_supply", "supply_pressure", "pressure"),
+)
+_STATION_RULES: Final = frozenset(rule for rule, *_ in _OF_STATION)
+
+
+def is_of_station(finding: Finding) -> bool:
+    """Say whether a finding is told once for the station, and marks no position of its own."""
+    return finding.rule_id in _STATION_RULES
+
+
+def own_findings(findings: Sequence[Finding]) -> tuple[Finding, ...]:
+    """Return the findings that belong to a position: all but those told once for the station."""
+    return tuple(one for one in findings if not is_of_station(one))
+
+
+def assumed_sentence(position: Position, words: Words) -> str:
+    """Return what was assumed of a position; empty where everything was answered."""
+    topics = assumed_topics(position)
+    return words.phrases.fill("assumed", topics=", ".join(map(words.word, topics))) if topics else ""
+
+
+def standing_words(position: Position, words: Words) -> str:
+    """Return that a position is not surveyed yet; empty where somebody answered a main question."""
+    return "" if is_surveyed(position) else words.phrases.text["not_surveyed"]
+
+
+def station_lines(plans: Sequence[PositionPlan], words: Words) -> tuple[str, ...]:
+    """Return one sentence for each thing of the station that was assumed, with the positions where it was."""
+    lines = []
+    for rule, key, fact, shown_as in _OF_STATION:
+        found = [(plan.position.label, one) for plan in plans for one in plan.findings if one.rule_id == rule]
+        figures = {
+            item.value: words.show(item.value, item.dimension)
+            for _, one in found
+            for item in one.facts
+            if isinstance(item, Quantity) and item.name == fact
+        }
+        if not found:
+            continue
+        everywhere = len(found) == len(plans)
+        positions = words.phrases.text["every_position"] if everywhere else ", ".join(label for label, _ in found)
+        shown = words.phrases.text["or"].join(f" {text} " for text in figures.values()).strip()
+        lines.append(words.phrases.fill(key, positions=positions, **{shown_as: shown}))
+    return tuple(lines)
