@@ -47,7 +47,9 @@ class _SiteText:
         yield f"Catalog: {self.site_plan.provenance.catalogue_edition}"
         yield from self.positions()
         yield from ("", "Sum", *self.sum())
-        questions = (*station_lines(self.site_plan.positions, self.story), *jurisdiction.questions)
+        assumed = station_lines(self.site_plan.positions, self.story)
+        told = (f"{one.text} {self.notes.mark(one.finding.source)}" for one in assumed)
+        questions = (*told, *jurisdiction.questions)
         yield from ("", "Ask before work starts", *_bullets(questions)) if questions else ()
         yield from ("", "Sources", *self.notes.lines(_WIDTH))
         yield from ("", *_wrapped(self.story.phrases.text["advice"], ""))

@@ -17,6 +17,7 @@ from spoutline.documents.content.blocks import (
     Row,
     Table,
 )
+from spoutline.documents.content.references import References
 from spoutline.documents.content.totals import BillLine, Total, position_lines, site_lines, total_of
 from spoutline.explain.phrases.paper_words import PaperWord as Word
 from spoutline.explain.plan.assumed import station_lines
@@ -33,6 +34,7 @@ from spoutline.model.survey import Position
 def site_blocks(
     site_plan: SitePlan,
     story: Story,
+    references: References,
     dated: date | None,
     left_out: tuple[str, ...] = (),
     records: tuple[CommissioningRecord, ...] = (),
@@ -49,7 +51,7 @@ def site_blocks(
     yield Heading(story.word(Word.POSITIONS), 2)
     yield _positions_table(site_plan, story)
     for line in station_lines(site_plan.positions, story):
-        yield Paragraph(line, Role.NOTE)
+        yield Paragraph(f"{line.text} ({references.of_asked(line.finding)})", Role.NOTE)
     yield Heading(story.word(Word.WHOLE_SITE), 2)
     yield from _consolidated(site_plan, story)
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from typing import Final
 
 from spoutline.explain.plan.words import Words
@@ -19,6 +20,14 @@ _OF_STATION: Final = (
     (RuleId.SUPPLY_ASSUMED, "station_supply", "supply_pressure", "pressure"),
 )
 _STATION_RULES: Final = frozenset(rule for rule, *_ in _OF_STATION)
+
+
+@dataclass(frozen=True, slots=True)
+class StationLine:
+    """What was assumed of the station, in one sentence, with a finding that names its source."""
+
+    text: str
+    finding: Finding
 
 
 def is_of_station(finding: Finding) -> bool:
@@ -42,21 +51,22 @@ def standing_words(position: Position, words: Words) -> str:
     return "" if is_surveyed(position) else words.phrases.text["not_surveyed"]
 
 
-def station_lines(plans: Sequence[PositionPlan], words: Words) -> tuple[str, ...]:
-    """Return one sentence for each thing of the station that was assumed, with the positions where it was."""
+def station_lines(plans: Sequence[PositionPlan], words: Words) -> tuple[StationLine, ...]:
+    """Return one line for each thing of the station that was assumed, with the positions where it was."""
     lines = []
     for rule, key, fact, shown_as in _OF_STATION:
         found = [(plan.position.label, one) for plan in plans for one in plan.findings if one.rule_id == rule]
+        if not found:
+            continue
         figures = {
             item.value: words.show(item.value, item.dimension)
             for _, one in found
             for item in one.facts
             if isinstance(item, Quantity) and item.name == fact
         }
-        if not found:
-            continue
         everywhere = len(found) == len(plans)
         positions = words.phrases.text["every_position"] if everywhere else ", ".join(label for label, _ in found)
-        shown = words.phrases.text["or"].join(f" {text} " for text in figures.values()).strip()
-        lines.append(words.phrases.fill(key, positions=positions, **{shown_as: shown}))
+        shown = f" {words.phrases.text['or']} ".join(figures.values())
+        text = words.phrases.fill(key, positions=positions, **{shown_as: shown})
+        lines.append(StationLine(text, found[0][1]))
     return tuple(lines)

@@ -169,7 +169,7 @@ class SitePanel(QFrame):
         self.title_label.setText(survey.site.name)
         self.place_label.setText(survey.site.address or tr("no address yet"))
         shown = [plan for one in survey.positions if (plan := plans.plan(one.label)) is not None]
-        self.station_label.setText("\n".join(station_lines(shown, self._context.story)))
+        self.station_label.setText("\n".join(one.text for one in station_lines(shown, self._context.story)))
         words = {position.label: liquid_words(position) for position in survey.positions}
         nodes = site_nodes(survey, plans.tone, lambda label: words[label], self._mark_words, self._told)
         self._showing = True
