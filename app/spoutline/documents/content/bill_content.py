@@ -41,7 +41,9 @@ def bill_content(
     groups = like_positions(site_plan.positions)
     references = References(site_plan.jurisdiction.limits, story)
     left_out = () if calculations else (story.word(Word.CALCULATION_LEFT_OUT),)
-    blocks: list[Block] = list(site_blocks(site_plan, story, references, dated, left_out, records))
+    blocks: list[Block] = list(
+        site_blocks(site_plan, story, references, dated=dated, left_out=left_out, records=records)
+    )
     for like in groups:
         blocks.extend(position_blocks(like, site.currency, story, references, with_flow_curve=not calculations))
     blocks.extend(requirement_blocks(groups, story, references))

@@ -35,6 +35,7 @@ def site_blocks(
     site_plan: SitePlan,
     story: Story,
     references: References,
+    *,
     dated: date | None,
     left_out: tuple[str, ...] = (),
     records: tuple[CommissioningRecord, ...] = (),
