@@ -32,10 +32,10 @@ class InputBounds:
     survey_bytes: int = 20_000_000
     document_bytes: int = 20_000_000  # of a document that the program itself writes, such as agreed sets
     json_objects: int = 400_000  # objects and lists; a survey of 5,000 positions has about 100,000
-    json_values: int = 2_000_000
+    json_values: int = 600_000  # such a survey has about 225,000
     json_members: int = 500  # fields of one object
     json_unknown: int = 2_000  # fields that no such document has; each of them would be told
-    toml_bytes: int = 2_000_000
+    toml_bytes: int = 1_000_000
     toml_entries: int = 2_000  # of one table or list
     nesting: int = 40  # tables in tables; a terms file needs four
     stock_bytes: int = 10_000_000
@@ -44,6 +44,7 @@ class InputBounds:
     catalogue_bytes: int = 20_000_000
     form_bytes: int = 20_000_000
     form_objects: int = 60_000  # of the PDF; a form of 48 positions has about 9,000
+    form_dictionaries: int = 400_000
     form_fields: int = 40_000
     picture_bytes: int = 20_000_000
     letterhead_bytes: int = 5_000_000
@@ -320,10 +321,13 @@ def _most_elements(name: str) -> int:
 
 def check_form(pdf: bytes, place: str) -> None:
     """Refuse a PDF with far more objects than a form has; raise ``InputFault``."""
-    count = pdf.count(b" obj")
-    if count > BOUNDS.form_objects:
-        wanted = f"a form of at most {BOUNDS.form_objects} objects is read"
-        raise _fault(place, "form", f"{count} objects", wanted)
+    for sign, most, what in (
+        (b" obj", BOUNDS.form_objects, "objects"),
+        (b"<<", BOUNDS.form_dictionaries, "dictionaries"),
+    ):
+        count = pdf.count(sign)
+        if count > most:
+            raise _fault(place, "form", f"{count} {what}", f"a form of at most {most} {what} is read")
 
 
 def check_picture(content: bytes, place: str, field: str) -> None:

@@ -187,7 +187,10 @@ def test_price_lists_and_parts_of_too_many_bytes_are_refused(bound: SetBound, tm
         read_source(tmp_path / "source")
 
 
-@pytest.mark.parametrize(("name", "value", "told"), [("form_objects", 4, "5 objects"), ("form_fields", 1, "2 fields")])
+@pytest.mark.parametrize(
+    ("name", "value", "told"),
+    [("form_objects", 4, "5 objects"), ("form_dictionaries", 5, "7 dictionaries"), ("form_fields", 1, "2 fields")],
+)
 def test_a_form_beyond_a_bound_is_refused(bound: SetBound, name: str, value: int, told: str) -> None:
     bound(name, value)
     with pytest.raises(InputFault, match=told):

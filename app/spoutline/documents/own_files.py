@@ -23,7 +23,7 @@ import zipfile
 from collections.abc import Callable
 from enum import StrEnum
 from functools import cache
-from io import StringIO
+from io import BytesIO, StringIO
 from pathlib import Path
 from typing import Final
 
@@ -74,15 +74,14 @@ def _is_pdf(path: Path) -> bool:
 
 
 def _is_xlsx(path: Path) -> bool:
+    content = path.read_bytes()
     try:
-        with zipfile.ZipFile(path) as archive:
+        with zipfile.ZipFile(BytesIO(content)) as archive:
             if any(archive.getinfo(name).file_size > _LARGEST_PROPERTIES for name in (_PROPERTIES, _CORE)):
                 return False
             dates = _DATES.findall(archive.read(_CORE))
             is_marked = f'name="{XLSX_PROPERTY}"'.encode() in archive.read(_PROPERTIES)
             return is_marked and len(dates) == 2 and dates[0] == dates[1]
-    except OSError:
-        raise
     except Exception:  # a damaged archive fails in many ways; it is none of the program's
         return False
 
