@@ -27,6 +27,7 @@ from spoutline.gui.widgets.answer_field import AnswerField, ListField, LongTextF
 from spoutline.gui.widgets.picture_field import PictureField
 from spoutline.gui.widgets.theme import dress
 from spoutline.model.part import PartKind
+from spoutline.model.part_ref import PartRef
 from spoutline.model.quotation_terms import Charge, FreightMethod, Per, Terms
 from spoutline.model.survey import Survey
 
@@ -392,7 +393,7 @@ def test_rows_left_empty_are_no_fault_and_a_row_half_written_is_one(qtbot: QtBot
     dialog.accept_button.click()
     assert dialog.terms is not None
     (override,) = dialog.terms.overrides
-    assert (override.part, override.unit_price, override.by) == ("ZZ-9", None, "Odile")
+    assert (override.part, override.unit_price, override.by) == (PartRef("ZZ-9"), None, "Odile")
 
 
 def test_options_are_one_to_four_and_each_once(qtbot: QtBot, opened: Open) -> None:

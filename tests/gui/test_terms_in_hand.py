@@ -9,7 +9,10 @@ import pytest
 
 from planning.quoting_terms import DAY, terms_of
 from spoutline.gui.pages.quotation.terms import TermsInHand, dated_today
+from spoutline.model.part_ref import PartRef
 from spoutline.model.quotation_terms import PriceOverride
+
+ONE, TWO = PartRef("X-1"), PartRef("X-2")
 
 
 def word(part: str, price: str) -> PriceOverride:
@@ -18,11 +21,11 @@ def word(part: str, price: str) -> PriceOverride:
 
 def test_the_last_word_about_a_part_counts_and_can_be_taken_back() -> None:
     written = terms_of(overrides=[{"part": "X-1", "unit_price": "5", "by": "Ruben", "reason": "old list"}])
-    hand = TermsInHand(title="", base=written).answered("X-1", word("X-1", "6")).answered("X-2", word("X-2", "7"))
-    again = hand.answered("X-1", word("X-1", "8"))
-    assert {one.part: one.unit_price for one in again.overrides} == {"X-1": Decimal(8), "X-2": Decimal(7)}
+    hand = TermsInHand(title="", base=written).answered(ONE, word("X-1", "6")).answered(TWO, word("X-2", "7"))
+    again = hand.answered(ONE, word("X-1", "8"))
+    assert {one.part: one.unit_price for one in again.overrides} == {ONE: Decimal(8), TWO: Decimal(7)}
     assert len(again.answers) == 2
-    assert [one.part for one in again.answered("X-1", None).overrides] == ["X-2"]
+    assert [one.part for one in again.answered(ONE, None).overrides] == [TWO]
 
 
 @pytest.mark.parametrize(("days", "dated"), [(1, DAY + timedelta(days=1)), (0, DAY), (-1, DAY)])

@@ -87,8 +87,8 @@ def _read_arguments(parser: argparse.ArgumentParser) -> None:
 def _wear_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("site", metavar="SITE", help="name of the site")
     parser.add_argument("position", metavar="POSITION")
-    parser.add_argument("removed", metavar="PARTNUMBER", help="part taken off")
-    parser.add_argument("--fitted", metavar="PARTNUMBER", default="", help="part put on")
+    parser.add_argument("removed", metavar="PARTNUMBER", help="part taken off: number, or maker and number")
+    parser.add_argument("--fitted", metavar="PARTNUMBER", default="", help="part put on: number, or maker and number")
     parser.add_argument("--reason", choices=[reason.value for reason in WEAR_REASONS], required=True)
     parser.add_argument("--on", metavar="YYYY-MM-DD", required=True, help="day of the work")
     parser.add_argument("--note", default="")
@@ -122,6 +122,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
                     reason=ChangeReason(arguments.reason),
                     note=arguments.note[:200],
                     done_by=arguments.by[:200],
+                    catalogue_edition=workbench.catalogue_edition(),
                 )
             )
         case "inspected":

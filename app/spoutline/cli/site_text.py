@@ -19,13 +19,15 @@ def site_text(refit: RefitPlan) -> str:
 def _text_lines(document: SiteDocument) -> Iterator[str]:
     yield f"{document.site}: {len(document.positions)} positions, {document.currency}"
     yield ""
+    station = [PartRef(part.number, part.maker) for part in document.parts]
     for position in document.positions:
         mark = "✓" if position.keeps_every_must else "✗"
-        shown = " ".join(position.parts) if position.parts else position.status.value.replace("_", " ")
+        hanging = map(PartRef, position.parts, position.makers)
+        shown = " ".join(told_apart(hanging, station)) or position.status.value.replace("_", " ")
         yield from wrapped(f"{mark} {position.label}  {position.set_price or '–'}  {shown}{_good_practice(position)}")
     yield ""
-    for part in document.parts:
-        yield from wrapped(f"{part.quantity:>5} × {part.number:<10} {part.amount or 'no price':>12}  {part.name}")
+    for part, number in zip(document.parts, told_apart(station), strict=True):
+        yield from wrapped(f"{part.quantity:>5} × {number:<10} {part.amount or 'no price':>12}  {part.name}")
     yield f"{'':>8}{document.part_numbers} part numbers {document.total:>12}"
     if document.without_price:
         yield from wrapped(f"Without a price: {', '.join(document.without_price)}")

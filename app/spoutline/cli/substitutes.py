@@ -30,7 +30,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_survey(parser)
     parser.add_argument("position", metavar="POSITION", help="label of a position of the survey")
     parser.add_argument(
-        "place", metavar="PLACE", help="a place of its set, such as nozzle, or a part number of the set"
+        "place", metavar="PLACE", help="a place of its set, such as nozzle, or part of it: number, or maker and number"
     )
     parser.add_argument("--misfits", action="store_true", help="say of the other parts of the kind why they could not")
     parser.add_argument(

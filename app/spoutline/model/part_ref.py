@@ -20,6 +20,10 @@ class PartRef:
     """The number of a part and its maker; sorted by number first, so that makers only part equal numbers.
 
     An empty ``maker`` is a bare number: it names whatever part has the number, and serves where only one maker does.
+    The catalogue and its edition are those of the document that a reference stands in, which says them once for all:
+    agreed sets, the pins of a quotation, records, lines of the wear log and every exported document have a field
+    ``catalogue_edition``; a survey, which is planned anew each time, means the catalogue in hand.
+
     In JSON a bare number is its text, any other ``{"maker": ..., "number": ...}``; both are read, and a text is a bare
     number.
     """

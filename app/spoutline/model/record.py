@@ -154,6 +154,7 @@ class CommissioningRecord(_Document):
     licence: Words = Field("", description="License of who did the work.")
     signed_by: Words = Field("", description="Name typed as signature.")
     remarks: LongWords = ""
+    catalogue_edition: Words = Field("", description="Catalog that the parts are of; empty in records of old.")
 
     @property
     def as_built(self) -> tuple[PartRef, ...]:
@@ -179,6 +180,7 @@ class WearEntry(_Document):
     reason: ChangeReason
     note: Words = ""
     done_by: Words = ""
+    catalogue_edition: Words = Field("", description="Catalog that the parts are of; empty in entries of old.")
 
 
 class InspectionEntry(_Document):

@@ -33,7 +33,8 @@ def shared_numbers(refs: Iterable[PartRef], parts: PartStore) -> dict[PartRef, s
 def _several_makers(named: Sequence[PartRef]) -> str:
     """Return what would be right in place of a bare number that all of ``named`` have."""
     makers = ", ".join(one.maker for one in named)
-    return f"several makers have this number: {makers}; write the maker before it, such as '{named[0]}'"
+    wanted = f"'{named[0]}', or in a document `maker` beside `number`"
+    return f"several makers have this number: {makers}; name the maker too: {wanted}"
 
 
 def _unknown(ref: PartRef, parts: PartStore) -> str:

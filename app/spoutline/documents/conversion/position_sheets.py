@@ -26,6 +26,7 @@ from spoutline.explain.plan.texts import Named
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.liquid import Liquid
 from spoutline.model.part import Part
+from spoutline.model.part_ref import told_apart
 from spoutline.model.position_conversion import (
     Closing,
     ConversionOption,
@@ -173,11 +174,12 @@ def _ways(one: PositionConversion, currency: str, words: ConversionStory) -> Ite
         Column(words.say("kept_value"), 1.3, Alignment.RIGHT),
         Column(words.say("departures"), 1.0, Alignment.RIGHT),
     )
+    ways = [ref for option in one.options for ref in option.judged.hanging_set.refs]
     rows = tuple(
         Row(
             (
                 words.title(option.kind),
-                ", ".join(option.judged.hanging_set.numbers),
+                ", ".join(told_apart(option.judged.hanging_set.refs, ways)),
                 words.story.money(option.bought_minor, currency),
                 words.story.money(option.kept_minor, currency),
                 str(option.departures),

@@ -35,6 +35,7 @@ from spoutline.documents.drawing.shapes import (
 )
 from spoutline.explain.plan.story import Story
 from spoutline.model.check import CheckId
+from spoutline.model.part_ref import told_apart
 from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import Slot
@@ -261,5 +262,5 @@ def _description(plan: PositionPlan, story: Story) -> str:
         label=position.label,
         height=height,
         reach=reach,
-        numbers=plan.chosen.hanging_set.numbers if plan.chosen else (),
+        numbers=told_apart(plan.chosen.hanging_set.refs) if plan.chosen else (),
     )

@@ -4,9 +4,12 @@ from __future__ import annotations
 
 from enum import StrEnum
 
+from pydantic import TypeAdapter
+
 from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.record import RecordItemId
 
+_REFS = TypeAdapter(list[PartRef])
 NOT_CHOSEN = "-"  # stored value of a choice that was not made: readers of PDF need one
 
 
@@ -40,18 +43,20 @@ class PartField(StrEnum):
 
 
 def planned_text(refs: tuple[PartRef, ...]) -> str:
-    """Return the planned parts in one line: numbers parted by blanks, or by semicolons where makers must be told."""
+    """Return the planned parts in one line: numbers parted by blanks, as a JSON list where blanks would not part them.
+
+    Makers are named where two parts have one number; the plan that a record is judged by tells the others.
+    """
     shown = told_apart(refs)
-    return ("; " if any(" " in text for text in shown) else " ").join(shown)
+    if all(text == ref.number and " " not in text for text, ref in zip(shown, refs, strict=True)):
+        return " ".join(shown)
+    named = [ref if text != ref.number else PartRef(ref.number) for text, ref in zip(shown, refs, strict=True)]
+    return _REFS.dump_json(named).decode()
 
 
 def planned_refs(text: str) -> tuple[PartRef, ...]:
-    """Return the parts that ``planned_text`` wrote."""
-    return (
-        tuple(map(PartRef.from_text, filter(None, text.split(";"))))
-        if ";" in text
-        else tuple(map(PartRef, text.split()))
-    )
+    """Return the parts that ``planned_text`` wrote; raise ``ValueError`` for what it never writes."""
+    return tuple(_REFS.validate_json(text)) if text.startswith("[") else tuple(map(PartRef, text.split()))
 
 
 def field_name(position: int, field: FormField) -> str:

@@ -134,7 +134,7 @@ class _PositionReader:
         language = self._choice(field_name(self._number, FormField.LANGUAGE), Language)
         system = self._choice(field_name(self._number, FormField.UNITS), UnitSystem)
         entries = tuple(self._entry(item, language, system) for item in RecordItemId)
-        planned = planned_refs(self._get(FormField.PLANNED))
+        planned = self._planned()
         changes = tuple(
             change for place, part in enumerate(planned, start=1) if (change := self._change(place, part)) is not None
         )
@@ -186,6 +186,15 @@ class _PositionReader:
             name = field_name(self._number, FormField.TAG)
             self._problems.extend(replace(one, place=self._place, field=name) for one in fault.problems)
             return None
+
+    def _planned(self) -> tuple[PartRef, ...]:
+        written = self._get(FormField.PLANNED)
+        try:
+            return planned_refs(written)
+        except ValueError:
+            name = field_name(self._number, FormField.PLANNED)
+            self._report(name, written[:60], "the planned parts must stand here as the form was printed")
+            return ()
 
     def _choice(self, name: str, members: type[Language] | type[UnitSystem]) -> str:
         value = self._values.get(name, "")

@@ -56,7 +56,8 @@ def plan_of(record: CommissioningRecord, site_plan: SitePlan) -> PositionPlan:
 def with_makers(record: CommissioningRecord, plan: PositionPlan, parts: PartStore) -> CommissioningRecord:
     """Return a record whose bare numbers have their makers: from the plan, and from the catalogue for what was fitted.
 
-    A number that the catalogue does not hold stays as it was written.
+    It says which edition of the catalogue they are of, where it did not yet. A number that the catalogue does not hold
+    stays as it was written.
 
     Raises
     ------
@@ -89,7 +90,8 @@ def with_makers(record: CommissioningRecord, plan: PositionPlan, parts: PartStor
         )
         for change in record.changes
     )
-    return record.model_copy(update={"parts": planned, "changes": changes})
+    edition = record.catalogue_edition or parts.edition()
+    return record.model_copy(update={"parts": planned, "changes": changes, "catalogue_edition": edition})
 
 
 def _planned_refs(written: tuple[PartRef, ...], planned: tuple[PartRef, ...]) -> tuple[PartRef, ...]:

@@ -188,6 +188,7 @@ class InspectionPanel(QWidget):
                 fitted=wait_for(lambda: session.workbench.part(fitted)).ref if fitted else "",
                 reason=ChangeReason(self.reason_box.currentData()),
                 note=self.wear_note_edit.text(),
+                catalogue_edition=wait_for(session.workbench.catalogue_edition),
             )
             wait_for(lambda: session.workbench.packing().records().add_wear(entry))
         except (InputFault, StoreFault) as fault:

@@ -265,6 +265,7 @@ class RecordFields(QWidget):
             licence=self.people["licence"].text(),
             signed_by=self.people["signed_by"].text(),
             remarks=self.remarks_edit.toPlainText()[:4000],
+            catalogue_edition=wait_for(session.workbench.catalogue_edition),
         )
 
     def set_fitted(self, planned: PartRef, fitted: tuple[PartRef, ...], reason: str) -> None:
