@@ -5,16 +5,19 @@ from __future__ import annotations
 import csv
 import io
 import json
+import re
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
 import pytest
+from pypdf import PdfReader, PdfWriter
 
 from spoutline import assets
 from two_makers import MAKER, NUMBER, OTHER, OTHER_PRICE, catalogue_of_two_makers
 
 SITE = "Twin Number Fuels"
+WANTED = {"1A": MAKER, "1B": OTHER}
 
 
 @pytest.fixture
@@ -28,12 +31,44 @@ def go(spoutline: Callable[..., Any], tmp_path: Path, monkeypatch: pytest.Monkey
 @pytest.fixture
 def survey(tmp_path: Path) -> Callable[..., Path]:
     def write(**decisions: Any) -> Path:
-        position = {"label": "1A", "liquid": {"family": "gasoline", "blend_percent": 10}, "decisions": decisions}
-        path = tmp_path / "survey.json"
-        path.write_text(json.dumps({"site": {"name": SITE}, "positions": [position]}))
-        return path
+        return written(tmp_path, {"label": "1A", "decisions": decisions})
 
     return write
+
+
+@pytest.fixture
+def both(tmp_path: Path) -> Path:
+    """Return a survey of two positions: the nozzle of one maker at 1A, that of the other at 1B."""
+    positions = ({"label": label, "decisions": {"pinned": [named(maker)]}} for label, maker in WANTED.items())
+    return written(tmp_path, *positions)
+
+
+@pytest.fixture
+def terms(tmp_path: Path) -> Path:
+    path = tmp_path / "terms.toml"
+    path.write_text(
+        'currency = "USD"\n[seller]\nname = "Invented Seller"\n[customer]\nname = "Invented Owner"\n'
+        '[heading]\nnumber = "T-1"\ndated = 2026-11-25\n'
+    )
+    return path
+
+
+def written(folder: Path, *positions: dict[str, Any]) -> Path:
+    path = folder / "survey.json"
+    liquid = {"family": "gasoline", "blend_percent": 10}
+    path.write_text(
+        json.dumps({"site": {"name": SITE}, "positions": [{"liquid": liquid, **position} for position in positions]})
+    )
+    return path
+
+
+def rows_of(path: Path) -> list[dict[str, str]]:
+    return list(csv.DictReader(io.StringIO(path.read_text(encoding="utf-8-sig"))))
+
+
+def nozzles_of_bill(path: Path) -> dict[str, str]:
+    """Return the maker of the nozzle at each position of a bill."""
+    return {row["Position"]: row["Maker"] for row in rows_of(path) if row["Part number"] == NUMBER}
 
 
 def named(maker: str) -> dict[str, str]:
@@ -101,15 +136,78 @@ def test_why_not_swap_and_records_take_maker_and_number(
 
 @pytest.mark.parametrize(("maker", "price"), [(MAKER, "71.90"), (OTHER, OTHER_PRICE)])
 def test_a_quotation_takes_the_price_of_the_maker(
-    go: Callable[..., Any], survey: Callable[..., Path], tmp_path: Path, maker: str, price: str
+    go: Callable[..., Any], survey: Callable[..., Path], terms: Path, tmp_path: Path, maker: str, price: str
 ) -> None:
-    terms = tmp_path / "terms.toml"
-    terms.write_text(
-        'currency = "USD"\n[seller]\nname = "Invented Seller"\n[customer]\nname = "Invented Owner"\n'
-        '[heading]\nnumber = "T-1"\ndated = 2026-11-25\n'
-    )
     lines = tmp_path / "order.csv"
     assert go("quote", survey(pinned=[named(maker)]), "--terms", terms, "--csv", lines).code == 0
     rows = list(csv.DictReader(io.StringIO(lines.read_text(encoding="utf-8-sig"))))
     found = [(row["maker"], row["unit_price"]) for row in rows if row["part_number"] == NUMBER]
     assert found == [(maker, price)]
+
+
+def test_an_installed_part_is_kept_as_that_of_its_maker(go: Callable[..., Any], tmp_path: Path) -> None:
+    bare = written(tmp_path, {"label": "1A", "installed": [{"kind": "nozzle", "number": NUMBER}]})
+    for command in ("plan", "convert"):
+        done = go(command, bare)
+        assert done.code == 2
+        assert "positions[0].installed[0].number" in done.err
+        assert MAKER in done.err
+        assert OTHER in done.err
+    for maker in (MAKER, OTHER):
+        hanging = {"kind": "nozzle", "number": NUMBER, "maker": maker}
+        whole = written(tmp_path, {"label": "1A", "installed": [hanging]})
+        (position,) = json.loads(go("convert", whole, "--json").out)["positions"]
+        kept = [one for one in position["differences"] if one["action"] == "keep"]
+        assert [(one["part_number"], one["maker"]) for one in kept] == [(NUMBER, maker)]
+        last = json.loads(go("plan", whole, "--json").out)["positions"][0]["set"][-1]
+        assert (last["maker"], last["kept"]) == (maker, True)
+
+
+def test_a_station_counts_the_parts_of_each_maker_by_themselves(go: Callable[..., Any], both: Path) -> None:
+    document = json.loads(go("site", both, "--json").out)
+    found = [(part["maker"], part["quantity"]) for part in document["parts"] if part["number"] == NUMBER]
+    assert sorted(found) == [(OTHER, 1), (MAKER, 1)]
+    assert {one["label"]: one["makers"][-1] for one in document["positions"]} == WANTED
+    shown = go("site", both).out
+    for maker in (MAKER, OTHER):
+        assert shown.count(f"{maker} {NUMBER}") == 2, "once at its position, once in the list"
+
+
+def test_an_order_and_its_papers_hang_the_part_of_the_maker_quoted(
+    go: Callable[..., Any], both: Path, terms: Path, tmp_path: Path
+) -> None:
+    assert go("quotation", "keep", both, "--terms", terms).code == 0
+    assert go("agree", both, "--from", "quotation:1", "--by", "Merle").code == 0
+    agreed = json.loads(go("agreed", both, "--json").out)
+    assert {one["label"]: one["set"][-1]["maker"] for one in agreed["positions"]} == WANTED
+    assert agreed["catalogue_edition"]
+    shown = go("agreed", both).out
+    assert f"{MAKER} {NUMBER}" in shown
+    assert f"{OTHER} {NUMBER}" in shown
+    bill = tmp_path / "agreed.csv"
+    assert go("bill", both, "--sets", "agreed", "--csv", bill).code == 0
+    assert nozzles_of_bill(bill) == WANTED
+
+
+def test_a_form_says_by_maker_what_was_fitted(go: Callable[..., Any], both: Path, tmp_path: Path) -> None:
+    form, filled, bill = tmp_path / "form.pdf", tmp_path / "filled.pdf", tmp_path / "built.csv"
+    assert go("pack", both, "--form", form).code == 0
+    fields = PdfReader(form).get_fields() or {}
+    nozzle = max(name for name in fields if re.fullmatch(r"p1_part\d+_fitted", name)).removesuffix("_fitted")
+    answers = {"p1_done_on": "2027-01-12", f"{nozzle}_fitted": NUMBER, f"{nozzle}_reason": "not_on_van"}
+    fill(form, filled, **answers)
+    assert go("record", "read", filled, "--survey", both).code != 2, "the planned number again is no change"
+    fill(form, filled, **answers | {f"{nozzle}_fitted": f"{OTHER} {NUMBER}"})
+    assert go("record", "read", filled, "--survey", both).code != 2
+    (line,) = [one for one in go("record", "list", SITE).out.splitlines() if OTHER in one]
+    assert NUMBER in line
+    assert go("bill", both, "--sets", "built", "--csv", bill).code in (0, 1)
+    assert nozzles_of_bill(bill) == {"1A": OTHER, "1B": OTHER}
+
+
+def fill(source: Path, target: Path, **values: str) -> None:
+    writer = PdfWriter(clone_from=source)
+    for page in writer.pages:
+        writer.update_page_form_field_values(page, dict(values), auto_regenerate=False)
+    target.unlink(missing_ok=True)
+    writer.write(target)

@@ -110,9 +110,10 @@ def _agreed(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         write_standard_output(agreed_json(agreed))
     else:
         lines = [entry_line(agreed)]
-        lines += [
-            f"  {one.label}: {', '.join(told_apart(link.ref for link in one.set)) or '-'}" for one in agreed.positions
-        ]
+        station = [part.ref for part in agreed.parts]
+        for one in agreed.positions:
+            hanging = told_apart((link.ref for link in one.set), station)
+            lines.append(f"  {one.label}: {', '.join(hanging) or '-'}")
         write_standard_output("".join(f"{line}\n" for line in lines))
     return ExitCode.FITS
 

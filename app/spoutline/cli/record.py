@@ -205,10 +205,13 @@ def record_lines(judged: JudgedRecord, story: Story) -> Iterator[str]:
 
 def _listed(service: InstallerService, site: str) -> Iterator[str]:
     records = service.records()
-    for stored in records.commissioning(site):
+    commissioned = records.commissioning(site)
+    known = [ref for stored in commissioned for ref in (*stored.record.parts, *stored.record.as_built)]
+    for stored in commissioned:
         record = stored.record
         when = record.done_on or stored.recorded_at.date()
-        yield f"{when}  commissioning  {record.position}  {record.done_by}  {', '.join(told_apart(record.as_built))}"
+        shown = ", ".join(told_apart(record.as_built, known))
+        yield f"{when}  commissioning  {record.position}  {record.done_by}  {shown}"
     for entry in records.wear(site):
         yield f"{entry.done_on}  wear  {entry.position}  {entry.removed} → {entry.fitted or '–'}  {entry.reason}"
     for done in records.inspections(site):
