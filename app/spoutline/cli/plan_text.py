@@ -95,6 +95,7 @@ class _SiteText:
         if plan.requirement:
             yield "  What is asked"
             yield from _table([self.line(line) for line in plan.requirement.lines])
+            yield from _wrapped(f"Limits behind it: {self.story.footing(plan.requirement)}", _INDENT)
         if plan.chosen:
             yield from self.chosen(plan, plan.chosen)
         yield from self.findings(own_findings(plan.findings))
@@ -163,7 +164,7 @@ class _SiteText:
             severity = "" if check.outcome is Outcome.INFORMATION else text.severity_word
             margin = f"margin {text.margin}" if text.margin else ""
             marks = " ".join(self.notes.mark(source) for source in text.sources)
-            rows.append((text.outcome_word, severity, text.title, text.value, text.limit, margin, marks))
+            rows.append((text.verdict, severity, text.title, text.value, text.limit, margin, marks))
             if text.remark:
                 remarks.append(f"{text.title}: {text.remark}")
         yield from _table(rows)

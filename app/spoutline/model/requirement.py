@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from dataclasses import dataclass
 from enum import StrEnum
 
 from spoutline.model.finding import Finding, Severity
-from spoutline.model.limit import LimitId
+from spoutline.model.limit import LimitId, LimitStatus
 from spoutline.model.liquid import Liquid, ListingClass, ListingScheme
 from spoutline.model.material import MaterialColumn
 from spoutline.model.part import HoseConstruction, NozzleService
@@ -141,6 +142,13 @@ class Requirement:
     outlet_pull_strength_n: float
     lines: tuple[RequirementLine, ...]
     findings: tuple[Finding, ...]
+    limit_statuses: tuple[tuple[LimitId, LimitStatus], ...] = ()  # how well each limit of the lines is founded
+
+    @property
+    def footing(self) -> dict[LimitStatus, int]:
+        """How many limits of this position have each status, the best founded first."""
+        counts = Counter(status for _, status in self.limit_statuses)
+        return {status: counts[status] for status in LimitStatus}
 
 
 class RefusalStatus(StrEnum):

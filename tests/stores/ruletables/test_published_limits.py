@@ -66,7 +66,7 @@ EUROPEAN_NUMBERS = [
 READ_STATUS = [
     ("us_general", LimitId.FLOW_GASOLINE_ROAD_MAX, LimitStatus.VERIFIED),
     ("us_general", LimitId.SPOUT_GASOLINE_OD_MAX, LimitStatus.SECONDARY),
-    ("us_general", LimitId.SPOUT_GASOLINE_STRAIGHT_MIN, LimitStatus.MEMORY),
+    ("us_general", LimitId.SPOUT_GASOLINE_STRAIGHT_MIN, LimitStatus.SECONDARY),
     ("us_general", LimitId.HOSE_LENGTH_MAX, LimitStatus.VERIFIED),
     ("us_general", LimitId.BREAKAWAY_SEPARATION_MAX, LimitStatus.SECONDARY),
     ("us_general", LimitId.BOND_DEVICE_MAX, LimitStatus.SECONDARY),

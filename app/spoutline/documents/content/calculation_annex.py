@@ -61,7 +61,7 @@ class _Ledger:
         mark = self._references.of_bounds((check.lower, check.upper))
         return Worked(
             title=text.title,
-            outcome=f"{text.value}; {self._story.marked_outcome(check.outcome)}",
+            outcome=f"{text.value}; {self._story.marked_outcome(check)}",
             lines=tuple(self._lines(check)),
             limit=f"{limit} [{mark}]" if mark else limit,
             sources=(),

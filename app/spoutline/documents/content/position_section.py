@@ -124,6 +124,8 @@ def _head_rows(like: LikePositions, story: Story) -> Iterator[Named]:
         height = story.height(filler.height_m)
         text = story.phrases.fill("filler_data", label=filler.label, distance=distance, height=height)
         yield Named(story.word(Word.FILLER), text)
+    if plan.requirement is not None:
+        yield Named(story.word(Word.FOOTING), story.footing(plan.requirement))
     assumed = {one.label: assumed_sentence(one, story) for one in like.positions}
     told = tuple(dict.fromkeys(text for text in assumed.values() if text))
     for text in told:

@@ -109,7 +109,7 @@ def _check_row(check: Check, story: Story, references: References | None) -> Row
         text.value,
         text.limit,
         text.margin,
-        story.marked_outcome(check.outcome),
+        story.marked_outcome(check),
     )
     if references is not None:
         cells = (*cells, references.of_bounds((check.lower, check.upper)))

@@ -208,6 +208,9 @@ class RequirementRecord(_Record):
     path: FlowPath | None
     chain: tuple[Slot, ...]
     lines: tuple[LineRecord, ...]
+    footing: dict[LimitStatus, int] = Field(
+        default_factory=dict, description="How many limits of the lines have each status; empty where none is derived."
+    )
 
 
 class AccessoryRecord(_Record):

@@ -113,6 +113,7 @@ def _requirement(plan: PositionPlan, story: Story) -> record.RequirementRecord |
         path=asked.path if asked else None,
         chain=asked.chain if asked else (),
         lines=tuple(_line(line, story) for line in lines),
+        footing=asked.footing if asked else {},
     )
 
 

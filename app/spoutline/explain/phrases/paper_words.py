@@ -24,6 +24,7 @@ class PaperWord(StrEnum):
     SERVICE = "service"
     FENCED = "fenced"
     ASSUMED = "assumed"
+    FOOTING = "footing"
     DATE = "date"
     CATALOGUE = "catalogue"
     RULES = "rules"

@@ -133,6 +133,8 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "margin_short": ("step",),
     "permeation_year": ("temperature", "loss", "low"),
     "assumed": ("topics",),
+    "recalled_limit": (),
+    "footing": ("verified", "secondary", "memory", "common_practice", "judgement"),
     "not_surveyed": (),
     "station_outlet": ("positions", "force"),
     "station_supply": ("positions", "pressure"),

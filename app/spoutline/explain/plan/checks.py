@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from spoutline.explain.plan.words import Words
 from spoutline.model.check import Check, CheckId, WorkedLine
+from spoutline.model.limit import LimitStatus
 from spoutline.model.part import NozzleService
 from spoutline.model.quantity import Dimension, Quantity
 from spoutline.rules.checks.flow import FlowText
@@ -90,6 +91,12 @@ def _decimals(check: Check, words: Words) -> int | None:
     found = [words.display.read_decimals(value, check.dimension) for value in read if value is not None]
     known = [decimals for decimals in found if decimals is not None]
     return max(known) if known and len(known) == len(found) else None
+
+
+def rests_on_memory(check: Check) -> bool:
+    """Say whether a check was held against a limit that is recalled and was not read anywhere."""
+    bounds = (check.lower, check.upper)
+    return check.margin is not None and any(one is not None and one.status is LimitStatus.MEMORY for one in bounds)
 
 
 def check_remark(check: Check, words: Words) -> str:

@@ -7,7 +7,7 @@ from enum import StrEnum
 
 from spoutline.explain.plan import reasons
 from spoutline.explain.plan.asked import asked_sentence
-from spoutline.explain.plan.checks import check_limit, check_margin, check_remark, check_value
+from spoutline.explain.plan.checks import check_limit, check_margin, check_remark, check_value, rests_on_memory
 from spoutline.explain.plan.findings import by_severity, finding_text
 from spoutline.explain.plan.part_data import part_data
 from spoutline.explain.plan.texts import CheckText, FindingText, LineText, Named, WorkedText
@@ -28,7 +28,7 @@ from spoutline.model.plan import (
     Relaxation,
 )
 from spoutline.model.quantity import Dimension
-from spoutline.model.requirement import Refusal, RequirementId, RequirementLine, WayOut
+from spoutline.model.requirement import Refusal, Requirement, RequirementId, RequirementLine, WayOut
 from spoutline.model.substitute import Misfit, SlotChange
 
 _OUTCOME_MARKS = {Outcome.PASSES: "✓", Outcome.FAILS: "✗", Outcome.UNKNOWN: "?", Outcome.INFORMATION: "i"}
@@ -57,9 +57,9 @@ class Story(Words):
         """Return the outcome of a position with a mark that reads without colour."""
         return f"{'✓' if plan.status is PlanStatus.FITS else '✗'} {self.verdict(plan)}"
 
-    def marked_outcome(self, outcome: Outcome) -> str:
-        """Return the outcome of a check with a mark that reads without colour."""
-        return f"{_OUTCOME_MARKS[outcome]} {self.word(outcome)}"
+    def marked_outcome(self, check: Check) -> str:
+        """Return the outcome of a check with a mark that reads without colour; it says where its limit is recalled."""
+        return f"{_OUTCOME_MARKS[check.outcome]} {self.check(check).verdict}"
 
     def part_data(self, part: Part) -> tuple[Named, ...]:
         """Return everything that the catalogue states about a part, as labelled texts."""
@@ -101,7 +101,13 @@ class Story(Words):
             sources=tuple(dict.fromkeys(self.bound_source(bound) for bound in bounds)),
             facts=tuple(self.sentence(self.fact(fact)) for fact in check.facts),
             remark=check_remark(check, self),
+            footing=self.phrases.text["recalled_limit"] if rests_on_memory(check) else "",
         )
+
+    def footing(self, requirement: Requirement) -> str:
+        """Return how many limits of a position were read, reported and recalled, and how many are practice."""
+        counts = {status.name.lower(): count for status, count in requirement.footing.items()}
+        return self.phrases.fill("footing", **counts)
 
     def worked_line(self, line: WorkedLine) -> WorkedText:
         """Return one worked line: formula, ``with`` its inputs, the result, source and note."""

@@ -49,6 +49,12 @@ class CheckText:
     sources: tuple[str, ...]
     facts: tuple[str, ...]
     remark: str
+    footing: str = ""  # that the limit is recalled; empty for one that is better founded
+
+    @property
+    def verdict(self) -> str:
+        """The outcome, with what its limit rests on where that is weak."""
+        return f"{self.outcome_word}, {self.footing}" if self.footing else self.outcome_word
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

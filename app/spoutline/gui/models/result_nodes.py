@@ -34,11 +34,11 @@ def _check_node(check: Check, story: Story) -> Node:
         below.extend(Node(cells=(fact,), spans=True) for fact in text.facts)
     below.extend(Node(cells=(tr("Limit from: {source}").format(source=source),), spans=True) for source in text.sources)
     return Node(
-        cells=(text.title, text.value, text.limit, text.margin, text.outcome_word),
+        cells=(text.title, text.value, text.limit, text.margin, text.verdict),
         record=check.id,
         children=tuple(below),
         tone=tone_of_check(check),
-        hint=f"{text.title}: {text.outcome_word} ({text.severity_word})",
+        hint=f"{text.title}: {text.verdict} ({text.severity_word})",
     )
 
 

@@ -108,6 +108,8 @@ def _derive_spout(notes: Derivation, services: frozenset[NozzleService], duty: t
     sides = (("spout_minimum", spout.minimum), ("spout_maximum", spout.maximum))
     sizes = tuple(Quantity(name, side, Dimension.DIAMETER) for name, side in sides if side is not None)
     limits = tuple(limit for service in sorted(services) for limit in SPOUT_LIMITS[service])
+    if NozzleService.GASOLINE in services:
+        limits += (LimitId.SPOUT_GASOLINE_STRAIGHT_MIN, LimitId.SPOUT_GASOLINE_SPRING_DISTANCE)
     notes.line(RuleId.ASKS_SPOUT, *duty, *sizes, limits=limits)
     return spout
 

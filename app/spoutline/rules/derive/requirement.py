@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from spoutline.model.finding import Severity, Verdict
-from spoutline.model.limit import LimitId, RuleTables
+from spoutline.model.limit import LimitId, LimitStatus, RuleTables
 from spoutline.model.liquid import Liquid, LiquidFamily, is_flammable
 from spoutline.model.port import FlowPath, Port
 from spoutline.model.quantity import Dimension, Fact, Quantity
@@ -154,7 +155,16 @@ def _requirement(notes: Derivation, liquid: Liquid, found: ClassFound) -> Requir
         outlet_pull_strength_n=pull.outlet_pull_strength_n,
         lines=tuple(sorted(notes.lines, key=lambda line: list(RuleId).index(RuleId(line.rule_id)))),
         findings=tuple(notes.findings),
+        limit_statuses=tuple(_limit_statuses(notes)),
     )
+
+
+def _limit_statuses(notes: Derivation) -> Iterator[tuple[LimitId, LimitStatus]]:
+    """Yield each limit that the lines and findings read, once, with how well it is founded."""
+    of_lines = [limit_id for line in notes.lines for limit_id in line.limit_ids]
+    of_findings = [limit_id for found in notes.findings for limit_id in found.limit_ids]
+    for limit_id in dict.fromkeys((*of_lines, *of_findings)):
+        yield limit_id, notes.tables.jurisdiction.limit(limit_id).status
 
 
 def _derive_pull(notes: Derivation, path: FlowPath, hose: HoseAsked) -> PullAsked:

@@ -153,6 +153,9 @@ class OutcomeCard(QFrame):
             self._show_plan(plan)
             self._show_standing(plan)
         self._show_assumed()
+        if plan.requirement is not None:
+            words = tr("Limits behind it: {0}").format(self._context.story.footing(plan.requirement))
+            self._reasons.addWidget(plain_label(words, "quiet", wraps=True))
 
     def _show_standing(self, plan: PositionPlan) -> None:
         """Say whether an agreed set still serves, and if not, why; offer a new plan beside it."""

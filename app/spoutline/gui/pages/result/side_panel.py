@@ -8,15 +8,17 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QSplitter, QTabWidget
 from spoutline.documents.drawing.shapes import Drawing
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.record_table import RecordTable
+from spoutline.gui.models.site_nodes import tone_words
 from spoutline.gui.models.table_columns import SetRow, set_columns, set_rows
 from spoutline.gui.pages.context import Context
+from spoutline.gui.roles import Tone
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.drawing_view import DrawingView
 from spoutline.gui.widgets.icons import icon
 from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
-from spoutline.model.plan import PositionPlan
+from spoutline.model.plan import JudgedSet, PositionPlan
 
 
 class SidePanel(QWidget):
@@ -117,10 +119,16 @@ class SidePanel(QWidget):
         self.model.show_records(set_rows(plan))
         self.table.fit_columns()
         chosen = plan.chosen
-        self.total_label.setText(
-            story.money(chosen.hanging_set.price_minor, chosen.hanging_set.currency) if chosen else tr("no set")
-        )
+        self.total_label.setText(self._price_words(chosen))
         self._mark_row()
+
+    def _price_words(self, chosen: JudgedSet | None) -> str:
+        """Return the price of the set; that of a position which nobody surveyed means nothing."""
+        if self._context.sets.tone(self._context.session.label) is Tone.OPEN:
+            return tone_words(Tone.OPEN)
+        if chosen is None:
+            return tr("no set")
+        return self._context.story.money(chosen.hanging_set.price_minor, chosen.hanging_set.currency)
 
     def _draw_chart(self, plan: PositionPlan) -> None:
         story = self._context.story
