@@ -2000,6 +2000,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Limits behind it: {0}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Line by line, as printed.</source>
    <translation type="unfinished" />
   </message>
