@@ -2332,6 +2332,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Not surveyed yet, and not in the list: {labels}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Not surveyed yet, and not quoted: {0}</source>
    <translation type="unfinished" />
   </message>

@@ -15,6 +15,7 @@ from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.wording import tr
 from spoutline.model.agreed_sets import AgreedSets, SetsSource
+from spoutline.model.answered import is_surveyed
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import InputFault
 from spoutline.model.part_ref import told_apart
@@ -123,7 +124,7 @@ class AgreementSteps(QObject):
         self._context.jobs.start(_SIDES, work, show, lambda fault: dialog.show_trouble(str(fault)))
 
     def _ask(self, lead: str, plans: Sequence[PositionPlan], labels: Sequence[str], agree: Agree) -> None:
-        sets = [_offered(one, not labels or one.position.label in labels) for one in plans]
+        sets = [_offered(one, one.position.label in labels if labels else is_surveyed(one.position)) for one in plans]
         dialog = AgreeDialog(lead, sets, self._name, self._window)
         if not self._is_accepted(dialog):
             return

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 from PySide6.QtCore import Qt
@@ -25,6 +26,8 @@ from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.lists import Table, Tree
 from spoutline.gui.wording import tr
+from spoutline.model.agreed_sets import SetsSource
+from spoutline.model.answered import is_surveyed
 from spoutline.model.plan import SitePlan
 from spoutline.whole_files import write_file
 
@@ -116,7 +119,10 @@ class BillPage(QWidget):
         if self.isVisible():
             self.refresh()
 
-    def _show_plan(self, plan: SitePlan) -> None:
+    def _show_plan(self, whole: SitePlan) -> None:
+        """Show the bill of what was surveyed: nobody orders what is assumed from end to end."""
+        left_out = self._left_out(whole)
+        plan = replace(whole, positions=tuple(one for one in whole.positions if one.position.label not in left_out))
         self._site_plan = plan
         story, currency = self._context.story, plan.survey.site.currency
         lines = site_lines(plan)
@@ -157,8 +163,17 @@ class BillPage(QWidget):
             )
         if total.unpriced:
             words.append(tr("Without price: {parts}.").format(parts=", ".join(total.unpriced)))
+        if left_out:
+            words.append(tr("Not surveyed yet, and not in the list: {labels}.").format(labels=", ".join(left_out)))
         self.state_label.setText(" ".join(words))
-        self._make_paper(plan)
+        if plan.positions:
+            self._make_paper(plan)
+
+    def _left_out(self, plan: SitePlan) -> tuple[str, ...]:
+        """Return the positions that are planned and that nobody surveyed; what was agreed stays in."""
+        if self._context.sets.source is not SetsSource.PLAN:
+            return ()
+        return tuple(one.position.label for one in plan.positions if not is_surveyed(one.position))
 
     def _make_paper(self, plan: SitePlan) -> None:
         session = self._context.session
