@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from contextlib import AbstractContextManager
+from contextlib import AbstractContextManager, nullcontext
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from spoutline.bootstrap.once import Once
+from spoutline.model.faults import ReadOnlyStore
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
@@ -43,6 +44,7 @@ class Sources:
     phrases: PhraseTables
     book: Callable[[], Book]
     open_converter: OpenConverter
+    close: Callable[[], None]
 
 
 class ConversionService:
@@ -53,6 +55,10 @@ class ConversionService:
         self._vapour = Once(_read_vapour_tables)
         self._steps = Once(_read_steps)
         self._memory: ConversionMemory | None = None
+
+    def close(self) -> None:
+        """Close the stores that this service was opened over; for one that was opened by itself."""
+        self._sources.close()
 
     def vapour_tables(self) -> VapourTables:
         """Return figures, onboard shares and agencies; raise ``InputFault`` with every fault of the tables."""
@@ -86,11 +92,12 @@ class ConversionService:
         progress: Progress | None = None,
         processes: int | None = None,
         write: Callable[[Programme], AbstractContextManager[Staged]] | None = None,
-    ) -> tuple[int, Programme]:
+    ) -> tuple[int | None, Programme]:
         """Convert all surveys of a folder over all cores, rank them, keep the programme in the book.
 
         Return its id and the programme; a stopped run is kept too and says so. Raise ``InputFault``. ``write`` stages
-        files that are written together with keeping it, or neither is done.
+        files that are written together with keeping it, or neither is done. The id is None where the person may only
+        read the book: the programme is worked out and written all the same, and not kept.
         """
         from spoutline.planning.conversion.folder import convert_files, surveys_of
         from spoutline.planning.conversion.programme import programme_of
@@ -100,10 +107,15 @@ class ConversionService:
             surveys_of(folder), self._sources.open_converter, progress, processes=processes
         )
         programme = programme_of(results, terms, stopped=stopped)
-        if write is None:
-            return self._sources.book().programmes.add(programme), programme
-        with write(programme) as files:
-            return self._sources.book().programmes.add(programme, files.place), programme
+        programmes = self._sources.book().programmes
+        with write(programme) if write is not None else nullcontext() as files:
+            place = files.place if files is not None else None
+            try:
+                return programmes.add(programme, place), programme
+            except ReadOnlyStore:
+                if place is not None:
+                    place()
+                return None, programme
 
     def words(self, display: Display, language: Language | None = None) -> ConversionStory:
         """Return the words of a conversion, with quantities shown in ``display``'s units; see ``Workbench.story``."""

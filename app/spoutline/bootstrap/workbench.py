@@ -277,6 +277,7 @@ class Workbench:
                 phrases=self._phrases,
                 book=self._stores.book,
                 open_converter=partial(open_converting, self._settings),
+                close=self._stores.close,
             )
         )
 

@@ -97,8 +97,9 @@ def _budget(text: str | None) -> Decimal | None:
     return value
 
 
-def _text(programme: Programme, kept_as: int, writing: Writing) -> Iterator[str]:
-    yield f"{programme.name} (program {kept_as} of the book)"
+def _text(programme: Programme, kept_as: int | None, writing: Writing) -> Iterator[str]:
+    kept = "not kept: the book may only be read" if kept_as is None else f"program {kept_as} of the book"
+    yield f"{programme.name} ({kept})"
     yield "Advice, no permission: each site's agency decides before its work begins."
     if programme.stopped:
         yield "Stopped before all sites were looked at."

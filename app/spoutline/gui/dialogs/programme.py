@@ -113,8 +113,8 @@ class ProgrammeDialog(FormDialog):
         terms = ProgrammeTerms(name=folder.name or "programme", budget=budget, years=self.years_box.value())
         workbench, processes = self._workbench, self._processes
 
-        def work(ticket: Ticket) -> Programme:
-            return workbench.converting().convert_folder(folder, terms, ticket, processes)[1]
+        def work(ticket: Ticket) -> tuple[int | None, Programme]:
+            return workbench.converting().convert_folder(folder, terms, ticket, processes)
 
         self._set_running(True)
         self._jobs.start(_RUN, work, self._show_made, self._show_trouble)
@@ -151,9 +151,12 @@ class ProgrammeDialog(FormDialog):
         entries = store.entries()
         return store.programme(entries[0].id) if entries else None
 
-    def _show_made(self, programme: Programme) -> None:
+    def _show_made(self, made: tuple[int | None, Programme]) -> None:
+        kept_as, programme = made
         self._set_running(False)
         self.show_programme(programme)
+        if kept_as is None:
+            self.show_fault(tr("NOT saved: the book may only be read"))
 
     def _show_trouble(self, fault: Exception) -> None:
         self._set_running(False)

@@ -27,6 +27,10 @@ _MOST_IN_BATCH = 25
 class Converter(Protocol):
     """Converts one site after another, wired to stores of its own."""
 
+    def close(self) -> None:
+        """Close the stores that it was opened over."""
+        ...
+
     def remember_positions(self) -> None:
         """Remember conversions of positions from here on."""
         ...
@@ -91,12 +95,15 @@ def _in_this_process(
 ) -> Iterator[tuple[int, SiteResult]]:
     converter = open_converter()
     converter.remember_positions()
-    for index, path in enumerate(paths):
-        if progress is not None:
-            progress.on_progress(index, len(paths))
-            if progress.should_stop():
-                return
-        yield index, _converted(path, converter)
+    try:
+        for index, path in enumerate(paths):
+            if progress is not None:
+                progress.on_progress(index, len(paths))
+                if progress.should_stop():
+                    return
+            yield index, _converted(path, converter)
+    finally:
+        converter.close()
     if progress is not None:
         progress.on_progress(len(paths), len(paths))
 
