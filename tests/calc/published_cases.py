@@ -11,14 +11,12 @@ from scipy.optimize import brentq
 from calc.water_iapws import water_viscosity_pa_s
 from spoutline.calc.bond import (
     PartResistance,
-    charge_bleed_time,
-    hose_resistance_line,
     relaxation_time,
     series_resistance,
 )
 from spoutline.calc.catenary import hang, longest_clear_length
-from spoutline.calc.elements import AnnularRun, Element, FlowCoefficient, HoseRun, LossCoefficient, kv_from_cv
-from spoutline.calc.flow import delivered_flow_line, solve_flow, static_pressure_line
+from spoutline.calc.elements import AnnularRun, Element, FlowCoefficient, HoseRun, LossCoefficient
+from spoutline.calc.flow import solve_flow, static_pressure_line
 from spoutline.calc.friction import (
     annulus_laminar_constant,
     coil_critical_reynolds,
@@ -30,15 +28,16 @@ from spoutline.calc.liquid_components import ViscosityAnchor
 from spoutline.calc.liquids import LiquidState, liquid_state
 from spoutline.calc.losses import element_loss, element_loss_pa, velocity_m_s
 from spoutline.calc.permeation import PermeationLoss, permeation_loss
-from spoutline.calc.pull import drive_off, filled_weight_n_m, pressure_thrust_line, service_load, service_margin
+from spoutline.calc.pull import drive_off, filled_weight_line, pressure_thrust_line, service_load, service_margin
 from spoutline.calc.reach import taut_length
 from spoutline.calc.viscosity import viscosity_between_anchors_m2_s
 from spoutline.model.liquid import Liquid, LiquidFamily
-from spoutline.model.quantity import Dimension, Quantity
+from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import Window
 from spoutline.units.unit_lines import to_core
 
 Answer = float | bool
+CV_PER_KV = 1.156099  # US gallons per minute at 1 psi over m3/h at 1 bar, from unit definitions
 Case = dict[str, Any]
 
 # Exact by definition: US gallon, pound-force per square inch, inch and foot (NIST SP 811 appendix B).
@@ -122,13 +121,13 @@ def _loss_of_k(case: Case) -> float:
 def _k_of_cv(case: Case) -> float:
     flow = 1e-4
     velocity = velocity_m_s(flow, case["d_m"])
-    loss = element_loss_pa(FlowCoefficient(kv_from_cv(case["cv"])), flow, WATER)
+    loss = element_loss_pa(FlowCoefficient(case["cv"] / CV_PER_KV), flow, WATER)
     return loss / (WATER.density_kg_m3 * velocity**2 / 2.0)
 
 
 def _loss_of_cv(case: Case) -> float:
     state = LiquidState(density_kg_m3=case["rho"], kinematic_viscosity_m2_s=1e-6, temperature_c=20.0)
-    return element_loss_pa(FlowCoefficient(kv_from_cv(case["cv"])), case["q_gpm"] * GPM, state)
+    return element_loss_pa(FlowCoefficient(case["cv"] / CV_PER_KV), case["q_gpm"] * GPM, state)
 
 
 def _coil(case: Case) -> float:
@@ -166,7 +165,7 @@ def _reynolds(case: Case) -> float:
 
 def _solved(case: Case) -> float:
     path: tuple[Element, ...] = tuple(
-        FlowCoefficient(kv_from_cv(step["cv"]))
+        FlowCoefficient(step["cv"] / CV_PER_KV)
         if "cv" in step
         else HoseRun(length_m=step["l_m"], bore_m=step["d_m"], roughness_m=case["roughness_m"])
         for step in case["path"]
@@ -176,12 +175,6 @@ def _solved(case: Case) -> float:
     )
     assert (solution.flow_m3_s == 0.0) == (solution.reason is not None)
     return solution.flow_m3_s / GPM
-
-
-def _capped(case: Case) -> float:
-    limit = Quantity("gasoline limit", 10.0 * GPM, Dimension.FLOW)  # 40 CFR 80.22(j), EPA fact sheet
-    line = delivered_flow_line(solved_flow_m3_s=case["computed_gpm"] * GPM, caps=(limit,))
-    return line.result.value / GPM
 
 
 def _level_cable(case: Case) -> HangingCurve:
@@ -247,7 +240,8 @@ def _taut(case: Case) -> float:
 
 
 def _weight(case: Case) -> float:
-    return filled_weight_n_m(hose_mass_kg_m=case["hose_kg_m"], bore_m=case["d_m"], density_kg_m3=case["rho"])
+    line = filled_weight_line(hose_mass_kg_m=case["hose_kg_m"], bore_m=case["d_m"], density_kg_m3=case["rho"])
+    return line.result.value
 
 
 def _hanging(case: Case) -> float:
@@ -298,20 +292,13 @@ def _series(case: Case) -> float:
     parts = tuple(
         PartResistance(
             f"part {number}",
-            segment["ohm"]
-            if "ohm" in segment
-            else hose_resistance_line(resistance_ohm_m=segment["ohm_per_m"], length_m=segment["length_m"]).result.value,
+            segment["ohm"] if "ohm" in segment else segment["ohm_per_m"] * segment["length_m"],
         )
         for number, segment in enumerate(case["segments"], start=1)
     )
     total = series_resistance(parts, joints=case["joints"], joint_allowance_ohm=case["joint_allowance_ohm"]).total_ohm
     assert total is not None
     return total
-
-
-def _per_foot(case: Case) -> float:
-    line = hose_resistance_line(resistance_ohm_m=case["ohm_per_ft"] / FOOT, length_m=case["length_ft"] * FOOT)
-    return line.result.value
 
 
 def _relaxation(case: Case) -> float:
@@ -364,7 +351,6 @@ ANSWERS: dict[str, Callable[[Case], Answer]] = {
     "HYD-23": _k_of_friction,
     "HYD-24": _loss_of_k,
     "HYD-25": _k_of_cv,
-    "HYD-26": lambda case: kv_from_cv(case["cv"]),
     "HYD-27": _loss_of_cv,
     "HYD-28": _coil,
     "HYD-29": _coil_ratio,
@@ -379,7 +365,6 @@ ANSWERS: dict[str, Callable[[Case], Answer]] = {
     ),
     "HYD-39": lambda case: static_pressure_line(case["rise_m"], state_of(case)).result.value,
     **dict.fromkeys(("HYD-40", "HYD-41", "HYD-42", "HYD-43"), _solved),
-    "HYD-44": _capped,
     "HYD-45": lambda case: _level_cable(case).parameter_m,
     "HYD-46": lambda case: 100.0 - _level_cable(case).lowest_height_m,
     "HYD-47": lambda case: _level_cable(case).end_tension_n,
@@ -404,9 +389,7 @@ ANSWERS: dict[str, Callable[[Case], Answer]] = {
     "HYD-66": _line_pull,
     "HYD-67": _side_load,
     "HYD-68": _series,
-    "HYD-69": _per_foot,
     **dict.fromkeys(("HYD-70", "HYD-71", "HYD-72"), _relaxation),
-    "HYD-73": lambda case: charge_bleed_time(resistance_ohm=case["r_ohm"], capacitance_f=case["c_pf"] * 1e-12).time_s,
     "HYD-74": lambda case: _permeation(case).inner_area_m2,
     **dict.fromkeys(("HYD-75", "HYD-76"), lambda case: _permeation(case).loss_kg_s * 86400.0 * 1e3),
     "HYD-77": _permeation_factor,

@@ -11,12 +11,11 @@ from scipy.optimize import brentq
 
 from calc.drawn_elements import ELEMENTS, STATES
 from spoutline.calc.elements import Element, FlowCoefficient, HoseRun, LossCoefficient
-from spoutline.calc.flow import NoFlowReason, delivered_flow_line, flow_curve, solve_flow, surge_of_stop
+from spoutline.calc.flow import NoFlowReason, flow_curve, solve_flow, surge_of_stop
 from spoutline.calc.liquids import LiquidState, liquid_state
 from spoutline.calc.losses import element_loss_pa
 from spoutline.calc.ranges import OutOfRange, RangeReason
 from spoutline.model.liquid import Liquid, LiquidFamily
-from spoutline.model.quantity import Dimension, Quantity
 
 PATHS = st.lists(ELEMENTS, min_size=1, max_size=6).map(tuple)
 PRESSURES = st.floats(1e3, 5e5)
@@ -88,7 +87,9 @@ def test_flow_curve_passes_through_the_working_point(
 def test_pressure_falls_from_element_to_element_down_to_the_open_end() -> None:
     path = (HoseRun(length_m=3.66, bore_m=0.01905, roughness_m=1e-5), FlowCoefficient(10.0), FlowCoefficient(3.0))
     solution = solve_flow(path, available_pressure_pa=2e5, rise_m=0.5, state=E10_STATE)
-    before = [solution.pressure_before_pa(index) for index in range(len(path) + 1)]
+    losses = [loss.pressure_pa for loss in solution.losses]
+    inlet = solution.available_pressure_pa - solution.static_pressure_pa
+    before = [inlet - math.fsum(losses[:index]) for index in range(len(path) + 1)]
     assert before == sorted(before, reverse=True)
     assert before[0] == pytest.approx(2e5 - 745.395 * 9.80665 * 0.5)
     assert before[-1] == pytest.approx(0.0, abs=1.0)
@@ -111,14 +112,6 @@ def test_path_without_loss_is_refused(path: tuple[Element, ...]) -> None:
 def test_negative_pressure_is_refused() -> None:
     with pytest.raises(OutOfRange, match="available_pressure_pa"):
         solve_flow((FlowCoefficient(3.0),), available_pressure_pa=-1.0, rise_m=0.0, state=E10_STATE)
-
-
-def test_the_smallest_flow_decides_and_is_named() -> None:
-    supply, law = Quantity("Q_supply", 1e-3, Dimension.FLOW), Quantity("Q_limit", 6.3e-4, Dimension.FLOW)
-    line = delivered_flow_line(solved_flow_m3_s=9e-4, caps=(supply, law))
-    assert line.result.value == 6.3e-4
-    assert line.note == "Q_limit decides"
-    assert delivered_flow_line(solved_flow_m3_s=1e-4, caps=(supply, law)).note == "Q_solved decides"
 
 
 def test_surge_of_an_instant_stop_is_some_bar() -> None:

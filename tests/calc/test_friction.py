@@ -18,7 +18,6 @@ from spoutline.calc.friction import (
     coil_friction_factor,
     friction_factor,
     regime_of,
-    reynolds_number,
 )
 from spoutline.calc.ranges import OutOfRange
 
@@ -130,10 +129,6 @@ def test_regimes_meet_at_the_handbook_bounds() -> None:
         ("diameter_ratio", lambda: annulus_laminar_constant(0.0)),
         ("1 - diameter_ratio", lambda: annulus_laminar_constant(1.0)),
         ("coil_diameter_m", lambda: coil_critical_reynolds(bore_m=0.02, coil_diameter_m=0.03)),
-        (
-            "velocity_m_s",
-            lambda: reynolds_number(velocity_m_s=-1.0, diameter_m=0.02, kinematic_viscosity_m2_s=1e-6),
-        ),
     ],
 )
 def test_values_outside_the_range_are_refused_by_name(field: str, call: object) -> None:

@@ -13,7 +13,6 @@ from spoutline.calc.liquid_components import COMPONENTS, Component, ViscosityAnc
 from spoutline.calc.liquid_hazards import (
     ConductivityClass,
     FlashClass,
-    class_of_conductivity,
     class_of_flash_point,
     conductivity_s_m,
     flash_class,
@@ -213,20 +212,6 @@ def test_flash_point_decides_the_class(flash_point_c: float, expected: str) -> N
 )
 def test_usual_fuels_have_their_published_class(liquid: Liquid, expected: FlashClass) -> None:
     assert flash_class(liquid).flash_class is expected
-
-
-# NFPA 77 (2000), extract: below 50 pS/m non-conductive, above 10 000 pS/m conductive.
-@pytest.mark.parametrize(
-    ("ps_m", "expected"),
-    [
-        (49.9, ConductivityClass.NON_CONDUCTIVE),
-        (50.0, ConductivityClass.SEMI_CONDUCTIVE),
-        (10_000.0, ConductivityClass.SEMI_CONDUCTIVE),
-        (10_001.0, ConductivityClass.CONDUCTIVE),
-    ],
-)
-def test_conductivity_has_its_published_class(ps_m: float, expected: ConductivityClass) -> None:
-    assert class_of_conductivity(ps_m * 1e-12) is expected
 
 
 def test_static_figures_tell_dry_fuels_from_alcohol_blends() -> None:

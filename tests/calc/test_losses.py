@@ -9,7 +9,7 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from calc.drawn_elements import ELEMENTS, FLOWS, HOSES, STATES
-from spoutline.calc.elements import AnnularRun, Element, FlowCoefficient, HoseRun, LossCoefficient, kv_from_cv
+from spoutline.calc.elements import AnnularRun, Element, FlowCoefficient, HoseRun, LossCoefficient
 from spoutline.calc.friction import FlowRegime
 from spoutline.calc.liquids import LiquidState, liquid_state
 from spoutline.calc.losses import element_loss, element_loss_pa, velocity_m_s
@@ -131,7 +131,6 @@ def test_nothing_flows_without_loss_or_lines_that_divide_by_zero() -> None:
         ("gap", lambda: AnnularRun(length_m=1, outer_diameter_m=0.02, inner_diameter_m=0.02, roughness_m=0)),
         ("kv", lambda: FlowCoefficient(0.0)),
         ("k", lambda: LossCoefficient(-1.0, 0.02)),
-        ("cv", lambda: kv_from_cv(-1.0)),
         ("flow_m3_s", lambda: element_loss_pa(FlowCoefficient(3.0), -1e-4, liquid_state(E10, 20.0))),
         ("flow_m3_s", lambda: element_loss(FlowCoefficient(3.0), math.nan, liquid_state(E10, 20.0))),
         ("flow_m3_s", lambda: velocity_m_s(math.inf, 0.02)),

@@ -14,7 +14,7 @@ from hypothesis import strategies as st
 from calc.vapour_cases import ANSWERS, SLOPE, TABLES
 from spoutline.calc.emissions import YearValue, crossing_of
 from spoutline.calc.ranges import OutOfRange
-from spoutline.calc.vapour import break_even_line, onboard_share_between, program_difference_line, recovery_increment
+from spoutline.calc.vapour import break_even_line, program_difference_line, recovery_increment
 from spoutline.model.limit import LimitStatus
 
 ROWS = tuple(csv.DictReader(Path(__file__).with_name("published_vapour.csv").read_text("utf-8").splitlines()))
@@ -131,12 +131,6 @@ def test_a_share_that_cannot_be_is_refused_by_name(changed: dict[str, float], fi
     with pytest.raises(OutOfRange) as refused:
         recovery_increment(**{**inputs, **changed}, slope=SLOPE)
     assert refused.value.field == field
-
-
-def test_the_table_is_never_prolonged() -> None:
-    *_, before, last = TABLES.shares
-    with pytest.raises(OutOfRange):
-        onboard_share_between(before, last, last.year + 0.5)
 
 
 def test_a_series_crosses_on_the_line_between_two_years() -> None:

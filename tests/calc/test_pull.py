@@ -12,7 +12,6 @@ from spoutline.calc.pull import (
     ServiceLoad,
     drive_off,
     filled_weight_line,
-    filled_weight_n_m,
     service_load,
     service_margin,
 )
@@ -34,14 +33,14 @@ def _load(weight: float = 8.458, length: float = 3.66, rigid: float = 1.9, **cha
 @given(MASSES, BORES, DENSITIES)
 def test_filled_hose_weighs_its_mass_and_its_liquid(mass: float, bore: float, density: float) -> None:
     litres_m = math.pi / 4 * bore**2
-    weight = filled_weight_n_m(hose_mass_kg_m=mass, bore_m=bore, density_kg_m3=density)
+    weight = filled_weight_line(hose_mass_kg_m=mass, bore_m=bore, density_kg_m3=density).result.value
     assert weight == pytest.approx(9.80665 * (mass + density * litres_m), rel=1e-12)
 
 
 @given(MASSES, st.floats(1.001, 3), BORES, DENSITIES)
 def test_heavier_hose_never_lowers_the_pull(mass: float, factor: float, bore: float, density: float) -> None:
     loads = [
-        _load(weight=filled_weight_n_m(hose_mass_kg_m=kg_m, bore_m=bore, density_kg_m3=density))
+        _load(weight=filled_weight_line(hose_mass_kg_m=kg_m, bore_m=bore, density_kg_m3=density).result.value)
         for kg_m in (mass, factor * mass)
     ]
     assert loads[1].total_n >= loads[0].total_n
@@ -98,10 +97,12 @@ def test_steeper_angle_never_pulls_less(force: float, angle: float, more: float)
         ("angle_rad", lambda: drive_off(separation_n=1.0, angle_rad=math.pi / 2, strength_margin=1.0)),
         ("strength_margin", lambda: drive_off(separation_n=1.0, angle_rad=0.0, strength_margin=0.9)),
         ("separation_n", lambda: drive_off(separation_n=0.0, angle_rad=0.0, strength_margin=1.0)),
-        ("hose_mass_kg_m", lambda: filled_weight_n_m(hose_mass_kg_m=-1.0, bore_m=0.02, density_kg_m3=800.0)),
+        ("hose_mass_kg_m", lambda: filled_weight_line(hose_mass_kg_m=-1.0, bore_m=0.02, density_kg_m3=800.0)),
         (
             "bore_m - inner_tube_diameter_m",
-            lambda: filled_weight_n_m(hose_mass_kg_m=1.0, bore_m=0.02, density_kg_m3=800.0, inner_tube_diameter_m=0.02),
+            lambda: filled_weight_line(
+                hose_mass_kg_m=1.0, bore_m=0.02, density_kg_m3=800.0, inner_tube_diameter_m=0.02
+            ),
         ),
         ("user_tug_n", lambda: _load(user_tug_n=-1.0)),
         ("in_use_tension_n", lambda: _load(in_use_tension_n=-1.0)),

@@ -11,7 +11,7 @@ from scipy.optimize import minimize_scalar
 
 from spoutline.calc.catenary import hang
 from spoutline.calc.ranges import OutOfRange, RangeReason
-from spoutline.calc.reach import hang_with_clamp, needed_length, taut_length, taut_length_over_roof, whip_length
+from spoutline.calc.reach import hang_with_clamp, needed_length, taut_length, whip_length
 
 METRES = st.floats(0.0, 20.0)
 
@@ -55,18 +55,6 @@ def test_slack_is_the_greater_of_share_and_least(distance: float, share: float, 
     assert needed.length_m >= taut.length_m * (1 + share) - 1e-12
     assert needed.length_m >= taut.length_m + least - 1e-12
     assert needed.lines[0] == taut.lines[0]
-
-
-def test_way_over_the_roof_adds_its_three_parts() -> None:
-    # 3-4-5 triangles by hand: 5 + 1.5 + 2.5
-    reach = taut_length_over_roof(
-        outlet_height_m=4.5, roof_height_m=1.5, filler_height_m=0.0, before_m=4.0, roof_width_m=1.5, after_m=2.0
-    )
-    assert reach.length_m == pytest.approx(5.0 + 1.5 + 2.5)
-    with pytest.raises(OutOfRange, match="filler_height_m"):
-        taut_length_over_roof(
-            outlet_height_m=2.0, roof_height_m=1.5, filler_height_m=1.6, before_m=1, roof_width_m=1, after_m=1
-        )
 
 
 def test_whip_hose_covers_the_arc_of_its_turn() -> None:

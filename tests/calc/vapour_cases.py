@@ -12,7 +12,6 @@ from spoutline.calc.spillage import spillage_line, spillage_per_fill_line
 from spoutline.calc.vapour import (
     break_even_line,
     compatibility_factor_line,
-    onboard_share_between,
     recovery_increment,
 )
 from spoutline.calc.vapour_decay import INCH_OF_WATER, pressure_decay_line
@@ -169,12 +168,6 @@ def _break_even(case: Case) -> float:
     ).result.value
 
 
-def _middle_of_2013(case: Case) -> float:
-    rows = {row.year: row for row in TABLES.shares}
-    assert (rows[2012].gasoline, rows[2013].gasoline) == (case["end_2012"], case["end_2013"])
-    return onboard_share_between(rows[2012], rows[2013], 2012.5)
-
-
 def _exceeds(case: Case) -> float:
     row: OnboardShare = next(row for row in TABLES.shares if row.year == case["year"])
     return float(row.gasoline > case["bound"])
@@ -269,7 +262,6 @@ ANSWERS: dict[str, Callable[[Case], float]] = {
     "VAP-17": _increment,
     "VAP-18": _increment,
     "VAP-19": _break_even,
-    "VAP-20": _middle_of_2013,
     "VAP-21": _exceeds,
     "VAP-22": _station_change,
     "VAP-23": _carb_sum,

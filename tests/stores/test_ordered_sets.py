@@ -72,7 +72,7 @@ def test_an_order_that_cannot_be_agreed_is_no_order(
 ) -> None:
     stored = issued(bench, survey)
 
-    def refuse(_self: AgreementBook, _session: Session, _line: int | None, _entry: AgreedSets) -> int:
+    def refuse(_self: AgreementBook, _session: Session, _line: int | None, _entry: AgreedSets, _known: object) -> int:
         raise InputFault((InputProblem("", "serial", "1", "somebody agreed in the meantime"),))
 
     monkeypatch.setattr(AgreementBook, "write", refuse)

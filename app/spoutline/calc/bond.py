@@ -5,18 +5,10 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from spoutline.calc.constants import VACUUM_PERMITTIVITY, Constant
+from spoutline.calc.constants import VACUUM_PERMITTIVITY
 from spoutline.calc.ranges import require_between, require_positive
 from spoutline.model.check import WorkedLine
-from spoutline.model.limit import LimitStatus
 from spoutline.model.quantity import Dimension, Quantity
-
-NOZZLE_CAPACITANCE = Constant(
-    "capacitance of an isolated nozzle", 50e-12, "F", "order of a hand-held metal part", LimitStatus.JUDGEMENT
-)
-RELAXATIONS_TO_DECAY = Constant(
-    "relaxation times in which most charge has left", 3.0, "-", "95 percent gone", LimitStatus.JUDGEMENT
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,11 +28,6 @@ class SeriesResistance:
     unknown: tuple[str, ...]
     lines: tuple[WorkedLine, ...]
 
-    @property
-    def can_be_shown(self) -> bool:
-        """True where every part states its resistance."""
-        return self.total_ohm is not None
-
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Duration:
@@ -48,41 +35,6 @@ class Duration:
 
     time_s: float
     lines: tuple[WorkedLine, ...]
-
-
-def hose_resistance_line(*, resistance_ohm_m: float, length_m: float) -> WorkedLine:
-    """Return the resistance of a hose stated per metre: ``R = r L``.
-
-    Parameters
-    ----------
-    resistance_ohm_m : float
-        Resistance per metre [ohm/m], 0 or more.
-    length_m : float
-        Length [m].
-
-    Returns
-    -------
-    WorkedLine
-        The line whose result is the resistance [ohm].
-
-    Raises
-    ------
-    OutOfRange
-        A negative resistance, or a length that is not above zero.
-
-    Source: definition.
-    """
-    require_between("resistance_ohm_m", resistance_ohm_m, Dimension.RESISTANCE_PER_LENGTH, low=0.0)
-    require_positive("length_m", length_m, Dimension.LENGTH)
-    return WorkedLine(
-        formula="R = r L",
-        inputs=(
-            Quantity("r", resistance_ohm_m, Dimension.RESISTANCE_PER_LENGTH),
-            Quantity("L", length_m, Dimension.LENGTH),
-        ),
-        result=Quantity("R", resistance_ohm_m * length_m, Dimension.RESISTANCE),
-        source="definition",
-    )
 
 
 def series_resistance(
@@ -213,37 +165,3 @@ def residence_time(*, bore_m: float, length_m: float, flow_m3_s: float) -> Durat
         source="volume over flow",
     )
     return Duration(time_s=time, lines=(line,))
-
-
-def charge_bleed_time(*, resistance_ohm: float, capacitance_f: float = NOZZLE_CAPACITANCE.value) -> Duration:
-    """Return how fast a metal nozzle loses charge through the hose: ``tau = R C``.
-
-    Parameters
-    ----------
-    resistance_ohm : float
-        Resistance to earth [ohm], above 0.
-    capacitance_f : float
-        Capacitance of the nozzle [F], above 0; 50 pF where not given.
-
-    Returns
-    -------
-    Duration
-        Time constant [s], lines.
-
-    Raises
-    ------
-    OutOfRange
-        A value that is not above zero.
-
-    Source: discharge of a capacitor; 50 pF is engineering judgement.
-    """
-    require_positive("resistance_ohm", resistance_ohm, Dimension.RESISTANCE)
-    require_positive("capacitance_f", capacitance_f, Dimension.RATIO)
-    line = WorkedLine(
-        formula="tau = R C",
-        inputs=(Quantity("R", resistance_ohm, Dimension.RESISTANCE),),
-        result=Quantity("tau", resistance_ohm * capacitance_f, Dimension.TIME),
-        source=f"discharge of a capacitor; {NOZZLE_CAPACITANCE.origin}",
-        note=f"C = {capacitance_f * 1e12:g} pF",
-    )
-    return Duration(time_s=resistance_ohm * capacitance_f, lines=(line,))

@@ -43,10 +43,3 @@ KV_REFERENCE_DENSITY = Constant(
     "definition of the flow coefficient",
     LimitStatus.MEMORY,
 )
-CV_PER_KV = Constant(
-    "Cv per Kv",
-    1.156099,
-    "-",
-    "US gallon, pound-force and inch by definition: (m3/h per US gpm) and (bar per psi)",
-    LimitStatus.VERIFIED,
-)

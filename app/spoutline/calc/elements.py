@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from spoutline.calc.constants import CV_PER_KV
 from spoutline.calc.friction import GREATEST_RELATIVE_ROUGHNESS, LEAST_COIL_RATIO
 from spoutline.calc.ranges import OutOfRange, RangeReason, require_between, require_positive
 from spoutline.model.quantity import Dimension
@@ -78,30 +77,6 @@ class LossCoefficient:
 
 
 Element = HoseRun | AnnularRun | FlowCoefficient | LossCoefficient
-
-
-def kv_from_cv(cv: float) -> float:
-    """Return Kv of a flow coefficient stated in US units.
-
-    Parameters
-    ----------
-    cv : float
-        Flow coefficient [US gallons per minute of water at 1 psi].
-
-    Returns
-    -------
-    float
-        Kv [m3/h of water at 1 bar].
-
-    Raises
-    ------
-    OutOfRange
-        A coefficient that is not above zero.
-
-    Source: unit definitions, Cv = 1.156099 Kv.
-    """
-    require_positive("cv", cv, Dimension.FLOW_COEFFICIENT)
-    return cv / CV_PER_KV.value
 
 
 def _require_roughness(roughness_m: float, diameter_m: float) -> None:

@@ -58,14 +58,6 @@ class FlowSolution:
     reason: NoFlowReason | None
     lines: tuple[WorkedLine, ...]
 
-    def pressure_before_pa(self, index: int) -> float:
-        """Return the pressure at the inlet of element ``index``, the whole rise to the end taken off [Pa]."""
-        return (
-            self.available_pressure_pa
-            - self.static_pressure_pa
-            - math.fsum(loss.pressure_pa for loss in self.losses[:index])
-        )
-
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Surge:
@@ -191,41 +183,6 @@ def flow_curve(
     return tuple(
         FlowPoint(flow, static_pa + math.fsum(element_loss_pa(element, flow, state) for element in elements))
         for flow in flows
-    )
-
-
-def delivered_flow_line(*, solved_flow_m3_s: float, caps: tuple[Quantity, ...]) -> WorkedLine:
-    """Return the flow that arrives in the tank: the least of the solved flow and everything that caps it.
-
-    Parameters
-    ----------
-    solved_flow_m3_s : float
-        Flow at which losses and rise use up the pressure [m3/s], 0 or more.
-    caps : tuple of Quantity
-        Named upper limits [m3/s]: what the dispenser gives, what the law allows.
-
-    Returns
-    -------
-    WorkedLine
-        The line whose result is the flow [m3/s]; its note names what decides.
-
-    Raises
-    ------
-    OutOfRange
-        A negative flow or cap.
-
-    Source: a limit on the flow is a row of the rule tables (for gasoline into road vehicles 40 CFR 80.22(j)).
-    """
-    flows = (Quantity("Q_solved", solved_flow_m3_s, Dimension.FLOW), *caps)
-    for flow in flows:
-        require_between(flow.name, flow.value, Dimension.FLOW, low=0.0)
-    least = min(flows, key=lambda flow: flow.value)
-    return WorkedLine(
-        formula=f"Q = min({', '.join(flow.name for flow in flows)})",
-        inputs=flows,
-        result=Quantity("Q", least.value, Dimension.FLOW),
-        source="the smallest decides",
-        note=f"{least.name} decides",
     )
 
 

@@ -84,36 +84,6 @@ def regime_of(reynolds: float) -> FlowRegime:
     return FlowRegime.TURBULENT if reynolds >= TURBULENT_FROM.value else FlowRegime.TRANSITION
 
 
-def reynolds_number(*, velocity_m_s: float, diameter_m: float, kinematic_viscosity_m2_s: float) -> float:
-    """Return ``Re = v D / nu``.
-
-    Parameters
-    ----------
-    velocity_m_s : float
-        Mean velocity [m/s].
-    diameter_m : float
-        Bore or hydraulic diameter [m].
-    kinematic_viscosity_m2_s : float
-        Kinematic viscosity [m2/s].
-
-    Returns
-    -------
-    float
-        Reynolds number [-].
-
-    Raises
-    ------
-    OutOfRange
-        A negative velocity, or a diameter or viscosity that is not above zero.
-
-    Source: definition.
-    """
-    require_between("velocity_m_s", velocity_m_s, Dimension.VELOCITY, low=0.0)
-    require_positive("diameter_m", diameter_m, Dimension.DIAMETER)
-    require_positive("kinematic_viscosity_m2_s", kinematic_viscosity_m2_s, Dimension.KINEMATIC_VISCOSITY)
-    return velocity_m_s * diameter_m / kinematic_viscosity_m2_s
-
-
 def friction_factor(*, reynolds: float, relative_roughness: float, laminar_constant: float = 64.0) -> float:
     """Return the Darcy friction factor of a straight passage.
 

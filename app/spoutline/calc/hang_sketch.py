@@ -78,7 +78,6 @@ class _Bend:
 
     slope_rad: float  # from the vertical; negative where the falls lean outward
     first_fall_m: float
-    second_fall_m: float
     radius_m: float
 
     @property
@@ -119,4 +118,4 @@ def _bend_of(curve: HangingCurve, radius_m: float) -> _Bend | None:
     first, second = (falls_m(slope) - difference) / 2.0, (falls_m(slope) + difference) / 2.0
     if first < 0.0 or second < 0.0:
         return None
-    return _Bend(slope, first, second, radius_m)
+    return _Bend(slope, first, radius_m)

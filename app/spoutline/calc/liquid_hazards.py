@@ -167,34 +167,6 @@ def flash_class(liquid: Liquid) -> Flash:
     )
 
 
-def class_of_conductivity(conductivity_s_m: float) -> ConductivityClass:
-    """Return the class of a conductivity.
-
-    Parameters
-    ----------
-    conductivity_s_m : float
-        Conductivity [S/m].
-
-    Returns
-    -------
-    ConductivityClass
-        Non-conductive below 50 pS/m, conductive above 10 000 pS/m.
-
-    Raises
-    ------
-    OutOfRange
-        The conductivity is not a finite number.
-
-    Source: NFPA 77 (2000), extract (secondary).
-    """
-    require_finite("conductivity_s_m", conductivity_s_m, Dimension.CONDUCTIVITY)
-    if conductivity_s_m < NON_CONDUCTIVE_BELOW.value:
-        return ConductivityClass.NON_CONDUCTIVE
-    return (
-        ConductivityClass.CONDUCTIVE if conductivity_s_m > CONDUCTIVE_ABOVE.value else ConductivityClass.SEMI_CONDUCTIVE
-    )
-
-
 def conductivity_s_m(liquid: Liquid) -> Conductivity:
     """Return the typical range of conductivity; blends with diesel keep the figures of dry diesel, the worse case.
 

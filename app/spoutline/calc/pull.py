@@ -94,43 +94,6 @@ def filled_weight_line(
     )
 
 
-def filled_weight_n_m(
-    *, hose_mass_kg_m: float, bore_m: float, density_kg_m3: float, inner_tube_diameter_m: float = 0.0
-) -> float:
-    """Return the weight of filled hose per metre.
-
-    Parameters
-    ----------
-    hose_mass_kg_m : float
-        Mass of the empty hose [kg/m].
-    bore_m : float
-        Bore of the passage that the liquid fills [m].
-    density_kg_m3 : float
-        Density of the liquid [kg/m3].
-    inner_tube_diameter_m : float
-        Outside diameter of a vapour tube inside the liquid [m]; 0 for none.
-
-    Returns
-    -------
-    float
-        Weight [N/m].
-
-    Raises
-    ------
-    OutOfRange
-        A mass, bore or density not above zero, or an inner tube that fills the bore.
-
-    Source: weight of a filled tube, standard gravity.
-    """
-    line = filled_weight_line(
-        hose_mass_kg_m=hose_mass_kg_m,
-        bore_m=bore_m,
-        density_kg_m3=density_kg_m3,
-        inner_tube_diameter_m=inner_tube_diameter_m,
-    )
-    return line.result.value
-
-
 def hanging_weight_line(*, weight_n_m: float, length_below_m: float, rigid_mass_kg: float) -> WorkedLine:
     """Return what hangs below a coupling when nothing supports the nozzle: ``W = w L + g m``.
 

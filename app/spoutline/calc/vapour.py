@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from spoutline.calc.ranges import RangeReason, require_between
 from spoutline.model.check import WorkedLine
 from spoutline.model.quantity import Dimension, Quantity
-from spoutline.model.vapour_figures import OnboardShare, VapourFigure
+from spoutline.model.vapour_figures import VapourFigure
 
 FORM_SOURCE = "EPA-457/B-12-001 (Aug 2012), increment of recovery at the nozzle; form recalled, not read [memory]"
 ALGEBRA_SOURCE = "algebra on the increment"
@@ -206,44 +206,6 @@ def program_difference_line(
         result=_share("D", onboard_share * onboard_efficiency - recovered_share * in_use_efficiency),
         source=OWN_DEFINITION,
     )
-
-
-def onboard_share_between(earlier: OnboardShare, later: OnboardShare, year_end: float) -> float:
-    """Return the gasoline share at a moment between two table rows, on a straight line.
-
-    Parameters
-    ----------
-    earlier : OnboardShare
-        The row before.
-    later : OnboardShare
-        The row after.
-    year_end : float
-        Moment in years, the end of 2012 being 2012.0 [-], between the two rows.
-
-    Returns
-    -------
-    float
-        Share of gasoline [-].
-
-    Raises
-    ------
-    OutOfRange
-        The moment lies outside the two rows: the table is never prolonged.
-
-    Source: straight interpolation of the published table.
-    """
-    require_between(
-        "year_end",
-        year_end,
-        Dimension.COUNT,
-        low=float(earlier.year),
-        high=float(later.year),
-        reason=RangeReason.OUTSIDE_DATA,
-    )
-    if later.year == earlier.year:
-        return earlier.gasoline
-    part = (year_end - earlier.year) / (later.year - earlier.year)
-    return earlier.gasoline + part * (later.gasoline - earlier.gasoline)
 
 
 def _share(name: str, value: float) -> Quantity:

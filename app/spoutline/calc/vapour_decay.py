@@ -13,7 +13,6 @@ from spoutline.model.quantity import Dimension, Quantity
 from spoutline.model.vapour_figures import VapourFigure
 
 INCH_OF_WATER = Constant("inch of water", 249.089, "Pa", "conventional value", LimitStatus.SECONDARY)
-DECAY_MINUTES = Constant("time of the decay test", 5.0, "min", "TP-201.3 exhibit", LimitStatus.VERIFIED)
 
 
 def pressure_decay_line(*, ullage_m3: float, start: VapourFigure, decay: VapourFigure) -> WorkedLine:
