@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 import tomllib
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from pathlib import Path
 
 import pytest
@@ -14,7 +14,7 @@ from spoutline.bootstrap.phrase_tables import PhraseTables
 from spoutline.explain.conversion.phrases import conversion_phrases_from_toml
 from spoutline.explain.pack.phrases import pack_phrasebook_from_toml
 from spoutline.explain.phrases.phrasebook import phrasebook_from_toml
-from spoutline.explain.phrases.reader import missing_phrases, placeholders
+from spoutline.explain.phrases.reader import placeholders
 from spoutline.model.claims import claim_in
 from spoutline.model.faults import InputFault
 from spoutline.model.language import Language
@@ -75,6 +75,20 @@ def test_no_table_of_texts_claims_anything() -> None:
         if claim_in(text)
     }
     assert found == {}
+
+
+def missing_phrases(text: str, english: str) -> tuple[str, ...]:
+    """Return the dotted names of the English phrases that a table of another language lacks, in order."""
+    own = set(dotted(tomllib.loads(text)))
+    return tuple(name for name in dotted(tomllib.loads(english)) if name not in own)
+
+
+def dotted(table: Mapping[str, object], prefix: str = "") -> Iterator[str]:
+    for name, value in table.items():
+        if isinstance(value, dict):
+            yield from dotted(value, f"{prefix}{name}.")
+        else:
+            yield f"{prefix}{name}"
 
 
 def test_english_stands_in_for_what_a_language_lacks(tmp_path: Path) -> None:

@@ -72,7 +72,7 @@ def test_what_nobody_surveyed_is_not_quoted(
     qtbot: QtBot, workplace: Workplace, page: QuotationPage, terms: Path
 ) -> None:
     show(qtbot, workplace, SURVEYED, Position(label="2A"))
-    page.use_terms(terms)
+    page.terms.use_file(terms)
     page.panel.offer.make_button.click()
     qtbot.waitUntil(lambda: page.quotation is not None, timeout=30_000)
     assert page.quotation is not None
@@ -84,7 +84,7 @@ def test_nothing_is_quoted_where_nothing_is_surveyed(
     qtbot: QtBot, workplace: Workplace, page: QuotationPage, terms: Path
 ) -> None:
     show(qtbot, workplace, Position(label="2A"))
-    page.use_terms(terms)
+    page.terms.use_file(terms)
     page.panel.offer.make_button.click()
     assert not page.is_busy
     assert "No position is surveyed yet" in page.panel.state_label.text()

@@ -92,7 +92,7 @@ def settled(qtbot: QtBot, page: QuotationPage) -> None:
 
 def quote(qtbot: QtBot, page: QuotationPage, path: Path) -> None:
     before = page.quotation
-    page.use_terms(path)
+    page.terms.use_file(path)
     page.panel.offer.make_button.click()
     qtbot.waitUntil(lambda: page.quotation is not None and page.quotation is not before, timeout=30_000)
 
@@ -607,7 +607,7 @@ def test_a_kept_quotation_is_revised_on_its_own_terms_without_a_file(
 def test_terms_are_changed_in_the_form_and_quoted_on(
     qtbot: QtBot, page: QuotationPage, terms: Write, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
 ) -> None:
-    page.use_terms(terms("GUI-26", 'labour = { tasks = [{ title = "Exchange", hours = 1.5 }] }'))
+    page.terms.use_file(terms("GUI-26", 'labour = { tasks = [{ title = "Exchange", hours = 1.5 }] }'))
     qtbot.waitUntil(lambda: page.terms.in_hand is not None and page.terms.in_hand.terms is not None, timeout=10_000)
     seen: list[Terms] = []
     notes: list[str] = []
@@ -684,7 +684,7 @@ def test_quotations_are_found_by_words_and_opened(qtbot: QtBot, page: QuotationP
 
 def test_faulty_terms_are_told_and_nothing_is_quoted(qtbot: QtBot, page: QuotationPage, terms: Write) -> None:
     path = terms("GUI-5", more='currency = "dollars"')
-    page.use_terms(path)
+    page.terms.use_file(path)
     qtbot.waitUntil(lambda: "currency" in page.panel.state_label.text(), timeout=10_000)
     page.panel.offer.make_button.click()
     settled(qtbot, page)
@@ -709,7 +709,7 @@ def test_ready_terms_can_be_written_and_used(
 
 
 def test_quoting_can_be_stopped(page: QuotationPage, terms: Write) -> None:
-    page.use_terms(terms("GUI-6"))
+    page.terms.use_file(terms("GUI-6"))
     page.panel.offer.make_button.click()
     assert not page.panel.offer.make_button.isEnabled()
     page.panel.offer.stop_button.click()
@@ -720,7 +720,7 @@ def test_quoting_can_be_stopped(page: QuotationPage, terms: Write) -> None:
 def test_a_survey_changed_while_it_is_quoted_drops_the_answer(
     session: Session, page: QuotationPage, terms: Write
 ) -> None:
-    page.use_terms(terms("GUI-20"))
+    page.terms.use_file(terms("GUI-20"))
     page.panel.offer.make_button.click()
     with_third_hose(session)
     assert "was changed while it was quoted" in page.panel.state_label.text()

@@ -8,7 +8,7 @@ import pytest
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QAccessible
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QLineEdit, QWidget
+from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QLineEdit, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from spoutline.bootstrap import Workbench
@@ -516,7 +516,9 @@ def test_fillers_are_added_and_taken_away_on_the_page(qtbot: QtBot, workplace: W
     workplace.place_page.add_button.click()
     assert len(workplace.session.position.other_fillers) == count + 1
     assert workplace.place_page.form.field(f"other_fillers.{count}.distance_m").isVisible()
-    workplace.place_page.remove_buttons[count].click()
+    removers = workplace.place_page.findChildren(QPushButton)
+    (remover,) = (one for one in removers if one.accessibleName() == f"Remove further filler {count + 1}")
+    remover.click()
     assert workplace.session.survey == before
 
 

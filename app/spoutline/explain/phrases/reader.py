@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import difflib
 import tomllib
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Mapping
 from enum import StrEnum
 from string import Formatter
 
@@ -111,12 +111,6 @@ def placeholders(sentence: str) -> set[str]:
         return {"{"}
 
 
-def missing_phrases(text: str, english: str) -> tuple[str, ...]:
-    """Return the dotted names of the English phrases that a table of another language lacks, in order."""
-    own = set(_dotted(_toml(text, "table")))
-    return tuple(name for name in _dotted(_toml(english, "en.toml")) if name not in own)
-
-
 def _toml(text: str, place: str) -> dict[str, object]:
     try:
         return tomllib.loads(text)
@@ -135,11 +129,3 @@ def _over(own: Mapping[str, object], base: Mapping[str, object]) -> dict[str, ob
         below = base.get(name)
         merged[name] = _over(value, below) if isinstance(value, dict) and isinstance(below, dict) else value
     return merged
-
-
-def _dotted(table: Mapping[str, object], prefix: str = "") -> Iterator[str]:
-    for name, value in table.items():
-        if isinstance(value, dict):
-            yield from _dotted(value, f"{prefix}{name}.")
-        else:
-            yield f"{prefix}{name}"

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import date
 
 from spoutline.model.conversion_sequence import Moment
 
@@ -23,10 +23,6 @@ class WorkCalendar:
         """Say whether work goes on on this day of the plan."""
         monday = 0 if self.first_day is None else self.first_day.weekday()
         return self.weekend_work or (monday + day) % _WEEK < _SATURDAY
-
-    def date_of(self, day: int) -> date | None:
-        """Return the date of a day of the plan; None without a first day."""
-        return None if self.first_day is None else self.first_day + timedelta(days=day)
 
     def opening(self, moment: Moment) -> Moment:
         """Return the first moment at or after this one at which work can start."""

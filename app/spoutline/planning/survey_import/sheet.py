@@ -40,7 +40,6 @@ class Sheet:
     """Titles and rows below them; ``place`` names file and sheet, ``heads`` says what stands over each title."""
 
     place: str
-    title_row: int
     titles: tuple[str, ...]
     rows: tuple[SheetRow, ...]
     heads: tuple[str, ...] = ()
@@ -114,7 +113,7 @@ def _sheet(place: str, rows: list[list[Cell]]) -> Sheet:
     below = filled[place_of_titles + 1 :]
     wide = max(len(row.cells) for row in (titles, *below))
     names = (*titles.cells, *[""] * (wide - len(titles.cells)))
-    return Sheet(place, titles.number, names, tuple(below), heads_over(names, above))
+    return Sheet(place, names, tuple(below), heads_over(names, above))
 
 
 def _row(number: int, cells: list[Cell]) -> SheetRow:

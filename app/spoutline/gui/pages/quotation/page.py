@@ -108,10 +108,6 @@ class QuotationPage(QWidget):
         self.panel.book.refresh()
         self._show_steps()
 
-    def use_terms(self, path: Path) -> None:
-        """Quote on the terms of this file from now on."""
-        self.terms.use_file(path)
-
     # quoting
 
     def make(self) -> None:

@@ -65,11 +65,6 @@ class PlacePage(StepPage):
         self._removers: list[QPushButton] = []
         self.column.insertWidget(self.column.count() - 1, self.add_button)
 
-    @property
-    def remove_buttons(self) -> tuple[QPushButton, ...]:
-        """One button per further filler that takes it away."""
-        return tuple(self._removers)
-
     def refresh(self) -> None:
         """Show the present answers and one button per further filler."""
         super().refresh()
