@@ -51,7 +51,8 @@ class PlanMemo:
         def plan_position(position: Position, site: Site, context: PlanningContext, **options: Any) -> PositionPlan:
             if not isinstance(context.parts, CatalogueStore):
                 return really(position, site, context, **options)
-            asked = (position, site, context.tables, _content(context.parts), tuple(options.items()))
+            answers = (context.answers, context.steps)
+            asked = (position, site, context.tables, answers, _content(context.parts), tuple(options.items()))
             if asked not in self._plans:
                 self._plans[asked] = really(position, site, context, **options)
             _may_go_on(context)
@@ -69,10 +70,12 @@ class PlanMemo:
             standing: RemovalStanding,
             known: Mapping[str, Part],
             context: ConversionContext,
+            *,
+            shown: PositionPlan | None = None,
         ) -> PositionConversion:
             planning = context.planning
-            if not isinstance(planning.parts, CatalogueStore):
-                return really(position, survey, standing, known, context)
+            if shown is not None or not isinstance(planning.parts, CatalogueStore):
+                return really(position, survey, standing, known, context, shown=shown)
             key = memory_key(position, survey, forbidden=standing.standing is Standing.NOT_ALLOWED)
             asked = (key, position, survey.site, planning.tables, context.steps, _content(planning.parts))
             if asked not in self._conversions:

@@ -333,4 +333,7 @@ def test_the_order_lines_repeat_the_quotation(quotation: Quotation) -> None:
         assert sum(Decimal(row["quantity"]) * Decimal(row["unit_price"]) for row in mine) == option.goods_amount
     ordered = quotation.options[1].title
     alone = list(csv.DictReader(io.StringIO(quotation_order_csv(quotation, 2, ordered).decode("utf-8-sig"))))
-    assert alone == [row for row in rows if row["option"] == ordered]
+    assert {row.pop("sets") for row in alone} == {"as ordered in quotation HS-1 revision 2, option 2"}
+    offered = [row for row in rows if row["option"] == ordered]
+    assert {row.pop("sets") for row in offered} == {"as offered in quotation HS-1 revision 2, option 2"}
+    assert alone == offered

@@ -13,6 +13,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
+import openpyxl
 import pypdf
 import pytest
 
@@ -189,6 +190,91 @@ def test_what_was_replaced_hangs_as_built_and_stands_beside_what_was_planned_and
     assert run("agreed", survey, "--compare", "1", "built").splitlines()[-1] == "1 of 3 positions differ."
     run("agreed", survey, "--compare", "plan", expect=2)
     run("agreed", survey, "--compare", "7", "plan", expect=2)
+
+
+def followed(document: dict[str, Any]) -> dict[str, list[str]]:
+    """Return by position the parts of the way or sets that a conversion follows."""
+    found = {}
+    for one in document["positions"]:
+        ways = {option["kind"]: option["part_numbers"] for option in one["options"]}
+        if one["follows"]:
+            found[one["label"]] = ways[one["follows"]]
+    return found
+
+
+def test_a_conversion_goes_to_the_sets_that_are_agreed(run: Run) -> None:
+    survey = survey_of(run, "conversion_balance")
+    document = json.loads(survey.read_text())
+    document["conversion"]["follow"] = "least_cost"
+    survey.write_text(json.dumps(document))
+    assert "as planned, not agreed (Way: Least cost)" in run("convert", survey)
+    run("agree", survey, "--from", "convert", "--by", "O. Owner")
+    agreed = json.loads(run("agreed", survey, "--json"))
+    document["conversion"]["follow"] = "good_practice"
+    survey.write_text(json.dumps(document))
+
+    shown = json.loads(run("convert", survey, "--json", "--pdf", "report.pdf"))
+    assert shown["sets_from"]["source"] == "agreed"
+    assert followed(shown).items() <= sets(agreed).items()
+    assert any(one["follows"] == "shown" for one in shown["positions"])
+    assert "agreed by O. Owner" in text_of(Path("report.pdf"))
+    planned = json.loads(run("convert", survey, "--json", "--sets", "plan"))
+    assert planned["sets_from"]["source"] == "plan"
+    assert followed(planned).items() <= sets(json.loads(run("plan", survey, "--json"))).items()
+    assert followed(planned) != followed(shown)
+    kept = {
+        (one["label"], line["part_number"])
+        for one in shown["positions"]
+        for line in one["differences"]
+        if line["action"] == "keep"
+    }
+    stays = {(one["label"], link["part_number"]) for one in agreed["positions"] for link in one["set"] if link["kept"]}
+    assert stays
+    assert kept == stays
+
+
+def test_lists_say_which_sets_they_are_of(run: Run) -> None:
+    survey = survey_of(run, "small_town", 2)
+    run("bill", survey, "--csv", "bill.csv", "--xlsx", "bill.xlsx")
+    rows = list(csv.DictReader(io.StringIO(Path("bill.csv").read_text("utf-8-sig"))))
+    assert {row["Sets"] for row in rows} == {"as planned, not agreed"}
+    told = {
+        cell for row in openpyxl.load_workbook("bill.xlsx").worksheets[0].iter_rows(values_only=True) for cell in row
+    }
+    assert "as planned, not agreed" in told
+    run(
+        "quote",
+        survey,
+        "--terms",
+        TERMS,
+        "--csv",
+        "o.csv",
+        "--pick-list",
+        "pick.pdf",
+        "--xlsx",
+        "q.xlsx",
+        "--option",
+        2,
+    )
+    lines = list(csv.DictReader(io.StringIO(Path("o.csv").read_text("utf-8-sig"))))
+    assert len({line["sets"] for line in lines}) == len({line["option"] for line in lines})
+    assert all(line["sets"].startswith(f"as offered in quotation {line['quotation']} revision 1") for line in lines)
+    assert f"as offered in quotation {lines[0]['quotation']} revision 1, option 2" in text_of(Path("pick.pdf"))
+    second = openpyxl.load_workbook("q.xlsx").worksheets[1]
+    assert "revision 1, option 2" in str(second.cell(3, 1).value)
+
+
+def test_a_form_of_other_sets_is_refused_and_names_them(run: Run) -> None:
+    survey = survey_of(run, "small_town", 2)
+    run("agree", survey, "--from", "plan", "--by", "O. Owner")
+    agreed = json.loads(run("agreed", survey, "--json"))
+    run("pack", survey, "--form", "form.pdf")
+    run("record", "read", "form.pdf", "--survey", survey, "--dry-run", expect=1)  # nothing is filled in
+    number = agreed["positions"][0]["set"][-1]["part_number"]
+    changed = json.dumps(agreed).replace(number, "QW-N777")  # a part that no form of this plan names
+    Path("other.json").write_text(changed)
+    run("record", "read", "form.pdf", "--survey", survey, "--dry-run", "--sets", "file:other.json", expect=2)
+    assert "name those that the form was printed for with --sets" in run.told  # type: ignore[attr-defined]
 
 
 def test_every_part_of_the_catalogue_reads_back_word_for_word(catalogue_store: CatalogueStore) -> None:

@@ -215,11 +215,11 @@ def test_choosing_together_stops_while_the_model_is_solved(
     release.set()
 
 
-def test_a_choice_that_ran_out_of_time_says_what_it_leaves_open(
+def test_a_choice_that_ran_out_of_nodes_says_what_it_leaves_open(
     catalogue: CatalogueStore, us_tables: RuleTables
 ) -> None:
     survey = station(("car", "car_retractor", "truck", "car_e85"), (3, 2, 2, 1))
-    hurried = Stocking(price_minor=3000, ladder=single_price, time_limit_s=0.0)
+    hurried = Stocking(price_minor=3000, ladder=single_price, node_limit=0)
     proved = Stocking(price_minor=3000, ladder=single_price)
     plan = plan_refit(survey, us_tables, catalogue, stocking=proved)
     assert plan.commonality is not None

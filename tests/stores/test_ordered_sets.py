@@ -3,24 +3,26 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from decimal import Decimal
 from pathlib import Path
 
 import pytest
-from sqlalchemy.orm import Session
 
 from planning.conversion_sites import PLAIN_CHAIN, installed, position, site_of
 from planning.quoting_terms import terms_of
 from spoutline.book.agreements import AgreementBook
 from spoutline.book.quotation_records import StoredQuotation
 from spoutline.bootstrap import Settings, Workbench, open_workbench
+from spoutline.bootstrap.demos import demo_survey
 from spoutline.documents.content.totals import site_lines
-from spoutline.model.agreed_sets import AgreedSets
+from spoutline.model.agreed_sets import AgreementKind
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import PartKind
 from spoutline.model.plan import SitePlan
 from spoutline.model.quotation import QuotationStatus
 from spoutline.model.record import CommissioningRecord
 from spoutline.model.survey import Survey
+from spoutline.planning.sets.plan_site import fingerprint_of
 from stores.quotation_life import SI
 
 TERMS = terms_of(options=[{"title": "As found"}])
@@ -72,7 +74,7 @@ def test_an_order_that_cannot_be_agreed_is_no_order(
 ) -> None:
     stored = issued(bench, survey)
 
-    def refuse(_self: AgreementBook, _session: Session, _line: int | None, _entry: AgreedSets, _known: object) -> int:
+    def refuse(*_: object) -> int:
         raise InputFault((InputProblem("", "serial", "1", "somebody agreed in the meantime"),))
 
     monkeypatch.setattr(AgreementBook, "write", refuse)
@@ -125,3 +127,61 @@ def test_where_all_parts_stay_nothing_is_sealed_or_labelled(bench: Workbench) ->
     assert all(link.kept for link in plan.chosen.hanging_set.links)
     assert {one.part.kind for one in plan.accessories}.isdisjoint({PartKind.SEALANT, PartKind.LABEL})
     assert plan.chosen.hanging_set.price_minor == 0
+
+
+def test_a_survey_file_finds_its_agreement_by_the_number_in_the_book(bench: Workbench, survey: Survey) -> None:
+    stored = bench.book().create(survey)
+    bench.agreeing().agree(survey, "plan", by="Merle", survey_id=stored.id)
+    moved = [one.model_copy(update={"label": f"new {one.label}"}) for one in survey.positions]
+    from_file = survey.model_copy(update={"positions": tuple(moved), "survey_id": stored.id})
+    assert bench.agreeing().match(from_file).line is not None
+    unnumbered = bench.agreeing().match(from_file.model_copy(update={"survey_id": None}))
+    assert (unnumbered.line, len(unnumbered.doubtful)) == (None, 1)
+    elsewhere = bench.agreeing().sets_for(survey.model_copy(update={"survey_id": 99}))
+    assert elsewhere.site_plan.sets_from.source == "plan"
+    assert "it is not sure" in elsewhere.notes[0]
+
+
+def test_the_number_in_the_book_says_nothing_about_the_station(bench: Workbench, survey: Survey) -> None:
+    numbered = survey.model_copy(update={"survey_id": 7})
+    assert fingerprint_of(numbered) == fingerprint_of(survey)
+    stored = bench.book().create(numbered)
+    assert stored.survey.survey_id is None
+    assert bench.book().stored(stored.id).survey == survey
+
+
+def part_numbers(site_plan: SitePlan) -> set[str]:
+    return {number for links in sets_of(site_plan) for _, number, kept in links if not kept}
+
+
+def test_a_price_of_one_more_part_number_chooses_the_station_together(bench: Workbench) -> None:
+    alone = demo_survey("small_town")
+    site = alone.site.model_copy(update={"stock_price": Decimal(35)})
+    together = alone.model_copy(update={"site": site})
+    one_by_one, common = bench.plan_site(alone), bench.plan_site(together)
+    assert len(part_numbers(common)) < len(part_numbers(one_by_one))
+    assert sets_of(bench.agreeing().sets_for(together).site_plan) == sets_of(common)
+    assert sets_of(bench.plan_site(together)) == sets_of(common)
+    label = together.positions[-1].label
+    position = bench.plan_position(together, label)
+    assert position.chosen is not None
+    assert position.chosen.hanging_set.numbers == tuple(number for _, number, _ in sets_of(common)[-1])
+    quoted = bench.quoting().quote(together, terms_of(options=[{"title": "As found"}]), SI).quotation.options[0]
+    unlike = [
+        one.label
+        for one, links in zip(quoted.positions, sets_of(common), strict=True)
+        if one.part_numbers != tuple(number for _, number, _ in links)
+    ]
+    assert tuple(unlike) == quoted.unlike_plan
+    assert bool(unlike) == bool(quoted.unlike_because)
+    agreed = bench.agreeing().agree(together, "plan", by="Merle")
+    assert (agreed.origin.kind, agreed.origin.stock_price_minor) == (AgreementKind.STATION, 3500)
+    assert bench.agreeing().agree(alone, "plan", by="Merle").origin.kind is AgreementKind.PERSON
+
+
+def test_what_hangs_and_stays_is_no_part_number_to_stock(bench: Workbench) -> None:
+    survey = site_of(position("1A", installed=installed(*PLAIN_CHAIN)))
+    found = bench.quoting().plan_refit(survey, 3500).commonality
+    assert found is not None
+    assert (found.alone.part_numbers, found.alone.sets_minor) == (0, 0)
+    assert (found.together.part_numbers, found.together.sets_minor) == (0, 0)

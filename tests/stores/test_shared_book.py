@@ -10,20 +10,24 @@ import threading
 import time
 from collections.abc import Iterator
 from concurrent.futures import ThreadPoolExecutor
+from datetime import UTC, datetime
+from typing import Any
 
 import pytest
 
 from planning.quoting_terms import DAY
 from postgresql_server import OwnServer
 from program_runs import Spoutline
+from spoutline.book.agreements import AgreementBook
 from spoutline.book.book import open_book
 from spoutline.book.quotation_records import IssuedPapers
 from spoutline.book.records import StoredSurvey
 from spoutline.book.save_queue import SaveOutcome, SaveQueue, SaveReport
 from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.database.faults import Patience
-from spoutline.model.faults import BusyStore, InputFault, ReadOnlyStore
-from spoutline.model.quotation import Quotation
+from spoutline.model.agreed_sets import AgreedSets, AgreementKind, AgreementOrigin
+from spoutline.model.faults import BusyStore, InputFault, InputProblem, ReadOnlyStore
+from spoutline.model.quotation import Quotation, QuotationStatus
 from spoutline.model.survey import Position, Site, Survey
 from stores.quotation_life import quoted
 
@@ -168,6 +172,87 @@ def test_two_drafts_of_one_number_are_not_both_issued_at_the_same_instant(
         assert told[1] == "issued"
 
 
+def agreed(name: str, reason: str) -> AgreedSets:
+    """Return an agreement on nothing: what is tried here is who may add the next one."""
+    return AgreedSets(
+        serial=1,
+        site=name,
+        survey_fingerprint="0" * 16,
+        currency="USD",
+        catalogue_edition="trial",
+        rules_edition="trial",
+        agreed_at=datetime(2027, 1, 4, 8, 30, tzinfo=UTC),
+        origin=AgreementOrigin(kind=AgreementKind.PERSON, by="Ada", reason=reason),
+        positions=(),
+        parts=(),
+    )
+
+
+def test_agreements_are_read_back_in_their_order(office: Workbench) -> None:
+    book = office.book().agreements
+    line = book.add(None, agreed("Quiet Bend", "first"))
+    book.add(line, agreed("Quiet Bend", "second").model_copy(update={"serial": 2}))
+    other = book.add(None, agreed("Quiet Bend", "of another survey"))
+    found = book.lines("Quiet Bend")
+    assert [one.origin.reason for one in found[line]] == ["first", "second"]
+    assert [one.origin.reason for one in found[other]] == ["of another survey"]
+    assert found[line][0] == agreed("Quiet Bend", "first")
+
+
+def test_of_two_who_agree_at_the_same_instant_one_is_asked_to_look_again(office: Workbench) -> None:
+    book = office.book().agreements
+    for number in range(5):
+        name = f"Busy Corner {number}"
+        line = book.add(None, agreed(name, "before"))
+        together = threading.Barrier(2)
+
+        def agree(reason: str, line: int = line, name: str = name, together: threading.Barrier = together) -> str:
+            together.wait()
+            try:
+                book.add(line, agreed(name, reason).model_copy(update={"serial": 2}))
+            except InputFault as fault:
+                return fault.problems[0].wanted
+            return "agreed"
+
+        with ThreadPoolExecutor(2) as pool:
+            told = sorted(pool.map(agree, ("mine", "yours")))
+        assert told[0] == "agreed"
+        assert told[1].startswith("somebody agreed on other sets in the meantime")
+        assert len(book.lines(name)[line]) == 2
+
+
+def test_two_first_agreements_at_the_same_instant_are_two_histories(office: Workbench) -> None:
+    book = office.book().agreements
+    with ThreadPoolExecutor(4) as pool:
+        lines = list(pool.map(lambda reason: book.add(None, agreed("Many Hands", reason)), "abcdefgh"))
+    assert len(set(lines)) == len(lines)
+    assert sorted(book.lines("Many Hands")) == sorted(lines)
+
+
+def test_an_order_and_the_agreement_on_its_sets_are_kept_together_or_not_at_all(
+    office: Workbench, quotation: Quotation, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    service = office.quoting()
+    draft = office.book().quotations().create(numbered(quotation, "ORDER-1"))
+    issued = office.book().quotations().issue(draft, IssuedPapers(pdf=b"paper", workbook=b"sheet"), "Ada")
+    site, title = quotation.pins.survey.site.name, quotation.options[0].title
+    really = AgreementBook.write
+
+    def broken(*given: Any) -> int:
+        really(*given)
+        raise InputFault((InputProblem("", "serial", "1", "lost in mid write"),))
+
+    monkeypatch.setattr(AgreementBook, "write", broken)
+    with pytest.raises(InputFault, match="lost in mid write"):
+        service.answer(issued, QuotationStatus.ACCEPTED, "Ada", option=title)
+    assert service.stored(issued.id).status is QuotationStatus.ISSUED
+    assert office.book().agreements.lines(site) == {}
+    monkeypatch.undo()
+    service.answer(issued, QuotationStatus.ACCEPTED, "Ada", option=title)
+    (entries,) = office.book().agreements.lines(site).values()
+    assert [one.origin.quotation.number for one in entries if one.origin.quotation] == ["ORDER-1"]
+
+
 # roles
 
 
@@ -235,6 +320,8 @@ def test_an_estimator_surveys_and_quotes_but_changes_nothing_that_was_sent(
             "DELETE FROM surveys",
             "UPDATE survey_revisions SET document = ''",
             "DELETE FROM quotation_events",
+            "UPDATE agreements SET document = ''",
+            "DELETE FROM agreements",
             "UPDATE book_version SET version_num = 'none'",
             "DELETE FROM catalogue_part",
             "DROP TABLE surveys",

@@ -22,7 +22,7 @@ from spoutline.book.tables import RevisionRow, SettingRow, SurveyRow
 from spoutline.database.engine import open_engine, shown_url
 from spoutline.database.faults import Patience
 from spoutline.database.file_watch import FileIdentity, file_identity, gone, watched_path
-from spoutline.model.answered import answered_document, same_answers
+from spoutline.model.answered import answered_document, same_answers, unanswered
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.plain_values import without_hidden_signs
 from spoutline.model.survey import Survey
@@ -159,6 +159,7 @@ class Book:
         Where the book holds nothing of it at all it becomes a survey of its own. Raise ``StaleSurvey`` where it is on
         the list.
         """
+        survey = _own(survey)
         with self._writing() as session:
             row = session.get(SurveyRow, stored.id)
             if row is not None and row.removed_at is None:
@@ -173,6 +174,7 @@ class Book:
 
     def create(self, survey: Survey) -> StoredSurvey:
         """Add a survey; it is on disk when this returns."""
+        survey = _own(survey)
         with self._writing() as session:
             now = self._stamp()
             row = SurveyRow(
@@ -190,6 +192,7 @@ class Book:
         Raise ``StaleSurvey`` with what the book holds where somebody else saved in between, and ``InputFault`` where
         the survey was removed.
         """
+        survey = _own(survey)
         with self._writing() as session:
             now, document, revision = self._stamp(), _document(survey), stored.revision + 1
             change = (
@@ -273,6 +276,11 @@ class Book:
 
     def _stamp(self) -> datetime:
         return self._now().astimezone(UTC).replace(tzinfo=None)
+
+
+def _own(survey: Survey) -> Survey:
+    """Return a survey as the book keeps it: its number is that of its row, whatever a file said."""
+    return survey if survey.survey_id is None else unanswered(survey, "survey_id")
 
 
 def _document(survey: Survey) -> str:

@@ -15,6 +15,7 @@ from spoutline.model.agreed_sets import (
     QuotedSource,
     SetsSource,
 )
+from spoutline.model.conversion_answers import OptionKind
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.plain_values import hidden_sign
 
@@ -60,6 +61,14 @@ class ShownSets:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class HandedIn:
+    """The sets that a conversion follows; None where it goes a way of its own."""
+
+    site_plan: SitePlan | None
+    notes: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class SetsInHand:
     """What the book holds of the sets of a survey, judged by the survey and rules of today.
 
@@ -82,19 +91,28 @@ class AgreementService:
     # reading
 
     def match(self, survey: Survey, survey_id: int | None = None) -> AgreementMatch:
-        """Return the history of agreements that is the survey's, or those that may be."""
+        """Return the history of agreements that is the survey's, or those that may be.
+
+        ``survey_id`` is that of the survey of the book; else the one that the survey itself names.
+        """
         return self._match(survey, survey_id, self._lines(survey, survey_id))
 
     def _lines(self, survey: Survey, survey_id: int | None) -> dict[int, tuple[AgreedSets, ...]]:
-        return self._sources.book().agreements.lines(survey.site.name, survey_id)
+        return self._sources.book().agreements.lines(survey.site.name, _number(survey, survey_id))
 
     @staticmethod
     def _match(survey: Survey, survey_id: int | None, found: dict[int, tuple[AgreedSets, ...]]) -> AgreementMatch:
-        from spoutline.planning.agreement.matching import AgreementLine, match
+        from spoutline.planning.agreement.matching import AgreementLine, AgreementMatch, match
         from spoutline.planning.sets.plan_site import fingerprint_of
 
+        named = _number(survey, survey_id)
         lines = [AgreementLine(id=number, entries=entries) for number, entries in found.items()]
-        return match(survey, survey_id, fingerprint_of(survey), lines)
+        matched = match(survey, named, fingerprint_of(survey), lines)
+        if matched.line is None and not matched.doubtful and survey_id is None and named is not None:
+            # agreed for another number: that may be one of another book
+            others = match(survey, None, fingerprint_of(survey), lines)
+            return AgreementMatch(line=None, doubtful=(*((others.line,) if others.line else ()), *others.doubtful))
+        return matched
 
     def sets_for(
         self,
@@ -136,6 +154,19 @@ class AgreementService:
         if choice == SetsSource.BUILT:
             site_plan = self._built(site_plan)
         return ShownSets(site_plan=site_plan, notes=notes)
+
+    def handed_in(self, survey: Survey, choice: str | None, progress: Progress | None) -> HandedIn:
+        """Return the sets that a conversion is to follow; see ``sets_for``.
+
+        Without a ``choice`` and an agreement there are none: the conversion goes the way that the survey names.
+        """
+        matched = self.match(survey) if choice is None else None
+        if matched is not None and (matched.line is None or matched.line.agreed is None):
+            together = survey.site.stock_price and survey.conversion.follow is OptionKind.GOOD_PRACTICE
+            planned = self._planned(survey, progress) if together else None
+            return HandedIn(site_plan=planned, notes=() if matched.line else _doubts(matched))
+        shown = self.sets_for(survey, choice, progress)
+        return HandedIn(site_plan=shown.site_plan, notes=shown.notes)
 
     def in_hand(
         self, survey: Survey, survey_id: int | None, progress: Progress | None = None, *, with_built: bool = False
@@ -233,7 +264,9 @@ class AgreementService:
     ) -> AgreedSets:
         """Agree on planned sets that a person looked at; raise ``InputFault``."""
         _check_name(by, reason)
-        origin = AgreementOrigin(kind=AgreementKind.PERSON, by=by, reason=reason)
+        price = _stock_price(site_plan.survey)
+        kind = AgreementKind.PERSON if price is None else AgreementKind.STATION
+        origin = AgreementOrigin(kind=kind, by=by, reason=reason, stock_price_minor=price)
         return self.agree_plan(site_plan, origin, only, survey_id)
 
     def agree_conversion(
@@ -369,6 +402,7 @@ class AgreementService:
                 raise not_one_of(label, made.labels, field="position")
         lines = self._lines(survey, survey_id)
         line = self._match(survey, survey_id, lines).line
+        known_id = _number(survey, survey_id)
         before = line.agreed if line else None
         taken = {one.label: one for one in made.positions if not only or one.label in only}
         old = before.positions if before and only else ()
@@ -380,7 +414,7 @@ class AgreementService:
         entry = made.model_copy(
             update={
                 "serial": line.entries[-1].serial + 1 if line else 1,
-                "survey_id": survey_id if survey_id is not None else (line.survey_id if line else made.survey_id),
+                "survey_id": known_id if known_id is not None else (line.survey_id if line else made.survey_id),
                 "positions": positions,
                 "parts": tuple(known[key] for key in sorted(used, key=lambda ref: (ref.maker, ref.number))),
             }
@@ -394,6 +428,17 @@ def _doubts(matched: AgreementMatch) -> tuple[str, ...]:
         f"that this is the same survey; they are not used. Name them with --sets file:PATH or agree again"
         for line in matched.doubtful
     )
+
+
+def _number(survey: Survey, survey_id: int | None) -> int | None:
+    """Return the number of a survey in the book: the one that is known, else the one that its file names."""
+    return survey_id if survey_id is not None else survey.survey_id
+
+
+def _stock_price(survey: Survey) -> int | None:
+    from spoutline.planning.refit.station_plan import stock_price_minor
+
+    return stock_price_minor(survey)
 
 
 def _check_name(by: str, reason: str) -> None:

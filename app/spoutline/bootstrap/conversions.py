@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from pathlib import Path
 
     from spoutline.book.book import Book
+    from spoutline.bootstrap.agreements import HandedIn
     from spoutline.bootstrap.phrase_tables import PhraseTables
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.explain.conversion.story import ConversionStory
@@ -23,6 +24,7 @@ if TYPE_CHECKING:
     from spoutline.model.conversion import SiteConversion
     from spoutline.model.conversion_step import StepTable
     from spoutline.model.limit import RuleTables
+    from spoutline.model.plan import SitePlan
     from spoutline.model.programme import Programme
     from spoutline.model.survey import Survey
     from spoutline.model.vapour_figures import VapourTables
@@ -45,6 +47,7 @@ class Sources:
     book: Callable[[], Book]
     open_converter: OpenConverter
     close: Callable[[], None]
+    sets_for: Callable[[Survey, str | None, Progress | None], HandedIn]  # those asked for; no plan where none is agreed
 
 
 class ConversionService:
@@ -74,8 +77,24 @@ class ConversionService:
 
         self._memory = ConversionMemory()
 
-    def convert(self, survey: Survey, progress: Progress | None = None) -> SiteConversion:
-        """Plan the conversion of a site; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop."""
+    def convert_shown(
+        self, survey: Survey, choice: str | None = None, progress: Progress | None = None
+    ) -> tuple[SiteConversion, tuple[str, ...]]:
+        """Plan the conversion to the sets that every paper shows, and what is to be told of them.
+
+        Without a ``choice`` those are the agreed ones, else the way that the survey names. Raise ``InputFault``, or
+        ``Cancelled`` where ``progress`` asks to stop.
+        """
+        shown = self._sources.sets_for(survey, choice, progress)
+        return self.convert(survey, progress, sets=shown.site_plan), shown.notes
+
+    def convert(
+        self, survey: Survey, progress: Progress | None = None, *, sets: SitePlan | None = None
+    ) -> SiteConversion:
+        """Plan the conversion of a site, to ``sets`` where they are given, else by the way that the survey names.
+
+        Raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop.
+        """
         from spoutline.planning.conversion.convert_position import ConversionContext
         from spoutline.planning.conversion.convert_site import check_agency, convert_site
         from spoutline.planning.sets.context import PlanningContext, stop_listener
@@ -83,7 +102,7 @@ class ConversionService:
         vapour = self.vapour_tables()
         check_agency(survey, vapour)
         context = PlanningContext(self._sources.tables(survey), self._sources.catalogue(), stop_listener(progress))
-        return convert_site(survey, ConversionContext(context, vapour, self.steps(), self._memory), progress)
+        return convert_site(survey, ConversionContext(context, vapour, self.steps(), self._memory), progress, sets=sets)
 
     def convert_folder(
         self,

@@ -71,16 +71,19 @@ class Workbench:
 
     def plan_position(self, survey: Survey, label: str, progress: Progress | None = None) -> PositionPlan:
         """Plan one position of a survey; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop."""
+        if survey.site.stock_price:  # the set of each depends on those of the others
+            _position(survey, label)
+            return next(plan for plan in self.plan_site(survey, progress).positions if plan.position.label == label)
         from spoutline.planning.sets.plan_position import plan_position
 
         return plan_position(_position(survey, label), survey.site, self._context(survey, progress))
 
     def plan_site(self, survey: Survey, progress: Progress | None = None) -> SitePlan:
         """Plan every position of a survey; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop."""
-        from spoutline.planning.sets.plan_site import plan_site
+        from spoutline.planning.refit.station_plan import station_plan
 
         tables, steps = self._checked_tables(survey), self.converting().steps()
-        return plan_site(survey, tables, self._stores.catalogue(), progress, steps=steps)
+        return station_plan(survey, tables, self._stores.catalogue(), progress, steps=steps)
 
     def counts(self, survey: Survey, label: str) -> tuple[SlotCount, ...]:
         """Return how many parts remain per slot of a position's chain; empty where no requirement can be derived."""
@@ -278,6 +281,7 @@ class Workbench:
                 book=self._stores.book,
                 open_converter=partial(open_converting, self._settings),
                 close=self._stores.close,
+                sets_for=lambda *asked: self.agreeing().handed_in(*asked),
             )
         )
 

@@ -36,7 +36,7 @@ def commonality_lines(
         f"the sets cost {_more_or_less(costs)}, stocking them {_more_or_less(-saves)}."
     )
     if left_open:
-        yield f"The time ran out before this was proved best: at most {left_open} could still be saved."
+        yield f"The work allowed ran out before this was proved best: at most {left_open} could still be saved."
     if changed:
         yield from wrapped(f"Changed: {', '.join(changed)}")
 

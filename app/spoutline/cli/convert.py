@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import sys
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -12,6 +13,7 @@ from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
+from spoutline.cli.sets import add_sets
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
@@ -23,6 +25,7 @@ if TYPE_CHECKING:
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
     add_survey(parser)
+    add_sets(parser)
     outputs = OutputArguments(parser)
     outputs.add("--pdf", FileForm.PDF, "write the owner's report with the installer's sheets here")
     outputs.add("--ics", FileForm.ICS, "write the sequence as a calendar (iCalendar) here")
@@ -35,7 +38,9 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     dated, start = _date("--dated", arguments.dated), _date("--start", arguments.start)
     survey = _started(read_survey(arguments.survey), start)
     service, display = workbench.converting(), display_of(arguments)
-    conversion = service.convert(survey, TerminalProgress())
+    conversion, notes = service.convert_shown(survey, arguments.sets, TerminalProgress())
+    for note in notes:
+        sys.stderr.write(f"spoutline: note: {note}\n")
     contents: dict[Path, bytes] = {}
     if arguments.pdf:
         contents[arguments.pdf] = service.pdf(conversion, display, dated)

@@ -6,7 +6,7 @@ from collections import defaultdict
 from collections.abc import Iterator
 
 from spoutline.cli.commonality_text import commonality_lines, wrapped
-from spoutline.documents.quotation.option_sections import gap_text
+from spoutline.documents.quotation.option_sections import gap_text, unlike_text
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.model.part_ref import told_apart
@@ -42,6 +42,8 @@ def _notes(option: QuotedOption, story: Story) -> Iterator[str]:
     for part in option.superseded:
         replaced = " → ".join(told_apart((part.before, part.now)))
         yield from wrapped(f"{story.word(Word.SUPERSEDED)}: {replaced} ({', '.join(part.positions)})")
+    if option.unlike_plan:
+        yield from wrapped(unlike_text(option, story))
     if (found := option.commonality) is not None:
         counts = (found.part_numbers_alone, found.part_numbers_together)
         yield from commonality_lines(counts, found.costs, found.saves, found.left_open, found.changed)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -17,7 +17,7 @@ from spoutline.cli.sets import add_sets, sets_of
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.inspection import InspectionItemId
-from spoutline.model.part_ref import told_apart
+from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.record import (
     WEAR_REASONS,
     ChangeReason,
@@ -34,6 +34,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
     from spoutline.bootstrap.installer import InstallerService
     from spoutline.explain.plan.story import Story
+    from spoutline.model.plan import SitePlan
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -163,6 +164,7 @@ def _read(workbench: Workbench, service: InstallerService, arguments: argparse.N
     records = tuple(record.model_copy(update={"photos": tuple(note for note, _ in pictures)}) for record in records)
     survey = read_survey(arguments.survey)
     site_plan = sets_of(workbench, survey, arguments)
+    _check_sets(records, site_plan)
     judged = tuple(service.judge(record, site_plan) for record in records)
     display, language = display_of(arguments), workbench.language
     contents: dict[Path, bytes] = {}
@@ -180,6 +182,21 @@ def _read(workbench: Workbench, service: InstallerService, arguments: argparse.N
     story = service.words(language, display).story
     write_standard_output("".join(f"{line}\n" for one in judged for line in record_lines(one, story)))
     return ExitCode.FITS if all(one.is_clear for one in judged) else ExitCode.DOES_NOT_FIT
+
+
+def _check_sets(records: Sequence[CommissioningRecord], site_plan: SitePlan) -> None:
+    """Raise ``InputFault`` where a form was printed for other sets than those that it is held against."""
+    shown = {one.position.label: one.chosen.hanging_set.refs for one in site_plan.positions if one.chosen}
+    problems = []
+    for record in records:
+        expected = shown.get(record.position, ())
+        same = len(record.parts) == len(expected) and all(map(PartRef.names, record.parts, expected))
+        if record.parts and expected and not same:
+            hold = f"the sets shown here hold {', '.join(told_apart(expected))}"
+            wanted = f"{hold}: name those that the form was printed for with --sets"
+            problems.append(InputProblem("", f"form, {record.position}", ", ".join(told_apart(record.parts)), wanted))
+    if problems:
+        raise InputFault(tuple(problems))
 
 
 def _is_filled(record: CommissioningRecord) -> bool:

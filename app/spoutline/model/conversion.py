@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
+from spoutline.model.agreed_sets import SetsFrom
 from spoutline.model.check import WorkedLine
 from spoutline.model.conversion_money import MoneySheet
 from spoutline.model.conversion_sequence import Sequence
@@ -29,11 +30,18 @@ class SiteConversion:
     money: MoneySheet
     provenance: Provenance
     decay: WorkedLine | None = None
+    sets_from: SetsFrom = field(default_factory=SetsFrom)
+
+    @property
+    def shows_sets(self) -> bool:
+        """True where the sets were handed in, so that no way is followed."""
+        return any(item.shown_plan is not None for item in self.positions)
 
     @property
     def plan_complete(self) -> bool:
         """True where no rule read forbids what is wanted and every position has a set; it is no permission."""
         good = (PositionOutcome.CONVERTS, PositionOutcome.NOTHING_TO_DO)
         return self.standing.standing is not Standing.NOT_ALLOWED and all(
-            item.outcome in good for item in self.positions
+            item.outcome in good and (item.shown_plan is None or item.shown_plan.keeps_every_must)
+            for item in self.positions
         )

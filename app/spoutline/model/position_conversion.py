@@ -116,10 +116,11 @@ class ConversionOption:
 
     ``kept`` are places in the chain, from 0, whose part stays. ``parts_minor`` is the list price of what is bought for
     the chain, ``accessories_minor`` of what goes with it, ``kept_minor`` what the kept parts would cost new (None where
-    one of them has no price). ``departures`` counts broken should-rules and should-checks.
+    one of them has no price). ``departures`` counts broken should-rules and should-checks. ``kind`` is None for sets
+    that were handed in, such as agreed ones.
     """
 
-    kind: OptionKind
+    kind: OptionKind | None
     judged: JudgedSet
     kept: tuple[int, ...]
     accessories: tuple[AccessoryLine, ...]
@@ -146,7 +147,10 @@ class PositionOutcome(StrEnum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PositionConversion:
-    """Everything about one position's conversion. Without a set, ``renewal`` tells why."""
+    """Everything about one position's conversion. Without a set, ``renewal`` tells why.
+
+    ``shown`` is the set that was handed in, of the plan ``shown_plan``; it is followed whatever the ways are.
+    """
 
     position: Position
     kinds: tuple[ConversionKind, ...]
@@ -157,6 +161,8 @@ class PositionConversion:
     renewal_option: ConversionOption | None
     differences: tuple[DifferenceLine, ...]
     closings: tuple[Closing, ...]
+    shown: ConversionOption | None = None
+    shown_plan: PositionPlan | None = None
 
     @property
     def options(self) -> tuple[ConversionOption, ...]:
@@ -165,7 +171,13 @@ class PositionConversion:
         return tuple(option for option in found if option is not None)
 
     def followed(self, wanted: OptionKind) -> ConversionOption | None:
-        """Return the way that the plan follows: the wanted one, else the nearest cheaper one; None without a set."""
+        """Return what is done: the set that was handed in, else the way that is wanted; None without a set."""
+        if self.shown_plan is not None:
+            return self.shown
+        return self.way(wanted)
+
+    def way(self, wanted: OptionKind) -> ConversionOption | None:
+        """Return the wanted way, else the nearest cheaper one; None without a set."""
         by_kind = {option.kind: option for option in self.options}
         order = list(OptionKind)
         for kind in reversed(order[: order.index(wanted) + 1]):

@@ -189,8 +189,22 @@ class SupersededPart(_Record):
         return PartRef(self.number_now, self.maker_now)
 
 
+class UnlikeReason(StrEnum):
+    """Why an option hangs other parts than the plan at list prices."""
+
+    WISH = "wish"
+    SUCCESSORS = "successors"
+    STOCK = "stock"
+    CURRENCY = "currency"
+    PRICES = "prices"
+
+
 class QuotedOption(_Record):
-    """One of the alternatives side by side, complete with its amounts."""
+    """One of the alternatives side by side, complete with its amounts.
+
+    ``unlike_plan`` are the positions of a first option whose sets are not those that a plan of the survey shows, with
+    what the terms say otherwise in ``unlike_because``.
+    """
 
     title: str
     breakaway: BreakawayWish
@@ -207,6 +221,8 @@ class QuotedOption(_Record):
     commonality: CommonalityFigures | None
     drive_offs: DriveOffEstimate | None
     superseded: tuple[SupersededPart, ...]
+    unlike_plan: tuple[str, ...] = ()
+    unlike_because: tuple[UnlikeReason, ...] = ()
 
     @property
     def net_amount(self) -> Decimal:

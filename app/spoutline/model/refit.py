@@ -43,8 +43,8 @@ class ChangedSet:
 class Commonality:
     """Sets chosen one by one against sets chosen together. ``rounds`` counts the mixed-integer models solved.
 
-    ``floor_minor`` is None where the choice is proved best; where the time ran out it is what no choice can cost less
-    than, part numbers included.
+    ``floor_minor`` is None where the choice is proved best; where the work allowed ran out it is what no choice
+    can cost less than, part numbers included.
     """
 
     stock_price_minor: int

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
 from enum import StrEnum
 from typing import Annotated, Literal, Self
 
@@ -226,6 +227,15 @@ class Site(_Document):
     currency: Annotated[str, StringConstraints(pattern=r"^[A-Z]{3}$")] = Field("USD", description="ISO 4217 code.")
     service: Service = Field(Service.SELF, description="Who fuels.")
     fenced: bool = Field(False, description="Fenced above-ground site, not open to the public.")
+    stock_price: Decimal = Field(
+        Decimal(0),
+        ge=0,
+        le=1_000_000,
+        max_digits=12,
+        decimal_places=4,
+        description="What stocking one more part number is worth, in the site's currency; above 0 the sets of the "
+        "station are chosen together.",
+    )
 
 
 class Survey(_Document):
@@ -235,6 +245,11 @@ class Survey(_Document):
     version: Literal[1] = 1
     site: Site
     positions: tuple[Position, ...] = Field(min_length=1, max_length=5000)
+    survey_id: int | None = Field(
+        None,
+        ge=1,
+        description="Number of this survey in the book: finds its agreed sets. Empty goes by name and content.",
+    )
     conversion: ConversionAnswers = Field(
         default_factory=ConversionAnswers,
         description="Answers that a conversion asks for; a plan reads which parts may stay and what work costs.",

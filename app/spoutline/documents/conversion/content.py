@@ -72,8 +72,8 @@ def followed_plan(conversion: SiteConversion) -> SitePlan:
     plans: list[PositionPlan] = []
     for one in conversion.positions:
         option = one.followed(follow)
-        if option is None:
-            plans.append(one.renewal)
+        if one.shown_plan is not None or option is None:
+            plans.append(one.shown_plan or one.renewal)
         else:
             plans.append(
                 replace(one.renewal, status=PlanStatus.FITS, chosen=option.judged, accessories=option.accessories)

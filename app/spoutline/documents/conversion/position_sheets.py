@@ -178,14 +178,14 @@ def _ways(one: PositionConversion, currency: str, words: ConversionStory) -> Ite
     rows = tuple(
         Row(
             (
-                words.title(option.kind),
+                words.way(option.kind),
                 ", ".join(told_apart(option.judged.hanging_set.refs, ways)),
                 words.story.money(option.bought_minor, currency),
                 words.story.money(option.kept_minor, currency),
                 str(option.departures),
             )
         )
-        for option in one.options
+        for option in (*((one.shown,) if one.shown else ()), *one.options)
     )
     yield Table(columns, rows, whole=True)
     yield Paragraph(words.say("ways_note"), Role.NOTE)

@@ -20,8 +20,10 @@ from spoutline.documents.content.blocks import (
     Signal,
     Table,
 )
+from spoutline.explain.conversion.departures import given_up
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.explain.phrases.paper_words import PaperWord
+from spoutline.explain.plan.agreed_words import broken_musts
 from spoutline.explain.plan.texts import Named
 from spoutline.explain.writing.money import amount
 from spoutline.model.conversion import SiteConversion
@@ -95,6 +97,7 @@ def _head(conversion: SiteConversion, words: ConversionStory, dated: date | None
         yield Named(word(PaperWord.CUSTOMER), site.customer)
     if dated is not None:
         yield Named(word(PaperWord.DATE), words.story.day(dated))
+    yield Named(words.story.phrases.text["sets_title"], words.sets_head(conversion))
     yield Named(word(PaperWord.JURISDICTION), f"{jurisdiction.title}; {conversion.standing.agency.title}")
     counts: dict[str, int] = {}
     for one in conversion.positions:
@@ -112,16 +115,17 @@ def _decision_table(conversion: SiteConversion, words: ConversionStory) -> Table
         Column(words.say("departures"), 1.0, Alignment.RIGHT),
         Column(words.say("without_set"), 1.0, Alignment.RIGHT),
     )
-    return Table(columns, tuple(_way_row(kind, conversion, words) for kind in OptionKind))
+    kinds = (*((None,) if conversion.shows_sets else ()), *OptionKind)
+    return Table(columns, tuple(_way_row(kind, conversion, words) for kind in kinds))
 
 
-def _way_row(kind: OptionKind, conversion: SiteConversion, words: ConversionStory) -> Row:
+def _way_row(kind: OptionKind | None, conversion: SiteConversion, words: ConversionStory) -> Row:
     currency = conversion.survey.site.currency
     worked_on = [one for one in conversion.positions if one.outcome is not PositionOutcome.NOTHING_TO_DO]
-    options = [one.followed(kind) for one in worked_on]
+    options = [one.way(kind) if kind is not None else one.shown for one in worked_on]
     found = [option for option in options if option is not None]
-    followed = kind is conversion.survey.conversion.follow
-    title = words.title(kind)
+    followed = kind is (None if conversion.shows_sets else conversion.survey.conversion.follow)
+    title = words.way(kind)
     cells = (
         f"{title} ({words.say('followed')})" if followed else title,
         words.money(amount(sum(option.bought_minor for option in found), currency), currency),
@@ -139,6 +143,9 @@ def result_rows(conversion: SiteConversion, words: ConversionStory) -> tuple[Nam
 
 
 def _results(conversion: SiteConversion, words: ConversionStory) -> Iterator[Named]:
+    lost = given_up(conversion, words)
+    if lost:
+        yield Named(words.say("gives_up"), lost)
     money, sheet, sequence = conversion.money, conversion.emissions, conversion.sequence
     cost = words.money(money.total, money.currency)
     yield Named(words.say("cost"), cost if money.complete else words.say("at_least", amount=cost))
@@ -179,14 +186,21 @@ def _emission_text(conversion: SiteConversion, words: ConversionStory) -> str:
 
 def _open_positions(conversion: SiteConversion, words: ConversionStory) -> Iterator[Block]:
     bad = (PositionOutcome.NO_SET, PositionOutcome.NOT_ALLOWED, PositionOutcome.REFUSED)
-    found = [one for one in conversion.positions if one.outcome in bad]
+    found = [one for one in conversion.positions if one.outcome in bad or _breaks_a_must(one)]
     if found:
         yield Heading(words.say("open_positions"), 2)
         yield Bullets(tuple(f"{one.position.label}: {why_open(one, words)}" for one in found))
 
 
+def _breaks_a_must(one: PositionConversion) -> bool:
+    plan = one.shown_plan
+    return plan is not None and plan.chosen is not None and not plan.keeps_every_must
+
+
 def why_open(one: PositionConversion, words: ConversionStory) -> str:
     """Return why a position cannot be converted."""
+    if one.shown_plan is not None and _breaks_a_must(one):
+        return " ".join(broken_musts(one.shown_plan, words.story))
     plan = one.renewal
     if plan.refusal is not None:
         return " ".join(words.story.refusal(plan.refusal))

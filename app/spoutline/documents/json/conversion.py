@@ -99,9 +99,9 @@ class ClosingRecord(_Record):
 
 
 class OptionRecord(_Record):
-    """One way to convert a position."""
+    """One way to convert a position; ``shown`` are sets that were handed in, such as agreed ones."""
 
-    kind: OptionKind
+    kind: OptionKind | Literal["shown"]
     part_numbers: tuple[str, ...]
     makers: tuple[str, ...]
     kept_part_numbers: tuple[str, ...]
@@ -118,7 +118,7 @@ class PositionRecord(_Record):
     dispenser: str
     outcome: PositionOutcome
     kinds: tuple[ConversionKind, ...]
-    follows: OptionKind | None
+    follows: OptionKind | Literal["shown"] | None
     options: tuple[OptionRecord, ...]
     differences: tuple[DifferenceRecord, ...]
     why_not: tuple[str, ...]

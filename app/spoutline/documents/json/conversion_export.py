@@ -24,6 +24,7 @@ def conversion_document(conversion: SiteConversion, words: ConversionStory) -> r
     return record.ConversionDocument(
         advice=words.say("defers"),
         site=conversion.survey.site.name,
+        sets_from=conversion.sets_from,
         jurisdiction=conversion.jurisdiction.id,
         plan_complete=conversion.plan_complete,
         standing=_standing(conversion, words),
@@ -82,8 +83,8 @@ def _position(one: PositionConversion, conversion: SiteConversion, words: Conver
         dispenser=one.position.dispenser,
         outcome=one.outcome,
         kinds=one.kinds,
-        follows=followed.kind if followed else None,
-        options=tuple(_option(option, currency) for option in one.options),
+        follows=(followed.kind or "shown") if followed else None,
+        options=tuple(_option(option, currency) for option in (*((one.shown,) if one.shown else ()), *one.options)),
         differences=tuple(_difference(line, currency, words) for line in one.differences),
         why_not=why_not,
     )
@@ -92,7 +93,7 @@ def _position(one: PositionConversion, conversion: SiteConversion, words: Conver
 def _option(option: ConversionOption, currency: str) -> record.OptionRecord:
     parts = option.judged.hanging_set.refs
     return record.OptionRecord(
-        kind=option.kind,
+        kind=option.kind or "shown",
         part_numbers=tuple(part.number for part in parts),
         makers=tuple(part.maker for part in parts),
         kept_part_numbers=tuple(parts[place].number for place in option.kept),

@@ -93,7 +93,7 @@ def record_pdf(
     by_label = {plan.position.label: plan for plan in site_plan.positions}
     for one in judged:
         here = replace(site_plan, positions=(by_label[one.record.position],))
-        sheet = (*record_blocks(one, photos, story), sets_note(here, story))
+        sheet = tuple(record_blocks(one, photos, story, sets_note(here, story)))
         blocks.extend((PageBreak(), *sheet) if blocks else sheet)
     title, subject = story.word(PackWord.RECORD), story.word(PackWord.RECORD_SUBJECT)
     days = {one.record.done_on for one in judged}

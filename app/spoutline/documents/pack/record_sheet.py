@@ -33,12 +33,13 @@ _MARKS = {
 _FAULTS = frozenset({ReadingVerdict.OUTSIDE, ReadingVerdict.OPEN})
 
 
-def record_blocks(judged: JudgedRecord, photos: Mapping[str, bytes], story: Story) -> Iterator[Block]:
-    """Return the record; ``photos`` are the pictures by SHA-256."""
+def record_blocks(judged: JudgedRecord, photos: Mapping[str, bytes], story: Story, sets_note: Block) -> Iterator[Block]:
+    """Return the record; ``photos`` are the pictures by SHA-256, ``sets_note`` says which sets it is held against."""
     record = judged.record
     yield Heading(f"{story.word(Word.RECORD)}: {record.position}", 1)
     yield Paragraph(story.word(Word.RECORD_LEAD), Role.LEAD)
     yield KeyValues(tuple(_head_rows(record, story)))
+    yield sets_note
     if any(one.verdict is ReadingVerdict.OUTSIDE for one in judged.entries):
         yield Paragraph(f"✗ {story.word(Word.OUT_OF_LIMIT)}")
     yield _entries_table(judged, story)

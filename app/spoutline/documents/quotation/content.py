@@ -25,6 +25,7 @@ from spoutline.documents.content.blocks import (
 )
 from spoutline.documents.quotation.comparison import comparison_blocks
 from spoutline.documents.quotation.option_sections import gap_text, option_blocks, position_blocks
+from spoutline.documents.quotation.places import sets_of_option
 from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
@@ -70,7 +71,8 @@ def pick_list_content(quotation: Quotation, option: int, revision: int, story: S
         Column(story.word(Word.LEAD_DAYS), 1.0, Alignment.RIGHT),
     )
     blocks: list[Block] = [Heading(f"{story.word(Word.PICK_LIST)}: {chosen.title}", 1)]
-    blocks.append(KeyValues(tuple(_head(quotation, revision, story))))
+    sets = Named(story.phrases.text["sets_title"], sets_of_option(quotation, option, revision, story))
+    blocks.append(KeyValues((*_head(quotation, revision, story), sets)))
     for maker in sorted(by_maker):
         blocks.append(Heading(maker, 2))
         rows = (

@@ -26,6 +26,7 @@ COLUMNS = (
     "amount",
     "price_list",
     "lead_time_days",
+    "sets",
 )
 
 
@@ -37,8 +38,9 @@ def quotation_csv(quotation: Quotation, revision: int, ordered: str = "") -> byt
     buffer = StringIO(newline="")
     writer = csv.writer(buffer, lineterminator="\r\n")
     writer.writerow(COLUMNS)
+    word = "ordered" if ordered else "offered"
     heading, currency = quotation.terms.heading, quotation.terms.currency
-    for option in quotation.options:
+    for place, option in enumerate(quotation.options, start=1):
         if ordered and option.title != ordered:
             continue
         for number, line in enumerate(option.lines, start=1):
@@ -56,6 +58,7 @@ def quotation_csv(quotation: Quotation, revision: int, ordered: str = "") -> byt
                 "" if line.amount is None else f"{line.amount:f}",
                 line.list_id,
                 line.lead_time_days,
+                f"as {word} in quotation {heading.number} revision {revision}, option {place}",
             )
             writer.writerow([_text(cell) for cell in row])
     return buffer.getvalue().encode("utf-8-sig")

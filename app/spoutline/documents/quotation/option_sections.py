@@ -119,6 +119,15 @@ def _line_notes(option: QuotedOption, story: Story) -> Iterator[Block]:
         text = f"{story.word(Word.SUPERSEDED)}: {' → '.join(told_apart((part.before, part.now)))} ({labels})"
         yield Paragraph(text, Role.NOTE)
 
+    if option.unlike_plan:
+        yield Paragraph(unlike_text(option, story), Role.NOTE)
+
+
+def unlike_text(option: QuotedOption, story: Story) -> str:
+    """Return where an option hangs other parts than the plan of the survey, and what may be why."""
+    reasons = ", ".join(story.word(Word(f"unlike_{one.value}")) for one in option.unlike_because)
+    return f"{story.word(Word.UNLIKE_PLAN)}: {', '.join(option.unlike_plan)} ({reasons})"
+
 
 def gap_text(line: QuotedLine, story: Story) -> str:
     """Return why a line has no price."""

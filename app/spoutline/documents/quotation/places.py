@@ -21,6 +21,13 @@ def shown_parts(position: QuotedPosition, story: Story, among: Iterable[PartRef]
     return ", ".join(f"{text} ({stays})" if place in position.kept else text for place, text in enumerate(shown))
 
 
+def sets_of_option(quotation: Quotation, option: int, revision: int, story: Story, *, ordered: bool = False) -> str:
+    """Return which sets the lines of an option (counted from 0) are for, as the heads of papers say it."""
+    heading = quotation.terms.heading
+    key = "sets_ordered" if ordered else "sets_quoted"
+    return story.phrases.fill(key, number=heading.number, revision=revision, option=option + 1)
+
+
 def islands_by_label(quotation: Quotation) -> dict[str, str]:
     """Return the island of every position by its label; empty where the survey names none for it."""
     survey = quotation.pins.survey

@@ -14,7 +14,7 @@ from xlsxwriter.utility import xl_rowcol_to_cell as cell_name
 
 from spoutline.documents.marks import xlsx_mark
 from spoutline.documents.quotation.formulas import rounded_formula
-from spoutline.documents.quotation.places import islands_by_label, shown_parts
+from spoutline.documents.quotation.places import islands_by_label, sets_of_option, shown_parts
 from spoutline.documents.tabular.cells import without_controls
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
@@ -27,7 +27,7 @@ _CREATED: Final = datetime(2000, 1, 1)
 _LONGEST_TEXT: Final = 32767  # characters a cell holds, by the format
 _LONGEST_SHEET_NAME: Final = 31
 _LINE_WIDTHS: Final = (6, 16, 22, 46, 9, 9, 12, 10, 14, 16, 10)
-_HEADS_BELOW: Final = 4  # rows of title, currency, a blank one and the heads of the lines
+_HEADS_BELOW: Final = 4  # rows of title, currency, sets and the heads of the lines
 _ORDERED, _UNIT_PRICE, _AMOUNT, _MASS = 7, 8, 9, 11
 
 
@@ -51,7 +51,8 @@ def quotation_xlsx(quotation: Quotation, revision: int, story: Story) -> bytes:
     for number, option in enumerate(quotation.options, start=1):
         name = f"{story.word(Word.OPTION)} {number}"
         sheet = workbook.add_worksheet(name[:_LONGEST_SHEET_NAME])
-        _OptionSheet(sheet, formats, quotation, option, story).write(title)
+        sets = sets_of_option(quotation, number - 1, revision, story)
+        _OptionSheet(sheet, formats, quotation, option, story).write(title, sets)
     _positions(workbook.add_worksheet(story.word(Word.SHEET_POSITIONS)), formats, quotation, story)
     _pick_list(workbook.add_worksheet(story.word(Word.SHEET_PICK_LIST)), formats, quotation, story)
     workbook.close()
@@ -90,12 +91,12 @@ class _OptionSheet:
         self.terms = quotation.terms
         self.place = _Place()
 
-    def write(self, title: str) -> None:
+    def write(self, title: str, sets: str) -> None:
         for column, width in enumerate(_LINE_WIDTHS):
             self.sheet.set_column(column, column, width)
         self._text(self.place.next(), 0, f"{title}: {self.option.title}", self.formats.title)
         self._text(self.place.next(), 0, f"{self.story.word(Word.CURRENCY)}: {self.terms.currency}", self.formats.text)
-        self.place.next()
+        self._text(self.place.next(), 0, f"{self.story.phrases.text['sets_title']}: {sets}", self.formats.text)
         goods, priced = self._lines()
         labour, worked = self._labour()
         self._amounts(goods, labour, priced, worked)

@@ -9,6 +9,7 @@ from spoutline.documents.content.site_sections import position_liquid
 from spoutline.documents.content.totals import BillLine, accessory_lines, position_lines, set_lines, total_of
 from spoutline.documents.tabular.cells import Cell
 from spoutline.explain.phrases.paper_words import PaperWord as Word
+from spoutline.explain.plan.sets_head import sets_head
 from spoutline.explain.plan.story import Story
 from spoutline.explain.writing.money import amount
 from spoutline.model.check import Check
@@ -44,13 +45,15 @@ def bill_titles(story: Story) -> tuple[str, ...]:
         story.word(Word.SUM),
         story.word(Word.LEAD_TIME_DAYS),
         story.word(Word.REASON),
+        story.phrases.text["sets_title"],
     )
 
 
 def bill_sheet(site_plan: SitePlan, story: Story) -> Sheet:
     """Return every part of every position, one row each, without sums of rows so that filters and totals stay right."""
     titles = bill_titles(story)
-    rows = tuple(row for plan in site_plan.positions for row in _bill_rows(plan, site_plan, story))
+    head = sets_head(site_plan, story)
+    rows = tuple((*row, head) for plan in site_plan.positions for row in _bill_rows(plan, site_plan, story))
     return _with_islands(Sheet(story.word(Word.SHEET_BILL), titles, rows, frozenset({8, 9})), site_plan, story)
 
 

@@ -48,6 +48,7 @@ SENTENCES: Final[dict[str, tuple[str, ...]]] = {
     "decision_note": (),
     "way": (),
     "followed": (),
+    "shown_sets": (),
     "bought": (),
     "kept_parts": (),
     "kept_value": (),
@@ -58,6 +59,9 @@ SENTENCES: Final[dict[str, tuple[str, ...]]] = {
     "cost": (),
     "at_least": ("amount",),
     "payback": (),
+    "gives_up": (),
+    "gives_up_nothing": (),
+    "gives_up_text": ("departures", "kinds", "good_departures", "good", "least", "more"),
     "payback_text": (
         "years",
         "value",

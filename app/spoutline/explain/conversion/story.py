@@ -8,7 +8,11 @@ from decimal import Decimal
 from enum import StrEnum
 
 from spoutline.explain.conversion.phrases import ConversionPhrases
+from spoutline.explain.plan.sets_head import sets_text
 from spoutline.explain.plan.story import Story
+from spoutline.model.agreed_sets import SetBasis
+from spoutline.model.conversion import SiteConversion
+from spoutline.model.conversion_answers import OptionKind
 from spoutline.model.conversion_sequence import Moment, Sequence, SequenceFinding, SequenceNote
 from spoutline.model.installed import InstalledCondition, InstalledPart
 from spoutline.model.position_conversion import Closing, DifferenceLine, DifferenceReason
@@ -105,6 +109,19 @@ class ConversionStory:
     def what_to_do(self, standing: Standing) -> str:
         """Return what a person does about the standing."""
         return self.say(f"standing_do_{standing.value}")
+
+    def way(self, kind: OptionKind | None) -> str:
+        """Return the name of a way; None stands for sets that were handed in, such as agreed ones."""
+        return self.say("shown_sets") if kind is None else self.title(kind)
+
+    def sets_head(self, conversion: SiteConversion) -> str:
+        """Return which sets a conversion shows: those handed in, else those of the way that it follows."""
+        if not conversion.shows_sets:
+            way = self.way(conversion.survey.conversion.follow)
+            return f"{self.story.phrases.text['sets_planned']} ({self.say('way')}: {way})"
+        plans = (one.shown_plan for one in conversion.positions)
+        others = [one.position.label for one in plans if one is not None and one.basis is SetBasis.NOT_AGREED]
+        return sets_text(conversion.sets_from, others, self.story)
 
     def agency(self, agency: AgencyRow) -> tuple[str, ...]:
         """Return what is known of the agency's rule, in ordered sentences."""

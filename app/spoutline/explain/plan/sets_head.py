@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from spoutline.explain.plan.words import Words
 from spoutline.model.agreed_sets import SetBasis, SetsFrom, SetsSource
 from spoutline.model.plan import SitePlan
@@ -9,8 +11,13 @@ from spoutline.model.plan import SitePlan
 
 def sets_head(site_plan: SitePlan, words: Words) -> str:
     """Return which sets a plan shows, and which of its positions rest on something else."""
-    text = _source(site_plan.sets_from, words)
     others = [plan.position.label for plan in site_plan.positions if plan.basis is SetBasis.NOT_AGREED]
+    return sets_text(site_plan.sets_from, others, words)
+
+
+def sets_text(shown: SetsFrom, others: Sequence[str], words: Words) -> str:
+    """Return where sets are from; ``others`` are the labels of positions that are planned, not agreed."""
+    text = _source(shown, words)
     if others:
         text = f"{text}; {words.phrases.fill('sets_not_agreed', positions=', '.join(others))}"
     return text

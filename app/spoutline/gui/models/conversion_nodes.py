@@ -39,14 +39,14 @@ def way_nodes(conversion: SiteConversion, words: ConversionStory) -> tuple[Node,
     worked_on = [one for one in conversion.positions if one.outcome is not PositionOutcome.NOTHING_TO_DO]
     found: list[Node] = []
     for kind in OptionKind:
-        options = [option for one in worked_on if (option := one.followed(kind)) is not None]
+        options = [option for one in worked_on if (option := one.way(kind)) is not None]
         cells = (
             words.title(kind),
             words.money(amount(sum(option.bought_minor for option in options), currency), currency),
             str(sum(len(option.kept) for option in options)),
             str(sum(option.departures for option in options)),
         )
-        followed = kind is conversion.survey.conversion.follow
+        followed = kind is conversion.survey.conversion.follow and not conversion.shows_sets
         found.append(Node(cells=cells, record=kind, is_head=followed, hint=words.say("followed") if followed else ""))
     return tuple(found)
 

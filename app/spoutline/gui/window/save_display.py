@@ -151,7 +151,8 @@ class SaveDisplay(QObject):
         from spoutline.whole_files import write_file
 
         try:
-            write_file(path, survey_to_json(self._session.survey).encode("utf-8"))
+            numbered = self._session.survey.model_copy(update={"survey_id": self._session.stored.id})
+            write_file(path, survey_to_json(numbered).encode("utf-8"))
         except StoreFault as fault:
             self._notices.notify(str(fault), tone=Tone.BAD)
             return False

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.conversion_step import StepTable
@@ -58,6 +58,8 @@ def convert_position(
     standing: RemovalStanding,
     known: Mapping[PartRef, Part],
     context: ConversionContext,
+    *,
+    shown: PositionPlan | None = None,
 ) -> PositionConversion:
     """Return the conversion of one position.
 
@@ -71,6 +73,8 @@ def convert_position(
         Catalogue parts by what names them in the survey.
     context
         Tables, part store and listener.
+    shown
+        The plan whose set the position is converted to; without it the way that the survey names is followed.
 
     Raises
     ------
@@ -78,6 +82,8 @@ def convert_position(
         If the listener asks to stop.
     """
     forbidden = takes_recovery_away(position) and standing.standing is Standing.NOT_ALLOWED
+    if shown is not None:
+        return _worked_out(position, survey, known, context, forbidden=forbidden, shown=shown)
     if context.memory is None:
         return _worked_out(position, survey, known, context, forbidden=forbidden)
     key = memory_key(position, survey, forbidden=forbidden)
@@ -90,22 +96,32 @@ def convert_position(
 
 
 def _worked_out(
-    position: Position, survey: Survey, known: Mapping[PartRef, Part], context: ConversionContext, *, forbidden: bool
+    position: Position,
+    survey: Survey,
+    known: Mapping[PartRef, Part],
+    context: ConversionContext,
+    *,
+    forbidden: bool,
+    shown: PositionPlan | None = None,
 ) -> PositionConversion:
     site, answers, tables = survey.site, survey.conversion, context.planning.tables
     kinds = conversion_kinds(position, answers, known)
     if not kinds and not position.installed:
-        return _untouched(position, site, context.planning)
+        untouched = _untouched(position, site, context.planning)
+        return untouched if shown is None else replace(untouched, renewal=shown)
     requirement = requirement_for(position, site, tables)
     if isinstance(requirement, Refusal) or forbidden:
         return _without_set(position, site, kinds, forbidden=forbidden, context=context.planning)
     verdicts = tuple(unit_verdict(unit, requirement, tables, answers) for unit in installed_units(position, known))
     work = WorkPrice.of(answers, context.steps, site.currency)
-    return _converted(PositionOptions(requirement, verdicts, work, context.planning), kinds, answers)
+    return _converted(PositionOptions(requirement, verdicts, work, context.planning), kinds, answers, shown)
 
 
 def _converted(
-    options: PositionOptions, kinds: tuple[ConversionKind, ...], answers: ConversionAnswers
+    options: PositionOptions,
+    kinds: tuple[ConversionKind, ...],
+    answers: ConversionAnswers,
+    shown: PositionPlan | None,
 ) -> PositionConversion:
     position = options.requirement.position
     least, good = options.least_cost(), options.good_practice()
@@ -115,27 +131,26 @@ def _converted(
     found = PositionConversion(
         position=position,
         kinds=kinds,
-        outcome=PositionOutcome.NO_SET if least is None else PositionOutcome.CONVERTS,
+        outcome=PositionOutcome.NO_SET if least is None and shown is None else PositionOutcome.CONVERTS,
         least_cost=least,
         good_practice=good,
         renewal=_renewal_plan(options, renewed[1] if renewed else None),
         renewal_option=renewed[1] if renewed else None,
         differences=(),
         closings=(),
+        shown=None if shown is None else options.of_plan(shown),
+        shown_plan=shown,
     )
     followed = found.followed(answers.follow)
     differences = difference_lines(options, followed)
     nothing = followed is not None and not kinds and _keeps_everything(differences)
     decommissions = ConversionKind.DECOMMISSION in kinds
     hanging_set = followed.judged.hanging_set if followed else None
-    return PositionConversion(
-        position=position,
-        kinds=kinds,
-        outcome=PositionOutcome.NOTHING_TO_DO if nothing else found.outcome,
-        least_cost=least,
-        good_practice=good,
-        renewal=found.renewal,
-        renewal_option=found.renewal_option,
+    has_none = shown is not None and followed is None
+    outcome = PositionOutcome.NO_SET if has_none else found.outcome
+    return replace(
+        found,
+        outcome=PositionOutcome.NOTHING_TO_DO if nothing else outcome,
         differences=differences,
         closings=position_closings(position, hanging_set) if decommissions else (),
     )

@@ -7,11 +7,13 @@ from dataclasses import replace
 
 from spoutline.calc.ranges import OutOfRange
 from spoutline.calc.vapour_decay import pressure_decay_line
+from spoutline.model.agreed_sets import SetsFrom
 from spoutline.model.check import WorkedLine
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import Cancelled, InputFault, InputProblem
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
+from spoutline.model.plan import SitePlan
 from spoutline.model.position_conversion import ConversionKind, PositionConversion, PositionOutcome
 from spoutline.model.removal_standing import RemovalStanding
 from spoutline.model.survey import Position, Survey
@@ -27,7 +29,13 @@ from spoutline.rules.conversion.closings import site_closings
 from spoutline.rules.conversion.standing import UNKNOWN_AGENCY, removal_standing
 
 
-def convert_site(survey: Survey, context: ConversionContext, progress: Progress | None = None) -> SiteConversion:
+def convert_site(
+    survey: Survey,
+    context: ConversionContext,
+    progress: Progress | None = None,
+    *,
+    sets: SitePlan | None = None,
+) -> SiteConversion:
     """Return the conversion of a site.
 
     Positions that differ only in label, dispenser, grade and notes are worked out once.
@@ -40,6 +48,8 @@ def convert_site(survey: Survey, context: ConversionContext, progress: Progress 
         Tables, part store and listener.
     progress
         Told after each position; may ask to stop.
+    sets
+        Sets to convert to, such as agreed ones; without them the conversion follows the way that the survey names.
 
     Raises
     ------
@@ -54,7 +64,7 @@ def convert_site(survey: Survey, context: ConversionContext, progress: Progress 
     tables = context.planning.tables
     standing = removal_standing(survey, tables.jurisdiction, context.vapour)
     known = _installed_parts(survey, context)
-    positions = _positions(survey, standing, known, context, progress)
+    positions = _positions(survey, standing, known, context, progress, sets=sets)
     going = [one.position for one in positions if _is_decommissioned(one)]
     ground = site_closings(going, survey.conversion.sequence)
     closings = (*(closing for one in positions for closing in one.closings), *ground)
@@ -76,6 +86,7 @@ def convert_site(survey: Survey, context: ConversionContext, progress: Progress 
         money=money_sheet(survey, positions, sequence, standing.agency, context.vapour),
         provenance=provenance_of(survey, tables, context.planning.parts),
         decay=_decay(survey, context.vapour) if going else None,
+        sets_from=sets.sets_from if sets is not None else SetsFrom(way=survey.conversion.follow.value),
     )
 
 
@@ -101,14 +112,21 @@ def _positions(
     known: Mapping[PartRef, Part],
     context: ConversionContext,
     progress: Progress | None,
+    *,
+    sets: SitePlan | None,
 ) -> tuple[PositionConversion, ...]:
     worked_out: dict[Position, PositionConversion] = {}
     found: list[PositionConversion] = []
+    handed_in = {plan.position.label: plan for plan in sets.positions} if sets is not None else {}
     for done, position in enumerate(survey.positions):
         if progress is not None:
             progress.on_progress(done, len(survey.positions))
             if progress.should_stop():
                 raise Cancelled
+        shown = handed_in.get(position.label)
+        if shown is not None:  # each has the set that was agreed for it, also where two ask the same
+            found.append(convert_position(position, survey, standing, known, context, shown=shown))
+            continue
         question = same_conversion(position)
         if question not in worked_out:
             worked_out[question] = convert_position(position, survey, standing, known, context)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from spoutline.model.conversion_answers import OptionKind
+from spoutline.model.part import Part
 from spoutline.model.position_conversion import ConversionOption, DifferenceAction, DifferenceLine, DifferenceReason
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.planning.conversion.options import PositionOptions
@@ -39,10 +40,16 @@ def _kept_indexes(followed: ConversionOption | None, options: PositionOptions) -
         link = links[place]
         for verdict in options.verdicts:
             unit = verdict.unit
-            if unit.part is link.part and verdict.candidates and unit.index not in kept:
+            may_stay = verdict.candidates or followed.kind is None  # a set handed in says itself what stays
+            if _is_same(unit.part, link.part) and may_stay and unit.index not in kept:
                 kept[unit.index] = link.slot
                 break
     return kept
+
+
+def _is_same(installed: Part | None, part: Part) -> bool:
+    """Say whether both are one part; an agreed one is read from its words and so another value."""
+    return installed is not None and (installed.maker, installed.number) == (part.maker, part.number)
 
 
 def _installed_line(

@@ -35,8 +35,8 @@ class Converter(Protocol):
         """Remember conversions of positions from here on."""
         ...
 
-    def convert(self, survey: Survey) -> SiteConversion:
-        """Return the conversion of a site; raise ``InputFault``."""
+    def convert_shown(self, survey: Survey) -> tuple[SiteConversion, tuple[str, ...]]:
+        """Return the conversion of a site to the sets that its papers show, and notes; raise ``InputFault``."""
         ...
 
 
@@ -157,6 +157,6 @@ def _converted(path: Path, converter: Converter) -> SiteResult:
     try:
         survey = read_survey(path)
         name = survey.site.name
-        return site_result(converter.convert(survey), path.name)
+        return site_result(converter.convert_shown(survey)[0], path.name)
     except (InputFault, StoreFault) as fault:
         return SiteResult(place=path.name, name=name, outcome=SiteOutcome.FAULT, message=str(fault))

@@ -185,7 +185,7 @@ def _grant(costs: tuple[CostLine, ...], currency: str, agency: AgencyRow, vapour
 
 
 def _renewal(positions: tuple[PositionConversion, ...], currency: str) -> Decimal:
-    renewals = [one.followed(OptionKind.FULL_RENEWAL) for one in positions if _is_converted(one)]
+    renewals = [one.way(OptionKind.FULL_RENEWAL) for one in positions if _is_converted(one)]
     return amount(sum(option.bought_minor for option in renewals if option), currency)
 
 

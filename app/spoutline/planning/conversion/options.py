@@ -9,7 +9,7 @@ from spoutline.model.conversion_answers import OptionKind
 from spoutline.model.finding import Severity, SubjectKind, Verdict
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
-from spoutline.model.plan import JudgedSet
+from spoutline.model.plan import AccessoryLine, JudgedSet, PositionPlan
 from spoutline.model.position_conversion import ConversionOption
 from spoutline.model.requirement import Requirement, RequirementId, Slot
 from spoutline.planning.sets.accessories import accessory_lines
@@ -59,6 +59,27 @@ class PositionOptions:
         choice = self._chooser(self.new_pool).choose()
         return None if choice is None else (choice, self._option(OptionKind.FULL_RENEWAL, choice.judged))
 
+    def of_plan(self, plan: PositionPlan) -> ConversionOption | None:
+        """Return the set of a plan as a way of its own; None where it has none."""
+        if plan.chosen is None:
+            return None
+        currency, links = self.requirement.site.currency, plan.chosen.hanging_set.links
+        kept = tuple(place for place, link in enumerate(links) if link.kept)
+        broken = sum(
+            finding.severity is Severity.SHOULD and finding.verdict is Verdict.BROKEN
+            for finding in plan.chosen.findings
+        )
+        return ConversionOption(
+            kind=None,
+            judged=plan.chosen,
+            kept=kept,
+            accessories=plan.accessories,
+            parts_minor=plan.chosen.hanging_set.price_minor,
+            accessories_minor=_sum_of(plan.accessories, currency),
+            kept_minor=_new_price([links[place].part for place in kept], currency),
+            departures=broken + sum(map(_is_missed_should, plan.chosen.checks)),
+        )
+
     def cost_minor(self, judged: JudgedSet) -> int:
         """Return what the search adds up for a set: new parts with their work; kept ones are free."""
         return judged.hanging_set.price_minor
@@ -98,7 +119,7 @@ class PositionOptions:
             kept=kept,
             accessories=accessories,
             parts_minor=parts_minor,
-            accessories_minor=sum((line.part.price_minor(currency) or 0) * line.quantity for line in accessories),
+            accessories_minor=_sum_of(accessories, currency),
             kept_minor=_new_price([links[place].part for place in kept], currency),
             departures=self._departures(found),
         )
@@ -116,6 +137,10 @@ class PositionOptions:
             for finding in found.findings
         )
         return regrets + findings + sum(map(_is_missed_should, found.checks))
+
+
+def _sum_of(accessories: tuple[AccessoryLine, ...], currency: str) -> int:
+    return sum((line.part.price_minor(currency) or 0) * line.quantity for line in accessories)
 
 
 def _new_price(parts: list[Part], currency: str) -> int | None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.planning.sets.assembly import SetQuery
@@ -26,6 +27,11 @@ class Case:
     def requirement(self) -> Requirement:
         """What the question asks."""
         return self.chooser.search.requirement
+
+    @property
+    def installed(self) -> frozenset[PartRef]:
+        """The parts by which the search knows parts that hang there and may stay."""
+        return self.chooser.installed_keys
 
     @property
     def query(self) -> SetQuery:

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import math
-import time
 from collections import Counter
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import partial
 
 from spoutline.model.faults import Cancelled
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, JudgedSet
 from spoutline.model.refit import StockFigures
 from spoutline.planning.refit.case import Case
@@ -19,8 +20,7 @@ from spoutline.planning.sets.choice import is_turned_down
 from spoutline.search.bounds import within
 from spoutline.search.graph import Path, Problem
 
-TIME_LIMIT_S = 120.0
-_LEAST_TIME_S = 0.05
+NODE_LIMIT = 2000  # of branch and bound; stations of 48 hoses are proved at the first node
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,7 +40,7 @@ def common_sets(
     stock_price_minor: int,
     ladder: Callable[[str], Ladder],
     should_stop: Callable[[], bool] = lambda: False,
-    time_limit_s: float = TIME_LIMIT_S,
+    node_limit: int = NODE_LIMIT,
 ) -> CommonSets:
     """Return the sets with the least sum of prices and stocked part numbers; positions that ask the same get the same.
 
@@ -54,9 +54,9 @@ def common_sets(
         Key of a part (``PartRef.key``) to its prices by quantity; the quantity is that of the whole station's sets.
     should_stop
         Asked several times a second.
-    time_limit_s
-        After so many seconds the best found so far stands, with what it could at best still save; where nothing better
-        was found, the sets chosen alone.
+    node_limit
+        After so many nodes of branch and bound, and never by the clock, the best found so far stands, with what it
+        could at best still save; where nothing better was found, the sets chosen alone.
 
     Raises
     ------
@@ -70,12 +70,13 @@ def common_sets(
     graphs = _graphs(cases, stock_price_minor, ladder)
     model = MixedIntegerModel(graphs, ladder, stock_price_minor)
     rounds = 0
-    ends = time.monotonic() + time_limit_s
+    nodes = 0
     while True:
         if should_stop():
             raise Cancelled
-        answer = model.solve(max(ends - time.monotonic(), _LEAST_TIME_S), should_stop)
+        answer = model.solve(max(node_limit - nodes, 0), should_stop)
         rounds += 1
+        nodes += answer.nodes
         if not answer.is_proved:
             return _unproved(cases, graphs, answer, stock_price_minor=stock_price_minor, ladder=ladder, rounds=rounds)
         ways = answer.ways or ()
@@ -100,7 +101,8 @@ def _unproved(
     counts = [case.positions for case in cases]
 
     def cost(judged: Sequence[JudgedSet]) -> int:
-        return figures_of([one.hanging_set for one in judged], counts, ladder).objective_minor(stock_price_minor)
+        sets = [bought_in(case, one.hanging_set) for case, one in zip(cases, judged, strict=True)]
+        return figures_of(sets, counts, ladder).objective_minor(stock_price_minor)
 
     best = tuple(case.choice.judged for case in cases)
     if answer.ways is not None:
@@ -112,11 +114,18 @@ def _unproved(
     return CommonSets(best, rounds, floor)
 
 
-def figures_of(sets: Sequence[HangingSet], positions: Sequence[int], ladder: Callable[[str], Ladder]) -> StockFigures:
-    """Return what sets cost, each for its number of positions, at the quantities of all of them together."""
+def bought_in(case: Case, hanging_set: HangingSet) -> tuple[PartRef, ...]:
+    """Return the parts of a set that are bought: what hangs there and stays is neither bought nor stocked."""
+    return tuple(part for part in hanging_set.refs if part not in case.installed)
+
+
+def figures_of(
+    sets: Sequence[Sequence[PartRef]], positions: Sequence[int], ladder: Callable[[str], Ladder]
+) -> StockFigures:
+    """Return what the parts bought cost, each set for its number of positions, at the quantities of all together."""
     pieces: Counter[str] = Counter()
-    for hanging_set, count in zip(sets, positions, strict=True):
-        for part in hanging_set.refs:
+    for parts, count in zip(sets, positions, strict=True):
+        for part in parts:
             pieces[part.key] += count
     cost = sum(price_at(ladder(key), quantity) * quantity for key, quantity in pieces.items())
     return StockFigures(sets_minor=cost, part_numbers=len(pieces))
@@ -144,25 +153,29 @@ def _graphs(cases: Sequence[Case], stock_price_minor: int, ladder: Callable[[str
     """Return the graphs of every case without what no optimum can hold.
 
     The sets chosen alone are an answer, so an optimum costs no more than they do, part numbers included. Every other
-    case costs at least its floor, and at least one chain's part numbers are stocked: what is left is the most that the
-    set of a case may cost.
+    case costs at least its floor, and at least the part numbers of one chain of which nothing stays are stocked: what
+    is left is the most that the set of a case may cost.
     """
+    kept = [{part.key for part in case.installed} for case in cases]
 
-    def least_minor(key: str) -> int:
-        return min(price for _, price in ladder(key))
+    def least_minor(installed: set[str], key: str) -> int:
+        return 0 if key in installed else min(price for _, price in ladder(key))
 
-    whole = [arc_graphs(case, least_minor) for case in cases]
+    whole = [arc_graphs(case, partial(least_minor, own)) for case, own in zip(cases, kept, strict=True)]
     floors = [_floor(case, graphs, ladder) for case, graphs in zip(cases, whole, strict=True)]
     alone = figures_of(
-        [case.choice.judged.hanging_set for case in cases], [case.positions for case in cases], ladder
+        [bought_in(case, case.choice.judged.hanging_set) for case in cases],
+        [case.positions for case in cases],
+        ladder,
     ).objective_minor(stock_price_minor)
     everything = sum(floor * case.positions for floor, case in zip(floors, cases, strict=True))
-    left = alone - everything - stock_price_minor * max(len(case.requirement.chain) for case in cases)
+    stocked = max((len(case.requirement.chain) for case in cases if not case.installed), default=0)
+    left = alone - everything - stock_price_minor * stocked
     found = []
     for case, graphs, floor in zip(cases, whole, floors, strict=True):
         most, regrets = floor + max(0, left) // case.positions, case.most_regrets
-        kept = tuple(narrowed(graph, most_minor=most, most_regrets=regrets) for graph in graphs)
-        found.append(CaseGraphs(kept, case.positions, regrets))
+        left_over = tuple(narrowed(graph, most_minor=most, most_regrets=regrets) for graph in graphs)
+        found.append(CaseGraphs(left_over, case.positions, regrets, frozenset(part.key for part in case.installed)))
     return tuple(found)
 
 
@@ -173,9 +186,10 @@ def _floor(case: Case, graphs: Sequence[ArcGraph], ladder: Callable[[str], Ladde
     fall of any price. The cheapest way at the lowest prices, limits left aside, is a floor as well.
     """
     keys = {arc.item.key for graph in graphs for arc in graph.arcs if arc.item is not None}
+    bought = keys - {part.key for part in case.installed}
     fall = min(
-        (Fraction(min(price for _, price in steps), steps[0][1]) for steps in map(ladder, keys) if steps[0][1] > 0),
+        (Fraction(min(price for _, price in steps), steps[0][1]) for steps in map(ladder, bought) if steps[0][1] > 0),
         default=Fraction(1),
     )
-    chosen = sum(ladder(part.key)[0][1] for part in case.choice.judged.hanging_set.refs)
+    chosen = sum(ladder(part.key)[0][1] for part in bought_in(case, case.choice.judged.hanging_set))
     return max(cheapest_way(graphs), math.floor(chosen * fall))

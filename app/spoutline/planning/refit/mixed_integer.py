@@ -22,18 +22,23 @@ from spoutline.search.graph import Path
 
 _TOLERANCE = 1e-6  # of a row scaled to one: looser than HiGHS' own tolerance, and judged exactly afterwards
 _TAKEN = 0.5
-_PROVED, _OUT_OF_TIME = 0, 1  # status of scipy.optimize.milp
+_PROVED = 0  # status of scipy.optimize.milp
+_OUT_OF_NODES = "Solution limit reached"  # how HiGHS says so, in a message: scipy has no status for it
 
 Ladder = tuple[tuple[int, int], ...]  # (from quantity, price of one piece in minor units), rising by quantity
 
 
 @dataclass(frozen=True, slots=True)
 class CaseGraphs:
-    """The graphs of one case, how many positions share it, and how many should-rules its set may break."""
+    """The graphs of one case, how many positions share it, and how many should-rules its set may break.
+
+    ``installed`` are keys of parts that hang there and stay: they cost nothing and are not stocked.
+    """
 
     graphs: tuple[ArcGraph, ...]
     positions: int
     most_regrets: int
+    installed: frozenset[str] = frozenset()
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,13 +53,14 @@ class Way:
 class Answer:
     """The best ways found, one for each case, and what no answer can cost less than.
 
-    ``ways`` is None where the time ran out before any answer was found. ``floor_minor`` is the cost of ``ways`` itself,
-    but for rounding, where ``is_proved``.
+    ``ways`` is None where the nodes were used up before any answer was found. ``floor_minor`` is the cost of ``ways``
+    itself, but for rounding, where ``is_proved``. ``nodes`` of branch and bound were looked at.
     """
 
     ways: tuple[Way, ...] | None
     is_proved: bool
     floor_minor: float
+    nodes: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,8 +102,10 @@ class MixedIntegerModel:
             self._chain_rows(case, arcs)
         self._stock_rows(stock_price_minor)
 
-    def solve(self, time_limit_s: float, should_stop: Callable[[], bool] = lambda: False) -> Answer:
-        """Return the best way of every case, proved best unless the time runs out first.
+    def solve(self, node_limit: int, should_stop: Callable[[], bool] = lambda: False) -> Answer:
+        """Return the best way of every case, proved best unless the nodes are used up first.
+
+        The work done ends the search, never the clock, so that equal questions get equal answers on any machine.
 
         ``should_stop`` is asked several times a second.
 
@@ -108,10 +116,11 @@ class MixedIntegerModel:
         StoreFault
             scipy is missing, or HiGHS finds the model faulty.
         """
-        solved = self._solved(time_limit_s, should_stop)
+        solved = self._solved(node_limit, should_stop)
         ways = None if solved.x is None else tuple(_way(arcs, solved.x) for arcs in self._arcs)
         floor = solved.mip_dual_bound
-        return Answer(ways, solved.status == _PROVED, -math.inf if floor is None else float(floor))
+        is_proved = solved.status == _PROVED
+        return Answer(ways, is_proved, -math.inf if floor is None else float(floor), int(solved.mip_node_count or 0))
 
     def forbid(self, case: int, way: Way) -> None:
         """Leave out exactly this way of a case."""
@@ -195,7 +204,7 @@ class MixedIntegerModel:
         places: dict[tuple[int, int, str], list[int]] = defaultdict(list)
         for number, (case, arcs) in enumerate(zip(self._cases, self._arcs, strict=True)):
             for taken in arcs:
-                if taken.arc.item is not None:
+                if taken.arc.item is not None and taken.arc.item.key not in case.installed:
                     key = taken.arc.item.key
                     uses[key].append((taken.column, float(case.positions)))
                     places[number, taken.arc.layer, key].append(taken.column)
@@ -229,7 +238,7 @@ class MixedIntegerModel:
 
     # solving
 
-    def _solved(self, time_limit_s: float, should_stop: Callable[[], bool]) -> Any:  # noqa: ANN401 - a result of scipy, which is loaded only here
+    def _solved(self, node_limit: int, should_stop: Callable[[], bool]) -> Any:  # noqa: ANN401 - a result of scipy, which is loaded only here
         try:
             import numpy as np
             from scipy.optimize import Bounds, LinearConstraint, milp
@@ -244,11 +253,11 @@ class MixedIntegerModel:
                 constraints=LinearConstraint(matrix, np.array(self._rows.low), np.array(self._rows.high)),
                 integrality=np.array(self._whole),
                 bounds=Bounds(0.0, np.array(self._upper)),
-                options={"mip_rel_gap": 0.0, "time_limit": time_limit_s},
+                options={"mip_rel_gap": 0.0, "node_limit": node_limit},
             ),
             should_stop,
         )
-        if solved.status not in (_PROVED, _OUT_OF_TIME):
+        if solved.status != _PROVED and _OUT_OF_NODES not in solved.message:
             raise StoreFault(f"The common sets of the station could not be found: {solved.message}")
         return solved
 

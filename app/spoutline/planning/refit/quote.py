@@ -12,6 +12,7 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.limit import RuleTables
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.part import Part
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan
 from spoutline.model.pricing import PriceGap, PriceList
 from spoutline.model.quotation import (
@@ -20,8 +21,9 @@ from spoutline.model.quotation import (
     QuotedOption,
     QuotedPosition,
     SupersededPart,
+    UnlikeReason,
 )
-from spoutline.model.quotation_terms import OptionTerms, Terms
+from spoutline.model.quotation_terms import BreakawayWish, HoseWish, OptionTerms, Terms
 from spoutline.model.refit import Commonality, RefitPlan
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.part_names import wrong_refs
@@ -37,7 +39,8 @@ from spoutline.planning.refit.part_stores import OfferedParts, at_terms, keeps
 from spoutline.planning.refit.pins import pins_of
 from spoutline.planning.refit.priced_lines import quoted_line
 from spoutline.planning.refit.quantities import part_quantities
-from spoutline.planning.refit.station import Stocking, plan_refit
+from spoutline.planning.refit.station import Stocking, plan_refit, stocking_at_list_price
+from spoutline.planning.refit.station_plan import stock_price_minor
 from spoutline.planning.sets.plan_site import provenance_of
 from spoutline.planning.sets.supersession import with_successors
 
@@ -102,7 +105,8 @@ def quote(
         watched = None if progress is None else _PartOf(progress, number, len(terms.options))
         plan = _planned(survey, option, pricer, sources, watched)
         plans.append(plan)
-        options.append(_quoted(option, plan, pricer, sources))
+        quoted = _quoted(option, plan, pricer, sources)
+        options.append(quoted if number else _beside_the_plan(quoted, survey, plan, pricer, sources))
     pins = pins_of(
         survey,
         options=options,
@@ -113,6 +117,47 @@ def quote(
         origin=origin,
     )
     return Quoted(quotation=Quotation(terms=terms, options=tuple(options), pins=pins, logo=logo), plans=tuple(plans))
+
+
+def _beside_the_plan(
+    quoted: QuotedOption, survey: Survey, refit: RefitPlan, pricer: Pricer, sources: QuoteSources
+) -> QuotedOption:
+    """Return the first option with the positions where it hangs other parts than the plan, and what may be why."""
+    price, currency = stock_price_minor(survey), survey.site.currency
+    listed = plan_refit(
+        survey,
+        sources.tables,
+        sources.parts,
+        stocking=stocking_at_list_price(price, currency),
+        steps=sources.steps,
+    )
+    pairs = zip(listed.site_plan.positions, refit.site_plan.positions, strict=True)
+    unlike = tuple(one.position.label for one, other in pairs if _hanging(one) != _hanging(other))
+    if not unlike:
+        return quoted
+    wish = quoted.breakaway is not BreakawayWish.ANY or quoted.hose is not HoseWish.ANY
+    told = (
+        (wish, UnlikeReason.WISH),
+        (bool(refit.supersessions), UnlikeReason.SUCCESSORS),
+        (_stock_price(survey, pricer) != price, UnlikeReason.STOCK),
+        (pricer.terms.currency != currency, UnlikeReason.CURRENCY),
+        (True, UnlikeReason.PRICES),
+    )
+    because = tuple(reason for holds, reason in told if holds)
+    return quoted.model_copy(update={"unlike_plan": unlike, "unlike_because": because})
+
+
+def _hanging(plan: PositionPlan) -> tuple[tuple[PartRef, bool], ...]:
+    links = plan.chosen.hanging_set.links if plan.chosen else ()
+    return tuple((link.part.ref, link.kept) for link in links)
+
+
+def _stock_price(survey: Survey, pricer: Pricer) -> int | None:
+    """Return the price of one more part number in minor units: that of the terms, else the survey's in its currency."""
+    terms = pricer.terms
+    if terms.stock_price is not None:
+        return minor_units(terms.stock_price, terms.currency)
+    return stock_price_minor(survey) if terms.currency == survey.site.currency else None
 
 
 def _parts_in(options: Sequence[QuotedOption], plans: Sequence[RefitPlan], parts: PartStore) -> tuple[Part, ...]:
@@ -159,10 +204,8 @@ def _planned(
     stores = {family: OfferedParts(sources.parts, keeps(option, family), at_terms(pricer)) for family in LiquidFamily}
     updated, supersessions = with_successors(survey, sources.parts)
     site = updated.site.model_copy(update={"currency": pricer.terms.currency})
-    stock_price = pricer.terms.stock_price
-    stocking = None
-    if stock_price is not None:
-        stocking = Stocking(price_minor=minor_units(stock_price, pricer.terms.currency), ladder=_ladder(pricer))
+    stock_price = _stock_price(survey, pricer)
+    stocking = None if stock_price is None else Stocking(price_minor=stock_price, ladder=_ladder(pricer))
     return plan_refit(
         updated.model_copy(update={"site": site}),
         sources.tables,

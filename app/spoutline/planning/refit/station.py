@@ -15,7 +15,7 @@ from spoutline.model.refit import ChangedSet, Commonality, RefitPlan, Supersessi
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.protocols import PartStore, Progress
 from spoutline.planning.refit.case import Case
-from spoutline.planning.refit.commonality import TIME_LIMIT_S, common_sets, figures_of
+from spoutline.planning.refit.commonality import NODE_LIMIT, bought_in, common_sets, figures_of
 from spoutline.planning.refit.mixed_integer import Ladder
 from spoutline.planning.sets.accessories import accessory_lines
 from spoutline.planning.sets.context import PlanningContext, stop_listener
@@ -28,12 +28,12 @@ from spoutline.planning.sets.relabel import relabelled, same_question
 class Stocking:
     """That sets are to be chosen together: the price of a part number in minor units, and prices by quantity.
 
-    After ``time_limit_s`` seconds the best choice found so far stands, and says how much it leaves open.
+    After ``node_limit`` nodes of the search the best choice found so far stands, and says how much it leaves open.
     """
 
     price_minor: int
     ladder: Callable[[Part], Ladder]
-    time_limit_s: float = TIME_LIMIT_S
+    node_limit: int = NODE_LIMIT
 
 
 def stocking_at_list_price(price_minor: int | None, currency: str) -> Stocking | None:
@@ -138,9 +138,9 @@ def _together(
         return known[key]
 
     stop = progress.should_stop if progress is not None else bool
-    common = common_sets(cases, stocking.price_minor, ladder, stop, stocking.time_limit_s)
-    before = [case.choice.judged.hanging_set for case in cases]
-    after = [judged.hanging_set for judged in common.judged]
+    common = common_sets(cases, stocking.price_minor, ladder, stop, stocking.node_limit)
+    before = [bought_in(case, case.choice.judged.hanging_set) for case in cases]
+    after = [bought_in(case, judged.hanging_set) for case, judged in zip(cases, common.judged, strict=True)]
     counts = [case.positions for case in cases]
     changed: list[ChangedSet] = []
     for (question, case), judged in zip(pairs, common.judged, strict=True):

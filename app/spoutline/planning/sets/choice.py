@@ -31,7 +31,12 @@ class Choice:
 
 
 class Chooser:
-    """Pulls sets from the search and keeps those whose full checks agree with the limits asked for."""
+    """Pulls sets from the search and keeps those whose full checks agree with the limits asked for.
+
+    ``installed_keys`` are the parts of the search that stand for parts that hang there and may stay.
+    """
+
+    installed_keys: frozenset[PartRef] = frozenset()
 
     def __init__(self, search: ChainSearch, judge: SetJudge, listener: Listener | None = None) -> None:
         self.search = search

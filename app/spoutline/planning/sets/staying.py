@@ -51,8 +51,6 @@ class WorkPrice:
 class RefitChooser(Chooser):
     """A chooser that never uses one installed part at two places."""
 
-    installed_keys: frozenset[PartRef] = frozenset()
-
     def _accepted_or_none(self, hanging_set: HangingSet, dropped: frozenset[RequirementId]) -> JudgedSet | None:
         kept = [part for part in hanging_set.refs if part in self.installed_keys]
         if len(kept) > len(set(kept)):

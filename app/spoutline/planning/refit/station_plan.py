@@ -1,0 +1,66 @@
+"""The plan of a survey by the one policy: each question alone, or together where the survey gives a stock price."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from spoutline.model.conversion_step import StepTable
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.limit import RuleTables
+from spoutline.model.plan import PositionPlan, SitePlan
+from spoutline.model.survey import Survey
+from spoutline.planning.pricing.rounding import minor_units
+from spoutline.planning.protocols import PartStore, Progress
+from spoutline.planning.refit.station import plan_refit, stocking_at_list_price
+from spoutline.planning.sets.plan_site import plan_site
+
+
+def stock_price_minor(survey: Survey) -> int | None:
+    """Return what one more part number is worth in minor units; None where the survey sets no price.
+
+    Raise ``InputFault`` for a price that no coin of the currency can pay.
+    """
+    price, currency = survey.site.stock_price, survey.site.currency
+    if not price:
+        return None
+    try:
+        return minor_units(price, currency)
+    except ValueError as fault:
+        wanted = f"write an amount that the coins of {currency} can pay, such as 35"
+        raise InputFault((InputProblem("", "site, stock_price", str(price), wanted),)) from fault
+
+
+def station_plan(
+    survey: Survey,
+    tables: RuleTables,
+    parts: PartStore,
+    progress: Progress | None = None,
+    *,
+    steps: StepTable | None = None,
+) -> SitePlan:
+    """Plan every position; with a stock price in the survey the sets of the station are chosen together.
+
+    A set that was changed for the sake of the station has no alternatives of its own.
+
+    Raises
+    ------
+    InputFault
+        The stock price is none that a coin of the currency can pay.
+    Cancelled
+        If ``progress`` asks to stop.
+    """
+    price = stock_price_minor(survey)
+    alone = plan_site(survey, tables, parts, progress, steps=steps)
+    if price is None:
+        return alone
+    stocking = stocking_at_list_price(price, survey.site.currency)
+    together = plan_refit(survey, tables, parts, stocking=stocking, steps=steps, progress=progress).site_plan
+    return replace(alone, positions=tuple(map(_common, alone.positions, together.positions)))
+
+
+def _common(alone: PositionPlan, together: PositionPlan) -> PositionPlan:
+    if alone.chosen is None or together.chosen is None:
+        return alone
+    if alone.chosen.hanging_set.identity == together.chosen.hanging_set.identity:
+        return alone
+    return replace(alone, chosen=together.chosen, accessories=together.accessories, alternatives=())
