@@ -8,12 +8,16 @@ import pytest
 
 from planning.stores import ListStore
 from spoutline.catalogue.store import CatalogueStore
+from spoutline.documents.pack.form_fields import planned_refs, planned_text
+from spoutline.model.faults import InputFault
 from spoutline.model.installed import InstalledPart
 from spoutline.model.limit import RuleTables
 from spoutline.model.part import Part, PartKind
 from spoutline.model.part_ref import PartRef, told_apart
+from spoutline.model.record import ChangeReason, CommissioningRecord, PartChange
 from spoutline.model.stock import Stock, StockLine
 from spoutline.model.survey import Decisions, Position, Site
+from spoutline.planning.pack.picked import with_makers
 from spoutline.planning.pack.swap import swap_options
 from spoutline.planning.part_names import wrong_refs
 from spoutline.planning.sets.context import PlanningContext
@@ -108,3 +112,38 @@ def test_makers_are_told_where_numbers_alone_do_not_tell() -> None:
     assert told_apart((PartRef("A", "M"), PartRef("B", "M"))) == ("A", "B")
     assert told_apart((PartRef("A", "M"), PartRef("A", "N"))) == ("M A", "N A")
     assert sorted((PartRef("A-10", "A"), PartRef("A-1", "Z")), key=lambda ref: ref.key)[0].number == "A-1"
+
+
+def test_a_record_takes_makers_from_its_plan_and_says_which_edition_they_are_of(
+    chosen: tuple[Part, ...], context: PlanningContext
+) -> None:
+    pinned = PartRef(chosen[-1].number, OTHER)
+    position = POSITION.model_copy(update={"decisions": Decisions(pinned=(pinned,))})
+    plan = plan_position(position, SITE, context, with_alternatives=False)
+    bare = tuple(PartRef(part.number) for part in chosen)
+    record = CommissioningRecord(site="S", position="1A", plan_revision="0" * 16, parts=bare)
+    named = with_makers(record, plan, context.parts)
+    assert named.parts == (*(part.ref for part in chosen[:-1]), pinned)
+    assert named.catalogue_edition == context.parts.edition() != ""
+    later = named.model_copy(update={"catalogue_edition": "an edition before"})
+    assert with_makers(later, plan, context.parts).catalogue_edition == "an edition before"
+    change = PartChange(planned=bare[0], fitted=(PartRef(chosen[-1].number),), reason=ChangeReason.DAMAGED)
+    with pytest.raises(InputFault, match="several makers") as refused:
+        with_makers(record.model_copy(update={"changes": (change,)}), plan, context.parts)
+    assert OTHER in str(refused.value)
+
+
+@pytest.mark.parametrize(
+    ("refs", "read"),
+    [
+        ((PartRef("A-1", "M"), PartRef("B-1", "N")), (PartRef("A-1"), PartRef("B-1"))),
+        ((PartRef("A-1", "M"), PartRef("A-1", "N N")), (PartRef("A-1", "M"), PartRef("A-1", "N N"))),
+        (
+            (PartRef("old hose; 10 ft, [worn]"), PartRef("A-1", "M")),
+            (PartRef("old hose; 10 ft, [worn]"), PartRef("A-1")),
+        ),
+        ((), ()),
+    ],
+)
+def test_the_planned_parts_of_a_form_read_back(refs: tuple[PartRef, ...], read: tuple[PartRef, ...]) -> None:
+    assert planned_refs(planned_text(refs)) == read

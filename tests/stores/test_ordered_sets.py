@@ -19,9 +19,10 @@ from spoutline.model.agreed_sets import AgreementKind
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import PartKind
 from spoutline.model.plan import SitePlan
-from spoutline.model.quotation import QuotationStatus
+from spoutline.model.quotation import Quotation, QuotationStatus
 from spoutline.model.record import CommissioningRecord
 from spoutline.model.survey import Survey
+from spoutline.planning.agreement.making import sets_of_option
 from spoutline.planning.sets.plan_site import fingerprint_of
 from stores.quotation_life import SI
 
@@ -185,3 +186,18 @@ def test_what_hangs_and_stays_is_no_part_number_to_stock(bench: Workbench) -> No
     assert found is not None
     assert (found.alone.part_numbers, found.alone.sets_minor) == (0, 0)
     assert (found.together.part_numbers, found.together.sets_minor) == (0, 0)
+
+
+def test_a_quotation_of_an_earlier_program_orders_the_parts_that_it_pinned(bench: Workbench, survey: Survey) -> None:
+    quotation = bench.quoting().quote(survey, TERMS, SI).quotation
+    document = quotation.model_dump(mode="json")
+    for placed in document["options"][0]["positions"]:
+        for later in ("makers", "accessory_makers", "slots", "kept", "accessory_quantities", "accessory_reasons"):
+            del placed[later]
+    for pinned in document["pins"]["parts"]:
+        del pinned["maker"]
+    earlier = Quotation.model_validate(document)
+    now, _ = sets_of_option(quotation.options[0], quotation.pins)
+    then, parts = sets_of_option(earlier.options[0], earlier.pins)
+    assert [[link.ref for link in one.set] for one in then] == [[link.ref for link in one.set] for one in now]
+    assert all(part.maker for part in parts)

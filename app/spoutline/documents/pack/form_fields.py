@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from enum import StrEnum
 
 from pydantic import TypeAdapter
@@ -9,6 +10,7 @@ from pydantic import TypeAdapter
 from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.record import RecordItemId
 
+_PLAIN = re.compile(r"[^\s\[]\S*")
 _REFS = TypeAdapter(list[PartRef])
 NOT_CHOSEN = "-"  # stored value of a choice that was not made: readers of PDF need one
 
@@ -48,7 +50,7 @@ def planned_text(refs: tuple[PartRef, ...]) -> str:
     Makers are named where two parts have one number; the plan that a record is judged by tells the others.
     """
     shown = told_apart(refs)
-    if all(text == ref.number and " " not in text for text, ref in zip(shown, refs, strict=True)):
+    if all(text == ref.number and _PLAIN.fullmatch(text) for text, ref in zip(shown, refs, strict=True)):
         return " ".join(shown)
     named = [ref if text != ref.number else PartRef(ref.number) for text, ref in zip(shown, refs, strict=True)]
     return _REFS.dump_json(named).decode()
