@@ -43,13 +43,15 @@ class InputBounds:
     price_bytes: int = 20_000_000
     catalogue_bytes: int = 20_000_000
     form_bytes: int = 20_000_000
-    form_objects: int = 60_000  # of the PDF; a form of 48 positions has about 9,000
+    form_objects: int = 100_000  # of the PDF; a form has about 110 for each position
     form_dictionaries: int = 400_000
-    form_fields: int = 40_000
+    form_fields: int = 15_000  # about 35 for each position
+    form_positions: int = 1_000
     picture_bytes: int = 20_000_000
     letterhead_bytes: int = 5_000_000
+    picture_pieces: int = 20_000
     png_pixels: int = 16_000_000  # unpacked whole to be drawn, some 12 bytes each while it is
-    jpeg_pixels: int = 110_000_000  # kept as it is, never unpacked whole
+    jpeg_pixels: int = 51_000_000  # what the cameras of most telephones make at most
     table_bytes: int = 20_000_000  # of a workbook as it lies on the disk
     text_table_bytes: int = 10_000_000
     table_rows: int = 10_000  # a survey has at most 5,000 positions
@@ -75,6 +77,7 @@ _ROW_NUMBER: Final = re.compile(rb'<(?:\w+:)?row\b[^>]*?\sr=["\']([^"\']*)["\']'
 # a name of more than 40 parts; it begins where a word begins, and never looks back (possessive), so that the time is
 # linear in the text
 _LONG_KEY: Final = re.compile(r"""(?<![^\s.="'\[\]{},])(?:[^\s.="'\[\]{},]++\s*+\.\s*+){41}""")
+_JPEG_SCAN: Final = 0xDA  # begins the pixels (ITU-T T.81, table B.1)
 _PICTURES: Final = ("PNG", "JPEG")
 
 
@@ -341,6 +344,9 @@ def check_picture(content: bytes, place: str, field: str) -> None:
     from PIL import Image
 
     needed = "a PNG or JPEG picture is needed"
+    if _pieces(content) > BOUNDS.picture_pieces:
+        wanted = f"a picture of at most {BOUNDS.picture_pieces} pieces is read; save it anew"
+        raise _fault(place, field, f"more than {BOUNDS.picture_pieces} pieces", wanted)
     try:
         with warnings.catch_warnings():
             warnings.simplefilter("ignore")  # the library's own bound on pixels is told below
@@ -358,6 +364,22 @@ def check_picture(content: bytes, place: str, field: str) -> None:
         raise _fault(place, field, f"a picture of far too many pixels ({fault})", "save it smaller") from fault
     except Exception as fault:  # the library has many ways to refuse a damaged picture
         raise _fault(place, field, "the content", needed) from fault
+
+
+def _pieces(content: bytes) -> int:
+    """Count the pieces of a picture up to its bound: chunks of a PNG (its specification, 5.3), segments of a JPEG.
+
+    The library looks at each, however small it is.
+    """
+    is_png = content.startswith(b"\x89PNG")
+    place, count = (8, 0) if is_png else (2, 0)
+    while place + 4 <= len(content) and count <= BOUNDS.picture_pieces:
+        if not is_png and content[place + 1] == _JPEG_SCAN:
+            break
+        length = int.from_bytes(content[place : place + 4] if is_png else content[place + 2 : place + 4], "big")
+        place += length + 12 if is_png else length + 2
+        count += 1
+    return count
 
 
 def _fault(place: str, field: str, value: str, wanted: str) -> InputFault:

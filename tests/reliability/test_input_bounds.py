@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import io
 import json
 import struct
 import zlib
@@ -189,7 +190,12 @@ def test_price_lists_and_parts_of_too_many_bytes_are_refused(bound: SetBound, tm
 
 @pytest.mark.parametrize(
     ("name", "value", "told"),
-    [("form_objects", 4, "5 objects"), ("form_dictionaries", 5, "7 dictionaries"), ("form_fields", 1, "2 fields")],
+    [
+        ("form_objects", 4, "5 objects"),
+        ("form_dictionaries", 5, "7 dictionaries"),
+        ("form_fields", 1, "more than 1 fields"),
+        ("form_positions", 1, "2 positions"),
+    ],
 )
 def test_a_form_beyond_a_bound_is_refused(bound: SetBound, name: str, value: int, told: str) -> None:
     bound(name, value)
@@ -219,6 +225,21 @@ def test_a_picture_of_far_too_many_pixels_is_never_unpacked(bound: SetBound, tmp
             check_picture(picture(form), "p", "photo")
 
 
+@pytest.mark.parametrize(
+    ("form", "place", "piece"),
+    [
+        ("PNG", 33, b"\x00\x00\x00\x00tEXt" + struct.pack(">I", zlib.crc32(b"tEXt"))),
+        ("JPEG", 2, b"\xff\xfe\x00\x02"),  # an empty comment (ITU-T T.81, B.2.4.5)
+    ],
+)
+def test_a_picture_of_very_many_pieces_is_refused(bound: SetBound, form: str, place: int, piece: bytes) -> None:
+    bound("picture_pieces", 30)
+    whole = picture(form)
+    check_picture(whole, "p", "photo")
+    with pytest.raises(InputFault, match="more than 30 pieces"):
+        check_picture(whole[:place] + piece * 30 + whole[place:], "p", "photo")
+
+
 @pytest.mark.parametrize("form", ["PNG", "JPEG"])
 def test_a_damaged_picture_is_refused_before_it_comes_onto_paper(tmp_path: Path, form: str) -> None:
     whole = picture(form, (400, 300))
@@ -228,6 +249,19 @@ def test_a_damaged_picture_is_refused_before_it_comes_onto_paper(tmp_path: Path,
     terms = terms_of(seller={"name": "Hedgerow Supply", "logo": "p.png"})
     with pytest.raises(InputFault, match=r"seller\.logo"):
         read_logo(terms, TermsFolders(tmp_path, tmp_path))
+
+
+def test_a_very_large_photo_is_drawn_from_a_smaller_copy(monkeypatch: pytest.MonkeyPatch) -> None:
+    from PIL import Image
+
+    from spoutline.documents.pdf import photo
+
+    content = picture("JPEG", (800, 600))
+    assert photo.drawable(content, "p", "photo") == content
+    monkeypatch.setattr(photo, "_WHOLE_PIXELS", 10_000)
+    monkeypatch.setattr(photo, "_COPY", (100, 100))
+    with Image.open(io.BytesIO(photo.drawable(content, "p", "photo"))) as copy:
+        assert (copy.format, copy.size) == ("JPEG", (200, 150))  # a quarter is the least that is not below the wish
 
 
 def test_a_letterhead_of_too_many_bytes_is_refused(bound: SetBound, tmp_path: Path) -> None:

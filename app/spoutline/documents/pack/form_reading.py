@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 from datetime import date
 from io import BytesIO
-from typing import Final
+from typing import TYPE_CHECKING, Any, Final
 
 from pydantic import ValidationError
 
@@ -38,6 +38,9 @@ from spoutline.model.record import (
 )
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.quantities import parse
+
+if TYPE_CHECKING:
+    from pypdf import PdfReader
 
 _TAG_FIELD = re.compile(r"p([0-9]{1,5})_tag")
 _COMMA_LANGUAGES: Final = frozenset({Language.GERMAN, Language.FRENCH})
@@ -76,6 +79,9 @@ def records_from_form(
     if not numbers:
         wanted = "a commissioning form of this program is needed, saved with its fields"
         raise InputFault((InputProblem(place, "form", "no field of a position", wanted),))
+    if len(numbers) > BOUNDS.form_positions:
+        wanted = f"a form of at most {BOUNDS.form_positions} positions is read"
+        raise InputFault((InputProblem(place, "form", f"{len(numbers)} positions", wanted),))
     problems: list[InputProblem] = []
     read = read_refs or _bare_refs
     readers = (_PositionReader(values, number, place, problems, read) for number in numbers)
@@ -90,15 +96,40 @@ def _field_values(pdf: bytes, place: str) -> Mapping[str, str]:
 
     check_form(pdf, place)
     try:
-        fields = PdfReader(BytesIO(pdf)).get_fields() or {}
-        values = {name: _plain(field.get("/V")) for name, field in fields.items() if isinstance(name, str)}
+        return {name: _plain(value) for name, value in _fields(PdfReader(BytesIO(pdf)), place)}
+    except InputFault:
+        raise
     except Exception as fault:  # a damaged file fails in many ways
         wanted = "a PDF file that can be read is needed"
         raise InputFault((InputProblem(place, "file", "the content", wanted),)) from fault
-    if len(fields) > BOUNDS.form_fields:
-        wanted = f"a form of at most {BOUNDS.form_fields} fields is read"
-        raise InputFault((InputProblem(place, "form", f"{len(fields)} fields", wanted),))
-    return values
+
+
+def _fields(reader: PdfReader, place: str) -> Iterator[tuple[str, object]]:
+    """Yield name and value of each field of a form (ISO 32000-1, 12.7.3); one without a value inherits it."""
+    form = reader.root_object.get("/AcroForm", {})
+    ahead = [(one, "", None) for one in reversed(_listed(form, "/Fields"))]
+    seen = 0
+    while ahead:
+        reference, parent, inherited = ahead.pop()
+        seen += 1
+        if seen > BOUNDS.form_fields:
+            wanted = f"a form of at most {BOUNDS.form_fields} fields is read"
+            raise InputFault((InputProblem(place, "form", f"more than {BOUNDS.form_fields} fields", wanted),))
+        field = reference.get_object()
+        if not hasattr(field, "get"):
+            continue
+        own, value = field.get("/T"), field.get("/V", inherited)
+        name = ".".join(part for part in (parent, own) if isinstance(part, str) and part)
+        if isinstance(own, str):
+            yield name, value
+        ahead.extend((one, name, value) for one in reversed(_listed(field, "/Kids")))
+
+
+def _listed(holder: Any, key: str) -> list[Any]:  # noqa: ANN401 - an object of the library
+    whole = holder.get_object() if hasattr(holder, "get_object") else holder
+    found = whole.get(key, []) if hasattr(whole, "get") else []
+    found = found.get_object() if hasattr(found, "get_object") else found
+    return list(found) if isinstance(found, list) else []
 
 
 def _plain(value: object) -> str:

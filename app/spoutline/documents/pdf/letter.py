@@ -12,7 +12,7 @@ from reportlab.platypus import Flowable, Image, KeepTogether, Paragraph, Spacer,
 from spoutline.documents.content.blocks import Letterhead, SignatureLines
 from spoutline.documents.pdf import styles
 from spoutline.documents.pdf.fonts import REGULAR, markup
-from spoutline.input_bounds import check_picture
+from spoutline.documents.pdf.photo import drawable
 
 _PICTURE_WIDTH: Final = 130.0  # points; a wider or higher picture is scaled down, a smaller one keeps its size
 _PICTURE_HEIGHT: Final = 54.0
@@ -51,7 +51,7 @@ def signature_lines(block: SignatureLines, width_pt: float) -> Flowable:
 
 
 def _picture(content: bytes) -> Image:
-    check_picture(content, "", "seller.logo")
+    content = drawable(content, "", "seller.logo")
     width, height = ImageReader(BytesIO(content)).getSize()
     scale = min(1.0, _PICTURE_WIDTH / width, _PICTURE_HEIGHT / height)
     return Image(BytesIO(content), width * scale, height * scale, hAlign="LEFT")

@@ -15,12 +15,29 @@ from spoutline.documents.pdf.fonts import markup
 from spoutline.input_bounds import check_picture
 
 _HEIGHT: Final = 80 * mm
+_WHOLE_PIXELS: Final = 16_000_000  # a larger photo is drawn from a smaller copy: it takes ten bytes for each pixel
+_COPY: Final = (2_000, 2_000)  # least size of the copy, pixels; more than a press shows on this height
+_QUALITY: Final = 90
 
 
 def photo(block: Picture, width_pt: float) -> Flowable:
     """Return a photo with its caption; raise ``InputFault`` where it is none that can be shown."""
-    check_picture(block.content, block.caption, "photo")
-    width, height = ImageReader(BytesIO(block.content)).getSize()
+    content = drawable(block.content, block.caption, "photo")
+    width, height = ImageReader(BytesIO(content)).getSize()
     scale = min(width_pt / width, _HEIGHT / height)
-    image = Image(BytesIO(block.content), width * scale, height * scale, hAlign="LEFT")
+    image = Image(BytesIO(content), width * scale, height * scale, hAlign="LEFT")
     return KeepTogether([image, Paragraph(markup(block.caption), styles.CAPTION), Spacer(1, 6)])
+
+
+def drawable(content: bytes, place: str, field: str) -> bytes:
+    """Return a picture as it goes onto paper, a very large photo as a smaller copy; raise ``InputFault`` for none."""
+    from PIL import Image as Pictures
+
+    check_picture(content, place, field)
+    with Pictures.open(BytesIO(content)) as picture:
+        if picture.format != "JPEG" or picture.width * picture.height <= _WHOLE_PIXELS:
+            return content
+        picture.draft("RGB", _COPY)  # unpacks at a half, a quarter or an eighth
+        copy = BytesIO()
+        picture.convert("RGB").save(copy, "JPEG", quality=_QUALITY)
+        return copy.getvalue()
