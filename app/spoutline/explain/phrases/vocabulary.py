@@ -135,7 +135,6 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "assumed": ("topics",),
     "recalled_limit": (),
     "footing": ("verified", "secondary", "memory", "common_practice", "judgement"),
-    "not_surveyed": (),
     "station_outlet": ("positions", "force"),
     "station_supply": ("positions", "pressure"),
     "every_position": (),

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from spoutline.explain.plan.words import Words
-from spoutline.model.answered import assumed_topics, is_surveyed
+from spoutline.model.answered import assumed_topics
 from spoutline.model.finding import Finding
 from spoutline.model.plan import PositionPlan
 from spoutline.model.quantity import Quantity
@@ -44,11 +44,6 @@ def assumed_sentence(position: Position, words: Words) -> str:
     """Return what was assumed of a position; empty where everything was answered."""
     topics = assumed_topics(position)
     return words.phrases.fill("assumed", topics=", ".join(map(words.word, topics))) if topics else ""
-
-
-def standing_words(position: Position, words: Words) -> str:
-    """Return that a position is not surveyed yet; empty where somebody answered a main question."""
-    return "" if is_surveyed(position) else words.phrases.text["not_surveyed"]
 
 
 def station_lines(plans: Sequence[PositionPlan], words: Words) -> tuple[StationLine, ...]:
