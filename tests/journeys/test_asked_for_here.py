@@ -18,6 +18,7 @@ import pytest
 from program_runs import Spoutline
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.part import Part
+from spoutline.model.part_ref import PartRef
 
 TERMS = Path(__file__).parents[2] / "resources" / "terms" / "refit.toml"
 Answer = Callable[..., Any]
@@ -50,7 +51,9 @@ def answer(spoutline: Spoutline, own_database: Path, tmp_path: Path, monkeypatch
 def hoses_and_nozzles(plan: Any, catalogue: CatalogueStore) -> dict[str, list[Part]]:
     parts = {
         one["label"]: [
-            link["part_number"] for link in one["set"] if link["slot"] in ("whip_hose", "curb_hose", "nozzle")
+            PartRef(link["part_number"], link["maker"])
+            for link in one["set"]
+            if link["slot"] in ("whip_hose", "curb_hose", "nozzle")
         ]
         for one in plan["positions"]
     }
@@ -131,7 +134,7 @@ def test_a_wish_for_a_reconnectable_breakaway_is_a_line_of_every_plan(
     for one in plan["positions"]:
         line = next(line for line in one["requirement"]["lines"] if line["id"] == "reconnectable")
         assert (line["severity"], line["source"]) == ("must", "decision in the survey")
-        parts = catalogue_store.parts(tuple(link["part_number"] for link in one["set"]))
+        parts = catalogue_store.parts(tuple(PartRef(link["part_number"], link["maker"]) for link in one["set"]))
         assert all(part.breakaway.reconnectable for part in parts if part.breakaway is not None)
     told = answer("whynot", "1A regular", "LS-B101", reconnectable_wanted=True, expect=1)
     assert "single-use" in told
