@@ -5,7 +5,17 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QFrame,
+    QGridLayout,
+    QLabel,
+    QLayout,
+    QScrollArea,
+    QStackedWidget,
+    QTabWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
 
 class Card(QFrame):
@@ -59,6 +69,12 @@ class NamedTexts(QWidget):
             value.setWordWrap(True)
             self._grid.addWidget(label, place, 0, Qt.AlignmentFlag.AlignTop)
             self._grid.addWidget(value, place, 1)
+
+
+def tab_pages(tabs: QTabWidget) -> QWidget:
+    """Return what holds the pages of tabs: a page that is made as its child is not styled anew when it is added."""
+    held = tabs.findChild(QStackedWidget, options=Qt.FindChildOption.FindDirectChildrenOnly)
+    return tabs if held is None else held
 
 
 def plain_label(text: str, object_name: str = "", *, wraps: bool = False) -> QLabel:

@@ -73,13 +73,13 @@ class MainWindow(QMainWindow):
         self.saving: SaveDisplay | None = None
         self.actions_by_id: dict[ActionId, QAction] = {}
         self._build_menu()
-        self.notices = NoticeBar(self)
         self._middle = QWidget(self)
+        self.notices = NoticeBar(self._middle)
         self._column = QVBoxLayout(self._middle)
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.setSpacing(4)
         self._column.addWidget(self.notices)
-        self.waiting_label = QLabel(tr("Opening the book of surveys…"), self)
+        self.waiting_label = QLabel(tr("Opening the book of surveys…"), self._middle)
         self.waiting_label.setObjectName("pageTitle")
         self.waiting_label.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self._column.addWidget(self.waiting_label, 1)
@@ -143,7 +143,7 @@ class MainWindow(QMainWindow):
         from spoutline.gui.window.workplace import Workplace
 
         self.waiting_label.hide()
-        workplace = Workplace(session, self.jobs, self.notify, self)
+        workplace = Workplace(session, self.jobs, self.notify, self._middle)
         self.workplace = workplace
         self._column.addWidget(workplace, 1)
         for action in self.actions_by_id.values():

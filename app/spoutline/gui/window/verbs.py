@@ -305,7 +305,7 @@ class Verbs:
         """Plan anew with the rules as they are now."""
         self._workplace.plans.forget()
         self._workplace.sets.refresh()
-        self._workplace.bill_page.forget()
+        self._workplace.forget_bill()
         self._workplace.fetch_choices()
 
     def use_units(self, system: UnitSystem) -> None:

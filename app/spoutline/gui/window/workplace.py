@@ -82,21 +82,7 @@ class Workplace(QWidget):
         self.sets.told.connect(notify)
         self.context = Context(session, self.plans, jobs, StoryInUse(session), self.sets)
         self._last_counts: dict[str, tuple[tuple[SlotCount, ...], tuple[SlotCount, ...] | None]] = {}
-        self.site_panel = SitePanel(self.context, self)
-        self.side_panel = SidePanel(self.context, self)
-        self.bill_page = BillPage(self.context, notify, self)
-        self.set_page = SetPage(self.context, self)
         self.agreeing = AgreementSteps(self.context, notify, self)
-        self.set_page.agreement.agree_wanted.connect(lambda label: self.agreeing.agree_planned((label,)))
-        self.set_page.outcome.agree_wanted.connect(self.agreeing.agree_planned)
-        self.set_page.agreement.history_wanted.connect(self.agreeing.show_history)
-        self.site_page = SitePage(self.context, tr(_STEPS[Step.SITE].title), tr(_STEPS[Step.SITE].lead), self)
-        self.step_pages: dict[Step, StepPage] = {Step.SITE: self.site_page}
-        for step in (Step.LIQUID, Step.DUTY, Step.VAPOUR):
-            self.step_pages[step] = StepPage(self.context, step, tr(_STEPS[step].title), tr(_STEPS[step].lead), self)
-        place = _STEPS[Step.PLACE]
-        self.place_page = PlacePage(self.context, tr(place.title), tr(place.lead), self)
-        self.step_pages[Step.PLACE] = self.place_page
         self._build()
         self.session.changed.connect(self._on_changed)
         self.plans.updated.connect(self._on_updated)
@@ -104,57 +90,69 @@ class Workplace(QWidget):
         self.show_step(Step.LIQUID)
 
     def _build(self) -> None:
-        self.rail = StepRail(tuple(tr(_STEPS[step].rail) for step in WALK), self)
-        self.rail.chosen.connect(lambda place: self.show_step(WALK[place]))
-        self.strip = SlotStrip(self)
-        self.walk_pages = QStackedWidget(self)
-        for step in (Step.LIQUID, Step.DUTY, Step.VAPOUR, Step.PLACE, Step.SITE):
-            self.walk_pages.addWidget(self.step_pages[step])
-        self.walk_pages.addWidget(self.set_page)
-        walk = QWidget(self)
-        column = QVBoxLayout(walk)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(8)
-        column.addWidget(self._head())
-        column.addWidget(self.walk_pages, 1)
-        column.addWidget(self.strip)
-        column.addLayout(self._foot())
-        self.walk = QSplitter(Qt.Orientation.Horizontal, self)
+        """Build from the outside in: under a style sheet Qt styles all below a widget anew that gets another parent."""
+        whole = QSplitter(Qt.Orientation.Horizontal, self)
+        whole.setChildrenCollapsible(False)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(10, 8, 4, 8)
+        row.addWidget(whole)
+        self.site_panel = SitePanel(self.context, whole)
+        self.site_panel.position_opened.connect(lambda _: self._leave_site_pages())
+        self.views = QStackedWidget(whole)
+        self.walk = QSplitter(Qt.Orientation.Horizontal, self.views)
         self.walk.setChildrenCollapsible(False)
+        walk = QWidget(self.walk)
+        self.side_panel = SidePanel(self.context, self.walk)
+        self._fill_walk(walk)
         self.walk.addWidget(walk)
         self.walk.addWidget(self.side_panel)
         self.walk.setSizes([690, 490])
         self.walk.setStretchFactor(0, 1)
         self.walk.setStretchFactor(1, 1)
-        self.views = QStackedWidget(self)
         self.views.addWidget(self.walk)
-        self.views.addWidget(self.bill_page)
-        whole = QSplitter(Qt.Orientation.Horizontal, self)
-        whole.setChildrenCollapsible(False)
         whole.addWidget(self.site_panel)
         whole.addWidget(self.views)
         whole.setSizes([250, 1160])
         whole.setStretchFactor(1, 1)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(10, 8, 4, 8)
-        row.addWidget(whole)
-        self.site_panel.position_opened.connect(lambda _: self._leave_site_pages())
 
-    def _head(self) -> QWidget:
-        head = QFrame(self)
+    def _fill_walk(self, walk: QWidget) -> None:
+        column = QVBoxLayout(walk)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(8)
+        self.walk_pages = pages = QStackedWidget(walk)
+        site = _STEPS[Step.SITE]
+        self.site_page = SitePage(self.context, tr(site.title), tr(site.lead), pages)
+        self.step_pages: dict[Step, StepPage] = {Step.SITE: self.site_page}
+        for step in (Step.LIQUID, Step.DUTY, Step.VAPOUR):
+            self.step_pages[step] = StepPage(self.context, step, tr(_STEPS[step].title), tr(_STEPS[step].lead), pages)
+        place = _STEPS[Step.PLACE]
+        self.place_page = PlacePage(self.context, tr(place.title), tr(place.lead), pages)
+        self.step_pages[Step.PLACE] = self.place_page
+        for step in (Step.LIQUID, Step.DUTY, Step.VAPOUR, Step.PLACE, Step.SITE):
+            pages.addWidget(self.step_pages[step])
+        self.strip = SlotStrip(walk)
+        column.addWidget(self._head(walk))
+        column.addWidget(pages, 1)
+        column.addWidget(self.strip)
+        column.addLayout(self._foot(walk))
+
+    def _head(self, walk: QWidget) -> QWidget:
+        head = QFrame(walk)
         head.setObjectName("card")
+        self.rail = StepRail(tuple(tr(_STEPS[step].rail) for step in WALK), head)
+        self.rail.chosen.connect(lambda place: self.show_step(WALK[place]))
         row = QHBoxLayout(head)
         row.setContentsMargins(12, 0, 14, 0)
         row.addWidget(self.rail, 1)
         return head
 
-    def _foot(self) -> QHBoxLayout:
+    def _foot(self, walk: QWidget) -> QHBoxLayout:
         row = QHBoxLayout()
         row.setContentsMargins(0, 0, 8, 8)
-        self.back_button = QPushButton(tr("Back"), self)
+        self.back_button = QPushButton(tr("Back"), walk)
         self.back_button.setToolTip("Alt+Left")
         self.back_button.clicked.connect(lambda: self.move_step(-1))
-        self.next_button = QPushButton(tr("Next"), self)
+        self.next_button = QPushButton(tr("Next"), walk)
         self.next_button.setObjectName("primary")
         self.next_button.setToolTip("Alt+Right")
         self.next_button.clicked.connect(lambda: self.move_step(1))
@@ -171,8 +169,8 @@ class Workplace(QWidget):
 
     @property
     def bill_is_shown(self) -> bool:
-        """Whether the bill is in view."""
-        return self.views.currentWidget() is self.bill_page
+        """Whether the bill is in view; it is not made to answer this."""
+        return self.views.currentWidget() is self.__dict__.get("bill_page")
 
     @property
     def quotations_are_shown(self) -> bool:
@@ -225,11 +223,33 @@ class Workplace(QWidget):
         self.page_changed.emit()
 
     @cached_property
+    def set_page(self) -> SetPage:
+        """The page of the set, made when first wanted."""
+        page = SetPage(self.context, self.walk_pages)
+        page.agreement.agree_wanted.connect(lambda label: self.agreeing.agree_planned((label,)))
+        page.outcome.agree_wanted.connect(self.agreeing.agree_planned)
+        page.agreement.history_wanted.connect(self.agreeing.show_history)
+        self.walk_pages.addWidget(page)
+        return page
+
+    @cached_property
+    def bill_page(self) -> BillPage:
+        """The page of the bill, made when first wanted."""
+        page = BillPage(self.context, self._notify, self.views)
+        self.views.addWidget(page)
+        return page
+
+    def forget_bill(self) -> None:
+        """Have the bill made anew when it is next seen, if it was seen at all."""
+        if "bill_page" in self.__dict__:
+            self.bill_page.forget()
+
+    @cached_property
     def installer_page(self) -> InstallerPage:
         """The page of the installer's work, made when first wanted."""
         from spoutline.gui.pages.installer.page import InstallerPage
 
-        page = InstallerPage(self.context, self._notify, self)
+        page = InstallerPage(self.context, self._notify, self.views)
         self.views.addWidget(page)
         return page
 
@@ -238,7 +258,7 @@ class Workplace(QWidget):
         """The page of the conversion, made when first wanted."""
         from spoutline.gui.pages.conversion.page import ConversionPage
 
-        page = ConversionPage(self.context, self._notify, self)
+        page = ConversionPage(self.context, self._notify, self.views)
         page.agree_wanted.connect(self.agreeing.agree_conversion)
         self.views.addWidget(page)
         return page
@@ -248,7 +268,7 @@ class Workplace(QWidget):
         """The page of all positions, made when first wanted."""
         from spoutline.gui.pages.survey.grid_page import GridPage
 
-        page = GridPage(self.context, self)
+        page = GridPage(self.context, self.views)
         self.views.addWidget(page)
         return page
 
@@ -257,7 +277,7 @@ class Workplace(QWidget):
         """The page of quotations, made when first wanted."""
         from spoutline.gui.pages.quotation.page import QuotationPage
 
-        page = QuotationPage(self.context, self._notify, parent=self)
+        page = QuotationPage(self.context, self._notify, parent=self.views)
         page.ordered.connect(self.sets.follow_book)
         self.views.addWidget(page)
         return page

@@ -45,8 +45,8 @@ class BillPage(QWidget):
         self._made_for: object = None
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
-        splitter.addWidget(self._list_side())
-        self.paper = PaperPages("bill", tr("Pages of the bill"), context.jobs, self._show_trouble, self)
+        splitter.addWidget(self._list_side(splitter))
+        self.paper = PaperPages("bill", tr("Pages of the bill"), context.jobs, self._show_trouble, splitter)
         self.paper.document_shown.connect(lambda _: self._enable(True))
         splitter.addWidget(self.paper)
         splitter.setSizes([520, 620])
@@ -61,8 +61,8 @@ class BillPage(QWidget):
         """The bill as PDF; None while it is being made."""
         return self.paper.document
 
-    def _list_side(self) -> QWidget:
-        card = Card("", self)
+    def _list_side(self, parent: QWidget) -> QWidget:
+        card = Card("", parent)
         card.body.addWidget(plain_label(tr("Parts list of the site"), "pageTitle"))
         card.body.addWidget(SetsHead(self._context, self))
         self.state_label = plain_label("", "quiet", wraps=True)
@@ -70,7 +70,7 @@ class BillPage(QWidget):
         self.total_label = plain_label("", "price")
         card.body.addWidget(self.total_label)
         self.positions_model = NodeTree((tr("Position"), tr("Outcome"), tr("Sum")), self)
-        self.positions_tree = Tree(tr("Positions on the parts list"), self, shares=(4, 4, 3))
+        self.positions_tree = Tree(tr("Positions on the parts list"), card, shares=(4, 4, 3))
         self.positions_tree.setModel(self.positions_model)
         self.positions_tree.setRootIsDecorated(False)
         self.positions_tree.setMaximumHeight(150)
@@ -78,7 +78,7 @@ class BillPage(QWidget):
         self.model: RecordTable[BillLine] = RecordTable((), self)
         proxy = SortedRecords(self)
         proxy.setSourceModel(self.model)
-        self.table = Table(tr("Parts of all positions"), self, shares=(4, 7, 2, 4, 4))
+        self.table = Table(tr("Parts of all positions"), card, shares=(4, 7, 2, 4, 4))
         self.table.setModel(proxy)
         self.table.setSortingEnabled(True)
         self.table.sortByColumn(-1, Qt.SortOrder.AscendingOrder)
@@ -91,7 +91,7 @@ class BillPage(QWidget):
             (rows[1], "csv", tr("Save &CSV…"), lambda: self._save_as("csv")),
             (rows[1], "xlsx", tr("Save &XLSX…"), lambda: self._save_as("xlsx")),
         ):
-            button = QPushButton(words, self)
+            button = QPushButton(words, card)
             button.clicked.connect(act)
             row.addWidget(button, 1)
             self.buttons[name] = button

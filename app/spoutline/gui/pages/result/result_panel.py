@@ -78,7 +78,7 @@ class ResultPanel(QWidget):
         return tuple(node.record for node in nodes if node is not None)
 
 
-def checks_panel(context: Context) -> ResultPanel:
+def checks_panel(context: Context, parent: QWidget | None = None) -> ResultPanel:
     """Return the panel of checks; every row opens to its worked lines: the calculation sheet."""
 
     def nodes(plan: PositionPlan, story: Story) -> tuple[Node, ...]:
@@ -91,6 +91,7 @@ def checks_panel(context: Context) -> ResultPanel:
         titles=check_titles(),
         nodes=nodes,
         shares=(30, 25, 22, 16, 13),
+        parent=parent,
     )
     row = QHBoxLayout()
     for words, act in ((tr("Open a&ll"), panel.tree.expandAll), (tr("&Close all"), panel.tree.collapseAll)):
@@ -102,7 +103,7 @@ def checks_panel(context: Context) -> ResultPanel:
     return panel
 
 
-def requirement_panel(context: Context) -> ResultPanel:
+def requirement_panel(context: Context, parent: QWidget | None = None) -> ResultPanel:
     """Return the panel of what the position asks of its set."""
     return ResultPanel(
         context,
@@ -111,10 +112,11 @@ def requirement_panel(context: Context) -> ResultPanel:
         titles=requirement_titles(),
         nodes=requirement_nodes,
         shares=(30, 56, 12),
+        parent=parent,
     )
 
 
-def findings_panel(context: Context) -> ResultPanel:
+def findings_panel(context: Context, parent: QWidget | None = None) -> ResultPanel:
     """Return the panel of findings, grouped by weight."""
     return ResultPanel(
         context,
@@ -124,6 +126,7 @@ def findings_panel(context: Context) -> ResultPanel:
         nodes=finding_nodes,
         shares=(54, 16, 34),
         opened=True,
+        parent=parent,
     )
 
 

@@ -14,7 +14,7 @@ from spoutline.gui.pages.result.result_panel import OtherSetsPanel, checks_panel
 from spoutline.gui.pages.result.why_not_panel import WhyNotPanel
 from spoutline.gui.pages.survey.question_form import QuestionForm
 from spoutline.gui.session import Changed
-from spoutline.gui.widgets.cards import ScrolledPage
+from spoutline.gui.widgets.cards import ScrolledPage, tab_pages
 from spoutline.gui.wording import tr
 from spoutline.model.part_ref import PartRef
 
@@ -34,15 +34,16 @@ class SetPage(QWidget):
         self.tabs.setDocumentMode(False)
         self.tabs.setUsesScrollButtons(True)
         self.tabs.tabBar().setAccessibleName(tr("Panels of the set"))
-        self.part_panel = PartPanel(context)
-        self.checks = checks_panel(context)
-        self.requirement = requirement_panel(context)
-        self.findings = findings_panel(context)
-        self.other_sets = OtherSetsPanel(context)
-        self.why_not = WhyNotPanel(context)
-        self.agreement = AgreementPanel(context)
-        self.wishes = ScrolledPage(margin=10)
-        self.wishes_form = QuestionForm(context)
+        pages = tab_pages(self.tabs)
+        self.part_panel = PartPanel(context, pages)
+        self.checks = checks_panel(context, pages)
+        self.requirement = requirement_panel(context, pages)
+        self.findings = findings_panel(context, pages)
+        self.other_sets = OtherSetsPanel(context, pages)
+        self.why_not = WhyNotPanel(context, pages)
+        self.agreement = AgreementPanel(context, pages)
+        self.wishes = ScrolledPage(pages, margin=10)
+        self.wishes_form = QuestionForm(context, self.wishes)
         self.wishes.column.addWidget(self.wishes_form)
         self.wishes.column.addStretch(1)
         for panel, title in (

@@ -13,7 +13,7 @@ from spoutline.gui.models.table_columns import SetRow, set_columns, set_rows
 from spoutline.gui.pages.context import Context
 from spoutline.gui.roles import Tone
 from spoutline.gui.session import Changed
-from spoutline.gui.widgets.cards import plain_label
+from spoutline.gui.widgets.cards import plain_label, tab_pages
 from spoutline.gui.widgets.drawing_view import DrawingView
 from spoutline.gui.widgets.icons import icon
 from spoutline.gui.widgets.lists import Table
@@ -27,23 +27,18 @@ class SidePanel(QWidget):
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._context = context
-        self.drawing = DrawingView(tr("Drawing of the position"), self)
-        self.drawing.part_picked.connect(context.session.look_at_part)
-        self.chart = DrawingView(tr("Flow against pressure"), self)
-        self.tabs = QTabWidget(self)
-        self.tabs.addTab(self._drawing_side(), tr("Drawing"))
-        self.tabs.addTab(self.chart, tr("Flow"))
-        self.tabs.tabBar().setAccessibleName(tr("Drawing or flow chart"))
-        self.tabs.currentChanged.connect(lambda _: self.refresh())
-        self.model: RecordTable[SetRow] = RecordTable((), self)
-        self.table = Table(tr("Parts of the set in hand"), self, stretch=3)
-        self.table.setModel(self.model)
-        self.table.picked.connect(self._pick)
         self.position_label = plain_label("", "siteTitle", wraps=True)
         splitter = QSplitter(Qt.Orientation.Vertical, self)
         splitter.setChildrenCollapsible(False)
+        self.tabs = QTabWidget(splitter)
+        pages = tab_pages(self.tabs)
+        self.tabs.addTab(self._drawing_side(pages), tr("Drawing"))
+        self.chart = DrawingView(tr("Flow against pressure"), pages)
+        self.tabs.addTab(self.chart, tr("Flow"))
+        self.tabs.tabBar().setAccessibleName(tr("Drawing or flow chart"))
+        self.tabs.currentChanged.connect(lambda _: self.refresh())
         splitter.addWidget(self.tabs)
-        splitter.addWidget(self._set_side())
+        splitter.addWidget(self._set_side(splitter))
         splitter.setSizes([520, 250])
         splitter.setStretchFactor(0, 1)
         column = QVBoxLayout(self)
@@ -53,9 +48,11 @@ class SidePanel(QWidget):
         context.session.changed.connect(self._on_changed)
         context.sets.updated.connect(self._on_updated)
 
-    def _drawing_side(self) -> QWidget:
-        side = QFrame(self)
+    def _drawing_side(self, parent: QWidget) -> QWidget:
+        side = QFrame(parent)
         side.setObjectName("drawingCard")
+        self.drawing = DrawingView(tr("Drawing of the position"), side)
+        self.drawing.part_picked.connect(self._context.session.look_at_part)
         column = QVBoxLayout(side)
         column.setContentsMargins(1, 1, 1, 1)
         column.setSpacing(0)
@@ -80,8 +77,12 @@ class SidePanel(QWidget):
         column.addWidget(self.drawing, 1)
         return side
 
-    def _set_side(self) -> QWidget:
-        side = QWidget(self)
+    def _set_side(self, parent: QWidget) -> QWidget:
+        side = QWidget(parent)
+        self.model: RecordTable[SetRow] = RecordTable((), self)
+        self.table = Table(tr("Parts of the set in hand"), side, stretch=3)
+        self.table.setModel(self.model)
+        self.table.picked.connect(self._pick)
         column = QVBoxLayout(side)
         column.setContentsMargins(0, 6, 0, 0)
         column.setSpacing(4)

@@ -41,15 +41,15 @@ class WhyNotPanel(QWidget):
         self.model: RecordTable[Part] = RecordTable((), self)
         proxy = SortedRecords(self)
         proxy.setSourceModel(self.model)
-        self.table = Table(tr("Catalog parts found"), self, shares=(3, 3, 6, 4, 3))
+        splitter = QSplitter(Qt.Orientation.Vertical, self)
+        splitter.setChildrenCollapsible(False)
+        self.table = Table(tr("Catalog parts found"), splitter, shares=(3, 3, 6, 4, 3))
         self.table.setModel(proxy)
         self.table.setSortingEnabled(True)
         self.table.sortByColumn(0, Qt.SortOrder.AscendingOrder)
         self.table.picked.connect(self._pick)
-        splitter = QSplitter(Qt.Orientation.Vertical, self)
-        splitter.setChildrenCollapsible(False)
         splitter.addWidget(self.table)
-        splitter.addWidget(self._verdict_side())
+        splitter.addWidget(self._verdict_side(splitter))
         splitter.setSizes([220, 260])
         column.addWidget(splitter, 1)
         self._pause = QTimer(self)
@@ -96,8 +96,8 @@ class WhyNotPanel(QWidget):
         row.addWidget(self.kind_box)
         return row
 
-    def _verdict_side(self) -> QWidget:
-        side = ScrolledPage(self)
+    def _verdict_side(self, parent: QWidget) -> QWidget:
+        side = ScrolledPage(parent)
         self.verdict_title = plain_label(
             tr("Mark a part to read what speaks against it here."), "cardTitle", wraps=True
         )

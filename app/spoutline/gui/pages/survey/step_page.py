@@ -49,9 +49,13 @@ class StepPage(ScrolledPage):
 
     def _on_changed(self, what: Changed) -> None:
         if what & (Changed.SURVEY | Changed.FOCUS | Changed.UNITS):
-            self.is_stale = True
-            if self.isVisible():
-                self.refresh()
+            self.refresh_if_seen()
+
+    def refresh_if_seen(self) -> None:
+        """Show the present answers, now or when the page is next seen: an edit must not wait for pages out of view."""
+        self.is_stale = True
+        if self.isVisible():
+            self.refresh()
 
 
 class PlacePage(StepPage):
@@ -110,7 +114,7 @@ class SitePage(StepPage):
         if (jurisdictions, currencies) != (self._jurisdictions, self._currencies):
             self._jurisdictions, self._currencies = jurisdictions, currencies
             self.form.show_questions(())
-            self.refresh()
+            self.refresh_if_seen()
 
     def _questions(self) -> tuple[Question, ...]:
         site = self._context.session.survey.site
