@@ -6,6 +6,7 @@ that writes, ``spoutline`` for a command, ``plans_once`` where a plan is the mea
 
 from __future__ import annotations
 
+import gc
 import io
 import os
 import shutil
@@ -13,6 +14,8 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+# pydantic imports these two when they are first wanted; collecting some files alone that would be inside the import
+# hook that PySide puts in, and the two meet in a circle
 import pydantic._internal._validators
 import pydantic.fields  # noqa: F401
 import pytest
@@ -32,9 +35,18 @@ for variable in ("LANGUAGE", "LC_ALL", "LC_MESSAGES"):
     os.environ.pop(variable, None)
 os.environ["LANG"] = "C.UTF-8"
 
+# What collecting the tests makes stays to the end of the run: looking through it for garbage is work for nothing.
+gc.disable()
+
 # Property tests count no time: a busy machine is no defect of the program.
 settings.register_profile("untimed", deadline=None)
 settings.load_profile("untimed")
+
+
+def pytest_collection_finish() -> None:
+    """Leave what was collected out of every later search for garbage, and search from here on."""
+    gc.freeze()
+    gc.enable()
 
 
 def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:

@@ -180,6 +180,8 @@ class Workplace(QWidget):
     def show_step(self, step: Step) -> None:
         """Bring a step, or the site's questions, into view."""
         page: QWidget = self.set_page if step is Step.SET else self.step_pages[step]
+        if step is not Step.SET and self.step_pages[step].is_stale:
+            self.step_pages[step].refresh()  # while it is hidden, for then its fields are laid out once
         self.views.setCurrentWidget(self.walk)
         self.walk_pages.setCurrentWidget(page)
         self.rail.show_place(WALK.index(step) if step in WALK else -1)
@@ -188,8 +190,6 @@ class Workplace(QWidget):
         self.next_button.setText(tr("Parts list") if step is Step.SET else tr("Next"))
         if step is Step.SET:
             self.set_page.refresh()
-        elif self.step_pages[step].is_stale:
-            self.step_pages[step].refresh()
         self.page_changed.emit()
 
     def show_bill(self) -> None:
@@ -212,8 +212,8 @@ class Workplace(QWidget):
 
     def show_conversion(self) -> None:
         """Bring the conversion of the site into view."""
+        self.conversion_page.refresh()  # while it is hidden, for then its fields are laid out once
         self.views.setCurrentWidget(self.conversion_page)
-        self.conversion_page.refresh()
         self.page_changed.emit()
 
     def show_installer(self) -> None:

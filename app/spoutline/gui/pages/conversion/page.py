@@ -25,7 +25,7 @@ from spoutline.gui.pages.sets_head import SetsHead
 from spoutline.gui.pages.survey.installed_panel import InstalledPanel
 from spoutline.gui.pages.survey.question_form import QuestionForm
 from spoutline.gui.session import Changed
-from spoutline.gui.widgets.cards import Card, NamedTexts, ScrolledPage, plain_label
+from spoutline.gui.widgets.cards import Card, NamedTexts, ScrolledPage, plain_label, tab_pages
 from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.widgets.marks import Mark
 from spoutline.gui.wording import tr
@@ -57,15 +57,16 @@ class ConversionPage(QWidget):
         self._made_for: object = None
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
-        self.tabs = QTabWidget(self)
-        self.tabs.addTab(self._result_side(), tr("&Result"))
-        self.tabs.addTab(self._part_side(), tr("Stays and g&oes"))
-        self.tabs.addTab(self._answer_side(), tr("Site a&nswers"))
-        self.tabs.addTab(self._position_side(), tr("Pos&ition today"))
+        self.tabs = QTabWidget(splitter)
+        pages = tab_pages(self.tabs)
+        self.tabs.addTab(self._result_side(pages), tr("&Result"))
+        self.tabs.addTab(self._part_side(pages), tr("Stays and g&oes"))
+        self.tabs.addTab(self._answer_side(pages), tr("Site a&nswers"))
+        self.tabs.addTab(self._position_side(pages), tr("Pos&ition today"))
         self.tabs.currentChanged.connect(lambda _: self._show_answers())
         splitter.addWidget(self.tabs)
         title = tr("Pages of the conversion report")
-        self.paper = PaperPages("conversion", title, context.jobs, self._show_trouble, self)
+        self.paper = PaperPages("conversion", title, context.jobs, self._show_trouble, splitter)
         self.paper.document_shown.connect(lambda _: self._enable(True))
         splitter.addWidget(self.paper)
         splitter.setSizes([620, 520])
@@ -84,8 +85,8 @@ class ConversionPage(QWidget):
         """The report as PDF; None while it is being made."""
         return self.paper.document
 
-    def _result_side(self) -> QWidget:
-        card = Card("", self)
+    def _result_side(self, parent: QWidget) -> QWidget:
+        card = Card("", parent)
         card.body.addWidget(plain_label(tr("Conversion of the site"), "pageTitle"))
         head = QHBoxLayout()
         self.standing_mark = Mark(self)
@@ -96,7 +97,7 @@ class ConversionPage(QWidget):
         self.state_label = plain_label("", "quiet", wraps=True)
         card.body.addWidget(self.state_label)
         self.ways_model = NodeTree((tr("Way"), tr("Bought"), tr("Kept"), tr("Departures")), self)
-        self.ways_tree = Tree(tr("Ways to convert"), self, shares=(4, 3, 2, 2))
+        self.ways_tree = Tree(tr("Ways to convert"), card, shares=(4, 3, 2, 2))
         self.ways_tree.setModel(self.ways_model)
         self.ways_tree.setRootIsDecorated(False)
         self.ways_tree.setFixedHeight(_WAYS_HEIGHT_PX)
@@ -105,7 +106,7 @@ class ConversionPage(QWidget):
         self.agree_button = QPushButton(tr("Agree on the &way shown…"), self)
         self.agree_button.setToolTip(tr("Agree on the sets of the way that the report follows, in bold above"))
         self.agree_button.clicked.connect(lambda _=False: self._agree())
-        row.addWidget(SetsHead(self._context, self), 1)
+        row.addWidget(SetsHead(self._context, card), 1)
         row.addWidget(self.agree_button)
         card.body.addLayout(row)
         self.figures = NamedTexts(self)
@@ -114,11 +115,11 @@ class ConversionPage(QWidget):
         card.body.addLayout(self._file_buttons())
         return card
 
-    def _part_side(self) -> QWidget:
-        card = Card("", self)
+    def _part_side(self, parent: QWidget) -> QWidget:
+        card = Card("", parent)
         card.body.addWidget(plain_label(tr("Keep or replace"), "pageTitle"))
         self.positions_model = NodeTree((tr("Position"), tr("Outcome or part"), tr("Why")), self)
-        self.positions_tree = Tree(tr("Positions and parts"), self, shares=(5, 4, 8))
+        self.positions_tree = Tree(tr("Positions and parts"), card, shares=(5, 4, 8))
         self.positions_tree.setModel(self.positions_model)
         self.positions_tree.picked.connect(self._look_at)
         card.body.addWidget(self.positions_tree, 1)
@@ -135,27 +136,27 @@ class ConversionPage(QWidget):
         self.buttons["pdf"].setObjectName("primary")
         return row
 
-    def _answer_side(self) -> QWidget:
-        page = ScrolledPage(self)
+    def _answer_side(self, parent: QWidget) -> QWidget:
+        page = ScrolledPage(parent)
         page.column.addWidget(plain_label(tr("What the conversion rests on"), "pageTitle"))
         lead = tr("Every answer may stay open; the report says what it lacks. The agency decides.")
         page.column.addWidget(plain_label(lead, "quiet", wraps=True))
-        self.site_form = QuestionForm(self._context, self)
+        self.site_form = QuestionForm(self._context, page.widget())
         page.column.addWidget(self.site_form)
-        self.costs_panel = OwnCostsPanel(self._context, self)
-        self.shares_panel = OwnSharesPanel(self._context, self)
+        self.costs_panel = OwnCostsPanel(self._context, page.widget())
+        self.shares_panel = OwnSharesPanel(self._context, page.widget())
         page.column.addWidget(self.costs_panel)
         page.column.addWidget(self.shares_panel)
         page.column.addStretch(1)
         return page
 
-    def _position_side(self) -> QWidget:
-        page = ScrolledPage(self)
+    def _position_side(self, parent: QWidget) -> QWidget:
+        page = ScrolledPage(parent)
         self.position_title = plain_label("", "pageTitle")
         page.column.addWidget(self.position_title)
-        self.installed_panel = InstalledPanel(self._context, self)
+        self.installed_panel = InstalledPanel(self._context, page.widget())
         page.column.addWidget(self.installed_panel)
-        self.position_form = QuestionForm(self._context, self)
+        self.position_form = QuestionForm(self._context, page.widget())
         page.column.addWidget(self.position_form)
         page.column.addStretch(1)
         return page

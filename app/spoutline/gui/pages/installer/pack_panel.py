@@ -57,9 +57,9 @@ class PackPanel(QWidget):
         self._context, self._language, self._notify = context, language, notify
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
-        splitter.addWidget(self._choices())
+        splitter.addWidget(self._choices(splitter))
         title = tr("Pages of the installer's paper")
-        self.paper = PaperPages("installer", title, context.jobs, self._show_trouble, self)
+        self.paper = PaperPages("installer", title, context.jobs, self._show_trouble, splitter)
         self.paper.document_shown.connect(self._show_count)
         splitter.addWidget(self.paper)
         splitter.setSizes([360, 700])
@@ -72,8 +72,8 @@ class PackPanel(QWidget):
         """The paper as PDF; None while it is being made."""
         return self.paper.document
 
-    def _choices(self) -> QWidget:
-        card = Card("", self)
+    def _choices(self, parent: QWidget) -> QWidget:
+        card = Card("", parent)
         form = QFormLayout()
         self.kind_box = QComboBox(self)
         for kind, words in (

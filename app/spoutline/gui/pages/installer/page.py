@@ -12,7 +12,7 @@ from spoutline.gui.pages.installer.swap_panel import SwapPanel
 from spoutline.gui.pages.sets_head import SetsHead
 from spoutline.gui.session import Changed
 from spoutline.gui.waiting import wait_for
-from spoutline.gui.widgets.cards import plain_label
+from spoutline.gui.widgets.cards import plain_label, tab_pages
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, StoreFault
@@ -40,12 +40,13 @@ class InstallerPage(QWidget):
         column.addWidget(SetsHead(context, self))
         self.state_label = plain_label("", "quiet", wraps=True)
         column.addWidget(self.state_label)
-        self.pack_panel = PackPanel(context, self.language, notify, self)
-        self.record_panel = RecordPanel(context, self.language, notify, self)
-        self.swap_panel = SwapPanel(context, self)
-        self.inspection_panel = InspectionPanel(context, self.language, notify, self)
         self.tabs = QTabWidget(self)
         self.tabs.setDocumentMode(True)
+        pages = tab_pages(self.tabs)
+        self.pack_panel = PackPanel(context, self.language, notify, pages)
+        self.record_panel = RecordPanel(context, self.language, notify, pages)
+        self.swap_panel = SwapPanel(context, pages)
+        self.inspection_panel = InspectionPanel(context, self.language, notify, pages)
         for panel, words in (
             (self.pack_panel, tr("&Papers")),
             (self.record_panel, tr("&Record of the position")),

@@ -16,7 +16,7 @@ from spoutline.gui.pages.quotation.in_hand import InHand
 from spoutline.gui.pages.quotation.offer import OfferPanel
 from spoutline.gui.pages.quotation.prices import PricesPanel
 from spoutline.gui.roles import Tone
-from spoutline.gui.widgets.cards import Card, plain_label
+from spoutline.gui.widgets.cards import Card, plain_label, tab_pages
 from spoutline.gui.widgets.marks import Mark
 from spoutline.gui.widgets.notice_bar import NoticeBar, Offer
 from spoutline.gui.wording import tr
@@ -38,11 +38,12 @@ class QuotationPanel(QWidget):
         column.addWidget(self._head())
         self.notice = NoticeBar(self)
         column.addWidget(self.notice)
-        self.offer = OfferPanel(self)
-        self.prices = PricesPanel(self)
-        self.history = HistoryPanel(context, self)
-        self.book = BookPanel(context, today, self)
         self.tabs = QTabWidget(self)
+        pages = tab_pages(self.tabs)
+        self.offer = OfferPanel(pages)
+        self.prices = PricesPanel(pages)
+        self.history = HistoryPanel(context, pages)
+        self.book = BookPanel(context, today, pages)
         for panel, words in (
             (self.offer, tr("&Offer")),
             (self.prices, tr("Pr&ices")),

@@ -62,7 +62,7 @@ class GridPage(QWidget):
         column.addWidget(self.note_label)
         splitter = QSplitter(Qt.Orientation.Vertical, self)
         splitter.setChildrenCollapsible(False)
-        splitter.addWidget(self._plan_view())
+        splitter.addWidget(self._plan_view(splitter))
         splitter.addWidget(self._grid())
         splitter.setSizes([240, 420])
         column.addWidget(splitter, 1)
@@ -113,8 +113,8 @@ class GridPage(QWidget):
             row.addWidget(widget, stretch)
         return row
 
-    def _plan_view(self) -> QWidget:
-        side = QWidget(self)
+    def _plan_view(self, parent: QWidget) -> QWidget:
+        side = QWidget(parent)
         column = QVBoxLayout(side)
         column.setContentsMargins(0, 0, 0, 0)
         row = QHBoxLayout()

@@ -119,9 +119,6 @@ class QuestionForm(QWidget):
                 self._fields[name].show_note(told)
 
     def _add(self, question: Question) -> None:
-        field = _field_for(question)
-        field.given.connect(_giver(self._answered, question))
-        self._fields[question.name] = field
         if question.group not in self._cards:
             card = Card(tr(question.group), self)
             grid = QGridLayout()
@@ -131,6 +128,9 @@ class QuestionForm(QWidget):
             grid.setColumnStretch(1, 1)
             card.body.addLayout(grid)
             self._cards[question.group], self._grids[question.group] = card, grid
+        field = _field_for(question, self._cards[question.group])
+        field.given.connect(_giver(self._answered, question))
+        self._fields[question.name] = field
 
     def _drop(self, names: set[str]) -> None:
         for name in names:
@@ -150,7 +150,6 @@ class QuestionForm(QWidget):
         for place, group in enumerate(groups):
             self._column.removeWidget(self._cards[group])
             self._column.insertWidget(place, self._cards[group])
-            self._cards[group].show()
         before: QWidget | None = None
         for group in groups:
             row, column = 0, 0
@@ -168,6 +167,7 @@ class QuestionForm(QWidget):
                 if before is not None:
                     QWidget.setTabOrder(before, field)
                 before = field
+            self._cards[group].show()  # once it is filled, for then it is laid out once
 
 
 def _giver(answered: Callable[[Question, str], None], question: Question) -> Callable[[str], None]:
@@ -186,27 +186,29 @@ def _columns_for(choices: tuple[Choice, ...]) -> int:
     return 2 if len(choices) in (2, 4) or longest > _MEDIUM_TILE else 3
 
 
-def _field_for(question: Question) -> AnswerField:
+def _field_for(question: Question, parent: QWidget) -> AnswerField:
     title, words, source = tr(question.title), tr(question.help), question.source
     field: AnswerField
     match question.entry:
         case Entry.CHOICE if len(question.options) <= _MOST_TILES:
             choices = tuple(Choice(option.value, tr(option.words), tr(option.hint)) for option in question.options)
-            field = TileField(title, words, source, choices, columns=_columns_for(choices))
+            field = TileField(title, words, source, choices, columns=_columns_for(choices), parent=parent)
         case Entry.CHOICE:
             choices = tuple(Choice(option.value, tr(option.words), tr(option.hint)) for option in question.options)
-            field = ListField(title, words, source, choices)
+            field = ListField(title, words, source, choices, parent)
         case Entry.YES_NO:
-            field = TileField(title, words, source, (Choice(_YES, tr("Yes")), Choice(_NO, tr("No"))), columns=4)
+            field = TileField(
+                title, words, source, (Choice(_YES, tr("Yes")), Choice(_NO, tr("No"))), columns=4, parent=parent
+            )
         case Entry.YES_NO_OPEN:
             choices = (Choice(_YES, tr("Yes")), Choice(_NO, tr("No")), Choice(_OPEN, tr("Not known yet")))
-            field = TileField(title, words, source, choices, columns=3)
+            field = TileField(title, words, source, choices, columns=3, parent=parent)
         case Entry.SUGGESTED:
-            field = SuggestedField(title, words, source)
+            field = SuggestedField(title, words, source, parent)
         case Entry.LONG_TEXT:
-            field = LongTextField(title, words, source)
+            field = LongTextField(title, words, source, parent)
         case _:
             placeholder = f"{tr('empty:')} {tr(question.empty_means)}" if question.empty_means else ""
-            field = TextField(title, words, source, placeholder=placeholder)
+            field = TextField(title, words, source, placeholder=placeholder, parent=parent)
     field.setObjectName(question.name)
     return field
