@@ -72,7 +72,7 @@ def workplace(window: MainWindow) -> Workplace:
 def wait_for_plans(qtbot: QtBot, workplace: Workplace) -> None:
     """Wait until every position has its plan."""
     labels = [position.label for position in workplace.session.survey.positions]
-    qtbot.waitUntil(lambda: all(workplace.plans.plan(label) is not None for label in labels), timeout=20_000)
+    qtbot.waitUntil(lambda: all(workplace.plans.plan(label) is not None for label in labels), timeout=120_000)
 
 
 @pytest.fixture(scope="session")

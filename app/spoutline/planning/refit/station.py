@@ -83,10 +83,13 @@ def plan_refit(
         Sets are to be chosen together and no optimum can be proved.
     """
     listener = stop_listener(progress)
+    contexts: dict[int, PlanningContext] = {}  # by parts: what a context knows of their prices serves every position
 
     def context_for(position: Position) -> PlanningContext:
         chosen_from = parts if parts_for is None else parts_for(position)
-        return PlanningContext(tables, chosen_from, listener, survey.conversion, steps)
+        if id(chosen_from) not in contexts:
+            contexts[id(chosen_from)] = PlanningContext(tables, chosen_from, listener, survey.conversion, steps)
+        return contexts[id(chosen_from)]
 
     questions = _planned(survey, context_for, progress)
     commonality = None if stocking is None else _together(questions, survey, parts, stocking, progress)
