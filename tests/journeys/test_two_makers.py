@@ -122,6 +122,9 @@ def test_why_not_swap_and_records_take_maker_and_number(
 ) -> None:
     assert go("whynot", survey(), "1A", f"{OTHER} {NUMBER}").code == 0
     assert go("whynot", survey(pinned=[named(MAKER)]), "1A", f"{OTHER.upper()} {NUMBER}").code == 1
+    others = go("substitutes", survey(pinned=[named(MAKER)]), "1A", NUMBER).out
+    assert f"Nozzle: {MAKER} {NUMBER} (" in others
+    assert f"✓ {OTHER} {NUMBER} (" in others
     stock = tmp_path / "stock.csv"
     for text in (f"part_number,quantity\n{OTHER} {NUMBER},1\n", f"part_number,quantity,maker\n{NUMBER},1,{OTHER}\n"):
         stock.write_text(text)

@@ -19,6 +19,7 @@ from spoutline.model.requirement import Slot
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
     from spoutline.explain.plan.story import Story
+    from spoutline.model.part import Part
     from spoutline.model.plan import HangingSet, PositionPlan
     from spoutline.model.substitute import Misfit, Substitute, Substitutes
     from spoutline.model.survey import Survey
@@ -94,26 +95,34 @@ def _no_set(plan: PositionPlan, story: Story) -> Iterator[str]:
 
 def _text(found: Substitutes, story: Story) -> Iterator[str]:
     price = story.money(found.chosen.price_minor, found.chosen.currency)
-    yield f"{story.title(found.slot)}: {story.part(found.part)}. Set: {price}."
+    parts = (found.part, *(one.part for one in found.fitting), *(one.part for one in found.misfits or ()))
+    known = tuple(part.ref for part in parts)
+    yield f"{story.title(found.slot)}: {_named(found.part, known, story)}. Set: {price}."
     count = len(found.fitting)
     yield "No other part could hang there." if not count else f"{count} other {_noun(count)} could hang there:"
     for one in found.fitting:
-        yield from _fitting_lines(one, story)
+        yield from _fitting_lines(one, known, story)
     if found.misfits is not None:
         yield f"{len(found.misfits)} {_noun(len(found.misfits))} of the kind could not:"
         for misfit in found.misfits:
-            yield from _misfit_lines(misfit, story)
+            yield from _misfit_lines(misfit, known, story)
+
+
+def _named(part: Part, known: tuple[PartRef, ...], story: Story) -> str:
+    """Return number and name of a part, its maker before them where another of ``known`` has its number."""
+    (told,) = told_apart((part.ref,), known)
+    return story.part(part) if told == part.number else f"{part.maker} {story.part(part)}"
 
 
 def _noun(count: int) -> str:
     return "part" if count == 1 else "parts"
 
 
-def _fitting_lines(one: Substitute, story: Story) -> Iterator[str]:
+def _fitting_lines(one: Substitute, known: tuple[PartRef, ...], story: Story) -> Iterator[str]:
     hanging_set = one.judged.hanging_set
     difference = story.signed_money(one.price_difference_minor, hanging_set.currency)
     price = story.money(hanging_set.price_minor, hanging_set.currency)
-    yield f"✓ {story.part(one.part)}: {difference} (set {price})"
+    yield f"✓ {_named(one.part, known, story)}: {difference} (set {price})"
     details = (
         ("changes", "; ".join(story.slot_change(change) for change in one.changes)),
         ("gives up", story.line_names(one.given_up)),
@@ -124,8 +133,8 @@ def _fitting_lines(one: Substitute, story: Story) -> Iterator[str]:
             yield from _wrapped(f"{title}: {text}")
 
 
-def _misfit_lines(misfit: Misfit, story: Story) -> Iterator[str]:
-    yield f"✗ {story.part(misfit.part)}"
+def _misfit_lines(misfit: Misfit, known: tuple[PartRef, ...], story: Story) -> Iterator[str]:
+    yield f"✗ {_named(misfit.part, known, story)}"
     yield from _wrapped(story.misfit(misfit))
 
 
