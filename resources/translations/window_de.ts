@@ -180,6 +180,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>&amp;Issue it so</source>
+   <translation>So &amp;abgeben</translation>
+  </message>
+  <message>
    <source>&amp;Joints of a container of sealant</source>
    <translation type="unfinished" />
   </message>
@@ -1264,6 +1268,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Difference, hoses both cover</source>
+   <translation>Unterschied, gemeinsame Schläuche</translation>
+  </message>
+  <message>
    <source>Discount group</source>
    <translation type="unfinished" />
   </message>
@@ -1834,6 +1842,10 @@
   <message>
    <source>Iss&amp;ue</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Issue although hoses are left out</source>
+   <translation>Trotz fehlender Schläuche abgeben</translation>
   </message>
   <message>
    <source>It can be put together again after it parted, where its maker says so.</source>
@@ -2538,6 +2550,10 @@
   <message>
    <source>Options</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Options leave hoses out: issuing it asks why. Check the paper first.</source>
+   <translation>Varianten lassen Schläuche aus: beim Abgeben wird nach dem Grund gefragt. Zuerst das Papier prüfen.</translation>
   </message>
   <message>
    <source>Options side by side</source>
@@ -3958,6 +3974,14 @@
   <message>
    <source>There is no such file here.</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>These options leave hoses out:
+{0}
+Your name and reason stand on the paper.</source>
+   <translation>Diese Varianten lassen Schläuche aus:
+{0}
+Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>These positions take the place of all that are there</source>

@@ -180,6 +180,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>&amp;Issue it so</source>
+   <translation>Em&amp;itirla así</translation>
+  </message>
+  <message>
    <source>&amp;Joints of a container of sealant</source>
    <translation type="unfinished" />
   </message>
@@ -1264,6 +1268,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Difference, hoses both cover</source>
+   <translation>Diferencia, mangueras comunes</translation>
+  </message>
+  <message>
    <source>Discount group</source>
    <translation type="unfinished" />
   </message>
@@ -1834,6 +1842,10 @@
   <message>
    <source>Iss&amp;ue</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Issue although hoses are left out</source>
+   <translation>Emitir aunque falten mangueras</translation>
   </message>
   <message>
    <source>It can be put together again after it parted, where its maker says so.</source>
@@ -2538,6 +2550,10 @@
   <message>
    <source>Options</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Options leave hoses out: issuing it asks why. Check the paper first.</source>
+   <translation>Hay opciones que dejan mangueras fuera: al emitirla se pregunta por qué. Revise antes el papel.</translation>
   </message>
   <message>
    <source>Options side by side</source>
@@ -3958,6 +3974,14 @@
   <message>
    <source>There is no such file here.</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>These options leave hoses out:
+{0}
+Your name and reason stand on the paper.</source>
+   <translation>Estas opciones dejan mangueras fuera:
+{0}
+Su nombre y el motivo constan en el papel.</translation>
   </message>
   <message>
    <source>These positions take the place of all that are there</source>

@@ -124,7 +124,7 @@ def test_quote_tells_each_option_in_short(
     rows = list(csv.DictReader(io.StringIO(lines.read_text(encoding="utf-8-sig"))))
     for title in ("Plain", "Reconnectable"):
         amounts = [Decimal(row["amount"]) for row in rows if row["option"] == title]
-        assert f"  {title}: {sum(amounts)} USD, {len(amounts)} part numbers\n" in done.out
+        assert f"  {title}: {sum(amounts)} USD, {len(amounts)} part numbers, covers 1 of 1 hoses\n" in done.out
     assert "Chosen together: 5 part numbers in sets instead of 5;" in done.out
 
 

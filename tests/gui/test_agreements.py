@@ -22,8 +22,9 @@ from gui.conftest import wait_for_plans
 from program_runs import Spoutline
 from spoutline.bootstrap import Workbench
 from spoutline.gui.actions import ActionId
-from spoutline.gui.dialogs.agreement import AgreeDialog, NamedStepDialog
+from spoutline.gui.dialogs.agreement import AgreeDialog
 from spoutline.gui.dialogs.agreements import AgreementsDialog
+from spoutline.gui.dialogs.named_step import NamedStepDialog
 from spoutline.gui.edits.decisions import refuse_part
 from spoutline.gui.edits.question import Step
 from spoutline.gui.pages.installer.pack_panel import PaperKind

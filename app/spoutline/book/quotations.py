@@ -29,7 +29,7 @@ from spoutline.database.engine import shown_url
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plain_values import hidden_sign, without_hidden_signs
-from spoutline.model.quotation import Quotation, QuotationStatus
+from spoutline.model.quotation import IncompleteWord, Quotation, QuotationStatus
 from spoutline.model.quotation_life import OPEN, check_step, ordered_option
 
 
@@ -139,16 +139,27 @@ class QuotationBook:
             return self._stored(session, row)
 
     def issue(
-        self, stored: StoredQuotation, papers: IssuedPapers, by: str, together: Callable[[], object] | None = None
+        self,
+        stored: StoredQuotation,
+        papers: IssuedPapers,
+        by: str,
+        together: Callable[[], object] | None = None,
+        words: tuple[IncompleteWord, ...] = (),
     ) -> StoredQuotation:
-        """Issue a draft with its papers; raise ``InputFault`` naming every price that blocks it.
+        """Issue a draft with its papers; raise ``InputFault`` naming every price and option that blocks it.
 
-        ``together`` is done just before the step is kept; where it fails, the draft is one still.
+        ``together`` is done just before the step is kept; where it fails, the draft is one still. ``words`` are those
+        of persons about options that leave hoses out; the revision keeps them.
         """
         _check_name(by)
         with self._step(stored, QuotationStatus.ISSUED) as (session, row):
             revision = self._revision(session, row.id, row.revision)
-            check_prices(self._read(revision))
+            quotation = self._read(revision)
+            if words:
+                quotation = quotation.model_copy(update={"incomplete_words": words})
+                revision.document = quotation.model_dump_json()
+            check_prices(quotation)
+            check_coverage(quotation)
             self._check_number(session, row)
             revision.issued_at, revision.pdf, revision.workbook = self._stamp(), papers.pdf, papers.workbook
             self._note(session, row, by, "")
@@ -335,6 +346,22 @@ def check_prices(quotation: Quotation) -> None:
         found[line.part] = InputProblem("", line.part_number, f"{reason}{detail}", wanted)
     if found:
         raise InputFault(tuple(found[part] for part in sorted(found)))
+
+
+def check_coverage(quotation: Quotation) -> None:
+    """Raise ``InputFault`` naming every option that leaves hoses out and for which nobody gives a word."""
+    problems = [
+        InputProblem(
+            "",
+            f"option {option.title}",
+            f"covers {option.covered} of {len(option.positions)} hoses",
+            f"nothing is offered for {', '.join(one.label for one in option.without_set)}; who issues it all the same "
+            f"says why (--incomplete REASON)",
+        )
+        for option in quotation.unanswered_options
+    ]
+    if problems:
+        raise InputFault(tuple(problems))
 
 
 def _check_name(by: str, note: str = "") -> None:

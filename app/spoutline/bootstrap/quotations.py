@@ -254,23 +254,31 @@ class QuotationService:
         by: str,
         display: Display,
         write: Callable[[IssuedPapers], AbstractContextManager[Staged]] | None = None,
+        incomplete: str = "",
     ) -> StoredQuotation:
-        """Issue a draft: its papers are set and kept byte for byte. Raise ``InputFault`` naming prices that block.
+        """Issue a draft: its papers are set and kept byte for byte. Raise ``InputFault`` naming what blocks.
 
+        ``incomplete`` is why ``by`` issues options that leave hoses out; paper and revision keep both.
         ``write`` stages the papers as files, see ``whole_files.staged``: they are written and the quotation issued
         together, or neither.
         """
         from spoutline.book.quotation_records import IssuedPapers
+        from spoutline.book.quotations import check_coverage
 
-        self.check_prices(stored.quotation)
+        quotation = stored.quotation
+        self.check_prices(quotation)
+        if incomplete.strip() and by.strip():
+            quotation = quotation.answered_by(by.strip(), incomplete.strip())
+        check_coverage(quotation)
         papers = IssuedPapers(
-            pdf=self.pdf(stored.quotation, stored.revision, display),
-            workbook=self.workbook(stored.quotation, stored.revision, display),
+            pdf=self.pdf(quotation, stored.revision, display),
+            workbook=self.workbook(quotation, stored.revision, display),
         )
+        book, words = self._sources.quotations(), quotation.incomplete_words
         if write is None:
-            return self._sources.quotations().issue(stored, papers, by)
+            return book.issue(stored, papers, by, words=words)
         with write(papers) as files:
-            return self._sources.quotations().issue(stored, papers, by, files.place)
+            return book.issue(stored, papers, by, files.place, words)
 
     def answer(
         self, stored: StoredQuotation, answer: QuotationStatus, by: str, note: str = "", option: str = ""

@@ -49,6 +49,12 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     changes = add("changes", "print what changed between two revisions")
     for one in (show, issue, answer, revise, reprint, changes):
         one.add_argument("id", metavar="ID", help="id in the book, or the number printed on the paper")
+    issue.add_argument(
+        "--incomplete",
+        metavar="REASON",
+        default="",
+        help="why options that leave hoses out are issued all the same; stands on the paper with the name",
+    )
     answer.add_argument("answer", choices=[QuotationStatus.ACCEPTED.value, QuotationStatus.DECLINED.value])
     answer.add_argument("--note", metavar="TEXT", default="")
     answer.add_argument("--option", metavar="TITLE", default="", help="option ordered, where there are several")
@@ -119,7 +125,8 @@ def _issue(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     def write(papers: IssuedPapers) -> AbstractContextManager[Staged]:
         return plan.staged(_papers(arguments, papers))
 
-    return _print_state(service.issue(service.stored(arguments.id), arguments.by, display_of(arguments), write))
+    stored, display = service.stored(arguments.id), display_of(arguments)
+    return _print_state(service.issue(stored, arguments.by, display, write, arguments.incomplete))
 
 
 def _answer(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:

@@ -6,6 +6,7 @@ from collections import defaultdict
 from collections.abc import Iterator
 
 from spoutline.cli.commonality_text import commonality_lines, wrapped
+from spoutline.documents.quotation.coverage import common_text, covers_text
 from spoutline.documents.quotation.option_sections import gap_text, unlike_text
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
@@ -28,7 +29,15 @@ def option_lines(quotation: Quotation, story: Story) -> Iterator[str]:
     for option in quotation.options:
         numbers = len(option.lines)
         counted = f"{numbers} part {'number' if numbers == 1 else 'numbers'}"
-        yield f"  {option.title}: {story.writing.figure(f'{option.total:f}')} {quotation.terms.currency}, {counted}"
+        total = f"{story.writing.figure(f'{option.total:f}')} {quotation.terms.currency}"
+        yield f"  {option.title}: {total}, {counted}, {covers_text(option, story)}"
+        if option.on_common is not None:
+            common = common_text(option.on_common, quotation.terms.currency, story)
+            yield from (f"    {line}" for line in wrapped(common))
+        for word in quotation.incomplete_words:
+            if word.option == option.title:
+                told = story.phrases.fill("incomplete_word", by=word.by, reason=word.reason)
+                yield from (f"    {line}" for line in wrapped(told))
         for text in _notes(option, story):
             yield f"    {text}"
 

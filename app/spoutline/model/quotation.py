@@ -199,11 +199,37 @@ class UnlikeReason(StrEnum):
     PRICES = "prices"
 
 
+class CommonAmounts(_Record):
+    """What the first option and this one come to for the hoses that both cover, reckoned as if no other were asked for.
+
+    ``labels`` are those positions.
+    """
+
+    labels: tuple[str, ...]
+    first_total: Decimal
+    own_total: Decimal
+
+    @property
+    def difference(self) -> Decimal:
+        """What this option costs more; below 0 where it is cheaper."""
+        return self.own_total - self.first_total
+
+
+class IncompleteWord(_Record):
+    """A named person's word that an option is issued although it leaves hoses out; ``labels`` are those positions."""
+
+    option: str
+    labels: tuple[str, ...]
+    by: str
+    reason: str
+
+
 class QuotedOption(_Record):
     """One of the alternatives side by side, complete with its amounts.
 
     ``unlike_plan`` are the positions of a first option whose sets are not those that a plan of the survey shows, with
     what the terms say otherwise in ``unlike_because``.
+    ``on_common`` compares it with the first option where the two do not cover the same hoses.
     """
 
     title: str
@@ -223,6 +249,7 @@ class QuotedOption(_Record):
     superseded: tuple[SupersededPart, ...]
     unlike_plan: tuple[str, ...] = ()
     unlike_because: tuple[UnlikeReason, ...] = ()
+    on_common: CommonAmounts | None = None
 
     @property
     def net_amount(self) -> Decimal:
@@ -243,6 +270,16 @@ class QuotedOption(_Record):
     def without_set(self) -> tuple[QuotedPosition, ...]:
         """The positions for which nothing is offered."""
         return tuple(position for position in self.positions if not position.part_numbers)
+
+    @property
+    def covered(self) -> int:
+        """How many hoses the option covers, out of as many as it has positions."""
+        return len(self.positions) - len(self.without_set)
+
+    @property
+    def is_complete(self) -> bool:
+        """Whether the option leaves no hose out."""
+        return not self.without_set
 
 
 class PinnedPart(_Record):
@@ -310,6 +347,7 @@ class Quotation(_Record):
     options: tuple[QuotedOption, ...]
     pins: Pins
     logo: str = ""
+    incomplete_words: tuple[IncompleteWord, ...] = ()
 
     @property
     def valid_to(self) -> date:
@@ -325,6 +363,26 @@ class Quotation(_Record):
     def parts(self) -> frozenset[PartRef]:
         """Every part in any option."""
         return frozenset(line.part for option in self.options for line in option.lines)
+
+    @property
+    def unanswered_options(self) -> tuple[QuotedOption, ...]:
+        """What blocks the issue: options that leave hoses out, for which nobody gives a word."""
+        answered = {(one.option, one.labels) for one in self.incomplete_words}
+        return tuple(
+            option
+            for option in self.options
+            if not option.is_complete and (option.title, tuple(one.label for one in option.without_set)) not in answered
+        )
+
+    def answered_by(self, by: str, reason: str) -> Quotation:
+        """Return the quotation with a person's word for every option that leaves hoses out and has none yet."""
+        words = tuple(
+            IncompleteWord(
+                option=option.title, labels=tuple(one.label for one in option.without_set), by=by, reason=reason
+            )
+            for option in self.unanswered_options
+        )
+        return self.model_copy(update={"incomplete_words": (*self.incomplete_words, *words)})
 
     @property
     def part_numbers(self) -> tuple[str, ...]:

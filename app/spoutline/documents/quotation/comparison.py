@@ -16,6 +16,7 @@ from spoutline.documents.content.blocks import (
     Row,
     Table,
 )
+from spoutline.documents.quotation.coverage import covers_text
 from spoutline.documents.quotation.figures import money, signed
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
@@ -56,8 +57,34 @@ def _amounts(quotation: Quotation, story: Story) -> Table:
         rows.append(_row(tax.name, options, _tax(number), currency, story))
     total = _row(story.word(Word.TOTAL), options, lambda option: option.total, currency, story)
     rows.append(Row(total.cells, Emphasis.TOTAL))
+    rows.append(_covered_row(options, story))
+    if any(option.on_common for option in options):
+        rows.append(_common_row(options, currency, story))
     rows.extend(_drive_off_rows(options, currency, story))
     return Table(columns, tuple(rows))
+
+
+def _covered_row(options: Sequence[QuotedOption], story: Story) -> Row:
+    """Return how many of the hoses each option covers; marked where that is another number or other hoses."""
+    cells = [covers_text(option, story) for option in options]
+    marked = [
+        f"{story.word(Word.DIFFERS)} {cell}" if option.on_common is not None else cell
+        for option, cell in zip(options[1:], cells[1:], strict=True)
+    ]
+    return Row((story.word(Word.HOSES_COVERED), cells[0], *marked))
+
+
+def _common_row(options: Sequence[QuotedOption], currency: str, story: Story) -> Row:
+    """Return the totals for the hoses that an option and the first one both cover, with the difference."""
+    cells = [story.word(Word.TOTAL_ON_COMMON), ""]
+    for option in options[1:]:
+        common = option.on_common
+        if common is None or not common.labels:
+            cells.append("–" if common is not None else "")
+            continue
+        own, first = (money(one, currency, story.writing) for one in (common.own_total, common.first_total))
+        cells.append(f"{own} / {first}\n{signed(common.difference, currency, story.writing)}")
+    return Row(tuple(cells))
 
 
 def _tax(number: int) -> Callable[[QuotedOption], Decimal]:

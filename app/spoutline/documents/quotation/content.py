@@ -24,6 +24,7 @@ from spoutline.documents.content.blocks import (
     Table,
 )
 from spoutline.documents.quotation.comparison import comparison_blocks
+from spoutline.documents.quotation.coverage import coverage_rows
 from spoutline.documents.quotation.option_sections import gap_text, option_blocks, position_blocks
 from spoutline.documents.quotation.places import sets_of_option
 from spoutline.explain.phrases.paper_words import PaperWord
@@ -45,7 +46,7 @@ def quotation_content(quotation: Quotation, revision: int, story: Story) -> Docu
     blocks.append(Heading(f"{story.word(Word.QUOTATION)} {quotation.terms.heading.number}", 1))
     if quotation.open_lines:
         blocks.extend(_draft(quotation, story))
-    blocks.append(KeyValues(tuple(_head(quotation, revision, story))))
+    blocks.append(KeyValues((*_head(quotation, revision, story), *coverage_rows(quotation, story))))
     if quotation.terms.heading.scope.strip():
         blocks += [Heading(story.word(Word.SCOPE), 2), Paragraph(quotation.terms.heading.scope.strip())]
     blocks.extend(comparison_blocks(quotation, story))

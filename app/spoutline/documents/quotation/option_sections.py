@@ -15,6 +15,7 @@ from spoutline.documents.content.blocks import (
     Row,
     Table,
 )
+from spoutline.documents.quotation.coverage import covers_text
 from spoutline.documents.quotation.figures import money, plain
 from spoutline.documents.quotation.places import islands_by_label, shown_parts
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
@@ -30,6 +31,7 @@ def option_blocks(number: int, option: QuotedOption, quotation: Quotation, story
     currency = quotation.terms.currency
     title = option.title if len(quotation.options) == 1 else f"{story.word(Word.OPTION)} {number}: {option.title}"
     yield Heading(title, 2)
+    yield Paragraph(covers_text(option, story), Role.NOTE)
     yield _lines(option, currency, story)
     yield from _line_notes(option, story)
     if option.labour:

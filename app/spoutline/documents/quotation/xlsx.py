@@ -13,6 +13,7 @@ import xlsxwriter
 from xlsxwriter.utility import xl_rowcol_to_cell as cell_name
 
 from spoutline.documents.marks import xlsx_mark
+from spoutline.documents.quotation.coverage import covers_text
 from spoutline.documents.quotation.formulas import rounded_formula
 from spoutline.documents.quotation.places import islands_by_label, sets_of_option, shown_parts
 from spoutline.documents.tabular.cells import without_controls
@@ -28,7 +29,7 @@ _LONGEST_TEXT: Final = 32767  # characters a cell holds, by the format
 _LONGEST_SHEET_NAME: Final = 31
 _LINE_WIDTHS: Final = (6, 16, 22, 46, 9, 9, 12, 10, 14, 16, 10)
 _HEADS_BELOW: Final = 4  # rows of title, currency, sets and the heads of the lines
-_ORDERED, _UNIT_PRICE, _AMOUNT, _MASS = 7, 8, 9, 11
+_COVERED, _ORDERED, _UNIT_PRICE, _AMOUNT, _MASS = 3, 7, 8, 9, 11
 
 
 def quotation_xlsx(quotation: Quotation, revision: int, story: Story) -> bytes:
@@ -88,18 +89,21 @@ class _OptionSheet:
 
     def __init__(self, sheet: Any, formats: _Formats, quotation: Quotation, option: QuotedOption, story: Story) -> None:  # noqa: ANN401 - XlsxWriter has no types
         self.sheet, self.formats, self.option, self.story = sheet, formats, option, story
-        self.terms = quotation.terms
+        self.terms, self._first_title = quotation.terms, quotation.options[0].title
         self.place = _Place()
 
     def write(self, title: str, sets: str) -> None:
         for column, width in enumerate(_LINE_WIDTHS):
             self.sheet.set_column(column, column, width)
         self._text(self.place.next(), 0, f"{title}: {self.option.title}", self.formats.title)
-        self._text(self.place.next(), 0, f"{self.story.word(Word.CURRENCY)}: {self.terms.currency}", self.formats.text)
+        row = self.place.next()
+        self._text(row, 0, f"{self.story.word(Word.CURRENCY)}: {self.terms.currency}", self.formats.text)
+        self._text(row, _COVERED, covers_text(self.option, self.story), self.formats.text)
         self._text(self.place.next(), 0, f"{self.story.phrases.text['sets_title']}: {sets}", self.formats.text)
         goods, priced = self._lines()
         labour, worked = self._labour()
         self._amounts(goods, labour, priced, worked)
+        self._common()
         self.sheet.freeze_panes(_HEADS_BELOW, 2)
         self.sheet.repeat_rows(0, _HEADS_BELOW - 1)
         self.sheet.set_landscape()
@@ -188,6 +192,21 @@ class _OptionSheet:
         row = self.place.next()
         self._text(row, 0, f"{self.story.word(Word.TOTAL)}, {self.terms.currency}", self.formats.strong)
         self._formula(row, _AMOUNT, f"{exact}+{rest}", self.option.total, self.formats.total)
+
+    def _common(self) -> None:
+        """Write both totals for the hoses that this option and the first one cover, and their difference."""
+        common, words = self.option.on_common, self.story
+        if common is None or not common.labels:
+            return
+        self.place.next()
+        hoses = f"{words.word(Word.TOTAL_ON_COMMON)} ({len(common.labels)})"
+        cells = []
+        for title, total in ((self.option.title, common.own_total), (self._first_title, common.first_total)):
+            row = self.place.next()
+            self._text(row, 0, f"{hoses}: {title}", self.formats.text)
+            self.sheet.write_number(row, _AMOUNT, float(total), self.formats.money)
+            cells.append(str(cell_name(row, _AMOUNT)))
+        self._amount(words.word(Word.DIFFERENCE), "-".join(cells), common.difference)
 
     def _amount(self, title: str, formula: str, value: Decimal) -> str:
         row = self.place.next()

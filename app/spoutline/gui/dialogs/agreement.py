@@ -1,4 +1,4 @@
-"""Ask which sets are agreed on, by whom and why; or who takes the last agreement back."""
+"""Ask which sets are agreed on, by whom and why."""
 
 from __future__ import annotations
 
@@ -6,15 +6,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFormLayout, QHBoxLayout, QListWidget, QListWidgetItem, QPushButton, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QListWidget, QListWidgetItem, QPushButton, QWidget
 
-from spoutline.gui.dialogs.form import FormDialog
+from spoutline.gui.dialogs.named_step import NamedStepDialog
 from spoutline.gui.widgets.cards import plain_label
-from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.wording import tr
-
-_NAME_ROOM = 120
-_REASON_ROOM = 2000
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,47 +21,6 @@ class OfferedSet:
     words: str
     has_set: bool
     is_picked: bool
-
-
-class NamedStepDialog(FormDialog):
-    """Asks for the name of the person who takes a step, and why."""
-
-    def __init__(self, title: str, lead: str, name: str, accept_words: str, parent: QWidget | None = None) -> None:
-        super().__init__(title, parent)
-        self.body.addWidget(plain_label(lead, wraps=True))
-        self.middle = QHBoxLayout()
-        self.body.addLayout(self.middle)
-        form = QFormLayout()
-        self.name_edit = LineEditor(name, self)
-        self.name_edit.setObjectName("agreedBy")
-        self.name_edit.setMaxLength(_NAME_ROOM)
-        self.name_edit.setAccessibleName(tr("Your name"))
-        self.reason_edit = LineEditor(self)
-        self.reason_edit.setObjectName("agreedWhy")
-        self.reason_edit.setMaxLength(_REASON_ROOM)
-        self.reason_edit.setAccessibleName(tr("Reason"))
-        form.addRow(tr("Your name"), self.name_edit)
-        form.addRow(tr("Reason"), self.reason_edit)
-        self.body.addLayout(form)
-        self.add_buttons(accept_words)
-        self.name_edit.textChanged.connect(lambda _: self.check())
-        self.name_edit.setFocus()
-        self.resize(520, 190)
-        self.check()
-
-    @property
-    def name(self) -> str:
-        """Who takes the step."""
-        return self.name_edit.text().strip()
-
-    @property
-    def reason(self) -> str:
-        """Why; empty where nobody said."""
-        return self.reason_edit.text().strip()
-
-    def check(self) -> None:
-        """Let the step be taken only by somebody with a name."""
-        self.accept_button.setEnabled(bool(self.name))
 
 
 class AgreeDialog(NamedStepDialog):
@@ -119,7 +74,7 @@ class AgreeDialog(NamedStepDialog):
         if hasattr(self, "count_label"):
             words = tr("{0} positions picked") if count != 1 else tr("{0} position picked")
             self.count_label.setText(words.format(count))
-            self.accept_button.setEnabled(bool(self.name) and count > 0)
+            self.accept_button.setEnabled(self.is_signed and count > 0)
 
     def _check_all(self, state: Qt.CheckState) -> None:
         for row in range(self.list.count()):

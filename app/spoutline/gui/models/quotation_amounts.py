@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 
+from spoutline.documents.quotation.coverage import common_text, covers_text
 from spoutline.documents.quotation.figures import money, signed
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
@@ -47,6 +48,7 @@ def amount_rows(quotation: Quotation, story: Story) -> tuple[AmountRow, ...]:
     options = quotation.options
     return (
         *_charge_rows(quotation, story),
+        *_coverage_rows(quotation, story),
         *_open_rows(options),
         *_count_rows(options, story),
         *_commonality_rows(quotation, story),
@@ -84,6 +86,29 @@ def _money_row(title: str, amounts: Sequence[Decimal], currency: str, story: Sto
             for amount in amounts
         ),
     )
+
+
+def _coverage_rows(quotation: Quotation, story: Story) -> Iterator[AmountRow]:
+    """Return how many hoses each option covers; where not all the same, what both come to on the common ones."""
+    options, currency = quotation.options, quotation.terms.currency
+    cells = tuple(f"{option.covered} / {len(option.positions)}" for option in options)
+    hints = tuple(
+        f"{story.word(Word.NOT_OFFERED)} {', '.join(one.label for one in option.without_set)}"
+        if not option.is_complete
+        else covers_text(option, story)
+        for option in options
+    )
+    differs = any(option.on_common for option in options)
+    yield AmountRow(story.word(Word.HOSES_COVERED), cells, differs, hints=hints)
+    if differs:
+        common = [option.on_common for option in options]
+        yield AmountRow(
+            tr("Difference, hoses both cover"),
+            tuple(signed(one.difference, currency, story.writing) if one and one.labels else "–" for one in common),
+            differs=True,
+            hints=tuple(common_text(one, currency, story) if one else "" for one in common),
+            about=story.word(Word.TOTAL_ON_COMMON),
+        )
 
 
 def _open_rows(options: Sequence[QuotedOption]) -> Iterator[AmountRow]:

@@ -9,8 +9,9 @@ from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QDialog, QWidget
 
 from spoutline.explain.plan.agreed_words import entry_source
-from spoutline.gui.dialogs.agreement import AgreeDialog, NamedStepDialog, OfferedSet
+from spoutline.gui.dialogs.agreement import AgreeDialog, OfferedSet
 from spoutline.gui.dialogs.agreements import AgreementsDialog
+from spoutline.gui.dialogs.named_step import NamedStepDialog
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.wording import tr

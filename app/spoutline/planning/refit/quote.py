@@ -33,6 +33,7 @@ from spoutline.planning.pricing.price_book import PriceBook
 from spoutline.planning.pricing.rounding import check_steps, minor_units
 from spoutline.planning.pricing.selling import Pricer
 from spoutline.planning.protocols import PartStore, Progress
+from spoutline.planning.refit.coverage import common_amounts
 from spoutline.planning.refit.drive_off import drive_off_estimate
 from spoutline.planning.refit.mixed_integer import Ladder
 from spoutline.planning.refit.part_stores import OfferedParts, at_terms, keeps
@@ -107,6 +108,7 @@ def quote(
         plans.append(plan)
         quoted = _quoted(option, plan, pricer, sources)
         options.append(quoted if number else _beside_the_plan(quoted, survey, plan, pricer, sources))
+    options = _with_common_amounts(options, plans, pricer)
     pins = pins_of(
         survey,
         options=options,
@@ -267,6 +269,17 @@ def _quoted(option: OptionTerms, plan: RefitPlan, pricer: Pricer, sources: Quote
             for one in plan.supersessions
         ),
     )
+
+
+def _with_common_amounts(
+    options: Sequence[QuotedOption], plans: Sequence[RefitPlan], pricer: Pricer
+) -> list[QuotedOption]:
+    """Return the options, those that cover other hoses than the first held against it on what both cover."""
+    found = []
+    for option, plan in zip(options, plans, strict=True):
+        common = common_amounts(plans[0].site_plan.positions, plan.site_plan.positions, pricer)
+        found.append(option if common is None else option.model_copy(update={"on_common": common}))
+    return found
 
 
 def _positions(plans: Sequence[PositionPlan], sources: QuoteSources) -> tuple[QuotedPosition, ...]:

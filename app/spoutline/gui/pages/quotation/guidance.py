@@ -107,6 +107,8 @@ def _kept_words(stored: StoredQuotation, made: Quotation, *, is_over: bool) -> s
             return tr("Answer for the missing prices; then it can be issued.")
         case QuotationStatus.DRAFT if is_over:
             return tr("The offer ended on {0}: requote it before it is issued.").format(day)
+        case QuotationStatus.DRAFT if made.unanswered_options:
+            return tr("Options leave hoses out: issuing it asks why. Check the paper first.")
         case QuotationStatus.DRAFT:
             return tr("Check the paper, then issue it: its papers are kept as they are sent.")
         case QuotationStatus.ISSUED:

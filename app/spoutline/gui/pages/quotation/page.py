@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QSplitter, QVBoxLayout, QWidget
 
 from spoutline.book.quotation_records import StoredQuotation
 from spoutline.bootstrap.quotations import QuotationService
+from spoutline.documents.quotation.coverage import covers_text
 from spoutline.gui.jobs import JobKey
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.paper_pages import PaperPages
@@ -195,14 +196,16 @@ class QuotationPage(QWidget):
 
     def issue(self) -> None:
         """Issue the draft looked at; its papers are set off the window's thread."""
-        stored, service, name, display = (
-            self._hand.stored,
-            self._service,
-            self.panel.name,
-            self._context.session.display,
-        )
-        if stored is not None and self._is_named():
-            self._steps.take(lambda: service.issue(stored, name, display))
+        stored, service, display = self._hand.stored, self._service, self._context.session.display
+        if stored is None or not self._is_named():
+            return
+        reason = ""
+        if stored.quotation.unanswered_options and not stored.quotation.open_lines:
+            reason = self._word_for_incomplete(stored.quotation)
+            if not reason:
+                return
+        name = self.panel.name
+        self._steps.take(lambda: service.issue(stored, name, display, incomplete=reason))
 
     def answer(self, answer: QuotationStatus, option: str = "") -> None:
         """Note the customer's answer with what was said; an order out of several options names one."""
@@ -265,6 +268,24 @@ class QuotationPage(QWidget):
         else:
             self.answer_price(part, override)
             self.panel.prices.go_on()
+
+    def _word_for_incomplete(self, quotation: Quotation) -> str:
+        """Ask why options that leave hoses out are issued all the same; return nothing where they are not to be."""
+        from spoutline.gui.dialogs.named_step import NamedStepDialog
+
+        story = self._context.story
+        left = "\n".join(
+            f"{option.title}: {covers_text(option, story)}; {', '.join(one.label for one in option.without_set)}"
+            for option in quotation.unanswered_options
+        )
+        lead = tr("These options leave hoses out:\n{0}\nYour name and reason stand on the paper.").format(left)
+        title = tr("Issue although hoses are left out")
+        dialog = NamedStepDialog(title, lead, self.panel.name, tr("&Issue it so"), self, needs_reason=True)
+        accepted = dialog.exec() == NamedStepDialog.DialogCode.Accepted
+        if accepted:
+            self.panel.name_edit.setText(dialog.name)
+        dialog.deleteLater()
+        return dialog.reason if accepted else ""
 
     def _is_named(self) -> bool:
         """Say whether somebody takes the step by name; where nobody does, ask for the name."""
