@@ -114,7 +114,7 @@ def test_coverage_stands_on_page_one_in_the_columns_and_in_the_workbook(run: Run
     assert "covers 5 of 5 hoses" in told
     assert "against the first option for the 4 hoses that both cover" in told
     first_page = " ".join(pypdf.PdfReader("q.pdf").pages[0].extract_text().split())
-    assert f"covers 4 of 5 hoses. Nothing is offered for {LEFT_OUT}" in first_page
+    assert f"covers 4 of 5 hoses; leaves out {LEFT_OUT}" in first_page
     assert "covers 5 of 5 hoses" in first_page
     assert "Hoses covered covers 4 of 5 hoses ◆ covers 5 of 5 hoses" in " ".join(
         " ".join(page.extract_text() for page in pypdf.PdfReader("q.pdf").pages).split()

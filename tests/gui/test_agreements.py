@@ -9,6 +9,7 @@ import csv
 import io
 from collections import Counter
 from collections.abc import Callable
+from datetime import date
 from pathlib import Path
 
 import pypdf
@@ -21,6 +22,7 @@ from pytestqt.qtbot import QtBot
 from gui.conftest import wait_for_plans
 from program_runs import Spoutline
 from spoutline.bootstrap import Workbench
+from spoutline.bootstrap.demos import demo_survey
 from spoutline.gui.actions import ActionId
 from spoutline.gui.dialogs.agreement import AgreeDialog
 from spoutline.gui.dialogs.agreements import AgreementsDialog
@@ -28,11 +30,36 @@ from spoutline.gui.dialogs.named_step import NamedStepDialog
 from spoutline.gui.edits.decisions import refuse_part
 from spoutline.gui.edits.question import Step
 from spoutline.gui.pages.installer.pack_panel import PaperKind
+from spoutline.gui.pages.quotation.files import FileKind
+from spoutline.gui.pages.quotation.page import QuotationPage
+from spoutline.gui.pages.sets_head import SetsHead
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.agreed_sets import AgreedSets, EntryKind, SetsSource
+from spoutline.model.conversion_answers import OptionKind
+from spoutline.model.quotation import QuotationStatus
 from spoutline.model.survey import Survey
 
+DAY = date(2026, 11, 25)  # of the terms: prices and validity count from it
+TERMS = """
+[seller]
+name = "Hedgerow Supply"
+[customer]
+name = "Hollow Ford Fuels"
+[heading]
+number = "{number}"
+dated = 2026-11-25
+[[options]]
+title = "Single-use"
+breakaway = "single_use"
+[[options]]
+title = "Reconnectable"
+breakaway = "reconnectable"
+[[options]]
+title = "Low-permeation"
+breakaway = "single_use"
+hose = "low_permeation"
+"""
 Sets = dict[str, list[str]]
 
 
@@ -285,3 +312,199 @@ def test_another_choice_of_sets_holds_for_pages_and_papers(
     assert agreed == command_line_bill(spoutline, bench, survey, tmp_path, "--sets", "agreed")
     assert planned != agreed, "the plan hangs another nozzle now"
     assert "as planned, not agreed" in paper_of(qtbot, ready, PaperKind.PACK)
+
+
+def open_survey(qtbot: QtBot, workplace: Workplace, bench: Workbench, survey: Survey) -> None:
+    workplace.session.open(bench.book().create(survey))
+    wait_for_plans(qtbot, workplace)
+    qtbot.waitUntil(lambda: workplace.sets.is_ready, timeout=20_000)
+
+
+def quotation_page(window: MainWindow, workplace: Workplace) -> QuotationPage:
+    page = QuotationPage(workplace.context, window.notify, today=lambda: DAY)
+    workplace.__dict__["quotation_page"] = page
+    workplace.views.addWidget(page)
+    window.actions_by_id[ActionId.QUOTATIONS].trigger()
+    return page
+
+
+def kept_quotation(qtbot: QtBot, page: QuotationPage, folder: Path, number: str) -> None:
+    """Quote the survey that is open with three options and keep the quotation as a draft, by mouse and keyboard."""
+    path = folder / "terms.toml"
+    path.write_text(TERMS.format(number=number), encoding="utf-8")
+    QTest.keyClicks(page.panel.name_edit, "Odile")
+    page.use_terms(path)
+    qtbot.mouseClick(page.panel.offer.make_button, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: page.quotation is not None and not page.is_busy, timeout=120_000)
+    qtbot.mouseClick(page.panel.offer.keep_button, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: page.stored is not None and not page.is_busy, timeout=60_000)
+
+
+def status_of(page: QuotationPage) -> QuotationStatus | None:
+    return page.stored.status if page.stored is not None and not page.is_busy else None
+
+
+def assert_all_papers_name(
+    qtbot: QtBot, workplace: Workplace, agreed: Sets, head: str, without: set[str] = frozenset()
+) -> Counter[str]:
+    """Hold every page and paper against agreed sets; return the pieces on the bill. ``without`` hangs nowhere."""
+    wanted = Counter(number for numbers in agreed.values() for number in numbers)
+    assert shown_sets(workplace) == agreed
+    counted, bill = bill_of(qtbot, workplace)
+    assert all(counted[number] == count for number, count in wanted.items())
+    pack, form = (paper_of(qtbot, workplace, kind) for kind in (PaperKind.PACK, PaperKind.FORM))
+    page = workplace.installer_page
+    page.tabs.setCurrentWidget(page.inspection_panel)
+    panel = page.inspection_panel
+    qtbot.waitUntil(lambda: panel._site_plan is not None and panel.due_model.rowCount() > 0, timeout=60_000)
+    site_plan = panel._site_plan
+    assert site_plan is not None
+    inspected = {one.position.label: list(one.chosen.hanging_set.numbers) for one in site_plan.positions if one.chosen}
+    assert inspected == {label: numbers for label, numbers in agreed.items() if numbers}
+    for paper in (bill, pack, form, page.findChildren(SetsHead)[0].text()):
+        assert head in paper
+    for paper in (pack, form):
+        assert [number for number in wanted if number not in paper] == []
+    for paper in (bill, pack, form):
+        assert [number for number in without if number in paper] == []
+    for label, numbers in agreed.items():
+        workplace.session.look_at(label)
+        workplace.show_installer()
+        page.tabs.setCurrentWidget(page.record_panel)
+        page.record_panel.refresh()
+        assert [row.planned for row in page.record_panel.fields._parts] == numbers, "the record names the same parts"
+        page.tabs.setCurrentWidget(page.swap_panel)
+        page.swap_panel.refresh()
+        box = page.swap_panel.missing_box
+        assert [box.itemData(place) for place in range(box.count())] == numbers, "so does the question of a swap"
+    return counted
+
+
+def test_the_option_that_was_ordered_is_on_every_page_and_paper(
+    qtbot: QtBot, window: MainWindow, ready: Workplace, bench: Workbench, spoutline: Spoutline, tmp_path: Path
+) -> None:
+    planned = shown_sets(ready)
+    page = quotation_page(window, ready)
+    kept_quotation(qtbot, page, tmp_path, "AG-1")
+    qtbot.mouseClick(page.panel.offer.issue_button, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: status_of(page) is QuotationStatus.ISSUED, timeout=60_000)
+    page.panel.offer.accept_menu.actions()[1].trigger()
+    qtbot.waitUntil(lambda: status_of(page) is QuotationStatus.ACCEPTED, timeout=60_000)
+    qtbot.waitUntil(lambda: ready.sets.agreed is not None, timeout=20_000)
+    assert ready.sets.agreed is not None
+    assert ready.sets.agreed.origin.quotation is not None
+    assert ready.sets.agreed.origin.quotation.title == "Reconnectable"
+    agreed = sets_of(ready.sets.agreed)
+    assert agreed != planned
+    gone = {one for numbers in planned.values() for one in numbers} - {
+        one for numbers in agreed.values() for one in numbers
+    }
+    assert gone, "the plan hangs breakaways that part once"
+
+    lines = tmp_path / "order.csv"
+    page.save_as(lines, FileKind.ORDER)
+    qtbot.waitUntil(lambda: lines.exists() and bool(lines.read_bytes()), timeout=20_000)
+    rows = list(csv.DictReader(io.StringIO(lines.read_text("utf-8-sig"))))
+    assert {row["option"] for row in rows} == {"Reconnectable"}
+    ordered = Counter({row["part_number"]: int(row["quantity"]) for row in rows})
+
+    head = "as ordered in quotation AG-1 revision 1, option 2"
+    counted = assert_all_papers_name(qtbot, ready, agreed, head, gone)
+    assert ordered == counted, "no spares and no packs in these terms"
+    assert counted == command_line_bill(spoutline, bench, ready.session.survey, tmp_path)
+
+
+def test_the_way_of_a_conversion_that_was_chosen_is_on_every_page_and_paper(
+    qtbot: QtBot, window: MainWindow, ready: Workplace, bench: Workbench, spoutline: Spoutline, tmp_path: Path
+) -> None:
+    survey = demo_survey("conversion_assist")
+    site = survey.site.model_copy(update={"name": "Converted as good practice asks"})
+    answers = survey.conversion.model_copy(update={"follow": OptionKind.GOOD_PRACTICE})
+    survey = survey.model_copy(update={"site": site, "conversion": answers, "positions": survey.positions[:3]})
+    open_survey(qtbot, ready, bench, survey)
+    window.actions_by_id[ActionId.CONVERSION].trigger()
+    page = ready.conversion_page
+    qtbot.waitUntil(page.agree_button.isEnabled, timeout=120_000)
+    conversion = page.conversion
+    assert conversion is not None
+    on_dialog(AgreeDialog, lambda dialog: sign(dialog, "R. Example", "good practice"))
+    qtbot.mouseClick(page.agree_button, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: ready.sets.agreed is not None, timeout=20_000)
+    agreed = ready.sets.agreed
+    assert agreed is not None
+    assert agreed.origin.way == OptionKind.GOOD_PRACTICE.value
+    ways = {one.position.label: one.followed(OptionKind.GOOD_PRACTICE) for one in conversion.positions}
+    assert sets_of(agreed) == {
+        label: list(way.judged.hanging_set.numbers) for label, way in ways.items() if way is not None
+    }
+    sets = sets_of(agreed)
+    assert shown_sets(ready) == sets
+    bought = Counter(link.part_number for one in agreed.positions for link in one.set if not link.kept)
+    counted, bill = bill_of(qtbot, ready)
+    chains = {number for numbers in sets.values() for number in numbers}
+    assert Counter({number: counted[number] for number in counted if number in chains}) == bought
+    assert counted == command_line_bill(spoutline, bench, ready.session.survey, tmp_path)
+    assert "agreed by R. Example" in bill
+    for kind in (PaperKind.PACK, PaperKind.FORM):
+        paper = paper_of(qtbot, ready, kind)
+        assert "agreed by R. Example" in paper
+        assert [number for number in chains if number not in paper] == []
+
+
+def test_what_was_replaced_is_shown_as_built_and_never_changes_what_was_agreed(
+    qtbot: QtBot, window: MainWindow, ready: Workplace, bench: Workbench, spoutline: Spoutline, tmp_path: Path
+) -> None:
+    agreed = sets_of(agree(qtbot, window, "R. Example"))
+    removed, fitted = agreed["A1"][-1], "QW-N104"
+    ready.session.look_at("A1")
+    window.actions_by_id[ActionId.INSTALLER].trigger()
+    page = ready.installer_page
+    page.tabs.setCurrentWidget(page.inspection_panel)
+    panel = page.inspection_panel
+    panel.removed_box.setCurrentText(removed)
+    QTest.keyClicks(panel.fitted_edit, fitted)
+    qtbot.mouseClick(panel.wear_button, Qt.MouseButton.LeftButton)
+    box = ready.site_panel.sets_box
+    box.setFocus()
+    qtbot.keyClick(box, Qt.Key.Key_Down)  # from "as agreed" to "as built"
+    assert ready.sets.source is SetsSource.BUILT
+    qtbot.waitUntil(lambda: ready.sets.plan("A1") is not None, timeout=20_000)
+    assert shown_sets(ready) == {"A1": [*agreed["A1"][:-1], fitted], "A2": agreed["A2"]}
+    counted, bill = bill_of(qtbot, ready)
+    assert "as built" in bill
+    assert counted == command_line_bill(spoutline, bench, ready.session.survey, tmp_path, "--sets", "built")
+    assert ready.sets.agreed is not None
+    assert sets_of(ready.sets.agreed) == agreed
+
+
+def test_an_option_that_leaves_hoses_out_asks_for_a_word_before_it_is_issued(
+    qtbot: QtBot, window: MainWindow, ready: Workplace, bench: Workbench, tmp_path: Path
+) -> None:
+    survey = demo_survey("conversion_balance")  # one position takes a reconnectable breakaway alone
+    site = survey.site.model_copy(update={"name": "Incomplete options"})
+    open_survey(qtbot, ready, bench, survey.model_copy(update={"site": site}))
+    page = quotation_page(window, ready)
+    kept_quotation(qtbot, page, tmp_path, "AG-2")
+    offer = page.panel.offer
+    titles = [row.title for row in offer.amounts.records]
+    covered = offer.amounts.records[titles.index("Hoses covered")]
+    assert covered.cells == ("4 / 5", "5 / 5", "4 / 5")
+    assert "leave hoses out" in offer.next_label.text()
+    on_dialog(NamedStepDialog, lambda dialog: dialog.reject())
+    qtbot.mouseClick(offer.issue_button, Qt.MouseButton.LeftButton)
+    assert status_of(page) is QuotationStatus.DRAFT
+
+    def give_word(dialog: QDialog) -> None:
+        assert isinstance(dialog, NamedStepDialog)
+        assert not dialog.accept_button.isEnabled(), "a reason is needed"
+        sign(dialog, "Odile", "customer keeps that hose")
+
+    on_dialog(NamedStepDialog, give_word)
+    qtbot.mouseClick(offer.issue_button, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: status_of(page) is QuotationStatus.ISSUED, timeout=60_000)
+    assert page.stored is not None
+    words = bench.quoting().at_revision(page.stored.id, page.stored.revision).incomplete_words
+    assert [(one.option, one.by, one.reason) for one in words] == [
+        ("Single-use", "Odile", "customer keeps that hose"),
+        ("Low-permeation", "Odile", "customer keeps that hose"),
+    ]

@@ -37,7 +37,7 @@ def coverage_rows(quotation: Quotation, story: Story) -> Iterator[Named]:
         text = [covers_text(option, story)]
         if not option.is_complete:
             labels = ", ".join(one.label for one in option.without_set)
-            text.append(f"{story.word(Word.NOT_OFFERED)} {labels}")
+            text.append(story.phrases.fill("leaves_out", positions=labels))
         text += [
             story.phrases.fill("incomplete_word", by=one.by, reason=one.reason)
             for one in quotation.incomplete_words
@@ -45,4 +45,4 @@ def coverage_rows(quotation: Quotation, story: Story) -> Iterator[Named]:
         ]
         if option.on_common is not None:
             text.append(common_text(option.on_common, quotation.terms.currency, story))
-        yield Named(title, ". ".join(text))
+        yield Named(title, "; ".join(text))

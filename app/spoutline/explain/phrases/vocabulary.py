@@ -103,6 +103,7 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "sets_not_agreed": ("positions",),
     "covers_hoses": ("count", "all"),
     "common_difference": ("difference", "count", "own", "first"),
+    "leaves_out": ("positions",),
     "common_none": (),
     "incomplete_word": ("by", "reason"),
     "entry_agreed": (),

@@ -278,7 +278,6 @@ class Workplace(QWidget):
         from spoutline.gui.pages.quotation.page import QuotationPage
 
         page = QuotationPage(self.context, self._notify, parent=self.views)
-        page.ordered.connect(self.sets.follow_book)
         self.views.addWidget(page)
         return page
 

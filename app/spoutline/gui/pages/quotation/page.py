@@ -6,7 +6,7 @@ from collections.abc import Callable
 from datetime import date
 from pathlib import Path
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QSplitter, QVBoxLayout, QWidget
 
 from spoutline.book.quotation_records import StoredQuotation
@@ -47,15 +47,7 @@ from spoutline.whole_files import InUse
 
 
 class QuotationPage(QWidget):
-    """Holds one quotation and the terms of the next one. ``today`` tells the day for expiry and for new terms.
-
-    Signals
-    -------
-    ordered()
-        A quotation was accepted, and with it the sets of its option agreed.
-    """
-
-    ordered = Signal()
+    """Holds one quotation and the terms of the next one. ``today`` tells the day for expiry and for new terms."""
 
     def __init__(
         self, context: Context, notify: Notify, today: Callable[[], date] = date.today, parent: QWidget | None = None
@@ -365,7 +357,7 @@ class QuotationPage(QWidget):
         self.panel.say(taken.stale)
         if taken.in_hand.status is QuotationStatus.ACCEPTED and not taken.stale:
             self.panel.say(tr("The sets of the option ordered are agreed: papers of the survey show them from now on."))
-            self.ordered.emit()
+            self._context.sets.follow_book()
         self.refresh()
 
     def _show_looked_at(self, hand: InHand) -> None:
