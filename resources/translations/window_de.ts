@@ -3472,6 +3472,10 @@
    <translation>Sätze der Position nebeneinander</translation>
   </message>
   <message>
+   <source>Sets of this report: {0}. Other papers: {1}.</source>
+   <translation>Sätze dieses Berichts: {0}. Andere Papiere: {1}.</translation>
+  </message>
+  <message>
    <source>Sets shown</source>
    <translation>Gezeigte Sätze</translation>
   </message>

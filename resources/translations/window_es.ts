@@ -3472,6 +3472,10 @@
    <translation>Conjuntos de la posición lado a lado</translation>
   </message>
   <message>
+   <source>Sets of this report: {0}. Other papers: {1}.</source>
+   <translation>Conjuntos de este informe: {0}. Otros papeles: {1}.</translation>
+  </message>
+  <message>
    <source>Sets shown</source>
    <translation>Conjuntos mostrados</translation>
   </message>

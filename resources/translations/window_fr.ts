@@ -3472,6 +3472,10 @@
    <translation>Ensembles de la position côte à côte</translation>
   </message>
   <message>
+   <source>Sets of this report: {0}. Other papers: {1}.</source>
+   <translation>Ensembles de ce rapport: {0}. Autres documents: {1}.</translation>
+  </message>
+  <message>
    <source>Sets shown</source>
    <translation>Ensembles montrés</translation>
   </message>

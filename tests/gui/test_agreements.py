@@ -289,6 +289,25 @@ def test_one_position_is_agreed_alone_and_the_last_agreement_is_undone_with_its_
     assert seen[-4:] == ["Position", "Planned now", "Agreed", "Built"]
 
 
+def test_a_position_added_later_is_planned_and_marked_so(
+    qtbot: QtBot, window: MainWindow, ready: Workplace, bench: Workbench, spoutline: Spoutline, tmp_path: Path
+) -> None:
+    agreed = sets_of(agree(qtbot, window, "R. Example"))
+    survey = ready.session.survey
+    later = survey.positions[0].model_copy(update={"label": "B7", "notes": "added"})
+    ready.context.edit(survey.model_copy(update={"positions": (*survey.positions, later)}), "Add", "B7")
+    wait_for_plans(qtbot, ready)
+    qtbot.waitUntil(lambda: ready.sets.is_ready and ready.sets.plan("B7") is not None, timeout=20_000)
+    rows = ready.site_panel.model
+    qtbot.waitUntil(lambda: rows.rowCount(rows.index_of("B7")) == 1)
+    assert rows.index(0, 0, rows.index_of("B7")).data() == "not agreed yet"
+    assert shown_sets(ready) == {**agreed, "B7": agreed["A1"]}, "it asks what A1 asks"
+    counted, bill = bill_of(qtbot, ready)
+    assert "planned, not agreed: B7" in bill
+    assert "planned, not agreed: B7" in ready.bill_page.findChildren(SetsHead)[0].text()
+    assert counted == command_line_bill(spoutline, bench, ready.session.survey, tmp_path)
+
+
 def test_another_choice_of_sets_holds_for_pages_and_papers(
     qtbot: QtBot, window: MainWindow, ready: Workplace, bench: Workbench, spoutline: Spoutline, tmp_path: Path
 ) -> None:

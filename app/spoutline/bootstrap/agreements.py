@@ -73,7 +73,8 @@ class SetsInHand:
     """What the book holds of the sets of a survey, judged by the survey and rules of today.
 
     ``line`` is the survey's history, ``doubts`` tell of others that may be; ``agreed`` and ``built`` show what holds,
-    None where nothing does or it was not asked for.
+    None where nothing does or it was not asked for. Unless built sets are asked for too, positions that the agreement
+    does not know are left out of ``agreed``.
     """
 
     line: AgreementLine | None
@@ -174,7 +175,9 @@ class AgreementService:
         """Return what is agreed for a survey, and what is built where that is wanted; raise ``Cancelled``."""
         matched = self.match(survey, survey_id)
         holds = matched.line.agreed if matched.line else None
-        agreed = None if holds is None else self._agreed(survey, holds, SetsSource.AGREED, progress)
+        agreed = None
+        if holds is not None:
+            agreed = self._agreed(survey, holds, SetsSource.AGREED, progress, with_others=with_built)
         built = self._built(agreed or self._planned(survey, progress)) if with_built else None
         doubts = () if matched.line else _doubts(matched)
         return SetsInHand(line=matched.line, doubts=doubts, agreed=agreed, built=built)
@@ -326,7 +329,15 @@ class AgreementService:
     def _planned(self, survey: Survey, progress: Progress | None) -> SitePlan:
         return self._sources.plan(survey, progress)
 
-    def _agreed(self, survey: Survey, agreed: AgreedSets, source: SetsSource, progress: Progress | None) -> SitePlan:
+    def _agreed(
+        self,
+        survey: Survey,
+        agreed: AgreedSets,
+        source: SetsSource,
+        progress: Progress | None,
+        *,
+        with_others: bool = True,
+    ) -> SitePlan:
         from spoutline.planning.agreement.sets_for import agreed_plan
         from spoutline.planning.sets.context import PlanningContext
 
@@ -339,7 +350,7 @@ class AgreementService:
         if source is not SetsSource.AGREED and not set(agreed.labels) & {one.label for one in survey.positions}:
             wanted = f"these sets are of {agreed.site}: none of their positions is in the survey"
             raise InputFault((InputProblem("", "--sets", source.value, wanted),))
-        return agreed_plan(survey, agreed, source, context, progress)
+        return agreed_plan(survey, agreed, source, context, progress, with_others=with_others)
 
     def _built(self, site_plan: SitePlan) -> SitePlan:
         from spoutline.planning.agreement.sets_for import built_plan

@@ -9,10 +9,13 @@ from spoutline.model.agreed_sets import SetBasis, SetsFrom, SetsSource
 from spoutline.model.plan import SitePlan
 
 
-def sets_head(site_plan: SitePlan, words: Words) -> str:
-    """Return which sets a plan shows, and which of its positions rest on something else."""
+def sets_head(site_plan: SitePlan, words: Words, missing: Sequence[str] = ()) -> str:
+    """Return which sets a plan shows, and which of its positions rest on something else.
+
+    ``missing`` are positions that the plan leaves to their own.
+    """
     others = [plan.position.label for plan in site_plan.positions if plan.basis is SetBasis.NOT_AGREED]
-    return sets_text(site_plan.sets_from, others, words)
+    return sets_text(site_plan.sets_from, [*others, *missing], words)
 
 
 def sets_text(shown: SetsFrom, others: Sequence[str], words: Words) -> str:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
@@ -15,7 +16,7 @@ from spoutline.gui.models.plans import Plans
 from spoutline.gui.roles import Tone
 from spoutline.gui.session import Changed, Session
 from spoutline.gui.wording import tr
-from spoutline.model.agreed_sets import AgreedSets, SetsSource
+from spoutline.model.agreed_sets import AgreedSets, SetBasis, SetsSource
 from spoutline.model.plan import PositionPlan, SitePlan
 from spoutline.model.survey import Survey
 
@@ -54,6 +55,7 @@ class ShownSets(QObject):
         self._in_hand: SetsInHand | None = None
         self._judged_for: Survey | None = None
         self._by_label: dict[SetsSource, dict[str, PositionPlan]] = {}
+        self._marked: dict[str, tuple[PositionPlan, PositionPlan]] = {}  # of positions that are not agreed
         self._survey_id = session.stored.id
         self._version = 0
         session.changed.connect(self._on_changed)
@@ -143,17 +145,25 @@ class ShownSets(QObject):
         """Return what is shown of a position; None while it is being made or cannot be."""
         if self.source is SetsSource.PLAN:
             return self._plans.plan(label)
-        return self.plan_before(label) if self.is_ready else None
+        if self.source is SetsSource.AGREED:
+            return self.agreed_plan(label)
+        return self._by_label.get(SetsSource.BUILT, {}).get(label) if self.is_ready else None
 
     def plan_before(self, label: str) -> PositionPlan | None:
         """Return what was shown of a position before the survey changed."""
         if self.source is SetsSource.PLAN:
             return self._plans.plan_before(label)
-        return self._by_label.get(self.source, {}).get(label)
+        return self._by_label.get(self.source, {}).get(label) or self._plans.plan_before(label)
 
     def agreed_plan(self, label: str) -> PositionPlan | None:
-        """Return the agreed set of a position as judged today; None where there is none, or while it is judged."""
-        return self._by_label.get(SetsSource.AGREED, {}).get(label) if self.is_ready else None
+        """Return the agreed set of a position as judged today; None where nothing is agreed, or while it is judged.
+
+        A position that the agreement does not know shows its plan, marked so.
+        """
+        if self.agreed is None or not self.is_ready:
+            return None
+        judged = self._by_label.get(SetsSource.AGREED, {}).get(label)
+        return judged if judged is not None else self._not_agreed(label)
 
     def trouble(self, label: str) -> str:
         """Return why a position has nothing to show, in plain words; empty where nothing is wrong."""
@@ -170,9 +180,26 @@ class ShownSets(QObject):
         shown = self._shown
         if self.source is SetsSource.PLAN:
             return story.phrases.text["sets_planned"]
-        return sets_head(shown, story) if shown is not None else tr("Reading what hangs there…")
+        if shown is None:
+            return tr("Reading what hangs there…")
+        known = {one.position.label for one in shown.positions}
+        return sets_head(shown, story, [one for one in self._labels if one not in known])
 
     # inside
+
+    @property
+    def _labels(self) -> list[str]:
+        return [one.label for one in self._session.survey.positions]
+
+    def _not_agreed(self, label: str) -> PositionPlan | None:
+        """Return the plan of a position that the agreement does not know; the same object for the same plan."""
+        plan = self._plans.plan(label)
+        if plan is None:
+            return None
+        before = self._marked.get(label)
+        if before is None or before[0] is not plan:
+            self._marked[label] = (plan, replace(plan, basis=SetBasis.NOT_AGREED))
+        return self._marked[label][1]
 
     @property
     def _shown(self) -> SitePlan | None:
@@ -182,7 +209,7 @@ class ShownSets(QObject):
 
     def _take(self, found: SetsInHand, survey: Survey) -> None:
         line_before, doubts_before = self.line, self.doubts
-        self._in_hand, self._judged_for = found, survey
+        self._in_hand, self._judged_for, self._marked = found, survey, {}
         both = ((SetsSource.AGREED, found.agreed), (SetsSource.BUILT, found.built))
         self._by_label = {
             source: {one.position.label: one for one in site_plan.positions}
@@ -205,15 +232,15 @@ class ShownSets(QObject):
         self._tell_positions()
 
     def _tell_positions(self) -> None:
-        for position in self._session.survey.positions:
-            self.updated.emit(position.label)
+        for label in self._labels:
+            self.updated.emit(label)
 
     def _fail(self, fault: Exception) -> None:
         self._judged_for = self._session.survey
         self.told.emit(str(fault))
 
     def _on_planned(self, label: str) -> None:
-        if self.source is SetsSource.PLAN:
+        if self.source is SetsSource.PLAN or label not in self._by_label.get(self.source, {}):
             self.updated.emit(label)
 
     def _on_changed(self, what: Changed) -> None:

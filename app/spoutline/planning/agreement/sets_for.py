@@ -33,11 +33,14 @@ def agreed_plan(
     source: SetsSource,
     context: PlanningContext,
     progress: Progress | None = None,
+    *,
+    with_others: bool = True,
 ) -> SitePlan:
     """Return the plan of a survey that shows agreed sets.
 
     Each is judged by the survey and rules of today: one that breaks a must stays shown with what it breaks. Positions
-    that the agreement does not know are planned and marked so; those that it leaves out have no set.
+    that the agreement does not know are planned and marked so, or left to the caller without ``with_others``; those
+    that it leaves out have no set.
 
     Raises
     ------
@@ -50,7 +53,7 @@ def agreed_plan(
     known = {one.label: one for one in agreed.positions}
     others = tuple(one for one in survey.positions if one.label not in known)
     planned: Mapping[str, PositionPlan] = {}
-    if others:
+    if others and with_others:
         asked = survey.model_copy(update={"positions": others})
         rest = plan_site(asked, context.tables, context.parts, progress, steps=context.steps)
         planned = {plan.position.label: replace(plan, basis=SetBasis.NOT_AGREED) for plan in rest.positions}
@@ -62,7 +65,9 @@ def agreed_plan(
         if one.label in planned:
             plans.append(planned[one.label])
             continue
-        mine = known[one.label]
+        mine = known.get(one.label)
+        if mine is None:
+            continue
         key = (same_question(one), mine.set, mine.question)
         if key not in judged:
             judged[key] = _agreed_position(one, survey, mine, parts, context)

@@ -6,6 +6,7 @@ import dataclasses
 import json
 import types
 from enum import Enum
+from functools import cache
 from typing import Any, Union, get_args, get_origin, get_type_hints
 
 from spoutline.model.part import Part
@@ -22,6 +23,11 @@ def part_from_text(text: str) -> Part:
     return made
 
 
+@cache
+def _hints(kind: type) -> dict[str, Any]:
+    return get_type_hints(kind)
+
+
 def _made(hint: Any, value: Any) -> Any:  # noqa: ANN401 - the hints of a dataclass are of every kind
     """Return ``value``, as JSON gives it, as what ``hint`` says."""
     origin, inside = get_origin(hint), get_args(hint)
@@ -31,7 +37,7 @@ def _made(hint: Any, value: Any) -> Any:  # noqa: ANN401 - the hints of a datacl
     if origin in (tuple, frozenset):
         return origin(_made(inside[0], one) for one in value)
     if dataclasses.is_dataclass(hint) and isinstance(hint, type):
-        hints = get_type_hints(hint)
+        hints = _hints(hint)
         unknown = value.keys() - hints.keys()
         if unknown:
             raise ValueError(f"unknown: {', '.join(sorted(unknown))}")

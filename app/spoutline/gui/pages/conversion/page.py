@@ -21,7 +21,6 @@ from spoutline.gui.pages.conversion.lists import OwnCostsPanel, OwnSharesPanel
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.paper.printing import print_document
-from spoutline.gui.pages.sets_head import SetsHead
 from spoutline.gui.pages.survey.installed_panel import InstalledPanel
 from spoutline.gui.pages.survey.question_form import QuestionForm
 from spoutline.gui.session import Changed
@@ -106,7 +105,9 @@ class ConversionPage(QWidget):
         self.agree_button = QPushButton(tr("Agree on the &way shown…"), self)
         self.agree_button.setToolTip(tr("Agree on the sets of the way that the report follows, in bold above"))
         self.agree_button.clicked.connect(lambda _=False: self._agree())
-        row.addWidget(SetsHead(self._context, card), 1)
+        self.sets_label = plain_label("", "quiet", wraps=True)
+        self._context.sets.changed.connect(self._show_sets)
+        row.addWidget(self.sets_label, 1)
         row.addWidget(self.agree_button)
         card.body.addLayout(row)
         self.figures = NamedTexts(self)
@@ -185,6 +186,7 @@ class ConversionPage(QWidget):
 
     def _show_conversion(self, conversion: SiteConversion) -> None:
         self._conversion = conversion
+        self._show_sets()
         session = self._context.session
         words = session.workbench.converting().words(session.display)
         standing = conversion.standing.standing
@@ -213,6 +215,16 @@ class ConversionPage(QWidget):
         self._made_for = None
         self.state_label.setText(str(fault))
         self._notify(tr("The conversion could not be worked out: {reason}").format(reason=fault))
+
+    def _show_sets(self) -> None:
+        """Say which sets the report shows, and which the other papers."""
+        conversion, session = self._conversion, self._context.session
+        if conversion is None:
+            return
+        words = session.workbench.converting().words(session.display)
+        way = words.word(conversion.survey.conversion.follow)
+        head = self._context.sets.head(self._context.story)
+        self.sets_label.setText(tr("Sets of this report: {0}. Other papers: {1}.").format(way, head))
 
     def _agree(self) -> None:
         conversion, session = self._conversion, self._context.session
