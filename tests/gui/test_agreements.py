@@ -391,11 +391,13 @@ def assert_all_papers_name(
         workplace.show_installer()
         page.tabs.setCurrentWidget(page.record_panel)
         page.record_panel.refresh()
-        assert [row.planned for row in page.record_panel.fields._parts] == numbers, "the record names the same parts"
+        assert [row.planned.number for row in page.record_panel.fields._parts] == numbers, (
+            "the record names the same parts"
+        )
         page.tabs.setCurrentWidget(page.swap_panel)
         page.swap_panel.refresh()
         box = page.swap_panel.missing_box
-        assert [box.itemData(place) for place in range(box.count())] == numbers, "so does the question of a swap"
+        assert [box.itemData(place).number for place in range(box.count())] == numbers, "so does the question of a swap"
     return counted
 
 

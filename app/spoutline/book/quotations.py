@@ -152,6 +152,8 @@ class QuotationBook:
         of persons about options that leave hoses out; the revision keeps them.
         """
         _check_name(by)
+        for word in words:
+            _check_name(word.by, word.reason)
         with self._step(stored, QuotationStatus.ISSUED) as (session, row):
             revision = self._revision(session, row.id, row.revision)
             quotation = self._read(revision)
