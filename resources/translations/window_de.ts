@@ -296,6 +296,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>&amp;Price of one more part number</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>&amp;Put into the book</source>
    <translation type="unfinished" />
   </message>
@@ -4321,6 +4325,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>What stays, goes and comes, in which order, at what cost, with what effect on emissions.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>What stocking another part number is worth, in the currency of the site. Above 0 the sets of the whole station are chosen together, so that like positions get like parts.</source>
    <translation type="unfinished" />
   </message>
   <message>
