@@ -352,7 +352,7 @@ def kept_quotation(qtbot: QtBot, page: QuotationPage, folder: Path, number: str)
     path = folder / "terms.toml"
     path.write_text(TERMS.format(number=number), encoding="utf-8")
     QTest.keyClicks(page.panel.name_edit, "Odile")
-    page.use_terms(path)
+    page.terms.use_file(path)
     qtbot.mouseClick(page.panel.offer.make_button, Qt.MouseButton.LeftButton)
     qtbot.waitUntil(lambda: page.quotation is not None and not page.is_busy, timeout=120_000)
     qtbot.mouseClick(page.panel.offer.keep_button, Qt.MouseButton.LeftButton)
