@@ -32,6 +32,7 @@ if TYPE_CHECKING:
     from spoutline.model.limit import RuleTables
     from spoutline.model.plan import SitePlan
     from spoutline.model.survey import Survey
+    from spoutline.planning.agreement.handed_in import HandedIn
     from spoutline.planning.agreement.matching import AgreementLine, AgreementMatch
     from spoutline.planning.protocols import Progress
 
@@ -57,14 +58,6 @@ class ShownSets:
     """The sets asked for; ``notes`` tell of an agreement that may be the survey's and was not used."""
 
     site_plan: SitePlan
-    notes: tuple[str, ...] = ()
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class HandedIn:
-    """The sets that a conversion follows; None where it goes a way of its own."""
-
-    site_plan: SitePlan | None
     notes: tuple[str, ...] = ()
 
 
@@ -161,6 +154,8 @@ class AgreementService:
 
         Without a ``choice`` and an agreement there are none: the conversion goes the way that the survey names.
         """
+        from spoutline.planning.agreement.handed_in import HandedIn
+
         matched = self.match(survey) if choice is None else None
         if matched is not None and (matched.line is None or matched.line.agreed is None):
             together = survey.site.stock_price and survey.conversion.follow is OptionKind.GOOD_PRACTICE

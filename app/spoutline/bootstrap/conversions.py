@@ -16,7 +16,6 @@ if TYPE_CHECKING:
     from pathlib import Path
 
     from spoutline.book.book import Book
-    from spoutline.bootstrap.agreements import HandedIn
     from spoutline.bootstrap.phrase_tables import PhraseTables
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.explain.conversion.story import ConversionStory
@@ -28,6 +27,7 @@ if TYPE_CHECKING:
     from spoutline.model.programme import Programme
     from spoutline.model.survey import Survey
     from spoutline.model.vapour_figures import VapourTables
+    from spoutline.planning.agreement.handed_in import HandedIn
     from spoutline.planning.conversion.folder import OpenConverter
     from spoutline.planning.conversion.memory import ConversionMemory
     from spoutline.planning.conversion.programme import ProgrammeTerms
