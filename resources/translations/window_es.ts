@@ -296,10 +296,6 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>&amp;Price of one more part number</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>&amp;Put into the book</source>
    <translation type="unfinished" />
   </message>
@@ -2881,6 +2877,10 @@
   </message>
   <message>
    <source>Price of one</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Price of one &amp;more part number</source>
    <translation type="unfinished" />
   </message>
   <message>

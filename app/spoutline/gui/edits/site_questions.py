@@ -105,7 +105,7 @@ def site_questions(jurisdictions: tuple[Option, ...], currencies: tuple[Option, 
             path=("stock_price",),
             step=Step.SITE,
             group="Money",
-            title="&Price of one more part number",
+            title="Price of one &more part number",
             help="What stocking another part number is worth, in the currency of the site. Above 0 the sets of the "
             "whole station are chosen together, so that like positions get like parts.",
             source="Whoever orders and stocks the parts",
