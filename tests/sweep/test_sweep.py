@@ -11,8 +11,9 @@ from oracle.set_inspection import inspect_set
 from spoutline.bootstrap import Workbench
 from spoutline.explain.plan.story import Story
 from spoutline.model.finding import Severity, Verdict
-from spoutline.model.plan import PlanStatus, PositionPlan
+from spoutline.model.plan import HangingSet, PlanStatus, PositionPlan
 from spoutline.model.survey import Survey
+from spoutline.rules.chain.order import vehicle_side
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
 from sweep.combinations import BLENDS, JURISDICTIONS, combinations, survey_of
@@ -65,6 +66,7 @@ def _of_set(plan: PositionPlan, survey: Survey) -> list[str]:
     sum_of_prices = sum(link.part.price_minor(survey.site.currency) or 0 for link in chosen.links)
     if chosen.price_minor != sum_of_prices:
         found.append(f"price {chosen.price_minor} is not the sum of its parts, {sum_of_prices}")
+    found += _faces_what_hangs_below(chosen)
     broken = [
         f.rule_id
         for f in plan.chosen.findings
@@ -73,3 +75,16 @@ def _of_set(plan: PositionPlan, survey: Survey) -> list[str]:
     found += [f"the program itself finds {rule_id} broken" for rule_id in broken]
     found += [f"{c.id} fails" for c in plan.chosen.checks if c.severity is Severity.MUST and not c.passes]
     return [f"{text} in {chosen.numbers}" for text in found]
+
+
+def _faces_what_hangs_below(chosen: HangingSet) -> list[str]:
+    """The vehicle end faces the curb hose where one hangs below the breakaway, else the nozzle; common practice."""
+    found = []
+    slots = [link.slot.value for link in chosen.links]
+    for place, slot in enumerate(slots):
+        if slot in ("breakaway", "swivel_breakaway"):
+            owed = "curb_hose" if "curb_hose" in slots[place:] else "nozzle"
+            toward = vehicle_side(chosen, place)
+            if toward is None or toward <= place or slots[toward] != owed:
+                found.append(f"the vehicle end of {slot} does not face the {owed}")
+    return found

@@ -15,6 +15,7 @@ STUB_M: Final = 2.4 * MM  # how far a male thread stands out of its part
 _STUB_HALF: Final = 1.5 * MM
 _SOCKET_HALF: Final = 2.3 * MM
 _ARC_STEPS: Final = 14
+_ARROW_ACROSS_MM: Final = 6.2
 
 
 @dataclass(frozen=True, slots=True)
@@ -145,7 +146,7 @@ def _hose(frame: Frame, *, coaxial: bool) -> tuple[Shape, ...]:
 def _breakaway(frame: Frame) -> tuple[Shape, ...]:
     upper, lower = frame.box(3.6, 0.0, 0.48), frame.box(4.1, 0.52, 1.0)
     parting = frame.line(frame.at(-6.5, 0.5), frame.at(6.5, 0.5), weight=Weight.MEDIUM, dashed=True)
-    return (upper, lower, parting, *_arrow_down(frame, 6.2, 0.58, 0.98))
+    return (upper, lower, parting)
 
 
 def _swivel(frame: Frame) -> tuple[Shape, ...]:
@@ -155,7 +156,7 @@ def _swivel(frame: Frame) -> tuple[Shape, ...]:
 def _swivel_breakaway(frame: Frame) -> tuple[Shape, ...]:
     upper, lower = frame.box(3.6, 0.0, 0.42), frame.box(4.1, 0.46, 1.0)
     parting = frame.line(frame.at(-6.5, 0.44), frame.at(6.5, 0.44), weight=Weight.MEDIUM, dashed=True)
-    return (upper, lower, parting, *_turning(frame, 0.75), *_arrow_down(frame, 6.2, 0.52, 0.92))
+    return (upper, lower, parting, *_turning(frame, 0.75))
 
 
 def _adaptor(frame: Frame) -> tuple[Shape, ...]:
@@ -196,11 +197,14 @@ def _turning(frame: Frame, share: float) -> tuple[Shape, ...]:
     return (frame.line(*arc), frame.line(*head))
 
 
-def _arrow_down(frame: Frame, across_mm: float, top: float, bottom: float) -> tuple[Shape, ...]:
-    tip = frame.at(across_mm, bottom)
-    head = (Place(tip.x_m - 0.9 * MM, tip.y_m + 1.4 * MM), tip, Place(tip.x_m + 0.9 * MM, tip.y_m + 1.4 * MM))
+def vehicle_arrow(frame: Frame, toward: Frame) -> tuple[Shape, ...]:
+    """Return the arrow beside a breakaway's vehicle end: it points to the part drawn in ``toward``."""
+    is_below = toward.top_m < frame.top_m
+    start, end = (0.55, 0.95) if is_below else (0.45, 0.05)
+    tip, back_m = frame.at(_ARROW_ACROSS_MM, end), (1.4 if is_below else -1.4) * MM
+    head = (Place(tip.x_m - 0.9 * MM, tip.y_m + back_m), tip, Place(tip.x_m + 0.9 * MM, tip.y_m + back_m))
     return (
-        frame.line(frame.at(across_mm, top), tip, weight=Weight.MEDIUM),
+        frame.line(frame.at(_ARROW_ACROSS_MM, start), tip, weight=Weight.MEDIUM),
         frame.line(*head, weight=Weight.MEDIUM),
     )
 

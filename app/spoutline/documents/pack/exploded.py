@@ -14,6 +14,7 @@ from spoutline.documents.drawing.part_glyphs import (
     male_stub,
     outlet_glyph,
     part_glyph,
+    vehicle_arrow,
 )
 from spoutline.documents.drawing.shapes import (
     Anchor,
@@ -35,6 +36,8 @@ from spoutline.explain.plan.story import Story
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import Joint, JudgedSet, SetLink
 from spoutline.model.port import FlowPath, Gender, Seal
+from spoutline.rules.chain.order import vehicle_side
+from spoutline.rules.parts.figures import BREAKAWAY_SLOTS
 
 WIDTH_M: Final = 80 * MM
 WANTED_HEIGHT_M: Final = 104 * MM
@@ -74,8 +77,11 @@ def exploded_drawing(judged: JudgedSet, story: Story) -> Drawing:
     for joint, (upper, lower), letter in zip(judged.joints, pairwise(frames), _LETTERS, strict=False):
         shapes.extend(_joint_shapes(joint, upper, lower, letter, story))
     shapes.extend(_outlet_shapes(frames[0], story))
-    for link, frame in zip(links, frames[1:], strict=True):
+    for place, (link, frame) in enumerate(zip(links, frames[1:], strict=True)):
         shapes.extend(_part_shapes(link, frame, story))
+        toward = vehicle_side(judged.hanging_set, place)
+        if link.slot in BREAKAWAY_SLOTS and toward is not None:
+            shapes.extend(vehicle_arrow(frame, frames[1 + toward]))
     return Drawing(
         title=story.word(Word.EXPLODED),
         description=story.word(Word.EXPLODED_NOTE),

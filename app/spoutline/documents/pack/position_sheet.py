@@ -32,8 +32,14 @@ from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan, SitePlan
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import Slot
 from spoutline.model.survey import VapourStatus
+from spoutline.rules.chain.order import vehicle_side
 
 _HOSES = (Slot.WHIP_HOSE, Slot.CURB_HOSE)
+_ORIENTATIONS = {
+    Slot.WHIP_HOSE: Word.ORIENTATION_OUTLET,
+    Slot.CURB_HOSE: Word.ORIENTATION_WHIP,
+    Slot.NOZZLE: Word.ORIENTATION_NOZZLE,
+}
 _HEAD_SHARE = 0.82
 _DRAWING_SHARE = 0.46
 
@@ -145,8 +151,10 @@ def _orientation_blocks(hanging_set: HangingSet, story: Story) -> Iterator[Block
         data = link.part.breakaway
         if data is None:
             continue
-        at_nozzle = link.slot is Slot.SWIVEL_BREAKAWAY
-        text = story.word(Word.ORIENTATION_NOZZLE if at_nozzle else Word.ORIENTATION_WHIP)
+        toward = vehicle_side(hanging_set, number - 1)
+        if toward is None:
+            continue  # nothing hangs below it: the chain itself is refused elsewhere
+        text = story.word(_ORIENTATIONS[hanging_set.links[toward].slot])
         window = story.window(data.separation_minimum_n, data.separation_maximum_n, Dimension.FORCE)
         head = f"{story.word(Word.ORIENTATION)} ({number})"
         yield Paragraph(f"{head}: {text} {story.word(Word.SEPARATES)} {window}.", Role.NOTE)

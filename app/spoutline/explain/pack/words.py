@@ -95,6 +95,7 @@ class PackWord(StrEnum):
     ORIENTATION = "orientation"
     ORIENTATION_WHIP = "orientation_whip"
     ORIENTATION_NOZZLE = "orientation_nozzle"
+    ORIENTATION_OUTLET = "orientation_outlet"
     SEPARATES = "separates"
     REMOVED = "removed"
     STAYS = "stays"

@@ -12,6 +12,19 @@ from spoutline.rules.declared.registry import RuleId
 from spoutline.rules.verdicts import finding
 
 FITTING_SLOTS = (Slot.ADAPTOR, Slot.SPLITTER)
+_PULLED_SLOTS = (Slot.WHIP_HOSE, Slot.CURB_HOSE, Slot.NOZZLE)  # what a vehicle drags away, seen from a breakaway
+
+
+def vehicle_side(hanging_set: HangingSet, place: int) -> int | None:
+    """Return the place of what a breakaway's vehicle end faces: the next hose or nozzle from the dispenser outward.
+
+    Swivels and adaptors between do not count. None where nothing hangs below.
+
+    Parameters: ``hanging_set``, the chain from the dispenser; ``place`` of the breakaway in it, counted from 0.
+    Source: common practice, no source.
+    """
+    below = range(place + 1, len(hanging_set.links))
+    return next((at for at in below if hanging_set.links[at].slot in _PULLED_SLOTS), None)
 
 
 def set_findings(hanging_set: HangingSet, requirement: Requirement, tables: RuleTables) -> tuple[Finding, ...]:
