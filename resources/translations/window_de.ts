@@ -1484,6 +1484,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Fields that could not be read, to be filled in here: {0}</source>
+   <translation>Felder, die nicht lesbar waren und hier auszufüllen sind: {0}</translation>
+  </message>
+  <message>
    <source>Figures of a described part</source>
    <translation type="unfinished" />
   </message>

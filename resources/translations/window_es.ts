@@ -1484,6 +1484,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Fields that could not be read, to be filled in here: {0}</source>
+   <translation>Campos que no se pudieron leer y que hay que rellenar aquí: {0}</translation>
+  </message>
+  <message>
    <source>Figures of a described part</source>
    <translation type="unfinished" />
   </message>

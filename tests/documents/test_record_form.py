@@ -34,6 +34,7 @@ from spoutline.model.record import (
     ItemResult,
     PartChange,
     PhotoNote,
+    ReadingVerdict,
     RecordEntry,
     RecordItemId,
 )
@@ -122,6 +123,7 @@ def test_a_bare_number_takes_the_unit_of_the_form() -> None:
         (Language.FRENCH, "20,8 mm", 0.0208),
         (Language.GERMAN, "20.8", 0.0208),
         (Language.SPANISH, "20.8", 0.0208),
+        (Language.SPANISH, "20,8", 0.0208),
     ],
 )
 def test_the_decimal_sign_of_the_language_is_understood(language: Language, text: str, si: float) -> None:
@@ -134,36 +136,91 @@ def test_the_decimal_sign_of_the_language_is_understood(language: Language, text
     ("field", "text", "words_of_it"),
     [
         (BOND, "1,500", "decimal point"),  # a thousand and a half, or one and a half: not guessed
-        (BOND, "low", "number"),
+        (BOND, "low", "OL for an open circuit"),
         (BOND, "-5", "zero or more"),
         (BOND, "5 mm", "units"),
-        (FLOW, "1e999", ""),
+        (FLOW, "1e999", "number"),
+        (FLOW, "OL", "number"),  # no flow meter shows it
         (LEAK, "perhaps", "passed"),
         (field_name(1, FormField.DONE_ON), "1.12.2026", "YYYY-MM-DD"),
         (field_name(1, FormField.DONE_BY), "x" * 201, "200 characters"),
-        (part_field(1, 2, PartField.FITTED), "QW-B9", "why"),
-        (field_name(1, FormField.TAG), "spoutline:site=x", "code"),
+        (field_name(1, FormField.LANGUAGE), "xx", "as the form was printed"),
+        (field_name(1, FormField.PLANNED), "[1", "as the form was printed"),
     ],
 )
-def test_a_field_that_cannot_be_used_is_named_with_what_would_be_right(field: str, text: str, words_of_it: str) -> None:
-    with pytest.raises(InputFault) as caught:
-        read(filled(printed(), **{field: text}))
-    fields = {problem.field for problem in caught.value.problems}
-    named = field if field != part_field(1, 2, PartField.FITTED) else part_field(1, 2, PartField.REASON)
-    assert named in fields
-    assert all(problem.place == "filled.pdf" for problem in caught.value.problems)
-    assert words_of_it in " ".join(str(problem) for problem in caught.value.problems)
+def test_a_field_that_cannot_be_used_is_asked_for_again_and_refuses_nothing_else(
+    field: str, text: str, words_of_it: str
+) -> None:
+    note = item_field(1, RecordItemId.LEAK, ItemField.NOTE)
+    record = read(filled(printed(), **{note: "dry", field_name(1, FormField.LICENCE): "HF-1", field: text}))
+    (asked,) = record.unread
+    assert (asked.field, asked.value) == (field, text)
+    assert words_of_it in asked.wanted
+    leak = record.entry(RecordItemId.LEAK)
+    assert leak is not None
+    assert (leak.note, record.licence) == ("dry", "HF-1")
+    plan = factory.site_plan(factory.fitting_plan())
+    judged = judged_record(record, record_items(plan.positions[0]), {})
+    assert not judged.is_clear
+    paper = text_of(record_pdf(plan, words(), (judged,), {}))
+    assert "asked for again:" in paper
+    assert field in paper
 
 
-def test_a_point_that_may_group_thousands_is_refused_where_the_comma_is_the_decimal_sign() -> None:
-    with pytest.raises(InputFault, match="decimal comma"):
-        read(filled(printed(Language.GERMAN), **{BOND: "1.500"}))
+def test_a_part_fitted_without_a_reason_is_kept_and_its_reason_asked_for() -> None:
+    record = read(filled(printed(), **{part_field(1, 2, PartField.FITTED): "QW-B9"}))
+    assert record.changes == (PartChange(planned="QW-B7", fitted=("QW-B9",), reason=ChangeReason.NOT_STATED),)
+    assert [one.field for one in record.unread] == [part_field(1, 2, PartField.REASON)]
+
+
+def test_a_page_whose_position_cannot_be_told_leaves_the_others_and_is_named() -> None:
+    bad = {field_name(1, FormField.TAG): "spoutline:site=x", item_field(2, RecordItemId.BOND, ItemField.READING): "700"}
+    (record,) = records_from_form(filled(printed(count=2), **bad), "filled.pdf")
+    assert record.position == "2A"
+    assert record.entry(RecordItemId.BOND) == RecordEntry(item=RecordItemId.BOND, reading=700.0)
+    assert field_name(1, FormField.TAG) in [one.field for one in record.unread]
+    with pytest.raises(InputFault, match="code"):
+        read(filled(printed(), **{field_name(1, FormField.TAG): "spoutline:site=x"}))
+
+
+@pytest.mark.parametrize(
+    ("text", "reading", "shown"),
+    [
+        # what multimeters show for an open circuit or beyond their range: common practice, no source
+        ("OL", None, "OL (open circuit)"),
+        ("O.L", None, "OL (open circuit)"),
+        ("∞", None, "OL (open circuit)"),
+        ("> 10 MΩ", 1e7, "> 10000000 Ω"),
+        (">10M", 1e7, "> 10000000 Ω"),
+    ],
+)
+def test_an_open_circuit_is_a_reading_out_of_limit(text: str, reading: float | None, shown: str) -> None:
+    record = read(filled(printed(), **{BOND: text}))
+    assert record.unread == ()
+    assert record.entry(RecordItemId.BOND) == RecordEntry(item=RecordItemId.BOND, reading=reading, over_range=True)
+    plan = factory.site_plan(factory.fitting_plan())
+    judged = judged_record(record, record_items(plan.positions[0]), {})
+    assert next(one.verdict for one in judged.entries if one.item.id is RecordItemId.BOND) is ReadingVerdict.OUTSIDE
+    assert shown in text_of(record_pdf(plan, words(), (judged,), {}))
+
+
+def test_a_meter_prefix_without_a_unit_is_of_ohms() -> None:
+    # the prefixes of the SI brochure: k is 1000, M is 1000000
+    for text, ohm in (("90k", 9e4), ("0.5 M", 5e5)):
+        assert read(filled(printed(), **{BOND: text})).entry(RecordItemId.BOND) == RecordEntry(
+            item=RecordItemId.BOND, reading=ohm
+        )
+
+
+def test_what_may_group_thousands_is_asked_again_where_the_language_leaves_it_open() -> None:
+    for language, text in ((Language.GERMAN, "1.500"), (Language.SPANISH, "1,500")):
+        record = read(filled(printed(language), **{BOND: text}))
+        assert [(one.field, one.value) for one in record.unread] == [(BOND, text)]
 
 
 def test_all_faults_come_at_once() -> None:
-    with pytest.raises(InputFault) as caught:
-        read(filled(printed(), **{BOND: "low", FLOW: "much", LEAK: "well"}))
-    assert len(caught.value.problems) == 3
+    record = read(filled(printed(), **{BOND: "low", FLOW: "much", LEAK: "well"}))
+    assert {one.field for one in record.unread} == {BOND, FLOW, LEAK}
 
 
 @pytest.mark.parametrize(

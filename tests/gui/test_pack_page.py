@@ -131,6 +131,16 @@ def test_a_kept_record_is_in_the_book_as_entered(page: InstallerPage, bench: Wor
     assert (stored.done_by, stored.done_on) == ("Ada Quill", date(2026, 12, 1))
 
 
+def test_an_open_circuit_is_entered_as_the_meter_shows_it(page: InstallerPage, bench: Workbench) -> None:
+    show_record(page)
+    field(page, "reading_bond").setText("OL")
+    assert "OUT OF LIMIT" in verdict_of(page, RecordItemId.BOND)
+    page.record_panel.keep()
+    bond = bench.packing().records().commissioning("Maple Ferry Fuels", "A1")[-1].record.entry(RecordItemId.BOND)
+    assert bond is not None
+    assert (bond.reading, bond.over_range) == (None, True)
+
+
 def test_another_part_needs_a_reason_and_a_number_of_the_catalogue(page: InstallerPage) -> None:
     show_record(page)
     field(page, "fitted_1").setText("TH-W999")
@@ -149,6 +159,7 @@ def test_a_filled_form_shows_on_screen_before_it_is_kept(page: InstallerPage, be
     for one in writer.pages:
         values = {
             "p1_spout_reading": "20,9",
+            "p1_bond_reading": "mittel",
             "p1_leak_result": "failed",
             "p1_remarks": "hose wet",
             "p2_done_by": "Bo Fen",
@@ -160,10 +171,12 @@ def test_a_filled_form_shows_on_screen_before_it_is_kept(page: InstallerPage, be
     assert field(page, "reading_spout").text() == "20.9 mm"
     assert "OUT OF LIMIT" in verdict_of(page, RecordItemId.LEAK)
     assert page.record_panel.fields.remarks_edit.toPlainText() == "hose wet"
-    assert "A2" in page.record_panel.state_label.text()
     session.look_at("A2")
     assert field(page, "record_done_by").text() == "Bo Fen"
     session.look_at("A1")
+    assert field(page, "reading_bond").text() == "mittel"
+    assert "bond_reading" in page.record_panel.state_label.text()
+    assert "number" in verdict_of(page, RecordItemId.BOND)
     page.record_panel.read_form(tmp_path / "none.pdf")
     assert "none.pdf" in page.record_panel.state_label.text()
 

@@ -201,13 +201,14 @@ def _check_sets(records: Sequence[CommissioningRecord], site_plan: SitePlan) -> 
 
 def _is_filled(record: CommissioningRecord) -> bool:
     """Say whether somebody wrote into a form; the page of a position where nobody was is no record."""
-    return bool(record.entries or record.changes or record.done_on or record.done_by)
+    return bool(record.entries or record.changes or record.done_on or record.done_by or record.unread)
 
 
 def record_lines(judged: JudgedRecord, story: Story) -> Iterator[str]:
     """Return a record as lines of text: position, then each item with reading, limit and verdict."""
     from spoutline.documents.pack.commissioning_form import limit_text
-    from spoutline.documents.pack.record_sheet import entered_text, verdict_text
+    from spoutline.documents.pack.record_sheet import entered_text, unread_text, verdict_text
+    from spoutline.explain.pack.words import PackWord
 
     record = judged.record
     yield f"{record.site}, {record.position} ({record.plan_revision})"
@@ -216,6 +217,8 @@ def record_lines(judged: JudgedRecord, story: Story) -> Iterator[str]:
             limit = limit_text(one.item, story)
             shown = f"{entered_text(one, story)} ({limit})" if limit else entered_text(one, story)
             yield f"  {verdict_text(one.verdict, story)}: {story.word(one.item.id)}: {shown}"
+    for field in record.unread:
+        yield f"  ? {story.word(PackWord.ASKED_AGAIN)}: {unread_text(field, story)}"
     for change in record.changes:
         yield f"  {change.planned} → {', '.join(map(str, change.fitted)) or '–'}: {story.word(change.reason)}"
 

@@ -70,6 +70,7 @@ class ChangeReason(StrEnum):
     DRIVE_OFF = "drive_off"
     WEAR = "wear"
     LEAK = "leak"
+    NOT_STATED = "not_stated"  # a form was kept without one; nobody chooses it
 
 
 WEAR_REASONS = (ChangeReason.DRIVE_OFF, ChangeReason.WEAR, ChangeReason.LEAK, ChangeReason.DAMAGED)
@@ -123,8 +124,19 @@ class RecordEntry(_Document):
 
     item: RecordItemId
     reading: float | None = Field(None, description="Reading, SI.")
+    over_range: bool = Field(
+        False, description="The meter showed an open circuit, or more than `reading`; such an entry is out of limit."
+    )
     result: ItemResult | None = Field(None, description="Result of the trial.")
     note: Words = ""
+
+
+class UnreadField(_Document):
+    """A field of a form that could not be read, as it was written: it is asked for again."""
+
+    field: Words = Field(description="Name of the field in the form.")
+    value: LongWords = Field("", description="What was written there.")
+    wanted: LongWords = Field(description="What would be right.")
 
 
 class PhotoNote(_Document):
@@ -154,6 +166,7 @@ class CommissioningRecord(_Document):
     licence: Words = Field("", description="License of who did the work.")
     signed_by: Words = Field("", description="Name typed as signature.")
     remarks: LongWords = ""
+    unread: tuple[UnreadField, ...] = Field((), max_length=400, description="Fields of the form that are asked again.")
     catalogue_edition: Words = Field("", description="Catalog that the parts are of; empty in records of old.")
 
     @property
@@ -223,5 +236,6 @@ class JudgedRecord:
 
     @property
     def is_clear(self) -> bool:
-        """True where nothing is out of limit and nothing is open."""
-        return all(one.verdict in (ReadingVerdict.WITHIN, ReadingVerdict.UNUSUAL) for one in self.entries)
+        """True where nothing is out of limit, open, or asked for again."""
+        sound = (ReadingVerdict.WITHIN, ReadingVerdict.UNUSUAL)
+        return not self.record.unread and all(one.verdict in sound for one in self.entries)

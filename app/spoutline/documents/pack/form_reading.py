@@ -1,10 +1,9 @@
-"""A filled commissioning form read back into records; every field that cannot be used is named."""
+"""A filled commissioning form read back into records; a field that cannot be used is kept as written and named."""
 
 from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import replace
 from datetime import date
 from io import BytesIO
 from typing import TYPE_CHECKING, Any, Final
@@ -35,17 +34,15 @@ from spoutline.model.record import (
     PartChange,
     RecordEntry,
     RecordItemId,
+    UnreadField,
 )
 from spoutline.units.accepted import UnitSystem
-from spoutline.units.quantities import parse
+from spoutline.units.meter_readings import MeterReading, parse_reading
 
 if TYPE_CHECKING:
     from pypdf import PdfReader
 
 _TAG_FIELD = re.compile(r"p([0-9]{1,5})_tag")
-_COMMA_LANGUAGES: Final = frozenset({Language.GERMAN, Language.FRENCH})
-# in these languages 1.250 may be a thousand and more, so it is not guessed
-_GROUPED: Final = re.compile(r"\d\.\d{3}(?!\d)")
 _LONGEST_LINE: Final = 200
 _LONGEST_NUMBER: Final = 60
 _MOST_NUMBERS: Final = 6
@@ -53,12 +50,16 @@ _BETWEEN_NUMBERS: Final = re.compile(r"[\s,;+]+")
 _LEFT_OUT: Final = "-"
 _UNMADE: Final = ("", NOT_CHOSEN)
 _LONGEST_TEXT: Final = 4000
+_MOST_UNREAD: Final = 400
 
 
 def records_from_form(
     pdf: bytes, place: str, read_refs: Callable[[str], tuple[PartRef, ...]] | None = None
 ) -> tuple[CommissioningRecord, ...]:
     """Return the record of each position of a filled form, in the order of its pages.
+
+    A field that cannot be read refuses nothing else: it stands in ``unread`` of its record, to be asked for again. So
+    does the code of a page that cannot be told, in the first record of the form.
 
     Parameters
     ----------
@@ -72,7 +73,7 @@ def records_from_form(
     Raises
     ------
     InputFault
-        It is no form of this program, or fields cannot be used: all of them are named.
+        It is no form of this program, or no page of it says which position it is of.
     """
     values = _field_values(pdf, place)
     numbers = sorted(int(found[1]) for name in values if (found := _TAG_FIELD.fullmatch(name)))
@@ -82,12 +83,15 @@ def records_from_form(
     if len(numbers) > BOUNDS.form_positions:
         wanted = f"a form of at most {BOUNDS.form_positions} positions is read"
         raise InputFault((InputProblem(place, "form", f"{len(numbers)} positions", wanted),))
-    problems: list[InputProblem] = []
     read = read_refs or _bare_refs
-    readers = (_PositionReader(values, number, place, problems, read) for number in numbers)
-    records = [record for reader in readers if (record := reader.record()) is not None]
-    if problems:
-        raise InputFault(tuple(problems))
+    readers = [_PositionReader(values, number, read) for number in numbers]
+    pages = [(reader, reader.record()) for reader in readers]
+    records = [record for _, record in pages if record is not None]
+    lost = tuple(one for reader, record in pages if record is None for one in reader.unread)
+    if not records:
+        raise InputFault(tuple(InputProblem(place, one.field, repr(one.value), one.wanted) for one in lost))
+    if lost:
+        records[0] = records[0].model_copy(update={"unread": (*records[0].unread, *lost)[:_MOST_UNREAD]})
     return tuple(records)
 
 
@@ -148,19 +152,15 @@ class _PositionReader:
         self,
         values: Mapping[str, str],
         number: int,
-        place: str,
-        problems: list[InputProblem],
         read_refs: Callable[[str], tuple[PartRef, ...]],
     ) -> None:
         self._read_refs = read_refs
         self._values = values
         self._number = number
-        self._place = place
-        self._problems = problems
+        self.unread: list[UnreadField] = []
 
     def record(self) -> CommissioningRecord | None:
-        """Return the record; None where a problem was found."""
-        before = len(self._problems)
+        """Return the record with what could not be read; None where the page does not say what it is of."""
         tag = self._tag()
         language = self._choice(field_name(self._number, FormField.LANGUAGE), Language)
         system = self._choice(field_name(self._number, FormField.UNITS), UnitSystem)
@@ -179,7 +179,7 @@ class _PositionReader:
                 ("remarks", FormField.REMARKS, _LONGEST_TEXT),
             )
         }
-        if tag is None or len(self._problems) > before:
+        if tag is None:
             return None
         return self._made(
             site=tag.site,
@@ -193,6 +193,7 @@ class _PositionReader:
             licence=people["licence"],
             signed_by=people["signed_by"],
             remarks=people["remarks"],
+            unread=tuple(self.unread[:_MOST_UNREAD]),
         )
 
     def _made(self, **answers: object) -> CommissioningRecord | None:
@@ -208,15 +209,21 @@ class _PositionReader:
         return self._values.get(field_name(self._number, field), "")
 
     def _report(self, field: str, value: str, wanted: str) -> None:
-        self._problems.append(InputProblem(self._place, field, repr(value), wanted))
+        """Keep what was written in a field, without what does not show, with what would be right."""
+        shown = "".join(sign if sign.isprintable() else " " for sign in value)[:_LONGEST_TEXT]
+        self.unread.append(UnreadField(field=field, value=shown, wanted=wanted[:_LONGEST_TEXT]))
 
     def _tag(self) -> PositionTag | None:
         try:
             return tag_from_text(self._get(FormField.TAG))
         except InputFault as fault:
             name = field_name(self._number, FormField.TAG)
-            self._problems.extend(replace(one, place=self._place, field=name) for one in fault.problems)
+            self._report_all(name, self._get(FormField.TAG), fault)
             return None
+
+    def _report_all(self, name: str, text: str, fault: InputFault) -> None:
+        for one in fault.problems:
+            self._report(name, text, one.wanted)
 
     def _planned(self) -> tuple[PartRef, ...]:
         written = self._get(FormField.PLANNED)
@@ -224,7 +231,7 @@ class _PositionReader:
             return planned_refs(written)
         except ValueError:
             name = field_name(self._number, FormField.PLANNED)
-            self._report(name, written[:60], "the planned parts must stand here as the form was printed")
+            self._report(name, written, "the planned parts must stand here as the form was printed")
             return ()
 
     def _choice(self, name: str, members: type[Language] | type[UnitSystem]) -> str:
@@ -241,30 +248,23 @@ class _PositionReader:
         note = self._line(note_name, self._values.get(note_name, ""), _LONGEST_LINE)
         if reading is None and result is None and not note:
             return None
-        return RecordEntry(item=item, reading=reading, result=result, note=note)
+        value, over = (reading.value, reading.over_range) if reading is not None else (None, False)
+        return RecordEntry(item=item, reading=value, over_range=over, result=result, note=note)
 
-    def _reading(self, item: RecordItemId, language: str, system: str) -> float | None:
+    def _reading(self, item: RecordItemId, language: str, system: str) -> MeterReading | None:
         name = item_field(self._number, item, ItemField.READING)
         text = self._values.get(name, "")
         dimension = READING_DIMENSIONS.get(item)
-        if not text or dimension is None or system not in list(UnitSystem):
+        if not text or dimension is None:
             return None
-        if language in _COMMA_LANGUAGES and _GROUPED.search(text):
-            self._report(name, text, "write a decimal comma and no thousands separator")
+        if system not in list(UnitSystem) or language not in list(Language):
+            self._report(name, text, "write it again with its unit: the form does not say its units and language")
             return None
-        written = text
-        # a single comma with no point is the decimal sign of these languages; anything else is left to be refused
-        if language in _COMMA_LANGUAGES and text.count(",") == 1 and "." not in text:
-            written = text.replace(",", ".")
         try:
-            value = parse(written, dimension, UnitSystem(system), field=name)
+            return parse_reading(text, dimension, UnitSystem(system), Language(language), field=name)
         except InputFault as fault:
-            self._problems.extend(replace(one, place=self._place, value=repr(text)) for one in fault.problems)
+            self._report_all(name, text, fault)
             return None
-        if value < 0:
-            self._report(name, text, "a reading of zero or more is needed")
-            return None
-        return value
 
     def _result(self, item: RecordItemId) -> ItemResult | None:
         name = item_field(self._number, item, ItemField.RESULT)
@@ -280,7 +280,11 @@ class _PositionReader:
     def _change(self, place: int, planned: PartRef) -> PartChange | None:
         name = part_field(self._number, place, PartField.FITTED)
         written = self._line(name, self._values.get(name, ""), _LONGEST_LINE)
-        fitted = () if written.strip() == _LEFT_OUT else self._read_refs(written)
+        try:
+            fitted = () if written.strip() == _LEFT_OUT else self._read_refs(written)
+        except InputFault as fault:
+            self._report_all(name, written, fault)
+            return None
         reason_name = part_field(self._number, place, PartField.REASON)
         reason = self._values.get(reason_name, "")
         if not written.strip() or (len(fitted) == 1 and fitted[0].names(planned)):
@@ -290,10 +294,10 @@ class _PositionReader:
                 name, written, f"write at most {_MOST_NUMBERS} part numbers, or {_LEFT_OUT} where none is fitted"
             )
             return None
-        known = [one.value for one in ChangeReason]
+        known = [one.value for one in ChangeReason if one is not ChangeReason.NOT_STATED]
         if reason not in known:
             self._report(reason_name, reason, f"say why {written} was fitted: one of {', '.join(known)}")
-            return None
+            reason = ChangeReason.NOT_STATED
         return PartChange(planned=planned, fitted=fitted, reason=ChangeReason(reason))
 
     def _day(self) -> date | None:
@@ -309,9 +313,9 @@ class _PositionReader:
 
     def _line(self, name: str, text: str, most: int) -> str:
         if len(text) > most:
-            self._report(name, f"{text[:40]}…", f"write at most {most} characters")
+            self._report(name, text, f"write at most {most} characters")
             return ""
         if told := hidden_sign(text):
-            self._report(name, text[:40], told)
+            self._report(name, text, told)
             return ""
         return text

@@ -7,6 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 
 from spoutline.documents.content.blocks import (
     Block,
+    Bullets,
     Column,
     Emphasis,
     Heading,
@@ -18,11 +19,19 @@ from spoutline.documents.content.blocks import (
     SignatureLines,
     Table,
 )
-from spoutline.documents.pack.commissioning_form import expected_text, limit_text, reading_text
+from spoutline.documents.pack.commissioning_form import expected_text, limit_text
 from spoutline.explain.pack.words import PackWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
-from spoutline.model.record import CommissioningRecord, JudgedEntry, JudgedRecord, ReadingVerdict
+from spoutline.model.record import (
+    CommissioningRecord,
+    JudgedEntry,
+    JudgedRecord,
+    ReadingVerdict,
+    RecordItemId,
+    UnreadField,
+)
+from spoutline.units.meter_readings import MeterReading, reading_as_written
 
 _MARKS = {
     ReadingVerdict.WITHIN: "✓",
@@ -42,6 +51,9 @@ def record_blocks(judged: JudgedRecord, photos: Mapping[str, bytes], story: Stor
     yield sets_note
     if any(one.verdict is ReadingVerdict.OUTSIDE for one in judged.entries):
         yield Paragraph(f"✗ {story.word(Word.OUT_OF_LIMIT)}")
+    if record.unread:
+        yield Paragraph(f"? {story.word(Word.ASKED_AGAIN)}:")
+        yield Bullets(tuple(unread_text(one, story) for one in record.unread))
     yield _entries_table(judged, story)
     yield Heading(story.word(Word.AS_BUILT), 2)
     yield from _parts_blocks(record, story)
@@ -70,11 +82,20 @@ def entered_text(one: JudgedEntry, story: Story) -> str:
     if entry is None:
         return story.word(Word.NOT_ENTERED)
     parts = []
-    if entry.reading is not None and one.item.dimension is not None:
-        parts.append(reading_text(entry.reading, one.item.dimension, story.display))
+    if one.item.dimension is not None and (entry.reading is not None or entry.over_range):
+        reading = MeterReading(value=entry.reading, over_range=entry.over_range)
+        shown = reading_as_written(reading, one.item.dimension, story.display)
+        parts.append(shown if entry.reading is not None else f"{shown} ({story.word(Word.OPEN_CIRCUIT)})")
     if entry.result is not None:
         parts.append(story.word(entry.result))
     return ", ".join(parts) or story.word(Word.NOT_ENTERED)
+
+
+def unread_text(one: UnreadField, story: Story) -> str:
+    """Return a field that is asked for again: what it is of, its name in the form, what stood there, what is right."""
+    item = next((item for item in RecordItemId if f"_{item.value}_" in one.field), None)
+    title = f"{story.word(item)} ({one.field})" if item is not None else one.field
+    return f"{title} = {one.value!r}: {one.wanted}"
 
 
 def verdict_text(verdict: ReadingVerdict, story: Story) -> str:

@@ -132,6 +132,8 @@ class PackWord(StrEnum):
     NO_CHANGES = "no_changes"
     NOT_ENTERED = "not_entered"
     OUT_OF_LIMIT = "out_of_limit"
+    ASKED_AGAIN = "asked_again"
+    OPEN_CIRCUIT = "open_circuit"
     INSPECTION = "inspection"
     INSPECTION_LEAD = "inspection_lead"
     EVERY = "every"

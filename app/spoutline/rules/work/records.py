@@ -50,8 +50,8 @@ def record_items(plan: PositionPlan) -> tuple[RecordItem, ...]:
 def judged_entry(item: RecordItem, entry: RecordEntry | None, band: ReadingBand | None) -> ReadingVerdict:
     """Return what is to be said of an entry at once.
 
-    A failed trial or a reading outside a limit is ``OUTSIDE``; nothing entered, or a trial not done, is ``OPEN``; a
-    reading inside its limits but further from the computed value than ``band`` allows is ``UNUSUAL``.
+    A failed trial, an open circuit or a reading outside a limit is ``OUTSIDE``; nothing entered, or a trial not done,
+    is ``OPEN``; a reading inside its limits but further from the computed value than ``band`` allows is ``UNUSUAL``.
     """
     if entry is not None and entry.result is ItemResult.FAILED:
         return ReadingVerdict.OUTSIDE
@@ -60,6 +60,12 @@ def judged_entry(item: RecordItem, entry: RecordEntry | None, band: ReadingBand 
     if item.dimension is None:
         passed = entry is not None and entry.result is ItemResult.PASSED
         return ReadingVerdict.WITHIN if passed else ReadingVerdict.OPEN
+    return _judged_reading(entry, item, band)
+
+
+def _judged_reading(entry: RecordEntry | None, item: RecordItem, band: ReadingBand | None) -> ReadingVerdict:
+    if entry is not None and entry.over_range:
+        return ReadingVerdict.OUTSIDE
     if entry is None or entry.reading is None:
         return ReadingVerdict.OPEN
     if _is_outside(entry.reading, item):

@@ -10,8 +10,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QPlainTextEdit, QVBoxLayout, QWidget
 
 from spoutline.book.survey_faults import made
-from spoutline.documents.pack.commissioning_form import expected_text, limit_text, reading_text
-from spoutline.documents.pack.record_sheet import verdict_text
+from spoutline.documents.pack.commissioning_form import expected_text, limit_text
+from spoutline.documents.pack.record_sheet import unread_text, verdict_text
 from spoutline.explain.plan.story import Story
 from spoutline.gui.pages.context import Context
 from spoutline.gui.waiting import wait_for
@@ -22,6 +22,7 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
 from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.plan import PositionPlan
+from spoutline.model.quantity import Dimension
 from spoutline.model.record import (
     SWAP_REASONS,
     ChangeReason,
@@ -34,7 +35,7 @@ from spoutline.model.record import (
     RecordItem,
 )
 from spoutline.planning.sets.plan_site import fingerprint_of
-from spoutline.units.quantities import parse
+from spoutline.units.meter_readings import MeterReading, parse_reading, reading_as_written
 
 _LEFT_OUT = "-"
 
@@ -221,17 +222,21 @@ class RecordFields(QWidget):
 
     def _entry(self, row: _ItemRow) -> RecordEntry | None:
         """Return what a row holds; None for nothing. Raise ``InputFault`` for a text that is no reading."""
-        reading, result = None, row.result.currentData() if row.result is not None else None
+        reading, result = MeterReading(value=None), row.result.currentData() if row.result is not None else None
         if row.reading is not None and row.reading.text().strip() and row.item.dimension is not None:
-            system = self._context.session.display.system
-            reading = parse(row.reading.text(), row.item.dimension, system, field=row.item.id.value)
-            if reading < 0:
-                wanted = "a reading of zero or more is needed"
-                raise InputFault((InputProblem("", row.item.id.value, repr(row.reading.text()), wanted),))
+            system, language = self._context.session.display.system, Language(self._story().phrases.language)
+            reading = parse_reading(row.reading.text(), row.item.dimension, system, language, field=row.item.id.value)
         note = row.note.text().strip()
-        if reading is None and result is None and not note:
+        if reading == MeterReading(value=None) and result is None and not note:
             return None
-        return made(RecordEntry, item=row.item.id, reading=reading, result=result, note=note)
+        return made(
+            RecordEntry,
+            item=row.item.id,
+            reading=reading.value,
+            over_range=reading.over_range,
+            result=result,
+            note=note,
+        )
 
     def _change(self, row: _PartRow) -> PartChange | None:
         written = row.fitted.text().strip()
@@ -275,21 +280,30 @@ class RecordFields(QWidget):
                 row.fitted.setText(", ".join(map(str, fitted)) or _LEFT_OUT)
                 row.reason.setCurrentIndex(row.reason.findData(ChangeReason(reason)))
 
+    def _read_text(self, entry: RecordEntry | None, dimension: Dimension) -> str:
+        if entry is None:
+            return ""
+        reading = MeterReading(value=entry.reading, over_range=entry.over_range)
+        return reading_as_written(reading, dimension, self._context.session.display)
+
+    def unread_texts(self, record: CommissioningRecord) -> tuple[str, ...]:
+        """Return what a form asks for again, in words."""
+        return tuple(unread_text(one, self._story()) for one in record.unread)
+
     def show_record(self, record: CommissioningRecord) -> None:
         """Show a record read from a form, to be looked over before it is kept."""
-        session = self._context.session
+        # a reading that could not be read stands in its field as it was written, marked, to be put right
+        unread = {one.field.split("_", 1)[-1].removesuffix("_reading"): one.value for one in record.unread}
         for row in self._items:
             entry = record.entry(row.item.id)
             if row.reading is not None and row.item.dimension is not None:
-                shown = entry is not None and entry.reading is not None
-                text = reading_text(entry.reading, row.item.dimension, session.display) if shown else ""  # type: ignore[union-attr, arg-type]
-                row.reading.setText(text)
+                row.reading.setText(unread.get(row.item.id.value, "") or self._read_text(entry, row.item.dimension))
             if row.result is not None:
                 row.result.setCurrentIndex(max(0, row.result.findData(entry.result if entry else None)))
             row.note.setText(entry.note if entry else "")
         for change in record.changes:
             self.set_fitted(change.planned, change.fitted, change.reason.value)
-        self.people["done_on"].setText(record.done_on.isoformat() if record.done_on else "")
+        self.people["done_on"].setText(record.done_on.isoformat() if record.done_on else unread.get("done_on", ""))
         for name in ("done_by", "licence", "signed_by"):
             self.people[name].setText(getattr(record, name))
         self.remarks_edit.setPlainText(record.remarks)

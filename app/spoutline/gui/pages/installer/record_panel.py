@@ -153,6 +153,10 @@ class RecordPanel(QWidget):
         if record.plan_revision != fingerprint_of(session.survey):
             self.state_label.setText(tr("The survey has changed since this form was printed. Look at every line."))
             return
+        if record.unread:
+            asked = "; ".join(self.fields.unread_texts(record))
+            self.state_label.setText(tr("Fields that could not be read, to be filled in here: {0}").format(asked))
+            return
         others = [label for label in self._read if label != session.label]
         if others:
             words = tr("The form also holds {0}: go to each position, look at it and keep it.")
