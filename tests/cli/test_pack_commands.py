@@ -203,7 +203,13 @@ def test_a_complete_record_is_clear(
     # figures typed by hand inside the limits that the form prints
     values |= {"p1_clearance_reading": "0.2", "p1_spout_reading": "20.8", "p1_bond_reading": "90000"}
     values |= {"p1_flow_reading": "36"}
-    fill(form, filled, **values)
+    unsigned = tmp_path / "unsigned.pdf"
+    fill(form, unsigned, **values)
+    done = spoutline("record", "read", unsigned, "--survey", survey, "--dry-run", *own)
+    assert done.code == 1
+    assert "✗ Nobody has signed the form" in done.out
+    assert "✗ The day of the work is not entered" in done.out
+    fill(form, filled, **values, p1_signed_by="A. Quill", p1_done_on="2026-12-01")
     done = spoutline("record", "read", filled, "--survey", survey, "--dry-run", *own)
     assert "OPEN" not in done.out
     assert "OUT OF LIMIT" not in done.out
@@ -248,6 +254,60 @@ def test_wear_and_inspections_are_noted_and_move_the_plan(
     listed = spoutline("record", "list", site, *own).out
     assert "2027-02-03  wear  1  Larkspindle Couplings LS-B101 → Larkspindle Couplings LS-B101  drive_off" in listed
     assert "2027-03-01  inspection  1  hose_pulled_out  passed" in listed
+
+
+def test_a_part_that_was_fitted_is_judged(
+    spoutline: Spoutline, written: Written, tmp_path: Path, own: tuple[str, str]
+) -> None:
+    import json
+
+    survey, form, filled = written(), tmp_path / "form.pdf", tmp_path / "filled.pdf"
+    spoutline("pack", survey, "--form", form, *own)
+    chain = json.loads(spoutline("plan", survey, "--json").out)["positions"][0]["set"]
+    place = next(at for at, part in enumerate(chain, start=1) if part["slot"] == "breakaway")
+    # a breakaway for DEF carries no class for gasoline: ISO 22241 liquids and fuels have couplings of their own
+    fill(form, filled, **{f"p1_part{place}_fitted": "VD-B101", f"p1_part{place}_reason": "not_on_van"})
+    done = spoutline("record", "read", filled, "--survey", survey, *own)
+    assert done.code == 1
+    assert [line for line in done.out.splitlines() if "✗" in line and "VD-B101" in line]
+    fill(form, filled, **{f"p1_part{place}_fitted": "LS-B999", f"p1_part{place}_reason": "not_on_van"})
+    done = spoutline("record", "read", filled, "--survey", survey, "--bill", tmp_path / "built.pdf", *own)
+    assert done.code == 1
+    assert "asked for again" in done.out
+    assert "LS-B999" in done.out
+
+
+@pytest.mark.parametrize(
+    ("changed", "code", "words"),
+    [
+        ({"fitted": "DEF"}, 1, "✗"),
+        ({"position": "9Z"}, 2, "position"),
+        ({"removed": "OTHER"}, 2, "hangs at 1"),
+        ({"fitted": "QW-N101"}, 2, "came off"),
+        ({}, 0, ""),
+    ],
+)
+def test_a_replacement_is_judged_or_refused(
+    spoutline: Spoutline,
+    written: Written,
+    own: tuple[str, str],
+    changed: dict[str, str],
+    code: int,
+    words: str,
+) -> None:
+    import json
+
+    survey = written()
+    chain = json.loads(spoutline("plan", survey, "--json").out)["positions"][0]["set"]
+    hanging = next(part["part_number"] for part in chain if part["slot"] == "breakaway")
+    named = {"position": "1", "removed": hanging, "fitted": hanging} | changed
+    named = {key: {"DEF": "VD-B101", "OTHER": "VD-B101"}.get(value, value) for key, value in named.items()}
+    done = spoutline("record", "wear", "Maple Ferry Fuels", named["position"], named["removed"], "--fitted",
+                     named["fitted"], "--reason", "wear", "--on", "2027-01-01", "--survey", survey, *own)  # fmt: skip
+    assert done.code == code
+    assert words in done.out + done.err
+    listed = spoutline("record", "list", "Maple Ferry Fuels", *own).out
+    assert (named["fitted"] in listed) is (code < 2)
 
 
 @pytest.mark.parametrize(

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.phrase_tables import PhraseTables
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.documents.pack.content import PackWords
+    from spoutline.explain.plan.story import Story
     from spoutline.model.inspection import DueItem
     from spoutline.model.limit import RuleTables
     from spoutline.model.pack import PackJob
@@ -32,11 +33,15 @@ if TYPE_CHECKING:
         RecordEntry,
         RecordItem,
         RecordItemId,
+        WearEntry,
     )
     from spoutline.model.stock import Stock, SwapOption
     from spoutline.model.survey import Survey
     from spoutline.planning.pack.scanned import FoundPosition
+    from spoutline.planning.sets.context import PlanningContext
     from spoutline.units.display import Display
+
+_MOST_FOUND = 80
 
 
 @dataclass(frozen=True, slots=True)
@@ -137,11 +142,14 @@ class InstallerService:
         return form_pdf(site_plan, self.words(language, display), dated=dated)
 
     def read_form(self, path: Path) -> tuple[CommissioningRecord, ...]:
-        """Return the records of a filled form; raise ``InputFault`` naming every field that cannot be used."""
+        """Return the records of a filled form, fields that cannot be used among them; raise ``InputFault``."""
         from spoutline.book.record_files import form_content
         from spoutline.documents.pack.form_reading import records_from_form
+        from spoutline.planning.pack.recorded import with_known_parts
 
-        return records_from_form(form_content(path), str(path), self._sources.catalogue().read_refs)
+        catalogue = self._sources.catalogue()
+        records = records_from_form(form_content(path), str(path), catalogue.read_refs)
+        return tuple(with_known_parts(record, catalogue) for record in records)
 
     def read_photo(self, path: Path) -> tuple[PhotoNote, bytes]:
         """Return a photo (PNG or JPEG) with the note that a record keeps of it; raise ``InputFault``."""
@@ -163,6 +171,54 @@ class InstallerService:
         plan = plan_of(record, site_plan)
         named = with_makers(record, plan, self._sources.catalogue())
         return judged_record(named, record_items(plan), self._bands())
+
+    def judge_built(
+        self, record: CommissioningRecord, plan: PositionPlan, survey: Survey, words: PackWords, story: Story
+    ) -> JudgedRecord:
+        """Return a record held against the plan of its position, with all that was found wrong in it.
+
+        The parts fitted are judged as a set; ``words`` are those of the form, ``story`` tells what rules find. Raise
+        ``InputFault`` where a part cannot be told, or is no part of a chain.
+        """
+        from spoutline.documents.pack.record_faults import entry_faults, paper_faults
+        from spoutline.explain.plan.agreed_words import broken_musts
+        from spoutline.planning.pack.as_built import built_position
+        from spoutline.planning.pack.picked import with_makers
+        from spoutline.rules.work.records import judged_record, record_items
+
+        context = self._context(survey)
+        named = with_makers(record, plan, context.parts)
+        judged = judged_record(named, record_items(plan), self._bands())
+        if not record.is_filled:
+            return judged
+        built = built_position(plan, named, context)
+        fitted = broken_musts(built, story, named=True) if built is not plan else ()
+        faults = (*fitted, *paper_faults(named, words.story))
+        found = (*entry_faults(judged, words.story), *faults)[:_MOST_FOUND]
+        return replace(judged, record=named.model_copy(update={"found": found}), faults=faults)
+
+    def judge_wear(self, entry: WearEntry, plan: PositionPlan | None, survey: Survey | None, story: Story) -> WearEntry:
+        """Return a replacement with what is found wrong with the set that hangs there then.
+
+        Without a plan only the kinds of the parts are looked at. Raise ``InputFault`` where the part taken off does not
+        hang there, or another kind of part was put on.
+        """
+        from spoutline.explain.plan.agreed_words import broken_musts
+        from spoutline.planning.pack.recorded import check_kinds, replaced
+
+        if plan is None or survey is None:
+            check_kinds(entry, self._sources.catalogue())
+            return entry
+        known = self.records()
+        records = [one.record for one in known.commissioning(entry.site)]
+        built = replaced(entry, plan, records, known.wear(entry.site), self._context(survey))
+        found = broken_musts(built, story, named=True)[:_MOST_FOUND] if entry.fitted else ()
+        return entry.model_copy(update={"found": found})
+
+    def _context(self, survey: Survey) -> PlanningContext:
+        from spoutline.planning.sets.context import PlanningContext
+
+        return PlanningContext(self._sources.tables(survey), self._sources.catalogue())
 
     def record_sheet(
         self,

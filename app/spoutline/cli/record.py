@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import sys
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -35,6 +36,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.installer import InstallerService
     from spoutline.explain.plan.story import Story
     from spoutline.model.plan import SitePlan
+    from spoutline.model.survey import Survey
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -90,6 +92,14 @@ def _wear_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("position", metavar="POSITION")
     parser.add_argument("removed", metavar="PARTNUMBER", help="part taken off: number, or maker and number")
     parser.add_argument("--fitted", metavar="PARTNUMBER", default="", help="part put on: number, or maker and number")
+    parser.add_argument(
+        "--survey",
+        metavar="SURVEY",
+        action=InputFile,
+        words="the survey itself",
+        help="survey of the site; without it the last one that the book holds",
+    )
+    add_sets(parser)
     parser.add_argument("--reason", choices=[reason.value for reason in WEAR_REASONS], required=True)
     parser.add_argument("--on", metavar="YYYY-MM-DD", required=True, help="day of the work")
     parser.add_argument("--note", default="")
@@ -112,20 +122,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         case "read":
             return _read(workbench, service, arguments)
         case "wear":
-            service.records().add_wear(
-                made(
-                    WearEntry,
-                    site=_name(arguments.site, "SITE"),
-                    position=_name(arguments.position, "POSITION"),
-                    done_on=_day(arguments.on),
-                    removed=workbench.part(arguments.removed).ref,
-                    fitted=workbench.part(arguments.fitted).ref if arguments.fitted else "",
-                    reason=ChangeReason(arguments.reason),
-                    note=arguments.note[:200],
-                    done_by=arguments.by[:200],
-                    catalogue_edition=workbench.catalogue_edition(),
-                )
-            )
+            return _wear(workbench, service, arguments)
         case "inspected":
             service.records().add_inspection(
                 made(
@@ -149,7 +146,49 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return ExitCode.FITS
 
 
+def _wear(workbench: Workbench, service: InstallerService, arguments: argparse.Namespace) -> ExitCode:
+    entry = made(
+        WearEntry,
+        site=_name(arguments.site, "SITE"),
+        position=_name(arguments.position, "POSITION"),
+        done_on=_day(arguments.on),
+        removed=workbench.part(arguments.removed).ref,
+        fitted=workbench.part(arguments.fitted).ref if arguments.fitted else "",
+        reason=ChangeReason(arguments.reason),
+        note=arguments.note[:200],
+        done_by=arguments.by[:200],
+        catalogue_edition=workbench.catalogue_edition(),
+    )
+    survey = _survey_of(workbench, entry, arguments.survey)
+    plan = None
+    if survey is None:
+        sys.stderr.write(f"spoutline: note: not judged: the book holds no survey of {entry.site}; name one: --survey\n")
+    else:
+        from spoutline.planning.pack.picked import only_positions
+
+        plan = only_positions(sets_of(workbench, survey, arguments), (entry.position,)).positions[0]
+    judged = service.judge_wear(entry, plan, survey, workbench.story(display_of(arguments)))
+    service.records().add_wear(judged)
+    write_standard_output("".join(f"✗ {text}\n" for text in judged.found))
+    return ExitCode.DOES_NOT_FIT if judged.found else ExitCode.FITS
+
+
+def _survey_of(workbench: Workbench, entry: WearEntry, path: str | None) -> Survey | None:
+    """Return the survey that a replacement is judged by: the one named, else the book's last one of that site."""
+    if path is not None:
+        survey = read_survey(path)
+        if survey.site.name != entry.site:
+            wanted = f"the survey is of {survey.site.name}"
+            raise InputFault((InputProblem("", "SITE", repr(entry.site), wanted),))
+        return survey
+    book = workbench.book()
+    named = (one.id for one in book.entries() if one.name == entry.site)
+    return next((book.stored(one).survey for one in named), None)
+
+
 def _read(workbench: Workbench, service: InstallerService, arguments: argparse.Namespace) -> ExitCode:
+    from spoutline.planning.pack.picked import plan_of
+
     records = service.read_form(arguments.form)
     if arguments.position is not None:
         records = tuple(record for record in records if record.position == arguments.position)
@@ -165,22 +204,23 @@ def _read(workbench: Workbench, service: InstallerService, arguments: argparse.N
     survey = read_survey(arguments.survey)
     site_plan = sets_of(workbench, survey, arguments)
     _check_sets(records, site_plan)
-    judged = tuple(service.judge(record, site_plan) for record in records)
     display, language = display_of(arguments), workbench.language
+    words, story = service.words(language, display), workbench.story(display)
+    plans = {record.position: plan_of(record, site_plan) for record in records}
+    judged = tuple(service.judge_built(one, plans[one.position], survey, words, story) for one in records)
     contents: dict[Path, bytes] = {}
     if arguments.pdf:
         contents[arguments.pdf] = service.record_sheet(judged, site_plan, photos, language, display)
     if arguments.bill:
-        filled = [record for record in records if _is_filled(record)]
+        filled = [one.record for one in judged if one.record.is_filled]
         contents[arguments.bill] = workbench.bills().pdf(service.as_built(site_plan, filled), display, records=filled)
     with arguments.output_plan.staged(contents) as files:
         if arguments.dry_run:
             files.place()
         else:
-            kept = [(one.record, photos) for one in judged if _is_filled(one.record)]
+            kept = [(one.record, photos) for one in judged if one.record.is_filled]
             service.records().add_commissionings(kept, files.place)
-    story = service.words(language, display).story
-    write_standard_output("".join(f"{line}\n" for one in judged for line in record_lines(one, story)))
+    write_standard_output("".join(f"{line}\n" for one in judged for line in record_lines(one, words.story)))
     return ExitCode.FITS if all(one.is_clear for one in judged) else ExitCode.DOES_NOT_FIT
 
 
@@ -199,11 +239,6 @@ def _check_sets(records: Sequence[CommissioningRecord], site_plan: SitePlan) -> 
         raise InputFault(tuple(problems))
 
 
-def _is_filled(record: CommissioningRecord) -> bool:
-    """Say whether somebody wrote into a form; the page of a position where nobody was is no record."""
-    return bool(record.entries or record.changes or record.done_on or record.done_by or record.unread)
-
-
 def record_lines(judged: JudgedRecord, story: Story) -> Iterator[str]:
     """Return a record as lines of text: position, then each item with reading, limit and verdict."""
     from spoutline.documents.pack.commissioning_form import limit_text
@@ -219,6 +254,8 @@ def record_lines(judged: JudgedRecord, story: Story) -> Iterator[str]:
             yield f"  {verdict_text(one.verdict, story)}: {story.word(one.item.id)}: {shown}"
     for field in record.unread:
         yield f"  ? {story.word(PackWord.ASKED_AGAIN)}: {unread_text(field, story)}"
+    for text in judged.faults:
+        yield f"  ✗ {text}"
     for change in record.changes:
         yield f"  {change.planned} → {', '.join(map(str, change.fitted)) or '–'}: {story.word(change.reason)}"
 

@@ -168,6 +168,12 @@ class CommissioningRecord(_Document):
     remarks: LongWords = ""
     unread: tuple[UnreadField, ...] = Field((), max_length=400, description="Fields of the form that are asked again.")
     catalogue_edition: Words = Field("", description="Catalog that the parts are of; empty in records of old.")
+    found: tuple[LongWords, ...] = Field((), max_length=80, description="What was found wrong when it was recorded.")
+
+    @property
+    def is_filled(self) -> bool:
+        """True where somebody wrote into the form; the page of a position where nobody was is no record."""
+        return bool(self.entries or self.changes or self.done_on or self.done_by or self.unread)
 
     @property
     def as_built(self) -> tuple[PartRef, ...]:
@@ -194,6 +200,7 @@ class WearEntry(_Document):
     note: Words = ""
     done_by: Words = ""
     catalogue_edition: Words = Field("", description="Catalog that the parts are of; empty in entries of old.")
+    found: tuple[LongWords, ...] = Field((), max_length=80, description="What was found wrong when it was recorded.")
 
 
 class InspectionEntry(_Document):
@@ -229,13 +236,14 @@ class JudgedEntry:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class JudgedRecord:
-    """A record with every item judged."""
+    """A record with every item judged; ``faults`` says in words what else is wrong with it."""
 
     record: CommissioningRecord
     entries: tuple[JudgedEntry, ...]
+    faults: tuple[str, ...] = ()
 
     @property
     def is_clear(self) -> bool:
         """True where nothing is out of limit, open, or asked for again."""
         sound = (ReadingVerdict.WITHIN, ReadingVerdict.UNUSUAL)
-        return not self.record.unread and all(one.verdict in sound for one in self.entries)
+        return not (self.record.unread or self.faults) and all(one.verdict in sound for one in self.entries)

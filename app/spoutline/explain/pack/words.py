@@ -133,6 +133,8 @@ class PackWord(StrEnum):
     NOT_ENTERED = "not_entered"
     OUT_OF_LIMIT = "out_of_limit"
     ASKED_AGAIN = "asked_again"
+    UNSIGNED = "unsigned"
+    UNDATED = "undated"
     OPEN_CIRCUIT = "open_circuit"
     INSPECTION = "inspection"
     INSPECTION_LEAD = "inspection_lead"

@@ -42,12 +42,15 @@ def entry_source(entry: AgreedSets, story: Story) -> str:
     return phrases.text["entry_station" if origin.kind is AgreementKind.STATION else "entry_person"]
 
 
-def broken_musts(plan: PositionPlan, story: Story) -> tuple[str, ...]:
-    """Return every must that a set breaks, by a rule or by a check, each as a sentence; a refusal as its sentences."""
+def broken_musts(plan: PositionPlan, story: Story, *, named: bool = False) -> tuple[str, ...]:
+    """Return every must that a set breaks, by a rule or by a check, each as a sentence; a refusal as its sentences.
+
+    ``named`` puts the part or joint before the sentence of a rule.
+    """
     if plan.refusal is not None:
         return story.refusal(plan.refusal)
     broken = [
-        story.finding(one).sentence
+        f"{story.finding(one).subject}: {story.finding(one).sentence}" if named else story.finding(one).sentence
         for one in plan.findings
         if one.severity is Severity.MUST and one.verdict is Verdict.BROKEN
     ]

@@ -15,8 +15,7 @@ from spoutline.model.record import CommissioningRecord, WearEntry
 from spoutline.model.requirement import Refusal
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.agreement.making import digest_of, part_of, question_of
-from spoutline.planning.pack.as_built import as_built_plan
-from spoutline.planning.pack.picked import with_makers
+from spoutline.planning.pack.as_built import as_built_plan, hanging_now
 from spoutline.planning.protocols import Progress
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.judgement import SetJudge
@@ -105,24 +104,13 @@ def built_plan(
     found: dict[str, CommissioningRecord] = {}
     for plan in site_plan.positions:
         label = plan.position.label
-        record = newest.get(label)
-        later = [
-            one
-            for one in wear
-            if one.position == label and (record is None or record.done_on is None or one.done_on >= record.done_on)
-        ]
-        if plan.chosen is None or (record is None and not later):
+        hanging = hanging_now(plan, newest.get(label), wear, context)
+        if hanging is None:
             continue
-        named = with_makers(record, plan, context.parts) if record is not None else None
-        hanging = list(named.as_built if named is not None else plan.chosen.hanging_set.refs)
-        for entry in later:
-            removed = next((at for at, ref in enumerate(hanging) if entry.removed.names(ref)), None)
-            if removed is not None and entry.fitted:
-                hanging[removed] = entry.fitted
-        base = record or CommissioningRecord(
+        base = newest.get(label) or CommissioningRecord(
             site=site_plan.survey.site.name, position=label, plan_revision=site_plan.provenance.survey_fingerprint
         )
-        found[label] = base.model_copy(update={"parts": tuple(hanging), "changes": ()})
+        found[label] = base.model_copy(update={"parts": hanging, "changes": ()})
     built = as_built_plan(site_plan, found, context)
     marked = tuple(
         replace(plan, basis=SetBasis.BUILT) if plan.position.label in found else plan for plan in built.positions

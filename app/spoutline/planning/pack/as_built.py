@@ -9,7 +9,7 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, PositionPlan, SetLink, SitePlan
-from spoutline.model.record import CommissioningRecord
+from spoutline.model.record import CommissioningRecord, WearEntry
 from spoutline.planning.pack.picked import with_makers
 from spoutline.planning.part_names import wrong_refs
 from spoutline.planning.sets.accessories import accessory_lines
@@ -43,11 +43,12 @@ def as_built_plan(
         A record names a part that the catalogue does not hold, or that several makers have, or an accessory
         as part of the chain.
     """
-    plans = (_as_built(plan, records.get(plan.position.label), context) for plan in site_plan.positions)
+    plans = (built_position(plan, records.get(plan.position.label), context) for plan in site_plan.positions)
     return replace(site_plan, positions=tuple(plans))
 
 
-def _as_built(plan: PositionPlan, record: CommissioningRecord | None, context: PlanningContext) -> PositionPlan:
+def built_position(plan: PositionPlan, record: CommissioningRecord | None, context: PlanningContext) -> PositionPlan:
+    """Return the plan of one position with the parts that its record says were fitted; see ``as_built_plan``."""
     if record is None or plan.chosen is None or plan.requirement is None:
         return plan
     record = with_makers(record, plan, context.parts)
@@ -59,6 +60,30 @@ def _as_built(plan: PositionPlan, record: CommissioningRecord | None, context: P
     hanging_set = HangingSet(links=links, price_minor=price, currency=currency)
     judged = SetJudge(plan.requirement, context.tables, context.usual_prices).judged(hanging_set)
     return replace(plan, chosen=judged, alternatives=(), accessories=accessory_lines(judged, plan.requirement, context))
+
+
+def hanging_now(
+    plan: PositionPlan, record: CommissioningRecord | None, wear: Sequence[WearEntry], context: PlanningContext
+) -> tuple[PartRef, ...] | None:
+    """Return the parts that records say hang at a position now; None where none speaks of it.
+
+    Parameters: ``plan`` of the position; its newest ``record``; ``wear``, the wear log of the site; ``context``.
+    """
+    later = [
+        one
+        for one in wear
+        if one.position == plan.position.label
+        and (record is None or record.done_on is None or one.done_on >= record.done_on)
+    ]
+    if plan.chosen is None or (record is None and not later):
+        return None
+    named = with_makers(record, plan, context.parts) if record is not None else None
+    hanging = list(named.as_built if named is not None else plan.chosen.hanging_set.refs)
+    for entry in later:
+        removed = next((at for at, ref in enumerate(hanging) if entry.removed.names(ref)), None)
+        if removed is not None and entry.fitted:
+            hanging[removed] = entry.fitted
+    return tuple(hanging)
 
 
 def _links(before: HangingSet, record: CommissioningRecord, context: PlanningContext) -> tuple[SetLink, ...]:

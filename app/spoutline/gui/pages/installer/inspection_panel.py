@@ -190,7 +190,10 @@ class InspectionPanel(QWidget):
                 note=self.wear_note_edit.text(),
                 catalogue_edition=wait_for(session.workbench.catalogue_edition),
             )
-            wait_for(lambda: session.workbench.packing().records().add_wear(entry))
+            desk, survey, story = session.workbench.packing(), session.survey, self._context.story
+            plan = self._context.sets.plan(session.label)
+            judged = wait_for(lambda: desk.judge_wear(entry, plan, survey, story))
+            wait_for(lambda: desk.records().add_wear(judged))
         except (InputFault, StoreFault) as fault:
             self._show_trouble(fault)
             return
@@ -198,6 +201,8 @@ class InspectionPanel(QWidget):
         self.wear_note_edit.clear()
         self.refresh()
         self.noted.emit()
+        if judged.found:
+            self._notify(" ".join(f"✗ {text}" for text in judged.found))
 
     def save_as(self, path: Path, suffix: str) -> None:
         """Write the plan as PDF or the calendar: ``pdf`` or ``ics``."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date
@@ -38,6 +39,7 @@ from spoutline.planning.sets.plan_site import fingerprint_of
 from spoutline.units.meter_readings import MeterReading, parse_reading, reading_as_written
 
 _LEFT_OUT = "-"
+_PAGE = re.compile(r"^p[0-9]+_")  # number of the page in the name of a form's field
 
 
 @dataclass(slots=True)
@@ -293,7 +295,7 @@ class RecordFields(QWidget):
     def show_record(self, record: CommissioningRecord) -> None:
         """Show a record read from a form, to be looked over before it is kept."""
         # a reading that could not be read stands in its field as it was written, marked, to be put right
-        unread = {one.field.split("_", 1)[-1].removesuffix("_reading"): one.value for one in record.unread}
+        unread = {_PAGE.sub("", one.field).removesuffix("_reading"): one.value for one in record.unread}
         for row in self._items:
             entry = record.entry(row.item.id)
             if row.reading is not None and row.item.dimension is not None:
@@ -301,6 +303,9 @@ class RecordFields(QWidget):
             if row.result is not None:
                 row.result.setCurrentIndex(max(0, row.result.findData(entry.result if entry else None)))
             row.note.setText(entry.note if entry else "")
+        for place, part_row in enumerate(self._parts, start=1):
+            if written := unread.get(f"part{place}_fitted"):
+                part_row.fitted.setText(written)
         for change in record.changes:
             self.set_fitted(change.planned, change.fitted, change.reason.value)
         self.people["done_on"].setText(record.done_on.isoformat() if record.done_on else unread.get("done_on", ""))

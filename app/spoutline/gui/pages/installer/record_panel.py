@@ -115,15 +115,28 @@ class RecordPanel(QWidget):
         try:
             record = self.fields.record(self._notes())
             photos = {digest: content for digest, (_, content) in self._photos.items()}
+            record, faults = self._judged(record)
             desk = self._context.session.workbench.packing()
             wait_for(lambda: desk.records().add_commissioning(record, photos))
         except (InputFault, StoreFault) as fault:
             self.state_label.setText(str(fault))
             return
         self._read.pop(record.position, None)
-        self.state_label.setText(tr("The record of {0} is kept in the book.").format(record.position))
+        kept = tr("The record of {0} is kept in the book.").format(record.position)
+        self.state_label.setText(" ".join((kept, *(f"✗ {text}" for text in faults))))
         self._notify(tr("The record of {0} is kept in the book.").format(record.position))
         self.kept.emit()
+
+    def _judged(self, record: CommissioningRecord) -> tuple[CommissioningRecord, tuple[str, ...]]:
+        """Return the record with what was found wrong in it, and the words for that."""
+        context, session = self._context, self._context.session
+        plan = context.sets.plan(session.label)
+        if plan is None:
+            return record, ()
+        desk, survey, display, language = session.workbench.packing(), session.survey, session.display, self._language()
+        story = context.story
+        judged = wait_for(lambda: desk.judge_built(record, plan, survey, desk.words(language, display), story))
+        return judged.record, judged.record.found
 
     def read_form(self, path: Path) -> None:
         """Read a filled form: show what it holds of the position in focus now, of the others when they come there."""
@@ -215,7 +228,7 @@ class RecordPanel(QWidget):
 
     def _record_or_none(self) -> CommissioningRecord | None:
         try:
-            return self.fields.record(self._notes())
+            return self._judged(self.fields.record(self._notes()))[0]
         except InputFault as fault:
             self.state_label.setText(str(fault))
             return None

@@ -1,0 +1,103 @@
+"""What is recorded, held against the catalogue and the set: unknown parts asked again, replacements judged."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.part import PartKind
+from spoutline.model.part_ref import told_apart
+from spoutline.model.plan import PositionPlan
+from spoutline.model.record import CommissioningRecord, UnreadField, WearEntry
+from spoutline.planning.pack.as_built import built_position, hanging_now
+from spoutline.planning.part_names import wrong_refs
+from spoutline.planning.protocols import PartStore
+from spoutline.planning.sets.context import PlanningContext
+from spoutline.planning.sets.pool import SLOT_KINDS
+
+_CHAIN_KINDS = frozenset(SLOT_KINDS.values())
+
+
+def with_known_parts(record: CommissioningRecord, parts: PartStore) -> CommissioningRecord:
+    """Return a record whose changes name parts of the catalogue; a field that names none is asked for again.
+
+    So is one that names an accessory, which is no part of the chain.
+    """
+    fitted = [ref for change in record.changes for ref in change.fitted]
+    if not fitted:
+        return record
+    wrong = wrong_refs(fitted, parts)
+    for part in parts.parts([ref for ref in fitted if ref not in wrong]):
+        if part.kind not in _CHAIN_KINDS:
+            kind = part.kind.value.replace("_", " ")
+            told = f"a {kind} is no part of the chain; leave it out of the fitted parts"
+            wrong |= {ref: told for ref in fitted if ref.names(part.ref)}
+    kept, unread = [], list(record.unread)
+    for change in record.changes:
+        told = "; ".join(dict.fromkeys(wrong[ref] for ref in change.fitted if ref in wrong))
+        if not told:
+            kept.append(change)
+            continue
+        place = next((at for at, ref in enumerate(record.parts, start=1) if change.planned.names(ref)), 0)
+        value = ", ".join(map(str, change.fitted))
+        unread.append(UnreadField(field=f"part{place}_fitted", value=value, wanted=told))
+    return record.model_copy(update={"changes": tuple(kept), "unread": tuple(unread)})
+
+
+def check_kinds(entry: WearEntry, parts: PartStore) -> None:
+    """Raise ``InputFault`` where a replacement is of another kind than what it replaces, or no part of a chain."""
+    removed = parts.part(entry.removed)
+    fitted = parts.part(entry.fitted) if entry.fitted else removed
+    problems = []
+    if removed is not None and removed.kind not in _CHAIN_KINDS:
+        wanted = f"a {_named(removed.kind)} is no part of a chain; name the hose, coupling or nozzle that came off"
+        problems.append(InputProblem("", "part taken off", repr(str(entry.removed)), wanted))
+    elif removed is not None and fitted is not None and fitted.kind is not removed.kind:
+        wanted = f"a {_named(removed.kind)} came off, and this is a {_named(fitted.kind)}"
+        problems.append(InputProblem("", "part put on", repr(str(entry.fitted)), wanted))
+    if problems:
+        raise InputFault(tuple(problems))
+
+
+def replaced(
+    entry: WearEntry,
+    plan: PositionPlan,
+    records: Sequence[CommissioningRecord],
+    wear: Sequence[WearEntry],
+    context: PlanningContext,
+) -> PositionPlan:
+    """Return the position as it hangs after a replacement, judged by every rule and check.
+
+    Parameters
+    ----------
+    entry
+        The replacement.
+    plan
+        The position with the set that was agreed or planned.
+    records, wear
+        What the book knows of the site, oldest first.
+    context
+        Rule tables and catalogue.
+
+    Raises
+    ------
+    InputFault
+        The position has no set, the part taken off does not hang there, or the part put on is of another kind.
+    """
+    check_kinds(entry, context.parts)
+    label = plan.position.label
+    if plan.chosen is None:
+        wanted = "by its plan nothing hangs there"
+        raise InputFault((InputProblem("", "position", repr(label), wanted),))
+    record = next((one for one in reversed(records) if one.position == label), None)
+    before = hanging_now(plan, record, wear, context) or plan.chosen.hanging_set.refs
+    if not any(entry.removed.names(ref) for ref in before):
+        wanted = f"it must be a part that hangs at {label}: {', '.join(told_apart(before))}"
+        raise InputFault((InputProblem("", "part taken off", repr(str(entry.removed)), wanted),))
+    after = hanging_now(plan, record, (*wear, entry), context) or before
+    base = record or CommissioningRecord(site=entry.site, position=label, plan_revision="0" * 16)
+    return built_position(plan, base.model_copy(update={"parts": after, "changes": ()}), context)
+
+
+def _named(kind: PartKind) -> str:
+    return kind.value.replace("_", " ")
