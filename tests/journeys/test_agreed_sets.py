@@ -126,6 +126,11 @@ def test_an_edit_after_the_agreement_is_told_and_a_broken_must_ends_with_one(run
     label = document["positions"][0]["label"]
     document["positions"][0]["filler"]["distance_m"] = 9.0  # no hose of a car position reaches that far
     survey.write_text(json.dumps(document))
+    run("bill", survey, "--csv", "bill.csv", "--pdf", "bill.pdf", "--without-calculations", expect=1)
+    run("pack", survey, "--pdf", "pack.pdf", expect=1)
+    for paper in ("bill.pdf", "pack.pdf"):
+        head = text_of(Path(paper)).split("Positions", 1)[1][:600]
+        assert "✗ the set shown breaks a must" in head, paper
     run("bill", survey, "--csv", "bill.csv", expect=1)
     assert f"{label}: edited since its set was agreed; the set no longer keeps every must" in run.told  # type: ignore[attr-defined]
     parts = {number for _, number in bill_parts(Path("bill.csv"))}

@@ -201,3 +201,16 @@ def test_a_quotation_of_an_earlier_program_orders_the_parts_that_it_pinned(bench
     then, parts = sets_of_option(earlier.options[0], earlier.pins)
     assert [[link.ref for link in one.set] for one in then] == [[link.ref for link in one.set] for one in now]
     assert all(part.maker for part in parts)
+
+
+def test_a_successor_that_was_ordered_keeps_the_wish_for_the_part_before_it(bench: Workbench) -> None:
+    whole = demo_survey("refit_48")
+    kept = tuple(one for one in whole.positions if one.decisions.pinned)
+    survey = whole.model_copy(update={"positions": kept[:1]})
+    stored = issued(bench, survey)
+    (succession,) = stored.quotation.options[0].superseded  # the demo station keeps a part that its maker replaced
+    bench.quoting().answer(stored, QuotationStatus.ACCEPTED, "Merle", option="As found")
+    (plan,) = bench.agreeing().sets_for(survey).site_plan.positions
+    assert plan.chosen is not None
+    assert plan.chosen.hanging_set.refs[3] == succession.now
+    assert plan.keeps_every_must

@@ -178,7 +178,7 @@ def _position_row(plan: PositionPlan, currency: str, story: Story) -> Row:
         story.marked_verdict(plan),
         price,
     )
-    return Row(cells, Emphasis.NONE if fits else Emphasis.FAULT)
+    return Row(cells, Emphasis.NONE if plan.keeps_every_must else Emphasis.FAULT)
 
 
 def _consolidated(site_plan: SitePlan, story: Story) -> Iterator[Block]:

@@ -162,7 +162,7 @@ def _positions(site_plan: SitePlan, story: Story) -> Table:
             position.dispenser,
             liquid_text(position, story),
             story.word(position.duty),
-            story.marked_verdict(plan) if sound or plan.chosen is None else f"✗ {story.word(plan.status)}",
+            story.marked_verdict(plan),
             _TICK if plan.chosen is not None else "–",
         )
         rows.append(Row(cells, Emphasis.NONE if sound else Emphasis.FAULT))

@@ -212,6 +212,7 @@ PACK_SENTENCES: Final[dict[str, tuple[str, ...]]] = {
     "sets_built_on": ("day",),
     "sets_not_agreed": ("positions",),
     "nothing_to_inspect": ("positions",),
+    "set_breaks_must": (),
     "shoulds_not_met": ("count",),
     "shoulds_not_shown": ("count",),
     "must_broken": ("checks",),

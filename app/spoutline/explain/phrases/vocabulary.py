@@ -155,6 +155,7 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "note_again": ("number",),
     "all_but": ("positions",),
     "built_by": ("day", "by", "positions"),
+    "set_breaks_must": (),
     "shoulds_not_met": ("count",),
     "shoulds_not_shown": ("count",),
     "blend_ethanol": ("liquid", "percent"),

@@ -45,8 +45,13 @@ class Story(Words):
     # outcomes and parts
 
     def verdict(self, plan: PositionPlan) -> str:
-        """Return the outcome of a position, with how many lines of good practice its set leaves open."""
-        return "; ".join((self.word(plan.status), *self.good_practice(plan)))
+        """Return the outcome of a position, with how many lines of good practice its set leaves open.
+
+        A set that was agreed or built is shown even where it breaks a must of today; it is never said to fit.
+        """
+        broken = plan.status is PlanStatus.FITS and not plan.keeps_every_must
+        outcome = self.phrases.text["set_breaks_must"] if broken else self.word(plan.status)
+        return "; ".join((outcome, *self.good_practice(plan)))
 
     def good_practice(self, plan: PositionPlan) -> tuple[str, ...]:
         """Return how many lines of good practice the chosen set does not meet, and how many cannot be shown."""
@@ -55,7 +60,7 @@ class Story(Words):
 
     def marked_verdict(self, plan: PositionPlan) -> str:
         """Return the outcome of a position with a mark that reads without colour."""
-        return f"{'✓' if plan.status is PlanStatus.FITS else '✗'} {self.verdict(plan)}"
+        return f"{'✓' if plan.status is PlanStatus.FITS and plan.keeps_every_must else '✗'} {self.verdict(plan)}"
 
     def marked_outcome(self, check: Check) -> str:
         """Return the outcome of a check with a mark that reads without colour; it says where its limit is recalled."""

@@ -22,6 +22,7 @@ from spoutline.planning.sets.judgement import SetJudge
 from spoutline.planning.sets.plan_position import STATUS_OF
 from spoutline.planning.sets.plan_site import plan_site, provenance_of
 from spoutline.planning.sets.relabel import relabelled, same_question
+from spoutline.planning.sets.supersession import successors_at
 from spoutline.rules.declared.rule_ids import AccessoryReason
 from spoutline.rules.derive.requirement import requirement_for
 
@@ -151,7 +152,7 @@ def _agreed_position(
     parts: Mapping[PartRef, Part],
     context: PlanningContext,
 ) -> PositionPlan:
-    requirement = requirement_for(position, survey.site, context.tables)
+    requirement = requirement_for(_asking_for_what_hangs(position, agreed, context), survey.site, context.tables)
     refusal = requirement if isinstance(requirement, Refusal) else None
     plan = PositionPlan(
         position=position,
@@ -186,6 +187,18 @@ def _agreed_position(
             for one in agreed.accessories
         ),
     )
+
+
+def _asking_for_what_hangs(position: Position, agreed: AgreedPosition, context: PlanningContext) -> Position:
+    """Return the position with pinned parts replaced by their successors where the agreed set holds those.
+
+    An order says which successor took the place of a part that its maker replaced; the wish is kept by it.
+    """
+    hanging = [one.ref for one in agreed.set]
+    renewed, successions = successors_at(position, context.parts)
+    if not successions or any(one.before in hanging or one.now not in hanging for one in successions):
+        return position
+    return renewed
 
 
 def _reason_for(part: Part, position: Position) -> str:
