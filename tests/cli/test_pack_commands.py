@@ -139,6 +139,16 @@ def test_a_form_goes_out_comes_back_and_its_record_is_kept(
     assert "Built by record 2026-12-01, Ada Quill: 1" in built
     listed = spoutline("record", "list", "Maple Ferry Fuels", *own)
     assert "commissioning  1  Ada Quill" in listed.out
+    assert listed.code == 1
+    assert "(≤ 1000000 Ω): OUT OF LIMIT" in listed.out
+    assert "✗ Nobody has signed the form" in listed.out
+    pages = [" ".join(page.extract_text().split()) for page in PdfReader(bill).pages]
+    assert "✗ stays closed" in pages[0]
+    assert "✓ a set fits" not in pages[0]
+    at_position = next(page for page in pages if "Position 1" in page)
+    for told in ("2000000 Ω (≤ 1000000 Ω): OUT OF LIMIT", "Nobody has signed the form", "stays closed until"):
+        assert told in pages[0]
+        assert told in at_position
 
 
 TWO = (

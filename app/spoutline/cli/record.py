@@ -142,7 +142,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
             name = found.stored.survey.site.name
             write_standard_output(f"survey {found.stored.id}  {name}  {found.position}  {state}\n")
         case _:
-            write_standard_output("".join(f"{line}\n" for line in _listed(service, arguments.site)))
+            return _list(service, arguments.site, service.words(workbench.language, display_of(arguments)).story)
     return ExitCode.FITS
 
 
@@ -260,7 +260,23 @@ def record_lines(judged: JudgedRecord, story: Story) -> Iterator[str]:
         yield f"  {change.planned} → {', '.join(map(str, change.fitted)) or '–'}: {story.word(change.reason)}"
 
 
-def _listed(service: InstallerService, site: str) -> Iterator[str]:
+def _list(service: InstallerService, site: str, story: Story) -> ExitCode:
+    """Print the records of a site, each with what was found wrong; what a newer record put right does not count."""
+    records = service.records()
+    newest = {stored.record.position: stored.record for stored in records.commissioning(site)}
+    write_standard_output("".join(f"{line}\n" for line in _listed(service, site, story)))
+    wrong = any(_found(one, story) for one in newest.values()) or any(one.found for one in records.wear(site))
+    return ExitCode.DOES_NOT_FIT if wrong else ExitCode.FITS
+
+
+def _found(record: CommissioningRecord, story: Story) -> tuple[str, ...]:
+    """Return what was found wrong in a record; one of old tells only whether it is signed and dated."""
+    from spoutline.documents.pack.record_faults import paper_faults
+
+    return record.found or tuple(paper_faults(record, story))
+
+
+def _listed(service: InstallerService, site: str, story: Story) -> Iterator[str]:
     records = service.records()
     commissioned = records.commissioning(site)
     known = [ref for stored in commissioned for ref in (*stored.record.parts, *stored.record.as_built)]
@@ -269,8 +285,10 @@ def _listed(service: InstallerService, site: str) -> Iterator[str]:
         when = record.done_on or stored.recorded_at.date()
         shown = ", ".join(told_apart(record.as_built, known))
         yield f"{when}  commissioning  {record.position}  {record.done_by}  {shown}"
+        yield from (f"  ✗ {text}" for text in _found(record, story))
     for entry in records.wear(site):
         yield f"{entry.done_on}  wear  {entry.position}  {entry.removed} → {entry.fitted or '–'}  {entry.reason}"
+        yield from (f"  ✗ {text}" for text in entry.found)
     for done in records.inspections(site):
         yield f"{done.done_on}  inspection  {done.position}  {done.item}  {done.result}"
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date
+from itertools import islice
 
 from spoutline.documents.content.blocks import Block, Document, PaperSize
 from spoutline.documents.content.calculation_annex import calculation_blocks
@@ -11,7 +12,7 @@ from spoutline.documents.content.grouping import like_positions
 from spoutline.documents.content.position_section import position_blocks
 from spoutline.documents.content.references import References
 from spoutline.documents.content.requirement_annex import requirement_blocks
-from spoutline.documents.content.site_sections import bill_title, site_blocks
+from spoutline.documents.content.site_sections import bill_title, found_blocks, found_in, site_blocks
 from spoutline.explain.phrases.paper_words import PaperWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.model.plan import SitePlan
@@ -45,7 +46,8 @@ def bill_content(
         site_blocks(site_plan, story, references, dated=dated, left_out=left_out, records=records)
     )
     for like in groups:
-        blocks.extend(position_blocks(like, site.currency, story, references, with_flow_curve=not calculations))
+        sheet = position_blocks(like, site.currency, story, references, with_flow_curve=not calculations)
+        blocks.extend((*islice(sheet, 2), *found_blocks(like.positions, found_in(records), story), *sheet))
     blocks.extend(requirement_blocks(groups, story, references))
     if calculations:
         blocks.extend(calculation_blocks(groups, story, references))

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from datetime import date
 
 from spoutline.documents.content.blocks import (
     Alignment,
     Block,
+    Bullets,
     Column,
     Emphasis,
     Heading,
@@ -49,12 +50,31 @@ def site_blocks(
     for text in left_out:
         yield Paragraph(text)
     yield KeyValues((*_site_rows(site_plan, story, dated), *_built_rows(site_plan, records, story)))
+    found = found_in(records)
+    for plan in site_plan.positions:
+        yield from found_blocks((plan.position,), found, story)
     yield Heading(story.word(Word.POSITIONS), 2)
-    yield _positions_table(site_plan, story)
+    yield _positions_table(site_plan, found, story)
     for line in station_lines(site_plan.positions, story):
         yield Paragraph(f"{line.text} ({references.of_asked(line.finding)})", Role.NOTE)
     yield Heading(story.word(Word.WHOLE_SITE), 2)
     yield from _consolidated(site_plan, story)
+
+
+def found_in(records: tuple[CommissioningRecord, ...]) -> Mapping[str, tuple[str, ...]]:
+    """Return what the newest record of each position found wrong, by label; clear ones are left out."""
+    newest = {record.position: record for record in records}
+    return {label: record.found for label, record in newest.items() if record.found}
+
+
+def found_blocks(
+    positions: tuple[Position, ...], found: Mapping[str, tuple[str, ...]], story: Story
+) -> Iterator[Block]:
+    """Return what was recorded as wrong at positions, and that they stay closed; nothing where all is clear."""
+    for position in positions:
+        if position.label in found:
+            yield Paragraph(f"✗ {position.label}: {story.word(Word.STAYS_CLOSED)}")
+            yield Bullets(found[position.label])
 
 
 def bill_title(records: tuple[CommissioningRecord, ...], story: Story) -> str:
@@ -150,7 +170,7 @@ def _built_rows(site_plan: SitePlan, records: tuple[CommissioningRecord, ...], s
         yield Named(story.word(Word.AS_PLANNED), others)
 
 
-def _positions_table(site_plan: SitePlan, story: Story) -> Table:
+def _positions_table(site_plan: SitePlan, found: Mapping[str, tuple[str, ...]], story: Story) -> Table:
     currency = site_plan.survey.site.currency
     columns = (
         Column(story.word(Word.POSITION), 1.6),
@@ -160,13 +180,13 @@ def _positions_table(site_plan: SitePlan, story: Story) -> Table:
         Column(story.word(Word.STATUS), 1.7),
         Column(story.word(Word.PRICE), 1.3, Alignment.RIGHT),
     )
-    rows = [_position_row(plan, currency, story) for plan in site_plan.positions]
+    rows = [_position_row(plan, currency, story, closed=plan.position.label in found) for plan in site_plan.positions]
     total = total_of(_all_lines(site_plan))
     rows.append(Row((story.word(Word.TOTAL), "", "", "", "", story.money(total.minor, currency)), Emphasis.TOTAL))
     return Table(columns, tuple(rows), dense=True)
 
 
-def _position_row(plan: PositionPlan, currency: str, story: Story) -> Row:
+def _position_row(plan: PositionPlan, currency: str, story: Story, *, closed: bool) -> Row:
     position = plan.position
     fits = plan.status is PlanStatus.FITS
     price = story.money(total_of(position_lines(plan, currency)).minor, currency) if fits else "–"
@@ -175,10 +195,10 @@ def _position_row(plan: PositionPlan, currency: str, story: Story) -> Row:
         position.dispenser,
         position_liquid(position, story),
         story.word(position.duty),
-        story.marked_verdict(plan),
+        f"✗ {story.word(Word.CLOSED)}" if closed else story.marked_verdict(plan),
         price,
     )
-    return Row(cells, Emphasis.NONE if plan.keeps_every_must else Emphasis.FAULT)
+    return Row(cells, Emphasis.NONE if plan.keeps_every_must and not closed else Emphasis.FAULT)
 
 
 def _consolidated(site_plan: SitePlan, story: Story) -> Iterator[Block]:

@@ -15,6 +15,8 @@ class PaperWord(StrEnum):
     AS_PLANNED = "as_planned"
     NO_DAY = "no_day"
     NO_NAME = "no_name"
+    STAYS_CLOSED = "stays_closed"
+    CLOSED = "closed"
     SITE = "site"
     NAME = "name"
     ADDRESS = "address"
