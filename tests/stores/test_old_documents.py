@@ -99,6 +99,22 @@ def test_numbers_that_measure_nothing_are_read_as_nought_or_left_out(book: Book)
     assert "left out" in told["positions[0].filler.plan_legs_m[1]"].told
 
 
+def test_a_number_left_out_before_another_fault_of_its_list_moves_nothing_wrong(book: Book) -> None:
+    document = old_survey()
+    document["positions"][0]["filler"]["plan_legs_m"] = [1e-12, 1e-12, 2.5]
+    position = book.stored(put_survey(book, document)).survey.positions[0]
+    assert position.filler.plan_legs_m == (2.5,)
+    document["positions"][0]["filler"]["plan_legs_m"] = [1e-12, {"a": 1e-12}, "x"]
+    with pytest.raises(UnreadableDocument):
+        book.stored(put_survey_over(book, document))
+
+
+def put_survey_over(book: Book, document: dict[str, Any]) -> int:
+    written(book, "UPDATE surveys SET document = :document", json.dumps(document))
+    (entry,) = book.entries()
+    return entry.id
+
+
 def test_labels_that_differ_only_in_what_nobody_sees_stay_two_positions(book: Book) -> None:
     document = old_survey()
     first = document["positions"][0]

@@ -120,7 +120,9 @@ class _Healing:
             errors = fault.errors(include_url=False)
             whole = any(error["type"] == "json_invalid" for error in errors)  # halves of signs, wherever they stand
             places = list(_texts(self.tree)) if whole else [self._location(error["loc"]) for error in errors]
-            changed = [self._heal_at(place) for place in places]
+            left_out = [place for place in places if place in self._zeroed]
+            changed = [self._heal_at(place) for place in places if place not in self._zeroed]
+            changed += [self._heal_at(place) for place in reversed(left_out)]  # from the end: each moves what is behind
             if not any(changed):
                 raise fault
             try:
@@ -142,7 +144,10 @@ class _Healing:
 
     def _heal_at(self, place: Location) -> bool:
         """Heal the value at a place, or those in it where it is a list; say whether anything changed."""
-        value = self._value(place)
+        try:
+            value = self._value(place)
+        except (LookupError, TypeError):  # what was left out before it moved it; the next round finds it where it is
+            return False
         if isinstance(value, str):
             return self._heal_text(place, value)
         if isinstance(value, float | int) and not isinstance(value, bool):
