@@ -286,3 +286,16 @@ def test_every_part_of_the_catalogue_reads_back_word_for_word(catalogue_store: C
     parts = catalogue_store.search("", None, 100_000)
     assert parts
     assert [part_from_text(part_text(part)) for part in parts] == list(parts)
+
+
+def test_a_reason_that_this_version_does_not_know_leaves_its_place_empty(run: Run, tmp_path: Path) -> None:
+    station = tmp_path / "station.json"
+    station.write_text(run("demo", "small_town"), encoding="utf-8")
+    run("agree", station, "--from", "plan", "--by", "Odile Fenn")
+    agreed = json.loads(run("agreed", station, "--json"))
+    for position in agreed["positions"]:
+        position["accessories"] = [one | {"reason": "of another time"} for one in position["accessories"]]
+    path = tmp_path / "agreed.json"
+    path.write_text(json.dumps(agreed), encoding="utf-8")
+    run("bill", station, "--sets", f"file:{path}", "--csv", tmp_path / "bill.csv")
+    assert "of another time" not in (tmp_path / "bill.csv").read_text(encoding="utf-8-sig")

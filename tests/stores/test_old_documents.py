@@ -109,6 +109,14 @@ def test_a_number_left_out_before_another_fault_of_its_list_moves_nothing_wrong(
         book.stored(put_survey_over(book, document))
 
 
+def test_what_stands_in_place_of_a_label_keeps_no_other_from_being_healed(book: Book) -> None:
+    document = old_survey()
+    first = document["positions"][0]
+    document["positions"] = [{**first, "label": {}}, {**first, "label": f"A{OVERRIDE}1"}]
+    with pytest.raises(UnreadableDocument):
+        book.stored(put_survey(book, document))
+
+
 def put_survey_over(book: Book, document: dict[str, Any]) -> int:
     written(book, "UPDATE surveys SET document = :document", json.dumps(document))
     (entry,) = book.entries()

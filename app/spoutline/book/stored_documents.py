@@ -189,7 +189,10 @@ class _Healing:
     def _own_label(self, place: Location, label: str) -> str:
         """Return a label that no neighbour has: two may have differed only in what nobody sees."""
         beside = self._value(place[:-2]) if len(place) > 2 else ()
-        taken = {one.get("label") for number, one in enumerate(beside) if isinstance(one, dict) and number != place[-2]}
+        others = [
+            one.get("label") for place_of, one in enumerate(beside) if isinstance(one, dict) and place_of != place[-2]
+        ]
+        taken = {one for one in others if isinstance(one, str)}
         free, number = label[:_LONGEST_LABEL], 1
         while free in taken:
             number += 1

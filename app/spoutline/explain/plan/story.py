@@ -206,5 +206,8 @@ class Story(Words):
         return self.phrases.fill("drawing_description", label=label, height=height, reach=reach, parts=parts)
 
     def accessory_reason(self, reason: str) -> str:
-        """Return why a consumable or fitting goes with a set."""
-        return self.phrases.words["AccessoryReason"][reason]
+        """Return why a consumable or fitting goes with a set; nothing for a reason that this version does not know.
+
+        Agreed sets in a file or an older book name reasons as they were then.
+        """
+        return self.phrases.words["AccessoryReason"].get(reason, "")
