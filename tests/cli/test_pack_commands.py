@@ -191,6 +191,23 @@ def test_one_position_of_a_form_can_be_read_alone(
     assert "1A" not in listed
 
 
+def test_pages_are_printed_for_filled_positions_only(
+    spoutline: Spoutline, written: Written, tmp_path: Path, own: tuple[str, str]
+) -> None:
+    survey, form, filled = written(*TWO), tmp_path / "form.pdf", tmp_path / "filled.pdf"
+    spoutline("pack", survey, "--form", form, *own)
+    fill(form, filled, p2_done_by="Bo Fen")
+    record = tmp_path / "records.pdf"
+    spoutline("record", "read", filled, "--survey", survey, "--pdf", record, *own)
+    assert "record: 1B" in text_of(record)
+    assert "record: 1A" not in text_of(record)
+    record.unlink()
+    done = spoutline("record", "read", form, "--survey", survey, "--pdf", record, *own)
+    assert done.code == 2
+    assert "the form is empty" in done.err
+    assert not record.exists()
+
+
 def test_a_position_without_a_set_has_no_inspections_and_the_paper_says_why(
     spoutline: Spoutline, written: Written, tmp_path: Path, own: tuple[str, str]
 ) -> None:

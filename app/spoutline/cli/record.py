@@ -210,7 +210,11 @@ def _read(workbench: Workbench, service: InstallerService, arguments: argparse.N
     judged = tuple(service.judge_built(one, plans[one.position], survey, words, story) for one in records)
     contents: dict[Path, bytes] = {}
     if arguments.pdf:
-        contents[arguments.pdf] = service.record_sheet(judged, site_plan, photos, language, display)
+        written = tuple(one for one in judged if one.record.is_filled)
+        if not written:
+            wanted = "the form is empty; a record needs at least one entry, a day or a name"
+            raise InputFault((InputProblem("", "form", "nothing entered", wanted),))
+        contents[arguments.pdf] = service.record_sheet(written, site_plan, photos, language, display)
     if arguments.bill:
         filled = [one.record for one in judged if one.record.is_filled]
         contents[arguments.bill] = workbench.bills().pdf(service.as_built(site_plan, filled), display, records=filled)
