@@ -116,6 +116,7 @@ def test_agreed_papers_have_equal_bytes_and_read_back_from_the_exchange_file(run
     run("bill", survey, "--csv", "file.csv", "--sets", "file:agreed.json")
     assert Path("file.csv").read_bytes() == Path("a.csv").read_bytes()
     assert "agreed by O. Owner" in text_of(Path("a.pdf"))
+    assert "agreed by O. Owner" in run("convert", survey), "also where nothing is converted"
 
 
 def test_an_edit_after_the_agreement_is_told_and_a_broken_must_ends_with_one(run: Run) -> None:

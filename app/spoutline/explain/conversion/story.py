@@ -10,7 +10,7 @@ from enum import StrEnum
 from spoutline.explain.conversion.phrases import ConversionPhrases
 from spoutline.explain.plan.sets_head import sets_text
 from spoutline.explain.plan.story import Story
-from spoutline.model.agreed_sets import SetBasis
+from spoutline.model.agreed_sets import SetBasis, SetsSource
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_answers import OptionKind
 from spoutline.model.conversion_sequence import Moment, Sequence, SequenceFinding, SequenceNote
@@ -116,7 +116,7 @@ class ConversionStory:
 
     def sets_head(self, conversion: SiteConversion) -> str:
         """Return which sets a conversion shows: those handed in, else those of the way that it follows."""
-        if not conversion.shows_sets:
+        if not conversion.shows_sets and conversion.sets_from.source is SetsSource.PLAN:
             way = self.way(conversion.survey.conversion.follow)
             return f"{self.story.phrases.text['sets_planned']} ({self.say('way')}: {way})"
         plans = (one.shown_plan for one in conversion.positions)
