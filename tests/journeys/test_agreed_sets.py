@@ -57,6 +57,13 @@ def bill_parts(path: Path) -> Counter[tuple[str, str]]:
     return found
 
 
+def installed_in(path: Path, title: str) -> Counter[tuple[str, str]]:
+    """Return the pieces to be installed by maker and number, from the sheet of an option."""
+    sheet = next(one for one in openpyxl.load_workbook(path).worksheets if title in str(one["A1"].value) + one.title)
+    rows = [row for row in sheet.iter_rows(values_only=True) if isinstance(row[0], int) and isinstance(row[4], int)]
+    return Counter({(str(row[2]), str(row[1])): row[4] for row in rows})
+
+
 def text_of(path: Path) -> str:
     return " ".join(" ".join(page.extract_text() for page in pypdf.PdfReader(path).pages).split())
 
@@ -102,6 +109,8 @@ def test_the_option_that_was_ordered_is_on_every_paper(run: Run) -> None:
     run("quotation", "print", 1, "--csv", "order.csv")
     ordered = {row["part_number"] for row in csv.DictReader(io.StringIO(Path("order.csv").read_text("utf-8-sig")))}
     assert {number for _, number in wanted} <= ordered
+    run("quotation", "print", 1, "--xlsx", "q.xlsx")
+    assert installed_in(Path("q.xlsx"), title) == billed, "sealant that serves many joints is counted as it is ordered"
     number = shown.split(" r1", 1)[0]
     assert run("quotation", "show", number) == run("quotation", "show", 1)
 

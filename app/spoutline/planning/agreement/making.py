@@ -16,7 +16,7 @@ from spoutline.model.agreed_sets import (
     AgreementOrigin,
 )
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.model.part import Part
+from spoutline.model.part import Part, PartKind
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan, SitePlan
 from spoutline.model.quotation import Pins, QuotedOption, QuotedPosition
@@ -54,6 +54,9 @@ def sets_of_plan(site_plan: SitePlan) -> tuple[tuple[AgreedPosition, ...], tuple
 def sets_of_option(option: QuotedOption, pins: Pins) -> tuple[tuple[AgreedPosition, ...], tuple[AgreedPart, ...]]:
     """Return the sets of an option; a position that it leaves out has an empty set.
 
+    Where one container of sealant was ordered for the joints of several positions it goes with the first of them, so
+    that bill and loading list name as many as were ordered.
+
     Raise ``InputFault`` where a set names a part that is not pinned.
     """
     parts = {one.ref: part_from_text(one.text) for one in pins.parts}
@@ -76,7 +79,31 @@ def sets_of_option(option: QuotedOption, pins: Pins) -> tuple[tuple[AgreedPositi
                 question=question_of(asked) if asked is not None else "",
             )
         )
-    return tuple(found), agreed_parts(part for ref, part in parts.items() if ref in hung)
+    shared = {PartRef(one.part_number, one.maker): one.fitted for one in option.lines if one.kind is PartKind.SEALANT}
+    positions = tuple(_with_shared(found, shared))
+    return positions, agreed_parts(part for ref, part in parts.items() if ref in hung)
+
+
+def _with_shared(positions: Iterable[AgreedPosition], ordered: Mapping[PartRef, int]) -> Iterable[AgreedPosition]:
+    """Yield the positions with no more pieces of what they share than were ordered, the first ones served first.
+
+    More than one for each was ordered where a container does not reach for the joints of a position; what is over goes
+    with the last one.
+    """
+    positions = tuple(positions)
+    left = dict(ordered)
+    last = {line.ref: place for place, one in enumerate(positions) for line in one.accessories}
+    for place, one in enumerate(positions):
+        kept = []
+        for line in one.accessories:
+            if line.ref not in left:
+                kept.append(line)
+                continue
+            pieces = left[line.ref] if last[line.ref] == place else min(line.quantity, left[line.ref])
+            left[line.ref] -= pieces
+            if pieces:
+                kept.append(line.model_copy(update={"quantity": pieces}))
+        yield one.model_copy(update={"accessories": tuple(kept)})
 
 
 def _quoted_accessories(quoted: QuotedPosition, parts: Mapping[PartRef, Part]) -> Iterable[AgreedAccessory]:

@@ -68,7 +68,7 @@ def agreed_plan(
         mine = known.get(one.label)
         if mine is None:
             continue
-        key = (same_question(one), mine.set, mine.question)
+        key = (same_question(one), mine.set, mine.accessories, mine.question)
         if key not in judged:
             judged[key] = _agreed_position(one, survey, mine, parts, context)
         plans.append(relabelled(judged[key], one))
