@@ -27,6 +27,7 @@ from spoutline.gui.actions import ActionId
 from spoutline.gui.dialogs.agreement import AgreeDialog
 from spoutline.gui.dialogs.agreements import AgreementsDialog
 from spoutline.gui.dialogs.named_step import NamedStepDialog
+from spoutline.gui.edits.command import make_edit
 from spoutline.gui.edits.decisions import refuse_part
 from spoutline.gui.edits.question import Step
 from spoutline.gui.pages.installer.pack_panel import PaperKind
@@ -470,6 +471,25 @@ def test_the_way_of_a_conversion_that_was_chosen_is_on_every_page_and_paper(
         paper = paper_of(qtbot, ready, kind)
         assert "agreed by R. Example" in paper
         assert [number for number in chains if number not in paper] == []
+    check_report_of_another_way(qtbot, window, ready, sets)
+
+
+def check_report_of_another_way(qtbot: QtBot, window: MainWindow, ready: Workplace, sets: dict[str, list[str]]) -> None:
+    """Let the survey name another way: the report stays with what is agreed until the planned sets are shown."""
+    page, session = ready.conversion_page, ready.session
+    answers = session.survey.conversion.model_copy(update={"follow": OptionKind.LEAST_COST})
+    make_edit(session, session.survey.model_copy(update={"conversion": answers}), "another way")
+    window.actions_by_id[ActionId.CONVERSION].trigger()
+    qtbot.waitUntil(lambda: page.document is not None, timeout=120_000)
+    conversion = page.conversion
+    assert conversion is not None
+    shown = {one.position.label: one.followed(OptionKind.LEAST_COST) for one in conversion.positions}
+    assert {label: list(way.judged.hanging_set.numbers) for label, way in shown.items() if way is not None} == sets
+    assert "agreed by R. Example" in page.sets_label.text()
+    assert not page.agree_button.isEnabled()
+    ready.sets.choose(SetsSource.PLAN)
+    qtbot.waitUntil(page.agree_button.isEnabled, timeout=120_000)
+    assert "agreed by" not in page.sets_label.text().split("Other papers")[0]
 
 
 def test_what_was_replaced_is_shown_as_built_and_never_changes_what_was_agreed(

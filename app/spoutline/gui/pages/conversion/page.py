@@ -28,6 +28,7 @@ from spoutline.gui.widgets.cards import Card, NamedTexts, ScrolledPage, plain_la
 from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.widgets.marks import Mark
 from spoutline.gui.wording import tr
+from spoutline.model.agreed_sets import SetsSource
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import Cancelled, InputFault
 from spoutline.model.removal_standing import Standing
@@ -54,6 +55,7 @@ class ConversionPage(QWidget):
         self._context, self._notify = context, notify
         self._conversion: SiteConversion | None = None
         self._made_for: object = None
+        self._source = SetsSource.PLAN  # of the conversion shown
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
         self.tabs = QTabWidget(splitter)
@@ -106,7 +108,7 @@ class ConversionPage(QWidget):
         self.agree_button.setToolTip(tr("Agree on the sets of the way that the report follows, in bold above"))
         self.agree_button.clicked.connect(lambda _=False: self._agree())
         self.sets_label = plain_label("", "quiet", wraps=True)
-        self._context.sets.changed.connect(self._show_sets)
+        self._context.sets.changed.connect(self._on_sets)
         row.addWidget(self.sets_label, 1)
         row.addWidget(self.agree_button)
         card.body.addLayout(row)
@@ -168,7 +170,10 @@ class ConversionPage(QWidget):
         """Work the conversion out for the survey and units in hand, unless it is there already."""
         session = self._context.session
         self._show_answers()
-        wanted = (session.survey, session.display)
+        source = self._context.sets.source
+        # a conversion by the survey's way is the same whatever the book holds
+        of_sets = None if source is SetsSource.PLAN else (source, self._context.sets.key)
+        wanted = (session.survey, session.display, of_sets)
         if self._made_for == wanted:
             return
         self._made_for = wanted
@@ -176,9 +181,16 @@ class ConversionPage(QWidget):
         self._enable(False)
         self.state_label.setText(tr("Working out all positions…"))
         survey, service = session.survey, session.workbench.converting()
+
+        def work(ticket: Ticket) -> SiteConversion:
+            if source is SetsSource.PLAN:
+                return service.convert(survey, ticket)
+            return service.convert_shown(survey, source.value, ticket)[0]
+
+        self._source = source
         self._context.jobs.start(
             _PLAN,
-            lambda ticket: service.convert(survey, ticket),
+            work,
             self._show_conversion,
             self._show_trouble,
             revision=session.revision,
@@ -224,7 +236,16 @@ class ConversionPage(QWidget):
         words = session.workbench.converting().words(session.display)
         way = words.word(conversion.survey.conversion.follow)
         head = self._context.sets.head(self._context.story)
+        if self._source is not SetsSource.PLAN:
+            self.sets_label.setText(head)
+            return
         self.sets_label.setText(tr("Sets of this report: {0}. Other papers: {1}.").format(way, head))
+
+    def _on_sets(self) -> None:
+        """Follow the sets that all papers show; the way of the survey is worked out where they are planned ones."""
+        if self.isVisible():
+            self.refresh()
+        self._show_sets()
 
     def _agree(self) -> None:
         conversion, session = self._conversion, self._context.session
@@ -261,8 +282,10 @@ class ConversionPage(QWidget):
         return ask
 
     def _enable(self, ready: bool) -> None:
-        for button in (*self.buttons.values(), self.agree_button):
+        for button in self.buttons.values():
             button.setEnabled(ready)
+        # what is agreed or built already is not a way to agree on: show the planned sets for that
+        self.agree_button.setEnabled(ready and self._source is SetsSource.PLAN)
 
     def _save_as(self, suffix: str) -> None:
         name = f"{file_stem(self._context.session.survey.site.name)}-conversion.{suffix}"
