@@ -228,11 +228,14 @@ class _PositionReader:
     def _planned(self) -> tuple[PartRef, ...]:
         written = self._get(FormField.PLANNED)
         try:
-            return planned_refs(written)
+            refs = planned_refs(written)
         except ValueError:
+            refs = None
+        if refs is None or any(hidden_sign(text) for ref in refs for text in (ref.number, ref.maker)):
             name = field_name(self._number, FormField.PLANNED)
             self._report(name, written, "the planned parts must stand here as the form was printed")
             return ()
+        return refs
 
     def _choice(self, name: str, members: type[Language] | type[UnitSystem]) -> str:
         value = self._values.get(name, "")
