@@ -21,6 +21,7 @@ from spoutline.documents.content.blocks import (
 )
 from spoutline.documents.content.demands import Demand, demands_of
 from spoutline.documents.pack.setting_words import liquid_text
+from spoutline.explain.pack.part_name import part_name
 from spoutline.explain.pack.words import PackWord as Word
 from spoutline.explain.plan.sets_head import sets_head
 from spoutline.explain.plan.story import Story
@@ -86,7 +87,7 @@ def _pick_row(line: PickLine, story: Story) -> Row:
         for label, count in line.positions
     )
     part = line.part
-    return Row((str(line.quantity), part.number, f"{part.name}; {part.maker}", places, _TICK))
+    return Row((str(line.quantity), part.number, f"{part_name(part, story)}; {part.maker}", places, _TICK))
 
 
 def _site_rows(site_plan: SitePlan, job: PackJob, story: Story, dated: date | None) -> Iterator[Named]:

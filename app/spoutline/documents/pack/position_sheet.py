@@ -23,12 +23,13 @@ from spoutline.documents.drawing.position import position_drawing
 from spoutline.documents.pack.exploded import exploded_drawing
 from spoutline.documents.pack.setting_words import liquid_text, tag_of
 from spoutline.documents.pack.site_checks import site_check_table
+from spoutline.explain.pack.part_name import part_name
 from spoutline.explain.pack.words import PackWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
 from spoutline.model.finding import Verdict
 from spoutline.model.part_ref import PartRef
-from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan, SitePlan
+from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan, SetLink, SitePlan
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import Slot
 from spoutline.model.survey import VapourStatus
@@ -119,22 +120,19 @@ def _parts_blocks(plan: PositionPlan, hanging_set: HangingSet, story: Story) -> 
         Column(story.word(Word.QUANTITY), 0.6, Alignment.RIGHT),
     )
     rows = [
-        Row(
-            (
-                str(number),
-                story.word(link.slot),
-                link.part.number,
-                "; ".join(filter(None, (link.part.name, link.part.maker, story.word(Word.STAYS) if link.kept else ""))),
-                "1",
-            )
-        )
+        Row((str(number), story.word(link.slot), link.part.number, _described(link, story), "1"))
         for number, link in enumerate(hanging_set.links, start=1)
     ]
     for line in plan.accessories:
         part = line.part
-        name = f"{part.name}; {part.maker}; {story.accessory_reason(line.reason)}"
+        name = f"{part_name(part, story)}; {part.maker}; {story.accessory_reason(line.reason)}"
         rows.append(Row(("", story.word(part.kind), part.number, name, str(line.quantity))))
     yield Table(columns, tuple(rows), dense=True)
+
+
+def _described(link: SetLink, story: Story) -> str:
+    stays = (story.word(Word.STAYS),) if link.kept else ()
+    return "; ".join((part_name(link.part, story), link.part.maker, *stays))
 
 
 def _removal_blocks(plan: PositionPlan, story: Story) -> Iterator[Block]:

@@ -10,7 +10,7 @@ from spoutline.model.inspection import InspectionInterval, InspectionItemId
 from spoutline.model.limit import LimitStatus
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.pack import Tool, VanBox
-from spoutline.model.part import PartKind
+from spoutline.model.part import HoseConstruction, NozzleOperation, NozzleService, PartKind
 from spoutline.model.plan import PlanStatus
 from spoutline.model.port import FlowPath, Gender, Seal, ThreadStandard
 from spoutline.model.record import ChangeReason, ItemResult, ReadingVerdict, RecordItemId
@@ -148,12 +148,28 @@ class PackWord(StrEnum):
     PAGE_OF = "page_of"
 
 
+class PartTerm(StrEnum):
+    """What tells parts of one kind apart, where no enumeration of the model names it."""
+
+    SINGLE_USE = "single_use"
+    RECONNECTABLE = "reconnectable"
+    WITH_LATCH = "with_latch"
+    WITHOUT_LATCH = "without_latch"
+    LOW_SPILLAGE = "low_spillage"
+    LOW_PERMEATION = "low_permeation"
+    MULTI_PLANE = "multi_plane"
+
+
 PACK_LISTS: Final[tuple[type[StrEnum], ...]] = (
     PackWord,
     VanBox,
     Tool,
     Slot,
     PartKind,
+    PartTerm,
+    NozzleOperation,
+    NozzleService,
+    HoseConstruction,
     ThreadStandard,
     Gender,
     FlowPath,
