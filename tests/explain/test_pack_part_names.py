@@ -8,10 +8,13 @@ import pytest
 
 from documents.pack_words import words
 from spoutline.catalogue.store import CatalogueStore
+from spoutline.documents.pack.setting_words import written
 from spoutline.explain.pack.part_name import part_name
 from spoutline.model.language import Language
 from spoutline.model.part import Part, PartKind
 from spoutline.model.part_ref import PartRef
+from spoutline.model.requirement import RequirementId
+from spoutline.rules.declared.derivation import DERIVATION_RULES
 
 OTHERS = tuple(one for one in Language if one is not Language.ENGLISH)
 
@@ -65,3 +68,10 @@ def test_labels_of_every_language_say_what_they_name(parts: tuple[Part, ...]) ->
     for language in OTHERS:
         named = [part_name(part, words(language).story) for part in labels]
         assert len(set(named)) == len({part.name for part in labels}), named
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_what_the_survey_decided_is_sourced_in_the_language_of_the_paper(language: Language) -> None:
+    (source,) = {one.source for one in DERIVATION_RULES if one.requirement is RequirementId.RECONNECTABLE}
+    story = words(language).story
+    assert written(source, story) == story.phrases.text["source_decision"] != source

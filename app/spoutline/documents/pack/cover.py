@@ -20,7 +20,7 @@ from spoutline.documents.content.blocks import (
     Table,
 )
 from spoutline.documents.content.demands import Demand, demands_of
-from spoutline.documents.pack.setting_words import liquid_text
+from spoutline.documents.pack.setting_words import liquid_text, written
 from spoutline.explain.pack.part_name import part_name
 from spoutline.explain.pack.words import PackWord as Word
 from spoutline.explain.plan.sets_head import sets_head
@@ -121,7 +121,7 @@ def _demand(demand: Demand, site_plan: SitePlan, story: Story) -> str:
     """Return what is asked, of which positions where it is not of all, and by whom."""
     some = len(demand.labels) < len(site_plan.positions)
     places = f": {', '.join(demand.labels)}" if some else ""
-    return f"{story.word(_DEMAND_WORDS[demand.id])}{places} ({demand.source})"
+    return f"{story.word(_DEMAND_WORDS[demand.id])}{places} ({written(demand.source, story)})"
 
 
 def _contacts(job: PackJob, story: Story) -> Table:

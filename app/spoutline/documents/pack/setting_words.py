@@ -19,6 +19,7 @@ _PHRASE_OF = {
     "(title)": "source_title_only",
     "interval:": "source_interval",
     "makers' instructions": "source_makers",
+    "decision in the survey": "source_decision",
 }
 
 
@@ -36,10 +37,16 @@ def tag_of(plan: PositionPlan, site_plan: SitePlan) -> PositionTag:
     )
 
 
+def written(source: str, story: Story) -> str:
+    """Return a source with what is no name or number in the language of the paper."""
+    for english, phrase in _PHRASE_OF.items():
+        source = source.replace(english, story.phrases.text[phrase])
+    return source
+
+
 def sourced(source: str, status: LimitStatus, story: Story) -> str:
     """Return a source with its status in the language of the paper, unless the published text itself was read."""
-    for written, phrase in _PHRASE_OF.items():
-        source = source.replace(written, story.phrases.text[phrase])
+    source = written(source, story)
     if status is LimitStatus.VERIFIED:
         return source
     word = story.word(status)

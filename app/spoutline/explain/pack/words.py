@@ -237,5 +237,6 @@ PACK_SENTENCES: Final[dict[str, tuple[str, ...]]] = {
     "source_title_only": (),
     "source_interval": (),
     "source_makers": (),
+    "source_decision": (),
     "hose_of": ("name", "length"),
 }
