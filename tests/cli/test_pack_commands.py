@@ -272,7 +272,7 @@ def test_wear_and_inspections_are_noted_and_move_the_plan(
     survey, paper = written(), tmp_path / "inspection.pdf"
     site = "Maple Ferry Fuels"
     assert spoutline("record", "wear", site, "1", "LS-B101", "--fitted", "LS-B101", "--reason", "drive_off",
-                     "--on", "2027-02-03", *own).code == 0  # fmt: skip
+                     "--on", "2027-02-03", "--survey", survey, *own).code == 0  # fmt: skip
     assert spoutline("record", "inspected", site, "1", "hose_pulled_out", "--on", "2027-03-01", *own).code == 0
     spoutline("pack", survey, "--inspection", paper, "--in-service", "2026-12-01", *own)
     text = text_of(paper)
@@ -281,6 +281,30 @@ def test_wear_and_inspections_are_noted_and_move_the_plan(
     listed = spoutline("record", "list", site, *own).out
     assert "2027-02-03  wear  1  Larkspindle Couplings LS-B101 → Larkspindle Couplings LS-B101  drive_off" in listed
     assert "2027-03-01  inspection  1  hose_pulled_out  passed" in listed
+
+
+def test_a_replacement_without_a_survey_is_kept_but_is_no_success(spoutline: Spoutline, own: tuple[str, str]) -> None:
+    done = spoutline("record", "wear", "Nowhere Fuels", "1", "LS-B101", "--reason", "wear", "--on", "2027-01-01", *own)
+    assert done.code == 1
+    assert "--survey" in done.err
+    assert "LS-B101" in spoutline("record", "list", "Nowhere Fuels", *own).out
+
+
+def test_a_drive_off_is_due_until_it_is_settled(spoutline: Spoutline, written: Written, own: tuple[str, str]) -> None:
+    survey, site = written(), "Maple Ferry Fuels"
+    spoutline("record", "wear", site, "1", "LS-B101", "--fitted", "LS-B101", "--reason", "drive_off",
+              "--on", "2027-02-03", "--survey", survey, *own)  # fmt: skip
+    asked = ("record", "due", survey, "--in-service", "2027-02-01", "--by", "2027-02-03", *own)
+    due = spoutline(*asked)
+    assert due.code == 1
+    left = [line.split()[2] for line in due.out.splitlines() if line.startswith("2027-02-03") and "After" in line]
+    assert len(left) == 7
+    assert all(item.startswith("after_") for item in left)
+    for item in left:
+        assert spoutline("record", "inspected", site, "1", item, "--on", "2027-02-03", *own).code == 0
+    settled = spoutline(*asked)
+    assert settled.code == 0
+    assert "after_" not in settled.out
 
 
 def test_a_part_that_was_fitted_is_judged(

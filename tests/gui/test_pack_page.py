@@ -18,6 +18,7 @@ from spoutline.gui.pages.installer.pack_panel import PaperKind
 from spoutline.gui.pages.installer.page import InstallerPage
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
+from spoutline.model.inspection import InspectionItemId
 from spoutline.model.language import Language
 from spoutline.model.part_ref import PartRef
 from spoutline.model.position_tag import PositionTag
@@ -238,6 +239,12 @@ def test_an_inspection_done_moves_its_next_day_and_wear_is_logged(
     panel.fitted_edit.setText("TH-W1O1")
     panel.note_wear()
     assert "part number" in panel.state_label.text()
+
+    def offered() -> list[str]:
+        return [panel.removed_box.itemText(place) for place in range(panel.removed_box.count())]
+
+    before = offered()
+    assert "TH-W101" not in before
     panel.fitted_edit.setText("TH-W101")
     panel.wear_note_edit.setText("car drove off")
     panel.note_wear()
@@ -248,6 +255,9 @@ def test_an_inspection_done_moves_its_next_day_and_wear_is_logged(
         "car drove off",
     )
     qtbot.waitUntil(lambda: "due by today" in panel.state_label.text(), timeout=20_000)
+    assert offered() == ["TH-W101", *before[1:]]  # what hangs there now, not what the plan says
+    due = {one.item.id for one in panel.due_model.records if one.position == entry.position}
+    assert {InspectionItemId.AFTER_BOND, InspectionItemId.AFTER_SHEAR_VALVE} <= due
     for suffix in ("pdf", "ics"):
         path = tmp_path / f"plan.{suffix}"
         panel.save_as(path, suffix)

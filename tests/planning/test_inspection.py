@@ -16,7 +16,7 @@ from spoutline.documents.pack.papers import inspection_pdf
 from spoutline.model.faults import InputFault
 from spoutline.model.inspection import DueItem, InspectionInterval, InspectionItemId
 from spoutline.model.language import Language
-from spoutline.model.liquid import LiquidFamily
+from spoutline.model.liquid import LiquidFamily, ListingScheme
 from spoutline.model.record import ChangeReason, InspectionEntry, WearEntry
 from spoutline.model.survey import Position, SurveyLiquid
 from spoutline.planning.pack.inspection import due_at_site, items_for, last_done, next_day
@@ -31,7 +31,7 @@ IN_SERVICE = date(2026, 12, 1)
 
 def asked_of(position: Position) -> set[InspectionItemId]:
     conditions = job_conditions(factory.site_plan(factory.fitting_plan(position)))
-    return {item.id for item in items_for(conditions, ITEMS)}
+    return {item.id for item in items_for(conditions, ITEMS, ListingScheme.UL)}
 
 
 def due(position: str = "1A", **done: date) -> tuple[DueItem, ...]:

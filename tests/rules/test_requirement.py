@@ -245,6 +245,15 @@ def test_def_freezes_at_one_figure_in_rules_and_calculation(jurisdiction: str) -
     assert row == cold_limit_c(Liquid(DEF, 0.0)) == -11.5
 
 
+def test_def_is_held_to_its_urea_content_and_fuel_is_not() -> None:
+    # ISO 22241-1:2019 as reported (secondary): 31.8 to 33.2 % by mass
+    requirement = derived(position(DEF, 0))
+    assert RuleId.DEF_CONCENTRATION in ids(requirement)
+    assert requirement.urea_percent is not None
+    assert [bound.value for bound in requirement.urea_percent] == [31.8, 33.2]
+    assert derived(position()).urea_percent is None
+
+
 @pytest.mark.parametrize(("low_c", "beyond"), [(-28.8, False), (-29.5, True)])
 def test_a_climate_beyond_the_listed_range_is_said(low_c: float, beyond: bool) -> None:
     requirement = derived(position(), site(climate=Climate(low_c=low_c, high_c=30)))  # -20 degF, UL 2586A 1.1

@@ -16,7 +16,7 @@ from spoutline.book.schema import store_faults
 from spoutline.book.stored_documents import ReadingNotes, UnreadableDocument, read_document
 from spoutline.database.engine import shown_url
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.model.record import CommissioningRecord, InspectionEntry, WearEntry
+from spoutline.model.record import CommissioningRecord, InspectionEntry, RecordedWork, WearEntry
 
 _COMMISSIONING, _WEAR, _INSPECTION = "commissioning", "wear", "inspection"
 
@@ -98,6 +98,13 @@ class RecordBook:
         """Return what was inspected on a site."""
         return tuple(self._read(row, InspectionEntry) for row in self._rows(_INSPECTION, site))
 
+    def history(self, site: str) -> tuple[RecordedWork, ...]:
+        """Return everything that was recorded of a site, in the order in which it was."""
+        query = select(RecordRow).where(RecordRow.site == site).order_by(RecordRow.id)
+        with store_faults(self._url), Session(self._engine) as session:
+            rows = session.scalars(query).all()
+        return tuple(self._read_any(row) for row in rows)
+
     def _add(
         self,
         kind: str,
@@ -134,6 +141,15 @@ class RecordBook:
         query = select(RecordRow).where(RecordRow.kind == kind, RecordRow.site == site).order_by(RecordRow.id)
         with store_faults(self._url), Session(self._engine) as session:
             return session.scalars(query).all()
+
+    def _read_any(self, row: RecordRow) -> RecordedWork:
+        match row.kind:
+            case "wear":
+                return self._read(row, WearEntry)
+            case "inspection":
+                return self._read(row, InspectionEntry)
+            case _:
+                return self._read(row, CommissioningRecord)
 
     def _read(self, row: RecordRow, document_type: type[DocumentT]) -> DocumentT:
         try:

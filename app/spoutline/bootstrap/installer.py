@@ -215,6 +215,16 @@ class InstallerService:
         found = broken_musts(built, story, named=True)[:_MOST_FOUND] if entry.fitted else ()
         return entry.model_copy(update={"found": found})
 
+    def hanging(self, plan: PositionPlan | None, survey: Survey) -> tuple[PartRef, ...]:
+        """Return the parts that hang at a position now: by the records, else by the survey, else by the set shown."""
+        from spoutline.planning.pack.recorded import hanging_parts
+
+        if plan is None:
+            return ()
+        records = self.records()
+        known = [one.record for one in records.commissioning(survey.site.name)]
+        return hanging_parts(plan, known, records.wear(survey.site.name), self._context(survey))
+
     def _context(self, survey: Survey) -> PlanningContext:
         from spoutline.planning.sets.context import PlanningContext
 
@@ -246,15 +256,15 @@ class InstallerService:
     def due(self, site_plan: SitePlan, in_service: date) -> tuple[DueItem, ...]:
         """Return what is to be inspected at each position that has a set, and when next.
 
-        The book says when it was last done.
+        The book says when it was last done, and what a replaced part or a drive-off left to be done.
         """
         from spoutline import assets
         from spoutline.planning.pack.inspection import due_at_site
         from spoutline.ruletables.inspection_items import load_inspection_items
 
         items = load_inspection_items(assets.resources_folder())
-        entries = self.records().inspections(site_plan.survey.site.name)
-        return due_at_site(site_plan, items, entries, in_service)
+        history = self.records().history(site_plan.survey.site.name)
+        return due_at_site(site_plan, items, history, in_service)
 
     def inspection_plan(
         self,

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.book.survey_faults import made
-from spoutline.cli.command import Command, display_of, shared_options
+from spoutline.cli.command import Command, add_survey, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
@@ -44,6 +44,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     _read_arguments(actions.add_parser("read", help="read a filled commissioning form", parents=[shared_options()]))
     _wear_arguments(actions.add_parser("wear", help="note a replaced part in the wear log", parents=[shared_options()]))
     _inspected_arguments(actions.add_parser("inspected", help="note an inspection as done", parents=[shared_options()]))
+    _due_arguments(actions.add_parser("due", help="list what is due at each position", parents=[shared_options()]))
     finding = actions.add_parser(
         "find", help="find the survey of the book that a scanned code names", parents=[shared_options()]
     )
@@ -116,6 +117,15 @@ def _inspected_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--by", default="", help="who looked")
 
 
+def _due_arguments(parser: argparse.ArgumentParser) -> None:
+    add_survey(parser)
+    add_sets(parser)
+    parser.add_argument(
+        "--in-service", metavar="YYYY-MM-DD", required=True, help="day of handing over, from which is counted"
+    )
+    parser.add_argument("--by", dest="until", metavar="YYYY-MM-DD", help="only what is due by this day")
+
+
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service = workbench.packing()
     match arguments.action:
@@ -136,6 +146,8 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
                     done_by=arguments.by[:200],
                 )
             )
+        case "due":
+            return _due(workbench, service, arguments)
         case "find":
             found = service.find(arguments.code)
             state = "as printed" if found.is_as_printed else "changed since it was printed"
@@ -162,7 +174,8 @@ def _wear(workbench: Workbench, service: InstallerService, arguments: argparse.N
     survey = _survey_of(workbench, entry, arguments.survey)
     plan = None
     if survey is None:
-        sys.stderr.write(f"spoutline: note: not judged: the book holds no survey of {entry.site}; name one: --survey\n")
+        wanted = "name the survey of the site with --survey, or keep it in the book with the window"
+        sys.stderr.write(f"spoutline: kept, but not judged: the book holds no survey of {entry.site}; {wanted}\n")
     else:
         from spoutline.planning.pack.picked import only_positions
 
@@ -170,7 +183,24 @@ def _wear(workbench: Workbench, service: InstallerService, arguments: argparse.N
     judged = service.judge_wear(entry, plan, survey, workbench.story(display_of(arguments)))
     service.records().add_wear(judged)
     write_standard_output("".join(f"✗ {text}\n" for text in judged.found))
-    return ExitCode.DOES_NOT_FIT if judged.found else ExitCode.FITS
+    return ExitCode.DOES_NOT_FIT if judged.found or survey is None else ExitCode.FITS
+
+
+def _due(workbench: Workbench, service: InstallerService, arguments: argparse.Namespace) -> ExitCode:
+    """Print what is due, earliest first; exit 1 where work left something to be done before a position is used."""
+    from spoutline.documents.pack.inspection_sheet import item_text
+    from spoutline.model.inspection import InspectionInterval
+
+    in_service, until = day(arguments.in_service, "--in-service"), day(arguments.until, "--by")
+    site_plan = sets_of(workbench, read_survey(arguments.survey), arguments)
+    found = service.due(site_plan, in_service) if in_service is not None else ()
+    shown = [one for one in found if until is None or one.next_due <= until]
+    shown.sort(key=lambda one: (one.next_due, one.position, list(InspectionItemId).index(one.item.id)))
+    story = service.words(workbench.language, display_of(arguments)).story
+    lines = (f"{one.next_due}  {one.position}  {one.item.id}  {item_text(one, story)}\n" for one in shown)
+    write_standard_output("".join(lines))
+    left = any(one.item.interval is InspectionInterval.ONCE for one in found)
+    return ExitCode.DOES_NOT_FIT if left else ExitCode.FITS
 
 
 def _survey_of(workbench: Workbench, entry: WearEntry, path: str | None) -> Survey | None:

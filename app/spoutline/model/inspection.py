@@ -7,7 +7,10 @@ from datetime import date
 from enum import StrEnum
 
 from spoutline.model.caution import CautionCondition
+from spoutline.model.check import Bound
 from spoutline.model.limit import LimitStatus
+from spoutline.model.liquid import ListingScheme
+from spoutline.model.quantity import Dimension
 
 
 class InspectionInterval(StrEnum):
@@ -17,6 +20,16 @@ class InspectionInterval(StrEnum):
     WEEKLY = "weekly"
     MONTHLY = "monthly"
     YEARLY = "yearly"
+    ONCE = "once"  # before the position goes back into service
+
+
+class InspectionCause(StrEnum):
+    """What makes an item due."""
+
+    TIME = "time"
+    WINTER = "winter"  # the first time before the first winter, then every year before the frost
+    REPLACEMENT = "replacement"  # a part was replaced, in a drive-off or otherwise
+    DRIVE_OFF = "drive_off"
 
 
 class InspectionItemId(StrEnum):
@@ -40,24 +53,47 @@ class InspectionItemId(StrEnum):
     SHEAR_VALVE = "shear_valve"
     FLOW_READING = "flow_reading"
     BREAKAWAY_AGE = "breakaway_age"
+    DEF_HOSE = "def_hose"
+    DEF_CONCENTRATION = "def_concentration"
+    COLD_LOOK = "cold_look"
+    STAGE_TWO_TEST = "stage_two_test"
+    AFTER_BOND = "after_bond"
+    AFTER_LEAK = "after_leak"
+    AFTER_SHUT_OFF = "after_shut_off"
+    AFTER_BREAKAWAY = "after_breakaway"
+    AFTER_HOSE = "after_hose"
+    AFTER_OUTLET = "after_outlet"
+    AFTER_SHEAR_VALVE = "after_shear_valve"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class InspectionItem:
-    """One item with its source; ``applies`` names conditions that must all hold, empty for always."""
+    """One item with its source.
+
+    ``applies`` names conditions that must all hold, empty for always; ``schemes`` the listing schemes under which it
+    is asked, empty for all.
+    """
 
     id: InspectionItemId
     interval: InspectionInterval
     applies: frozenset[CautionCondition]
     source: str
     status: LimitStatus
+    cause: InspectionCause = InspectionCause.TIME
+    schemes: frozenset[ListingScheme] = frozenset()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class DueItem:
-    """An item at a position with the day on which it is next due; ``last_done`` is None before the first time."""
+    """An item at a position with the day on which it is next due; ``last_done`` is None before the first time.
+
+    Where a figure is read, ``dimension`` says of what, and the bounds hold it, in SI.
+    """
 
     position: str
     item: InspectionItem
     last_done: date | None
     next_due: date
+    dimension: Dimension | None = None
+    lower: Bound | None = None
+    upper: Bound | None = None

@@ -66,6 +66,8 @@ class LimitId(StrEnum):
     NOZZLE_TEMPERATURE_MIN = "nozzle.temperature_min"
     NOZZLE_TEMPERATURE_MAX = "nozzle.temperature_max"
     DEF_FREEZING = "def.freezing"
+    DEF_UREA_MIN = "def.urea_min"  # percent by mass
+    DEF_UREA_MAX = "def.urea_max"
     # hose
     HOSE_LENGTH_MAX = "hose.length_max"
     HOSE_LENGTH_MAX_FENCED = "hose.length_max_fenced"

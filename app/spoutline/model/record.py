@@ -215,6 +215,10 @@ class InspectionEntry(_Document):
     done_by: Words = ""
 
 
+# what the book keeps of a position, each as it was entered
+RecordedWork = CommissioningRecord | WearEntry | InspectionEntry
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ReadingBand:
     """How far from its computed value a reading may lie before it is unusual, as a ratio of the two."""

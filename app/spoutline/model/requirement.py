@@ -6,6 +6,7 @@ from collections import Counter
 from dataclasses import dataclass
 from enum import StrEnum
 
+from spoutline.model.check import Bound
 from spoutline.model.finding import Finding, Severity
 from spoutline.model.limit import LimitId, LimitStatus
 from spoutline.model.liquid import Liquid, ListingClass, ListingScheme
@@ -143,6 +144,7 @@ class Requirement:
     lines: tuple[RequirementLine, ...]
     findings: tuple[Finding, ...]
     limit_statuses: tuple[tuple[LimitId, LimitStatus], ...] = ()  # how well each limit of the lines is founded
+    urea_percent: tuple[Bound, Bound] | None = None  # least and most urea by mass; None for fuels
 
     @property
     def footing(self) -> dict[LimitStatus, int]:

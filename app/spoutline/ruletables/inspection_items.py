@@ -10,8 +10,9 @@ from pydantic import BaseModel, ConfigDict, Field
 
 from spoutline.model.caution import CautionCondition
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.model.inspection import InspectionInterval, InspectionItem, InspectionItemId
+from spoutline.model.inspection import InspectionCause, InspectionInterval, InspectionItem, InspectionItemId
 from spoutline.model.limit import LimitStatus
+from spoutline.model.liquid import ListingScheme
 from spoutline.model.record import ReadingBand, RecordItemId
 from spoutline.ruletables.files import read_text
 from spoutline.ruletables.schema import Line, read_toml, row_name, validated
@@ -26,6 +27,8 @@ class _ItemRow(BaseModel):
     id: InspectionItemId
     interval: InspectionInterval
     applies: tuple[CautionCondition, ...]
+    cause: InspectionCause = InspectionCause.TIME
+    schemes: tuple[ListingScheme, ...] = ()
     source: Line
     status: LimitStatus
 
@@ -74,6 +77,8 @@ def inspection_items_from_toml(text: str, place: str) -> tuple[InspectionItem, .
             applies=frozenset(row.applies),
             source=row.source,
             status=row.status,
+            cause=row.cause,
+            schemes=frozenset(row.schemes),
         )
         for row in rows
     )

@@ -8,7 +8,7 @@ from datetime import UTC, datetime, time
 from typing import TYPE_CHECKING, Final
 
 from spoutline.documents.calendar import calendar_bytes, plain_text
-from spoutline.documents.pack.inspection_sheet import due_groups
+from spoutline.documents.pack.inspection_sheet import due_groups, item_text
 from spoutline.documents.pack.setting_words import sourced
 from spoutline.explain.pack.words import PackWord as Word
 from spoutline.explain.plan.story import Story
@@ -29,7 +29,7 @@ _NAMESPACE: Final = uuid.uuid5(uuid.NAMESPACE_DNS, "inspection.spoutline.invalid
 
 
 def inspection_calendar(due: Iterable[DueItem], site: Site, story: Story) -> bytes:
-    """Return the inspections as whole-day events that recur from their next day on."""
+    """Return the inspections as whole-day events that recur from their next day on; what is due once does not."""
     name = f"{story.word(Word.INSPECTION)}: {site.name}"
     return calendar_bytes(name, "inspection plan", (_event(group, site, story) for group in due_groups(due)))
 
@@ -44,8 +44,9 @@ def _event(group: tuple[DueItem, ...], site: Site, story: Story) -> Event:
     # no clock is read: the stamp is the day on which the event starts
     event.add("dtstamp", datetime.combine(first.next_due, time(), UTC))
     event.add("dtstart", first.next_due)
-    event.add("rrule", vRecur.from_ical(_RULES[first.item.interval]))
-    event.add("summary", plain_text(f"{site.name}: {story.word(first.item.id)}"))
+    if first.item.interval is not InspectionInterval.ONCE:
+        event.add("rrule", vRecur.from_ical(_RULES[first.item.interval]))
+    event.add("summary", plain_text(f"{site.name}: {item_text(first, story)}"))
     source = sourced(first.item.source, first.item.status, story)
     text = f"{story.word(Word.POSITIONS)}: {labels}\n{story.word(Word.SOURCE)}: {source}"
     event.add("description", plain_text(text))

@@ -69,6 +69,16 @@ def due_groups(due: Iterable[DueItem]) -> tuple[tuple[DueItem, ...], ...]:
     return tuple(tuple(group) for _, group in groupby(sorted(due, key=day), key=day))
 
 
+def item_text(due: DueItem, story: Story) -> str:
+    """Return what is looked at, with the bounds of the figure that is read."""
+    text = story.word(due.item.id)
+    if due.dimension is None:
+        return text
+    low = None if due.lower is None else due.lower.value
+    high = None if due.upper is None else due.upper.value
+    return f"{text} {story.window(low, high, due.dimension)}"
+
+
 def positions_text(group: tuple[DueItem, ...]) -> str:
     """Return the positions of a group; a long list is cut and says how many more there are."""
     labels = [one.position for one in group]
@@ -82,7 +92,7 @@ def _due_row(group: tuple[DueItem, ...], story: Story) -> Row:
         (
             story.day(first.next_due),
             story.word(first.item.interval),
-            story.word(first.item.id),
+            item_text(first, story),
             positions_text(group),
             story.day(first.last_done) if first.last_done else "–",
             sourced(first.item.source, first.item.status, story),

@@ -78,12 +78,22 @@ def hanging_now(
     if plan.chosen is None or (record is None and not later):
         return None
     named = with_makers(record, plan, context.parts) if record is not None else None
-    hanging = list(named.as_built if named is not None else plan.chosen.hanging_set.refs)
+    hanging = list(named.as_built if named is not None else _before_any_record(plan, later[0]))
     for entry in later:
         removed = next((at for at, ref in enumerate(hanging) if entry.removed.names(ref)), None)
         if removed is not None and entry.fitted:
             hanging[removed] = entry.fitted
     return tuple(hanging)
+
+
+def _before_any_record(plan: PositionPlan, first: WearEntry) -> tuple[PartRef, ...]:
+    """Return the chain that the first replacement was made in: the set, or what the survey found where only it fits."""
+    chosen = plan.chosen.hanging_set.refs if plan.chosen is not None else ()
+    surveyed = tuple(item.ref for item in plan.position.installed if item.ref is not None)
+    whole = len(surveyed) == len(plan.position.installed)  # a part that is only described cannot be judged
+    in_set = any(first.removed.names(ref) for ref in chosen)
+    was_there = any(ref.names(first.removed) or first.removed.names(ref) for ref in surveyed)
+    return surveyed if whole and was_there and not in_set else chosen
 
 
 def _links(before: HangingSet, record: CommissioningRecord, context: PlanningContext) -> tuple[SetLink, ...]:

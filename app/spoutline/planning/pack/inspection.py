@@ -3,24 +3,45 @@
 from __future__ import annotations
 
 import calendar
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from collections.abc import Set as AbstractSet
 from dataclasses import replace
 from datetime import date, timedelta
 
 from spoutline.model.caution import CautionCondition
-from spoutline.model.inspection import DueItem, InspectionInterval, InspectionItem, InspectionItemId
-from spoutline.model.plan import SitePlan
-from spoutline.model.record import InspectionEntry
+from spoutline.model.inspection import DueItem, InspectionCause, InspectionInterval, InspectionItem, InspectionItemId
+from spoutline.model.liquid import ListingScheme
+from spoutline.model.plan import PositionPlan, SitePlan
+from spoutline.model.quantity import Dimension
+from spoutline.model.record import InspectionEntry, RecordedWork
+from spoutline.planning.pack.after_work import open_after_work
 from spoutline.rules.work.job_conditions import job_conditions
 
 # a month is 30 days where the source counts days (Oklahoma Administrative Code 165:26-2-92(c))
 _DAYS = {InspectionInterval.DAILY: 1, InspectionInterval.WEEKLY: 7, InspectionInterval.MONTHLY: 30}
 
 
-def items_for(conditions: AbstractSet[CautionCondition], items: Iterable[InspectionItem]) -> tuple[InspectionItem, ...]:
-    """Return the items that a position with these conditions asks for."""
-    return tuple(item for item in items if item.applies <= conditions)
+_BY_TIME = frozenset({InspectionCause.TIME, InspectionCause.WINTER})
+# the day before which what must stand the frost is looked at. Source: common practice, no source
+_BEFORE_WINTER = (10, 1)
+_AFTER_WINTER = (4, 1)
+
+
+def items_for(
+    conditions: AbstractSet[CautionCondition], items: Iterable[InspectionItem], scheme: ListingScheme | None
+) -> tuple[InspectionItem, ...]:
+    """Return the items that a position with these conditions asks for under a listing scheme."""
+    return tuple(item for item in items if item.applies <= conditions and (not item.schemes or scheme in item.schemes))
+
+
+def before_winter(day: date) -> date:
+    """Return the day by which what must stand the frost is looked at: 1 October; at once where it is winter.
+
+    Source: common practice, no source; it is the autumn of the northern half of the earth, as every profile is.
+    """
+    if (day.month, day.day) < _AFTER_WINTER or (day.month, day.day) >= _BEFORE_WINTER:
+        return day
+    return date(day.year, *_BEFORE_WINTER)
 
 
 def next_day(last: date, interval: InspectionInterval) -> date:
@@ -41,7 +62,7 @@ def last_done(entries: Iterable[InspectionEntry], position: str) -> Mapping[Insp
 
 
 def due_at_site(
-    site_plan: SitePlan, items: Iterable[InspectionItem], entries: Iterable[InspectionEntry], in_service: date
+    site_plan: SitePlan, items: Iterable[InspectionItem], history: Sequence[RecordedWork], in_service: date
 ) -> tuple[DueItem, ...]:
     """Return what is to be inspected at each position that has a set, and when next.
 
@@ -51,23 +72,33 @@ def due_at_site(
         The plan; the conditions of each position say which items it asks for.
     items
         Every item that an inspection plan can hold.
-    entries
-        What was inspected at the site so far.
+    history
+        What the book holds of the site, in the order in which it was recorded: forms, replacements, inspections.
     in_service
         Day of handing over, from which an item never done is counted.
     """
-    items, entries = tuple(items), tuple(entries)
-    return tuple(
-        due
-        for plan in site_plan.positions
-        if plan.chosen is not None
-        for due in due_items(
-            plan.position.label,
-            items_for(job_conditions(replace(site_plan, positions=(plan,))), items),
-            in_service=in_service,
-            done=last_done(entries, plan.position.label),
-        )
-    )
+    items = tuple(items)
+    inspected = [entry for entry in history if isinstance(entry, InspectionEntry)]
+    found: list[DueItem] = []
+    for plan in site_plan.positions:
+        if plan.chosen is None:
+            continue
+        label = plan.position.label
+        scheme = plan.requirement.scheme if plan.requirement is not None else None
+        asked = items_for(job_conditions(replace(site_plan, positions=(plan,))), items, scheme)
+        by_time = tuple(item for item in asked if item.cause in _BY_TIME)
+        due = due_items(label, by_time, in_service=in_service, done=last_done(inspected, label))
+        found.extend(_with_bounds(one, plan) for one in due)
+        found.extend(open_after_work(plan, asked, history))
+    return tuple(found)
+
+
+def _with_bounds(due: DueItem, plan: PositionPlan) -> DueItem:
+    """Return an item with the bounds of what is read for it, where it is a figure."""
+    urea = plan.requirement.urea_percent if plan.requirement is not None else None
+    if due.item.id is not InspectionItemId.DEF_CONCENTRATION or urea is None:
+        return due
+    return replace(due, dimension=Dimension.PERCENT, lower=urea[0], upper=urea[1])
 
 
 def due_items(
@@ -92,5 +123,14 @@ def due_items(
     """
     for item in items:
         last = done.get(item.id)
-        due = next_day(last or in_service, item.interval)
+        if item.cause is InspectionCause.WINTER:
+            due = before_winter(in_service) if last is None else _next_winter(last)
+        else:
+            due = next_day(last or in_service, item.interval)
         yield DueItem(position=position, item=item, last_done=last, next_due=due)
+
+
+def _next_winter(last: date) -> date:
+    """Return the day before the winter after the one for which an item was last done."""
+    autumn = date(last.year, *_BEFORE_WINTER)
+    return autumn.replace(year=last.year + 1) if (last.month, last.day) >= _AFTER_WINTER else autumn

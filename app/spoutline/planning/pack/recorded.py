@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import PartKind
-from spoutline.model.part_ref import told_apart
+from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.plan import PositionPlan
 from spoutline.model.record import CommissioningRecord, UnreadField, WearEntry
 from spoutline.planning.pack.as_built import built_position, hanging_now
@@ -90,13 +90,37 @@ def replaced(
         wanted = "by its plan nothing hangs there"
         raise InputFault((InputProblem("", "position", repr(label), wanted),))
     record = next((one for one in reversed(records) if one.position == label), None)
-    before = hanging_now(plan, record, wear, context) or plan.chosen.hanging_set.refs
+    before = hanging_parts(plan, records, wear, context)
     if not any(entry.removed.names(ref) for ref in before):
         wanted = f"it must be a part that hangs at {label}: {', '.join(told_apart(before))}"
         raise InputFault((InputProblem("", "part taken off", repr(str(entry.removed)), wanted),))
     after = hanging_now(plan, record, (*wear, entry), context) or before
     base = record or CommissioningRecord(site=entry.site, position=label, plan_revision="0" * 16)
     return built_position(plan, base.model_copy(update={"parts": after, "changes": ()}), context)
+
+
+def hanging_parts(
+    plan: PositionPlan, records: Sequence[CommissioningRecord], wear: Sequence[WearEntry], context: PlanningContext
+) -> tuple[PartRef, ...]:
+    """Return the parts that hang at a position now, dispenser first.
+
+    The newest record and the wear log after it say it. Where neither does, it is what the survey found there, by
+    number, and the set of ``plan``, which may be fitted by now. Parameters as of ``replaced``.
+    """
+    label = plan.position.label
+    record = next((one for one in reversed(records) if one.position == label), None)
+    recorded = hanging_now(plan, record, wear, context)
+    if recorded is not None:
+        return recorded
+    surveyed = tuple(item.ref for item in plan.position.installed if item.ref is not None)
+    planned = plan.chosen.hanging_set.refs if plan.chosen is not None else ()
+    left, found = list(planned), list(surveyed)
+    for ref in surveyed:
+        same = next((one for one in left if ref.names(one)), None)
+        if same is not None:
+            left.remove(same)
+            found[found.index(ref)] = same
+    return (*found, *left)
 
 
 def _named(kind: PartKind) -> str:

@@ -98,6 +98,14 @@ POSITION_RULES: tuple[Rule, ...] = (
         facts=("temperature_low", "freezing"),
     ),
     Rule(
+        id=RuleId.DEF_CONCENTRATION,
+        severity=_ADVICE,
+        requirement=Asked.LIQUID_SERVICE,
+        source="ISO 22241-1:2019 (secondary)",
+        limits=(L.DEF_UREA_MIN, L.DEF_UREA_MAX),
+        facts=("urea_minimum", "urea_maximum"),
+    ),
+    Rule(
         id=RuleId.CLIMATE_BEYOND_LISTING,
         severity=_SHOULD,
         requirement=Asked.TEMPERATURE,

@@ -62,6 +62,7 @@ class RuleId(StrEnum):
     HOLD_OPEN_NOT_ALLOWED = "hold_open_not_allowed"
     DEF_ZONE_UNANSWERED = "def_zone_unanswered"
     DEF_FREEZES = "def_freezes"
+    DEF_CONCENTRATION = "def_concentration"
     CLIMATE_BEYOND_LISTING = "climate_beyond_listing"
     CLIMATE_BEYOND_DATA = "climate_beyond_data"
     CLIMATE_NOT_COMPUTABLE = "climate_not_computable"

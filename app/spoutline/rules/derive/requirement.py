@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from spoutline.model.check import Bound
 from spoutline.model.finding import Severity, Verdict
 from spoutline.model.limit import LimitId, LimitStatus, RuleTables
 from spoutline.model.liquid import Liquid, LiquidFamily, is_flammable
@@ -118,6 +119,7 @@ def _requirement(notes: Derivation, liquid: Liquid, found: ClassFound) -> Requir
     bonding = _derive_bond(notes)
     supply = derive_supply(notes)
     _derive_sale(notes)
+    urea = _derive_urea(notes)
     return Requirement(
         site=notes.site,
         position=position,
@@ -156,7 +158,28 @@ def _requirement(notes: Derivation, liquid: Liquid, found: ClassFound) -> Requir
         lines=tuple(sorted(notes.lines, key=lambda line: list(RuleId).index(RuleId(line.rule_id)))),
         findings=tuple(notes.findings),
         limit_statuses=tuple(_limit_statuses(notes)),
+        urea_percent=urea,
     )
+
+
+def _derive_urea(notes: Derivation) -> tuple[Bound, Bound] | None:
+    """Return the least and most urea of the DEF that this position dispenses; None for a fuel."""
+    if notes.position.liquid.family is not LiquidFamily.DEF:
+        return None
+    limits = (LimitId.DEF_UREA_MIN, LimitId.DEF_UREA_MAX)
+    rows = [notes.tables.jurisdiction.limit(limit_id) for limit_id in limits]
+    low, high = (notes.tables.jurisdiction.number(limit_id) for limit_id in limits)
+    notes.find(
+        RuleId.DEF_CONCENTRATION,
+        Quantity("urea_minimum", low, Dimension.PERCENT),
+        Quantity("urea_maximum", high, Dimension.PERCENT),
+        verdict=Verdict.NOTE,
+        limits=limits,
+    )
+    first, last = (
+        Bound(value=value, source=row.source, status=row.status) for value, row in zip((low, high), rows, strict=True)
+    )
+    return first, last
 
 
 def _limit_statuses(notes: Derivation) -> Iterator[tuple[LimitId, LimitStatus]]:

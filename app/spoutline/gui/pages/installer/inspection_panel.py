@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 
 from spoutline.book.survey_faults import made
 from spoutline.documents.own_files import FileForm
+from spoutline.documents.pack.inspection_sheet import item_text
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.record_table import Column, RecordTable, SortedRecords
@@ -229,8 +230,13 @@ class InspectionPanel(QWidget):
             self.save_as(path, suffix)
 
     def _show_parts(self) -> None:
-        plan = self._context.sets.plan(self._context.session.label)
-        parts = plan.chosen.hanging_set.refs if plan is not None and plan.chosen is not None else ()
+        session = self._context.session
+        plan, desk, survey = self._context.sets.plan(session.label), session.workbench.packing(), session.survey
+        try:
+            parts = wait_for(lambda: desk.hanging(plan, survey))
+        except (InputFault, StoreFault) as fault:
+            parts = ()
+            self._show_trouble(fault)
         current = self.removed_box.currentText()
         self.removed_box.clear()
         for part, shown in zip(parts, told_apart(parts), strict=True):
@@ -248,8 +254,8 @@ class InspectionPanel(QWidget):
                 Column(title=tr("Position"), text=lambda one: one.position),
                 Column(
                     title=tr("What"),
-                    text=lambda one: story.word(one.item.id),
-                    hint=lambda one: f"{story.word(one.item.id)} {one.item.source}",
+                    text=lambda one: item_text(one, story),
+                    hint=lambda one: f"{item_text(one, story)} {one.item.source}",
                 ),
                 Column(title=tr("Last done"), text=lambda one: story.day(one.last_done) if one.last_done else "–"),
             )
