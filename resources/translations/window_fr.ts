@@ -1852,7 +1852,7 @@
    <translation>Émettre malgré des flexibles omis</translation>
   </message>
   <message>
-   <source>It can be put together again after it parted, where its maker says so.</source>
+   <source>It can be put together again after it separated, where its maker says so.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1980,7 +1980,7 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>Legs of the way seen from above, parted by semicolons, where the hose must go round a corner.</source>
+   <source>Legs of the way seen from above, separated by semicolons, where the hose must go round a corner.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -3968,7 +3968,7 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>The value is written as the source prints it: digits, yes or no, a word, cases parted by commas; empty for no figure. The adopted code and the authority having jurisdiction decide; this table only records them.</source>
+   <source>The value is written as the source prints it: digits, yes or no, a word, cases separated by commas; empty for no figure. The adopted code and the authority having jurisdiction decide; this table only records them.</source>
    <translation type="unfinished" />
   </message>
   <message>

@@ -229,7 +229,7 @@ def test_a_liquid_is_named_with_its_blend() -> None:
 
 def test_part_data_show_each_stated_figure_and_name_what_is_not_stated() -> None:
     rows = {row.label: row.text for row in story().part_data(factory.breakaway())}
-    assert rows["Parts at a pull"] == "600 N to 1100 N"
+    assert rows["Separates at a pull"] == "600 N to 1100 N"
     assert rows["Can be reconnected"] == "yes"
     unknown = {row.label: row.text for row in story().part_data(replace(factory.breakaway(), resistance_ohm=None))}
     assert unknown["Resistance"] == "not stated"

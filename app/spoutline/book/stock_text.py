@@ -26,7 +26,7 @@ def read_stock(path: Path, read_ref: Callable[[str], PartRef] = PartRef) -> Stoc
 
 
 def stock_from_csv(text: str, place: str, read_ref: Callable[[str], PartRef] = PartRef) -> Stock:
-    """Return the stock list in CSV text with the columns part_number and quantity, parted by commas or semicolons.
+    """Return the stock list in CSV text with the columns part_number and quantity, separated by commas or semicolons.
 
     A column maker may stand beside them; without it ``read_ref`` reads the maker out of a part number that names one.
 

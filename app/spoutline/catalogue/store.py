@@ -94,7 +94,7 @@ class CatalogueStore:
         return PartRef(text)
 
     def read_refs(self, text: str) -> tuple[PartRef, ...]:
-        """Return every part that a person names in one line, parted by commas, semicolons, plus signs or blanks."""
+        """Return every part that a person names in one line, separated by commas, semicolons, plus signs or blanks."""
         found: list[PartRef] = []
         for piece in filter(None, map(str.strip, re.split(r"[,;+\n]", text))):
             ref = self.read_ref(piece)

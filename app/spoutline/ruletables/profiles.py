@@ -116,7 +116,7 @@ def with_row(
     Parameters
     ----------
     printed
-        The value as the source prints it: digits, ``yes`` / ``no``, a word, cases parted by commas; empty for none.
+        The value as the source prints it: digits, ``yes`` / ``no``, a word, cases separated by commas; empty for none.
     unit
         Unit of a number; empty for everything else.
     source, clause, edition, status, note

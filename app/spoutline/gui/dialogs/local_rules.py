@@ -129,7 +129,7 @@ class LocalRulesDialog(FormDialog):
         self.save_button.clicked.connect(self._save_row)
         column.addWidget(self.save_button)
         hint = tr(
-            "The value is written as the source prints it: digits, yes or no, a word, cases parted by commas; "
+            "The value is written as the source prints it: digits, yes or no, a word, cases separated by commas; "
             "empty for no figure. The adopted code and the authority having jurisdiction decide; this table only "
             "records them."
         )

@@ -251,7 +251,7 @@ def position_conversion_questions() -> tuple[Question, ...]:
             step=Step.VAPOUR,
             group=group,
             title="Is a re&connectable breakaway wanted?",
-            help="It can be put together again after it parted, where its maker says so.",
+            help="It can be put together again after it separated, where its maker says so.",
             source=_OWNER,
             entry=Entry.YES_NO,
         ),

@@ -146,7 +146,7 @@ def filler_questions(index: int | None) -> tuple[Question, ...]:
             step=Step.PLACE,
             group=group,
             title="Wa&y round the vehicle" if index is None else "Way round the vehicle",
-            help="Legs of the way seen from above, parted by semicolons, where the hose must go round a corner.",
+            help="Legs of the way seen from above, separated by semicolons, where the hose must go round a corner.",
             source="Measured on site",
             entry=Entry.QUANTITIES,
             measure=_LENGTH,

@@ -34,7 +34,7 @@ class Entry(StrEnum):
     CHOICE = "choice"
     SUGGESTED = "suggested"  # a text with suggestions
     QUANTITY = "quantity"
-    QUANTITIES = "quantities"  # several, parted by semicolons
+    QUANTITIES = "quantities"  # several, separated by semicolons
     TEXT = "text"
     LONG_TEXT = "long_text"
     SEVERAL = "several"  # any number of the choices

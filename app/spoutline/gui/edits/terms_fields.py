@@ -32,7 +32,7 @@ class Known(StrEnum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TermsField:
-    """One entry; ``path`` leads from the terms to it, names parted by dots. ``is_wide`` takes the whole row."""
+    """One entry; ``path`` leads from the terms to it, names separated by dots. ``is_wide`` takes the whole row."""
 
     path: str
     title: str

@@ -9,7 +9,7 @@ from spoutline.gui.widgets.answer_field import AnswerField, Choice
 
 
 class SeveralField(AnswerField):
-    """Boxes in columns; the answer is the values ticked, in the order of the choices, parted by semicolons."""
+    """Boxes in columns; the answer is the values ticked, in the order of the choices, separated by semicolons."""
 
     def __init__(
         self,
@@ -37,7 +37,7 @@ class SeveralField(AnswerField):
 
     @property
     def text(self) -> str:
-        """The values ticked, parted by semicolons."""
+        """The values ticked, separated by semicolons."""
         return ";".join(value for value, box in self.boxes.items() if box.isChecked())
 
     def _editor(self) -> QWidget:

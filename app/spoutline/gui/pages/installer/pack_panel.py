@@ -222,7 +222,7 @@ def _contacts(text: str) -> list[Contact]:
         if not any(cells):
             continue
         if len(cells) < 2 or not cells[0] or not cells[1]:
-            wanted = "write role; name; telephone, parted by semicolons"
+            wanted = "write role; name; telephone, separated by semicolons"
             raise InputFault((InputProblem("", "people to call", repr(line), wanted),))
         telephone = cells[2] if len(cells) > 2 else ""
         found.append(made(Contact, role=cells[0], name=cells[1], telephone=telephone))
