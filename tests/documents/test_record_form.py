@@ -218,10 +218,11 @@ def test_what_may_group_thousands_is_asked_again_where_the_language_leaves_it_op
         assert [(one.field, one.value) for one in record.unread] == [(BOND, text)]
 
 
-@pytest.mark.parametrize("sign", ["\u200e", "\u202e"])  # Unicode Standard Annex 9, explicit formatting characters
-def test_planned_parts_with_a_hidden_sign_are_asked_for_again(sign: str) -> None:
+# signs of Unicode Standard Annex 9, explicit formatting characters; a number longer than any reference may be
+@pytest.mark.parametrize("number", ["QW-B\u200e7", "QW-B\u202e7", "Q" * 81])
+def test_planned_parts_that_no_form_was_printed_with_are_asked_for_again(number: str) -> None:
     planned = field_name(1, FormField.PLANNED)
-    values = {planned: f"QW-W18 QW-B{sign}7", part_field(1, 2, PartField.FITTED): "QW-B9"}
+    values = {planned: f"QW-W18 {number}", part_field(1, 2, PartField.FITTED): "QW-B9"}
     record = read(filled(printed(), **values))
     assert record.parts == ()
     assert [one.field for one in record.unread] == [planned]

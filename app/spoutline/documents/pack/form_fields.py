@@ -58,7 +58,7 @@ def planned_text(refs: tuple[PartRef, ...]) -> str:
 
 def planned_refs(text: str) -> tuple[PartRef, ...]:
     """Return the parts that ``planned_text`` wrote; raise ``ValueError`` for what it never writes."""
-    return tuple(_REFS.validate_json(text)) if text.startswith("[") else tuple(map(PartRef, text.split()))
+    return tuple(_REFS.validate_json(text) if text.startswith("[") else _REFS.validate_python(text.split()))
 
 
 def field_name(position: int, field: FormField) -> str:
