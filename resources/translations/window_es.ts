@@ -512,6 +512,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>A change of liquid goes by tank, and a vapor pipe ends at one. For a blend of two write 1 + 2.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>A comma in a figure is the decimal sign</source>
    <translation type="unfinished" />
   </message>
@@ -4402,6 +4406,10 @@ Su nombre y el motivo constan en el papel.</translation>
   <message>
    <source>Which &amp;liquid is sold here?</source>
    <translation>¿Qué &amp;líquido se vende aquí?</translation>
+  </message>
+  <message>
+   <source>Which &amp;tank feeds the position?</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Which answers</source>

@@ -8,6 +8,7 @@ from spoutline.documents.content.blocks import Bullets, CautionNote, Heading, Ke
 from spoutline.documents.conversion.summary import summary_blocks, why_open
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.model.conversion import SiteConversion
+from spoutline.model.position_conversion import Closing, DifferenceAction
 
 _LABEL_WIDTH = 24
 
@@ -25,7 +26,17 @@ def conversion_text(conversion: SiteConversion, words: ConversionStory) -> str:
         for line in one.differences:
             name = line.part.number if line.part else words.installed(line.installed)
             lines.append(f"  {words.word(line.action):8} {name:16} {words.difference(line, currency)}")
+        lines.extend(_closing(closing, words) for closing in one.closings)
+    shared = [closing for closing in conversion.closings if not closing.position]
+    if shared:
+        lines += ["", words.say("site_closings"), *(_closing(closing, words) for closing in shared)]
+    if conversion.stays_live:
+        lines += ["", words.say("live_title"), *(f"  {words.live(one)}" for one in conversion.stays_live)]
     return "\n".join(lines) + "\n"
+
+
+def _closing(closing: Closing, words: ConversionStory) -> str:
+    return f"  {words.word(DifferenceAction.CAP):8} {f'{closing.quantity} ×':16} {words.closing(closing)}"
 
 
 def _summary(conversion: SiteConversion, words: ConversionStory) -> Iterator[str]:

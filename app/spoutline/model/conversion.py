@@ -11,7 +11,7 @@ from spoutline.model.conversion_sequence import Sequence
 from spoutline.model.emission_sheet import EmissionSheet
 from spoutline.model.limit import Jurisdiction
 from spoutline.model.plan import Provenance
-from spoutline.model.position_conversion import Closing, PositionConversion, PositionOutcome
+from spoutline.model.position_conversion import Closing, PositionConversion, PositionOutcome, StaysLive
 from spoutline.model.removal_standing import RemovalStanding, Standing
 from spoutline.model.survey import Survey
 
@@ -30,6 +30,7 @@ class SiteConversion:
     money: MoneySheet
     provenance: Provenance
     decay: WorkedLine | None = None
+    stays_live: tuple[StaysLive, ...] = ()
     sets_from: SetsFrom = field(default_factory=SetsFrom)
 
     @property

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -12,7 +13,7 @@ from spoutline.model.limit import LimitStatus
 from spoutline.model.part import Part
 from spoutline.model.plan import AccessoryLine, JudgedSet, PositionPlan
 from spoutline.model.requirement import RequirementId, RequirementLine, Slot
-from spoutline.model.survey import Position
+from spoutline.model.survey import Position, VapourStatus
 
 
 class ConversionKind(StrEnum):
@@ -65,6 +66,7 @@ class VapourOpening(StrEnum):
 
     OUTLET = "outlet"
     CABINET_PIPE = "cabinet_pipe"
+    CABINET_BRANCH = "cabinet_branch"  # of one hose, up to the joint with a pipe that goes on serving others
     PUMP_INLET = "pump_inlet"
     PUMP_OUTLET = "pump_outlet"
     RISER = "riser"
@@ -83,6 +85,40 @@ class Closing:
     quantity: int
     source: str
     status: LimitStatus
+
+
+class LiveReason(StrEnum):
+    """Why a vapour path that serves hoses without recovery is not closed."""
+
+    SERVES_KEPT = "serves_kept"
+    NOT_CONVERTED = "not_converted"
+    PIPES_UNKNOWN = "pipes_unknown"
+    TRAPS_UNKNOWN = "traps_unknown"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StaysLive:
+    """A vapour path that is left open and in use; ``dispenser`` is empty for the site.
+
+    ``needed_by`` are the positions that go on recovering through it.
+    """
+
+    opening: VapourOpening
+    dispenser: str
+    quantity: int
+    needed_by: tuple[str, ...]
+    reason: LiveReason
+    source: str
+    status: LimitStatus
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ClosingPlan:
+    """What is closed at each position, by its label, what once for a dispenser or the site, and what stays live."""
+
+    of_position: Mapping[str, tuple[Closing, ...]]
+    shared: tuple[Closing, ...]
+    live: tuple[StaysLive, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -160,9 +196,21 @@ class PositionConversion:
     renewal: PositionPlan
     renewal_option: ConversionOption | None
     differences: tuple[DifferenceLine, ...]
-    closings: tuple[Closing, ...]
+    closings: tuple[Closing, ...] = ()
     shown: ConversionOption | None = None
     shown_plan: PositionPlan | None = None
+
+    @property
+    def loses_recovery(self) -> bool:
+        """True where this conversion takes recovery away; wanting it is not enough."""
+        return self.outcome is PositionOutcome.CONVERTS and ConversionKind.DECOMMISSION in self.kinds
+
+    @property
+    def vapour_afterwards(self) -> VapourStatus:
+        """How vapour is recovered when the work is done: as wanted where it is done, else as today."""
+        if self.outcome in (PositionOutcome.CONVERTS, PositionOutcome.NOTHING_TO_DO):
+            return self.position.vapour_wanted
+        return self.position.vapour_today if self.position.exists_today else VapourStatus.NONE
 
     @property
     def options(self) -> tuple[ConversionOption, ...]:

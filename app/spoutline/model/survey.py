@@ -184,6 +184,9 @@ class Position(_Document):
         description="DEF only: used inside the flammable zone around a fuel dispenser; empty = not answered.",
     )
     decisions: Decisions = Field(default_factory=Decisions)
+    tank: Text = Field(
+        "", description="Name of the tank that feeds the position; of two that are blended: 1 + 2. Empty: not known."
+    )
     grade: Text = Field("", description="Name of the grade sold; empty goes by liquid and blend.")
     installed: tuple[InstalledPart, ...] = Field(
         (), max_length=40, description="Parts that hang there today, dispenser first; read by a conversion."
@@ -196,6 +199,11 @@ class Position(_Document):
         False, description="The set is to have a reconnectable breakaway; a requirement line of every plan."
     )
     notes: LongText = ""
+
+    @property
+    def tanks(self) -> tuple[str, ...]:
+        """Names of the tanks that feed the position, in order; empty where nobody knows."""
+        return tuple(sorted({name.strip() for name in self.tank.split("+")} - {""}))
 
     @property
     def fillers(self) -> tuple[Filler, ...]:

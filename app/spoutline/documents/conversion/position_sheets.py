@@ -34,6 +34,7 @@ from spoutline.model.position_conversion import (
     DifferenceLine,
     PositionConversion,
     PositionOutcome,
+    StaysLive,
 )
 
 
@@ -74,6 +75,10 @@ def _sheet(one: PositionConversion, conversion: SiteConversion, words: Conversio
         return
     yield from _removal(one, currency, words)
     yield from _closings(one.closings, words)
+    here = [live for live in conversion.stays_live if live.dispenser == one.position.dispenser]
+    if one.closings and here:
+        yield Paragraph(f"{words.say('live_here')}:", Role.NOTE)
+        yield Bullets(tuple(map(words.live, here)))
     yield from _fitting(one, option, currency, words)
     yield from _ways(one, currency, words)
     yield from check_blocks(option.judged, words.story)
@@ -193,15 +198,34 @@ def _ways(one: PositionConversion, currency: str, words: ConversionStory) -> Ite
 
 def _site_closings(conversion: SiteConversion, words: ConversionStory) -> Iterator[Block]:
     shared = tuple(closing for closing in conversion.closings if not closing.position)
-    if not shared:
+    if not shared and not conversion.stays_live:
         return
     yield PageBreak()
     yield Heading(words.say("site_closings"), 1)
-    yield Paragraph(words.say("site_closings_lead"), Role.LEAD)
-    yield _closing_table(shared, words)
+    if shared:
+        yield Paragraph(words.say("site_closings_lead"), Role.LEAD)
+        yield _closing_table(shared, words)
+    if conversion.stays_live:
+        yield Heading(words.say("live_title"), 2)
+        yield Paragraph(words.say("live_lead"))
+        yield _live_table(conversion.stays_live, words)
     yield Heading(words.say("unchanged"), 2)
     yield Bullets(
         (words.say("unchanged_text"), words.say("decay_limit_unknown"))
         if conversion.decay is None
         else (words.say("unchanged_text"),)
     )
+
+
+def _live_table(live: tuple[StaysLive, ...], words: ConversionStory) -> Table:
+    columns = (
+        Column(words.say("opening"), 3.4),
+        Column(words.story.word(PaperWord.QUANTITY), 0.8, Alignment.RIGHT),
+        Column(words.say("needed_by"), 1.6),
+        Column(words.say("why"), 3.0),
+    )
+    rows = tuple(
+        Row((words.live_place(one), str(one.quantity), ", ".join(one.needed_by), words.word(one.reason)))
+        for one in live
+    )
+    return Table(columns, rows, whole=True)

@@ -25,6 +25,7 @@ from spoutline.model.position_conversion import (
     ConversionKind,
     DifferenceAction,
     DifferenceReason,
+    LiveReason,
     PositionOutcome,
     VapourOpening,
 )
@@ -94,6 +95,19 @@ class ClosingRecord(_Record):
     dispenser: str
     position: str
     quantity: int
+    source: str
+    status: LimitStatus
+
+
+class LiveRecord(_Record):
+    """A vapour path that is not closed, because positions go on recovering through it."""
+
+    opening: VapourOpening
+    dispenser: str
+    quantity: int
+    needed_by: tuple[str, ...]
+    reason: LiveReason
+    says: str
     source: str
     status: LimitStatus
 
@@ -268,6 +282,7 @@ class ConversionDocument(_Record):
     standing: StandingRecord
     positions: tuple[PositionRecord, ...]
     closings: tuple[ClosingRecord, ...]
+    stays_live: tuple[LiveRecord, ...] = Field((), description="Vapor paths that are not closed, and who needs them.")
     sequence: SequenceRecord | None
     emissions: EmissionRecord | None
     money: MoneyRecord

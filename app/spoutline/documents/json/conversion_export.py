@@ -40,6 +40,19 @@ def conversion_document(conversion: SiteConversion, words: ConversionStory) -> r
             )
             for one in conversion.closings
         ),
+        stays_live=tuple(
+            record.LiveRecord(
+                opening=one.opening,
+                dispenser=one.dispenser,
+                quantity=one.quantity,
+                needed_by=one.needed_by,
+                reason=one.reason,
+                says=words.live(one),
+                source=one.source,
+                status=one.status,
+            )
+            for one in conversion.stays_live
+        ),
         sequence=None if conversion.sequence is None else _sequence(conversion.sequence, words),
         emissions=None if conversion.emissions is None else _emissions(conversion.emissions, conversion),
         money=_money(conversion),

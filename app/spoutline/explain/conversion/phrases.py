@@ -19,6 +19,7 @@ from spoutline.model.position_conversion import (
     ConversionKind,
     DifferenceAction,
     DifferenceReason,
+    LiveReason,
     PositionOutcome,
     VapourOpening,
 )
@@ -32,6 +33,7 @@ _LISTS: Final[tuple[type[StrEnum], ...]] = (
     EmissionBasis,
     EmissionGap,
     InstalledCondition,
+    LiveReason,
     MoneyGap,
     OptionKind,
     PositionOutcome,

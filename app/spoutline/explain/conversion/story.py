@@ -15,7 +15,7 @@ from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_answers import OptionKind
 from spoutline.model.conversion_sequence import Moment, Sequence, SequenceFinding, SequenceNote
 from spoutline.model.installed import InstalledCondition, InstalledPart
-from spoutline.model.position_conversion import Closing, DifferenceLine, DifferenceReason
+from spoutline.model.position_conversion import Closing, DifferenceLine, DifferenceReason, StaysLive
 from spoutline.model.quantity import Dimension
 from spoutline.model.removal_standing import RemovalStanding, Standing, StandingGround
 from spoutline.model.vapour_figures import AgencyRow
@@ -190,6 +190,20 @@ class ConversionStory:
             self.say("at_dispenser", dispenser=closing.dispenser) if closing.dispenser else self.say("at_site")
         )
         return f"{self.word(closing.opening)}, {where}"
+
+    def live_place(self, one: StaysLive) -> str:
+        """Return what is not closed and where."""
+        where = self.say("at_dispenser", dispenser=one.dispenser) if one.dispenser else self.say("of_site")
+        return f"{self.word(one.opening)}, {where}"
+
+    def live(self, one: StaysLive) -> str:
+        """Return what is not closed, where, who goes on needing it, and why."""
+        return self.say(
+            "live_line",
+            place=self.live_place(one),
+            needed_by=", ".join(one.needed_by),
+            why=self.word(one.reason),
+        )
 
     # sequence
 

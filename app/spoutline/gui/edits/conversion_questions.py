@@ -238,6 +238,16 @@ def position_conversion_questions() -> tuple[Question, ...]:
             entry=Entry.TEXT,
         ),
         Question(
+            path=("tank",),
+            step=Step.VAPOUR,
+            group=group,
+            title="Which &tank feeds the position?",
+            help="A change of liquid goes by tank, and a vapor pipe ends at one. For a blend of two write 1 + 2.",
+            source="Pipe drawing of the station",
+            entry=Entry.TEXT,
+            empty_means="not known",
+        ),
+        Question(
             path=("exists_today",),
             step=Step.VAPOUR,
             group=group,

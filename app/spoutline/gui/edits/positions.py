@@ -33,7 +33,7 @@ class AnswerGroup(StrEnum):
 
 
 GROUP_FIELDS: dict[AnswerGroup, tuple[str, ...]] = {
-    AnswerGroup.LIQUID: ("liquid", "grade", "in_flammable_zone"),
+    AnswerGroup.LIQUID: ("liquid", "grade", "tank", "in_flammable_zone"),
     AnswerGroup.DUTY: ("duty", "hold_open_wanted", "prepay", "overhead"),
     AnswerGroup.VAPOUR: ("vapour_today", "vapour_wanted"),
     AnswerGroup.OUTLET: ("outlet",),

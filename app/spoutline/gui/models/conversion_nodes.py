@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.explain.writing.money import amount
 from spoutline.gui.models.node_tree import Node
 from spoutline.gui.roles import Tone
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_answers import OptionKind
-from spoutline.model.position_conversion import DifferenceAction, PositionConversion, PositionOutcome
+from spoutline.model.position_conversion import Closing, DifferenceAction, PositionConversion, PositionOutcome
 from spoutline.model.removal_standing import Standing
 
 STANDING_TONES = {
@@ -53,7 +55,34 @@ def way_nodes(conversion: SiteConversion, words: ConversionStory) -> tuple[Node,
 
 def conversion_nodes(conversion: SiteConversion, words: ConversionStory) -> tuple[Node, ...]:
     """Return one row for each position, below it what happens with each part; the record is the label."""
-    return tuple(_position_node(one, conversion, words) for one in conversion.positions)
+    positions = (_position_node(one, conversion, words) for one in conversion.positions)
+    return (*positions, *_shared_nodes(conversion, words))
+
+
+def _shared_nodes(conversion: SiteConversion, words: ConversionStory) -> Iterator[Node]:
+    """Yield what is closed once for a dispenser or the site, and what stays live there."""
+    shared = tuple(_closing_node(one, None, words) for one in conversion.closings if not one.position)
+    if shared:
+        yield Node(cells=(words.say("closed_once"), "", ""), tone=Tone.NOTE, children=shared, is_head=True)
+    live = tuple(
+        Node(
+            cells=(words.say("stays_live"), f"{one.quantity} ×", words.live(one)),
+            tone=Tone.CAUTION,
+            hint=words.say("live_lead"),
+        )
+        for one in conversion.stays_live
+    )
+    if live:
+        yield Node(cells=(words.say("live_title"), "", ""), tone=Tone.CAUTION, children=live, is_head=True)
+
+
+def _closing_node(closing: Closing, label: str | None, words: ConversionStory) -> Node:
+    return Node(
+        cells=(words.title(DifferenceAction.CAP), f"{closing.quantity} ×", words.closing(closing)),
+        record=label,
+        tone=Tone.NOTE,
+        hint=words.story.sourced(closing.source, closing.status),
+    )
 
 
 def _position_node(one: PositionConversion, conversion: SiteConversion, words: ConversionStory) -> Node:
@@ -71,15 +100,7 @@ def _position_node(one: PositionConversion, conversion: SiteConversion, words: C
         )
         for line in one.differences
     )
-    closings = tuple(
-        Node(
-            cells=(words.title(DifferenceAction.CAP), f"{closing.quantity} ×", words.closing(closing)),
-            record=one.position.label,
-            tone=Tone.NOTE,
-            hint=words.story.sourced(closing.source, closing.status),
-        )
-        for closing in one.closings
-    )
+    closings = tuple(_closing_node(closing, one.position.label, words) for closing in one.closings)
     kinds = ", ".join(map(words.word, one.kinds)) or words.say("no_kind")
     return Node(
         cells=(one.position.label, words.title(one.outcome), kinds),

@@ -28,6 +28,9 @@ from spoutline.planning.sets.relabel import same_question
 
 _SLOT_OF = {kind: slot for slot, kind in SLOT_KINDS.items()}
 
+# fields that came after sets were first agreed, and that have no bearing on them
+_LATER_FIELDS = {"tank"}
+
 
 def part_of(agreed: AgreedPart) -> Part:
     """Return a part as it was agreed; raise ``ValueError`` where its text is none that this version writes."""
@@ -36,7 +39,7 @@ def part_of(agreed: AgreedPart) -> Part:
 
 def question_of(position: Position) -> str:
     """Return the fingerprint of what a position asks, whatever it is called."""
-    return hashlib.sha256(same_question(position).model_dump_json().encode()).hexdigest()[:16]
+    return hashlib.sha256(same_question(position).model_dump_json(exclude=_LATER_FIELDS).encode()).hexdigest()[:16]
 
 
 def digest_of(agreed: AgreedSets) -> str:

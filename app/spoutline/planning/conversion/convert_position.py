@@ -31,7 +31,6 @@ from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.installed_units import installed_units, unit_verdict
 from spoutline.planning.sets.plan_position import conflict_of, plan_position, slot_counts
 from spoutline.planning.sets.staying import WorkPrice
-from spoutline.rules.conversion.closings import position_closings
 from spoutline.rules.conversion.kinds import conversion_kinds
 from spoutline.rules.conversion.standing import takes_recovery_away
 from spoutline.rules.derive.requirement import requirement_for
@@ -137,22 +136,18 @@ def _converted(
         renewal=_renewal_plan(options, renewed[1] if renewed else None),
         renewal_option=renewed[1] if renewed else None,
         differences=(),
-        closings=(),
         shown=None if shown is None else options.of_plan(shown),
         shown_plan=shown,
     )
     followed = found.followed(answers.follow)
     differences = difference_lines(options, followed)
     nothing = followed is not None and not kinds and _keeps_everything(differences)
-    decommissions = ConversionKind.DECOMMISSION in kinds
-    hanging_set = followed.judged.hanging_set if followed else None
     has_none = shown is not None and followed is None
     outcome = PositionOutcome.NO_SET if has_none else found.outcome
     return replace(
         found,
         outcome=PositionOutcome.NOTHING_TO_DO if nothing else outcome,
         differences=differences,
-        closings=position_closings(position, hanging_set) if decommissions else (),
     )
 
 
@@ -168,7 +163,6 @@ def _untouched(position: Position, site: Site, context: PlanningContext) -> Posi
         renewal=plan,
         renewal_option=None,
         differences=(),
-        closings=(),
     )
 
 
@@ -208,5 +202,4 @@ def _without_set(
         renewal=plan,
         renewal_option=None,
         differences=(),
-        closings=(),
     )

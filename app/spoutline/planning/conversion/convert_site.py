@@ -14,7 +14,7 @@ from spoutline.model.faults import Cancelled, InputFault, InputProblem
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import SitePlan
-from spoutline.model.position_conversion import ConversionKind, PositionConversion, PositionOutcome
+from spoutline.model.position_conversion import PositionConversion
 from spoutline.model.removal_standing import RemovalStanding
 from spoutline.model.survey import Position, Survey
 from spoutline.model.vapour_figures import VapourFigureId, VapourTables
@@ -25,7 +25,7 @@ from spoutline.planning.conversion.relabelling import relabelled_conversion, sam
 from spoutline.planning.conversion.sequence import SequenceInput, sequence_of
 from spoutline.planning.protocols import Progress
 from spoutline.planning.sets.plan_site import provenance_of
-from spoutline.rules.conversion.closings import site_closings
+from spoutline.rules.conversion.closings import closing_plan
 from spoutline.rules.conversion.standing import UNKNOWN_AGENCY, removal_standing
 
 
@@ -65,11 +65,11 @@ def convert_site(
     standing = removal_standing(survey, tables.jurisdiction, context.vapour)
     known = _installed_parts(survey, context)
     positions = _positions(survey, standing, known, context, progress, sets=sets)
-    going = [one.position for one in positions if _is_decommissioned(one)]
-    ground = site_closings(going, survey.conversion.sequence)
-    closings = (*(closing for one in positions for closing in one.closings), *ground)
+    going = [one for one in positions if one.loses_recovery]
+    closed = closing_plan(positions, survey.conversion)
+    positions = tuple(replace(one, closings=closed.of_position.get(one.position.label, ())) for one in positions)
     sequence = sequence_of(
-        SequenceInput(survey=survey, standing=standing, positions=positions, closings=closings, steps=context.steps)
+        SequenceInput(survey=survey, standing=standing, positions=positions, closed=closed, steps=context.steps)
     )
     try:
         emissions = emission_sheet(survey, positions, context.vapour)
@@ -80,7 +80,8 @@ def convert_site(
         jurisdiction=tables.jurisdiction,
         standing=standing,
         positions=positions,
-        closings=closings,
+        closings=(*(closing for one in positions for closing in one.closings), *closed.shared),
+        stays_live=closed.live,
         emissions=emissions,
         sequence=sequence,
         money=money_sheet(survey, positions, sequence, standing.agency, context.vapour),
@@ -136,10 +137,6 @@ def _positions(
     if progress is not None:
         progress.on_progress(len(survey.positions), len(survey.positions))
     return tuple(found)
-
-
-def _is_decommissioned(one: PositionConversion) -> bool:
-    return one.outcome is PositionOutcome.CONVERTS and ConversionKind.DECOMMISSION in one.kinds
 
 
 def _decay(survey: Survey, vapour: VapourTables) -> WorkedLine | None:

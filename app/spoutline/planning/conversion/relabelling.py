@@ -5,14 +5,16 @@ from __future__ import annotations
 from dataclasses import replace
 
 from spoutline.model.finding import Finding, SubjectKind
-from spoutline.model.position_conversion import Closing, ConversionOption, PositionConversion
+from spoutline.model.position_conversion import ConversionOption, PositionConversion
 from spoutline.model.survey import Position
 from spoutline.planning.sets.relabel import relabelled
 
 
 def same_conversion(position: Position) -> Position:
     """Return ``position`` without what has no bearing on its conversion."""
-    return position.model_copy(update={"label": "-", "dispenser": "-", "island": "", "grade": "", "notes": ""})
+    return position.model_copy(
+        update={"label": "-", "dispenser": "-", "island": "", "grade": "", "tank": "", "notes": ""}
+    )
 
 
 def relabelled_conversion(one: PositionConversion, position: Position) -> PositionConversion:
@@ -24,7 +26,6 @@ def relabelled_conversion(one: PositionConversion, position: Position) -> Positi
         least_cost=_option(one.least_cost, position),
         good_practice=_option(one.good_practice, position),
         renewal_option=_option(one.renewal_option, position),
-        closings=tuple(_closing(closing, position) for closing in one.closings),
     )
 
 
@@ -37,7 +38,3 @@ def _option(option: ConversionOption | None, position: Position) -> ConversionOp
 
 def _finding(finding: Finding, position: Position) -> Finding:
     return replace(finding, subject=position.label) if finding.subject_kind is SubjectKind.POSITION else finding
-
-
-def _closing(closing: Closing, position: Position) -> Closing:
-    return replace(closing, dispenser=position.dispenser, position=position.label)

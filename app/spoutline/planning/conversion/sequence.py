@@ -10,12 +10,14 @@ from spoutline.model.conversion_sequence import Moment, Phase, PlannedTask, Sequ
 from spoutline.model.conversion_step import StepCondition, StepTable
 from spoutline.model.position_conversion import (
     Closing,
+    ClosingPlan,
     ConversionKind,
     ConversionOption,
     DifferenceAction,
     DifferenceReason,
     PositionConversion,
     PositionOutcome,
+    VapourOpening,
 )
 from spoutline.model.removal_standing import RemovalStanding
 from spoutline.model.survey import Position, Survey, VapourStatus
@@ -41,8 +43,13 @@ class SequenceInput:
     survey: Survey
     standing: RemovalStanding
     positions: tuple[PositionConversion, ...]
-    closings: tuple[Closing, ...]
+    closed: ClosingPlan
     steps: StepTable
+
+    @property
+    def closings(self) -> tuple[Closing, ...]:
+        """Everything that is closed."""
+        return (*(closing for one in self.positions for closing in one.closings), *self.closed.shared)
 
     @property
     def worked_on(self) -> tuple[PositionConversion, ...]:
@@ -153,11 +160,14 @@ def _conditions(made_from: SequenceInput) -> frozenset[StepCondition]:
     of_positions = frozenset(condition for one in made_from.worked_on for condition in _conditions_of(one))
     going = StepCondition.DECOMMISSION in of_positions
     options = [option for option in map(made_from.followed, made_from.worked_on) if option]
+    shut = {closing.opening for closing in made_from.closed.shared}
+    pipe_is_live = any(one.opening is VapourOpening.TANK_END for one in made_from.closed.live)
     told = {
-        StepCondition.CENTRAL_VACUUM: StepCondition.ASSIST in of_positions and answers.central_vacuum,
-        StepCondition.TRAPS: going and answers.condensate_traps > 0,
-        StepCondition.TANK_END: going and bool(answers.tank_end_reachable),
-        StepCondition.LINKED_TANKS: going and answers.vapour_pipe_links_tanks is True,
+        StepCondition.CENTRAL_VACUUM: VapourOpening.CENTRAL_UNIT in shut,
+        StepCondition.TRAPS: VapourOpening.CONDENSATE_TRAP in shut,
+        StepCondition.TANK_END: VapourOpening.TANK_END in shut,
+        # a pipe that stays live goes on linking the tanks
+        StepCondition.LINKED_TANKS: going and answers.vapour_pipe_links_tanks is True and not pipe_is_live,
         StepCondition.LINK_TO_PROVE: going and answers.vapour_pipe_links_tanks is not False,
         StepCondition.APPROVAL_FIRST: going and made_from.standing.agency.approval_first,
         StepCondition.ORDERS_PARTS: any(option.bought_minor or option.accessories for option in options),

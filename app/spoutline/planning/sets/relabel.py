@@ -20,6 +20,7 @@ def same_question(position: Position) -> Position:
             "island": "",
             "notes": "",
             "grade": "",
+            "tank": "",
             "liquid_today": None,
             "exists_today": True,
         }

@@ -51,6 +51,7 @@ FIELDS: tuple[ImportField, ...] = (
         words=("blend percent", "ethanol", "biodiesel", "percent", "blend %"),
         dimension=Dimension.PERCENT,
     ),
+    ImportField(path=("tank",), title="Tank", words=("tank number", "tank name", "fed by tank")),
     ImportField(path=("grade",), title="Grade", words=("grade name",)),
     ImportField(path=("duty",), title="Duty", words=("service duty", "vehicle"), choices=Duty),
     ImportField(
