@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import json
+import math
 from decimal import Decimal
 from io import StringIO
 from pathlib import Path
@@ -12,6 +13,7 @@ from random import Random
 import pytest
 
 from bench.generated_sites_conversion import generated_site
+from documents.readers import text_of
 from program_runs import Spoutline
 from spoutline.documents.json.conversion import ConversionDocument
 
@@ -56,6 +58,53 @@ def test_a_forbidden_removal_ends_with_code_1_and_says_so(spoutline: Spoutline, 
     done = spoutline("convert", survey)
     assert done.code == 1
     assert "not allowed here" in done.out
+
+
+def test_where_recovery_has_to_stay_the_papers_are_written_and_say_so(spoutline: Spoutline, tmp_path: Path) -> None:
+    data = json.loads(BALANCE.read_text(encoding="utf-8"))
+    data["conversion"]["agency"] = "california_retail"
+    data["positions"] = data["positions"][:2]  # nothing but hoses that are to lose recovery
+    survey, pdf, ics = tmp_path / "survey.json", tmp_path / "report.pdf", tmp_path / "plan.ics"
+    survey.write_text(json.dumps(data), encoding="utf-8")
+    done = spoutline("convert", survey, "--pdf", pdf, "--ics", ics, "--start", "2027-02-01")
+    assert done.code == 1
+    assert "not allowed here" in text_of(pdf.read_bytes())
+    assert "Recovery stays, so nothing changes here" in text_of(pdf.read_bytes())
+    calendar = ics.read_text(encoding="utf-8").replace("\n ", "")
+    assert calendar.count("BEGIN:VEVENT") == 1
+    assert "Vapor recovery stays: no removal is planned" in calendar
+    assert "DTSTART;VALUE=DATE:20270201" in calendar
+
+
+def test_a_hose_that_keeps_recovery_is_told_in_the_head_and_counted(spoutline: Spoutline, tmp_path: Path) -> None:
+    data = json.loads(BALANCE.read_text(encoding="utf-8"))
+    data["conversion"].update(agency="texas")
+    data["conversion"]["emissions"]["ullage_m3"] = 15.0
+    data["conversion"]["sequence"].update(tank_end_reachable=True, condensate_traps=1)
+    data["positions"] = data["positions"][:2]
+    data["positions"][1]["vapour_wanted"] = "balance"
+    survey, pdf = tmp_path / "survey.json", tmp_path / "report.pdf"
+    survey.write_text(json.dumps(data), encoding="utf-8")
+    done = spoutline("convert", survey, "--pdf", pdf)
+    assert done.out.index("Vapor recovery is kept at 1B") < done.out.index("Which way")
+    paper = " ".join(text_of(pdf.read_bytes()).split())
+    assert paper.index("Vapor recovery is kept at 1B") < paper.index("Which way")
+    assert "What stays live, and why" in paper
+    assert "read in the published text" in paper  # how well the limits are founded
+    assert "Nobody answered, so usual values are assumed" in paper
+    document = ConversionDocument.model_validate_json(spoutline("convert", survey, "--json").out)
+    assert document.standing.kept_against_rule == ("1B",)
+    assert {(one.opening.value, one.needed_by) for one in document.stays_live} == {
+        (name, ("1B",)) for name in ("cabinet_pipe", "riser", "condensate_trap", "tank_end")
+    }
+    assert not [one for one in document.closings if not one.position]
+    assert document.decay is not None and document.decay.nozzles_recovering == 1
+    # TP-201.3, balance, 1 to 6 nozzles: k = 760.49 gal (from memory); 1 in H2O = 249.089 Pa
+    wanted = 2.0 * 249.089 * math.exp(-760.49 * 3.785411784e-3 / 15.0)
+    assert document.decay.least_pressure_pa == pytest.approx(wanted)
+    position = document.positions[0]
+    assert "supply.pressure_kpa" in position.assumed
+    assert sum(position.footing.values()) > 0
 
 
 @pytest.mark.parametrize(

@@ -1,7 +1,7 @@
 """What is closed and what stays live where some hoses keep recovery: by dispenser, riser, pipe and tank.
 
-Expected: Connecticut, CGS 22a-174e (every path that could release vapor is closed where recovery goes); that a path which
-hoses still recover through stays open is common practice, no source.
+Expected: Connecticut, CGS 22a-174e (every path that could release vapor is closed where recovery goes); that a path
+which hoses still recover through stays open is common practice, no source.
 """
 
 from __future__ import annotations

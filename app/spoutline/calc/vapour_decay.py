@@ -15,7 +15,7 @@ from spoutline.model.vapour_figures import VapourFigure
 INCH_OF_WATER = Constant("inch of water", 249.089, "Pa", "conventional value", LimitStatus.SECONDARY)
 
 
-def pressure_decay_line(*, ullage_m3: float, start: VapourFigure, decay: VapourFigure) -> WorkedLine:
+def pressure_decay_line(*, ullage_m3: float, start: VapourFigure, decay: VapourFigure, nozzles: int = 0) -> WorkedLine:
     """Return the least pressure after five minutes: ``P = P_0 exp(-k / V)``.
 
     Parameters
@@ -26,6 +26,8 @@ def pressure_decay_line(*, ullage_m3: float, start: VapourFigure, decay: VapourF
         Pressure at the start, in inches of water.
     decay : VapourFigure
         The constant k for the system and its nozzles, in US gallons.
+    nozzles : int
+        Nozzles that recover vapour, for which the constant stands.
 
     Returns
     -------
@@ -47,6 +49,7 @@ def pressure_decay_line(*, ullage_m3: float, start: VapourFigure, decay: VapourF
         inputs=(
             Quantity("P_0", start.value * INCH_OF_WATER.value, Dimension.PRESSURE),
             Quantity("V", ullage_m3, Dimension.VOLUME),
+            Quantity("N", nozzles, Dimension.COUNT),
         ),
         result=Quantity("P", least * INCH_OF_WATER.value, Dimension.PRESSURE),
         source=decay.origin,

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from spoutline.documents.content.blocks import Bullets, CautionNote, Heading, KeyValues, Paragraph, Table
+from spoutline.documents.conversion.position_sheets import basis_rows
 from spoutline.documents.conversion.summary import summary_blocks, why_open
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.model.conversion import SiteConversion
@@ -22,6 +23,7 @@ def conversion_text(conversion: SiteConversion, words: ConversionStory) -> str:
         lines += ["", f"{one.position.label}: {words.word(one.outcome)} ({kinds})"]
         if not one.options and one.differences == () and one.kinds:
             lines.append(f"  {why_open(one, words)}")
+        lines.extend(f"  {row.label}: {row.text}" for row in basis_rows(one, words))
         currency = conversion.survey.site.currency
         for line in one.differences:
             name = line.part.number if line.part else words.installed(line.installed)

@@ -53,3 +53,4 @@ class RemovalStanding:
     grounds: tuple[StandingGround, ...]
     agency: AgencyRow
     positions: tuple[str, ...]  # labels of the positions that take recovery away
+    kept: tuple[str, ...] = ()  # labels of those that keep it although a rule asks for it to go

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 from datetime import date
 
 from spoutline.documents.content.bill_content import paper_for
 from spoutline.documents.content.blocks import Block, Document
 from spoutline.documents.content.closing_sections import caution_blocks
 from spoutline.documents.conversion.emission_section import emission_blocks
+from spoutline.documents.conversion.followed import followed_plan
 from spoutline.documents.conversion.money_section import money_blocks
 from spoutline.documents.conversion.position_sheets import position_sheets
 from spoutline.documents.conversion.sequence_section import sequence_blocks
@@ -17,7 +17,6 @@ from spoutline.documents.conversion.summary import summary_blocks
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.model.conversion import SiteConversion
-from spoutline.model.plan import PlanStatus, PositionPlan, SitePlan
 from spoutline.ruletables.cautions import Caution
 
 
@@ -64,23 +63,3 @@ def _blocks(
     yield from sequence_blocks(conversion, words)
     yield from position_sheets(conversion, words)
     yield from caution_blocks(followed_plan(conversion), words.story, cautions)
-
-
-def followed_plan(conversion: SiteConversion) -> SitePlan:
-    """Return the plan of the way that is followed: what the caution sheet is chosen for."""
-    follow = conversion.survey.conversion.follow
-    plans: list[PositionPlan] = []
-    for one in conversion.positions:
-        option = one.followed(follow)
-        if one.shown_plan is not None or option is None:
-            plans.append(one.shown_plan or one.renewal)
-        else:
-            plans.append(
-                replace(one.renewal, status=PlanStatus.FITS, chosen=option.judged, accessories=option.accessories)
-            )
-    return SitePlan(
-        survey=conversion.survey,
-        jurisdiction=conversion.jurisdiction,
-        positions=tuple(plans),
-        provenance=conversion.provenance,
-    )

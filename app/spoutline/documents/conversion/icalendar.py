@@ -11,6 +11,7 @@ from spoutline.explain.conversion.story import ConversionStory
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_sequence import Moment, PlannedTask
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.removal_standing import Standing
 
 if TYPE_CHECKING:
     from icalendar import Event
@@ -36,6 +37,10 @@ def conversion_calendar(conversion: SiteConversion, words: ConversionStory) -> b
         Where nothing is planned, or no first day is known: a calendar needs dates.
     """
     sequence = conversion.sequence
+    first = conversion.survey.conversion.sequence.start_date
+    if sequence is None and first is not None and conversion.standing.standing is Standing.NOT_ALLOWED:
+        title = words.say("report_title", site=conversion.survey.site.name)
+        return calendar_bytes(title, "conversion plan", (_retention(first, conversion, words),))
     if sequence is None:
         raise _fault("conversion, sequence", "nothing is planned for this site, so there is no calendar")
     if sequence.first_day is None:
@@ -45,6 +50,29 @@ def conversion_calendar(conversion: SiteConversion, words: ConversionStory) -> b
     return calendar_bytes(
         name, "conversion plan", (_event(task, first_day, conversion, words) for task in sequence.tasks)
     )
+
+
+def _retention(first_day: date, conversion: SiteConversion, words: ConversionStory) -> Event:
+    """Return what a calendar says where recovery has to stay: that nothing is planned, on what grounds."""
+    standing = conversion.standing
+    texts = [words.standing(standing), *map(words.ground, standing.grounds), words.what_to_do(standing.standing)]
+    return _day_event("retention", first_day, words.say("retention"), "\n".join(texts), conversion)
+
+
+def _day_event(name: str, day: date, summary: str, description: str, conversion: SiteConversion) -> Event:
+    """Return an event of a whole day, made of the site and ``name``."""
+    from icalendar import Event
+
+    site = conversion.survey.site
+    event = Event()
+    event.add("uid", str(uuid.uuid5(_NAMESPACE, f"{site.name}|{site.address}|{name}")))
+    event.add("dtstamp", datetime.combine(conversion.survey.conversion.sequence.start_date or day, time(), UTC))
+    event.add("dtstart", day)
+    event.add("dtend", day + timedelta(days=1))
+    event.add("summary", plain_text(f"{site.name}: {summary}"))
+    event.add("description", plain_text(description))
+    event.add("transp", "TRANSPARENT")
+    return event
 
 
 def _event(task: PlannedTask, first_day: date, conversion: SiteConversion, words: ConversionStory) -> Event:

@@ -22,6 +22,7 @@ from spoutline.documents.content.set_sections import check_blocks
 from spoutline.documents.conversion.summary import why_open
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.explain.phrases.paper_words import PaperWord
+from spoutline.explain.plan.assumed import assumed_sentence
 from spoutline.explain.plan.texts import Named
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.liquid import Liquid
@@ -61,6 +62,18 @@ def _head(one: PositionConversion, words: ConversionStory) -> Iterator[Named]:
     yield Named(story.word(PaperWord.LIQUID), liquid)
     today, wanted = story.word(position.vapour_today), story.word(position.vapour_wanted)
     yield Named(story.word(PaperWord.VAPOUR), today if today == wanted else f"{today} → {wanted}")
+    if position.tanks:
+        yield Named(words.say("tank"), " + ".join(position.tanks))
+    yield from basis_rows(one, words)
+
+
+def basis_rows(one: PositionConversion, words: ConversionStory) -> Iterator[Named]:
+    """Yield how well the limits behind a position are founded, and what nobody answered of it."""
+    if one.renewal.requirement is not None:
+        yield Named(words.story.word(PaperWord.FOOTING), words.story.footing(one.renewal.requirement))
+    assumed = assumed_sentence(one.position, words.story)
+    if assumed:
+        yield Named(words.story.word(PaperWord.ASSUMED), assumed)
 
 
 def _sheet(one: PositionConversion, conversion: SiteConversion, words: ConversionStory) -> Iterator[Block]:

@@ -20,10 +20,12 @@ from spoutline.documents.content.blocks import (
     Signal,
     Table,
 )
+from spoutline.documents.conversion.followed import followed_plan
 from spoutline.explain.conversion.departures import given_up
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.plan.agreed_words import broken_musts
+from spoutline.explain.plan.assumed import station_lines
 from spoutline.explain.plan.texts import Named
 from spoutline.explain.writing.money import amount
 from spoutline.model.conversion import SiteConversion
@@ -45,6 +47,8 @@ def summary_blocks(conversion: SiteConversion, words: ConversionStory, dated: da
     yield Heading(words.say("report_heading"), 1)
     yield from standing_blocks(conversion, words)
     yield KeyValues(tuple(_head(conversion, words, dated)))
+    for line in station_lines(followed_plan(conversion).positions, words.story):
+        yield Paragraph(f"{line.text} ({line.finding.source})", Role.NOTE)
     yield Heading(words.say("decision"), 2)
     yield _decision_table(conversion, words)
     yield Paragraph(words.say("decision_note"), Role.NOTE)
@@ -58,7 +62,11 @@ def standing_blocks(conversion: SiteConversion, words: ConversionStory) -> Itera
     """Return whether recovery may be taken away, with the grounds; and whether it is brought in where it must go."""
     yield from _brought_in_blocks(conversion, words)
     standing = conversion.standing
+    if standing.kept:
+        yield _kept_note(conversion, words)
     if standing.standing is Standing.NOT_CONCERNED:
+        if standing.kept:
+            return
         yield Paragraph(words.say("standing_not_concerned"), Role.LEAD)
         return
     signal = _SIGNAL_OF[standing.standing]
@@ -68,6 +76,19 @@ def standing_blocks(conversion: SiteConversion, words: ConversionStory) -> Itera
         hazard=words.standing(standing),
         why=" ".join(words.ground(ground) for ground in standing.grounds),
         what_to_do=words.what_to_do(standing.standing),
+        source=words.say("defers"),
+    )
+
+
+def _kept_note(conversion: SiteConversion, words: ConversionStory) -> CautionNote:
+    """Warn of positions that keep recovery although a rule asks for it to go."""
+    agency = conversion.standing.agency
+    return CautionNote(
+        signal=Signal.WARNING,
+        signal_word=words.story.word(PaperWord.WARNING),
+        hazard=words.kept_against_rule(conversion.standing),
+        why=words.story.sourced(f"{agency.title}: {agency.source}, {agency.clause}", agency.status),
+        what_to_do=words.say("kept_do"),
         source=words.say("defers"),
     )
 
@@ -181,6 +202,8 @@ def _emission_text(conversion: SiteConversion, words: ConversionStory) -> str:
     )
     if year.total_kg is None:
         return f"{text} {words.say('emissions_no_throughput')}"
+    if sheet.removing and not any(one.loses_recovery for one in conversion.positions):
+        return f"{text} {words.say('emission_kept', year=year.year, change=words.mass(year.total_kg))}"
     return f"{text} {words.say('emission_change', year=year.year, change=words.mass(year.total_kg))}"
 
 

@@ -58,6 +58,7 @@ class StandingRecord(_Record):
     agency_rule: RemovalRule
     grounds: tuple[GroundRecord, ...]
     says: str
+    kept_against_rule: tuple[str, ...] = Field((), description="Positions that keep recovery though it is to go.")
 
 
 class RuleRecord(_Record):
@@ -112,6 +113,16 @@ class LiveRecord(_Record):
     status: LimitStatus
 
 
+class DecayRecord(_Record):
+    """The least pressure of the decay test after five minutes, and the nozzles whose constant it takes."""
+
+    least_pressure_pa: float
+    ullage_m3: float
+    nozzles_recovering: int
+    formula: str
+    source: str
+
+
 class OptionRecord(_Record):
     """One way to convert a position; ``shown`` are sets that were handed in, such as agreed ones."""
 
@@ -135,6 +146,9 @@ class PositionRecord(_Record):
     follows: OptionKind | Literal["shown"] | None
     options: tuple[OptionRecord, ...]
     differences: tuple[DifferenceRecord, ...]
+    tanks: tuple[str, ...] = ()
+    assumed: tuple[str, ...] = Field((), description="Fields of the survey that decide the set and nobody answered.")
+    footing: dict[LimitStatus, int] = Field({}, description="How many limits behind the position have each status.")
     why_not: tuple[str, ...]
 
 
@@ -276,6 +290,7 @@ class ConversionDocument(_Record):
     site: str
     sets_from: SetsFrom = Field(SetsFrom(), description="Which sets the document shows.")
     jurisdiction: str
+    assumed: tuple[str, ...] = Field((), description="Fields of the station that decide sets and nobody answered.")
     plan_complete: bool = Field(
         description="No rule read forbids what is wanted and every position has a set; no permission."
     )
@@ -283,6 +298,7 @@ class ConversionDocument(_Record):
     positions: tuple[PositionRecord, ...]
     closings: tuple[ClosingRecord, ...]
     stays_live: tuple[LiveRecord, ...] = Field((), description="Vapor paths that are not closed, and who needs them.")
+    decay: DecayRecord | None = Field(None, description="Null where nothing is taken away or the space is not known.")
     sequence: SequenceRecord | None
     emissions: EmissionRecord | None
     money: MoneyRecord

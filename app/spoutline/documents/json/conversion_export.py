@@ -7,6 +7,8 @@ from datetime import date, timedelta
 from spoutline.documents.json import conversion as record
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.explain.writing.money import amount
+from spoutline.model.answered import assumptions, site_assumptions
+from spoutline.model.check import WorkedLine
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_sequence import PlannedTask, Sequence
 from spoutline.model.emission_sheet import EmissionSheet
@@ -26,6 +28,7 @@ def conversion_document(conversion: SiteConversion, words: ConversionStory) -> r
         site=conversion.survey.site.name,
         sets_from=conversion.sets_from,
         jurisdiction=conversion.jurisdiction.id,
+        assumed=site_assumptions(conversion.survey.site),
         plan_complete=conversion.plan_complete,
         standing=_standing(conversion, words),
         positions=tuple(_position(one, conversion, words) for one in conversion.positions),
@@ -53,6 +56,7 @@ def conversion_document(conversion: SiteConversion, words: ConversionStory) -> r
             )
             for one in conversion.stays_live
         ),
+        decay=None if conversion.decay is None else _decay(conversion.decay),
         sequence=None if conversion.sequence is None else _sequence(conversion.sequence, words),
         emissions=None if conversion.emissions is None else _emissions(conversion.emissions, conversion),
         money=_money(conversion),
@@ -60,6 +64,17 @@ def conversion_document(conversion: SiteConversion, words: ConversionStory) -> r
         rules_edition=made_from.rules_edition,
         survey_fingerprint=made_from.survey_fingerprint,
         program_version=made_from.program_version,
+    )
+
+
+def _decay(line: WorkedLine) -> record.DecayRecord:
+    inputs = {item.name: item.value for item in line.inputs}
+    return record.DecayRecord(
+        least_pressure_pa=line.result.value,
+        ullage_m3=inputs["V"],
+        nozzles_recovering=round(inputs["N"]),
+        formula=line.formula,
+        source=line.source,
     )
 
 
@@ -80,6 +95,7 @@ def _standing(conversion: SiteConversion, words: ConversionStory) -> record.Stan
             for ground in standing.grounds
         ),
         says=words.standing(standing),
+        kept_against_rule=standing.kept,
     )
 
 
@@ -99,6 +115,9 @@ def _position(one: PositionConversion, conversion: SiteConversion, words: Conver
         follows=(followed.kind or "shown") if followed else None,
         options=tuple(_option(option, currency) for option in (*((one.shown,) if one.shown else ()), *one.options)),
         differences=tuple(_difference(line, currency, words) for line in one.differences),
+        tanks=one.position.tanks,
+        assumed=assumptions(one.position),
+        footing=one.renewal.requirement.footing if one.renewal.requirement else {},
         why_not=why_not,
     )
 

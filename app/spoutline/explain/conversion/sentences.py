@@ -12,6 +12,9 @@ SENTENCES: Final[dict[str, tuple[str, ...]]] = {
     "foot": (),
     "defers": (),
     "brought_in": ("positions",),
+    "kept_against": ("positions",),
+    "kept_do": (),
+    "retention": (),
     "not_known": (),
     "not_computed": (),
     "hours": ("hours",),
@@ -87,6 +90,10 @@ SENTENCES: Final[dict[str, tuple[str, ...]]] = {
         "year",
         "change",
     ),
+    "emission_kept": (
+        "year",
+        "change",
+    ),
     "time": (),
     "downtime_text": (
         "phases",
@@ -122,6 +129,7 @@ SENTENCES: Final[dict[str, tuple[str, ...]]] = {
         "needed_by",
         "why",
     ),
+    "tank": (),
     "closed_once": (),
     "stays_live": (),
     "live_title": (),

@@ -99,6 +99,10 @@ class ConversionStory:
         """Return what the rules say about taking recovery away, in one sentence."""
         return self.say(f"standing_{standing.standing.value}", positions=", ".join(standing.positions))
 
+    def kept_against_rule(self, standing: RemovalStanding) -> str:
+        """Return which positions keep recovery although a rule asks for it to go; empty where none does."""
+        return self.say("kept_against", positions=", ".join(standing.kept)) if standing.kept else ""
+
     def ground(self, ground: StandingGround) -> str:
         """Return one ground of the standing with its source."""
         text = self.word(ground.reason)

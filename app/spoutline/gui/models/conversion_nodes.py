@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from spoutline.documents.conversion.position_sheets import basis_rows
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.explain.writing.money import amount
 from spoutline.gui.models.node_tree import Node
@@ -100,12 +101,16 @@ def _position_node(one: PositionConversion, conversion: SiteConversion, words: C
         )
         for line in one.differences
     )
+    basis = tuple(
+        Node(cells=(row.label, "", row.text), record=one.position.label, tone=Tone.NOTE)
+        for row in basis_rows(one, words)
+    )
     closings = tuple(_closing_node(closing, one.position.label, words) for closing in one.closings)
     kinds = ", ".join(map(words.word, one.kinds)) or words.say("no_kind")
     return Node(
         cells=(one.position.label, words.title(one.outcome), kinds),
         record=one.position.label,
         tone=_OUTCOME_TONES[one.outcome],
-        children=(*lines, *closings),
+        children=(*basis, *lines, *closings),
         is_head=True,
     )

@@ -26,6 +26,7 @@ from spoutline.planning.conversion.sequence import SequenceInput, sequence_of
 from spoutline.planning.protocols import Progress
 from spoutline.planning.sets.plan_site import provenance_of
 from spoutline.rules.conversion.closings import closing_plan
+from spoutline.rules.conversion.decay import decay_constant
 from spoutline.rules.conversion.standing import UNKNOWN_AGENCY, removal_standing
 
 
@@ -86,7 +87,7 @@ def convert_site(
         sequence=sequence,
         money=money_sheet(survey, positions, sequence, standing.agency, context.vapour),
         provenance=provenance_of(survey, tables, context.planning.parts),
-        decay=_decay(survey, context.vapour) if going else None,
+        decay=_decay(survey, positions, context.vapour) if going else None,
         sets_from=sets.sets_from if sets is not None else SetsFrom(way=survey.conversion.follow.value),
     )
 
@@ -139,14 +140,13 @@ def _positions(
     return tuple(found)
 
 
-def _decay(survey: Survey, vapour: VapourTables) -> WorkedLine | None:
+def _decay(survey: Survey, positions: tuple[PositionConversion, ...], vapour: VapourTables) -> WorkedLine | None:
     ullage = survey.conversion.emissions.ullage_m3
     if ullage is None:
         return None
+    constant, nozzles = decay_constant(positions, vapour)
     return pressure_decay_line(
-        ullage_m3=ullage,
-        start=vapour.figure(VapourFigureId.DECAY_START),
-        decay=vapour.figure(VapourFigureId.DECAY_STAGE_ONE),
+        ullage_m3=ullage, start=vapour.figure(VapourFigureId.DECAY_START), decay=constant, nozzles=nozzles
     )
 
 

@@ -71,22 +71,37 @@ def removal_standing(survey: Survey, jurisdiction: Jurisdiction, vapour: VapourT
     """
     agency = agency_of(survey, vapour)
     labels = tuple(position.label for position in survey.positions if takes_recovery_away(position))
+    kept = tuple(position.label for position in survey.positions if _keeps_recovery(position))
+    if agency.removal is not RemovalRule.MUST_GO and not _prohibits(jurisdiction):
+        kept = ()
     if not labels:
-        return RemovalStanding(standing=Standing.NOT_CONCERNED, grounds=(), agency=agency, positions=())
+        return RemovalStanding(standing=Standing.NOT_CONCERNED, grounds=(), agency=agency, positions=(), kept=kept)
     found = [*_profile_grounds(jurisdiction), _agency_ground(survey, agency, vapour)]
     if agency.removal is not RemovalRule.UNKNOWN:
         found = [(standing, ground) for standing, ground in found if ground.reason is not StandingReason.PROFILE_ASKS]
     order = list(Standing)
     decided = min((standing for standing, _ in found), key=order.index)
     return RemovalStanding(
-        standing=decided, grounds=tuple(ground for _, ground in found), agency=agency, positions=labels
+        standing=decided, grounds=tuple(ground for _, ground in found), agency=agency, positions=labels, kept=kept
     )
+
+
+def _keeps_recovery(position: Position) -> bool:
+    return (
+        position.exists_today
+        and position.vapour_today is not VapourStatus.NONE
+        and position.vapour_wanted is not VapourStatus.NONE
+    )
+
+
+def _prohibits(jurisdiction: Jurisdiction) -> bool:
+    return jurisdiction.limit(LimitId.VAPOUR_RECOVERY).value == RECOVERY_PROHIBITED
 
 
 def _profile_grounds(jurisdiction: Jurisdiction) -> list[tuple[Standing, StandingGround]]:
     recovery = jurisdiction.limit(LimitId.VAPOUR_RECOVERY)
     removal = jurisdiction.limit(LimitId.VAPOUR_REMOVAL)
-    if recovery.value == RECOVERY_PROHIBITED:
+    if _prohibits(jurisdiction):
         ground = StandingGround(
             reason=StandingReason.PROFILE_PROHIBITS_RECOVERY, source=limit_source(recovery), status=recovery.status
         )

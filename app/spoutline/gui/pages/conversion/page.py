@@ -204,7 +204,8 @@ class ConversionPage(QWidget):
         standing = conversion.standing.standing
         self.standing_mark.show_tone(STANDING_TONES[standing], words.title(standing))
         concerned = standing is not Standing.NOT_CONCERNED
-        self.standing_label.setText(words.standing(conversion.standing))
+        told = (words.kept_against_rule(conversion.standing), words.standing(conversion.standing))
+        self.standing_label.setText(" ".join(text for text in told if text))
         self.state_label.setText(words.what_to_do(standing) if concerned else words.say("defers"))
         self.ways_model.show_nodes(way_nodes(conversion, words))
         self.ways_tree.fit_columns()
