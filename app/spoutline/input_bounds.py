@@ -29,10 +29,11 @@ _Row = TypeVar("_Row")
 class InputBounds:
     """What a reader takes at most; sizes in bytes, all else counted."""
 
-    survey_bytes: int = 20_000_000
-    document_bytes: int = 20_000_000  # of a document that the program itself writes, such as agreed sets
-    json_objects: int = 400_000  # objects and lists; a survey of 5,000 positions has about 100,000
-    json_values: int = 600_000  # such a survey has about 225,000
+    survey_bytes: int = 16_000_000  # one of 5,000 positions has 14 MB where every field is spelled out
+    document_bytes: int = 16_000_000  # of a document that the program itself writes, such as agreed sets
+    json_objects: int = 150_000  # objects and lists; a survey of 5,000 positions has about 100,000
+    json_values: int = 450_000  # such a survey has about 425,000 where every field is spelled out
+    json_entry_values: int = 5_000  # of one entry of a large document, such as a position
     json_members: int = 500  # fields of one object
     json_unknown: int = 2_000  # fields that no such document has; each of them would be told
     toml_bytes: int = 1_000_000
@@ -45,8 +46,8 @@ class InputBounds:
     form_bytes: int = 20_000_000
     form_objects: int = 100_000  # of the PDF; a form has about 110 for each position
     form_dictionaries: int = 400_000
-    form_fields: int = 15_000  # about 35 for each position
-    form_positions: int = 1_000
+    form_fields: int = 11_000  # about 35 for each position
+    form_positions: int = 300
     picture_bytes: int = 20_000_000
     letterhead_bytes: int = 5_000_000
     picture_pieces: int = 20_000
@@ -74,9 +75,9 @@ class InputBounds:
 BOUNDS: Final = InputBounds()
 _FORBIDDEN_XML: Final = (b"<!DOCTYPE", b"<!ENTITY")
 _ROW_NUMBER: Final = re.compile(rb'<(?:\w+:)?row\b[^>]*?\sr=["\']([^"\']*)["\']')
-# a name of more than 40 parts; it begins where a word begins, and never looks back (possessive), so that the time is
+# a name of more than 16 parts; it begins where a word begins, and never looks back (possessive), so that the time is
 # linear in the text
-_LONG_KEY: Final = re.compile(r"""(?<![^\s.="'\[\]{},])(?:[^\s.="'\[\]{},]++\s*+\.\s*+){41}""")
+_LONG_KEY: Final = re.compile(r"""(?<![^\s.="'\[\]{},])(?:[^\s.="'\[\]{},]++\s*+\.\s*+){16}""")
 _JPEG_SCAN: Final = 0xDA  # begins the pixels (ITU-T T.81, table B.1)
 _PICTURES: Final = ("PNG", "JPEG")
 

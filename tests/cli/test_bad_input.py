@@ -182,3 +182,16 @@ def test_deep_or_huge_json_is_refused_without_a_crash(spoutline: Any, tmp_path: 
     for text in ("[" * 200_000, '{"a":' * 50_000, json.dumps({"site": {"name": "x" * 1_000_000}, "positions": []})):
         path.write_text(text)
         assert spoutline("plan", path).code == 2
+
+
+@pytest.mark.parametrize(
+    "command", [("quotation", "list"), ("quotation", "show"), ("whynot", "SURVEY", "1"), ("substitutes", "SURVEY", "1")]
+)
+def test_bytes_of_an_argument_that_are_no_text_are_refused(
+    command: tuple[str, ...], spoutline: Any, written: Callable[..., Path]
+) -> None:
+    # a byte that is no UTF-8 comes in as half of a sign: PEP 383
+    survey = str(written({"label": "1", "liquid": GASOLINE}))
+    done = spoutline(*(survey if word == "SURVEY" else word for word in command), "Elm\udcf4")
+    assert done.code == 2
+    assert "'Elm\\udcf4' is not usable; write it in the encoding of this shell" in done.err

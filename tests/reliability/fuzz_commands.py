@@ -280,4 +280,93 @@ def commands(made: seeds.Seeds, database: Path, folder: Path) -> tuple[Target, .
             10,
         ),
         of("profile import", "r.toml", (made.profile,), toml, lambda path: ["profile", "import", path], 6),
+        *_questions(made, runs, place),
     )
+
+
+def _typed(path: Path) -> str:
+    """Return a damaged file as what a person typed into a shell: any bytes but NUL, which no argument can hold."""
+    return path.read_bytes().decode("utf-8", "surrogateescape").replace("\0", "")[:2000]
+
+
+def _questions(made: seeds.Seeds, runs: Commands, place: Path) -> Iterator[Target]:
+    """Yield the commands that answer a question over surveys, quotations, the catalogue or a book."""
+    survey, terms = place / "survey.json", place / "terms.toml"
+    part, label = made.part_number, made.survey.positions[0].label
+    answer = ["quotation", "answer", "1", "accepted", "--option", "1", "--by", "Odile"]
+    folder, profiles = place / "folder", place / "own_profiles"
+    for one in (folder, profiles):
+        one.mkdir(exist_ok=True)
+    (folder / "a.json").write_bytes(survey.read_bytes())
+
+    def put(path: Path, into: Path) -> Path:
+        into.write_bytes(path.read_bytes())
+        return into.parent
+
+    def target(
+        name: str,
+        sound: tuple[bytes, ...],
+        mutate: changed.Mutate,
+        share: int,
+        arguments: Callable[[Path], list[object]],
+    ) -> Target:
+        return Target(f"command {name}", f"{name.replace(' ', '_')}.in", sound, mutate, runs.taking(arguments), share)
+
+    surveys, words = seeds.survey_documents()[:2], changed.of_bytes  # of the position that is asked about
+    yield target("whynot", surveys, changed.of_json, 3, lambda path: ["whynot", path, label, part])
+    yield target("whynot part", (part.encode(),), words, 2, lambda path: ["whynot", survey, label, "--", _typed(path)])
+    yield target("substitutes", surveys, changed.of_json, 1, lambda path: ["substitutes", path, label, "nozzle"])
+    yield target(
+        "substitutes place", (b"nozzle",), words, 2, lambda path: ["substitutes", survey, label, "--", _typed(path)]
+    )
+    yield target(
+        "programme",
+        surveys,
+        changed.of_json,
+        2,
+        lambda path: ["programme", put(path, folder / "b.json"), "--processes", "1", "--csv", place / "p.csv"],
+    )
+    yield target(
+        "catalog",
+        (made.profile,),
+        changed.of_toml,
+        3,
+        lambda path: ["catalog", "--jurisdiction", "own_rules", "--profiles", put(path, profiles / "own_rules.toml")],
+    )
+    yield target("book check", (_small_book(place),), words, 6, lambda path: ["book", "check", path])
+    yield target(
+        "quotation keep",
+        (made.terms,),
+        changed.of_toml,
+        3,
+        lambda path: ["quotation", "keep", survey, "--terms", path, "--by", "Odile"],
+    )
+    yield target(
+        "quotation revise",
+        surveys,
+        changed.of_json,
+        2,
+        lambda path: ["quotation", "revise", "1", path, "--terms", terms, "--by", "Odile"],
+    )
+    yield target("quotation list", (b"Elm",), words, 3, lambda path: ["quotation", "list", "--", _typed(path)])
+    yield target("quotation show", (b"1",), words, 3, lambda path: ["quotation", "show", "--", _typed(path)])
+    yield target(
+        "quotation issue", (b"Odile Fenn",), words, 2, lambda path: ["quotation", "issue", "1", f"--by={_typed(path)}"]
+    )
+    yield target(
+        "quotation answer",
+        (b"by telephone",),
+        words,
+        2,
+        lambda path: [*answer, f"--note={_typed(path)}"],
+    )
+
+
+def _small_book(place: Path) -> bytes:
+    """Return an SQLite book of one survey."""
+    path = place / "small.sqlite3"
+    path.unlink(missing_ok=True)
+    book = open_book(f"sqlite:///{path}")
+    book.create(seeds.one_position())
+    book.close()
+    return path.read_bytes()

@@ -65,13 +65,26 @@ def test_huge_cells_and_numbers_of_a_stock_list_are_refused_at_their_line() -> N
         stock_from_csv(f"part_number,quantity\n{'Q' * 200_000},1\n", "s.csv")
 
 
-@pytest.mark.parametrize("sign", ["\x00", "\u202e", "\u2066", "\u200e", "\u200f", "\u061c"])
+HIDDEN = ["\x00", "\u202e", "\u2066", "\u200e", "\u200f", "\u061c", "\u200b", "\u2060", "\ufeff", "\xad", "\U000e0041"]
+
+
+@pytest.mark.parametrize("sign", HIDDEN)
 def test_a_hidden_sign_in_a_name_is_refused_and_named(sign: str) -> None:
     # the signs that turn the reading direction: Unicode Standard Annex 9, table of explicit formatting characters
+    # those of no width: Unicode Standard, DerivedCoreProperties.txt, Default_Ignorable_Code_Point
     survey = demo_survey("small_town")
     named = survey.model_copy(update={"site": survey.site.model_copy(update={"name": f"Elm{sign}Street"})})
     with pytest.raises(InputFault, match=rf"site\.name: .*U\+{ord(sign):04X}"):
         survey_from_json(survey_to_json(named), "s.json")
+
+
+@pytest.mark.parametrize("sign", HIDDEN)
+def test_a_hidden_sign_in_a_remark_is_made_visible_and_line_breaks_stay(sign: str) -> None:
+    survey = demo_survey("small_town")
+    document = json.loads(survey_to_json(survey))
+    document["positions"][0]["notes"] = f"left{sign}side\n\tgate: \u0646\u200c\u0627"  # a joiner that Persian needs
+    read = survey_from_json(json.dumps(document), "s.json")
+    assert read.positions[0].notes == "left\ufffdside\n\tgate: \u0646\u200c\u0627"
 
 
 def test_a_number_that_measures_nothing_is_refused_by_the_command(spoutline: Spoutline, tmp_path: Path) -> None:

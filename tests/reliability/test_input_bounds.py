@@ -8,6 +8,7 @@ import struct
 import zlib
 from collections.abc import Callable, Iterator
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -143,6 +144,41 @@ def test_a_document_with_far_too_many_faults_is_told_in_one_line(bound: SetBound
     assert problem.value.endswith(" faults")
 
 
+def large_survey(change: Callable[[dict[str, Any]], None]) -> str:
+    """Return a survey of more characters than are read at once, each of its positions changed."""
+    document = json.loads(SURVEY)
+    (one,) = document["positions"]
+    one["notes"] = "x" * 1900
+    document["positions"] = [json.loads(json.dumps(one)) | {"label": f"L{number}"} for number in range(1100)]
+    for position in document["positions"]:
+        change(position)
+    return json.dumps(document)
+
+
+def test_a_large_document_with_far_too_many_faults_is_refused_before_all_are_made(tmp_path: Path) -> None:
+    text = large_survey(lambda position: position.update(filler={"plan_legs_m": ["x"] * 40}))
+    with pytest.raises(InputFault, match="more than 2000 faults"):
+        survey_from_json(text, "s.json")
+    agreed = json.dumps({"positions": [{"label": "x" * 50} | {f"f{k}": "" for k in range(400)}] * 700})
+    with pytest.raises(InputFault, match="more than 2000 faults"):
+        read_agreed_file(file(tmp_path, "a.json", agreed))
+
+
+def test_a_large_document_with_few_faults_is_told_each_of_them_and_a_sound_one_is_read() -> None:
+    assert len(survey_from_json(large_survey(lambda _: None), "s.json").positions) == 1100
+    text = large_survey(lambda position: position.update(duty="x") if position["label"] in ("L3", "L900") else None)
+    with pytest.raises(InputFault) as caught:
+        survey_from_json(text, "s.json")
+    assert [problem.field for problem in caught.value.problems] == ["positions[3].duty", "positions[900].duty"]
+
+
+def test_an_entry_of_a_large_document_with_far_too_much_in_it_is_refused(bound: SetBound) -> None:
+    bound("json_entry_values", 60)
+    text = large_survey(lambda position: position.update(other_fillers=[{}] * 61))
+    with pytest.raises(InputFault, match=r"positions\[0\]: about \d+ values"):
+        survey_from_json(text, "s.json")
+
+
 @pytest.mark.parametrize(
     ("name", "value", "text", "told"),
     [
@@ -162,7 +198,7 @@ def test_a_dotted_name_of_very_many_parts_is_refused_before_it_is_read() -> None
     # TOML v1.0.0, dotted keys: each dot makes a table in the one before it
     with pytest.raises(InputFault, match="levels"):
         toml_table("a." * 400_000 + "a = 1", "t.toml", "terms")
-    assert toml_table("a." * 30 + "a = 1", "t.toml", "terms")
+    assert toml_table("a." * 15 + "a = 1", "t.toml", "terms")
     assert toml_table('a = "' + "It is. " * 60 + '"', "t.toml", "terms")
 
 

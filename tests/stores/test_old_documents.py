@@ -137,10 +137,10 @@ def test_a_half_of_a_sign_is_made_visible(book: Book) -> None:
     assert book.stored(survey_id).survey.site.customer == f"Fenn {REPLACEMENT}"
 
 
-def test_remarks_keep_what_they_may_hold(book: Book) -> None:
+def test_hidden_signs_of_a_remark_are_made_visible(book: Book) -> None:
     document = old_survey(name=f"Elm{OVERRIDE}Street")
     document["positions"][0]["notes"] = f"as the owner wrote: {MARK}x"
-    assert book.stored(put_survey(book, document)).survey.positions[0].notes == f"as the owner wrote: {MARK}x"
+    assert book.stored(put_survey(book, document)).survey.positions[0].notes == f"as the owner wrote: {REPLACEMENT}x"
 
 
 def test_a_survey_that_nothing_heals_is_told_and_stays(book: Book) -> None:

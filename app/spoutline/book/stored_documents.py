@@ -179,7 +179,7 @@ class _Healing:
         return True
 
     def _heal_text(self, place: Location, text: str) -> bool:
-        healed = without_hidden_signs(text, str(place[-1]) if place else "")
+        healed = without_hidden_signs(text)
         if healed == text or not place:
             return False
         if place[-1] == "label":

@@ -34,8 +34,7 @@ def problems_of(
     """
     count = error.error_count()
     if count > BOUNDS.problems:
-        wanted = f"at most {BOUNDS.problems} faults are told one by one; this is hardly a document of its kind"
-        return (InputProblem(place, whole, f"{count} faults", wanted),)
+        return (too_many_faults(str(count), place, whole),)
     faults = error.errors(include_url=False)
     # A list whose entries are faulty counts as too short as well: saying so would only confuse.
     inner = {fault["loc"][:depth] for fault in faults for depth in range(len(fault["loc"]))}
@@ -43,6 +42,12 @@ def problems_of(
     # a default that depends on a faulty field is no fault of its own
     told = [fault for fault in told if fault["type"] != "default_factory_not_called"]
     return tuple(_problem(fault, model, place, whole) for fault in told)
+
+
+def too_many_faults(count: str, place: str, whole: str) -> InputProblem:
+    """Return the one problem of a document that has so many faults that they are not told one by one."""
+    wanted = f"at most {BOUNDS.problems} faults are told one by one; this is hardly a document of its kind"
+    return InputProblem(place, whole, f"{count} faults", wanted)
 
 
 def made(model: type[ModelT], place: str = "", **answers: object) -> ModelT:

@@ -9,6 +9,7 @@ from pathlib import Path
 
 from pydantic import ValidationError
 
+from spoutline.book.large_documents import refuse_hopeless
 from spoutline.book.size_notes import size_notes
 from spoutline.book.survey_faults import names_in, problems_of
 from spoutline.input_bounds import BOUNDS, bounded_bytes, json_object
@@ -47,6 +48,7 @@ def survey_from_bytes(raw: bytes, place: str, tell: Tell = _untold) -> Survey:
 def survey_from_json(text: str, place: str, tell: Tell = _untold) -> Survey:
     """Return the survey in the JSON ``text`` that came from ``place``; raise ``InputFault`` with every fault."""
     document = json_object(text, place, "survey", _SCHEMA, _names())
+    refuse_hopeless(text, document, Survey, place, "survey", strict=True)
     try:
         survey = read_strictly(text)
     except ValidationError as fault:

@@ -461,11 +461,13 @@ def read_agreed_file(path: Path) -> AgreedSets:
     """Return the agreed sets in a file; see ``AgreementService.read_file``."""
     from pydantic import ValidationError
 
+    from spoutline.book.large_documents import refuse_hopeless
     from spoutline.book.survey_faults import problems_of
     from spoutline.input_bounds import BOUNDS, bounded_text, json_object
 
     text = bounded_text(path, BOUNDS.document_bytes, "--sets", "a readable file is needed")
-    json_object(text, str(path), "agreed sets", _WRITTEN_BY)
+    document = json_object(text, str(path), "agreed sets", _WRITTEN_BY)
+    refuse_hopeless(text, document, AgreedSets, str(path), "the file", strict=False)
     try:
         return AgreedSets.model_validate_json(text)
     except ValidationError as fault:

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import argparse
 import os
+import re
 import sys
 from collections.abc import Callable, Sequence
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
 
 import spoutline
 from spoutline.book.quotation_records import StaleQuotation
@@ -36,7 +37,7 @@ from spoutline.cli.substitutes import SUBSTITUTES
 from spoutline.cli.swap import SWAP
 from spoutline.cli.table_import import IMPORT
 from spoutline.cli.whynot import WHYNOT
-from spoutline.model.faults import InputFault, StoreFault
+from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
@@ -65,6 +66,8 @@ COMMANDS: tuple[Command, ...] = (
     DEMO,
 )
 WINDOW = "window"
+_UNREADABLE: Final = re.compile("[\ud800-\udfff]")  # how Python keeps bytes of an argument that are no text
+_FILES: Final = ("database", "survey")
 
 OpenWindow = Callable[[Workbench, "Survey | None"], int]
 
@@ -125,9 +128,20 @@ def _guarded(workbench: Workbench, arguments: argparse.Namespace, open_window: O
         return _defect(fault)
 
 
+def _check_words(arguments: argparse.Namespace) -> None:
+    """Refuse a text with bytes that are none in the encoding of the shell; a file or an address may have any name."""
+    for name, value in vars(arguments).items():
+        texts = value if isinstance(value, list) else [value]
+        for text in texts if name not in _FILES else ():
+            if isinstance(text, str) and _UNREADABLE.search(text) and not text.startswith("file:"):
+                wanted = "write it in the encoding of this shell"
+                raise InputFault((InputProblem("", name.replace("_", " "), ascii(text[:60]), wanted),))
+
+
 def _done(workbench: Workbench, arguments: argparse.Namespace, open_window: OpenWindow) -> int:
     if arguments.command in (None, WINDOW):
         return open_window(workbench, _named_survey(arguments))
+    _check_words(arguments)
     command = next(command for command in COMMANDS if command.name == arguments.command)
     arguments.output_plan = output_plan(arguments, workbench.files_in_use)
     return command.run(workbench, arguments)

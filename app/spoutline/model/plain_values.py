@@ -11,27 +11,27 @@ from spoutline.model.part_ref import PartRef
 
 SMALLEST_MEASURE: Final = 1e-9  # in the unit of any field; nothing on a station is measured finer
 REPLACEMENT: Final = "\ufffd"  # the sign that stands for one that cannot be shown (Unicode Standard, 23.8)
-# NUL; every sign that sets or turns the reading direction and shows nothing itself, the marks LRM, RLM and ALM among
-# them (Unicode Standard Annex 9, table of explicit formatting characters); halves of a sign. Other controls are data,
-# and are made visible or dropped where they are shown.
-_HIDDEN: Final = re.compile("[\x00\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\ud800-\udfff]")
-_HALVES: Final = re.compile("[\ud800-\udfff]")  # no file and no database can hold them
+# NUL; halves of a sign; every sign that shows nothing (Unicode Standard, 5.21 and DerivedCoreProperties.txt,
+# Default_Ignorable_Code_Point: what sets the reading direction, zero-width blanks, tags) but those that the spelling of
+# some languages and pictures needs: joiners (U+200C, U+200D, U+034F), Hangul fillers and variation selectors. Other
+# controls, line breaks and tabs among them, are data, and are made visible or dropped where they are shown.
+_HIDDEN: Final = re.compile(
+    "[\x00\xad\u061c\u17b4\u17b5\u180e\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff\ufff0-\ufffb"
+    "\U0001bca0-\U0001bca3\U0001d173-\U0001d17a\U000e0000-\U000e00ff\U000e01f0-\U000e0fff\ud800-\udfff]"
+)
 
-FREE_FIELDS: Final = frozenset({"notes"})  # a remark may be pasted from anywhere and names nothing
+FREE_FIELDS: Final = frozenset({"notes"})  # a remark may be pasted from anywhere: its hidden signs are made visible
 
 
-def hidden_sign(text: str, field: str = "") -> str:
-    """Return what to do about the first hidden sign of a text; empty where it has none.
-
-    ``field`` is the name of the field that holds the text: free remarks may hold what nothing is named by.
-    """
-    found = (_HALVES if field in FREE_FIELDS else _HIDDEN).search(text)
+def hidden_sign(text: str) -> str:
+    """Return what to do about the first hidden sign of a text; empty where it has none."""
+    found = _HIDDEN.search(text)
     return f"leave out the hidden sign U+{ord(found[0]):04X}, character {found.start() + 1}" if found else ""
 
 
-def without_hidden_signs(text: str, field: str = "") -> str:
+def without_hidden_signs(text: str) -> str:
     """Return a text with each hidden sign made visible."""
-    return (_HALVES if field in FREE_FIELDS else _HIDDEN).sub(REPLACEMENT, text)
+    return _HIDDEN.sub(REPLACEMENT, text)
 
 
 def measures_nothing(number: float) -> bool:
@@ -40,14 +40,19 @@ def measures_nothing(number: float) -> bool:
 
 
 class PlainValues(BaseModel):
-    """A document whose texts show all that they hold and whose numbers are measures."""
+    """A document whose texts show all that they hold and whose numbers are measures.
+
+    A hidden sign is refused in what something is named by, and made visible in a remark.
+    """
 
     @field_validator("*", mode="after")
     @classmethod
     def _is_plain(cls, value: object, info: ValidationInfo) -> object:
+        if isinstance(value, str) and info.field_name in FREE_FIELDS:
+            return without_hidden_signs(value)
         for one in value if isinstance(value, tuple) else (value,):
             for text in (one.number, one.maker) if isinstance(one, PartRef) else (one,):
-                if isinstance(text, str) and (told := hidden_sign(text, info.field_name or "")):
+                if isinstance(text, str) and (told := hidden_sign(text)):
                     raise ValueError(told)
             if isinstance(one, float) and measures_nothing(one):
                 if one is value and not cls._must_be_positive(info.field_name or ""):
