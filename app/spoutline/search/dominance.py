@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+import math
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
 from spoutline.search.graph import Item, Layer, Problem
@@ -19,17 +20,13 @@ class Standing:
 
     def dominates(self, other: Standing) -> bool:
         """Say whether whatever ends well after ``other`` ends as well, and no dearer, after this."""
-        return (
-            self.cost <= other.cost
-            and self.bears >= other.bears
-            and self.demands <= other.demands
-            and all(own <= theirs for own, theirs in zip(self.loads, other.loads, strict=True))
-        )
-
-
-def standing_of(item: Item) -> Standing:
-    """Return the standing of an item."""
-    return Standing(item.cost, item.loads, item.bears, item.demands)
+        if self.cost > other.cost or self.bears < other.bears or self.demands > other.demands:
+            return False
+        # a loop, since this is asked more often than anything else and mostly ends at the first load
+        for own, theirs in zip(self.loads, other.loads, strict=True):  # noqa: SIM110
+            if own > theirs:
+                return False
+        return True
 
 
 @dataclass(slots=True)
@@ -40,8 +37,9 @@ class Frontier:
 
     def admits(self, standing: Standing) -> bool:
         """Take ``standing`` in and return True, or return False where something met before dominates it."""
-        if any(known.dominates(standing) for known in self.met):
-            return False
+        for known in self.met:
+            if known.dominates(standing):
+                return False
         self.met.append(standing)
         return True
 
@@ -59,25 +57,31 @@ def reduced(problem: Problem, whole_layer: int | None = None) -> Problem:
     whole_layer
         A layer that keeps all its items, because each of them will be asked for by itself.
     """
-    kept = tuple(index for index, limit in enumerate(problem.limits) if _can_exceed(problem, index, limit))
+    limits = tuple(index for index, limit in enumerate(problem.limits) if _can_exceed(problem, index, limit))
+    known: dict[tuple[int, ...], tuple[Item, ...]] = {}
+    layers = []
+    for place, layer in enumerate(problem.layers):
+        if place == whole_layer:
+            items = tuple(_with_loads(item, _loads_of(item, limits)) for item in layer.items)
+        else:
+            # what may come between two slots is mostly the same everywhere: the same objects need one look
+            same = tuple(map(id, layer.items))
+            if same not in known:
+                known[same] = tuple(_not_dominated(layer.items, limits))
+            items = known[same]
+        layers.append(Layer(layer.name, items, layer.optional))
     return Problem(
         problem.start,
-        tuple(
-            Layer(layer.name, tuple(_kept_items(layer, kept, is_whole=place == whole_layer)), layer.optional)
-            for place, layer in enumerate(problem.layers)
-        ),
+        tuple(layers),
         problem.mates,
-        tuple(problem.limits[index] for index in kept),
+        tuple(problem.limits[index] for index in limits),
         problem.start_bears,
     )
 
 
-def _kept_items(layer: Layer, limits: tuple[int, ...], *, is_whole: bool) -> Iterable[Item]:
-    items = _with_loads(layer.items, limits)
-    return items if is_whole else _not_dominated(items)
-
-
 def _can_exceed(problem: Problem, index: int, limit: float) -> bool:
+    if limit == math.inf:
+        return False
     most = 0.0
     for layer in problem.layers:
         loads = [item.loads[index] for item in layer.items]
@@ -87,23 +91,28 @@ def _can_exceed(problem: Problem, index: int, limit: float) -> bool:
     return most > limit
 
 
-def _with_loads(items: Sequence[Item], kept: tuple[int, ...]) -> Iterable[Item]:
-    return (
-        Item(
-            item.key,
-            item.cost,
-            item.entry,
-            item.exit,
-            tuple(item.loads[index] for index in kept),
-            item.bears,
-            item.demands,
-        )
-        for item in items
-    )
+def _loads_of(item: Item, limits: tuple[int, ...]) -> tuple[float, ...]:
+    loads = item.loads
+    return tuple([loads[index] for index in limits])
 
 
-def _not_dominated(items: Iterable[Item]) -> Iterable[Item]:
+def _with_loads(item: Item, loads: tuple[float, ...]) -> Item:
+    return Item(item.key, item.cost, item.entry, item.exit, loads, item.bears, item.demands)
+
+
+def _not_dominated(items: Sequence[Item], limits: tuple[int, ...]) -> Iterator[Item]:
+    """Yield the items that no other dominates, with the loads of ``limits`` alone, cheapest first."""
     frontiers: dict[tuple[int, int], Frontier] = {}
-    for item in sorted(items, key=lambda one: (one.cost, one.key)):
-        if frontiers.setdefault((item.entry, item.exit), Frontier()).admits(standing_of(item)):
-            yield item
+    for item in sorted(items, key=_by_cost):
+        loads = _loads_of(item, limits)
+        standing = Standing(item.cost, loads, item.bears, item.demands)
+        ports = (item.entry, item.exit)
+        frontier = frontiers.get(ports)
+        if frontier is None:
+            frontier = frontiers[ports] = Frontier()
+        if frontier.admits(standing):
+            yield _with_loads(item, loads)
+
+
+def _by_cost(item: Item) -> tuple[int, str]:
+    return item.cost, item.key
