@@ -109,7 +109,7 @@ def _head_rows(like: LikePositions, story: Story) -> Iterator[Named]:
     if len(like.positions) == 1:
         yield Named(story.word(Word.DISPENSER), position.dispenser)
     else:
-        places = (f"{one.label} ({story.word(Word.DISPENSER).lower()} {one.dispenser})" for one in like.positions)
+        places = (f"{one.label} ({story.inside(story.word(Word.DISPENSER))} {one.dispenser})" for one in like.positions)
         yield Named(f"{story.word(Word.POSITIONS)} ({len(like.positions)})", ", ".join(places))
     yield Named(story.word(Word.LIQUID), position_liquid(position, story))
     yield Named(story.word(Word.DUTY), f"{story.word(position.duty)}, {story.word(position.retrieval)}")

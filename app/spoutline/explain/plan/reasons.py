@@ -59,7 +59,7 @@ def exclusion_sentence(exclusion: Exclusion, words: Words) -> str:
         slot=words.title(exclusion.slot),
         requirement=words.word(exclusion.requirement),
         count=exclusion.excluded,
-        title=_inside(words.phrases.rule(exclusion.rule_id).says),
+        title=words.inside(words.phrases.rule(exclusion.rule_id).says),
     )
     if not exclusion.nearest:
         return sentence
@@ -178,8 +178,3 @@ def _serving(part: str, verdict: PartVerdict, words: Words) -> tuple[str, ...]:
     price = words.money(best.price_minor, best.currency)
     opening = words.phrases.fill("verdict_fits", part=part, price=price, numbers=", ".join(told_apart(best.refs)))
     return (opening, words.phrases.text["verdict_fits_not_chosen"])
-
-
-def _inside(text: str) -> str:
-    """Return a sentence as it reads in the middle of another, leaving abbreviations alone."""
-    return text if text[1:2].isupper() else text[:1].lower() + text[1:]

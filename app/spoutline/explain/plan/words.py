@@ -10,6 +10,7 @@ from spoutline.explain.phrases.phrasebook import Phrasebook
 from spoutline.explain.writing.money import money_text
 from spoutline.model.check import Bound
 from spoutline.model.finding import Finding, Severity
+from spoutline.model.language import Language
 from spoutline.model.limit import LimitStatus
 from spoutline.model.liquid import Liquid, LiquidFamily
 from spoutline.model.part import Part
@@ -20,6 +21,8 @@ from spoutline.model.quantity import Dimension, Fact, Quantity
 from spoutline.units.display import Display
 from spoutline.units.writing import Writing
 
+# a word is never made small there: most titles open with a noun
+_LARGE_NOUNS = frozenset({Language.GERMAN.value})
 _SEVERITY_ORDER = (Severity.MUST, Severity.SHOULD, Severity.ADVICE)
 
 
@@ -50,6 +53,15 @@ class Words:
     def sentence(self, text: str) -> str:
         """Return a text as it opens a sentence."""
         return _capital(text)
+
+    def inside(self, text: str) -> str:
+        """Return a text that opens a sentence or a row as it reads inside a sentence.
+
+        Abbreviations stay as they are, and so does every text of a language that writes its nouns large.
+        """
+        if self.phrases.language in _LARGE_NOUNS or text[1:2].isupper():
+            return text
+        return text[:1].lower() + text[1:]
 
     def yes_no(self, value: bool) -> str:
         """Return the word for yes or no."""
