@@ -5,11 +5,11 @@
   <name>window</name>
   <message>
    <source> years</source>
-   <translation type="unfinished" />
+   <translation> años</translation>
   </message>
   <message>
    <source> {0} more entries need a look.</source>
-   <translation type="unfinished" />
+   <translation>Otras {0} entradas necesitan revisión.</translation>
   </message>
   <message>
    <source>&amp;About and safety</source>
@@ -17,15 +17,15 @@
   </message>
   <message>
    <source>&amp;Accepted</source>
-   <translation type="unfinished" />
+   <translation>&amp;Aceptada</translation>
   </message>
   <message>
    <source>&amp;Add</source>
-   <translation type="unfinished" />
+   <translation>&amp;Añadir</translation>
   </message>
   <message>
    <source>&amp;Address</source>
-   <translation type="unfinished" />
+   <translation>&amp;Dirección</translation>
   </message>
   <message>
    <source>&amp;Add…</source>
@@ -37,23 +37,23 @@
   </message>
   <message>
    <source>&amp;All</source>
-   <translation type="unfinished" />
+   <translation>&amp;Todo</translation>
   </message>
   <message>
    <source>&amp;All surveys…</source>
-   <translation>&amp;Todos los estudios…</translation>
+   <translation>&amp;Todos los levantamientos…</translation>
   </message>
   <message>
    <source>&amp;Also those that do not fit</source>
-   <translation type="unfinished" />
+   <translation>&amp;También las que no sirven</translation>
   </message>
   <message>
    <source>&amp;Amount or percent</source>
-   <translation type="unfinished" />
+   <translation>&amp;Importe o porcentaje</translation>
   </message>
   <message>
    <source>&amp;Answer for it</source>
-   <translation type="unfinished" />
+   <translation>&amp;Responder por ello</translation>
   </message>
   <message>
    <source>&amp;Back a step</source>
@@ -61,15 +61,15 @@
   </message>
   <message>
    <source>&amp;Back up now</source>
-   <translation type="unfinished" />
+   <translation>&amp;Respaldar ahora</translation>
   </message>
   <message>
    <source>&amp;Book</source>
-   <translation type="unfinished" />
+   <translation>&amp;Libro</translation>
   </message>
   <message>
    <source>&amp;Book ({0} touched)</source>
-   <translation type="unfinished" />
+   <translation>&amp;Libro ({0} tocadas)</translation>
   </message>
   <message>
    <source>&amp;Calculate</source>
@@ -77,19 +77,19 @@
   </message>
   <message>
    <source>&amp;Close</source>
-   <translation type="unfinished" />
+   <translation>&amp;Cerrar</translation>
   </message>
   <message>
    <source>&amp;Close all</source>
-   <translation type="unfinished" />
+   <translation>&amp;Cerrar todo</translation>
   </message>
   <message>
    <source>&amp;Conversion of the site</source>
-   <translation>Con&amp;versión del sitio</translation>
+   <translation>Con&amp;versión de la estación</translation>
   </message>
   <message>
    <source>&amp;Copy</source>
-   <translation type="unfinished" />
+   <translation>&amp;Copiar</translation>
   </message>
   <message>
    <source>&amp;Copy answers to…</source>
@@ -97,27 +97,27 @@
   </message>
   <message>
    <source>&amp;Copy these rules</source>
-   <translation type="unfinished" />
+   <translation>&amp;Copiar estas reglas</translation>
   </message>
   <message>
    <source>&amp;Currency</source>
-   <translation type="unfinished" />
+   <translation>&amp;Moneda</translation>
   </message>
   <message>
    <source>&amp;Day</source>
-   <translation type="unfinished" />
+   <translation>&amp;Día</translation>
   </message>
   <message>
    <source>&amp;Declined</source>
-   <translation type="unfinished" />
+   <translation>&amp;Rechazada</translation>
   </message>
   <message>
    <source>&amp;Dispenser</source>
-   <translation type="unfinished" />
+   <translation>&amp;Surtidor</translation>
   </message>
   <message>
    <source>&amp;Dispenser ({0})</source>
-   <translation type="unfinished" />
+   <translation>&amp;Surtidor ({0})</translation>
   </message>
   <message>
    <source>&amp;Duplicate</source>
@@ -125,7 +125,7 @@
   </message>
   <message>
    <source>&amp;E-mail</source>
-   <translation type="unfinished" />
+   <translation>&amp;Correo</translation>
   </message>
   <message>
    <source>&amp;Edit</source>
@@ -133,23 +133,23 @@
   </message>
   <message>
    <source>&amp;Edition</source>
-   <translation type="unfinished" />
+   <translation>&amp;Edición</translation>
   </message>
   <message>
    <source>&amp;Empty all figures</source>
-   <translation type="unfinished" />
+   <translation>&amp;Vaciar todas las cifras</translation>
   </message>
   <message>
    <source>&amp;Filler height</source>
-   <translation type="unfinished" />
+   <translation>&amp;Altura de la boca de llenado</translation>
   </message>
   <message>
    <source>&amp;Fit it and note it in the record</source>
-   <translation type="unfinished" />
+   <translation>&amp;Montarla y anotarla en el registro</translation>
   </message>
   <message>
    <source>&amp;Freight</source>
-   <translation type="unfinished" />
+   <translation>&amp;Flete</translation>
   </message>
   <message>
    <source>&amp;Go</source>
@@ -165,7 +165,7 @@
   </message>
   <message>
    <source>&amp;Inspections and wear</source>
-   <translation type="unfinished" />
+   <translation>&amp;Inspecciones y desgaste</translation>
   </message>
   <message>
    <source>&amp;Installer's work</source>
@@ -173,11 +173,11 @@
   </message>
   <message>
    <source>&amp;Island of the dispenser</source>
-   <translation type="unfinished" />
+   <translation>&amp;Isla del surtidor</translation>
   </message>
   <message>
    <source>&amp;Islands that they stand on</source>
-   <translation type="unfinished" />
+   <translation>&amp;Islas donde están</translation>
   </message>
   <message>
    <source>&amp;Issue it so</source>
@@ -185,7 +185,7 @@
   </message>
   <message>
    <source>&amp;Joints of a container of sealant</source>
-   <translation type="unfinished" />
+   <translation>&amp;Uniones por envase de sellador</translation>
   </message>
   <message>
    <source>&amp;Keys</source>
@@ -193,19 +193,19 @@
   </message>
   <message>
    <source>&amp;Leave as it was</source>
-   <translation type="unfinished" />
+   <translation>&amp;Dejar como estaba</translation>
   </message>
   <message>
    <source>&amp;Leave it open</source>
-   <translation type="unfinished" />
+   <translation>&amp;Dejarlo abierto</translation>
   </message>
   <message>
    <source>&amp;Let all parts go</source>
-   <translation type="unfinished" />
+   <translation>&amp;Liberar todas las piezas</translation>
   </message>
   <message>
    <source>&amp;Local rules</source>
-   <translation type="unfinished" />
+   <translation>Reglas &amp;locales</translation>
   </message>
   <message>
    <source>&amp;Local rules…</source>
@@ -213,11 +213,11 @@
   </message>
   <message>
    <source>&amp;Longest lead time</source>
-   <translation type="unfinished" />
+   <translation>&amp;Plazo de entrega máximo</translation>
   </message>
   <message>
    <source>&amp;Margin lost per position and hour</source>
-   <translation type="unfinished" />
+   <translation>&amp;Margen perdido por posición y hora</translation>
   </message>
   <message>
    <source>&amp;Metric units</source>
@@ -225,23 +225,23 @@
   </message>
   <message>
    <source>&amp;Name</source>
-   <translation type="unfinished" />
+   <translation>&amp;Nombre</translation>
   </message>
   <message>
    <source>&amp;Name of the position</source>
-   <translation type="unfinished" />
+   <translation>&amp;Nombre de la posición</translation>
   </message>
   <message>
    <source>&amp;Name of the site</source>
-   <translation type="unfinished" />
+   <translation>&amp;Nombre de la estación</translation>
   </message>
   <message>
    <source>&amp;Names of the new dispensers</source>
-   <translation type="unfinished" />
+   <translation>&amp;Nombres de los surtidores nuevos</translation>
   </message>
   <message>
    <source>&amp;New survey…</source>
-   <translation>Estudio &amp;nuevo…</translation>
+   <translation>Levantamiento &amp;nuevo…</translation>
   </message>
   <message>
    <source>&amp;Next step</source>
@@ -249,23 +249,23 @@
   </message>
   <message>
    <source>&amp;Note</source>
-   <translation type="unfinished" />
+   <translation>&amp;Nota</translation>
   </message>
   <message>
    <source>&amp;Number</source>
-   <translation type="unfinished" />
+   <translation>&amp;Número</translation>
   </message>
   <message>
    <source>&amp;Offer</source>
-   <translation type="unfinished" />
+   <translation>&amp;Oferta</translation>
   </message>
   <message>
    <source>&amp;Open</source>
-   <translation type="unfinished" />
+   <translation>&amp;Abrir</translation>
   </message>
   <message>
    <source>&amp;Other side</source>
-   <translation type="unfinished" />
+   <translation>&amp;Otro lado</translation>
   </message>
   <message>
    <source>&amp;Other side of the dispenser…</source>
@@ -277,11 +277,11 @@
   </message>
   <message>
    <source>&amp;Percent</source>
-   <translation type="unfinished" />
+   <translation>&amp;Porcentaje</translation>
   </message>
   <message>
    <source>&amp;Picture</source>
-   <translation type="unfinished" />
+   <translation>&amp;Imagen</translation>
   </message>
   <message>
    <source>&amp;Planned, agreed and built</source>
@@ -293,11 +293,11 @@
   </message>
   <message>
    <source>&amp;Prepared by</source>
-   <translation type="unfinished" />
+   <translation>&amp;Preparada por</translation>
   </message>
   <message>
    <source>&amp;Put into the book</source>
-   <translation type="unfinished" />
+   <translation>&amp;Poner en el libro</translation>
   </message>
   <message>
    <source>&amp;Quit</source>
@@ -309,7 +309,7 @@
   </message>
   <message>
    <source>&amp;Quote this survey</source>
-   <translation type="unfinished" />
+   <translation>&amp;Cotizar este levantamiento</translation>
   </message>
   <message>
    <source>&amp;Read from file…</source>
@@ -317,15 +317,15 @@
   </message>
   <message>
    <source>&amp;Ready ones, written into a file…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Listas, escritas en un archivo…</translation>
   </message>
   <message>
    <source>&amp;Record</source>
-   <translation type="unfinished" />
+   <translation>&amp;Registro</translation>
   </message>
   <message>
    <source>&amp;Record of the position</source>
-   <translation type="unfinished" />
+   <translation>&amp;Registro de la posición</translation>
   </message>
   <message>
    <source>&amp;Redo</source>
@@ -333,7 +333,7 @@
   </message>
   <message>
    <source>&amp;Registration</source>
-   <translation type="unfinished" />
+   <translation>&amp;Registro fiscal</translation>
   </message>
   <message>
    <source>&amp;Remove</source>
@@ -341,83 +341,83 @@
   </message>
   <message>
    <source>&amp;Repeat</source>
-   <translation type="unfinished" />
+   <translation>&amp;Repetir</translation>
   </message>
   <message>
    <source>&amp;Restore…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Restaurar…</translation>
   </message>
   <message>
    <source>&amp;Result</source>
-   <translation type="unfinished" />
+   <translation>&amp;Resultado</translation>
   </message>
   <message>
    <source>&amp;Revisions</source>
-   <translation type="unfinished" />
+   <translation>&amp;Revisiones</translation>
   </message>
   <message>
    <source>&amp;Rounding</source>
-   <translation type="unfinished" />
+   <translation>&amp;Redondeo</translation>
   </message>
   <message>
    <source>&amp;Rules of</source>
-   <translation type="unfinished" />
+   <translation>&amp;Reglas de</translation>
   </message>
   <message>
    <source>&amp;Save the record</source>
-   <translation type="unfinished" />
+   <translation>&amp;Guardar el registro</translation>
   </message>
   <message>
    <source>&amp;Separations at a position in a year</source>
-   <translation type="unfinished" />
+   <translation>&amp;Separaciones en una posición al año</translation>
   </message>
   <message>
    <source>&amp;Side that is there</source>
-   <translation type="unfinished" />
+   <translation>&amp;Lado que ya existe</translation>
   </message>
   <message>
    <source>&amp;Site data</source>
-   <translation>&amp;Datos del sitio</translation>
+   <translation>&amp;Datos de la estación</translation>
   </message>
   <message>
    <source>&amp;Source</source>
-   <translation type="unfinished" />
+   <translation>&amp;Fuente</translation>
   </message>
   <message>
    <source>&amp;Start survey</source>
-   <translation type="unfinished" />
+   <translation>&amp;Empezar levantamiento</translation>
   </message>
   <message>
    <source>&amp;Stay here</source>
-   <translation type="unfinished" />
+   <translation>&amp;Quedarse aquí</translation>
   </message>
   <message>
    <source>&amp;Survey</source>
-   <translation>&amp;Estudio</translation>
+   <translation>&amp;Levantamiento</translation>
   </message>
   <message>
    <source>&amp;Take off the list</source>
-   <translation type="unfinished" />
+   <translation>&amp;Quitar de la lista</translation>
   </message>
   <message>
    <source>&amp;Take positions</source>
-   <translation type="unfinished" />
+   <translation>&amp;Tomar posiciones</translation>
   </message>
   <message>
    <source>&amp;Take the marked set</source>
-   <translation type="unfinished" />
+   <translation>&amp;Tomar el conjunto marcado</translation>
   </message>
   <message>
    <source>&amp;Terms…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Condiciones…</translation>
   </message>
   <message>
    <source>&amp;Thread standard</source>
-   <translation type="unfinished" />
+   <translation>&amp;Norma de rosca</translation>
   </message>
   <message>
    <source>&amp;Title</source>
-   <translation type="unfinished" />
+   <translation>&amp;Título</translation>
   </message>
   <message>
    <source>&amp;US units</source>
@@ -437,11 +437,11 @@
   </message>
   <message>
    <source>&amp;Unit</source>
-   <translation type="unfinished" />
+   <translation>&amp;Unidad</translation>
   </message>
   <message>
    <source>&amp;Use it in the set</source>
-   <translation type="unfinished" />
+   <translation>&amp;Usarla en el conjunto</translation>
   </message>
   <message>
    <source>&amp;Use this part</source>
@@ -449,11 +449,11 @@
   </message>
   <message>
    <source>&amp;Valid for</source>
-   <translation type="unfinished" />
+   <translation>&amp;Vigencia</translation>
   </message>
   <message>
    <source>&amp;Value</source>
-   <translation type="unfinished" />
+   <translation>&amp;Valor</translation>
   </message>
   <message>
    <source>&amp;View</source>
@@ -461,7 +461,7 @@
   </message>
   <message>
    <source>&amp;Way</source>
-   <translation type="unfinished" />
+   <translation>&amp;Camino</translation>
   </message>
   <message>
    <source>&amp;Who fuels?</source>
@@ -477,7 +477,7 @@
   </message>
   <message>
    <source>&amp;Write to a file…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Escribir en un archivo…</translation>
   </message>
   <message>
    <source>&amp;Write to file…</source>
@@ -485,83 +485,83 @@
   </message>
   <message>
    <source>&amp;XLSX…</source>
-   <translation type="unfinished" />
+   <translation>&amp;XLSX…</translation>
   </message>
   <message>
    <source>&amp;Years</source>
-   <translation type="unfinished" />
+   <translation>&amp;Años</translation>
   </message>
   <message>
    <source>(kept)</source>
-   <translation type="unfinished" />
+   <translation>(conservado)</translation>
   </message>
   <message>
    <source>0 to 1000.</source>
-   <translation type="unfinished" />
+   <translation>0 a 1000.</translation>
   </message>
   <message>
    <source>0.05 rounds to the next multiple of five cents.</source>
-   <translation type="unfinished" />
+   <translation>0.05 redondea al siguiente múltiplo de cinco centavos.</translation>
   </message>
   <message>
    <source>1 page</source>
-   <translation type="unfinished" />
+   <translation>1 página</translation>
   </message>
   <message>
    <source>1 to 30.</source>
-   <translation type="unfinished" />
+   <translation>1 a 30.</translation>
   </message>
   <message>
    <source>A change of liquid goes by tank, and a vapor pipe ends at one. For a blend of two write 1 + 2.</source>
-   <translation type="unfinished" />
+   <translation>Un cambio de líquido va por tanque, y un tubo de vapor termina en uno. Para una mezcla de dos escriba 1 + 2.</translation>
   </message>
   <message>
    <source>A comma in a figure is the decimal sign</source>
-   <translation type="unfinished" />
+   <translation>La coma en una cifra es el signo decimal</translation>
   </message>
   <message>
    <source>A cord pulls the hose in</source>
-   <translation type="unfinished" />
+   <translation>Un cable recoge la manguera</translation>
   </message>
   <message>
    <source>A fault of the program</source>
-   <translation type="unfinished" />
+   <translation>Una falla del programa</translation>
   </message>
   <message>
    <source>A person's name.</source>
-   <translation type="unfinished" />
+   <translation>El nombre de una persona.</translation>
   </message>
   <message>
    <source>A price that somebody answers for, in place of the lists. Without a price, the line says that it follows.</source>
-   <translation type="unfinished" />
+   <translation>Un precio del que alguien responde, en lugar de las listas. Sin precio, la línea dice que está pendiente.</translation>
   </message>
   <message>
    <source>A pump draws vapor</source>
-   <translation type="unfinished" />
+   <translation>Una bomba aspira el vapor</translation>
   </message>
   <message>
    <source>A quotation in the book has revisions; keep this one or look one up.</source>
-   <translation type="unfinished" />
+   <translation>Una cotización del libro tiene revisiones; guarde esta o busque otra.</translation>
   </message>
   <message>
    <source>A retractor or a reel moves the breakaway to the nozzle.</source>
-   <translation type="unfinished" />
+   <translation>Un retractor o un carrete lleva la válvula de ruptura a la pistola.</translation>
   </message>
   <message>
    <source>A set fits</source>
-   <translation type="unfinished" />
+   <translation>Un conjunto sirve</translation>
   </message>
   <message>
    <source>A set fits; a question is open</source>
-   <translation type="unfinished" />
+   <translation>Un conjunto sirve; queda una pregunta abierta</translation>
   </message>
   <message>
    <source>A set was found, but a must is broken</source>
-   <translation type="unfinished" />
+   <translation>Se halló un conjunto, pero incumple una obligación</translation>
   </message>
   <message>
    <source>A&amp;ddress</source>
-   <translation type="unfinished" />
+   <translation>D&amp;irección</translation>
   </message>
   <message>
    <source>A&amp;gree on these sets…</source>
@@ -573,91 +573,91 @@
   </message>
   <message>
    <source>AP-42</source>
-   <translation type="unfinished" />
+   <translation>AP-42</translation>
   </message>
   <message>
    <source>About</source>
-   <translation type="unfinished" />
+   <translation>Acerca de</translation>
   </message>
   <message>
    <source>About and safety</source>
-   <translation type="unfinished" />
+   <translation>Acerca de y seguridad</translation>
   </message>
   <message>
    <source>Above 0.</source>
-   <translation type="unfinished" />
+   <translation>Mayor que 0.</translation>
   </message>
   <message>
    <source>Above the ground the hose hangs over.</source>
-   <translation type="unfinished" />
+   <translation>Sobre el suelo encima del cual cuelga la manguera.</translation>
   </message>
   <message>
    <source>Above the same ground; negative below a dock.</source>
-   <translation type="unfinished" />
+   <translation>Sobre el mismo suelo; negativa bajo un muelle.</translation>
   </message>
   <message>
    <source>Adapter</source>
-   <translation type="unfinished" />
+   <translation>Adaptador</translation>
   </message>
   <message>
    <source>Add</source>
-   <translation type="unfinished" />
+   <translation>Añadir</translation>
   </message>
   <message>
    <source>Add &amp;part</source>
-   <translation type="unfinished" />
+   <translation>Añadir &amp;pieza</translation>
   </message>
   <message>
    <source>Add a filler</source>
-   <translation type="unfinished" />
+   <translation>Añadir boca de llenado</translation>
   </message>
   <message>
    <source>Add a further f&amp;iller</source>
-   <translation type="unfinished" />
+   <translation>Añadir otra &amp;boca de llenado</translation>
   </message>
   <message>
    <source>Add a hose position to this or another dispenser.</source>
-   <translation type="unfinished" />
+   <translation>Añadir una posición de manguera a este surtidor o a otro.</translation>
   </message>
   <message>
    <source>Add a position</source>
-   <translation type="unfinished" />
+   <translation>Añadir una posición</translation>
   </message>
   <message>
    <source>Add a position with the same answers.</source>
-   <translation type="unfinished" />
+   <translation>Añadir una posición con las mismas respuestas.</translation>
   </message>
   <message>
    <source>Add a row</source>
-   <translation type="unfinished" />
+   <translation>Añadir una fila</translation>
   </message>
   <message>
    <source>Add a row behind the chosen one (Insert)</source>
-   <translation type="unfinished" />
+   <translation>Añadir una fila tras la elegida (Insert)</translation>
   </message>
   <message>
    <source>Add dispensers with the same positions as this one.</source>
-   <translation type="unfinished" />
+   <translation>Añadir surtidores con las mismas posiciones que este.</translation>
   </message>
   <message>
    <source>Add p&amp;hotos…</source>
-   <translation type="unfinished" />
+   <translation>Añadir &amp;fotos…</translation>
   </message>
   <message>
    <source>Add positions from a CSV file or a workbook; columns are mapped first, faults told cell by cell.</source>
-   <translation type="unfinished" />
+   <translation>Añadir posiciones de un CSV o un libro de cálculo; primero se asignan las columnas, y las faltas se dicen celda por celda.</translation>
   </message>
   <message>
    <source>Add the &amp;words of the fault; they may hold values of your survey</source>
-   <translation type="unfinished" />
+   <translation>Añadir el &amp;texto de la falla; puede contener valores de su levantamiento</translation>
   </message>
   <message>
    <source>Add to the &amp;wear log</source>
-   <translation type="unfinished" />
+   <translation>Añadir al registro de &amp;desgaste</translation>
   </message>
   <message>
    <source>Adopted codes</source>
-   <translation type="unfinished" />
+   <translation>Códigos adoptados</translation>
   </message>
   <message>
    <source>Advice only: local codes and the authority having jurisdiction decide.</source>
@@ -665,7 +665,7 @@
   </message>
   <message>
    <source>Advice, no permission: the agency of each site decides before its work begins.</source>
-   <translation type="unfinished" />
+   <translation>Consejo, no permiso: la agencia de cada estación decide antes de que empiece su trabajo.</translation>
   </message>
   <message>
    <source>Ag&amp;ree on the planned set…</source>
@@ -673,35 +673,35 @@
   </message>
   <message>
    <source>Against the limit</source>
-   <translation type="unfinished" />
+   <translation>Frente al límite</translation>
   </message>
   <message>
    <source>Age</source>
-   <translation type="unfinished" />
+   <translation>Edad</translation>
   </message>
   <message>
    <source>Age of an installed part</source>
-   <translation type="unfinished" />
+   <translation>Edad de una pieza instalada</translation>
   </message>
   <message>
    <source>Age of the chosen part, years</source>
-   <translation type="unfinished" />
+   <translation>Edad de la pieza elegida, años</translation>
   </message>
   <message>
    <source>Age, years</source>
-   <translation type="unfinished" />
+   <translation>Edad, años</translation>
   </message>
   <message>
    <source>Agree on the &amp;way shown…</source>
-   <translation>Acordar la &amp;vía mostrada…</translation>
+   <translation>Acordar el &amp;camino mostrado…</translation>
   </message>
   <message>
    <source>Agree on the planned sets of one position, several or all: papers show them from then on.</source>
-   <translation>Acordar los conjuntos planificados de una posición, de varias o de todas: los papeles los muestran desde entonces.</translation>
+   <translation>Acordar los conjuntos planificados de una posición, de varias o de todas: los documentos los muestran desde entonces.</translation>
   </message>
   <message>
    <source>Agree on the sets of the way that the report follows, in bold above</source>
-   <translation>Acordar los conjuntos de la vía que sigue el informe, arriba en negrita</translation>
+   <translation>Acordar los conjuntos del camino que sigue el informe, arriba en negrita</translation>
   </message>
   <message>
    <source>Agree on these sets</source>
@@ -749,71 +749,71 @@
   </message>
   <message>
    <source>All commands with their keys.</source>
-   <translation type="unfinished" />
+   <translation>Todas las órdenes con sus teclas.</translation>
   </message>
   <message>
    <source>All kinds</source>
-   <translation type="unfinished" />
+   <translation>Todos los tipos</translation>
   </message>
   <message>
    <source>All parts with sums, the paper to print, and files to save.</source>
-   <translation type="unfinished" />
+   <translation>Todas las piezas con sus sumas, el documento para imprimir y los archivos para guardar.</translation>
   </message>
   <message>
    <source>All positions</source>
-   <translation type="unfinished" />
+   <translation>Todas las posiciones</translation>
   </message>
   <message>
    <source>All positions and their answers</source>
-   <translation type="unfinished" />
+   <translation>Todas las posiciones y sus respuestas</translation>
   </message>
   <message>
    <source>All positions planned; choosing sets together and adding up…</source>
-   <translation type="unfinished" />
+   <translation>Todas las posiciones planificadas; eligiendo conjuntos en común y sumando…</translation>
   </message>
   <message>
    <source>All surveys in the book. Every change is kept in it at once.</source>
-   <translation type="unfinished" />
+   <translation>Todos los levantamientos del libro. Cada cambio se guarda en él enseguida.</translation>
   </message>
   <message>
    <source>Allowed in some places only, and then together with a device that shuts the nozzle when pressure or flow ends.</source>
-   <translation type="unfinished" />
+   <translation>Solo se permite en algunos lugares, y entonces junto con un dispositivo que cierra la pistola cuando falta presión o caudal.</translation>
   </message>
   <message>
    <source>Also changes</source>
-   <translation type="unfinished" />
+   <translation>También cambia</translation>
   </message>
   <message>
    <source>Also changes: {changes}</source>
-   <translation type="unfinished" />
+   <translation>También cambia: {changes}</translation>
   </message>
   <message>
    <source>Alt+1 to Alt+5 go to a step. In the drawing: Space picks the next part, plus and minus change its size, arrows move it, 0 shows all of it.</source>
-   <translation type="unfinished" />
+   <translation>Alt+1 a Alt+5 van a un paso. En el dibujo: Espacio elige la pieza siguiente, más y menos cambian su tamaño, las flechas lo mueven, 0 lo muestra entero.</translation>
   </message>
   <message>
    <source>Amount</source>
-   <translation type="unfinished" />
+   <translation>Importe</translation>
   </message>
   <message>
    <source>An attendant</source>
-   <translation type="unfinished" />
+   <translation>Un empleado</translation>
   </message>
   <message>
    <source>An empty maker or group means every one; the row that says more counts.</source>
-   <translation type="unfinished" />
+   <translation>Un fabricante o grupo vacío vale por todos; cuenta la fila que dice más.</translation>
   </message>
   <message>
    <source>An estimate, such as 0.04: one in 25 years.</source>
-   <translation type="unfinished" />
+   <translation>Una estimación, como 0.04: una en 25 años.</translation>
   </message>
   <message>
    <source>An overhead outlet restricts the latch.</source>
-   <translation type="unfinished" />
+   <translation>Una salida en alto limita la traba.</translation>
   </message>
   <message>
    <source>And light vans</source>
-   <translation type="unfinished" />
+   <translation>Y camionetas</translation>
   </message>
   <message>
    <source>Annual budget</source>
@@ -821,7 +821,7 @@
   </message>
   <message>
    <source>Annual budget; empty: no limit</source>
-   <translation type="unfinished" />
+   <translation>Presupuesto anual; vacío: sin límite</translation>
   </message>
   <message>
    <source>Another part hangs here.</source>
@@ -829,99 +829,99 @@
   </message>
   <message>
    <source>Another percentage for a kind of part or a discount group.</source>
-   <translation type="unfinished" />
+   <translation>Otro porcentaje para un tipo de pieza o un grupo de descuento.</translation>
   </message>
   <message>
    <source>Answer</source>
-   <translation type="unfinished" />
+   <translation>Respuesta</translation>
   </message>
   <message>
    <source>Answer for the missing prices; then it can be issued.</source>
-   <translation type="unfinished" />
+   <translation>Responda por los precios que faltan; entonces se puede emitir.</translation>
   </message>
   <message>
    <source>Answer for them</source>
-   <translation type="unfinished" />
+   <translation>Responder por ellos</translation>
   </message>
   <message>
    <source>As a share of the hose's length from the dispenser: 0.5 is the middle.</source>
-   <translation type="unfinished" />
+   <translation>Como parte del largo de la manguera desde el surtidor: 0.5 es el medio.</translation>
   </message>
   <message>
    <source>As built</source>
-   <translation type="unfinished" />
+   <translation>Según lo construido</translation>
   </message>
   <message>
    <source>As in the price list.</source>
-   <translation type="unfinished" />
+   <translation>Como en la lista de precios.</translation>
   </message>
   <message>
    <source>As printed.</source>
-   <translation type="unfinished" />
+   <translation>Como está impreso.</translation>
   </message>
   <message>
    <source>As printed; each once.</source>
-   <translation type="unfinished" />
+   <translation>Como está impreso; cada uno una vez.</translation>
   </message>
   <message>
    <source>As the standard writes it, or as people say it: 3/4, 0.75 in, 19 mm, DN 20.</source>
-   <translation type="unfinished" />
+   <translation>Como lo escribe la norma, o como se dice: 3/4, 0.75 in, 19 mm, DN 20.</translation>
   </message>
   <message>
    <source>As the way of reckoning asks.</source>
-   <translation type="unfinished" />
+   <translation>Según pide la forma de contar.</translation>
   </message>
   <message>
    <source>Asked for</source>
-   <translation type="unfinished" />
+   <translation>Pedido</translation>
   </message>
   <message>
    <source>At hand</source>
-   <translation type="unfinished" />
+   <translation>A mano</translation>
   </message>
   <message>
    <source>At the clamp, with the hose drawn out.</source>
-   <translation type="unfinished" />
+   <translation>En la abrazadera, con la manguera extendida.</translation>
   </message>
   <message>
    <source>Authority</source>
-   <translation type="unfinished" />
+   <translation>Autoridad</translation>
   </message>
   <message>
    <source>Bac&amp;kups…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Respaldos…</translation>
   </message>
   <message>
    <source>Back</source>
-   <translation type="unfinished" />
+   <translation>Atrás</translation>
   </message>
   <message>
    <source>Back on the hook by hand</source>
-   <translation type="unfinished" />
+   <translation>De vuelta al soporte a mano</translation>
   </message>
   <message>
    <source>Back to the newest</source>
-   <translation type="unfinished" />
+   <translation>Volver a la más nueva</translation>
   </message>
   <message>
    <source>Backups of the book</source>
-   <translation type="unfinished" />
+   <translation>Respaldos del libro</translation>
   </message>
   <message>
    <source>Balance</source>
-   <translation type="unfinished" />
+   <translation>Equilibrio</translation>
   </message>
   <message>
    <source>Balance coaxial</source>
-   <translation type="unfinished" />
+   <translation>Coaxial de equilibrio</translation>
   </message>
   <message>
    <source>Bellows on the nozzle</source>
-   <translation type="unfinished" />
+   <translation>Fuelle en la pistola</translation>
   </message>
   <message>
    <source>Between 0 and 1.</source>
-   <translation type="unfinished" />
+   <translation>Entre 0 y 1.</translation>
   </message>
   <message>
    <source>Boats</source>
@@ -929,15 +929,15 @@
   </message>
   <message>
    <source>Bought</source>
-   <translation type="unfinished" />
+   <translation>Comprado</translation>
   </message>
   <message>
    <source>Breakaway</source>
-   <translation type="unfinished" />
+   <translation>Válvula de ruptura</translation>
   </message>
   <message>
    <source>Breakaways</source>
-   <translation type="unfinished" />
+   <translation>Válvulas de ruptura</translation>
   </message>
   <message>
    <source>Built</source>
@@ -945,27 +945,27 @@
   </message>
   <message>
    <source>Built-in rules stay as they are; copy them to change a row.</source>
-   <translation type="unfinished" />
+   <translation>Las reglas incluidas no cambian; cópielas para cambiar una fila.</translation>
   </message>
   <message>
    <source>Buying</source>
-   <translation type="unfinished" />
+   <translation>Compra</translation>
   </message>
   <message>
    <source>C&amp;ustomer</source>
-   <translation type="unfinished" />
+   <translation>&amp;Cliente</translation>
   </message>
   <message>
    <source>CARB 2013</source>
-   <translation type="unfinished" />
+   <translation>CARB 2013</translation>
   </message>
   <message>
    <source>CSV…</source>
-   <translation type="unfinished" />
+   <translation>CSV…</translation>
   </message>
   <message>
    <source>Can the flow be started or stopped else&amp;where?</source>
-   <translation type="unfinished" />
+   <translation>¿Se puede iniciar o detener el caudal en &amp;otro lugar?</translation>
   </message>
   <message>
    <source>Cars</source>
@@ -973,131 +973,131 @@
   </message>
   <message>
    <source>Catalog</source>
-   <translation type="unfinished" />
+   <translation>Catálogo</translation>
   </message>
   <message>
    <source>Catalog data</source>
-   <translation type="unfinished" />
+   <translation>Datos del catálogo</translation>
   </message>
   <message>
    <source>Catalog number</source>
-   <translation type="unfinished" />
+   <translation>Número de catálogo</translation>
   </message>
   <message>
    <source>Catalog number of an installed part</source>
-   <translation type="unfinished" />
+   <translation>Número de catálogo de una pieza instalada</translation>
   </message>
   <message>
    <source>Catalog or price lists have changed under open quotations: {0}{1}</source>
-   <translation type="unfinished" />
+   <translation>El catálogo o las listas de precios cambiaron bajo cotizaciones abiertas: {0}{1}</translation>
   </message>
   <message>
    <source>Catalog parts found</source>
-   <translation type="unfinished" />
+   <translation>Piezas del catálogo halladas</translation>
   </message>
   <message>
    <source>Catalog, makers and prices are invented.</source>
-   <translation type="unfinished" />
+   <translation>Catálogo, fabricantes y precios son inventados.</translation>
   </message>
   <message>
    <source>Caution sheet alone</source>
-   <translation type="unfinished" />
+   <translation>Solo la hoja de advertencias</translation>
   </message>
   <message>
    <source>Cells that cannot be used, and how others were understood</source>
-   <translation type="unfinished" />
+   <translation>Celdas que no se pueden usar, y cómo se entendieron otras</translation>
   </message>
   <message>
    <source>Change</source>
-   <translation type="unfinished" />
+   <translation>Cambiar</translation>
   </message>
   <message>
    <source>Change the chosen row</source>
-   <translation type="unfinished" />
+   <translation>Cambiar la fila elegida</translation>
   </message>
   <message>
    <source>Change the name of the position or its dispenser.</source>
-   <translation type="unfinished" />
+   <translation>Cambiar el nombre de la posición o su surtidor.</translation>
   </message>
   <message>
    <source>Changed (UTC)</source>
-   <translation type="unfinished" />
+   <translation>Cambiado (UTC)</translation>
   </message>
   <message>
    <source>Check</source>
-   <translation type="unfinished" />
+   <translation>Comprobación</translation>
   </message>
   <message>
    <source>Check again</source>
-   <translation type="unfinished" />
+   <translation>Comprobar otra vez</translation>
   </message>
   <message>
    <source>Check the paper, then issue it: its papers are kept as they are sent.</source>
-   <translation type="unfinished" />
+   <translation>Revise el documento y luego emítala: sus documentos se guardan tal como se envían.</translation>
   </message>
   <message>
    <source>Checking every stocked part…</source>
-   <translation type="unfinished" />
+   <translation>Comprobando cada pieza en existencia…</translation>
   </message>
   <message>
    <source>Checks</source>
-   <translation type="unfinished" />
+   <translation>Comprobaciones</translation>
   </message>
   <message>
    <source>Checks with their worked lines</source>
-   <translation type="unfinished" />
+   <translation>Comprobaciones con su cálculo</translation>
   </message>
   <message>
    <source>Choose &amp;folder…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Elegir carpeta…</translation>
   </message>
   <message>
    <source>Choose a part without a catalog number; a number brings its own figures.</source>
-   <translation type="unfinished" />
+   <translation>Elija una pieza sin número de catálogo; un número trae sus propias cifras.</translation>
   </message>
   <message>
    <source>Choose two different revisions.</source>
-   <translation type="unfinished" />
+   <translation>Elija dos revisiones distintas.</translation>
   </message>
   <message>
    <source>Clau&amp;se</source>
-   <translation type="unfinished" />
+   <translation>Clá&amp;usula</translation>
   </message>
   <message>
    <source>Climate</source>
-   <translation type="unfinished" />
+   <translation>Clima</translation>
   </message>
   <message>
    <source>Close and &amp;lose the changes</source>
-   <translation type="unfinished" />
+   <translation>Cerrar y &amp;perder los cambios</translation>
   </message>
   <message>
    <source>Co&amp;py report</source>
-   <translation type="unfinished" />
+   <translation>Co&amp;piar informe</translation>
   </message>
   <message>
    <source>Coaxial, balance</source>
-   <translation type="unfinished" />
+   <translation>Coaxial, equilibrio</translation>
   </message>
   <message>
    <source>Coaxial, vacuum assist</source>
-   <translation type="unfinished" />
+   <translation>Coaxial, asistida por vacío</translation>
   </message>
   <message>
    <source>Col&amp;dest</source>
-   <translation type="unfinished" />
+   <translation>Mínim&amp;a</translation>
   </message>
   <message>
    <source>Command</source>
-   <translation type="unfinished" />
+   <translation>Orden</translation>
   </message>
   <message>
    <source>Commands with their keys</source>
-   <translation type="unfinished" />
+   <translation>Órdenes con sus teclas</translation>
   </message>
   <message>
    <source>Commissioning form to fill in</source>
-   <translation type="unfinished" />
+   <translation>Hoja de puesta en servicio para rellenar</translation>
   </message>
   <message>
    <source>Compare agreement</source>
@@ -1105,163 +1105,163 @@
   </message>
   <message>
    <source>Comparing…</source>
-   <translation type="unfinished" />
+   <translation>Comparando…</translation>
   </message>
   <message>
    <source>Computed</source>
-   <translation type="unfinished" />
+   <translation>Calculado</translation>
   </message>
   <message>
    <source>Con&amp;tact</source>
-   <translation type="unfinished" />
+   <translation>Co&amp;ntacto</translation>
   </message>
   <message>
    <source>Condition</source>
-   <translation type="unfinished" />
+   <translation>Estado</translation>
   </message>
   <message>
    <source>Condition of an installed part</source>
-   <translation type="unfinished" />
+   <translation>Estado de una pieza instalada</translation>
   </message>
   <message>
    <source>Condition of the chosen part</source>
-   <translation type="unfinished" />
+   <translation>Estado de la pieza elegida</translation>
   </message>
   <message>
    <source>Conventional hardware</source>
-   <translation type="unfinished" />
+   <translation>Equipo convencional</translation>
   </message>
   <message>
    <source>Conversion of the site</source>
-   <translation type="unfinished" />
+   <translation>Conversión de la estación</translation>
   </message>
   <message>
    <source>Convert a folder of surveys over all cores and rank the sites over years under a yearly budget.</source>
-   <translation type="unfinished" />
+   <translation>Convertir una carpeta de levantamientos con todos los núcleos y ordenar las estaciones por años con un presupuesto anual.</translation>
   </message>
   <message>
    <source>Copied</source>
-   <translation type="unfinished" />
+   <translation>Copiado</translation>
   </message>
   <message>
    <source>Copy answers of {0}</source>
-   <translation type="unfinished" />
+   <translation>Copiar respuestas de {0}</translation>
   </message>
   <message>
    <source>Copy answers of {label}</source>
-   <translation type="unfinished" />
+   <translation>Copiar respuestas de {label}</translation>
   </message>
   <message>
    <source>Copy the chosen rows (Ctrl+Shift+D)</source>
-   <translation type="unfinished" />
+   <translation>Copiar las filas elegidas (Ctrl+Shift+D)</translation>
   </message>
   <message>
    <source>Cost</source>
-   <translation type="unfinished" />
+   <translation>Costo</translation>
   </message>
   <message>
    <source>Counting the parts that come into question…</source>
-   <translation type="unfinished" />
+   <translation>Contando las piezas posibles…</translation>
   </message>
   <message>
    <source>Counts for every position of the site.</source>
-   <translation>Vale para todas las posiciones del sitio.</translation>
+   <translation>Vale para cada posición de la estación.</translation>
   </message>
   <message>
    <source>Counts towards a grant</source>
-   <translation type="unfinished" />
+   <translation>Cuenta para un subsidio</translation>
   </message>
   <message>
    <source>Cu&amp;rrency</source>
-   <translation type="unfinished" />
+   <translation>&amp;Moneda</translation>
   </message>
   <message>
    <source>Currency</source>
-   <translation type="unfinished" />
+   <translation>Moneda</translation>
   </message>
   <message>
    <source>Currency and rounding</source>
-   <translation type="unfinished" />
+   <translation>Moneda y redondeo</translation>
   </message>
   <message>
    <source>Customer</source>
-   <translation type="unfinished" />
+   <translation>Cliente</translation>
   </message>
   <message>
    <source>Customers</source>
-   <translation type="unfinished" />
+   <translation>Clientes</translation>
   </message>
   <message>
    <source>Customers, nobody on site</source>
-   <translation type="unfinished" />
+   <translation>Clientes, sin personal</translation>
   </message>
   <message>
    <source>DEF</source>
-   <translation type="unfinished" />
+   <translation>DEF</translation>
   </message>
   <message>
    <source>DEF itself does not burn. Where its nozzle is used close to fuel, the nozzle has to be evaluated for that.</source>
-   <translation type="unfinished" />
+   <translation>El DEF no arde. Donde su pistola se usa cerca de combustible, la pistola debe estar evaluada para ello.</translation>
   </message>
   <message>
    <source>Date</source>
-   <translation type="unfinished" />
+   <translation>Fecha</translation>
   </message>
   <message>
    <source>Date (YYYY-MM-DD)</source>
-   <translation type="unfinished" />
+   <translation>Fecha (AAAA-MM-DD)</translation>
   </message>
   <message>
    <source>Day</source>
-   <translation type="unfinished" />
+   <translation>Día</translation>
   </message>
   <message>
    <source>Day of handing over</source>
-   <translation type="unfinished" />
+   <translation>Día de entrega</translation>
   </message>
   <message>
    <source>Day of handing over (YYYY-MM-DD)</source>
-   <translation type="unfinished" />
+   <translation>Día de entrega (AAAA-MM-DD)</translation>
   </message>
   <message>
    <source>Days for which the offer stands, 1 to 730.</source>
-   <translation type="unfinished" />
+   <translation>Días que vale la oferta, 1 a 730.</translation>
   </message>
   <message>
    <source>Decides automatic shut-off and the hold-open latch.</source>
-   <translation type="unfinished" />
+   <translation>Decide el corte automático y la traba.</translation>
   </message>
   <message>
    <source>Decides how the whip hose bends in a drive-off.</source>
-   <translation type="unfinished" />
+   <translation>Decide cómo se dobla el latiguillo en un arranque con la manguera puesta.</translation>
   </message>
   <message>
    <source>Declined. Requote it and keep it: revision {0} opens.</source>
-   <translation type="unfinished" />
+   <translation>Rechazada. Vuelva a cotizarla y guárdela: se abre la revisión {0}.</translation>
   </message>
   <message>
    <source>Departures</source>
-   <translation type="unfinished" />
+   <translation>Desviaciones</translation>
   </message>
   <message>
    <source>Derived from the answers and the local rules. Open a row for the rule and its source.</source>
-   <translation type="unfinished" />
+   <translation>Derivado de las respuestas y de las reglas locales. Abra una fila para ver la regla y su fuente.</translation>
   </message>
   <message>
    <source>Describe an installed part</source>
-   <translation type="unfinished" />
+   <translation>Describir una pieza instalada</translation>
   </message>
   <message>
    <source>Describe pa&amp;rt</source>
-   <translation type="unfinished" />
+   <translation>Describir pie&amp;za</translation>
   </message>
   <message>
    <source>Description of an installed part</source>
-   <translation type="unfinished" />
+   <translation>Descripción de una pieza instalada</translation>
   </message>
   <message>
    <source>Diameter of the hose on the &amp;drum</source>
-   <translation type="unfinished" />
+   <translation>Diámetro de la manguera en el &amp;tambor</translation>
   </message>
   <message>
    <source>Diesel</source>
@@ -1269,7 +1269,7 @@
   </message>
   <message>
    <source>Difference</source>
-   <translation type="unfinished" />
+   <translation>Diferencia</translation>
   </message>
   <message>
    <source>Difference, hoses both cover</source>
@@ -1277,51 +1277,51 @@
   </message>
   <message>
    <source>Discount group</source>
-   <translation type="unfinished" />
+   <translation>Grupo de descuento</translation>
   </message>
   <message>
    <source>Discounts of makers</source>
-   <translation type="unfinished" />
+   <translation>Descuentos de fabricantes</translation>
   </message>
   <message>
    <source>Dispenser outlet</source>
-   <translation type="unfinished" />
+   <translation>Salida del surtidor</translation>
   </message>
   <message>
    <source>Dispensers and positions</source>
-   <translation type="unfinished" />
+   <translation>Surtidores y posiciones</translation>
   </message>
   <message>
    <source>Dispensers in a row where no island is named</source>
-   <translation type="unfinished" />
+   <translation>Surtidores en fila donde no se nombra isla</translation>
   </message>
   <message>
    <source>Do this</source>
-   <translation type="unfinished" />
+   <translation>Haga esto</translation>
   </message>
   <message>
    <source>Does a separ&amp;ate vapor return pipe end beside the outlet?</source>
-   <translation type="unfinished" />
+   <translation>¿Termina junto a la salida un tubo aparte de retorno de va&amp;por?</translation>
   </message>
   <message>
    <source>Does not fit: {reason}</source>
-   <translation type="unfinished" />
+   <translation>No sirve: {reason}</translation>
   </message>
   <message>
    <source>Does the hose come down from ove&amp;rhead?</source>
-   <translation type="unfinished" />
+   <translation>¿La manguera baja desde &amp;arriba?</translation>
   </message>
   <message>
    <source>Does the position e&amp;xist today?</source>
-   <translation type="unfinished" />
+   <translation>¿La posición e&amp;xiste hoy?</translation>
   </message>
   <message>
    <source>Down</source>
-   <translation type="unfinished" />
+   <translation>Abajo</translation>
   </message>
   <message>
    <source>Drawing</source>
-   <translation type="unfinished" />
+   <translation>Dibujo</translation>
   </message>
   <message>
    <source>Drawing &amp;larger</source>
@@ -1333,55 +1333,55 @@
   </message>
   <message>
    <source>Drawing larger</source>
-   <translation type="unfinished" />
+   <translation>Dibujo más grande</translation>
   </message>
   <message>
    <source>Drawing of the position</source>
-   <translation type="unfinished" />
+   <translation>Dibujo de la posición</translation>
   </message>
   <message>
    <source>Drawing or flow chart</source>
-   <translation type="unfinished" />
+   <translation>Dibujo o gráfico de caudal</translation>
   </message>
   <message>
    <source>Drawing smaller</source>
-   <translation type="unfinished" />
+   <translation>Dibujo más pequeño</translation>
   </message>
   <message>
    <source>Drive-offs</source>
-   <translation type="unfinished" />
+   <translation>Arranques con manguera</translation>
   </message>
   <message>
    <source>Drive-offs expected, all years</source>
-   <translation type="unfinished" />
+   <translation>Arranques con manguera esperados, todos los años</translation>
   </message>
   <message>
    <source>Due</source>
-   <translation type="unfinished" />
+   <translation>Vence</translation>
   </message>
   <message>
    <source>Duplicate</source>
-   <translation type="unfinished" />
+   <translation>Duplicar</translation>
   </message>
   <message>
    <source>Duplicate chosen rows</source>
-   <translation type="unfinished" />
+   <translation>Duplicar las filas elegidas</translation>
   </message>
   <message>
    <source>Duplicate {0}</source>
-   <translation type="unfinished" />
+   <translation>Duplicar {0}</translation>
   </message>
   <message>
    <source>Duty</source>
-   <translation>Servicio</translation>
+   <translation>Uso</translation>
   </message>
   <message>
    <source>Duty and take-up</source>
-   <translation>Servicio y recogida</translation>
+   <translation>Uso y recogida</translation>
   </message>
   <message>
    <source>E&amp;xclude it</source>
-   <translation type="unfinished" />
+   <translation>E&amp;xcluirla</translation>
   </message>
   <message>
    <source>E&amp;xclude this part</source>
@@ -1389,103 +1389,103 @@
   </message>
   <message>
    <source>EPA's public model</source>
-   <translation type="unfinished" />
+   <translation>Modelo público de la EPA</translation>
   </message>
   <message>
    <source>Each differs in kind from the set in hand. Taking one keeps its parts; undo brings back the cheapest.</source>
-   <translation type="unfinished" />
+   <translation>Cada uno difiere en algo del conjunto actual. Tomar uno conserva sus piezas; deshacer devuelve el más barato.</translation>
   </message>
   <message>
    <source>Each kind once.</source>
-   <translation type="unfinished" />
+   <translation>Cada tipo una vez.</translation>
   </message>
   <message>
    <source>Each once.</source>
-   <translation type="unfinished" />
+   <translation>Cada uno una vez.</translation>
   </message>
   <message>
    <source>Each option is planned and priced by itself.</source>
-   <translation type="unfinished" />
+   <translation>Cada opción se planifica y se valora por separado.</translation>
   </message>
   <message>
    <source>Each tax lies on the amounts ticked.</source>
-   <translation type="unfinished" />
+   <translation>Cada impuesto grava los importes marcados.</translation>
   </message>
   <message>
    <source>Each was opened and read through when it was made. Kept: seven days, four weeks, those before changes, and those that were asked for.</source>
-   <translation type="unfinished" />
+   <translation>Cada uno se abrió y se leyó entero al hacerlo. Se guardan: siete días, cuatro semanas, los anteriores a cambios y los que se pidieron.</translation>
   </message>
   <message>
    <source>Each year once.</source>
-   <translation type="unfinished" />
+   <translation>Cada año una vez.</translation>
   </message>
   <message>
    <source>Edition</source>
-   <translation type="unfinished" />
+   <translation>Edición</translation>
   </message>
   <message>
    <source>Edition: {0}.</source>
-   <translation type="unfinished" />
+   <translation>Edición: {0}.</translation>
   </message>
   <message>
    <source>Empty: the price follows.</source>
-   <translation type="unfinished" />
+   <translation>Vacío: precio pendiente.</translation>
   </message>
   <message>
    <source>Enlarge the drawing.</source>
-   <translation type="unfinished" />
+   <translation>Agrandar el dibujo.</translation>
   </message>
   <message>
    <source>Entry</source>
-   <translation type="unfinished" />
+   <translation>Entrada</translation>
   </message>
   <message>
    <source>Every answer may stay open; the report says what it lacks. The agency decides.</source>
-   <translation type="unfinished" />
+   <translation>Cada respuesta puede quedar abierta; el informe dice qué le falta. Decide la agencia.</translation>
   </message>
   <message>
    <source>Every part new</source>
-   <translation type="unfinished" />
+   <translation>Cada pieza nueva</translation>
   </message>
   <message>
    <source>Every position of the dispenser is repeated, without the parts decided on and without notes.</source>
-   <translation type="unfinished" />
+   <translation>Se repite cada posición del surtidor, sin las piezas decididas y sin notas.</translation>
   </message>
   <message>
    <source>Exceptions</source>
-   <translation type="unfinished" />
+   <translation>Excepciones</translation>
   </message>
   <message>
    <source>Exchange rates</source>
-   <translation type="unfinished" />
+   <translation>Tipos de cambio</translation>
   </message>
   <message>
    <source>Exclude the marked part</source>
-   <translation type="unfinished" />
+   <translation>Excluir la pieza marcada</translation>
   </message>
   <message>
    <source>Exclude {part}</source>
-   <translation type="unfinished" />
+   <translation>Excluir {part}</translation>
   </message>
   <message>
    <source>Existing</source>
-   <translation type="unfinished" />
+   <translation>Existente</translation>
   </message>
   <message>
    <source>Feet, gallons, pounds-force, psi.</source>
-   <translation type="unfinished" />
+   <translation>Pies, galones, libras-fuerza, psi.</translation>
   </message>
   <message>
    <source>Female</source>
-   <translation type="unfinished" />
+   <translation>Hembra</translation>
   </message>
   <message>
    <source>Fewest departures</source>
-   <translation type="unfinished" />
+   <translation>Menos desviaciones</translation>
   </message>
   <message>
    <source>Fi&amp;nd</source>
-   <translation type="unfinished" />
+   <translation>&amp;Buscar</translation>
   </message>
   <message>
    <source>Fields that could not be read, to be filled in here: {0}</source>
@@ -1493,131 +1493,131 @@
   </message>
   <message>
    <source>Figures of a described part</source>
-   <translation type="unfinished" />
+   <translation>Cifras de una pieza descrita</translation>
   </message>
   <message>
    <source>Figures of an installed part</source>
-   <translation type="unfinished" />
+   <translation>Cifras de una pieza instalada</translation>
   </message>
   <message>
    <source>Fill down</source>
-   <translation type="unfinished" />
+   <translation>Rellenar hacia abajo</translation>
   </message>
   <message>
    <source>Fill the form from a terms file (Ctrl+O)</source>
-   <translation type="unfinished" />
+   <translation>Rellenar con un archivo de condiciones (Ctrl+O)</translation>
   </message>
   <message>
    <source>Filler height</source>
-   <translation type="unfinished" />
+   <translation>Altura de la boca de llenado</translation>
   </message>
   <message>
    <source>Finding</source>
-   <translation type="unfinished" />
+   <translation>Hallazgo</translation>
   </message>
   <message>
    <source>Findings</source>
-   <translation type="unfinished" />
+   <translation>Hallazgos</translation>
   </message>
   <message>
    <source>Findings about this part</source>
-   <translation type="unfinished" />
+   <translation>Hallazgos sobre esta pieza</translation>
   </message>
   <message>
    <source>Findings by weight</source>
-   <translation type="unfinished" />
+   <translation>Hallazgos por peso</translation>
   </message>
   <message>
    <source>Fingerprint of the survey</source>
-   <translation type="unfinished" />
+   <translation>Huella del levantamiento</translation>
   </message>
   <message>
    <source>First day (YYYY-MM-DD)</source>
-   <translation type="unfinished" />
+   <translation>Primer día (AAAA-MM-DD)</translation>
   </message>
   <message>
    <source>Flow</source>
-   <translation type="unfinished" />
+   <translation>Caudal</translation>
   </message>
   <message>
    <source>Flow against pressure</source>
-   <translation type="unfinished" />
+   <translation>Caudal frente a presión</translation>
   </message>
   <message>
    <source>Flow wanted at the no&amp;zzle</source>
-   <translation type="unfinished" />
+   <translation>Caudal deseado en la pisto&amp;la</translation>
   </message>
   <message>
    <source>Folder of survey files</source>
-   <translation type="unfinished" />
+   <translation>Carpeta de archivos de levantamiento</translation>
   </message>
   <message>
    <source>For</source>
-   <translation type="unfinished" />
+   <translation>Para</translation>
   </message>
   <message>
    <source>For a part without a catalog number.</source>
-   <translation type="unfinished" />
+   <translation>Para una pieza sin número de catálogo.</translation>
   </message>
   <message>
    <source>For price lists in another currency: one unit of theirs in units of the quotation's.</source>
-   <translation type="unfinished" />
+   <translation>Para listas de precios en otra moneda: una unidad de la suya en unidades de la cotización.</translation>
   </message>
   <message>
    <source>Forecourt from above</source>
-   <translation type="unfinished" />
+   <translation>Estación vista desde arriba</translation>
   </message>
   <message>
    <source>Forecourt from above.</source>
-   <translation type="unfinished" />
+   <translation>Estación vista desde arriba.</translation>
   </message>
   <message>
    <source>Freight and taxes</source>
-   <translation type="unfinished" />
+   <translation>Flete e impuestos</translation>
   </message>
   <message>
    <source>From</source>
-   <translation type="unfinished" />
+   <translation>Desde</translation>
   </message>
   <message>
    <source>From a &amp;file…</source>
-   <translation type="unfinished" />
+   <translation>De un &amp;archivo…</translation>
   </message>
   <message>
    <source>From a dock or slip</source>
-   <translation type="unfinished" />
+   <translation>Desde un muelle</translation>
   </message>
   <message>
    <source>From center line to center line of the hose.</source>
-   <translation type="unfinished" />
+   <translation>De eje a eje de la manguera.</translation>
   </message>
   <message>
    <source>From memory</source>
-   <translation type="unfinished" />
+   <translation>De memoria</translation>
   </message>
   <message>
    <source>From the dispenser's maker. It must outlast the breakaway.</source>
-   <translation type="unfinished" />
+   <translation>Del fabricante del surtidor. Debe resistir más que la válvula de ruptura.</translation>
   </message>
   <message>
    <source>Fuel oil</source>
-   <translation type="unfinished" />
+   <translation>Fuelóleo</translation>
   </message>
   <message>
    <source>Fueling</source>
-   <translation type="unfinished" />
+   <translation>Carga de combustible</translation>
   </message>
   <message>
    <source>Full renewal</source>
-   <translation type="unfinished" />
+   <translation>Renovación total</translation>
   </message>
   <message>
    <source>Further costs</source>
-   <translation type="unfinished" />
+   <translation>Otros costos</translation>
   </message>
   <message>
    <source>G</source>
-   <translation type="unfinished" />
+   <translation>G</translation>
   </message>
   <message>
    <source>Gasoline</source>
@@ -1625,135 +1625,135 @@
   </message>
   <message>
    <source>Gen&amp;der</source>
-   <translation type="unfinished" />
+   <translation>Gé&amp;nero</translation>
   </message>
   <message>
    <source>Give other positions some of the answers of this one.</source>
-   <translation type="unfinished" />
+   <translation>Dar a otras posiciones algunas respuestas de esta.</translation>
   </message>
   <message>
    <source>Gives up</source>
-   <translation type="unfinished" />
+   <translation>Renuncia a</translation>
   </message>
   <message>
    <source>Gives up: {lines}</source>
-   <translation type="unfinished" />
+   <translation>Renuncia a: {lines}</translation>
   </message>
   <message>
    <source>Go to the position above.</source>
-   <translation type="unfinished" />
+   <translation>Ir a la posición de arriba.</translation>
   </message>
   <message>
    <source>Go to the position below.</source>
-   <translation type="unfinished" />
+   <translation>Ir a la posición de abajo.</translation>
   </message>
   <message>
    <source>Go to the step after.</source>
-   <translation type="unfinished" />
+   <translation>Ir al paso siguiente.</translation>
   </message>
   <message>
    <source>Go to the step before.</source>
-   <translation type="unfinished" />
+   <translation>Ir al paso anterior.</translation>
   </message>
   <message>
    <source>Good practice</source>
-   <translation type="unfinished" />
+   <translation>Buena práctica</translation>
   </message>
   <message>
    <source>Goods, labor, freight: any of them.</source>
-   <translation type="unfinished" />
+   <translation>Materiales, mano de obra, flete: cualquiera.</translation>
   </message>
   <message>
    <source>Grant that was promised</source>
-   <translation type="unfinished" />
+   <translation>Subsidio prometido</translation>
   </message>
   <message>
    <source>Greatest &amp;flow of the dispenser</source>
-   <translation type="unfinished" />
+   <translation>Caudal má&amp;ximo del surtidor</translation>
   </message>
   <message>
    <source>Ha&amp;ng this one</source>
-   <translation type="unfinished" />
+   <translation>Co&amp;lgar esta</translation>
   </message>
   <message>
    <source>Hang {part}</source>
-   <translation type="unfinished" />
+   <translation>Colgar {part}</translation>
   </message>
   <message>
    <source>Head of the bill.</source>
-   <translation type="unfinished" />
+   <translation>Encabezado de la lista.</translation>
   </message>
   <message>
    <source>Heigh&amp;t from which the cord pulls</source>
-   <translation type="unfinished" />
+   <translation>Altura desde la que tira el ca&amp;ble</translation>
   </message>
   <message>
    <source>Highest temperature, sun on the hose included.</source>
-   <translation type="unfinished" />
+   <translation>Temperatura máxima, con sol sobre la manguera.</translation>
   </message>
   <message>
    <source>Ho&amp;ttest</source>
-   <translation type="unfinished" />
+   <translation>Má&amp;xima</translation>
   </message>
   <message>
    <source>Hold the last share</source>
-   <translation type="unfinished" />
+   <translation>Mantener la última parte</translation>
   </message>
   <message>
    <source>Hoo&amp;k height</source>
-   <translation type="unfinished" />
+   <translation>Altura del sopo&amp;rte</translation>
   </message>
   <message>
    <source>Horizontal distance from the outlet to the nozzle at rest.</source>
-   <translation type="unfinished" />
+   <translation>Distancia horizontal de la salida a la pistola en reposo.</translation>
   </message>
   <message>
    <source>Horizontal distance from the point below the outlet.</source>
-   <translation type="unfinished" />
+   <translation>Distancia horizontal desde el punto bajo la salida.</translation>
   </message>
   <message>
    <source>Hose</source>
-   <translation type="unfinished" />
+   <translation>Manguera</translation>
   </message>
   <message>
    <source>Hose on the drum is curved and costs flow; it is counted.</source>
-   <translation type="unfinished" />
+   <translation>La manguera en el tambor va curvada y cuesta caudal; se cuenta.</translation>
   </message>
   <message>
    <source>Hose reel</source>
-   <translation type="unfinished" />
+   <translation>Carrete de manguera</translation>
   </message>
   <message>
    <source>Hose take-up</source>
-   <translation type="unfinished" />
+   <translation>Recogida de manguera</translation>
   </message>
   <message>
    <source>Hoses</source>
-   <translation type="unfinished" />
+   <translation>Mangueras</translation>
   </message>
   <message>
    <source>Hours</source>
-   <translation type="unfinished" />
+   <translation>Horas</translation>
   </message>
   <message>
    <source>Hours count once for each position, dispenser or site; kinds limit a task to sets that hold one.</source>
-   <translation type="unfinished" />
+   <translation>Las horas cuentan una vez por posición, surtidor o estación; los tipos limitan una tarea a conjuntos que llevan uno.</translation>
   </message>
   <message>
    <source>Hours with a &amp;reconnectable breakaway</source>
-   <translation type="unfinished" />
+   <translation>Horas con una válvula de ruptura &amp;reconectable</translation>
   </message>
   <message>
    <source>Hours with a &amp;single-use breakaway</source>
-   <translation type="unfinished" />
+   <translation>Horas con una válvula de ruptura de un &amp;solo uso</translation>
   </message>
   <message>
    <source>How far the quotation is</source>
-   <translation type="unfinished" />
+   <translation>En qué punto está la cotización</translation>
   </message>
   <message>
    <source>How is the hose taken &amp;up after use?</source>
-   <translation type="unfinished" />
+   <translation>¿Cómo se &amp;recoge la manguera después de usarla?</translation>
   </message>
   <message>
    <source>How is vapor recovered &amp;today?</source>
@@ -1761,11 +1761,11 @@
   </message>
   <message>
    <source>How is vapor to be recovered in f&amp;uture?</source>
-   <translation type="unfinished" />
+   <translation>¿Cómo se recuperará el vapor en el &amp;futuro?</translation>
   </message>
   <message>
    <source>How many joints one container seals; empty: one container for each set.</source>
-   <translation type="unfinished" />
+   <translation>Cuántas uniones sella un envase; vacío: un envase por conjunto.</translation>
   </message>
   <message>
    <source>How much &amp;blend is in it?</source>
@@ -1773,47 +1773,47 @@
   </message>
   <message>
    <source>How the customer's prices are made.</source>
-   <translation type="unfinished" />
+   <translation>Cómo se forman los precios del cliente.</translation>
   </message>
   <message>
    <source>In a row where no island is named:</source>
-   <translation type="unfinished" />
+   <translation>En una fila donde no se nombra isla:</translation>
   </message>
   <message>
    <source>In detail</source>
-   <translation type="unfinished" />
+   <translation>En detalle</translation>
   </message>
   <message>
    <source>In no year</source>
-   <translation type="unfinished" />
+   <translation>En ningún año</translation>
   </message>
   <message>
    <source>In the currency of the quotation.</source>
-   <translation type="unfinished" />
+   <translation>En la moneda de la cotización.</translation>
   </message>
   <message>
    <source>In the currency of the site.</source>
-   <translation type="unfinished" />
+   <translation>En la moneda de la estación.</translation>
   </message>
   <message>
    <source>Inspections due</source>
-   <translation type="unfinished" />
+   <translation>Inspecciones que vencen</translation>
   </message>
   <message>
    <source>Installed</source>
-   <translation type="unfinished" />
+   <translation>Instalado</translation>
   </message>
   <message>
    <source>Installed (part number)</source>
-   <translation type="unfinished" />
+   <translation>Instalado (n.º de pieza)</translation>
   </message>
   <message>
    <source>Installed parts</source>
-   <translation type="unfinished" />
+   <translation>Piezas instaladas</translation>
   </message>
   <message>
    <source>Installer's pack</source>
-   <translation type="unfinished" />
+   <translation>Carpeta del instalador</translation>
   </message>
   <message>
    <source>Installer's work</source>
@@ -1825,31 +1825,31 @@
   </message>
   <message>
    <source>Is a re&amp;connectable breakaway wanted?</source>
-   <translation type="unfinished" />
+   <translation>¿Se quiere una válvula de ruptura reco&amp;nectable?</translation>
   </message>
   <message>
    <source>Is it a &amp;fenced above-ground site, closed to the public?</source>
-   <translation type="unfinished" />
+   <translation>¿Es un lugar &amp;cercado con tanques sobre el suelo, cerrado al público?</translation>
   </message>
   <message>
    <source>Is the DEF nozzle used inside the flammable &amp;zone of a fuel dispenser?</source>
-   <translation type="unfinished" />
+   <translation>¿La pistola de DEF se usa dentro de la &amp;zona inflamable de un surtidor de combustible?</translation>
   </message>
   <message>
    <source>Island of the dispenser</source>
-   <translation type="unfinished" />
+   <translation>Isla del surtidor</translation>
   </message>
   <message>
    <source>Island {0}</source>
-   <translation type="unfinished" />
+   <translation>Isla {0}</translation>
   </message>
   <message>
    <source>Islands of the new dispensers</source>
-   <translation type="unfinished" />
+   <translation>Islas de los surtidores nuevos</translation>
   </message>
   <message>
    <source>Iss&amp;ue</source>
-   <translation type="unfinished" />
+   <translation>&amp;Emitir</translation>
   </message>
   <message>
    <source>Issue although hoses are left out</source>
@@ -1857,83 +1857,83 @@
   </message>
   <message>
    <source>It can be put together again after it separated, where its maker says so.</source>
-   <translation type="unfinished" />
+   <translation>Se puede volver a unir después de separarse, donde su fabricante lo dice.</translation>
   </message>
   <message>
    <source>It expired after {0}. Requote it and keep it: revision {1} opens.</source>
-   <translation type="unfinished" />
+   <translation>Venció después del {0}. Vuelva a cotizarla y guárdela: se abre la revisión {1}.</translation>
   </message>
   <message>
    <source>It hangs</source>
-   <translation type="unfinished" />
+   <translation>Cuelga</translation>
   </message>
   <message>
    <source>It is valid through {0}. Note the customer's answer, or requote it.</source>
-   <translation type="unfinished" />
+   <translation>Es válida hasta el {0}. Anote la respuesta del cliente, o vuelva a cotizarla.</translation>
   </message>
   <message>
    <source>Judged with the diesel family</source>
-   <translation type="unfinished" />
+   <translation>Se juzga con la familia del diésel</translation>
   </message>
   <message>
    <source>Judging {part} at {label}…</source>
-   <translation type="unfinished" />
+   <translation>Juzgando {part} en {label}…</translation>
   </message>
   <message>
    <source>Keep as usual terms</source>
-   <translation type="unfinished" />
+   <translation>Guardar como condiciones usuales</translation>
   </message>
   <message>
    <source>Keep both</source>
-   <translation type="unfinished" />
+   <translation>Conservar ambos</translation>
   </message>
   <message>
    <source>Keep mine</source>
-   <translation type="unfinished" />
+   <translation>Conservar el mío</translation>
   </message>
   <message>
    <source>Keep or replace</source>
-   <translation type="unfinished" />
+   <translation>Conservar o sustituir</translation>
   </message>
   <message>
    <source>Keeps the grade on sale; empty goes by liquid and blend.</source>
-   <translation type="unfinished" />
+   <translation>Mantiene el producto en venta; vacío va por líquido y mezcla.</translation>
   </message>
   <message>
    <source>Keeps, other than the set in hand: {lines}</source>
-   <translation type="unfinished" />
+   <translation>Conserva, a diferencia del conjunto actual: {lines}</translation>
   </message>
   <message>
    <source>Kept</source>
-   <translation type="unfinished" />
+   <translation>Conservado</translation>
   </message>
   <message>
    <source>Kept as usual terms in {path}.</source>
-   <translation type="unfinished" />
+   <translation>Guardado como condiciones usuales en {path}.</translation>
   </message>
   <message>
    <source>Kept parts cost nothing</source>
-   <translation type="unfinished" />
+   <translation>Las piezas conservadas no cuestan nada</translation>
   </message>
   <message>
    <source>Kerosene</source>
-   <translation type="unfinished" />
+   <translation>Queroseno</translation>
   </message>
   <message>
    <source>Keys</source>
-   <translation type="unfinished" />
+   <translation>Teclas</translation>
   </message>
   <message>
    <source>Kind</source>
-   <translation type="unfinished" />
+   <translation>Tipo</translation>
   </message>
   <message>
    <source>Kind of a part without a catalog number</source>
-   <translation type="unfinished" />
+   <translation>Tipo de una pieza sin número de catálogo</translation>
   </message>
   <message>
    <source>Kind of part</source>
-   <translation type="unfinished" />
+   <translation>Tipo de pieza</translation>
   </message>
   <message>
    <source>La&amp;nguage</source>
@@ -1941,7 +1941,7 @@
   </message>
   <message>
    <source>Labor</source>
-   <translation type="unfinished" />
+   <translation>Mano de obra</translation>
   </message>
   <message>
    <source>Language of the papers</source>
@@ -1949,83 +1949,83 @@
   </message>
   <message>
    <source>Large tanks, high flow</source>
-   <translation type="unfinished" />
+   <translation>Tanques grandes, caudal alto</translation>
   </message>
   <message>
    <source>Last day (YYYY-MM-DD)</source>
-   <translation type="unfinished" />
+   <translation>Último día (AAAA-MM-DD)</translation>
   </message>
   <message>
    <source>Last done</source>
-   <translation type="unfinished" />
+   <translation>Última vez</translation>
   </message>
   <message>
    <source>Lead time</source>
-   <translation type="unfinished" />
+   <translation>Plazo de entrega</translation>
   </message>
   <message>
    <source>Least cost</source>
-   <translation type="unfinished" />
+   <translation>Costo mínimo</translation>
   </message>
   <message>
    <source>Leave and &amp;lose the changes</source>
-   <translation type="unfinished" />
+   <translation>Salir y &amp;perder los cambios</translation>
   </message>
   <message>
    <source>Leave the marked part open</source>
-   <translation type="unfinished" />
+   <translation>Dejar abierta la pieza marcada</translation>
   </message>
   <message>
    <source>Leave the terms as they were? What you wrote here is lost.</source>
-   <translation type="unfinished" />
+   <translation>¿Dejar las condiciones como estaban? Se pierde lo que escribió aquí.</translation>
   </message>
   <message>
    <source>Leave {part} open</source>
-   <translation type="unfinished" />
+   <translation>Dejar abierta {part}</translation>
   </message>
   <message>
    <source>Legs of the way seen from above, separated by semicolons, where the hose must go round a corner.</source>
-   <translation type="unfinished" />
+   <translation>Tramos del camino visto desde arriba, separados por punto y coma, donde la manguera dobla una esquina.</translation>
   </message>
   <message>
    <source>Let all parts go</source>
-   <translation type="unfinished" />
+   <translation>Liberar todas las piezas</translation>
   </message>
   <message>
    <source>Let the price lists decide again, and quote again</source>
-   <translation type="unfinished" />
+   <translation>Que decidan otra vez las listas de precios, y volver a cotizar</translation>
   </message>
   <message>
    <source>Letterhead</source>
-   <translation type="unfinished" />
+   <translation>Membrete</translation>
   </message>
   <message>
    <source>Letterhead, conditions, prices, labor and taxes stand in every new quotation then</source>
-   <translation type="unfinished" />
+   <translation>Membrete, condiciones, precios, mano de obra e impuestos quedan entonces en cada cotización nueva</translation>
   </message>
   <message>
    <source>License</source>
-   <translation type="unfinished" />
+   <translation>Licencia</translation>
   </message>
   <message>
    <source>Lies on</source>
-   <translation type="unfinished" />
+   <translation>Se aplica a</translation>
   </message>
   <message>
    <source>Limit</source>
-   <translation type="unfinished" />
+   <translation>Límite</translation>
   </message>
   <message>
    <source>Limit from: {source}</source>
-   <translation type="unfinished" />
+   <translation>Límite según: {source}</translation>
   </message>
   <message>
    <source>Limits behind it: {0}</source>
-   <translation type="unfinished" />
+   <translation>Límites que lo apoyan: {0}</translation>
   </message>
   <message>
    <source>Line by line, as printed.</source>
-   <translation type="unfinished" />
+   <translation>Línea por línea, como está impreso.</translation>
   </message>
   <message>
    <source>Liquid</source>
@@ -2037,107 +2037,107 @@
   </message>
   <message>
    <source>Liquid only</source>
-   <translation type="unfinished" />
+   <translation>Solo líquido</translation>
   </message>
   <message>
    <source>Liquid sold today</source>
-   <translation type="unfinished" />
+   <translation>Líquido que se vende hoy</translation>
   </message>
   <message>
    <source>List prices of the catalog in this currency.</source>
-   <translation type="unfinished" />
+   <translation>Precios de lista del catálogo en esta moneda.</translation>
   </message>
   <message>
    <source>List prices with what goes with the sets; longest lead time {days}.</source>
-   <translation type="unfinished" />
+   <translation>Precios de lista con lo que va con los conjuntos; plazo de entrega más largo: {days}.</translation>
   </message>
   <message>
    <source>Local rules</source>
-   <translation type="unfinished" />
+   <translation>Reglas locales</translation>
   </message>
   <message>
    <source>Local rules to show</source>
-   <translation type="unfinished" />
+   <translation>Reglas locales que mostrar</translation>
   </message>
   <message>
    <source>Long hose, yard or delivery</source>
-   <translation type="unfinished" />
+   <translation>Manguera larga, patio o reparto</translation>
   </message>
   <message>
    <source>Look into the outlet: one bore, or one tube inside another.</source>
-   <translation type="unfinished" />
+   <translation>Mire dentro de la salida: un solo conducto, o un tubo dentro de otro.</translation>
   </message>
   <message>
    <source>Look up any catalog part and read what speaks against it here.</source>
-   <translation type="unfinished" />
+   <translation>Busque cualquier pieza del catálogo y lea aquí qué habla en su contra.</translation>
   </message>
   <message>
    <source>Looking for sets…</source>
-   <translation type="unfinished" />
+   <translation>Buscando conjuntos…</translation>
   </message>
   <message>
    <source>Lowest air temperature the hardware meets.</source>
-   <translation type="unfinished" />
+   <translation>Temperatura mínima del aire que soporta el equipo.</translation>
   </message>
   <message>
    <source>Made (UTC)</source>
-   <translation type="unfinished" />
+   <translation>Hecho (UTC)</translation>
   </message>
   <message>
    <source>Make the change again that was taken back.</source>
-   <translation type="unfinished" />
+   <translation>Volver a hacer el cambio deshecho.</translation>
   </message>
   <message>
    <source>Make the drawing smaller.</source>
-   <translation type="unfinished" />
+   <translation>Achicar el dibujo.</translation>
   </message>
   <message>
    <source>Maker</source>
-   <translation type="unfinished" />
+   <translation>Fabricante</translation>
   </message>
   <message>
    <source>Making the paper…</source>
-   <translation type="unfinished" />
+   <translation>Haciendo el documento…</translation>
   </message>
   <message>
    <source>Male</source>
-   <translation type="unfinished" />
+   <translation>Macho</translation>
   </message>
   <message>
    <source>Margin</source>
-   <translation type="unfinished" />
+   <translation>Margen</translation>
   </message>
   <message>
    <source>Mark a part to read what speaks against it here.</source>
-   <translation type="unfinished" />
+   <translation>Marque una pieza para leer aquí qué habla en su contra.</translation>
   </message>
   <message>
    <source>Measure from the point on the ground below the outlet. The drawing follows.</source>
-   <translation type="unfinished" />
+   <translation>Mida desde el punto del suelo bajo la salida. El dibujo lo sigue.</translation>
   </message>
   <message>
    <source>Measured at the dispenser's outlet with the nozzle open.</source>
-   <translation type="unfinished" />
+   <translation>Medida en la salida del surtidor con la pistola abierta.</translation>
   </message>
   <message>
    <source>Merge both</source>
-   <translation type="unfinished" />
+   <translation>Unir ambos</translation>
   </message>
   <message>
    <source>Merged. Yours stands where both changed the same (yours / theirs):</source>
-   <translation type="unfinished" />
+   <translation>Unidos. Queda el suyo donde ambos cambiaron lo mismo (suyo / ajeno):</translation>
   </message>
   <message>
    <source>Merged: both edits go into the book.</source>
-   <translation type="unfinished" />
+   <translation>Unidos: ambas ediciones van al libro.</translation>
   </message>
   <message>
    <source>Meters, liters, newtons, kilopascals.</source>
-   <translation type="unfinished" />
+   <translation>Metros, litros, newtons, kilopascales.</translation>
   </message>
   <message>
    <source>Metric</source>
-   <translation type="unfinished" />
+   <translation>Métrica</translation>
   </message>
   <message>
    <source>Metric units</source>
@@ -2145,23 +2145,23 @@
   </message>
   <message>
    <source>Money</source>
-   <translation type="unfinished" />
+   <translation>Dinero</translation>
   </message>
   <message>
    <source>Move the chosen rows down (Alt+Down)</source>
-   <translation type="unfinished" />
+   <translation>Bajar las filas elegidas (Alt+Down)</translation>
   </message>
   <message>
    <source>Move the chosen rows up (Alt+Up)</source>
-   <translation type="unfinished" />
+   <translation>Subir las filas elegidas (Alt+Up)</translation>
   </message>
   <message>
    <source>N&amp;one</source>
-   <translation type="unfinished" />
+   <translation>&amp;Ninguna</translation>
   </message>
   <message>
    <source>NOT in the book: taken off its list</source>
-   <translation type="unfinished" />
+   <translation>NO está en el libro: quitado de su lista</translation>
   </message>
   <message>
    <source>NOT saved</source>
@@ -2169,19 +2169,19 @@
   </message>
   <message>
    <source>NOT saved yet: waiting for the book</source>
-   <translation type="unfinished" />
+   <translation>NO guardado aún: esperando al libro</translation>
   </message>
   <message>
    <source>NOT saved: saved by another window meanwhile</source>
-   <translation type="unfinished" />
+   <translation>NO guardado: otra ventana lo guardó entretanto</translation>
   </message>
   <message>
    <source>NOT saved: the book may only be read</source>
-   <translation type="unfinished" />
+   <translation>NO guardado: el libro es de solo lectura</translation>
   </message>
   <message>
    <source>NPT</source>
-   <translation type="unfinished" />
+   <translation>NPT</translation>
   </message>
   <message>
    <source>Name</source>
@@ -2189,71 +2189,71 @@
   </message>
   <message>
    <source>Name and reason stand on record with the quotation.</source>
-   <translation type="unfinished" />
+   <translation>El nombre y el motivo quedan anotados con la cotización.</translation>
   </message>
   <message>
    <source>Name of a new site</source>
-   <translation type="unfinished" />
+   <translation>Nombre de una estación nueva</translation>
   </message>
   <message>
    <source>Name of the dispenser</source>
-   <translation type="unfinished" />
+   <translation>Nombre del surtidor</translation>
   </message>
   <message>
    <source>Name of the g&amp;rade</source>
-   <translation type="unfinished" />
+   <translation>Nombre del &amp;producto</translation>
   </message>
   <message>
    <source>Name of the new site</source>
-   <translation type="unfinished" />
+   <translation>Nombre de la estación nueva</translation>
   </message>
   <message>
    <source>Name of the position</source>
-   <translation type="unfinished" />
+   <translation>Nombre de la posición</translation>
   </message>
   <message>
    <source>Name printed on the quotation.</source>
-   <translation type="unfinished" />
+   <translation>Nombre impreso en la cotización.</translation>
   </message>
   <message>
    <source>Name, customer, local rules, climate and service of the site.</source>
-   <translation type="unfinished" />
+   <translation>Nombre, cliente, reglas locales, clima y servicio de la estación.</translation>
   </message>
   <message>
    <source>Names of the new dispensers</source>
-   <translation type="unfinished" />
+   <translation>Nombres de los surtidores nuevos</translation>
   </message>
   <message>
    <source>Near side, far side, high tank, boat deck.</source>
-   <translation type="unfinished" />
+   <translation>Lado cercano, lado lejano, tanque alto, cubierta.</translation>
   </message>
   <message>
    <source>Needed: stands on the paper beside your name</source>
-   <translation type="unfinished" />
+   <translation>Necesario: queda en el documento junto a su nombre</translation>
   </message>
   <message>
    <source>Net present value</source>
-   <translation type="unfinished" />
+   <translation>Valor presente neto</translation>
   </message>
   <message>
    <source>New option, total</source>
-   <translation type="unfinished" />
+   <translation>Opción nueva, total</translation>
   </message>
   <message>
    <source>New or refurbished</source>
-   <translation type="unfinished" />
+   <translation>Nueva o remodelada</translation>
   </message>
   <message>
    <source>New part {0}, pieces</source>
-   <translation type="unfinished" />
+   <translation>Pieza nueva {0}, unidades</translation>
   </message>
   <message>
    <source>Next</source>
-   <translation type="unfinished" />
+   <translation>Siguiente</translation>
   </message>
   <message>
    <source>Next due</source>
-   <translation type="unfinished" />
+   <translation>Próxima vez</translation>
   </message>
   <message>
    <source>No</source>
@@ -2261,83 +2261,83 @@
   </message>
   <message>
    <source>No catalog part has this in its number, name or maker.</source>
-   <translation type="unfinished" />
+   <translation>Ninguna pieza del catálogo tiene esto en su número, nombre o fabricante.</translation>
   </message>
   <message>
    <source>No for one that the conversion adds.</source>
-   <translation type="unfinished" />
+   <translation>No, si la añade la conversión.</translation>
   </message>
   <message>
    <source>No list of parts is offered until this is settled.</source>
-   <translation type="unfinished" />
+   <translation>No se ofrece lista de piezas hasta resolver esto.</translation>
   </message>
   <message>
    <source>No open quotation is touched by a change of catalog or price lists.</source>
-   <translation type="unfinished" />
+   <translation>Ningún cambio del catálogo o de precios toca una cotización abierta.</translation>
   </message>
   <message>
    <source>No other part could hang here.</source>
-   <translation type="unfinished" />
+   <translation>Ninguna otra pieza podría colgar aquí.</translation>
   </message>
   <message>
    <source>No other set differs in a way worth showing.</source>
-   <translation type="unfinished" />
+   <translation>Ningún otro conjunto difiere en algo que valga mostrar.</translation>
   </message>
   <message>
    <source>No part comes into question while the answers contradict each other.</source>
-   <translation type="unfinished" />
+   <translation>Ninguna pieza es posible mientras las respuestas se contradicen.</translation>
   </message>
   <message>
    <source>No part of the set takes longer to come.</source>
-   <translation type="unfinished" />
+   <translation>Ninguna pieza del conjunto tarda más en llegar.</translation>
   </message>
   <message>
    <source>No plan can be made</source>
-   <translation type="unfinished" />
+   <translation>No se puede hacer ningún plan</translation>
   </message>
   <message>
    <source>No position is surveyed yet: say what each of them sells, then quote.</source>
-   <translation type="unfinished" />
+   <translation>Aún no hay posiciones levantadas: diga qué vende cada una, y cotice.</translation>
   </message>
   <message>
    <source>No quotation yet</source>
-   <translation type="unfinished" />
+   <translation>Aún no hay cotización</translation>
   </message>
   <message>
    <source>No rows. Add, or the Insert key, makes one; rows can be pasted from a spreadsheet.</source>
-   <translation type="unfinished" />
+   <translation>Sin filas. Añadir, o la tecla Insert, crea una; se pueden pegar filas de una hoja de cálculo.</translation>
   </message>
   <message>
    <source>No set is planned for this position.</source>
-   <translation type="unfinished" />
+   <translation>No hay conjunto planificado para esta posición.</translation>
   </message>
   <message>
    <source>No terms in hand</source>
-   <translation type="unfinished" />
+   <translation>Sin condiciones en uso</translation>
   </message>
   <message>
    <source>No&amp;tes</source>
-   <translation type="unfinished" />
+   <translation>No&amp;tas</translation>
   </message>
   <message>
    <source>No.</source>
-   <translation type="unfinished" />
+   <translation>N.º</translation>
   </message>
   <message>
    <source>None</source>
-   <translation type="unfinished" />
+   <translation>Ninguno</translation>
   </message>
   <message>
    <source>Not all changes are in the book yet; choose the language when they are.</source>
-   <translation type="unfinished" />
+   <translation>Aún no están todos los cambios en el libro; elija el idioma cuando estén.</translation>
   </message>
   <message>
    <source>Not everything is saved</source>
-   <translation type="unfinished" />
+   <translation>No está todo guardado</translation>
   </message>
   <message>
    <source>Not included</source>
-   <translation type="unfinished" />
+   <translation>No incluido</translation>
   </message>
   <message>
    <source>Not known yet</source>
@@ -2345,39 +2345,39 @@
   </message>
   <message>
    <source>Not ready</source>
-   <translation type="unfinished" />
+   <translation>No lista</translation>
   </message>
   <message>
    <source>Not surveyed yet</source>
-   <translation type="unfinished" />
+   <translation>Aún sin levantar</translation>
   </message>
   <message>
    <source>Not surveyed yet, and not in the list: {labels}.</source>
-   <translation type="unfinished" />
+   <translation>Aún sin levantar, y fuera de la lista: {labels}.</translation>
   </message>
   <message>
    <source>Not surveyed yet, and not quoted: {0}</source>
-   <translation type="unfinished" />
+   <translation>Aún sin levantar, y sin cotizar: {0}</translation>
   </message>
   <message>
    <source>Note</source>
-   <translation type="unfinished" />
+   <translation>Nota</translation>
   </message>
   <message>
    <source>Note it as do&amp;ne today</source>
-   <translation type="unfinished" />
+   <translation>Anotar como &amp;hecha hoy</translation>
   </message>
   <message>
    <source>Note to the answer: how it came, what was said</source>
-   <translation type="unfinished" />
+   <translation>Nota a la respuesta: cómo llegó, qué se dijo</translation>
   </message>
   <message>
    <source>Note to the customer's answer</source>
-   <translation type="unfinished" />
+   <translation>Nota a la respuesta del cliente</translation>
   </message>
   <message>
    <source>Nothing differs between the two.</source>
-   <translation type="unfinished" />
+   <translation>Nada difiere entre los dos.</translation>
   </message>
   <message>
    <source>Nothing has been agreed yet.</source>
@@ -2393,195 +2393,195 @@
   </message>
   <message>
    <source>Nothing is hidden: what is broken, what is open, what is worth knowing.</source>
-   <translation type="unfinished" />
+   <translation>No se oculta nada: qué se incumple, qué queda abierto, qué conviene saber.</translation>
   </message>
   <message>
    <source>Nothing was changed.</source>
-   <translation type="unfinished" />
+   <translation>No se cambió nada.</translation>
   </message>
   <message>
    <source>Nothing was recorded: answers that are marked need a look.</source>
-   <translation type="unfinished" />
+   <translation>No se registró nada: hay respuestas marcadas que revisar.</translation>
   </message>
   <message>
    <source>Nothing was saved: {reason}</source>
-   <translation type="unfinished" />
+   <translation>No se guardó nada: {reason}</translation>
   </message>
   <message>
    <source>Nothing was taken</source>
-   <translation type="unfinished" />
+   <translation>No se tomó nada</translation>
   </message>
   <message>
    <source>Nothing was written. {path}: {reason}.</source>
-   <translation type="unfinished" />
+   <translation>No se escribió nada. {path}: {reason}.</translation>
   </message>
   <message>
    <source>Nothing was written: choose a cell further left, or copy fewer; the table has {0} columns.</source>
-   <translation type="unfinished" />
+   <translation>No se escribió nada: elija una celda más a la izquierda, o copie menos; la tabla tiene {0} columnas.</translation>
   </message>
   <message>
    <source>Nothing was written: the table takes at most {0} rows.</source>
-   <translation type="unfinished" />
+   <translation>No se escribió nada: la tabla admite como máximo {0} filas.</translation>
   </message>
   <message>
    <source>Nozzle</source>
-   <translation type="unfinished" />
+   <translation>Pistola</translation>
   </message>
   <message>
    <source>Nozzle hook</source>
-   <translation type="unfinished" />
+   <translation>Soporte de la pistola</translation>
   </message>
   <message>
    <source>Number</source>
-   <translation type="unfinished" />
+   <translation>Número</translation>
   </message>
   <message>
    <source>Number and day</source>
-   <translation type="unfinished" />
+   <translation>Número y día</translation>
   </message>
   <message>
    <source>Number, customer, site or part</source>
-   <translation type="unfinished" />
+   <translation>Número, cliente, estación o pieza</translation>
   </message>
   <message>
    <source>Number, name or maker</source>
-   <translation type="unfinished" />
+   <translation>Número, nombre o fabricante</translation>
   </message>
   <message>
    <source>Number, name or maker of a part</source>
-   <translation type="unfinished" />
+   <translation>Número, nombre o fabricante de una pieza</translation>
   </message>
   <message>
    <source>O&amp;utlet height</source>
-   <translation type="unfinished" />
+   <translation>Altura de la &amp;salida</translation>
   </message>
   <message>
    <source>Of the converted hardware.</source>
-   <translation type="unfinished" />
+   <translation>Del equipo convertido.</translation>
   </message>
   <message>
    <source>Of the dispenser's own thread.</source>
-   <translation type="unfinished" />
+   <translation>De la rosca propia del surtidor.</translation>
   </message>
   <message>
    <source>Of the nozzle's inlet at rest, above the ground.</source>
-   <translation type="unfinished" />
+   <translation>De la entrada de la pistola en reposo, sobre el suelo.</translation>
   </message>
   <message>
    <source>Once for each</source>
-   <translation type="unfinished" />
+   <translation>Una vez por cada</translation>
   </message>
   <message>
    <source>Once, or before the lines are added up.</source>
-   <translation type="unfinished" />
+   <translation>Una vez, o antes de sumar las líneas.</translation>
   </message>
   <message>
    <source>One bore</source>
-   <translation type="unfinished" />
+   <translation>Un solo conducto</translation>
   </message>
   <message>
    <source>One kind, or every kind.</source>
-   <translation type="unfinished" />
+   <translation>Un tipo, o todos.</translation>
   </message>
   <message>
    <source>One moment…</source>
-   <translation type="unfinished" />
+   <translation>Un momento…</translation>
   </message>
   <message>
    <source>One of these kinds of part; empty: at every set.</source>
-   <translation type="unfinished" />
+   <translation>Uno de estos tipos de pieza; vacío: en cada conjunto.</translation>
   </message>
   <message>
    <source>One person a line: role; name; telephone</source>
-   <translation type="unfinished" />
+   <translation>Una persona por línea: función; nombre; teléfono</translation>
   </message>
   <message>
    <source>One revision so far.</source>
-   <translation type="unfinished" />
+   <translation>Una revisión hasta ahora.</translation>
   </message>
   <message>
    <source>One sentence in each row.</source>
-   <translation type="unfinished" />
+   <translation>Una frase por fila.</translation>
   </message>
   <message>
    <source>One sentence.</source>
-   <translation type="unfinished" />
+   <translation>Una frase.</translation>
   </message>
   <message>
    <source>One to four alternatives side by side in one quotation.</source>
-   <translation type="unfinished" />
+   <translation>De una a cuatro alternativas lado a lado en una cotización.</translation>
   </message>
   <message>
    <source>Only gasoline has vapor recovery at the nozzle. Whether it may be taken out is for the local air agency to say.</source>
-   <translation type="unfinished" />
+   <translation>Solo la gasolina tiene recuperación de vapor en la pistola. Si se puede quitar lo dice la agencia local del aire.</translation>
   </message>
   <message>
    <source>Only where the set holds</source>
-   <translation type="unfinished" />
+   <translation>Solo donde el conjunto lleva</translation>
   </message>
   <message>
    <source>Open a file…</source>
-   <translation type="unfinished" />
+   <translation>Abrir un archivo…</translation>
   </message>
   <message>
    <source>Open a row to follow the calculation by hand: formula, figures, result, source.</source>
-   <translation type="unfinished" />
+   <translation>Abra una fila para seguir el cálculo a mano: fórmula, cifras, resultado, fuente.</translation>
   </message>
   <message>
    <source>Open a&amp;ll</source>
-   <translation type="unfinished" />
+   <translation>&amp;Abrir todo</translation>
   </message>
   <message>
    <source>Open, add or remove surveys of the book.</source>
-   <translation>Abrir, añadir o quitar estudios del libro.</translation>
+   <translation>Abrir, añadir o quitar levantamientos del libro.</translation>
   </message>
   <message>
    <source>Opening the book of surveys…</source>
-   <translation>Abriendo el libro de estudios…</translation>
+   <translation>Abriendo el libro de levantamientos…</translation>
   </message>
   <message>
    <source>Option</source>
-   <translation type="unfinished" />
+   <translation>Opción</translation>
   </message>
   <message>
    <source>Option left out, total</source>
-   <translation type="unfinished" />
+   <translation>Opción excluida, total</translation>
   </message>
   <message>
    <source>Option of the pick list</source>
-   <translation type="unfinished" />
+   <translation>Opción de la lista de surtido</translation>
   </message>
   <message>
    <source>Option “{0}”</source>
-   <translation type="unfinished" />
+   <translation>Opción «{0}»</translation>
   </message>
   <message>
    <source>Options</source>
-   <translation type="unfinished" />
+   <translation>Opciones</translation>
   </message>
   <message>
    <source>Options leave hoses out: issuing it asks why. Check the paper first.</source>
-   <translation>Hay opciones que dejan mangueras fuera: al emitirla se pregunta por qué. Revise antes el papel.</translation>
+   <translation>Hay opciones que dejan mangueras fuera: al emitirla se pregunta por qué. Revise antes el documento.</translation>
   </message>
   <message>
    <source>Options side by side</source>
-   <translation type="unfinished" />
+   <translation>Opciones lado a lado</translation>
   </message>
   <message>
    <source>Other parts for this place</source>
-   <translation type="unfinished" />
+   <translation>Otras piezas para este lugar</translation>
   </message>
   <message>
    <source>Other set</source>
-   <translation type="unfinished" />
+   <translation>Otro conjunto</translation>
   </message>
   <message>
    <source>Other sets</source>
-   <translation type="unfinished" />
+   <translation>Otros conjuntos</translation>
   </message>
   <message>
    <source>Other side of dispenser {0}</source>
-   <translation type="unfinished" />
+   <translation>Otro lado del surtidor {0}</translation>
   </message>
   <message>
    <source>Outcome</source>
@@ -2589,75 +2589,75 @@
   </message>
   <message>
    <source>Outcome or part</source>
-   <translation type="unfinished" />
+   <translation>Resultado o pieza</translation>
   </message>
   <message>
    <source>Outlet p&amp;oints</source>
-   <translation type="unfinished" />
+   <translation>La salida apunta &amp;hacia</translation>
   </message>
   <message>
    <source>Outlet to fille&amp;r, level</source>
-   <translation type="unfinished" />
+   <translation>De la salida a la boca, en &amp;horizontal</translation>
   </message>
   <message>
    <source>Outlet to filler, level</source>
-   <translation type="unfinished" />
+   <translation>De la salida a la boca, en horizontal</translation>
   </message>
   <message>
    <source>Outlet to hook, &amp;level</source>
-   <translation type="unfinished" />
+   <translation>De la salida al soporte, en hori&amp;zontal</translation>
   </message>
   <message>
    <source>Own onboard shares</source>
-   <translation type="unfinished" />
+   <translation>Partes a bordo propias</translation>
   </message>
   <message>
    <source>Owner's offers</source>
-   <translation type="unfinished" />
+   <translation>Ofertas del propietario</translation>
   </message>
   <message>
    <source>Owner's source, named above</source>
-   <translation type="unfinished" />
+   <translation>Fuente del propietario, nombrada arriba</translation>
   </message>
   <message>
    <source>PD&amp;F…</source>
-   <translation type="unfinished" />
+   <translation>PD&amp;F…</translation>
   </message>
   <message>
    <source>PNG or JPEG for the letterhead.</source>
-   <translation type="unfinished" />
+   <translation>PNG o JPEG para el membrete.</translation>
   </message>
   <message>
    <source>Pages of the bill</source>
-   <translation type="unfinished" />
+   <translation>Páginas de la lista de materiales</translation>
   </message>
   <message>
    <source>Pages of the conversion report</source>
-   <translation type="unfinished" />
+   <translation>Páginas del informe de conversión</translation>
   </message>
   <message>
    <source>Pages of the installer's paper</source>
-   <translation type="unfinished" />
+   <translation>Páginas del documento del instalador</translation>
   </message>
   <message>
    <source>Pages of the quotation</source>
-   <translation type="unfinished" />
+   <translation>Páginas de la cotización</translation>
   </message>
   <message>
    <source>Panels of the set</source>
-   <translation type="unfinished" />
+   <translation>Paneles del conjunto</translation>
   </message>
   <message>
    <source>Paper</source>
-   <translation type="unfinished" />
+   <translation>Documento</translation>
   </message>
   <message>
    <source>Papers to take along, the record of each position, replacements from the truck, inspections.</source>
-   <translation type="unfinished" />
+   <translation>Documentos para llevar, el registro de cada posición, cambios de la camioneta, inspecciones.</translation>
   </message>
   <message>
    <source>Parallel, 55°</source>
-   <translation type="unfinished" />
+   <translation>Paralela, 55°</translation>
   </message>
   <message>
    <source>Part</source>
@@ -2665,23 +2665,23 @@
   </message>
   <message>
    <source>Part not on the &amp;truck</source>
-   <translation type="unfinished" />
+   <translation>Pieza que no va en la camione&amp;ta</translation>
   </message>
   <message>
    <source>Part number</source>
-   <translation type="unfinished" />
+   <translation>N.º de pieza</translation>
   </message>
   <message>
    <source>Part that is not on the truck</source>
-   <translation type="unfinished" />
+   <translation>Pieza que no va en la camioneta</translation>
   </message>
   <message>
    <source>Part {0} left out, pieces</source>
-   <translation type="unfinished" />
+   <translation>Pieza {0} excluida, unidades</translation>
   </message>
   <message>
    <source>Parts &amp;list of the site</source>
-   <translation>&amp;Lista de piezas del sitio</translation>
+   <translation>&amp;Lista de piezas de la estación</translation>
   </message>
   <message>
    <source>Parts list</source>
@@ -2689,79 +2689,79 @@
   </message>
   <message>
    <source>Parts list of the site</source>
-   <translation>Lista de piezas del sitio</translation>
+   <translation>Lista de piezas de la estación</translation>
   </message>
   <message>
    <source>Parts of all positions</source>
-   <translation type="unfinished" />
+   <translation>Piezas de todas las posiciones</translation>
   </message>
   <message>
    <source>Parts of the set in hand</source>
-   <translation type="unfinished" />
+   <translation>Piezas del conjunto actual</translation>
   </message>
   <message>
    <source>Parts of this set are kept by choice, which leaves no other set to compare. Let them go to see others.</source>
-   <translation type="unfinished" />
+   <translation>Hay piezas de este conjunto conservadas por elección, así que no queda otro con que comparar. Libérelas para ver otros.</translation>
   </message>
   <message>
    <source>Paste positions</source>
-   <translation type="unfinished" />
+   <translation>Pegar posiciones</translation>
   </message>
   <message>
    <source>Path at the dispenser</source>
-   <translation type="unfinished" />
+   <translation>Vía en el surtidor</translation>
   </message>
   <message>
    <source>People to call</source>
-   <translation type="unfinished" />
+   <translation>A quién llamar</translation>
   </message>
   <message>
    <source>Percent</source>
-   <translation type="unfinished" />
+   <translation>Porcentaje</translation>
   </message>
   <message>
    <source>Percent by volume at most: ethanol in gasoline, biodiesel in diesel, kerosene or fuel oil. Take the highest figure the supplier may deliver.</source>
-   <translation type="unfinished" />
+   <translation>Porcentaje máximo en volumen: etanol en gasolina, biodiésel en diésel, queroseno o fuelóleo. Tome la cifra más alta que pueda entregar el proveedor.</translation>
   </message>
   <message>
    <source>Percent of separations after which it is replaced all the same.</source>
-   <translation type="unfinished" />
+   <translation>Porcentaje de separaciones tras las que se sustituye de todos modos.</translation>
   </message>
   <message>
    <source>Percent of what is fitted, rounded up to whole pieces.</source>
-   <translation type="unfinished" />
+   <translation>Porcentaje de lo instalado, redondeado a piezas enteras.</translation>
   </message>
   <message>
    <source>Permit number</source>
-   <translation type="unfinished" />
+   <translation>Número de permiso</translation>
   </message>
   <message>
    <source>Photos</source>
-   <translation type="unfinished" />
+   <translation>Fotos</translation>
   </message>
   <message>
    <source>Pick &amp;list…</source>
-   <translation type="unfinished" />
+   <translation>Lista de &amp;surtido…</translation>
   </message>
   <message>
    <source>Pick a &amp;file…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Elegir un archivo…</translation>
   </message>
   <message>
    <source>Pick a part in the drawing or the list.</source>
-   <translation type="unfinished" />
+   <translation>Elija una pieza en el dibujo o en la lista.</translation>
   </message>
   <message>
    <source>Picture of the letterhead</source>
-   <translation type="unfinished" />
+   <translation>Imagen del membrete</translation>
   </message>
   <message>
    <source>Pieces of {0}</source>
-   <translation type="unfinished" />
+   <translation>Unidades de {0}</translation>
   </message>
   <message>
    <source>Place</source>
-   <translation type="unfinished" />
+   <translation>Lugar</translation>
   </message>
   <message>
    <source>Place and reach</source>
@@ -2785,7 +2785,7 @@
   </message>
   <message>
    <source>Planning all positions…</source>
-   <translation type="unfinished" />
+   <translation>Planificando todas las posiciones…</translation>
   </message>
   <message>
    <source>Planning and reading what hangs there…</source>
@@ -2797,19 +2797,19 @@
   </message>
   <message>
    <source>Planning {done} of {total} positions over all options…</source>
-   <translation type="unfinished" />
+   <translation>Planificando {done} de {total} posiciones de todas las opciones…</translation>
   </message>
   <message>
    <source>Planning…</source>
-   <translation type="unfinished" />
+   <translation>Planificando…</translation>
   </message>
   <message>
    <source>Plate and figures of the chosen part…</source>
-   <translation type="unfinished" />
+   <translation>Placa y cifras de la pieza elegida…</translation>
   </message>
   <message>
    <source>Pos&amp;ition today</source>
-   <translation type="unfinished" />
+   <translation>Pos&amp;ición hoy</translation>
   </message>
   <message>
    <source>Position</source>
@@ -2825,31 +2825,31 @@
   </message>
   <message>
    <source>Position {0}</source>
-   <translation type="unfinished" />
+   <translation>Posición {0}</translation>
   </message>
   <message>
    <source>Position {0} today</source>
-   <translation type="unfinished" />
+   <translation>Posición {0} hoy</translation>
   </message>
   <message>
    <source>Position {0}: an entry outside its limit is marked at once.</source>
-   <translation type="unfinished" />
+   <translation>Posición {0}: una entrada fuera de su límite se marca enseguida.</translation>
   </message>
   <message>
    <source>Position, dispenser or site.</source>
-   <translation type="unfinished" />
+   <translation>Posición, surtidor o estación.</translation>
   </message>
   <message>
    <source>Positions and parts</source>
-   <translation type="unfinished" />
+   <translation>Posiciones y piezas</translation>
   </message>
   <message>
    <source>Positions on the parts list</source>
-   <translation type="unfinished" />
+   <translation>Posiciones de la lista de piezas</translation>
   </message>
   <message>
    <source>Positions that get the answers</source>
-   <translation type="unfinished" />
+   <translation>Posiciones que reciben las respuestas</translation>
   </message>
   <message>
    <source>Positions to agree on</source>
@@ -2857,15 +2857,15 @@
   </message>
   <message>
    <source>Pr&amp;ices</source>
-   <translation type="unfinished" />
+   <translation>&amp;Precios</translation>
   </message>
   <message>
    <source>Prepay, card or console. A latched nozzle would then spill at the next start.</source>
-   <translation type="unfinished" />
+   <translation>Prepago, tarjeta o consola. Una pistola trabada derramaría al siguiente arranque.</translation>
   </message>
   <message>
    <source>Pressure at the outlet while flow&amp;ing</source>
-   <translation type="unfinished" />
+   <translation>Presión en la salida con ca&amp;udal</translation>
   </message>
   <message>
    <source>Price</source>
@@ -2873,59 +2873,59 @@
   </message>
   <message>
    <source>Price follows</source>
-   <translation type="unfinished" />
+   <translation>Precio pendiente</translation>
   </message>
   <message>
    <source>Price lists</source>
-   <translation type="unfinished" />
+   <translation>Listas de precios</translation>
   </message>
   <message>
    <source>Price of an hour of &amp;work</source>
-   <translation type="unfinished" />
+   <translation>Precio de una hora de &amp;trabajo</translation>
   </message>
   <message>
    <source>Price of one</source>
-   <translation type="unfinished" />
+   <translation>Precio de una</translation>
   </message>
   <message>
    <source>Price of one &amp;more part number</source>
-   <translation type="unfinished" />
+   <translation>Precio de un número de pieza &amp;más</translation>
   </message>
   <message>
    <source>Price of one piece</source>
-   <translation type="unfinished" />
+   <translation>Precio de una pieza</translation>
   </message>
   <message>
    <source>Price, sets chosen together</source>
-   <translation type="unfinished" />
+   <translation>Precio, conjuntos elegidos en común</translation>
   </message>
   <message>
    <source>Price, {0}</source>
-   <translation type="unfinished" />
+   <translation>Precio, {0}</translation>
   </message>
   <message>
    <source>Price, {currency}</source>
-   <translation type="unfinished" />
+   <translation>Precio, {currency}</translation>
   </message>
   <message>
    <source>Prices and where they come from</source>
-   <translation type="unfinished" />
+   <translation>Precios y de dónde vienen</translation>
   </message>
   <message>
    <source>Prices are shown once there is a quotation.</source>
-   <translation type="unfinished" />
+   <translation>Los precios se muestran cuando hay una cotización.</translation>
   </message>
   <message>
    <source>Prices by name</source>
-   <translation type="unfinished" />
+   <translation>Precios con responsable</translation>
   </message>
   <message>
    <source>Prices missing in these amounts</source>
-   <translation type="unfinished" />
+   <translation>Precios que faltan en estos importes</translation>
   </message>
   <message>
    <source>Prices that follow</source>
-   <translation type="unfinished" />
+   <translation>Precios pendientes</translation>
   </message>
   <message>
    <source>Prin&amp;t…</source>
@@ -2933,55 +2933,55 @@
   </message>
   <message>
    <source>Printed as written.</source>
-   <translation type="unfinished" />
+   <translation>Impreso como está escrito.</translation>
   </message>
   <message>
    <source>Printed in full.</source>
-   <translation type="unfinished" />
+   <translation>Impreso entero.</translation>
   </message>
   <message>
    <source>Printed in the report.</source>
-   <translation type="unfinished" />
+   <translation>Impreso en el informe.</translation>
   </message>
   <message>
    <source>Printed on the bill with this position.</source>
-   <translation type="unfinished" />
+   <translation>Impreso en la lista con esta posición.</translation>
   </message>
   <message>
    <source>Printed on the bill.</source>
-   <translation type="unfinished" />
+   <translation>Impreso en la lista.</translation>
   </message>
   <message>
    <source>Pro&amp;gram of several sites…</source>
-   <translation>Pro&amp;grama de varios sitios…</translation>
+   <translation>Pro&amp;grama de varias estaciones…</translation>
   </message>
   <message>
    <source>Program of several sites</source>
-   <translation type="unfinished" />
+   <translation>Programa de varias estaciones</translation>
   </message>
   <message>
    <source>Pu&amp;ll of the cord</source>
-   <translation type="unfinished" />
+   <translation>&amp;Tirón del cable</translation>
   </message>
   <message>
    <source>Pull that the outlet &amp;bears</source>
-   <translation type="unfinished" />
+   <translation>Tirón que a&amp;guanta la salida</translation>
   </message>
   <message>
    <source>Put a survey file into the book and open it.</source>
-   <translation type="unfinished" />
+   <translation>Poner un archivo de levantamiento en el libro y abrirlo.</translation>
   </message>
   <message>
    <source>Put it back</source>
-   <translation type="unfinished" />
+   <translation>Devolverlo</translation>
   </message>
   <message>
    <source>Put this backup in the place of the book? What was saved after it is then no longer in the book. What lies there now is set aside beside it and can be put back.</source>
-   <translation type="unfinished" />
+   <translation>¿Poner este respaldo en el lugar del libro? Lo que se guardó después ya no estará en el libro. Lo que hay ahora se aparta a su lado y se puede devolver.</translation>
   </message>
   <message>
    <source>Put this price, your name and reason into the terms, and quote again; other parts may be cheaper then</source>
-   <translation type="unfinished" />
+   <translation>Poner este precio, su nombre y el motivo en las condiciones, y volver a cotizar; otras piezas pueden salir entonces más baratas</translation>
   </message>
   <message>
    <source>Qty</source>
@@ -2989,111 +2989,111 @@
   </message>
   <message>
    <source>Quotation</source>
-   <translation type="unfinished" />
+   <translation>Cotización</translation>
   </message>
   <message>
    <source>Quotation and part</source>
-   <translation type="unfinished" />
+   <translation>Cotización y pieza</translation>
   </message>
   <message>
    <source>Quotations in the book</source>
-   <translation type="unfinished" />
+   <translation>Cotizaciones del libro</translation>
   </message>
   <message>
    <source>Quotations that a change touches</source>
-   <translation type="unfinished" />
+   <translation>Cotizaciones que toca un cambio</translation>
   </message>
   <message>
    <source>Quote on these terms (Ctrl+Return)</source>
-   <translation type="unfinished" />
+   <translation>Cotizar en estas condiciones (Ctrl+Return)</translation>
   </message>
   <message>
    <source>Quote the marked quotation again: its own survey and terms, prices of today</source>
-   <translation type="unfinished" />
+   <translation>Volver a cotizar la marcada: su levantamiento y condiciones, precios de hoy</translation>
   </message>
   <message>
    <source>Quote the quotation looked at again: its own survey and terms, prices and catalog of today</source>
-   <translation type="unfinished" />
+   <translation>Volver a cotizar la que se mira: su levantamiento y condiciones, precios y catálogo de hoy</translation>
   </message>
   <message>
    <source>Quote the survey that is open, on the terms in hand</source>
-   <translation type="unfinished" />
+   <translation>Cotizar el levantamiento abierto en las condiciones en uso</translation>
   </message>
   <message>
    <source>Quote the survey that is open; or look a quotation up in the book.</source>
-   <translation type="unfinished" />
+   <translation>Cotice el levantamiento abierto, o busque una cotización en el libro.</translation>
   </message>
   <message>
    <source>Quote this survey, issue the quotation, note the answer, revise it.</source>
-   <translation type="unfinished" />
+   <translation>Cotizar este levantamiento, emitir la cotización, anotar la respuesta, revisarla.</translation>
   </message>
   <message>
    <source>Quoted again: it is what the book holds as revision {0}.</source>
-   <translation type="unfinished" />
+   <translation>Cotizada otra vez: es lo que el libro tiene como revisión {0}.</translation>
   </message>
   <message>
    <source>Quoted on the survey as it was before. It has been changed since: quote this survey for that.</source>
-   <translation type="unfinished" />
+   <translation>Cotizada con el levantamiento anterior. Cambió desde entonces: para eso, cotice este levantamiento.</translation>
   </message>
   <message>
    <source>Rate</source>
-   <translation type="unfinished" />
+   <translation>Tarifa</translation>
   </message>
   <message>
    <source>Rate of an &amp;hour</source>
-   <translation type="unfinished" />
+   <translation>Tarifa por &amp;hora</translation>
   </message>
   <message>
    <source>Ratings</source>
-   <translation type="unfinished" />
+   <translation>Valores nominales</translation>
   </message>
   <message>
    <source>Re&amp;move own rules</source>
-   <translation type="unfinished" />
+   <translation>&amp;Quitar reglas propias</translation>
   </message>
   <message>
    <source>Re&amp;name</source>
-   <translation>Ca&amp;mbiar nombre</translation>
+   <translation>Cam&amp;biar nombre</translation>
   </message>
   <message>
    <source>Re&amp;name…</source>
-   <translation>Ca&amp;mbiar nombre…</translation>
+   <translation>Cam&amp;biar nombre…</translation>
   </message>
   <message>
    <source>Read a &amp;filled form…</source>
-   <translation type="unfinished" />
+   <translation>Leer una hoja re&amp;llenada…</translation>
   </message>
   <message>
    <source>Read a filled form</source>
-   <translation type="unfinished" />
+   <translation>Leer una hoja rellenada</translation>
   </message>
   <message>
    <source>Read a revision</source>
-   <translation type="unfinished" />
+   <translation>Leer una revisión</translation>
   </message>
   <message>
    <source>Read a stock &amp;list…</source>
-   <translation type="unfinished" />
+   <translation>Leer una lista de e&amp;xistencias…</translation>
   </message>
   <message>
    <source>Read a stock list</source>
-   <translation type="unfinished" />
+   <translation>Leer una lista de existencias</translation>
   </message>
   <message>
    <source>Read a survey file</source>
-   <translation type="unfinished" />
+   <translation>Leer un archivo de levantamiento</translation>
   </message>
   <message>
    <source>Read and change the terms in hand</source>
-   <translation type="unfinished" />
+   <translation>Leer y cambiar las condiciones en uso</translation>
   </message>
   <message>
    <source>Read as {0}.</source>
-   <translation type="unfinished" />
+   <translation>Leído como {0}.</translation>
   </message>
   <message>
    <source>Read from &amp;file…</source>
-   <translation type="unfinished" />
+   <translation>Leer de un &amp;archivo…</translation>
   </message>
   <message>
    <source>Read positions from a &amp;table…</source>
@@ -3101,31 +3101,31 @@
   </message>
   <message>
    <source>Read positions from a table</source>
-   <translation type="unfinished" />
+   <translation>Leer posiciones de una tabla</translation>
   </message>
   <message>
    <source>Read positions from {0}</source>
-   <translation type="unfinished" />
+   <translation>Leer posiciones de {0}</translation>
   </message>
   <message>
    <source>Read revision {0}</source>
-   <translation type="unfinished" />
+   <translation>Leer la revisión {0}</translation>
   </message>
   <message>
    <source>Read the limits of a jurisdiction, or copy one and change rows.</source>
-   <translation type="unfinished" />
+   <translation>Leer los límites de una jurisdicción, o copiar una y cambiar filas.</translation>
   </message>
   <message>
    <source>Read the price lists and the open quotations anew</source>
-   <translation type="unfinished" />
+   <translation>Leer de nuevo las listas de precios y las cotizaciones abiertas</translation>
   </message>
   <message>
    <source>Read where</source>
-   <translation type="unfinished" />
+   <translation>Leído en</translation>
   </message>
   <message>
    <source>Reading the open quotations…</source>
-   <translation type="unfinished" />
+   <translation>Leyendo las cotizaciones abiertas…</translation>
   </message>
   <message>
    <source>Reading what hangs there…</source>
@@ -3133,127 +3133,127 @@
   </message>
   <message>
    <source>Readings and trials</source>
-   <translation type="unfinished" />
+   <translation>Lecturas y pruebas</translation>
   </message>
   <message>
    <source>Ready stations</source>
-   <translation type="unfinished" />
+   <translation>Estaciones listas</translation>
   </message>
   <message>
    <source>Ready stations:</source>
-   <translation type="unfinished" />
+   <translation>Estaciones listas:</translation>
   </message>
   <message>
    <source>Ready terms</source>
-   <translation type="unfinished" />
+   <translation>Condiciones listas</translation>
   </message>
   <message>
    <source>Reaso&amp;n</source>
-   <translation type="unfinished" />
+   <translation>M&amp;otivo</translation>
   </message>
   <message>
    <source>Reason</source>
-   <translation type="unfinished" />
+   <translation>Motivo</translation>
   </message>
   <message>
    <source>Reason for the replacement</source>
-   <translation type="unfinished" />
+   <translation>Motivo de la sustitución</translation>
   </message>
   <message>
    <source>Reconnectable ones re&amp;placed</source>
-   <translation type="unfinished" />
+   <translation>Reconectables &amp;sustituidas</translation>
   </message>
   <message>
    <source>Record an installed part</source>
-   <translation type="unfinished" />
+   <translation>Registrar una pieza instalada</translation>
   </message>
   <message>
    <source>Record the planned set as installed</source>
-   <translation type="unfinished" />
+   <translation>Registrar el conjunto planificado como instalado</translation>
   </message>
   <message>
    <source>Reel</source>
-   <translation type="unfinished" />
+   <translation>Carrete</translation>
   </message>
   <message>
    <source>Registration or tax number, printed as written.</source>
-   <translation type="unfinished" />
+   <translation>Registro o número fiscal, impreso como está escrito.</translation>
   </message>
   <message>
    <source>Remark</source>
-   <translation type="unfinished" />
+   <translation>Observación</translation>
   </message>
   <message>
    <source>Remarks</source>
-   <translation type="unfinished" />
+   <translation>Observaciones</translation>
   </message>
   <message>
    <source>Remove</source>
-   <translation type="unfinished" />
+   <translation>Quitar</translation>
   </message>
   <message>
    <source>Remove a filler</source>
-   <translation type="unfinished" />
+   <translation>Quitar una boca de llenado</translation>
   </message>
   <message>
    <source>Remove an installed part from the list</source>
-   <translation type="unfinished" />
+   <translation>Quitar de la lista una pieza instalada</translation>
   </message>
   <message>
    <source>Remove chosen rows</source>
-   <translation type="unfinished" />
+   <translation>Quitar las filas elegidas</translation>
   </message>
   <message>
    <source>Remove further filler {number}</source>
-   <translation type="unfinished" />
+   <translation>Quitar la boca de llenado adicional {number}</translation>
   </message>
   <message>
    <source>Remove it &amp;from the list</source>
-   <translation type="unfinished" />
+   <translation>&amp;Quitarlo de la lista</translation>
   </message>
   <message>
    <source>Remove it from the list</source>
-   <translation type="unfinished" />
+   <translation>Quitarlo de la lista</translation>
   </message>
   <message>
    <source>Remove the chosen rows (Ctrl+Delete)</source>
-   <translation type="unfinished" />
+   <translation>Quitar las filas elegidas (Ctrl+Delete)</translation>
   </message>
   <message>
    <source>Remove the rules “{title}” for good?</source>
-   <translation type="unfinished" />
+   <translation>¿Quitar para siempre las reglas «{title}»?</translation>
   </message>
   <message>
    <source>Remove this filler</source>
-   <translation type="unfinished" />
+   <translation>Quitar esta boca de llenado</translation>
   </message>
   <message>
    <source>Remove {0}</source>
-   <translation type="unfinished" />
+   <translation>Quitar {0}</translation>
   </message>
   <message>
    <source>Remove “{name}” from the list? Its past saves stay in the database.</source>
-   <translation type="unfinished" />
+   <translation>¿Quitar «{name}» de la lista? Lo guardado antes queda en la base de datos.</translation>
   </message>
   <message>
    <source>Removed</source>
-   <translation type="unfinished" />
+   <translation>Quitado</translation>
   </message>
   <message>
    <source>Removed here</source>
-   <translation type="unfinished" />
+   <translation>Quitado aquí</translation>
   </message>
   <message>
    <source>Rename the position</source>
-   <translation type="unfinished" />
+   <translation>Cambiar el nombre de la posición</translation>
   </message>
   <message>
    <source>Rename {0}</source>
-   <translation type="unfinished" />
+   <translation>Cambiar el nombre de {0}</translation>
   </message>
   <message>
    <source>Repeat dispenser {0}</source>
-   <translation type="unfinished" />
+   <translation>Repetir el surtidor {0}</translation>
   </message>
   <message>
    <source>Repeat the d&amp;ispenser…</source>
@@ -3261,83 +3261,83 @@
   </message>
   <message>
    <source>Repeat the positions of one side on the other.</source>
-   <translation type="unfinished" />
+   <translation>Repetir las posiciones de un lado en el otro.</translation>
   </message>
   <message>
    <source>Report of the fault</source>
-   <translation type="unfinished" />
+   <translation>Informe de la falla</translation>
   </message>
   <message>
    <source>Requo&amp;te it</source>
-   <translation type="unfinished" />
+   <translation>&amp;Volver a cotizarla</translation>
   </message>
   <message>
    <source>Restore a backup…</source>
-   <translation type="unfinished" />
+   <translation>Restaurar un respaldo…</translation>
   </message>
   <message>
    <source>Restore from a &amp;file…</source>
-   <translation type="unfinished" />
+   <translation>Restaurar de un &amp;archivo…</translation>
   </message>
   <message>
    <source>Restore from a file</source>
-   <translation type="unfinished" />
+   <translation>Restaurar de un archivo</translation>
   </message>
   <message>
    <source>Retractor</source>
-   <translation type="unfinished" />
+   <translation>Retractor</translation>
   </message>
   <message>
    <source>Return or a double click opens one</source>
-   <translation type="unfinished" />
+   <translation>Intro o doble clic abre uno</translation>
   </message>
   <message>
    <source>Rev.</source>
-   <translation type="unfinished" />
+   <translation>Rev.</translation>
   </message>
   <message>
    <source>Revision after</source>
-   <translation type="unfinished" />
+   <translation>Revisión posterior</translation>
   </message>
   <message>
    <source>Revision before</source>
-   <translation type="unfinished" />
+   <translation>Revisión anterior</translation>
   </message>
   <message>
    <source>Revision {0} as it was sent on {1}; {2}.</source>
-   <translation type="unfinished" />
+   <translation>Revisión {0} como se envió el {1}; {2}.</translation>
   </message>
   <message>
    <source>Revision {0}, never issued; {1}.</source>
-   <translation type="unfinished" />
+   <translation>Revisión {0}, nunca emitida; {1}.</translation>
   </message>
   <message>
    <source>Rows of the local rules</source>
-   <translation type="unfinished" />
+   <translation>Filas de las reglas locales</translation>
   </message>
   <message>
    <source>Rule tables</source>
-   <translation type="unfinished" />
+   <translation>Tablas de reglas</translation>
   </message>
   <message>
    <source>Rules</source>
-   <translation type="unfinished" />
+   <translation>Reglas</translation>
   </message>
   <message>
    <source>Rules of</source>
-   <translation type="unfinished" />
+   <translation>Reglas de</translation>
   </message>
   <message>
    <source>S&amp;tanding</source>
-   <translation type="unfinished" />
+   <translation>&amp;Situación</translation>
   </message>
   <message>
    <source>S&amp;top</source>
-   <translation type="unfinished" />
+   <translation>&amp;Parar</translation>
   </message>
   <message>
    <source>Save</source>
-   <translation type="unfinished" />
+   <translation>Guardar</translation>
   </message>
   <message>
    <source>Save &amp;CSV…</source>
@@ -3349,11 +3349,11 @@
   </message>
   <message>
    <source>Save &amp;again</source>
-   <translation type="unfinished" />
+   <translation>&amp;Guardar otra vez</translation>
   </message>
   <message>
    <source>Save &amp;calendar…</source>
-   <translation type="unfinished" />
+   <translation>Guardar &amp;calendario…</translation>
   </message>
   <message>
    <source>Save P&amp;DF…</source>
@@ -3361,7 +3361,7 @@
   </message>
   <message>
    <source>Save a &amp;calendar…</source>
-   <translation type="unfinished" />
+   <translation>Guardar un &amp;calendario…</translation>
   </message>
   <message>
    <source>Save again</source>
@@ -3369,87 +3369,87 @@
   </message>
   <message>
    <source>Save as a file…</source>
-   <translation type="unfinished" />
+   <translation>Guardar como archivo…</translation>
   </message>
   <message>
    <source>Save in the boo&amp;k</source>
-   <translation type="unfinished" />
+   <translation>Guardar en el li&amp;bro</translation>
   </message>
   <message>
    <source>Save it in the book as a draft.</source>
-   <translation type="unfinished" />
+   <translation>Guárdela en el libro como borrador.</translation>
   </message>
   <message>
    <source>Save it: it takes the place of the draft in the book.</source>
-   <translation type="unfinished" />
+   <translation>Guárdela: ocupa el lugar del borrador del libro.</translation>
   </message>
   <message>
    <source>Save it: revision {0} opens as a draft, what was sent stays.</source>
-   <translation type="unfinished" />
+   <translation>Guárdela: la revisión {0} se abre como borrador, lo enviado se queda.</translation>
   </message>
   <message>
    <source>Save the &amp;bill as built…</source>
-   <translation type="unfinished" />
+   <translation>Guardar la &amp;lista según lo construido…</translation>
   </message>
   <message>
    <source>Save the bill</source>
-   <translation type="unfinished" />
+   <translation>Guardar la lista</translation>
   </message>
   <message>
    <source>Save the plan as P&amp;DF…</source>
-   <translation type="unfinished" />
+   <translation>Guardar el plan en P&amp;DF…</translation>
   </message>
   <message>
    <source>Save the record as P&amp;DF…</source>
-   <translation type="unfinished" />
+   <translation>Guardar el registro en P&amp;DF…</translation>
   </message>
   <message>
    <source>Save the terms</source>
-   <translation type="unfinished" />
+   <translation>Guardar las condiciones</translation>
   </message>
   <message>
    <source>Save this ro&amp;w</source>
-   <translation type="unfinished" />
+   <translation>Guardar esta &amp;fila</translation>
   </message>
   <message>
    <source>Saved as {path}</source>
-   <translation type="unfinished" />
+   <translation>Guardado como {path}</translation>
   </message>
   <message>
    <source>Saved as {path}.</source>
-   <translation type="unfinished" />
+   <translation>Guardado como {path}.</translation>
   </message>
   <message>
    <source>Saves</source>
-   <translation type="unfinished" />
+   <translation>Ahorra</translation>
   </message>
   <message>
    <source>Saving…</source>
-   <translation type="unfinished" />
+   <translation>Guardando…</translation>
   </message>
   <message>
    <source>Say what this position sells, for what, and whether vapor is recovered. Until then it is not quoted.</source>
-   <translation type="unfinished" />
+   <translation>Diga qué vende esta posición, para qué, y si se recupera vapor. Hasta entonces no se cotiza.</translation>
   </message>
   <message>
    <source>Sc&amp;ope</source>
-   <translation type="unfinished" />
+   <translation>&amp;Alcance</translation>
   </message>
   <message>
    <source>Scanned code of a sheet</source>
-   <translation type="unfinished" />
+   <translation>Código escaneado de una hoja</translation>
   </message>
   <message>
    <source>Scope and conditions</source>
-   <translation type="unfinished" />
+   <translation>Alcance y condiciones</translation>
   </message>
   <message>
    <source>Search quotations</source>
-   <translation type="unfinished" />
+   <translation>Buscar cotizaciones</translation>
   </message>
   <message>
    <source>Selling</source>
-   <translation type="unfinished" />
+   <translation>Venta</translation>
   </message>
   <message>
    <source>Set</source>
@@ -3457,11 +3457,11 @@
   </message>
   <message>
    <source>Set in hand</source>
-   <translation type="unfinished" />
+   <translation>Conjunto actual</translation>
   </message>
   <message>
    <source>Set of position {0}</source>
-   <translation type="unfinished" />
+   <translation>Conjunto de la posición {0}</translation>
   </message>
   <message>
    <source>Set, list price</source>
@@ -3469,7 +3469,7 @@
   </message>
   <message>
    <source>Set, ± {currency}</source>
-   <translation type="unfinished" />
+   <translation>Conjunto, ± {currency}</translation>
   </message>
   <message>
    <source>Sets</source>
@@ -3477,7 +3477,7 @@
   </message>
   <message>
    <source>Sets are chosen together so that parts and this price for each part number cost least; empty: each position is chosen for itself.</source>
-   <translation type="unfinished" />
+   <translation>Los conjuntos se eligen en común para que las piezas y este precio por número de pieza cuesten lo mínimo; vacío: cada posición se elige por sí misma.</translation>
   </message>
   <message>
    <source>Sets of the position side by side</source>
@@ -3485,7 +3485,7 @@
   </message>
   <message>
    <source>Sets of this report: {0}. Other papers: {1}.</source>
-   <translation>Conjuntos de este informe: {0}. Otros papeles: {1}.</translation>
+   <translation>Conjuntos de este informe: {0}. Otros documentos: {1}.</translation>
   </message>
   <message>
    <source>Sets shown</source>
@@ -3493,7 +3493,7 @@
   </message>
   <message>
    <source>Sets shown on pages and papers</source>
-   <translation>Conjuntos mostrados en páginas y papeles</translation>
+   <translation>Conjuntos mostrados en páginas y documentos</translation>
   </message>
   <message>
    <source>Sets: {0}</source>
@@ -3501,211 +3501,211 @@
   </message>
   <message>
    <source>Share of gasoline</source>
-   <translation type="unfinished" />
+   <translation>Parte de la gasolina</translation>
   </message>
   <message>
    <source>Share of gasoline into vehicles with onboard recovery, year by year; it goes before the table.</source>
-   <translation type="unfinished" />
+   <translation>Parte de la gasolina hacia vehículos con recuperación a bordo, año por año; va antes que la tabla.</translation>
   </message>
   <message>
    <source>Sho&amp;w again</source>
-   <translation type="unfinished" />
+   <translation>&amp;Mostrar otra vez</translation>
   </message>
   <message>
    <source>Short name of the copy</source>
-   <translation type="unfinished" />
+   <translation>Nombre corto de la copia</translation>
   </message>
   <message>
    <source>Show</source>
-   <translation type="unfinished" />
+   <translation>Mostrar</translation>
   </message>
   <message>
    <source>Show rows that hold these words</source>
-   <translation type="unfinished" />
+   <translation>Mostrar filas que contienen estas palabras</translation>
   </message>
   <message>
    <source>Show rows that hold…</source>
-   <translation type="unfinished" />
+   <translation>Mostrar filas que contienen…</translation>
   </message>
   <message>
    <source>Show the whole drawing.</source>
-   <translation type="unfinished" />
+   <translation>Mostrar el dibujo entero.</translation>
   </message>
   <message>
    <source>Show theirs</source>
-   <translation type="unfinished" />
+   <translation>Mostrar el ajeno</translation>
   </message>
   <message>
    <source>Sideways</source>
-   <translation type="unfinished" />
+   <translation>De lado</translation>
   </message>
   <message>
    <source>Signed (type the name)</source>
-   <translation type="unfinished" />
+   <translation>Firmado (escriba el nombre)</translation>
   </message>
   <message>
    <source>Site</source>
-   <translation>Sitio</translation>
+   <translation>Estación</translation>
   </message>
   <message>
    <source>Site a&amp;nswers</source>
-   <translation type="unfinished" />
+   <translation>Respuestas de la &amp;estación</translation>
   </message>
   <message>
    <source>Site data</source>
-   <translation>Datos del sitio</translation>
+   <translation>Datos de la estación</translation>
   </message>
   <message>
    <source>Sites converted</source>
-   <translation type="unfinished" />
+   <translation>Estaciones convertidas</translation>
   </message>
   <message>
    <source>Sites of the program</source>
-   <translation type="unfinished" />
+   <translation>Estaciones del programa</translation>
   </message>
   <message>
    <source>Size</source>
-   <translation type="unfinished" />
+   <translation>Medida</translation>
   </message>
   <message>
    <source>Size for this thread: {0}.</source>
-   <translation type="unfinished" />
+   <translation>Medida para esta rosca: {0}.</translation>
   </message>
   <message>
    <source>Some codes allow a longer hose there.</source>
-   <translation type="unfinished" />
+   <translation>Algunos códigos permiten ahí una manguera más larga.</translation>
   </message>
   <message>
    <source>Source</source>
-   <translation type="unfinished" />
+   <translation>Fuente</translation>
   </message>
   <message>
    <source>Spares</source>
-   <translation type="unfinished" />
+   <translation>Repuestos</translation>
   </message>
   <message>
    <source>Spares and stock</source>
-   <translation type="unfinished" />
+   <translation>Repuestos y existencias</translation>
   </message>
   <message>
    <source>Specifies the hanging hardware of motor-fuel dispensers: what fits, why, and what it costs.</source>
-   <translation type="unfinished" />
+   <translation>Especifica el conjunto colgante de surtidores de combustible: qué sirve, por qué y cuánto cuesta.</translation>
   </message>
   <message>
    <source>Staff on site</source>
-   <translation type="unfinished" />
+   <translation>Con personal</translation>
   </message>
   <message>
    <source>Standing</source>
-   <translation type="unfinished" />
+   <translation>Situación</translation>
   </message>
   <message>
    <source>Stands beside every step that you take</source>
-   <translation type="unfinished" />
+   <translation>Queda junto a cada paso que usted da</translation>
   </message>
   <message>
    <source>Start a survey of another site.</source>
-   <translation>Empezar el estudio de otro sitio.</translation>
+   <translation>Empezar el levantamiento de otra estación.</translation>
   </message>
   <message>
    <source>Status</source>
-   <translation type="unfinished" />
+   <translation>Estado</translation>
   </message>
   <message>
    <source>Stays and g&amp;oes</source>
-   <translation type="unfinished" />
+   <translation>Se queda y &amp;sale</translation>
   </message>
   <message>
    <source>Step</source>
-   <translation type="unfinished" />
+   <translation>Paso</translation>
   </message>
   <message>
    <source>Step of &amp;unit prices</source>
-   <translation type="unfinished" />
+   <translation>Paso de los precios &amp;unitarios</translation>
   </message>
   <message>
    <source>Step of the &amp;total</source>
-   <translation type="unfinished" />
+   <translation>Paso del &amp;total</translation>
   </message>
   <message>
    <source>Step of the amount payable.</source>
-   <translation type="unfinished" />
+   <translation>Paso del importe a pagar.</translation>
   </message>
   <message>
    <source>Steps of the quotation</source>
-   <translation type="unfinished" />
+   <translation>Pasos de la cotización</translation>
   </message>
   <message>
    <source>Still to save, at most</source>
-   <translation type="unfinished" />
+   <translation>Por guardar, como máximo</translation>
   </message>
   <message>
    <source>Stock list</source>
-   <translation type="unfinished" />
+   <translation>Lista de existencias</translation>
   </message>
   <message>
    <source>Stock list: part number and quantity, one part a line</source>
-   <translation type="unfinished" />
+   <translation>Lista de existencias: número de pieza y cantidad, una pieza por línea</translation>
   </message>
   <message>
    <source>Stock, sets chosen together</source>
-   <translation type="unfinished" />
+   <translation>Existencias, conjuntos elegidos en común</translation>
   </message>
   <message>
    <source>Stocked parts in place of the missing one</source>
-   <translation type="unfinished" />
+   <translation>Piezas en existencia en lugar de la que falta</translation>
   </message>
   <message>
    <source>Stop</source>
-   <translation type="unfinished" />
+   <translation>Parar</translation>
   </message>
   <message>
    <source>Stopped. What was worked out so far is kept in the book.</source>
-   <translation type="unfinished" />
+   <translation>Parado. Lo calculado hasta ahora se conserva en el libro.</translation>
   </message>
   <message>
    <source>Stopped; nothing was quoted.</source>
-   <translation type="unfinished" />
+   <translation>Parado; no se cotizó nada.</translation>
   </message>
   <message>
    <source>Subjects of the terms</source>
-   <translation type="unfinished" />
+   <translation>Temas de las condiciones</translation>
   </message>
   <message>
    <source>Sum</source>
-   <translation type="unfinished" />
+   <translation>Suma</translation>
   </message>
   <message>
    <source>Sum, {currency}</source>
-   <translation type="unfinished" />
+   <translation>Suma, {currency}</translation>
   </message>
   <message>
    <source>Survey</source>
-   <translation type="unfinished" />
+   <translation>Levantamiento</translation>
   </message>
   <message>
    <source>Survey in hand (positions: {positions}, dispensers: {dispensers}): {most}{hours:f} hours.</source>
-   <translation type="unfinished" />
+   <translation>Levantamiento actual (posiciones: {positions}, surtidores: {dispensers}): {most}{hours:f} horas.</translation>
   </message>
   <message>
    <source>Surveys</source>
-   <translation type="unfinished" />
+   <translation>Levantamientos</translation>
   </message>
   <message>
    <source>Surveys in the book</source>
-   <translation type="unfinished" />
+   <translation>Levantamientos del libro</translation>
   </message>
   <message>
    <source>Swivel</source>
-   <translation type="unfinished" />
+   <translation>Giratorio</translation>
   </message>
   <message>
    <source>Ta&amp;ke it back</source>
-   <translation type="unfinished" />
+   <translation>&amp;Anularlo</translation>
   </message>
   <message>
    <source>Take &amp;over the planned set</source>
-   <translation type="unfinished" />
+   <translation>T&amp;omar el conjunto planificado</translation>
   </message>
   <message>
    <source>Take back the last change.</source>
@@ -3713,15 +3713,15 @@
   </message>
   <message>
    <source>Take its successor {numbers}</source>
-   <translation type="unfinished" />
+   <translation>Tomar su sucesora {numbers}</translation>
   </message>
   <message>
    <source>Take ter&amp;ms</source>
-   <translation type="unfinished" />
+   <translation>Tomar &amp;condiciones</translation>
   </message>
   <message>
    <source>Take terms, then quote the survey; or look a quotation up in the book.</source>
-   <translation type="unfinished" />
+   <translation>Tome condiciones y cotice el levantamiento; o busque una cotización en el libro.</translation>
   </message>
   <message>
    <source>Take the last agreement back; the history keeps it, with who did so and why.</source>
@@ -3729,143 +3729,143 @@
   </message>
   <message>
    <source>Take the position off the site. Undo brings it back.</source>
-   <translation type="unfinished" />
+   <translation>Quitar la posición de la estación. Deshacer la devuelve.</translation>
   </message>
   <message>
    <source>Take theirs</source>
-   <translation type="unfinished" />
+   <translation>Tomar el ajeno</translation>
   </message>
   <message>
    <source>Taken off the cost of the conversion, in the site's currency.</source>
-   <translation type="unfinished" />
+   <translation>Se descuenta del costo de la conversión, en la moneda de la estación.</translation>
   </message>
   <message>
    <source>Takes the place alone; nothing else changes and no should is given up.</source>
-   <translation type="unfinished" />
+   <translation>Ocupa sola el lugar; no cambia nada más y no se renuncia a ninguna buena práctica.</translation>
   </message>
   <message>
    <source>Taper NPT and parallel G look alike and do not seal with each other.</source>
-   <translation type="unfinished" />
+   <translation>La NPT cónica y la G paralela se parecen y no sellan entre sí.</translation>
   </message>
   <message>
    <source>Taper, 60°</source>
-   <translation type="unfinished" />
+   <translation>Cónica, 60°</translation>
   </message>
   <message>
    <source>Task</source>
-   <translation type="unfinished" />
+   <translation>Tarea</translation>
   </message>
   <message>
    <source>Tasks</source>
-   <translation type="unfinished" />
+   <translation>Tareas</translation>
   </message>
   <message>
    <source>Tasks with their hours, at one rate.</source>
-   <translation type="unfinished" />
+   <translation>Tareas con sus horas, a una sola tarifa.</translation>
   </message>
   <message>
    <source>Tax</source>
-   <translation type="unfinished" />
+   <translation>Impuesto</translation>
   </message>
   <message>
    <source>Tax is &amp;rounded</source>
-   <translation type="unfinished" />
+   <translation>El impuesto se &amp;redondea</translation>
   </message>
   <message>
    <source>Taxes</source>
-   <translation type="unfinished" />
+   <translation>Impuestos</translation>
   </message>
   <message>
    <source>Telep&amp;hone</source>
-   <translation type="unfinished" />
+   <translation>Teléfon&amp;o</translation>
   </message>
   <message>
    <source>Ter&amp;ms of sale</source>
-   <translation type="unfinished" />
+   <translation>Condiciones de &amp;venta</translation>
   </message>
   <message>
    <source>Terms</source>
-   <translation type="unfinished" />
+   <translation>Condiciones</translation>
   </message>
   <message>
    <source>Terms as in {path}</source>
-   <translation type="unfinished" />
+   <translation>Condiciones como en {path}</translation>
   </message>
   <message>
    <source>Terms not saved as a file</source>
-   <translation type="unfinished" />
+   <translation>Condiciones sin guardar en archivo</translation>
   </message>
   <message>
    <source>Terms of the quotation</source>
-   <translation type="unfinished" />
+   <translation>Condiciones de la cotización</translation>
   </message>
   <message>
    <source>Terms: {0}</source>
-   <translation type="unfinished" />
+   <translation>Condiciones: {0}</translation>
   </message>
   <message>
    <source>Tests, permits, closing: costs that the owner knows, in the currency of the site.</source>
-   <translation type="unfinished" />
+   <translation>Ensayos, permisos, cierre: costos que conoce el propietario, en la moneda de la estación.</translation>
   </message>
   <message>
    <source>Tests, repairs, spare parts of the recovery system.</source>
-   <translation type="unfinished" />
+   <translation>Ensayos, reparaciones, repuestos del sistema de recuperación.</translation>
   </message>
   <message>
    <source>The agreed set breaks a must</source>
-   <translation>El conjunto acordado incumple un requisito</translation>
+   <translation>El conjunto acordado incumple una obligación</translation>
   </message>
   <message>
    <source>The bill could not be made: {reason}</source>
-   <translation type="unfinished" />
+   <translation>No se pudo hacer la lista: {reason}</translation>
   </message>
   <message>
    <source>The book did not answer and was waited for no longer. Look whether the step was taken.</source>
-   <translation type="unfinished" />
+   <translation>El libro no respondió y no se esperó más. Vea si el paso se dio.</translation>
   </message>
   <message>
    <source>The book is the backup again: {count} surveys. What lay there before is {path}.</source>
-   <translation type="unfinished" />
+   <translation>El libro vuelve a ser el respaldo: {count} levantamientos. Lo que había antes está en {path}.</translation>
   </message>
   <message>
    <source>The book of surveys cannot be opened.</source>
-   <translation type="unfinished" />
+   <translation>No se puede abrir el libro de levantamientos.</translation>
   </message>
   <message>
    <source>The conversion could not be worked out: {reason}</source>
-   <translation type="unfinished" />
+   <translation>No se pudo calcular la conversión: {reason}</translation>
   </message>
   <message>
    <source>The currency of every amount in the quotation, and how amounts are rounded.</source>
-   <translation type="unfinished" />
+   <translation>La moneda de cada importe de la cotización, y cómo se redondean.</translation>
   </message>
   <message>
    <source>The customer's own expectation, for comparing breakaways. All empty: no comparison.</source>
-   <translation type="unfinished" />
+   <translation>Lo que espera el propio cliente, para comparar válvulas de ruptura. Todo vacío: sin comparación.</translation>
   </message>
   <message>
    <source>The details for a report are in {path}.</source>
-   <translation type="unfinished" />
+   <translation>Los detalles para un informe están en {path}.</translation>
   </message>
   <message>
    <source>The duty decides spout, flow and how far the hose has to turn and reach.</source>
-   <translation type="unfinished" />
+   <translation>El uso decide pico, caudal y cuánto tiene que girar y alcanzar la manguera.</translation>
   </message>
   <message>
    <source>The family decides which listing standards, seals and spouts come into question.</source>
-   <translation type="unfinished" />
+   <translation>La familia decide qué normas de certificación, sellos y picos son posibles.</translation>
   </message>
   <message>
    <source>The flow cannot be shown here: {reason}</source>
-   <translation type="unfinished" />
+   <translation>El caudal no se puede mostrar aquí: {reason}</translation>
   </message>
   <message>
    <source>The forecourt from above, and all answers as a table to write into.</source>
-   <translation type="unfinished" />
+   <translation>La estación vista desde arriba, y todas las respuestas como tabla editable.</translation>
   </message>
   <message>
    <source>The form also holds {0}: go to each position, look at it and keep it.</source>
-   <translation type="unfinished" />
+   <translation>La hoja también contiene {0}: vaya a cada posición, mírela y guárdela.</translation>
   </message>
   <message>
    <source>The history of agreements, two of them compared; planned, agreed and built side by side.</source>
@@ -3877,55 +3877,55 @@
   </message>
   <message>
    <source>The last changes are not in the book yet: {reason} It is tried again by itself.</source>
-   <translation type="unfinished" />
+   <translation>Los últimos cambios aún no están en el libro: {reason} Se vuelve a intentar solo.</translation>
   </message>
   <message>
    <source>The last changes of “{name}” are not in the book.</source>
-   <translation type="unfinished" />
+   <translation>Los últimos cambios de «{name}» no están en el libro.</translation>
   </message>
   <message>
    <source>The offer ended on {0}: requote it before it is issued.</source>
-   <translation type="unfinished" />
+   <translation>La oferta terminó el {0}: vuelva a cotizarla antes de emitirla.</translation>
   </message>
   <message>
    <source>The order stands. What changes now needs a quotation of its own.</source>
-   <translation type="unfinished" />
+   <translation>El pedido queda firme. Lo que cambie ahora necesita su propia cotización.</translation>
   </message>
   <message>
    <source>The order stands; kept, this becomes a quotation of its own. Give it another number in its terms.</source>
-   <translation type="unfinished" />
+   <translation>El pedido queda firme; al guardarla, esta pasa a ser otra cotización. Dele otro número en sus condiciones.</translation>
   </message>
   <message>
    <source>The program met a fault of its own and did not finish the last step. Your survey: {state}.</source>
-   <translation type="unfinished" />
+   <translation>El programa encontró una falla propia y no terminó el último paso. Su levantamiento: {state}.</translation>
   </message>
   <message>
    <source>The program met a fault of its own and did not finish this.</source>
-   <translation type="unfinished" />
+   <translation>El programa encontró una falla propia y no terminó esto.</translation>
   </message>
   <message>
    <source>The quotation goes out without this price and says so on the paper</source>
-   <translation type="unfinished" />
+   <translation>La cotización sale sin este precio y lo dice en el documento</translation>
   </message>
   <message>
    <source>The record of {0} is kept in the book.</source>
-   <translation type="unfinished" />
+   <translation>El registro de {0} está en el libro.</translation>
   </message>
   <message>
    <source>The report below is what is copied; nothing is sent. Read it before you hand it on.</source>
-   <translation type="unfinished" />
+   <translation>Se copia el informe de abajo; no se envía nada. Léalo antes de pasarlo.</translation>
   </message>
   <message>
    <source>The run was stopped early.</source>
-   <translation type="unfinished" />
+   <translation>La ejecución se paró antes de tiempo.</translation>
   </message>
   <message>
    <source>The same as wanted</source>
-   <translation type="unfinished" />
+   <translation>Lo mismo que se desea</translation>
   </message>
   <message>
    <source>The search was ended before the least cost was proved</source>
-   <translation type="unfinished" />
+   <translation>La búsqueda terminó antes de demostrar el costo mínimo</translation>
   </message>
   <message>
    <source>The set is agreed.</source>
@@ -3933,63 +3933,63 @@
   </message>
   <message>
    <source>The set is held against this flow at the coldest and the hottest temperature.</source>
-   <translation type="unfinished" />
+   <translation>El conjunto se compara con este caudal a la temperatura mínima y a la máxima.</translation>
   </message>
   <message>
    <source>The sets as planned for the answers of today. Papers show what is agreed from then on.</source>
-   <translation>Los conjuntos como están planificados para las respuestas de hoy. Los papeles muestran desde entonces lo acordado.</translation>
+   <translation>Los conjuntos según el plan para las respuestas de hoy. Los documentos muestran desde entonces lo acordado.</translation>
   </message>
   <message>
    <source>The sets of the conversion, {0}. Papers show what is agreed from then on.</source>
-   <translation>Los conjuntos de la conversión, {0}. Los papeles muestran desde entonces lo acordado.</translation>
+   <translation>Los conjuntos de la conversión, {0}. Los documentos muestran desde entonces lo acordado.</translation>
   </message>
   <message>
    <source>The sets of the option ordered are agreed: papers of the survey show them from now on.</source>
-   <translation>Los conjuntos de la opción pedida están acordados: los papeles del estudio los muestran desde ahora.</translation>
+   <translation>Los conjuntos de la opción pedida están acordados: los documentos del levantamiento los muestran desde ahora.</translation>
   </message>
   <message>
    <source>The stock holds no other part of this kind.</source>
-   <translation type="unfinished" />
+   <translation>No hay en existencia otra pieza de este tipo.</translation>
   </message>
   <message>
    <source>The survey has been changed since: quote this survey for that. Requoted, it stays as it was.</source>
-   <translation type="unfinished" />
+   <translation>El levantamiento cambió desde entonces: para eso, cotice este. Si se vuelve a cotizar, queda como estaba.</translation>
   </message>
   <message>
    <source>The survey has changed since this form was printed. Look at every line.</source>
-   <translation type="unfinished" />
+   <translation>El levantamiento cambió desde que se imprimió esta hoja. Mire cada línea.</translation>
   </message>
   <message>
    <source>The survey was changed while it was quoted, so nothing was quoted. Quote it again.</source>
-   <translation type="unfinished" />
+   <translation>El levantamiento cambió mientras se cotizaba, así que no se cotizó nada. Cotícelo otra vez.</translation>
   </message>
   <message>
    <source>The two surveys do not go together. Keep both, or one of them.</source>
-   <translation type="unfinished" />
+   <translation>Los dos levantamientos no se pueden unir. Conserve ambos, o uno de ellos.</translation>
   </message>
   <message>
    <source>The usual terms are as they were</source>
-   <translation type="unfinished" />
+   <translation>Las condiciones usuales son las de antes</translation>
   </message>
   <message>
    <source>The value is written as the source prints it: digits, yes or no, a word, cases separated by commas; empty for no figure. The adopted code and the authority having jurisdiction decide; this table only records them.</source>
-   <translation type="unfinished" />
+   <translation>El valor se escribe como lo imprime la fuente: cifras, sí o no, una palabra, casos separados por comas; vacío si no hay cifra. Deciden el código adoptado y la autoridad competente; esta tabla solo los anota.</translation>
   </message>
   <message>
    <source>Then a splitter can join both to a coaxial hose.</source>
-   <translation type="unfinished" />
+   <translation>Entonces una bifurcación puede unir ambos a una manguera coaxial.</translation>
   </message>
   <message>
    <source>There is no set to pick a part from.</source>
-   <translation type="unfinished" />
+   <translation>No hay conjunto del que elegir una pieza.</translation>
   </message>
   <message>
    <source>There is no set whose flow could be shown.</source>
-   <translation type="unfinished" />
+   <translation>No hay conjunto cuyo caudal se pueda mostrar.</translation>
   </message>
   <message>
    <source>There is no such file here.</source>
-   <translation type="unfinished" />
+   <translation>Aquí no hay tal archivo.</translation>
   </message>
   <message>
    <source>These options leave hoses out:
@@ -3997,95 +3997,95 @@
 Your name and reason stand on the paper.</source>
    <translation>Estas opciones dejan mangueras fuera:
 {0}
-Su nombre y el motivo constan en el papel.</translation>
+Su nombre y el motivo constan en el documento.</translation>
   </message>
   <message>
    <source>These positions take the place of all that are there</source>
-   <translation type="unfinished" />
+   <translation>Estas posiciones sustituyen a todas las que hay</translation>
   </message>
   <message>
    <source>They are on their way to the book.</source>
-   <translation type="unfinished" />
+   <translation>Van camino al libro.</translation>
   </message>
   <message>
    <source>They are saved by themselves as soon as the book takes them; this question then goes away.</source>
-   <translation type="unfinished" />
+   <translation>Se guardan solos en cuanto el libro los acepta; entonces esta pregunta desaparece.</translation>
   </message>
   <message>
    <source>This change is not in the book yet: {reason} It stays in the window.</source>
-   <translation type="unfinished" />
+   <translation>Este cambio aún no está en el libro: {reason} Se queda en la ventana.</translation>
   </message>
   <message>
    <source>This is no PNG or JPEG picture.</source>
-   <translation type="unfinished" />
+   <translation>Esto no es una imagen PNG o JPEG.</translation>
   </message>
   <message>
    <source>This picture cannot be read.</source>
-   <translation type="unfinished" />
+   <translation>Esta imagen no se puede leer.</translation>
   </message>
   <message>
    <source>This position has no set, so there is nothing to record.</source>
-   <translation type="unfinished" />
+   <translation>Esta posición no tiene conjunto, así que no hay nada que registrar.</translation>
   </message>
   <message>
    <source>This position only</source>
-   <translation type="unfinished" />
+   <translation>Solo esta posición</translation>
   </message>
   <message>
    <source>This survey is not on the list of the book any more: it was taken off. It stays in the window.</source>
-   <translation type="unfinished" />
+   <translation>Este levantamiento ya no está en la lista del libro: se quitó. Se queda en la ventana.</translation>
   </message>
   <message>
    <source>Those of &amp;this quotation</source>
-   <translation type="unfinished" />
+   <translation>Las de &amp;esta cotización</translation>
   </message>
   <message>
    <source>Thread si&amp;ze</source>
-   <translation type="unfinished" />
+   <translation>Medida de la ros&amp;ca</translation>
   </message>
   <message>
    <source>Three letters of ISO 4217, such as EUR.</source>
-   <translation type="unfinished" />
+   <translation>Tres letras de ISO 4217, como EUR.</translation>
   </message>
   <message>
    <source>Three letters of ISO 4217, such as USD.</source>
-   <translation type="unfinished" />
+   <translation>Tres letras de ISO 4217, como USD.</translation>
   </message>
   <message>
    <source>Title of the copy</source>
-   <translation type="unfinished" />
+   <translation>Título de la copia</translation>
   </message>
   <message>
    <source>To be read only.</source>
-   <translation type="unfinished" />
+   <translation>Solo para leer.</translation>
   </message>
   <message>
    <source>To be read only. The papers are those that were sent.</source>
-   <translation type="unfinished" />
+   <translation>Solo para leer. Los documentos son los que se enviaron.</translation>
   </message>
   <message>
    <source>To put a position back into service.</source>
-   <translation type="unfinished" />
+   <translation>Para volver a poner en servicio una posición.</translation>
   </message>
   <message>
    <source>To which positions</source>
-   <translation type="unfinished" />
+   <translation>A qué posiciones</translation>
   </message>
   <message>
    <source>Total</source>
-   <translation type="unfinished" />
+   <translation>Total</translation>
   </message>
   <message>
    <source>Total {sum}</source>
-   <translation type="unfinished" />
+   <translation>Total {sum}</translation>
   </message>
   <message>
    <source>Towards a grant</source>
-   <translation type="unfinished" />
+   <translation>Para un subsidio</translation>
   </message>
   <message>
    <source>Tried {done} of {total} parts…</source>
-   <translation type="unfinished" />
+   <translation>Probadas {done} de {total} piezas…</translation>
   </message>
   <message>
    <source>Trucks</source>
@@ -4097,11 +4097,11 @@ Su nombre y el motivo constan en el papel.</translation>
   </message>
   <message>
    <source>Trying the parts of the catalog…</source>
-   <translation type="unfinished" />
+   <translation>Probando las piezas del catálogo…</translation>
   </message>
   <message>
    <source>Tur&amp;ns left on the drum at the filler</source>
-   <translation type="unfinished" />
+   <translation>Vueltas que &amp;quedan en el tambor en la boca de llenado</translation>
   </message>
   <message>
    <source>US units</source>
@@ -4113,39 +4113,39 @@ Su nombre y el motivo constan en el papel.</translation>
   </message>
   <message>
    <source>Unified</source>
-   <translation type="unfinished" />
+   <translation>Unificada</translation>
   </message>
   <message>
    <source>Unit price of {0}</source>
-   <translation type="unfinished" />
+   <translation>Precio unitario de {0}</translation>
   </message>
   <message>
    <source>Up</source>
-   <translation type="unfinished" />
+   <translation>Arriba</translation>
   </message>
   <message>
    <source>Urea solution for diesel exhaust</source>
-   <translation type="unfinished" />
+   <translation>Solución de urea para escape diésel</translation>
   </message>
   <message>
    <source>Use the marked part in the set</source>
-   <translation type="unfinished" />
+   <translation>Usar la pieza marcada en el conjunto</translation>
   </message>
   <message>
    <source>Use these terms</source>
-   <translation type="unfinished" />
+   <translation>Usar estas condiciones</translation>
   </message>
   <message>
    <source>Use {part}</source>
-   <translation type="unfinished" />
+   <translation>Usar {part}</translation>
   </message>
   <message>
    <source>Vacuum assist</source>
-   <translation type="unfinished" />
+   <translation>Asistida por vacío</translation>
   </message>
   <message>
    <source>Vacuum-assist coaxial</source>
-   <translation type="unfinished" />
+   <translation>Coaxial con vacío</translation>
   </message>
   <message>
    <source>Valid through</source>
@@ -4153,11 +4153,11 @@ Su nombre y el motivo constan en el papel.</translation>
   </message>
   <message>
    <source>Value</source>
-   <translation type="unfinished" />
+   <translation>Valor</translation>
   </message>
   <message>
    <source>Value for the chosen cells</source>
-   <translation type="unfinished" />
+   <translation>Valor para las celdas elegidas</translation>
   </message>
   <message>
    <source>Vapor</source>
@@ -4165,11 +4165,11 @@ Su nombre y el motivo constan en el papel.</translation>
   </message>
   <message>
    <source>Vapor in the inner tube</source>
-   <translation type="unfinished" />
+   <translation>Vapor en el tubo interior</translation>
   </message>
   <message>
    <source>Vapor in the outer ring</source>
-   <translation type="unfinished" />
+   <translation>Vapor en el anillo exterior</translation>
   </message>
   <message>
    <source>Vapor recovery</source>
@@ -4177,55 +4177,55 @@ Su nombre y el motivo constan en el papel.</translation>
   </message>
   <message>
    <source>Wa&amp;y round the vehicle</source>
-   <translation type="unfinished" />
+   <translation>Ca&amp;mino alrededor del vehículo</translation>
   </message>
   <message>
    <source>Wait no &amp;longer</source>
-   <translation type="unfinished" />
+   <translation>No &amp;esperar más</translation>
   </message>
   <message>
    <source>Waiting for the book…</source>
-   <translation type="unfinished" />
+   <translation>Esperando al libro…</translation>
   </message>
   <message>
    <source>Way</source>
-   <translation type="unfinished" />
+   <translation>Camino</translation>
   </message>
   <message>
    <source>Way out</source>
-   <translation type="unfinished" />
+   <translation>Salida</translation>
   </message>
   <message>
    <source>Way round the vehicle</source>
-   <translation type="unfinished" />
+   <translation>Camino alrededor del vehículo</translation>
   </message>
   <message>
    <source>Ways to convert</source>
-   <translation type="unfinished" />
+   <translation>Caminos de conversión</translation>
   </message>
   <message>
    <source>Wear log</source>
-   <translation type="unfinished" />
+   <translation>Registro de desgaste</translation>
   </message>
   <message>
    <source>Weight</source>
-   <translation type="unfinished" />
+   <translation>Peso</translation>
   </message>
   <message>
    <source>Wh&amp;y not?</source>
-   <translation type="unfinished" />
+   <translation>¿Por &amp;qué no?</translation>
   </message>
   <message>
    <source>What</source>
-   <translation type="unfinished" />
+   <translation>Qué</translation>
   </message>
   <message>
    <source>What changed between the two revisions</source>
-   <translation type="unfinished" />
+   <translation>Qué cambió entre las dos revisiones</translation>
   </message>
   <message>
    <source>What changed from</source>
-   <translation type="unfinished" />
+   <translation>Qué cambió desde</translation>
   </message>
   <message>
    <source>What chose the sets</source>
@@ -4241,167 +4241,167 @@ Su nombre y el motivo constan en el papel.</translation>
   </message>
   <message>
    <source>What else would &amp;do here</source>
-   <translation type="unfinished" />
+   <translation>Qué más serviría a&amp;quí</translation>
   </message>
   <message>
    <source>What else would do here</source>
-   <translation type="unfinished" />
+   <translation>Qué más serviría aquí</translation>
   </message>
   <message>
    <source>What flows through the hose decides listing class and seals.</source>
-   <translation>Lo que pasa por la manguera decide la clase de listado y los sellos.</translation>
+   <translation>Lo que pasa por la manguera decide la clase de certificación y los sellos.</translation>
   </message>
   <message>
    <source>What hangs here today</source>
-   <translation type="unfinished" />
+   <translation>Qué cuelga aquí hoy</translation>
   </message>
   <message>
    <source>What hangs there now decides which vapor openings have to be closed in a conversion.</source>
-   <translation type="unfinished" />
+   <translation>Lo que cuelga ahora decide qué aberturas de vapor hay que cerrar en una conversión.</translation>
   </message>
   <message>
    <source>What hangs there today, what is to hang there, and what the outlet offers.</source>
-   <translation type="unfinished" />
+   <translation>Qué cuelga hoy, qué debe colgar, y qué ofrece la salida.</translation>
   </message>
   <message>
    <source>What happened</source>
-   <translation type="unfinished" />
+   <translation>Qué pasó</translation>
   </message>
   <message>
    <source>What is added to goods and labor.</source>
-   <translation type="unfinished" />
+   <translation>Qué se añade a materiales y mano de obra.</translation>
   </message>
   <message>
    <source>What is asked</source>
-   <translation type="unfinished" />
+   <translation>Qué se pide</translation>
   </message>
   <message>
    <source>What is delivered beside the parts that are fitted, and what it is worth to stock few part numbers.</source>
-   <translation type="unfinished" />
+   <translation>Qué se entrega además de las piezas instaladas, y cuánto vale tener pocos números de pieza.</translation>
   </message>
   <message>
    <source>What is kept of the book, one more now, or one put back in its place.</source>
-   <translation type="unfinished" />
+   <translation>Qué se guarda del libro, uno más ahora, o uno puesto en su lugar.</translation>
   </message>
   <message>
    <source>What is missing, and what is there</source>
-   <translation type="unfinished" />
+   <translation>Qué falta y qué hay</translation>
   </message>
   <message>
    <source>What is not included</source>
-   <translation type="unfinished" />
+   <translation>Qué no se incluye</translation>
   </message>
   <message>
    <source>What is offered, what is not, and on which terms of sale.</source>
-   <translation type="unfinished" />
+   <translation>Qué se ofrece, qué no, y en qué condiciones de venta.</translation>
   </message>
   <message>
    <source>What is supplied and done.</source>
-   <translation type="unfinished" />
+   <translation>Qué se suministra y se hace.</translation>
   </message>
   <message>
    <source>What it changes that sets share part numbers, against each position chosen for itself</source>
-   <translation type="unfinished" />
+   <translation>Qué cambia que los conjuntos compartan números de pieza, frente a elegir cada posición por sí misma</translation>
   </message>
   <message>
    <source>What it does</source>
-   <translation type="unfinished" />
+   <translation>Qué hace</translation>
   </message>
   <message>
    <source>What it is reckoned from.</source>
-   <translation type="unfinished" />
+   <translation>A partir de qué se calcula.</translation>
   </message>
   <message>
    <source>What it pays for</source>
-   <translation type="unfinished" />
+   <translation>Qué paga</translation>
   </message>
   <message>
    <source>What its plate says</source>
-   <translation type="unfinished" />
+   <translation>Qué dice su placa</translation>
   </message>
   <message>
    <source>What makers take off their lists for you: it makes the cost of the goods.</source>
-   <translation type="unfinished" />
+   <translation>Qué descuentan los fabricantes de sus listas para usted: forma el costo de los materiales.</translation>
   </message>
   <message>
    <source>What meter and pump pass at most.</source>
-   <translation type="unfinished" />
+   <translation>Lo que medidor y bomba pasan como máximo.</translation>
   </message>
   <message>
    <source>What passes through the dispenser's &amp;outlet?</source>
-   <translation type="unfinished" />
+   <translation>¿Qué pasa por la &amp;salida del surtidor?</translation>
   </message>
   <message>
    <source>What stays, goes and comes, in which order, at what cost, with what effect on emissions.</source>
-   <translation type="unfinished" />
+   <translation>Qué se queda, sale y entra, en qué orden, a qué costo, con qué efecto en las emisiones.</translation>
   </message>
   <message>
    <source>What stocking another part number is worth, in the currency of the site. Above 0 the sets of the whole station are chosen together, so that like positions get like parts.</source>
-   <translation type="unfinished" />
+   <translation>Cuánto vale no tener otro número de pieza, en la moneda de la estación. Con más de 0, los conjuntos de toda la estación se eligen en común, para que posiciones iguales lleven piezas iguales.</translation>
   </message>
   <message>
    <source>What tells this quotation from others, and how long it stands.</source>
-   <translation type="unfinished" />
+   <translation>Qué distingue esta cotización de otras, y cuánto tiempo vale.</translation>
   </message>
   <message>
    <source>What the conversion rests on</source>
-   <translation type="unfinished" />
+   <translation>En qué se apoya la conversión</translation>
   </message>
   <message>
    <source>What the dispenser gives</source>
-   <translation type="unfinished" />
+   <translation>Qué da el surtidor</translation>
   </message>
   <message>
    <source>What the hose serves, how it is stowed, and what the dispenser gives.</source>
-   <translation type="unfinished" />
+   <translation>Qué abastece la manguera, cómo se recoge, y qué da el surtidor.</translation>
   </message>
   <message>
    <source>What the percentage is taken from.</source>
-   <translation type="unfinished" />
+   <translation>De qué se toma el porcentaje.</translation>
   </message>
   <message>
    <source>What the quotation is for.</source>
-   <translation type="unfinished" />
+   <translation>Para qué es la cotización.</translation>
   </message>
   <message>
    <source>What this position asks of its set</source>
-   <translation type="unfinished" />
+   <translation>Qué pide esta posición a su conjunto</translation>
   </message>
   <message>
    <source>What this program can and cannot say.</source>
-   <translation type="unfinished" />
+   <translation>Qué puede decir este programa y qué no.</translation>
   </message>
   <message>
    <source>What was found about it</source>
-   <translation type="unfinished" />
+   <translation>Qué se halló sobre ella</translation>
   </message>
   <message>
    <source>What would help</source>
-   <translation type="unfinished" />
+   <translation>Qué ayudaría</translation>
   </message>
   <message>
    <source>When (UTC)</source>
-   <translation type="unfinished" />
+   <translation>Cuándo (UTC)</translation>
   </message>
   <message>
    <source>Where the cord's cla&amp;mp sits on the hose</source>
-   <translation type="unfinished" />
+   <translation>Dónde va la abra&amp;zadera del cable en la manguera</translation>
   </message>
   <message>
    <source>Where the quotation stands</source>
-   <translation type="unfinished" />
+   <translation>Dónde está la cotización</translation>
   </message>
   <message>
    <source>Where the rate was read.</source>
-   <translation type="unfinished" />
+   <translation>Dónde se leyó el tipo de cambio.</translation>
   </message>
   <message>
    <source>Where the set that is planned hangs here already.</source>
-   <translation type="unfinished" />
+   <translation>Donde el conjunto planificado ya cuelga aquí.</translation>
   </message>
   <message>
    <source>Where the terms of the next quotation come from</source>
-   <translation type="unfinished" />
+   <translation>De dónde vienen las condiciones de la próxima cotización</translation>
   </message>
   <message>
    <source>Which &amp;liquid is sold here?</source>
@@ -4409,103 +4409,103 @@ Su nombre y el motivo constan en el papel.</translation>
   </message>
   <message>
    <source>Which &amp;tank feeds the position?</source>
-   <translation type="unfinished" />
+   <translation>¿Qué &amp;tanque abastece la posición?</translation>
   </message>
   <message>
    <source>Which answers</source>
-   <translation type="unfinished" />
+   <translation>Qué respuestas</translation>
   </message>
   <message>
    <source>Which breakaways it draws on.</source>
-   <translation type="unfinished" />
+   <translation>En qué válvulas de ruptura se aplica.</translation>
   </message>
   <message>
    <source>Which hoses it draws on.</source>
-   <translation type="unfinished" />
+   <translation>En qué mangueras se aplica.</translation>
   </message>
   <message>
    <source>Which limits apply. The adopted code and the authority having jurisdiction decide; ask them where a row is unconfirmed.</source>
-   <translation type="unfinished" />
+   <translation>Qué límites valen. Deciden el código adoptado y la autoridad competente; pregúnteles donde una fila no esté confirmada.</translation>
   </message>
   <message>
    <source>Which way a rest goes.</source>
-   <translation type="unfinished" />
+   <translation>Hacia dónde va el resto.</translation>
   </message>
   <message>
    <source>While out of service.</source>
-   <translation type="unfinished" />
+   <translation>Mientras está fuera de servicio.</translation>
   </message>
   <message>
    <source>Who</source>
-   <translation type="unfinished" />
+   <translation>Quién</translation>
   </message>
   <message>
    <source>Who answers for it</source>
-   <translation type="unfinished" />
+   <translation>Quién responde por ello</translation>
   </message>
   <message>
    <source>Who answers questions.</source>
-   <translation type="unfinished" />
+   <translation>Quién responde preguntas.</translation>
   </message>
   <message>
    <source>Who did it</source>
-   <translation type="unfinished" />
+   <translation>Quién lo hizo</translation>
   </message>
   <message>
    <source>Who is quoted to.</source>
-   <translation type="unfinished" />
+   <translation>A quién se cotiza.</translation>
   </message>
   <message>
    <source>Who quotes. It stands at the top of the quotation.</source>
-   <translation type="unfinished" />
+   <translation>Quién cotiza. Va arriba en la cotización.</translation>
   </message>
   <message>
    <source>Whole drawing</source>
-   <translation type="unfinished" />
+   <translation>Dibujo entero</translation>
   </message>
   <message>
    <source>Whom the bill is for.</source>
-   <translation type="unfinished" />
+   <translation>Para quién es la lista.</translation>
   </message>
   <message>
    <source>Why</source>
-   <translation type="unfinished" />
+   <translation>Por qué</translation>
   </message>
   <message>
    <source>Why not?</source>
-   <translation type="unfinished" />
+   <translation>¿Por qué no?</translation>
   </message>
   <message>
    <source>Why the lists do not hold.</source>
-   <translation type="unfinished" />
+   <translation>Por qué no valen las listas.</translation>
   </message>
   <message>
    <source>Wishes</source>
-   <translation type="unfinished" />
+   <translation>Deseos</translation>
   </message>
   <message>
    <source>With all figures the part is judged like a new one and may stay; without any, it goes.</source>
-   <translation type="unfinished" />
+   <translation>Con todas las cifras la pieza se juzga como una nueva y se puede quedar; sin ninguna, sale.</translation>
   </message>
   <message>
    <source>With or without biodiesel</source>
-   <translation type="unfinished" />
+   <translation>Con o sin biodiésel</translation>
   </message>
   <message>
    <source>With or without ethanol</source>
-   <translation type="unfinished" />
+   <translation>Con o sin etanol</translation>
   </message>
   <message>
    <source>Without it no payback is shown.</source>
-   <translation type="unfinished" />
+   <translation>Sin ello no se muestra cuándo se paga.</translation>
   </message>
   <message>
    <source>Without price: {parts}.</source>
-   <translation type="unfinished" />
+   <translation>Sin precio: {parts}.</translation>
   </message>
   <message>
    <source>Work done by</source>
-   <translation type="unfinished" />
+   <translation>Trabajo hecho por</translation>
   </message>
   <message>
    <source>Work in hand</source>
@@ -4513,87 +4513,87 @@ Su nombre y el motivo constan en el papel.</translation>
   </message>
   <message>
    <source>Working out all positions…</source>
-   <translation type="unfinished" />
+   <translation>Calculando todas las posiciones…</translation>
   </message>
   <message>
    <source>Working out what is due…</source>
-   <translation type="unfinished" />
+   <translation>Calculando qué vence…</translation>
   </message>
   <message>
    <source>Worth of one part number &amp;less</source>
-   <translation type="unfinished" />
+   <translation>Valor de un número de pieza &amp;menos</translation>
   </message>
   <message>
    <source>Wound on a drum</source>
-   <translation type="unfinished" />
+   <translation>Enrollada en un tambor</translation>
   </message>
   <message>
    <source>Write into chosen cells</source>
-   <translation type="unfinished" />
+   <translation>Escribir en las celdas elegidas</translation>
   </message>
   <message>
    <source>Write the survey</source>
-   <translation type="unfinished" />
+   <translation>Guardar el levantamiento</translation>
   </message>
   <message>
    <source>Write these terms into a file (Ctrl+S)</source>
-   <translation type="unfinished" />
+   <translation>Guardar estas condiciones en un archivo (Ctrl+S)</translation>
   </message>
   <message>
    <source>Write this survey to a file. The book keeps every change by itself.</source>
-   <translation type="unfinished" />
+   <translation>Guardar este levantamiento en un archivo. El libro guarda solo cada cambio.</translation>
   </message>
   <message>
    <source>Write to a file…</source>
-   <translation type="unfinished" />
+   <translation>Guardar en un archivo…</translation>
   </message>
   <message>
    <source>Write your name first: it stands on record with this step.</source>
-   <translation type="unfinished" />
+   <translation>Escriba antes su nombre: queda anotado con este paso.</translation>
   </message>
   <message>
    <source>Write {0} cells</source>
-   <translation type="unfinished" />
+   <translation>Escribir {0} celdas</translation>
   </message>
   <message>
    <source>Write {0} of {1}</source>
-   <translation type="unfinished" />
+   <translation>Escribir {0} de {1}</translation>
   </message>
   <message>
    <source>Written to {path}</source>
-   <translation type="unfinished" />
+   <translation>Escrito en {path}</translation>
   </message>
   <message>
    <source>Year</source>
-   <translation type="unfinished" />
+   <translation>Año</translation>
   </message>
   <message>
    <source>Year or rank</source>
-   <translation type="unfinished" />
+   <translation>Año o lugar</translation>
   </message>
   <message>
    <source>Year {0}</source>
-   <translation type="unfinished" />
+   <translation>Año {0}</translation>
   </message>
   <message>
    <source>Year-month-day.</source>
-   <translation type="unfinished" />
+   <translation>Año-mes-día.</translation>
   </message>
   <message>
    <source>Year-month-day. Prices that are valid on this day are used.</source>
-   <translation type="unfinished" />
+   <translation>Año-mes-día. Se usan los precios vigentes ese día.</translation>
   </message>
   <message>
    <source>Yearly &amp;upkeep today</source>
-   <translation type="unfinished" />
+   <translation>Mantenimiento anual &amp;hoy</translation>
   </message>
   <message>
    <source>Yearly upkeep &amp;afterwards</source>
-   <translation type="unfinished" />
+   <translation>Mantenimiento anual &amp;después</translation>
   </message>
   <message>
    <source>Years of the program</source>
-   <translation type="unfinished" />
+   <translation>Años del programa</translation>
   </message>
   <message>
    <source>Yes</source>
@@ -4601,51 +4601,51 @@ Su nombre y el motivo constan en el papel.</translation>
   </message>
   <message>
    <source>Your changes are in the book; a newer revision too</source>
-   <translation type="unfinished" />
+   <translation>Sus cambios están en el libro; una revisión más nueva también</translation>
   </message>
   <message>
    <source>Your name</source>
-   <translation type="unfinished" />
+   <translation>Su nombre</translation>
   </message>
   <message>
    <source>Your own quotation number.</source>
-   <translation type="unfinished" />
+   <translation>Su propio número de cotización.</translation>
   </message>
   <message>
    <source>a fixed amount</source>
-   <translation type="unfinished" />
+   <translation>un importe fijo</translation>
   </message>
   <message>
    <source>a photo of the record</source>
-   <translation type="unfinished" />
+   <translation>una foto del registro</translation>
   </message>
   <message>
    <source>a question is open</source>
-   <translation type="unfinished" />
+   <translation>queda una pregunta abierta</translation>
   </message>
   <message>
    <source>always downwards</source>
-   <translation type="unfinished" />
+   <translation>siempre hacia abajo</translation>
   </message>
   <message>
    <source>always upwards</source>
-   <translation type="unfinished" />
+   <translation>siempre hacia arriba</translation>
   </message>
   <message>
    <source>an amount for each kilogram</source>
-   <translation type="unfinished" />
+   <translation>un importe por kilogramo</translation>
   </message>
   <message>
    <source>an assumed figure, to be confirmed</source>
-   <translation type="unfinished" />
+   <translation>una cifra supuesta, por confirmar</translation>
   </message>
   <message>
    <source>and {0} more</source>
-   <translation type="unfinished" />
+   <translation>y {0} más</translation>
   </message>
   <message>
    <source>any</source>
-   <translation type="unfinished" />
+   <translation>cualquiera</translation>
   </message>
   <message>
    <source>as agreed</source>
@@ -4657,15 +4657,15 @@ Su nombre y el motivo constan en el papel.</translation>
   </message>
   <message>
    <source>as changed in the window</source>
-   <translation type="unfinished" />
+   <translation>según los cambios en la ventana</translation>
   </message>
   <message>
    <source>as in the table</source>
-   <translation type="unfinished" />
+   <translation>como en la tabla</translation>
   </message>
   <message>
    <source>as in the worked example</source>
-   <translation type="unfinished" />
+   <translation>como en el ejemplo resuelto</translation>
   </message>
   <message>
    <source>as planned</source>
@@ -4673,315 +4673,315 @@ Su nombre y el motivo constan en el papel.</translation>
   </message>
   <message>
    <source>as the agency asks</source>
-   <translation type="unfinished" />
+   <translation>como pide la agencia</translation>
   </message>
   <message>
    <source>at most </source>
-   <translation type="unfinished" />
+   <translation>como máximo </translation>
   </message>
   <message>
    <source>being planned</source>
-   <translation type="unfinished" />
+   <translation>planificándose</translation>
   </message>
   <message>
    <source>built in</source>
-   <translation type="unfinished" />
+   <translation>integrado</translation>
   </message>
   <message>
    <source>by positions</source>
-   <translation type="unfinished" />
+   <translation>por posiciones</translation>
   </message>
   <message>
    <source>choose a cell further left: the table ends after {0} columns</source>
-   <translation type="unfinished" />
+   <translation>elija una celda más a la izquierda: la tabla termina tras {0} columnas</translation>
   </message>
   <message>
    <source>columns</source>
-   <translation type="unfinished" />
+   <translation>columnas</translation>
   </message>
   <message>
    <source>complete</source>
-   <translation type="unfinished" />
+   <translation>completo</translation>
   </message>
   <message>
    <source>cost and a mark-up on it</source>
-   <translation type="unfinished" />
+   <translation>costo más un recargo</translation>
   </message>
   <message>
    <source>cost with a margin on the selling price</source>
-   <translation type="unfinished" />
+   <translation>costo con un margen sobre el precio de venta</translation>
   </message>
   <message>
    <source>date</source>
-   <translation type="unfinished" />
+   <translation>fecha</translation>
   </message>
   <message>
    <source>dated {0}</source>
-   <translation type="unfinished" />
+   <translation>con fecha {0}</translation>
   </message>
   <message>
    <source>day of handing over</source>
-   <translation type="unfinished" />
+   <translation>día de entrega</translation>
   </message>
   <message>
    <source>dispenser</source>
-   <translation type="unfinished" />
+   <translation>surtidor</translation>
   </message>
   <message>
    <source>does not fit</source>
-   <translation type="unfinished" />
+   <translation>no sirve</translation>
   </message>
   <message>
    <source>empty:</source>
-   <translation type="unfinished" />
+   <translation>vacío:</translation>
   </message>
   <message>
    <source>empty: no picture</source>
-   <translation type="unfinished" />
+   <translation>vacío: sin imagen</translation>
   </message>
   <message>
    <source>empty: {0}</source>
-   <translation type="unfinished" />
+   <translation>vacío: {0}</translation>
   </message>
   <message>
    <source>every kind</source>
-   <translation type="unfinished" />
+   <translation>todos los tipos</translation>
   </message>
   <message>
    <source>fits</source>
-   <translation type="unfinished" />
+   <translation>sirve</translation>
   </message>
   <message>
    <source>fits, good practice not met in full</source>
-   <translation type="unfinished" />
+   <translation>sirve, sin toda la buena práctica</translation>
   </message>
   <message>
    <source>for each line</source>
-   <translation type="unfinished" />
+   <translation>por cada línea</translation>
   </message>
   <message>
    <source>its last day is over</source>
-   <translation type="unfinished" />
+   <translation>pasó su último día</translation>
   </message>
   <message>
    <source>left out</source>
-   <translation type="unfinished" />
+   <translation>dejado fuera</translation>
   </message>
   <message>
    <source>list price less a discount</source>
-   <translation type="unfinished" />
+   <translation>precio de lista menos un descuento</translation>
   </message>
   <message>
    <source>list price: {0}</source>
-   <translation type="unfinished" />
+   <translation>precio de lista: {0}</translation>
   </message>
   <message>
    <source>my_county</source>
-   <translation type="unfinished" />
+   <translation>mi_municipio</translation>
   </message>
   <message>
    <source>needs a look</source>
-   <translation type="unfinished" />
+   <translation>hay que revisarlo</translation>
   </message>
   <message>
    <source>no</source>
-   <translation type="unfinished" />
+   <translation>no</translation>
   </message>
   <message>
    <source>no address yet</source>
-   <translation type="unfinished" />
+   <translation>aún sin dirección</translation>
   </message>
   <message>
    <source>no age limit</source>
-   <translation type="unfinished" />
+   <translation>sin límite de edad</translation>
   </message>
   <message>
    <source>no figure</source>
-   <translation type="unfinished" />
+   <translation>sin cifra</translation>
   </message>
   <message>
    <source>no listing</source>
-   <translation type="unfinished" />
+   <translation>sin certificación</translation>
   </message>
   <message>
    <source>no longer in the catalog</source>
-   <translation type="unfinished" />
+   <translation>ya no está en el catálogo</translation>
   </message>
   <message>
    <source>no longer made</source>
-   <translation type="unfinished" />
+   <translation>ya no se fabrica</translation>
   </message>
   <message>
    <source>no set</source>
-   <translation type="unfinished" />
+   <translation>sin conjunto</translation>
   </message>
   <message>
    <source>not chosen in any option</source>
-   <translation type="unfinished" />
+   <translation>no elegida en ninguna opción</translation>
   </message>
   <message>
    <source>not dated</source>
-   <translation type="unfinished" />
+   <translation>sin fecha</translation>
   </message>
   <message>
    <source>not kept yet</source>
-   <translation type="unfinished" />
+   <translation>aún sin guardar</translation>
   </message>
   <message>
    <source>not known</source>
-   <translation type="unfinished" />
+   <translation>no se sabe</translation>
   </message>
   <message>
    <source>not known here</source>
-   <translation type="unfinished" />
+   <translation>aquí no se conoce</translation>
   </message>
   <message>
    <source>not open</source>
-   <translation type="unfinished" />
+   <translation>no abierto</translation>
   </message>
   <message>
    <source>not recorded</source>
-   <translation type="unfinished" />
+   <translation>sin registrar</translation>
   </message>
   <message>
    <source>not stated</source>
-   <translation type="unfinished" />
+   <translation>sin indicar</translation>
   </message>
   <message>
    <source>not surveyed yet</source>
-   <translation type="unfinished" />
+   <translation>aún sin levantar</translation>
   </message>
   <message>
    <source>nothing</source>
-   <translation type="unfinished" />
+   <translation>nada</translation>
   </message>
   <message>
    <source>once for the whole quotation</source>
-   <translation type="unfinished" />
+   <translation>una vez para toda la cotización</translation>
   </message>
   <message>
    <source>one for all, or one for each: 1, 2, 2, 3</source>
-   <translation type="unfinished" />
+   <translation>uno para todos, o uno para cada uno: 1, 2, 2, 3</translation>
   </message>
   <message>
    <source>own</source>
-   <translation type="unfinished" />
+   <translation>propio</translation>
   </message>
   <message>
    <source>pasted</source>
-   <translation type="unfinished" />
+   <translation>pegado</translation>
   </message>
   <message>
    <source>percent of the goods</source>
-   <translation type="unfinished" />
+   <translation>porcentaje de los materiales</translation>
   </message>
   <message>
    <source>price</source>
-   <translation type="unfinished" />
+   <translation>precio</translation>
   </message>
   <message>
    <source>put in {0}; set {1}</source>
-   <translation type="unfinished" />
+   <translation>puesto en {0}; conjunto {1}</translation>
   </message>
   <message>
    <source>quoted again, not kept yet</source>
-   <translation type="unfinished" />
+   <translation>cotizada otra vez, aún sin guardar</translation>
   </message>
   <message>
    <source>reason</source>
-   <translation type="unfinished" />
+   <translation>motivo</translation>
   </message>
   <message>
    <source>replaced by its maker</source>
-   <translation type="unfinished" />
+   <translation>sustituida por su fabricante</translation>
   </message>
   <message>
    <source>replaced by its maker: {0}</source>
-   <translation type="unfinished" />
+   <translation>sustituida por su fabricante: {0}</translation>
   </message>
   <message>
    <source>r{0}</source>
-   <translation type="unfinished" />
+   <translation>r{0}</translation>
   </message>
   <message>
    <source>same</source>
-   <translation type="unfinished" />
+   <translation>igual</translation>
   </message>
   <message>
    <source>say why: it stands on the paper</source>
-   <translation type="unfinished" />
+   <translation>diga por qué: consta en el documento</translation>
   </message>
   <message>
    <source>site</source>
-   <translation type="unfinished" />
+   <translation>estación</translation>
   </message>
   <message>
    <source>somebody has to answer for a price</source>
-   <translation type="unfinished" />
+   <translation>alguien tiene que responder por un precio</translation>
   </message>
   <message>
    <source>something is still needed</source>
-   <translation type="unfinished" />
+   <translation>aún falta algo</translation>
   </message>
   <message>
    <source>stock list</source>
-   <translation type="unfinished" />
+   <translation>lista de existencias</translation>
   </message>
   <message>
    <source>the catalog states otherwise: {0}</source>
-   <translation type="unfinished" />
+   <translation>el catálogo dice otra cosa: {0}</translation>
   </message>
   <message>
    <source>the file of the terms</source>
-   <translation type="unfinished" />
+   <translation>el archivo de las condiciones</translation>
   </message>
   <message>
    <source>the filled form</source>
-   <translation type="unfinished" />
+   <translation>la hoja rellenada</translation>
   </message>
   <message>
    <source>the newest is revision {0}</source>
-   <translation type="unfinished" />
+   <translation>la más nueva es la revisión {0}</translation>
   </message>
   <message>
    <source>the straight way</source>
-   <translation type="unfinished" />
+   <translation>el camino recto</translation>
   </message>
   <message>
    <source>the usual figure for the duty</source>
-   <translation type="unfinished" />
+   <translation>la cifra usual para el uso</translation>
   </message>
   <message>
    <source>the usual figure of the local rules</source>
-   <translation type="unfinished" />
+   <translation>la cifra usual de las reglas locales</translation>
   </message>
   <message>
    <source>there</source>
-   <translation type="unfinished" />
+   <translation>hay</translation>
   </message>
   <message>
    <source>those of {number} r{revision}</source>
-   <translation type="unfinished" />
+   <translation>las de {number} r{revision}</translation>
   </message>
   <message>
    <source>title of the copy</source>
-   <translation type="unfinished" />
+   <translation>título de la copia</translation>
   </message>
   <message>
    <source>to</source>
-   <translation type="unfinished" />
+   <translation>a</translation>
   </message>
   <message>
    <source>to the nearest, a half to the even digit</source>
-   <translation type="unfinished" />
+   <translation>al más cercano, el medio al dígito par</translation>
   </message>
   <message>
    <source>to the nearest, a half upwards</source>
-   <translation type="unfinished" />
+   <translation>al más cercano, el medio hacia arriba</translation>
   </message>
   <message>
    <source>which blocks the issue</source>
-   <translation type="unfinished" />
+   <translation>lo que impide emitirla</translation>
   </message>
   <message>
    <source>with agreement</source>
@@ -4989,19 +4989,19 @@ Su nombre y el motivo constan en el papel.</translation>
   </message>
   <message>
    <source>would not do</source>
-   <translation type="unfinished" />
+   <translation>no serviría</translation>
   </message>
   <message>
    <source>yes</source>
-   <translation type="unfinished" />
+   <translation>sí</translation>
   </message>
   <message>
    <source>yes or no</source>
-   <translation type="unfinished" />
+   <translation>sí o no</translation>
   </message>
   <message>
    <source>your name</source>
-   <translation type="unfinished" />
+   <translation>su nombre</translation>
   </message>
   <message>
    <source>{0} (stays)</source>
@@ -5009,23 +5009,23 @@ Su nombre y el motivo constan en el papel.</translation>
   </message>
   <message>
    <source>{0} against the first option</source>
-   <translation type="unfinished" />
+   <translation>{0} frente a la primera opción</translation>
   </message>
   <message>
    <source>{0} cells cannot be used; nothing is taken.</source>
-   <translation type="unfinished" />
+   <translation>{0} celdas no se pueden usar; no se toma nada.</translation>
   </message>
   <message>
    <source>{0} differences</source>
-   <translation type="unfinished" />
+   <translation>{0} diferencias</translation>
   </message>
   <message>
    <source>{0} missing, {1} by a person's word, {2} in all.</source>
-   <translation type="unfinished" />
+   <translation>{0} faltan, {1} por la palabra de una persona, {2} en total.</translation>
   </message>
   <message>
    <source>{0} of {1} are due by today.</source>
-   <translation type="unfinished" />
+   <translation>Vencen {0} de {1} hasta hoy.</translation>
   </message>
   <message>
    <source>{0} of {1} positions differ.</source>
@@ -5033,27 +5033,27 @@ Su nombre y el motivo constan en el papel.</translation>
   </message>
   <message>
    <source>{0} of {1} stocked parts of this kind would do.</source>
-   <translation type="unfinished" />
+   <translation>Servirían {0} de {1} piezas en existencia de este tipo.</translation>
   </message>
   <message>
    <source>{0} open quotation is touched by a change of catalog or price lists:</source>
-   <translation type="unfinished" />
+   <translation>Un cambio del catálogo o de las listas de precios toca {0} cotización abierta:</translation>
   </message>
   <message>
    <source>{0} open quotations are touched by a change of catalog or price lists:</source>
-   <translation type="unfinished" />
+   <translation>Un cambio del catálogo o de las listas de precios toca {0} cotizaciones abiertas:</translation>
   </message>
   <message>
    <source>{0} pages</source>
-   <translation type="unfinished" />
+   <translation>{0} páginas</translation>
   </message>
   <message>
    <source>{0} part</source>
-   <translation type="unfinished" />
+   <translation>{0} pieza</translation>
   </message>
   <message>
    <source>{0} parts</source>
-   <translation type="unfinished" />
+   <translation>{0} piezas</translation>
   </message>
   <message>
    <source>{0} position picked</source>
@@ -5061,11 +5061,11 @@ Su nombre y el motivo constan en el papel.</translation>
   </message>
   <message>
    <source>{0} positions</source>
-   <translation type="unfinished" />
+   <translation>{0} posiciones</translation>
   </message>
   <message>
    <source>{0} positions can be taken.</source>
-   <translation type="unfinished" />
+   <translation>Se pueden tomar {0} posiciones.</translation>
   </message>
   <message>
    <source>{0} positions picked</source>
@@ -5073,43 +5073,43 @@ Su nombre y el motivo constan en el papel.</translation>
   </message>
   <message>
    <source>{0} price is missing</source>
-   <translation type="unfinished" />
+   <translation>Falta {0} precio</translation>
   </message>
   <message>
    <source>{0} prices are missing</source>
-   <translation type="unfinished" />
+   <translation>Faltan {0} precios</translation>
   </message>
   <message>
    <source>{0} quotation</source>
-   <translation type="unfinished" />
+   <translation>{0} cotización</translation>
   </message>
   <message>
    <source>{0} quotations</source>
-   <translation type="unfinished" />
+   <translation>{0} cotizaciones</translation>
   </message>
   <message>
    <source>{0} r{1}: an older revision</source>
-   <translation type="unfinished" />
+   <translation>{0} r{1}: una revisión anterior</translation>
   </message>
   <message>
    <source>{0} sets are agreed; papers show them from now on.</source>
-   <translation>{0} conjuntos están acordados; los papeles los muestran desde ahora.</translation>
+   <translation>{0} conjuntos están acordados; los documentos los muestran desde ahora.</translation>
   </message>
   <message>
    <source>{0}: installed</source>
-   <translation type="unfinished" />
+   <translation>{0}: instalado</translation>
   </message>
   <message>
    <source>{0}: not in the book yet</source>
-   <translation type="unfinished" />
+   <translation>{0}: aún no está en el libro</translation>
   </message>
   <message>
    <source>{0}: reason</source>
-   <translation type="unfinished" />
+   <translation>{0}: motivo</translation>
   </message>
   <message>
    <source>{0}: the options differ</source>
-   <translation type="unfinished" />
+   <translation>{0}: las opciones difieren</translation>
   </message>
   <message>
    <source>{0}: the same</source>
@@ -5121,51 +5121,51 @@ Su nombre y el motivo constan en el papel.</translation>
   </message>
   <message>
    <source>{0}: the survey has changed since the sheet was printed. Print it anew before working by it.</source>
-   <translation type="unfinished" />
+   <translation>{0}: el levantamiento cambió desde que se imprimió la hoja. Imprímala de nuevo antes de trabajar con ella.</translation>
   </message>
   <message>
    <source>{0}: the survey is as it was when the sheet was printed.</source>
-   <translation type="unfinished" />
+   <translation>{0}: el levantamiento está como cuando se imprimió la hoja.</translation>
   </message>
   <message>
    <source>{count} of {all} positions have no set and are not in the sum.</source>
-   <translation type="unfinished" />
+   <translation>{count} de {all} posiciones no tienen conjunto y no están en la suma.</translation>
   </message>
   <message>
    <source>{count} other parts could hang here, {misfits} of the kind could not.</source>
-   <translation type="unfinished" />
+   <translation>Aquí podrían colgar {count} piezas más; {misfits} de ese tipo no podrían.</translation>
   </message>
   <message>
    <source>{count} other parts could hang here.</source>
-   <translation type="unfinished" />
+   <translation>Aquí podrían colgar {count} piezas más.</translation>
   </message>
   <message>
    <source>{count} parts · lead time {days} · mass {mass} · list prices</source>
-   <translation type="unfinished" />
+   <translation>{count} piezas · plazo de entrega {days} · masa {mass} · precios de lista</translation>
   </message>
   <message>
    <source>{count} positions would change.</source>
-   <translation type="unfinished" />
+   <translation>Cambiarían {count} posiciones.</translation>
   </message>
   <message>
    <source>{name}: {done} of {ready} ready sites are placed; {others} are not ready.</source>
-   <translation type="unfinished" />
+   <translation>{name}: {done} de {ready} estaciones listas colocadas; {others} no están listas.</translation>
   </message>
   <message>
    <source>{path} is there already, and this program did not write it as such a file. Replace it?</source>
-   <translation type="unfinished" />
+   <translation>{path} ya existe, y este programa no lo escribió como tal archivo. ¿Sustituirlo?</translation>
   </message>
   <message>
    <source>{rows} rows in {place}. Say what each column holds.</source>
-   <translation type="unfinished" />
+   <translation>{rows} filas en {place}. Diga qué contiene cada columna.</translation>
   </message>
   <message>
    <source>{site}, {count} positions</source>
-   <translation type="unfinished" />
+   <translation>{site}, {count} posiciones</translation>
   </message>
   <message>
    <source>“{name}” is open. Open another survey first.</source>
-   <translation type="unfinished" />
+   <translation>«{name}» está abierto. Abra antes otro levantamiento.</translation>
   </message>
  </context>
 </TS>
