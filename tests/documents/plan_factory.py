@@ -344,9 +344,9 @@ def position(label: str = "1A", **changes: object) -> Position:
 
 def site(**changes: object) -> Site:
     values: dict[str, object] = {
-        "name": "Heron Ford Fuels",
-        "address": "3 Mill Lane\nHeron Ford",
-        "customer": "Heron Ford Cooperative (invented)",
+        "name": "Bramblefork Fuels",
+        "address": "3 Mill Lane\nBramblefork",
+        "customer": "Bramblefork Cooperative (invented)",
         "climate": Climate(low_c=-10, high_c=40),
     }
     return Site(**{**values, **changes})  # type: ignore[arg-type]

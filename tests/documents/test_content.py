@@ -100,8 +100,8 @@ def test_cautions_come_gravest_first() -> None:
 def test_the_site_head_names_everything_the_plan_was_made_from() -> None:
     head = next(block for block in content().blocks if isinstance(block, KeyValues))
     rows = {row.label: row.text for row in head.rows}
-    assert rows["Name"] == "Heron Ford Fuels"
-    assert rows["Address"] == "3 Mill Lane\nHeron Ford"
+    assert rows["Name"] == "Bramblefork Fuels"
+    assert rows["Address"] == "3 Mill Lane\nBramblefork"
     assert rows["Date"] == "2026-11-25"
     assert rows["Jurisdiction"] == "United States, general, 2026-11"
     assert rows["Climate"] == "-10 °C to 40 °C"

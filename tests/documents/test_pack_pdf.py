@@ -31,7 +31,7 @@ TESTS = Path(__file__).parents[1]
 JOB = PackJob(
     first_day=date(2026, 12, 1),
     last_day=date(2026, 12, 2),
-    authority="Heron Ford fire office (invented)",
+    authority="Bramblefork fire office (invented)",
     adopted_codes="Local code 12 (invented)",
     permit_number="HF-26-0001",
     contacts=(Contact(role="Operator", name="Ada Quill", telephone="000-0000"),),
@@ -50,12 +50,12 @@ def sheet_pages(pdf: bytes, heading: str) -> list[str]:
 def test_the_cover_names_site_days_people_and_the_local_code() -> None:
     cover = " ".join(reader_of(usual()).pages[0].extract_text().split())
     for text in (
-        "Heron Ford Fuels",
+        "Bramblefork Fuels",
         "2026-12-01",
         "2026-12-02",
         "Ada Quill",
         "000-0000",
-        "Heron Ford fire office (invented)",
+        "Bramblefork fire office (invented)",
         "Local code 12 (invented)",
         "HF-26-0001",
         "Local codes, the authority having jurisdiction",
@@ -211,7 +211,7 @@ def test_language_title_and_fonts_are_set() -> None:
     reader = reader_of(usual(Language.SPANISH))
     assert reader.trailer["/Root"]["/Lang"] == "es"
     assert reader.metadata is not None
-    assert reader.metadata.title == "Carpeta del instalador: Heron Ford Fuels"
+    assert reader.metadata.title == "Carpeta del instalador: Bramblefork Fuels"
     names = {
         font.get_object()["/BaseFont"] for page in reader.pages for font in page["/Resources"].get("/Font", {}).values()
     }

@@ -42,7 +42,14 @@ def usual() -> bytes:
 
 def test_the_text_holds_parts_prices_checks_and_reasons() -> None:
     text = text_of(usual())
-    for words in ("QW-N101", "275.45", "20.5 mm to 21.34 mm", "? cannot be shown", "Heron Ford Fuels", "covered again"):
+    for words in (
+        "QW-N101",
+        "275.45",
+        "20.5 mm to 21.34 mm",
+        "? cannot be shown",
+        "Bramblefork Fuels",
+        "covered again",
+    ):
         assert words in text
 
 
@@ -76,7 +83,7 @@ def test_the_outline_lists_chapters_with_their_sections() -> None:
 def test_title_author_and_language_are_set() -> None:
     reader = reader_of(usual())
     assert reader.metadata is not None
-    assert reader.metadata.title == "Bill of materials: Heron Ford Fuels"
+    assert reader.metadata.title == "Bill of materials: Bramblefork Fuels"
     assert reader.metadata.author == "Spoutline 0.1.0"
     assert reader.trailer["/Root"]["/Lang"] == "en"
 

@@ -68,7 +68,7 @@ def read(pdf: bytes) -> CommissioningRecord:
 
 def test_an_empty_form_reads_back_as_the_plan_with_nothing_entered() -> None:
     record = read(printed())
-    assert (record.site, record.position, record.plan_revision) == ("Heron Ford Fuels", "1A", "0123456789abcdef")
+    assert (record.site, record.position, record.plan_revision) == ("Bramblefork Fuels", "1A", "0123456789abcdef")
     assert record.parts == tuple(map(PartRef, factory.chain().numbers))
     assert record.entries == ()
     assert record.changes == ()

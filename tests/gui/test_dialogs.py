@@ -140,12 +140,12 @@ def test_survey_without_a_name_is_refused(surveys: SurveysDialog) -> None:
 def test_ready_station_is_put_into_the_book_under_its_name_and_turned_to(
     surveys: SurveysDialog, bench: Workbench
 ) -> None:
-    """The marina's file names the site Heron Quay Marina and lists six positions."""
-    surveys.ready_choice.setCurrentIndex(surveys.ready_choice.findText("Heron Quay Marina, 6 positions"))
+    """The marina's file names the site Wobblefin Marina and lists six positions."""
+    surveys.ready_choice.setCurrentIndex(surveys.ready_choice.findText("Wobblefin Marina, 6 positions"))
     surveys.ready_button.click()
     assert surveys.chosen is not None
     assert surveys.chosen.survey == demo_survey("marina")
-    assert bench.book().stored(surveys.chosen.id).survey.site.name == "Heron Quay Marina"
+    assert bench.book().stored(surveys.chosen.id).survey.site.name == "Wobblefin Marina"
     assert surveys.ready_choice.count() == len(demo_names())
 
 

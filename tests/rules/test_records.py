@@ -157,7 +157,7 @@ def test_nothing_entered_is_open_and_a_failed_trial_counts_even_where_none_was_a
 
 def record(*entries: RecordEntry, **fields: object) -> CommissioningRecord:
     return CommissioningRecord(
-        site="Heron Ford Fuels", position="1A", plan_revision="0123456789abcdef", entries=entries, **fields
+        site="Bramblefork Fuels", position="1A", plan_revision="0123456789abcdef", entries=entries, **fields
     )  # type: ignore[arg-type]
 
 

@@ -44,7 +44,7 @@ def book(url: str, empty_book: Path, tmp_path: Path) -> Iterator[Book]:
 
 def record(position: str = "1A", **fields: object) -> CommissioningRecord:
     return CommissioningRecord(
-        site="Heron Ford Fuels",
+        site="Bramblefork Fuels",
         position=position,
         plan_revision="0123456789abcdef",
         parts=("QW-W18", "QW-B7"),
@@ -58,14 +58,14 @@ def record(position: str = "1A", **fields: object) -> CommissioningRecord:
 def test_a_record_comes_back_unchanged_with_its_time(book: Book) -> None:
     given = record()
     number = book.position_records.add_commissioning(given, {})
-    (stored,) = book.position_records.commissioning("Heron Ford Fuels")
+    (stored,) = book.position_records.commissioning("Bramblefork Fuels")
     assert (stored.id, stored.record, stored.recorded_at) == (number, given, NOW)
 
 
 def test_another_connection_sees_it_at_once(book: Book, url: str) -> None:
     book.position_records.add_commissioning(record(), {})
     other = open_book(url)
-    assert len(other.position_records.commissioning("Heron Ford Fuels")) == 1
+    assert len(other.position_records.commissioning("Bramblefork Fuels")) == 1
     other.close()
 
 
@@ -73,8 +73,8 @@ def test_records_are_told_by_site_and_position_oldest_first(book: Book) -> None:
     for position in ("1A", "2A", "1A"):
         book.position_records.add_commissioning(record(position), {})
     records = book.position_records
-    assert [one.record.position for one in records.commissioning("Heron Ford Fuels")] == ["1A", "2A", "1A"]
-    assert len(records.commissioning("Heron Ford Fuels", "1A")) == 2
+    assert [one.record.position for one in records.commissioning("Bramblefork Fuels")] == ["1A", "2A", "1A"]
+    assert len(records.commissioning("Bramblefork Fuels", "1A")) == 2
     assert records.commissioning("Elsewhere") == ()
 
 
@@ -91,7 +91,7 @@ def test_a_photo_that_is_missing_or_another_is_refused_and_nothing_is_kept(
     given = record(photos=(PhotoNote(name="plate.jpg", sha256=DIGEST),))
     with pytest.raises(InputFault, match=r"plate\.jpg"):
         book.position_records.add_commissioning(given, photos)
-    assert book.position_records.commissioning("Heron Ford Fuels") == ()
+    assert book.position_records.commissioning("Bramblefork Fuels") == ()
 
 
 def test_wear_and_inspections_are_kept_apart(book: Book) -> None:
@@ -115,4 +115,4 @@ def test_a_stored_record_of_another_form_is_a_store_fault(book: Book, tmp_path: 
     with sqlite3.connect(tmp_path / "book.sqlite3") as connection:
         connection.execute("UPDATE position_records SET document = '{}'")
     with pytest.raises(StoreFault, match="this version"):
-        book.position_records.commissioning("Heron Ford Fuels")
+        book.position_records.commissioning("Bramblefork Fuels")
