@@ -5,11 +5,11 @@
   <name>window</name>
   <message>
    <source> years</source>
-   <translation type="unfinished" />
+   <translation> ans</translation>
   </message>
   <message>
    <source> {0} more entries need a look.</source>
-   <translation type="unfinished" />
+   <translation> {0} autres entrées sont à revoir.</translation>
   </message>
   <message>
    <source>&amp;About and safety</source>
@@ -17,15 +17,15 @@
   </message>
   <message>
    <source>&amp;Accepted</source>
-   <translation type="unfinished" />
+   <translation>&amp;Accepté</translation>
   </message>
   <message>
    <source>&amp;Add</source>
-   <translation type="unfinished" />
+   <translation>&amp;Ajouter</translation>
   </message>
   <message>
    <source>&amp;Address</source>
-   <translation type="unfinished" />
+   <translation>&amp;Adresse</translation>
   </message>
   <message>
    <source>&amp;Add…</source>
@@ -37,7 +37,7 @@
   </message>
   <message>
    <source>&amp;All</source>
-   <translation type="unfinished" />
+   <translation>&amp;Tous</translation>
   </message>
   <message>
    <source>&amp;All surveys…</source>
@@ -45,15 +45,15 @@
   </message>
   <message>
    <source>&amp;Also those that do not fit</source>
-   <translation type="unfinished" />
+   <translation>&amp;Aussi celles qui ne conviennent pas</translation>
   </message>
   <message>
    <source>&amp;Amount or percent</source>
-   <translation type="unfinished" />
+   <translation>&amp;Montant ou pourcentage</translation>
   </message>
   <message>
    <source>&amp;Answer for it</source>
-   <translation type="unfinished" />
+   <translation>&amp;En répondre</translation>
   </message>
   <message>
    <source>&amp;Back a step</source>
@@ -61,15 +61,15 @@
   </message>
   <message>
    <source>&amp;Back up now</source>
-   <translation type="unfinished" />
+   <translation>&amp;Sauvegarder maintenant</translation>
   </message>
   <message>
    <source>&amp;Book</source>
-   <translation type="unfinished" />
+   <translation>&amp;Registre</translation>
   </message>
   <message>
    <source>&amp;Book ({0} touched)</source>
-   <translation type="unfinished" />
+   <translation>&amp;Registre ({0} touchés)</translation>
   </message>
   <message>
    <source>&amp;Calculate</source>
@@ -77,19 +77,19 @@
   </message>
   <message>
    <source>&amp;Close</source>
-   <translation type="unfinished" />
+   <translation>&amp;Fermer</translation>
   </message>
   <message>
    <source>&amp;Close all</source>
-   <translation type="unfinished" />
+   <translation>Tout &amp;fermer</translation>
   </message>
   <message>
    <source>&amp;Conversion of the site</source>
-   <translation>&amp;Conversion du site</translation>
+   <translation>&amp;Conversion de la station</translation>
   </message>
   <message>
    <source>&amp;Copy</source>
-   <translation type="unfinished" />
+   <translation>&amp;Copier</translation>
   </message>
   <message>
    <source>&amp;Copy answers to…</source>
@@ -97,27 +97,27 @@
   </message>
   <message>
    <source>&amp;Copy these rules</source>
-   <translation type="unfinished" />
+   <translation>&amp;Copier ces règles</translation>
   </message>
   <message>
    <source>&amp;Currency</source>
-   <translation type="unfinished" />
+   <translation>&amp;Monnaie</translation>
   </message>
   <message>
    <source>&amp;Day</source>
-   <translation type="unfinished" />
+   <translation>&amp;Jour</translation>
   </message>
   <message>
    <source>&amp;Declined</source>
-   <translation type="unfinished" />
+   <translation>&amp;Refusé</translation>
   </message>
   <message>
    <source>&amp;Dispenser</source>
-   <translation type="unfinished" />
+   <translation>&amp;Distributeur</translation>
   </message>
   <message>
    <source>&amp;Dispenser ({0})</source>
-   <translation type="unfinished" />
+   <translation>&amp;Distributeur ({0})</translation>
   </message>
   <message>
    <source>&amp;Duplicate</source>
@@ -125,7 +125,7 @@
   </message>
   <message>
    <source>&amp;E-mail</source>
-   <translation type="unfinished" />
+   <translation>Co&amp;urriel</translation>
   </message>
   <message>
    <source>&amp;Edit</source>
@@ -133,23 +133,23 @@
   </message>
   <message>
    <source>&amp;Edition</source>
-   <translation type="unfinished" />
+   <translation>É&amp;dition</translation>
   </message>
   <message>
    <source>&amp;Empty all figures</source>
-   <translation type="unfinished" />
+   <translation>&amp;Vider tous les chiffres</translation>
   </message>
   <message>
    <source>&amp;Filler height</source>
-   <translation type="unfinished" />
+   <translation>&amp;Hauteur de l'orifice</translation>
   </message>
   <message>
    <source>&amp;Fit it and note it in the record</source>
-   <translation type="unfinished" />
+   <translation>&amp;Poser et noter au procès-verbal</translation>
   </message>
   <message>
    <source>&amp;Freight</source>
-   <translation type="unfinished" />
+   <translation>&amp;Transport</translation>
   </message>
   <message>
    <source>&amp;Go</source>
@@ -165,7 +165,7 @@
   </message>
   <message>
    <source>&amp;Inspections and wear</source>
-   <translation type="unfinished" />
+   <translation>&amp;Contrôles et usure</translation>
   </message>
   <message>
    <source>&amp;Installer's work</source>
@@ -173,11 +173,11 @@
   </message>
   <message>
    <source>&amp;Island of the dispenser</source>
-   <translation type="unfinished" />
+   <translation>&amp;Îlot du distributeur</translation>
   </message>
   <message>
    <source>&amp;Islands that they stand on</source>
-   <translation type="unfinished" />
+   <translation>Î&amp;lots où ils se trouvent</translation>
   </message>
   <message>
    <source>&amp;Issue it so</source>
@@ -185,7 +185,7 @@
   </message>
   <message>
    <source>&amp;Joints of a container of sealant</source>
-   <translation type="unfinished" />
+   <translation>&amp;Joints par récipient de produit</translation>
   </message>
   <message>
    <source>&amp;Keys</source>
@@ -193,19 +193,19 @@
   </message>
   <message>
    <source>&amp;Leave as it was</source>
-   <translation type="unfinished" />
+   <translation>&amp;Laisser tel quel</translation>
   </message>
   <message>
    <source>&amp;Leave it open</source>
-   <translation type="unfinished" />
+   <translation>&amp;Laisser libre</translation>
   </message>
   <message>
    <source>&amp;Let all parts go</source>
-   <translation type="unfinished" />
+   <translation>&amp;Libérer toutes les pièces</translation>
   </message>
   <message>
    <source>&amp;Local rules</source>
-   <translation type="unfinished" />
+   <translation>&amp;Règles locales</translation>
   </message>
   <message>
    <source>&amp;Local rules…</source>
@@ -213,11 +213,11 @@
   </message>
   <message>
    <source>&amp;Longest lead time</source>
-   <translation type="unfinished" />
+   <translation>&amp;Délai le plus long</translation>
   </message>
   <message>
    <source>&amp;Margin lost per position and hour</source>
-   <translation type="unfinished" />
+   <translation>&amp;Marge perdue par poste et heure</translation>
   </message>
   <message>
    <source>&amp;Metric units</source>
@@ -225,19 +225,19 @@
   </message>
   <message>
    <source>&amp;Name</source>
-   <translation type="unfinished" />
+   <translation>&amp;Nom</translation>
   </message>
   <message>
    <source>&amp;Name of the position</source>
-   <translation type="unfinished" />
+   <translation>&amp;Nom du poste</translation>
   </message>
   <message>
    <source>&amp;Name of the site</source>
-   <translation type="unfinished" />
+   <translation>&amp;Nom de la station</translation>
   </message>
   <message>
    <source>&amp;Names of the new dispensers</source>
-   <translation type="unfinished" />
+   <translation>&amp;Noms des nouveaux distributeurs</translation>
   </message>
   <message>
    <source>&amp;New survey…</source>
@@ -249,23 +249,23 @@
   </message>
   <message>
    <source>&amp;Note</source>
-   <translation type="unfinished" />
+   <translation>&amp;Note</translation>
   </message>
   <message>
    <source>&amp;Number</source>
-   <translation type="unfinished" />
+   <translation>&amp;Numéro</translation>
   </message>
   <message>
    <source>&amp;Offer</source>
-   <translation type="unfinished" />
+   <translation>&amp;Offre</translation>
   </message>
   <message>
    <source>&amp;Open</source>
-   <translation type="unfinished" />
+   <translation>&amp;Ouvrir</translation>
   </message>
   <message>
    <source>&amp;Other side</source>
-   <translation type="unfinished" />
+   <translation>&amp;Autre côté</translation>
   </message>
   <message>
    <source>&amp;Other side of the dispenser…</source>
@@ -277,11 +277,11 @@
   </message>
   <message>
    <source>&amp;Percent</source>
-   <translation type="unfinished" />
+   <translation>&amp;Pourcentage</translation>
   </message>
   <message>
    <source>&amp;Picture</source>
-   <translation type="unfinished" />
+   <translation>&amp;Image</translation>
   </message>
   <message>
    <source>&amp;Planned, agreed and built</source>
@@ -289,15 +289,15 @@
   </message>
   <message>
    <source>&amp;Position</source>
-   <translation>&amp;Position</translation>
+   <translation>&amp;Poste</translation>
   </message>
   <message>
    <source>&amp;Prepared by</source>
-   <translation type="unfinished" />
+   <translation>&amp;Établi par</translation>
   </message>
   <message>
    <source>&amp;Put into the book</source>
-   <translation type="unfinished" />
+   <translation>&amp;Mettre au registre</translation>
   </message>
   <message>
    <source>&amp;Quit</source>
@@ -309,7 +309,7 @@
   </message>
   <message>
    <source>&amp;Quote this survey</source>
-   <translation type="unfinished" />
+   <translation>Faire le &amp;devis du relevé</translation>
   </message>
   <message>
    <source>&amp;Read from file…</source>
@@ -317,15 +317,15 @@
   </message>
   <message>
    <source>&amp;Ready ones, written into a file…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Conditions prêtes, dans un fichier…</translation>
   </message>
   <message>
    <source>&amp;Record</source>
-   <translation type="unfinished" />
+   <translation>&amp;Procès-verbal</translation>
   </message>
   <message>
    <source>&amp;Record of the position</source>
-   <translation type="unfinished" />
+   <translation>&amp;Procès-verbal du poste</translation>
   </message>
   <message>
    <source>&amp;Redo</source>
@@ -333,7 +333,7 @@
   </message>
   <message>
    <source>&amp;Registration</source>
-   <translation type="unfinished" />
+   <translation>&amp;Immatriculation</translation>
   </message>
   <message>
    <source>&amp;Remove</source>
@@ -341,55 +341,55 @@
   </message>
   <message>
    <source>&amp;Repeat</source>
-   <translation type="unfinished" />
+   <translation>&amp;Répéter</translation>
   </message>
   <message>
    <source>&amp;Restore…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Restaurer…</translation>
   </message>
   <message>
    <source>&amp;Result</source>
-   <translation type="unfinished" />
+   <translation>&amp;Résultat</translation>
   </message>
   <message>
    <source>&amp;Revisions</source>
-   <translation type="unfinished" />
+   <translation>&amp;Révisions</translation>
   </message>
   <message>
    <source>&amp;Rounding</source>
-   <translation type="unfinished" />
+   <translation>A&amp;rrondi</translation>
   </message>
   <message>
    <source>&amp;Rules of</source>
-   <translation type="unfinished" />
+   <translation>&amp;Règles de</translation>
   </message>
   <message>
    <source>&amp;Save the record</source>
-   <translation type="unfinished" />
+   <translation>&amp;Enregistrer le procès-verbal</translation>
   </message>
   <message>
    <source>&amp;Separations at a position in a year</source>
-   <translation type="unfinished" />
+   <translation>&amp;Séparations par poste et par an</translation>
   </message>
   <message>
    <source>&amp;Side that is there</source>
-   <translation type="unfinished" />
+   <translation>&amp;Côté existant</translation>
   </message>
   <message>
    <source>&amp;Site data</source>
-   <translation>&amp;Données du site</translation>
+   <translation>&amp;Données de la station</translation>
   </message>
   <message>
    <source>&amp;Source</source>
-   <translation type="unfinished" />
+   <translation>&amp;Source</translation>
   </message>
   <message>
    <source>&amp;Start survey</source>
-   <translation type="unfinished" />
+   <translation>&amp;Commencer le relevé</translation>
   </message>
   <message>
    <source>&amp;Stay here</source>
-   <translation type="unfinished" />
+   <translation>&amp;Rester ici</translation>
   </message>
   <message>
    <source>&amp;Survey</source>
@@ -397,27 +397,27 @@
   </message>
   <message>
    <source>&amp;Take off the list</source>
-   <translation type="unfinished" />
+   <translation>&amp;Ôter de la liste</translation>
   </message>
   <message>
    <source>&amp;Take positions</source>
-   <translation type="unfinished" />
+   <translation>&amp;Prendre les postes</translation>
   </message>
   <message>
    <source>&amp;Take the marked set</source>
-   <translation type="unfinished" />
+   <translation>&amp;Prendre l'ensemble marqué</translation>
   </message>
   <message>
    <source>&amp;Terms…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Conditions…</translation>
   </message>
   <message>
    <source>&amp;Thread standard</source>
-   <translation type="unfinished" />
+   <translation>Norme de &amp;filetage</translation>
   </message>
   <message>
    <source>&amp;Title</source>
-   <translation type="unfinished" />
+   <translation>&amp;Titre</translation>
   </message>
   <message>
    <source>&amp;US units</source>
@@ -437,11 +437,11 @@
   </message>
   <message>
    <source>&amp;Unit</source>
-   <translation type="unfinished" />
+   <translation>&amp;Unité</translation>
   </message>
   <message>
    <source>&amp;Use it in the set</source>
-   <translation type="unfinished" />
+   <translation>&amp;Utiliser dans l'ensemble</translation>
   </message>
   <message>
    <source>&amp;Use this part</source>
@@ -449,11 +449,11 @@
   </message>
   <message>
    <source>&amp;Valid for</source>
-   <translation type="unfinished" />
+   <translation>&amp;Valable</translation>
   </message>
   <message>
    <source>&amp;Value</source>
-   <translation type="unfinished" />
+   <translation>&amp;Valeur</translation>
   </message>
   <message>
    <source>&amp;View</source>
@@ -461,11 +461,11 @@
   </message>
   <message>
    <source>&amp;Way</source>
-   <translation type="unfinished" />
+   <translation>&amp;Voie</translation>
   </message>
   <message>
    <source>&amp;Who fuels?</source>
-   <translation>Qui fait l&amp;e plein ?</translation>
+   <translation>Qui fait l&amp;e plein ?</translation>
   </message>
   <message>
    <source>&amp;Whole drawing</source>
@@ -473,11 +473,11 @@
   </message>
   <message>
    <source>&amp;Why not this part?</source>
-   <translation>Po&amp;urquoi pas cette pièce ?</translation>
+   <translation>Po&amp;urquoi pas cette pièce ?</translation>
   </message>
   <message>
    <source>&amp;Write to a file…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Écrire dans un fichier…</translation>
   </message>
   <message>
    <source>&amp;Write to file…</source>
@@ -485,83 +485,83 @@
   </message>
   <message>
    <source>&amp;XLSX…</source>
-   <translation type="unfinished" />
+   <translation>&amp;XLSX…</translation>
   </message>
   <message>
    <source>&amp;Years</source>
-   <translation type="unfinished" />
+   <translation>&amp;Années</translation>
   </message>
   <message>
    <source>(kept)</source>
-   <translation type="unfinished" />
+   <translation>(gardée)</translation>
   </message>
   <message>
    <source>0 to 1000.</source>
-   <translation type="unfinished" />
+   <translation>0 à 1000.</translation>
   </message>
   <message>
    <source>0.05 rounds to the next multiple of five cents.</source>
-   <translation type="unfinished" />
+   <translation>0,05 arrondit au multiple de cinq cents le plus proche.</translation>
   </message>
   <message>
    <source>1 page</source>
-   <translation type="unfinished" />
+   <translation>1 page</translation>
   </message>
   <message>
    <source>1 to 30.</source>
-   <translation type="unfinished" />
+   <translation>1 à 30.</translation>
   </message>
   <message>
    <source>A change of liquid goes by tank, and a vapor pipe ends at one. For a blend of two write 1 + 2.</source>
-   <translation type="unfinished" />
+   <translation>Un changement de liquide va par cuve, et une conduite de vapeur finit à l'une d'elles. Pour un mélange de deux, écrivez 1 + 2.</translation>
   </message>
   <message>
    <source>A comma in a figure is the decimal sign</source>
-   <translation type="unfinished" />
+   <translation>Une virgule dans un chiffre est le signe décimal</translation>
   </message>
   <message>
    <source>A cord pulls the hose in</source>
-   <translation type="unfinished" />
+   <translation>Un câble ramène le flexible</translation>
   </message>
   <message>
    <source>A fault of the program</source>
-   <translation type="unfinished" />
+   <translation>Une faute du programme</translation>
   </message>
   <message>
    <source>A person's name.</source>
-   <translation type="unfinished" />
+   <translation>Le nom d'une personne.</translation>
   </message>
   <message>
    <source>A price that somebody answers for, in place of the lists. Without a price, the line says that it follows.</source>
-   <translation type="unfinished" />
+   <translation>Un prix dont quelqu'un répond, à la place des listes. Sans prix, la ligne dit qu'il suivra.</translation>
   </message>
   <message>
    <source>A pump draws vapor</source>
-   <translation type="unfinished" />
+   <translation>Une pompe aspire les vapeurs</translation>
   </message>
   <message>
    <source>A quotation in the book has revisions; keep this one or look one up.</source>
-   <translation type="unfinished" />
+   <translation>Un devis du registre a des révisions ; gardez celui-ci ou ouvrez-en un.</translation>
   </message>
   <message>
    <source>A retractor or a reel moves the breakaway to the nozzle.</source>
-   <translation type="unfinished" />
+   <translation>Un rappel ou un enrouleur met le raccord cassant côté pistolet.</translation>
   </message>
   <message>
    <source>A set fits</source>
-   <translation type="unfinished" />
+   <translation>Un ensemble convient</translation>
   </message>
   <message>
    <source>A set fits; a question is open</source>
-   <translation type="unfinished" />
+   <translation>Un ensemble convient ; une question est ouverte</translation>
   </message>
   <message>
    <source>A set was found, but a must is broken</source>
-   <translation type="unfinished" />
+   <translation>Un ensemble est trouvé, mais un impératif est enfreint</translation>
   </message>
   <message>
    <source>A&amp;ddress</source>
-   <translation type="unfinished" />
+   <translation>A&amp;dresse</translation>
   </message>
   <message>
    <source>A&amp;gree on these sets…</source>
@@ -573,99 +573,99 @@
   </message>
   <message>
    <source>AP-42</source>
-   <translation type="unfinished" />
+   <translation>AP-42</translation>
   </message>
   <message>
    <source>About</source>
-   <translation type="unfinished" />
+   <translation>Au sujet de</translation>
   </message>
   <message>
    <source>About and safety</source>
-   <translation type="unfinished" />
+   <translation>À propos et sécurité</translation>
   </message>
   <message>
    <source>Above 0.</source>
-   <translation type="unfinished" />
+   <translation>Au-dessus de 0.</translation>
   </message>
   <message>
    <source>Above the ground the hose hangs over.</source>
-   <translation type="unfinished" />
+   <translation>Au-dessus du sol que surplombe le flexible.</translation>
   </message>
   <message>
    <source>Above the same ground; negative below a dock.</source>
-   <translation type="unfinished" />
+   <translation>Au-dessus du même sol ; négatif sous un quai.</translation>
   </message>
   <message>
    <source>Adapter</source>
-   <translation type="unfinished" />
+   <translation>Adaptateur</translation>
   </message>
   <message>
    <source>Add</source>
-   <translation type="unfinished" />
+   <translation>Ajouter</translation>
   </message>
   <message>
    <source>Add &amp;part</source>
-   <translation type="unfinished" />
+   <translation>Ajouter la &amp;pièce</translation>
   </message>
   <message>
    <source>Add a filler</source>
-   <translation type="unfinished" />
+   <translation>Ajouter un orifice</translation>
   </message>
   <message>
    <source>Add a further f&amp;iller</source>
-   <translation type="unfinished" />
+   <translation>Ajouter un autre or&amp;ifice</translation>
   </message>
   <message>
    <source>Add a hose position to this or another dispenser.</source>
-   <translation type="unfinished" />
+   <translation>Ajouter un poste à ce distributeur ou à un autre.</translation>
   </message>
   <message>
    <source>Add a position</source>
-   <translation type="unfinished" />
+   <translation>Ajouter un poste</translation>
   </message>
   <message>
    <source>Add a position with the same answers.</source>
-   <translation type="unfinished" />
+   <translation>Ajouter un poste aux mêmes réponses.</translation>
   </message>
   <message>
    <source>Add a row</source>
-   <translation type="unfinished" />
+   <translation>Ajouter une ligne</translation>
   </message>
   <message>
    <source>Add a row behind the chosen one (Insert)</source>
-   <translation type="unfinished" />
+   <translation>Ajouter une ligne après celle choisie (Inser)</translation>
   </message>
   <message>
    <source>Add dispensers with the same positions as this one.</source>
-   <translation type="unfinished" />
+   <translation>Ajouter des distributeurs aux mêmes postes que celui-ci.</translation>
   </message>
   <message>
    <source>Add p&amp;hotos…</source>
-   <translation type="unfinished" />
+   <translation>Ajouter des p&amp;hotos…</translation>
   </message>
   <message>
    <source>Add positions from a CSV file or a workbook; columns are mapped first, faults told cell by cell.</source>
-   <translation type="unfinished" />
+   <translation>Ajouter des postes d'un fichier CSV ou d'un classeur ; les colonnes sont d'abord affectées, les fautes dites cellule par cellule.</translation>
   </message>
   <message>
    <source>Add the &amp;words of the fault; they may hold values of your survey</source>
-   <translation type="unfinished" />
+   <translation>Ajouter le &amp;texte de la faute ; il peut contenir des valeurs de votre relevé</translation>
   </message>
   <message>
    <source>Add to the &amp;wear log</source>
-   <translation type="unfinished" />
+   <translation>Ajouter au c&amp;arnet d'usure</translation>
   </message>
   <message>
    <source>Adopted codes</source>
-   <translation type="unfinished" />
+   <translation>Règles adoptées</translation>
   </message>
   <message>
    <source>Advice only: local codes and the authority having jurisdiction decide.</source>
-   <translation>Simple conseil : les règles locales et l'autorité compétente décident.</translation>
+   <translation>Simple conseil : les règles locales et l'autorité compétente décident.</translation>
   </message>
   <message>
    <source>Advice, no permission: the agency of each site decides before its work begins.</source>
-   <translation type="unfinished" />
+   <translation>Conseil, non autorisation : l'agence de chaque station décide avant le début du travail.</translation>
   </message>
   <message>
    <source>Ag&amp;ree on the planned set…</source>
@@ -673,23 +673,23 @@
   </message>
   <message>
    <source>Against the limit</source>
-   <translation type="unfinished" />
+   <translation>Face à la limite</translation>
   </message>
   <message>
    <source>Age</source>
-   <translation type="unfinished" />
+   <translation>Âge</translation>
   </message>
   <message>
    <source>Age of an installed part</source>
-   <translation type="unfinished" />
+   <translation>Âge d'une pièce en place</translation>
   </message>
   <message>
    <source>Age of the chosen part, years</source>
-   <translation type="unfinished" />
+   <translation>Âge de la pièce choisie, ans</translation>
   </message>
   <message>
    <source>Age, years</source>
-   <translation type="unfinished" />
+   <translation>Âge, ans</translation>
   </message>
   <message>
    <source>Agree on the &amp;way shown…</source>
@@ -697,7 +697,7 @@
   </message>
   <message>
    <source>Agree on the planned sets of one position, several or all: papers show them from then on.</source>
-   <translation>Convenir des ensembles prévus d'une position, de plusieurs ou de toutes : les documents les montrent dès lors.</translation>
+   <translation>Convenir des ensembles prévus d'un poste, de plusieurs ou de tous : les documents les montrent dès lors.</translation>
   </message>
   <message>
    <source>Agree on the sets of the way that the report follows, in bold above</source>
@@ -725,7 +725,7 @@
   </message>
   <message>
    <source>Agreement {0}, by {1}: {2}. What was agreed before it holds again; the history keeps both.</source>
-   <translation>Accord {0}, par {1}: {2}. Ce qui était convenu avant vaut de nouveau ; l'historique garde les deux.</translation>
+   <translation>Accord {0}, par {1} : {2}. Ce qui était convenu avant vaut de nouveau ; l'historique garde les deux.</translation>
   </message>
   <message>
    <source>Agreements</source>
@@ -741,7 +741,7 @@
   </message>
   <message>
    <source>All &amp;positions in a table</source>
-   <translation>Toutes les p&amp;ositions en tableau</translation>
+   <translation>Tous les p&amp;ostes en tableau</translation>
   </message>
   <message>
    <source>All changes are in the book</source>
@@ -749,71 +749,71 @@
   </message>
   <message>
    <source>All commands with their keys.</source>
-   <translation type="unfinished" />
+   <translation>Toutes les commandes avec leurs touches.</translation>
   </message>
   <message>
    <source>All kinds</source>
-   <translation type="unfinished" />
+   <translation>Tous les genres</translation>
   </message>
   <message>
    <source>All parts with sums, the paper to print, and files to save.</source>
-   <translation type="unfinished" />
+   <translation>Toutes les pièces avec les sommes, le document à imprimer et les fichiers.</translation>
   </message>
   <message>
    <source>All positions</source>
-   <translation type="unfinished" />
+   <translation>Tous les postes</translation>
   </message>
   <message>
    <source>All positions and their answers</source>
-   <translation type="unfinished" />
+   <translation>Tous les postes et leurs réponses</translation>
   </message>
   <message>
    <source>All positions planned; choosing sets together and adding up…</source>
-   <translation type="unfinished" />
+   <translation>Tous les postes sont prévus ; choix commun des ensembles et totaux…</translation>
   </message>
   <message>
    <source>All surveys in the book. Every change is kept in it at once.</source>
-   <translation type="unfinished" />
+   <translation>Tous les relevés du registre. Chaque modification y est gardée aussitôt.</translation>
   </message>
   <message>
    <source>Allowed in some places only, and then together with a device that shuts the nozzle when pressure or flow ends.</source>
-   <translation type="unfinished" />
+   <translation>Permis en certains lieux seulement, et alors avec un dispositif qui ferme le pistolet quand la pression ou le débit cesse.</translation>
   </message>
   <message>
    <source>Also changes</source>
-   <translation type="unfinished" />
+   <translation>Change aussi</translation>
   </message>
   <message>
    <source>Also changes: {changes}</source>
-   <translation type="unfinished" />
+   <translation>Change aussi : {changes}</translation>
   </message>
   <message>
    <source>Alt+1 to Alt+5 go to a step. In the drawing: Space picks the next part, plus and minus change its size, arrows move it, 0 shows all of it.</source>
-   <translation type="unfinished" />
+   <translation>Alt+1 à Alt+5 mènent à une étape. Dans le dessin : Espace choisit la pièce suivante, plus et moins changent la taille, les flèches déplacent, 0 montre tout.</translation>
   </message>
   <message>
    <source>Amount</source>
-   <translation type="unfinished" />
+   <translation>Montant</translation>
   </message>
   <message>
    <source>An attendant</source>
-   <translation type="unfinished" />
+   <translation>Un pompiste</translation>
   </message>
   <message>
    <source>An empty maker or group means every one; the row that says more counts.</source>
-   <translation type="unfinished" />
+   <translation>Fabricant ou groupe vide : tous ; la ligne la plus précise compte.</translation>
   </message>
   <message>
    <source>An estimate, such as 0.04: one in 25 years.</source>
-   <translation type="unfinished" />
+   <translation>Une estimation, par exemple 0,04 : une en 25 ans.</translation>
   </message>
   <message>
    <source>An overhead outlet restricts the latch.</source>
-   <translation type="unfinished" />
+   <translation>Une sortie en hauteur restreint le cran.</translation>
   </message>
   <message>
    <source>And light vans</source>
-   <translation type="unfinished" />
+   <translation>Et utilitaires légers</translation>
   </message>
   <message>
    <source>Annual budget</source>
@@ -821,7 +821,7 @@
   </message>
   <message>
    <source>Annual budget; empty: no limit</source>
-   <translation type="unfinished" />
+   <translation>Budget annuel ; vide : sans limite</translation>
   </message>
   <message>
    <source>Another part hangs here.</source>
@@ -829,99 +829,99 @@
   </message>
   <message>
    <source>Another percentage for a kind of part or a discount group.</source>
-   <translation type="unfinished" />
+   <translation>Un autre pourcentage pour un genre de pièce ou un groupe de remise.</translation>
   </message>
   <message>
    <source>Answer</source>
-   <translation type="unfinished" />
+   <translation>Réponse</translation>
   </message>
   <message>
    <source>Answer for the missing prices; then it can be issued.</source>
-   <translation type="unfinished" />
+   <translation>Répondez des prix manquants ; le devis peut alors être émis.</translation>
   </message>
   <message>
    <source>Answer for them</source>
-   <translation type="unfinished" />
+   <translation>En répondre</translation>
   </message>
   <message>
    <source>As a share of the hose's length from the dispenser: 0.5 is the middle.</source>
-   <translation type="unfinished" />
+   <translation>En part de la longueur du flexible depuis le distributeur : 0,5 est le milieu.</translation>
   </message>
   <message>
    <source>As built</source>
-   <translation type="unfinished" />
+   <translation>Tel que posé</translation>
   </message>
   <message>
    <source>As in the price list.</source>
-   <translation type="unfinished" />
+   <translation>Comme dans la liste de prix.</translation>
   </message>
   <message>
    <source>As printed.</source>
-   <translation type="unfinished" />
+   <translation>Comme imprimé.</translation>
   </message>
   <message>
    <source>As printed; each once.</source>
-   <translation type="unfinished" />
+   <translation>Comme imprimé ; chacun une fois.</translation>
   </message>
   <message>
    <source>As the standard writes it, or as people say it: 3/4, 0.75 in, 19 mm, DN 20.</source>
-   <translation type="unfinished" />
+   <translation>Comme l'écrit la norme ou comme on le dit : 3/4, 0,75 in, 19 mm, DN 20.</translation>
   </message>
   <message>
    <source>As the way of reckoning asks.</source>
-   <translation type="unfinished" />
+   <translation>Selon le mode de calcul.</translation>
   </message>
   <message>
    <source>Asked for</source>
-   <translation type="unfinished" />
+   <translation>Demandé</translation>
   </message>
   <message>
    <source>At hand</source>
-   <translation type="unfinished" />
+   <translation>Sous la main</translation>
   </message>
   <message>
    <source>At the clamp, with the hose drawn out.</source>
-   <translation type="unfinished" />
+   <translation>Au collier, flexible tiré.</translation>
   </message>
   <message>
    <source>Authority</source>
-   <translation type="unfinished" />
+   <translation>Autorité</translation>
   </message>
   <message>
    <source>Bac&amp;kups…</source>
-   <translation type="unfinished" />
+   <translation>Sau&amp;vegardes…</translation>
   </message>
   <message>
    <source>Back</source>
-   <translation type="unfinished" />
+   <translation>Retour</translation>
   </message>
   <message>
    <source>Back on the hook by hand</source>
-   <translation type="unfinished" />
+   <translation>Raccroché à la main</translation>
   </message>
   <message>
    <source>Back to the newest</source>
-   <translation type="unfinished" />
+   <translation>Revenir à la plus récente</translation>
   </message>
   <message>
    <source>Backups of the book</source>
-   <translation type="unfinished" />
+   <translation>Sauvegardes du registre</translation>
   </message>
   <message>
    <source>Balance</source>
-   <translation type="unfinished" />
+   <translation>Équilibrage</translation>
   </message>
   <message>
    <source>Balance coaxial</source>
-   <translation type="unfinished" />
+   <translation>Coaxial à équilibrage</translation>
   </message>
   <message>
    <source>Bellows on the nozzle</source>
-   <translation type="unfinished" />
+   <translation>Soufflet sur le pistolet</translation>
   </message>
   <message>
    <source>Between 0 and 1.</source>
-   <translation type="unfinished" />
+   <translation>Entre 0 et 1.</translation>
   </message>
   <message>
    <source>Boats</source>
@@ -929,15 +929,15 @@
   </message>
   <message>
    <source>Bought</source>
-   <translation type="unfinished" />
+   <translation>Acheté</translation>
   </message>
   <message>
    <source>Breakaway</source>
-   <translation type="unfinished" />
+   <translation>Raccord cassant</translation>
   </message>
   <message>
    <source>Breakaways</source>
-   <translation type="unfinished" />
+   <translation>Raccords cassants</translation>
   </message>
   <message>
    <source>Built</source>
@@ -945,27 +945,27 @@
   </message>
   <message>
    <source>Built-in rules stay as they are; copy them to change a row.</source>
-   <translation type="unfinished" />
+   <translation>Les règles livrées restent telles quelles ; copiez-les pour changer une ligne.</translation>
   </message>
   <message>
    <source>Buying</source>
-   <translation type="unfinished" />
+   <translation>Achat</translation>
   </message>
   <message>
    <source>C&amp;ustomer</source>
-   <translation type="unfinished" />
+   <translation>C&amp;lient</translation>
   </message>
   <message>
    <source>CARB 2013</source>
-   <translation type="unfinished" />
+   <translation>CARB 2013</translation>
   </message>
   <message>
    <source>CSV…</source>
-   <translation type="unfinished" />
+   <translation>CSV…</translation>
   </message>
   <message>
    <source>Can the flow be started or stopped else&amp;where?</source>
-   <translation type="unfinished" />
+   <translation>Le débit peut-il être lancé ou arrêté d'aille&amp;urs ?</translation>
   </message>
   <message>
    <source>Cars</source>
@@ -973,131 +973,131 @@
   </message>
   <message>
    <source>Catalog</source>
-   <translation type="unfinished" />
+   <translation>Catalogue</translation>
   </message>
   <message>
    <source>Catalog data</source>
-   <translation type="unfinished" />
+   <translation>Données du catalogue</translation>
   </message>
   <message>
    <source>Catalog number</source>
-   <translation type="unfinished" />
+   <translation>Numéro de catalogue</translation>
   </message>
   <message>
    <source>Catalog number of an installed part</source>
-   <translation type="unfinished" />
+   <translation>Numéro de catalogue d'une pièce en place</translation>
   </message>
   <message>
    <source>Catalog or price lists have changed under open quotations: {0}{1}</source>
-   <translation type="unfinished" />
+   <translation>Le catalogue ou des listes de prix ont changé sous des devis ouverts : {0}{1}</translation>
   </message>
   <message>
    <source>Catalog parts found</source>
-   <translation type="unfinished" />
+   <translation>Pièces trouvées au catalogue</translation>
   </message>
   <message>
    <source>Catalog, makers and prices are invented.</source>
-   <translation type="unfinished" />
+   <translation>Catalogue, fabricants et prix sont inventés.</translation>
   </message>
   <message>
    <source>Caution sheet alone</source>
-   <translation type="unfinished" />
+   <translation>Feuille d'avertissements seule</translation>
   </message>
   <message>
    <source>Cells that cannot be used, and how others were understood</source>
-   <translation type="unfinished" />
+   <translation>Cellules inutilisables, et comment d'autres ont été comprises</translation>
   </message>
   <message>
    <source>Change</source>
-   <translation type="unfinished" />
+   <translation>Modifier</translation>
   </message>
   <message>
    <source>Change the chosen row</source>
-   <translation type="unfinished" />
+   <translation>Modifier la ligne choisie</translation>
   </message>
   <message>
    <source>Change the name of the position or its dispenser.</source>
-   <translation type="unfinished" />
+   <translation>Changer le nom du poste ou de son distributeur.</translation>
   </message>
   <message>
    <source>Changed (UTC)</source>
-   <translation type="unfinished" />
+   <translation>Modifié (UTC)</translation>
   </message>
   <message>
    <source>Check</source>
-   <translation type="unfinished" />
+   <translation>Contrôle</translation>
   </message>
   <message>
    <source>Check again</source>
-   <translation type="unfinished" />
+   <translation>Recontrôler</translation>
   </message>
   <message>
    <source>Check the paper, then issue it: its papers are kept as they are sent.</source>
-   <translation type="unfinished" />
+   <translation>Vérifiez le document, puis émettez-le : ses documents sont gardés tels qu'envoyés.</translation>
   </message>
   <message>
    <source>Checking every stocked part…</source>
-   <translation type="unfinished" />
+   <translation>Contrôle de chaque pièce en stock…</translation>
   </message>
   <message>
    <source>Checks</source>
-   <translation type="unfinished" />
+   <translation>Contrôles</translation>
   </message>
   <message>
    <source>Checks with their worked lines</source>
-   <translation type="unfinished" />
+   <translation>Contrôles avec leurs lignes de calcul</translation>
   </message>
   <message>
    <source>Choose &amp;folder…</source>
-   <translation type="unfinished" />
+   <translation>Choisir un &amp;dossier…</translation>
   </message>
   <message>
    <source>Choose a part without a catalog number; a number brings its own figures.</source>
-   <translation type="unfinished" />
+   <translation>Choisissez une pièce sans numéro de catalogue ; un numéro apporte ses propres chiffres.</translation>
   </message>
   <message>
    <source>Choose two different revisions.</source>
-   <translation type="unfinished" />
+   <translation>Choisissez deux révisions différentes.</translation>
   </message>
   <message>
    <source>Clau&amp;se</source>
-   <translation type="unfinished" />
+   <translation>Ar&amp;ticle</translation>
   </message>
   <message>
    <source>Climate</source>
-   <translation type="unfinished" />
+   <translation>Climat</translation>
   </message>
   <message>
    <source>Close and &amp;lose the changes</source>
-   <translation type="unfinished" />
+   <translation>Fermer et &amp;perdre les modifications</translation>
   </message>
   <message>
    <source>Co&amp;py report</source>
-   <translation type="unfinished" />
+   <translation>Co&amp;pier le rapport</translation>
   </message>
   <message>
    <source>Coaxial, balance</source>
-   <translation type="unfinished" />
+   <translation>Coaxial, équilibrage</translation>
   </message>
   <message>
    <source>Coaxial, vacuum assist</source>
-   <translation type="unfinished" />
+   <translation>Coaxial, aspiration</translation>
   </message>
   <message>
    <source>Col&amp;dest</source>
-   <translation type="unfinished" />
+   <translation>Le plus fr&amp;oid</translation>
   </message>
   <message>
    <source>Command</source>
-   <translation type="unfinished" />
+   <translation>Commande</translation>
   </message>
   <message>
    <source>Commands with their keys</source>
-   <translation type="unfinished" />
+   <translation>Commandes et leurs touches</translation>
   </message>
   <message>
    <source>Commissioning form to fill in</source>
-   <translation type="unfinished" />
+   <translation>Fiche de mise en service à remplir</translation>
   </message>
   <message>
    <source>Compare agreement</source>
@@ -1105,171 +1105,171 @@
   </message>
   <message>
    <source>Comparing…</source>
-   <translation type="unfinished" />
+   <translation>Comparaison…</translation>
   </message>
   <message>
    <source>Computed</source>
-   <translation type="unfinished" />
+   <translation>Calculé</translation>
   </message>
   <message>
    <source>Con&amp;tact</source>
-   <translation type="unfinished" />
+   <translation>In&amp;terlocuteur</translation>
   </message>
   <message>
    <source>Condition</source>
-   <translation type="unfinished" />
+   <translation>État</translation>
   </message>
   <message>
    <source>Condition of an installed part</source>
-   <translation type="unfinished" />
+   <translation>État d'une pièce en place</translation>
   </message>
   <message>
    <source>Condition of the chosen part</source>
-   <translation type="unfinished" />
+   <translation>État de la pièce choisie</translation>
   </message>
   <message>
    <source>Conventional hardware</source>
-   <translation type="unfinished" />
+   <translation>Matériel conventionnel</translation>
   </message>
   <message>
    <source>Conversion of the site</source>
-   <translation type="unfinished" />
+   <translation>Conversion de la station</translation>
   </message>
   <message>
    <source>Convert a folder of surveys over all cores and rank the sites over years under a yearly budget.</source>
-   <translation type="unfinished" />
+   <translation>Convertir un dossier de relevés sur tous les cœurs et classer les stations sur des années selon un budget annuel.</translation>
   </message>
   <message>
    <source>Copied</source>
-   <translation type="unfinished" />
+   <translation>Copié</translation>
   </message>
   <message>
    <source>Copy answers of {0}</source>
-   <translation type="unfinished" />
+   <translation>Copier les réponses de {0}</translation>
   </message>
   <message>
    <source>Copy answers of {label}</source>
-   <translation type="unfinished" />
+   <translation>Copier les réponses de {label}</translation>
   </message>
   <message>
    <source>Copy the chosen rows (Ctrl+Shift+D)</source>
-   <translation type="unfinished" />
+   <translation>Copier les lignes choisies (Ctrl+Maj+D)</translation>
   </message>
   <message>
    <source>Cost</source>
-   <translation type="unfinished" />
+   <translation>Coût</translation>
   </message>
   <message>
    <source>Counting the parts that come into question…</source>
-   <translation type="unfinished" />
+   <translation>Décompte des pièces envisageables…</translation>
   </message>
   <message>
    <source>Counts for every position of the site.</source>
-   <translation>Vaut pour chaque position du site.</translation>
+   <translation>Vaut pour chaque poste de la station.</translation>
   </message>
   <message>
    <source>Counts towards a grant</source>
-   <translation type="unfinished" />
+   <translation>Compte pour une subvention</translation>
   </message>
   <message>
    <source>Cu&amp;rrency</source>
-   <translation type="unfinished" />
+   <translation>&amp;Monnaie</translation>
   </message>
   <message>
    <source>Currency</source>
-   <translation type="unfinished" />
+   <translation>Monnaie</translation>
   </message>
   <message>
    <source>Currency and rounding</source>
-   <translation type="unfinished" />
+   <translation>Monnaie et arrondi</translation>
   </message>
   <message>
    <source>Customer</source>
-   <translation type="unfinished" />
+   <translation>Client</translation>
   </message>
   <message>
    <source>Customers</source>
-   <translation type="unfinished" />
+   <translation>Clients</translation>
   </message>
   <message>
    <source>Customers, nobody on site</source>
-   <translation type="unfinished" />
+   <translation>Clients, personne sur place</translation>
   </message>
   <message>
    <source>DEF</source>
-   <translation type="unfinished" />
+   <translation>DEF</translation>
   </message>
   <message>
    <source>DEF itself does not burn. Where its nozzle is used close to fuel, the nozzle has to be evaluated for that.</source>
-   <translation type="unfinished" />
+   <translation>Le DEF ne brûle pas. Là où son pistolet sert près de carburant, il doit être évalué pour cela.</translation>
   </message>
   <message>
    <source>Date</source>
-   <translation type="unfinished" />
+   <translation>Date</translation>
   </message>
   <message>
    <source>Date (YYYY-MM-DD)</source>
-   <translation type="unfinished" />
+   <translation>Date (AAAA-MM-JJ)</translation>
   </message>
   <message>
    <source>Day</source>
-   <translation type="unfinished" />
+   <translation>Jour</translation>
   </message>
   <message>
    <source>Day of handing over</source>
-   <translation type="unfinished" />
+   <translation>Jour de la remise</translation>
   </message>
   <message>
    <source>Day of handing over (YYYY-MM-DD)</source>
-   <translation type="unfinished" />
+   <translation>Jour de la remise (AAAA-MM-JJ)</translation>
   </message>
   <message>
    <source>Days for which the offer stands, 1 to 730.</source>
-   <translation type="unfinished" />
+   <translation>Jours de validité de l'offre, 1 à 730.</translation>
   </message>
   <message>
    <source>Decides automatic shut-off and the hold-open latch.</source>
-   <translation type="unfinished" />
+   <translation>Décide de l'arrêt automatique et du cran de maintien.</translation>
   </message>
   <message>
    <source>Decides how the whip hose bends in a drive-off.</source>
-   <translation type="unfinished" />
+   <translation>Décide comment plie le flexible de liaison lors d'un départ intempestif.</translation>
   </message>
   <message>
    <source>Declined. Requote it and keep it: revision {0} opens.</source>
-   <translation type="unfinished" />
+   <translation>Refusé. Refaites le devis et gardez-le : la révision {0} s'ouvre.</translation>
   </message>
   <message>
    <source>Departures</source>
-   <translation type="unfinished" />
+   <translation>Écarts</translation>
   </message>
   <message>
    <source>Derived from the answers and the local rules. Open a row for the rule and its source.</source>
-   <translation type="unfinished" />
+   <translation>Tiré des réponses et des règles locales. Ouvrez une ligne pour la règle et sa source.</translation>
   </message>
   <message>
    <source>Describe an installed part</source>
-   <translation type="unfinished" />
+   <translation>Décrire une pièce en place</translation>
   </message>
   <message>
    <source>Describe pa&amp;rt</source>
-   <translation type="unfinished" />
+   <translation>Décrire la pi&amp;èce</translation>
   </message>
   <message>
    <source>Description of an installed part</source>
-   <translation type="unfinished" />
+   <translation>Description d'une pièce en place</translation>
   </message>
   <message>
    <source>Diameter of the hose on the &amp;drum</source>
-   <translation type="unfinished" />
+   <translation>Diamètre du flexible sur le &amp;tambour</translation>
   </message>
   <message>
    <source>Diesel</source>
-   <translation>Diesel</translation>
+   <translation>Gazole</translation>
   </message>
   <message>
    <source>Difference</source>
-   <translation type="unfinished" />
+   <translation>Différence</translation>
   </message>
   <message>
    <source>Difference, hoses both cover</source>
@@ -1277,51 +1277,51 @@
   </message>
   <message>
    <source>Discount group</source>
-   <translation type="unfinished" />
+   <translation>Groupe de remise</translation>
   </message>
   <message>
    <source>Discounts of makers</source>
-   <translation type="unfinished" />
+   <translation>Remises des fabricants</translation>
   </message>
   <message>
    <source>Dispenser outlet</source>
-   <translation type="unfinished" />
+   <translation>Sortie du distributeur</translation>
   </message>
   <message>
    <source>Dispensers and positions</source>
-   <translation type="unfinished" />
+   <translation>Distributeurs et postes</translation>
   </message>
   <message>
    <source>Dispensers in a row where no island is named</source>
-   <translation type="unfinished" />
+   <translation>Distributeurs par rangée sans îlot nommé</translation>
   </message>
   <message>
    <source>Do this</source>
-   <translation type="unfinished" />
+   <translation>Faire ceci</translation>
   </message>
   <message>
    <source>Does a separ&amp;ate vapor return pipe end beside the outlet?</source>
-   <translation type="unfinished" />
+   <translation>Une conduite séparée de retour de vapeur finit-elle à &amp;côté de la sortie ?</translation>
   </message>
   <message>
    <source>Does not fit: {reason}</source>
-   <translation type="unfinished" />
+   <translation>Ne convient pas : {reason}</translation>
   </message>
   <message>
    <source>Does the hose come down from ove&amp;rhead?</source>
-   <translation type="unfinished" />
+   <translation>Le flexible descend-il d'en &amp;haut ?</translation>
   </message>
   <message>
    <source>Does the position e&amp;xist today?</source>
-   <translation type="unfinished" />
+   <translation>Le poste e&amp;xiste-t-il aujourd'hui ?</translation>
   </message>
   <message>
    <source>Down</source>
-   <translation type="unfinished" />
+   <translation>Descendre</translation>
   </message>
   <message>
    <source>Drawing</source>
-   <translation type="unfinished" />
+   <translation>Dessin</translation>
   </message>
   <message>
    <source>Drawing &amp;larger</source>
@@ -1333,43 +1333,43 @@
   </message>
   <message>
    <source>Drawing larger</source>
-   <translation type="unfinished" />
+   <translation>Dessin plus grand</translation>
   </message>
   <message>
    <source>Drawing of the position</source>
-   <translation type="unfinished" />
+   <translation>Dessin du poste</translation>
   </message>
   <message>
    <source>Drawing or flow chart</source>
-   <translation type="unfinished" />
+   <translation>Dessin ou courbe de débit</translation>
   </message>
   <message>
    <source>Drawing smaller</source>
-   <translation type="unfinished" />
+   <translation>Dessin plus petit</translation>
   </message>
   <message>
    <source>Drive-offs</source>
-   <translation type="unfinished" />
+   <translation>Départs intempestifs</translation>
   </message>
   <message>
    <source>Drive-offs expected, all years</source>
-   <translation type="unfinished" />
+   <translation>Départs attendus, toutes années</translation>
   </message>
   <message>
    <source>Due</source>
-   <translation type="unfinished" />
+   <translation>Échéance</translation>
   </message>
   <message>
    <source>Duplicate</source>
-   <translation type="unfinished" />
+   <translation>Dupliquer</translation>
   </message>
   <message>
    <source>Duplicate chosen rows</source>
-   <translation type="unfinished" />
+   <translation>Dupliquer les lignes choisies</translation>
   </message>
   <message>
    <source>Duplicate {0}</source>
-   <translation type="unfinished" />
+   <translation>Dupliquer {0}</translation>
   </message>
   <message>
    <source>Duty</source>
@@ -1381,7 +1381,7 @@
   </message>
   <message>
    <source>E&amp;xclude it</source>
-   <translation type="unfinished" />
+   <translation>L'e&amp;xclure</translation>
   </message>
   <message>
    <source>E&amp;xclude this part</source>
@@ -1389,235 +1389,235 @@
   </message>
   <message>
    <source>EPA's public model</source>
-   <translation type="unfinished" />
+   <translation>Modèle public de l'EPA</translation>
   </message>
   <message>
    <source>Each differs in kind from the set in hand. Taking one keeps its parts; undo brings back the cheapest.</source>
-   <translation type="unfinished" />
+   <translation>Chacun diffère par son genre de l'ensemble en main. En prendre un garde ses pièces ; Annuler ramène le moins cher.</translation>
   </message>
   <message>
    <source>Each kind once.</source>
-   <translation type="unfinished" />
+   <translation>Chaque genre une fois.</translation>
   </message>
   <message>
    <source>Each once.</source>
-   <translation type="unfinished" />
+   <translation>Chacun une fois.</translation>
   </message>
   <message>
    <source>Each option is planned and priced by itself.</source>
-   <translation type="unfinished" />
+   <translation>Chaque option est prévue et chiffrée pour elle-même.</translation>
   </message>
   <message>
    <source>Each tax lies on the amounts ticked.</source>
-   <translation type="unfinished" />
+   <translation>Chaque taxe porte sur les montants cochés.</translation>
   </message>
   <message>
    <source>Each was opened and read through when it was made. Kept: seven days, four weeks, those before changes, and those that were asked for.</source>
-   <translation type="unfinished" />
+   <translation>Chacune a été ouverte et relue lors de sa création. Sont gardées : sept jours, quatre semaines, celles d'avant les changements, et celles demandées.</translation>
   </message>
   <message>
    <source>Each year once.</source>
-   <translation type="unfinished" />
+   <translation>Chaque année une fois.</translation>
   </message>
   <message>
    <source>Edition</source>
-   <translation type="unfinished" />
+   <translation>Édition</translation>
   </message>
   <message>
    <source>Edition: {0}.</source>
-   <translation type="unfinished" />
+   <translation>Édition : {0}.</translation>
   </message>
   <message>
    <source>Empty: the price follows.</source>
-   <translation type="unfinished" />
+   <translation>Vide : le prix suivra.</translation>
   </message>
   <message>
    <source>Enlarge the drawing.</source>
-   <translation type="unfinished" />
+   <translation>Agrandir le dessin.</translation>
   </message>
   <message>
    <source>Entry</source>
-   <translation type="unfinished" />
+   <translation>Entrée</translation>
   </message>
   <message>
    <source>Every answer may stay open; the report says what it lacks. The agency decides.</source>
-   <translation type="unfinished" />
+   <translation>Chaque réponse peut rester ouverte ; le rapport dit ce qui manque. L'agence décide.</translation>
   </message>
   <message>
    <source>Every part new</source>
-   <translation type="unfinished" />
+   <translation>Toutes pièces neuves</translation>
   </message>
   <message>
    <source>Every position of the dispenser is repeated, without the parts decided on and without notes.</source>
-   <translation type="unfinished" />
+   <translation>Chaque poste du distributeur est répété, sans les pièces décidées ni les notes.</translation>
   </message>
   <message>
    <source>Exceptions</source>
-   <translation type="unfinished" />
+   <translation>Exceptions</translation>
   </message>
   <message>
    <source>Exchange rates</source>
-   <translation type="unfinished" />
+   <translation>Cours de change</translation>
   </message>
   <message>
    <source>Exclude the marked part</source>
-   <translation type="unfinished" />
+   <translation>Exclure la pièce marquée</translation>
   </message>
   <message>
    <source>Exclude {part}</source>
-   <translation type="unfinished" />
+   <translation>Exclure {part}</translation>
   </message>
   <message>
    <source>Existing</source>
-   <translation type="unfinished" />
+   <translation>Existante</translation>
   </message>
   <message>
    <source>Feet, gallons, pounds-force, psi.</source>
-   <translation type="unfinished" />
+   <translation>Pieds, gallons, livres-force, psi.</translation>
   </message>
   <message>
    <source>Female</source>
-   <translation type="unfinished" />
+   <translation>Femelle</translation>
   </message>
   <message>
    <source>Fewest departures</source>
-   <translation type="unfinished" />
+   <translation>Le moins d'écarts</translation>
   </message>
   <message>
    <source>Fi&amp;nd</source>
-   <translation type="unfinished" />
+   <translation>Cherc&amp;her</translation>
   </message>
   <message>
    <source>Fields that could not be read, to be filled in here: {0}</source>
-   <translation>Champs illisibles, à remplir ici : {0}</translation>
+   <translation>Champs illisibles, à remplir ici : {0}</translation>
   </message>
   <message>
    <source>Figures of a described part</source>
-   <translation type="unfinished" />
+   <translation>Chiffres d'une pièce décrite</translation>
   </message>
   <message>
    <source>Figures of an installed part</source>
-   <translation type="unfinished" />
+   <translation>Chiffres d'une pièce en place</translation>
   </message>
   <message>
    <source>Fill down</source>
-   <translation type="unfinished" />
+   <translation>Remplir vers le bas</translation>
   </message>
   <message>
    <source>Fill the form from a terms file (Ctrl+O)</source>
-   <translation type="unfinished" />
+   <translation>Remplir d'après un fichier de conditions (Ctrl+O)</translation>
   </message>
   <message>
    <source>Filler height</source>
-   <translation type="unfinished" />
+   <translation>Hauteur de l'orifice</translation>
   </message>
   <message>
    <source>Finding</source>
-   <translation type="unfinished" />
+   <translation>Constat</translation>
   </message>
   <message>
    <source>Findings</source>
-   <translation type="unfinished" />
+   <translation>Constats</translation>
   </message>
   <message>
    <source>Findings about this part</source>
-   <translation type="unfinished" />
+   <translation>Constats sur cette pièce</translation>
   </message>
   <message>
    <source>Findings by weight</source>
-   <translation type="unfinished" />
+   <translation>Constats par poids</translation>
   </message>
   <message>
    <source>Fingerprint of the survey</source>
-   <translation type="unfinished" />
+   <translation>Empreinte du relevé</translation>
   </message>
   <message>
    <source>First day (YYYY-MM-DD)</source>
-   <translation type="unfinished" />
+   <translation>Premier jour (AAAA-MM-JJ)</translation>
   </message>
   <message>
    <source>Flow</source>
-   <translation type="unfinished" />
+   <translation>Débit</translation>
   </message>
   <message>
    <source>Flow against pressure</source>
-   <translation type="unfinished" />
+   <translation>Débit face à la pression</translation>
   </message>
   <message>
    <source>Flow wanted at the no&amp;zzle</source>
-   <translation type="unfinished" />
+   <translation>Débit souhaité au pi&amp;stolet</translation>
   </message>
   <message>
    <source>Folder of survey files</source>
-   <translation type="unfinished" />
+   <translation>Dossier de fichiers de relevé</translation>
   </message>
   <message>
    <source>For</source>
-   <translation type="unfinished" />
+   <translation>Pour</translation>
   </message>
   <message>
    <source>For a part without a catalog number.</source>
-   <translation type="unfinished" />
+   <translation>Pour une pièce sans numéro de catalogue.</translation>
   </message>
   <message>
    <source>For price lists in another currency: one unit of theirs in units of the quotation's.</source>
-   <translation type="unfinished" />
+   <translation>Pour les listes dans une autre monnaie : une unité de la leur en unités de celle du devis.</translation>
   </message>
   <message>
    <source>Forecourt from above</source>
-   <translation type="unfinished" />
+   <translation>Piste vue de dessus</translation>
   </message>
   <message>
    <source>Forecourt from above.</source>
-   <translation type="unfinished" />
+   <translation>Piste vue de dessus.</translation>
   </message>
   <message>
    <source>Freight and taxes</source>
-   <translation type="unfinished" />
+   <translation>Transport et taxes</translation>
   </message>
   <message>
    <source>From</source>
-   <translation type="unfinished" />
+   <translation>De</translation>
   </message>
   <message>
    <source>From a &amp;file…</source>
-   <translation type="unfinished" />
+   <translation>D'un &amp;fichier…</translation>
   </message>
   <message>
    <source>From a dock or slip</source>
-   <translation type="unfinished" />
+   <translation>D'un quai ou d'un ponton</translation>
   </message>
   <message>
    <source>From center line to center line of the hose.</source>
-   <translation type="unfinished" />
+   <translation>D'axe à axe du flexible.</translation>
   </message>
   <message>
    <source>From memory</source>
-   <translation type="unfinished" />
+   <translation>De mémoire</translation>
   </message>
   <message>
    <source>From the dispenser's maker. It must outlast the breakaway.</source>
-   <translation type="unfinished" />
+   <translation>Du fabricant du distributeur. Elle doit tenir plus que le raccord cassant.</translation>
   </message>
   <message>
    <source>Fuel oil</source>
-   <translation type="unfinished" />
+   <translation>Fioul</translation>
   </message>
   <message>
    <source>Fueling</source>
-   <translation type="unfinished" />
+   <translation>Remplissage</translation>
   </message>
   <message>
    <source>Full renewal</source>
-   <translation type="unfinished" />
+   <translation>Renouvellement complet</translation>
   </message>
   <message>
    <source>Further costs</source>
-   <translation type="unfinished" />
+   <translation>Autres coûts</translation>
   </message>
   <message>
    <source>G</source>
-   <translation type="unfinished" />
+   <translation>G</translation>
   </message>
   <message>
    <source>Gasoline</source>
@@ -1625,195 +1625,195 @@
   </message>
   <message>
    <source>Gen&amp;der</source>
-   <translation type="unfinished" />
+   <translation>Gen&amp;re</translation>
   </message>
   <message>
    <source>Give other positions some of the answers of this one.</source>
-   <translation type="unfinished" />
+   <translation>Donner à d'autres postes des réponses de celui-ci.</translation>
   </message>
   <message>
    <source>Gives up</source>
-   <translation type="unfinished" />
+   <translation>Abandonne</translation>
   </message>
   <message>
    <source>Gives up: {lines}</source>
-   <translation type="unfinished" />
+   <translation>Abandonne : {lines}</translation>
   </message>
   <message>
    <source>Go to the position above.</source>
-   <translation type="unfinished" />
+   <translation>Aller au poste au-dessus.</translation>
   </message>
   <message>
    <source>Go to the position below.</source>
-   <translation type="unfinished" />
+   <translation>Aller au poste au-dessous.</translation>
   </message>
   <message>
    <source>Go to the step after.</source>
-   <translation type="unfinished" />
+   <translation>Aller à l'étape suivante.</translation>
   </message>
   <message>
    <source>Go to the step before.</source>
-   <translation type="unfinished" />
+   <translation>Aller à l'étape précédente.</translation>
   </message>
   <message>
    <source>Good practice</source>
-   <translation type="unfinished" />
+   <translation>Bonne pratique</translation>
   </message>
   <message>
    <source>Goods, labor, freight: any of them.</source>
-   <translation type="unfinished" />
+   <translation>Fournitures, main-d'œuvre, transport : au choix.</translation>
   </message>
   <message>
    <source>Grant that was promised</source>
-   <translation type="unfinished" />
+   <translation>Subvention promise</translation>
   </message>
   <message>
    <source>Greatest &amp;flow of the dispenser</source>
-   <translation type="unfinished" />
+   <translation>&amp;Débit maximal du distributeur</translation>
   </message>
   <message>
    <source>Ha&amp;ng this one</source>
-   <translation type="unfinished" />
+   <translation>S&amp;uspendre celui-ci</translation>
   </message>
   <message>
    <source>Hang {part}</source>
-   <translation type="unfinished" />
+   <translation>Suspendre {part}</translation>
   </message>
   <message>
    <source>Head of the bill.</source>
-   <translation type="unfinished" />
+   <translation>En-tête de la nomenclature.</translation>
   </message>
   <message>
    <source>Heigh&amp;t from which the cord pulls</source>
-   <translation type="unfinished" />
+   <translation>Hauteur d'où ti&amp;re le câble</translation>
   </message>
   <message>
    <source>Highest temperature, sun on the hose included.</source>
-   <translation type="unfinished" />
+   <translation>Température la plus haute, soleil sur le flexible compris.</translation>
   </message>
   <message>
    <source>Ho&amp;ttest</source>
-   <translation type="unfinished" />
+   <translation>Le plus ch&amp;aud</translation>
   </message>
   <message>
    <source>Hold the last share</source>
-   <translation type="unfinished" />
+   <translation>Maintenir la dernière part</translation>
   </message>
   <message>
    <source>Hoo&amp;k height</source>
-   <translation type="unfinished" />
+   <translation>Hauteur du cro&amp;chet</translation>
   </message>
   <message>
    <source>Horizontal distance from the outlet to the nozzle at rest.</source>
-   <translation type="unfinished" />
+   <translation>Distance horizontale de la sortie au pistolet au repos.</translation>
   </message>
   <message>
    <source>Horizontal distance from the point below the outlet.</source>
-   <translation type="unfinished" />
+   <translation>Distance horizontale depuis l'aplomb de la sortie.</translation>
   </message>
   <message>
    <source>Hose</source>
-   <translation type="unfinished" />
+   <translation>Flexible</translation>
   </message>
   <message>
    <source>Hose on the drum is curved and costs flow; it is counted.</source>
-   <translation type="unfinished" />
+   <translation>Le flexible enroulé est courbé et coûte du débit ; c'est compté.</translation>
   </message>
   <message>
    <source>Hose reel</source>
-   <translation type="unfinished" />
+   <translation>Enrouleur de flexible</translation>
   </message>
   <message>
    <source>Hose take-up</source>
-   <translation type="unfinished" />
+   <translation>Rangement du flexible</translation>
   </message>
   <message>
    <source>Hoses</source>
-   <translation type="unfinished" />
+   <translation>Flexibles</translation>
   </message>
   <message>
    <source>Hours</source>
-   <translation type="unfinished" />
+   <translation>Heures</translation>
   </message>
   <message>
    <source>Hours count once for each position, dispenser or site; kinds limit a task to sets that hold one.</source>
-   <translation type="unfinished" />
+   <translation>Les heures comptent une fois par poste, distributeur ou station ; les genres limitent une tâche aux ensembles qui en contiennent.</translation>
   </message>
   <message>
    <source>Hours with a &amp;reconnectable breakaway</source>
-   <translation type="unfinished" />
+   <translation>Heures, raccord &amp;réarmable</translation>
   </message>
   <message>
    <source>Hours with a &amp;single-use breakaway</source>
-   <translation type="unfinished" />
+   <translation>Heures, raccord à &amp;usage unique</translation>
   </message>
   <message>
    <source>How far the quotation is</source>
-   <translation type="unfinished" />
+   <translation>Où en est le devis</translation>
   </message>
   <message>
    <source>How is the hose taken &amp;up after use?</source>
-   <translation type="unfinished" />
+   <translation>Comment le flexible est-il &amp;rangé après usage ?</translation>
   </message>
   <message>
    <source>How is vapor recovered &amp;today?</source>
-   <translation>Comment les vapeurs sont-elles récupérées au&amp;jourd'hui ?</translation>
+   <translation>Comment les vapeurs sont-elles récupérées au&amp;jourd'hui ?</translation>
   </message>
   <message>
    <source>How is vapor to be recovered in f&amp;uture?</source>
-   <translation type="unfinished" />
+   <translation>Comment les vapeurs seront-elles récupérées à l'&amp;avenir ?</translation>
   </message>
   <message>
    <source>How many joints one container seals; empty: one container for each set.</source>
-   <translation type="unfinished" />
+   <translation>Combien de joints étanche un récipient ; vide : un récipient par ensemble.</translation>
   </message>
   <message>
    <source>How much &amp;blend is in it?</source>
-   <translation>Quelle part de &amp;mélange contient-il ?</translation>
+   <translation>Quelle part de &amp;mélange contient-il ?</translation>
   </message>
   <message>
    <source>How the customer's prices are made.</source>
-   <translation type="unfinished" />
+   <translation>Comment se forment les prix du client.</translation>
   </message>
   <message>
    <source>In a row where no island is named:</source>
-   <translation type="unfinished" />
+   <translation>Par rangée, sans îlot nommé :</translation>
   </message>
   <message>
    <source>In detail</source>
-   <translation type="unfinished" />
+   <translation>En détail</translation>
   </message>
   <message>
    <source>In no year</source>
-   <translation type="unfinished" />
+   <translation>Aucune année</translation>
   </message>
   <message>
    <source>In the currency of the quotation.</source>
-   <translation type="unfinished" />
+   <translation>Dans la monnaie du devis.</translation>
   </message>
   <message>
    <source>In the currency of the site.</source>
-   <translation type="unfinished" />
+   <translation>Dans la monnaie de la station.</translation>
   </message>
   <message>
    <source>Inspections due</source>
-   <translation type="unfinished" />
+   <translation>Contrôles à échéance</translation>
   </message>
   <message>
    <source>Installed</source>
-   <translation type="unfinished" />
+   <translation>En place</translation>
   </message>
   <message>
    <source>Installed (part number)</source>
-   <translation type="unfinished" />
+   <translation>En place (numéro de pièce)</translation>
   </message>
   <message>
    <source>Installed parts</source>
-   <translation type="unfinished" />
+   <translation>Pièces en place</translation>
   </message>
   <message>
    <source>Installer's pack</source>
-   <translation type="unfinished" />
+   <translation>Dossier de l'installateur</translation>
   </message>
   <message>
    <source>Installer's work</source>
@@ -1821,35 +1821,35 @@
   </message>
   <message>
    <source>Is a hold-open l&amp;atch wanted?</source>
-   <translation>Faut-il un &amp;cran de maintien ?</translation>
+   <translation>Faut-il un &amp;cran de maintien ?</translation>
   </message>
   <message>
    <source>Is a re&amp;connectable breakaway wanted?</source>
-   <translation type="unfinished" />
+   <translation>Un raccord cassant &amp;réarmable est-il souhaité ?</translation>
   </message>
   <message>
    <source>Is it a &amp;fenced above-ground site, closed to the public?</source>
-   <translation type="unfinished" />
+   <translation>Est-ce un site &amp;clos à cuves aériennes, fermé au public ?</translation>
   </message>
   <message>
    <source>Is the DEF nozzle used inside the flammable &amp;zone of a fuel dispenser?</source>
-   <translation type="unfinished" />
+   <translation>Le pistolet DEF sert-il dans la &amp;zone inflammable d'un distributeur de carburant ?</translation>
   </message>
   <message>
    <source>Island of the dispenser</source>
-   <translation type="unfinished" />
+   <translation>Îlot du distributeur</translation>
   </message>
   <message>
    <source>Island {0}</source>
-   <translation type="unfinished" />
+   <translation>Îlot {0}</translation>
   </message>
   <message>
    <source>Islands of the new dispensers</source>
-   <translation type="unfinished" />
+   <translation>Îlots des nouveaux distributeurs</translation>
   </message>
   <message>
    <source>Iss&amp;ue</source>
-   <translation type="unfinished" />
+   <translation>É&amp;mettre</translation>
   </message>
   <message>
    <source>Issue although hoses are left out</source>
@@ -1857,83 +1857,83 @@
   </message>
   <message>
    <source>It can be put together again after it separated, where its maker says so.</source>
-   <translation type="unfinished" />
+   <translation>Il se réarme après s'être séparé, là où son fabricant le dit.</translation>
   </message>
   <message>
    <source>It expired after {0}. Requote it and keep it: revision {1} opens.</source>
-   <translation type="unfinished" />
+   <translation>Il a expiré après le {0}. Refaites le devis et gardez-le : la révision {1} s'ouvre.</translation>
   </message>
   <message>
    <source>It hangs</source>
-   <translation type="unfinished" />
+   <translation>Ce qui pend</translation>
   </message>
   <message>
    <source>It is valid through {0}. Note the customer's answer, or requote it.</source>
-   <translation type="unfinished" />
+   <translation>Il vaut jusqu'au {0}. Notez la réponse du client, ou refaites le devis.</translation>
   </message>
   <message>
    <source>Judged with the diesel family</source>
-   <translation type="unfinished" />
+   <translation>Jugé avec la famille du gazole</translation>
   </message>
   <message>
    <source>Judging {part} at {label}…</source>
-   <translation type="unfinished" />
+   <translation>Examen de {part} à {label}…</translation>
   </message>
   <message>
    <source>Keep as usual terms</source>
-   <translation type="unfinished" />
+   <translation>Garder comme conditions usuelles</translation>
   </message>
   <message>
    <source>Keep both</source>
-   <translation type="unfinished" />
+   <translation>Garder les deux</translation>
   </message>
   <message>
    <source>Keep mine</source>
-   <translation type="unfinished" />
+   <translation>Garder le mien</translation>
   </message>
   <message>
    <source>Keep or replace</source>
-   <translation type="unfinished" />
+   <translation>Garder ou remplacer</translation>
   </message>
   <message>
    <source>Keeps the grade on sale; empty goes by liquid and blend.</source>
-   <translation type="unfinished" />
+   <translation>Garde le produit en vente ; vide : d'après liquide et mélange.</translation>
   </message>
   <message>
    <source>Keeps, other than the set in hand: {lines}</source>
-   <translation type="unfinished" />
+   <translation>Respecte, à la différence de l'ensemble en main : {lines}</translation>
   </message>
   <message>
    <source>Kept</source>
-   <translation type="unfinished" />
+   <translation>Gardé</translation>
   </message>
   <message>
    <source>Kept as usual terms in {path}.</source>
-   <translation type="unfinished" />
+   <translation>Gardées comme conditions usuelles dans {path}.</translation>
   </message>
   <message>
    <source>Kept parts cost nothing</source>
-   <translation type="unfinished" />
+   <translation>Les pièces gardées ne coûtent rien</translation>
   </message>
   <message>
    <source>Kerosene</source>
-   <translation type="unfinished" />
+   <translation>Kérosène</translation>
   </message>
   <message>
    <source>Keys</source>
-   <translation type="unfinished" />
+   <translation>Touches</translation>
   </message>
   <message>
    <source>Kind</source>
-   <translation type="unfinished" />
+   <translation>Genre</translation>
   </message>
   <message>
    <source>Kind of a part without a catalog number</source>
-   <translation type="unfinished" />
+   <translation>Genre d'une pièce sans numéro de catalogue</translation>
   </message>
   <message>
    <source>Kind of part</source>
-   <translation type="unfinished" />
+   <translation>Genre de pièce</translation>
   </message>
   <message>
    <source>La&amp;nguage</source>
@@ -1941,7 +1941,7 @@
   </message>
   <message>
    <source>Labor</source>
-   <translation type="unfinished" />
+   <translation>Main-d'œuvre</translation>
   </message>
   <message>
    <source>Language of the papers</source>
@@ -1949,83 +1949,83 @@
   </message>
   <message>
    <source>Large tanks, high flow</source>
-   <translation type="unfinished" />
+   <translation>Grands réservoirs, fort débit</translation>
   </message>
   <message>
    <source>Last day (YYYY-MM-DD)</source>
-   <translation type="unfinished" />
+   <translation>Dernier jour (AAAA-MM-JJ)</translation>
   </message>
   <message>
    <source>Last done</source>
-   <translation type="unfinished" />
+   <translation>Dernière fois</translation>
   </message>
   <message>
    <source>Lead time</source>
-   <translation type="unfinished" />
+   <translation>Délai</translation>
   </message>
   <message>
    <source>Least cost</source>
-   <translation type="unfinished" />
+   <translation>Moindre coût</translation>
   </message>
   <message>
    <source>Leave and &amp;lose the changes</source>
-   <translation type="unfinished" />
+   <translation>Quitter et &amp;perdre les modifications</translation>
   </message>
   <message>
    <source>Leave the marked part open</source>
-   <translation type="unfinished" />
+   <translation>Laisser libre la pièce marquée</translation>
   </message>
   <message>
    <source>Leave the terms as they were? What you wrote here is lost.</source>
-   <translation type="unfinished" />
+   <translation>Laisser les conditions telles qu'avant ? Ce que vous avez écrit ici est perdu.</translation>
   </message>
   <message>
    <source>Leave {part} open</source>
-   <translation type="unfinished" />
+   <translation>Laisser {part} libre</translation>
   </message>
   <message>
    <source>Legs of the way seen from above, separated by semicolons, where the hose must go round a corner.</source>
-   <translation type="unfinished" />
+   <translation>Tronçons du chemin vus de dessus, séparés par des points-virgules, là où le flexible contourne un angle.</translation>
   </message>
   <message>
    <source>Let all parts go</source>
-   <translation type="unfinished" />
+   <translation>Libérer toutes les pièces</translation>
   </message>
   <message>
    <source>Let the price lists decide again, and quote again</source>
-   <translation type="unfinished" />
+   <translation>Laisser de nouveau décider les listes de prix, et refaire le devis</translation>
   </message>
   <message>
    <source>Letterhead</source>
-   <translation type="unfinished" />
+   <translation>En-tête de lettre</translation>
   </message>
   <message>
    <source>Letterhead, conditions, prices, labor and taxes stand in every new quotation then</source>
-   <translation type="unfinished" />
+   <translation>En-tête, conditions, prix, main-d'œuvre et taxes figurent alors dans chaque nouveau devis</translation>
   </message>
   <message>
    <source>License</source>
-   <translation type="unfinished" />
+   <translation>Habilitation</translation>
   </message>
   <message>
    <source>Lies on</source>
-   <translation type="unfinished" />
+   <translation>Porte sur</translation>
   </message>
   <message>
    <source>Limit</source>
-   <translation type="unfinished" />
+   <translation>Limite</translation>
   </message>
   <message>
    <source>Limit from: {source}</source>
-   <translation type="unfinished" />
+   <translation>Limite d'après : {source}</translation>
   </message>
   <message>
    <source>Limits behind it: {0}</source>
-   <translation type="unfinished" />
+   <translation>Limites sous-jacentes : {0}</translation>
   </message>
   <message>
    <source>Line by line, as printed.</source>
-   <translation type="unfinished" />
+   <translation>Ligne par ligne, comme imprimé.</translation>
   </message>
   <message>
    <source>Liquid</source>
@@ -2037,107 +2037,107 @@
   </message>
   <message>
    <source>Liquid only</source>
-   <translation type="unfinished" />
+   <translation>Liquide seul</translation>
   </message>
   <message>
    <source>Liquid sold today</source>
-   <translation type="unfinished" />
+   <translation>Liquide vendu aujourd'hui</translation>
   </message>
   <message>
    <source>List prices of the catalog in this currency.</source>
-   <translation type="unfinished" />
+   <translation>Prix de liste du catalogue dans cette monnaie.</translation>
   </message>
   <message>
    <source>List prices with what goes with the sets; longest lead time {days}.</source>
-   <translation type="unfinished" />
+   <translation>Prix de liste avec ce qui va avec les ensembles ; délai le plus long {days}.</translation>
   </message>
   <message>
    <source>Local rules</source>
-   <translation type="unfinished" />
+   <translation>Règles locales</translation>
   </message>
   <message>
    <source>Local rules to show</source>
-   <translation type="unfinished" />
+   <translation>Règles locales à montrer</translation>
   </message>
   <message>
    <source>Long hose, yard or delivery</source>
-   <translation type="unfinished" />
+   <translation>Long flexible, dépôt ou livraison</translation>
   </message>
   <message>
    <source>Look into the outlet: one bore, or one tube inside another.</source>
-   <translation type="unfinished" />
+   <translation>Regardez dans la sortie : un seul passage, ou un tube dans un autre.</translation>
   </message>
   <message>
    <source>Look up any catalog part and read what speaks against it here.</source>
-   <translation type="unfinished" />
+   <translation>Cherchez une pièce du catalogue et lisez ce qui s'y oppose ici.</translation>
   </message>
   <message>
    <source>Looking for sets…</source>
-   <translation type="unfinished" />
+   <translation>Recherche d'ensembles…</translation>
   </message>
   <message>
    <source>Lowest air temperature the hardware meets.</source>
-   <translation type="unfinished" />
+   <translation>Température d'air la plus basse que subit le matériel.</translation>
   </message>
   <message>
    <source>Made (UTC)</source>
-   <translation type="unfinished" />
+   <translation>Fait (UTC)</translation>
   </message>
   <message>
    <source>Make the change again that was taken back.</source>
-   <translation type="unfinished" />
+   <translation>Rétablir la modification annulée.</translation>
   </message>
   <message>
    <source>Make the drawing smaller.</source>
-   <translation type="unfinished" />
+   <translation>Réduire le dessin.</translation>
   </message>
   <message>
    <source>Maker</source>
-   <translation type="unfinished" />
+   <translation>Fabricant</translation>
   </message>
   <message>
    <source>Making the paper…</source>
-   <translation type="unfinished" />
+   <translation>Composition du document…</translation>
   </message>
   <message>
    <source>Male</source>
-   <translation type="unfinished" />
+   <translation>Mâle</translation>
   </message>
   <message>
    <source>Margin</source>
-   <translation type="unfinished" />
+   <translation>Marge</translation>
   </message>
   <message>
    <source>Mark a part to read what speaks against it here.</source>
-   <translation type="unfinished" />
+   <translation>Marquez une pièce pour lire ce qui s'y oppose ici.</translation>
   </message>
   <message>
    <source>Measure from the point on the ground below the outlet. The drawing follows.</source>
-   <translation type="unfinished" />
+   <translation>Mesurez depuis l'aplomb de la sortie au sol. Le dessin suit.</translation>
   </message>
   <message>
    <source>Measured at the dispenser's outlet with the nozzle open.</source>
-   <translation type="unfinished" />
+   <translation>Mesurée à la sortie du distributeur, pistolet ouvert.</translation>
   </message>
   <message>
    <source>Merge both</source>
-   <translation type="unfinished" />
+   <translation>Réunir les deux</translation>
   </message>
   <message>
    <source>Merged. Yours stands where both changed the same (yours / theirs):</source>
-   <translation type="unfinished" />
+   <translation>Réunis. Le vôtre vaut là où les deux ont changé la même chose (le vôtre / l'autre) :</translation>
   </message>
   <message>
    <source>Merged: both edits go into the book.</source>
-   <translation type="unfinished" />
+   <translation>Réunis : les deux modifications vont au registre.</translation>
   </message>
   <message>
    <source>Meters, liters, newtons, kilopascals.</source>
-   <translation type="unfinished" />
+   <translation>Mètres, litres, newtons, kilopascals.</translation>
   </message>
   <message>
    <source>Metric</source>
-   <translation type="unfinished" />
+   <translation>Métrique</translation>
   </message>
   <message>
    <source>Metric units</source>
@@ -2145,23 +2145,23 @@
   </message>
   <message>
    <source>Money</source>
-   <translation type="unfinished" />
+   <translation>Argent</translation>
   </message>
   <message>
    <source>Move the chosen rows down (Alt+Down)</source>
-   <translation type="unfinished" />
+   <translation>Descendre les lignes choisies (Alt+Bas)</translation>
   </message>
   <message>
    <source>Move the chosen rows up (Alt+Up)</source>
-   <translation type="unfinished" />
+   <translation>Monter les lignes choisies (Alt+Haut)</translation>
   </message>
   <message>
    <source>N&amp;one</source>
-   <translation type="unfinished" />
+   <translation>Au&amp;cun</translation>
   </message>
   <message>
    <source>NOT in the book: taken off its list</source>
-   <translation type="unfinished" />
+   <translation>PAS au registre : ôté de sa liste</translation>
   </message>
   <message>
    <source>NOT saved</source>
@@ -2169,19 +2169,19 @@
   </message>
   <message>
    <source>NOT saved yet: waiting for the book</source>
-   <translation type="unfinished" />
+   <translation>PAS encore enregistré : attente du registre</translation>
   </message>
   <message>
    <source>NOT saved: saved by another window meanwhile</source>
-   <translation type="unfinished" />
+   <translation>PAS enregistré : une autre fenêtre l'a enregistré entre-temps</translation>
   </message>
   <message>
    <source>NOT saved: the book may only be read</source>
-   <translation type="unfinished" />
+   <translation>PAS enregistré : registre en lecture seule</translation>
   </message>
   <message>
    <source>NPT</source>
-   <translation type="unfinished" />
+   <translation>NPT</translation>
   </message>
   <message>
    <source>Name</source>
@@ -2189,71 +2189,71 @@
   </message>
   <message>
    <source>Name and reason stand on record with the quotation.</source>
-   <translation type="unfinished" />
+   <translation>Nom et raison restent notés avec le devis.</translation>
   </message>
   <message>
    <source>Name of a new site</source>
-   <translation type="unfinished" />
+   <translation>Nom d'une nouvelle station</translation>
   </message>
   <message>
    <source>Name of the dispenser</source>
-   <translation type="unfinished" />
+   <translation>Nom du distributeur</translation>
   </message>
   <message>
    <source>Name of the g&amp;rade</source>
-   <translation type="unfinished" />
+   <translation>Nom du p&amp;roduit</translation>
   </message>
   <message>
    <source>Name of the new site</source>
-   <translation type="unfinished" />
+   <translation>Nom de la nouvelle station</translation>
   </message>
   <message>
    <source>Name of the position</source>
-   <translation type="unfinished" />
+   <translation>Nom du poste</translation>
   </message>
   <message>
    <source>Name printed on the quotation.</source>
-   <translation type="unfinished" />
+   <translation>Nom imprimé sur le devis.</translation>
   </message>
   <message>
    <source>Name, customer, local rules, climate and service of the site.</source>
-   <translation type="unfinished" />
+   <translation>Nom, client, règles locales, climat et service de la station.</translation>
   </message>
   <message>
    <source>Names of the new dispensers</source>
-   <translation type="unfinished" />
+   <translation>Noms des nouveaux distributeurs</translation>
   </message>
   <message>
    <source>Near side, far side, high tank, boat deck.</source>
-   <translation type="unfinished" />
+   <translation>Côté proche, côté opposé, réservoir haut, pont du bateau.</translation>
   </message>
   <message>
    <source>Needed: stands on the paper beside your name</source>
-   <translation type="unfinished" />
+   <translation>Nécessaire : figure sur le document à côté de votre nom</translation>
   </message>
   <message>
    <source>Net present value</source>
-   <translation type="unfinished" />
+   <translation>Valeur actuelle nette</translation>
   </message>
   <message>
    <source>New option, total</source>
-   <translation type="unfinished" />
+   <translation>Nouvelle option, total</translation>
   </message>
   <message>
    <source>New or refurbished</source>
-   <translation type="unfinished" />
+   <translation>Neuve ou rénovée</translation>
   </message>
   <message>
    <source>New part {0}, pieces</source>
-   <translation type="unfinished" />
+   <translation>Nouvelle pièce {0}, unités</translation>
   </message>
   <message>
    <source>Next</source>
-   <translation type="unfinished" />
+   <translation>Suivant</translation>
   </message>
   <message>
    <source>Next due</source>
-   <translation type="unfinished" />
+   <translation>Prochaine échéance</translation>
   </message>
   <message>
    <source>No</source>
@@ -2261,83 +2261,83 @@
   </message>
   <message>
    <source>No catalog part has this in its number, name or maker.</source>
-   <translation type="unfinished" />
+   <translation>Aucune pièce du catalogue n'a cela dans son numéro, son nom ou son fabricant.</translation>
   </message>
   <message>
    <source>No for one that the conversion adds.</source>
-   <translation type="unfinished" />
+   <translation>Non pour un poste que la conversion ajoute.</translation>
   </message>
   <message>
    <source>No list of parts is offered until this is settled.</source>
-   <translation type="unfinished" />
+   <translation>Aucune liste de pièces n'est offerte avant que ce soit réglé.</translation>
   </message>
   <message>
    <source>No open quotation is touched by a change of catalog or price lists.</source>
-   <translation type="unfinished" />
+   <translation>Aucun devis ouvert n'est touché par un changement de catalogue ou de listes de prix.</translation>
   </message>
   <message>
    <source>No other part could hang here.</source>
-   <translation type="unfinished" />
+   <translation>Aucune autre pièce ne pourrait pendre ici.</translation>
   </message>
   <message>
    <source>No other set differs in a way worth showing.</source>
-   <translation type="unfinished" />
+   <translation>Aucun autre ensemble ne diffère d'une façon qui mérite d'être montrée.</translation>
   </message>
   <message>
    <source>No part comes into question while the answers contradict each other.</source>
-   <translation type="unfinished" />
+   <translation>Aucune pièce n'est envisageable tant que les réponses se contredisent.</translation>
   </message>
   <message>
    <source>No part of the set takes longer to come.</source>
-   <translation type="unfinished" />
+   <translation>Aucune pièce de l'ensemble ne met plus longtemps.</translation>
   </message>
   <message>
    <source>No plan can be made</source>
-   <translation type="unfinished" />
+   <translation>Aucun plan possible</translation>
   </message>
   <message>
    <source>No position is surveyed yet: say what each of them sells, then quote.</source>
-   <translation type="unfinished" />
+   <translation>Aucun poste n'est encore relevé : dites ce que chacun vend, puis faites le devis.</translation>
   </message>
   <message>
    <source>No quotation yet</source>
-   <translation type="unfinished" />
+   <translation>Pas encore de devis</translation>
   </message>
   <message>
    <source>No rows. Add, or the Insert key, makes one; rows can be pasted from a spreadsheet.</source>
-   <translation type="unfinished" />
+   <translation>Aucune ligne. Ajouter, ou la touche Inser, en crée une ; des lignes peuvent être collées d'un tableur.</translation>
   </message>
   <message>
    <source>No set is planned for this position.</source>
-   <translation type="unfinished" />
+   <translation>Aucun ensemble n'est prévu pour ce poste.</translation>
   </message>
   <message>
    <source>No terms in hand</source>
-   <translation type="unfinished" />
+   <translation>Pas de conditions en main</translation>
   </message>
   <message>
    <source>No&amp;tes</source>
-   <translation type="unfinished" />
+   <translation>No&amp;tes</translation>
   </message>
   <message>
    <source>No.</source>
-   <translation type="unfinished" />
+   <translation>N°</translation>
   </message>
   <message>
    <source>None</source>
-   <translation type="unfinished" />
+   <translation>Aucun</translation>
   </message>
   <message>
    <source>Not all changes are in the book yet; choose the language when they are.</source>
-   <translation type="unfinished" />
+   <translation>Des modifications ne sont pas encore au registre ; choisissez la langue quand elles y seront.</translation>
   </message>
   <message>
    <source>Not everything is saved</source>
-   <translation type="unfinished" />
+   <translation>Tout n'est pas enregistré</translation>
   </message>
   <message>
    <source>Not included</source>
-   <translation type="unfinished" />
+   <translation>Non compris</translation>
   </message>
   <message>
    <source>Not known yet</source>
@@ -2345,39 +2345,39 @@
   </message>
   <message>
    <source>Not ready</source>
-   <translation type="unfinished" />
+   <translation>Pas prête</translation>
   </message>
   <message>
    <source>Not surveyed yet</source>
-   <translation type="unfinished" />
+   <translation>Pas encore relevé</translation>
   </message>
   <message>
    <source>Not surveyed yet, and not in the list: {labels}.</source>
-   <translation type="unfinished" />
+   <translation>Pas encore relevés, et pas dans la liste : {labels}.</translation>
   </message>
   <message>
    <source>Not surveyed yet, and not quoted: {0}</source>
-   <translation type="unfinished" />
+   <translation>Pas encore relevés, et hors du devis : {0}</translation>
   </message>
   <message>
    <source>Note</source>
-   <translation type="unfinished" />
+   <translation>Remarque</translation>
   </message>
   <message>
    <source>Note it as do&amp;ne today</source>
-   <translation type="unfinished" />
+   <translation>Noter comme &amp;fait aujourd'hui</translation>
   </message>
   <message>
    <source>Note to the answer: how it came, what was said</source>
-   <translation type="unfinished" />
+   <translation>Note sur la réponse : comment elle est venue, ce qui a été dit</translation>
   </message>
   <message>
    <source>Note to the customer's answer</source>
-   <translation type="unfinished" />
+   <translation>Note sur la réponse du client</translation>
   </message>
   <message>
    <source>Nothing differs between the two.</source>
-   <translation type="unfinished" />
+   <translation>Rien ne diffère entre les deux.</translation>
   </message>
   <message>
    <source>Nothing has been agreed yet.</source>
@@ -2385,7 +2385,7 @@
   </message>
   <message>
    <source>Nothing is agreed for this position.</source>
-   <translation>Rien n'est convenu pour cette position.</translation>
+   <translation>Rien n'est convenu pour ce poste.</translation>
   </message>
   <message>
    <source>Nothing is agreed that could be undone.</source>
@@ -2393,143 +2393,143 @@
   </message>
   <message>
    <source>Nothing is hidden: what is broken, what is open, what is worth knowing.</source>
-   <translation type="unfinished" />
+   <translation>Rien n'est caché : ce qui est enfreint, ce qui est ouvert, ce qui est bon à savoir.</translation>
   </message>
   <message>
    <source>Nothing was changed.</source>
-   <translation type="unfinished" />
+   <translation>Rien n'a été modifié.</translation>
   </message>
   <message>
    <source>Nothing was recorded: answers that are marked need a look.</source>
-   <translation type="unfinished" />
+   <translation>Rien n'a été noté : les réponses marquées sont à revoir.</translation>
   </message>
   <message>
    <source>Nothing was saved: {reason}</source>
-   <translation type="unfinished" />
+   <translation>Rien n'a été enregistré : {reason}</translation>
   </message>
   <message>
    <source>Nothing was taken</source>
-   <translation type="unfinished" />
+   <translation>Rien n'a été pris</translation>
   </message>
   <message>
    <source>Nothing was written. {path}: {reason}.</source>
-   <translation type="unfinished" />
+   <translation>Rien n'a été écrit. {path} : {reason}.</translation>
   </message>
   <message>
    <source>Nothing was written: choose a cell further left, or copy fewer; the table has {0} columns.</source>
-   <translation type="unfinished" />
+   <translation>Rien n'a été écrit : choisissez une cellule plus à gauche, ou copiez moins ; la table a {0} colonnes.</translation>
   </message>
   <message>
    <source>Nothing was written: the table takes at most {0} rows.</source>
-   <translation type="unfinished" />
+   <translation>Rien n'a été écrit : la table prend au plus {0} lignes.</translation>
   </message>
   <message>
    <source>Nozzle</source>
-   <translation type="unfinished" />
+   <translation>Pistolet</translation>
   </message>
   <message>
    <source>Nozzle hook</source>
-   <translation type="unfinished" />
+   <translation>Crochet du pistolet</translation>
   </message>
   <message>
    <source>Number</source>
-   <translation type="unfinished" />
+   <translation>Numéro</translation>
   </message>
   <message>
    <source>Number and day</source>
-   <translation type="unfinished" />
+   <translation>Numéro et jour</translation>
   </message>
   <message>
    <source>Number, customer, site or part</source>
-   <translation type="unfinished" />
+   <translation>Numéro, client, station ou pièce</translation>
   </message>
   <message>
    <source>Number, name or maker</source>
-   <translation type="unfinished" />
+   <translation>Numéro, nom ou fabricant</translation>
   </message>
   <message>
    <source>Number, name or maker of a part</source>
-   <translation type="unfinished" />
+   <translation>Numéro, nom ou fabricant d'une pièce</translation>
   </message>
   <message>
    <source>O&amp;utlet height</source>
-   <translation type="unfinished" />
+   <translation>&amp;Hauteur de sortie</translation>
   </message>
   <message>
    <source>Of the converted hardware.</source>
-   <translation type="unfinished" />
+   <translation>Du matériel converti.</translation>
   </message>
   <message>
    <source>Of the dispenser's own thread.</source>
-   <translation type="unfinished" />
+   <translation>Du filetage propre au distributeur.</translation>
   </message>
   <message>
    <source>Of the nozzle's inlet at rest, above the ground.</source>
-   <translation type="unfinished" />
+   <translation>De l'entrée du pistolet au repos, au-dessus du sol.</translation>
   </message>
   <message>
    <source>Once for each</source>
-   <translation type="unfinished" />
+   <translation>Une fois par</translation>
   </message>
   <message>
    <source>Once, or before the lines are added up.</source>
-   <translation type="unfinished" />
+   <translation>Une fois, ou avant l'addition des lignes.</translation>
   </message>
   <message>
    <source>One bore</source>
-   <translation type="unfinished" />
+   <translation>Un seul passage</translation>
   </message>
   <message>
    <source>One kind, or every kind.</source>
-   <translation type="unfinished" />
+   <translation>Un genre, ou tous.</translation>
   </message>
   <message>
    <source>One moment…</source>
-   <translation type="unfinished" />
+   <translation>Un instant…</translation>
   </message>
   <message>
    <source>One of these kinds of part; empty: at every set.</source>
-   <translation type="unfinished" />
+   <translation>Un de ces genres de pièce ; vide : à chaque ensemble.</translation>
   </message>
   <message>
    <source>One person a line: role; name; telephone</source>
-   <translation type="unfinished" />
+   <translation>Une personne par ligne : rôle ; nom ; téléphone</translation>
   </message>
   <message>
    <source>One revision so far.</source>
-   <translation type="unfinished" />
+   <translation>Une seule révision jusqu'ici.</translation>
   </message>
   <message>
    <source>One sentence in each row.</source>
-   <translation type="unfinished" />
+   <translation>Une phrase par ligne.</translation>
   </message>
   <message>
    <source>One sentence.</source>
-   <translation type="unfinished" />
+   <translation>Une phrase.</translation>
   </message>
   <message>
    <source>One to four alternatives side by side in one quotation.</source>
-   <translation type="unfinished" />
+   <translation>Une à quatre variantes côte à côte dans un devis.</translation>
   </message>
   <message>
    <source>Only gasoline has vapor recovery at the nozzle. Whether it may be taken out is for the local air agency to say.</source>
-   <translation type="unfinished" />
+   <translation>Seule l'essence a une récupération des vapeurs au pistolet. L'agence de l'air dit si elle peut être ôtée.</translation>
   </message>
   <message>
    <source>Only where the set holds</source>
-   <translation type="unfinished" />
+   <translation>Seulement si l'ensemble contient</translation>
   </message>
   <message>
    <source>Open a file…</source>
-   <translation type="unfinished" />
+   <translation>Ouvrir un fichier…</translation>
   </message>
   <message>
    <source>Open a row to follow the calculation by hand: formula, figures, result, source.</source>
-   <translation type="unfinished" />
+   <translation>Ouvrez une ligne pour suivre le calcul à la main : formule, chiffres, résultat, source.</translation>
   </message>
   <message>
    <source>Open a&amp;ll</source>
-   <translation type="unfinished" />
+   <translation>&amp;Tout ouvrir</translation>
   </message>
   <message>
    <source>Open, add or remove surveys of the book.</source>
@@ -2541,47 +2541,47 @@
   </message>
   <message>
    <source>Option</source>
-   <translation type="unfinished" />
+   <translation>Option</translation>
   </message>
   <message>
    <source>Option left out, total</source>
-   <translation type="unfinished" />
+   <translation>Option ôtée, total</translation>
   </message>
   <message>
    <source>Option of the pick list</source>
-   <translation type="unfinished" />
+   <translation>Option de la liste de prélèvement</translation>
   </message>
   <message>
    <source>Option “{0}”</source>
-   <translation type="unfinished" />
+   <translation>Option « {0} »</translation>
   </message>
   <message>
    <source>Options</source>
-   <translation type="unfinished" />
+   <translation>Options</translation>
   </message>
   <message>
    <source>Options leave hoses out: issuing it asks why. Check the paper first.</source>
-   <translation>Des options omettent des flexibles : à l'émission la raison est demandée. Vérifier d'abord le document.</translation>
+   <translation>Des options omettent des flexibles : à l'émission la raison est demandée. Vérifier d'abord le document.</translation>
   </message>
   <message>
    <source>Options side by side</source>
-   <translation type="unfinished" />
+   <translation>Options côte à côte</translation>
   </message>
   <message>
    <source>Other parts for this place</source>
-   <translation type="unfinished" />
+   <translation>Autres pièces pour cette place</translation>
   </message>
   <message>
    <source>Other set</source>
-   <translation type="unfinished" />
+   <translation>Autre ensemble</translation>
   </message>
   <message>
    <source>Other sets</source>
-   <translation type="unfinished" />
+   <translation>Autres ensembles</translation>
   </message>
   <message>
    <source>Other side of dispenser {0}</source>
-   <translation type="unfinished" />
+   <translation>Autre côté du distributeur {0}</translation>
   </message>
   <message>
    <source>Outcome</source>
@@ -2589,75 +2589,75 @@
   </message>
   <message>
    <source>Outcome or part</source>
-   <translation type="unfinished" />
+   <translation>Résultat ou pièce</translation>
   </message>
   <message>
    <source>Outlet p&amp;oints</source>
-   <translation type="unfinished" />
+   <translation>Sortie &amp;orientée</translation>
   </message>
   <message>
    <source>Outlet to fille&amp;r, level</source>
-   <translation type="unfinished" />
+   <translation>So&amp;rtie à orifice, à plat</translation>
   </message>
   <message>
    <source>Outlet to filler, level</source>
-   <translation type="unfinished" />
+   <translation>Sortie à orifice, à plat</translation>
   </message>
   <message>
    <source>Outlet to hook, &amp;level</source>
-   <translation type="unfinished" />
+   <translation>Sortie à crochet, à p&amp;lat</translation>
   </message>
   <message>
    <source>Own onboard shares</source>
-   <translation type="unfinished" />
+   <translation>Parts embarquées propres</translation>
   </message>
   <message>
    <source>Owner's offers</source>
-   <translation type="unfinished" />
+   <translation>Offres du propriétaire</translation>
   </message>
   <message>
    <source>Owner's source, named above</source>
-   <translation type="unfinished" />
+   <translation>Source du propriétaire, nommée ci-dessus</translation>
   </message>
   <message>
    <source>PD&amp;F…</source>
-   <translation type="unfinished" />
+   <translation>PD&amp;F…</translation>
   </message>
   <message>
    <source>PNG or JPEG for the letterhead.</source>
-   <translation type="unfinished" />
+   <translation>PNG ou JPEG pour l'en-tête.</translation>
   </message>
   <message>
    <source>Pages of the bill</source>
-   <translation type="unfinished" />
+   <translation>Pages de la nomenclature</translation>
   </message>
   <message>
    <source>Pages of the conversion report</source>
-   <translation type="unfinished" />
+   <translation>Pages du rapport de conversion</translation>
   </message>
   <message>
    <source>Pages of the installer's paper</source>
-   <translation type="unfinished" />
+   <translation>Pages du document de l'installateur</translation>
   </message>
   <message>
    <source>Pages of the quotation</source>
-   <translation type="unfinished" />
+   <translation>Pages du devis</translation>
   </message>
   <message>
    <source>Panels of the set</source>
-   <translation type="unfinished" />
+   <translation>Volets de l'ensemble</translation>
   </message>
   <message>
    <source>Paper</source>
-   <translation type="unfinished" />
+   <translation>Document</translation>
   </message>
   <message>
    <source>Papers to take along, the record of each position, replacements from the truck, inspections.</source>
-   <translation type="unfinished" />
+   <translation>Documents à emporter, procès-verbal de chaque poste, remplacements depuis le fourgon, contrôles.</translation>
   </message>
   <message>
    <source>Parallel, 55°</source>
-   <translation type="unfinished" />
+   <translation>Cylindrique, 55°</translation>
   </message>
   <message>
    <source>Part</source>
@@ -2665,23 +2665,23 @@
   </message>
   <message>
    <source>Part not on the &amp;truck</source>
-   <translation type="unfinished" />
+   <translation>Pièce absente du &amp;fourgon</translation>
   </message>
   <message>
    <source>Part number</source>
-   <translation type="unfinished" />
+   <translation>Numéro de pièce</translation>
   </message>
   <message>
    <source>Part that is not on the truck</source>
-   <translation type="unfinished" />
+   <translation>Pièce absente du fourgon</translation>
   </message>
   <message>
    <source>Part {0} left out, pieces</source>
-   <translation type="unfinished" />
+   <translation>Pièce {0} ôtée, unités</translation>
   </message>
   <message>
    <source>Parts &amp;list of the site</source>
-   <translation>&amp;Liste des pièces du site</translation>
+   <translation>&amp;Liste des pièces de la station</translation>
   </message>
   <message>
    <source>Parts list</source>
@@ -2689,79 +2689,79 @@
   </message>
   <message>
    <source>Parts list of the site</source>
-   <translation>Liste des pièces du site</translation>
+   <translation>Liste des pièces de la station</translation>
   </message>
   <message>
    <source>Parts of all positions</source>
-   <translation type="unfinished" />
+   <translation>Pièces de tous les postes</translation>
   </message>
   <message>
    <source>Parts of the set in hand</source>
-   <translation type="unfinished" />
+   <translation>Pièces de l'ensemble en main</translation>
   </message>
   <message>
    <source>Parts of this set are kept by choice, which leaves no other set to compare. Let them go to see others.</source>
-   <translation type="unfinished" />
+   <translation>Des pièces de cet ensemble sont gardées par choix, il ne reste aucun autre ensemble à comparer. Libérez-les pour en voir d'autres.</translation>
   </message>
   <message>
    <source>Paste positions</source>
-   <translation type="unfinished" />
+   <translation>Coller des postes</translation>
   </message>
   <message>
    <source>Path at the dispenser</source>
-   <translation type="unfinished" />
+   <translation>Voie au distributeur</translation>
   </message>
   <message>
    <source>People to call</source>
-   <translation type="unfinished" />
+   <translation>Qui appeler</translation>
   </message>
   <message>
    <source>Percent</source>
-   <translation type="unfinished" />
+   <translation>Pourcentage</translation>
   </message>
   <message>
    <source>Percent by volume at most: ethanol in gasoline, biodiesel in diesel, kerosene or fuel oil. Take the highest figure the supplier may deliver.</source>
-   <translation type="unfinished" />
+   <translation>Pourcentage en volume au plus : éthanol dans l'essence, biodiesel dans le gazole, le kérosène ou le fioul. Prenez le chiffre le plus haut que le fournisseur peut livrer.</translation>
   </message>
   <message>
    <source>Percent of separations after which it is replaced all the same.</source>
-   <translation type="unfinished" />
+   <translation>Pourcentage des séparations après lesquelles il est remplacé quand même.</translation>
   </message>
   <message>
    <source>Percent of what is fitted, rounded up to whole pieces.</source>
-   <translation type="unfinished" />
+   <translation>Pourcentage de ce qui est monté, arrondi à l'unité supérieure.</translation>
   </message>
   <message>
    <source>Permit number</source>
-   <translation type="unfinished" />
+   <translation>Numéro d'autorisation</translation>
   </message>
   <message>
    <source>Photos</source>
-   <translation type="unfinished" />
+   <translation>Photos</translation>
   </message>
   <message>
    <source>Pick &amp;list…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Liste de prélèvement…</translation>
   </message>
   <message>
    <source>Pick a &amp;file…</source>
-   <translation type="unfinished" />
+   <translation>Choisir un &amp;fichier…</translation>
   </message>
   <message>
    <source>Pick a part in the drawing or the list.</source>
-   <translation type="unfinished" />
+   <translation>Choisissez une pièce dans le dessin ou la liste.</translation>
   </message>
   <message>
    <source>Picture of the letterhead</source>
-   <translation type="unfinished" />
+   <translation>Image de l'en-tête</translation>
   </message>
   <message>
    <source>Pieces of {0}</source>
-   <translation type="unfinished" />
+   <translation>Unités de {0}</translation>
   </message>
   <message>
    <source>Place</source>
-   <translation type="unfinished" />
+   <translation>Place</translation>
   </message>
   <message>
    <source>Place and reach</source>
@@ -2769,11 +2769,11 @@
   </message>
   <message>
    <source>Plan this pos&amp;ition again</source>
-   <translation>Prévo&amp;ir cette position à nouveau</translation>
+   <translation>Prévo&amp;ir ce poste à nouveau</translation>
   </message>
   <message>
    <source>Plan this position &amp;again</source>
-   <translation>Prévoir cette position à nouve&amp;au</translation>
+   <translation>Prévoir ce poste à nouve&amp;au</translation>
   </message>
   <message>
    <source>Planned now</source>
@@ -2785,7 +2785,7 @@
   </message>
   <message>
    <source>Planning all positions…</source>
-   <translation type="unfinished" />
+   <translation>Prévision de tous les postes…</translation>
   </message>
   <message>
    <source>Planning and reading what hangs there…</source>
@@ -2793,79 +2793,79 @@
   </message>
   <message>
    <source>Planning this position…</source>
-   <translation>Prévision de cette position…</translation>
+   <translation>Prévision de ce poste…</translation>
   </message>
   <message>
    <source>Planning {done} of {total} positions over all options…</source>
-   <translation type="unfinished" />
+   <translation>Prévision de {done} postes sur {total}, toutes options…</translation>
   </message>
   <message>
    <source>Planning…</source>
-   <translation type="unfinished" />
+   <translation>Prévision…</translation>
   </message>
   <message>
    <source>Plate and figures of the chosen part…</source>
-   <translation type="unfinished" />
+   <translation>Plaque et chiffres de la pièce choisie…</translation>
   </message>
   <message>
    <source>Pos&amp;ition today</source>
-   <translation type="unfinished" />
+   <translation>Poste aujourd'&amp;hui</translation>
   </message>
   <message>
    <source>Position</source>
-   <translation>Position</translation>
+   <translation>Poste</translation>
   </message>
   <message>
    <source>Position &amp;above</source>
-   <translation>Position au-&amp;dessus</translation>
+   <translation>Poste au-&amp;dessus</translation>
   </message>
   <message>
    <source>Position b&amp;elow</source>
-   <translation>Position au-d&amp;essous</translation>
+   <translation>Poste au-d&amp;essous</translation>
   </message>
   <message>
    <source>Position {0}</source>
-   <translation type="unfinished" />
+   <translation>Poste {0}</translation>
   </message>
   <message>
    <source>Position {0} today</source>
-   <translation type="unfinished" />
+   <translation>Poste {0} aujourd'hui</translation>
   </message>
   <message>
    <source>Position {0}: an entry outside its limit is marked at once.</source>
-   <translation type="unfinished" />
+   <translation>Poste {0} : une saisie hors limite est marquée aussitôt.</translation>
   </message>
   <message>
    <source>Position, dispenser or site.</source>
-   <translation type="unfinished" />
+   <translation>Poste, distributeur ou station.</translation>
   </message>
   <message>
    <source>Positions and parts</source>
-   <translation type="unfinished" />
+   <translation>Postes et pièces</translation>
   </message>
   <message>
    <source>Positions on the parts list</source>
-   <translation type="unfinished" />
+   <translation>Postes de la liste des pièces</translation>
   </message>
   <message>
    <source>Positions that get the answers</source>
-   <translation type="unfinished" />
+   <translation>Postes qui reçoivent les réponses</translation>
   </message>
   <message>
    <source>Positions to agree on</source>
-   <translation>Positions à convenir</translation>
+   <translation>Postes à convenir</translation>
   </message>
   <message>
    <source>Pr&amp;ices</source>
-   <translation type="unfinished" />
+   <translation>Pr&amp;ix</translation>
   </message>
   <message>
    <source>Prepay, card or console. A latched nozzle would then spill at the next start.</source>
-   <translation type="unfinished" />
+   <translation>Prépaiement, carte ou pupitre. Un pistolet enclenché déborderait alors à la vente suivante.</translation>
   </message>
   <message>
    <source>Pressure at the outlet while flow&amp;ing</source>
-   <translation type="unfinished" />
+   <translation>&amp;Pression à la sortie en débit</translation>
   </message>
   <message>
    <source>Price</source>
@@ -2873,59 +2873,59 @@
   </message>
   <message>
    <source>Price follows</source>
-   <translation type="unfinished" />
+   <translation>Prix à suivre</translation>
   </message>
   <message>
    <source>Price lists</source>
-   <translation type="unfinished" />
+   <translation>Listes de prix</translation>
   </message>
   <message>
    <source>Price of an hour of &amp;work</source>
-   <translation type="unfinished" />
+   <translation>Prix d'une heure de tra&amp;vail</translation>
   </message>
   <message>
    <source>Price of one</source>
-   <translation type="unfinished" />
+   <translation>Prix d'un</translation>
   </message>
   <message>
    <source>Price of one &amp;more part number</source>
-   <translation type="unfinished" />
+   <translation>Coût d'une réfé&amp;rence de plus</translation>
   </message>
   <message>
    <source>Price of one piece</source>
-   <translation type="unfinished" />
+   <translation>Prix d'une unité</translation>
   </message>
   <message>
    <source>Price, sets chosen together</source>
-   <translation type="unfinished" />
+   <translation>Prix, ensembles choisis en commun</translation>
   </message>
   <message>
    <source>Price, {0}</source>
-   <translation type="unfinished" />
+   <translation>Prix, {0}</translation>
   </message>
   <message>
    <source>Price, {currency}</source>
-   <translation type="unfinished" />
+   <translation>Prix, {currency}</translation>
   </message>
   <message>
    <source>Prices and where they come from</source>
-   <translation type="unfinished" />
+   <translation>Prix et leur origine</translation>
   </message>
   <message>
    <source>Prices are shown once there is a quotation.</source>
-   <translation type="unfinished" />
+   <translation>Les prix se montrent dès qu'il y a un devis.</translation>
   </message>
   <message>
    <source>Prices by name</source>
-   <translation type="unfinished" />
+   <translation>Prix sur parole</translation>
   </message>
   <message>
    <source>Prices missing in these amounts</source>
-   <translation type="unfinished" />
+   <translation>Prix manquants dans ces montants</translation>
   </message>
   <message>
    <source>Prices that follow</source>
-   <translation type="unfinished" />
+   <translation>Prix à suivre</translation>
   </message>
   <message>
    <source>Prin&amp;t…</source>
@@ -2933,55 +2933,55 @@
   </message>
   <message>
    <source>Printed as written.</source>
-   <translation type="unfinished" />
+   <translation>Imprimé comme écrit.</translation>
   </message>
   <message>
    <source>Printed in full.</source>
-   <translation type="unfinished" />
+   <translation>Imprimé en entier.</translation>
   </message>
   <message>
    <source>Printed in the report.</source>
-   <translation type="unfinished" />
+   <translation>Imprimé dans le rapport.</translation>
   </message>
   <message>
    <source>Printed on the bill with this position.</source>
-   <translation type="unfinished" />
+   <translation>Imprimé dans la nomenclature avec ce poste.</translation>
   </message>
   <message>
    <source>Printed on the bill.</source>
-   <translation type="unfinished" />
+   <translation>Imprimé dans la nomenclature.</translation>
   </message>
   <message>
    <source>Pro&amp;gram of several sites…</source>
-   <translation>Pro&amp;gramme de plusieurs sites…</translation>
+   <translation>Pro&amp;gramme de plusieurs stations…</translation>
   </message>
   <message>
    <source>Program of several sites</source>
-   <translation type="unfinished" />
+   <translation>Programme de plusieurs stations</translation>
   </message>
   <message>
    <source>Pu&amp;ll of the cord</source>
-   <translation type="unfinished" />
+   <translation>Trac&amp;tion du câble</translation>
   </message>
   <message>
    <source>Pull that the outlet &amp;bears</source>
-   <translation type="unfinished" />
+   <translation>Effort que supporte &amp;la sortie</translation>
   </message>
   <message>
    <source>Put a survey file into the book and open it.</source>
-   <translation type="unfinished" />
+   <translation>Mettre un fichier de relevé au registre et l'ouvrir.</translation>
   </message>
   <message>
    <source>Put it back</source>
-   <translation type="unfinished" />
+   <translation>La remettre</translation>
   </message>
   <message>
    <source>Put this backup in the place of the book? What was saved after it is then no longer in the book. What lies there now is set aside beside it and can be put back.</source>
-   <translation type="unfinished" />
+   <translation>Mettre cette sauvegarde à la place du registre ? Ce qui a été enregistré après elle n'y sera plus. Ce qui s'y trouve est mis de côté et peut être remis.</translation>
   </message>
   <message>
    <source>Put this price, your name and reason into the terms, and quote again; other parts may be cheaper then</source>
-   <translation type="unfinished" />
+   <translation>Mettre ce prix, votre nom et la raison dans les conditions, et refaire le devis ; d'autres pièces peuvent alors être moins chères</translation>
   </message>
   <message>
    <source>Qty</source>
@@ -2989,67 +2989,67 @@
   </message>
   <message>
    <source>Quotation</source>
-   <translation type="unfinished" />
+   <translation>Devis</translation>
   </message>
   <message>
    <source>Quotation and part</source>
-   <translation type="unfinished" />
+   <translation>Devis et pièce</translation>
   </message>
   <message>
    <source>Quotations in the book</source>
-   <translation type="unfinished" />
+   <translation>Devis du registre</translation>
   </message>
   <message>
    <source>Quotations that a change touches</source>
-   <translation type="unfinished" />
+   <translation>Devis touchés par un changement</translation>
   </message>
   <message>
    <source>Quote on these terms (Ctrl+Return)</source>
-   <translation type="unfinished" />
+   <translation>Faire le devis à ces conditions (Ctrl+Entrée)</translation>
   </message>
   <message>
    <source>Quote the marked quotation again: its own survey and terms, prices of today</source>
-   <translation type="unfinished" />
+   <translation>Refaire le devis marqué : son relevé et ses conditions, prix d'aujourd'hui</translation>
   </message>
   <message>
    <source>Quote the quotation looked at again: its own survey and terms, prices and catalog of today</source>
-   <translation type="unfinished" />
+   <translation>Refaire le devis regardé : son relevé et ses conditions, prix et catalogue d'aujourd'hui</translation>
   </message>
   <message>
    <source>Quote the survey that is open, on the terms in hand</source>
-   <translation type="unfinished" />
+   <translation>Faire le devis du relevé ouvert, aux conditions en main</translation>
   </message>
   <message>
    <source>Quote the survey that is open; or look a quotation up in the book.</source>
-   <translation type="unfinished" />
+   <translation>Faites le devis du relevé ouvert, ou ouvrez un devis du registre.</translation>
   </message>
   <message>
    <source>Quote this survey, issue the quotation, note the answer, revise it.</source>
-   <translation type="unfinished" />
+   <translation>Faire le devis du relevé, l'émettre, noter la réponse, le réviser.</translation>
   </message>
   <message>
    <source>Quoted again: it is what the book holds as revision {0}.</source>
-   <translation type="unfinished" />
+   <translation>Devis refait : il est ce que le registre garde comme révision {0}.</translation>
   </message>
   <message>
    <source>Quoted on the survey as it was before. It has been changed since: quote this survey for that.</source>
-   <translation type="unfinished" />
+   <translation>Établi sur le relevé tel qu'il était. Il a été modifié depuis : faites le devis de ce relevé pour cela.</translation>
   </message>
   <message>
    <source>Rate</source>
-   <translation type="unfinished" />
+   <translation>Taux</translation>
   </message>
   <message>
    <source>Rate of an &amp;hour</source>
-   <translation type="unfinished" />
+   <translation>Prix de l'&amp;heure</translation>
   </message>
   <message>
    <source>Ratings</source>
-   <translation type="unfinished" />
+   <translation>Caractéristiques</translation>
   </message>
   <message>
    <source>Re&amp;move own rules</source>
-   <translation type="unfinished" />
+   <translation>Ô&amp;ter ses propres règles</translation>
   </message>
   <message>
    <source>Re&amp;name</source>
@@ -3061,71 +3061,71 @@
   </message>
   <message>
    <source>Read a &amp;filled form…</source>
-   <translation type="unfinished" />
+   <translation>Lire une &amp;fiche remplie…</translation>
   </message>
   <message>
    <source>Read a filled form</source>
-   <translation type="unfinished" />
+   <translation>Lire une fiche remplie</translation>
   </message>
   <message>
    <source>Read a revision</source>
-   <translation type="unfinished" />
+   <translation>Lire une révision</translation>
   </message>
   <message>
    <source>Read a stock &amp;list…</source>
-   <translation type="unfinished" />
+   <translation>Lire une &amp;liste de stock…</translation>
   </message>
   <message>
    <source>Read a stock list</source>
-   <translation type="unfinished" />
+   <translation>Lire une liste de stock</translation>
   </message>
   <message>
    <source>Read a survey file</source>
-   <translation type="unfinished" />
+   <translation>Lire un fichier de relevé</translation>
   </message>
   <message>
    <source>Read and change the terms in hand</source>
-   <translation type="unfinished" />
+   <translation>Lire et modifier les conditions en main</translation>
   </message>
   <message>
    <source>Read as {0}.</source>
-   <translation type="unfinished" />
+   <translation>Lu comme {0}.</translation>
   </message>
   <message>
    <source>Read from &amp;file…</source>
-   <translation type="unfinished" />
+   <translation>Lire d'un &amp;fichier…</translation>
   </message>
   <message>
    <source>Read positions from a &amp;table…</source>
-   <translation>Lire les positions d'un ta&amp;bleau…</translation>
+   <translation>Lire les postes d'un ta&amp;bleau…</translation>
   </message>
   <message>
    <source>Read positions from a table</source>
-   <translation type="unfinished" />
+   <translation>Lire des postes d'un tableau</translation>
   </message>
   <message>
    <source>Read positions from {0}</source>
-   <translation type="unfinished" />
+   <translation>Lire des postes de {0}</translation>
   </message>
   <message>
    <source>Read revision {0}</source>
-   <translation type="unfinished" />
+   <translation>Lire la révision {0}</translation>
   </message>
   <message>
    <source>Read the limits of a jurisdiction, or copy one and change rows.</source>
-   <translation type="unfinished" />
+   <translation>Lire les limites d'un jeu de règles, ou en copier un et changer des lignes.</translation>
   </message>
   <message>
    <source>Read the price lists and the open quotations anew</source>
-   <translation type="unfinished" />
+   <translation>Relire les listes de prix et les devis ouverts</translation>
   </message>
   <message>
    <source>Read where</source>
-   <translation type="unfinished" />
+   <translation>Lu où</translation>
   </message>
   <message>
    <source>Reading the open quotations…</source>
-   <translation type="unfinished" />
+   <translation>Lecture des devis ouverts…</translation>
   </message>
   <message>
    <source>Reading what hangs there…</source>
@@ -3133,127 +3133,127 @@
   </message>
   <message>
    <source>Readings and trials</source>
-   <translation type="unfinished" />
+   <translation>Relevés et essais</translation>
   </message>
   <message>
    <source>Ready stations</source>
-   <translation type="unfinished" />
+   <translation>Stations prêtes</translation>
   </message>
   <message>
    <source>Ready stations:</source>
-   <translation type="unfinished" />
+   <translation>Stations prêtes :</translation>
   </message>
   <message>
    <source>Ready terms</source>
-   <translation type="unfinished" />
+   <translation>Conditions prêtes</translation>
   </message>
   <message>
    <source>Reaso&amp;n</source>
-   <translation type="unfinished" />
+   <translation>Raiso&amp;n</translation>
   </message>
   <message>
    <source>Reason</source>
-   <translation type="unfinished" />
+   <translation>Raison</translation>
   </message>
   <message>
    <source>Reason for the replacement</source>
-   <translation type="unfinished" />
+   <translation>Raison du remplacement</translation>
   </message>
   <message>
    <source>Reconnectable ones re&amp;placed</source>
-   <translation type="unfinished" />
+   <translation>Réarmables rem&amp;placés</translation>
   </message>
   <message>
    <source>Record an installed part</source>
-   <translation type="unfinished" />
+   <translation>Noter une pièce en place</translation>
   </message>
   <message>
    <source>Record the planned set as installed</source>
-   <translation type="unfinished" />
+   <translation>Noter l'ensemble prévu comme en place</translation>
   </message>
   <message>
    <source>Reel</source>
-   <translation type="unfinished" />
+   <translation>Enrouleur</translation>
   </message>
   <message>
    <source>Registration or tax number, printed as written.</source>
-   <translation type="unfinished" />
+   <translation>Numéro d'immatriculation ou fiscal, imprimé comme écrit.</translation>
   </message>
   <message>
    <source>Remark</source>
-   <translation type="unfinished" />
+   <translation>Remarque</translation>
   </message>
   <message>
    <source>Remarks</source>
-   <translation type="unfinished" />
+   <translation>Remarques</translation>
   </message>
   <message>
    <source>Remove</source>
-   <translation type="unfinished" />
+   <translation>Retirer</translation>
   </message>
   <message>
    <source>Remove a filler</source>
-   <translation type="unfinished" />
+   <translation>Retirer un orifice</translation>
   </message>
   <message>
    <source>Remove an installed part from the list</source>
-   <translation type="unfinished" />
+   <translation>Retirer de la liste une pièce en place</translation>
   </message>
   <message>
    <source>Remove chosen rows</source>
-   <translation type="unfinished" />
+   <translation>Retirer les lignes choisies</translation>
   </message>
   <message>
    <source>Remove further filler {number}</source>
-   <translation type="unfinished" />
+   <translation>Retirer l'autre orifice {number}</translation>
   </message>
   <message>
    <source>Remove it &amp;from the list</source>
-   <translation type="unfinished" />
+   <translation>Retirer de la &amp;liste</translation>
   </message>
   <message>
    <source>Remove it from the list</source>
-   <translation type="unfinished" />
+   <translation>Retirer de la liste</translation>
   </message>
   <message>
    <source>Remove the chosen rows (Ctrl+Delete)</source>
-   <translation type="unfinished" />
+   <translation>Retirer les lignes choisies (Ctrl+Suppr)</translation>
   </message>
   <message>
    <source>Remove the rules “{title}” for good?</source>
-   <translation type="unfinished" />
+   <translation>Retirer pour de bon les règles « {title} » ?</translation>
   </message>
   <message>
    <source>Remove this filler</source>
-   <translation type="unfinished" />
+   <translation>Retirer cet orifice</translation>
   </message>
   <message>
    <source>Remove {0}</source>
-   <translation type="unfinished" />
+   <translation>Retirer {0}</translation>
   </message>
   <message>
    <source>Remove “{name}” from the list? Its past saves stay in the database.</source>
-   <translation type="unfinished" />
+   <translation>Retirer « {name} » de la liste ? Ses enregistrements passés restent dans la base.</translation>
   </message>
   <message>
    <source>Removed</source>
-   <translation type="unfinished" />
+   <translation>Retiré</translation>
   </message>
   <message>
    <source>Removed here</source>
-   <translation type="unfinished" />
+   <translation>Retiré ici</translation>
   </message>
   <message>
    <source>Rename the position</source>
-   <translation type="unfinished" />
+   <translation>Renommer le poste</translation>
   </message>
   <message>
    <source>Rename {0}</source>
-   <translation type="unfinished" />
+   <translation>Renommer {0}</translation>
   </message>
   <message>
    <source>Repeat dispenser {0}</source>
-   <translation type="unfinished" />
+   <translation>Répéter le distributeur {0}</translation>
   </message>
   <message>
    <source>Repeat the d&amp;ispenser…</source>
@@ -3261,83 +3261,83 @@
   </message>
   <message>
    <source>Repeat the positions of one side on the other.</source>
-   <translation type="unfinished" />
+   <translation>Répéter les postes d'un côté sur l'autre.</translation>
   </message>
   <message>
    <source>Report of the fault</source>
-   <translation type="unfinished" />
+   <translation>Rapport de la faute</translation>
   </message>
   <message>
    <source>Requo&amp;te it</source>
-   <translation type="unfinished" />
+   <translation>Re&amp;faire le devis</translation>
   </message>
   <message>
    <source>Restore a backup…</source>
-   <translation type="unfinished" />
+   <translation>Restaurer une sauvegarde…</translation>
   </message>
   <message>
    <source>Restore from a &amp;file…</source>
-   <translation type="unfinished" />
+   <translation>Restaurer d'un &amp;fichier…</translation>
   </message>
   <message>
    <source>Restore from a file</source>
-   <translation type="unfinished" />
+   <translation>Restaurer d'un fichier</translation>
   </message>
   <message>
    <source>Retractor</source>
-   <translation type="unfinished" />
+   <translation>Rappel de flexible</translation>
   </message>
   <message>
    <source>Return or a double click opens one</source>
-   <translation type="unfinished" />
+   <translation>Entrée ou un double clic en ouvre un</translation>
   </message>
   <message>
    <source>Rev.</source>
-   <translation type="unfinished" />
+   <translation>Rév.</translation>
   </message>
   <message>
    <source>Revision after</source>
-   <translation type="unfinished" />
+   <translation>Révision après</translation>
   </message>
   <message>
    <source>Revision before</source>
-   <translation type="unfinished" />
+   <translation>Révision avant</translation>
   </message>
   <message>
    <source>Revision {0} as it was sent on {1}; {2}.</source>
-   <translation type="unfinished" />
+   <translation>Révision {0} telle qu'envoyée le {1} ; {2}.</translation>
   </message>
   <message>
    <source>Revision {0}, never issued; {1}.</source>
-   <translation type="unfinished" />
+   <translation>Révision {0}, jamais émise ; {1}.</translation>
   </message>
   <message>
    <source>Rows of the local rules</source>
-   <translation type="unfinished" />
+   <translation>Lignes des règles locales</translation>
   </message>
   <message>
    <source>Rule tables</source>
-   <translation type="unfinished" />
+   <translation>Tables de règles</translation>
   </message>
   <message>
    <source>Rules</source>
-   <translation type="unfinished" />
+   <translation>Règles</translation>
   </message>
   <message>
    <source>Rules of</source>
-   <translation type="unfinished" />
+   <translation>Règles de</translation>
   </message>
   <message>
    <source>S&amp;tanding</source>
-   <translation type="unfinished" />
+   <translation>S&amp;ituation</translation>
   </message>
   <message>
    <source>S&amp;top</source>
-   <translation type="unfinished" />
+   <translation>A&amp;rrêter</translation>
   </message>
   <message>
    <source>Save</source>
-   <translation type="unfinished" />
+   <translation>Enregistrer</translation>
   </message>
   <message>
    <source>Save &amp;CSV…</source>
@@ -3349,11 +3349,11 @@
   </message>
   <message>
    <source>Save &amp;again</source>
-   <translation type="unfinished" />
+   <translation>Enregistrer à &amp;nouveau</translation>
   </message>
   <message>
    <source>Save &amp;calendar…</source>
-   <translation type="unfinished" />
+   <translation>Enregistrer le &amp;calendrier…</translation>
   </message>
   <message>
    <source>Save P&amp;DF…</source>
@@ -3361,7 +3361,7 @@
   </message>
   <message>
    <source>Save a &amp;calendar…</source>
-   <translation type="unfinished" />
+   <translation>Enregistrer un &amp;calendrier…</translation>
   </message>
   <message>
    <source>Save again</source>
@@ -3369,87 +3369,87 @@
   </message>
   <message>
    <source>Save as a file…</source>
-   <translation type="unfinished" />
+   <translation>Enregistrer dans un fichier…</translation>
   </message>
   <message>
    <source>Save in the boo&amp;k</source>
-   <translation type="unfinished" />
+   <translation>Enregistrer au re&amp;gistre</translation>
   </message>
   <message>
    <source>Save it in the book as a draft.</source>
-   <translation type="unfinished" />
+   <translation>Enregistrer au registre comme brouillon.</translation>
   </message>
   <message>
    <source>Save it: it takes the place of the draft in the book.</source>
-   <translation type="unfinished" />
+   <translation>Enregistrez : il prend la place du brouillon au registre.</translation>
   </message>
   <message>
    <source>Save it: revision {0} opens as a draft, what was sent stays.</source>
-   <translation type="unfinished" />
+   <translation>Enregistrez : la révision {0} s'ouvre en brouillon, ce qui est parti reste.</translation>
   </message>
   <message>
    <source>Save the &amp;bill as built…</source>
-   <translation type="unfinished" />
+   <translation>Enregistrer la nomenclature &amp;posée…</translation>
   </message>
   <message>
    <source>Save the bill</source>
-   <translation type="unfinished" />
+   <translation>Enregistrer la nomenclature</translation>
   </message>
   <message>
    <source>Save the plan as P&amp;DF…</source>
-   <translation type="unfinished" />
+   <translation>Enregistrer le plan en P&amp;DF…</translation>
   </message>
   <message>
    <source>Save the record as P&amp;DF…</source>
-   <translation type="unfinished" />
+   <translation>Enregistrer le procès-verbal en P&amp;DF…</translation>
   </message>
   <message>
    <source>Save the terms</source>
-   <translation type="unfinished" />
+   <translation>Enregistrer les conditions</translation>
   </message>
   <message>
    <source>Save this ro&amp;w</source>
-   <translation type="unfinished" />
+   <translation>Enregistrer la &amp;ligne</translation>
   </message>
   <message>
    <source>Saved as {path}</source>
-   <translation type="unfinished" />
+   <translation>Enregistré sous {path}</translation>
   </message>
   <message>
    <source>Saved as {path}.</source>
-   <translation type="unfinished" />
+   <translation>Enregistré sous {path}.</translation>
   </message>
   <message>
    <source>Saves</source>
-   <translation type="unfinished" />
+   <translation>Économise</translation>
   </message>
   <message>
    <source>Saving…</source>
-   <translation type="unfinished" />
+   <translation>Enregistrement…</translation>
   </message>
   <message>
    <source>Say what this position sells, for what, and whether vapor is recovered. Until then it is not quoted.</source>
-   <translation type="unfinished" />
+   <translation>Dites ce que vend ce poste, pour quoi, et si les vapeurs sont récupérées. Jusque-là il n'est pas dans le devis.</translation>
   </message>
   <message>
    <source>Sc&amp;ope</source>
-   <translation type="unfinished" />
+   <translation>&amp;Étendue</translation>
   </message>
   <message>
    <source>Scanned code of a sheet</source>
-   <translation type="unfinished" />
+   <translation>Code scanné d'une fiche</translation>
   </message>
   <message>
    <source>Scope and conditions</source>
-   <translation type="unfinished" />
+   <translation>Étendue et conditions</translation>
   </message>
   <message>
    <source>Search quotations</source>
-   <translation type="unfinished" />
+   <translation>Chercher des devis</translation>
   </message>
   <message>
    <source>Selling</source>
-   <translation type="unfinished" />
+   <translation>Vente</translation>
   </message>
   <message>
    <source>Set</source>
@@ -3457,11 +3457,11 @@
   </message>
   <message>
    <source>Set in hand</source>
-   <translation type="unfinished" />
+   <translation>Ensemble en main</translation>
   </message>
   <message>
    <source>Set of position {0}</source>
-   <translation type="unfinished" />
+   <translation>Ensemble du poste {0}</translation>
   </message>
   <message>
    <source>Set, list price</source>
@@ -3469,7 +3469,7 @@
   </message>
   <message>
    <source>Set, ± {currency}</source>
-   <translation type="unfinished" />
+   <translation>Ensemble, ± {currency}</translation>
   </message>
   <message>
    <source>Sets</source>
@@ -3477,15 +3477,15 @@
   </message>
   <message>
    <source>Sets are chosen together so that parts and this price for each part number cost least; empty: each position is chosen for itself.</source>
-   <translation type="unfinished" />
+   <translation>Les ensembles sont choisis en commun pour que pièces et coût par référence soient au plus bas ; vide : chaque poste est choisi pour lui-même.</translation>
   </message>
   <message>
    <source>Sets of the position side by side</source>
-   <translation>Ensembles de la position côte à côte</translation>
+   <translation>Ensembles du poste côte à côte</translation>
   </message>
   <message>
    <source>Sets of this report: {0}. Other papers: {1}.</source>
-   <translation>Ensembles de ce rapport: {0}. Autres documents: {1}.</translation>
+   <translation>Ensembles de ce rapport : {0}. Autres documents : {1}.</translation>
   </message>
   <message>
    <source>Sets shown</source>
@@ -3497,215 +3497,215 @@
   </message>
   <message>
    <source>Sets: {0}</source>
-   <translation>Ensembles : {0}</translation>
+   <translation>Ensembles : {0}</translation>
   </message>
   <message>
    <source>Share of gasoline</source>
-   <translation type="unfinished" />
+   <translation>Part de l'essence</translation>
   </message>
   <message>
    <source>Share of gasoline into vehicles with onboard recovery, year by year; it goes before the table.</source>
-   <translation type="unfinished" />
+   <translation>Part de l'essence vendue à des véhicules à récupération embarquée, année par année ; elle prime la table.</translation>
   </message>
   <message>
    <source>Sho&amp;w again</source>
-   <translation type="unfinished" />
+   <translation>Re&amp;montrer</translation>
   </message>
   <message>
    <source>Short name of the copy</source>
-   <translation type="unfinished" />
+   <translation>Nom court de la copie</translation>
   </message>
   <message>
    <source>Show</source>
-   <translation type="unfinished" />
+   <translation>Montrer</translation>
   </message>
   <message>
    <source>Show rows that hold these words</source>
-   <translation type="unfinished" />
+   <translation>Montrer les lignes qui contiennent ces mots</translation>
   </message>
   <message>
    <source>Show rows that hold…</source>
-   <translation type="unfinished" />
+   <translation>Montrer les lignes qui contiennent…</translation>
   </message>
   <message>
    <source>Show the whole drawing.</source>
-   <translation type="unfinished" />
+   <translation>Montrer le dessin entier.</translation>
   </message>
   <message>
    <source>Show theirs</source>
-   <translation type="unfinished" />
+   <translation>Montrer l'autre</translation>
   </message>
   <message>
    <source>Sideways</source>
-   <translation type="unfinished" />
+   <translation>Sur le côté</translation>
   </message>
   <message>
    <source>Signed (type the name)</source>
-   <translation type="unfinished" />
+   <translation>Signé (tapez le nom)</translation>
   </message>
   <message>
    <source>Site</source>
-   <translation>Site</translation>
+   <translation>Station</translation>
   </message>
   <message>
    <source>Site a&amp;nswers</source>
-   <translation type="unfinished" />
+   <translation>&amp;Réponses de la station</translation>
   </message>
   <message>
    <source>Site data</source>
-   <translation>Données du site</translation>
+   <translation>Données de la station</translation>
   </message>
   <message>
    <source>Sites converted</source>
-   <translation type="unfinished" />
+   <translation>Stations converties</translation>
   </message>
   <message>
    <source>Sites of the program</source>
-   <translation type="unfinished" />
+   <translation>Stations du programme</translation>
   </message>
   <message>
    <source>Size</source>
-   <translation type="unfinished" />
+   <translation>Taille</translation>
   </message>
   <message>
    <source>Size for this thread: {0}.</source>
-   <translation type="unfinished" />
+   <translation>Taille pour ce filetage : {0}.</translation>
   </message>
   <message>
    <source>Some codes allow a longer hose there.</source>
-   <translation type="unfinished" />
+   <translation>Certaines règles y permettent un flexible plus long.</translation>
   </message>
   <message>
    <source>Source</source>
-   <translation type="unfinished" />
+   <translation>Source</translation>
   </message>
   <message>
    <source>Spares</source>
-   <translation type="unfinished" />
+   <translation>Rechanges</translation>
   </message>
   <message>
    <source>Spares and stock</source>
-   <translation type="unfinished" />
+   <translation>Rechanges et stock</translation>
   </message>
   <message>
    <source>Specifies the hanging hardware of motor-fuel dispensers: what fits, why, and what it costs.</source>
-   <translation type="unfinished" />
+   <translation>Définit la garniture suspendue des distributeurs de carburant : ce qui convient, pourquoi, et à quel prix.</translation>
   </message>
   <message>
    <source>Staff on site</source>
-   <translation type="unfinished" />
+   <translation>Personnel sur place</translation>
   </message>
   <message>
    <source>Standing</source>
-   <translation type="unfinished" />
+   <translation>Situation</translation>
   </message>
   <message>
    <source>Stands beside every step that you take</source>
-   <translation type="unfinished" />
+   <translation>Figure à côté de chaque étape que vous faites</translation>
   </message>
   <message>
    <source>Start a survey of another site.</source>
-   <translation>Commencer le relevé d'un autre site.</translation>
+   <translation>Commencer le relevé d'une autre station.</translation>
   </message>
   <message>
    <source>Status</source>
-   <translation type="unfinished" />
+   <translation>État</translation>
   </message>
   <message>
    <source>Stays and g&amp;oes</source>
-   <translation type="unfinished" />
+   <translation>&amp;Reste et part</translation>
   </message>
   <message>
    <source>Step</source>
-   <translation type="unfinished" />
+   <translation>Étape</translation>
   </message>
   <message>
    <source>Step of &amp;unit prices</source>
-   <translation type="unfinished" />
+   <translation>Pas des prix &amp;unitaires</translation>
   </message>
   <message>
    <source>Step of the &amp;total</source>
-   <translation type="unfinished" />
+   <translation>Pas du &amp;total</translation>
   </message>
   <message>
    <source>Step of the amount payable.</source>
-   <translation type="unfinished" />
+   <translation>Pas du montant à payer.</translation>
   </message>
   <message>
    <source>Steps of the quotation</source>
-   <translation type="unfinished" />
+   <translation>Étapes du devis</translation>
   </message>
   <message>
    <source>Still to save, at most</source>
-   <translation type="unfinished" />
+   <translation>Encore à économiser, au plus</translation>
   </message>
   <message>
    <source>Stock list</source>
-   <translation type="unfinished" />
+   <translation>Liste de stock</translation>
   </message>
   <message>
    <source>Stock list: part number and quantity, one part a line</source>
-   <translation type="unfinished" />
+   <translation>Liste de stock : numéro de pièce et quantité, une pièce par ligne</translation>
   </message>
   <message>
    <source>Stock, sets chosen together</source>
-   <translation type="unfinished" />
+   <translation>Stock, ensembles choisis en commun</translation>
   </message>
   <message>
    <source>Stocked parts in place of the missing one</source>
-   <translation type="unfinished" />
+   <translation>Pièces en stock à la place de celle qui manque</translation>
   </message>
   <message>
    <source>Stop</source>
-   <translation type="unfinished" />
+   <translation>Arrêter</translation>
   </message>
   <message>
    <source>Stopped. What was worked out so far is kept in the book.</source>
-   <translation type="unfinished" />
+   <translation>Arrêté. Ce qui est déjà calculé est gardé au registre.</translation>
   </message>
   <message>
    <source>Stopped; nothing was quoted.</source>
-   <translation type="unfinished" />
+   <translation>Arrêté ; aucun devis n'a été fait.</translation>
   </message>
   <message>
    <source>Subjects of the terms</source>
-   <translation type="unfinished" />
+   <translation>Sujets des conditions</translation>
   </message>
   <message>
    <source>Sum</source>
-   <translation type="unfinished" />
+   <translation>Somme</translation>
   </message>
   <message>
    <source>Sum, {currency}</source>
-   <translation type="unfinished" />
+   <translation>Somme, {currency}</translation>
   </message>
   <message>
    <source>Survey</source>
-   <translation type="unfinished" />
+   <translation>Relevé</translation>
   </message>
   <message>
    <source>Survey in hand (positions: {positions}, dispensers: {dispensers}): {most}{hours:f} hours.</source>
-   <translation type="unfinished" />
+   <translation>Relevé en main (postes : {positions}, distributeurs : {dispensers}) : {most}{hours:f} heures.</translation>
   </message>
   <message>
    <source>Surveys</source>
-   <translation type="unfinished" />
+   <translation>Relevés</translation>
   </message>
   <message>
    <source>Surveys in the book</source>
-   <translation type="unfinished" />
+   <translation>Relevés du registre</translation>
   </message>
   <message>
    <source>Swivel</source>
-   <translation type="unfinished" />
+   <translation>Raccord tournant</translation>
   </message>
   <message>
    <source>Ta&amp;ke it back</source>
-   <translation type="unfinished" />
+   <translation>L'a&amp;nnuler</translation>
   </message>
   <message>
    <source>Take &amp;over the planned set</source>
-   <translation type="unfinished" />
+   <translation>Reprendre l'ensemble pré&amp;vu</translation>
   </message>
   <message>
    <source>Take back the last change.</source>
@@ -3713,163 +3713,163 @@
   </message>
   <message>
    <source>Take its successor {numbers}</source>
-   <translation type="unfinished" />
+   <translation>Prendre son successeur {numbers}</translation>
   </message>
   <message>
    <source>Take ter&amp;ms</source>
-   <translation type="unfinished" />
+   <translation>Prendre des co&amp;nditions</translation>
   </message>
   <message>
    <source>Take terms, then quote the survey; or look a quotation up in the book.</source>
-   <translation type="unfinished" />
+   <translation>Prenez des conditions, puis faites le devis ; ou ouvrez un devis du registre.</translation>
   </message>
   <message>
    <source>Take the last agreement back; the history keeps it, with who did so and why.</source>
-   <translation>Annuler le dernier accord ; l'historique le garde, avec qui et pourquoi.</translation>
+   <translation>Annuler le dernier accord ; l'historique le garde, avec qui et pourquoi.</translation>
   </message>
   <message>
    <source>Take the position off the site. Undo brings it back.</source>
-   <translation type="unfinished" />
+   <translation>Ôter le poste de la station. Annuler le ramène.</translation>
   </message>
   <message>
    <source>Take theirs</source>
-   <translation type="unfinished" />
+   <translation>Prendre l'autre</translation>
   </message>
   <message>
    <source>Taken off the cost of the conversion, in the site's currency.</source>
-   <translation type="unfinished" />
+   <translation>Déduite du coût de la conversion, dans la monnaie de la station.</translation>
   </message>
   <message>
    <source>Takes the place alone; nothing else changes and no should is given up.</source>
-   <translation type="unfinished" />
+   <translation>Prend la place seule ; rien d'autre ne change et aucune bonne pratique n'est abandonnée.</translation>
   </message>
   <message>
    <source>Taper NPT and parallel G look alike and do not seal with each other.</source>
-   <translation type="unfinished" />
+   <translation>Le NPT conique et le G cylindrique se ressemblent et n'étanchent pas l'un avec l'autre.</translation>
   </message>
   <message>
    <source>Taper, 60°</source>
-   <translation type="unfinished" />
+   <translation>Conique, 60°</translation>
   </message>
   <message>
    <source>Task</source>
-   <translation type="unfinished" />
+   <translation>Tâche</translation>
   </message>
   <message>
    <source>Tasks</source>
-   <translation type="unfinished" />
+   <translation>Tâches</translation>
   </message>
   <message>
    <source>Tasks with their hours, at one rate.</source>
-   <translation type="unfinished" />
+   <translation>Tâches avec leurs heures, à un seul taux.</translation>
   </message>
   <message>
    <source>Tax</source>
-   <translation type="unfinished" />
+   <translation>Taxe</translation>
   </message>
   <message>
    <source>Tax is &amp;rounded</source>
-   <translation type="unfinished" />
+   <translation>La taxe est a&amp;rrondie</translation>
   </message>
   <message>
    <source>Taxes</source>
-   <translation type="unfinished" />
+   <translation>Taxes</translation>
   </message>
   <message>
    <source>Telep&amp;hone</source>
-   <translation type="unfinished" />
+   <translation>Télép&amp;hone</translation>
   </message>
   <message>
    <source>Ter&amp;ms of sale</source>
-   <translation type="unfinished" />
+   <translation>Conditions de &amp;vente</translation>
   </message>
   <message>
    <source>Terms</source>
-   <translation type="unfinished" />
+   <translation>Conditions</translation>
   </message>
   <message>
    <source>Terms as in {path}</source>
-   <translation type="unfinished" />
+   <translation>Conditions selon {path}</translation>
   </message>
   <message>
    <source>Terms not saved as a file</source>
-   <translation type="unfinished" />
+   <translation>Conditions non enregistrées</translation>
   </message>
   <message>
    <source>Terms of the quotation</source>
-   <translation type="unfinished" />
+   <translation>Conditions du devis</translation>
   </message>
   <message>
    <source>Terms: {0}</source>
-   <translation type="unfinished" />
+   <translation>Conditions : {0}</translation>
   </message>
   <message>
    <source>Tests, permits, closing: costs that the owner knows, in the currency of the site.</source>
-   <translation type="unfinished" />
+   <translation>Essais, autorisations, fermeture : coûts que connaît le propriétaire, dans la monnaie de la station.</translation>
   </message>
   <message>
    <source>Tests, repairs, spare parts of the recovery system.</source>
-   <translation type="unfinished" />
+   <translation>Essais, réparations, rechanges du système de récupération.</translation>
   </message>
   <message>
    <source>The agreed set breaks a must</source>
-   <translation>L'ensemble convenu enfreint une obligation</translation>
+   <translation>L'ensemble convenu enfreint un impératif</translation>
   </message>
   <message>
    <source>The bill could not be made: {reason}</source>
-   <translation type="unfinished" />
+   <translation>La nomenclature n'a pu être faite : {reason}</translation>
   </message>
   <message>
    <source>The book did not answer and was waited for no longer. Look whether the step was taken.</source>
-   <translation type="unfinished" />
+   <translation>Le registre n'a pas répondu et n'est plus attendu. Regardez si l'étape est faite.</translation>
   </message>
   <message>
    <source>The book is the backup again: {count} surveys. What lay there before is {path}.</source>
-   <translation type="unfinished" />
+   <translation>Le registre est de nouveau la sauvegarde : {count} relevés. Ce qui s'y trouvait est {path}.</translation>
   </message>
   <message>
    <source>The book of surveys cannot be opened.</source>
-   <translation type="unfinished" />
+   <translation>Le registre des relevés ne peut être ouvert.</translation>
   </message>
   <message>
    <source>The conversion could not be worked out: {reason}</source>
-   <translation type="unfinished" />
+   <translation>La conversion n'a pu être calculée : {reason}</translation>
   </message>
   <message>
    <source>The currency of every amount in the quotation, and how amounts are rounded.</source>
-   <translation type="unfinished" />
+   <translation>La monnaie de chaque montant du devis, et comment les montants s'arrondissent.</translation>
   </message>
   <message>
    <source>The customer's own expectation, for comparing breakaways. All empty: no comparison.</source>
-   <translation type="unfinished" />
+   <translation>L'attente du client lui-même, pour comparer les raccords cassants. Tout vide : pas de comparaison.</translation>
   </message>
   <message>
    <source>The details for a report are in {path}.</source>
-   <translation type="unfinished" />
+   <translation>Les détails pour un rapport sont dans {path}.</translation>
   </message>
   <message>
    <source>The duty decides spout, flow and how far the hose has to turn and reach.</source>
-   <translation type="unfinished" />
+   <translation>L'usage décide du bec, du débit, et de combien le flexible doit tourner et porter.</translation>
   </message>
   <message>
    <source>The family decides which listing standards, seals and spouts come into question.</source>
-   <translation type="unfinished" />
+   <translation>La famille décide des normes d'homologation, des joints et des becs envisageables.</translation>
   </message>
   <message>
    <source>The flow cannot be shown here: {reason}</source>
-   <translation type="unfinished" />
+   <translation>Le débit ne peut être montré ici : {reason}</translation>
   </message>
   <message>
    <source>The forecourt from above, and all answers as a table to write into.</source>
-   <translation type="unfinished" />
+   <translation>La piste vue de dessus, et toutes les réponses en tableau à remplir.</translation>
   </message>
   <message>
    <source>The form also holds {0}: go to each position, look at it and keep it.</source>
-   <translation type="unfinished" />
+   <translation>La fiche contient aussi {0} : allez à chaque poste, regardez-la et gardez-la.</translation>
   </message>
   <message>
    <source>The history of agreements, two of them compared; planned, agreed and built side by side.</source>
-   <translation>L'historique des accords, deux d'entre eux comparés ; prévu, convenu et posé côte à côte.</translation>
+   <translation>L'historique des accords, deux d'entre eux comparés ; prévu, convenu et posé côte à côte.</translation>
   </message>
   <message>
    <source>The last agreement is taken back.</source>
@@ -3877,55 +3877,55 @@
   </message>
   <message>
    <source>The last changes are not in the book yet: {reason} It is tried again by itself.</source>
-   <translation type="unfinished" />
+   <translation>Les dernières modifications ne sont pas encore au registre : {reason} Un nouvel essai se fait de lui-même.</translation>
   </message>
   <message>
    <source>The last changes of “{name}” are not in the book.</source>
-   <translation type="unfinished" />
+   <translation>Les dernières modifications de « {name} » ne sont pas au registre.</translation>
   </message>
   <message>
    <source>The offer ended on {0}: requote it before it is issued.</source>
-   <translation type="unfinished" />
+   <translation>L'offre a pris fin le {0} : refaites le devis avant de l'émettre.</translation>
   </message>
   <message>
    <source>The order stands. What changes now needs a quotation of its own.</source>
-   <translation type="unfinished" />
+   <translation>La commande tient. Ce qui change désormais demande un devis propre.</translation>
   </message>
   <message>
    <source>The order stands; kept, this becomes a quotation of its own. Give it another number in its terms.</source>
-   <translation type="unfinished" />
+   <translation>La commande tient ; gardé, ceci devient un devis propre. Donnez-lui un autre numéro dans ses conditions.</translation>
   </message>
   <message>
    <source>The program met a fault of its own and did not finish the last step. Your survey: {state}.</source>
-   <translation type="unfinished" />
+   <translation>Le programme a rencontré une faute à lui et n'a pas fini la dernière étape. Votre relevé : {state}.</translation>
   </message>
   <message>
    <source>The program met a fault of its own and did not finish this.</source>
-   <translation type="unfinished" />
+   <translation>Le programme a rencontré une faute à lui et n'a pas fini ceci.</translation>
   </message>
   <message>
    <source>The quotation goes out without this price and says so on the paper</source>
-   <translation type="unfinished" />
+   <translation>Le devis part sans ce prix et le dit sur le document</translation>
   </message>
   <message>
    <source>The record of {0} is kept in the book.</source>
-   <translation type="unfinished" />
+   <translation>Le procès-verbal de {0} est gardé au registre.</translation>
   </message>
   <message>
    <source>The report below is what is copied; nothing is sent. Read it before you hand it on.</source>
-   <translation type="unfinished" />
+   <translation>Le rapport ci-dessous est ce qui est copié ; rien n'est envoyé. Lisez-le avant de le transmettre.</translation>
   </message>
   <message>
    <source>The run was stopped early.</source>
-   <translation type="unfinished" />
+   <translation>Le calcul a été arrêté avant la fin.</translation>
   </message>
   <message>
    <source>The same as wanted</source>
-   <translation type="unfinished" />
+   <translation>Pareil que souhaité</translation>
   </message>
   <message>
    <source>The search was ended before the least cost was proved</source>
-   <translation type="unfinished" />
+   <translation>La recherche a pris fin avant que le moindre coût soit prouvé</translation>
   </message>
   <message>
    <source>The set is agreed.</source>
@@ -3933,7 +3933,7 @@
   </message>
   <message>
    <source>The set is held against this flow at the coldest and the hottest temperature.</source>
-   <translation type="unfinished" />
+   <translation>L'ensemble est comparé à ce débit à la température la plus froide et la plus chaude.</translation>
   </message>
   <message>
    <source>The sets as planned for the answers of today. Papers show what is agreed from then on.</source>
@@ -3945,151 +3945,151 @@
   </message>
   <message>
    <source>The sets of the option ordered are agreed: papers of the survey show them from now on.</source>
-   <translation>Les ensembles de l'option commandée sont convenus : les documents du relevé les montrent désormais.</translation>
+   <translation>Les ensembles de l'option commandée sont convenus : les documents du relevé les montrent désormais.</translation>
   </message>
   <message>
    <source>The stock holds no other part of this kind.</source>
-   <translation type="unfinished" />
+   <translation>Le stock n'a pas d'autre pièce de ce genre.</translation>
   </message>
   <message>
    <source>The survey has been changed since: quote this survey for that. Requoted, it stays as it was.</source>
-   <translation type="unfinished" />
+   <translation>Le relevé a été modifié depuis : faites le devis de ce relevé pour cela. Refait, celui-ci reste tel qu'il était.</translation>
   </message>
   <message>
    <source>The survey has changed since this form was printed. Look at every line.</source>
-   <translation type="unfinished" />
+   <translation>Le relevé a changé depuis l'impression de cette fiche. Regardez chaque ligne.</translation>
   </message>
   <message>
    <source>The survey was changed while it was quoted, so nothing was quoted. Quote it again.</source>
-   <translation type="unfinished" />
+   <translation>Le relevé a été modifié pendant le devis, aucun devis n'a donc été fait. Refaites-le.</translation>
   </message>
   <message>
    <source>The two surveys do not go together. Keep both, or one of them.</source>
-   <translation type="unfinished" />
+   <translation>Les deux relevés ne vont pas ensemble. Gardez les deux, ou l'un d'eux.</translation>
   </message>
   <message>
    <source>The usual terms are as they were</source>
-   <translation type="unfinished" />
+   <translation>Les conditions usuelles sont telles qu'avant</translation>
   </message>
   <message>
    <source>The value is written as the source prints it: digits, yes or no, a word, cases separated by commas; empty for no figure. The adopted code and the authority having jurisdiction decide; this table only records them.</source>
-   <translation type="unfinished" />
+   <translation>La valeur s'écrit comme la source l'imprime : chiffres, oui ou non, un mot, cas séparés par des virgules ; vide pour aucun chiffre. Les règles adoptées et l'autorité compétente décident ; cette table ne fait que les noter.</translation>
   </message>
   <message>
    <source>Then a splitter can join both to a coaxial hose.</source>
-   <translation type="unfinished" />
+   <translation>Une dérivation peut alors réunir les deux vers un flexible coaxial.</translation>
   </message>
   <message>
    <source>There is no set to pick a part from.</source>
-   <translation type="unfinished" />
+   <translation>Il n'y a pas d'ensemble où choisir une pièce.</translation>
   </message>
   <message>
    <source>There is no set whose flow could be shown.</source>
-   <translation type="unfinished" />
+   <translation>Il n'y a pas d'ensemble dont montrer le débit.</translation>
   </message>
   <message>
    <source>There is no such file here.</source>
-   <translation type="unfinished" />
+   <translation>Ce fichier n'existe pas ici.</translation>
   </message>
   <message>
    <source>These options leave hoses out:
 {0}
 Your name and reason stand on the paper.</source>
-   <translation>Ces options omettent des flexibles :
+   <translation>Ces options omettent des flexibles :
 {0}
 Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>These positions take the place of all that are there</source>
-   <translation type="unfinished" />
+   <translation>Ces postes prennent la place de tous ceux qui y sont</translation>
   </message>
   <message>
    <source>They are on their way to the book.</source>
-   <translation type="unfinished" />
+   <translation>Elles sont en route vers le registre.</translation>
   </message>
   <message>
    <source>They are saved by themselves as soon as the book takes them; this question then goes away.</source>
-   <translation type="unfinished" />
+   <translation>Elles s'enregistrent d'elles-mêmes dès que le registre les prend ; cette question disparaît alors.</translation>
   </message>
   <message>
    <source>This change is not in the book yet: {reason} It stays in the window.</source>
-   <translation type="unfinished" />
+   <translation>Cette modification n'est pas encore au registre : {reason} Elle reste dans la fenêtre.</translation>
   </message>
   <message>
    <source>This is no PNG or JPEG picture.</source>
-   <translation type="unfinished" />
+   <translation>Ce n'est pas une image PNG ou JPEG.</translation>
   </message>
   <message>
    <source>This picture cannot be read.</source>
-   <translation type="unfinished" />
+   <translation>Cette image ne peut être lue.</translation>
   </message>
   <message>
    <source>This position has no set, so there is nothing to record.</source>
-   <translation type="unfinished" />
+   <translation>Ce poste n'a pas d'ensemble, il n'y a donc rien à noter.</translation>
   </message>
   <message>
    <source>This position only</source>
-   <translation type="unfinished" />
+   <translation>Ce poste seulement</translation>
   </message>
   <message>
    <source>This survey is not on the list of the book any more: it was taken off. It stays in the window.</source>
-   <translation type="unfinished" />
+   <translation>Ce relevé n'est plus dans la liste du registre : il en a été ôté. Il reste dans la fenêtre.</translation>
   </message>
   <message>
    <source>Those of &amp;this quotation</source>
-   <translation type="unfinished" />
+   <translation>Celles de &amp;ce devis</translation>
   </message>
   <message>
    <source>Thread si&amp;ze</source>
-   <translation type="unfinished" />
+   <translation>&amp;Taille du filetage</translation>
   </message>
   <message>
    <source>Three letters of ISO 4217, such as EUR.</source>
-   <translation type="unfinished" />
+   <translation>Trois lettres de l'ISO 4217, par exemple EUR.</translation>
   </message>
   <message>
    <source>Three letters of ISO 4217, such as USD.</source>
-   <translation type="unfinished" />
+   <translation>Trois lettres de l'ISO 4217, par exemple USD.</translation>
   </message>
   <message>
    <source>Title of the copy</source>
-   <translation type="unfinished" />
+   <translation>Titre de la copie</translation>
   </message>
   <message>
    <source>To be read only.</source>
-   <translation type="unfinished" />
+   <translation>En lecture seule.</translation>
   </message>
   <message>
    <source>To be read only. The papers are those that were sent.</source>
-   <translation type="unfinished" />
+   <translation>En lecture seule. Les documents sont ceux qui ont été envoyés.</translation>
   </message>
   <message>
    <source>To put a position back into service.</source>
-   <translation type="unfinished" />
+   <translation>Pour remettre un poste en service.</translation>
   </message>
   <message>
    <source>To which positions</source>
-   <translation type="unfinished" />
+   <translation>À quels postes</translation>
   </message>
   <message>
    <source>Total</source>
-   <translation type="unfinished" />
+   <translation>Total</translation>
   </message>
   <message>
    <source>Total {sum}</source>
-   <translation type="unfinished" />
+   <translation>Total {sum}</translation>
   </message>
   <message>
    <source>Towards a grant</source>
-   <translation type="unfinished" />
+   <translation>Pour une subvention</translation>
   </message>
   <message>
    <source>Tried {done} of {total} parts…</source>
-   <translation type="unfinished" />
+   <translation>{done} pièces essayées sur {total}…</translation>
   </message>
   <message>
    <source>Trucks</source>
-   <translation>Camions</translation>
+   <translation>Poids lourds</translation>
   </message>
   <message>
    <source>Try again</source>
@@ -4097,11 +4097,11 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>Trying the parts of the catalog…</source>
-   <translation type="unfinished" />
+   <translation>Essai des pièces du catalogue…</translation>
   </message>
   <message>
    <source>Tur&amp;ns left on the drum at the filler</source>
-   <translation type="unfinished" />
+   <translation>To&amp;urs restant au tambour, à l'orifice</translation>
   </message>
   <message>
    <source>US units</source>
@@ -4113,39 +4113,39 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>Unified</source>
-   <translation type="unfinished" />
+   <translation>Unifié</translation>
   </message>
   <message>
    <source>Unit price of {0}</source>
-   <translation type="unfinished" />
+   <translation>Prix unitaire de {0}</translation>
   </message>
   <message>
    <source>Up</source>
-   <translation type="unfinished" />
+   <translation>Monter</translation>
   </message>
   <message>
    <source>Urea solution for diesel exhaust</source>
-   <translation type="unfinished" />
+   <translation>Solution d'urée pour gaz d'échappement</translation>
   </message>
   <message>
    <source>Use the marked part in the set</source>
-   <translation type="unfinished" />
+   <translation>Utiliser la pièce marquée dans l'ensemble</translation>
   </message>
   <message>
    <source>Use these terms</source>
-   <translation type="unfinished" />
+   <translation>Utiliser ces conditions</translation>
   </message>
   <message>
    <source>Use {part}</source>
-   <translation type="unfinished" />
+   <translation>Utiliser {part}</translation>
   </message>
   <message>
    <source>Vacuum assist</source>
-   <translation type="unfinished" />
+   <translation>Aspiration</translation>
   </message>
   <message>
    <source>Vacuum-assist coaxial</source>
-   <translation type="unfinished" />
+   <translation>Coaxial à aspiration</translation>
   </message>
   <message>
    <source>Valid through</source>
@@ -4153,11 +4153,11 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>Value</source>
-   <translation type="unfinished" />
+   <translation>Valeur</translation>
   </message>
   <message>
    <source>Value for the chosen cells</source>
-   <translation type="unfinished" />
+   <translation>Valeur pour les cellules choisies</translation>
   </message>
   <message>
    <source>Vapor</source>
@@ -4165,11 +4165,11 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>Vapor in the inner tube</source>
-   <translation type="unfinished" />
+   <translation>Vapeur dans le tube interne</translation>
   </message>
   <message>
    <source>Vapor in the outer ring</source>
-   <translation type="unfinished" />
+   <translation>Vapeur dans l'anneau extérieur</translation>
   </message>
   <message>
    <source>Vapor recovery</source>
@@ -4177,55 +4177,55 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>Wa&amp;y round the vehicle</source>
-   <translation type="unfinished" />
+   <translation>Chemin autour du &amp;véhicule</translation>
   </message>
   <message>
    <source>Wait no &amp;longer</source>
-   <translation type="unfinished" />
+   <translation>Ne &amp;plus attendre</translation>
   </message>
   <message>
    <source>Waiting for the book…</source>
-   <translation type="unfinished" />
+   <translation>Attente du registre…</translation>
   </message>
   <message>
    <source>Way</source>
-   <translation type="unfinished" />
+   <translation>Voie</translation>
   </message>
   <message>
    <source>Way out</source>
-   <translation type="unfinished" />
+   <translation>Issue</translation>
   </message>
   <message>
    <source>Way round the vehicle</source>
-   <translation type="unfinished" />
+   <translation>Chemin autour du véhicule</translation>
   </message>
   <message>
    <source>Ways to convert</source>
-   <translation type="unfinished" />
+   <translation>Voies de conversion</translation>
   </message>
   <message>
    <source>Wear log</source>
-   <translation type="unfinished" />
+   <translation>Carnet d'usure</translation>
   </message>
   <message>
    <source>Weight</source>
-   <translation type="unfinished" />
+   <translation>Poids</translation>
   </message>
   <message>
    <source>Wh&amp;y not?</source>
-   <translation type="unfinished" />
+   <translation>Po&amp;urquoi pas ?</translation>
   </message>
   <message>
    <source>What</source>
-   <translation type="unfinished" />
+   <translation>Quoi</translation>
   </message>
   <message>
    <source>What changed between the two revisions</source>
-   <translation type="unfinished" />
+   <translation>Ce qui a changé entre les deux révisions</translation>
   </message>
   <message>
    <source>What changed from</source>
-   <translation type="unfinished" />
+   <translation>Ce qui a changé de</translation>
   </message>
   <message>
    <source>What chose the sets</source>
@@ -4233,7 +4233,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>What d&amp;oes the hose serve?</source>
-   <translation>Que d&amp;essert le flexible ?</translation>
+   <translation>Que d&amp;essert le flexible ?</translation>
   </message>
   <message>
    <source>What differs between two agreements</source>
@@ -4241,11 +4241,11 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>What else would &amp;do here</source>
-   <translation type="unfinished" />
+   <translation>Ce qui &amp;irait aussi ici</translation>
   </message>
   <message>
    <source>What else would do here</source>
-   <translation type="unfinished" />
+   <translation>Ce qui irait aussi ici</translation>
   </message>
   <message>
    <source>What flows through the hose decides listing class and seals.</source>
@@ -4253,259 +4253,259 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>What hangs here today</source>
-   <translation type="unfinished" />
+   <translation>Ce qui pend ici aujourd'hui</translation>
   </message>
   <message>
    <source>What hangs there now decides which vapor openings have to be closed in a conversion.</source>
-   <translation type="unfinished" />
+   <translation>Ce qui y pend aujourd'hui décide quelles ouvertures de vapeur sont à fermer lors d'une conversion.</translation>
   </message>
   <message>
    <source>What hangs there today, what is to hang there, and what the outlet offers.</source>
-   <translation type="unfinished" />
+   <translation>Ce qui y pend, ce qui doit y pendre, et ce qu'offre la sortie.</translation>
   </message>
   <message>
    <source>What happened</source>
-   <translation type="unfinished" />
+   <translation>Ce qui est arrivé</translation>
   </message>
   <message>
    <source>What is added to goods and labor.</source>
-   <translation type="unfinished" />
+   <translation>Ce qui s'ajoute aux fournitures et à la main-d'œuvre.</translation>
   </message>
   <message>
    <source>What is asked</source>
-   <translation type="unfinished" />
+   <translation>Ce qui est demandé</translation>
   </message>
   <message>
    <source>What is delivered beside the parts that are fitted, and what it is worth to stock few part numbers.</source>
-   <translation type="unfinished" />
+   <translation>Ce qui est livré en plus des pièces montées, et ce que vaut un stock de peu de références.</translation>
   </message>
   <message>
    <source>What is kept of the book, one more now, or one put back in its place.</source>
-   <translation type="unfinished" />
+   <translation>Ce qui est gardé du registre, une de plus maintenant, ou une remise à sa place.</translation>
   </message>
   <message>
    <source>What is missing, and what is there</source>
-   <translation type="unfinished" />
+   <translation>Ce qui manque, et ce qui est là</translation>
   </message>
   <message>
    <source>What is not included</source>
-   <translation type="unfinished" />
+   <translation>Ce qui n'est pas compris</translation>
   </message>
   <message>
    <source>What is offered, what is not, and on which terms of sale.</source>
-   <translation type="unfinished" />
+   <translation>Ce qui est offert, ce qui ne l'est pas, et à quelles conditions de vente.</translation>
   </message>
   <message>
    <source>What is supplied and done.</source>
-   <translation type="unfinished" />
+   <translation>Ce qui est fourni et fait.</translation>
   </message>
   <message>
    <source>What it changes that sets share part numbers, against each position chosen for itself</source>
-   <translation type="unfinished" />
+   <translation>Ce que change le partage de références entre ensembles, face à des postes choisis chacun pour soi</translation>
   </message>
   <message>
    <source>What it does</source>
-   <translation type="unfinished" />
+   <translation>Ce que cela fait</translation>
   </message>
   <message>
    <source>What it is reckoned from.</source>
-   <translation type="unfinished" />
+   <translation>D'après quoi c'est calculé.</translation>
   </message>
   <message>
    <source>What it pays for</source>
-   <translation type="unfinished" />
+   <translation>Ce que cela paie</translation>
   </message>
   <message>
    <source>What its plate says</source>
-   <translation type="unfinished" />
+   <translation>Ce que dit sa plaque</translation>
   </message>
   <message>
    <source>What makers take off their lists for you: it makes the cost of the goods.</source>
-   <translation type="unfinished" />
+   <translation>Ce que les fabricants déduisent de leurs listes pour vous : cela fait le coût des fournitures.</translation>
   </message>
   <message>
    <source>What meter and pump pass at most.</source>
-   <translation type="unfinished" />
+   <translation>Ce que mesureur et pompe laissent passer au plus.</translation>
   </message>
   <message>
    <source>What passes through the dispenser's &amp;outlet?</source>
-   <translation type="unfinished" />
+   <translation>Que passe-t-il par la &amp;sortie du distributeur ?</translation>
   </message>
   <message>
    <source>What stays, goes and comes, in which order, at what cost, with what effect on emissions.</source>
-   <translation type="unfinished" />
+   <translation>Ce qui reste, part et vient, dans quel ordre, à quel coût, avec quel effet sur les émissions.</translation>
   </message>
   <message>
    <source>What stocking another part number is worth, in the currency of the site. Above 0 the sets of the whole station are chosen together, so that like positions get like parts.</source>
-   <translation type="unfinished" />
+   <translation>Ce que vaut une référence de plus en stock, dans la monnaie de la station. Au-dessus de 0, les ensembles de toute la station sont choisis en commun, pour que des postes semblables aient les mêmes pièces.</translation>
   </message>
   <message>
    <source>What tells this quotation from others, and how long it stands.</source>
-   <translation type="unfinished" />
+   <translation>Ce qui distingue ce devis des autres, et combien de temps il vaut.</translation>
   </message>
   <message>
    <source>What the conversion rests on</source>
-   <translation type="unfinished" />
+   <translation>Ce sur quoi repose la conversion</translation>
   </message>
   <message>
    <source>What the dispenser gives</source>
-   <translation type="unfinished" />
+   <translation>Ce que donne le distributeur</translation>
   </message>
   <message>
    <source>What the hose serves, how it is stowed, and what the dispenser gives.</source>
-   <translation type="unfinished" />
+   <translation>Ce que dessert le flexible, comment il se range, et ce que donne le distributeur.</translation>
   </message>
   <message>
    <source>What the percentage is taken from.</source>
-   <translation type="unfinished" />
+   <translation>Ce à quoi s'applique le pourcentage.</translation>
   </message>
   <message>
    <source>What the quotation is for.</source>
-   <translation type="unfinished" />
+   <translation>Ce pour quoi est le devis.</translation>
   </message>
   <message>
    <source>What this position asks of its set</source>
-   <translation type="unfinished" />
+   <translation>Ce que ce poste demande à son ensemble</translation>
   </message>
   <message>
    <source>What this program can and cannot say.</source>
-   <translation type="unfinished" />
+   <translation>Ce que ce programme peut dire, et ne peut pas.</translation>
   </message>
   <message>
    <source>What was found about it</source>
-   <translation type="unfinished" />
+   <translation>Ce qui a été constaté</translation>
   </message>
   <message>
    <source>What would help</source>
-   <translation type="unfinished" />
+   <translation>Ce qui aiderait</translation>
   </message>
   <message>
    <source>When (UTC)</source>
-   <translation type="unfinished" />
+   <translation>Quand (UTC)</translation>
   </message>
   <message>
    <source>Where the cord's cla&amp;mp sits on the hose</source>
-   <translation type="unfinished" />
+   <translation>Place du co&amp;llier du câble sur le flexible</translation>
   </message>
   <message>
    <source>Where the quotation stands</source>
-   <translation type="unfinished" />
+   <translation>Où en est le devis</translation>
   </message>
   <message>
    <source>Where the rate was read.</source>
-   <translation type="unfinished" />
+   <translation>Où le cours a été lu.</translation>
   </message>
   <message>
    <source>Where the set that is planned hangs here already.</source>
-   <translation type="unfinished" />
+   <translation>Là où l'ensemble prévu pend déjà ici.</translation>
   </message>
   <message>
    <source>Where the terms of the next quotation come from</source>
-   <translation type="unfinished" />
+   <translation>D'où viennent les conditions du prochain devis</translation>
   </message>
   <message>
    <source>Which &amp;liquid is sold here?</source>
-   <translation>Quel &amp;liquide est vendu ici ?</translation>
+   <translation>Quel &amp;liquide est vendu ici ?</translation>
   </message>
   <message>
    <source>Which &amp;tank feeds the position?</source>
-   <translation type="unfinished" />
+   <translation>Quelle &amp;cuve alimente le poste ?</translation>
   </message>
   <message>
    <source>Which answers</source>
-   <translation type="unfinished" />
+   <translation>Quelles réponses</translation>
   </message>
   <message>
    <source>Which breakaways it draws on.</source>
-   <translation type="unfinished" />
+   <translation>Sur quels raccords cassants elle puise.</translation>
   </message>
   <message>
    <source>Which hoses it draws on.</source>
-   <translation type="unfinished" />
+   <translation>Sur quels flexibles elle puise.</translation>
   </message>
   <message>
    <source>Which limits apply. The adopted code and the authority having jurisdiction decide; ask them where a row is unconfirmed.</source>
-   <translation type="unfinished" />
+   <translation>Quelles limites s'appliquent. Les règles adoptées et l'autorité compétente décident ; demandez-leur là où une ligne n'est pas confirmée.</translation>
   </message>
   <message>
    <source>Which way a rest goes.</source>
-   <translation type="unfinished" />
+   <translation>Dans quel sens va un reste.</translation>
   </message>
   <message>
    <source>While out of service.</source>
-   <translation type="unfinished" />
+   <translation>Pendant l'arrêt.</translation>
   </message>
   <message>
    <source>Who</source>
-   <translation type="unfinished" />
+   <translation>Qui</translation>
   </message>
   <message>
    <source>Who answers for it</source>
-   <translation type="unfinished" />
+   <translation>Qui en répond</translation>
   </message>
   <message>
    <source>Who answers questions.</source>
-   <translation type="unfinished" />
+   <translation>Qui répond aux questions.</translation>
   </message>
   <message>
    <source>Who did it</source>
-   <translation type="unfinished" />
+   <translation>Qui l'a fait</translation>
   </message>
   <message>
    <source>Who is quoted to.</source>
-   <translation type="unfinished" />
+   <translation>À qui est destiné le devis.</translation>
   </message>
   <message>
    <source>Who quotes. It stands at the top of the quotation.</source>
-   <translation type="unfinished" />
+   <translation>Qui fait le devis. Figure en tête du devis.</translation>
   </message>
   <message>
    <source>Whole drawing</source>
-   <translation type="unfinished" />
+   <translation>Dessin entier</translation>
   </message>
   <message>
    <source>Whom the bill is for.</source>
-   <translation type="unfinished" />
+   <translation>Pour qui est la nomenclature.</translation>
   </message>
   <message>
    <source>Why</source>
-   <translation type="unfinished" />
+   <translation>Pourquoi</translation>
   </message>
   <message>
    <source>Why not?</source>
-   <translation type="unfinished" />
+   <translation>Pourquoi pas ?</translation>
   </message>
   <message>
    <source>Why the lists do not hold.</source>
-   <translation type="unfinished" />
+   <translation>Pourquoi les listes ne valent pas.</translation>
   </message>
   <message>
    <source>Wishes</source>
-   <translation type="unfinished" />
+   <translation>Souhaits</translation>
   </message>
   <message>
    <source>With all figures the part is judged like a new one and may stay; without any, it goes.</source>
-   <translation type="unfinished" />
+   <translation>Avec tous ses chiffres, la pièce est jugée comme une neuve et peut rester ; sans aucun, elle part.</translation>
   </message>
   <message>
    <source>With or without biodiesel</source>
-   <translation type="unfinished" />
+   <translation>Avec ou sans biodiesel</translation>
   </message>
   <message>
    <source>With or without ethanol</source>
-   <translation type="unfinished" />
+   <translation>Avec ou sans éthanol</translation>
   </message>
   <message>
    <source>Without it no payback is shown.</source>
-   <translation type="unfinished" />
+   <translation>Sans lui, aucun amortissement n'est montré.</translation>
   </message>
   <message>
    <source>Without price: {parts}.</source>
-   <translation type="unfinished" />
+   <translation>Sans prix : {parts}.</translation>
   </message>
   <message>
    <source>Work done by</source>
-   <translation type="unfinished" />
+   <translation>Travail fait par</translation>
   </message>
   <message>
    <source>Work in hand</source>
@@ -4513,87 +4513,87 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>Working out all positions…</source>
-   <translation type="unfinished" />
+   <translation>Calcul de tous les postes…</translation>
   </message>
   <message>
    <source>Working out what is due…</source>
-   <translation type="unfinished" />
+   <translation>Calcul des échéances…</translation>
   </message>
   <message>
    <source>Worth of one part number &amp;less</source>
-   <translation type="unfinished" />
+   <translation>Valeur d'une référence de &amp;moins</translation>
   </message>
   <message>
    <source>Wound on a drum</source>
-   <translation type="unfinished" />
+   <translation>Enroulé sur un tambour</translation>
   </message>
   <message>
    <source>Write into chosen cells</source>
-   <translation type="unfinished" />
+   <translation>Écrire dans les cellules choisies</translation>
   </message>
   <message>
    <source>Write the survey</source>
-   <translation type="unfinished" />
+   <translation>Écrire le relevé</translation>
   </message>
   <message>
    <source>Write these terms into a file (Ctrl+S)</source>
-   <translation type="unfinished" />
+   <translation>Écrire ces conditions dans un fichier (Ctrl+S)</translation>
   </message>
   <message>
    <source>Write this survey to a file. The book keeps every change by itself.</source>
-   <translation type="unfinished" />
+   <translation>Écrire ce relevé dans un fichier. Le registre garde de lui-même chaque modification.</translation>
   </message>
   <message>
    <source>Write to a file…</source>
-   <translation type="unfinished" />
+   <translation>Écrire dans un fichier…</translation>
   </message>
   <message>
    <source>Write your name first: it stands on record with this step.</source>
-   <translation type="unfinished" />
+   <translation>Écrivez d'abord votre nom : il reste noté avec cette étape.</translation>
   </message>
   <message>
    <source>Write {0} cells</source>
-   <translation type="unfinished" />
+   <translation>Écrire {0} cellules</translation>
   </message>
   <message>
    <source>Write {0} of {1}</source>
-   <translation type="unfinished" />
+   <translation>Écrire {0} sur {1}</translation>
   </message>
   <message>
    <source>Written to {path}</source>
-   <translation type="unfinished" />
+   <translation>Écrit dans {path}</translation>
   </message>
   <message>
    <source>Year</source>
-   <translation type="unfinished" />
+   <translation>Année</translation>
   </message>
   <message>
    <source>Year or rank</source>
-   <translation type="unfinished" />
+   <translation>Année ou rang</translation>
   </message>
   <message>
    <source>Year {0}</source>
-   <translation type="unfinished" />
+   <translation>Année {0}</translation>
   </message>
   <message>
    <source>Year-month-day.</source>
-   <translation type="unfinished" />
+   <translation>Année-mois-jour.</translation>
   </message>
   <message>
    <source>Year-month-day. Prices that are valid on this day are used.</source>
-   <translation type="unfinished" />
+   <translation>Année-mois-jour. Les prix valables ce jour-là sont employés.</translation>
   </message>
   <message>
    <source>Yearly &amp;upkeep today</source>
-   <translation type="unfinished" />
+   <translation>Entretien annuel a&amp;ujourd'hui</translation>
   </message>
   <message>
    <source>Yearly upkeep &amp;afterwards</source>
-   <translation type="unfinished" />
+   <translation>Entretien annuel en&amp;suite</translation>
   </message>
   <message>
    <source>Years of the program</source>
-   <translation type="unfinished" />
+   <translation>Années du programme</translation>
   </message>
   <message>
    <source>Yes</source>
@@ -4601,51 +4601,51 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>Your changes are in the book; a newer revision too</source>
-   <translation type="unfinished" />
+   <translation>Vos modifications sont au registre ; une révision plus récente aussi</translation>
   </message>
   <message>
    <source>Your name</source>
-   <translation type="unfinished" />
+   <translation>Votre nom</translation>
   </message>
   <message>
    <source>Your own quotation number.</source>
-   <translation type="unfinished" />
+   <translation>Votre propre numéro de devis.</translation>
   </message>
   <message>
    <source>a fixed amount</source>
-   <translation type="unfinished" />
+   <translation>un montant fixe</translation>
   </message>
   <message>
    <source>a photo of the record</source>
-   <translation type="unfinished" />
+   <translation>une photo du procès-verbal</translation>
   </message>
   <message>
    <source>a question is open</source>
-   <translation type="unfinished" />
+   <translation>une question est ouverte</translation>
   </message>
   <message>
    <source>always downwards</source>
-   <translation type="unfinished" />
+   <translation>toujours vers le bas</translation>
   </message>
   <message>
    <source>always upwards</source>
-   <translation type="unfinished" />
+   <translation>toujours vers le haut</translation>
   </message>
   <message>
    <source>an amount for each kilogram</source>
-   <translation type="unfinished" />
+   <translation>un montant par kilogramme</translation>
   </message>
   <message>
    <source>an assumed figure, to be confirmed</source>
-   <translation type="unfinished" />
+   <translation>un chiffre supposé, à confirmer</translation>
   </message>
   <message>
    <source>and {0} more</source>
-   <translation type="unfinished" />
+   <translation>et {0} de plus</translation>
   </message>
   <message>
    <source>any</source>
-   <translation type="unfinished" />
+   <translation>au choix</translation>
   </message>
   <message>
    <source>as agreed</source>
@@ -4657,15 +4657,15 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>as changed in the window</source>
-   <translation type="unfinished" />
+   <translation>comme modifiées dans la fenêtre</translation>
   </message>
   <message>
    <source>as in the table</source>
-   <translation type="unfinished" />
+   <translation>comme dans la table</translation>
   </message>
   <message>
    <source>as in the worked example</source>
-   <translation type="unfinished" />
+   <translation>comme dans l'exemple calculé</translation>
   </message>
   <message>
    <source>as planned</source>
@@ -4673,315 +4673,315 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>as the agency asks</source>
-   <translation type="unfinished" />
+   <translation>comme l'agence le demande</translation>
   </message>
   <message>
    <source>at most </source>
-   <translation type="unfinished" />
+   <translation>au plus </translation>
   </message>
   <message>
    <source>being planned</source>
-   <translation type="unfinished" />
+   <translation>en cours de prévision</translation>
   </message>
   <message>
    <source>built in</source>
-   <translation type="unfinished" />
+   <translation>livré</translation>
   </message>
   <message>
    <source>by positions</source>
-   <translation type="unfinished" />
+   <translation>par postes</translation>
   </message>
   <message>
    <source>choose a cell further left: the table ends after {0} columns</source>
-   <translation type="unfinished" />
+   <translation>choisissez une cellule plus à gauche : la table finit après {0} colonnes</translation>
   </message>
   <message>
    <source>columns</source>
-   <translation type="unfinished" />
+   <translation>colonnes</translation>
   </message>
   <message>
    <source>complete</source>
-   <translation type="unfinished" />
+   <translation>complet</translation>
   </message>
   <message>
    <source>cost and a mark-up on it</source>
-   <translation type="unfinished" />
+   <translation>coût plus une majoration</translation>
   </message>
   <message>
    <source>cost with a margin on the selling price</source>
-   <translation type="unfinished" />
+   <translation>coût avec une marge sur le prix de vente</translation>
   </message>
   <message>
    <source>date</source>
-   <translation type="unfinished" />
+   <translation>date</translation>
   </message>
   <message>
    <source>dated {0}</source>
-   <translation type="unfinished" />
+   <translation>daté du {0}</translation>
   </message>
   <message>
    <source>day of handing over</source>
-   <translation type="unfinished" />
+   <translation>jour de la remise</translation>
   </message>
   <message>
    <source>dispenser</source>
-   <translation type="unfinished" />
+   <translation>distributeur</translation>
   </message>
   <message>
    <source>does not fit</source>
-   <translation type="unfinished" />
+   <translation>ne convient pas</translation>
   </message>
   <message>
    <source>empty:</source>
-   <translation type="unfinished" />
+   <translation>vide :</translation>
   </message>
   <message>
    <source>empty: no picture</source>
-   <translation type="unfinished" />
+   <translation>vide : pas d'image</translation>
   </message>
   <message>
    <source>empty: {0}</source>
-   <translation type="unfinished" />
+   <translation>vide : {0}</translation>
   </message>
   <message>
    <source>every kind</source>
-   <translation type="unfinished" />
+   <translation>tous les genres</translation>
   </message>
   <message>
    <source>fits</source>
-   <translation type="unfinished" />
+   <translation>convient</translation>
   </message>
   <message>
    <source>fits, good practice not met in full</source>
-   <translation type="unfinished" />
+   <translation>convient, bonne pratique non entièrement respectée</translation>
   </message>
   <message>
    <source>for each line</source>
-   <translation type="unfinished" />
+   <translation>pour chaque ligne</translation>
   </message>
   <message>
    <source>its last day is over</source>
-   <translation type="unfinished" />
+   <translation>son dernier jour est passé</translation>
   </message>
   <message>
    <source>left out</source>
-   <translation type="unfinished" />
+   <translation>laissé de côté</translation>
   </message>
   <message>
    <source>list price less a discount</source>
-   <translation type="unfinished" />
+   <translation>prix de liste moins une remise</translation>
   </message>
   <message>
    <source>list price: {0}</source>
-   <translation type="unfinished" />
+   <translation>prix de liste : {0}</translation>
   </message>
   <message>
    <source>my_county</source>
-   <translation type="unfinished" />
+   <translation>mon_comte</translation>
   </message>
   <message>
    <source>needs a look</source>
-   <translation type="unfinished" />
+   <translation>à revoir</translation>
   </message>
   <message>
    <source>no</source>
-   <translation type="unfinished" />
+   <translation>non</translation>
   </message>
   <message>
    <source>no address yet</source>
-   <translation type="unfinished" />
+   <translation>pas encore d'adresse</translation>
   </message>
   <message>
    <source>no age limit</source>
-   <translation type="unfinished" />
+   <translation>pas de limite d'âge</translation>
   </message>
   <message>
    <source>no figure</source>
-   <translation type="unfinished" />
+   <translation>pas de chiffre</translation>
   </message>
   <message>
    <source>no listing</source>
-   <translation type="unfinished" />
+   <translation>pas d'homologation</translation>
   </message>
   <message>
    <source>no longer in the catalog</source>
-   <translation type="unfinished" />
+   <translation>plus au catalogue</translation>
   </message>
   <message>
    <source>no longer made</source>
-   <translation type="unfinished" />
+   <translation>plus fabriquée</translation>
   </message>
   <message>
    <source>no set</source>
-   <translation type="unfinished" />
+   <translation>aucun ensemble</translation>
   </message>
   <message>
    <source>not chosen in any option</source>
-   <translation type="unfinished" />
+   <translation>choisi dans aucune option</translation>
   </message>
   <message>
    <source>not dated</source>
-   <translation type="unfinished" />
+   <translation>non daté</translation>
   </message>
   <message>
    <source>not kept yet</source>
-   <translation type="unfinished" />
+   <translation>pas encore gardé</translation>
   </message>
   <message>
    <source>not known</source>
-   <translation type="unfinished" />
+   <translation>inconnu</translation>
   </message>
   <message>
    <source>not known here</source>
-   <translation type="unfinished" />
+   <translation>inconnu ici</translation>
   </message>
   <message>
    <source>not open</source>
-   <translation type="unfinished" />
+   <translation>pas ouvert</translation>
   </message>
   <message>
    <source>not recorded</source>
-   <translation type="unfinished" />
+   <translation>non noté</translation>
   </message>
   <message>
    <source>not stated</source>
-   <translation type="unfinished" />
+   <translation>non indiqué</translation>
   </message>
   <message>
    <source>not surveyed yet</source>
-   <translation type="unfinished" />
+   <translation>pas encore relevé</translation>
   </message>
   <message>
    <source>nothing</source>
-   <translation type="unfinished" />
+   <translation>rien</translation>
   </message>
   <message>
    <source>once for the whole quotation</source>
-   <translation type="unfinished" />
+   <translation>une fois pour tout le devis</translation>
   </message>
   <message>
    <source>one for all, or one for each: 1, 2, 2, 3</source>
-   <translation type="unfinished" />
+   <translation>un pour tous, ou un pour chacun : 1, 2, 2, 3</translation>
   </message>
   <message>
    <source>own</source>
-   <translation type="unfinished" />
+   <translation>propre</translation>
   </message>
   <message>
    <source>pasted</source>
-   <translation type="unfinished" />
+   <translation>collé</translation>
   </message>
   <message>
    <source>percent of the goods</source>
-   <translation type="unfinished" />
+   <translation>pourcentage des fournitures</translation>
   </message>
   <message>
    <source>price</source>
-   <translation type="unfinished" />
+   <translation>prix</translation>
   </message>
   <message>
    <source>put in {0}; set {1}</source>
-   <translation type="unfinished" />
+   <translation>posez {0} ; ensemble {1}</translation>
   </message>
   <message>
    <source>quoted again, not kept yet</source>
-   <translation type="unfinished" />
+   <translation>devis refait, pas encore gardé</translation>
   </message>
   <message>
    <source>reason</source>
-   <translation type="unfinished" />
+   <translation>raison</translation>
   </message>
   <message>
    <source>replaced by its maker</source>
-   <translation type="unfinished" />
+   <translation>remplacée par son fabricant</translation>
   </message>
   <message>
    <source>replaced by its maker: {0}</source>
-   <translation type="unfinished" />
+   <translation>remplacée par son fabricant : {0}</translation>
   </message>
   <message>
    <source>r{0}</source>
-   <translation type="unfinished" />
+   <translation>r{0}</translation>
   </message>
   <message>
    <source>same</source>
-   <translation type="unfinished" />
+   <translation>identique</translation>
   </message>
   <message>
    <source>say why: it stands on the paper</source>
-   <translation type="unfinished" />
+   <translation>dites pourquoi : cela figure sur le document</translation>
   </message>
   <message>
    <source>site</source>
-   <translation type="unfinished" />
+   <translation>station</translation>
   </message>
   <message>
    <source>somebody has to answer for a price</source>
-   <translation type="unfinished" />
+   <translation>quelqu'un doit répondre d'un prix</translation>
   </message>
   <message>
    <source>something is still needed</source>
-   <translation type="unfinished" />
+   <translation>il manque encore quelque chose</translation>
   </message>
   <message>
    <source>stock list</source>
-   <translation type="unfinished" />
+   <translation>liste de stock</translation>
   </message>
   <message>
    <source>the catalog states otherwise: {0}</source>
-   <translation type="unfinished" />
+   <translation>le catalogue dit autre chose : {0}</translation>
   </message>
   <message>
    <source>the file of the terms</source>
-   <translation type="unfinished" />
+   <translation>le fichier des conditions</translation>
   </message>
   <message>
    <source>the filled form</source>
-   <translation type="unfinished" />
+   <translation>la fiche remplie</translation>
   </message>
   <message>
    <source>the newest is revision {0}</source>
-   <translation type="unfinished" />
+   <translation>la plus récente est la révision {0}</translation>
   </message>
   <message>
    <source>the straight way</source>
-   <translation type="unfinished" />
+   <translation>le chemin droit</translation>
   </message>
   <message>
    <source>the usual figure for the duty</source>
-   <translation type="unfinished" />
+   <translation>le chiffre usuel pour l'usage</translation>
   </message>
   <message>
    <source>the usual figure of the local rules</source>
-   <translation type="unfinished" />
+   <translation>le chiffre usuel des règles locales</translation>
   </message>
   <message>
    <source>there</source>
-   <translation type="unfinished" />
+   <translation>là</translation>
   </message>
   <message>
    <source>those of {number} r{revision}</source>
-   <translation type="unfinished" />
+   <translation>celles de {number} r{revision}</translation>
   </message>
   <message>
    <source>title of the copy</source>
-   <translation type="unfinished" />
+   <translation>titre de la copie</translation>
   </message>
   <message>
    <source>to</source>
-   <translation type="unfinished" />
+   <translation>à</translation>
   </message>
   <message>
    <source>to the nearest, a half to the even digit</source>
-   <translation type="unfinished" />
+   <translation>au plus proche, un demi au chiffre pair</translation>
   </message>
   <message>
    <source>to the nearest, a half upwards</source>
-   <translation type="unfinished" />
+   <translation>au plus proche, un demi vers le haut</translation>
   </message>
   <message>
    <source>which blocks the issue</source>
-   <translation type="unfinished" />
+   <translation>ce qui empêche l'émission</translation>
   </message>
   <message>
    <source>with agreement</source>
@@ -4989,19 +4989,19 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>would not do</source>
-   <translation type="unfinished" />
+   <translation>n'irait pas</translation>
   </message>
   <message>
    <source>yes</source>
-   <translation type="unfinished" />
+   <translation>oui</translation>
   </message>
   <message>
    <source>yes or no</source>
-   <translation type="unfinished" />
+   <translation>oui ou non</translation>
   </message>
   <message>
    <source>your name</source>
-   <translation type="unfinished" />
+   <translation>votre nom</translation>
   </message>
   <message>
    <source>{0} (stays)</source>
@@ -5009,163 +5009,163 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>{0} against the first option</source>
-   <translation type="unfinished" />
+   <translation>{0} face à la première option</translation>
   </message>
   <message>
    <source>{0} cells cannot be used; nothing is taken.</source>
-   <translation type="unfinished" />
+   <translation>{0} cellules inutilisables ; rien n'est pris.</translation>
   </message>
   <message>
    <source>{0} differences</source>
-   <translation type="unfinished" />
+   <translation>{0} différences</translation>
   </message>
   <message>
    <source>{0} missing, {1} by a person's word, {2} in all.</source>
-   <translation type="unfinished" />
+   <translation>{0} manquants, {1} sur parole, {2} en tout.</translation>
   </message>
   <message>
    <source>{0} of {1} are due by today.</source>
-   <translation type="unfinished" />
+   <translation>{0} sur {1} sont à échéance aujourd'hui.</translation>
   </message>
   <message>
    <source>{0} of {1} positions differ.</source>
-   <translation>{0} positions sur {1} diffèrent.</translation>
+   <translation>{0} postes sur {1} diffèrent.</translation>
   </message>
   <message>
    <source>{0} of {1} stocked parts of this kind would do.</source>
-   <translation type="unfinished" />
+   <translation>{0} pièces en stock sur {1} de ce genre iraient.</translation>
   </message>
   <message>
    <source>{0} open quotation is touched by a change of catalog or price lists:</source>
-   <translation type="unfinished" />
+   <translation>{0} devis ouvert est touché par un changement de catalogue ou de listes de prix :</translation>
   </message>
   <message>
    <source>{0} open quotations are touched by a change of catalog or price lists:</source>
-   <translation type="unfinished" />
+   <translation>{0} devis ouverts sont touchés par un changement de catalogue ou de listes de prix :</translation>
   </message>
   <message>
    <source>{0} pages</source>
-   <translation type="unfinished" />
+   <translation>{0} pages</translation>
   </message>
   <message>
    <source>{0} part</source>
-   <translation type="unfinished" />
+   <translation>{0} pièce</translation>
   </message>
   <message>
    <source>{0} parts</source>
-   <translation type="unfinished" />
+   <translation>{0} pièces</translation>
   </message>
   <message>
    <source>{0} position picked</source>
-   <translation>{0} position choisie</translation>
+   <translation>{0} poste choisi</translation>
   </message>
   <message>
    <source>{0} positions</source>
-   <translation type="unfinished" />
+   <translation>{0} postes</translation>
   </message>
   <message>
    <source>{0} positions can be taken.</source>
-   <translation type="unfinished" />
+   <translation>{0} postes peuvent être pris.</translation>
   </message>
   <message>
    <source>{0} positions picked</source>
-   <translation>{0} positions choisies</translation>
+   <translation>{0} postes choisis</translation>
   </message>
   <message>
    <source>{0} price is missing</source>
-   <translation type="unfinished" />
+   <translation>{0} prix manque</translation>
   </message>
   <message>
    <source>{0} prices are missing</source>
-   <translation type="unfinished" />
+   <translation>{0} prix manquent</translation>
   </message>
   <message>
    <source>{0} quotation</source>
-   <translation type="unfinished" />
+   <translation>{0} devis</translation>
   </message>
   <message>
    <source>{0} quotations</source>
-   <translation type="unfinished" />
+   <translation>{0} devis</translation>
   </message>
   <message>
    <source>{0} r{1}: an older revision</source>
-   <translation type="unfinished" />
+   <translation>{0} r{1} : une révision plus ancienne</translation>
   </message>
   <message>
    <source>{0} sets are agreed; papers show them from now on.</source>
-   <translation>{0} ensembles sont convenus ; les documents les montrent désormais.</translation>
+   <translation>{0} ensembles sont convenus ; les documents les montrent désormais.</translation>
   </message>
   <message>
    <source>{0}: installed</source>
-   <translation type="unfinished" />
+   <translation>{0} : en place</translation>
   </message>
   <message>
    <source>{0}: not in the book yet</source>
-   <translation type="unfinished" />
+   <translation>{0} : pas encore au registre</translation>
   </message>
   <message>
    <source>{0}: reason</source>
-   <translation type="unfinished" />
+   <translation>{0} : raison</translation>
   </message>
   <message>
    <source>{0}: the options differ</source>
-   <translation type="unfinished" />
+   <translation>{0} : les options diffèrent</translation>
   </message>
   <message>
    <source>{0}: the same</source>
-   <translation>{0}: identique</translation>
+   <translation>{0} : identique</translation>
   </message>
   <message>
    <source>{0}: the sets differ</source>
-   <translation>{0}: les ensembles diffèrent</translation>
+   <translation>{0} : les ensembles diffèrent</translation>
   </message>
   <message>
    <source>{0}: the survey has changed since the sheet was printed. Print it anew before working by it.</source>
-   <translation type="unfinished" />
+   <translation>{0} : le relevé a changé depuis l'impression de la fiche. Imprimez-la de nouveau avant de travailler d'après elle.</translation>
   </message>
   <message>
    <source>{0}: the survey is as it was when the sheet was printed.</source>
-   <translation type="unfinished" />
+   <translation>{0} : le relevé est tel qu'à l'impression de la fiche.</translation>
   </message>
   <message>
    <source>{count} of {all} positions have no set and are not in the sum.</source>
-   <translation type="unfinished" />
+   <translation>{count} postes sur {all} n'ont pas d'ensemble et sont hors de la somme.</translation>
   </message>
   <message>
    <source>{count} other parts could hang here, {misfits} of the kind could not.</source>
-   <translation type="unfinished" />
+   <translation>{count} autres pièces pourraient pendre ici, {misfits} de ce genre non.</translation>
   </message>
   <message>
    <source>{count} other parts could hang here.</source>
-   <translation type="unfinished" />
+   <translation>{count} autres pièces pourraient pendre ici.</translation>
   </message>
   <message>
    <source>{count} parts · lead time {days} · mass {mass} · list prices</source>
-   <translation type="unfinished" />
+   <translation>{count} pièces · délai {days} · masse {mass} · prix de liste</translation>
   </message>
   <message>
    <source>{count} positions would change.</source>
-   <translation type="unfinished" />
+   <translation>{count} postes changeraient.</translation>
   </message>
   <message>
    <source>{name}: {done} of {ready} ready sites are placed; {others} are not ready.</source>
-   <translation type="unfinished" />
+   <translation>{name} : {done} stations prêtes sur {ready} sont placées ; {others} ne sont pas prêtes.</translation>
   </message>
   <message>
    <source>{path} is there already, and this program did not write it as such a file. Replace it?</source>
-   <translation type="unfinished" />
+   <translation>{path} existe déjà, et ce programme ne l'a pas écrit comme tel. Le remplacer ?</translation>
   </message>
   <message>
    <source>{rows} rows in {place}. Say what each column holds.</source>
-   <translation type="unfinished" />
+   <translation>{rows} lignes dans {place}. Dites ce que contient chaque colonne.</translation>
   </message>
   <message>
    <source>{site}, {count} positions</source>
-   <translation type="unfinished" />
+   <translation>{site}, {count} postes</translation>
   </message>
   <message>
    <source>“{name}” is open. Open another survey first.</source>
-   <translation type="unfinished" />
+   <translation>« {name} » est ouvert. Ouvrez d'abord un autre relevé.</translation>
   </message>
  </context>
 </TS>
