@@ -492,6 +492,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>(cannot be read)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>(kept)</source>
    <translation type="unfinished" />
   </message>
@@ -3336,6 +3340,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Sa&amp;ve as it lies in the book…</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Save</source>
    <translation type="unfinished" />
   </message>
@@ -4344,6 +4352,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>What the book holds of “{name}” is now in {path}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>What the conversion rests on</source>
    <translation type="unfinished" />
   </message>
@@ -4557,6 +4569,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>Write {0} of {1}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Writes what the book holds of a survey that cannot be read into a file</source>
    <translation type="unfinished" />
   </message>
   <message>

@@ -492,6 +492,10 @@
    <translation>&amp;Años</translation>
   </message>
   <message>
+   <source>(cannot be read)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>(kept)</source>
    <translation>(conservado)</translation>
   </message>
@@ -3336,6 +3340,10 @@
    <translation>&amp;Parar</translation>
   </message>
   <message>
+   <source>Sa&amp;ve as it lies in the book…</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Save</source>
    <translation>Guardar</translation>
   </message>
@@ -4344,6 +4352,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Qué distingue esta cotización de otras, y cuánto tiempo vale.</translation>
   </message>
   <message>
+   <source>What the book holds of “{name}” is now in {path}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>What the conversion rests on</source>
    <translation>En qué se apoya la conversión</translation>
   </message>
@@ -4558,6 +4570,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Write {0} of {1}</source>
    <translation>Escribir {0} de {1}</translation>
+  </message>
+  <message>
+   <source>Writes what the book holds of a survey that cannot be read into a file</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Written to {path}</source>

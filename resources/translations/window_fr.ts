@@ -492,6 +492,10 @@
    <translation>&amp;Années</translation>
   </message>
   <message>
+   <source>(cannot be read)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>(kept)</source>
    <translation>(gardée)</translation>
   </message>
@@ -3336,6 +3340,10 @@
    <translation>A&amp;rrêter</translation>
   </message>
   <message>
+   <source>Sa&amp;ve as it lies in the book…</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Save</source>
    <translation>Enregistrer</translation>
   </message>
@@ -4344,6 +4352,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Ce qui distingue ce devis des autres, et combien de temps il vaut.</translation>
   </message>
   <message>
+   <source>What the book holds of “{name}” is now in {path}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>What the conversion rests on</source>
    <translation>Ce sur quoi repose la conversion</translation>
   </message>
@@ -4558,6 +4570,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Write {0} of {1}</source>
    <translation>Écrire {0} sur {1}</translation>
+  </message>
+  <message>
+   <source>Writes what the book holds of a survey that cannot be read into a file</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Written to {path}</source>

@@ -4,6 +4,7 @@ import json
 from pathlib import Path
 
 import pytest
+from sqlalchemy import text
 
 from program_runs import Spoutline
 from spoutline.bootstrap import Settings, open_workbench
@@ -74,6 +75,35 @@ def test_backups_of_a_server_are_the_servers(spoutline: Spoutline) -> None:
         assert done.code == 2
         assert "pg_dump" in done.err
         assert "secret" not in done.err
+
+
+def test_a_survey_that_cannot_be_read_is_listed_and_saved_as_it_is_written(
+    spoutline: Spoutline, database: Path, tmp_path: Path
+) -> None:
+    place = ("--database", str(database))
+    assert spoutline("book", "rescue", *place).code == 0
+    bench = open_workbench(Settings(database=str(database)))
+    broken = bench.book().create(demo_survey("truck_stop"))
+    written = '{"site": {"name": "Elm Street"}, "positions": []}'
+    with bench.book()._engine.begin() as connection:
+        connection.execute(text("UPDATE surveys SET document = :one WHERE id = :id"), {"one": written, "id": broken.id})
+    bench.close()
+    done = spoutline("book", "rescue", "--json", *place)
+    assert done.code == 1
+    (told,) = json.loads(done.out)["unreadable"]
+    assert (told["id"], told["revision"]) == (broken.id, 1)
+    assert "positions" in told["fault"]
+    out = tmp_path / "rescued.txt"
+    assert spoutline("book", "rescue", str(broken.id), "--out", str(out), *place).code == 0
+    assert out.read_text(encoding="utf-8") == written
+    assert spoutline("book", "rescue", str(broken.id), *place).out == f"{written}\n"
+    assert spoutline("book", "rescue", str(broken.id), "--out", str(out), *place).code == 2  # it is there already
+    first = spoutline("book", "rescue", str(broken.id), "--revision", "1", *place).out
+    assert json.loads(first)["site"]["name"] != "Elm Street"
+    for wrong in (("999",), (str(broken.id), "--revision", "9"), ("--out", str(tmp_path / "x.txt"))):
+        assert spoutline("book", "rescue", *wrong, *place).code == 2
+    refused = spoutline("book", "rescue", str(broken.id), "--out", str(database), "--force", *place)
+    assert refused.code == 2
 
 
 def test_roles_are_printed_for_every_table(spoutline: Spoutline) -> None:

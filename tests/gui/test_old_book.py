@@ -13,6 +13,7 @@ from sqlalchemy import text
 
 from gui.conftest import wait_for_plans
 from spoutline.bootstrap import Settings, Workbench, open_workbench
+from spoutline.gui.dialogs.surveys import SurveysDialog
 from spoutline.gui.session import Session
 from spoutline.gui.window.first_survey import survey_to_show
 from spoutline.gui.window.main_window import MainWindow
@@ -68,3 +69,27 @@ def test_a_survey_that_needs_repair_is_told_and_another_one_opens(qtbot: QtBot, 
     assert window.workplace.session.stored.id == other.id
     assert "needs repair" in window.notices.text
     window.jobs.close()
+
+
+def test_a_survey_that_cannot_be_read_is_marked_in_the_list_and_saved_as_it_is_written(
+    qtbot: QtBot, old: Workbench, survey: Survey, tmp_path: Path
+) -> None:
+    broken = old.book().create(survey.model_copy(update={"site": survey.site.model_copy(update={"name": "Broken"})}))
+    document = {"site": {"name": "Broken"}, "positions": []}
+    changed(old, broken.id, document)
+    dialog = SurveysDialog(old, None)
+    qtbot.addWidget(dialog)
+    dialog.show()
+    assert not dialog.rescue_button.isVisible()
+    dialog._mark(broken.id)
+    dialog.open_button.click()
+    assert dialog.chosen is None
+    assert "stays in the book as it is" in dialog.fault_label.text()
+    assert dialog.table.currentIndex().siblingAtColumn(0).data() == "Broken  (cannot be read)"
+    assert dialog.rescue_button.isVisible()
+    entry = dialog._marked()
+    assert entry is not None
+    path = tmp_path / "broken.txt"
+    dialog.rescue_to(path, entry)
+    assert path.read_text(encoding="utf-8") == json.dumps(document)
+    assert str(path) in dialog.fault_label.text()

@@ -293,7 +293,7 @@ def _questions(made: seeds.Seeds, runs: Commands, place: Path) -> Iterator[Targe
     """Yield the commands that answer a question over surveys, quotations, the catalogue or a book."""
     survey, terms = place / "survey.json", place / "terms.toml"
     part, label = made.part_number, made.survey.positions[0].label
-    answer = ["quotation", "answer", "1", "accepted", "--option", "1", "--by", "Odile"]
+    answer = ["quotation", "answer", "1", "accepted", "--option", "Low-permeation hose", "--by", "Odile"]
     folder, profiles = place / "folder", place / "own_profiles"
     for one in (folder, profiles):
         one.mkdir(exist_ok=True)

@@ -125,6 +125,30 @@ class Book:
                 raise InputFault((InputProblem("", "revision", str(revision), "the book holds no such revision"),))
             return self._survey(row.document, survey_id)
 
+    def written(self, survey_id: int, revision: int | None = None) -> str:
+        """Return a survey as it lies in the book, whether this version can read it or not.
+
+        It is the last save, or that of ``revision``; also of a survey that was taken off the list. Raise
+        ``InputFault`` where the book holds none.
+        """
+        with self._reading() as session:
+            survey = session.get(SurveyRow, survey_id)
+            row = survey if revision is None else session.get(RevisionRow, (survey_id, revision))
+            if survey is None or row is None:
+                name, value = ("survey", survey_id) if survey is None else ("revision", revision)
+                raise InputFault((InputProblem("", name, str(value), f"the book holds no such {name}"),))
+            return row.document
+
+    def unreadable(self) -> tuple[tuple[SurveyEntry, str], ...]:
+        """Return the surveys on the list that this version cannot read, last changed first, each with the reason."""
+        found = []
+        for entry in self.entries():
+            try:
+                self.stored(entry.id)
+            except UnreadableDocument as fault:
+                found.append((entry, str(fault)))
+        return tuple(found)
+
     def equal_to(self, survey: Survey) -> StoredSurvey | None:
         """Return the survey of the book that says just the same, last changed first; None where there is none."""
         for entry in self.entries():

@@ -1,4 +1,4 @@
-"""`book`: back the book up, restore it, check it, and print the roles of a shared one."""
+"""`book`: back the book up, restore it, check it, save what cannot be read, print the roles of a shared one."""
 
 from __future__ import annotations
 
@@ -11,11 +11,13 @@ from typing import TYPE_CHECKING
 from spoutline.cli.command import Command, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import write_standard_output
-from spoutline.cli.outputs import InputFile
-from spoutline.model.faults import DamagedStore
+from spoutline.cli.outputs import InputFile, OutputArguments
+from spoutline.documents.own_files import FileForm
+from spoutline.model.faults import DamagedStore, InputFault, InputProblem
 
 if TYPE_CHECKING:
     from spoutline.book.backups import Backup
+    from spoutline.book.book import Book
     from spoutline.bootstrap import Workbench
 
 _Action = Callable[["Workbench", argparse.Namespace], ExitCode]
@@ -44,7 +46,11 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     check.add_argument(
         "file", metavar="FILE", type=Path, nargs="?", action=InputFile, words="the file", help="the book if not given"
     )
-    for one in (backup, restore, check):
+    rescue = add("rescue", "save a survey as it lies in the book, readable or not; without ID list those that are not")
+    rescue.add_argument("id", metavar="ID", type=int, nargs="?", help="number of the survey in the book")
+    rescue.add_argument("--revision", metavar="N", type=int, help="an earlier save of it; the last one if not given")
+    OutputArguments(rescue).add("--out", FileForm.TEXT, "write it here instead of on standard output")
+    for one in (backup, restore, check, rescue):
         one.add_argument("--json", action="store_true", help="print a JSON document instead of a text")
     roles = add("roles", "print SQL that makes reader, estimator and keeper on a PostgreSQL server")
     roles.add_argument("--sql", action="store_true", required=True, help="print the SQL; the server's keeper runs it")
@@ -113,6 +119,31 @@ def _check(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return ExitCode.FITS if found.is_sound else ExitCode.DOES_NOT_FIT
 
 
+def _rescue(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    book = workbench.book()
+    if arguments.id is None:
+        if arguments.out is not None or arguments.revision is not None:
+            wanted = "name the survey by its number; without it those that cannot be read are listed"
+            raise InputFault((InputProblem("", "ID", "nothing", wanted),))
+        return _list_unreadable(book, arguments)
+    text = book.written(arguments.id, arguments.revision)
+    if arguments.out is None:
+        _say(arguments, f"{text}\n", {"survey": arguments.id, "document": text})
+        return ExitCode.FITS
+    content = text.encode("utf-8", "surrogatepass")
+    arguments.output_plan.write({arguments.out: content})
+    told = {"survey": arguments.id, "path": str(arguments.out), "bytes": len(content)}
+    return _say(arguments, f"{len(content)} bytes are in {arguments.out}\n", told)
+
+
+def _list_unreadable(book: Book, arguments: argparse.Namespace) -> ExitCode:
+    found = book.unreadable()
+    lines = [f"{entry.id:>5}  {entry.name}  revision {entry.revision}\n       {fault}\n" for entry, fault in found]
+    surveys = [{"id": entry.id, "name": entry.name, "revision": entry.revision, "fault": told} for entry, told in found]
+    _say(arguments, "".join(lines) or "every survey can be read\n", {"unreadable": surveys})
+    return ExitCode.DOES_NOT_FIT if found else ExitCode.FITS
+
+
 def _roles(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     write_standard_output(workbench.keeping().roles_sql(arguments.schema))
     return ExitCode.FITS
@@ -141,6 +172,12 @@ def _not_sound(arguments: argparse.Namespace, fault: DamagedStore) -> ExitCode:
     return ExitCode.DOES_NOT_FIT
 
 
-_ACTIONS: dict[str, _Action] = {"backup": _backup, "restore": _restore, "check": _check, "roles": _roles}
+_ACTIONS: dict[str, _Action] = {
+    "backup": _backup,
+    "restore": _restore,
+    "check": _check,
+    "rescue": _rescue,
+    "roles": _roles,
+}
 
 BOOK = Command("book", "back the book up, restore and check it, print the roles of a shared one", _arguments, _run)

@@ -9,11 +9,14 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QFileDialog, QHBoxLayout, QLineEdit, QPushButton, QWidget
 
 from spoutline.book.records import StoredSurvey, SurveyEntry
+from spoutline.book.stored_documents import UnreadableDocument
 from spoutline.book.survey_text import read_survey
 from spoutline.bootstrap.demos import demo_survey, ready_stations
+from spoutline.documents.own_files import FileForm
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.models.record_table import RecordTable, SortedRecords
 from spoutline.gui.models.table_columns import survey_columns
+from spoutline.gui.roles import Role
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
@@ -53,6 +56,7 @@ class SurveysDialog(FormDialog):
         self.chosen: StoredSurvey | None = None
         self.notes: list[InputNote] = []
         self.body.addWidget(plain_label(tr("All surveys in the book. Every change is kept in it at once."), "quiet"))
+        self._unreadable: set[int] = set()
         self.model: RecordTable[SurveyEntry] = RecordTable(survey_columns(), self)
         proxy = SortedRecords(self)
         proxy.setSourceModel(self.model)
@@ -66,6 +70,7 @@ class SurveysDialog(FormDialog):
         self.body.addLayout(self._ready_row())
         self._add_foot()
         self.resize(680, 460)
+        self.table.selectionModel().selectionChanged.connect(lambda *_: self._offer_rescue())
         self._refresh()
 
     def _start_row(self) -> QHBoxLayout:
@@ -96,16 +101,21 @@ class SurveysDialog(FormDialog):
 
     def _add_foot(self) -> None:
         self.open_button = QPushButton(tr("&Open"), self)
+        self.rescue_button = QPushButton(tr("Sa&ve as it lies in the book…"), self)
+        self.rescue_button.setToolTip(tr("Writes what the book holds of a survey that cannot be read into a file"))
+        self.rescue_button.clicked.connect(self._rescue)
+        self.rescue_button.hide()
         self.read_button = QPushButton(tr("Read from &file…"), self)
         self.remove_button = QPushButton(tr("&Take off the list"), self)
         self.open_button.setObjectName("primary")
         self.open_button.clicked.connect(self._open)
         self.read_button.clicked.connect(self._read)
         self.remove_button.clicked.connect(self._remove)
-        for button in (self.remove_button, self.read_button, self.open_button, self.start_button, self.ready_button):
+        rescue, others = self.rescue_button, (self.start_button, self.ready_button)
+        for button in (rescue, self.remove_button, self.read_button, self.open_button, *others):
             button.setAutoDefault(False)
         self.add_close()
-        for button in (self.remove_button, self.read_button, self.open_button):
+        for button in (rescue, self.remove_button, self.read_button, self.open_button):
             self.foot.insertWidget(self.foot.count() - 1, button)
 
     def accept_survey(self, stored: StoredSurvey) -> None:
@@ -139,8 +149,48 @@ class SurveysDialog(FormDialog):
             return
         try:
             self.accept_survey(wait_for(lambda: self._workbench.book().stored(entry.id)))
+        except UnreadableDocument as fault:
+            self._unreadable.add(entry.id)
+            self.model.replace_columns(survey_columns(self._unreadable))
+            self._mark(entry.id)
+            self.show_fault(str(fault))
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
+
+    def _mark(self, survey_id: int) -> None:
+        """Go to the row of a survey."""
+        proxy = self.table.model()
+        for row in range(proxy.rowCount()):
+            record = proxy.index(row, 0).data(Role.RECORD)
+            if isinstance(record, SurveyEntry) and record.id == survey_id:
+                self.table.selectRow(row)
+
+    def _offer_rescue(self) -> None:
+        entry = self._marked()
+        self.rescue_button.setVisible(entry is not None and entry.id in self._unreadable)
+
+    def _rescue(self) -> None:
+        """Save what the book holds of the marked survey as it is written there."""
+        from spoutline.gui.dialogs.saving import Saving
+
+        entry = self._marked()
+        if entry is None:
+            return
+        path = Saving(self._workbench.files_in_use, self).ask(tr("Save"), f"survey-{entry.id}.txt", FileForm.TEXT)
+        if path is not None:
+            self.rescue_to(path, entry)
+
+    def rescue_to(self, path: Path, entry: SurveyEntry) -> None:
+        """Write what the book holds of a survey into a file."""
+        from spoutline.whole_files import write_file
+
+        try:
+            text = wait_for(lambda: self._workbench.book().written(entry.id))
+            write_file(path, text.encode("utf-8", "surrogatepass"))
+        except (InputFault, StoreFault) as fault:
+            self.show_fault(str(fault))
+            return
+        self.show_fault(tr("What the book holds of “{name}” is now in {path}.").format(name=entry.name, path=path))
 
     def _start(self) -> None:
         try:

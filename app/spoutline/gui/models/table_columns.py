@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Container
 from dataclasses import dataclass
 
 from spoutline.book.records import SurveyEntry
@@ -79,10 +80,14 @@ def part_columns(story: Story, currency: str) -> tuple[Column[Part], ...]:
     )
 
 
-def survey_columns() -> tuple[Column[SurveyEntry], ...]:
-    """Return the columns of the surveys in the book."""
+def survey_columns(cannot_be_read: Container[int] = ()) -> tuple[Column[SurveyEntry], ...]:
+    """Return the columns of the surveys in the book; ``cannot_be_read`` holds the ids of those that could not be."""
     return (
-        Column(title=tr("Site"), text=lambda entry: entry.name),
+        Column(
+            title=tr("Site"),
+            text=lambda entry: f"{entry.name}  {tr('(cannot be read)')}" if entry.id in cannot_be_read else entry.name,
+            tone=lambda entry: Tone.BAD if entry.id in cannot_be_read else None,
+        ),
         Column(
             title=tr("Saves"), text=lambda entry: str(entry.revision), sort=lambda entry: entry.revision, is_number=True
         ),
