@@ -42,7 +42,7 @@ def page(qtbot: QtBot, window: MainWindow, workplace: Workplace) -> ConversionPa
 def test_the_page_shows_standing_ways_positions_and_the_report(qtbot: QtBot, page: ConversionPage) -> None:
     assert "agency" in page.standing_label.text()
     assert page.ways_model.rowCount() == 3
-    assert page.positions_model.rowCount() == 2
+    assert page.positions_model.rowCount() == 3  # two positions, and what is closed once for all
     assert page.document is not None
     assert page.paper.page_count == len(PdfReader(io.BytesIO(page.document)).pages)
     first = page.positions_model.index(0, 0)

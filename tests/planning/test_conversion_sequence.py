@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Iterator
-from datetime import date
+from datetime import date, timedelta
 
 import pytest
 from hypothesis import given, settings
@@ -14,11 +14,13 @@ from scipy.optimize import linprog
 from planning.conversion_sites import context_for, position, site_of, step_table
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.conversion import SiteConversion
+from spoutline.model.conversion_money import CostKind
 from spoutline.model.conversion_sequence import Moment, SequenceFinding
 from spoutline.model.conversion_step import ConversionStep, StepCondition, StepRole, StepScope
 from spoutline.model.limit import LimitStatus
 from spoutline.model.survey import Survey
 from spoutline.planning.conversion.convert_site import convert_site
+from spoutline.planning.conversion.downtime import stopped_minutes
 from spoutline.planning.conversion.phases import DispenserLoad, grouped
 from spoutline.planning.conversion.task_net import Task
 from spoutline.planning.conversion.timing import timed
@@ -285,3 +287,124 @@ def test_a_central_unit_is_disconnected_before_a_dispenser_is_opened(catalogue: 
 
 def test_the_table_of_steps_names_a_source_for_every_step() -> None:
     assert all(step.source and step.title and step.detail for step in step_table().steps)
+
+
+# permission, notices, tests
+
+
+def starts(conversion: SiteConversion, step: str) -> Moment:
+    assert conversion.sequence is not None
+    return next(one.start for one in conversion.sequence.tasks if one.step_id == step)
+
+
+def ends(conversion: SiteConversion, step: str) -> Moment:
+    assert conversion.sequence is not None
+    return next(one.finish for one in conversion.sequence.tasks if one.step_id == step)
+
+
+def clock(moment: Moment) -> tuple[int, int]:
+    return moment.day, moment.minute
+
+
+@pytest.mark.parametrize("agency", ["maine", "unknown"])
+def test_nothing_is_ordered_before_permission_where_it_is_open(catalogue: CatalogueStore, agency: str) -> None:
+    # 06-096 CMR 118 appendix A: written approval first; where the rule is not known the agency is asked first
+    found = sequenced(catalogue, *FOUR[:2], agency=agency, sequence={"permission_days": 45})
+    assert ends(found, "await_permission").day - ends(found, "give_notice").day >= 45
+    assert clock(starts(found, "order_parts")) >= clock(ends(found, "await_permission"))
+    assert clock(starts(found, "isolate")) >= clock(ends(found, "await_permission"))
+    assert SequenceFinding.PERMISSION_OPEN not in findings(found)
+    silent = sequenced(catalogue, *FOUR[:2], agency=agency)
+    assert SequenceFinding.PERMISSION_OPEN in findings(silent)
+    assert clock(starts(silent, "order_parts")) >= clock(ends(silent, "await_permission"))
+
+
+def test_parts_are_ordered_at_once_where_the_rules_let_recovery_go(catalogue: CatalogueStore) -> None:
+    found = sequenced(catalogue, *FOUR[:2], agency="maryland")
+    assert clock(starts(found, "order_parts")) == (0, 0)
+
+
+def test_a_notice_that_lapses_gives_the_day_of_a_new_one(catalogue: CatalogueStore) -> None:
+    # 30 TAC 115.241: a new notice where the work has not begun 180 days after receipt; 1 March 2027 and 180 days is
+    # 28 August 2027
+    found = sequenced(catalogue, *FOUR[:2], agency="texas", sequence={"start_date": "2027-03-01"})
+    assert found.sequence is not None
+    (lapse,) = found.sequence.deadlines
+    assert date(2027, 3, 1) + timedelta(days=lapse.day) == date(2027, 8, 28)
+    assert lapse.kept
+    late = sequenced(catalogue, *FOUR[:2], agency="texas", sequence={"notice_days": 200})
+    assert late.sequence is not None
+    assert not late.sequence.deadlines[0].kept
+    assert SequenceFinding.NOTICE_LAPSES in findings(late)
+
+
+@pytest.mark.parametrize("first_day", ["2027-03-01", "2027-03-03", "2027-03-05"])
+def test_the_second_notice_goes_out_one_to_three_days_before_the_work(
+    catalogue: CatalogueStore, first_day: str
+) -> None:
+    # 30 TAC 115.241: 24 to 72 hours before, whatever day of the week
+    found = sequenced(catalogue, *FOUR[:2], agency="texas", sequence={"start_date": first_day})
+    sent, begun = ends(found, "second_notice"), starts(found, "relieve_tanks")
+    hours = (begun.day - sent.day) * 24 + (begun.minute - sent.minute) / 60
+    assert hours >= 24
+    assert (hours <= 72) is (SequenceFinding.SECOND_NOTICE_EARLY not in findings(found))
+
+
+def test_working_days_of_a_notice_leave_weekends_out(catalogue: CatalogueStore) -> None:
+    # Connecticut: announced 7 business days before; from Monday 1 March 2027 that is Wednesday 10 March
+    found = sequenced(catalogue, *FOUR[:2], agency="connecticut", sequence={"start_date": "2027-03-01"})
+    assert starts(found, "announce_tests").day == 0
+    assert ends(found, "await_tests").day == 9
+    calendar = WorkCalendar(minutes_per_day=480, first_day=date(2027, 3, 1), weekend_work=True)
+    assert calendar.after_weekdays(Moment(day=0, minute=0), 7).day == 9
+
+
+def test_tests_that_an_agency_names_are_tasks(catalogue: CatalogueStore) -> None:
+    # 06-096 CMR 118 appendix A: leak test, TP-201.3, TP-201.4
+    found = sequenced(catalogue, *FOUR[:2], agency="maine")
+    assert found.sequence is not None
+    further = next(one for one in found.sequence.tasks if one.step_id == "further_tests")
+    assert further.subject == "leak test, TP-201.4"
+    assert further.stops_sales
+    assert clock(starts(found, "send_records")) >= clock(further.finish)
+
+
+@pytest.mark.parametrize("hours", [1, 2, 4, 5, 8])
+def test_a_decay_test_is_not_interrupted_over_night(catalogue: CatalogueStore, hours: float) -> None:
+    # TP-201.3: one test on one closed vapor space
+    found = sequenced(catalogue, *FOUR[:2], agency="maryland", sequence={"hours_per_day": hours})
+    start, end = starts(found, "decay_test"), ends(found, "decay_test")
+    assert start.day == end.day
+    assert end.minute - start.minute == 180
+    assert (SequenceFinding.TEST_OVER_DAY in findings(found)) is (hours < 3)
+
+
+# standing still
+
+
+def test_a_stop_is_counted_once_and_nights_not_at_all() -> None:
+    calendar = WorkCalendar(minutes_per_day=480, first_day=date(2027, 3, 1))
+    first = (Moment(day=0, minute=60), Moment(day=0, minute=240))
+    beside = (Moment(day=0, minute=180), Moment(day=0, minute=300))
+    over_night = (Moment(day=4, minute=420), Moment(day=7, minute=30))  # Friday to Monday
+    assert stopped_minutes((first, beside), calendar) == 240
+    assert stopped_minutes((over_night,), calendar) == 60 + 30
+    assert stopped_minutes((), calendar) == 0
+
+
+def test_the_stop_of_the_station_and_lost_margin_count_what_the_schedule_shows(catalogue: CatalogueStore) -> None:
+    found = sequenced(
+        catalogue, *FOUR, agency="maryland", sequence={"hours_per_day": 24}, money={"margin_lost_per_hour": "10"}
+    )
+    assert found.sequence is not None
+    tests = [one for one in found.sequence.tasks if one.phase is None and one.stops_sales]
+    assert {one.step_id for one in tests} == {"decay_test", "vent_test", "tie_tank_test"}
+    # vent and tie-tank test run side by side behind the decay test: 180 + 120 minutes, not 180 + 60 + 120
+    assert found.sequence.site_stop_minutes == 300
+    phases = sum(
+        ((one.finish.day - one.start.day) * 1440 + one.finish.minute - one.start.minute) * len(one.positions)
+        for one in found.sequence.phases
+    )
+    assert found.sequence.downtime_minutes == phases + 300 * len(FOUR)
+    lost = next(one.amount for one in found.money.costs if one.kind is CostKind.LOST_MARGIN)
+    assert float(lost or 0) == pytest.approx(found.sequence.downtime_minutes / 60 * 10, abs=0.01)

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from spoutline.documents.content.blocks import Bullets, CautionNote, Heading, KeyValues, Paragraph, Table
 from spoutline.documents.conversion.position_sheets import basis_rows
-from spoutline.documents.conversion.summary import summary_blocks, why_open
+from spoutline.documents.conversion.summary import assumed_blocks, summary_blocks, why_open
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.position_conversion import Closing, DifferenceAction
@@ -42,7 +42,7 @@ def _closing(closing: Closing, words: ConversionStory) -> str:
 
 
 def _summary(conversion: SiteConversion, words: ConversionStory) -> Iterator[str]:
-    for block in summary_blocks(conversion, words, None):
+    for block in (*summary_blocks(conversion, words, None), *assumed_blocks(conversion, words)):
         match block:
             case CautionNote():
                 yield f"{block.signal_word.upper()}: {block.hazard}"

@@ -104,6 +104,9 @@ class SequenceAnswers(_Document):
     notice_days: int | None = Field(
         None, ge=0, le=3650, description="Days between notice and work; empty takes the agency's figure."
     )
+    permission_days: int | None = Field(
+        None, ge=0, le=3650, description="Days until the agency's permission is expected; empty: not known."
+    )
     dual_vapour_pipes: bool | None = Field(None, description="Each grade has its own vapor pipe; empty if unknown.")
     vapour_pipe_links_tanks: bool | None = Field(
         None, description="The vapor pipe is the only link between the tanks; empty where unknown."

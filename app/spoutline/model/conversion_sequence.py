@@ -38,6 +38,7 @@ class PlannedTask:
     phase: int | None
     source: str
     status: LimitStatus
+    subject: str = ""  # what it is about, such as the tests that an agency names
 
 
 class SequenceFinding(StrEnum):
@@ -51,6 +52,10 @@ class SequenceFinding(StrEnum):
     WHOLE_STATION_STOP = "whole_station_stop"
     PHASES_NOT_PROVED = "phases_not_proved"
     PIPES_UNKNOWN = "pipes_unknown"
+    PERMISSION_OPEN = "permission_open"
+    NOTICE_LAPSES = "notice_lapses"
+    SECOND_NOTICE_EARLY = "second_notice_early"
+    TEST_OVER_DAY = "test_over_day"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -61,6 +66,25 @@ class SequenceNote:
     subject: str = ""
     number: float | None = None
     limit: float | None = None
+
+
+class DeadlineKind(StrEnum):
+    """A day that a rule sets and no task of the plan shows."""
+
+    NOTICE_LAPSES = "notice_lapses"  # a new notice is needed unless the work has begun
+    FINISH_BY = "finish_by"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Deadline:
+    """A day to keep; ``days`` is the limit that it was counted from, ``kept`` says whether the plan keeps it."""
+
+    kind: DeadlineKind
+    day: int
+    days: int
+    kept: bool
+    source: str
+    status: LimitStatus
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -86,5 +110,6 @@ class Sequence:
     notes: tuple[SequenceNote, ...]
     finish: Moment
     work_minutes: int
-    downtime_minutes: int  # working minutes times positions
+    downtime_minutes: int  # working minutes times positions, stops of the whole station counted
     site_stop_minutes: int
+    deadlines: tuple[Deadline, ...] = ()

@@ -42,7 +42,9 @@ class StepCondition(StrEnum):
     TANK_END = "tank_end"
     LINKED_TANKS = "linked_tanks"  # the vapour pipe is the only link between the tanks
     LINK_TO_PROVE = "link_to_prove"  # it is, or nobody knows
-    APPROVAL_FIRST = "approval_first"
+    PERMISSION_OPEN = "permission_open"  # not known whether it is allowed, or approval comes first
+    SECOND_NOTICE = "second_notice"
+    FURTHER_TESTS = "further_tests"
     ORDERS_PARTS = "orders_parts"
 
 
@@ -61,6 +63,8 @@ class ConversionStep:
     stops_sales: bool
     source: str
     status: LimitStatus
+    within_day: bool = False  # it is not interrupted over night
+    hands_on: bool = True  # where it does not apply, what waits for it waits for its predecessors
 
 
 @dataclass(frozen=True, slots=True)

@@ -129,6 +129,11 @@ class AgencyRow:
     edition: str
     status: LimitStatus
     note: str = ""
+    notice_lapses_days: int | None = None  # a notice is worth nothing where the work has not begun by then
+    second_notice_least_hours: int | None = None  # a second notice goes out so long before the work ...
+    second_notice_most_hours: int | None = None  # ... and no earlier than this
+    test_notice_working: bool = False  # the days of test_notice_days are working days
+    further_tests: tuple[str, ...] = ()  # tests that the table of steps does not hold by themselves
 
 
 @dataclass(frozen=True)

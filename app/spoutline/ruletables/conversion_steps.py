@@ -29,6 +29,8 @@ class _StepRow(BaseModel):
     after: tuple[RowId, ...] = ()
     conditions: tuple[StepCondition, ...] = Field(min_length=1)
     stops_sales: bool = False
+    within_day: bool = False
+    hands_on: bool = True
     source: Line
     status: LimitStatus
 

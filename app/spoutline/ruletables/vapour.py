@@ -68,6 +68,11 @@ class _AgencyRow(_Row):
     grant: bool = False
     tests: tuple[Line, ...] = ()
     checklist: Annotated[str, StringConstraints(max_length=300)] = ""
+    notice_lapses_days: _Days | None = None
+    second_notice_least_hours: _Days | None = None
+    second_notice_most_hours: _Days | None = None
+    test_notice_working: bool = False
+    further_tests: tuple[Line, ...] = ()
     profiles: tuple[RowId, ...] = ()
     source: Line
     clause: Line

@@ -13,7 +13,7 @@ from spoutline.documents.conversion.followed import followed_plan
 from spoutline.documents.conversion.money_section import money_blocks
 from spoutline.documents.conversion.position_sheets import position_sheets
 from spoutline.documents.conversion.sequence_section import sequence_blocks
-from spoutline.documents.conversion.summary import summary_blocks
+from spoutline.documents.conversion.summary import assumed_blocks, summary_blocks
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.model.conversion import SiteConversion
@@ -59,6 +59,7 @@ def _blocks(
 ) -> Iterator[Block]:
     yield from summary_blocks(conversion, words, dated)
     yield from money_blocks(conversion, words)
+    yield from assumed_blocks(conversion, words)
     yield from emission_blocks(conversion, words)
     yield from sequence_blocks(conversion, words)
     yield from position_sheets(conversion, words)

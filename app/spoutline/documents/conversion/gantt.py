@@ -1,88 +1,105 @@
-"""The sequence as bars over days: tasks, waits, the critical path, positions out of service."""
+"""The sequence as bars over the days on which something is done: names, dates, waits, the critical path."""
 
 from __future__ import annotations
 
-import math
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator
 
+from spoutline.documents.conversion.gantt_axis import Axis, axis_over
 from spoutline.documents.drawing.shapes import Anchor, Box, Drawing, Ink, Label, Path, Place, Shape, Weight
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.model.conversion_sequence import Moment, PlannedTask, Sequence
 
-ROWS_PER_SHEET = 24
-_NAME_M = 0.052
-_BARS_M = 0.106
-_ROW_M = 0.0043
-_BAR_SHARE = 0.56
-_MOST_DAY_LABELS = 9
-_LEAST_BAR_M = 0.0006
-
-
-@dataclass(frozen=True, slots=True)
-class _Days:
-    """Maps moments to metres on the paper, over the days that one sheet shows."""
-
-    first: int
-    last: int
-    minutes_per_day: int
-
-    def at(self, moment: Moment) -> float:
-        days = moment.day + moment.minute / self.minutes_per_day - self.first
-        return _NAME_M + days / (self.last - self.first) * _BARS_M
+_ROWS_PER_SHEET = 15
+_DAYS_PER_SHEET = 4  # more would make slivers of the bars
+_NAME_M = 0.053
+_DATES_M = 0.036
+_BARS_M = 0.080
+_ROW_M = 0.0046
+_BAR_SHARE = 0.62
+_LEAST_BAR_M = 0.0014
+_LONGEST_NAME = 50  # characters; the table of tasks has every name in full
+_TEXT_PT = 5.6
 
 
 def gantt_drawings(sequence: Sequence, words: ConversionStory) -> tuple[Drawing, ...]:
-    """Return the bars of all tasks, as many drawings as needed to stay readable."""
-    tasks = sorted(sequence.tasks, key=lambda task: (task.start.day, task.start.minute, task.id))
-    sheets = [tuple(tasks[start : start + ROWS_PER_SHEET]) for start in range(0, len(tasks), ROWS_PER_SHEET)]
+    """Return the bars of all tasks, as many drawings as needed to stay readable.
+
+    Days on which nothing but waiting goes on are drawn as one narrow gap, so that hours of work stay visible.
+    """
+    sheets = tuple(_sheets(sequence))
     return tuple(_drawing(sheet, sequence, words, number, len(sheets)) for number, sheet in enumerate(sheets, start=1))
+
+
+def _sheets(sequence: Sequence) -> Iterator[tuple[PlannedTask, ...]]:
+    """Yield the tasks of each drawing: few rows, few days of work."""
+    tasks = sorted(sequence.tasks, key=lambda task: (task.start.day, task.start.minute, task.id))
+    sheet: list[PlannedTask] = []
+    for task in tasks:
+        if sheet and (len(sheet) == _ROWS_PER_SHEET or len(work_days((*sheet, task))) > _DAYS_PER_SHEET):
+            yield tuple(sheet)
+            sheet = []
+        sheet.append(task)
+    if sheet:
+        yield tuple(sheet)
+
+
+def work_days(tasks: Iterable[PlannedTask]) -> set[int]:
+    """Return the days on which work begins or ends."""
+    return {moment.day for task in tasks if not task.waits_days for moment in (task.start, task.finish)}
 
 
 def _drawing(
     tasks: tuple[PlannedTask, ...], sequence: Sequence, words: ConversionStory, number: int, of: int
 ) -> Drawing:
-    first = min(task.start.day for task in tasks)
-    days = _Days(first, max(task.finish.day for task in tasks) + 1, sequence.minutes_per_day)
+    left = _NAME_M + _DATES_M
+    axis = axis_over(tasks, sequence.minutes_per_day, left, _BARS_M)
     height = _ROW_M * len(tasks)
-    shapes: list[Shape] = list(_grid(days, sequence, height, words))
+    shapes: list[Shape] = list(_grid(axis, sequence, height, words))
     for row, task in enumerate(tasks):
-        shapes.extend(_row(task, days, height - _ROW_M * (row + 0.5), sequence))
+        shapes.extend(_row(task, axis, height - _ROW_M * (row + 0.5), sequence, words))
     return Drawing(
         title=words.say("gantt_title"),
         description=words.say("gantt_description", number=number, of=of),
         shapes=tuple(shapes),
-        box=Box(0.0, -0.003, _NAME_M + _BARS_M + 0.009, height + 0.010),
+        box=Box(0.0, -0.002, left + _BARS_M + 0.002, height + 0.006),
         true_scale=False,
     )
 
 
-def _grid(days: _Days, sequence: Sequence, height: float, words: ConversionStory) -> Iterator[Shape]:
-    gap = math.ceil((days.last - days.first) / _MOST_DAY_LABELS)
-    for day in range(days.first, days.last + 1, gap):
-        moment = Moment(day=day, minute=0)
-        x = days.at(moment)
-        yield Path(places=(Place(x, 0.0), Place(x, height + 0.002)), ink=Ink.GRID, weight=Weight.HAIR)
-        text = words.day(moment, sequence.first_day)
-        yield Label(at=Place(x, height + 0.002), text=text, offset_pt=(0.0, 3.0), size_pt=5.6)
-    yield Path(places=(Place(_NAME_M, 0.0), Place(_NAME_M + _BARS_M, 0.0)), ink=Ink.AXIS, weight=Weight.HAIR)
+def _grid(axis: Axis, sequence: Sequence, height: float, words: ConversionStory) -> Iterator[Shape]:
+    for column in axis.columns:
+        for x in (column.left_m, column.right_m):
+            yield Path(places=(Place(x, 0.0), Place(x, height + 0.001)), ink=Ink.GRID, weight=Weight.HAIR)
+        middle = Place((column.left_m + column.right_m) / 2.0, height + 0.001)
+        if column.is_gap:
+            text = words.say("gap", days=column.days)
+            yield Label(at=middle, text=text, offset_pt=(0.0, 3.0), size_pt=5.0, ink=Ink.MEASURE)
+        else:
+            day = words.day(Moment(day=column.first_day, minute=0), sequence.first_day)
+            yield Label(at=middle, text=day, offset_pt=(0.0, 3.0), size_pt=_TEXT_PT)
+    yield Path(places=(Place(axis.left_m, 0.0), Place(axis.right_m, 0.0)), ink=Ink.AXIS, weight=Weight.HAIR)
 
 
-def _row(task: PlannedTask, days: _Days, middle: float, sequence: Sequence) -> Iterator[Shape]:
-    name = task.title if task.phase is None else f"{task.phase} · {task.title}"
-    yield Label(at=Place(0.0, middle), text=name, anchor=Anchor.START, offset_pt=(0.0, -2.0), size_pt=5.8)
-    left, right = days.at(task.start), days.at(task.finish)
-    half = _ROW_M * _BAR_SHARE / 2.0
+def _row(task: PlannedTask, axis: Axis, middle: float, sequence: Sequence, words: ConversionStory) -> Iterator[Shape]:
+    base = (0.0, -2.0)
+    name = _shortened(words.gantt_name(task))
+    yield Label(at=Place(0.0, middle), text=name, anchor=Anchor.START, offset_pt=base, size_pt=_TEXT_PT)
+    dates = words.task_dates(task, sequence.first_day)
+    yield Label(at=Place(_NAME_M, middle), text=dates, anchor=Anchor.START, offset_pt=base, size_pt=5.2)
+    left, right = axis.at(task.start), axis.at(task.finish)
+    right = max(right, left + _LEAST_BAR_M)
     if task.waits_days:
         yield Path(
-            places=(Place(left, middle), Place(max(right, left + _LEAST_BAR_M), middle)),
+            places=(Place(left, middle), Place(right, middle)),
             ink=Ink.HOT if task.critical else Ink.STATION,
             weight=Weight.MEDIUM,
             dashed=True,
         )
         return
+    if right > axis.right_m:
+        left, right = left - (right - axis.right_m), axis.right_m
     ink = Ink.HOT if task.critical else Ink.HOSE
-    right = max(right, left + _LEAST_BAR_M)
+    half = _ROW_M * _BAR_SHARE / 2.0
     corners = (
         Place(left, middle - half),
         Place(right, middle - half),
@@ -90,4 +107,8 @@ def _row(task: PlannedTask, days: _Days, middle: float, sequence: Sequence) -> I
         Place(left, middle + half),
     )
     # a bar that stops sales is full, the others are hollow: the two are told apart without colour
-    yield Path(places=corners, ink=ink, weight=Weight.HAIR, closed=True, fill=ink if task.stops_sales else Ink.PAPER)
+    yield Path(places=corners, ink=ink, weight=Weight.THIN, closed=True, fill=ink if task.stops_sales else Ink.PAPER)
+
+
+def _shortened(name: str) -> str:
+    return name if len(name) <= _LONGEST_NAME else f"{name[: _LONGEST_NAME - 1].rstrip()}…"

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from spoutline.documents.calendar import calendar_bytes, plain_text
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.model.conversion import SiteConversion
-from spoutline.model.conversion_sequence import Moment, PlannedTask
+from spoutline.model.conversion_sequence import Deadline, Moment, PlannedTask
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.removal_standing import Standing
 
@@ -47,9 +47,15 @@ def conversion_calendar(conversion: SiteConversion, words: ConversionStory) -> b
         raise _fault("conversion, sequence, start_date", "write the first day of the plan: a calendar needs dates")
     name = words.say("report_title", site=conversion.survey.site.name)
     first_day = sequence.first_day
-    return calendar_bytes(
-        name, "conversion plan", (_event(task, first_day, conversion, words) for task in sequence.tasks)
-    )
+    events = [_event(task, first_day, conversion, words) for task in sequence.tasks]
+    events += [_deadline_event(one, first_day, conversion, words) for one in sequence.deadlines]
+    return calendar_bytes(name, "conversion plan", events)
+
+
+def _deadline_event(one: Deadline, first_day: date, conversion: SiteConversion, words: ConversionStory) -> Event:
+    day = first_day + timedelta(days=one.day)
+    text = "\n".join((words.deadline(one, first_day), words.story.sourced(one.source, one.status), words.say("foot")))
+    return _day_event(f"deadline {one.kind}", day, words.word(one.kind).format(days=one.days), text, conversion)
 
 
 def _retention(first_day: date, conversion: SiteConversion, words: ConversionStory) -> Event:
@@ -79,7 +85,7 @@ def _event(task: PlannedTask, first_day: date, conversion: SiteConversion, words
     from icalendar import Event
 
     site = conversion.survey.site
-    name = task.title if task.phase is None else f"{words.say('phase')} {task.phase}: {task.title}"
+    name = words.task(task)
     event = Event()
     event.add("uid", str(uuid.uuid5(_NAMESPACE, f"{site.name}|{site.address}|{task.id}")))
     # no clock is read: the stamp is the first day of the plan

@@ -38,6 +38,14 @@ def sequence_blocks(conversion: SiteConversion, words: ConversionStory) -> Itera
     if sequence.notes:
         yield Heading(words.say("sequence_notes"), 2)
         yield Bullets(tuple(words.note(note) for note in sequence.notes))
+    if sequence.deadlines:
+        yield Heading(words.say("deadlines"), 2)
+        yield Bullets(
+            tuple(
+                f"{words.deadline(one, sequence.first_day)} {words.story.sourced(one.source, one.status)}"
+                for one in sequence.deadlines
+            )
+        )
     yield Heading(words.say("gantt_title"), 2)
     for drawing in gantt_drawings(sequence, words):
         yield Figure(drawing, drawing.description)
@@ -95,7 +103,7 @@ def _task_table(sequence: Sequence, words: ConversionStory) -> Table:
 
 def _task_row(task: PlannedTask, sequence: Sequence, words: ConversionStory) -> Row:
     first = sequence.first_day
-    name = task.title if task.phase is None else f"{words.say('phase')} {task.phase}: {task.title}"
+    name = words.task(task)
     waits = words.say("waits", days=task.waits_days) if task.waits_days else ""
     cells = (
         f"{name} {waits}".strip(),

@@ -28,6 +28,7 @@ from spoutline.explain.plan.agreed_words import broken_musts
 from spoutline.explain.plan.assumed import station_lines
 from spoutline.explain.plan.texts import Named
 from spoutline.explain.writing.money import amount
+from spoutline.model.answered import assumed_topics
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_answers import OptionKind
 from spoutline.model.position_conversion import ConversionKind, PositionConversion, PositionOutcome
@@ -47,8 +48,6 @@ def summary_blocks(conversion: SiteConversion, words: ConversionStory, dated: da
     yield Heading(words.say("report_heading"), 1)
     yield from standing_blocks(conversion, words)
     yield KeyValues(tuple(_head(conversion, words, dated)))
-    for line in station_lines(followed_plan(conversion).positions, words.story):
-        yield Paragraph(f"{line.text} ({line.finding.source})", Role.NOTE)
     yield Heading(words.say("decision"), 2)
     yield _decision_table(conversion, words)
     yield Paragraph(words.say("decision_note"), Role.NOTE)
@@ -56,6 +55,14 @@ def summary_blocks(conversion: SiteConversion, words: ConversionStory, dated: da
     yield from _open_positions(conversion, words)
     yield Heading(words.say("tell_whom"), 2)
     yield Bullets(tuple(_to_be_told(conversion, words)))
+
+
+def assumed_blocks(conversion: SiteConversion, words: ConversionStory) -> Iterator[Block]:
+    """Return what was assumed of the station as a whole, because nobody answered it; nothing where all is answered."""
+    lines = station_lines(followed_plan(conversion).positions, words.story)
+    if lines:
+        yield Heading(words.say("assumed_station"), 2)
+        yield Bullets(tuple(f"{line.text} ({line.finding.source})" for line in lines))
 
 
 def standing_blocks(conversion: SiteConversion, words: ConversionStory) -> Iterator[Block]:
@@ -120,6 +127,9 @@ def _head(conversion: SiteConversion, words: ConversionStory, dated: date | None
         yield Named(word(PaperWord.DATE), words.story.day(dated))
     yield Named(words.story.phrases.text["sets_title"], words.sets_head(conversion))
     yield Named(word(PaperWord.JURISDICTION), f"{jurisdiction.title}; {conversion.standing.agency.title}")
+    assumed = [one.position.label for one in conversion.positions if assumed_topics(one.position)]
+    if assumed:
+        yield Named(word(PaperWord.ASSUMED), words.say("assumed_head", positions=", ".join(assumed)))
     counts: dict[str, int] = {}
     for one in conversion.positions:
         text = ", ".join(map(words.word, one.kinds)) or words.word(one.outcome)
@@ -187,6 +197,9 @@ def _results(conversion: SiteConversion, words: ConversionStory) -> Iterator[Nam
             stop=words.decimal_hours(sequence.site_stop_minutes),
         )
         yield Named(words.say("time"), f"{words.span(sequence)} {downtime}")
+        if sequence.deadlines:
+            days = "; ".join(words.deadline(one, sequence.first_day) for one in sequence.deadlines)
+            yield Named(words.say("deadlines"), days)
 
 
 def _emission_text(conversion: SiteConversion, words: ConversionStory) -> str:

@@ -15,7 +15,7 @@ from pydantic import BaseModel, ConfigDict, Field
 from spoutline.model.agreed_sets import SetsFrom
 from spoutline.model.conversion_answers import EmissionBasis, OptionKind
 from spoutline.model.conversion_money import CostKind, MoneyGap
-from spoutline.model.conversion_sequence import SequenceFinding
+from spoutline.model.conversion_sequence import DeadlineKind, SequenceFinding
 from spoutline.model.conversion_step import StepRole
 from spoutline.model.emission_sheet import EmissionGap, ShareOrigin
 from spoutline.model.finding import Severity
@@ -226,6 +226,20 @@ class TaskRecord(_Record):
     critical: bool
     slack_minutes: int
     stops_sales: bool
+    subject: str = ""
+
+
+class DeadlineRecord(_Record):
+    """A day that a rule sets and no task shows."""
+
+    kind: DeadlineKind
+    day: int
+    date: date | None
+    limit_days: int
+    kept: bool
+    says: str
+    source: str
+    status: LimitStatus
 
 
 class PhaseRecord(_Record):
@@ -255,6 +269,7 @@ class SequenceRecord(_Record):
     phases: tuple[PhaseRecord, ...]
     tasks: tuple[TaskRecord, ...]
     notes: tuple[NoteRecord, ...]
+    deadlines: tuple[DeadlineRecord, ...] = ()
 
 
 class CostRecord(_Record):

@@ -193,6 +193,19 @@ def _sequence(sequence: Sequence, words: ConversionStory) -> record.SequenceReco
         ),
         tasks=tuple(_task(task, sequence.first_day) for task in sequence.tasks),
         notes=tuple(record.NoteRecord(finding=note.finding, says=words.note(note)) for note in sequence.notes),
+        deadlines=tuple(
+            record.DeadlineRecord(
+                kind=one.kind,
+                day=one.day,
+                date=None if sequence.first_day is None else sequence.first_day + timedelta(days=one.day),
+                limit_days=one.days,
+                kept=one.kept,
+                says=words.deadline(one, sequence.first_day),
+                source=one.source,
+                status=one.status,
+            )
+            for one in sequence.deadlines
+        ),
     )
 
 
@@ -218,6 +231,7 @@ def _task(task: PlannedTask, first_day: date | None) -> record.TaskRecord:
         critical=task.critical,
         slack_minutes=task.slack_minutes,
         stops_sales=task.stops_sales,
+        subject=task.subject,
     )
 
 

@@ -14,6 +14,7 @@ from spoutline.documents.content import blocks
 from spoutline.documents.content.blocks import Alignment, Emphasis
 from spoutline.documents.pdf import styles
 from spoutline.documents.pdf.caution_sheet import caution_sheet
+from spoutline.documents.pdf.column_widths import column_widths
 from spoutline.documents.pdf.fields import form_table
 from spoutline.documents.pdf.fonts import REGULAR, markup
 from spoutline.documents.pdf.letter import letterhead, signature_lines
@@ -35,7 +36,14 @@ _POWER_SET: Final = 'rise="2.8" size="5.2"'
 _NEEDED_BELOW_HEADING: Final = 70.0  # a heading this near the foot goes to the next page
 _HEADING_HEIGHT: Final = 34.0  # a section's heading with the room around it
 _ROWS_TOGETHER: Final = 2  # rows that stay with the column titles, and with the last row
-_SHORT_CELL: Final = 120  # characters; rows of longer cells may fill a page together, and are left to break
+# neither the first nor the last rows, a total among them, stand alone on a page
+_ENDS_TOGETHER: Final = (
+    ("NOSPLIT", (0, 0), (-1, _ROWS_TOGETHER)),
+    ("NOSPLIT", (0, -1 - _ROWS_TOGETHER), (-1, -1)),
+)
+_SHORT_CELL: Final = 120  # characters; rows of longer cells may fill a page together, so they are measured first
+_ENDS_SHARE: Final = 0.5  # of a page: rows that are higher together are left to break
+_MOST_MEASURED: Final = 60  # rows of a table that is measured before it is set
 _LAST_CAUTIONS: Final = 3
 _CAUTION_GAP: Final = 7.0
 _ENDLESS: Final = 1e6
@@ -162,8 +170,7 @@ def _key_values(block: blocks.KeyValues, width_pt: float) -> Flowable:
 
 
 def _table(block: blocks.Table, width_pt: float) -> Flowable:
-    shares = sum(column.share for column in block.columns)
-    widths = [width_pt * column.share / shares for column in block.columns]
+    widths = column_widths(block, width_pt)
     head = [Paragraph(markup(column.title), styles.HEAD_CELLS[column.alignment]) for column in block.columns]
     body = [
         [
@@ -172,7 +179,23 @@ def _table(block: blocks.Table, width_pt: float) -> Flowable:
         ]
         for row in block.rows
     ]
-    return Table([head, *body], colWidths=widths, repeatRows=1, style=TableStyle(_table_rules(block)), hAlign="LEFT")
+    table = Table([head, *body], colWidths=widths, repeatRows=1, style=TableStyle(_table_rules(block)), hAlign="LEFT")
+    if len(block.rows) >= _ROWS_TOGETHER and _may_keep_ends(block, table, width_pt):
+        table.setStyle(TableStyle(_ENDS_TOGETHER))
+    return table
+
+
+def _may_keep_ends(block: blocks.Table, table: Table, width_pt: float) -> bool:
+    """Say whether the rows that stay together at both ends leave room on a page; long cells are measured for that."""
+    ends = (*block.rows[:_ROWS_TOGETHER], *block.rows[-1 - _ROWS_TOGETHER :])
+    if all(len(cell) <= _SHORT_CELL for row in ends for cell in row.cells):
+        return True
+    if len(block.rows) > _MOST_MEASURED:
+        return False
+    _height(table, width_pt)
+    heights = table._rowHeights
+    most = styles.TEXT_HEIGHT_LEAST * _ENDS_SHARE
+    return bool(sum(heights[: 1 + _ROWS_TOGETHER]) <= most and sum(heights[-1 - _ROWS_TOGETHER :]) <= most)
 
 
 def _cell_style(emphasis: Emphasis, alignment: Alignment, *, dense: bool) -> ParagraphStyle:
@@ -197,11 +220,6 @@ def _table_rules(block: blocks.Table) -> list[tuple[Any, ...]]:
         ("LEFTPADDING", (0, 0), (0, -1), 0),
         ("RIGHTPADDING", (-1, 0), (-1, -1), 0),
     ]
-    ends = (*block.rows[:_ROWS_TOGETHER], *block.rows[-1 - _ROWS_TOGETHER :])
-    if len(block.rows) > _ROWS_TOGETHER and all(len(cell) <= _SHORT_CELL for row in ends for cell in row.cells):
-        # neither the first nor the last rows, a total among them, stand alone on a page
-        rules.append(("NOSPLIT", (0, 0), (-1, _ROWS_TOGETHER)))
-        rules.append(("NOSPLIT", (0, -1 - _ROWS_TOGETHER), (-1, -1)))
     for number, row in enumerate(block.rows, start=1):
         if row.emphasis is Emphasis.TOTAL:
             rules.append(("LINEABOVE", (0, number), (-1, number), 0.9, styles.BLACK))

@@ -11,7 +11,7 @@ from spoutline.explain.conversion.sentences import SENTENCES
 from spoutline.explain.phrases.reader import PhraseReader
 from spoutline.model.conversion_answers import EmissionBasis, OptionKind, StationKind
 from spoutline.model.conversion_money import CostKind, MoneyGap
-from spoutline.model.conversion_sequence import SequenceFinding
+from spoutline.model.conversion_sequence import DeadlineKind, SequenceFinding
 from spoutline.model.conversion_step import StepRole
 from spoutline.model.emission_sheet import EmissionGap, ShareOrigin
 from spoutline.model.installed import InstalledCondition
@@ -28,6 +28,7 @@ from spoutline.model.removal_standing import Standing, StandingReason
 _LISTS: Final[tuple[type[StrEnum], ...]] = (
     ConversionKind,
     CostKind,
+    DeadlineKind,
     DifferenceAction,
     DifferenceReason,
     EmissionBasis,

@@ -130,6 +130,8 @@ SENTENCES: Final[dict[str, tuple[str, ...]]] = {
         "why",
     ),
     "tank": (),
+    "assumed_head": ("positions",),
+    "assumed_station": (),
     "closed_once": (),
     "stays_live": (),
     "live_title": (),
@@ -157,6 +159,7 @@ SENTENCES: Final[dict[str, tuple[str, ...]]] = {
     "sequence_lead": (),
     "sequence_notes": (),
     "gantt_title": (),
+    "gap": ("days",),
     "gantt_description": (
         "number",
         "of",
@@ -213,6 +216,34 @@ SENTENCES: Final[dict[str, tuple[str, ...]]] = {
         "limit",
     ),
     "note_phases_not_proved": (
+        "subject",
+        "number",
+        "limit",
+    ),
+    "deadlines": (),
+    "not_kept": (),
+    "agency_notice_lapses_days": ("days",),
+    "agency_second_notice": (
+        "least",
+        "most",
+    ),
+    "agency_test_notice_days_working": ("days",),
+    "note_permission_open": (
+        "subject",
+        "number",
+        "limit",
+    ),
+    "note_notice_lapses": (
+        "subject",
+        "number",
+        "limit",
+    ),
+    "note_second_notice_early": (
+        "subject",
+        "number",
+        "limit",
+    ),
+    "note_test_over_day": (
         "subject",
         "number",
         "limit",

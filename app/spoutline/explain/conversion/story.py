@@ -13,7 +13,7 @@ from spoutline.explain.plan.story import Story
 from spoutline.model.agreed_sets import SetBasis, SetsSource
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_answers import OptionKind
-from spoutline.model.conversion_sequence import Moment, Sequence, SequenceFinding, SequenceNote
+from spoutline.model.conversion_sequence import Deadline, Moment, PlannedTask, Sequence, SequenceFinding, SequenceNote
 from spoutline.model.installed import InstalledCondition, InstalledPart
 from spoutline.model.position_conversion import Closing, DifferenceLine, DifferenceReason, StaysLive
 from spoutline.model.quantity import Dimension
@@ -132,7 +132,15 @@ class ConversionStory:
         found = []
         for name in ("notice_days", "test_notice_days", "finish_days"):
             days = getattr(agency, name)
-            found.append(self.say(f"agency_{name}", days=days) if days is not None else self.say(f"agency_no_{name}"))
+            counted = f"{name}_working" if name == "test_notice_days" and agency.test_notice_working else name
+            found.append(
+                self.say(f"agency_{counted}", days=days) if days is not None else self.say(f"agency_no_{name}")
+            )
+        if agency.notice_lapses_days is not None:
+            found.append(self.say("agency_notice_lapses_days", days=agency.notice_lapses_days))
+        least, most = agency.second_notice_least_hours, agency.second_notice_most_hours
+        if least is not None:
+            found.append(self.say("agency_second_notice", least=least, most=most if most is not None else least))
         for name in ("approval_first", "same_day", "weekdays_only", "enhanced_nozzle", "low_permeation_hose"):
             if getattr(agency, name):
                 found.append(self.say(f"agency_{name}"))
@@ -226,6 +234,31 @@ class ConversionStory:
             number=figure(note.number),
             limit=figure(note.limit),
         )
+
+    def deadline(self, one: Deadline, first_day: date | None) -> str:
+        """Return a day that a rule sets, and whether the plan keeps it."""
+        day = self.day(Moment(day=one.day, minute=0), first_day)
+        kept = "" if one.kept else f" {self.say('not_kept')}"
+        return f"{day}: {self.word(one.kind).format(days=one.days)}{kept}"
+
+    def task(self, task: PlannedTask) -> str:
+        """Return the name of a task: its phase, what is done, what it is about."""
+        name = f"{task.title}: {task.subject}" if task.subject else task.title
+        return name if task.phase is None else f"{self.say('phase')} {task.phase}: {name}"
+
+    def gantt_name(self, task: PlannedTask) -> str:
+        """Return the name of a task as it stands beside its bar: the number of its phase goes first."""
+        name = f"{task.title}: {task.subject}" if task.subject else task.title
+        return name if task.phase is None else f"{task.phase} · {name}"
+
+    def task_dates(self, task: PlannedTask, first_day: date | None) -> str:
+        """Return when a task begins and ends, as short as can be."""
+        if task.waits_days:
+            return f"{self.day(task.start, first_day)} – {self.day(task.finish, first_day)}"
+        start, finish = self.time(task.start, first_day), self.time(task.finish, first_day)
+        if task.start.day == task.finish.day:
+            return f"{start}–{finish.rpartition(' ')[2]}"
+        return f"{start} – {finish}"
 
     def span(self, sequence: Sequence) -> str:
         """Return when the plan begins and ends."""

@@ -116,6 +116,16 @@ def _work_questions() -> tuple[Question, ...]:
             empty_means="as the agency asks",
         ),
         conversion_question(
+            "sequence.permission_days",
+            _WORK,
+            "Days until the permission is expected",
+            "Where permission is open, nothing is ordered before it.",
+            "The agency's own word",
+            Entry.QUANTITY,
+            measure=Measure(Dimension.DAYS),
+            empty_means="not known, none counted",
+        ),
+        conversion_question(
             "sequence.most_out_of_service",
             _WORK,
             "Greatest share of a grade out of ser&vice",

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
-from spoutline.model.conversion_sequence import Moment, Phase, PlannedTask, Sequence, SequenceFinding, SequenceNote
+from spoutline.model.conversion_sequence import Phase, PlannedTask, Sequence, SequenceFinding, SequenceNote
 from spoutline.model.conversion_step import StepCondition, StepTable
 from spoutline.model.position_conversion import (
     Closing,
@@ -21,10 +21,13 @@ from spoutline.model.position_conversion import (
 )
 from spoutline.model.removal_standing import RemovalStanding
 from spoutline.model.survey import Position, Survey, VapourStatus
+from spoutline.planning.conversion.downtime import Span, stopped_minutes
 from spoutline.planning.conversion.phases import DispenserLoad, Grouping, grouped
+from spoutline.planning.conversion.sequence_notes import deadline_notes, deadlines_of, sequence_notes
 from spoutline.planning.conversion.task_net import PhaseWork, Task, Waits, task_net
 from spoutline.planning.conversion.timing import START, Timed, timed
 from spoutline.planning.conversion.work_calendar import WorkCalendar
+from spoutline.rules.conversion.standing import permission_is_open
 
 _POSITION_CONDITIONS = (
     StepCondition.DECOMMISSION,
@@ -80,23 +83,52 @@ def sequence_of(made_from: SequenceInput) -> Sequence | None:
     grouping = _grouping(made_from)
     works = tuple(_phase_work(number, names, made_from) for number, names in enumerate(grouping.phases, start=1))
     conditions = _conditions(made_from)
-    tasks = task_net(made_from.steps, conditions, works, _waits(made_from), answers.crews)
+    named = {"further_tests": ", ".join(made_from.standing.agency.further_tests)}
+    tasks = task_net(made_from.steps, conditions, works, _waits(made_from), answers.crews, subjects=named)
     times = timed(tasks, calendar)
     phases = tuple(_phase(work, tasks, times, made_from) for work in works)
     finish = max((one.finish for one in times.values()), key=lambda one: (one.day, one.minute), default=START)
+    deadlines = tuple(deadlines_of(made_from.standing.agency, tasks, times))
     return Sequence(
         first_day=answers.start_date,
         minutes_per_day=calendar.minutes_per_day,
         tasks=tuple(_planned(task, times[task.id]) for task in tasks),
         phases=phases,
-        notes=tuple(_notes(made_from, grouping, tasks, phases, finish)),
+        notes=(
+            *sequence_notes(answers, made_from.standing, grouping, tasks, times),
+            *_stop_notes(tasks, times, calendar),
+            *deadline_notes(made_from.standing.agency, deadlines, phases, tasks, times),
+        ),
         finish=finish,
         work_minutes=sum(task.work_minutes for task in tasks),
-        downtime_minutes=sum(
-            calendar.minutes_between(phase.start, phase.finish) * len(phase.positions) for phase in phases
-        ),
-        site_stop_minutes=sum(task.minutes for task in tasks if task.phase is None and task.step.stops_sales),
+        downtime_minutes=_downtime(made_from, phases, _site_stops(tasks, times), calendar),
+        site_stop_minutes=stopped_minutes(_site_stops(tasks, times), calendar),
+        deadlines=deadlines,
     )
+
+
+def _stop_notes(tasks: tuple[Task, ...], times: Mapping[str, Timed], calendar: WorkCalendar) -> Iterator[SequenceNote]:
+    stop = stopped_minutes(_site_stops(tasks, times), calendar)
+    if stop:
+        yield SequenceNote(finding=SequenceFinding.WHOLE_STATION_STOP, number=stop / 60)
+
+
+def _site_stops(tasks: tuple[Task, ...], times: Mapping[str, Timed]) -> tuple[Span, ...]:
+    """Return when the whole station stands still."""
+    stopping = (task for task in tasks if task.phase is None and task.step.stops_sales)
+    return tuple((times[task.id].start, times[task.id].finish) for task in stopping)
+
+
+def _downtime(
+    made_from: SequenceInput, phases: tuple[Phase, ...], site_stops: tuple[Span, ...], calendar: WorkCalendar
+) -> int:
+    """Return the minutes that each position of today stands still, added up: those of its phase and of the station."""
+    own: dict[str, list[Span]] = {}
+    for phase in phases:
+        for label in phase.positions:
+            own.setdefault(label, []).append((phase.start, phase.finish))
+    today = [position.label for position in made_from.survey.positions if position.exists_today]
+    return sum(stopped_minutes((*own.get(label, ()), *site_stops), calendar) for label in today)
 
 
 def _grouping(made_from: SequenceInput) -> Grouping:
@@ -169,7 +201,9 @@ def _conditions(made_from: SequenceInput) -> frozenset[StepCondition]:
         # a pipe that stays live goes on linking the tanks
         StepCondition.LINKED_TANKS: going and answers.vapour_pipe_links_tanks is True and not pipe_is_live,
         StepCondition.LINK_TO_PROVE: going and answers.vapour_pipe_links_tanks is not False,
-        StepCondition.APPROVAL_FIRST: going and made_from.standing.agency.approval_first,
+        StepCondition.PERMISSION_OPEN: going and permission_is_open(made_from.standing),
+        StepCondition.SECOND_NOTICE: going and made_from.standing.agency.second_notice_least_hours is not None,
+        StepCondition.FURTHER_TESTS: going and bool(made_from.standing.agency.further_tests),
         StepCondition.ORDERS_PARTS: any(option.bought_minor or option.accessories for option in options),
     }
     return of_positions | {condition for condition, holds in told.items() if holds}
@@ -187,7 +221,12 @@ def _waits(made_from: SequenceInput) -> Waits:
     ]
     leads += [line.part.lead_time_days for option in options for line in option.accessories]
     return Waits(
-        notice_days=notice or 0, lead_days=max(leads, default=0), test_notice_days=agency.test_notice_days or 0
+        notice_days=notice or 0,
+        lead_days=max(leads, default=0),
+        test_notice_days=agency.test_notice_days or 0,
+        test_notice_working=agency.test_notice_working,
+        permission_days=answers.permission_days or 0,
+        second_notice_hours=agency.second_notice_least_hours or 0,
     )
 
 
@@ -209,6 +248,7 @@ def _planned(task: Task, times: Timed) -> PlannedTask:
         phase=task.phase,
         source=task.step.source,
         status=task.step.status,
+        subject=task.subject,
     )
 
 
@@ -225,45 +265,3 @@ def _phase(work: PhaseWork, tasks: tuple[Task, ...], times: dict[str, Timed], ma
         finish=max((one.finish for one in own), key=lambda one: (one.day, one.minute)),
         out_of_service=tuple((grade, count, of_grade[grade]) for grade, count in out.items()),
     )
-
-
-def _notes(
-    made_from: SequenceInput,
-    grouping: Grouping,
-    tasks: tuple[Task, ...],
-    phases: tuple[Phase, ...],
-    finish: Moment,
-) -> Iterator[SequenceNote]:
-    answers, agency = made_from.survey.conversion.sequence, made_from.standing.agency
-    if answers.start_date is None:
-        yield SequenceNote(finding=SequenceFinding.NO_START_DATE)
-    for overload in grouping.overloads:
-        yield SequenceNote(
-            finding=SequenceFinding.SHARE_TOO_SMALL,
-            subject=f"{overload.dispenser}: {overload.grade}",
-            number=overload.least_share,
-            limit=answers.most_out_of_service,
-        )
-    if not grouping.proved:
-        yield SequenceNote(finding=SequenceFinding.PHASES_NOT_PROVED, number=len(grouping.phases))
-    steps = {task.step.id for task in tasks}
-    if "give_notice" in steps and answers.notice_days is None and agency.notice_days is None:
-        yield SequenceNote(finding=SequenceFinding.NOTICE_UNKNOWN)
-    if "decay_test" in steps and answers.vapour_pipe_links_tanks is None:
-        yield SequenceNote(finding=SequenceFinding.PIPES_UNKNOWN)
-    stop = sum(task.minutes for task in tasks if task.phase is None and task.step.stops_sales)
-    if stop:
-        yield SequenceNote(finding=SequenceFinding.WHOLE_STATION_STOP, number=stop / 60)
-    yield from _deadline_notes(made_from, phases, finish)
-
-
-def _deadline_notes(made_from: SequenceInput, phases: tuple[Phase, ...], finish: Moment) -> Iterator[SequenceNote]:
-    agency = made_from.standing.agency
-    if agency.finish_days is not None and phases:
-        days = finish.day - min(phase.start.day for phase in phases)
-        if days > agency.finish_days:
-            yield SequenceNote(finding=SequenceFinding.FINISH_LATE, number=days, limit=agency.finish_days)
-    if agency.same_day:
-        for phase in phases:
-            if phase.start.day != phase.finish.day:
-                yield SequenceNote(finding=SequenceFinding.NOT_WITHIN_DAY, subject=", ".join(phase.dispensers))

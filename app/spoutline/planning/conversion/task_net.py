@@ -5,10 +5,14 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from enum import StrEnum
+from types import MappingProxyType
 
 from spoutline.model.conversion_step import ConversionStep, StepCondition, StepScope, StepTable
 
 AWAIT_NOTICE, AWAIT_PARTS, AWAIT_TESTS = "await_notice", "await_parts", "await_tests"
+AWAIT_PERMISSION, AWAIT_SECOND_NOTICE = "await_permission", "await_second_notice"
+_HOURS_OF_A_DAY = 24
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -48,13 +52,29 @@ class PhaseWork:
         return counted.get(step.scope, len(self.places_for(step)))
 
 
+class DayCount(StrEnum):
+    """How the days of a wait are counted."""
+
+    CALENDAR = "calendar"
+    WORKING = "working"  # Monday to Friday
+    TO_THE_HOUR = "to_the_hour"  # so many times 24 hours
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Wait:
+    """How long a waiting step takes."""
+
+    days: int = 0
+    count: DayCount = DayCount.CALENDAR
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Task:
     """One task before it has a time.
 
     ``minutes`` is elapsed working time, ``work_minutes`` the work of all crews. ``day_minutes`` is the length of the
     phase that the task begins: where that fits into a working day, the phase does not start too late to end on it, so
-    that no dispenser stands open overnight without need.
+    that no dispenser stands open overnight without need. ``unsplit`` work is not interrupted over night at all.
     """
 
     id: str
@@ -66,27 +86,43 @@ class Task:
     waits_days: int
     after: tuple[str, ...]
     day_minutes: int = 0
+    counted: DayCount = DayCount.CALENDAR
+    unsplit: bool = False
+    subject: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Waits:
-    """Calendar days of the waiting steps."""
+    """How long the waiting steps take."""
 
-    notice_days: int
-    lead_days: int
-    test_notice_days: int
+    notice_days: int = 0
+    lead_days: int = 0
+    test_notice_days: int = 0
+    test_notice_working: bool = False
+    permission_days: int = 0
+    second_notice_hours: int = 0
 
-    def of(self, step_id: str) -> int:
-        """Return the days that a step waits; 0 for a step that is work."""
+    def of(self, step_id: str) -> Wait:
+        """Return how long a step waits; no days for a step that is work."""
+        tests = DayCount.WORKING if self.test_notice_working else DayCount.CALENDAR
+        hours = math.ceil(self.second_notice_hours / _HOURS_OF_A_DAY)
         return {
-            AWAIT_NOTICE: self.notice_days,
-            AWAIT_PARTS: self.lead_days,
-            AWAIT_TESTS: self.test_notice_days,
-        }.get(step_id, 0)
+            AWAIT_NOTICE: Wait(days=self.notice_days),
+            AWAIT_PARTS: Wait(days=self.lead_days),
+            AWAIT_TESTS: Wait(days=self.test_notice_days, count=tests),
+            AWAIT_PERMISSION: Wait(days=self.permission_days),
+            AWAIT_SECOND_NOTICE: Wait(days=hours, count=DayCount.TO_THE_HOUR),
+        }.get(step_id, Wait())
 
 
 def task_net(
-    table: StepTable, conditions: frozenset[StepCondition], phases: tuple[PhaseWork, ...], waits: Waits, crews: int
+    table: StepTable,
+    conditions: frozenset[StepCondition],
+    phases: tuple[PhaseWork, ...],
+    waits: Waits,
+    crews: int,
+    *,
+    subjects: Mapping[str, str] = MappingProxyType({}),
 ) -> tuple[Task, ...]:
     """Return the tasks in an order in which every task stands behind those that it waits for.
 
@@ -105,8 +141,10 @@ def task_net(
         Days of notice, delivery, test notice.
     crews
         Crews that share the work of a phase.
+    subjects
+        What a step of the site is about, by its id, such as the tests that an agency names.
     """
-    return tuple(_Net(table, conditions, phases, waits, crews).tasks())
+    return tuple(_Net(table, conditions, phases, waits, crews, subjects=subjects).tasks())
 
 
 class _Net:
@@ -117,6 +155,8 @@ class _Net:
         phases: tuple[PhaseWork, ...],
         waits: Waits,
         crews: int,
+        *,
+        subjects: Mapping[str, str],
     ) -> None:
         holding = conditions | {StepCondition.ALWAYS}
         self.steps = {step.id: step for step in table.steps if holding.intersection(step.conditions)}
@@ -125,6 +165,8 @@ class _Net:
         self.phases = phases
         self.waits = waits
         self.crews = crews
+        self.subjects = subjects
+        self.hands_on = {step.id: step.hands_on for step in table.steps}
 
     def tasks(self) -> Iterator[Task]:
         """Yield site tasks and, where the first step of the phases comes, all tasks of all phases."""
@@ -145,12 +187,16 @@ class _Net:
         """Yield the ids of the tasks that a step waits for; a step that is not done hands its own on."""
         for earlier in self.after[step_id]:
             if earlier not in self.inside:
-                yield from (earlier,) if earlier in self.steps else self._before(earlier, phase)
+                if earlier in self.steps:
+                    yield earlier
+                elif self.hands_on[earlier]:
+                    yield from self._before(earlier, phase)
                 continue
             for one in self.phases if phase is None else (phase,):
                 yield from (_id_of(earlier, one),) if self._is_done(earlier, one) else self._before(earlier, one)
 
     def _site_task(self, step: ConversionStep) -> Task:
+        wait = self.waits.of(step.id)
         return Task(
             id=step.id,
             step=step,
@@ -158,8 +204,12 @@ class _Net:
             places=(),
             minutes=step.minutes,
             work_minutes=step.minutes,
-            waits_days=self.waits.of(step.id),
+            waits_days=wait.days,
+            counted=wait.count,
             after=tuple(dict.fromkeys(self._before(step.id, None))),
+            day_minutes=step.minutes if step.within_day else 0,
+            unsplit=step.within_day,
+            subject=self.subjects.get(step.id, ""),
         )
 
     def _phase_tasks(self, phase: PhaseWork) -> Iterator[Task]:

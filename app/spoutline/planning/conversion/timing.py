@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from spoutline.model.conversion_sequence import Moment
-from spoutline.planning.conversion.task_net import Task
+from spoutline.planning.conversion.task_net import DayCount, Task
 from spoutline.planning.conversion.work_calendar import WorkCalendar
 
 START = Moment(day=0, minute=0)
@@ -62,18 +62,31 @@ def _order(moment: Moment) -> tuple[int, int]:
 
 
 def _start(task: Task, ready: Moment, calendar: WorkCalendar) -> Moment:
-    """Return when a task starts that is ready at ``ready``; a phase that fits into one day starts early enough."""
+    """Return when a task starts that is ready at ``ready``; what is to end on its day starts early enough."""
     start = calendar.opening(ready)
     left = calendar.minutes_per_day - start.minute
-    if left < task.day_minutes <= calendar.minutes_per_day:
+    too_long = task.unsplit and task.day_minutes > calendar.minutes_per_day and start.minute > 0
+    if left < task.day_minutes <= calendar.minutes_per_day or too_long:
         return calendar.opening(Moment(day=start.day + 1, minute=0))
     return start
 
 
 def _finish(task: Task, start: Moment, calendar: WorkCalendar) -> Moment:
     if task.waits_days:
-        return calendar.after_days(start, task.waits_days)
+        return _waited(task, start, calendar)
+    if task.unsplit:  # a test goes on into the evening where the working day is shorter
+        return Moment(day=start.day, minute=start.minute + task.minutes)
     return calendar.after_work(start, task.minutes)
+
+
+def _waited(task: Task, start: Moment, calendar: WorkCalendar) -> Moment:
+    match task.counted:
+        case DayCount.WORKING:
+            return calendar.after_weekdays(start, task.waits_days)
+        case DayCount.TO_THE_HOUR:
+            return calendar.opening(Moment(day=start.day + task.waits_days, minute=start.minute))
+        case _:
+            return calendar.after_days(start, task.waits_days)
 
 
 def _driving(

@@ -48,6 +48,14 @@ class WorkCalendar:
             return self.opening(start)
         return self.opening(Moment(day=start.day + days, minute=0))
 
+    def after_weekdays(self, start: Moment, days: int) -> Moment:
+        """Return the opening of the day at least ``days`` days from Monday to Friday after ``start``."""
+        weekdays = WorkCalendar(self.minutes_per_day, self.first_day)
+        day = start.day
+        for _ in range(days):
+            day = weekdays.opening(Moment(day=day + 1, minute=0)).day
+        return self.opening(Moment(day=day, minute=0))
+
     def minutes_between(self, start: Moment, finish: Moment) -> int:
         """Return the working minutes from ``start`` to ``finish``; negative where ``finish`` comes first."""
         return self._minutes_until(finish) - self._minutes_until(start)

@@ -25,6 +25,14 @@ def takes_recovery_away(position: Position) -> bool:
     )
 
 
+def permission_is_open(standing: RemovalStanding) -> bool:
+    """Say whether recovery may not be touched before the agency has answered: it is not known, or approval comes first.
+
+    Parameters: ``standing`` of the site. Source: 06-096 CMR 118 appendix A for approval; the rest is common practice.
+    """
+    return standing.standing is Standing.ASK or standing.agency.approval_first
+
+
 def agency_of(survey: Survey, vapour: VapourTables) -> AgencyRow:
     """Return the agency row that counts: the one answered, else the one that the profile brings, else the unknown one.
 

@@ -1,0 +1,39 @@
+"""Widths of the columns of a table: shared out as wished, but no title breaks within a word."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from reportlab.pdfbase.pdfmetrics import stringWidth
+
+from spoutline.documents.content import blocks
+from spoutline.documents.pdf import styles
+
+_PADDING: Final = 9.5  # points beside a cell's text, and a hair more
+_SPACES: Final = re.compile(r"[ \t\r\n]+")  # a space that does not break is part of the word
+
+
+def column_widths(block: blocks.Table, width_pt: float) -> list[float]:
+    """Return the width of each column in points; together they are ``width_pt``.
+
+    A column too narrow for the longest word of its title takes what it lacks from those that have room to spare. Where
+    there is not enough, all keep their share.
+    """
+    shares = sum(column.share for column in block.columns)
+    wished = [width_pt * column.share / shares for column in block.columns]
+    least = [_longest_word(column) + _PADDING for column in block.columns]
+    lacking = sum(max(0.0, need - width) for need, width in zip(least, wished, strict=True))
+    spare = sum(max(0.0, width - need) for need, width in zip(least, wished, strict=True))
+    if lacking == 0 or spare < lacking:
+        return wished
+    return [
+        need if width < need else width - lacking * (width - need) / spare
+        for need, width in zip(least, wished, strict=True)
+    ]
+
+
+def _longest_word(column: blocks.Column) -> float:
+    style = styles.HEAD_CELLS[column.alignment]
+    words = _SPACES.split(column.title)
+    return float(max(stringWidth(word, style.fontName, style.fontSize) for word in words))
