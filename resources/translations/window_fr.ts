@@ -493,7 +493,7 @@
   </message>
   <message>
    <source>(cannot be read)</source>
-   <translation type="unfinished" />
+   <translation>(illisible)</translation>
   </message>
   <message>
    <source>(kept)</source>
@@ -2329,7 +2329,7 @@
   </message>
   <message>
    <source>None</source>
-   <translation>Aucun</translation>
+   <translation>Aucune</translation>
   </message>
   <message>
    <source>Not all changes are in the book yet; choose the language when they are.</source>
@@ -3341,7 +3341,7 @@
   </message>
   <message>
    <source>Sa&amp;ve as it lies in the book…</source>
-   <translation type="unfinished" />
+   <translation>Enregistrer tel qu'au re&amp;gistre…</translation>
   </message>
   <message>
    <source>Save</source>
@@ -4353,7 +4353,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>What the book holds of “{name}” is now in {path}.</source>
-   <translation type="unfinished" />
+   <translation>Ce que le registre contient de « {name} » est désormais dans {path}.</translation>
   </message>
   <message>
    <source>What the conversion rests on</source>
@@ -4573,7 +4573,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>Writes what the book holds of a survey that cannot be read into a file</source>
-   <translation type="unfinished" />
+   <translation>Écrit dans un fichier ce que le registre contient d'un relevé illisible</translation>
   </message>
   <message>
    <source>Written to {path}</source>
@@ -4850,6 +4850,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>not known here</source>
    <translation>inconnu ici</translation>
+  </message>
+  <message>
+   <source>not known, none counted</source>
+   <translation>inconnu, aucun compté</translation>
   </message>
   <message>
    <source>not open</source>
