@@ -243,12 +243,12 @@ class ConversionStory:
 
     def task(self, task: PlannedTask) -> str:
         """Return the name of a task: its phase, what is done, what it is about."""
-        name = f"{task.title}: {task.subject}" if task.subject else task.title
+        name = f"{task.title}{self.story.writing.colon} {task.subject}" if task.subject else task.title
         return name if task.phase is None else f"{self.say('phase')} {task.phase}{self.story.writing.colon} {name}"
 
     def gantt_name(self, task: PlannedTask) -> str:
         """Return the name of a task as it stands beside its bar: the number of its phase goes first."""
-        name = f"{task.title}: {task.subject}" if task.subject else task.title
+        name = f"{task.title}{self.story.writing.colon} {task.subject}" if task.subject else task.title
         return name if task.phase is None else f"{task.phase} · {name}"
 
     def task_dates(self, task: PlannedTask, first_day: date | None) -> str:
