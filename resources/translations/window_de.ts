@@ -5,11 +5,11 @@
   <name>window</name>
   <message>
    <source> years</source>
-   <translation type="unfinished" />
+   <translation> Jahre</translation>
   </message>
   <message>
    <source> {0} more entries need a look.</source>
-   <translation type="unfinished" />
+   <translation> {0} weitere Eingaben ansehen.</translation>
   </message>
   <message>
    <source>&amp;About and safety</source>
@@ -17,15 +17,15 @@
   </message>
   <message>
    <source>&amp;Accepted</source>
-   <translation type="unfinished" />
+   <translation>&amp;Angenommen</translation>
   </message>
   <message>
    <source>&amp;Add</source>
-   <translation type="unfinished" />
+   <translation>&amp;Hinzufügen</translation>
   </message>
   <message>
    <source>&amp;Address</source>
-   <translation type="unfinished" />
+   <translation>Anschri&amp;ft</translation>
   </message>
   <message>
    <source>&amp;Add…</source>
@@ -37,7 +37,7 @@
   </message>
   <message>
    <source>&amp;All</source>
-   <translation type="unfinished" />
+   <translation>&amp;Alle</translation>
   </message>
   <message>
    <source>&amp;All surveys…</source>
@@ -45,15 +45,15 @@
   </message>
   <message>
    <source>&amp;Also those that do not fit</source>
-   <translation type="unfinished" />
+   <translation>Auch, was nich&amp;t passt</translation>
   </message>
   <message>
    <source>&amp;Amount or percent</source>
-   <translation type="unfinished" />
+   <translation>Be&amp;trag oder Prozent</translation>
   </message>
   <message>
    <source>&amp;Answer for it</source>
-   <translation type="unfinished" />
+   <translation>&amp;Dafür einstehen</translation>
   </message>
   <message>
    <source>&amp;Back a step</source>
@@ -61,15 +61,15 @@
   </message>
   <message>
    <source>&amp;Back up now</source>
-   <translation type="unfinished" />
+   <translation>Jetzt &amp;sichern</translation>
   </message>
   <message>
    <source>&amp;Book</source>
-   <translation type="unfinished" />
+   <translation>B&amp;uch</translation>
   </message>
   <message>
    <source>&amp;Book ({0} touched)</source>
-   <translation type="unfinished" />
+   <translation>B&amp;uch ({0} berührt)</translation>
   </message>
   <message>
    <source>&amp;Calculate</source>
@@ -77,19 +77,19 @@
   </message>
   <message>
    <source>&amp;Close</source>
-   <translation type="unfinished" />
+   <translation>S&amp;chließen</translation>
   </message>
   <message>
    <source>&amp;Close all</source>
-   <translation type="unfinished" />
+   <translation>Alle schl&amp;ießen</translation>
   </message>
   <message>
    <source>&amp;Conversion of the site</source>
-   <translation>&amp;Umbau des Standorts</translation>
+   <translation>&amp;Umbau der Tankstelle</translation>
   </message>
   <message>
    <source>&amp;Copy</source>
-   <translation type="unfinished" />
+   <translation>&amp;Kopieren</translation>
   </message>
   <message>
    <source>&amp;Copy answers to…</source>
@@ -97,27 +97,27 @@
   </message>
   <message>
    <source>&amp;Copy these rules</source>
-   <translation type="unfinished" />
+   <translation>Diese Regeln &amp;kopieren</translation>
   </message>
   <message>
    <source>&amp;Currency</source>
-   <translation type="unfinished" />
+   <translation>Währ&amp;ung</translation>
   </message>
   <message>
    <source>&amp;Day</source>
-   <translation type="unfinished" />
+   <translation>&amp;Tag</translation>
   </message>
   <message>
    <source>&amp;Declined</source>
-   <translation type="unfinished" />
+   <translation>Abge&amp;lehnt</translation>
   </message>
   <message>
    <source>&amp;Dispenser</source>
-   <translation type="unfinished" />
+   <translation>&amp;Zapfsäule</translation>
   </message>
   <message>
    <source>&amp;Dispenser ({0})</source>
-   <translation type="unfinished" />
+   <translation>&amp;Zapfsäule ({0})</translation>
   </message>
   <message>
    <source>&amp;Duplicate</source>
@@ -125,7 +125,7 @@
   </message>
   <message>
    <source>&amp;E-mail</source>
-   <translation type="unfinished" />
+   <translation>&amp;E-Mail</translation>
   </message>
   <message>
    <source>&amp;Edit</source>
@@ -133,23 +133,23 @@
   </message>
   <message>
    <source>&amp;Edition</source>
-   <translation type="unfinished" />
+   <translation>Au&amp;sgabe</translation>
   </message>
   <message>
    <source>&amp;Empty all figures</source>
-   <translation type="unfinished" />
+   <translation>Alle Zahlen &amp;leeren</translation>
   </message>
   <message>
    <source>&amp;Filler height</source>
-   <translation type="unfinished" />
+   <translation>Höhe des &amp;Einfüllstutzens</translation>
   </message>
   <message>
    <source>&amp;Fit it and note it in the record</source>
-   <translation type="unfinished" />
+   <translation>Ein&amp;bauen und im Protokoll vermerken</translation>
   </message>
   <message>
    <source>&amp;Freight</source>
-   <translation type="unfinished" />
+   <translation>&amp;Fracht</translation>
   </message>
   <message>
    <source>&amp;Go</source>
@@ -165,7 +165,7 @@
   </message>
   <message>
    <source>&amp;Inspections and wear</source>
-   <translation type="unfinished" />
+   <translation>&amp;Inspektionen und Verschleiß</translation>
   </message>
   <message>
    <source>&amp;Installer's work</source>
@@ -173,11 +173,11 @@
   </message>
   <message>
    <source>&amp;Island of the dispenser</source>
-   <translation type="unfinished" />
+   <translation>&amp;Insel der Zapfsäule</translation>
   </message>
   <message>
    <source>&amp;Islands that they stand on</source>
-   <translation type="unfinished" />
+   <translation>&amp;Inseln, auf denen sie stehen</translation>
   </message>
   <message>
    <source>&amp;Issue it so</source>
@@ -185,7 +185,7 @@
   </message>
   <message>
    <source>&amp;Joints of a container of sealant</source>
-   <translation type="unfinished" />
+   <translation>&amp;Verbindungen je Behälter Dichtmittel</translation>
   </message>
   <message>
    <source>&amp;Keys</source>
@@ -193,19 +193,19 @@
   </message>
   <message>
    <source>&amp;Leave as it was</source>
-   <translation type="unfinished" />
+   <translation>Lassen, wie es &amp;war</translation>
   </message>
   <message>
    <source>&amp;Leave it open</source>
-   <translation type="unfinished" />
+   <translation>&amp;Offen lassen</translation>
   </message>
   <message>
    <source>&amp;Let all parts go</source>
-   <translation type="unfinished" />
+   <translation>Alle Teile f&amp;reigeben</translation>
   </message>
   <message>
    <source>&amp;Local rules</source>
-   <translation type="unfinished" />
+   <translation>Örtliche &amp;Regeln</translation>
   </message>
   <message>
    <source>&amp;Local rules…</source>
@@ -213,11 +213,11 @@
   </message>
   <message>
    <source>&amp;Longest lead time</source>
-   <translation type="unfinished" />
+   <translation>Längste &amp;Lieferzeit</translation>
   </message>
   <message>
    <source>&amp;Margin lost per position and hour</source>
-   <translation type="unfinished" />
+   <translation>Entgangene &amp;Marge je Platz und Stunde</translation>
   </message>
   <message>
    <source>&amp;Metric units</source>
@@ -225,19 +225,19 @@
   </message>
   <message>
    <source>&amp;Name</source>
-   <translation type="unfinished" />
+   <translation>&amp;Name</translation>
   </message>
   <message>
    <source>&amp;Name of the position</source>
-   <translation type="unfinished" />
+   <translation>&amp;Name des Platzes</translation>
   </message>
   <message>
    <source>&amp;Name of the site</source>
-   <translation type="unfinished" />
+   <translation>&amp;Name der Tankstelle</translation>
   </message>
   <message>
    <source>&amp;Names of the new dispensers</source>
-   <translation type="unfinished" />
+   <translation>&amp;Namen der neuen Zapfsäulen</translation>
   </message>
   <message>
    <source>&amp;New survey…</source>
@@ -249,23 +249,23 @@
   </message>
   <message>
    <source>&amp;Note</source>
-   <translation type="unfinished" />
+   <translation>Be&amp;merkung</translation>
   </message>
   <message>
    <source>&amp;Number</source>
-   <translation type="unfinished" />
+   <translation>&amp;Nummer</translation>
   </message>
   <message>
    <source>&amp;Offer</source>
-   <translation type="unfinished" />
+   <translation>Angeb&amp;ot</translation>
   </message>
   <message>
    <source>&amp;Open</source>
-   <translation type="unfinished" />
+   <translation>Ö&amp;ffnen</translation>
   </message>
   <message>
    <source>&amp;Other side</source>
-   <translation type="unfinished" />
+   <translation>&amp;Andere Seite</translation>
   </message>
   <message>
    <source>&amp;Other side of the dispenser…</source>
@@ -277,11 +277,11 @@
   </message>
   <message>
    <source>&amp;Percent</source>
-   <translation type="unfinished" />
+   <translation>&amp;Prozent</translation>
   </message>
   <message>
    <source>&amp;Picture</source>
-   <translation type="unfinished" />
+   <translation>&amp;Bild</translation>
   </message>
   <message>
    <source>&amp;Planned, agreed and built</source>
@@ -289,15 +289,15 @@
   </message>
   <message>
    <source>&amp;Position</source>
-   <translation>&amp;Position</translation>
+   <translation>&amp;Platz</translation>
   </message>
   <message>
    <source>&amp;Prepared by</source>
-   <translation type="unfinished" />
+   <translation>&amp;Erstellt von</translation>
   </message>
   <message>
    <source>&amp;Put into the book</source>
-   <translation type="unfinished" />
+   <translation>Ins Buch &amp;legen</translation>
   </message>
   <message>
    <source>&amp;Quit</source>
@@ -309,7 +309,7 @@
   </message>
   <message>
    <source>&amp;Quote this survey</source>
-   <translation type="unfinished" />
+   <translation>Diese Aufnahme an&amp;bieten</translation>
   </message>
   <message>
    <source>&amp;Read from file…</source>
@@ -317,15 +317,15 @@
   </message>
   <message>
    <source>&amp;Ready ones, written into a file…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Fertige, in eine Datei geschrieben…</translation>
   </message>
   <message>
    <source>&amp;Record</source>
-   <translation type="unfinished" />
+   <translation>Ein&amp;tragen</translation>
   </message>
   <message>
    <source>&amp;Record of the position</source>
-   <translation type="unfinished" />
+   <translation>P&amp;rotokoll des Platzes</translation>
   </message>
   <message>
    <source>&amp;Redo</source>
@@ -333,7 +333,7 @@
   </message>
   <message>
    <source>&amp;Registration</source>
-   <translation type="unfinished" />
+   <translation>&amp;Steuernummer</translation>
   </message>
   <message>
    <source>&amp;Remove</source>
@@ -341,55 +341,55 @@
   </message>
   <message>
    <source>&amp;Repeat</source>
-   <translation type="unfinished" />
+   <translation>&amp;Wiederholen</translation>
   </message>
   <message>
    <source>&amp;Restore…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Zurückholen…</translation>
   </message>
   <message>
    <source>&amp;Result</source>
-   <translation type="unfinished" />
+   <translation>&amp;Ergebnis</translation>
   </message>
   <message>
    <source>&amp;Revisions</source>
-   <translation type="unfinished" />
+   <translation>&amp;Revisionen</translation>
   </message>
   <message>
    <source>&amp;Rounding</source>
-   <translation type="unfinished" />
+   <translation>&amp;Rundung</translation>
   </message>
   <message>
    <source>&amp;Rules of</source>
-   <translation type="unfinished" />
+   <translation>&amp;Regeln von</translation>
   </message>
   <message>
    <source>&amp;Save the record</source>
-   <translation type="unfinished" />
+   <translation>Das Protokoll &amp;sichern</translation>
   </message>
   <message>
    <source>&amp;Separations at a position in a year</source>
-   <translation type="unfinished" />
+   <translation>&amp;Trennungen an einem Platz im Jahr</translation>
   </message>
   <message>
    <source>&amp;Side that is there</source>
-   <translation type="unfinished" />
+   <translation>Vorhandene &amp;Seite</translation>
   </message>
   <message>
    <source>&amp;Site data</source>
-   <translation>&amp;Standortdaten</translation>
+   <translation>&amp;Tankstelle</translation>
   </message>
   <message>
    <source>&amp;Source</source>
-   <translation type="unfinished" />
+   <translation>&amp;Quelle</translation>
   </message>
   <message>
    <source>&amp;Start survey</source>
-   <translation type="unfinished" />
+   <translation>Aufnahme &amp;beginnen</translation>
   </message>
   <message>
    <source>&amp;Stay here</source>
-   <translation type="unfinished" />
+   <translation>Hier&amp;bleiben</translation>
   </message>
   <message>
    <source>&amp;Survey</source>
@@ -397,27 +397,27 @@
   </message>
   <message>
    <source>&amp;Take off the list</source>
-   <translation type="unfinished" />
+   <translation>Von der Liste &amp;nehmen</translation>
   </message>
   <message>
    <source>&amp;Take positions</source>
-   <translation type="unfinished" />
+   <translation>Plätze über&amp;nehmen</translation>
   </message>
   <message>
    <source>&amp;Take the marked set</source>
-   <translation type="unfinished" />
+   <translation>Markierten Satz neh&amp;men</translation>
   </message>
   <message>
    <source>&amp;Terms…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Bedingungen…</translation>
   </message>
   <message>
    <source>&amp;Thread standard</source>
-   <translation type="unfinished" />
+   <translation>Gewinde&amp;norm</translation>
   </message>
   <message>
    <source>&amp;Title</source>
-   <translation type="unfinished" />
+   <translation>&amp;Titel</translation>
   </message>
   <message>
    <source>&amp;US units</source>
@@ -437,11 +437,11 @@
   </message>
   <message>
    <source>&amp;Unit</source>
-   <translation type="unfinished" />
+   <translation>Ein&amp;heit</translation>
   </message>
   <message>
    <source>&amp;Use it in the set</source>
-   <translation type="unfinished" />
+   <translation>Im Satz &amp;verwenden</translation>
   </message>
   <message>
    <source>&amp;Use this part</source>
@@ -449,11 +449,11 @@
   </message>
   <message>
    <source>&amp;Valid for</source>
-   <translation type="unfinished" />
+   <translation>&amp;Gültig für</translation>
   </message>
   <message>
    <source>&amp;Value</source>
-   <translation type="unfinished" />
+   <translation>&amp;Wert</translation>
   </message>
   <message>
    <source>&amp;View</source>
@@ -461,11 +461,11 @@
   </message>
   <message>
    <source>&amp;Way</source>
-   <translation type="unfinished" />
+   <translation>&amp;Verfahren</translation>
   </message>
   <message>
    <source>&amp;Who fuels?</source>
-   <translation>Wer &amp;tankt?</translation>
+   <translation>&amp;Wer tankt?</translation>
   </message>
   <message>
    <source>&amp;Whole drawing</source>
@@ -477,7 +477,7 @@
   </message>
   <message>
    <source>&amp;Write to a file…</source>
-   <translation type="unfinished" />
+   <translation>In Datei &amp;schreiben…</translation>
   </message>
   <message>
    <source>&amp;Write to file…</source>
@@ -485,87 +485,87 @@
   </message>
   <message>
    <source>&amp;XLSX…</source>
-   <translation type="unfinished" />
+   <translation>&amp;XLSX…</translation>
   </message>
   <message>
    <source>&amp;Years</source>
-   <translation type="unfinished" />
+   <translation>&amp;Jahre</translation>
   </message>
   <message>
    <source>(cannot be read)</source>
-   <translation type="unfinished" />
+   <translation>(nicht lesbar)</translation>
   </message>
   <message>
    <source>(kept)</source>
-   <translation type="unfinished" />
+   <translation>(behalten)</translation>
   </message>
   <message>
    <source>0 to 1000.</source>
-   <translation type="unfinished" />
+   <translation>0 bis 1000.</translation>
   </message>
   <message>
    <source>0.05 rounds to the next multiple of five cents.</source>
-   <translation type="unfinished" />
+   <translation>0,05 rundet auf das nächste Vielfache von fünf Cent.</translation>
   </message>
   <message>
    <source>1 page</source>
-   <translation type="unfinished" />
+   <translation>1 Seite</translation>
   </message>
   <message>
    <source>1 to 30.</source>
-   <translation type="unfinished" />
+   <translation>1 bis 30.</translation>
   </message>
   <message>
    <source>A change of liquid goes by tank, and a vapor pipe ends at one. For a blend of two write 1 + 2.</source>
-   <translation type="unfinished" />
+   <translation>Eine Sorte wechselt tankweise, und eine Gasleitung endet an einem Tank. Bei einer Mischung aus zweien 1 + 2 schreiben.</translation>
   </message>
   <message>
    <source>A comma in a figure is the decimal sign</source>
-   <translation type="unfinished" />
+   <translation>Ein Komma in einer Zahl ist das Dezimalzeichen</translation>
   </message>
   <message>
    <source>A cord pulls the hose in</source>
-   <translation type="unfinished" />
+   <translation>Ein Seil holt den Schlauch ein</translation>
   </message>
   <message>
    <source>A fault of the program</source>
-   <translation type="unfinished" />
+   <translation>Ein Fehler des Programms</translation>
   </message>
   <message>
    <source>A person's name.</source>
-   <translation type="unfinished" />
+   <translation>Name einer Person.</translation>
   </message>
   <message>
    <source>A price that somebody answers for, in place of the lists. Without a price, the line says that it follows.</source>
-   <translation type="unfinished" />
+   <translation>Ein Preis, für den jemand einsteht, statt der Listen. Ohne Preis sagt die Zeile, dass er folgt.</translation>
   </message>
   <message>
    <source>A pump draws vapor</source>
-   <translation type="unfinished" />
+   <translation>Eine Pumpe saugt das Gas ab</translation>
   </message>
   <message>
    <source>A quotation in the book has revisions; keep this one or look one up.</source>
-   <translation type="unfinished" />
+   <translation>Ein Angebot im Buch hat Revisionen; dieses aufbewahren oder eines nachschlagen.</translation>
   </message>
   <message>
    <source>A retractor or a reel moves the breakaway to the nozzle.</source>
-   <translation type="unfinished" />
+   <translation>Rückzug oder Trommel verlegen die Abreißkupplung ans Zapfventil.</translation>
   </message>
   <message>
    <source>A set fits</source>
-   <translation type="unfinished" />
+   <translation>Ein Satz passt</translation>
   </message>
   <message>
    <source>A set fits; a question is open</source>
-   <translation type="unfinished" />
+   <translation>Ein Satz passt; eine Frage ist offen</translation>
   </message>
   <message>
    <source>A set was found, but a must is broken</source>
-   <translation type="unfinished" />
+   <translation>Ein Satz ist gefunden, aber ein Muss ist verletzt</translation>
   </message>
   <message>
    <source>A&amp;ddress</source>
-   <translation type="unfinished" />
+   <translation>Ans&amp;chrift</translation>
   </message>
   <message>
    <source>A&amp;gree on these sets…</source>
@@ -577,91 +577,91 @@
   </message>
   <message>
    <source>AP-42</source>
-   <translation type="unfinished" />
+   <translation>AP-42</translation>
   </message>
   <message>
    <source>About</source>
-   <translation type="unfinished" />
+   <translation>Über</translation>
   </message>
   <message>
    <source>About and safety</source>
-   <translation type="unfinished" />
+   <translation>Über und Sicherheit</translation>
   </message>
   <message>
    <source>Above 0.</source>
-   <translation type="unfinished" />
+   <translation>Über 0.</translation>
   </message>
   <message>
    <source>Above the ground the hose hangs over.</source>
-   <translation type="unfinished" />
+   <translation>Über dem Boden, über dem der Schlauch hängt.</translation>
   </message>
   <message>
    <source>Above the same ground; negative below a dock.</source>
-   <translation type="unfinished" />
+   <translation>Über demselben Boden; negativ unter einem Steg.</translation>
   </message>
   <message>
    <source>Adapter</source>
-   <translation type="unfinished" />
+   <translation>Adapter</translation>
   </message>
   <message>
    <source>Add</source>
-   <translation type="unfinished" />
+   <translation>Hinzufügen</translation>
   </message>
   <message>
    <source>Add &amp;part</source>
-   <translation type="unfinished" />
+   <translation>Te&amp;il hinzufügen</translation>
   </message>
   <message>
    <source>Add a filler</source>
-   <translation type="unfinished" />
+   <translation>Einfüllstutzen hinzufügen</translation>
   </message>
   <message>
    <source>Add a further f&amp;iller</source>
-   <translation type="unfinished" />
+   <translation>Weiteren Einfü&amp;llstutzen hinzufügen</translation>
   </message>
   <message>
    <source>Add a hose position to this or another dispenser.</source>
-   <translation type="unfinished" />
+   <translation>Einen Schlauchplatz an dieser oder einer anderen Zapfsäule hinzufügen.</translation>
   </message>
   <message>
    <source>Add a position</source>
-   <translation type="unfinished" />
+   <translation>Platz hinzufügen</translation>
   </message>
   <message>
    <source>Add a position with the same answers.</source>
-   <translation type="unfinished" />
+   <translation>Einen Platz mit denselben Antworten hinzufügen.</translation>
   </message>
   <message>
    <source>Add a row</source>
-   <translation type="unfinished" />
+   <translation>Zeile hinzufügen</translation>
   </message>
   <message>
    <source>Add a row behind the chosen one (Insert)</source>
-   <translation type="unfinished" />
+   <translation>Zeile hinter der gewählten hinzufügen (Einfg)</translation>
   </message>
   <message>
    <source>Add dispensers with the same positions as this one.</source>
-   <translation type="unfinished" />
+   <translation>Zapfsäulen mit denselben Plätzen wie diese hinzufügen.</translation>
   </message>
   <message>
    <source>Add p&amp;hotos…</source>
-   <translation type="unfinished" />
+   <translation>Fot&amp;os hinzufügen…</translation>
   </message>
   <message>
    <source>Add positions from a CSV file or a workbook; columns are mapped first, faults told cell by cell.</source>
-   <translation type="unfinished" />
+   <translation>Plätze aus CSV-Datei oder Arbeitsmappe hinzufügen; erst Spalten zuordnen, Fehler Zelle für Zelle.</translation>
   </message>
   <message>
    <source>Add the &amp;words of the fault; they may hold values of your survey</source>
-   <translation type="unfinished" />
+   <translation>&amp;Worte des Fehlers anfügen; sie können Werte der Aufnahme enthalten</translation>
   </message>
   <message>
    <source>Add to the &amp;wear log</source>
-   <translation type="unfinished" />
+   <translation>Ins &amp;Verschleißbuch eintragen</translation>
   </message>
   <message>
    <source>Adopted codes</source>
-   <translation type="unfinished" />
+   <translation>Geltende Vorschriften</translation>
   </message>
   <message>
    <source>Advice only: local codes and the authority having jurisdiction decide.</source>
@@ -669,31 +669,31 @@
   </message>
   <message>
    <source>Advice, no permission: the agency of each site decides before its work begins.</source>
-   <translation type="unfinished" />
+   <translation>Rat, keine Erlaubnis: die Behörde jeder Tankstelle entscheidet, bevor die Arbeit beginnt.</translation>
   </message>
   <message>
    <source>Ag&amp;ree on the planned set…</source>
-   <translation>Geplanten Satz ve&amp;reinbaren…</translation>
+   <translation>Geplanten Satz verein&amp;baren…</translation>
   </message>
   <message>
    <source>Against the limit</source>
-   <translation type="unfinished" />
+   <translation>Gegen die Grenze</translation>
   </message>
   <message>
    <source>Age</source>
-   <translation type="unfinished" />
+   <translation>Alter</translation>
   </message>
   <message>
    <source>Age of an installed part</source>
-   <translation type="unfinished" />
+   <translation>Alter eines eingebauten Teils</translation>
   </message>
   <message>
    <source>Age of the chosen part, years</source>
-   <translation type="unfinished" />
+   <translation>Alter des gewählten Teils, Jahre</translation>
   </message>
   <message>
    <source>Age, years</source>
-   <translation type="unfinished" />
+   <translation>Alter, Jahre</translation>
   </message>
   <message>
    <source>Agree on the &amp;way shown…</source>
@@ -701,7 +701,7 @@
   </message>
   <message>
    <source>Agree on the planned sets of one position, several or all: papers show them from then on.</source>
-   <translation>Geplante Sätze einer Position, mehrerer oder aller vereinbaren: Papiere zeigen sie von da an.</translation>
+   <translation>Geplante Sätze eines Platzes, mehrerer oder aller vereinbaren: Papiere zeigen sie von da an.</translation>
   </message>
   <message>
    <source>Agree on the sets of the way that the report follows, in bold above</source>
@@ -745,7 +745,7 @@
   </message>
   <message>
    <source>All &amp;positions in a table</source>
-   <translation>Alle &amp;Positionen als Tabelle</translation>
+   <translation>Alle &amp;Plätze als Tabelle</translation>
   </message>
   <message>
    <source>All changes are in the book</source>
@@ -753,71 +753,71 @@
   </message>
   <message>
    <source>All commands with their keys.</source>
-   <translation type="unfinished" />
+   <translation>Alle Befehle mit ihren Tasten.</translation>
   </message>
   <message>
    <source>All kinds</source>
-   <translation type="unfinished" />
+   <translation>Alle Arten</translation>
   </message>
   <message>
    <source>All parts with sums, the paper to print, and files to save.</source>
-   <translation type="unfinished" />
+   <translation>Alle Teile mit Summen, das Papier zum Drucken und Dateien zum Speichern.</translation>
   </message>
   <message>
    <source>All positions</source>
-   <translation type="unfinished" />
+   <translation>Alle Plätze</translation>
   </message>
   <message>
    <source>All positions and their answers</source>
-   <translation type="unfinished" />
+   <translation>Alle Plätze und ihre Antworten</translation>
   </message>
   <message>
    <source>All positions planned; choosing sets together and adding up…</source>
-   <translation type="unfinished" />
+   <translation>Alle Plätze geplant; Sätze werden gemeinsam gewählt und summiert…</translation>
   </message>
   <message>
    <source>All surveys in the book. Every change is kept in it at once.</source>
-   <translation type="unfinished" />
+   <translation>Alle Aufnahmen im Buch. Jede Änderung steht sofort darin.</translation>
   </message>
   <message>
    <source>Allowed in some places only, and then together with a device that shuts the nozzle when pressure or flow ends.</source>
-   <translation type="unfinished" />
+   <translation>Nur mancherorts erlaubt, und dann mit einer Sicherung, die das Zapfventil schließt, wenn Druck oder Durchfluss endet.</translation>
   </message>
   <message>
    <source>Also changes</source>
-   <translation type="unfinished" />
+   <translation>Ändert auch</translation>
   </message>
   <message>
    <source>Also changes: {changes}</source>
-   <translation type="unfinished" />
+   <translation>Ändert auch: {changes}</translation>
   </message>
   <message>
    <source>Alt+1 to Alt+5 go to a step. In the drawing: Space picks the next part, plus and minus change its size, arrows move it, 0 shows all of it.</source>
-   <translation type="unfinished" />
+   <translation>Alt+1 bis Alt+5 gehen zu einem Schritt. In der Zeichnung: Leertaste wählt das nächste Teil, Plus und Minus ändern die Größe, Pfeile verschieben, 0 zeigt alles.</translation>
   </message>
   <message>
    <source>Amount</source>
-   <translation type="unfinished" />
+   <translation>Betrag</translation>
   </message>
   <message>
    <source>An attendant</source>
-   <translation type="unfinished" />
+   <translation>Ein Tankwart</translation>
   </message>
   <message>
    <source>An empty maker or group means every one; the row that says more counts.</source>
-   <translation type="unfinished" />
+   <translation>Leerer Hersteller oder leere Gruppe heißt jeder; die genauere Zeile gilt.</translation>
   </message>
   <message>
    <source>An estimate, such as 0.04: one in 25 years.</source>
-   <translation type="unfinished" />
+   <translation>Eine Schätzung, etwa 0,04: eine in 25 Jahren.</translation>
   </message>
   <message>
    <source>An overhead outlet restricts the latch.</source>
-   <translation type="unfinished" />
+   <translation>Ein Abgang von oben schränkt die Raste ein.</translation>
   </message>
   <message>
    <source>And light vans</source>
-   <translation type="unfinished" />
+   <translation>Und leichte Lieferwagen</translation>
   </message>
   <message>
    <source>Annual budget</source>
@@ -825,7 +825,7 @@
   </message>
   <message>
    <source>Annual budget; empty: no limit</source>
-   <translation type="unfinished" />
+   <translation>Jahresbudget; leer: keine Grenze</translation>
   </message>
   <message>
    <source>Another part hangs here.</source>
@@ -833,99 +833,99 @@
   </message>
   <message>
    <source>Another percentage for a kind of part or a discount group.</source>
-   <translation type="unfinished" />
+   <translation>Ein anderer Prozentsatz für eine Art Teil oder eine Rabattgruppe.</translation>
   </message>
   <message>
    <source>Answer</source>
-   <translation type="unfinished" />
+   <translation>Antwort</translation>
   </message>
   <message>
    <source>Answer for the missing prices; then it can be issued.</source>
-   <translation type="unfinished" />
+   <translation>Für die fehlenden Preise einstehen; dann lässt es sich abgeben.</translation>
   </message>
   <message>
    <source>Answer for them</source>
-   <translation type="unfinished" />
+   <translation>Dafür einstehen</translation>
   </message>
   <message>
    <source>As a share of the hose's length from the dispenser: 0.5 is the middle.</source>
-   <translation type="unfinished" />
+   <translation>Als Anteil der Schlauchlänge ab Zapfsäule: 0,5 ist die Mitte.</translation>
   </message>
   <message>
    <source>As built</source>
-   <translation type="unfinished" />
+   <translation>Wie gebaut</translation>
   </message>
   <message>
    <source>As in the price list.</source>
-   <translation type="unfinished" />
+   <translation>Wie in der Preisliste.</translation>
   </message>
   <message>
    <source>As printed.</source>
-   <translation type="unfinished" />
+   <translation>Wie gedruckt.</translation>
   </message>
   <message>
    <source>As printed; each once.</source>
-   <translation type="unfinished" />
+   <translation>Wie gedruckt; jede einmal.</translation>
   </message>
   <message>
    <source>As the standard writes it, or as people say it: 3/4, 0.75 in, 19 mm, DN 20.</source>
-   <translation type="unfinished" />
+   <translation>Wie es die Norm schreibt oder wie man es sagt: 3/4, 0,75 in, 19 mm, DN 20.</translation>
   </message>
   <message>
    <source>As the way of reckoning asks.</source>
-   <translation type="unfinished" />
+   <translation>Wie es das Verfahren verlangt.</translation>
   </message>
   <message>
    <source>Asked for</source>
-   <translation type="unfinished" />
+   <translation>Verlangt</translation>
   </message>
   <message>
    <source>At hand</source>
-   <translation type="unfinished" />
+   <translation>Zur Hand</translation>
   </message>
   <message>
    <source>At the clamp, with the hose drawn out.</source>
-   <translation type="unfinished" />
+   <translation>An der Schelle, bei ausgezogenem Schlauch.</translation>
   </message>
   <message>
    <source>Authority</source>
-   <translation type="unfinished" />
+   <translation>Behörde</translation>
   </message>
   <message>
    <source>Bac&amp;kups…</source>
-   <translation type="unfinished" />
+   <translation>Si&amp;cherungen…</translation>
   </message>
   <message>
    <source>Back</source>
-   <translation type="unfinished" />
+   <translation>Zurück</translation>
   </message>
   <message>
    <source>Back on the hook by hand</source>
-   <translation type="unfinished" />
+   <translation>Von Hand zurück an den Haken</translation>
   </message>
   <message>
    <source>Back to the newest</source>
-   <translation type="unfinished" />
+   <translation>Zurück zur neuesten</translation>
   </message>
   <message>
    <source>Backups of the book</source>
-   <translation type="unfinished" />
+   <translation>Sicherungen des Buchs</translation>
   </message>
   <message>
    <source>Balance</source>
-   <translation type="unfinished" />
+   <translation>Passiv</translation>
   </message>
   <message>
    <source>Balance coaxial</source>
-   <translation type="unfinished" />
+   <translation>Koaxial, passiv</translation>
   </message>
   <message>
    <source>Bellows on the nozzle</source>
-   <translation type="unfinished" />
+   <translation>Faltenbalg am Zapfventil</translation>
   </message>
   <message>
    <source>Between 0 and 1.</source>
-   <translation type="unfinished" />
+   <translation>Zwischen 0 und 1.</translation>
   </message>
   <message>
    <source>Boats</source>
@@ -933,15 +933,15 @@
   </message>
   <message>
    <source>Bought</source>
-   <translation type="unfinished" />
+   <translation>Gekauft</translation>
   </message>
   <message>
    <source>Breakaway</source>
-   <translation type="unfinished" />
+   <translation>Abreißkupplung</translation>
   </message>
   <message>
    <source>Breakaways</source>
-   <translation type="unfinished" />
+   <translation>Abreißkupplungen</translation>
   </message>
   <message>
    <source>Built</source>
@@ -949,27 +949,27 @@
   </message>
   <message>
    <source>Built-in rules stay as they are; copy them to change a row.</source>
-   <translation type="unfinished" />
+   <translation>Eingebaute Regeln bleiben, wie sie sind; zum Ändern einer Zeile kopieren.</translation>
   </message>
   <message>
    <source>Buying</source>
-   <translation type="unfinished" />
+   <translation>Einkauf</translation>
   </message>
   <message>
    <source>C&amp;ustomer</source>
-   <translation type="unfinished" />
+   <translation>&amp;Kunde</translation>
   </message>
   <message>
    <source>CARB 2013</source>
-   <translation type="unfinished" />
+   <translation>CARB 2013</translation>
   </message>
   <message>
    <source>CSV…</source>
-   <translation type="unfinished" />
+   <translation>CSV…</translation>
   </message>
   <message>
    <source>Can the flow be started or stopped else&amp;where?</source>
-   <translation type="unfinished" />
+   <translation>Lässt sich der Durchfluss anders&amp;wo starten oder stoppen?</translation>
   </message>
   <message>
    <source>Cars</source>
@@ -977,131 +977,131 @@
   </message>
   <message>
    <source>Catalog</source>
-   <translation type="unfinished" />
+   <translation>Katalog</translation>
   </message>
   <message>
    <source>Catalog data</source>
-   <translation type="unfinished" />
+   <translation>Daten des Katalogs</translation>
   </message>
   <message>
    <source>Catalog number</source>
-   <translation type="unfinished" />
+   <translation>Katalognummer</translation>
   </message>
   <message>
    <source>Catalog number of an installed part</source>
-   <translation type="unfinished" />
+   <translation>Katalognummer eines eingebauten Teils</translation>
   </message>
   <message>
    <source>Catalog or price lists have changed under open quotations: {0}{1}</source>
-   <translation type="unfinished" />
+   <translation>Katalog oder Preislisten unter offenen Angeboten haben sich geändert: {0}{1}</translation>
   </message>
   <message>
    <source>Catalog parts found</source>
-   <translation type="unfinished" />
+   <translation>Gefundene Katalogteile</translation>
   </message>
   <message>
    <source>Catalog, makers and prices are invented.</source>
-   <translation type="unfinished" />
+   <translation>Katalog, Hersteller und Preise sind erfunden.</translation>
   </message>
   <message>
    <source>Caution sheet alone</source>
-   <translation type="unfinished" />
+   <translation>Nur das Warnblatt</translation>
   </message>
   <message>
    <source>Cells that cannot be used, and how others were understood</source>
-   <translation type="unfinished" />
+   <translation>Zellen, die unbrauchbar sind, und wie andere verstanden wurden</translation>
   </message>
   <message>
    <source>Change</source>
-   <translation type="unfinished" />
+   <translation>Änderung</translation>
   </message>
   <message>
    <source>Change the chosen row</source>
-   <translation type="unfinished" />
+   <translation>Gewählte Zeile ändern</translation>
   </message>
   <message>
    <source>Change the name of the position or its dispenser.</source>
-   <translation type="unfinished" />
+   <translation>Den Namen des Platzes oder seiner Zapfsäule ändern.</translation>
   </message>
   <message>
    <source>Changed (UTC)</source>
-   <translation type="unfinished" />
+   <translation>Geändert (UTC)</translation>
   </message>
   <message>
    <source>Check</source>
-   <translation type="unfinished" />
+   <translation>Prüfung</translation>
   </message>
   <message>
    <source>Check again</source>
-   <translation type="unfinished" />
+   <translation>Neu prüfen</translation>
   </message>
   <message>
    <source>Check the paper, then issue it: its papers are kept as they are sent.</source>
-   <translation type="unfinished" />
+   <translation>Das Papier prüfen, dann abgeben: seine Papiere bleiben, wie sie hinausgehen.</translation>
   </message>
   <message>
    <source>Checking every stocked part…</source>
-   <translation type="unfinished" />
+   <translation>Jedes vorrätige Teil wird geprüft…</translation>
   </message>
   <message>
    <source>Checks</source>
-   <translation type="unfinished" />
+   <translation>Prüfungen</translation>
   </message>
   <message>
    <source>Checks with their worked lines</source>
-   <translation type="unfinished" />
+   <translation>Prüfungen mit ihren Rechenzeilen</translation>
   </message>
   <message>
    <source>Choose &amp;folder…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Ordner wählen…</translation>
   </message>
   <message>
    <source>Choose a part without a catalog number; a number brings its own figures.</source>
-   <translation type="unfinished" />
+   <translation>Ein Teil ohne Katalognummer wählen; eine Nummer bringt ihre eigenen Zahlen mit.</translation>
   </message>
   <message>
    <source>Choose two different revisions.</source>
-   <translation type="unfinished" />
+   <translation>Zwei verschiedene Revisionen wählen.</translation>
   </message>
   <message>
    <source>Clau&amp;se</source>
-   <translation type="unfinished" />
+   <translation>&amp;Abschnitt</translation>
   </message>
   <message>
    <source>Climate</source>
-   <translation type="unfinished" />
+   <translation>Klima</translation>
   </message>
   <message>
    <source>Close and &amp;lose the changes</source>
-   <translation type="unfinished" />
+   <translation>Schließen und die Änderungen &amp;verlieren</translation>
   </message>
   <message>
    <source>Co&amp;py report</source>
-   <translation type="unfinished" />
+   <translation>Bericht &amp;kopieren</translation>
   </message>
   <message>
    <source>Coaxial, balance</source>
-   <translation type="unfinished" />
+   <translation>Koaxial, passive Gasrückführung</translation>
   </message>
   <message>
    <source>Coaxial, vacuum assist</source>
-   <translation type="unfinished" />
+   <translation>Koaxial, aktive Gasrückführung</translation>
   </message>
   <message>
    <source>Col&amp;dest</source>
-   <translation type="unfinished" />
+   <translation>&amp;Tiefste Temperatur</translation>
   </message>
   <message>
    <source>Command</source>
-   <translation type="unfinished" />
+   <translation>Befehl</translation>
   </message>
   <message>
    <source>Commands with their keys</source>
-   <translation type="unfinished" />
+   <translation>Befehle mit ihren Tasten</translation>
   </message>
   <message>
    <source>Commissioning form to fill in</source>
-   <translation type="unfinished" />
+   <translation>Inbetriebnahmebogen zum Ausfüllen</translation>
   </message>
   <message>
    <source>Compare agreement</source>
@@ -1109,163 +1109,163 @@
   </message>
   <message>
    <source>Comparing…</source>
-   <translation type="unfinished" />
+   <translation>Vergleichen…</translation>
   </message>
   <message>
    <source>Computed</source>
-   <translation type="unfinished" />
+   <translation>Berechnet</translation>
   </message>
   <message>
    <source>Con&amp;tact</source>
-   <translation type="unfinished" />
+   <translation>Ans&amp;prechpartner</translation>
   </message>
   <message>
    <source>Condition</source>
-   <translation type="unfinished" />
+   <translation>Zustand</translation>
   </message>
   <message>
    <source>Condition of an installed part</source>
-   <translation type="unfinished" />
+   <translation>Zustand eines eingebauten Teils</translation>
   </message>
   <message>
    <source>Condition of the chosen part</source>
-   <translation type="unfinished" />
+   <translation>Zustand des gewählten Teils</translation>
   </message>
   <message>
    <source>Conventional hardware</source>
-   <translation type="unfinished" />
+   <translation>Ohne Gasrückführung</translation>
   </message>
   <message>
    <source>Conversion of the site</source>
-   <translation type="unfinished" />
+   <translation>Umbau der Tankstelle</translation>
   </message>
   <message>
    <source>Convert a folder of surveys over all cores and rank the sites over years under a yearly budget.</source>
-   <translation type="unfinished" />
+   <translation>Einen Ordner von Aufnahmen auf allen Kernen umrechnen und die Tankstellen über Jahre unter einem Jahresbudget reihen.</translation>
   </message>
   <message>
    <source>Copied</source>
-   <translation type="unfinished" />
+   <translation>Kopiert</translation>
   </message>
   <message>
    <source>Copy answers of {0}</source>
-   <translation type="unfinished" />
+   <translation>Antworten von {0} kopieren</translation>
   </message>
   <message>
    <source>Copy answers of {label}</source>
-   <translation type="unfinished" />
+   <translation>Antworten von {label} kopieren</translation>
   </message>
   <message>
    <source>Copy the chosen rows (Ctrl+Shift+D)</source>
-   <translation type="unfinished" />
+   <translation>Gewählte Zeilen kopieren (Strg+Umschalt+D)</translation>
   </message>
   <message>
    <source>Cost</source>
-   <translation type="unfinished" />
+   <translation>Kosten</translation>
   </message>
   <message>
    <source>Counting the parts that come into question…</source>
-   <translation type="unfinished" />
+   <translation>Teile, die in Frage kommen, werden gezählt…</translation>
   </message>
   <message>
    <source>Counts for every position of the site.</source>
-   <translation>Gilt für jede Position des Standorts.</translation>
+   <translation>Gilt für jeden Platz der Tankstelle.</translation>
   </message>
   <message>
    <source>Counts towards a grant</source>
-   <translation type="unfinished" />
+   <translation>Zählt zur Förderung</translation>
   </message>
   <message>
    <source>Cu&amp;rrency</source>
-   <translation type="unfinished" />
+   <translation>&amp;Währung</translation>
   </message>
   <message>
    <source>Currency</source>
-   <translation type="unfinished" />
+   <translation>Währung</translation>
   </message>
   <message>
    <source>Currency and rounding</source>
-   <translation type="unfinished" />
+   <translation>Währung und Rundung</translation>
   </message>
   <message>
    <source>Customer</source>
-   <translation type="unfinished" />
+   <translation>Kunde</translation>
   </message>
   <message>
    <source>Customers</source>
-   <translation type="unfinished" />
+   <translation>Kunden</translation>
   </message>
   <message>
    <source>Customers, nobody on site</source>
-   <translation type="unfinished" />
+   <translation>Kunden, niemand vor Ort</translation>
   </message>
   <message>
    <source>DEF</source>
-   <translation type="unfinished" />
+   <translation>DEF</translation>
   </message>
   <message>
    <source>DEF itself does not burn. Where its nozzle is used close to fuel, the nozzle has to be evaluated for that.</source>
-   <translation type="unfinished" />
+   <translation>DEF selbst brennt nicht. Wo sein Zapfventil nahe an Kraftstoff benutzt wird, muss es dafür bewertet sein.</translation>
   </message>
   <message>
    <source>Date</source>
-   <translation type="unfinished" />
+   <translation>Datum</translation>
   </message>
   <message>
    <source>Date (YYYY-MM-DD)</source>
-   <translation type="unfinished" />
+   <translation>Datum (JJJJ-MM-TT)</translation>
   </message>
   <message>
    <source>Day</source>
-   <translation type="unfinished" />
+   <translation>Tag</translation>
   </message>
   <message>
    <source>Day of handing over</source>
-   <translation type="unfinished" />
+   <translation>Tag der Übergabe</translation>
   </message>
   <message>
    <source>Day of handing over (YYYY-MM-DD)</source>
-   <translation type="unfinished" />
+   <translation>Tag der Übergabe (JJJJ-MM-TT)</translation>
   </message>
   <message>
    <source>Days for which the offer stands, 1 to 730.</source>
-   <translation type="unfinished" />
+   <translation>Tage, für die das Angebot gilt, 1 bis 730.</translation>
   </message>
   <message>
    <source>Decides automatic shut-off and the hold-open latch.</source>
-   <translation type="unfinished" />
+   <translation>Entscheidet über Abschaltautomatik und Raste.</translation>
   </message>
   <message>
    <source>Decides how the whip hose bends in a drive-off.</source>
-   <translation type="unfinished" />
+   <translation>Entscheidet, wie sich der Anschlussschlauch beim Wegfahren biegt.</translation>
   </message>
   <message>
    <source>Declined. Requote it and keep it: revision {0} opens.</source>
-   <translation type="unfinished" />
+   <translation>Abgelehnt. Neu anbieten und aufbewahren: Revision {0} wird eröffnet.</translation>
   </message>
   <message>
    <source>Departures</source>
-   <translation type="unfinished" />
+   <translation>Abweichungen</translation>
   </message>
   <message>
    <source>Derived from the answers and the local rules. Open a row for the rule and its source.</source>
-   <translation type="unfinished" />
+   <translation>Aus den Antworten und den örtlichen Regeln abgeleitet. Eine Zeile öffnen für Regel und Quelle.</translation>
   </message>
   <message>
    <source>Describe an installed part</source>
-   <translation type="unfinished" />
+   <translation>Eingebautes Teil beschreiben</translation>
   </message>
   <message>
    <source>Describe pa&amp;rt</source>
-   <translation type="unfinished" />
+   <translation>&amp;Teil beschreiben</translation>
   </message>
   <message>
    <source>Description of an installed part</source>
-   <translation type="unfinished" />
+   <translation>Beschreibung eines eingebauten Teils</translation>
   </message>
   <message>
    <source>Diameter of the hose on the &amp;drum</source>
-   <translation type="unfinished" />
+   <translation>Durchmesser des Schlauchs auf der &amp;Trommel</translation>
   </message>
   <message>
    <source>Diesel</source>
@@ -1273,7 +1273,7 @@
   </message>
   <message>
    <source>Difference</source>
-   <translation type="unfinished" />
+   <translation>Unterschied</translation>
   </message>
   <message>
    <source>Difference, hoses both cover</source>
@@ -1281,51 +1281,51 @@
   </message>
   <message>
    <source>Discount group</source>
-   <translation type="unfinished" />
+   <translation>Rabattgruppe</translation>
   </message>
   <message>
    <source>Discounts of makers</source>
-   <translation type="unfinished" />
+   <translation>Rabatte der Hersteller</translation>
   </message>
   <message>
    <source>Dispenser outlet</source>
-   <translation type="unfinished" />
+   <translation>Abgang der Zapfsäule</translation>
   </message>
   <message>
    <source>Dispensers and positions</source>
-   <translation type="unfinished" />
+   <translation>Zapfsäulen und Plätze</translation>
   </message>
   <message>
    <source>Dispensers in a row where no island is named</source>
-   <translation type="unfinished" />
+   <translation>Zapfsäulen in einer Reihe, wo keine Insel genannt ist</translation>
   </message>
   <message>
    <source>Do this</source>
-   <translation type="unfinished" />
+   <translation>Das tun</translation>
   </message>
   <message>
    <source>Does a separ&amp;ate vapor return pipe end beside the outlet?</source>
-   <translation type="unfinished" />
+   <translation>Endet neben dem Abgang eine eigene Gas&amp;rückleitung?</translation>
   </message>
   <message>
    <source>Does not fit: {reason}</source>
-   <translation type="unfinished" />
+   <translation>Passt nicht: {reason}</translation>
   </message>
   <message>
    <source>Does the hose come down from ove&amp;rhead?</source>
-   <translation type="unfinished" />
+   <translation>Kommt der Schlauch von &amp;oben?</translation>
   </message>
   <message>
    <source>Does the position e&amp;xist today?</source>
-   <translation type="unfinished" />
+   <translation>Gibt es den Platz &amp;heute?</translation>
   </message>
   <message>
    <source>Down</source>
-   <translation type="unfinished" />
+   <translation>Nach unten</translation>
   </message>
   <message>
    <source>Drawing</source>
-   <translation type="unfinished" />
+   <translation>Zeichnung</translation>
   </message>
   <message>
    <source>Drawing &amp;larger</source>
@@ -1337,43 +1337,43 @@
   </message>
   <message>
    <source>Drawing larger</source>
-   <translation type="unfinished" />
+   <translation>Zeichnung größer</translation>
   </message>
   <message>
    <source>Drawing of the position</source>
-   <translation type="unfinished" />
+   <translation>Zeichnung des Platzes</translation>
   </message>
   <message>
    <source>Drawing or flow chart</source>
-   <translation type="unfinished" />
+   <translation>Zeichnung oder Durchflusskurve</translation>
   </message>
   <message>
    <source>Drawing smaller</source>
-   <translation type="unfinished" />
+   <translation>Zeichnung kleiner</translation>
   </message>
   <message>
    <source>Drive-offs</source>
-   <translation type="unfinished" />
+   <translation>Schlauchabrisse</translation>
   </message>
   <message>
    <source>Drive-offs expected, all years</source>
-   <translation type="unfinished" />
+   <translation>Erwartete Abrisse, alle Jahre</translation>
   </message>
   <message>
    <source>Due</source>
-   <translation type="unfinished" />
+   <translation>Fällig</translation>
   </message>
   <message>
    <source>Duplicate</source>
-   <translation type="unfinished" />
+   <translation>Duplizieren</translation>
   </message>
   <message>
    <source>Duplicate chosen rows</source>
-   <translation type="unfinished" />
+   <translation>Gewählte Zeilen kopieren</translation>
   </message>
   <message>
    <source>Duplicate {0}</source>
-   <translation type="unfinished" />
+   <translation>{0} duplizieren</translation>
   </message>
   <message>
    <source>Duty</source>
@@ -1385,7 +1385,7 @@
   </message>
   <message>
    <source>E&amp;xclude it</source>
-   <translation type="unfinished" />
+   <translation>Aus&amp;schließen</translation>
   </message>
   <message>
    <source>E&amp;xclude this part</source>
@@ -1393,103 +1393,103 @@
   </message>
   <message>
    <source>EPA's public model</source>
-   <translation type="unfinished" />
+   <translation>Öffentliches Modell der EPA</translation>
   </message>
   <message>
    <source>Each differs in kind from the set in hand. Taking one keeps its parts; undo brings back the cheapest.</source>
-   <translation type="unfinished" />
+   <translation>Jeder unterscheidet sich in der Art vom Satz. Einen zu nehmen, behält seine Teile; Rückgängig holt den billigsten zurück.</translation>
   </message>
   <message>
    <source>Each kind once.</source>
-   <translation type="unfinished" />
+   <translation>Jede Art einmal.</translation>
   </message>
   <message>
    <source>Each once.</source>
-   <translation type="unfinished" />
+   <translation>Jede einmal.</translation>
   </message>
   <message>
    <source>Each option is planned and priced by itself.</source>
-   <translation type="unfinished" />
+   <translation>Jede Variante wird für sich geplant und berechnet.</translation>
   </message>
   <message>
    <source>Each tax lies on the amounts ticked.</source>
-   <translation type="unfinished" />
+   <translation>Jede Steuer liegt auf den angekreuzten Beträgen.</translation>
   </message>
   <message>
    <source>Each was opened and read through when it was made. Kept: seven days, four weeks, those before changes, and those that were asked for.</source>
-   <translation type="unfinished" />
+   <translation>Jede wurde beim Anlegen geöffnet und durchgelesen. Behalten werden: sieben Tage, vier Wochen, die vor Änderungen und die verlangten.</translation>
   </message>
   <message>
    <source>Each year once.</source>
-   <translation type="unfinished" />
+   <translation>Jedes Jahr einmal.</translation>
   </message>
   <message>
    <source>Edition</source>
-   <translation type="unfinished" />
+   <translation>Ausgabe</translation>
   </message>
   <message>
    <source>Edition: {0}.</source>
-   <translation type="unfinished" />
+   <translation>Ausgabe: {0}.</translation>
   </message>
   <message>
    <source>Empty: the price follows.</source>
-   <translation type="unfinished" />
+   <translation>Leer: der Preis folgt.</translation>
   </message>
   <message>
    <source>Enlarge the drawing.</source>
-   <translation type="unfinished" />
+   <translation>Die Zeichnung vergrößern.</translation>
   </message>
   <message>
    <source>Entry</source>
-   <translation type="unfinished" />
+   <translation>Eingabe</translation>
   </message>
   <message>
    <source>Every answer may stay open; the report says what it lacks. The agency decides.</source>
-   <translation type="unfinished" />
+   <translation>Jede Antwort darf offen bleiben; der Bericht sagt, was fehlt. Die Behörde entscheidet.</translation>
   </message>
   <message>
    <source>Every part new</source>
-   <translation type="unfinished" />
+   <translation>Jedes Teil neu</translation>
   </message>
   <message>
    <source>Every position of the dispenser is repeated, without the parts decided on and without notes.</source>
-   <translation type="unfinished" />
+   <translation>Jeder Platz der Zapfsäule wird wiederholt, ohne entschiedene Teile und ohne Notizen.</translation>
   </message>
   <message>
    <source>Exceptions</source>
-   <translation type="unfinished" />
+   <translation>Ausnahmen</translation>
   </message>
   <message>
    <source>Exchange rates</source>
-   <translation type="unfinished" />
+   <translation>Wechselkurse</translation>
   </message>
   <message>
    <source>Exclude the marked part</source>
-   <translation type="unfinished" />
+   <translation>Markiertes Teil ausschließen</translation>
   </message>
   <message>
    <source>Exclude {part}</source>
-   <translation type="unfinished" />
+   <translation>{part} ausschließen</translation>
   </message>
   <message>
    <source>Existing</source>
-   <translation type="unfinished" />
+   <translation>Bestehend</translation>
   </message>
   <message>
    <source>Feet, gallons, pounds-force, psi.</source>
-   <translation type="unfinished" />
+   <translation>Fuß, Gallonen, Pound-force, psi.</translation>
   </message>
   <message>
    <source>Female</source>
-   <translation type="unfinished" />
+   <translation>Innen</translation>
   </message>
   <message>
    <source>Fewest departures</source>
-   <translation type="unfinished" />
+   <translation>Wenigste Abweichungen</translation>
   </message>
   <message>
    <source>Fi&amp;nd</source>
-   <translation type="unfinished" />
+   <translation>S&amp;uchen</translation>
   </message>
   <message>
    <source>Fields that could not be read, to be filled in here: {0}</source>
@@ -1497,131 +1497,131 @@
   </message>
   <message>
    <source>Figures of a described part</source>
-   <translation type="unfinished" />
+   <translation>Zahlen eines beschriebenen Teils</translation>
   </message>
   <message>
    <source>Figures of an installed part</source>
-   <translation type="unfinished" />
+   <translation>Zahlen eines eingebauten Teils</translation>
   </message>
   <message>
    <source>Fill down</source>
-   <translation type="unfinished" />
+   <translation>Nach unten ausfüllen</translation>
   </message>
   <message>
    <source>Fill the form from a terms file (Ctrl+O)</source>
-   <translation type="unfinished" />
+   <translation>Das Formular aus einer Bedingungsdatei füllen (Strg+O)</translation>
   </message>
   <message>
    <source>Filler height</source>
-   <translation type="unfinished" />
+   <translation>Höhe des Einfüllstutzens</translation>
   </message>
   <message>
    <source>Finding</source>
-   <translation type="unfinished" />
+   <translation>Befund</translation>
   </message>
   <message>
    <source>Findings</source>
-   <translation type="unfinished" />
+   <translation>Befunde</translation>
   </message>
   <message>
    <source>Findings about this part</source>
-   <translation type="unfinished" />
+   <translation>Befunde zu diesem Teil</translation>
   </message>
   <message>
    <source>Findings by weight</source>
-   <translation type="unfinished" />
+   <translation>Befunde nach Gewicht</translation>
   </message>
   <message>
    <source>Fingerprint of the survey</source>
-   <translation type="unfinished" />
+   <translation>Fingerabdruck der Aufnahme</translation>
   </message>
   <message>
    <source>First day (YYYY-MM-DD)</source>
-   <translation type="unfinished" />
+   <translation>Erster Tag (JJJJ-MM-TT)</translation>
   </message>
   <message>
    <source>Flow</source>
-   <translation type="unfinished" />
+   <translation>Durchfluss</translation>
   </message>
   <message>
    <source>Flow against pressure</source>
-   <translation type="unfinished" />
+   <translation>Durchfluss gegen Druck</translation>
   </message>
   <message>
    <source>Flow wanted at the no&amp;zzle</source>
-   <translation type="unfinished" />
+   <translation>Gewünschter Durchfluss am Zapf&amp;ventil</translation>
   </message>
   <message>
    <source>Folder of survey files</source>
-   <translation type="unfinished" />
+   <translation>Ordner mit Aufnahmedateien</translation>
   </message>
   <message>
    <source>For</source>
-   <translation type="unfinished" />
+   <translation>Für</translation>
   </message>
   <message>
    <source>For a part without a catalog number.</source>
-   <translation type="unfinished" />
+   <translation>Für ein Teil ohne Katalognummer.</translation>
   </message>
   <message>
    <source>For price lists in another currency: one unit of theirs in units of the quotation's.</source>
-   <translation type="unfinished" />
+   <translation>Für Preislisten in anderer Währung: eine Einheit davon in Einheiten des Angebots.</translation>
   </message>
   <message>
    <source>Forecourt from above</source>
-   <translation type="unfinished" />
+   <translation>Tankfeld von oben</translation>
   </message>
   <message>
    <source>Forecourt from above.</source>
-   <translation type="unfinished" />
+   <translation>Tankfeld von oben.</translation>
   </message>
   <message>
    <source>Freight and taxes</source>
-   <translation type="unfinished" />
+   <translation>Fracht und Steuern</translation>
   </message>
   <message>
    <source>From</source>
-   <translation type="unfinished" />
+   <translation>Von</translation>
   </message>
   <message>
    <source>From a &amp;file…</source>
-   <translation type="unfinished" />
+   <translation>Aus einer &amp;Datei…</translation>
   </message>
   <message>
    <source>From a dock or slip</source>
-   <translation type="unfinished" />
+   <translation>Von einem Steg oder Liegeplatz</translation>
   </message>
   <message>
    <source>From center line to center line of the hose.</source>
-   <translation type="unfinished" />
+   <translation>Von Mitte zu Mitte des Schlauchs.</translation>
   </message>
   <message>
    <source>From memory</source>
-   <translation type="unfinished" />
+   <translation>Erinnert</translation>
   </message>
   <message>
    <source>From the dispenser's maker. It must outlast the breakaway.</source>
-   <translation type="unfinished" />
+   <translation>Vom Hersteller der Zapfsäule. Er muss mehr aushalten als die Abreißkupplung.</translation>
   </message>
   <message>
    <source>Fuel oil</source>
-   <translation type="unfinished" />
+   <translation>Heizöl</translation>
   </message>
   <message>
    <source>Fueling</source>
-   <translation type="unfinished" />
+   <translation>Tanken</translation>
   </message>
   <message>
    <source>Full renewal</source>
-   <translation type="unfinished" />
+   <translation>Volle Erneuerung</translation>
   </message>
   <message>
    <source>Further costs</source>
-   <translation type="unfinished" />
+   <translation>Weitere Kosten</translation>
   </message>
   <message>
    <source>G</source>
-   <translation type="unfinished" />
+   <translation>G</translation>
   </message>
   <message>
    <source>Gasoline</source>
@@ -1629,195 +1629,195 @@
   </message>
   <message>
    <source>Gen&amp;der</source>
-   <translation type="unfinished" />
+   <translation>Außen oder &amp;innen</translation>
   </message>
   <message>
    <source>Give other positions some of the answers of this one.</source>
-   <translation type="unfinished" />
+   <translation>Anderen Plätzen einige Antworten von diesem geben.</translation>
   </message>
   <message>
    <source>Gives up</source>
-   <translation type="unfinished" />
+   <translation>Gibt auf</translation>
   </message>
   <message>
    <source>Gives up: {lines}</source>
-   <translation type="unfinished" />
+   <translation>Gibt auf: {lines}</translation>
   </message>
   <message>
    <source>Go to the position above.</source>
-   <translation type="unfinished" />
+   <translation>Zum Platz darüber gehen.</translation>
   </message>
   <message>
    <source>Go to the position below.</source>
-   <translation type="unfinished" />
+   <translation>Zum Platz darunter gehen.</translation>
   </message>
   <message>
    <source>Go to the step after.</source>
-   <translation type="unfinished" />
+   <translation>Zum nächsten Schritt gehen.</translation>
   </message>
   <message>
    <source>Go to the step before.</source>
-   <translation type="unfinished" />
+   <translation>Zum vorigen Schritt gehen.</translation>
   </message>
   <message>
    <source>Good practice</source>
-   <translation type="unfinished" />
+   <translation>Gute Praxis</translation>
   </message>
   <message>
    <source>Goods, labor, freight: any of them.</source>
-   <translation type="unfinished" />
+   <translation>Material, Arbeit, Fracht: beliebige davon.</translation>
   </message>
   <message>
    <source>Grant that was promised</source>
-   <translation type="unfinished" />
+   <translation>Zugesagte Förderung</translation>
   </message>
   <message>
    <source>Greatest &amp;flow of the dispenser</source>
-   <translation type="unfinished" />
+   <translation>Größter Durch&amp;fluss der Zapfsäule</translation>
   </message>
   <message>
    <source>Ha&amp;ng this one</source>
-   <translation type="unfinished" />
+   <translation>&amp;Dieses hängen</translation>
   </message>
   <message>
    <source>Hang {part}</source>
-   <translation type="unfinished" />
+   <translation>{part} hängen</translation>
   </message>
   <message>
    <source>Head of the bill.</source>
-   <translation type="unfinished" />
+   <translation>Kopf der Stückliste.</translation>
   </message>
   <message>
    <source>Heigh&amp;t from which the cord pulls</source>
-   <translation type="unfinished" />
+   <translation>Höhe, in der das Sei&amp;l zieht</translation>
   </message>
   <message>
    <source>Highest temperature, sun on the hose included.</source>
-   <translation type="unfinished" />
+   <translation>Höchste Temperatur, Sonne auf dem Schlauch eingerechnet.</translation>
   </message>
   <message>
    <source>Ho&amp;ttest</source>
-   <translation type="unfinished" />
+   <translation>Höch&amp;ste Temperatur</translation>
   </message>
   <message>
    <source>Hold the last share</source>
-   <translation type="unfinished" />
+   <translation>Den letzten Anteil halten</translation>
   </message>
   <message>
    <source>Hoo&amp;k height</source>
-   <translation type="unfinished" />
+   <translation>Höhe des Ha&amp;kens</translation>
   </message>
   <message>
    <source>Horizontal distance from the outlet to the nozzle at rest.</source>
-   <translation type="unfinished" />
+   <translation>Waagrechter Abstand vom Abgang zum Zapfventil in Ruhe.</translation>
   </message>
   <message>
    <source>Horizontal distance from the point below the outlet.</source>
-   <translation type="unfinished" />
+   <translation>Waagrechter Abstand vom Punkt unter dem Abgang.</translation>
   </message>
   <message>
    <source>Hose</source>
-   <translation type="unfinished" />
+   <translation>Schlauch</translation>
   </message>
   <message>
    <source>Hose on the drum is curved and costs flow; it is counted.</source>
-   <translation type="unfinished" />
+   <translation>Schlauch auf der Trommel ist gebogen und kostet Durchfluss; das ist eingerechnet.</translation>
   </message>
   <message>
    <source>Hose reel</source>
-   <translation type="unfinished" />
+   <translation>Schlauchtrommel</translation>
   </message>
   <message>
    <source>Hose take-up</source>
-   <translation type="unfinished" />
+   <translation>Schlauchführung</translation>
   </message>
   <message>
    <source>Hoses</source>
-   <translation type="unfinished" />
+   <translation>Schläuche</translation>
   </message>
   <message>
    <source>Hours</source>
-   <translation type="unfinished" />
+   <translation>Stunden</translation>
   </message>
   <message>
    <source>Hours count once for each position, dispenser or site; kinds limit a task to sets that hold one.</source>
-   <translation type="unfinished" />
+   <translation>Stunden zählen einmal je Platz, Zapfsäule oder Tankstelle; Arten beschränken eine Arbeit auf Sätze mit einer davon.</translation>
   </message>
   <message>
    <source>Hours with a &amp;reconnectable breakaway</source>
-   <translation type="unfinished" />
+   <translation>Stunden mit &amp;wiederverbindbarer Abreißkupplung</translation>
   </message>
   <message>
    <source>Hours with a &amp;single-use breakaway</source>
-   <translation type="unfinished" />
+   <translation>Stunden mit &amp;Einmal-Abreißkupplung</translation>
   </message>
   <message>
    <source>How far the quotation is</source>
-   <translation type="unfinished" />
+   <translation>Wie weit das Angebot ist</translation>
   </message>
   <message>
    <source>How is the hose taken &amp;up after use?</source>
-   <translation type="unfinished" />
+   <translation>Wie wird der Schlauch nach dem Tanken a&amp;ufgenommen?</translation>
   </message>
   <message>
    <source>How is vapor recovered &amp;today?</source>
-   <translation>Wie wird Gas &amp;heute zurückgeführt?</translation>
+   <translation>Wie wird Gas heute &amp;zurückgeführt?</translation>
   </message>
   <message>
    <source>How is vapor to be recovered in f&amp;uture?</source>
-   <translation type="unfinished" />
+   <translation>Wie soll Gas &amp;künftig zurückgeführt werden?</translation>
   </message>
   <message>
    <source>How many joints one container seals; empty: one container for each set.</source>
-   <translation type="unfinished" />
+   <translation>Wie viele Verbindungen ein Behälter dichtet; leer: ein Behälter je Satz.</translation>
   </message>
   <message>
    <source>How much &amp;blend is in it?</source>
-   <translation>Wie viel &amp;Beimischung ist darin?</translation>
+   <translation>Wie viel Beimischung ist &amp;darin?</translation>
   </message>
   <message>
    <source>How the customer's prices are made.</source>
-   <translation type="unfinished" />
+   <translation>Wie die Preise des Kunden entstehen.</translation>
   </message>
   <message>
    <source>In a row where no island is named:</source>
-   <translation type="unfinished" />
+   <translation>In einer Reihe, wo keine Insel genannt ist:</translation>
   </message>
   <message>
    <source>In detail</source>
-   <translation type="unfinished" />
+   <translation>Im Einzelnen</translation>
   </message>
   <message>
    <source>In no year</source>
-   <translation type="unfinished" />
+   <translation>In keinem Jahr</translation>
   </message>
   <message>
    <source>In the currency of the quotation.</source>
-   <translation type="unfinished" />
+   <translation>In der Währung des Angebots.</translation>
   </message>
   <message>
    <source>In the currency of the site.</source>
-   <translation type="unfinished" />
+   <translation>In der Währung der Tankstelle.</translation>
   </message>
   <message>
    <source>Inspections due</source>
-   <translation type="unfinished" />
+   <translation>Fällige Inspektionen</translation>
   </message>
   <message>
    <source>Installed</source>
-   <translation type="unfinished" />
+   <translation>Eingebaut</translation>
   </message>
   <message>
    <source>Installed (part number)</source>
-   <translation type="unfinished" />
+   <translation>Eingebaut (Teilenummer)</translation>
   </message>
   <message>
    <source>Installed parts</source>
-   <translation type="unfinished" />
+   <translation>Eingebaute Teile</translation>
   </message>
   <message>
    <source>Installer's pack</source>
-   <translation type="unfinished" />
+   <translation>Montagemappe</translation>
   </message>
   <message>
    <source>Installer's work</source>
@@ -1825,35 +1825,35 @@
   </message>
   <message>
    <source>Is a hold-open l&amp;atch wanted?</source>
-   <translation>Soll eine Arre&amp;tierung da sein?</translation>
+   <translation>Soll eine &amp;Raste da sein?</translation>
   </message>
   <message>
    <source>Is a re&amp;connectable breakaway wanted?</source>
-   <translation type="unfinished" />
+   <translation>Ist eine w&amp;iederverbindbare Abreißkupplung gewünscht?</translation>
   </message>
   <message>
    <source>Is it a &amp;fenced above-ground site, closed to the public?</source>
-   <translation type="unfinished" />
+   <translation>Ist es eine eingezäunte oberirdische Anlage, für Kun&amp;den gesperrt?</translation>
   </message>
   <message>
    <source>Is the DEF nozzle used inside the flammable &amp;zone of a fuel dispenser?</source>
-   <translation type="unfinished" />
+   <translation>Wird das DEF-Zapfventil in der explosionsgefährdeten &amp;Zone einer Kraftstoff-Zapfsäule benutzt?</translation>
   </message>
   <message>
    <source>Island of the dispenser</source>
-   <translation type="unfinished" />
+   <translation>Insel der Zapfsäule</translation>
   </message>
   <message>
    <source>Island {0}</source>
-   <translation type="unfinished" />
+   <translation>Insel {0}</translation>
   </message>
   <message>
    <source>Islands of the new dispensers</source>
-   <translation type="unfinished" />
+   <translation>Inseln der neuen Zapfsäulen</translation>
   </message>
   <message>
    <source>Iss&amp;ue</source>
-   <translation type="unfinished" />
+   <translation>Ab&amp;geben</translation>
   </message>
   <message>
    <source>Issue although hoses are left out</source>
@@ -1861,83 +1861,83 @@
   </message>
   <message>
    <source>It can be put together again after it separated, where its maker says so.</source>
-   <translation type="unfinished" />
+   <translation>Sie lässt sich nach dem Trennen wieder verbinden, wo ihr Hersteller es sagt.</translation>
   </message>
   <message>
    <source>It expired after {0}. Requote it and keep it: revision {1} opens.</source>
-   <translation type="unfinished" />
+   <translation>Es ist nach {0} abgelaufen. Neu anbieten und aufbewahren: Revision {1} wird eröffnet.</translation>
   </message>
   <message>
    <source>It hangs</source>
-   <translation type="unfinished" />
+   <translation>Er hängt</translation>
   </message>
   <message>
    <source>It is valid through {0}. Note the customer's answer, or requote it.</source>
-   <translation type="unfinished" />
+   <translation>Es gilt bis {0}. Die Antwort des Kunden vermerken oder neu anbieten.</translation>
   </message>
   <message>
    <source>Judged with the diesel family</source>
-   <translation type="unfinished" />
+   <translation>Beurteilt mit der Dieselfamilie</translation>
   </message>
   <message>
    <source>Judging {part} at {label}…</source>
-   <translation type="unfinished" />
+   <translation>{part} an {label} wird beurteilt…</translation>
   </message>
   <message>
    <source>Keep as usual terms</source>
-   <translation type="unfinished" />
+   <translation>Als übliche Bedingungen behalten</translation>
   </message>
   <message>
    <source>Keep both</source>
-   <translation type="unfinished" />
+   <translation>Beide behalten</translation>
   </message>
   <message>
    <source>Keep mine</source>
-   <translation type="unfinished" />
+   <translation>Meine behalten</translation>
   </message>
   <message>
    <source>Keep or replace</source>
-   <translation type="unfinished" />
+   <translation>Behalten oder ersetzen</translation>
   </message>
   <message>
    <source>Keeps the grade on sale; empty goes by liquid and blend.</source>
-   <translation type="unfinished" />
+   <translation>Hält die Sorte im Verkauf; leer geht nach Flüssigkeit und Mischung.</translation>
   </message>
   <message>
    <source>Keeps, other than the set in hand: {lines}</source>
-   <translation type="unfinished" />
+   <translation>Erhalten, anders als im Satz: {lines}</translation>
   </message>
   <message>
    <source>Kept</source>
-   <translation type="unfinished" />
+   <translation>Erhalten</translation>
   </message>
   <message>
    <source>Kept as usual terms in {path}.</source>
-   <translation type="unfinished" />
+   <translation>Als übliche Bedingungen behalten in {path}.</translation>
   </message>
   <message>
    <source>Kept parts cost nothing</source>
-   <translation type="unfinished" />
+   <translation>Erhaltene Teile kosten nichts</translation>
   </message>
   <message>
    <source>Kerosene</source>
-   <translation type="unfinished" />
+   <translation>Kerosin</translation>
   </message>
   <message>
    <source>Keys</source>
-   <translation type="unfinished" />
+   <translation>Tasten</translation>
   </message>
   <message>
    <source>Kind</source>
-   <translation type="unfinished" />
+   <translation>Art</translation>
   </message>
   <message>
    <source>Kind of a part without a catalog number</source>
-   <translation type="unfinished" />
+   <translation>Art eines Teils ohne Katalognummer</translation>
   </message>
   <message>
    <source>Kind of part</source>
-   <translation type="unfinished" />
+   <translation>Art des Teils</translation>
   </message>
   <message>
    <source>La&amp;nguage</source>
@@ -1945,7 +1945,7 @@
   </message>
   <message>
    <source>Labor</source>
-   <translation type="unfinished" />
+   <translation>Arbeit</translation>
   </message>
   <message>
    <source>Language of the papers</source>
@@ -1953,83 +1953,83 @@
   </message>
   <message>
    <source>Large tanks, high flow</source>
-   <translation type="unfinished" />
+   <translation>Große Tanks, großer Durchfluss</translation>
   </message>
   <message>
    <source>Last day (YYYY-MM-DD)</source>
-   <translation type="unfinished" />
+   <translation>Letzter Tag (JJJJ-MM-TT)</translation>
   </message>
   <message>
    <source>Last done</source>
-   <translation type="unfinished" />
+   <translation>Letztes Mal</translation>
   </message>
   <message>
    <source>Lead time</source>
-   <translation type="unfinished" />
+   <translation>Lieferzeit</translation>
   </message>
   <message>
    <source>Least cost</source>
-   <translation type="unfinished" />
+   <translation>Geringste Kosten</translation>
   </message>
   <message>
    <source>Leave and &amp;lose the changes</source>
-   <translation type="unfinished" />
+   <translation>Verlassen und die Änderungen &amp;verlieren</translation>
   </message>
   <message>
    <source>Leave the marked part open</source>
-   <translation type="unfinished" />
+   <translation>Markiertes Teil offen lassen</translation>
   </message>
   <message>
    <source>Leave the terms as they were? What you wrote here is lost.</source>
-   <translation type="unfinished" />
+   <translation>Die Bedingungen lassen, wie sie waren? Was hier geschrieben ist, geht verloren.</translation>
   </message>
   <message>
    <source>Leave {part} open</source>
-   <translation type="unfinished" />
+   <translation>{part} offen lassen</translation>
   </message>
   <message>
    <source>Legs of the way seen from above, separated by semicolons, where the hose must go round a corner.</source>
-   <translation type="unfinished" />
+   <translation>Teilstrecken des Weges von oben, mit Semikolon getrennt, wo der Schlauch um eine Ecke muss.</translation>
   </message>
   <message>
    <source>Let all parts go</source>
-   <translation type="unfinished" />
+   <translation>Alle Teile freigeben</translation>
   </message>
   <message>
    <source>Let the price lists decide again, and quote again</source>
-   <translation type="unfinished" />
+   <translation>Wieder die Preislisten entscheiden lassen und neu anbieten</translation>
   </message>
   <message>
    <source>Letterhead</source>
-   <translation type="unfinished" />
+   <translation>Briefkopf</translation>
   </message>
   <message>
    <source>Letterhead, conditions, prices, labor and taxes stand in every new quotation then</source>
-   <translation type="unfinished" />
+   <translation>Briefkopf, Bedingungen, Preise, Arbeit und Steuern stehen dann in jedem neuen Angebot</translation>
   </message>
   <message>
    <source>License</source>
-   <translation type="unfinished" />
+   <translation>Befugnis</translation>
   </message>
   <message>
    <source>Lies on</source>
-   <translation type="unfinished" />
+   <translation>Liegt auf</translation>
   </message>
   <message>
    <source>Limit</source>
-   <translation type="unfinished" />
+   <translation>Grenzwert</translation>
   </message>
   <message>
    <source>Limit from: {source}</source>
-   <translation type="unfinished" />
+   <translation>Grenzwert aus: {source}</translation>
   </message>
   <message>
    <source>Limits behind it: {0}</source>
-   <translation type="unfinished" />
+   <translation>Grenzwerte dahinter: {0}</translation>
   </message>
   <message>
    <source>Line by line, as printed.</source>
-   <translation type="unfinished" />
+   <translation>Zeile für Zeile, wie gedruckt.</translation>
   </message>
   <message>
    <source>Liquid</source>
@@ -2041,107 +2041,107 @@
   </message>
   <message>
    <source>Liquid only</source>
-   <translation type="unfinished" />
+   <translation>Nur Flüssigkeit</translation>
   </message>
   <message>
    <source>Liquid sold today</source>
-   <translation type="unfinished" />
+   <translation>Heute verkaufte Flüssigkeit</translation>
   </message>
   <message>
    <source>List prices of the catalog in this currency.</source>
-   <translation type="unfinished" />
+   <translation>Listenpreise des Katalogs in dieser Währung.</translation>
   </message>
   <message>
    <source>List prices with what goes with the sets; longest lead time {days}.</source>
-   <translation type="unfinished" />
+   <translation>Listenpreise mit dem, was zu den Sätzen gehört; längste Lieferzeit {days}.</translation>
   </message>
   <message>
    <source>Local rules</source>
-   <translation type="unfinished" />
+   <translation>Örtliche Regeln</translation>
   </message>
   <message>
    <source>Local rules to show</source>
-   <translation type="unfinished" />
+   <translation>Anzuzeigende örtliche Regeln</translation>
   </message>
   <message>
    <source>Long hose, yard or delivery</source>
-   <translation type="unfinished" />
+   <translation>Langer Schlauch, Hof oder Lieferung</translation>
   </message>
   <message>
    <source>Look into the outlet: one bore, or one tube inside another.</source>
-   <translation type="unfinished" />
+   <translation>In den Abgang sehen: eine Bohrung oder ein Rohr im anderen.</translation>
   </message>
   <message>
    <source>Look up any catalog part and read what speaks against it here.</source>
-   <translation type="unfinished" />
+   <translation>Ein Katalogteil nachschlagen und lesen, was hier dagegen spricht.</translation>
   </message>
   <message>
    <source>Looking for sets…</source>
-   <translation type="unfinished" />
+   <translation>Sätze werden gesucht…</translation>
   </message>
   <message>
    <source>Lowest air temperature the hardware meets.</source>
-   <translation type="unfinished" />
+   <translation>Tiefste Lufttemperatur, die die Teile erleben.</translation>
   </message>
   <message>
    <source>Made (UTC)</source>
-   <translation type="unfinished" />
+   <translation>Angelegt (UTC)</translation>
   </message>
   <message>
    <source>Make the change again that was taken back.</source>
-   <translation type="unfinished" />
+   <translation>Die zurückgenommene Änderung wieder machen.</translation>
   </message>
   <message>
    <source>Make the drawing smaller.</source>
-   <translation type="unfinished" />
+   <translation>Die Zeichnung verkleinern.</translation>
   </message>
   <message>
    <source>Maker</source>
-   <translation type="unfinished" />
+   <translation>Hersteller</translation>
   </message>
   <message>
    <source>Making the paper…</source>
-   <translation type="unfinished" />
+   <translation>Das Papier entsteht…</translation>
   </message>
   <message>
    <source>Male</source>
-   <translation type="unfinished" />
+   <translation>Außen</translation>
   </message>
   <message>
    <source>Margin</source>
-   <translation type="unfinished" />
+   <translation>Abstand</translation>
   </message>
   <message>
    <source>Mark a part to read what speaks against it here.</source>
-   <translation type="unfinished" />
+   <translation>Ein Teil markieren, um zu lesen, was hier dagegen spricht.</translation>
   </message>
   <message>
    <source>Measure from the point on the ground below the outlet. The drawing follows.</source>
-   <translation type="unfinished" />
+   <translation>Vom Punkt am Boden unter dem Abgang messen. Die Zeichnung folgt.</translation>
   </message>
   <message>
    <source>Measured at the dispenser's outlet with the nozzle open.</source>
-   <translation type="unfinished" />
+   <translation>Am Abgang der Zapfsäule gemessen, bei offenem Zapfventil.</translation>
   </message>
   <message>
    <source>Merge both</source>
-   <translation type="unfinished" />
+   <translation>Beide zusammenführen</translation>
   </message>
   <message>
    <source>Merged. Yours stands where both changed the same (yours / theirs):</source>
-   <translation type="unfinished" />
+   <translation>Zusammengeführt. Ihres gilt, wo beide dasselbe geändert haben (Ihres / das andere):</translation>
   </message>
   <message>
    <source>Merged: both edits go into the book.</source>
-   <translation type="unfinished" />
+   <translation>Zusammengeführt: beide Änderungen gehen ins Buch.</translation>
   </message>
   <message>
    <source>Meters, liters, newtons, kilopascals.</source>
-   <translation type="unfinished" />
+   <translation>Meter, Liter, Newton, Kilopascal.</translation>
   </message>
   <message>
    <source>Metric</source>
-   <translation type="unfinished" />
+   <translation>Metrisch</translation>
   </message>
   <message>
    <source>Metric units</source>
@@ -2149,23 +2149,23 @@
   </message>
   <message>
    <source>Money</source>
-   <translation type="unfinished" />
+   <translation>Geld</translation>
   </message>
   <message>
    <source>Move the chosen rows down (Alt+Down)</source>
-   <translation type="unfinished" />
+   <translation>Gewählte Zeilen nach unten (Alt+Ab)</translation>
   </message>
   <message>
    <source>Move the chosen rows up (Alt+Up)</source>
-   <translation type="unfinished" />
+   <translation>Gewählte Zeilen nach oben (Alt+Auf)</translation>
   </message>
   <message>
    <source>N&amp;one</source>
-   <translation type="unfinished" />
+   <translation>&amp;Keine</translation>
   </message>
   <message>
    <source>NOT in the book: taken off its list</source>
-   <translation type="unfinished" />
+   <translation>NICHT im Buch: von seiner Liste genommen</translation>
   </message>
   <message>
    <source>NOT saved</source>
@@ -2173,19 +2173,19 @@
   </message>
   <message>
    <source>NOT saved yet: waiting for the book</source>
-   <translation type="unfinished" />
+   <translation>NOCH NICHT gespeichert: warten auf das Buch</translation>
   </message>
   <message>
    <source>NOT saved: saved by another window meanwhile</source>
-   <translation type="unfinished" />
+   <translation>NICHT gespeichert: inzwischen von einem anderen Fenster gespeichert</translation>
   </message>
   <message>
    <source>NOT saved: the book may only be read</source>
-   <translation type="unfinished" />
+   <translation>NICHT gespeichert: das Buch darf nur gelesen werden</translation>
   </message>
   <message>
    <source>NPT</source>
-   <translation type="unfinished" />
+   <translation>NPT</translation>
   </message>
   <message>
    <source>Name</source>
@@ -2193,71 +2193,71 @@
   </message>
   <message>
    <source>Name and reason stand on record with the quotation.</source>
-   <translation type="unfinished" />
+   <translation>Name und Grund bleiben beim Angebot festgehalten.</translation>
   </message>
   <message>
    <source>Name of a new site</source>
-   <translation type="unfinished" />
+   <translation>Name einer neuen Tankstelle</translation>
   </message>
   <message>
    <source>Name of the dispenser</source>
-   <translation type="unfinished" />
+   <translation>Name der Zapfsäule</translation>
   </message>
   <message>
    <source>Name of the g&amp;rade</source>
-   <translation type="unfinished" />
+   <translation>Name der So&amp;rte</translation>
   </message>
   <message>
    <source>Name of the new site</source>
-   <translation type="unfinished" />
+   <translation>Name der neuen Tankstelle</translation>
   </message>
   <message>
    <source>Name of the position</source>
-   <translation type="unfinished" />
+   <translation>Name des Platzes</translation>
   </message>
   <message>
    <source>Name printed on the quotation.</source>
-   <translation type="unfinished" />
+   <translation>Name, der auf dem Angebot steht.</translation>
   </message>
   <message>
    <source>Name, customer, local rules, climate and service of the site.</source>
-   <translation type="unfinished" />
+   <translation>Name, Kunde, örtliche Regeln, Klima und Betrieb der Tankstelle.</translation>
   </message>
   <message>
    <source>Names of the new dispensers</source>
-   <translation type="unfinished" />
+   <translation>Namen der neuen Zapfsäulen</translation>
   </message>
   <message>
    <source>Near side, far side, high tank, boat deck.</source>
-   <translation type="unfinished" />
+   <translation>Nahe Seite, ferne Seite, hoher Tank, Bootsdeck.</translation>
   </message>
   <message>
    <source>Needed: stands on the paper beside your name</source>
-   <translation type="unfinished" />
+   <translation>Nötig: steht auf dem Papier neben Ihrem Namen</translation>
   </message>
   <message>
    <source>Net present value</source>
-   <translation type="unfinished" />
+   <translation>Kapitalwert</translation>
   </message>
   <message>
    <source>New option, total</source>
-   <translation type="unfinished" />
+   <translation>Neue Variante, gesamt</translation>
   </message>
   <message>
    <source>New or refurbished</source>
-   <translation type="unfinished" />
+   <translation>Neu oder erneuert</translation>
   </message>
   <message>
    <source>New part {0}, pieces</source>
-   <translation type="unfinished" />
+   <translation>Neues Teil {0}, Stück</translation>
   </message>
   <message>
    <source>Next</source>
-   <translation type="unfinished" />
+   <translation>Weiter</translation>
   </message>
   <message>
    <source>Next due</source>
-   <translation type="unfinished" />
+   <translation>Nächstes Mal</translation>
   </message>
   <message>
    <source>No</source>
@@ -2265,83 +2265,83 @@
   </message>
   <message>
    <source>No catalog part has this in its number, name or maker.</source>
-   <translation type="unfinished" />
+   <translation>Kein Katalogteil hat das in Nummer, Name oder Hersteller.</translation>
   </message>
   <message>
    <source>No for one that the conversion adds.</source>
-   <translation type="unfinished" />
+   <translation>Nein für einen, den der Umbau hinzufügt.</translation>
   </message>
   <message>
    <source>No list of parts is offered until this is settled.</source>
-   <translation type="unfinished" />
+   <translation>Es werden keine Teile angeboten, bis das geklärt ist.</translation>
   </message>
   <message>
    <source>No open quotation is touched by a change of catalog or price lists.</source>
-   <translation type="unfinished" />
+   <translation>Kein offenes Angebot ist von einer Änderung an Katalog oder Preislisten berührt.</translation>
   </message>
   <message>
    <source>No other part could hang here.</source>
-   <translation type="unfinished" />
+   <translation>Kein anderes Teil könnte hier hängen.</translation>
   </message>
   <message>
    <source>No other set differs in a way worth showing.</source>
-   <translation type="unfinished" />
+   <translation>Kein anderer Satz unterscheidet sich in zeigenswerter Weise.</translation>
   </message>
   <message>
    <source>No part comes into question while the answers contradict each other.</source>
-   <translation type="unfinished" />
+   <translation>Kein Teil kommt in Frage, solange die Antworten sich widersprechen.</translation>
   </message>
   <message>
    <source>No part of the set takes longer to come.</source>
-   <translation type="unfinished" />
+   <translation>Kein Teil des Satzes hat eine längere Lieferzeit.</translation>
   </message>
   <message>
    <source>No plan can be made</source>
-   <translation type="unfinished" />
+   <translation>Kein Plan möglich</translation>
   </message>
   <message>
    <source>No position is surveyed yet: say what each of them sells, then quote.</source>
-   <translation type="unfinished" />
+   <translation>Noch ist kein Platz aufgenommen: sagen, was jeder verkauft, dann anbieten.</translation>
   </message>
   <message>
    <source>No quotation yet</source>
-   <translation type="unfinished" />
+   <translation>Noch kein Angebot</translation>
   </message>
   <message>
    <source>No rows. Add, or the Insert key, makes one; rows can be pasted from a spreadsheet.</source>
-   <translation type="unfinished" />
+   <translation>Keine Zeilen. Hinzufügen oder die Taste Einfg legt eine an; Zeilen lassen sich aus einer Tabelle einfügen.</translation>
   </message>
   <message>
    <source>No set is planned for this position.</source>
-   <translation type="unfinished" />
+   <translation>Für diesen Platz ist kein Satz geplant.</translation>
   </message>
   <message>
    <source>No terms in hand</source>
-   <translation type="unfinished" />
+   <translation>Keine Bedingungen zur Hand</translation>
   </message>
   <message>
    <source>No&amp;tes</source>
-   <translation type="unfinished" />
+   <translation>&amp;Notizen</translation>
   </message>
   <message>
    <source>No.</source>
-   <translation type="unfinished" />
+   <translation>Nr.</translation>
   </message>
   <message>
    <source>None</source>
-   <translation type="unfinished" />
+   <translation>Keine</translation>
   </message>
   <message>
    <source>Not all changes are in the book yet; choose the language when they are.</source>
-   <translation type="unfinished" />
+   <translation>Noch sind nicht alle Änderungen im Buch; die Sprache wählen, wenn sie es sind.</translation>
   </message>
   <message>
    <source>Not everything is saved</source>
-   <translation type="unfinished" />
+   <translation>Nicht alles ist gespeichert</translation>
   </message>
   <message>
    <source>Not included</source>
-   <translation type="unfinished" />
+   <translation>Nicht enthalten</translation>
   </message>
   <message>
    <source>Not known yet</source>
@@ -2349,39 +2349,39 @@
   </message>
   <message>
    <source>Not ready</source>
-   <translation type="unfinished" />
+   <translation>Nicht bereit</translation>
   </message>
   <message>
    <source>Not surveyed yet</source>
-   <translation type="unfinished" />
+   <translation>Noch nicht aufgenommen</translation>
   </message>
   <message>
    <source>Not surveyed yet, and not in the list: {labels}.</source>
-   <translation type="unfinished" />
+   <translation>Noch nicht aufgenommen und nicht in der Liste: {labels}.</translation>
   </message>
   <message>
    <source>Not surveyed yet, and not quoted: {0}</source>
-   <translation type="unfinished" />
+   <translation>Noch nicht aufgenommen und nicht angeboten: {0}</translation>
   </message>
   <message>
    <source>Note</source>
-   <translation type="unfinished" />
+   <translation>Bemerkung</translation>
   </message>
   <message>
    <source>Note it as do&amp;ne today</source>
-   <translation type="unfinished" />
+   <translation>Als heute &amp;erledigt vermerken</translation>
   </message>
   <message>
    <source>Note to the answer: how it came, what was said</source>
-   <translation type="unfinished" />
+   <translation>Bemerkung zur Antwort: wie sie kam, was gesagt wurde</translation>
   </message>
   <message>
    <source>Note to the customer's answer</source>
-   <translation type="unfinished" />
+   <translation>Bemerkung zur Antwort des Kunden</translation>
   </message>
   <message>
    <source>Nothing differs between the two.</source>
-   <translation type="unfinished" />
+   <translation>Zwischen den beiden ist nichts verschieden.</translation>
   </message>
   <message>
    <source>Nothing has been agreed yet.</source>
@@ -2389,7 +2389,7 @@
   </message>
   <message>
    <source>Nothing is agreed for this position.</source>
-   <translation>Für diese Position ist nichts vereinbart.</translation>
+   <translation>Für diesen Platz ist nichts vereinbart.</translation>
   </message>
   <message>
    <source>Nothing is agreed that could be undone.</source>
@@ -2397,143 +2397,143 @@
   </message>
   <message>
    <source>Nothing is hidden: what is broken, what is open, what is worth knowing.</source>
-   <translation type="unfinished" />
+   <translation>Nichts ist verborgen: was verletzt ist, was offen ist, was wissenswert ist.</translation>
   </message>
   <message>
    <source>Nothing was changed.</source>
-   <translation type="unfinished" />
+   <translation>Nichts wurde geändert.</translation>
   </message>
   <message>
    <source>Nothing was recorded: answers that are marked need a look.</source>
-   <translation type="unfinished" />
+   <translation>Nichts wurde festgehalten: die markierten Antworten ansehen.</translation>
   </message>
   <message>
    <source>Nothing was saved: {reason}</source>
-   <translation type="unfinished" />
+   <translation>Nichts wurde gespeichert: {reason}</translation>
   </message>
   <message>
    <source>Nothing was taken</source>
-   <translation type="unfinished" />
+   <translation>Nichts wurde übernommen</translation>
   </message>
   <message>
    <source>Nothing was written. {path}: {reason}.</source>
-   <translation type="unfinished" />
+   <translation>Nichts wurde geschrieben. {path}: {reason}.</translation>
   </message>
   <message>
    <source>Nothing was written: choose a cell further left, or copy fewer; the table has {0} columns.</source>
-   <translation type="unfinished" />
+   <translation>Nichts wurde geschrieben: eine Zelle weiter links wählen oder weniger kopieren; die Tabelle hat {0} Spalten.</translation>
   </message>
   <message>
    <source>Nothing was written: the table takes at most {0} rows.</source>
-   <translation type="unfinished" />
+   <translation>Nichts wurde geschrieben: die Tabelle fasst höchstens {0} Zeilen.</translation>
   </message>
   <message>
    <source>Nozzle</source>
-   <translation type="unfinished" />
+   <translation>Zapfventil</translation>
   </message>
   <message>
    <source>Nozzle hook</source>
-   <translation type="unfinished" />
+   <translation>Haken des Zapfventils</translation>
   </message>
   <message>
    <source>Number</source>
-   <translation type="unfinished" />
+   <translation>Nummer</translation>
   </message>
   <message>
    <source>Number and day</source>
-   <translation type="unfinished" />
+   <translation>Nummer und Tag</translation>
   </message>
   <message>
    <source>Number, customer, site or part</source>
-   <translation type="unfinished" />
+   <translation>Nummer, Kunde, Tankstelle oder Teil</translation>
   </message>
   <message>
    <source>Number, name or maker</source>
-   <translation type="unfinished" />
+   <translation>Nummer, Name oder Hersteller</translation>
   </message>
   <message>
    <source>Number, name or maker of a part</source>
-   <translation type="unfinished" />
+   <translation>Nummer, Name oder Hersteller eines Teils</translation>
   </message>
   <message>
    <source>O&amp;utlet height</source>
-   <translation type="unfinished" />
+   <translation>Höhe &amp;des Abgangs</translation>
   </message>
   <message>
    <source>Of the converted hardware.</source>
-   <translation type="unfinished" />
+   <translation>Der umgebauten Teile.</translation>
   </message>
   <message>
    <source>Of the dispenser's own thread.</source>
-   <translation type="unfinished" />
+   <translation>Des Gewindes der Zapfsäule selbst.</translation>
   </message>
   <message>
    <source>Of the nozzle's inlet at rest, above the ground.</source>
-   <translation type="unfinished" />
+   <translation>Des Eingangs am Zapfventil in Ruhe, über dem Boden.</translation>
   </message>
   <message>
    <source>Once for each</source>
-   <translation type="unfinished" />
+   <translation>Einmal für jeden</translation>
   </message>
   <message>
    <source>Once, or before the lines are added up.</source>
-   <translation type="unfinished" />
+   <translation>Einmal oder vor dem Summieren der Zeilen.</translation>
   </message>
   <message>
    <source>One bore</source>
-   <translation type="unfinished" />
+   <translation>Eine Bohrung</translation>
   </message>
   <message>
    <source>One kind, or every kind.</source>
-   <translation type="unfinished" />
+   <translation>Eine Art oder jede Art.</translation>
   </message>
   <message>
    <source>One moment…</source>
-   <translation type="unfinished" />
+   <translation>Einen Augenblick…</translation>
   </message>
   <message>
    <source>One of these kinds of part; empty: at every set.</source>
-   <translation type="unfinished" />
+   <translation>Eine dieser Arten Teil; leer: an jedem Satz.</translation>
   </message>
   <message>
    <source>One person a line: role; name; telephone</source>
-   <translation type="unfinished" />
+   <translation>Eine Person je Zeile: Aufgabe; Name; Telefon</translation>
   </message>
   <message>
    <source>One revision so far.</source>
-   <translation type="unfinished" />
+   <translation>Bisher eine Revision.</translation>
   </message>
   <message>
    <source>One sentence in each row.</source>
-   <translation type="unfinished" />
+   <translation>Ein Satz je Zeile.</translation>
   </message>
   <message>
    <source>One sentence.</source>
-   <translation type="unfinished" />
+   <translation>Ein Satz.</translation>
   </message>
   <message>
    <source>One to four alternatives side by side in one quotation.</source>
-   <translation type="unfinished" />
+   <translation>Eine bis vier Varianten nebeneinander in einem Angebot.</translation>
   </message>
   <message>
    <source>Only gasoline has vapor recovery at the nozzle. Whether it may be taken out is for the local air agency to say.</source>
-   <translation type="unfinished" />
+   <translation>Nur Benzin hat Gasrückführung am Zapfventil. Ob sie entfallen darf, sagt die örtliche Luftbehörde.</translation>
   </message>
   <message>
    <source>Only where the set holds</source>
-   <translation type="unfinished" />
+   <translation>Nur wo der Satz enthält</translation>
   </message>
   <message>
    <source>Open a file…</source>
-   <translation type="unfinished" />
+   <translation>Eine Datei öffnen…</translation>
   </message>
   <message>
    <source>Open a row to follow the calculation by hand: formula, figures, result, source.</source>
-   <translation type="unfinished" />
+   <translation>Eine Zeile öffnen, um von Hand nachzurechnen: Formel, Zahlen, Ergebnis, Quelle.</translation>
   </message>
   <message>
    <source>Open a&amp;ll</source>
-   <translation type="unfinished" />
+   <translation>Alle ö&amp;ffnen</translation>
   </message>
   <message>
    <source>Open, add or remove surveys of the book.</source>
@@ -2545,23 +2545,23 @@
   </message>
   <message>
    <source>Option</source>
-   <translation type="unfinished" />
+   <translation>Variante</translation>
   </message>
   <message>
    <source>Option left out, total</source>
-   <translation type="unfinished" />
+   <translation>Variante weggelassen, gesamt</translation>
   </message>
   <message>
    <source>Option of the pick list</source>
-   <translation type="unfinished" />
+   <translation>Variante der Packliste</translation>
   </message>
   <message>
    <source>Option “{0}”</source>
-   <translation type="unfinished" />
+   <translation>Variante „{0}“</translation>
   </message>
   <message>
    <source>Options</source>
-   <translation type="unfinished" />
+   <translation>Varianten</translation>
   </message>
   <message>
    <source>Options leave hoses out: issuing it asks why. Check the paper first.</source>
@@ -2569,23 +2569,23 @@
   </message>
   <message>
    <source>Options side by side</source>
-   <translation type="unfinished" />
+   <translation>Varianten nebeneinander</translation>
   </message>
   <message>
    <source>Other parts for this place</source>
-   <translation type="unfinished" />
+   <translation>Andere Teile für diese Stelle</translation>
   </message>
   <message>
    <source>Other set</source>
-   <translation type="unfinished" />
+   <translation>Anderer Satz</translation>
   </message>
   <message>
    <source>Other sets</source>
-   <translation type="unfinished" />
+   <translation>Andere Sätze</translation>
   </message>
   <message>
    <source>Other side of dispenser {0}</source>
-   <translation type="unfinished" />
+   <translation>Andere Seite der Zapfsäule {0}</translation>
   </message>
   <message>
    <source>Outcome</source>
@@ -2593,75 +2593,75 @@
   </message>
   <message>
    <source>Outcome or part</source>
-   <translation type="unfinished" />
+   <translation>Ergebnis oder Teil</translation>
   </message>
   <message>
    <source>Outlet p&amp;oints</source>
-   <translation type="unfinished" />
+   <translation>Abgang &amp;zeigt</translation>
   </message>
   <message>
    <source>Outlet to fille&amp;r, level</source>
-   <translation type="unfinished" />
+   <translation>Abgang bis Einfüll&amp;stutzen, waagrecht</translation>
   </message>
   <message>
    <source>Outlet to filler, level</source>
-   <translation type="unfinished" />
+   <translation>Abgang bis Einfüllstutzen, waagrecht</translation>
   </message>
   <message>
    <source>Outlet to hook, &amp;level</source>
-   <translation type="unfinished" />
+   <translation>Abgang bis Haken, &amp;waagrecht</translation>
   </message>
   <message>
    <source>Own onboard shares</source>
-   <translation type="unfinished" />
+   <translation>Eigene Anteile mit Rückhaltung</translation>
   </message>
   <message>
    <source>Owner's offers</source>
-   <translation type="unfinished" />
+   <translation>Angebote des Betreibers</translation>
   </message>
   <message>
    <source>Owner's source, named above</source>
-   <translation type="unfinished" />
+   <translation>Quelle des Betreibers, oben genannt</translation>
   </message>
   <message>
    <source>PD&amp;F…</source>
-   <translation type="unfinished" />
+   <translation>PD&amp;F…</translation>
   </message>
   <message>
    <source>PNG or JPEG for the letterhead.</source>
-   <translation type="unfinished" />
+   <translation>PNG oder JPEG für den Briefkopf.</translation>
   </message>
   <message>
    <source>Pages of the bill</source>
-   <translation type="unfinished" />
+   <translation>Seiten der Stückliste</translation>
   </message>
   <message>
    <source>Pages of the conversion report</source>
-   <translation type="unfinished" />
+   <translation>Seiten des Umbauberichts</translation>
   </message>
   <message>
    <source>Pages of the installer's paper</source>
-   <translation type="unfinished" />
+   <translation>Seiten des Montagepapiers</translation>
   </message>
   <message>
    <source>Pages of the quotation</source>
-   <translation type="unfinished" />
+   <translation>Seiten des Angebots</translation>
   </message>
   <message>
    <source>Panels of the set</source>
-   <translation type="unfinished" />
+   <translation>Tafeln des Satzes</translation>
   </message>
   <message>
    <source>Paper</source>
-   <translation type="unfinished" />
+   <translation>Papier</translation>
   </message>
   <message>
    <source>Papers to take along, the record of each position, replacements from the truck, inspections.</source>
-   <translation type="unfinished" />
+   <translation>Papiere zum Mitnehmen, das Protokoll jedes Platzes, Ersatz aus dem Wagen, Inspektionen.</translation>
   </message>
   <message>
    <source>Parallel, 55°</source>
-   <translation type="unfinished" />
+   <translation>Zylindrisch, 55°</translation>
   </message>
   <message>
    <source>Part</source>
@@ -2669,23 +2669,23 @@
   </message>
   <message>
    <source>Part not on the &amp;truck</source>
-   <translation type="unfinished" />
+   <translation>Teil nicht im Wa&amp;gen</translation>
   </message>
   <message>
    <source>Part number</source>
-   <translation type="unfinished" />
+   <translation>Teilenummer</translation>
   </message>
   <message>
    <source>Part that is not on the truck</source>
-   <translation type="unfinished" />
+   <translation>Teil, das nicht im Wagen ist</translation>
   </message>
   <message>
    <source>Part {0} left out, pieces</source>
-   <translation type="unfinished" />
+   <translation>Teil {0} entfällt, Stück</translation>
   </message>
   <message>
    <source>Parts &amp;list of the site</source>
-   <translation>Stück&amp;liste des Standorts</translation>
+   <translation>Stück&amp;liste der Tankstelle</translation>
   </message>
   <message>
    <source>Parts list</source>
@@ -2693,79 +2693,79 @@
   </message>
   <message>
    <source>Parts list of the site</source>
-   <translation>Stückliste des Standorts</translation>
+   <translation>Stückliste der Tankstelle</translation>
   </message>
   <message>
    <source>Parts of all positions</source>
-   <translation type="unfinished" />
+   <translation>Teile aller Plätze</translation>
   </message>
   <message>
    <source>Parts of the set in hand</source>
-   <translation type="unfinished" />
+   <translation>Teile des Satzes</translation>
   </message>
   <message>
    <source>Parts of this set are kept by choice, which leaves no other set to compare. Let them go to see others.</source>
-   <translation type="unfinished" />
+   <translation>Teile dieses Satzes sind mit Absicht behalten, daher kein Vergleich mit anderen. Freigeben, um andere zu sehen.</translation>
   </message>
   <message>
    <source>Paste positions</source>
-   <translation type="unfinished" />
+   <translation>Plätze einfügen</translation>
   </message>
   <message>
    <source>Path at the dispenser</source>
-   <translation type="unfinished" />
+   <translation>Weg an der Zapfsäule</translation>
   </message>
   <message>
    <source>People to call</source>
-   <translation type="unfinished" />
+   <translation>Wen man anruft</translation>
   </message>
   <message>
    <source>Percent</source>
-   <translation type="unfinished" />
+   <translation>Prozent</translation>
   </message>
   <message>
    <source>Percent by volume at most: ethanol in gasoline, biodiesel in diesel, kerosene or fuel oil. Take the highest figure the supplier may deliver.</source>
-   <translation type="unfinished" />
+   <translation>Höchstens so viel Volumenprozent: Ethanol in Benzin, Biodiesel in Diesel, Kerosin oder Heizöl. Die höchste Zahl nehmen, die der Lieferant liefern darf.</translation>
   </message>
   <message>
    <source>Percent of separations after which it is replaced all the same.</source>
-   <translation type="unfinished" />
+   <translation>Prozent der Trennungen, nach denen sie trotzdem ersetzt wird.</translation>
   </message>
   <message>
    <source>Percent of what is fitted, rounded up to whole pieces.</source>
-   <translation type="unfinished" />
+   <translation>Prozent des Eingebauten, auf ganze Stück aufgerundet.</translation>
   </message>
   <message>
    <source>Permit number</source>
-   <translation type="unfinished" />
+   <translation>Genehmigungsnummer</translation>
   </message>
   <message>
    <source>Photos</source>
-   <translation type="unfinished" />
+   <translation>Fotos</translation>
   </message>
   <message>
    <source>Pick &amp;list…</source>
-   <translation type="unfinished" />
+   <translation>Pack&amp;liste…</translation>
   </message>
   <message>
    <source>Pick a &amp;file…</source>
-   <translation type="unfinished" />
+   <translation>Eine &amp;Datei wählen…</translation>
   </message>
   <message>
    <source>Pick a part in the drawing or the list.</source>
-   <translation type="unfinished" />
+   <translation>In Zeichnung oder Liste ein Teil wählen.</translation>
   </message>
   <message>
    <source>Picture of the letterhead</source>
-   <translation type="unfinished" />
+   <translation>Bild des Briefkopfs</translation>
   </message>
   <message>
    <source>Pieces of {0}</source>
-   <translation type="unfinished" />
+   <translation>Stück von {0}</translation>
   </message>
   <message>
    <source>Place</source>
-   <translation type="unfinished" />
+   <translation>Stelle</translation>
   </message>
   <message>
    <source>Place and reach</source>
@@ -2773,11 +2773,11 @@
   </message>
   <message>
    <source>Plan this pos&amp;ition again</source>
-   <translation>Pos&amp;ition neu planen</translation>
+   <translation>Platz neu pla&amp;nen</translation>
   </message>
   <message>
    <source>Plan this position &amp;again</source>
-   <translation>Position neu pl&amp;anen</translation>
+   <translation>Plat&amp;z neu planen</translation>
   </message>
   <message>
    <source>Planned now</source>
@@ -2789,7 +2789,7 @@
   </message>
   <message>
    <source>Planning all positions…</source>
-   <translation type="unfinished" />
+   <translation>Alle Plätze werden geplant…</translation>
   </message>
   <message>
    <source>Planning and reading what hangs there…</source>
@@ -2797,79 +2797,79 @@
   </message>
   <message>
    <source>Planning this position…</source>
-   <translation>Diese Position wird geplant…</translation>
+   <translation>Dieser Platz wird geplant…</translation>
   </message>
   <message>
    <source>Planning {done} of {total} positions over all options…</source>
-   <translation type="unfinished" />
+   <translation>{done} von {total} Plätzen über alle Varianten geplant…</translation>
   </message>
   <message>
    <source>Planning…</source>
-   <translation type="unfinished" />
+   <translation>Planung läuft…</translation>
   </message>
   <message>
    <source>Plate and figures of the chosen part…</source>
-   <translation type="unfinished" />
+   <translation>Schild und Zahlen des gewählten Teils…</translation>
   </message>
   <message>
    <source>Pos&amp;ition today</source>
-   <translation type="unfinished" />
+   <translation>Plat&amp;z heute</translation>
   </message>
   <message>
    <source>Position</source>
-   <translation>Position</translation>
+   <translation>Platz</translation>
   </message>
   <message>
    <source>Position &amp;above</source>
-   <translation>Position &amp;darüber</translation>
+   <translation>Platz &amp;darüber</translation>
   </message>
   <message>
    <source>Position b&amp;elow</source>
-   <translation>Position dar&amp;unter</translation>
+   <translation>Platz dar&amp;unter</translation>
   </message>
   <message>
    <source>Position {0}</source>
-   <translation type="unfinished" />
+   <translation>Platz {0}</translation>
   </message>
   <message>
    <source>Position {0} today</source>
-   <translation type="unfinished" />
+   <translation>Platz {0} heute</translation>
   </message>
   <message>
    <source>Position {0}: an entry outside its limit is marked at once.</source>
-   <translation type="unfinished" />
+   <translation>Platz {0}: eine Eingabe außerhalb ihrer Grenze wird sofort markiert.</translation>
   </message>
   <message>
    <source>Position, dispenser or site.</source>
-   <translation type="unfinished" />
+   <translation>Platz, Zapfsäule oder Tankstelle.</translation>
   </message>
   <message>
    <source>Positions and parts</source>
-   <translation type="unfinished" />
+   <translation>Plätze und Teile</translation>
   </message>
   <message>
    <source>Positions on the parts list</source>
-   <translation type="unfinished" />
+   <translation>Plätze in der Stückliste</translation>
   </message>
   <message>
    <source>Positions that get the answers</source>
-   <translation type="unfinished" />
+   <translation>Plätze, die die Antworten bekommen</translation>
   </message>
   <message>
    <source>Positions to agree on</source>
-   <translation>Zu vereinbarende Positionen</translation>
+   <translation>Zu vereinbarende Plätze</translation>
   </message>
   <message>
    <source>Pr&amp;ices</source>
-   <translation type="unfinished" />
+   <translation>Pre&amp;ise</translation>
   </message>
   <message>
    <source>Prepay, card or console. A latched nozzle would then spill at the next start.</source>
-   <translation type="unfinished" />
+   <translation>Freigabe an Karte oder Kasse. Ein eingerastetes Zapfventil liefe beim nächsten Start aus.</translation>
   </message>
   <message>
    <source>Pressure at the outlet while flow&amp;ing</source>
-   <translation type="unfinished" />
+   <translation>&amp;Druck am Abgang bei Durchfluss</translation>
   </message>
   <message>
    <source>Price</source>
@@ -2877,59 +2877,59 @@
   </message>
   <message>
    <source>Price follows</source>
-   <translation type="unfinished" />
+   <translation>Preis folgt</translation>
   </message>
   <message>
    <source>Price lists</source>
-   <translation type="unfinished" />
+   <translation>Preislisten</translation>
   </message>
   <message>
    <source>Price of an hour of &amp;work</source>
-   <translation type="unfinished" />
+   <translation>Preis einer &amp;Arbeitsstunde</translation>
   </message>
   <message>
    <source>Price of one</source>
-   <translation type="unfinished" />
+   <translation>Preis von einem</translation>
   </message>
   <message>
    <source>Price of one &amp;more part number</source>
-   <translation type="unfinished" />
+   <translation>Preis einer &amp;weiteren Teilenummer</translation>
   </message>
   <message>
    <source>Price of one piece</source>
-   <translation type="unfinished" />
+   <translation>Preis eines Stücks</translation>
   </message>
   <message>
    <source>Price, sets chosen together</source>
-   <translation type="unfinished" />
+   <translation>Preis, Sätze gemeinsam gewählt</translation>
   </message>
   <message>
    <source>Price, {0}</source>
-   <translation type="unfinished" />
+   <translation>Preis, {0}</translation>
   </message>
   <message>
    <source>Price, {currency}</source>
-   <translation type="unfinished" />
+   <translation>Preis, {currency}</translation>
   </message>
   <message>
    <source>Prices and where they come from</source>
-   <translation type="unfinished" />
+   <translation>Preise und woher sie stammen</translation>
   </message>
   <message>
    <source>Prices are shown once there is a quotation.</source>
-   <translation type="unfinished" />
+   <translation>Preise erscheinen, sobald ein Angebot da ist.</translation>
   </message>
   <message>
    <source>Prices by name</source>
-   <translation type="unfinished" />
+   <translation>Preise mit Namen</translation>
   </message>
   <message>
    <source>Prices missing in these amounts</source>
-   <translation type="unfinished" />
+   <translation>Preise, die in diesen Beträgen fehlen</translation>
   </message>
   <message>
    <source>Prices that follow</source>
-   <translation type="unfinished" />
+   <translation>Preise, die folgen</translation>
   </message>
   <message>
    <source>Prin&amp;t…</source>
@@ -2937,55 +2937,55 @@
   </message>
   <message>
    <source>Printed as written.</source>
-   <translation type="unfinished" />
+   <translation>Gedruckt wie geschrieben.</translation>
   </message>
   <message>
    <source>Printed in full.</source>
-   <translation type="unfinished" />
+   <translation>Voll gedruckt.</translation>
   </message>
   <message>
    <source>Printed in the report.</source>
-   <translation type="unfinished" />
+   <translation>Im Bericht gedruckt.</translation>
   </message>
   <message>
    <source>Printed on the bill with this position.</source>
-   <translation type="unfinished" />
+   <translation>Bei diesem Platz auf der Stückliste gedruckt.</translation>
   </message>
   <message>
    <source>Printed on the bill.</source>
-   <translation type="unfinished" />
+   <translation>Auf der Stückliste gedruckt.</translation>
   </message>
   <message>
    <source>Pro&amp;gram of several sites…</source>
-   <translation>Pro&amp;gramm mehrerer Standorte…</translation>
+   <translation>Pro&amp;gramm mehrerer Tankstellen…</translation>
   </message>
   <message>
    <source>Program of several sites</source>
-   <translation type="unfinished" />
+   <translation>Programm mehrerer Tankstellen</translation>
   </message>
   <message>
    <source>Pu&amp;ll of the cord</source>
-   <translation type="unfinished" />
+   <translation>&amp;Zug des Seils</translation>
   </message>
   <message>
    <source>Pull that the outlet &amp;bears</source>
-   <translation type="unfinished" />
+   <translation>Zug, den der Abgang a&amp;ushält</translation>
   </message>
   <message>
    <source>Put a survey file into the book and open it.</source>
-   <translation type="unfinished" />
+   <translation>Eine Aufnahmedatei ins Buch legen und öffnen.</translation>
   </message>
   <message>
    <source>Put it back</source>
-   <translation type="unfinished" />
+   <translation>Wieder einsetzen</translation>
   </message>
   <message>
    <source>Put this backup in the place of the book? What was saved after it is then no longer in the book. What lies there now is set aside beside it and can be put back.</source>
-   <translation type="unfinished" />
+   <translation>Diese Sicherung an die Stelle des Buchs setzen? Was nach ihr gespeichert wurde, steht dann nicht mehr im Buch. Was jetzt dort liegt, wird daneben aufgehoben und lässt sich zurückholen.</translation>
   </message>
   <message>
    <source>Put this price, your name and reason into the terms, and quote again; other parts may be cheaper then</source>
-   <translation type="unfinished" />
+   <translation>Diesen Preis, Ihren Namen und Grund in die Bedingungen setzen und neu anbieten; andere Teile können dann billiger sein</translation>
   </message>
   <message>
    <source>Qty</source>
@@ -2993,67 +2993,67 @@
   </message>
   <message>
    <source>Quotation</source>
-   <translation type="unfinished" />
+   <translation>Angebot</translation>
   </message>
   <message>
    <source>Quotation and part</source>
-   <translation type="unfinished" />
+   <translation>Angebot und Teil</translation>
   </message>
   <message>
    <source>Quotations in the book</source>
-   <translation type="unfinished" />
+   <translation>Angebote im Buch</translation>
   </message>
   <message>
    <source>Quotations that a change touches</source>
-   <translation type="unfinished" />
+   <translation>Angebote, die eine Änderung berührt</translation>
   </message>
   <message>
    <source>Quote on these terms (Ctrl+Return)</source>
-   <translation type="unfinished" />
+   <translation>Zu diesen Bedingungen anbieten (Strg+Eingabe)</translation>
   </message>
   <message>
    <source>Quote the marked quotation again: its own survey and terms, prices of today</source>
-   <translation type="unfinished" />
+   <translation>Das markierte Angebot neu anbieten: eigene Aufnahme und Bedingungen, Preise von heute</translation>
   </message>
   <message>
    <source>Quote the quotation looked at again: its own survey and terms, prices and catalog of today</source>
-   <translation type="unfinished" />
+   <translation>Das angesehene Angebot neu anbieten: eigene Aufnahme und Bedingungen, Preise und Katalog von heute</translation>
   </message>
   <message>
    <source>Quote the survey that is open, on the terms in hand</source>
-   <translation type="unfinished" />
+   <translation>Die offene Aufnahme zu den Bedingungen zur Hand anbieten</translation>
   </message>
   <message>
    <source>Quote the survey that is open; or look a quotation up in the book.</source>
-   <translation type="unfinished" />
+   <translation>Die offene Aufnahme anbieten; oder ein Angebot im Buch nachschlagen.</translation>
   </message>
   <message>
    <source>Quote this survey, issue the quotation, note the answer, revise it.</source>
-   <translation type="unfinished" />
+   <translation>Diese Aufnahme anbieten, abgeben, die Antwort vermerken, überarbeiten.</translation>
   </message>
   <message>
    <source>Quoted again: it is what the book holds as revision {0}.</source>
-   <translation type="unfinished" />
+   <translation>Neu angeboten: es ist, was das Buch als Revision {0} hält.</translation>
   </message>
   <message>
    <source>Quoted on the survey as it was before. It has been changed since: quote this survey for that.</source>
-   <translation type="unfinished" />
+   <translation>Zur früheren Fassung der Aufnahme angeboten. Sie ist seither geändert: dafür diese Aufnahme anbieten.</translation>
   </message>
   <message>
    <source>Rate</source>
-   <translation type="unfinished" />
+   <translation>Kurs</translation>
   </message>
   <message>
    <source>Rate of an &amp;hour</source>
-   <translation type="unfinished" />
+   <translation>Stun&amp;densatz</translation>
   </message>
   <message>
    <source>Ratings</source>
-   <translation type="unfinished" />
+   <translation>Nennwerte</translation>
   </message>
   <message>
    <source>Re&amp;move own rules</source>
-   <translation type="unfinished" />
+   <translation>Eigene Regeln ent&amp;fernen</translation>
   </message>
   <message>
    <source>Re&amp;name</source>
@@ -3065,71 +3065,71 @@
   </message>
   <message>
    <source>Read a &amp;filled form…</source>
-   <translation type="unfinished" />
+   <translation>Ausgefüllten &amp;Bogen lesen…</translation>
   </message>
   <message>
    <source>Read a filled form</source>
-   <translation type="unfinished" />
+   <translation>Ausgefüllten Bogen lesen</translation>
   </message>
   <message>
    <source>Read a revision</source>
-   <translation type="unfinished" />
+   <translation>Revision lesen</translation>
   </message>
   <message>
    <source>Read a stock &amp;list…</source>
-   <translation type="unfinished" />
+   <translation>Bestands&amp;liste lesen…</translation>
   </message>
   <message>
    <source>Read a stock list</source>
-   <translation type="unfinished" />
+   <translation>Bestandsliste lesen</translation>
   </message>
   <message>
    <source>Read a survey file</source>
-   <translation type="unfinished" />
+   <translation>Aufnahmedatei lesen</translation>
   </message>
   <message>
    <source>Read and change the terms in hand</source>
-   <translation type="unfinished" />
+   <translation>Bedingungen zur Hand lesen und ändern</translation>
   </message>
   <message>
    <source>Read as {0}.</source>
-   <translation type="unfinished" />
+   <translation>Gelesen als {0}.</translation>
   </message>
   <message>
    <source>Read from &amp;file…</source>
-   <translation type="unfinished" />
+   <translation>Aus &amp;Datei lesen…</translation>
   </message>
   <message>
    <source>Read positions from a &amp;table…</source>
-   <translation>Positionen aus &amp;Tabelle lesen…</translation>
+   <translation>Plätze aus &amp;Tabelle lesen…</translation>
   </message>
   <message>
    <source>Read positions from a table</source>
-   <translation type="unfinished" />
+   <translation>Plätze aus einer Tabelle lesen</translation>
   </message>
   <message>
    <source>Read positions from {0}</source>
-   <translation type="unfinished" />
+   <translation>Plätze aus {0} lesen</translation>
   </message>
   <message>
    <source>Read revision {0}</source>
-   <translation type="unfinished" />
+   <translation>Revision {0} lesen</translation>
   </message>
   <message>
    <source>Read the limits of a jurisdiction, or copy one and change rows.</source>
-   <translation type="unfinished" />
+   <translation>Grenzwerte eines Regelwerks lesen oder eines kopieren und Zeilen ändern.</translation>
   </message>
   <message>
    <source>Read the price lists and the open quotations anew</source>
-   <translation type="unfinished" />
+   <translation>Preislisten und offene Angebote neu lesen</translation>
   </message>
   <message>
    <source>Read where</source>
-   <translation type="unfinished" />
+   <translation>Gelesen in</translation>
   </message>
   <message>
    <source>Reading the open quotations…</source>
-   <translation type="unfinished" />
+   <translation>Offene Angebote werden gelesen…</translation>
   </message>
   <message>
    <source>Reading what hangs there…</source>
@@ -3137,127 +3137,127 @@
   </message>
   <message>
    <source>Readings and trials</source>
-   <translation type="unfinished" />
+   <translation>Messwerte und Versuche</translation>
   </message>
   <message>
    <source>Ready stations</source>
-   <translation type="unfinished" />
+   <translation>Fertige Tankstellen</translation>
   </message>
   <message>
    <source>Ready stations:</source>
-   <translation type="unfinished" />
+   <translation>Fertige Tankstellen:</translation>
   </message>
   <message>
    <source>Ready terms</source>
-   <translation type="unfinished" />
+   <translation>Fertige Bedingungen</translation>
   </message>
   <message>
    <source>Reaso&amp;n</source>
-   <translation type="unfinished" />
+   <translation>Gr&amp;und</translation>
   </message>
   <message>
    <source>Reason</source>
-   <translation type="unfinished" />
+   <translation>Grund</translation>
   </message>
   <message>
    <source>Reason for the replacement</source>
-   <translation type="unfinished" />
+   <translation>Grund des Tauschs</translation>
   </message>
   <message>
    <source>Reconnectable ones re&amp;placed</source>
-   <translation type="unfinished" />
+   <translation>Davon &amp;ersetzte wiederverbindbare</translation>
   </message>
   <message>
    <source>Record an installed part</source>
-   <translation type="unfinished" />
+   <translation>Eingebautes Teil festhalten</translation>
   </message>
   <message>
    <source>Record the planned set as installed</source>
-   <translation type="unfinished" />
+   <translation>Den geplanten Satz als eingebaut festhalten</translation>
   </message>
   <message>
    <source>Reel</source>
-   <translation type="unfinished" />
+   <translation>Schlauchtrommel</translation>
   </message>
   <message>
    <source>Registration or tax number, printed as written.</source>
-   <translation type="unfinished" />
+   <translation>Register- oder Steuernummer, gedruckt wie geschrieben.</translation>
   </message>
   <message>
    <source>Remark</source>
-   <translation type="unfinished" />
+   <translation>Bemerkung</translation>
   </message>
   <message>
    <source>Remarks</source>
-   <translation type="unfinished" />
+   <translation>Bemerkungen</translation>
   </message>
   <message>
    <source>Remove</source>
-   <translation type="unfinished" />
+   <translation>Entfernen</translation>
   </message>
   <message>
    <source>Remove a filler</source>
-   <translation type="unfinished" />
+   <translation>Einfüllstutzen entfernen</translation>
   </message>
   <message>
    <source>Remove an installed part from the list</source>
-   <translation type="unfinished" />
+   <translation>Eingebautes Teil aus der Liste nehmen</translation>
   </message>
   <message>
    <source>Remove chosen rows</source>
-   <translation type="unfinished" />
+   <translation>Gewählte Zeilen entfernen</translation>
   </message>
   <message>
    <source>Remove further filler {number}</source>
-   <translation type="unfinished" />
+   <translation>Weiteren Einfüllstutzen {number} entfernen</translation>
   </message>
   <message>
    <source>Remove it &amp;from the list</source>
-   <translation type="unfinished" />
+   <translation>Aus der &amp;Liste nehmen</translation>
   </message>
   <message>
    <source>Remove it from the list</source>
-   <translation type="unfinished" />
+   <translation>Aus der Liste nehmen</translation>
   </message>
   <message>
    <source>Remove the chosen rows (Ctrl+Delete)</source>
-   <translation type="unfinished" />
+   <translation>Gewählte Zeilen entfernen (Strg+Entf)</translation>
   </message>
   <message>
    <source>Remove the rules “{title}” for good?</source>
-   <translation type="unfinished" />
+   <translation>Die Regeln „{title}“ endgültig entfernen?</translation>
   </message>
   <message>
    <source>Remove this filler</source>
-   <translation type="unfinished" />
+   <translation>Diesen Einfüllstutzen entfernen</translation>
   </message>
   <message>
    <source>Remove {0}</source>
-   <translation type="unfinished" />
+   <translation>{0} entfernen</translation>
   </message>
   <message>
    <source>Remove “{name}” from the list? Its past saves stay in the database.</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ aus der Liste nehmen? Frühere Stände bleiben in der Datenbank.</translation>
   </message>
   <message>
    <source>Removed</source>
-   <translation type="unfinished" />
+   <translation>Abgebaut</translation>
   </message>
   <message>
    <source>Removed here</source>
-   <translation type="unfinished" />
+   <translation>Hier abgebaut</translation>
   </message>
   <message>
    <source>Rename the position</source>
-   <translation type="unfinished" />
+   <translation>Platz umbenennen</translation>
   </message>
   <message>
    <source>Rename {0}</source>
-   <translation type="unfinished" />
+   <translation>{0} umbenennen</translation>
   </message>
   <message>
    <source>Repeat dispenser {0}</source>
-   <translation type="unfinished" />
+   <translation>Zapfsäule {0} wiederholen</translation>
   </message>
   <message>
    <source>Repeat the d&amp;ispenser…</source>
@@ -3265,87 +3265,87 @@
   </message>
   <message>
    <source>Repeat the positions of one side on the other.</source>
-   <translation type="unfinished" />
+   <translation>Die Plätze einer Seite auf der anderen wiederholen.</translation>
   </message>
   <message>
    <source>Report of the fault</source>
-   <translation type="unfinished" />
+   <translation>Bericht über den Fehler</translation>
   </message>
   <message>
    <source>Requo&amp;te it</source>
-   <translation type="unfinished" />
+   <translation>&amp;Neu anbieten</translation>
   </message>
   <message>
    <source>Restore a backup…</source>
-   <translation type="unfinished" />
+   <translation>Eine Sicherung zurückholen…</translation>
   </message>
   <message>
    <source>Restore from a &amp;file…</source>
-   <translation type="unfinished" />
+   <translation>Aus einer &amp;Datei zurückholen…</translation>
   </message>
   <message>
    <source>Restore from a file</source>
-   <translation type="unfinished" />
+   <translation>Aus einer Datei zurückholen</translation>
   </message>
   <message>
    <source>Retractor</source>
-   <translation type="unfinished" />
+   <translation>Schlauchrückzug</translation>
   </message>
   <message>
    <source>Return or a double click opens one</source>
-   <translation type="unfinished" />
+   <translation>Eingabetaste oder Doppelklick öffnet eines</translation>
   </message>
   <message>
    <source>Rev.</source>
-   <translation type="unfinished" />
+   <translation>Rev.</translation>
   </message>
   <message>
    <source>Revision after</source>
-   <translation type="unfinished" />
+   <translation>Revision danach</translation>
   </message>
   <message>
    <source>Revision before</source>
-   <translation type="unfinished" />
+   <translation>Revision davor</translation>
   </message>
   <message>
    <source>Revision {0} as it was sent on {1}; {2}.</source>
-   <translation type="unfinished" />
+   <translation>Revision {0}, wie am {1} abgegeben; {2}.</translation>
   </message>
   <message>
    <source>Revision {0}, never issued; {1}.</source>
-   <translation type="unfinished" />
+   <translation>Revision {0}, nie abgegeben; {1}.</translation>
   </message>
   <message>
    <source>Rows of the local rules</source>
-   <translation type="unfinished" />
+   <translation>Zeilen der örtlichen Regeln</translation>
   </message>
   <message>
    <source>Rule tables</source>
-   <translation type="unfinished" />
+   <translation>Regeltabellen</translation>
   </message>
   <message>
    <source>Rules</source>
-   <translation type="unfinished" />
+   <translation>Regeln</translation>
   </message>
   <message>
    <source>Rules of</source>
-   <translation type="unfinished" />
+   <translation>Regeln von</translation>
   </message>
   <message>
    <source>S&amp;tanding</source>
-   <translation type="unfinished" />
+   <translation>S&amp;tand</translation>
   </message>
   <message>
    <source>S&amp;top</source>
-   <translation type="unfinished" />
+   <translation>An&amp;halten</translation>
   </message>
   <message>
    <source>Sa&amp;ve as it lies in the book…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Sichern, wie es im Buch liegt…</translation>
   </message>
   <message>
    <source>Save</source>
-   <translation type="unfinished" />
+   <translation>Speichern</translation>
   </message>
   <message>
    <source>Save &amp;CSV…</source>
@@ -3357,11 +3357,11 @@
   </message>
   <message>
    <source>Save &amp;again</source>
-   <translation type="unfinished" />
+   <translation>Erneut &amp;speichern</translation>
   </message>
   <message>
    <source>Save &amp;calendar…</source>
-   <translation type="unfinished" />
+   <translation>Ka&amp;lender speichern…</translation>
   </message>
   <message>
    <source>Save P&amp;DF…</source>
@@ -3369,7 +3369,7 @@
   </message>
   <message>
    <source>Save a &amp;calendar…</source>
-   <translation type="unfinished" />
+   <translation>Einen Ka&amp;lender speichern…</translation>
   </message>
   <message>
    <source>Save again</source>
@@ -3377,87 +3377,87 @@
   </message>
   <message>
    <source>Save as a file…</source>
-   <translation type="unfinished" />
+   <translation>Als Datei speichern…</translation>
   </message>
   <message>
    <source>Save in the boo&amp;k</source>
-   <translation type="unfinished" />
+   <translation>Ins Buch &amp;sichern</translation>
   </message>
   <message>
    <source>Save it in the book as a draft.</source>
-   <translation type="unfinished" />
+   <translation>Als Entwurf ins Buch sichern.</translation>
   </message>
   <message>
    <source>Save it: it takes the place of the draft in the book.</source>
-   <translation type="unfinished" />
+   <translation>Sichern: es tritt an die Stelle des Entwurfs im Buch.</translation>
   </message>
   <message>
    <source>Save it: revision {0} opens as a draft, what was sent stays.</source>
-   <translation type="unfinished" />
+   <translation>Sichern: Revision {0} wird als Entwurf eröffnet, Abgegebenes bleibt.</translation>
   </message>
   <message>
    <source>Save the &amp;bill as built…</source>
-   <translation type="unfinished" />
+   <translation>Stückliste, &amp;wie gebaut, speichern…</translation>
   </message>
   <message>
    <source>Save the bill</source>
-   <translation type="unfinished" />
+   <translation>Stückliste speichern</translation>
   </message>
   <message>
    <source>Save the plan as P&amp;DF…</source>
-   <translation type="unfinished" />
+   <translation>Den Plan als P&amp;DF speichern…</translation>
   </message>
   <message>
    <source>Save the record as P&amp;DF…</source>
-   <translation type="unfinished" />
+   <translation>Das Protokoll als P&amp;DF speichern…</translation>
   </message>
   <message>
    <source>Save the terms</source>
-   <translation type="unfinished" />
+   <translation>Bedingungen speichern</translation>
   </message>
   <message>
    <source>Save this ro&amp;w</source>
-   <translation type="unfinished" />
+   <translation>Diese &amp;Zeile speichern</translation>
   </message>
   <message>
    <source>Saved as {path}</source>
-   <translation type="unfinished" />
+   <translation>Gespeichert als {path}</translation>
   </message>
   <message>
    <source>Saved as {path}.</source>
-   <translation type="unfinished" />
+   <translation>Gespeichert als {path}.</translation>
   </message>
   <message>
    <source>Saves</source>
-   <translation type="unfinished" />
+   <translation>Stände</translation>
   </message>
   <message>
    <source>Saving…</source>
-   <translation type="unfinished" />
+   <translation>Wird gespeichert…</translation>
   </message>
   <message>
    <source>Say what this position sells, for what, and whether vapor is recovered. Until then it is not quoted.</source>
-   <translation type="unfinished" />
+   <translation>Sagen, was dieser Platz verkauft, wofür, und ob Gas zurückgeführt wird. Bis dahin wird er nicht angeboten.</translation>
   </message>
   <message>
    <source>Sc&amp;ope</source>
-   <translation type="unfinished" />
+   <translation>&amp;Umfang</translation>
   </message>
   <message>
    <source>Scanned code of a sheet</source>
-   <translation type="unfinished" />
+   <translation>Gelesener Code eines Blatts</translation>
   </message>
   <message>
    <source>Scope and conditions</source>
-   <translation type="unfinished" />
+   <translation>Umfang und Bedingungen</translation>
   </message>
   <message>
    <source>Search quotations</source>
-   <translation type="unfinished" />
+   <translation>Angebote suchen</translation>
   </message>
   <message>
    <source>Selling</source>
-   <translation type="unfinished" />
+   <translation>Verkauf</translation>
   </message>
   <message>
    <source>Set</source>
@@ -3465,11 +3465,11 @@
   </message>
   <message>
    <source>Set in hand</source>
-   <translation type="unfinished" />
+   <translation>Satz zur Hand</translation>
   </message>
   <message>
    <source>Set of position {0}</source>
-   <translation type="unfinished" />
+   <translation>Satz von Platz {0}</translation>
   </message>
   <message>
    <source>Set, list price</source>
@@ -3477,7 +3477,7 @@
   </message>
   <message>
    <source>Set, ± {currency}</source>
-   <translation type="unfinished" />
+   <translation>Satz, ± {currency}</translation>
   </message>
   <message>
    <source>Sets</source>
@@ -3485,11 +3485,11 @@
   </message>
   <message>
    <source>Sets are chosen together so that parts and this price for each part number cost least; empty: each position is chosen for itself.</source>
-   <translation type="unfinished" />
+   <translation>Sätze werden so gemeinsam gewählt, dass Teile und dieser Preis je Teilenummer am wenigsten kosten; leer: jeder Platz für sich.</translation>
   </message>
   <message>
    <source>Sets of the position side by side</source>
-   <translation>Sätze der Position nebeneinander</translation>
+   <translation>Sätze des Platzes nebeneinander</translation>
   </message>
   <message>
    <source>Sets of this report: {0}. Other papers: {1}.</source>
@@ -3509,211 +3509,211 @@
   </message>
   <message>
    <source>Share of gasoline</source>
-   <translation type="unfinished" />
+   <translation>Anteil des Benzins</translation>
   </message>
   <message>
    <source>Share of gasoline into vehicles with onboard recovery, year by year; it goes before the table.</source>
-   <translation type="unfinished" />
+   <translation>Anteil des Benzins in Fahrzeuge mit Tankdampfrückhaltung, Jahr für Jahr; er geht der Tabelle vor.</translation>
   </message>
   <message>
    <source>Sho&amp;w again</source>
-   <translation type="unfinished" />
+   <translation>Er&amp;neut zeigen</translation>
   </message>
   <message>
    <source>Short name of the copy</source>
-   <translation type="unfinished" />
+   <translation>Kurzer Name der Kopie</translation>
   </message>
   <message>
    <source>Show</source>
-   <translation type="unfinished" />
+   <translation>Zeigen</translation>
   </message>
   <message>
    <source>Show rows that hold these words</source>
-   <translation type="unfinished" />
+   <translation>Zeilen mit diesen Wörtern zeigen</translation>
   </message>
   <message>
    <source>Show rows that hold…</source>
-   <translation type="unfinished" />
+   <translation>Zeilen zeigen mit…</translation>
   </message>
   <message>
    <source>Show the whole drawing.</source>
-   <translation type="unfinished" />
+   <translation>Die ganze Zeichnung zeigen.</translation>
   </message>
   <message>
    <source>Show theirs</source>
-   <translation type="unfinished" />
+   <translation>Das andere zeigen</translation>
   </message>
   <message>
    <source>Sideways</source>
-   <translation type="unfinished" />
+   <translation>Zur Seite</translation>
   </message>
   <message>
    <source>Signed (type the name)</source>
-   <translation type="unfinished" />
+   <translation>Unterzeichnet (Name eintippen)</translation>
   </message>
   <message>
    <source>Site</source>
-   <translation>Standort</translation>
+   <translation>Tankstelle</translation>
   </message>
   <message>
    <source>Site a&amp;nswers</source>
-   <translation type="unfinished" />
+   <translation>Antworten zur &amp;Tankstelle</translation>
   </message>
   <message>
    <source>Site data</source>
-   <translation>Standortdaten</translation>
+   <translation>Tankstelle</translation>
   </message>
   <message>
    <source>Sites converted</source>
-   <translation type="unfinished" />
+   <translation>Umgebaute Tankstellen</translation>
   </message>
   <message>
    <source>Sites of the program</source>
-   <translation type="unfinished" />
+   <translation>Tankstellen des Programms</translation>
   </message>
   <message>
    <source>Size</source>
-   <translation type="unfinished" />
+   <translation>Größe</translation>
   </message>
   <message>
    <source>Size for this thread: {0}.</source>
-   <translation type="unfinished" />
+   <translation>Größe für dieses Gewinde: {0}.</translation>
   </message>
   <message>
    <source>Some codes allow a longer hose there.</source>
-   <translation type="unfinished" />
+   <translation>Manche Vorschriften erlauben dort einen längeren Schlauch.</translation>
   </message>
   <message>
    <source>Source</source>
-   <translation type="unfinished" />
+   <translation>Quelle</translation>
   </message>
   <message>
    <source>Spares</source>
-   <translation type="unfinished" />
+   <translation>Ersatz</translation>
   </message>
   <message>
    <source>Spares and stock</source>
-   <translation type="unfinished" />
+   <translation>Ersatz und Vorrat</translation>
   </message>
   <message>
    <source>Specifies the hanging hardware of motor-fuel dispensers: what fits, why, and what it costs.</source>
-   <translation type="unfinished" />
+   <translation>Legt die Schlauchgarnituren von Zapfsäulen fest: was passt, warum, und was es kostet.</translation>
   </message>
   <message>
    <source>Staff on site</source>
-   <translation type="unfinished" />
+   <translation>Personal vor Ort</translation>
   </message>
   <message>
    <source>Standing</source>
-   <translation type="unfinished" />
+   <translation>Stand</translation>
   </message>
   <message>
    <source>Stands beside every step that you take</source>
-   <translation type="unfinished" />
+   <translation>Steht bei jedem Schritt, den Sie tun</translation>
   </message>
   <message>
    <source>Start a survey of another site.</source>
-   <translation>Eine Aufnahme eines weiteren Standorts beginnen.</translation>
+   <translation>Eine Aufnahme einer weiteren Tankstelle beginnen.</translation>
   </message>
   <message>
    <source>Status</source>
-   <translation type="unfinished" />
+   <translation>Stand</translation>
   </message>
   <message>
    <source>Stays and g&amp;oes</source>
-   <translation type="unfinished" />
+   <translation>Bleibt &amp;und geht</translation>
   </message>
   <message>
    <source>Step</source>
-   <translation type="unfinished" />
+   <translation>Schritt</translation>
   </message>
   <message>
    <source>Step of &amp;unit prices</source>
-   <translation type="unfinished" />
+   <translation>Schritt der Stück&amp;preise</translation>
   </message>
   <message>
    <source>Step of the &amp;total</source>
-   <translation type="unfinished" />
+   <translation>Schritt der &amp;Summe</translation>
   </message>
   <message>
    <source>Step of the amount payable.</source>
-   <translation type="unfinished" />
+   <translation>Schritt des Zahlbetrags.</translation>
   </message>
   <message>
    <source>Steps of the quotation</source>
-   <translation type="unfinished" />
+   <translation>Schritte des Angebots</translation>
   </message>
   <message>
    <source>Still to save, at most</source>
-   <translation type="unfinished" />
+   <translation>Noch zu speichern, spätestens</translation>
   </message>
   <message>
    <source>Stock list</source>
-   <translation type="unfinished" />
+   <translation>Bestandsliste</translation>
   </message>
   <message>
    <source>Stock list: part number and quantity, one part a line</source>
-   <translation type="unfinished" />
+   <translation>Bestandsliste: Teilenummer und Menge, ein Teil je Zeile</translation>
   </message>
   <message>
    <source>Stock, sets chosen together</source>
-   <translation type="unfinished" />
+   <translation>Vorrat, Sätze gemeinsam gewählt</translation>
   </message>
   <message>
    <source>Stocked parts in place of the missing one</source>
-   <translation type="unfinished" />
+   <translation>Vorrätige Teile anstelle des fehlenden</translation>
   </message>
   <message>
    <source>Stop</source>
-   <translation type="unfinished" />
+   <translation>Anhalten</translation>
   </message>
   <message>
    <source>Stopped. What was worked out so far is kept in the book.</source>
-   <translation type="unfinished" />
+   <translation>Angehalten. Was bisher gerechnet ist, bleibt im Buch.</translation>
   </message>
   <message>
    <source>Stopped; nothing was quoted.</source>
-   <translation type="unfinished" />
+   <translation>Angehalten; nichts wurde angeboten.</translation>
   </message>
   <message>
    <source>Subjects of the terms</source>
-   <translation type="unfinished" />
+   <translation>Themen der Bedingungen</translation>
   </message>
   <message>
    <source>Sum</source>
-   <translation type="unfinished" />
+   <translation>Summe</translation>
   </message>
   <message>
    <source>Sum, {currency}</source>
-   <translation type="unfinished" />
+   <translation>Summe, {currency}</translation>
   </message>
   <message>
    <source>Survey</source>
-   <translation type="unfinished" />
+   <translation>Aufnahme</translation>
   </message>
   <message>
    <source>Survey in hand (positions: {positions}, dispensers: {dispensers}): {most}{hours:f} hours.</source>
-   <translation type="unfinished" />
+   <translation>Offene Aufnahme (Plätze: {positions}, Zapfsäulen: {dispensers}): {most}{hours:f} Stunden.</translation>
   </message>
   <message>
    <source>Surveys</source>
-   <translation type="unfinished" />
+   <translation>Aufnahmen</translation>
   </message>
   <message>
    <source>Surveys in the book</source>
-   <translation type="unfinished" />
+   <translation>Aufnahmen im Buch</translation>
   </message>
   <message>
    <source>Swivel</source>
-   <translation type="unfinished" />
+   <translation>Drehgelenk</translation>
   </message>
   <message>
    <source>Ta&amp;ke it back</source>
-   <translation type="unfinished" />
+   <translation>&amp;Zurücknehmen</translation>
   </message>
   <message>
    <source>Take &amp;over the planned set</source>
-   <translation type="unfinished" />
+   <translation>Geplanten Satz über&amp;nehmen</translation>
   </message>
   <message>
    <source>Take back the last change.</source>
@@ -3721,15 +3721,15 @@
   </message>
   <message>
    <source>Take its successor {numbers}</source>
-   <translation type="unfinished" />
+   <translation>Nachfolger {numbers} nehmen</translation>
   </message>
   <message>
    <source>Take ter&amp;ms</source>
-   <translation type="unfinished" />
+   <translation>Bedingungen neh&amp;men</translation>
   </message>
   <message>
    <source>Take terms, then quote the survey; or look a quotation up in the book.</source>
-   <translation type="unfinished" />
+   <translation>Bedingungen nehmen, dann anbieten; oder ein Angebot im Buch nachschlagen.</translation>
   </message>
   <message>
    <source>Take the last agreement back; the history keeps it, with who did so and why.</source>
@@ -3737,143 +3737,143 @@
   </message>
   <message>
    <source>Take the position off the site. Undo brings it back.</source>
-   <translation type="unfinished" />
+   <translation>Den Platz aus der Tankstelle nehmen. Rückgängig bringt ihn zurück.</translation>
   </message>
   <message>
    <source>Take theirs</source>
-   <translation type="unfinished" />
+   <translation>Das andere nehmen</translation>
   </message>
   <message>
    <source>Taken off the cost of the conversion, in the site's currency.</source>
-   <translation type="unfinished" />
+   <translation>Von den Kosten des Umbaus abgezogen, in der Währung der Tankstelle.</translation>
   </message>
   <message>
    <source>Takes the place alone; nothing else changes and no should is given up.</source>
-   <translation type="unfinished" />
+   <translation>Nimmt allein die Stelle ein; sonst ändert sich nichts, und kein Soll wird aufgegeben.</translation>
   </message>
   <message>
    <source>Taper NPT and parallel G look alike and do not seal with each other.</source>
-   <translation type="unfinished" />
+   <translation>Kegeliges NPT und zylindrisches G sehen gleich aus und dichten nicht miteinander.</translation>
   </message>
   <message>
    <source>Taper, 60°</source>
-   <translation type="unfinished" />
+   <translation>Kegelig, 60°</translation>
   </message>
   <message>
    <source>Task</source>
-   <translation type="unfinished" />
+   <translation>Arbeit</translation>
   </message>
   <message>
    <source>Tasks</source>
-   <translation type="unfinished" />
+   <translation>Arbeiten</translation>
   </message>
   <message>
    <source>Tasks with their hours, at one rate.</source>
-   <translation type="unfinished" />
+   <translation>Arbeiten mit ihren Stunden, zu einem Satz.</translation>
   </message>
   <message>
    <source>Tax</source>
-   <translation type="unfinished" />
+   <translation>Steuer</translation>
   </message>
   <message>
    <source>Tax is &amp;rounded</source>
-   <translation type="unfinished" />
+   <translation>Steuer wird &amp;gerundet</translation>
   </message>
   <message>
    <source>Taxes</source>
-   <translation type="unfinished" />
+   <translation>Steuern</translation>
   </message>
   <message>
    <source>Telep&amp;hone</source>
-   <translation type="unfinished" />
+   <translation>Tele&amp;fon</translation>
   </message>
   <message>
    <source>Ter&amp;ms of sale</source>
-   <translation type="unfinished" />
+   <translation>&amp;Bedingungen</translation>
   </message>
   <message>
    <source>Terms</source>
-   <translation type="unfinished" />
+   <translation>Bedingungen</translation>
   </message>
   <message>
    <source>Terms as in {path}</source>
-   <translation type="unfinished" />
+   <translation>Bedingungen wie in {path}</translation>
   </message>
   <message>
    <source>Terms not saved as a file</source>
-   <translation type="unfinished" />
+   <translation>Bedingungen nicht als Datei gespeichert</translation>
   </message>
   <message>
    <source>Terms of the quotation</source>
-   <translation type="unfinished" />
+   <translation>Bedingungen des Angebots</translation>
   </message>
   <message>
    <source>Terms: {0}</source>
-   <translation type="unfinished" />
+   <translation>Bedingungen: {0}</translation>
   </message>
   <message>
    <source>Tests, permits, closing: costs that the owner knows, in the currency of the site.</source>
-   <translation type="unfinished" />
+   <translation>Prüfungen, Genehmigungen, Schließung: Kosten, die der Betreiber kennt, in der Währung der Tankstelle.</translation>
   </message>
   <message>
    <source>Tests, repairs, spare parts of the recovery system.</source>
-   <translation type="unfinished" />
+   <translation>Prüfungen, Reparaturen, Ersatzteile der Gasrückführung.</translation>
   </message>
   <message>
    <source>The agreed set breaks a must</source>
-   <translation>Der vereinbarte Satz bricht ein Muss</translation>
+   <translation>Der vereinbarte Satz verletzt ein Muss</translation>
   </message>
   <message>
    <source>The bill could not be made: {reason}</source>
-   <translation type="unfinished" />
+   <translation>Die Stückliste ließ sich nicht erstellen: {reason}</translation>
   </message>
   <message>
    <source>The book did not answer and was waited for no longer. Look whether the step was taken.</source>
-   <translation type="unfinished" />
+   <translation>Das Buch hat nicht geantwortet, und es wurde nicht länger gewartet. Nachsehen, ob der Schritt getan ist.</translation>
   </message>
   <message>
    <source>The book is the backup again: {count} surveys. What lay there before is {path}.</source>
-   <translation type="unfinished" />
+   <translation>Das Buch ist wieder die Sicherung: {count} Aufnahmen. Was vorher dort lag, ist {path}.</translation>
   </message>
   <message>
    <source>The book of surveys cannot be opened.</source>
-   <translation type="unfinished" />
+   <translation>Das Buch der Aufnahmen lässt sich nicht öffnen.</translation>
   </message>
   <message>
    <source>The conversion could not be worked out: {reason}</source>
-   <translation type="unfinished" />
+   <translation>Der Umbau ließ sich nicht ausarbeiten: {reason}</translation>
   </message>
   <message>
    <source>The currency of every amount in the quotation, and how amounts are rounded.</source>
-   <translation type="unfinished" />
+   <translation>Die Währung jedes Betrags im Angebot, und wie Beträge gerundet werden.</translation>
   </message>
   <message>
    <source>The customer's own expectation, for comparing breakaways. All empty: no comparison.</source>
-   <translation type="unfinished" />
+   <translation>Die eigene Erwartung des Kunden, zum Vergleich von Abreißkupplungen. Alles leer: kein Vergleich.</translation>
   </message>
   <message>
    <source>The details for a report are in {path}.</source>
-   <translation type="unfinished" />
+   <translation>Die Einzelheiten für einen Bericht stehen in {path}.</translation>
   </message>
   <message>
    <source>The duty decides spout, flow and how far the hose has to turn and reach.</source>
-   <translation type="unfinished" />
+   <translation>Der Einsatz bestimmt Auslaufrohr, Durchfluss und wie weit der Schlauch drehen und reichen muss.</translation>
   </message>
   <message>
    <source>The family decides which listing standards, seals and spouts come into question.</source>
-   <translation type="unfinished" />
+   <translation>Die Familie entscheidet, welche Normen, Dichtungen und Auslaufrohre in Frage kommen.</translation>
   </message>
   <message>
    <source>The flow cannot be shown here: {reason}</source>
-   <translation type="unfinished" />
+   <translation>Der Durchfluss lässt sich hier nicht zeigen: {reason}</translation>
   </message>
   <message>
    <source>The forecourt from above, and all answers as a table to write into.</source>
-   <translation type="unfinished" />
+   <translation>Das Tankfeld von oben und alle Antworten als beschreibbare Tabelle.</translation>
   </message>
   <message>
    <source>The form also holds {0}: go to each position, look at it and keep it.</source>
-   <translation type="unfinished" />
+   <translation>Der Bogen enthält auch {0}: zu jedem Platz gehen, ansehen und behalten.</translation>
   </message>
   <message>
    <source>The history of agreements, two of them compared; planned, agreed and built side by side.</source>
@@ -3885,55 +3885,55 @@
   </message>
   <message>
    <source>The last changes are not in the book yet: {reason} It is tried again by itself.</source>
-   <translation type="unfinished" />
+   <translation>Die letzten Änderungen sind noch nicht im Buch: {reason} Es wird von selbst erneut versucht.</translation>
   </message>
   <message>
    <source>The last changes of “{name}” are not in the book.</source>
-   <translation type="unfinished" />
+   <translation>Die letzten Änderungen von „{name}“ sind nicht im Buch.</translation>
   </message>
   <message>
    <source>The offer ended on {0}: requote it before it is issued.</source>
-   <translation type="unfinished" />
+   <translation>Das Angebot endete am {0}: vor dem Abgeben neu anbieten.</translation>
   </message>
   <message>
    <source>The order stands. What changes now needs a quotation of its own.</source>
-   <translation type="unfinished" />
+   <translation>Der Auftrag steht. Was sich jetzt ändert, braucht ein eigenes Angebot.</translation>
   </message>
   <message>
    <source>The order stands; kept, this becomes a quotation of its own. Give it another number in its terms.</source>
-   <translation type="unfinished" />
+   <translation>Der Auftrag steht; aufbewahrt wird dies ein eigenes Angebot. In seinen Bedingungen eine andere Nummer geben.</translation>
   </message>
   <message>
    <source>The program met a fault of its own and did not finish the last step. Your survey: {state}.</source>
-   <translation type="unfinished" />
+   <translation>Das Programm hatte einen eigenen Fehler und hat den letzten Schritt nicht beendet. Ihre Aufnahme: {state}.</translation>
   </message>
   <message>
    <source>The program met a fault of its own and did not finish this.</source>
-   <translation type="unfinished" />
+   <translation>Das Programm hatte einen eigenen Fehler und hat dies nicht beendet.</translation>
   </message>
   <message>
    <source>The quotation goes out without this price and says so on the paper</source>
-   <translation type="unfinished" />
+   <translation>Das Angebot geht ohne diesen Preis hinaus und sagt es auf dem Papier</translation>
   </message>
   <message>
    <source>The record of {0} is kept in the book.</source>
-   <translation type="unfinished" />
+   <translation>Das Protokoll von {0} ist im Buch.</translation>
   </message>
   <message>
    <source>The report below is what is copied; nothing is sent. Read it before you hand it on.</source>
-   <translation type="unfinished" />
+   <translation>Der Bericht unten ist, was kopiert wird; nichts wird gesendet. Vor dem Weitergeben lesen.</translation>
   </message>
   <message>
    <source>The run was stopped early.</source>
-   <translation type="unfinished" />
+   <translation>Der Lauf wurde vorzeitig angehalten.</translation>
   </message>
   <message>
    <source>The same as wanted</source>
-   <translation type="unfinished" />
+   <translation>Dasselbe wie gewünscht</translation>
   </message>
   <message>
    <source>The search was ended before the least cost was proved</source>
-   <translation type="unfinished" />
+   <translation>Die Suche endete, bevor die geringsten Kosten bewiesen waren</translation>
   </message>
   <message>
    <source>The set is agreed.</source>
@@ -3941,7 +3941,7 @@
   </message>
   <message>
    <source>The set is held against this flow at the coldest and the hottest temperature.</source>
-   <translation type="unfinished" />
+   <translation>Der Satz wird bei tiefster und höchster Temperatur an diesem Durchfluss gemessen.</translation>
   </message>
   <message>
    <source>The sets as planned for the answers of today. Papers show what is agreed from then on.</source>
@@ -3957,47 +3957,47 @@
   </message>
   <message>
    <source>The stock holds no other part of this kind.</source>
-   <translation type="unfinished" />
+   <translation>Im Bestand ist kein anderes Teil dieser Art.</translation>
   </message>
   <message>
    <source>The survey has been changed since: quote this survey for that. Requoted, it stays as it was.</source>
-   <translation type="unfinished" />
+   <translation>Die Aufnahme ist seither geändert: dafür diese Aufnahme anbieten. Neu angeboten bleibt es, wie es war.</translation>
   </message>
   <message>
    <source>The survey has changed since this form was printed. Look at every line.</source>
-   <translation type="unfinished" />
+   <translation>Die Aufnahme hat sich seit dem Druck dieses Bogens geändert. Jede Zeile ansehen.</translation>
   </message>
   <message>
    <source>The survey was changed while it was quoted, so nothing was quoted. Quote it again.</source>
-   <translation type="unfinished" />
+   <translation>Die Aufnahme wurde beim Anbieten geändert, also wurde nichts angeboten. Noch einmal anbieten.</translation>
   </message>
   <message>
    <source>The two surveys do not go together. Keep both, or one of them.</source>
-   <translation type="unfinished" />
+   <translation>Die beiden Aufnahmen passen nicht zusammen. Beide behalten oder eine davon.</translation>
   </message>
   <message>
    <source>The usual terms are as they were</source>
-   <translation type="unfinished" />
+   <translation>Die üblichen Bedingungen sind, wie sie waren</translation>
   </message>
   <message>
    <source>The value is written as the source prints it: digits, yes or no, a word, cases separated by commas; empty for no figure. The adopted code and the authority having jurisdiction decide; this table only records them.</source>
-   <translation type="unfinished" />
+   <translation>Der Wert steht, wie ihn die Quelle druckt: Ziffern, ja oder nein, ein Wort, Fälle mit Komma getrennt; leer für keine Zahl. Die geltende Vorschrift und die zuständige Behörde entscheiden; diese Tabelle hält sie nur fest.</translation>
   </message>
   <message>
    <source>Then a splitter can join both to a coaxial hose.</source>
-   <translation type="unfinished" />
+   <translation>Dann kann eine Verzweigung beide zu einem koaxialen Schlauch verbinden.</translation>
   </message>
   <message>
    <source>There is no set to pick a part from.</source>
-   <translation type="unfinished" />
+   <translation>Es gibt keinen Satz, aus dem ein Teil zu wählen wäre.</translation>
   </message>
   <message>
    <source>There is no set whose flow could be shown.</source>
-   <translation type="unfinished" />
+   <translation>Es gibt keinen Satz, dessen Durchfluss zu zeigen wäre.</translation>
   </message>
   <message>
    <source>There is no such file here.</source>
-   <translation type="unfinished" />
+   <translation>Diese Datei gibt es hier nicht.</translation>
   </message>
   <message>
    <source>These options leave hoses out:
@@ -4009,91 +4009,91 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>These positions take the place of all that are there</source>
-   <translation type="unfinished" />
+   <translation>Diese Plätze treten an die Stelle aller vorhandenen</translation>
   </message>
   <message>
    <source>They are on their way to the book.</source>
-   <translation type="unfinished" />
+   <translation>Sie sind auf dem Weg ins Buch.</translation>
   </message>
   <message>
    <source>They are saved by themselves as soon as the book takes them; this question then goes away.</source>
-   <translation type="unfinished" />
+   <translation>Sie werden von selbst gespeichert, sobald das Buch sie nimmt; diese Frage verschwindet dann.</translation>
   </message>
   <message>
    <source>This change is not in the book yet: {reason} It stays in the window.</source>
-   <translation type="unfinished" />
+   <translation>Diese Änderung ist noch nicht im Buch: {reason} Sie bleibt im Fenster.</translation>
   </message>
   <message>
    <source>This is no PNG or JPEG picture.</source>
-   <translation type="unfinished" />
+   <translation>Das ist kein PNG- oder JPEG-Bild.</translation>
   </message>
   <message>
    <source>This picture cannot be read.</source>
-   <translation type="unfinished" />
+   <translation>Dieses Bild ist nicht lesbar.</translation>
   </message>
   <message>
    <source>This position has no set, so there is nothing to record.</source>
-   <translation type="unfinished" />
+   <translation>Dieser Platz hat keinen Satz, also ist nichts zu protokollieren.</translation>
   </message>
   <message>
    <source>This position only</source>
-   <translation type="unfinished" />
+   <translation>Nur dieser Platz</translation>
   </message>
   <message>
    <source>This survey is not on the list of the book any more: it was taken off. It stays in the window.</source>
-   <translation type="unfinished" />
+   <translation>Diese Aufnahme steht nicht mehr in der Liste des Buchs: sie wurde herausgenommen. Im Fenster bleibt sie.</translation>
   </message>
   <message>
    <source>Those of &amp;this quotation</source>
-   <translation type="unfinished" />
+   <translation>Die &amp;dieses Angebots</translation>
   </message>
   <message>
    <source>Thread si&amp;ze</source>
-   <translation type="unfinished" />
+   <translation>Gewindeg&amp;röße</translation>
   </message>
   <message>
    <source>Three letters of ISO 4217, such as EUR.</source>
-   <translation type="unfinished" />
+   <translation>Drei Buchstaben nach ISO 4217, etwa EUR.</translation>
   </message>
   <message>
    <source>Three letters of ISO 4217, such as USD.</source>
-   <translation type="unfinished" />
+   <translation>Drei Buchstaben nach ISO 4217, etwa USD.</translation>
   </message>
   <message>
    <source>Title of the copy</source>
-   <translation type="unfinished" />
+   <translation>Titel der Kopie</translation>
   </message>
   <message>
    <source>To be read only.</source>
-   <translation type="unfinished" />
+   <translation>Nur zu lesen.</translation>
   </message>
   <message>
    <source>To be read only. The papers are those that were sent.</source>
-   <translation type="unfinished" />
+   <translation>Nur zu lesen. Die Papiere sind die abgegebenen.</translation>
   </message>
   <message>
    <source>To put a position back into service.</source>
-   <translation type="unfinished" />
+   <translation>Um einen Platz wieder in Betrieb zu nehmen.</translation>
   </message>
   <message>
    <source>To which positions</source>
-   <translation type="unfinished" />
+   <translation>Zu welchen Plätzen</translation>
   </message>
   <message>
    <source>Total</source>
-   <translation type="unfinished" />
+   <translation>Gesamt</translation>
   </message>
   <message>
    <source>Total {sum}</source>
-   <translation type="unfinished" />
+   <translation>Gesamt {sum}</translation>
   </message>
   <message>
    <source>Towards a grant</source>
-   <translation type="unfinished" />
+   <translation>Zur Förderung</translation>
   </message>
   <message>
    <source>Tried {done} of {total} parts…</source>
-   <translation type="unfinished" />
+   <translation>{done} von {total} Teilen erprobt…</translation>
   </message>
   <message>
    <source>Trucks</source>
@@ -4105,11 +4105,11 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>Trying the parts of the catalog…</source>
-   <translation type="unfinished" />
+   <translation>Die Teile des Katalogs werden erprobt…</translation>
   </message>
   <message>
    <source>Tur&amp;ns left on the drum at the filler</source>
-   <translation type="unfinished" />
+   <translation>Windungen, die beim Tanken auf der Tro&amp;mmel bleiben</translation>
   </message>
   <message>
    <source>US units</source>
@@ -4121,39 +4121,39 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>Unified</source>
-   <translation type="unfinished" />
+   <translation>UN (Unified)</translation>
   </message>
   <message>
    <source>Unit price of {0}</source>
-   <translation type="unfinished" />
+   <translation>Stückpreis von {0}</translation>
   </message>
   <message>
    <source>Up</source>
-   <translation type="unfinished" />
+   <translation>Nach oben</translation>
   </message>
   <message>
    <source>Urea solution for diesel exhaust</source>
-   <translation type="unfinished" />
+   <translation>Harnstofflösung für Dieselabgas</translation>
   </message>
   <message>
    <source>Use the marked part in the set</source>
-   <translation type="unfinished" />
+   <translation>Markiertes Teil im Satz verwenden</translation>
   </message>
   <message>
    <source>Use these terms</source>
-   <translation type="unfinished" />
+   <translation>Diese Bedingungen verwenden</translation>
   </message>
   <message>
    <source>Use {part}</source>
-   <translation type="unfinished" />
+   <translation>{part} verwenden</translation>
   </message>
   <message>
    <source>Vacuum assist</source>
-   <translation type="unfinished" />
+   <translation>Aktiv</translation>
   </message>
   <message>
    <source>Vacuum-assist coaxial</source>
-   <translation type="unfinished" />
+   <translation>Koaxial, aktiv</translation>
   </message>
   <message>
    <source>Valid through</source>
@@ -4161,11 +4161,11 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>Value</source>
-   <translation type="unfinished" />
+   <translation>Wert</translation>
   </message>
   <message>
    <source>Value for the chosen cells</source>
-   <translation type="unfinished" />
+   <translation>Wert für die gewählten Zellen</translation>
   </message>
   <message>
    <source>Vapor</source>
@@ -4173,11 +4173,11 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>Vapor in the inner tube</source>
-   <translation type="unfinished" />
+   <translation>Gas im Innenrohr</translation>
   </message>
   <message>
    <source>Vapor in the outer ring</source>
-   <translation type="unfinished" />
+   <translation>Gas im äußeren Ring</translation>
   </message>
   <message>
    <source>Vapor recovery</source>
@@ -4185,55 +4185,55 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>Wa&amp;y round the vehicle</source>
-   <translation type="unfinished" />
+   <translation>Weg um das &amp;Fahrzeug</translation>
   </message>
   <message>
    <source>Wait no &amp;longer</source>
-   <translation type="unfinished" />
+   <translation>Nicht länger &amp;warten</translation>
   </message>
   <message>
    <source>Waiting for the book…</source>
-   <translation type="unfinished" />
+   <translation>Warten auf das Buch…</translation>
   </message>
   <message>
    <source>Way</source>
-   <translation type="unfinished" />
+   <translation>Weg</translation>
   </message>
   <message>
    <source>Way out</source>
-   <translation type="unfinished" />
+   <translation>Ausweg</translation>
   </message>
   <message>
    <source>Way round the vehicle</source>
-   <translation type="unfinished" />
+   <translation>Weg um das Fahrzeug</translation>
   </message>
   <message>
    <source>Ways to convert</source>
-   <translation type="unfinished" />
+   <translation>Wege des Umbaus</translation>
   </message>
   <message>
    <source>Wear log</source>
-   <translation type="unfinished" />
+   <translation>Verschleißbuch</translation>
   </message>
   <message>
    <source>Weight</source>
-   <translation type="unfinished" />
+   <translation>Gewicht</translation>
   </message>
   <message>
    <source>Wh&amp;y not?</source>
-   <translation type="unfinished" />
+   <translation>&amp;Warum nicht?</translation>
   </message>
   <message>
    <source>What</source>
-   <translation type="unfinished" />
+   <translation>Was</translation>
   </message>
   <message>
    <source>What changed between the two revisions</source>
-   <translation type="unfinished" />
+   <translation>Was sich zwischen den beiden Revisionen geändert hat</translation>
   </message>
   <message>
    <source>What changed from</source>
-   <translation type="unfinished" />
+   <translation>Was sich geändert hat von</translation>
   </message>
   <message>
    <source>What chose the sets</source>
@@ -4241,7 +4241,7 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>What d&amp;oes the hose serve?</source>
-   <translation>Was &amp;betankt der Schlauch?</translation>
+   <translation>Was betan&amp;kt der Schlauch?</translation>
   </message>
   <message>
    <source>What differs between two agreements</source>
@@ -4249,11 +4249,11 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>What else would &amp;do here</source>
-   <translation type="unfinished" />
+   <translation>Was hier sonst g&amp;inge</translation>
   </message>
   <message>
    <source>What else would do here</source>
-   <translation type="unfinished" />
+   <translation>Was hier sonst ginge</translation>
   </message>
   <message>
    <source>What flows through the hose decides listing class and seals.</source>
@@ -4261,159 +4261,159 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>What hangs here today</source>
-   <translation type="unfinished" />
+   <translation>Was heute hier hängt</translation>
   </message>
   <message>
    <source>What hangs there now decides which vapor openings have to be closed in a conversion.</source>
-   <translation type="unfinished" />
+   <translation>Was heute dort hängt, bestimmt, welche Gasöffnungen bei einem Umbau zu verschließen sind.</translation>
   </message>
   <message>
    <source>What hangs there today, what is to hang there, and what the outlet offers.</source>
-   <translation type="unfinished" />
+   <translation>Was heute dort hängt, was dort hängen soll und was der Abgang bietet.</translation>
   </message>
   <message>
    <source>What happened</source>
-   <translation type="unfinished" />
+   <translation>Was geschehen ist</translation>
   </message>
   <message>
    <source>What is added to goods and labor.</source>
-   <translation type="unfinished" />
+   <translation>Was zu Material und Arbeit hinzukommt.</translation>
   </message>
   <message>
    <source>What is asked</source>
-   <translation type="unfinished" />
+   <translation>Was verlangt ist</translation>
   </message>
   <message>
    <source>What is delivered beside the parts that are fitted, and what it is worth to stock few part numbers.</source>
-   <translation type="unfinished" />
+   <translation>Was neben den eingebauten Teilen geliefert wird, und was es wert ist, wenige Teilenummern zu führen.</translation>
   </message>
   <message>
    <source>What is kept of the book, one more now, or one put back in its place.</source>
-   <translation type="unfinished" />
+   <translation>Was vom Buch aufgehoben ist, jetzt eine mehr oder eine zurückgeholt.</translation>
   </message>
   <message>
    <source>What is missing, and what is there</source>
-   <translation type="unfinished" />
+   <translation>Was fehlt und was da ist</translation>
   </message>
   <message>
    <source>What is not included</source>
-   <translation type="unfinished" />
+   <translation>Was nicht enthalten ist</translation>
   </message>
   <message>
    <source>What is offered, what is not, and on which terms of sale.</source>
-   <translation type="unfinished" />
+   <translation>Was angeboten wird, was nicht, und zu welchen Verkaufsbedingungen.</translation>
   </message>
   <message>
    <source>What is supplied and done.</source>
-   <translation type="unfinished" />
+   <translation>Was geliefert und getan wird.</translation>
   </message>
   <message>
    <source>What it changes that sets share part numbers, against each position chosen for itself</source>
-   <translation type="unfinished" />
+   <translation>Was es ändert, dass Sätze Teilenummern teilen, gegen jeden Platz für sich gewählt</translation>
   </message>
   <message>
    <source>What it does</source>
-   <translation type="unfinished" />
+   <translation>Was es tut</translation>
   </message>
   <message>
    <source>What it is reckoned from.</source>
-   <translation type="unfinished" />
+   <translation>Woraus es sich errechnet.</translation>
   </message>
   <message>
    <source>What it pays for</source>
-   <translation type="unfinished" />
+   <translation>Wofür es bezahlt</translation>
   </message>
   <message>
    <source>What its plate says</source>
-   <translation type="unfinished" />
+   <translation>Was auf dem Schild steht</translation>
   </message>
   <message>
    <source>What makers take off their lists for you: it makes the cost of the goods.</source>
-   <translation type="unfinished" />
+   <translation>Was Hersteller Ihnen auf ihre Listen nachlassen: daraus entstehen die Materialkosten.</translation>
   </message>
   <message>
    <source>What meter and pump pass at most.</source>
-   <translation type="unfinished" />
+   <translation>Was Zähler und Pumpe höchstens durchlassen.</translation>
   </message>
   <message>
    <source>What passes through the dispenser's &amp;outlet?</source>
-   <translation type="unfinished" />
+   <translation>Was führt der Abgang der Zapf&amp;säule?</translation>
   </message>
   <message>
    <source>What stays, goes and comes, in which order, at what cost, with what effect on emissions.</source>
-   <translation type="unfinished" />
+   <translation>Was bleibt, geht und kommt, in welcher Folge, zu welchen Kosten, mit welcher Wirkung auf die Emissionen.</translation>
   </message>
   <message>
    <source>What stocking another part number is worth, in the currency of the site. Above 0 the sets of the whole station are chosen together, so that like positions get like parts.</source>
-   <translation type="unfinished" />
+   <translation>Was es wert ist, eine weitere Teilenummer nicht zu führen, in der Währung der Tankstelle. Über 0 werden die Sätze der ganzen Tankstelle gemeinsam gewählt, sodass gleiche Plätze gleiche Teile bekommen.</translation>
   </message>
   <message>
    <source>What tells this quotation from others, and how long it stands.</source>
-   <translation type="unfinished" />
+   <translation>Was dieses Angebot von anderen unterscheidet, und wie lange es gilt.</translation>
   </message>
   <message>
    <source>What the book holds of “{name}” is now in {path}.</source>
-   <translation type="unfinished" />
+   <translation>Was das Buch von „{name}“ enthält, steht jetzt in {path}.</translation>
   </message>
   <message>
    <source>What the conversion rests on</source>
-   <translation type="unfinished" />
+   <translation>Worauf der Umbau beruht</translation>
   </message>
   <message>
    <source>What the dispenser gives</source>
-   <translation type="unfinished" />
+   <translation>Was die Zapfsäule gibt</translation>
   </message>
   <message>
    <source>What the hose serves, how it is stowed, and what the dispenser gives.</source>
-   <translation type="unfinished" />
+   <translation>Was der Schlauch betankt, wie er aufgenommen wird und was die Zapfsäule gibt.</translation>
   </message>
   <message>
    <source>What the percentage is taken from.</source>
-   <translation type="unfinished" />
+   <translation>Wovon der Prozentsatz genommen wird.</translation>
   </message>
   <message>
    <source>What the quotation is for.</source>
-   <translation type="unfinished" />
+   <translation>Wofür das Angebot ist.</translation>
   </message>
   <message>
    <source>What this position asks of its set</source>
-   <translation type="unfinished" />
+   <translation>Was dieser Platz von seinem Satz verlangt</translation>
   </message>
   <message>
    <source>What this program can and cannot say.</source>
-   <translation type="unfinished" />
+   <translation>Was dieses Programm sagen kann und was nicht.</translation>
   </message>
   <message>
    <source>What was found about it</source>
-   <translation type="unfinished" />
+   <translation>Was dazu gefunden wurde</translation>
   </message>
   <message>
    <source>What would help</source>
-   <translation type="unfinished" />
+   <translation>Was helfen würde</translation>
   </message>
   <message>
    <source>When (UTC)</source>
-   <translation type="unfinished" />
+   <translation>Wann (UTC)</translation>
   </message>
   <message>
    <source>Where the cord's cla&amp;mp sits on the hose</source>
-   <translation type="unfinished" />
+   <translation>Wo die Schelle am Schlauch &amp;sitzt</translation>
   </message>
   <message>
    <source>Where the quotation stands</source>
-   <translation type="unfinished" />
+   <translation>Wo das Angebot steht</translation>
   </message>
   <message>
    <source>Where the rate was read.</source>
-   <translation type="unfinished" />
+   <translation>Wo der Kurs gelesen wurde.</translation>
   </message>
   <message>
    <source>Where the set that is planned hangs here already.</source>
-   <translation type="unfinished" />
+   <translation>Wo der geplante Satz schon hängt.</translation>
   </message>
   <message>
    <source>Where the terms of the next quotation come from</source>
-   <translation type="unfinished" />
+   <translation>Woher die Bedingungen des nächsten Angebots kommen</translation>
   </message>
   <message>
    <source>Which &amp;liquid is sold here?</source>
@@ -4421,103 +4421,103 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>Which &amp;tank feeds the position?</source>
-   <translation type="unfinished" />
+   <translation>Welcher Ta&amp;nk speist den Platz?</translation>
   </message>
   <message>
    <source>Which answers</source>
-   <translation type="unfinished" />
+   <translation>Welche Antworten</translation>
   </message>
   <message>
    <source>Which breakaways it draws on.</source>
-   <translation type="unfinished" />
+   <translation>Von welchen Abreißkupplungen er abhängt.</translation>
   </message>
   <message>
    <source>Which hoses it draws on.</source>
-   <translation type="unfinished" />
+   <translation>Von welchen Schläuchen er abhängt.</translation>
   </message>
   <message>
    <source>Which limits apply. The adopted code and the authority having jurisdiction decide; ask them where a row is unconfirmed.</source>
-   <translation type="unfinished" />
+   <translation>Welche Grenzwerte gelten. Die geltende Vorschrift und die zuständige Behörde entscheiden; fragen, wo eine Zeile unbestätigt ist.</translation>
   </message>
   <message>
    <source>Which way a rest goes.</source>
-   <translation type="unfinished" />
+   <translation>Wohin ein Rest geht.</translation>
   </message>
   <message>
    <source>While out of service.</source>
-   <translation type="unfinished" />
+   <translation>Während der Sperrung.</translation>
   </message>
   <message>
    <source>Who</source>
-   <translation type="unfinished" />
+   <translation>Wer</translation>
   </message>
   <message>
    <source>Who answers for it</source>
-   <translation type="unfinished" />
+   <translation>Wer dafür einsteht</translation>
   </message>
   <message>
    <source>Who answers questions.</source>
-   <translation type="unfinished" />
+   <translation>Wer Fragen beantwortet.</translation>
   </message>
   <message>
    <source>Who did it</source>
-   <translation type="unfinished" />
+   <translation>Wer es getan hat</translation>
   </message>
   <message>
    <source>Who is quoted to.</source>
-   <translation type="unfinished" />
+   <translation>Wem angeboten wird.</translation>
   </message>
   <message>
    <source>Who quotes. It stands at the top of the quotation.</source>
-   <translation type="unfinished" />
+   <translation>Wer anbietet. Steht oben auf dem Angebot.</translation>
   </message>
   <message>
    <source>Whole drawing</source>
-   <translation type="unfinished" />
+   <translation>Ganze Zeichnung</translation>
   </message>
   <message>
    <source>Whom the bill is for.</source>
-   <translation type="unfinished" />
+   <translation>Für wen die Stückliste ist.</translation>
   </message>
   <message>
    <source>Why</source>
-   <translation type="unfinished" />
+   <translation>Warum</translation>
   </message>
   <message>
    <source>Why not?</source>
-   <translation type="unfinished" />
+   <translation>Warum nicht?</translation>
   </message>
   <message>
    <source>Why the lists do not hold.</source>
-   <translation type="unfinished" />
+   <translation>Warum die Listen nicht gelten.</translation>
   </message>
   <message>
    <source>Wishes</source>
-   <translation type="unfinished" />
+   <translation>Wünsche</translation>
   </message>
   <message>
    <source>With all figures the part is judged like a new one and may stay; without any, it goes.</source>
-   <translation type="unfinished" />
+   <translation>Mit allen Zahlen wird das Teil wie ein neues beurteilt und darf bleiben; ohne Zahlen geht es.</translation>
   </message>
   <message>
    <source>With or without biodiesel</source>
-   <translation type="unfinished" />
+   <translation>Mit oder ohne Biodiesel</translation>
   </message>
   <message>
    <source>With or without ethanol</source>
-   <translation type="unfinished" />
+   <translation>Mit oder ohne Ethanol</translation>
   </message>
   <message>
    <source>Without it no payback is shown.</source>
-   <translation type="unfinished" />
+   <translation>Ohne ihn wird keine Amortisation gezeigt.</translation>
   </message>
   <message>
    <source>Without price: {parts}.</source>
-   <translation type="unfinished" />
+   <translation>Ohne Preis: {parts}.</translation>
   </message>
   <message>
    <source>Work done by</source>
-   <translation type="unfinished" />
+   <translation>Ausgeführt von</translation>
   </message>
   <message>
    <source>Work in hand</source>
@@ -4525,91 +4525,91 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>Working out all positions…</source>
-   <translation type="unfinished" />
+   <translation>Alle Plätze werden ausgearbeitet…</translation>
   </message>
   <message>
    <source>Working out what is due…</source>
-   <translation type="unfinished" />
+   <translation>Was fällig ist, wird ermittelt…</translation>
   </message>
   <message>
    <source>Worth of one part number &amp;less</source>
-   <translation type="unfinished" />
+   <translation>Wert einer Teilenummer &amp;weniger</translation>
   </message>
   <message>
    <source>Wound on a drum</source>
-   <translation type="unfinished" />
+   <translation>Auf eine Trommel gewickelt</translation>
   </message>
   <message>
    <source>Write into chosen cells</source>
-   <translation type="unfinished" />
+   <translation>In die gewählten Zellen schreiben</translation>
   </message>
   <message>
    <source>Write the survey</source>
-   <translation type="unfinished" />
+   <translation>Aufnahme schreiben</translation>
   </message>
   <message>
    <source>Write these terms into a file (Ctrl+S)</source>
-   <translation type="unfinished" />
+   <translation>Diese Bedingungen in eine Datei schreiben (Strg+S)</translation>
   </message>
   <message>
    <source>Write this survey to a file. The book keeps every change by itself.</source>
-   <translation type="unfinished" />
+   <translation>Diese Aufnahme in eine Datei schreiben. Das Buch hält jede Änderung von selbst.</translation>
   </message>
   <message>
    <source>Write to a file…</source>
-   <translation type="unfinished" />
+   <translation>In eine Datei schreiben…</translation>
   </message>
   <message>
    <source>Write your name first: it stands on record with this step.</source>
-   <translation type="unfinished" />
+   <translation>Erst Ihren Namen schreiben: er bleibt bei diesem Schritt festgehalten.</translation>
   </message>
   <message>
    <source>Write {0} cells</source>
-   <translation type="unfinished" />
+   <translation>{0} Zellen schreiben</translation>
   </message>
   <message>
    <source>Write {0} of {1}</source>
-   <translation type="unfinished" />
+   <translation>{0} von {1} schreiben</translation>
   </message>
   <message>
    <source>Writes what the book holds of a survey that cannot be read into a file</source>
-   <translation type="unfinished" />
+   <translation>Schreibt in eine Datei, was das Buch von einer nicht lesbaren Aufnahme enthält</translation>
   </message>
   <message>
    <source>Written to {path}</source>
-   <translation type="unfinished" />
+   <translation>Geschrieben nach {path}</translation>
   </message>
   <message>
    <source>Year</source>
-   <translation type="unfinished" />
+   <translation>Jahr</translation>
   </message>
   <message>
    <source>Year or rank</source>
-   <translation type="unfinished" />
+   <translation>Jahr oder Rang</translation>
   </message>
   <message>
    <source>Year {0}</source>
-   <translation type="unfinished" />
+   <translation>Jahr {0}</translation>
   </message>
   <message>
    <source>Year-month-day.</source>
-   <translation type="unfinished" />
+   <translation>Jahr-Monat-Tag.</translation>
   </message>
   <message>
    <source>Year-month-day. Prices that are valid on this day are used.</source>
-   <translation type="unfinished" />
+   <translation>Jahr-Monat-Tag. Es gelten die Preise von diesem Tag.</translation>
   </message>
   <message>
    <source>Yearly &amp;upkeep today</source>
-   <translation type="unfinished" />
+   <translation>Jährlicher &amp;Unterhalt heute</translation>
   </message>
   <message>
    <source>Yearly upkeep &amp;afterwards</source>
-   <translation type="unfinished" />
+   <translation>Jährlicher Unterhalt da&amp;nach</translation>
   </message>
   <message>
    <source>Years of the program</source>
-   <translation type="unfinished" />
+   <translation>Jahre des Programms</translation>
   </message>
   <message>
    <source>Yes</source>
@@ -4617,51 +4617,51 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>Your changes are in the book; a newer revision too</source>
-   <translation type="unfinished" />
+   <translation>Ihre Änderungen sind im Buch; eine neuere Revision auch</translation>
   </message>
   <message>
    <source>Your name</source>
-   <translation type="unfinished" />
+   <translation>Ihr Name</translation>
   </message>
   <message>
    <source>Your own quotation number.</source>
-   <translation type="unfinished" />
+   <translation>Ihre eigene Angebotsnummer.</translation>
   </message>
   <message>
    <source>a fixed amount</source>
-   <translation type="unfinished" />
+   <translation>ein fester Betrag</translation>
   </message>
   <message>
    <source>a photo of the record</source>
-   <translation type="unfinished" />
+   <translation>ein Foto des Protokolls</translation>
   </message>
   <message>
    <source>a question is open</source>
-   <translation type="unfinished" />
+   <translation>eine Frage ist offen</translation>
   </message>
   <message>
    <source>always downwards</source>
-   <translation type="unfinished" />
+   <translation>immer abwärts</translation>
   </message>
   <message>
    <source>always upwards</source>
-   <translation type="unfinished" />
+   <translation>immer aufwärts</translation>
   </message>
   <message>
    <source>an amount for each kilogram</source>
-   <translation type="unfinished" />
+   <translation>ein Betrag je Kilogramm</translation>
   </message>
   <message>
    <source>an assumed figure, to be confirmed</source>
-   <translation type="unfinished" />
+   <translation>eine angenommene Zahl, zu bestätigen</translation>
   </message>
   <message>
    <source>and {0} more</source>
-   <translation type="unfinished" />
+   <translation>und {0} weitere</translation>
   </message>
   <message>
    <source>any</source>
-   <translation type="unfinished" />
+   <translation>beliebig</translation>
   </message>
   <message>
    <source>as agreed</source>
@@ -4673,15 +4673,15 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>as changed in the window</source>
-   <translation type="unfinished" />
+   <translation>wie im Fenster geändert</translation>
   </message>
   <message>
    <source>as in the table</source>
-   <translation type="unfinished" />
+   <translation>wie in der Tabelle</translation>
   </message>
   <message>
    <source>as in the worked example</source>
-   <translation type="unfinished" />
+   <translation>wie im Rechenbeispiel</translation>
   </message>
   <message>
    <source>as planned</source>
@@ -4689,315 +4689,319 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>as the agency asks</source>
-   <translation type="unfinished" />
+   <translation>wie die Behörde es verlangt</translation>
   </message>
   <message>
    <source>at most </source>
-   <translation type="unfinished" />
+   <translation>höchstens </translation>
   </message>
   <message>
    <source>being planned</source>
-   <translation type="unfinished" />
+   <translation>wird geplant</translation>
   </message>
   <message>
    <source>built in</source>
-   <translation type="unfinished" />
+   <translation>eingebaut</translation>
   </message>
   <message>
    <source>by positions</source>
-   <translation type="unfinished" />
+   <translation>nach Plätzen</translation>
   </message>
   <message>
    <source>choose a cell further left: the table ends after {0} columns</source>
-   <translation type="unfinished" />
+   <translation>eine Zelle weiter links wählen: die Tabelle endet nach {0} Spalten</translation>
   </message>
   <message>
    <source>columns</source>
-   <translation type="unfinished" />
+   <translation>Spalten</translation>
   </message>
   <message>
    <source>complete</source>
-   <translation type="unfinished" />
+   <translation>vollständig</translation>
   </message>
   <message>
    <source>cost and a mark-up on it</source>
-   <translation type="unfinished" />
+   <translation>Kosten und ein Aufschlag darauf</translation>
   </message>
   <message>
    <source>cost with a margin on the selling price</source>
-   <translation type="unfinished" />
+   <translation>Kosten mit einer Marge auf den Verkaufspreis</translation>
   </message>
   <message>
    <source>date</source>
-   <translation type="unfinished" />
+   <translation>Datum</translation>
   </message>
   <message>
    <source>dated {0}</source>
-   <translation type="unfinished" />
+   <translation>vom {0}</translation>
   </message>
   <message>
    <source>day of handing over</source>
-   <translation type="unfinished" />
+   <translation>Tag der Übergabe</translation>
   </message>
   <message>
    <source>dispenser</source>
-   <translation type="unfinished" />
+   <translation>Zapfsäule</translation>
   </message>
   <message>
    <source>does not fit</source>
-   <translation type="unfinished" />
+   <translation>passt nicht</translation>
   </message>
   <message>
    <source>empty:</source>
-   <translation type="unfinished" />
+   <translation>leer:</translation>
   </message>
   <message>
    <source>empty: no picture</source>
-   <translation type="unfinished" />
+   <translation>leer: kein Bild</translation>
   </message>
   <message>
    <source>empty: {0}</source>
-   <translation type="unfinished" />
+   <translation>leer: {0}</translation>
   </message>
   <message>
    <source>every kind</source>
-   <translation type="unfinished" />
+   <translation>jede Art</translation>
   </message>
   <message>
    <source>fits</source>
-   <translation type="unfinished" />
+   <translation>passt</translation>
   </message>
   <message>
    <source>fits, good practice not met in full</source>
-   <translation type="unfinished" />
+   <translation>passt, gute Praxis nicht ganz erfüllt</translation>
   </message>
   <message>
    <source>for each line</source>
-   <translation type="unfinished" />
+   <translation>je Zeile</translation>
   </message>
   <message>
    <source>its last day is over</source>
-   <translation type="unfinished" />
+   <translation>sein letzter Tag ist vorbei</translation>
   </message>
   <message>
    <source>left out</source>
-   <translation type="unfinished" />
+   <translation>ausgelassen</translation>
   </message>
   <message>
    <source>list price less a discount</source>
-   <translation type="unfinished" />
+   <translation>Listenpreis abzüglich Rabatt</translation>
   </message>
   <message>
    <source>list price: {0}</source>
-   <translation type="unfinished" />
+   <translation>Listenpreis: {0}</translation>
   </message>
   <message>
    <source>my_county</source>
-   <translation type="unfinished" />
+   <translation>mein_bezirk</translation>
   </message>
   <message>
    <source>needs a look</source>
-   <translation type="unfinished" />
+   <translation>ansehen</translation>
   </message>
   <message>
    <source>no</source>
-   <translation type="unfinished" />
+   <translation>nein</translation>
   </message>
   <message>
    <source>no address yet</source>
-   <translation type="unfinished" />
+   <translation>noch keine Anschrift</translation>
   </message>
   <message>
    <source>no age limit</source>
-   <translation type="unfinished" />
+   <translation>keine Altersgrenze</translation>
   </message>
   <message>
    <source>no figure</source>
-   <translation type="unfinished" />
+   <translation>keine Zahl</translation>
   </message>
   <message>
    <source>no listing</source>
-   <translation type="unfinished" />
+   <translation>keine Listung</translation>
   </message>
   <message>
    <source>no longer in the catalog</source>
-   <translation type="unfinished" />
+   <translation>nicht mehr im Katalog</translation>
   </message>
   <message>
    <source>no longer made</source>
-   <translation type="unfinished" />
+   <translation>nicht mehr hergestellt</translation>
   </message>
   <message>
    <source>no set</source>
-   <translation type="unfinished" />
+   <translation>kein Satz</translation>
   </message>
   <message>
    <source>not chosen in any option</source>
-   <translation type="unfinished" />
+   <translation>in keiner Variante gewählt</translation>
   </message>
   <message>
    <source>not dated</source>
-   <translation type="unfinished" />
+   <translation>ohne Datum</translation>
   </message>
   <message>
    <source>not kept yet</source>
-   <translation type="unfinished" />
+   <translation>noch nicht aufbewahrt</translation>
   </message>
   <message>
    <source>not known</source>
-   <translation type="unfinished" />
+   <translation>nicht bekannt</translation>
   </message>
   <message>
    <source>not known here</source>
-   <translation type="unfinished" />
+   <translation>hier nicht bekannt</translation>
+  </message>
+  <message>
+   <source>not known, none counted</source>
+   <translation>nicht bekannt, keiner gerechnet</translation>
   </message>
   <message>
    <source>not open</source>
-   <translation type="unfinished" />
+   <translation>nicht offen</translation>
   </message>
   <message>
    <source>not recorded</source>
-   <translation type="unfinished" />
+   <translation>nicht festgehalten</translation>
   </message>
   <message>
    <source>not stated</source>
-   <translation type="unfinished" />
+   <translation>nicht angegeben</translation>
   </message>
   <message>
    <source>not surveyed yet</source>
-   <translation type="unfinished" />
+   <translation>noch nicht aufgenommen</translation>
   </message>
   <message>
    <source>nothing</source>
-   <translation type="unfinished" />
+   <translation>nichts</translation>
   </message>
   <message>
    <source>once for the whole quotation</source>
-   <translation type="unfinished" />
+   <translation>einmal für das ganze Angebot</translation>
   </message>
   <message>
    <source>one for all, or one for each: 1, 2, 2, 3</source>
-   <translation type="unfinished" />
+   <translation>eine für alle oder eine je Säule: 1, 2, 2, 3</translation>
   </message>
   <message>
    <source>own</source>
-   <translation type="unfinished" />
+   <translation>eigene</translation>
   </message>
   <message>
    <source>pasted</source>
-   <translation type="unfinished" />
+   <translation>eingefügt</translation>
   </message>
   <message>
    <source>percent of the goods</source>
-   <translation type="unfinished" />
+   <translation>Prozent des Materials</translation>
   </message>
   <message>
    <source>price</source>
-   <translation type="unfinished" />
+   <translation>Preis</translation>
   </message>
   <message>
    <source>put in {0}; set {1}</source>
-   <translation type="unfinished" />
+   <translation>einzubauen: {0}; Satz {1}</translation>
   </message>
   <message>
    <source>quoted again, not kept yet</source>
-   <translation type="unfinished" />
+   <translation>neu angeboten, noch nicht aufbewahrt</translation>
   </message>
   <message>
    <source>reason</source>
-   <translation type="unfinished" />
+   <translation>Grund</translation>
   </message>
   <message>
    <source>replaced by its maker</source>
-   <translation type="unfinished" />
+   <translation>vom Hersteller ersetzt</translation>
   </message>
   <message>
    <source>replaced by its maker: {0}</source>
-   <translation type="unfinished" />
+   <translation>vom Hersteller ersetzt: {0}</translation>
   </message>
   <message>
    <source>r{0}</source>
-   <translation type="unfinished" />
+   <translation>r{0}</translation>
   </message>
   <message>
    <source>same</source>
-   <translation type="unfinished" />
+   <translation>gleich</translation>
   </message>
   <message>
    <source>say why: it stands on the paper</source>
-   <translation type="unfinished" />
+   <translation>sagen, warum: es steht auf dem Papier</translation>
   </message>
   <message>
    <source>site</source>
-   <translation type="unfinished" />
+   <translation>Tankstelle</translation>
   </message>
   <message>
    <source>somebody has to answer for a price</source>
-   <translation type="unfinished" />
+   <translation>jemand muss für einen Preis einstehen</translation>
   </message>
   <message>
    <source>something is still needed</source>
-   <translation type="unfinished" />
+   <translation>etwas fehlt noch</translation>
   </message>
   <message>
    <source>stock list</source>
-   <translation type="unfinished" />
+   <translation>Bestandsliste</translation>
   </message>
   <message>
    <source>the catalog states otherwise: {0}</source>
-   <translation type="unfinished" />
+   <translation>der Katalog sagt anderes: {0}</translation>
   </message>
   <message>
    <source>the file of the terms</source>
-   <translation type="unfinished" />
+   <translation>die Datei der Bedingungen</translation>
   </message>
   <message>
    <source>the filled form</source>
-   <translation type="unfinished" />
+   <translation>der ausgefüllte Bogen</translation>
   </message>
   <message>
    <source>the newest is revision {0}</source>
-   <translation type="unfinished" />
+   <translation>die neueste ist Revision {0}</translation>
   </message>
   <message>
    <source>the straight way</source>
-   <translation type="unfinished" />
+   <translation>der gerade Weg</translation>
   </message>
   <message>
    <source>the usual figure for the duty</source>
-   <translation type="unfinished" />
+   <translation>der übliche Wert für den Einsatz</translation>
   </message>
   <message>
    <source>the usual figure of the local rules</source>
-   <translation type="unfinished" />
+   <translation>der übliche Wert der örtlichen Regeln</translation>
   </message>
   <message>
    <source>there</source>
-   <translation type="unfinished" />
+   <translation>vorhanden</translation>
   </message>
   <message>
    <source>those of {number} r{revision}</source>
-   <translation type="unfinished" />
+   <translation>die von {number} r{revision}</translation>
   </message>
   <message>
    <source>title of the copy</source>
-   <translation type="unfinished" />
+   <translation>Titel der Kopie</translation>
   </message>
   <message>
    <source>to</source>
-   <translation type="unfinished" />
+   <translation>bis</translation>
   </message>
   <message>
    <source>to the nearest, a half to the even digit</source>
-   <translation type="unfinished" />
+   <translation>zum nächsten, eine Hälfte zur geraden Ziffer</translation>
   </message>
   <message>
    <source>to the nearest, a half upwards</source>
-   <translation type="unfinished" />
+   <translation>zum nächsten, eine Hälfte aufwärts</translation>
   </message>
   <message>
    <source>which blocks the issue</source>
-   <translation type="unfinished" />
+   <translation>was das Abgeben verhindert</translation>
   </message>
   <message>
    <source>with agreement</source>
@@ -5005,19 +5009,19 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>would not do</source>
-   <translation type="unfinished" />
+   <translation>ginge nicht</translation>
   </message>
   <message>
    <source>yes</source>
-   <translation type="unfinished" />
+   <translation>ja</translation>
   </message>
   <message>
    <source>yes or no</source>
-   <translation type="unfinished" />
+   <translation>ja oder nein</translation>
   </message>
   <message>
    <source>your name</source>
-   <translation type="unfinished" />
+   <translation>Ihr Name</translation>
   </message>
   <message>
    <source>{0} (stays)</source>
@@ -5025,87 +5029,87 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>{0} against the first option</source>
-   <translation type="unfinished" />
+   <translation>{0} gegenüber der ersten Variante</translation>
   </message>
   <message>
    <source>{0} cells cannot be used; nothing is taken.</source>
-   <translation type="unfinished" />
+   <translation>{0} Zellen sind unbrauchbar; nichts wird übernommen.</translation>
   </message>
   <message>
    <source>{0} differences</source>
-   <translation type="unfinished" />
+   <translation>{0} Unterschiede</translation>
   </message>
   <message>
    <source>{0} missing, {1} by a person's word, {2} in all.</source>
-   <translation type="unfinished" />
+   <translation>{0} fehlen, {1} auf jemandes Wort, {2} insgesamt.</translation>
   </message>
   <message>
    <source>{0} of {1} are due by today.</source>
-   <translation type="unfinished" />
+   <translation>{0} von {1} sind bis heute fällig.</translation>
   </message>
   <message>
    <source>{0} of {1} positions differ.</source>
-   <translation>{0} von {1} Positionen unterscheiden sich.</translation>
+   <translation>{0} von {1} Plätzen unterscheiden sich.</translation>
   </message>
   <message>
    <source>{0} of {1} stocked parts of this kind would do.</source>
-   <translation type="unfinished" />
+   <translation>{0} von {1} vorrätigen Teilen dieser Art gingen.</translation>
   </message>
   <message>
    <source>{0} open quotation is touched by a change of catalog or price lists:</source>
-   <translation type="unfinished" />
+   <translation>{0} offenes Angebot ist von einer Änderung an Katalog oder Preislisten berührt:</translation>
   </message>
   <message>
    <source>{0} open quotations are touched by a change of catalog or price lists:</source>
-   <translation type="unfinished" />
+   <translation>{0} offene Angebote sind von einer Änderung an Katalog oder Preislisten berührt:</translation>
   </message>
   <message>
    <source>{0} pages</source>
-   <translation type="unfinished" />
+   <translation>{0} Seiten</translation>
   </message>
   <message>
    <source>{0} part</source>
-   <translation type="unfinished" />
+   <translation>{0} Teil</translation>
   </message>
   <message>
    <source>{0} parts</source>
-   <translation type="unfinished" />
+   <translation>{0} Teile</translation>
   </message>
   <message>
    <source>{0} position picked</source>
-   <translation>{0} Position gewählt</translation>
+   <translation>{0} Platz gewählt</translation>
   </message>
   <message>
    <source>{0} positions</source>
-   <translation type="unfinished" />
+   <translation>{0} Plätze</translation>
   </message>
   <message>
    <source>{0} positions can be taken.</source>
-   <translation type="unfinished" />
+   <translation>{0} Plätze lassen sich übernehmen.</translation>
   </message>
   <message>
    <source>{0} positions picked</source>
-   <translation>{0} Positionen gewählt</translation>
+   <translation>{0} Plätze gewählt</translation>
   </message>
   <message>
    <source>{0} price is missing</source>
-   <translation type="unfinished" />
+   <translation>{0} Preis fehlt</translation>
   </message>
   <message>
    <source>{0} prices are missing</source>
-   <translation type="unfinished" />
+   <translation>{0} Preise fehlen</translation>
   </message>
   <message>
    <source>{0} quotation</source>
-   <translation type="unfinished" />
+   <translation>{0} Angebot</translation>
   </message>
   <message>
    <source>{0} quotations</source>
-   <translation type="unfinished" />
+   <translation>{0} Angebote</translation>
   </message>
   <message>
    <source>{0} r{1}: an older revision</source>
-   <translation type="unfinished" />
+   <translation>{0} r{1}: eine ältere Revision</translation>
   </message>
   <message>
    <source>{0} sets are agreed; papers show them from now on.</source>
@@ -5113,19 +5117,19 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>{0}: installed</source>
-   <translation type="unfinished" />
+   <translation>{0}: eingebaut</translation>
   </message>
   <message>
    <source>{0}: not in the book yet</source>
-   <translation type="unfinished" />
+   <translation>{0}: noch nicht im Buch</translation>
   </message>
   <message>
    <source>{0}: reason</source>
-   <translation type="unfinished" />
+   <translation>{0}: Grund</translation>
   </message>
   <message>
    <source>{0}: the options differ</source>
-   <translation type="unfinished" />
+   <translation>{0}: die Varianten unterscheiden sich</translation>
   </message>
   <message>
    <source>{0}: the same</source>
@@ -5137,51 +5141,51 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>{0}: the survey has changed since the sheet was printed. Print it anew before working by it.</source>
-   <translation type="unfinished" />
+   <translation>{0}: die Aufnahme hat sich seit dem Druck des Blatts geändert. Vor der Arbeit danach neu drucken.</translation>
   </message>
   <message>
    <source>{0}: the survey is as it was when the sheet was printed.</source>
-   <translation type="unfinished" />
+   <translation>{0}: die Aufnahme ist wie beim Druck des Blatts.</translation>
   </message>
   <message>
    <source>{count} of {all} positions have no set and are not in the sum.</source>
-   <translation type="unfinished" />
+   <translation>{count} von {all} Plätzen haben keinen Satz und sind nicht in der Summe.</translation>
   </message>
   <message>
    <source>{count} other parts could hang here, {misfits} of the kind could not.</source>
-   <translation type="unfinished" />
+   <translation>{count} andere Teile könnten hier hängen, {misfits} der Art nicht.</translation>
   </message>
   <message>
    <source>{count} other parts could hang here.</source>
-   <translation type="unfinished" />
+   <translation>{count} andere Teile könnten hier hängen.</translation>
   </message>
   <message>
    <source>{count} parts · lead time {days} · mass {mass} · list prices</source>
-   <translation type="unfinished" />
+   <translation>{count} Teile · Lieferzeit {days} · Masse {mass} · Listenpreise</translation>
   </message>
   <message>
    <source>{count} positions would change.</source>
-   <translation type="unfinished" />
+   <translation>{count} Plätze würden sich ändern.</translation>
   </message>
   <message>
    <source>{name}: {done} of {ready} ready sites are placed; {others} are not ready.</source>
-   <translation type="unfinished" />
+   <translation>{name}: {done} von {ready} bereiten Tankstellen sind eingeordnet; {others} sind nicht bereit.</translation>
   </message>
   <message>
    <source>{path} is there already, and this program did not write it as such a file. Replace it?</source>
-   <translation type="unfinished" />
+   <translation>{path} ist schon da, und dieses Programm hat es nicht als solche Datei geschrieben. Ersetzen?</translation>
   </message>
   <message>
    <source>{rows} rows in {place}. Say what each column holds.</source>
-   <translation type="unfinished" />
+   <translation>{rows} Zeilen in {place}. Sagen, was jede Spalte enthält.</translation>
   </message>
   <message>
    <source>{site}, {count} positions</source>
-   <translation type="unfinished" />
+   <translation>{site}, {count} Plätze</translation>
   </message>
   <message>
    <source>“{name}” is open. Open another survey first.</source>
-   <translation type="unfinished" />
+   <translation>„{name}“ ist offen. Zuerst eine andere Aufnahme öffnen.</translation>
   </message>
  </context>
 </TS>
