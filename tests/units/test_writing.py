@@ -68,6 +68,13 @@ def test_a_currency_has_the_decimals_of_its_smallest_coin(code: str, places: int
     assert currency_decimals(code) == places
 
 
+# French typography: a no-break space stands before colon and semicolon (rules of the Imprimerie nationale, from memory)
+@pytest.mark.parametrize(("language", "space"), [(Language.FRENCH, "\N{NO-BREAK SPACE}"), (Language.GERMAN, "")])
+def test_a_sign_takes_the_space_that_its_language_sets_before_it(language: Language, space: str) -> None:
+    writing = Writing(language)
+    assert (writing.colon, writing.listed(("a", "b"))) == (f"{space}:", f"a{space}; b")
+
+
 @pytest.mark.parametrize(
     ("language", "shown"),
     [

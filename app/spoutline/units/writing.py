@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date, datetime
 from decimal import Decimal
@@ -70,6 +71,19 @@ class Writing:
 
         clock = format_time(moment, format="short", tzinfo=moment.tzinfo, locale=_LOCALES[self.language])
         return f"{self.day(moment.date())}, {clock}"
+
+    @property
+    def colon(self) -> str:
+        """The colon behind a label, with the space that French sets before it."""
+        return f"{self._before_signs}:"
+
+    def listed(self, texts: Iterable[str]) -> str:
+        """Return texts as one, parted by semicolons."""
+        return f"{self._before_signs}; ".join(texts)
+
+    @property
+    def _before_signs(self) -> str:
+        return "\N{NO-BREAK SPACE}" if self.language is Language.FRENCH else ""
 
     @property
     def _is_iso(self) -> bool:

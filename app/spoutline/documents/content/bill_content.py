@@ -55,7 +55,7 @@ def bill_content(
     blocks.extend(caution_blocks(site_plan, story, cautions))
     foot = f"{story.word(Word.FINGERPRINT)} {site_plan.provenance.survey_fingerprint[:_FINGERPRINT_SHOWN]}"
     return Document(
-        title=f"{bill_title(records, story)}: {site.name}",
+        title=f"{bill_title(records, story)}{story.writing.colon} {site.name}",
         subject=story.word(Word.BILL_SUBJECT),
         author=f"Spoutline {site_plan.provenance.program_version}",
         language=story.phrases.language,

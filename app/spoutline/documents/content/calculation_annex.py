@@ -57,11 +57,11 @@ class _Ledger:
     def worked(self, check: Check) -> Worked:
         """Return the lines of a check; runs of lines that were told before shrink to a reference."""
         text = self._story.check(check)
-        limit = f"{self._story.word(Word.LIMIT)}: {text.limit}"
+        limit = f"{self._story.word(Word.LIMIT)}{self._story.writing.colon} {text.limit}"
         mark = self._references.of_bounds((check.lower, check.upper))
         return Worked(
             title=text.title,
-            outcome=f"{text.value}; {self._story.marked_outcome(check)}",
+            outcome=self._story.writing.listed((text.value, self._story.marked_outcome(check))),
             lines=tuple(self._lines(check)),
             limit=f"{limit} [{mark}]" if mark else limit,
             sources=(),

@@ -130,11 +130,15 @@ def _head_rows(like: LikePositions, story: Story) -> Iterator[Named]:
     told = tuple(dict.fromkeys(text for text in assumed.values() if text))
     for text in told:
         labels = [label for label, own in assumed.items() if own == text]
-        of = "" if len(labels) == len(assumed) else f"{', '.join(labels)}: "
+        of = "" if len(labels) == len(assumed) else f"{', '.join(labels)}{story.writing.colon} "
         yield Named(story.word(Word.ASSUMED), f"{of}{text}")
     for one in like.positions:
         if one.notes.strip():
-            text = one.notes.strip() if len(like.positions) == 1 else f"{one.label}: {one.notes.strip()}"
+            text = (
+                one.notes.strip()
+                if len(like.positions) == 1
+                else f"{one.label}{story.writing.colon} {one.notes.strip()}"
+            )
             yield Named(story.word(Word.NOTES), text)
 
 
@@ -178,7 +182,9 @@ def _finding_blocks(plan: PositionPlan, story: Story, references: References) ->
         columns, tuple(_finding_row(finding, plan.position, story, references) for finding in findings), dense=True
     )
     present = {finding.severity for finding in findings}
-    notes = (f"{story.title(item)}: {story.severity_note(item)}" for item in Severity if item in present)
+    notes = (
+        f"{story.title(item)}{story.writing.colon} {story.severity_note(item)}" for item in Severity if item in present
+    )
     yield Paragraph(" ".join(notes), Role.NOTE)
 
 

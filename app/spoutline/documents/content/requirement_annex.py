@@ -65,5 +65,5 @@ def _holds_for(holding: list[int], groups: Sequence[LikePositions], story: Story
     if not others:
         return story.word(Word.ALL_POSITIONS)
     told = others if len(others) < len(holding) else holding
-    text = "; ".join(short_labels(groups[number].positions, story) for number in told)
+    text = story.writing.listed(short_labels(groups[number].positions, story) for number in told)
     return story.phrases.fill("all_but", positions=text) if told is others else text

@@ -53,7 +53,7 @@ def parts_blocks(plan: PositionPlan, currency: str, story: Story) -> Iterator[Bl
     ]
     for accessory, line in zip(plan.accessories, accessory_lines(plan, currency), strict=True):
         part = accessory.part
-        name = f"{part.name}; {story.accessory_reason(accessory.reason)}"
+        name = story.writing.listed((part.name, story.accessory_reason(accessory.reason)))
         rows.append(
             Row(("", story.word(part.kind), part.number, part.maker, name, *price_cells(line, currency, story)))
         )
@@ -96,7 +96,7 @@ def check_blocks(judged: JudgedSet, story: Story, references: References | None 
     for check in judged.checks:
         text = story.check(check)
         if text.remark:
-            yield Paragraph(f"{text.title}: {text.remark}", Role.NOTE)
+            yield Paragraph(f"{text.title}{story.writing.colon} {text.remark}", Role.NOTE)
 
 
 def _check_row(check: Check, story: Story, references: References | None) -> Row:

@@ -73,7 +73,7 @@ def found_blocks(
     """Return what was recorded as wrong at positions, and that they stay closed; nothing where all is clear."""
     for position in positions:
         if position.label in found:
-            yield Paragraph(f"✗ {position.label}: {story.word(Word.STAYS_CLOSED)}")
+            yield Paragraph(f"✗ {position.label}{story.writing.colon} {story.word(Word.STAYS_CLOSED)}")
             yield Bullets(found[position.label])
 
 
@@ -109,7 +109,7 @@ def price_cells(line: BillLine, currency: str, story: Story) -> tuple[str, ...]:
 
 def named(line: BillLine, story: Story) -> str:
     """Return the name of a part as parts tables print it: one that hangs there already is said to stay."""
-    return f"{line.part.name}; {story.word(Word.STAYS)}" if line.kept else line.part.name
+    return story.writing.listed((line.part.name, story.word(Word.STAYS))) if line.kept else line.part.name
 
 
 def total_row(total: Total, currency: str, columns: int, story: Story) -> Row:
@@ -124,7 +124,7 @@ def total_row(total: Total, currency: str, columns: int, story: Story) -> Row:
 def unpriced_note(total: Total, story: Story) -> Iterator[Block]:
     """Return the note that names parts without a price; nothing where all have one."""
     if total.unpriced:
-        yield Paragraph(f"{story.word(Word.UNPRICED)}: {', '.join(total.unpriced)}.", Role.NOTE)
+        yield Paragraph(f"{story.word(Word.UNPRICED)}{story.writing.colon} {', '.join(total.unpriced)}.", Role.NOTE)
 
 
 def _site_rows(site_plan: SitePlan, story: Story, dated: date | None) -> Iterator[Named]:

@@ -134,7 +134,7 @@ def _head(conversion: SiteConversion, words: ConversionStory, dated: date | None
     for one in conversion.positions:
         text = ", ".join(map(words.word, one.kinds)) or words.word(one.outcome)
         counts[text] = counts.get(text, 0) + 1
-    yield Named(words.say("kinds"), "; ".join(f"{count} × {text}" for text, count in counts.items()))
+    yield Named(words.say("kinds"), words.story.writing.listed(f"{count} × {text}" for text, count in counts.items()))
 
 
 def _decision_table(conversion: SiteConversion, words: ConversionStory) -> Table:
@@ -225,7 +225,7 @@ def _open_positions(conversion: SiteConversion, words: ConversionStory) -> Itera
     found = [one for one in conversion.positions if one.outcome in bad or _breaks_a_must(one)]
     if found:
         yield Heading(words.say("open_positions"), 2)
-        yield Bullets(tuple(f"{one.position.label}: {why_open(one, words)}" for one in found))
+        yield Bullets(tuple(f"{one.position.label}{words.story.writing.colon} {why_open(one, words)}" for one in found))
 
 
 def _breaks_a_must(one: PositionConversion) -> bool:

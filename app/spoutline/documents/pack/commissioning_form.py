@@ -80,7 +80,7 @@ def expected_text(item: RecordItem, story: Story) -> str:
 
 def _position_form(number: int, plan: PositionPlan, site_plan: SitePlan, story: Story) -> Iterator[Block]:
     tag = str(tag_of(plan, site_plan))
-    yield Heading(f"{story.word(Word.FORM)}: {plan.position.label}", 1)
+    yield Heading(f"{story.word(Word.FORM)}{story.writing.colon} {plan.position.label}", 1)
     head = KeyValues(
         (
             Named(story.word(Word.SITE), site_plan.survey.site.name),
@@ -128,7 +128,7 @@ def _item_row(number: int, item: RecordItem, story: Story) -> tuple[str | TextBo
         unit = story.display.unit(item.dimension)
         reading = TextBox(item_field(number, item.id, ItemField.READING), f"{title}, {unit}")
         result = unit
-    note = TextBox(item_field(number, item.id, ItemField.NOTE), f"{title}: {story.word(Word.NOTE)}")
+    note = TextBox(item_field(number, item.id, ItemField.NOTE), f"{title}{story.writing.colon} {story.word(Word.NOTE)}")
     return (title, expected_text(item, story), limit_text(item, story), reading, result, note)
 
 
@@ -149,12 +149,12 @@ def _parts_table(number: int, hanging_set: HangingSet, story: Story) -> FormTabl
             shown[place - 1],
             TextBox(
                 part_field(number, place, PartField.FITTED),
-                f"{story.word(link.slot)}: {story.word(Word.FITTED)}",
+                f"{story.word(link.slot)}{story.writing.colon} {story.word(Word.FITTED)}",
                 shown[place - 1],
             ),
             ChoiceBox(
                 part_field(number, place, PartField.REASON),
-                f"{story.word(link.slot)}: {story.word(Word.REASON)}",
+                f"{story.word(link.slot)}{story.writing.colon} {story.word(Word.REASON)}",
                 reasons,
                 NOT_CHOSEN,
             ),

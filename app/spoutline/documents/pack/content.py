@@ -79,7 +79,7 @@ def paper(
     site, made_from = site_plan.survey.site, site_plan.provenance
     foot = f"{story.word(Word.REVISION)} {made_from.survey_fingerprint}"
     return Document(
-        title=f"{title}: {site.name}",
+        title=f"{title}{story.writing.colon} {site.name}",
         subject=subject,
         author=f"Spoutline {made_from.program_version}",
         language=story.phrases.language,

@@ -78,7 +78,9 @@ def loading_blocks(site_plan: SitePlan, story: Story) -> Iterator[Block]:
 
 def sets_note(site_plan: SitePlan, story: Story) -> Block:
     """Return the line that says which sets a paper shows."""
-    return Paragraph(f"{story.phrases.text['sets_title']}: {sets_head(site_plan, story)}", Role.NOTE)
+    return Paragraph(
+        f"{story.phrases.text['sets_title']}{story.writing.colon} {sets_head(site_plan, story)}", Role.NOTE
+    )
 
 
 def _pick_row(line: PickLine, story: Story) -> Row:
@@ -87,7 +89,9 @@ def _pick_row(line: PickLine, story: Story) -> Row:
         for label, count in line.positions
     )
     part = line.part
-    return Row((str(line.quantity), part.number, f"{part_name(part, story)}; {part.maker}", places, _TICK))
+    return Row(
+        (str(line.quantity), part.number, story.writing.listed((part_name(part, story), part.maker)), places, _TICK)
+    )
 
 
 def _site_rows(site_plan: SitePlan, job: PackJob, story: Story, dated: date | None) -> Iterator[Named]:

@@ -30,7 +30,7 @@ _NAMESPACE: Final = uuid.uuid5(uuid.NAMESPACE_DNS, "inspection.spoutline.invalid
 
 def inspection_calendar(due: Iterable[DueItem], site: Site, story: Story) -> bytes:
     """Return the inspections as whole-day events that recur from their next day on; what is due once does not."""
-    name = f"{story.word(Word.INSPECTION)}: {site.name}"
+    name = f"{story.word(Word.INSPECTION)}{story.writing.colon} {site.name}"
     return calendar_bytes(name, "inspection plan", (_event(group, site, story) for group in due_groups(due)))
 
 
@@ -48,7 +48,8 @@ def _event(group: tuple[DueItem, ...], site: Site, story: Story) -> Event:
         event.add("rrule", vRecur.from_ical(_RULES[first.item.interval]))
     event.add("summary", plain_text(f"{site.name}: {item_text(first, story)}"))
     source = sourced(first.item.source, first.item.status, story)
-    text = f"{story.word(Word.POSITIONS)}: {labels}\n{story.word(Word.SOURCE)}: {source}"
+    rows = ((Word.POSITIONS, labels), (Word.SOURCE, source))
+    text = "\n".join(f"{story.word(word)}{story.writing.colon} {told}" for word, told in rows)
     event.add("description", plain_text(text))
     if site.address.strip():
         event.add("location", plain_text(site.address.strip()))

@@ -63,10 +63,13 @@ def position_blocks(plan: PositionPlan, site_plan: SitePlan, story: Story) -> It
 def _head_rows(plan: PositionPlan, story: Story) -> Iterator[Named]:
     position = plan.position
     duty = f"{story.word(position.duty)}, {story.word(position.retrieval)}"
-    yield Named(story.word(Word.DISPENSER), f"{position.dispenser}; {duty}")
+    yield Named(story.word(Word.DISPENSER), story.writing.listed((position.dispenser, duty)))
     liquid = liquid_text(position, story)
     listing = plan.requirement.listing_class if plan.requirement is not None else None
-    yield Named(story.word(Word.LIQUID), f"{liquid}; {story.word(Word.LISTING_CLASS)} {listing}" if listing else liquid)
+    yield Named(
+        story.word(Word.LIQUID),
+        story.writing.listed((liquid, f"{story.word(Word.LISTING_CLASS)} {listing}")) if listing else liquid,
+    )
     today, wanted = position.vapour_today, position.vapour_wanted
     if (today, wanted) != (VapourStatus.NONE, VapourStatus.NONE):
         change = story.word(today) if today is wanted else f"{story.word(today)} → {story.word(wanted)}"
@@ -104,7 +107,7 @@ def _measure_blocks(plan: PositionPlan, judged: JudgedSet, story: Story) -> Iter
         for link in judged.hanging_set.links
         if link.slot in _HOSES
     )
-    caption = " ".join((f"{story.word(Word.HOSE_LENGTHS)}: {hoses}.", *drawing.notes))
+    caption = " ".join((f"{story.word(Word.HOSE_LENGTHS)}{story.writing.colon} {hoses}.", *drawing.notes))
     yield Figure(drawing, caption, story.word(Word.SCALE))
     yield Heading(story.word(Word.ON_SITE), 2)
     yield site_check_table(judged, story)
@@ -125,20 +128,20 @@ def _parts_blocks(plan: PositionPlan, hanging_set: HangingSet, story: Story) -> 
     ]
     for line in plan.accessories:
         part = line.part
-        name = f"{part_name(part, story)}; {part.maker}; {story.accessory_reason(line.reason)}"
+        name = story.writing.listed((part_name(part, story), part.maker, story.accessory_reason(line.reason)))
         rows.append(Row(("", story.word(part.kind), part.number, name, str(line.quantity))))
     yield Table(columns, tuple(rows), dense=True)
 
 
 def _described(link: SetLink, story: Story) -> str:
     stays = (story.word(Word.STAYS),) if link.kept else ()
-    return "; ".join((part_name(link.part, story), link.part.maker, *stays))
+    return story.writing.listed((part_name(link.part, story), link.part.maker, *stays))
 
 
 def _removal_blocks(plan: PositionPlan, story: Story) -> Iterator[Block]:
     """Return what is taken off."""
     position = plan.position
-    removed = f"{story.word(Word.REMOVED)}: {_removed(plan, story)}"
+    removed = f"{story.word(Word.REMOVED)}{story.writing.colon} {_removed(plan, story)}"
     if position.vapour_today is not VapourStatus.NONE and position.vapour_wanted is VapourStatus.NONE:
         removed = f"{removed}. {story.word(Word.VAPOUR_REMOVED)}"
     yield Paragraph(removed, Role.NOTE)
@@ -155,7 +158,7 @@ def _orientation_blocks(hanging_set: HangingSet, story: Story) -> Iterator[Block
         text = story.word(_ORIENTATIONS[hanging_set.links[toward].slot])
         window = story.window(data.separation_minimum_n, data.separation_maximum_n, Dimension.FORCE)
         head = f"{story.word(Word.ORIENTATION)} ({number})"
-        yield Paragraph(f"{head}: {text} {story.word(Word.SEPARATES)} {window}.", Role.NOTE)
+        yield Paragraph(f"{head}{story.writing.colon} {text} {story.word(Word.SEPARATES)} {window}.", Role.NOTE)
 
 
 def _removed(plan: PositionPlan, story: Story) -> str:

@@ -17,9 +17,9 @@ def entry_faults(judged: JudgedRecord, story: Story) -> Iterator[str]:
         if one.verdict is ReadingVerdict.OUTSIDE:
             limit = limit_text(one.item, story)
             shown = f"{entered_text(one, story)} ({limit})" if limit else entered_text(one, story)
-            yield f"{story.word(one.item.id)}: {shown}: {story.word(one.verdict)}"
+            yield f"{story.writing.colon} ".join((story.word(one.item.id), shown, story.word(one.verdict)))
     for field in judged.record.unread:
-        yield f"{story.word(Word.ASKED_AGAIN)}: {unread_text(field, story)}"
+        yield f"{story.word(Word.ASKED_AGAIN)}{story.writing.colon} {unread_text(field, story)}"
 
 
 def paper_faults(record: CommissioningRecord, story: Story) -> Iterator[str]:

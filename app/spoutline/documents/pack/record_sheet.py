@@ -45,7 +45,7 @@ _FAULTS = frozenset({ReadingVerdict.OUTSIDE, ReadingVerdict.OPEN})
 def record_blocks(judged: JudgedRecord, photos: Mapping[str, bytes], story: Story, sets_note: Block) -> Iterator[Block]:
     """Return the record; ``photos`` are the pictures by SHA-256, ``sets_note`` says which sets it is held against."""
     record = judged.record
-    yield Heading(f"{story.word(Word.RECORD)}: {record.position}", 1)
+    yield Heading(f"{story.word(Word.RECORD)}{story.writing.colon} {record.position}", 1)
     yield Paragraph(story.word(Word.RECORD_LEAD), Role.LEAD)
     yield KeyValues(tuple(_head_rows(record, story)))
     yield sets_note

@@ -71,7 +71,7 @@ def pick_list_content(quotation: Quotation, option: int, revision: int, story: S
         Column(story.word(Word.ORDERED), 0.8, Alignment.RIGHT),
         Column(story.word(Word.LEAD_DAYS), 1.0, Alignment.RIGHT),
     )
-    blocks: list[Block] = [Heading(f"{story.word(Word.PICK_LIST)}: {chosen.title}", 1)]
+    blocks: list[Block] = [Heading(f"{story.word(Word.PICK_LIST)}{story.writing.colon} {chosen.title}", 1)]
     sets = Named(story.phrases.text["sets_title"], sets_of_option(quotation, option, revision, story))
     blocks.append(KeyValues((*_head(quotation, revision, story), sets)))
     for maker in sorted(by_maker):
@@ -88,7 +88,7 @@ def _document(quotation: Quotation, revision: int, story: Story, blocks: tuple[B
     heading, pins = quotation.terms.heading, quotation.pins
     mark = f"{kind} {heading.number}, {story.word(Word.REVISION)} {revision}"
     return Document(
-        title=f"{mark}: {pins.survey.site.name}",
+        title=f"{mark}{story.writing.colon} {pins.survey.site.name}",
         subject=story.word(Word.SUBJECT),
         author=quotation.terms.seller.name,
         language=story.phrases.language,
@@ -157,7 +157,9 @@ def _closing(quotation: Quotation, story: Story) -> Iterator[Block]:
     yield Heading(story.word(Word.ACCEPTANCE), 2)
     yield Paragraph(story.word(Word.ACCEPTANCE_TEXT))
     titles = " / ".join(f"☐ {option.title}" for option in quotation.options)
-    option_line = (f"{story.word(Word.OPTION_TAKEN)}: {titles}",) if len(quotation.options) > 1 else ()
+    option_line = (
+        (f"{story.word(Word.OPTION_TAKEN)}{story.writing.colon} {titles}",) if len(quotation.options) > 1 else ()
+    )
     signed = (story.word(Word.NAME_SIGNED), story.word(Word.SIGNATURE), story.word(Word.DATE_SIGNED))
     for line in option_line:
         yield Paragraph(line)
@@ -176,7 +178,7 @@ def _asked_here(pins: Pins, story: Story) -> Iterator[Named]:
     wanted = [one.label for one in pins.survey.positions if one.reconnectable_wanted]
     if wanted:
         source = RULES[RuleId.ASKS_RECONNECTABLE].source
-        yield Named(story.title(RequirementId.RECONNECTABLE), f"{', '.join(wanted)}: {source}")
+        yield Named(story.title(RequirementId.RECONNECTABLE), f"{', '.join(wanted)}{story.writing.colon} {source}")
 
 
 def _made_from(quotation: Quotation, story: Story) -> Iterator[Named]:

@@ -29,7 +29,11 @@ _RIGHT = Alignment.RIGHT
 def option_blocks(number: int, option: QuotedOption, quotation: Quotation, story: Story) -> Iterator[Block]:
     """Return everything about one option; ``number`` counts from 1."""
     currency = quotation.terms.currency
-    title = option.title if len(quotation.options) == 1 else f"{story.word(Word.OPTION)} {number}: {option.title}"
+    title = (
+        option.title
+        if len(quotation.options) == 1
+        else f"{story.word(Word.OPTION)} {number}{story.writing.colon} {option.title}"
+    )
     yield Heading(title, 2)
     yield Paragraph(covers_text(option, story), Role.NOTE)
     yield _lines(option, currency, story)
@@ -43,7 +47,9 @@ def position_blocks(number: int, option: QuotedOption, quotation: Quotation, sto
     """Return which parts go to which position; positions with the same liquid and set share a row."""
     several = len(quotation.options) > 1
     head = story.word(Word.POSITIONS)
-    yield Heading(f"{head}: {story.word(Word.OPTION)} {number}, {option.title}" if several else head, 2)
+    yield Heading(
+        f"{head}{story.writing.colon} {story.word(Word.OPTION)} {number}, {option.title}" if several else head, 2
+    )
     island_at = islands_by_label(quotation)
     is_told = any(island_at.values())
     columns = (
@@ -115,10 +121,14 @@ def _line_notes(option: QuotedOption, story: Story) -> Iterator[Block]:
     for line in option.lines:
         if line.override_by:
             reason = f": {line.override_reason}" if line.override_reason else ""
-            yield Paragraph(f"{line.part_number}: {story.word(Word.OVERRIDDEN)} {line.override_by}{reason}", Role.NOTE)
+            yield Paragraph(
+                f"{line.part_number}{story.writing.colon} {story.word(Word.OVERRIDDEN)} {line.override_by}{reason}",
+                Role.NOTE,
+            )
     for part in option.superseded:
         labels = ", ".join(part.positions)
-        text = f"{story.word(Word.SUPERSEDED)}: {' → '.join(told_apart((part.before, part.now)))} ({labels})"
+        pair = " → ".join(told_apart((part.before, part.now)))
+        text = f"{story.word(Word.SUPERSEDED)}{story.writing.colon} {pair} ({labels})"
         yield Paragraph(text, Role.NOTE)
 
     if option.unlike_plan:
@@ -128,7 +138,7 @@ def _line_notes(option: QuotedOption, story: Story) -> Iterator[Block]:
 def unlike_text(option: QuotedOption, story: Story) -> str:
     """Return where an option hangs other parts than the plan of the survey, and what may be why."""
     reasons = ", ".join(story.word(Word(f"unlike_{one.value}")) for one in option.unlike_because)
-    return f"{story.word(Word.UNLIKE_PLAN)}: {', '.join(option.unlike_plan)} ({reasons})"
+    return f"{story.word(Word.UNLIKE_PLAN)}{story.writing.colon} {', '.join(option.unlike_plan)} ({reasons})"
 
 
 def gap_text(line: QuotedLine, story: Story) -> str:

@@ -95,11 +95,21 @@ class _OptionSheet:
     def write(self, title: str, sets: str) -> None:
         for column, width in enumerate(_LINE_WIDTHS):
             self.sheet.set_column(column, column, width)
-        self._text(self.place.next(), 0, f"{title}: {self.option.title}", self.formats.title)
+        self._text(self.place.next(), 0, f"{title}{self.story.writing.colon} {self.option.title}", self.formats.title)
         row = self.place.next()
-        self._text(row, 0, f"{self.story.word(Word.CURRENCY)}: {self.terms.currency}", self.formats.text)
+        self._text(
+            row,
+            0,
+            f"{self.story.word(Word.CURRENCY)}{self.story.writing.colon} {self.terms.currency}",
+            self.formats.text,
+        )
         self._text(row, _COVERED, covers_text(self.option, self.story), self.formats.text)
-        self._text(self.place.next(), 0, f"{self.story.phrases.text['sets_title']}: {sets}", self.formats.text)
+        self._text(
+            self.place.next(),
+            0,
+            f"{self.story.phrases.text['sets_title']}{self.story.writing.colon} {sets}",
+            self.formats.text,
+        )
         goods, priced = self._lines()
         labour, worked = self._labour()
         self._amounts(goods, labour, priced, worked)
@@ -203,7 +213,7 @@ class _OptionSheet:
         cells = []
         for title, total in ((self.option.title, common.own_total), (self._first_title, common.first_total)):
             row = self.place.next()
-            self._text(row, 0, f"{hoses}: {title}", self.formats.text)
+            self._text(row, 0, f"{hoses}{self.story.writing.colon} {title}", self.formats.text)
             self.sheet.write_number(row, _AMOUNT, float(total), self.formats.money)
             cells.append(str(cell_name(row, _AMOUNT)))
         self._amount(words.word(Word.DIFFERENCE), "-".join(cells), common.difference)

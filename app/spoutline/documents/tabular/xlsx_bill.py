@@ -31,7 +31,7 @@ def xlsx_bytes(site_plan: SitePlan, story: Story) -> bytes:
     workbook = xlsxwriter.Workbook(buffer, options)
     workbook.set_properties(
         {
-            "title": without_controls(f"{story.word(Word.BILL)}: {site_plan.survey.site.name}"),
+            "title": without_controls(f"{story.word(Word.BILL)}{story.writing.colon} {site_plan.survey.site.name}"),
             "author": f"Spoutline {site_plan.provenance.program_version}",
             "comments": story.phrases.text["advice"],
             "created": _CREATED,

@@ -122,7 +122,7 @@ class ConversionStory:
         """Return which sets a conversion shows: those handed in, else those of the way that it follows."""
         if not conversion.shows_sets and conversion.sets_from.source is SetsSource.PLAN:
             way = self.way(conversion.survey.conversion.follow)
-            return f"{self.story.phrases.text['sets_planned']} ({self.say('way')}: {way})"
+            return f"{self.story.phrases.text['sets_planned']} ({self.say('way')}{self.story.writing.colon} {way})"
         plans = (one.shown_plan for one in conversion.positions)
         others = [one.position.label for one in plans if one is not None and one.basis is SetBasis.NOT_AGREED]
         return sets_text(conversion.sets_from, others, self.story)
@@ -243,12 +243,12 @@ class ConversionStory:
 
     def task(self, task: PlannedTask) -> str:
         """Return the name of a task: its phase, what is done, what it is about."""
-        name = f"{task.title}: {task.subject}" if task.subject else task.title
-        return name if task.phase is None else f"{self.say('phase')} {task.phase}: {name}"
+        name = f"{task.title}{self.story.writing.colon} {task.subject}" if task.subject else task.title
+        return name if task.phase is None else f"{self.say('phase')} {task.phase}{self.story.writing.colon} {name}"
 
     def gantt_name(self, task: PlannedTask) -> str:
         """Return the name of a task as it stands beside its bar: the number of its phase goes first."""
-        name = f"{task.title}: {task.subject}" if task.subject else task.title
+        name = f"{task.title}{self.story.writing.colon} {task.subject}" if task.subject else task.title
         return name if task.phase is None else f"{task.phase} · {name}"
 
     def task_dates(self, task: PlannedTask, first_day: date | None) -> str:

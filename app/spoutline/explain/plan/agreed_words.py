@@ -50,11 +50,13 @@ def broken_musts(plan: PositionPlan, story: Story, *, named: bool = False) -> tu
     if plan.refusal is not None:
         return story.refusal(plan.refusal)
     broken = [
-        f"{story.finding(one).subject}: {story.finding(one).sentence}" if named else story.finding(one).sentence
+        f"{story.finding(one).subject}{story.writing.colon} {story.finding(one).sentence}"
+        if named
+        else story.finding(one).sentence
         for one in plan.findings
         if one.severity is Severity.MUST and one.verdict is Verdict.BROKEN
     ]
     checks = plan.chosen.checks if plan.chosen else ()
     cells = [story.check(one) for one in checks if one.severity is Severity.MUST and not one.passes]
-    broken += [f"{one.title}: {one.value}, {one.limit} ({one.outcome_word})" for one in cells]
+    broken += [f"{one.title}{story.writing.colon} {one.value}, {one.limit} ({one.outcome_word})" for one in cells]
     return tuple(broken)

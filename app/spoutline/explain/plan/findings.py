@@ -10,7 +10,8 @@ from spoutline.model.finding import Finding, SubjectKind, Verdict
 def finding_text(finding: Finding, words: Words) -> FindingText:
     """Return a finding as title, sentence with its figures in parentheses, subject and source."""
     phrase = words.phrases.rule(finding.rule_id)
-    opening = f"{phrase.title}: {words.word(finding.verdict)}" if finding.verdict is Verdict.HOLDS else phrase.says
+    held = f"{phrase.title}{words.writing.colon} {words.word(finding.verdict)}"
+    opening = held if finding.verdict is Verdict.HOLDS else phrase.says
     return FindingText(
         title=phrase.title,
         sentence=words.with_figures(opening, finding.facts),

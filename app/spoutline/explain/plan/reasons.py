@@ -102,8 +102,12 @@ def alternative_sentence(alternative: Alternative, chosen: HangingSet, words: Wo
         key = "alternative_dearer" if difference > 0 else "alternative_cheaper"
         price = words.phrases.fill(key, difference=words.money(abs(difference), currency))
     others = words.other_parts(alternative.judged, chosen)
-    text = f"{words.title(alternative.kind)}: {price}"
-    return f"{text}; {words.phrases.fill('alternative_other_parts', numbers=', '.join(others))}" if others else text
+    text = f"{words.title(alternative.kind)}{words.writing.colon} {price}"
+    return (
+        words.writing.listed((text, words.phrases.fill("alternative_other_parts", numbers=", ".join(others))))
+        if others
+        else text
+    )
 
 
 def part_verdict_sentences(verdict: PartVerdict, words: Words) -> tuple[str, ...]:
@@ -129,7 +133,7 @@ def _broken_key(broken: tuple[Finding, ...]) -> str:
 def _broken_sentences(broken: tuple[Finding, ...], words: Words) -> Iterator[str]:
     """Yield each broken rule with its weight and its source, the gravest first."""
     for text in by_severity(broken, words):
-        yield f"{words.sentence(text.severity_word)}: {text.sentence} ({text.source})"
+        yield f"{words.sentence(text.severity_word)}{words.writing.colon} {text.sentence} ({text.source})"
 
 
 def misfit_sentence(misfit: Misfit, words: Words) -> str:

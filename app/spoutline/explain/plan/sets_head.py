@@ -22,7 +22,7 @@ def sets_text(shown: SetsFrom, others: Sequence[str], words: Words) -> str:
     """Return where sets are from; ``others`` are the labels of positions that are planned, not agreed."""
     text = _source(shown, words)
     if others:
-        text = f"{text}; {words.phrases.fill('sets_not_agreed', positions=', '.join(others))}"
+        text = words.writing.listed((text, words.phrases.fill("sets_not_agreed", positions=", ".join(others))))
     return text
 
 
@@ -32,7 +32,7 @@ def _source(shown: SetsFrom, words: Words) -> str:
         day = words.day(shown.on) if shown.on and shown.recorded else ""
         built = phrases.fill("sets_built_on", day=day) if day else phrases.text["sets_built"]
         before = shown.model_copy(update={"source": SetsSource.AGREED if shown.kind else SetsSource.PLAN, "on": None})
-        return f"{built}; {_source(before, words)}"
+        return words.writing.listed((built, _source(before, words)))
     if shown.source is SetsSource.PLAN:
         return phrases.text["sets_planned"]
     if shown.quotation is not None:

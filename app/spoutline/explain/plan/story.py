@@ -51,7 +51,7 @@ class Story(Words):
         """
         broken = plan.status is PlanStatus.FITS and not plan.keeps_every_must
         outcome = self.phrases.text["set_breaks_must"] if broken else self.word(plan.status)
-        return "; ".join((outcome, *self.good_practice(plan)))
+        return self.writing.listed((outcome, *self.good_practice(plan)))
 
     def good_practice(self, plan: PositionPlan) -> tuple[str, ...]:
         """Return how many lines of good practice the chosen set does not meet, and how many cannot be shown."""
@@ -135,7 +135,7 @@ class Story(Words):
         if isinstance(value, str):
             return self.phrases.fact_value("", value)
         if isinstance(value, tuple):
-            return "; ".join(self._case(item) for item in value)
+            return self.writing.listed(self._case(item) for item in value)
         return self.show(value, limit.dimension or Dimension.RATIO)
 
     def _case(self, text: str) -> str:

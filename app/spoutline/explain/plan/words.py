@@ -134,7 +134,7 @@ class Words:
         """Return facts as one text, family and blend as one liquid; empty where there are none."""
         liquid = liquid_of(facts)
         told = [self.fact(fact) for fact in facts if liquid is None or fact.name not in ("family", "blend_percent")]
-        return "; ".join([self.liquid_in_sentence(liquid), *told] if liquid is not None else told)
+        return self.writing.listed([self.liquid_in_sentence(liquid), *told] if liquid is not None else told)
 
     def with_figures(self, sentence: str, facts: tuple[Quantity | Fact, ...]) -> str:
         """Return a sentence with its figures behind it in parentheses."""

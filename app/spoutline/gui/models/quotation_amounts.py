@@ -153,7 +153,7 @@ def _replaced_rows(options: Sequence[QuotedOption], story: Story) -> Iterator[Am
             labels.setdefault(pair, []).extend(one.positions)
     for pair, counts in sorted(places.items()):
         cells = tuple(f"{count} ×" if count else "–" for count in counts)
-        about = f"{story.word(Word.SUPERSEDED)}: {', '.join(dict.fromkeys(labels[pair]))}"
+        about = f"{story.word(Word.SUPERSEDED)}{story.writing.colon} {', '.join(dict.fromkeys(labels[pair]))}"
         yield AmountRow(" → ".join(told_apart(pair)), cells, len(set(counts)) > 1, about=about)
 
 

@@ -38,7 +38,7 @@ def _check_node(check: Check, story: Story) -> Node:
         record=check.id,
         children=tuple(below),
         tone=tone_of_check(check),
-        hint=f"{text.title}: {text.verdict} ({text.severity_word})",
+        hint=f"{text.title}{story.writing.colon} {text.verdict} ({text.severity_word})",
     )
 
 
@@ -92,7 +92,7 @@ def grouped_findings(findings: tuple[Finding, ...], story: Story) -> tuple[Node,
             )
             groups.append(
                 Node(
-                    cells=(f"{story.title(severity)}: {story.severity_note(severity)}",),
+                    cells=(f"{story.title(severity)}{story.writing.colon} {story.severity_note(severity)}",),
                     children=rows,
                     tone=tone_of_severity(severity) if broken else Tone.GOOD,
                     is_head=True,
@@ -144,7 +144,7 @@ def alternative_nodes(plan: PositionPlan, story: Story) -> tuple[Node, ...]:
 def _differing_parts(other: HangingSet, chosen: HangingSet, story: Story) -> tuple[Node, ...]:
     return tuple(
         Node(
-            cells=(f"{story.title(link.slot)}: {link.part.number}  {link.part.name}",),
+            cells=(f"{story.title(link.slot)}{story.writing.colon} {link.part.number}  {link.part.name}",),
             record=link.part.ref,
             spans=True,
         )

@@ -30,7 +30,7 @@ def tone_words(tone: Tone) -> str:
 def plan_words(plan: PositionPlan | None, story: Story) -> str:
     """Return in words what the mark of a position says, with the lines of good practice that its set leaves open."""
     words = tone_words(tone_of_plan(plan))
-    return words if plan is None else "; ".join((words, *story.good_practice(plan)))
+    return words if plan is None else story.writing.listed((words, *story.good_practice(plan)))
 
 
 def site_nodes(

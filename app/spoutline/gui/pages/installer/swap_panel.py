@@ -108,7 +108,7 @@ class SwapPanel(QWidget):
         self.missing_box.clear()
         refs = [link.part.ref for link in links]
         for link, shown in zip(links, told_apart(refs), strict=True):
-            self.missing_box.addItem(f"{story.title(link.slot)}: {shown}", link.part.ref)
+            self.missing_box.addItem(f"{story.title(link.slot)}{story.writing.colon} {shown}", link.part.ref)
         place = refs.index(current) if current in refs else -1
         self.missing_box.setCurrentIndex(max(0, place) if links else -1)
         if self.reason_box.count() == 0:

@@ -73,7 +73,7 @@ def headline(plan: PositionPlan, tone: Tone, story: Story) -> str:
             Tone.BAD: tr("A set was found, but a must is broken"),
             Tone.QUESTION: tr("A set fits; a question is open"),
         }.get(tone, tr("A set fits"))
-        return "; ".join((opening, *story.good_practice(plan)))
+        return story.writing.listed((opening, *story.good_practice(plan)))
     return story.title(plan.status)
 
 
