@@ -68,6 +68,11 @@ class InputBounds:
     cell_elements: int = 500_000  # of one sheet
     other_elements: int = 60_000  # of any other file of a workbook
     merged_cells: int = 1_000_000  # cells that merged ranges cover
+    intake_bytes: int = 64_000_000  # of a supplier's table of parts or prices
+    intake_rows: int = 200_000
+    intake_cells: int = 3_000_000
+    intake_workbook_bytes: int = 250_000_000  # unpacked, read as a stream
+    intake_faults: int = 2_000  # told one by one, the others counted
     own_file_bytes: int = 64_000_000  # a larger file is no paper of the program
     problems: int = 2_000  # told one by one; a file with more is none of its kind
 
@@ -261,14 +266,34 @@ def csv_rows(reader: Iterable[_Row], place: Callable[[], str]) -> Iterator[_Row]
         raise _fault(place(), "row", "the text", wanted) from fault
 
 
-def check_workbook(content: bytes, place: str) -> None:
-    """Refuse a workbook that would unpack to far more than a table of positions needs.
+@dataclass(frozen=True, slots=True)
+class WorkbookBounds:
+    """What a workbook may hold, by the table that it is read as."""
+
+    unpacked_bytes: int
+    cell_elements: int
+    rows: int
+
+    @classmethod
+    def of_positions(cls) -> WorkbookBounds:
+        """Return the bounds of a table of positions."""
+        return cls(BOUNDS.workbook_bytes, BOUNDS.cell_elements, BOUNDS.table_rows)
+
+    @classmethod
+    def of_intake(cls) -> WorkbookBounds:
+        """Return the bounds of a supplier's table."""
+        return cls(BOUNDS.intake_workbook_bytes, 3 * BOUNDS.intake_cells, BOUNDS.intake_rows)
+
+
+def check_workbook(content: bytes, place: str, bounds: WorkbookBounds | None = None) -> None:
+    """Refuse a workbook that would unpack to far more than its table needs; that of positions where none is said.
 
     Raises
     ------
     InputFault
         A file of the archive is beyond its bound, or declares entities; or the bytes are no sound archive.
     """
+    bounds = bounds or WorkbookBounds.of_positions()
     try:
         with zipfile.ZipFile(BytesIO(content)) as archive:
             members = archive.infolist()
@@ -276,28 +301,28 @@ def check_workbook(content: bytes, place: str) -> None:
                 wanted = f"a workbook of at most {BOUNDS.workbook_members} files is read"
                 raise _fault(place, "workbook", f"{len(members)} files", wanted)
             unpacked = sum(member.file_size for member in members)
-            if unpacked > BOUNDS.workbook_bytes:
-                wanted = f"a workbook of at most {BOUNDS.workbook_bytes} bytes, unpacked, is read"
+            if unpacked > bounds.unpacked_bytes:
+                wanted = f"a workbook of at most {bounds.unpacked_bytes} bytes, unpacked, is read"
                 raise _fault(place, "workbook", f"{unpacked} bytes", wanted)
             for member in members:
                 if member.filename.lower().endswith((".xml", ".rels", ".vml")):
-                    _check_member(archive, member, place)
+                    _check_member(archive, member, place, bounds)
     except InputFault:
         raise
     except Exception as fault:  # a damaged archive fails in many ways
         raise _fault(place, "file", "the workbook", "a workbook that a spreadsheet can open is needed") from fault
 
 
-def _check_member(archive: zipfile.ZipFile, member: zipfile.ZipInfo, place: str) -> None:
+def _check_member(archive: zipfile.ZipFile, member: zipfile.ZipInfo, place: str, bounds: WorkbookBounds) -> None:
     name = member.filename
-    most, is_sheet = _most_elements(name.lower()), "sheets/" in name.lower()
+    most, is_sheet = _most_elements(name.lower(), bounds), "sheets/" in name.lower()
     count = 0
     tail = b""
     with archive.open(member) as file:
         while block := file.read(1 << 20):
             count += block.count(b"<")
             if is_sheet:
-                _check_row_numbers(tail + block, f"{place}, {name}")
+                _check_row_numbers(tail + block, f"{place}, {name}", bounds.rows)
             if any(sign in tail + block for sign in _FORBIDDEN_XML):
                 wanted = "a workbook whose files declare no entities is needed"
                 raise _fault(f"{place}, {name}", "workbook", "a document type", wanted)
@@ -307,20 +332,20 @@ def _check_member(archive: zipfile.ZipFile, member: zipfile.ZipInfo, place: str)
             tail = block[-200:]
 
 
-def _check_row_numbers(text: bytes, place: str) -> None:
+def _check_row_numbers(text: bytes, place: str, most: int) -> None:
     """Refuse a row far below all others: the rows between would be made one by one (ECMA-376 Part 1, 18.3.1.73)."""
     for number in _ROW_NUMBER.findall(text):
-        if not number.isdigit() or len(number) > 9 or int(number) > BOUNDS.table_rows:
-            wanted = f"at most {BOUNDS.table_rows} rows are read"
+        if not number.isdigit() or len(number) > 9 or int(number) > most:
+            wanted = f"at most {most} rows are read"
             raise _fault(place, "rows", f"a row of the number {number[:20].decode('ascii', 'replace')}", wanted)
 
 
-def _most_elements(name: str) -> int:
+def _most_elements(name: str, bounds: WorkbookBounds) -> int:
     if "styles" in name:
         return BOUNDS.style_elements
     if "sharedstrings" in name:
-        return BOUNDS.text_elements
-    return BOUNDS.cell_elements if "worksheets/" in name or "sheet" in name else BOUNDS.other_elements
+        return max(BOUNDS.text_elements, bounds.cell_elements // 3)
+    return bounds.cell_elements if "worksheets/" in name or "sheet" in name else BOUNDS.other_elements
 
 
 def check_form(pdf: bytes, place: str) -> None:

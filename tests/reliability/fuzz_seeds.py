@@ -59,6 +59,11 @@ valid_to = 2027-06-30
 PRICES = (
     "number,group,from_quantity,unit_price\nLS-S101,couplings,1,17.65\nLS-S101,couplings,10,15.90\nLS-B101,,1,40.90\n"
 )
+SUPPLIER_TABLES = (
+    b"Part no,Description,Bore (in),Length,Materials,Inlet,List price\n"
+    b'Q-1,"3/4"" x 9\' hardwall",3/4,9 ft,"nbr, aluminum",NPT 3/4 male single,$12.50\nTotal,,,,,,12.50\n',
+    b"Part no;Kind;Weight;End of sale;Price\n;;kg;;EUR\nSwivels;;;;\nQ-1;swivel;0.5;2027-01-31;10\n",
+)
 
 
 @dataclass(frozen=True)
@@ -218,6 +223,21 @@ def workbook(rows: int = 3, dimension: str = "") -> bytes:
         out.getvalue(),
         lambda name, text: re.sub(rb'<dimension ref="[^"]*"', b'<dimension ref="%s"' % dimension.encode(), text),
     )
+
+
+def supplier_workbook() -> bytes:
+    """Return a price file with merged titles and a hidden sheet."""
+    import openpyxl
+
+    book = openpyxl.Workbook()
+    sheet = book.active
+    for row in (("Part no", "Hose", None, "Price"), (None, "Bore (mm)", "Length (m)", "USD"), ("Q-1", 19, 3, 10.5)):
+        sheet.append(row)
+    sheet.merge_cells("A1:A2")
+    book.create_sheet("old").sheet_state = "hidden"
+    out = io.BytesIO()
+    book.save(out)
+    return out.getvalue()
 
 
 def workbook_of_a_spreadsheet(rows: int = 3) -> bytes:

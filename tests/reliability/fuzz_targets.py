@@ -236,4 +236,38 @@ def readers(made: seeds.Seeds, folder: Path) -> tuple[Target, ...]:
             60,
         ),
         *own,
+        *_supplier_tables(),
+    )
+
+
+def _supplier_tables() -> tuple[Target, ...]:
+    """Return the readers of suppliers' tables and of the maps that are remembered for them."""
+    from spoutline.planning.table_intake.column_map import TableMap, map_to_toml, read_map, suggested
+    from spoutline.planning.table_intake.headings import find_headings
+    from spoutline.planning.table_intake.intake import Intake
+    from spoutline.planning.table_intake.raw_table import open_table
+    from spoutline.planning.table_intake.repairs import ReplaceWord
+    from spoutline.planning.table_intake.text_patterns import proposals, proposed_kind
+
+    step = ReplaceWord(field="materials", word="aluminum", by="aluminium")
+    table_map = TableMap(maker="Quillwort Works", currency="USD", repair=(step,))
+
+    def take(path: Path) -> None:
+        table = open_table(path)
+        headings = find_headings(table)
+        intake = Intake(table, headings, suggested(headings, table_map), table_map)
+        for line in intake.lines():
+            text = str(line.values.get("name", ""))
+            kind = line.kind or proposed_kind(text)
+            if kind is not None:
+                proposals(text, kind)
+        for report in intake.report.reports:
+            str(report.problem())
+
+    return (
+        Target("supplier table", "supplier.csv", seeds.SUPPLIER_TABLES, changed.of_csv, reading(take), 300),
+        Target(
+            "supplier workbook", "supplier.xlsx", (seeds.supplier_workbook(),), changed.of_workbook, reading(take), 150
+        ),
+        Target("table map", "map.toml", (map_to_toml(table_map).encode(),), changed.of_toml, reading(read_map), 200),
     )

@@ -431,5 +431,7 @@ def test_own_papers_beyond_the_bound_are_taken_for_anothers(bound: SetBound, tmp
 def test_every_bound_has_a_test() -> None:
     text = Path(__file__).read_text(encoding="utf-8")
     tried_at_its_own_size = {"title_characters"}
+    beside = Path(__file__).parents[1] / "planning" / "table_intake" / "test_supplier_tables.py"
+    text += beside.read_text(encoding="utf-8")
     bounds = set(InputBounds.__dataclass_fields__)
     assert {name for name in bounds if f'"{name}"' not in text} <= tried_at_its_own_size

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from io import BytesIO
 from typing import TYPE_CHECKING, Any
 
-from spoutline.input_bounds import BOUNDS, check_workbook
+from spoutline.input_bounds import BOUNDS, WorkbookBounds, check_workbook
 from spoutline.model.faults import InputFault, InputProblem
 
 if TYPE_CHECKING:
@@ -35,8 +35,29 @@ class Cell:
 _EMPTY = Cell("")
 
 
+def workbook_sheets(place: str, content: bytes, bounds: WorkbookBounds | None = None) -> tuple[tuple[str, bool], ...]:
+    """Return the name of each sheet that holds cells and whether it is hidden; raise ``InputFault``."""
+    check_workbook(content, place, bounds)
+    try:
+        import openpyxl
+
+        book = openpyxl.load_workbook(BytesIO(content), read_only=True, data_only=True)
+        try:
+            return tuple((sheet.title, sheet.sheet_state != "visible") for sheet in book.worksheets)
+        finally:
+            book.close()
+    except Exception as fault:  # the library has many ways to refuse a broken archive
+        raise _fault(place, "file", "the workbook", "a workbook that a spreadsheet can open is needed") from fault
+
+
 def workbook_rows(
-    place: str, content: bytes, sheet_name: str | None, most_columns: int, check_count: Callable[[int, int], None]
+    place: str,
+    content: bytes,
+    sheet_name: str | None,
+    most_columns: int,
+    check_count: Callable[[int, int], None],
+    *,
+    bounds: WorkbookBounds | None = None,
 ) -> tuple[str, list[list[Cell]]]:
     """Return the name of the sheet and its rows; ``check_count`` refuses too many rows or cells.
 
@@ -45,7 +66,7 @@ def workbook_rows(
     InputFault
         The bytes are no workbook, the sheet is not in it or far too large.
     """
-    check_workbook(content, place)
+    check_workbook(content, place, bounds)
     try:
         return _read(place, content, sheet_name, most_columns, check_count)
     except InputFault:

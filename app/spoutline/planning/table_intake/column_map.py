@@ -1,0 +1,256 @@
+"""Which column of a supplier's table holds what: suggested, corrected, remembered as TOML, recognised again."""
+
+from __future__ import annotations
+
+import difflib
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from pathlib import Path
+from typing import Any, Final, Literal
+
+from pydantic import BaseModel, ConfigDict, Field, ValidationError
+
+from spoutline.input_bounds import BOUNDS, bounded_text, toml_table
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.part import PartKind
+from spoutline.model.plain_values import PlainValues
+from spoutline.planning.survey_import.fields import normal
+from spoutline.planning.table_intake.headings import ALIKE, Column, Headings, all_units
+from spoutline.planning.table_intake.intake_fields import (
+    BY_KEY,
+    CellKind,
+    IntakeField,
+    known_names,
+    names_its_unit,
+)
+from spoutline.planning.table_intake.raw_table import TextEncoding, column_letters
+from spoutline.planning.table_intake.repairs import Repair
+from spoutline.units.accepted import ACCEPTED
+
+_MOST_COLUMNS: Final = 200
+
+
+@dataclass(frozen=True, slots=True)
+class MappedColumn:
+    """A column and the field that it fills; None leaves it out. Unit and currency hold for cells that name none."""
+
+    column: Column
+    field: IntakeField | None
+    unit: str = ""
+    currency: str = ""
+
+    @property
+    def place(self) -> int:
+        """The column counted from 0."""
+        return self.column.place
+
+    @property
+    def slot(self) -> str:
+        """Under which name the text of its cells goes: the field's key, a price's with its currency."""
+        if self.field is None:
+            return ""
+        is_money = self.field.cell is CellKind.MONEY and self.currency
+        return f"{self.field.key}_{self.currency.lower()}" if is_money else self.field.key
+
+
+class MapColumn(BaseModel):
+    """A column as a map remembers it: by its title."""
+
+    model_config = ConfigDict(frozen=True, extra="forbid")
+
+    title: str = Field(max_length=300, description="Title of the column.")
+    head: str = Field("", max_length=300, description="What stands over several titles.")
+    field: str = Field("", max_length=60, description="What it holds; empty leaves it out.")
+    unit: str = Field("", max_length=20, description="Unit of numbers without one.")
+    currency: str = Field("", pattern="^([A-Z]{3})?$", description="Currency of prices, ISO 4217.")
+
+
+class TableMap(PlainValues):
+    """How the tables of a supplier are read: what a person said once, remembered."""
+
+    model_config = ConfigDict(frozen=True, extra="forbid")
+
+    format: Literal["spoutline-table-map"] = "spoutline-table-map"
+    version: Literal[1] = 1
+    supplier: str = Field("", max_length=120, description="Who sends such tables; stands in every part.")
+    maker: str = Field("", max_length=120, description="Maker of rows that name none.")
+    kind: PartKind | None = Field(None, description="Kind of rows that name none.")
+    currency: str = Field("", pattern="^([A-Z]{3})?$", description="Currency of prices that name none, ISO 4217.")
+    sheet: str = Field("", max_length=100, description="Sheet of a workbook.")
+    encoding: TextEncoding = Field(TextEncoding.AUTOMATIC, description="Of text files.")
+    decimal_comma: bool = Field(False, description="Whether a comma in a number is the decimal sign.")
+    fingerprint: str = Field("", max_length=64, description="Tells tables with just these titles.")
+    column: tuple[MapColumn, ...] = Field((), max_length=_MOST_COLUMNS)
+    repair: tuple[Repair, ...] = Field((), max_length=5_000)
+
+    @property
+    def titles(self) -> dict[str, str]:
+        """The titles that it knows, with their fields."""
+        return {one.title: one.field for one in self.column}
+
+    def recognises(self, headings: Headings) -> bool:
+        """Say whether the titles are those of the table that this map was made for."""
+        return bool(self.fingerprint) and headings.fingerprint == self.fingerprint
+
+
+def suggested(headings: Headings, remembered: TableMap | None = None) -> tuple[MappedColumn, ...]:
+    """Return what the columns hold: as remembered, else as their names say; each field once, but prices by currency."""
+    known = {(normal(one.head), normal(one.title)): one for one in remembered.column} if remembered else {}
+    by_title = {title: one for (_head, title), one in known.items()}
+    made: dict[int, MappedColumn] = {}
+    taken: set[tuple[str, str]] = set()
+    for column in headings.columns:
+        kept = known.get((normal(column.head), normal(column.title))) or by_title.get(normal(column.title))
+        if kept is not None and (column.title or column.head):
+            field = BY_KEY.get(kept.field)
+            one = MappedColumn(column, field, kept.unit or column.unit, kept.currency or column.currency)
+            made[column.place] = one
+            taken.add(_claim(one))
+    for near in (False, True):
+        for column in headings.columns:
+            if column.place in made:
+                continue
+            found = _named(column, taken, near=near)
+            if found is not None:
+                made[column.place] = found
+                taken.add(_claim(found))
+    return tuple(made.get(column.place, MappedColumn(column, None)) for column in headings.columns)
+
+
+def _claim(one: MappedColumn) -> tuple[str, str]:
+    if one.field is None:
+        return "", ""
+    return one.field.key, one.currency if one.field.cell is CellKind.MONEY else ""
+
+
+def _named(column: Column, taken: set[tuple[str, str]], *, near: bool) -> MappedColumn | None:
+    names = known_names()
+    for name in column.names:
+        alike = difflib.get_close_matches(name, names, n=1, cutoff=ALIKE) if near and len(name) > 3 else [name]
+        field = names.get(alike[0]) if alike else None
+        if field is not None:
+            one = MappedColumn(column, field, _unit_for(column, field), column.currency)
+            if _claim(one) not in taken:
+                return one
+    return None
+
+
+def _unit_for(column: Column, field: IntakeField) -> str:
+    if not field.needs_unit or field.dimension is None:
+        return ""
+    if column.unit in ACCEPTED[field.dimension]:
+        return column.unit
+    return own_unit(field) if names_its_unit(column.title, field) else ""
+
+
+def own_unit(field: IntakeField) -> str:
+    """Return the unit in which a field is kept, as people write it."""
+    from spoutline.units.accepted import UnitSystem, shown_unit
+
+    if field.unit.value or field.dimension is None:
+        return field.unit.value
+    return shown_unit(field.dimension, UnitSystem.SI)
+
+
+def corrected(mapping: tuple[MappedColumn, ...], choices: Mapping[str, str], place: str) -> tuple[MappedColumn, ...]:
+    """Return ``mapping`` with a person's corrections: a column's letters or title to ``field``, or to nothing.
+
+    A unit or a currency may stand behind the field (``bore_mm in mm``, ``price in EUR``). Raise ``InputFault`` for
+    columns, fields and units that are not there, with the nearest known name.
+    """
+    problems: list[InputProblem] = []
+    chosen: dict[int, MappedColumn] = {}
+    for name, said in choices.items():
+        columns = [one for one in mapping if name in (column_letters(one.place), one.column.title)]
+        key, _, measured = said.partition(" in ")
+        key, measured = key.strip(), measured.strip()
+        if len(columns) != 1:
+            known = ", ".join(f"{column_letters(one.place)} ({one.column.title})" for one in mapping)
+            problems.append(InputProblem(place, "mapping, column", repr(name), f"name one column of: {known}"))
+        elif key and key not in BY_KEY:
+            near = difflib.get_close_matches(key, BY_KEY, n=1)
+            hint = f"did you mean {near[0]}? " if near else ""
+            problems.append(InputProblem(place, "mapping, field", repr(key), f"{hint}use one of: {', '.join(BY_KEY)}"))
+        else:
+            field = BY_KEY.get(key)
+            is_money = field is not None and field.cell is CellKind.MONEY
+            if measured and not is_money and measured not in all_units():
+                problems.append(InputProblem(place, "mapping, unit", repr(measured), "write a unit, such as mm or psi"))
+            unit, currency = ("", measured) if is_money else (measured, "")
+            old = columns[0]
+            chosen[old.place] = MappedColumn(old.column, field, unit or old.unit, currency or old.currency)
+    if problems:
+        raise InputFault(tuple(problems))
+    given = {_claim(one) for one in chosen.values()} - {("", "")}
+    return tuple(
+        chosen.get(one.place) or (replace(one, field=None) if _claim(one) in given else one) for one in mapping
+    )
+
+
+def remembering(base: TableMap, headings: Headings, mapping: tuple[MappedColumn, ...]) -> TableMap:
+    """Return the map that remembers this mapping for tables with these headings."""
+    columns = tuple(
+        MapColumn(
+            title=one.column.title,
+            head=one.column.head,
+            field=one.field.key if one.field else "",
+            unit=one.unit,
+            currency=one.currency,
+        )
+        for one in mapping
+        if one.column.title or one.column.head
+    )
+    return base.model_copy(update={"fingerprint": headings.fingerprint, "column": columns})
+
+
+def read_map(path: Path) -> TableMap:
+    """Return the map in a TOML file; raise ``InputFault`` with every fault."""
+    needed = "a readable map file is needed"
+    return map_from_toml(bounded_text(path, BOUNDS.toml_bytes, "--map", needed), str(path))
+
+
+def map_from_toml(text: str, place: str) -> TableMap:
+    """Return the map in a TOML text; raise ``InputFault`` with every fault."""
+    table = toml_table(text, place, "map")
+    try:
+        found = TableMap.model_validate(table)
+    except ValidationError as fault:
+        raise InputFault(tuple(_problem(one, place) for one in fault.errors(include_url=False)[:50])) from fault
+    wrong = [one for one in found.column if one.field and one.field not in BY_KEY]
+    if wrong:
+        known = ", ".join(BY_KEY)
+        raise InputFault(
+            tuple(InputProblem(place, "column.field", repr(one.field), f"use one of: {known}") for one in wrong)
+        )
+    return found
+
+
+def _problem(error: Any, place: str) -> InputProblem:  # noqa: ANN401 - details of a validation error
+    field = ".".join(str(step) for step in error["loc"]) or "map"
+    return InputProblem(place, field, repr(error["input"])[:60], error["msg"].removeprefix("Value error, "))
+
+
+def map_to_toml(table_map: TableMap) -> str:
+    """Return a map as TOML text that reads back the same."""
+    document = table_map.model_dump(mode="json", exclude_defaults=True)
+    document = {"format": table_map.format, "version": table_map.version, **document}
+    columns = document.pop("column", ())
+    document.pop("repair", None)
+    repairs = [{"do": one.do, **one.model_dump(exclude_defaults=True)} for one in table_map.repair]
+    lines = [f"{name} = {_value(value)}" for name, value in document.items() if value is not None]
+    for name, entries in (("column", columns), ("repair", repairs)):
+        for entry in entries:
+            lines += ["", f"[[{name}]]", *(f"{key} = {_value(value)}" for key, value in entry.items())]
+    return "\n".join(lines) + "\n"
+
+
+def _value(value: object) -> str:
+    if isinstance(value, bool):
+        return "true" if value else "false"
+    if isinstance(value, int | float):
+        return str(value)
+    escaped = "".join(
+        {"\\": "\\\\", '"': '\\"'}.get(sign, sign if sign.isprintable() else f"\\U{ord(sign):08X}")
+        for sign in str(value)
+    )
+    return f'"{escaped}"'

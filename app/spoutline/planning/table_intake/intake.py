@@ -1,0 +1,284 @@
+"""The way of a table from rows of texts to lines of typed values, every fault and question told by its cell."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass, field
+from functools import lru_cache
+from typing import Final
+
+from spoutline.input_bounds import BOUNDS
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.part import PartKind
+from spoutline.planning.table_intake.cell_values import CellFault, FaultKind, Money, Value, read_cell, read_money
+from spoutline.planning.table_intake.column_map import MappedColumn, TableMap
+from spoutline.planning.table_intake.headings import Headings, is_total
+from spoutline.planning.table_intake.intake_fields import BY_KEY, CellKind, IntakeField, kind_words
+from spoutline.planning.table_intake.raw_table import RawRow, RawTable
+from spoutline.planning.table_intake.repairs import Repairs
+
+Progress = Callable[[int], bool]  # rows read so far; False asks to stop
+_TOLD_EVERY: Final = 500
+_REMEMBERED: Final = 50_000  # cells whose reading is kept: tables repeat themselves
+
+
+class Stopped(Exception):
+    """Somebody asked to stop; nothing was kept."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CellReport:
+    """What is wrong, or open, in one cell.
+
+    ``nearest`` would be right in the place of ``word``, which is the whole text or a part of it; empty where nothing is
+    near.
+    """
+
+    kind: FaultKind
+    address: str
+    row: int
+    field: str
+    text: str
+    wanted: str
+    nearest: str = ""
+    word: str = ""
+
+    def problem(self) -> InputProblem:
+        """Return it as a problem of the input."""
+        return InputProblem(self.address, self.field, repr(self.text) if self.text else "nothing", self.wanted)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PartLine:
+    """One row as typed values by slot; ``kind`` is what the row, its section or the map says, None where none does."""
+
+    row: int
+    number: str
+    maker: str
+    kind: PartKind | None
+    values: Mapping[str, Value]
+    prices: tuple[Money, ...]
+    is_sound: bool
+
+
+@dataclass(slots=True)
+class IntakeReport:
+    """What was seen on the way; ``reports`` holds the first ones of ``faults`` and ``questions``."""
+
+    rows: int = 0
+    blank: int = 0
+    totals: int = 0
+    headings: int = 0
+    sections: int = 0
+    skipped: int = 0
+    lines: int = 0
+    faults: int = 0
+    questions: int = 0
+    reports: list[CellReport] = field(default_factory=list)
+    words: Counter[tuple[str, str, str]] = field(default_factory=Counter)  # field, word, nearest
+
+    def add(self, report: CellReport) -> None:
+        """Count a report, and keep it while there is room."""
+        if report.kind is FaultKind.FAULT:
+            self.faults += 1
+        else:
+            self.questions += 1
+        if len(self.reports) < BOUNDS.intake_faults:
+            self.reports.append(report)
+        if report.nearest and (len(self.words) < BOUNDS.intake_faults or (_key(report) in self.words)):
+            self.words[_key(report)] += 1
+
+    @property
+    def is_sound(self) -> bool:
+        """Whether no cell is wrong or open."""
+        return not (self.faults or self.questions)
+
+
+def _key(report: CellReport) -> tuple[str, str, str]:
+    return report.field, report.word, report.nearest
+
+
+class Intake:
+    """Reads the lines of one table. ``report`` grows while ``lines`` is walked."""
+
+    def __init__(
+        self,
+        table: RawTable,
+        headings: Headings,
+        mapping: tuple[MappedColumn, ...],
+        table_map: TableMap,
+        progress: Progress | None = None,
+    ) -> None:
+        self._table, self._headings, self._map = table, headings, table_map
+        self._columns = tuple(one for one in mapping if one.field is not None)
+        self._slots = {one.slot: one for one in self._columns}
+        self._repairs = Repairs(table_map.repair)
+        self._progress = progress
+        self._seen: dict[tuple[str, str], int] = {}
+        self.report = IntakeReport()
+        self._read = lru_cache(maxsize=_REMEMBERED)(self._read_uncached)
+        self._check_columns()
+
+    def _check_columns(self) -> None:
+        problems = []
+        if "number" not in self._slots:
+            problems.append(("number", "map one column to number, the maker's number of each part"))
+        if "maker" not in self._slots and not self._map.maker:
+            problems.append(("maker", "map one column to maker, or name the maker of all rows"))
+        if problems:
+            raise InputFault(
+                tuple(
+                    InputProblem(self._table.place, f"mapping, {name}", "nothing", wanted) for name, wanted in problems
+                )
+            )
+
+    def lines(self) -> Iterator[PartLine]:
+        """Yield a line for every row that is a part, sound or not; raise ``Stopped`` where the progress asks to."""
+        section: PartKind | None = None
+        for row in self._table.rows():
+            if row.number < self._headings.first_row:
+                continue
+            self.report.rows += 1
+            if self._progress is not None and self.report.rows % _TOLD_EVERY == 0:
+                self._tell()
+            named = self._section(row)
+            if named is not None:
+                section = named.kind
+                self.report.sections += 1
+                continue
+            line = None if self._is_no_part(row) else self._line(row, section)
+            if line is not None:
+                self.report.lines += 1
+                yield line
+        if self._progress is not None:
+            self._tell()
+
+    def _tell(self) -> None:
+        if self._progress is not None and not self._progress(self.report.rows):
+            raise Stopped
+
+    def _section(self, row: RawRow) -> _Section | None:
+        """Return what a heading between rows says: a text that stands alone and is no number of a part."""
+        filled = [(place, text) for place, text in enumerate(row.cells) if text]
+        if len(filled) != 1 or is_total(row):
+            return None
+        place, text = filled[0]
+        kind = kind_words().get(" ".join(text.casefold().replace("-", " ").split()).rstrip(":"))
+        if kind is None and (len(self._columns) < 2 or any(map(str.isdigit, text))):
+            return None
+        others = {one.place for slot, one in self._slots.items() if slot not in ("number", "name")}
+        return None if place in others else _Section(kind)
+
+    def _is_no_part(self, row: RawRow) -> bool:
+        report = self.report
+        if row.is_blank:
+            report.blank += 1
+        elif self._headings.repeats(row):
+            report.headings += 1
+        elif is_total(row) and (not row.cell(self._slots["number"].place) or self._number_is_total(row)):
+            report.totals += 1
+        elif not any(row.cell(one.place) for one in self._columns):
+            report.blank += 1
+        else:
+            return False
+        return True
+
+    def _number_is_total(self, row: RawRow) -> bool:
+        return is_total(RawRow(row.number, (row.cell(self._slots["number"].place),)))
+
+    def _line(self, row: RawRow, section: PartKind | None) -> PartLine | None:
+        texts = {one.slot: text for one in self._columns if (text := row.cell(one.place))}
+        repaired = self._repairs.done(row.number, texts)
+        if repaired is None:
+            self.report.skipped += 1
+            return None
+        before = self.report.faults + self.report.questions
+        values: dict[str, Value] = {}
+        prices: list[Money] = []
+        untrusted = dict(row.faults)
+        for slot, text in repaired.items():
+            if not text.strip():
+                continue
+            mapped = self._slots.get(slot)
+            kept = BY_KEY.get(slot) if mapped is None else mapped.field
+            if kept is None:
+                continue
+            if (
+                mapped is not None
+                and mapped.place in untrusted
+                and texts.get(slot) == text
+                and kept.cell is not CellKind.DATE
+            ):
+                self._report(row, mapped, kept, text, CellFault(FaultKind.FAULT, untrusted[mapped.place]))
+                continue
+            found = self._read(slot, text)
+            if isinstance(found, CellFault):
+                self._report(row, mapped, kept, text, found)
+            elif isinstance(found, Money):
+                prices.append(found)
+            else:
+                values[slot] = found
+        number = str(values.pop("number", ""))
+        maker = str(values.pop("maker", "") or self._map.maker)
+        self._check_identity(row, number, maker, repaired)
+        said = values.pop("kind", None)
+        kind = PartKind(str(said)) if said else section or self._map.kind
+        return PartLine(
+            row=row.number,
+            number=number,
+            maker=maker,
+            kind=kind,
+            values=values,
+            prices=tuple(prices),
+            is_sound=self.report.faults + self.report.questions == before,
+        )
+
+    def _read_uncached(self, slot: str, text: str) -> Value | Money | CellFault:
+        mapped = self._slots.get(slot)
+        kept = BY_KEY[slot] if mapped is None or mapped.field is None else mapped.field
+        comma = self._map.decimal_comma
+        try:
+            if kept.cell is CellKind.MONEY:
+                currency = (mapped.currency if mapped is not None else "") or self._map.currency
+                return read_money(text, currency, decimal_comma=comma)
+            return read_cell(text, kept, mapped.unit if mapped is not None else "", decimal_comma=comma)
+        except CellFault as fault:
+            return fault
+
+    def _check_identity(self, row: RawRow, number: str, maker: str, texts: Mapping[str, str]) -> None:
+        column = self._slots["number"]
+        kept = BY_KEY["number"]
+        if not number and not texts.get("number", "").strip():
+            wanted = "write the maker's number, or skip the row"
+            self._report(row, column, kept, "", CellFault(FaultKind.FAULT, wanted))
+        elif number:
+            first = self._seen.setdefault((maker, number), row.number)
+            if first != row.number:
+                wanted = f"row {first} has this number of {maker} too; skip one of the two rows"
+                self._report(row, column, kept, number, CellFault(FaultKind.FAULT, wanted))
+        if not maker:
+            wanted = "name the maker, in the row or for all rows"
+            self._report(row, self._slots.get("maker"), BY_KEY["maker"], "", CellFault(FaultKind.FAULT, wanted))
+
+    def _report(self, row: RawRow, mapped: MappedColumn | None, kept: IntakeField, text: str, fault: CellFault) -> None:
+        place = mapped.place if mapped is not None else self._slots["number"].place
+        self.report.add(
+            CellReport(
+                kind=fault.kind,
+                address=self._table.address(row.number, place),
+                row=row.number,
+                field=mapped.slot if mapped is not None else kept.key,
+                text=text,
+                wanted=fault.wanted,
+                nearest=fault.nearest,
+                word=fault.word or text,
+            )
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class _Section:
+    """A heading between rows; the kind of the parts below it, None where it says none."""
+
+    kind: PartKind | None

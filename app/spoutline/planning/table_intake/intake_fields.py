@@ -1,0 +1,277 @@
+"""What a column of a supplier's table may hold: what tells a part from others, prices, and every declared figure.
+
+The figures come from the declarations of ``model.part``: a figure declared there is a column here.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from enum import StrEnum
+from functools import cache
+from typing import Final
+
+from spoutline.model.figure import TableUnit
+from spoutline.model.part import PartKind, PartStatus
+from spoutline.model.part_figures import FIGURES, PartFigure
+from spoutline.model.port import Port
+from spoutline.model.quantity import Dimension
+from spoutline.planning.survey_import.fields import normal
+
+
+class CellKind(StrEnum):
+    """How the text of a cell is read."""
+
+    TEXT = "text"
+    NUMBER = "number"
+    WHOLE = "whole"
+    MONEY = "money"
+    WORD = "word"
+    WORDS = "words"
+    YES_NO = "yes_no"
+    PORT = "port"
+    DATE = "date"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class IntakeField:
+    """One thing that a column may hold; ``names`` are what it may be called besides its title.
+
+    A number is kept in ``unit``; ``figure`` is the declaration of a figure, None for anything else.
+    """
+
+    key: str
+    title: str
+    cell: CellKind
+    names: tuple[str, ...] = ()
+    choices: tuple[StrEnum, ...] = ()
+    keeps_order: bool = False
+    dimension: Dimension | None = None
+    unit: TableUnit = TableUnit.SI
+    figure: PartFigure | None = None
+
+    @property
+    def is_figure(self) -> bool:
+        """Whether it is a declared figure of a part."""
+        return self.figure is not None
+
+    @property
+    def needs_unit(self) -> bool:
+        """Whether a number of it means nothing without a unit."""
+        return self.cell is CellKind.NUMBER and self.dimension not in (None, Dimension.COUNT, Dimension.RATIO)
+
+
+_TEXT: Final = CellKind.TEXT
+# names besides the title: trade usage, from memory; German and French ones as price files print them
+_OWN: Final[tuple[IntakeField, ...]] = (
+    IntakeField(
+        key="number",
+        title="Number",
+        cell=_TEXT,
+        names=(
+            *(
+                "part number",
+                "part no",
+                "part",
+                "catalog number",
+                "catalogue number",
+                "cat no",
+                "model",
+                "model number",
+            ),
+            *("maker number", "manufacturer part number", "mfr part no", "mpn", "article", "article number", "sku"),
+            *("item code", "order code", "artikelnummer", "artikel nr", "bestellnummer", "référence", "réf"),
+        ),
+    ),
+    IntakeField(
+        key="maker",
+        title="Maker",
+        cell=_TEXT,
+        names=("manufacturer", "mfr", "mfg", "brand", "make", "vendor name", "hersteller", "fabricant"),
+    ),
+    IntakeField(
+        key="name",
+        title="Name",
+        cell=_TEXT,
+        names=(
+            *("description", "text", "part description", "item description", "product", "designation", "bezeichnung"),
+            *("beschreibung", "désignation", "désignation article", "long description"),
+        ),
+    ),
+    IntakeField(
+        key="kind",
+        title="Kind",
+        cell=CellKind.WORD,
+        names=("kind of part", "type", "category", "group", "product group", "part type", "warengruppe", "catégorie"),
+        choices=tuple(PartKind),
+    ),
+    IntakeField(
+        key="status",
+        title="Status",
+        cell=CellKind.WORD,
+        names=("state", "life cycle", "lifecycle status"),
+        choices=tuple(PartStatus),
+    ),
+    IntakeField(key="discontinued_from", title="Discontinued from", cell=CellKind.DATE, names=("end of sale", "eol")),
+    IntakeField(
+        key="superseded_by",
+        title="Superseded by",
+        cell=_TEXT,
+        names=("replaced by", "successor", "replacement", "new number", "nachfolger", "remplacé par"),
+    ),
+    IntakeField(key="superseded_by_maker", title="Superseded by maker", cell=_TEXT),
+    IntakeField(
+        key="item_number",
+        title="Item number",
+        cell=_TEXT,
+        names=("own item number", "our number", "our item", "item no", "internal number", "stock number"),
+    ),
+    IntakeField(
+        key="gtin", title="GTIN", cell=_TEXT, names=("ean", "upc", "barcode", "bar code", "ean upc", "gtin ean")
+    ),
+    IntakeField(
+        key="supplier", title="Supplier", cell=_TEXT, names=("vendor", "supplied by", "lieferant", "fournisseur")
+    ),
+    IntakeField(key="family", title="Family", cell=_TEXT, names=("series", "range", "product family", "baureihe")),
+    IntakeField(
+        key="lead_days",
+        title="Lead days",
+        cell=CellKind.WHOLE,
+        names=("lead time", "lead time days", "delivery days", "lieferzeit tage", "délai"),
+    ),
+    IntakeField(
+        key="pack",
+        title="Pack",
+        cell=CellKind.WHOLE,
+        names=(
+            "pack quantity",
+            "pack size",
+            "pieces in a pack",
+            "pack qty",
+            "packing unit",
+            "verpackungseinheit",
+            "ve",
+        ),
+    ),
+    IntakeField(key="remark", title="Remark", cell=_TEXT, names=("remarks", "note", "notes", "comment", "bemerkung")),
+    IntakeField(
+        key="price",
+        title="Price",
+        cell=CellKind.MONEY,
+        names=(
+            *("list price", "unit price", "price each", "net price", "list", "each", "cost", "preis", "listenpreis"),
+            *("prix", "prix unitaire", "tarif", "msrp", "price per piece"),
+        ),
+    ),
+)
+_SYNONYMS: Final[dict[str, tuple[str, ...]]] = {
+    "listings": ("listing", "listing class", "listing classes", "listed for", "fuel rating"),
+    "schemes": ("scheme", "standard", "standards", "listing scheme"),
+    "materials": ("material", "wetted materials", "wetted parts"),
+    "temp_min_c": ("minimum temperature", "min temp", "temperature min", "lowest temperature"),
+    "temp_max_c": ("maximum temperature", "max temp", "temperature max", "highest temperature"),
+    "max_pressure_kpa": ("working pressure", "max working pressure", "pressure", "max pressure", "wp"),
+    "kv_m3_h": ("kv", "flow coefficient", "cv"),
+    "made_up_length_mm": ("made up length", "overall length", "body length"),
+    "mass_kg": ("mass", "weight", "net weight", "gewicht", "poids", "masse"),
+    "resistance_ohm": ("resistance", "electrical resistance", "continuity"),
+    "pull_strength_n": ("pull strength", "tensile strength", "proof load"),
+    "inlet": ("inlet thread", "inlet port", "inlet connection", "dispenser end"),
+    "outlet": ("outlet thread", "outlet port", "outlet connection", "vehicle end"),
+    "bore_mm": ("bore", "id", "i d", "inside diameter", "inner diameter", "nominal bore"),
+    "length_m": ("length", "hose length", "länge", "longueur"),
+    "outside_diameter_mm": ("outside diameter", "od", "o d", "outer diameter"),
+    "min_bend_radius_mm": ("bend radius", "minimum bend radius", "min bend radius"),
+    "mass_kg_m": ("mass per length", "weight per length", "mass per metre", "weight per foot", "mass per meter"),
+    "resistance_ohm_m": ("resistance per length", "resistance per metre", "resistance per meter"),
+    "permeation_g_m2_day": ("permeation",),
+    "separation_min_n": ("separation force min", "least separation force", "min separation", "break force min"),
+    "separation_max_n": ("separation force max", "greatest separation force", "max separation", "separation force"),
+    "spout_od_mm": ("spout od", "spout diameter", "spout outside diameter", "spout"),
+    "min_flow_l_min": ("minimum flow", "min flow"),
+    "max_flow_l_min": ("maximum flow", "max flow", "flow rate", "flow"),
+    "fits_min_mm": ("fits from", "fits diameter min"),
+    "fits_max_mm": ("fits to", "fits diameter max"),
+}
+# unit endings of column names, longest first: a title that is a column's own name says its unit
+_ENDINGS: Final = re.compile(r"_(?:g_m2_day|m3_h|l_min|ohm_m|kg_m|mm|kpa|ohm|kg|n|c|m)$")
+
+
+def _of_figure(figure: PartFigure) -> IntakeField:
+    declared, column = figure.declared, figure.declared.column
+    many = figure.many is not None
+    if figure.choices:
+        cell = CellKind.WORDS if many else CellKind.WORD
+    elif figure.value_type is bool:
+        cell = CellKind.YES_NO
+    elif figure.value_type is Port:
+        cell = CellKind.PORT
+    else:
+        cell = CellKind.WHOLE if figure.value_type is int else CellKind.NUMBER
+    bare = _ENDINGS.sub("", column).replace("_", " ")
+    title = f"{bare[:1].upper()}{bare[1:]}"
+    words = (column, figure.label.replace("_", " "), declared.holds, *_SYNONYMS.get(column, ()))
+    return IntakeField(
+        key=column,
+        title=title,
+        cell=cell,
+        names=words,
+        choices=figure.choices,
+        keeps_order=figure.many is tuple,
+        dimension=declared.dimension,
+        unit=declared.unit,
+        figure=figure,
+    )
+
+
+def _figures() -> tuple[IntakeField, ...]:
+    found: dict[str, IntakeField] = {}
+    for figure in FIGURES:
+        if figure.declared.column:
+            found.setdefault(figure.declared.column, _of_figure(figure))
+    return tuple(found.values())
+
+
+FIELDS: Final[tuple[IntakeField, ...]] = (*_OWN, *_figures())
+BY_KEY: Final = {field.key: field for field in FIELDS}
+
+
+@cache
+def known_names() -> dict[str, IntakeField]:
+    """Return every name that a column may have, without case and signs, with its field; the first claim holds."""
+    found: dict[str, IntakeField] = {}
+    for words in ((lambda one: (one.title, one.key)), (lambda one: one.names)):
+        for field in FIELDS:
+            for word in words(field):
+                name = normal(word)
+                if name:
+                    found.setdefault(name, field)
+    return found
+
+
+def names_its_unit(title: str, field: IntakeField) -> bool:
+    """Say whether a title is the column's own name, which says in what unit its numbers are (``bore_mm``)."""
+    return normal(title) == normal(field.key)
+
+
+@cache
+def kind_words() -> dict[str, PartKind]:
+    """Return what a heading or a cell may call a kind of part, without case: one or several of them."""
+    found: dict[str, PartKind] = {}
+    more = {
+        PartKind.BREAKAWAY: ("break away", "break-away coupling", "breakaway coupling"),
+        PartKind.SWIVEL_BREAKAWAY: ("swivel break away", "breakaway swivel"),
+        PartKind.CURB_HOSE: ("hose", "dispensing hose", "curb pump hose"),
+        PartKind.WHIP_HOSE: ("whip", "whip line"),
+        PartKind.ADAPTOR: ("adapter", "reducer", "bushing"),
+        PartKind.HOSE_CLAMP: ("clamp",),
+        PartKind.SEALANT: ("thread sealant",),
+        PartKind.CAP: ("plug",),
+        PartKind.LABEL: ("decal", "sticker"),
+    }
+    for kind in PartKind:
+        for word in (kind.value.replace("_", " "), *more.get(kind, ())):
+            name = normal(word)
+            for form in (name, f"{name}s", f"{name}es"):
+                found.setdefault(form, kind)
+    return found

@@ -1,0 +1,242 @@
+"""A supplier's file as rows of texts, read one after the other, whatever encoding and delimiter it was saved in."""
+
+from __future__ import annotations
+
+import csv
+import io
+from collections import Counter
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from enum import StrEnum
+from itertools import islice
+from pathlib import Path
+from typing import Final
+
+from spoutline.input_bounds import BOUNDS, WorkbookBounds, bounded_bytes, csv_rows
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.planning.survey_import.workbook import workbook_rows, workbook_sheets
+
+_DELIMITERS: Final = ",;\t|"
+_TEXT_ENDINGS: Final = (".csv", ".tsv", ".txt")
+_HEAD_BYTES: Final = 65_536  # looked at for encoding and delimiter
+_HEAD_ROWS: Final = 60
+_BLANKS: Final = str.maketrans({"\N{NO-BREAK SPACE}": " ", "\N{NARROW NO-BREAK SPACE}": " ", "\N{THIN SPACE}": " "})
+
+
+class TextEncoding(StrEnum):
+    """How a text file is encoded; nobody can tell an older code page from its bytes, so a person names it."""
+
+    AUTOMATIC = "auto"  # UTF-8, or UTF-16 with a byte order mark
+    UTF_8 = "utf-8"
+    UTF_16 = "utf-16"
+    WINDOWS_1252 = "windows-1252"
+
+
+@dataclass(frozen=True, slots=True)
+class RawRow:
+    """One row: its number as a spreadsheet counts it, and its cells as texts without outer blanks.
+
+    ``faults`` holds columns whose text cannot be trusted, with the reason.
+    """
+
+    number: int
+    cells: tuple[str, ...]
+    faults: tuple[tuple[int, str], ...] = ()
+
+    def cell(self, column: int) -> str:
+        """Return the text in a column; empty beyond the last one."""
+        return self.cells[column] if column < len(self.cells) else ""
+
+    @property
+    def is_blank(self) -> bool:
+        """Whether nothing stands in it."""
+        return not any(self.cells)
+
+
+@dataclass(frozen=True, slots=True)
+class SheetFacts:
+    """A sheet of a file; a text file has one without a name."""
+
+    name: str
+    is_hidden: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class RawTable:
+    """One sheet of a file. ``rows`` reads it from its start each time it is called."""
+
+    place: str
+    sheet: SheetFacts
+    sheets: tuple[SheetFacts, ...]
+    rows: Callable[[], Iterator[RawRow]]
+
+    def head(self) -> tuple[RawRow, ...]:
+        """Return the first rows that are not blank: what titles are looked for in."""
+        return tuple(islice((row for row in self.rows() if not row.is_blank), _HEAD_ROWS))
+
+    def address(self, row: int, column: int) -> str:
+        """Return where a cell stands, such as ``prices.xlsx, sheet 2026, cell C7``."""
+        return f"{self.place}, cell {column_letters(column)}{row}"
+
+
+def column_letters(column: int) -> str:
+    """Return the letters of a column counted from 0."""
+    letters, rest = "", column + 1
+    while rest:
+        rest, digit = divmod(rest - 1, 26)
+        letters = chr(ord("A") + digit) + letters
+    return letters
+
+
+def open_table(path: Path, sheet: str = "", encoding: TextEncoding = TextEncoding.AUTOMATIC) -> RawTable:
+    """Return a sheet of a file that ends in ``.csv``, ``.tsv``, ``.txt`` or ``.xlsx``.
+
+    Parameters
+    ----------
+    path
+        The file.
+    sheet
+        Name of the sheet; where empty the first one that is not hidden.
+    encoding
+        Of a text file.
+
+    Raises
+    ------
+    InputFault
+        The file cannot be read, is beyond a bound, or has no such sheet. Reading rows raises it too.
+    """
+    ending = path.suffix.lower()
+    if ending == ".xlsx":
+        return _workbook(path, sheet)
+    if ending in _TEXT_ENDINGS:
+        if sheet:
+            raise _fault(str(path), "sheet", repr(sheet), "a text file has no sheets")
+        return _text_table(path, encoding)
+    raise _fault(str(path), "file", repr(ending), "a file that ends in .csv, .tsv, .txt or .xlsx is needed")
+
+
+def _workbook(path: Path, wanted: str) -> RawTable:
+    place = str(path)
+    content = bounded_bytes(path, BOUNDS.intake_bytes, "file", "a readable workbook is needed")
+    bounds = WorkbookBounds.of_intake()
+    sheets = tuple(SheetFacts(name, hidden) for name, hidden in workbook_sheets(place, content, bounds))
+    shown = [one for one in sheets if not one.is_hidden] or list(sheets)
+    chosen = next((one for one in sheets if one.name == wanted), None) if wanted else next(iter(shown), None)
+    if chosen is None:
+        raise _fault(place, "sheet", repr(wanted), f"use one of: {', '.join(one.name for one in sheets)}")
+
+    def rows() -> Iterator[RawRow]:
+        _name, found = workbook_rows(
+            place,
+            content,
+            chosen.name,
+            BOUNDS.table_columns,
+            lambda rows, cells: _check_count(place, rows, cells),
+            bounds=bounds,
+        )
+        for number, cells in enumerate(found, start=1):
+            faults = tuple((column, cell.fault) for column, cell in enumerate(cells) if cell.fault)
+            yield RawRow(number, _plain([cell.text for cell in cells]), faults)
+
+    return RawTable(f"{place}, sheet {chosen.name}", chosen, sheets, rows)
+
+
+def _text_table(path: Path, encoding: TextEncoding) -> RawTable:
+    place = str(path)
+    try:
+        size = path.stat().st_size
+        with path.open("rb") as file:
+            head = file.read(_HEAD_BYTES)
+    except (OSError, ValueError) as fault:
+        reason = getattr(fault, "strerror", None) or fault
+        raise _fault(place, "file", "this path", f"a readable file is needed ({reason})") from fault
+    if size > BOUNDS.intake_bytes:
+        raise _fault(place, "file", f"{size} bytes", f"at most {BOUNDS.intake_bytes} bytes are read")
+    codec = _codec(place, head, encoding)
+    delimiter = _delimiter(_decoded_head(place, head, codec))
+    facts = SheetFacts("")
+
+    def rows() -> Iterator[RawRow]:
+        cells_read = 0
+        for number, cells in enumerate(_text_rows(path, codec, delimiter), start=1):
+            if any(len(text) > BOUNDS.cell_characters for text in cells):
+                wanted = f"a cell of at most {BOUNDS.cell_characters} characters is read"
+                raise _fault(f"{place}, row {number}", "cell", "a far too long text", wanted)
+            row = RawRow(number, _plain(cells[: BOUNDS.table_columns]))
+            cells_read += len(row.cells)
+            _check_count(place, number, cells_read)
+            yield row
+
+    return RawTable(place, facts, (facts,), rows)
+
+
+def _text_rows(path: Path, codec: str, delimiter: str) -> Iterator[list[str]]:
+    place = str(path)
+    with path.open("r", encoding=codec, newline="") as file:
+        reader = csv.reader(file, delimiter=delimiter, strict=True)
+        try:
+            yield from csv_rows(reader, lambda: f"{place}, line {reader.line_num}")
+        except UnicodeDecodeError as fault:
+            raise _fault(f"{place}, below line {reader.line_num}", "encoding", _byte(fault), _ENCODINGS) from fault
+
+
+_ENCODINGS: Final = f"save the file as CSV in UTF-8, or name its encoding: {', '.join(list(TextEncoding)[1:])}"
+
+
+def _codec(place: str, head: bytes, encoding: TextEncoding) -> str:
+    if encoding is TextEncoding.WINDOWS_1252:
+        return "cp1252"
+    marked_16 = head[:2] in (b"\xff\xfe", b"\xfe\xff")
+    if encoding is TextEncoding.UTF_16:
+        return "utf-16" if marked_16 else "utf-16-le"
+    if marked_16 and encoding is TextEncoding.AUTOMATIC:
+        return "utf-16"
+    if b"\0" in head:
+        raise _fault(place, "encoding", "a NUL byte", f"this is no text in UTF-8; {_ENCODINGS}")
+    return "utf-8-sig"
+
+
+def _decoded_head(place: str, head: bytes, codec: str) -> str:
+    import codecs
+
+    try:
+        return codecs.getincrementaldecoder(codec)().decode(head)
+    except UnicodeDecodeError as fault:
+        raise _fault(place, "encoding", _byte(fault), _ENCODINGS) from fault
+
+
+def _byte(fault: UnicodeDecodeError) -> str:
+    return f"byte 0x{fault.object[fault.start]:02x}"
+
+
+def _delimiter(head: str) -> str:
+    """Return the sign that parts most rows into the same number of cells; of equal ones the one that makes more."""
+
+    def sameness(sign: str) -> tuple[int, int]:
+        counts = Counter[int]()
+        try:
+            for cells in islice(csv.reader(io.StringIO(head, newline=""), delimiter=sign), _HEAD_ROWS):
+                counts[len(cells) - 1] += len(cells) > 1
+        except csv.Error:
+            pass
+        count, rows = max(counts.items(), key=lambda one: (one[1], one[0]), default=(0, 0))
+        return rows, count
+
+    return max(_DELIMITERS, key=sameness)
+
+
+def _plain(cells: list[str]) -> tuple[str, ...]:
+    texts = [text.translate(_BLANKS).strip() for text in cells]
+    while texts and not texts[-1]:
+        texts.pop()
+    return tuple(texts)
+
+
+def _check_count(place: str, rows: int, cells: int) -> None:
+    for count, most, what in ((rows, BOUNDS.intake_rows, "rows"), (cells, BOUNDS.intake_cells, "cells")):
+        if count > most:
+            raise _fault(place, what, f"more than {most}", f"at most {most} {what} are read")
+
+
+def _fault(place: str, field: str, value: str, wanted: str) -> InputFault:
+    return InputFault((InputProblem(place, field, value, wanted),))
