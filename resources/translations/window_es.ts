@@ -561,7 +561,7 @@
   </message>
   <message>
    <source>A set was found, but a must is broken</source>
-   <translation>Se halló un conjunto, pero incumple una obligación</translation>
+   <translation>Se halló un conjunto, pero incumple algo exigido</translation>
   </message>
   <message>
    <source>A&amp;ddress</source>
@@ -3821,7 +3821,7 @@
   </message>
   <message>
    <source>The agreed set breaks a must</source>
-   <translation>El conjunto acordado incumple una obligación</translation>
+   <translation>El conjunto acordado incumple algo exigido</translation>
   </message>
   <message>
    <source>The bill could not be made: {reason}</source>
