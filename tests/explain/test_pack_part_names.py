@@ -9,7 +9,7 @@ import pytest
 from documents.pack_words import words
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.documents.pack.setting_words import written
-from spoutline.explain.pack.part_name import part_name
+from spoutline.explain.plan.part_name import part_name
 from spoutline.model.language import Language
 from spoutline.model.part import Part, PartKind
 from spoutline.model.part_ref import PartRef

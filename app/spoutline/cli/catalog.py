@@ -25,7 +25,9 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     lines = [workbench.catalogue_edition(), f"Prices asked about: {len(found) or 'none'}"]
     for one in found:
         price = story.money(one.part.price_minor(one.currency), one.currency)
-        lines.append(f"  {one.part.number}  {one.part.name}: {price}. {story.finding(one.finding).sentence}")
+        lines.append(
+            f"  {one.part.number}  {story.part_name(one.part)}: {price}. {story.finding(one.finding).sentence}"
+        )
     write_standard_output("".join(f"{printable(line)}\n" for line in lines))
     return ExitCode.DOES_NOT_FIT if found else ExitCode.FITS
 

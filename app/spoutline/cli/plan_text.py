@@ -141,7 +141,7 @@ class _SiteText:
                     if link.kept
                     else story.money(link.price_minor(self.currency), self.currency),
                     "" if link.kept else story.days(link.part.lead_time_days),
-                    link.part.name,
+                    story.part_name(link.part),
                 )
                 for link in chosen.hanging_set.links
             ]
@@ -151,7 +151,12 @@ class _SiteText:
             yield "  Goes with it"
             yield from _table(
                 [
-                    (f"{line.quantity} x", line.part.number, line.part.name, story.accessory_reason(line.reason))
+                    (
+                        f"{line.quantity} x",
+                        line.part.number,
+                        story.part_name(line.part),
+                        story.accessory_reason(line.reason),
+                    )
                     for line in plan.accessories
                 ]
             )

@@ -53,7 +53,7 @@ def parts_blocks(plan: PositionPlan, currency: str, story: Story) -> Iterator[Bl
     ]
     for accessory, line in zip(plan.accessories, accessory_lines(plan, currency), strict=True):
         part = accessory.part
-        name = story.writing.listed((part.name, story.accessory_reason(accessory.reason)))
+        name = story.writing.listed((story.part_name(part), story.accessory_reason(accessory.reason)))
         rows.append(
             Row(("", story.word(part.kind), part.number, part.maker, name, *price_cells(line, currency, story)))
         )

@@ -109,7 +109,8 @@ def price_cells(line: BillLine, currency: str, story: Story) -> tuple[str, ...]:
 
 def named(line: BillLine, story: Story) -> str:
     """Return the name of a part as parts tables print it: one that hangs there already is said to stay."""
-    return story.writing.listed((line.part.name, story.word(Word.STAYS))) if line.kept else line.part.name
+    name = story.part_name(line.part)
+    return story.writing.listed((name, story.word(Word.STAYS))) if line.kept else name
 
 
 def total_row(total: Total, currency: str, columns: int, story: Story) -> Row:

@@ -147,8 +147,9 @@ def _closing_table(closings: tuple[Closing, ...], words: ConversionStory) -> Tab
     return Table(columns, rows)
 
 
-def _named(part: Part) -> str:
-    return f"{part.name}; {part.maker}" if part.maker else part.name
+def _named(part: Part, words: ConversionStory) -> str:
+    name = words.story.part_name(part)
+    return f"{name}; {part.maker}" if part.maker else name
 
 
 def _fitting(
@@ -173,13 +174,13 @@ def _fitting(
         why = words.say("stays") if kept else (words.difference(line, currency) if line else "")
         price = "–" if kept else words.story.money(link.part.price_minor(currency), currency)
         rows.append(
-            Row(("☐", str(number), words.story.word(link.slot), link.part.number, _named(link.part), why, price))
+            Row(("☐", str(number), words.story.word(link.slot), link.part.number, _named(link.part, words), why, price))
         )
     for accessory in option.accessories:
         part = accessory.part
         price = words.story.money(part.price_minor(currency), currency)
         why = words.story.accessory_reason(accessory.reason)
-        rows.append(Row(("☐", "", words.story.word(part.kind), part.number, _named(part), why, price)))
+        rows.append(Row(("☐", "", words.story.word(part.kind), part.number, _named(part, words), why, price)))
     yield Table(columns, tuple(rows))
 
 

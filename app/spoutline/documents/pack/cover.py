@@ -21,8 +21,8 @@ from spoutline.documents.content.blocks import (
 )
 from spoutline.documents.content.demands import Demand, demands_of
 from spoutline.documents.pack.setting_words import liquid_text, written
-from spoutline.explain.pack.part_name import part_name
 from spoutline.explain.pack.words import PackWord as Word
+from spoutline.explain.plan.part_name import part_name
 from spoutline.explain.plan.sets_head import sets_head
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named

@@ -23,8 +23,8 @@ from spoutline.documents.drawing.position import position_drawing
 from spoutline.documents.pack.exploded import exploded_drawing
 from spoutline.documents.pack.setting_words import liquid_text, tag_of
 from spoutline.documents.pack.site_checks import site_check_table
-from spoutline.explain.pack.part_name import part_name
 from spoutline.explain.pack.words import PackWord as Word
+from spoutline.explain.plan.part_name import part_name
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
 from spoutline.model.finding import Verdict

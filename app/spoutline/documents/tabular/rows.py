@@ -124,20 +124,22 @@ def _bill_rows(plan: PositionPlan, site_plan: SitePlan, story: Story) -> Iterato
     links = plan.chosen.hanging_set.links
     for link, line in zip(links, set_lines(plan, currency), strict=True):
         remark = story.word(Word.STAYS) if link.kept else ""
-        yield _line_row(plan, line, currency, story.word(link.slot), remark)
+        yield _line_row(plan, line, currency, story, place=story.word(link.slot), reason=remark)
     for accessory, line in zip(plan.accessories, accessory_lines(plan, currency), strict=True):
         reason = story.accessory_reason(accessory.reason)
-        yield _line_row(plan, line, currency, story.word(accessory.part.kind), reason)
+        yield _line_row(plan, line, currency, story, place=story.word(accessory.part.kind), reason=reason)
 
 
-def _line_row(plan: PositionPlan, line: BillLine, currency: str, place: str, reason: str) -> tuple[Cell, ...]:
+def _line_row(
+    plan: PositionPlan, line: BillLine, currency: str, story: Story, *, place: str, reason: str
+) -> tuple[Cell, ...]:
     return (
         plan.position.label,
         plan.position.dispenser,
         place,
         line.part.number,
         line.part.maker,
-        line.part.name,
+        story.part_name(line.part),
         line.quantity,
         currency,
         None if line.unit_minor is None else amount(line.unit_minor, currency),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from enum import StrEnum
 from typing import Final
 
+from spoutline.explain.phrases.part_terms import PartTerm
 from spoutline.model.check import CheckId, Outcome
 from spoutline.model.inspection import InspectionInterval, InspectionItemId
 from spoutline.model.limit import LimitStatus
@@ -146,18 +147,6 @@ class PackWord(StrEnum):
     DATE = "date"
     TAKEN_OFF = "taken_off"
     PAGE_OF = "page_of"
-
-
-class PartTerm(StrEnum):
-    """What tells parts of one kind apart, where no enumeration of the model names it."""
-
-    SINGLE_USE = "single_use"
-    RECONNECTABLE = "reconnectable"
-    WITH_LATCH = "with_latch"
-    WITHOUT_LATCH = "without_latch"
-    LOW_SPILLAGE = "low_spillage"
-    LOW_PERMEATION = "low_permeation"
-    MULTI_PLANE = "multi_plane"
 
 
 PACK_LISTS: Final[tuple[type[StrEnum], ...]] = (

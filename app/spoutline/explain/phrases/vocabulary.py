@@ -10,6 +10,7 @@ from spoutline.calc.friction import FlowRegime
 from spoutline.calc.liquid_hazards import ConductivityClass, FlashClass
 from spoutline.calc.liquids import LiquidWarning
 from spoutline.explain.phrases.paper_words import PaperWord
+from spoutline.explain.phrases.part_terms import PartTerm
 from spoutline.explain.phrases.part_words import PartWord
 from spoutline.explain.phrases.quotation_words import QuotationWord
 from spoutline.model.answered import AssumedTopic
@@ -85,6 +86,7 @@ _LISTS: Final[tuple[type[StrEnum], ...]] = (
     Per,
     Charge,
     PartWord,
+    PartTerm,
 )
 
 VOCABULARY: Final[dict[str, type[StrEnum]]] = {members.__name__: members for members in _LISTS}

@@ -7,6 +7,7 @@ from datetime import date
 from enum import StrEnum
 
 from spoutline.explain.phrases.phrasebook import Phrasebook
+from spoutline.explain.plan.part_name import part_name
 from spoutline.explain.writing.money import money_text
 from spoutline.model.check import Bound
 from spoutline.model.finding import Finding, Severity
@@ -114,7 +115,11 @@ class Words:
 
     def part(self, part: Part) -> str:
         """Return how a part is named in a sentence: number and name."""
-        return f"{part.number} ({part.name})"
+        return f"{part.number} ({self.part_name(part)})"
+
+    def part_name(self, part: Part) -> str:
+        """Return the name of a part in the language of the phrases; the catalogue's own in English."""
+        return part_name(part, self)
 
     def port(self, port: Port) -> str:
         """Return a port as the trade writes it: size, thread, gender, path."""

@@ -144,7 +144,7 @@ def alternative_nodes(plan: PositionPlan, story: Story) -> tuple[Node, ...]:
 def _differing_parts(other: HangingSet, chosen: HangingSet, story: Story) -> tuple[Node, ...]:
     return tuple(
         Node(
-            cells=(f"{story.title(link.slot)}{story.writing.colon} {link.part.number}  {link.part.name}",),
+            cells=(f"{story.title(link.slot)}{story.writing.colon} {link.part.number}  {story.part_name(link.part)}",),
             record=link.part.ref,
             spans=True,
         )

@@ -35,11 +35,11 @@ def substitute_columns(story: Story, currency: str) -> tuple[Column[SubstituteRo
     """Return the columns; parts that do not fit sort behind all others."""
 
     def hint(row: SubstituteRow) -> str:
-        return "\n".join((f"{row.part.number}  {row.part.name}", row.part.maker, *details(row, story)))
+        return "\n".join((f"{row.part.number}  {story.part_name(row.part)}", row.part.maker, *details(row, story)))
 
     return (
         Column(title=tr("Part"), text=lambda row: row.part.number, hint=hint, tone=_tone),
-        Column(title=tr("Name"), text=lambda row: row.part.name, hint=hint),
+        Column(title=tr("Name"), text=lambda row: story.part_name(row.part), hint=hint),
         Column(
             title=tr("Set, ± {currency}").format(currency=currency),
             text=lambda row: _difference(row, story),

@@ -42,6 +42,10 @@ def set_rows(plan: PositionPlan) -> tuple[SetRow, ...]:
 
 def set_columns(story: Story) -> tuple[Column[SetRow], ...]:
     """Return the columns of the set in hand."""
+
+    def set_name(row: SetRow) -> str:
+        return story.part_name(row.link.part)
+
     return (
         Column(title=tr("No."), text=lambda row: str(row.place), sort=lambda row: row.place, is_number=True),
         Column(title=tr("Place"), text=lambda row: story.title(row.link.slot), sort=lambda row: row.place),
@@ -50,7 +54,11 @@ def set_columns(story: Story) -> tuple[Column[SetRow], ...]:
             text=lambda row: f"{row.link.part.number}  {tr('(kept)')}" if row.is_kept else row.link.part.number,
             hint=lambda row: str(row.link.part.ref),
         ),
-        Column(title=tr("Name"), text=lambda row: row.link.part.name, hint=lambda row: row.link.part.name),
+        Column(
+            title=tr("Name"),
+            text=set_name,
+            hint=set_name,
+        ),
         Column(
             title=tr("Price"),
             text=lambda row: (
@@ -69,7 +77,7 @@ def part_columns(story: Story, currency: str) -> tuple[Column[Part], ...]:
     return (
         Column(title=tr("Part"), text=lambda part: part.number),
         Column(title=tr("Kind"), text=lambda part: story.title(part.kind)),
-        Column(title=tr("Name"), text=lambda part: part.name, hint=lambda part: part.name),
+        Column(title=tr("Name"), text=story.part_name, hint=story.part_name),
         Column(title=tr("Maker"), text=lambda part: part.maker),
         Column(
             title=tr("Price"),
@@ -124,9 +132,15 @@ def limit_columns() -> tuple[Column[Limit], ...]:
 
 def bill_columns(story: Story, currency: str) -> tuple[Column[BillLine], ...]:
     """Return the columns of the site's parts list."""
+
+    def bill_name(row: BillLine) -> str:
+        return story.part_name(row.part)
+
     return (
         Column(title=tr("Part"), text=lambda row: row.part.number),
-        Column(title=tr("Name"), text=lambda row: row.part.name, hint=lambda row: row.part.name),
+        Column(
+            title=tr("Name"), text=lambda row: story.part_name(row.part), hint=lambda row: story.part_name(row.part)
+        ),
         Column(title=tr("Qty"), text=lambda row: str(row.quantity), sort=lambda row: row.quantity, is_number=True),
         Column(
             title=tr("Price, {currency}").format(currency=currency),

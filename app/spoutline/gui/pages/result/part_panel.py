@@ -75,7 +75,7 @@ class PartPanel(ScrolledPage):
             self._maker_label.clear()
             return
         story, part = self._context.story, link.part
-        self.title_label.setText(f"{part.number}  {part.name}")
+        self.title_label.setText(f"{part.number}  {story.part_name(part)}")
         self._maker_label.setText(f"{story.title(link.slot)} · {part.maker}")
         decisions = plan.position.decisions
         self.keep_button.setEnabled(not any_names(decisions.pinned, part.ref))

@@ -188,7 +188,7 @@ class WhyNotPanel(QWidget):
 
     def _show_verdict(self, verdict: PartVerdict) -> None:
         story, part = self._context.story, verdict.part
-        self.verdict_title.setText(f"{part.number}  {part.name}")
+        self.verdict_title.setText(f"{part.number}  {story.part_name(part)}")
         self.verdict_label.setText("\n\n".join(story.part_verdict(verdict)))
         self._data.show_rows((row.label, row.text) for row in story.part_data(part))
         decisions = self._context.session.position.decisions
