@@ -197,15 +197,15 @@
   </message>
   <message>
    <source>&amp;Leave it open</source>
-   <translation>&amp;Dejarlo abierto</translation>
+   <translation>De&amp;jarlo abierto</translation>
   </message>
   <message>
    <source>&amp;Let all parts go</source>
-   <translation>&amp;Liberar todas las piezas</translation>
+   <translation>Libe&amp;rar todas las piezas</translation>
   </message>
   <message>
    <source>&amp;Local rules</source>
-   <translation>Reglas &amp;locales</translation>
+   <translation>Re&amp;glas locales</translation>
   </message>
   <message>
    <source>&amp;Local rules…</source>
@@ -213,7 +213,7 @@
   </message>
   <message>
    <source>&amp;Longest lead time</source>
-   <translation>&amp;Plazo de entrega máximo</translation>
+   <translation>Pla&amp;zo de entrega máximo</translation>
   </message>
   <message>
    <source>&amp;Margin lost per position and hour</source>
@@ -493,7 +493,7 @@
   </message>
   <message>
    <source>(cannot be read)</source>
-   <translation type="unfinished" />
+   <translation>(no se puede leer)</translation>
   </message>
   <message>
    <source>(kept)</source>
@@ -565,7 +565,7 @@
   </message>
   <message>
    <source>A&amp;ddress</source>
-   <translation>D&amp;irección</translation>
+   <translation>Direcció&amp;n</translation>
   </message>
   <message>
    <source>A&amp;gree on these sets…</source>
@@ -717,7 +717,7 @@
   </message>
   <message>
    <source>Agree&amp;ments…</source>
-   <translation>Acuer&amp;dos…</translation>
+   <translation>Ac&amp;uerdos…</translation>
   </message>
   <message>
    <source>Agreed</source>
@@ -741,7 +741,7 @@
   </message>
   <message>
    <source>Al&amp;l agreements…</source>
-   <translation>Todos &amp;los acuerdos…</translation>
+   <translation>&amp;Todos los acuerdos…</translation>
   </message>
   <message>
    <source>All &amp;positions in a table</source>
@@ -877,7 +877,7 @@
   </message>
   <message>
    <source>Asked for</source>
-   <translation>Pedido</translation>
+   <translation>Exigido</translation>
   </message>
   <message>
    <source>At hand</source>
@@ -1045,7 +1045,7 @@
   </message>
   <message>
    <source>Checks</source>
-   <translation>Comprobaciones</translation>
+   <translation>Revisión</translation>
   </message>
   <message>
    <source>Checks with their worked lines</source>
@@ -1089,7 +1089,7 @@
   </message>
   <message>
    <source>Col&amp;dest</source>
-   <translation>Mínim&amp;a</translation>
+   <translation>Mín&amp;ima</translation>
   </message>
   <message>
    <source>Command</source>
@@ -1305,7 +1305,7 @@
   </message>
   <message>
    <source>Does a separ&amp;ate vapor return pipe end beside the outlet?</source>
-   <translation>¿Termina junto a la salida un tubo aparte de retorno de va&amp;por?</translation>
+   <translation>¿Termina junto a la salida un &amp;tubo aparte de retorno de vapor?</translation>
   </message>
   <message>
    <source>Does not fit: {reason}</source>
@@ -1313,7 +1313,7 @@
   </message>
   <message>
    <source>Does the hose come down from ove&amp;rhead?</source>
-   <translation>¿La manguera baja desde &amp;arriba?</translation>
+   <translation>¿La manguera baja desde arri&amp;ba?</translation>
   </message>
   <message>
    <source>Does the position e&amp;xist today?</source>
@@ -1549,7 +1549,7 @@
   </message>
   <message>
    <source>Flow wanted at the no&amp;zzle</source>
-   <translation>Caudal deseado en la pisto&amp;la</translation>
+   <translation>Caudal d&amp;eseado en la pistola</translation>
   </message>
   <message>
    <source>Folder of survey files</source>
@@ -1629,7 +1629,7 @@
   </message>
   <message>
    <source>Gen&amp;der</source>
-   <translation>Gé&amp;nero</translation>
+   <translation>&amp;Género</translation>
   </message>
   <message>
    <source>Give other positions some of the answers of this one.</source>
@@ -1677,7 +1677,7 @@
   </message>
   <message>
    <source>Ha&amp;ng this one</source>
-   <translation>Co&amp;lgar esta</translation>
+   <translation>&amp;Colgar esta</translation>
   </message>
   <message>
    <source>Hang {part}</source>
@@ -1833,7 +1833,7 @@
   </message>
   <message>
    <source>Is it a &amp;fenced above-ground site, closed to the public?</source>
-   <translation>¿Es un lugar &amp;cercado con tanques sobre el suelo, cerrado al público?</translation>
+   <translation>¿Es un lugar cercado con tanques sobre el suelo, cerrado al p&amp;úblico?</translation>
   </message>
   <message>
    <source>Is the DEF nozzle used inside the flammable &amp;zone of a fuel dispenser?</source>
@@ -2581,7 +2581,7 @@
   </message>
   <message>
    <source>Other sets</source>
-   <translation>Otros conjuntos</translation>
+   <translation>Alternativas</translation>
   </message>
   <message>
    <source>Other side of dispenser {0}</source>
@@ -2601,7 +2601,7 @@
   </message>
   <message>
    <source>Outlet to fille&amp;r, level</source>
-   <translation>De la salida a la boca, en &amp;horizontal</translation>
+   <translation>De la salida a la b&amp;oca, en horizontal</translation>
   </message>
   <message>
    <source>Outlet to filler, level</source>
@@ -2893,7 +2893,7 @@
   </message>
   <message>
    <source>Price of one &amp;more part number</source>
-   <translation>Precio de un número de pieza &amp;más</translation>
+   <translation>Precio de un número de pie&amp;za más</translation>
   </message>
   <message>
    <source>Price of one piece</source>
@@ -3341,7 +3341,7 @@
   </message>
   <message>
    <source>Sa&amp;ve as it lies in the book…</source>
-   <translation type="unfinished" />
+   <translation>Guardar tal como está en el li&amp;bro…</translation>
   </message>
   <message>
    <source>Save</source>
@@ -3477,7 +3477,7 @@
   </message>
   <message>
    <source>Set, ± {currency}</source>
-   <translation>Conjunto, ± {currency}</translation>
+   <translation>± {currency}</translation>
   </message>
   <message>
    <source>Sets</source>
@@ -4353,7 +4353,7 @@ Su nombre y el motivo constan en el documento.</translation>
   </message>
   <message>
    <source>What the book holds of “{name}” is now in {path}.</source>
-   <translation type="unfinished" />
+   <translation>Lo que el libro contiene de «{name}» está ahora en {path}.</translation>
   </message>
   <message>
    <source>What the conversion rests on</source>
@@ -4417,7 +4417,7 @@ Su nombre y el motivo constan en el documento.</translation>
   </message>
   <message>
    <source>Which &amp;liquid is sold here?</source>
-   <translation>¿Qué &amp;líquido se vende aquí?</translation>
+   <translation>¿Qué líq&amp;uido se vende aquí?</translation>
   </message>
   <message>
    <source>Which &amp;tank feeds the position?</source>
@@ -4573,7 +4573,7 @@ Su nombre y el motivo constan en el documento.</translation>
   </message>
   <message>
    <source>Writes what the book holds of a survey that cannot be read into a file</source>
-   <translation type="unfinished" />
+   <translation>Guarda en un archivo lo que el libro contiene de un levantamiento que no se puede leer</translation>
   </message>
   <message>
    <source>Written to {path}</source>
@@ -4850,6 +4850,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>not known here</source>
    <translation>aquí no se conoce</translation>
+  </message>
+  <message>
+   <source>not known, none counted</source>
+   <translation>no se sabe, no se cuenta ninguno</translation>
   </message>
   <message>
    <source>not open</source>
