@@ -94,10 +94,11 @@ def shared_database(tmp_path_factory: pytest.TempPathFactory) -> Path:
 @pytest.fixture(scope="session")
 def catalogue_store(shared_database: Path) -> Iterator[CatalogueStore]:
     """Yield the compiled catalogue as planning sees it; tests only read it."""
-    from spoutline.catalogue.store import CatalogueStore
+    from spoutline.catalogue.shelf import CatalogueShelf
     from spoutline.database.engine import open_engine
+    from spoutline.model.catalogue_edition import DEMONSTRATION, EditionRef
 
-    store = CatalogueStore(open_engine(f"sqlite:///{shared_database}"))
+    store = CatalogueShelf(open_engine(f"sqlite:///{shared_database}")).parts(EditionRef(DEMONSTRATION))
     yield store
     store.close()
 

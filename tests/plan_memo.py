@@ -11,10 +11,8 @@ from collections.abc import Mapping
 from typing import Any
 
 import pytest
-from sqlalchemy import select
 
 from spoutline.catalogue.store import CatalogueStore
-from spoutline.catalogue.tables import EditionRow
 from spoutline.documents.content.blocks import Document
 from spoutline.documents.pdf import render
 from spoutline.model.faults import Cancelled
@@ -103,6 +101,6 @@ def _may_go_on(context: PlanningContext) -> None:
 
 
 def _content(store: CatalogueStore) -> tuple[object, ...]:
-    """Return what tells one compiled catalogue from another: the fingerprint of the text it was compiled from."""
-    with store._engine.connect() as connection:
-        return tuple(connection.execute(select(EditionRow.edition, EditionRow.fingerprint)).one())
+    """Return what tells one edition from another: its name, and the fingerprint of its parts."""
+    edition = store.edition()
+    return edition.ref, edition.title, edition.fingerprint

@@ -43,6 +43,9 @@ class InputBounds:
     stock_lines: int = 100_000
     price_bytes: int = 20_000_000
     catalogue_bytes: int = 20_000_000
+    exchange_bytes: int = 400_000_000  # of an exchange file; 100,000 parts need about 8,000,000
+    exchange_unpacked_bytes: int = 2_000_000_000
+    exchange_rows: int = 5_000_000  # a part has about three: itself and its prices
     form_bytes: int = 20_000_000
     form_objects: int = 100_000  # of the PDF; a form has about 110 for each position
     form_dictionaries: int = 400_000

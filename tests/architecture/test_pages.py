@@ -78,7 +78,8 @@ def test_commands_shown_are_commands_of_the_program(page: Path, capsys: pytest.C
 @pytest.mark.parametrize("page", SHOWING_COMMANDS, ids=named)
 def test_commands_named_in_a_sentence_exist(page: Path) -> None:
     known = actions_of(main._parser())
-    assert set(known) == {WINDOW, *(command.name for command in COMMANDS)}
+    names = {name for command in COMMANDS for name in (command.name, command.also) if name}
+    assert set(known) == {WINDOW, *names}
     unknown = []
     for words in re.findall(r"`spoutline ([a-z]+(?: [a-z]+)?)", page.read_text(encoding="utf-8")):
         command, _, action = words.partition(" ")

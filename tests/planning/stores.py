@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
+from spoutline.model.catalogue_edition import CatalogueEdition
 from spoutline.model.part import Part, PartKind, PartStatus
 from spoutline.model.part_ref import PartRef
 from spoutline.planning.protocols import CandidateFilter
@@ -15,8 +16,8 @@ class ListStore:
     def __init__(self, parts: Iterable[Part]) -> None:
         self.all = tuple(sorted(parts, key=lambda part: part.ref))
 
-    def edition(self) -> str:
-        return "list"
+    def edition(self) -> CatalogueEdition:
+        return CatalogueEdition(catalogue="List", number=1, title="list")
 
     def candidates(self, wanted: CandidateFilter) -> tuple[Part, ...]:
         return tuple(part for part in self.all if passes(part, wanted))

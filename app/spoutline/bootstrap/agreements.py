@@ -26,7 +26,7 @@ if TYPE_CHECKING:
     from spoutline.book.quotation_records import StoredQuotation
     from spoutline.bootstrap.conversions import ConversionService
     from spoutline.bootstrap.quotations import QuotationService
-    from spoutline.catalogue.store import CatalogueStore
+    from spoutline.bootstrap.stores import EditionOf
     from spoutline.model.conversion import SiteConversion
     from spoutline.model.conversion_step import StepTable
     from spoutline.model.limit import RuleTables
@@ -45,7 +45,7 @@ class Sources:
     """How the stores are reached; each opens when first asked for."""
 
     tables: Callable[[Survey], RuleTables]
-    catalogue: Callable[[], CatalogueStore]
+    catalogue: EditionOf
     book: Callable[[], Book]
     quoting: Callable[[], QuotationService]
     converting: Callable[[], ConversionService]
@@ -338,7 +338,7 @@ class AgreementService:
 
         context = PlanningContext(
             self._sources.tables(survey),
-            self._sources.catalogue(),
+            self._sources.catalogue(survey),
             answers=survey.conversion,
             steps=self._sources.steps(),
         )
@@ -352,7 +352,7 @@ class AgreementService:
         from spoutline.planning.sets.context import PlanningContext
 
         records, site = self._sources.book().position_records, site_plan.survey.site.name
-        context = PlanningContext(self._sources.tables(site_plan.survey), self._sources.catalogue())
+        context = PlanningContext(self._sources.tables(site_plan.survey), self._sources.catalogue(site_plan.survey))
         commissioned = [one.record for one in records.commissioning(site)]
         return built_plan(site_plan, commissioned, records.wear(site), context)
 
@@ -384,6 +384,8 @@ class AgreementService:
             survey_fingerprint=pins.survey_fingerprint,
             currency=quotation.terms.currency,
             catalogue_edition=pins.catalogue_edition,
+            catalogue=pins.catalogue,
+            edition=pins.edition,
             rules_edition=pins.rules_edition,
             agreed_at=self._sources.book().agreements.now(),
             origin=AgreementOrigin(kind=AgreementKind.QUOTATION, by=by, reason=reason, quotation=source),

@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 
     from spoutline.book.book import Book
     from spoutline.bootstrap.phrase_tables import PhraseTables
-    from spoutline.catalogue.store import CatalogueStore
+    from spoutline.bootstrap.stores import EditionOf
     from spoutline.explain.conversion.story import ConversionStory
     from spoutline.explain.plan.story import Story
     from spoutline.model.conversion import SiteConversion
@@ -41,7 +41,7 @@ class Sources:
     """How the stores are reached; each opens when first asked for."""
 
     tables: Callable[[Survey], RuleTables]
-    catalogue: Callable[[], CatalogueStore]
+    catalogue: EditionOf
     story: Callable[[Display, Language | None], Story]
     phrases: PhraseTables
     book: Callable[[], Book]
@@ -101,7 +101,9 @@ class ConversionService:
 
         vapour = self.vapour_tables()
         check_agency(survey, vapour)
-        context = PlanningContext(self._sources.tables(survey), self._sources.catalogue(), stop_listener(progress))
+        context = PlanningContext(
+            self._sources.tables(survey), self._sources.catalogue(survey), stop_listener(progress)
+        )
         return convert_site(survey, ConversionContext(context, vapour, self.steps(), self._memory), progress, sets=sets)
 
     def convert_folder(

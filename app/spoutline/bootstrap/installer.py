@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from spoutline.book.book import Book
     from spoutline.book.record_book import RecordBook
     from spoutline.bootstrap.phrase_tables import PhraseTables
-    from spoutline.catalogue.store import CatalogueStore
+    from spoutline.bootstrap.stores import EditionOf
     from spoutline.documents.pack.content import PackWords
     from spoutline.explain.plan.story import Story
     from spoutline.model.inspection import DueItem
@@ -49,7 +49,7 @@ class Sources:
     """How the stores are reached; each opens when first asked for."""
 
     tables: Callable[[Survey], RuleTables]
-    catalogue: Callable[[], CatalogueStore]
+    catalogue: EditionOf
     book: Callable[[], Book]
     phrases: PhraseTables
 
@@ -169,7 +169,7 @@ class InstallerService:
         from spoutline.rules.work.records import judged_record, record_items
 
         plan = plan_of(record, site_plan)
-        named = with_makers(record, plan, self._sources.catalogue())
+        named = with_makers(record, plan, self._sources.catalogue(site_plan.survey))
         return judged_record(named, record_items(plan), self._bands())
 
     def judge_built(
@@ -228,7 +228,7 @@ class InstallerService:
     def _context(self, survey: Survey) -> PlanningContext:
         from spoutline.planning.sets.context import PlanningContext
 
-        return PlanningContext(self._sources.tables(survey), self._sources.catalogue())
+        return PlanningContext(self._sources.tables(survey), self._sources.catalogue(survey))
 
     def record_sheet(
         self,
@@ -248,7 +248,7 @@ class InstallerService:
         from spoutline.planning.pack.as_built import as_built_plan
         from spoutline.planning.sets.context import PlanningContext
 
-        context = PlanningContext(self._sources.tables(site_plan.survey), self._sources.catalogue())
+        context = PlanningContext(self._sources.tables(site_plan.survey), self._sources.catalogue(site_plan.survey))
         return as_built_plan(site_plan, {record.position: record for record in records}, context)
 
     # inspections
@@ -309,7 +309,7 @@ class InstallerService:
         from spoutline.planning.pack.swap import swap_options
         from spoutline.planning.sets.context import PlanningContext
 
-        catalogue = self._sources.catalogue()
+        catalogue = self._sources.catalogue(survey)
         wanted = catalogue.read_ref(missing) if isinstance(missing, str) else missing
         return swap_options(plan, wanted, stock, PlanningContext(self._sources.tables(survey), catalogue))
 

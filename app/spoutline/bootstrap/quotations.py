@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     )
     from spoutline.book.quotations import QuotationBook
     from spoutline.book.terms_files import TermsFolders
+    from spoutline.bootstrap.stores import EditionOf
     from spoutline.catalogue.price_lists import PriceListNames
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.explain.plan.story import Story
@@ -49,7 +50,8 @@ class Sources:
     """How the stores are reached; each opens when first asked for."""
 
     tables: Callable[[Survey], RuleTables]
-    catalogue: Callable[[], CatalogueStore]
+    catalogue: EditionOf
+    newest: Callable[[str], CatalogueStore | None]  # edition of a catalogue; None where the book has none of it
     story: Callable[[Display, Language | None], Story]
     price_folders: tuple[Path, ...]
     quotations: Callable[[], QuotationBook]
@@ -162,7 +164,7 @@ class QuotationService:
         from spoutline.planning.refit.station import plan_refit, stocking_at_list_price
         from spoutline.planning.sets.supersession import with_successors
 
-        catalogue = self._sources.catalogue()
+        catalogue = self._sources.catalogue(survey)
         updated, superseded = with_successors(survey, catalogue)
         return plan_refit(
             updated,
@@ -192,7 +194,7 @@ class QuotationService:
         sources = QuoteSources(
             tables=self._sources.tables(survey),
             steps=self._sources.steps(),
-            parts=self._sources.catalogue(),
+            parts=self._sources.catalogue(survey),
             price_lists=self.price_lists(),
             liquid_text=lambda one: story.liquid(Liquid(one.liquid.family, one.liquid.blend_percent)),
         )
@@ -319,7 +321,14 @@ class QuotationService:
         from spoutline.planning.refit.touched import touched_quotations
 
         still_open = self._sources.quotations().open_quotations()
-        return touched_quotations(still_open, self._sources.catalogue(), self.price_lists(), today)
+        found: dict[int, tuple[TouchedPart, ...]] = {}
+        for name in sorted({one.quotation.pins.catalogue for one in still_open}):
+            parts = self._sources.newest(name)
+            mine = [one for one in still_open if one.quotation.pins.catalogue == name]
+            if parts is not None:
+                touched = touched_quotations(mine, parts, self.price_lists(), today)
+                found.update({one.id: what for one, what in touched})
+        return tuple((one, found[one.id]) for one in still_open if one.id in found)
 
     # papers
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from pathlib import Path
 
+from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.language import Language
 
 
@@ -15,12 +16,14 @@ class Settings:
     ``database`` is a path or a SQLAlchemy URL for surveys and catalogue; ``profiles`` is the folder of own
     jurisdictions; None means the user's data folder. ``price_lists`` are folders of makers' price lists besides those
     that come with the program. ``language`` is that of answers and papers where none is named for one of them.
+    ``catalogue`` is what is planned with, whatever survey and book name; None lets the survey say, then the book.
     """
 
     database: str | None = None
     profiles: Path | None = None
     price_lists: tuple[Path, ...] = ()
     language: Language = Language.ENGLISH
+    catalogue: EditionRef | None = None
 
 
 def user_folder() -> Path:

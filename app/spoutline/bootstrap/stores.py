@@ -4,20 +4,31 @@ from __future__ import annotations
 
 import threading
 from datetime import UTC, datetime
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Protocol
 
-from spoutline.bootstrap.once import Once
+from spoutline.bootstrap.once import Once, OnceEach
 from spoutline.bootstrap.settings import Settings, user_folder
+from spoutline.model.catalogue_edition import EditionRef
 
 if TYPE_CHECKING:
     from spoutline.book.book import Book
     from spoutline.book.quotations import QuotationBook
+    from spoutline.catalogue.shelf import CatalogueShelf
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.model.faults import InputNote
+    from spoutline.model.survey import Survey
+
+
+class EditionOf(Protocol):
+    """Returns the edition that a survey is planned with; without a survey the one that the book plans with."""
+
+    def __call__(self, survey: Survey | None = None) -> CatalogueStore:
+        """Return it; raise ``InputFault`` or ``StoreFault``."""
+        ...
 
 
 class Stores:
-    """Opens the book and the catalogue once, whichever thread asks first.
+    """Opens the book and its catalogues once, whichever thread asks first.
 
     Each method raises ``StoreFault`` where the environment fails, ``InputFault`` where what it reads is faulty.
     """
@@ -28,7 +39,8 @@ class Stores:
         self._sound_url = Once(self._checked_url, turns)
         self._book = Once(self._open_book, turns)
         self._saving_book = Once(self._open_saving_book, turns)
-        self._catalogue = Once(self._open_catalogue, turns)
+        self._shelf = Once(self._open_shelf, turns)
+        self._editions: OnceEach[EditionRef, CatalogueStore] = OnceEach(lambda ref: self.shelf().parts(ref), turns)
         self._turns = turns
 
     def book(self) -> Book:
@@ -51,17 +63,49 @@ class Stores:
         """Return the quotations of the book."""
         return self.book().quotations()
 
-    def catalogue(self) -> CatalogueStore:
-        """Return the catalogue, compiled anew where its source changed."""
-        return self._catalogue()
+    def shelf(self) -> CatalogueShelf:
+        """Return the catalogues of the book, *Demonstration* compiled anew where its source changed."""
+        return self._shelf()
+
+    def catalogue(self, survey: Survey | None = None) -> CatalogueStore:
+        """Return the edition that a survey is planned with: that of the settings, else of the survey, else of the book.
+
+        Raise ``InputFault`` where the book has no such catalogue or edition.
+        """
+        return self.edition(self.planned_with(survey))
+
+    def planned_with(self, survey: Survey | None = None) -> EditionRef:
+        """Return what names the edition that a survey is planned with."""
+        if self._settings.catalogue is not None:
+            return self._settings.catalogue
+        if survey is not None and survey.catalogue:
+            return EditionRef.from_text(survey.catalogue, "catalogue of the survey")
+        return self.shelf().chosen()
+
+    def edition(self, ref: EditionRef) -> CatalogueStore:
+        """Return an edition as planning reads it; a published one stays open."""
+        opened = self.shelf().opened(ref)
+        if opened.edition.number is None:
+            return self.shelf().parts(ref)  # a draft changes under whoever reads it
+        return self._editions(opened.edition.ref)
+
+    def newest(self, name: str) -> CatalogueStore | None:
+        """Return the newest edition of a catalogue; None where the book has none of this name, or no edition of it."""
+        from spoutline.model.faults import InputFault
+
+        try:
+            return self.edition(EditionRef(name))
+        except InputFault:
+            return None
 
     def close(self) -> None:
         """Close what was opened; it opens again when next used."""
         with self._turns:
             for book in (*self._book.forget(), *self._saving_book.forget()):
                 book.close()
-            for catalogue in self._catalogue.forget():
-                catalogue.close()
+            self._editions.forget()
+            for shelf in self._shelf.forget():
+                shelf.close()
             self._sound_url.forget()
 
     def _open_book(self) -> Book:
@@ -76,12 +120,12 @@ class Stores:
         self.book()
         return open_book(self.database_url(), patience=Patience.SHORT, may_create=False)
 
-    def _open_catalogue(self) -> CatalogueStore:
+    def _open_shelf(self) -> CatalogueShelf:
         from spoutline import assets
-        from spoutline.catalogue.build import ensure_catalogue
+        from spoutline.catalogue.build import open_shelf
 
         may_create = not self._book.is_made  # a file that an open book misses is a fault
-        return ensure_catalogue(self._sound_url(), assets.catalogue_folder(), may_create=may_create)
+        return open_shelf(self._sound_url(), assets.catalogue_folder(), may_create=may_create)
 
     def _checked_url(self) -> str:
         """Return the address of the database; raise ``DamagedStore`` where what lies there is no sound book.

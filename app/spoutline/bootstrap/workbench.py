@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from spoutline.book.book import Book
     from spoutline.bootstrap.agreements import AgreementService
     from spoutline.bootstrap.backups import KeepingService
+    from spoutline.bootstrap.catalogues import CatalogueService
     from spoutline.bootstrap.conversions import ConversionService
     from spoutline.bootstrap.installer import InstallerService
     from spoutline.bootstrap.quotations import QuotationService
@@ -83,7 +84,7 @@ class Workbench:
         from spoutline.planning.refit.station_plan import station_plan
 
         tables, steps = self._checked_tables(survey), self.converting().steps()
-        return station_plan(survey, tables, self._stores.catalogue(), progress, steps=steps)
+        return station_plan(survey, tables, self._stores.catalogue(survey), progress, steps=steps)
 
     def counts(self, survey: Survey, label: str) -> tuple[SlotCount, ...]:
         """Return how many parts remain per slot of a position's chain; empty where no requirement can be derived."""
@@ -97,7 +98,7 @@ class Workbench:
         """Return every rule that a catalogue part breaks at a position, or how it could serve there."""
         from spoutline.planning.sets.why_not import why_not
 
-        position, part = _position(survey, label), self.part(named)
+        position, part = _position(survey, label), self.part(named, survey)
         return why_not(position, survey.site, part, self._context(survey, progress))
 
     def substitutes(
@@ -116,36 +117,38 @@ class Workbench:
         from spoutline.planning.sets.substitutes import substitutes
 
         context = self._context(survey, listening.progress if listening else None)
-        return substitutes(plan, self.read_ref(named), context, listening, with_misfits=with_misfits)
+        return substitutes(plan, self.read_ref(named, survey), context, listening, with_misfits=with_misfits)
 
     def provenance(self, survey: Survey) -> Provenance:
         """Return what a result for a survey is made from."""
         from spoutline.planning.sets.plan_site import provenance_of
 
-        return provenance_of(survey, self._checked_tables(survey), self._stores.catalogue())
+        return provenance_of(survey, self._checked_tables(survey), self._stores.catalogue(survey))
 
     # parts and words
 
-    def search_parts(self, text: str, kind: PartKind | None = None, limit: int = 200) -> tuple[Part, ...]:
-        """Return parts whose number, name or maker holds ``text``, sorted by number."""
-        return self._stores.catalogue().search(text, kind, limit)
+    def search_parts(
+        self, text: str, kind: PartKind | None = None, limit: int = 200, *, survey: Survey | None = None
+    ) -> tuple[Part, ...]:
+        """Return parts whose number, name or maker holds ``text``, sorted by number, of the survey's catalogue."""
+        return self._stores.catalogue(survey).search(text, kind, limit)
 
-    def part(self, named: PartRef | str) -> Part:
-        """Return the part that a reference, or a text such as a person types, names.
+    def part(self, named: PartRef | str, survey: Survey | None = None) -> Part:
+        """Return the part that a reference, or a text such as a person types, names in the survey's catalogue.
 
         Raise ``InputFault`` with near numbers for an unknown one, and with its makers for a number that several have.
         """
         from spoutline.planning.part_names import wrong_refs
 
-        catalogue, ref = self._stores.catalogue(), self.read_ref(named)
+        catalogue, ref = self._stores.catalogue(survey), self.read_ref(named, survey)
         part = catalogue.part(ref)
         if part is None:
             raise InputFault((InputProblem("", "part number", repr(str(ref)), wrong_refs((ref,), catalogue)[ref]),))
         return part
 
-    def catalogue_edition(self) -> str:
-        """Return the edition text of the catalogue."""
-        return self._stores.catalogue().edition()
+    def catalogue_edition(self, survey: Survey | None = None) -> str:
+        """Return what papers call the edition that a survey is planned with."""
+        return self._stores.catalogue(survey).edition().title
 
     def price_questions(self, jurisdiction: str) -> tuple[PriceQuestion, ...]:
         """Return the catalogue prices that lie so far from what their kind costs that a jurisdiction asks about them.
@@ -157,13 +160,13 @@ class Workbench:
         tables = self._jurisdictions.tables(jurisdiction)
         return tuple(UsualPrices(self._stores.catalogue()).all_questions(tables))
 
-    def read_ref(self, named: PartRef | str) -> PartRef:
+    def read_ref(self, named: PartRef | str, survey: Survey | None = None) -> PartRef:
         """Return what a text refers to: a number, or a maker, a blank and a number."""
-        return self._stores.catalogue().read_ref(named) if isinstance(named, str) else named
+        return self._stores.catalogue(survey).read_ref(named) if isinstance(named, str) else named
 
-    def parts_named(self, text: str) -> tuple[Part, ...]:
+    def parts_named(self, text: str, survey: Survey | None = None) -> tuple[Part, ...]:
         """Return the parts that a person names in one line; raise ``InputFault`` where one cannot be told."""
-        return tuple(self.part(ref) for ref in self._stores.catalogue().read_refs(text))
+        return tuple(self.part(ref, survey) for ref in self._stores.catalogue(survey).read_refs(text))
 
     @property
     def language(self) -> Language:
@@ -219,6 +222,12 @@ class Workbench:
         """Return the papers of a planned site."""
         return self._bills
 
+    def catalogues(self) -> CatalogueService:
+        """Return the use cases of catalogues and their editions."""
+        from spoutline.bootstrap.catalogues import CatalogueService, Sources
+
+        return CatalogueService(Sources(shelf=self._stores.shelf))
+
     def quoting(self) -> QuotationService:
         """Return the use cases of quotations, wired to the stores of this workbench."""
         return self._quoting()
@@ -260,6 +269,7 @@ class Workbench:
             Sources(
                 tables=self._checked_tables,
                 catalogue=self._stores.catalogue,
+                newest=self._stores.newest,
                 story=self.story,
                 price_folders=self._price_folders(),
                 quotations=self._stores.quotations,
@@ -304,7 +314,7 @@ class Workbench:
 
         return PlanningContext(
             self._checked_tables(survey),
-            self._stores.catalogue(),
+            self._stores.catalogue(survey),
             stop_listener(progress),
             survey.conversion,
             self.converting().steps(),
@@ -316,13 +326,15 @@ class Workbench:
         What the air agency of the survey asks for is among the rows of its jurisdiction.
         """
         from spoutline.book.survey_check import check_names
+        from spoutline.planning.part_names import shared_numbers, wrong_refs
 
+        catalogue = self._stores.catalogue(survey)
         check_names(
             survey,
             jurisdictions=self._jurisdictions.ids(),
-            currencies=self._stores.catalogue().currencies(),
-            wrong_parts=self._wrong_parts,
-            shared_numbers=self._shared_numbers,
+            currencies=catalogue.currencies(),
+            wrong_parts=lambda refs: wrong_refs(refs, catalogue),
+            shared_numbers=lambda refs: shared_numbers(refs, catalogue),
         )
         from spoutline.planning.conversion.convert_site import check_agency
         from spoutline.rules.conversion.demands import with_agency_demands
@@ -335,16 +347,6 @@ class Workbench:
 
     def _steps(self) -> StepTable:
         return self.converting().steps()
-
-    def _wrong_parts(self, refs: tuple[PartRef, ...]) -> dict[PartRef, str]:
-        from spoutline.planning.part_names import wrong_refs
-
-        return wrong_refs(refs, self._stores.catalogue())
-
-    def _shared_numbers(self, refs: tuple[PartRef, ...]) -> dict[PartRef, str]:
-        from spoutline.planning.part_names import shared_numbers
-
-        return shared_numbers(refs, self._stores.catalogue())
 
     def _price_folders(self) -> tuple[Path, ...]:
         """Return the folders of price lists: the program's, the person's where there is one, those of the settings."""

@@ -1,37 +1,37 @@
-"""The source tables compiled into the database: all of them, or nothing."""
+"""The source tables of the invented catalogue compiled into the database: all of them, or nothing."""
 
 from __future__ import annotations
 
-from collections import defaultdict
 from dataclasses import dataclass
 from pathlib import Path
 
-from sqlalchemy import Connection, Engine, delete, insert, select
+from sqlalchemy import Engine, insert, select, update
 
-from spoutline.catalogue.part_records import Columns, rows_of
+from spoutline.catalogue.descriptions import entry_of
+from spoutline.catalogue.draft import DraftDesk
+from spoutline.catalogue.editions import catalogue_row, published
 from spoutline.catalogue.schema import CATALOGUE_SCHEMA, store_faults
+from spoutline.catalogue.shelf import FIRST_STATE, CatalogueShelf, create_catalogue, publish_draft
 from spoutline.catalogue.source import SourceCatalogue, fingerprint_of, read_source
 from spoutline.catalogue.store import CatalogueStore
-from spoutline.catalogue.tables import CatalogueTable, EditionRow, MakerRow, PartRecord
+from spoutline.catalogue.tables import CatalogueRow, StateRow
 from spoutline.database.engine import open_engine, writing
 from spoutline.database.faults import Patience
-
-_EDITION_KEY = 1  # the only row of its table
-_INSERT_CHUNK = 5_000  # parts whose rows are held in memory at once
+from spoutline.model.catalogue_edition import DEMONSTRATION, CatalogueEdition, EditionRef
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BuildReport:
     """What a compilation put into the database."""
 
-    edition: str
+    edition: CatalogueEdition
     fingerprint: str
     parts_count: int
     makers_count: int
 
 
-def ensure_catalogue(url: str, source: Path, *, may_create: bool = True) -> CatalogueStore:
-    """Open the catalogue at a SQLAlchemy ``url``; compile ``source`` first where the database has another text.
+def open_shelf(url: str, source: Path, *, may_create: bool = True) -> CatalogueShelf:
+    """Open the catalogues at a SQLAlchemy ``url``; compile ``source`` first where *Demonstration* has another text.
 
     A missing SQLite file is made where it ``may_create`` one. Raise ``InputFault`` for a bad source and ``StoreFault``
     for a failing database; either leaves it as it was.
@@ -39,56 +39,61 @@ def ensure_catalogue(url: str, source: Path, *, may_create: bool = True) -> Cata
     engine = open_engine(url, Patience.LONG, may_create=may_create)
     try:
         CATALOGUE_SCHEMA.bring_up_to_date(engine)
-        if _stored_fingerprint(engine) != fingerprint_of(source):
+        stored, left_out = _stored(engine)
+        if not left_out and stored != fingerprint_of(source):
             compile_catalogue(source, engine)
     except BaseException:
         engine.dispose()
         raise
-    return CatalogueStore(engine)
+    return CatalogueShelf(engine)
+
+
+def ensure_catalogue(url: str, source: Path, *, may_create: bool = True) -> CatalogueStore:
+    """Open the newest edition of *Demonstration*; otherwise as ``open_shelf``."""
+    return open_shelf(url, source, may_create=may_create).parts(EditionRef(DEMONSTRATION))
 
 
 def compile_catalogue(source: Path, engine: Engine) -> BuildReport:
-    """Check every source table, then replace the whole catalogue in one transaction.
+    """Check every source table, then publish them as the next edition of *Demonstration* in one transaction.
 
-    The tables must exist already (``CATALOGUE_SCHEMA.bring_up_to_date``). Raise ``InputFault`` with every fault of
-    every row, or ``StoreFault``; the database then stays as it was.
+    Where no part changed the newest edition stays the newest. The tables must exist already
+    (``CATALOGUE_SCHEMA.bring_up_to_date``). Raise ``InputFault`` with every fault of every row, or ``StoreFault``; the
+    database then stays as it was.
     """
     catalogue = read_source(source)
-    replace_catalogue(engine, catalogue)
     return BuildReport(
-        edition=catalogue.edition,
+        edition=publish_source(engine, catalogue),
         fingerprint=catalogue.fingerprint,
         parts_count=len(catalogue.parts),
         makers_count=len(catalogue.makers),
     )
 
 
-def replace_catalogue(engine: Engine, catalogue: SourceCatalogue) -> None:
-    """Put ``catalogue`` in the place of what the database holds, in one transaction; raise ``StoreFault``."""
+def publish_source(engine: Engine, catalogue: SourceCatalogue) -> CatalogueEdition:
+    """Let *Demonstration* hold what ``catalogue`` holds; raise ``StoreFault``."""
     with store_faults(engine), writing(engine, CATALOGUE_SCHEMA.lock) as connection:
-        last_id = connection.execute(select(EditionRow.last_part_id)).scalar() or 0
-        for table in reversed(CatalogueTable.metadata.sorted_tables):
-            connection.execute(delete(table))
-        _insert_parts(connection, catalogue, first_id=last_id + 1)
-        makers = [{"prefix": maker.prefix, "name": maker.name} for maker in catalogue.makers]
-        if makers:
-            connection.execute(insert(MakerRow), makers)
-        edition: Columns = {"id": _EDITION_KEY, "edition": catalogue.edition, "fingerprint": catalogue.fingerprint}
-        connection.execute(insert(EditionRow), [edition | {"last_part_id": last_id + len(catalogue.parts)}])
+        if connection.execute(select(StateRow.id)).scalar() is None:
+            connection.execute(insert(StateRow), [FIRST_STATE])
+        row = catalogue_row(connection, DEMONSTRATION) or create_catalogue(connection, DEMONSTRATION)
+        desk = DraftDesk(connection, row.id, row.last_edition)
+        desk.put(entry_of(part) for part in catalogue.parts)
+        desk.keep_only({part.ref for part in catalogue.parts})
+        noted = {"source_fingerprint": catalogue.fingerprint}
+        connection.execute(update(CatalogueRow).where(CatalogueRow.id == row.id).values(**noted))
+        newest = published(connection, row, row.last_edition)
+        done = desk.counts
+        if (
+            newest is not None
+            and newest.edition.title == catalogue.edition
+            and not (done.new or done.changed or done.gone)
+        ):
+            return newest.edition
+        return publish_draft(connection, row, title=catalogue.edition, notes=catalogue.notes, publisher="", on=None)
 
 
-def _insert_parts(connection: Connection, catalogue: SourceCatalogue, *, first_id: int) -> None:
-    parts = catalogue.parts
-    for start in range(0, len(parts), _INSERT_CHUNK):
-        rows: dict[type[CatalogueTable], list[Columns]] = defaultdict(list)
-        for offset, part in enumerate(parts[start : start + _INSERT_CHUNK], start):
-            for table, columns in rows_of(part, first_id + offset):
-                rows[table].append(columns)
-        rows_first = sorted(rows, key=lambda table: table is not PartRecord)  # what the others refer to
-        for table in rows_first:
-            connection.execute(insert(table), rows[table])
-
-
-def _stored_fingerprint(engine: Engine) -> str | None:
+def _stored(engine: Engine) -> tuple[str | None, bool]:
+    """Return the fingerprint that *Demonstration* was compiled from, and whether the book does without it."""
+    compiled = select(CatalogueRow.source_fingerprint).where(CatalogueRow.name == DEMONSTRATION)
     with store_faults(engine), engine.connect() as connection:
-        return connection.execute(select(EditionRow.fingerprint)).scalar()
+        left_out = connection.execute(select(StateRow.demonstration_left_out)).scalar()
+        return connection.execute(compiled).scalar(), bool(left_out)

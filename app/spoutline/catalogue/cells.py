@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 from enum import StrEnum
+from functools import lru_cache
 from typing import Annotated, TypeVar
 
 from pydantic import AfterValidator, BeforeValidator, Field, StringConstraints
@@ -40,9 +41,12 @@ def _one_of(text: str, choices: type[_Choice], what: str) -> _Choice:
 
 
 def _port(cell: object) -> object:
-    if not isinstance(cell, str):
-        return cell
-    words = cell.split()
+    return _port_from(cell) if isinstance(cell, str) else cell
+
+
+@lru_cache(maxsize=4096)  # a catalogue has many parts and few different ports
+def _port_from(text: str) -> Port:
+    words = text.split()
     if len(words) != 4:
         raise ValueError("write thread standard, size, gender and path, such as: NPT 3/4 male single")
     thread = _one_of(words[0], ThreadStandard, "the thread standard")

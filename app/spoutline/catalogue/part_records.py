@@ -32,9 +32,9 @@ Columns = dict[str, Any]
 _INLET, _OUTLET = "inlet", "outlet"
 
 
-def rows_of(part: Part, part_id: int) -> Iterator[tuple[type[CatalogueTable], Columns]]:
-    """Yield every table row that stores ``part`` under the key ``part_id``."""
-    yield PartRecord, _part_columns(part, part_id)
+def rows_of(part: Part, part_id: int, held: Columns) -> Iterator[tuple[type[CatalogueTable], Columns]]:
+    """Yield every table row that stores ``part`` under the key ``part_id``; ``held`` says in which editions."""
+    yield PartRecord, _part_columns(part, part_id) | held
     for end, port in ((_INLET, part.inlet), (_OUTLET, part.outlet)):
         if port is not None:
             ends: Columns = {"end": end, "thread": port.thread, "size": port.size}
@@ -65,7 +65,6 @@ def _part_columns(part: Part, part_id: int) -> Columns:
         "maker": part.maker,
         "kind": part.kind,
         "name": part.name,
-        "search_text": f"{part.number} {part.name} {part.maker}".casefold(),
         "status": part.status,
         "superseded_by": part.superseded_by,
         "superseded_by_maker": part.superseded_by_maker,

@@ -6,7 +6,7 @@ figure: number, name, status, prices, remark.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from typing import Any, ClassVar, Self
 
 from pydantic import ConfigDict, Field, create_model, model_validator
@@ -82,12 +82,6 @@ class PartRow(PlainValues):
     def to_part(self, maker: str) -> Part:
         """Return the part in SI units; ``maker`` is the full name of its maker."""
         kind = self.part_kind
-        blocks: dict[str, dict[str, Any]] = {block: {} for block in ("", *BLOCKS_OF_KIND[kind])}
-        for figure in figures_of(kind):
-            if figure.declared.column:
-                blocks[figure.block][figure.name] = _value_in_si(getattr(self, figure.declared.column), figure)
-        for block, added in _implied(kind, blocks).items():
-            blocks[block].update(added)
         return Part(
             number=self.number,
             maker=maker,
@@ -98,8 +92,7 @@ class PartRow(PlainValues):
             prices=self.prices,
             lead_time_days=self.lead_days,
             pack_quantity=self.pack,
-            **(_LEFT_OUT | blocks.pop("")),
-            **{block: BLOCKS[block][0](**values) for block, values in blocks.items()},
+            **figures_in_si(kind, lambda column: getattr(self, column)),
         )
 
     def cross_faults(self) -> Iterator[CrossFault]:
@@ -163,6 +156,18 @@ _LEFT_OUT: dict[str, Any] = {
 }
 
 
+def figures_in_si(kind: PartKind, cell_of: Callable[[str], Any]) -> dict[str, Any]:
+    """Return the figures of a part as ``Part`` takes them; ``cell_of`` returns what stands in a column, typed."""
+    blocks: dict[str, dict[str, Any]] = {block: {} for block in ("", *BLOCKS_OF_KIND[kind])}
+    for figure in figures_of(kind):
+        if figure.declared.column:
+            blocks[figure.block][figure.name] = _value_in_si(cell_of(figure.declared.column), figure)
+    for block, added in _implied(kind, blocks).items():
+        blocks[block].update(added)
+    own = _LEFT_OUT | blocks.pop("")
+    return own | {block: BLOCKS[block][0](**values) for block, values in blocks.items()}
+
+
 def _value_in_si(cell: Any, figure: PartFigure) -> Any:  # noqa: ANN401  (a cell holds what its declaration says)
     if cell is None:
         return None
@@ -195,7 +200,7 @@ def columns_of(kinds: tuple[PartKind, ...]) -> dict[str, PartFigure]:
     return found
 
 
-def _cell(figure: PartFigure) -> tuple[Any, Any]:
+def figure_cell(figure: PartFigure) -> tuple[Any, Any]:
     """Return type and field of the cell that holds a figure."""
     declared, kept = figure.declared, figure.value_type
     words: dict[str, Any] = {"description": figure.column_meaning}
@@ -212,7 +217,7 @@ def _cell(figure: PartFigure) -> tuple[Any, Any]:
 
 
 def _row_type(table: str, kinds: tuple[PartKind, ...]) -> type[PartRow]:
-    columns: dict[str, Any] = {column: _cell(figure) for column, figure in columns_of(kinds).items()}
+    columns: dict[str, Any] = {column: figure_cell(figure) for column, figure in columns_of(kinds).items()}
     if len(kinds) > 1:
         columns["kind"] = (PartKind, Field(description=f"{', '.join(kinds[:-1])} or {kinds[-1]}"))
     row_type = create_model(f"Row of {table}", __base__=PartRow, __doc__=f"A row of ``{table}``.", **columns)

@@ -39,6 +39,7 @@ class SourceCatalogue:
     """A whole catalogue, sound and in SI units, with the fingerprint of the text that it was read from."""
 
     edition: str
+    notes: str
     fingerprint: str
     makers: tuple[Maker, ...]
     parts: tuple[Part, ...]
@@ -106,6 +107,7 @@ def read_source(source: Path) -> SourceCatalogue:
     parts = (_part(row, names) for _place, row in reading.rows)
     return SourceCatalogue(
         edition=edition.edition,
+        notes=edition.notes,
         fingerprint=fingerprint_of(source),
         makers=tuple(Maker(prefix=maker.prefix, name=maker.name) for maker in makers),
         parts=tuple(sorted(parts, key=lambda part: part.ref)),

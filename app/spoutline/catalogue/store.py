@@ -1,4 +1,7 @@
-"""The compiled catalogue as the use cases see it: indexed filters, parts in SI, safe from several threads."""
+"""One edition of a catalogue as planning sees it: indexed filters, parts in SI, safe from several threads.
+
+This is the one seam between planning and how editions are stored.
+"""
 
 from __future__ import annotations
 
@@ -10,11 +13,12 @@ from collections.abc import Sequence
 
 from sqlalchemy import ColumnElement, Connection, Engine, func, select
 
+from spoutline.catalogue.editions import OpenedEdition, currencies_of, held_by
 from spoutline.catalogue.part_records import load_parts
 from spoutline.catalogue.schema import store_faults
-from spoutline.catalogue.tables import EditionRow, ListingRow, PartRecord, PriceRow, SchemeRow
+from spoutline.catalogue.tables import EntryRow, ListingRow, PartRecord, SchemeRow
 from spoutline.model.candidate_filter import CandidateFilter
-from spoutline.model.faults import StoreFault
+from spoutline.model.catalogue_edition import CatalogueEdition
 from spoutline.model.part import Part, PartKind, PartStatus
 from spoutline.model.part_ref import PartRef
 
@@ -23,30 +27,48 @@ _LOOK_ALIKE = str.maketrans("oil", "011")
 _CHUNK = 10_000  # numbers in one query: below the 32 766 bound values of SQLite
 
 
-class CatalogueStore:
-    """Reads the compiled catalogue; implements ``planning.protocols.PartStore``.
+class PartMemory:
+    """Parts once read, under keys that the database never gives to another part; the editions of a book share it."""
 
-    Parts come sorted by number, equal numbers by maker. A part once read is kept, under a key that the database never
-    gives to another part, so that a later question costs one query for keys. Every method may be called from several
-    threads and raises ``StoreFault`` where the database fails.
-    """
-
-    def __init__(self, engine: Engine) -> None:
-        self._engine = engine
+    def __init__(self) -> None:
         self._known: dict[int, Part] = {}
         self._filling = threading.Lock()
+
+    def read(self, connection: Connection, part_ids: Sequence[int]) -> list[Part]:
+        """Return the parts with these keys, from memory where they were read before."""
+        missing = [part_id for part_id in part_ids if part_id not in self._known]
+        if missing:
+            loaded = load_parts(connection, missing)
+            with self._filling:
+                self._known.update(loaded)
+        return [self._known[part_id] for part_id in part_ids]
+
+
+class CatalogueStore:
+    """Reads the described parts of one edition; implements ``planning.protocols.PartStore``.
+
+    Parts come sorted by number, equal numbers by maker. A part once read is kept, so that a later question costs one
+    query for keys. Every method may be called from several threads and raises ``StoreFault`` where the database fails.
+    """
+
+    def __init__(self, engine: Engine, opened: OpenedEdition, memory: PartMemory | None = None) -> None:
+        self._engine = engine
+        self._opened = opened
+        self._memory = memory or PartMemory()
+        self._held = held_by(PartRecord, opened.catalogue_id, opened.at)
 
     def close(self) -> None:
         """Close the connections."""
         self._engine.dispose()
 
-    def edition(self) -> str:
-        """Return the edition text of the compiled catalogue."""
-        with store_faults(self._engine), self._engine.connect() as connection:
-            edition = connection.execute(select(EditionRow.edition)).scalar()
-        if edition is None:
-            raise StoreFault("The catalog is empty: it was never compiled.")
-        return edition
+    @property
+    def opened(self) -> OpenedEdition:
+        """Which edition it reads; its content never changes, except for a draft."""
+        return self._opened
+
+    def edition(self) -> CatalogueEdition:
+        """Return the edition that it reads."""
+        return self._opened.edition
 
     def candidates(self, wanted: CandidateFilter) -> tuple[Part, ...]:
         """Return the parts that pass the filter; one indexed query for keys, and the rows of parts not yet read."""
@@ -58,7 +80,7 @@ class CatalogueStore:
 
     def kinds_count(self) -> dict[PartKind, int]:
         """Return how many parts of each kind the catalogue holds, zero included."""
-        query = select(PartRecord.kind, func.count()).group_by(PartRecord.kind)
+        query = select(PartRecord.kind, func.count()).where(*self._held).group_by(PartRecord.kind)
         with store_faults(self._engine), self._engine.connect() as connection:
             counted = {kind: count for kind, count in connection.execute(query)}  # noqa: C416  (a result is no list of pairs)
         return {kind: counted.get(kind.value, 0) for kind in PartKind}
@@ -87,7 +109,7 @@ class CatalogueStore:
         if " " not in text:
             return PartRef(text)
         with store_faults(self._engine), self._engine.connect() as connection:
-            makers = connection.execute(select(PartRecord.maker).distinct()).scalars().all()
+            makers = connection.execute(select(PartRecord.maker).where(*self._held).distinct()).scalars().all()
         for maker in sorted(makers, key=len, reverse=True):
             if text.casefold().startswith(f"{maker.casefold()} "):
                 return PartRef(text[len(maker) :].strip(), maker)
@@ -103,37 +125,37 @@ class CatalogueStore:
 
     def search(self, text: str, kind: PartKind | None, limit: int) -> tuple[Part, ...]:
         """Return up to ``limit`` parts, by number, whose number, name or maker holds every word of ``text``."""
-        conditions = [PartRecord.search_text.contains(word, autoescape=True) for word in text.casefold().split()]
+        words = [EntryRow.search_text.contains(word, autoescape=True) for word in text.casefold().split()]
+        conditions: list[ColumnElement[bool]] = []
+        if words:
+            held = held_by(EntryRow, self._opened.catalogue_id, self._opened.at)
+            conditions.append(PartRecord.id.in_(select(EntryRow.id).where(*held, *words)))
         if kind is not None:
             conditions.append(PartRecord.kind == kind.value)
         return self._where(*conditions)[: max(limit, 0)]
 
     def currencies(self) -> tuple[str, ...]:
         """Return the currencies in which the catalogue has prices, sorted."""
+        if self._opened.currencies is not None:
+            return self._opened.currencies
         with store_faults(self._engine), self._engine.connect() as connection:
-            return tuple(sorted(connection.execute(select(PriceRow.currency).distinct()).scalars()))
+            return currencies_of(connection, self._opened.catalogue_id, self._opened.at)
 
     def nearest_numbers(self, number: str) -> tuple[str, ...]:
         """Return up to three known numbers close to a mistyped one, the closest first."""
         with store_faults(self._engine), self._engine.connect() as connection:
-            known = {_as_heard(text): text for text in connection.execute(select(PartRecord.number)).scalars()}
+            known = {_as_heard(text): text for text in self._numbers(connection)}
         near = difflib.get_close_matches(_as_heard(number), sorted(known), n=_NEAREST)
         return tuple(known[text] for text in near)
 
+    def _numbers(self, connection: Connection) -> Sequence[str]:
+        return connection.execute(select(PartRecord.number).where(*self._held)).scalars().all()
+
     def _where(self, *conditions: ColumnElement[bool]) -> tuple[Part, ...]:
         with store_faults(self._engine), self._engine.connect() as connection:
-            part_ids = connection.execute(select(PartRecord.id).where(*conditions)).scalars().all()
-            parts = self._read(connection, part_ids)
+            query = select(PartRecord.id).where(*self._held, *conditions)
+            parts = self._memory.read(connection, connection.execute(query).scalars().all())
         return tuple(sorted(parts, key=lambda part: (part.number, part.maker)))
-
-    def _read(self, connection: Connection, part_ids: Sequence[int]) -> list[Part]:
-        """Return the parts with these keys, from memory where they were read before."""
-        missing = [part_id for part_id in part_ids if part_id not in self._known]
-        if missing:
-            loaded = load_parts(connection, missing)
-            with self._filling:
-                self._known.update(loaded)
-        return [self._known[part_id] for part_id in part_ids]
 
 
 def _as_heard(number: str) -> str:

@@ -1,20 +1,27 @@
-"""The tables of the compiled catalogue: one row per part, what its kind adds beside it, many-valued facts below it."""
+"""The tables of catalogues: entries by edition, and the described ones compiled for the search.
+
+A described part is one row, what its kind adds stands beside it, many-valued facts below it.
+"""
 
 from __future__ import annotations
 
+from datetime import date
 from enum import StrEnum
 from typing import TYPE_CHECKING, Any
 
-from sqlalchemy import Boolean, Double, ForeignKey, Index, Integer, MetaData, String, UniqueConstraint
+from sqlalchemy import Boolean, Double, ForeignKey, Index, Integer, MetaData, String, Text, UniqueConstraint
 from sqlalchemy.orm import DeclarativeBase, Mapped, MappedColumn, mapped_column
 from sqlalchemy.types import TypeEngine
 
+from spoutline.catalogue.entry_text import DIGEST_LENGTH
+from spoutline.model.catalogue_edition import CATALOGUE_NAME_LENGTH
 from spoutline.model.part_figures import PartFigure, figures_in
+from spoutline.model.part_identity import ITEM_NUMBER_LENGTH, NUMBER_LENGTH
 from spoutline.model.port import Port
 
-NUMBER_LENGTH = 40  # generated catalogues use longer numbers than the reviewed one
 WORD_LENGTH = 40  # values of the model's enumerations
 NAME_LENGTH = 200
+OPEN = 2_147_483_647  # the last edition of an entry that the draft still holds
 _SEARCHED = ("temperature_minimum_c", "temperature_maximum_c")
 
 
@@ -31,37 +38,91 @@ class CatalogueTable(DeclarativeBase):
     )
 
 
+class CatalogueRow(CatalogueTable):
+    """A catalogue of the book. Its draft has the number after ``last_edition``."""
+
+    __tablename__ = "catalogue_catalogue"
+
+    id: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
+    name: Mapped[str] = mapped_column(String(CATALOGUE_NAME_LENGTH))
+    folded_name: Mapped[str] = mapped_column(String(2 * CATALOGUE_NAME_LENGTH), unique=True)
+    last_edition: Mapped[int]  # 0 before the first is published
+    source_fingerprint: Mapped[str] = mapped_column(String(64))  # of the text that *Demonstration* was compiled from
+
+
 class EditionRow(CatalogueTable):
-    """What the catalogue was compiled from: a single row."""
+    """A published edition; nothing of it changes any more."""
 
     __tablename__ = "catalogue_edition"
 
-    id: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
-    edition: Mapped[str] = mapped_column(String(NAME_LENGTH))
+    catalogue_id: Mapped[int] = mapped_column(ForeignKey("catalogue_catalogue.id"), primary_key=True)
+    number: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
+    title: Mapped[str] = mapped_column(String(NAME_LENGTH))
     fingerprint: Mapped[str] = mapped_column(String(64))
-    last_part_id: Mapped[int]  # ids are never given twice, so that a part in memory is known to be the stored one
+    published_on: Mapped[date | None]
+    publisher: Mapped[str] = mapped_column(String(NAME_LENGTH))
+    notes: Mapped[str] = mapped_column(Text)
+    parts_count: Mapped[int]
+    described_count: Mapped[int]
+    currencies: Mapped[str] = mapped_column(Text)  # of its described parts, sorted, separated by blanks
 
 
-class MakerRow(CatalogueTable):
-    """An invented maker and the prefix by which the source tables know it."""
+class StateRow(CatalogueTable):
+    """What the catalogues of a book share: a single row."""
 
-    __tablename__ = "catalogue_maker"
+    __tablename__ = "catalogue_state"
 
-    prefix: Mapped[str] = mapped_column(String(2), primary_key=True)
-    name: Mapped[str] = mapped_column(String(NAME_LENGTH), unique=True)
+    id: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
+    last_entry_id: Mapped[int]  # ids are never given twice, so that a part in memory is known to be the stored one
+    chosen: Mapped[str] = mapped_column(
+        String(2 * CATALOGUE_NAME_LENGTH)
+    )  # planned with unasked; empty: *Demonstration*
+    demonstration_left_out: Mapped[bool]
+
+
+class EntryRow(CatalogueTable):
+    """A state of an entry and the editions that hold it: all from ``first_edition`` to ``last_edition``."""
+
+    __tablename__ = "catalogue_entry"
+
+    id: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
+    catalogue_id: Mapped[int] = mapped_column(ForeignKey("catalogue_catalogue.id"))
+    first_edition: Mapped[int]
+    last_edition: Mapped[int]
+    number: Mapped[str] = mapped_column(String(NUMBER_LENGTH))
+    maker: Mapped[str] = mapped_column(String(NAME_LENGTH))
+    kind: Mapped[str | None] = mapped_column(String(WORD_LENGTH))
+    is_described: Mapped[bool]
+    item_number: Mapped[str | None] = mapped_column(String(ITEM_NUMBER_LENGTH))
+    gtin: Mapped[str | None] = mapped_column(String(14))
+    digest: Mapped[str] = mapped_column(String(DIGEST_LENGTH))
+    search_text: Mapped[str] = mapped_column(Text)  # what it is known by, case folded
+    content: Mapped[str] = mapped_column(Text)  # as ``entry_text`` writes it
+
+    __table_args__ = (
+        UniqueConstraint("catalogue_id", "number", "maker", "first_edition", name="uq_catalogue_entry_state"),
+        Index(None, "catalogue_id", "first_edition"),
+        Index(None, "catalogue_id", "last_edition"),
+        Index(None, "catalogue_id", "item_number"),
+        Index(None, "catalogue_id", "gtin"),
+    )
 
 
 class PartRecord(CatalogueTable):
-    """What every part has."""
+    """What every described part has; key and editions are those of its entry."""
 
     __tablename__ = "catalogue_part"
 
-    id: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
-    number: Mapped[str] = mapped_column(String(NUMBER_LENGTH))  # unique within its maker
+    id: Mapped[int] = mapped_column(
+        ForeignKey("catalogue_entry.id", ondelete="CASCADE"), primary_key=True, autoincrement=False
+    )
+    catalogue_id: Mapped[int]
+    first_edition: Mapped[int]
+    last_edition: Mapped[int]
+    number: Mapped[str] = mapped_column(String(NUMBER_LENGTH))  # unique within its maker and edition
     maker: Mapped[str] = mapped_column(String(NAME_LENGTH))
     kind: Mapped[str] = mapped_column(String(WORD_LENGTH))
     name: Mapped[str] = mapped_column(String(NAME_LENGTH))
-    search_text: Mapped[str] = mapped_column(String(3 * NAME_LENGTH))  # number, name and maker, case folded
     status: Mapped[str] = mapped_column(String(WORD_LENGTH))
     superseded_by: Mapped[str | None] = mapped_column(String(NUMBER_LENGTH))
     superseded_by_maker: Mapped[str | None] = mapped_column(String(NAME_LENGTH))  # None: the same maker
@@ -74,10 +135,7 @@ class PartRecord(CatalogueTable):
         temperature_minimum_c: Mapped[float]
         temperature_maximum_c: Mapped[float]
 
-    __table_args__ = (
-        UniqueConstraint("number", "maker", name="uq_catalogue_part_number_maker"),
-        Index(None, "kind", "status"),
-    )
+    __table_args__ = (Index("ix_catalogue_part_number", "catalogue_id", "number"),)
 
 
 class PortRow(CatalogueTable):
@@ -247,4 +305,7 @@ def _column(figure: PartFigure) -> MappedColumn[Any]:
 for _block, _table in FIGURE_TABLES.items():
     for _figure in stored_figures(_block):
         setattr(_table, _figure.name, _column(_figure))
-Index(None, *(PartRecord.__table__.c[name] for name in ("kind", "path", "status", *_SEARCHED)))
+Index(
+    "ix_catalogue_part_filter",
+    *(PartRecord.__table__.c[name] for name in ("catalogue_id", "kind", "path", "status", *_SEARCHED)),
+)

@@ -1,23 +1,82 @@
-"""`catalog`: say which prices of the catalogue lie so far from the usual that they are asked about."""
+"""`catalogue`: keep the catalogues of the book; without an action, say which of its prices are asked about."""
 
 from __future__ import annotations
 
 import argparse
+import json
+from collections.abc import Callable, Mapping
+from pathlib import Path
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import Command, display_of
+from spoutline.cli.command import Command, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import write_standard_output
+from spoutline.cli.outputs import InputFile, OutputArguments
+from spoutline.documents.own_files import FileForm
+from spoutline.model.catalogue_edition import EditionRef
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
+    from spoutline.catalogue.descriptions import EntryFault
+    from spoutline.catalogue.shelf import CatalogueFacts, EntryChange
+    from spoutline.model.catalogue_edition import CatalogueEdition
+
+_Action = Callable[["Workbench", argparse.Namespace], ExitCode]
+_EPILOG = "Exit codes: 0 done, 1 faults were found, 2 refused and nothing changed."
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
+    _price_check(parser)
+    actions = parser.add_subparsers(dest="action", metavar="ACTION")
+
+    def add(name: str, words: str) -> argparse.ArgumentParser:
+        made = actions.add_parser(name, help=words, description=words, parents=[shared_options()], epilog=_EPILOG)
+        made.add_argument("--json", action="store_true", help="print a JSON document instead of a text")
+        return made
+
+    add("list", "list the catalogs of the book with their editions, and the one that it plans with")
+    new = add("new", "begin an empty catalog")
+    new.add_argument("name", metavar="NAME", help="its name; @ may not stand in it")
+    check = add("check", "say what keeps the draft of a catalog from being published")
+    check.add_argument("edition", metavar="NAME", help=_NAMED)
+    diff = add("diff", "say what differs between two editions")
+    diff.add_argument("before", metavar="A", help=_NAMED)
+    diff.add_argument("after", metavar="B", help=_NAMED)
+    publish = add("publish", "publish the draft of a catalog as its next edition")
+    publish.add_argument("name", metavar="NAME")
+    publish.add_argument("--note", metavar="TEXT", required=True, help="what is new in it")
+    publish.add_argument("--by", metavar="WHO", required=True, help="who publishes it")
+    discard = add("discard", "let the draft of a catalog be as its newest edition again")
+    discard.add_argument("name", metavar="NAME")
+    export = add("export", "write an edition to an exchange file, a Data Package")
+    export.add_argument("edition", metavar="NAME", help=_NAMED)
+    OutputArguments(export).add("--out", FileForm.CATALOGUE, "the file")
+    _import_arguments(add("import", "take an exchange file into the draft of a catalog: all of it, or nothing"))
+    use = add("use", "let the book plan with a catalog or one of its editions, unasked")
+    use.add_argument("edition", metavar="NAME", help=_NAMED)
+    demonstration = add("demonstration", "do without the invented catalog in this book, or take it in again")
+    demonstration.add_argument("wanted", choices=("on", "off"))
+
+
+_NAMED = "NAME, NAME@3 or NAME@draft; the newest edition where none is said"
+
+
+def _import_arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("file", metavar="FILE", type=Path, action=InputFile, words="the file to import")
+    parser.add_argument("--into", metavar="NAME", required=True, help="catalog whose draft takes it in")
+    parser.add_argument("--keep-others", action="store_true", help="keep what the draft has and the file has not")
+    parser.add_argument("--dry-run", action="store_true", help="say what would change, and change nothing")
+
+
+def _price_check(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--jurisdiction", metavar="ID", default="us_general", help="whose row says how far is far")
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    return _ACTIONS[arguments.action](workbench, arguments)
+
+
+def _prices(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     from spoutline.cli.plan_text import printable
 
     story = workbench.story(display_of(arguments))
@@ -32,4 +91,185 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return ExitCode.DOES_NOT_FIT if found else ExitCode.FITS
 
 
-CATALOG = Command("catalog", "check the prices of the catalog against what parts of their kind cost", _arguments, _run)
+def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    service = workbench.catalogues()
+    chosen, known = service.chosen(), service.all()
+    lines = []
+    for one in known:
+        mark = "* " if one.name == chosen.catalogue else "  "
+        note = "invented, only read" if one.is_demonstration else _draft_words(one)
+        lines.append(f"{mark}{one.name}  ({note})")
+        lines += [f"    {_edition_line(edition)}" for edition in reversed(one.editions)]
+    lines.append(f"planned with unasked: {chosen}")
+    document = {"planned_with": str(chosen), "catalogues": [_facts_document(one) for one in known]}
+    return _say(arguments, lines, document)
+
+
+def _new(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    made = workbench.catalogues().create(arguments.name)
+    return _say(arguments, [f"{made.name}: begun, its draft is empty"], _facts_document(made))
+
+
+def _check(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    named = EditionRef.from_text(arguments.edition)
+    ref = named if "@" in arguments.edition else EditionRef(named.catalogue, is_draft=True)
+    faults = workbench.catalogues().check(ref)
+    lines = [f"{ref}: {len(faults) or 'no'} faults", *(f"  {one}" for one in faults)]
+    _say(arguments, lines, {"edition": str(ref), "faults": [_fault_document(one) for one in faults]})
+    return ExitCode.DOES_NOT_FIT if faults else ExitCode.FITS
+
+
+def _diff(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    before, after = EditionRef.from_text(arguments.before), EditionRef.from_text(arguments.after)
+    found = workbench.catalogues().changes(before, after)
+    lines = [f"{before} → {after}: {len(found) or 'no'} parts differ", *(f"  {_change_line(one)}" for one in found)]
+    document = {"before": str(before), "after": str(after), "changes": [_change_document(one) for one in found]}
+    return _say(arguments, lines, document)
+
+
+def _publish(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    from datetime import date
+
+    done = workbench.catalogues().publish(arguments.name, notes=arguments.note, publisher=arguments.by, on=date.today())
+    return _say(arguments, [f"published: {_edition_line(done)}"], _edition_document(done))
+
+
+def _discard(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    workbench.catalogues().discard_draft(arguments.name)
+    facts = workbench.catalogues().shelf().catalogue(arguments.name)
+    return _say(arguments, [f"{facts.name}: {_draft_words(facts)}"], _facts_document(facts))
+
+
+def _export(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    from spoutline.model.faults import InputFault, InputProblem
+
+    ref = EditionRef.from_text(arguments.edition)
+    if arguments.out is None:
+        raise InputFault((InputProblem("", "--out", "nothing", "name the file to write"),))
+    content = workbench.catalogues().export(ref)
+    with arguments.output_plan.staged({arguments.out: content}) as files:
+        files.place()
+    document = {"edition": str(ref), "file": str(arguments.out), "size_bytes": len(content)}
+    return _say(arguments, [f"{ref}: written to {arguments.out}"], document)
+
+
+def _import(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    done = workbench.catalogues().import_exchange(
+        arguments.file, arguments.into, keep_others=arguments.keep_others, dry_run=arguments.dry_run
+    )
+    counts = {"new": done.new, "changed": done.changed, "unchanged": done.unchanged, "gone": done.gone}
+    words = ", ".join(f"{count} {name}" for name, count in counts.items())
+    would = "would be" if arguments.dry_run else "are"
+    line = f"{arguments.into}: in the draft {would} {words}"
+    return _say(arguments, [line], {"catalogue": arguments.into, "dry_run": arguments.dry_run, **counts})
+
+
+def _use(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    chosen = workbench.catalogues().choose(EditionRef.from_text(arguments.edition))
+    return _say(arguments, [f"planned with unasked: {chosen}"], {"planned_with": str(chosen)})
+
+
+def _demonstration(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    service = workbench.catalogues()
+    service.leave_demonstration_out(left_out=arguments.wanted == "off")
+    names = [one.name for one in service.all()]
+    return _say(arguments, [f"catalogs of the book: {', '.join(names)}"], {"catalogues": names})
+
+
+def _draft_words(facts: CatalogueFacts) -> str:
+    state = f"{facts.draft_put} put, {facts.draft_gone} replaced or taken out" if facts.has_changes else "as published"
+    return f"draft of {facts.draft_parts} parts, {state}"
+
+
+def _edition_line(edition: CatalogueEdition) -> str:
+    day = f"  {edition.published_on.isoformat()}" if edition.published_on else ""
+    by = f"  by {edition.publisher}" if edition.publisher else ""
+    open_count = edition.parts_count - edition.described_count
+    rest = f", {open_count} not yet described" if open_count else ""
+    note = f"  {edition.notes}" if edition.notes else ""
+    return f"{edition.ref}  {edition.title}{day}{by}  {edition.parts_count} parts{rest}{note}"
+
+
+def _change_line(change: EntryChange) -> str:
+    if change.before is None:
+        return f"new      {change.ref}"
+    if change.after is None:
+        return f"gone     {change.ref}"
+    told = "; ".join(f"{field}: {old} → {new}" for field, old, new in _fields(change))
+    return f"changed  {change.ref}  {told}"
+
+
+def _fields(change: EntryChange) -> list[tuple[str, str, str]]:
+    from spoutline.catalogue.changes import changed_fields
+
+    return [(one.field, one.before, one.after) for one in changed_fields(change)]
+
+
+def _change_document(change: EntryChange) -> dict[str, object]:
+    kind = "new" if change.before is None else "gone" if change.after is None else "changed"
+    fields = [{"field": field, "before": old, "after": new} for field, old, new in _fields(change)]
+    return {"number": change.ref.number, "maker": change.ref.maker, "change": kind, "fields": fields}
+
+
+def _fault_document(fault: EntryFault) -> dict[str, str]:
+    return {
+        "number": fault.ref.number,
+        "maker": fault.ref.maker,
+        "column": fault.column,
+        "value": fault.value,
+        "wanted": fault.wanted,
+    }
+
+
+def _facts_document(facts: CatalogueFacts) -> dict[str, object]:
+    return {
+        "name": facts.name,
+        "read_only": facts.is_demonstration,
+        "draft": {"parts": facts.draft_parts, "put": facts.draft_put, "replaced_or_gone": facts.draft_gone},
+        "editions": [_edition_document(one) for one in facts.editions],
+    }
+
+
+def _edition_document(edition: CatalogueEdition) -> dict[str, object]:
+    return {
+        "edition": str(edition.ref),
+        "number": edition.number,
+        "title": edition.title,
+        "published_on": None if edition.published_on is None else edition.published_on.isoformat(),
+        "publisher": edition.publisher,
+        "notes": edition.notes,
+        "parts": edition.parts_count,
+        "described": edition.described_count,
+        "fingerprint": edition.fingerprint,
+    }
+
+
+def _say(arguments: argparse.Namespace, lines: list[str], document: Mapping[str, object]) -> ExitCode:
+    from spoutline.cli.plan_text import printable
+
+    text = "".join(f"{printable(line)}\n" for line in lines)
+    write_standard_output(json.dumps(document, indent=2, ensure_ascii=False) + "\n" if arguments.json else text)
+    return ExitCode.FITS
+
+
+_ACTIONS: dict[str | None, _Action] = {
+    None: _prices,
+    "list": _list,
+    "new": _new,
+    "check": _check,
+    "diff": _diff,
+    "publish": _publish,
+    "discard": _discard,
+    "export": _export,
+    "import": _import,
+    "use": _use,
+    "demonstration": _demonstration,
+}
+
+CATALOG = Command(
+    "catalogue",
+    "keep the catalogs of the book; without an action, check prices against what parts of their kind cost",
+    _arguments,
+    _run,
+    also="catalog",
+)

@@ -22,13 +22,15 @@ if TYPE_CHECKING:
 class Command:
     """One command of the command line.
 
-    ``arguments`` declares them on a parser; ``run`` receives the use cases and the parsed arguments.
+    ``arguments`` declares them on a parser; ``run`` receives the use cases and the parsed arguments. ``also`` is
+    another name that is understood too.
     """
 
     name: str
     summary: str
     arguments: Callable[[argparse.ArgumentParser], None]
     run: Callable[[Workbench, argparse.Namespace], ExitCode]
+    also: str = ""
 
 
 class DiscreetParser(argparse.ArgumentParser):
@@ -51,6 +53,14 @@ def add_shared(parser: argparse.ArgumentParser, *, units_default: str) -> None:
     suppress = argparse.SUPPRESS
     parser.add_argument(
         "--database", metavar="PATH_OR_URL", default=suppress, help="surveys and catalog; a file or a database URL"
+    )
+    parser.add_argument(
+        "--catalogue",
+        "--catalog",
+        metavar="NAME[@EDITION]",
+        dest="planned_with",
+        default=suppress,
+        help="catalog to plan with, of an edition or @draft; default: what the survey says, then the book",
     )
     parser.add_argument(
         "--profiles", metavar="DIR", type=Path, default=suppress, help="folder of the own jurisdictions"

@@ -37,6 +37,7 @@ from spoutline.cli.substitutes import SUBSTITUTES
 from spoutline.cli.swap import SWAP
 from spoutline.cli.table_import import IMPORT
 from spoutline.cli.whynot import WHYNOT
+from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.language import Language
 
@@ -87,14 +88,11 @@ def run(argv: Sequence[str], open_window: OpenWindow) -> int:
         arguments = _parser().parse_args(argv)
     except SystemExit as leave:
         return leave.code if isinstance(leave.code, int) else ExitCode.BAD_INPUT
-    workbench = open_workbench(
-        Settings(
-            database=getattr(arguments, "database", None),
-            profiles=getattr(arguments, "profiles", None),
-            price_lists=tuple(getattr(arguments, "price_lists", None) or ()),
-            language=_language(arguments),
-        )
-    )
+    try:
+        settings = _settings(arguments)
+    except InputFault as fault:
+        return _end("".join(f"spoutline: {problem}\n" for problem in fault.problems), ExitCode.BAD_INPUT)
+    workbench = open_workbench(settings)
     try:
         code = _guarded(workbench, arguments, open_window)
         for note in workbench.reading_notes():
@@ -102,6 +100,17 @@ def run(argv: Sequence[str], open_window: OpenWindow) -> int:
         return code
     finally:
         workbench.close()
+
+
+def _settings(arguments: argparse.Namespace) -> Settings:
+    planned_with: str | None = getattr(arguments, "planned_with", None)
+    return Settings(
+        database=getattr(arguments, "database", None),
+        profiles=getattr(arguments, "profiles", None),
+        price_lists=tuple(getattr(arguments, "price_lists", None) or ()),
+        language=_language(arguments),
+        catalogue=None if planned_with is None else EditionRef.from_text(planned_with, "--catalogue"),
+    )
 
 
 def _language(arguments: argparse.Namespace) -> Language:
@@ -142,7 +151,7 @@ def _done(workbench: Workbench, arguments: argparse.Namespace, open_window: Open
     if arguments.command in (None, WINDOW):
         return open_window(workbench, _named_survey(arguments))
     _check_words(arguments)
-    command = next(command for command in COMMANDS if command.name == arguments.command)
+    command = next(command for command in COMMANDS if arguments.command in (command.name, command.also))
     arguments.output_plan = output_plan(arguments, workbench.files_in_use)
     return command.run(workbench, arguments)
 
@@ -169,6 +178,7 @@ def _parser() -> argparse.ArgumentParser:
         command.arguments(
             commands.add_parser(
                 command.name,
+                aliases=[command.also] if command.also else [],
                 help=command.summary,
                 description=command.summary,
                 parents=[shared_options()],

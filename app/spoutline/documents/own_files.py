@@ -9,6 +9,7 @@ CSV        UTF-8 with byte order mark, and the column titles of a bill, of order
 ICS        ``PRODID`` of Spoutline
 HTML       a ``generator`` of Spoutline
 JSON       ``format`` begins with ``spoutline-``
+ZIP        of a catalogue: its ``datapackage.json`` says ``format`` ``spoutline-catalogue``
 =========  =======================================================================================================
 
 Files in TOML (terms, jurisdictions) are written by people: none is ever taken for the program's own.
@@ -49,6 +50,7 @@ class FileForm(StrEnum):
     JSON = "json"
     TOML = "toml"
     TEXT = "txt"
+    CATALOGUE = "zip"
 
 
 def is_own(path: Path, form: FileForm) -> bool:
@@ -132,6 +134,17 @@ def _is_json(path: Path) -> bool:
     return str(document.get("format", "")).startswith("spoutline-")
 
 
+def _is_catalogue(path: Path) -> bool:
+    try:
+        with zipfile.ZipFile(path) as archive:
+            if archive.getinfo("datapackage.json").file_size > BOUNDS.document_bytes:
+                return False
+            document = json_object(archive.read("datapackage.json").decode(), str(path), "document", "")
+    except Exception:  # a damaged archive fails in many ways; it is none of the program's
+        return False
+    return document.get("format") == "spoutline-catalogue"
+
+
 def _start_of(path: Path) -> str:
     with path.open("rb") as stream:
         return stream.read(_START).decode("utf-8", "replace")
@@ -144,4 +157,5 @@ _TESTS: Final[dict[FileForm, Callable[[Path], bool]]] = {
     FileForm.ICS: _is_calendar,
     FileForm.HTML: _is_html,
     FileForm.JSON: _is_json,
+    FileForm.CATALOGUE: _is_catalogue,
 }

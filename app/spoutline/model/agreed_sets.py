@@ -8,6 +8,7 @@ from typing import Annotated, Literal
 
 from pydantic import ConfigDict, Field, StringConstraints
 
+from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plain_values import PlainValues
 from spoutline.model.requirement import Slot
@@ -165,6 +166,8 @@ class AgreedSets(_Document):
     survey_fingerprint: str
     currency: str
     catalogue_edition: str
+    catalogue: str = DEMONSTRATION  # documents of old know no other
+    edition: int | None = None
     rules_edition: str
     agreed_at: datetime
     origin: AgreementOrigin
@@ -194,5 +197,6 @@ class SetsFrom(_Document):
     on: date | None = None
     quotation: QuotedSource | None = None
     way: str = ""
+    catalogue: str = ""  # that the agreed parts are of; empty: that of the plan
     recorded: tuple[str, ...] = ()  # positions whose records a plan as built shows
     digest: str = ""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from spoutline.model.agreed_sets import SetsFrom
+from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.check import WorkedLine
 from spoutline.model.conversion_money import MoneySheet
 from spoutline.model.conversion_sequence import Sequence
@@ -32,6 +33,11 @@ class SiteConversion:
     decay: WorkedLine | None = None
     stays_live: tuple[StaysLive, ...] = ()
     sets_from: SetsFrom = field(default_factory=SetsFrom)
+
+    @property
+    def shows_invented_parts(self) -> bool:
+        """Whether a part or price that it shows is of the invented catalogue."""
+        return DEMONSTRATION in (self.sets_from.catalogue, self.provenance.catalogue)
 
     @property
     def shows_sets(self) -> bool:

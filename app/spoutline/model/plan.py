@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 
 from spoutline.model.agreed_sets import SetBasis, SetsFrom
+from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.check import Check, Outcome
 from spoutline.model.finding import Finding, Severity, Verdict
 from spoutline.model.limit import Jurisdiction
@@ -216,6 +217,13 @@ class Provenance:
     jurisdiction_id: str
     survey_fingerprint: str
     program_version: str
+    catalogue: str = DEMONSTRATION
+    edition: int | None = None  # None: a draft
+
+    @property
+    def is_demonstration(self) -> bool:
+        """Whether the parts and prices are invented."""
+        return self.catalogue == DEMONSTRATION
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -275,6 +283,13 @@ class SitePlan:
     positions: tuple[PositionPlan, ...]
     provenance: Provenance
     sets_from: SetsFrom = field(default_factory=SetsFrom)
+
+    @property
+    def shows_invented_parts(self) -> bool:
+        """Whether a part or price that it shows is of the invented catalogue."""
+        agreed = self.sets_from.catalogue
+        others = any(plan.basis in (SetBasis.PLANNED, SetBasis.NOT_AGREED) for plan in self.positions)
+        return agreed == DEMONSTRATION or ((others or not agreed) and self.provenance.is_demonstration)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

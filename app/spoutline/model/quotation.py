@@ -11,6 +11,7 @@ from typing import Literal
 
 from pydantic import BaseModel, ConfigDict
 
+from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.limit import LimitStatus
 from spoutline.model.part import PartKind
 from spoutline.model.part_ref import PartRef
@@ -329,6 +330,8 @@ class Pins(_Record):
     survey_revision: int | None
     survey_fingerprint: str
     catalogue_edition: str
+    catalogue: str = DEMONSTRATION  # documents of old know no other
+    edition: int | None = None
     rules_edition: str
     jurisdiction_id: str
     jurisdiction_title: str

@@ -8,6 +8,7 @@ from typing import Annotated, Literal, Self
 
 from pydantic import ConfigDict, Field, StringConstraints, model_validator
 
+from spoutline.model.catalogue_edition import CatalogueChoice
 from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.field_faults import fault_in
 from spoutline.model.installed import InstalledPart
@@ -257,6 +258,9 @@ class Survey(_Document):
         None,
         ge=1,
         description="Number of this survey in the book: finds its agreed sets. Empty goes by name and content.",
+    )
+    catalogue: CatalogueChoice | None = Field(
+        None, description="Catalog to plan with, NAME or NAME@EDITION; empty: the one that the book plans with."
     )
     conversion: ConversionAnswers = Field(
         default_factory=ConversionAnswers,

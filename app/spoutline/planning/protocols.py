@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from typing import Protocol
 
 from spoutline.model.candidate_filter import CandidateFilter
+from spoutline.model.catalogue_edition import CatalogueEdition
 from spoutline.model.part import Part, PartKind
 from spoutline.model.part_ref import PartRef
 
@@ -15,8 +16,8 @@ __all__ = ["CandidateFilter", "PartStore", "Progress"]
 class PartStore(Protocol):
     """The catalogue as the use cases see it. Parts come sorted by part number, equal numbers by maker."""
 
-    def edition(self) -> str:
-        """Return the edition text of the compiled catalogue."""
+    def edition(self) -> CatalogueEdition:
+        """Return the edition of the catalogue that the parts are of."""
         ...
 
     def candidates(self, wanted: CandidateFilter) -> tuple[Part, ...]:

@@ -9,8 +9,10 @@ from hypothesis import strategies as st
 from sqlalchemy import make_url
 
 from spoutline.catalogue.build import ensure_catalogue
+from spoutline.catalogue.shelf import CatalogueShelf
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.candidate_filter import CandidateFilter
+from spoutline.model.catalogue_edition import DEMONSTRATION, EditionRef
 from spoutline.model.faults import StoreFault
 from spoutline.model.liquid import ListingClass, ListingScheme
 from spoutline.model.part import Part, PartKind, PartStatus
@@ -56,7 +58,8 @@ def test_every_part_comes_back_as_the_source_says(store, reviewed):
 
 def test_the_store_is_what_the_use_cases_ask_for(store):
     asked: PartStore = store
-    assert asked.edition() == "Invented catalogue 2026-11"
+    assert asked.edition().title == "Invented catalogue 2026-11"
+    assert str(asked.edition().ref) == "Demonstration@1"
 
 
 def test_counts_agree_with_the_source(store, reviewed):
@@ -141,7 +144,8 @@ def test_a_cold_store_reads_a_kind_with_few_queries(shared_database):
     engine = open_engine(f"sqlite:///{shared_database}")
     asked: list[str] = []
     event.listen(engine, "before_cursor_execute", lambda *arguments: asked.append(arguments[2]))
-    opened = CatalogueStore(engine)
+    opened = CatalogueShelf(engine).parts(EditionRef(DEMONSTRATION))
+    asked.clear()
     assert len(opened.candidates(CandidateFilter(kind=PartKind.NOZZLE))) > 100
     assert sum("SELECT" in statement for statement in asked) < 12  # keys, parts and their tables: none per part
     asked.clear()
@@ -155,7 +159,7 @@ def test_a_deleted_file_is_told_and_no_empty_one_takes_its_place(compiled_url, s
     store, file = ensure_catalogue(compiled_url, source), Path(make_url(compiled_url).database)
     file.unlink()
     with pytest.raises(StoreFault, match="no longer there"):
-        store.edition()
+        store.nearest_numbers("QW-N101")
     store.close()
     with pytest.raises(StoreFault, match="no longer there"):
         store.candidates(CandidateFilter(kind=PartKind.NOZZLE))

@@ -64,6 +64,7 @@ def bill_content(
         running_foot=f"{story.day(dated)} · {foot}" if dated else foot,
         page_phrase=story.word(Word.PAGE_OF),
         blocks=tuple(blocks),
+        notice=story.phrases.text["demonstration_notice"] if site_plan.shows_invented_parts else "",
     )
 
 

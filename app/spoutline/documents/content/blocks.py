@@ -259,7 +259,10 @@ Block = SpecialBlock | Heading | Paragraph | Bullets | KeyValues | Table | Figur
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Document:
-    """A whole document. ``running_head`` and ``running_foot`` stand on every page; ``page_phrase`` has ``{page}``."""
+    """A whole document. ``running_head`` and ``running_foot`` stand on every page; ``page_phrase`` has ``{page}``.
+
+    ``notice`` stands at the right of every head: what nobody may overlook on any page.
+    """
 
     title: str
     subject: str
@@ -270,3 +273,4 @@ class Document:
     running_foot: str
     page_phrase: str
     blocks: tuple[Block, ...]
+    notice: str = ""

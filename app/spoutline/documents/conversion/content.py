@@ -51,6 +51,7 @@ def conversion_content(
         running_foot=f"{words.story.day(dated)} · {foot}" if dated else foot,
         page_phrase=words.story.word(PaperWord.PAGE_OF),
         blocks=blocks,
+        notice=words.story.phrases.text["demonstration_notice"] if conversion.shows_invented_parts else "",
     )
 
 

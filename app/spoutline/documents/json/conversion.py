@@ -13,6 +13,7 @@ from typing import Literal
 from pydantic import BaseModel, ConfigDict, Field
 
 from spoutline.model.agreed_sets import SetsFrom
+from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.conversion_answers import EmissionBasis, OptionKind
 from spoutline.model.conversion_money import CostKind, MoneyGap
 from spoutline.model.conversion_sequence import DeadlineKind, SequenceFinding
@@ -318,6 +319,8 @@ class ConversionDocument(_Record):
     emissions: EmissionRecord | None
     money: MoneyRecord
     catalogue_edition: str
+    catalogue: str = Field(DEMONSTRATION, description="Catalog that the parts are of.")
+    edition: int | None = Field(None, description="Number of its edition; null for a draft and in documents of old.")
     rules_edition: str
     survey_fingerprint: str
     program_version: str

@@ -61,6 +61,8 @@ def conversion_document(conversion: SiteConversion, words: ConversionStory) -> r
         emissions=None if conversion.emissions is None else _emissions(conversion.emissions, conversion),
         money=_money(conversion),
         catalogue_edition=made_from.catalogue_edition,
+        catalogue=made_from.catalogue,
+        edition=made_from.edition,
         rules_edition=made_from.rules_edition,
         survey_fingerprint=made_from.survey_fingerprint,
         program_version=made_from.program_version,

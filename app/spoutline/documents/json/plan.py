@@ -11,6 +11,7 @@ from typing import Literal
 from pydantic import BaseModel, ConfigDict, Field, SerializerFunctionWrapHandler, model_serializer
 
 from spoutline.model.agreed_sets import SetsFrom
+from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.check import CheckId, Outcome
 from spoutline.model.finding import Severity, SubjectKind, Verdict
 from spoutline.model.limit import LimitStatus
@@ -343,6 +344,8 @@ class ProvenanceRecord(_Record):
 
     program_version: str
     catalogue_edition: str
+    catalogue: str = Field(DEMONSTRATION, description="Catalog that the parts are of.")
+    edition: int | None = Field(None, description="Number of its edition; null for a draft and in documents of old.")
     rules_edition: str
     survey_fingerprint: str
 

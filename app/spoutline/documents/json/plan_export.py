@@ -62,6 +62,8 @@ def plan_document(site_plan: SitePlan, story: Story) -> record.PlanDocument:
         provenance=record.ProvenanceRecord(
             program_version=provenance.program_version,
             catalogue_edition=provenance.catalogue_edition,
+            catalogue=provenance.catalogue,
+            edition=provenance.edition,
             rules_edition=provenance.rules_edition,
             survey_fingerprint=provenance.survey_fingerprint,
         ),

@@ -9,6 +9,7 @@ from pydantic import BaseModel, ConfigDict, Field
 from spoutline.documents.content.totals import site_lines, total_of
 from spoutline.explain.writing.money import amount
 from spoutline.model.agreed_sets import SetsFrom
+from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.part import PartKind
 from spoutline.model.plan import PlanStatus, PositionPlan
 from spoutline.model.refit import Commonality, RefitPlan
@@ -81,6 +82,8 @@ class SiteDocument(_Record):
     jurisdiction: str
     currency: str
     catalogue_edition: str
+    catalogue: str = Field(DEMONSTRATION, description="Catalog that the parts are of.")
+    edition: int | None = Field(None, description="Number of its edition; null for a draft and in documents of old.")
     rules_edition: str
     survey_fingerprint: str
     sets_from: SetsFrom = Field(SetsFrom(), description="Which sets the document shows.")
@@ -109,6 +112,8 @@ def document_of(refit: RefitPlan) -> SiteDocument:
         jurisdiction=plan.jurisdiction.id,
         currency=currency,
         catalogue_edition=plan.provenance.catalogue_edition,
+        catalogue=plan.provenance.catalogue,
+        edition=plan.provenance.edition,
         rules_edition=plan.provenance.rules_edition,
         survey_fingerprint=plan.provenance.survey_fingerprint,
         positions=tuple(_position(one, currency) for one in plan.positions),

@@ -8,6 +8,7 @@ from pydantic import BaseModel, ConfigDict, Field
 
 from spoutline.explain.plan.story import Story
 from spoutline.model.agreed_sets import SetsFrom
+from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.plan import Provenance
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.model.substitute import Misfit, SlotChange, Substitute, Substitutes
@@ -62,6 +63,8 @@ class SubstitutesDocument(_Record):
     version: Literal[1] = 1
     program_version: str
     catalogue_edition: str
+    catalogue: str = Field(DEMONSTRATION, description="Catalog that the parts are of.")
+    edition: int | None = Field(None, description="Number of its edition; null for a draft and in documents of old.")
     rules_edition: str
     jurisdiction: str
     survey_fingerprint: str
@@ -85,6 +88,8 @@ def substitutes_json(
     document = SubstitutesDocument(
         program_version=provenance.program_version,
         catalogue_edition=provenance.catalogue_edition,
+        catalogue=provenance.catalogue,
+        edition=provenance.edition,
         rules_edition=provenance.rules_edition,
         jurisdiction=provenance.jurisdiction_id,
         survey_fingerprint=provenance.survey_fingerprint,

@@ -6,6 +6,7 @@ from functools import partial
 from io import BytesIO
 
 from reportlab.lib.units import mm
+from reportlab.pdfbase.pdfmetrics import stringWidth
 from reportlab.pdfgen.canvas import Canvas
 from reportlab.platypus import BaseDocTemplate, Flowable, Frame, PageTemplate
 
@@ -19,6 +20,7 @@ from spoutline.documents.pdf.setting import OutlineHeading, set_blocks
 _RUNNING_SIZE = 7.0
 _NUMBER_FORM = "page_number_{page}"
 _NUMBER_WIDTH = 90.0
+_NOTICE_GAP = 12.0
 
 
 def pdf_bytes(document: Document) -> bytes:
@@ -109,7 +111,13 @@ class _Template(BaseDocTemplate):  # type: ignore[misc]
         canvas.setFillColor(styles.GREY)
         head_y, foot_y = height - 14 * mm, 11 * mm
         canvas.setFont(BOLD, _RUNNING_SIZE)
-        canvas.drawString(left, head_y, shortened(printable(document.running_head), _RUNNING_SIZE, right - left, BOLD))
+        notice = shortened(printable(document.notice), _RUNNING_SIZE, right - left, BOLD)
+        beside = right - left - stringWidth(notice, BOLD, _RUNNING_SIZE) - (_NOTICE_GAP if notice else 0)
+        canvas.drawString(left, head_y, shortened(printable(document.running_head), _RUNNING_SIZE, beside, BOLD))
+        if notice:
+            canvas.setFillColor(styles.ACCENT)
+            canvas.drawRightString(right, head_y, notice)
+            canvas.setFillColor(styles.GREY)
         canvas.setStrokeColor(styles.RULE)
         canvas.setLineWidth(0.5)
         canvas.line(left, head_y - 5, right, head_y - 5)

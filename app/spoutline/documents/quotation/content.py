@@ -31,6 +31,7 @@ from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
+from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.limit import LimitId
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.quotation import Pins, Quotation, QuotedLine
@@ -97,6 +98,7 @@ def _document(quotation: Quotation, revision: int, story: Story, blocks: tuple[B
         running_foot=f"{story.day(heading.dated)} · {pins.survey.site.name}",
         page_phrase=story.word(PaperWord.PAGE_OF),
         blocks=blocks,
+        notice=story.phrases.text["demonstration_notice"] if pins.catalogue == DEMONSTRATION else "",
     )
 
 

@@ -20,6 +20,7 @@ from spoutline.documents.tabular.cells import without_controls
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.explain.writing.money import decimals
+from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.quotation import Quotation, QuotedOption
 from spoutline.model.quotation_terms import Charge, FreightMethod, TaxRounding
 
@@ -56,6 +57,9 @@ def quotation_xlsx(quotation: Quotation, revision: int, story: Story) -> bytes:
         _OptionSheet(sheet, formats, quotation, option, story).write(title, sets)
     _positions(workbook.add_worksheet(story.word(Word.SHEET_POSITIONS)), formats, quotation, story)
     _pick_list(workbook.add_worksheet(story.word(Word.SHEET_PICK_LIST)), formats, quotation, story)
+    if quotation.pins.catalogue == DEMONSTRATION:
+        for sheet in workbook.worksheets():
+            sheet.set_header(f"&R{story.phrases.text['demonstration_notice']}")
     workbook.close()
     return buffer.getvalue()
 

@@ -42,6 +42,9 @@ def xlsx_bytes(site_plan: SitePlan, story: Story) -> bytes:
     formats = _Formats(workbook, f"#,##0.{'0' * places}" if places else "#,##0")
     for sheet in (bill_sheet(site_plan, story), position_sheet(site_plan, story), check_sheet(site_plan, story)):
         _write(workbook.add_worksheet(sheet.name), sheet, formats)
+    if site_plan.shows_invented_parts:
+        for sheet in workbook.worksheets():
+            sheet.set_header(f"&R{story.phrases.text['demonstration_notice']}")
     workbook.close()
     return buffer.getvalue()
 

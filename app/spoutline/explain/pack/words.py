@@ -208,6 +208,7 @@ PACK_SENTENCES: Final[dict[str, tuple[str, ...]]] = {
     "drawing_unfolded": (),
     "questions_open": ("count",),
     "sets_title": (),
+    "demonstration_notice": (),
     "sets_planned": (),
     "sets_ordered": ("number", "revision", "option"),
     "sets_quoted": ("number", "revision", "option"),

@@ -95,6 +95,7 @@ VOCABULARY: Final[dict[str, type[StrEnum]]] = {members.__name__: members for mem
 TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "language": (),
     "sets_title": (),
+    "demonstration_notice": (),
     "sets_planned": (),
     "sets_ordered": ("number", "revision", "option"),
     "sets_quoted": ("number", "revision", "option"),

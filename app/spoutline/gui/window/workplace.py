@@ -319,11 +319,11 @@ class Workplace(QWidget):
 
     def fetch_choices(self) -> None:
         """Ask the stores for the local rules and currencies that can be chosen."""
-        workbench = self.session.workbench
+        workbench, survey = self.session.workbench, self.session.survey
 
         def work(_: Ticket) -> tuple[tuple[Option, ...], tuple[Option, ...]]:
             profiles = workbench.jurisdictions().all()
-            parts = workbench.search_parts("", None, 20)
+            parts = workbench.search_parts("", None, 20, survey=survey)
             currencies = sorted({price.currency for part in parts for price in part.prices})
             return (
                 tuple(Option(profile.id, profile.title) for profile in profiles),

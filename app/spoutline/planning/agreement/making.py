@@ -130,6 +130,8 @@ def agreed_sets(site_plan: SitePlan, origin: AgreementOrigin, at: datetime, surv
         survey_fingerprint=made_from.survey_fingerprint,
         currency=site_plan.survey.site.currency,
         catalogue_edition=made_from.catalogue_edition,
+        catalogue=made_from.catalogue,
+        edition=made_from.edition,
         rules_edition=made_from.rules_edition,
         agreed_at=at,
         origin=origin,

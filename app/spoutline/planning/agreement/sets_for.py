@@ -85,6 +85,7 @@ def agreed_plan(
             on=agreed.agreed_at.date(),
             quotation=agreed.origin.quotation,
             way=agreed.origin.way,
+            catalogue=agreed.catalogue,
             digest=digest_of(agreed),
         ),
     )

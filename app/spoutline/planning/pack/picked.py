@@ -90,7 +90,7 @@ def with_makers(record: CommissioningRecord, plan: PositionPlan, parts: PartStor
         )
         for change in record.changes
     )
-    edition = record.catalogue_edition or parts.edition()
+    edition = record.catalogue_edition or parts.edition().title
     return record.model_copy(update={"parts": planned, "changes": changes, "catalogue_edition": edition})
 
 

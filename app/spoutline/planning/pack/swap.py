@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
+from spoutline.model.catalogue_edition import CatalogueEdition
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part, PartKind
 from spoutline.model.part_ref import PartRef
@@ -28,8 +29,8 @@ class PartsAtHand:
         self._store = store
         self._at_hand = at_hand
 
-    def edition(self) -> str:
-        """Return the edition text of the compiled catalogue."""
+    def edition(self) -> CatalogueEdition:
+        """Return the edition of the catalogue that the parts are of."""
         return self._store.edition()
 
     def candidates(self, wanted: CandidateFilter) -> tuple[Part, ...]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 
+from spoutline.model.catalogue_edition import CatalogueEdition
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.part import Part, PartKind, Price
 from spoutline.model.part_ref import PartRef
@@ -27,8 +28,8 @@ class OfferedParts:
         self._priced = priced
         self._known: dict[PartRef, Part] = {}
 
-    def edition(self) -> str:
-        """Return the edition text of the compiled catalogue."""
+    def edition(self) -> CatalogueEdition:
+        """Return the edition of the catalogue that the parts are of."""
         return self._store.edition()
 
     def candidates(self, wanted: CandidateFilter) -> tuple[Part, ...]:

@@ -38,6 +38,8 @@ def pins_of(
         survey_revision=revision,
         survey_fingerprint=provenance.survey_fingerprint,
         catalogue_edition=provenance.catalogue_edition,
+        catalogue=provenance.catalogue,
+        edition=provenance.edition,
         rules_edition=provenance.rules_edition,
         jurisdiction_id=provenance.jurisdiction_id,
         jurisdiction_title=tables.jurisdiction.title,

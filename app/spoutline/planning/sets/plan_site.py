@@ -64,8 +64,11 @@ def _planned_once(
 
 def provenance_of(survey: Survey, tables: RuleTables, parts: PartStore) -> Provenance:
     """Return what a result for ``survey`` is made from."""
+    edition = parts.edition()
     return Provenance(
-        catalogue_edition=parts.edition(),
+        catalogue_edition=edition.title,
+        catalogue=edition.catalogue,
+        edition=edition.number,
         rules_edition=f"{tables.jurisdiction.edition}; materials {tables.materials.edition}",
         jurisdiction_id=tables.jurisdiction.id,
         survey_fingerprint=fingerprint_of(survey),
@@ -76,9 +79,10 @@ def provenance_of(survey: Survey, tables: RuleTables, parts: PartStore) -> Prove
 def fingerprint_of(survey: Survey) -> str:
     """Return the first 16 hex digits of the SHA-256 of the survey's canonical JSON.
 
-    What says nothing about the station (the number in a book, a stock price of nought) is left out, so that a form
-    printed before surveys had these fields is still of its survey.
+    What says nothing about the station (the number in a book, a stock price of nought, no catalog) is left out, so
+    that a form printed before surveys had these fields is still of its survey.
     """
     site: set[str] = set() if survey.site.stock_price else {"stock_price"}
-    text = survey.model_dump_json(round_trip=True, exclude={"survey_id": True, "site": site})
+    unnamed = survey.catalogue is None
+    text = survey.model_dump_json(round_trip=True, exclude={"survey_id": True, "catalogue": unnamed, "site": site})
     return hashlib.sha256(text.encode()).hexdigest()[:16]

@@ -248,8 +248,8 @@ class RecordFields(QWidget):
         if not written or reason is None:
             wanted = f"write the part number fitted (or {_LEFT_OUT} for none) and choose why"
             raise InputFault((InputProblem("", str(row.planned), repr(row.fitted.text()), wanted),))
-        workbench = self._context.session.workbench
-        named = () if written == _LEFT_OUT else wait_for(lambda: workbench.parts_named(written)[:6])
+        workbench, survey = self._context.session.workbench, self._context.session.survey
+        named = () if written == _LEFT_OUT else wait_for(lambda: workbench.parts_named(written, survey)[:6])
         fitted = tuple(part.ref for part in named)
         return made(PartChange, planned=row.planned, fitted=fitted, reason=ChangeReason(reason))
 
@@ -272,7 +272,7 @@ class RecordFields(QWidget):
             licence=self.people["licence"].text(),
             signed_by=self.people["signed_by"].text(),
             remarks=self.remarks_edit.toPlainText()[:4000],
-            catalogue_edition=wait_for(session.workbench.catalogue_edition),
+            catalogue_edition=wait_for(lambda: session.workbench.catalogue_edition(session.survey)),
         )
 
     def set_fitted(self, planned: PartRef, fitted: tuple[PartRef, ...], reason: str) -> None:

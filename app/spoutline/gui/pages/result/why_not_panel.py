@@ -137,10 +137,10 @@ class WhyNotPanel(QWidget):
         self._pause.stop()
         text, value = self.search_edit.text().strip(), self.kind_box.currentData()
         kind = PartKind(value) if value else None
-        workbench = self._context.session.workbench
+        workbench, survey = self._context.session.workbench, self._context.session.survey
         self._context.jobs.start(
             JobKey(JobKind.PART_SEARCH),
-            lambda _: workbench.search_parts(text, kind, _MOST_ROWS),
+            lambda _: workbench.search_parts(text, kind, _MOST_ROWS, survey=survey),
             self._show_parts,
             self._show_trouble,
         )

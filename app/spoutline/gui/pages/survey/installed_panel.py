@@ -186,7 +186,7 @@ class InstalledPanel(QWidget):
     def _add(self) -> None:
         session, number = self._context.session, self.number_edit.text().strip()
         try:
-            part = wait_for(lambda: session.workbench.part(number))
+            part = wait_for(lambda: session.workbench.part(number, session.survey))
             after = with_installed_part(session.survey, session.label, part)
         except (InputFault, StoreFault) as fault:
             self._say(str(fault))

@@ -1,0 +1,116 @@
+"""The keeper's work on the catalogues of a book: made, filled, checked, compared, published, handed on."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from spoutline.model.catalogue_edition import EditionRef
+from spoutline.model.faults import InputFault, InputProblem
+
+if TYPE_CHECKING:
+    from datetime import date
+    from pathlib import Path
+
+    from spoutline.catalogue.descriptions import EntryFault
+    from spoutline.catalogue.draft import DraftCounts
+    from spoutline.catalogue.shelf import CatalogueFacts, CatalogueShelf, EntryChange
+    from spoutline.model.catalogue_edition import CatalogueEdition
+
+_MOST_TOLD = 200
+
+
+@dataclass(frozen=True, slots=True)
+class Sources:
+    """How the stores are reached; each opens when first asked for."""
+
+    shelf: Callable[[], CatalogueShelf]
+
+
+class CatalogueService:
+    """Catalogues and editions. Methods may be called from several threads.
+
+    Bad input raises ``InputFault`` and changes nothing, a failing environment ``StoreFault``.
+    """
+
+    def __init__(self, sources: Sources) -> None:
+        self._sources = sources
+
+    def shelf(self) -> CatalogueShelf:
+        """Return the catalogues themselves: entries are read from them, and put into a draft through it."""
+        return self._sources.shelf()
+
+    def all(self) -> tuple[CatalogueFacts, ...]:
+        """Return the catalogues of the book."""
+        return self.shelf().catalogues()
+
+    def create(self, name: str) -> CatalogueFacts:
+        """Begin an empty catalogue."""
+        return self.shelf().create(name)
+
+    def chosen(self) -> EditionRef:
+        """Return what the book plans with unasked."""
+        return self.shelf().chosen()
+
+    def choose(self, ref: EditionRef) -> EditionRef:
+        """Let the book plan with an edition unasked."""
+        return self.shelf().choose(ref)
+
+    def leave_demonstration_out(self, *, left_out: bool) -> None:
+        """Do without the invented catalogue in this book, or take it in again."""
+        self.shelf().leave_demonstration_out(left_out=left_out)
+
+    def check(self, ref: EditionRef) -> tuple[EntryFault, ...]:
+        """Return what keeps an edition from being published; nothing for one that was."""
+        from spoutline.catalogue.checking import edition_faults
+
+        return edition_faults(self.shelf().entries(ref))
+
+    def changes(self, before: EditionRef, after: EditionRef) -> tuple[EntryChange, ...]:
+        """Return what differs between two editions, by number and maker."""
+        return self.shelf().changes(before, after)
+
+    def publish(self, name: str, *, notes: str, publisher: str, on: date) -> CatalogueEdition:
+        """Publish the draft of a catalogue; raise ``InputFault`` where it is faulty, unsigned or unchanged."""
+        problems = [
+            InputProblem("", field, "nothing", wanted)
+            for field, text, wanted in (
+                ("note", notes, "say what is new in this edition"),
+                ("publisher", publisher, "say who publishes it"),
+            )
+            if not text.strip()
+        ]
+        faults = self.check(EditionRef(name, is_draft=True))
+        problems += [InputProblem(str(one.ref), one.column, one.value, one.wanted) for one in faults[:_MOST_TOLD]]
+        if problems:
+            raise InputFault(tuple(problems))
+        return self.shelf().publish(name, notes=notes.strip(), publisher=publisher.strip(), on=on)
+
+    def discard_draft(self, name: str) -> None:
+        """Let the draft be as the newest edition again."""
+        self.shelf().discard_draft(name)
+
+    def export(self, ref: EditionRef) -> bytes:
+        """Return the exchange file of an edition: the same bytes for equal editions."""
+        from spoutline.catalogue.exchange import exchange_bytes
+
+        return exchange_bytes(self.shelf().entries(ref))
+
+    def import_exchange(
+        self, path: Path, name: str, *, keep_others: bool = False, dry_run: bool = False
+    ) -> DraftCounts:
+        """Let the draft of a catalogue hold what an exchange file holds; all of it or, where a row is faulty, nothing.
+
+        With ``keep_others`` the entries that the file has not stay; a ``dry_run`` only counts.
+        """
+        from spoutline.catalogue.exchange import ExchangeReader
+
+        reader = ExchangeReader(path)
+        with self.shelf().draft(name, dry_run=dry_run) as desk:
+            desk.put(reader.entries())
+            if reader.problems:
+                raise InputFault(tuple(reader.problems))
+            if not keep_others:
+                desk.keep_only(reader.refs)
+            return desk.counts

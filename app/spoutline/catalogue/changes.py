@@ -1,0 +1,44 @@
+"""What changed in an entry from one edition to another, field by field."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from spoutline.catalogue.shelf import EntryChange
+from spoutline.catalogue.table_schema import IDENTITY_COLUMNS
+from spoutline.model.catalogue_entry import CatalogueEntry
+
+
+@dataclass(frozen=True, slots=True)
+class FieldChange:
+    """A field before and after, as texts; empty where it said nothing."""
+
+    field: str
+    before: str
+    after: str
+
+
+def changed_fields(change: EntryChange) -> tuple[FieldChange, ...]:
+    """Return what changed in an entry that both editions have; nothing for one that came or went."""
+    if change.before is None or change.after is None:
+        return ()
+    before, after = dict(_texts(change.before)), dict(_texts(change.after))
+    names = [*before, *(name for name in after if name not in before)]
+    return tuple(
+        FieldChange(name, before.get(name, ""), after.get(name, ""))
+        for name in names
+        if before.get(name, "") != after.get(name, "")
+    )
+
+
+def _texts(entry: CatalogueEntry) -> Iterator[tuple[str, str]]:
+    yield "kind", "" if entry.kind is None else entry.kind.value
+    for column in IDENTITY_COLUMNS[2:]:
+        value = getattr(entry, column)
+        yield column, "" if value is None else str(value)
+    for price in entry.prices:
+        yield f"price in {price.currency}", f"{price.minor / 100:.2f}"
+    for cell in entry.figures:
+        text = " ".join(cell.value) if isinstance(cell.value, tuple) else str(cell.value)
+        yield cell.column, text if cell.origin.value == "stated" else f"{text} ({cell.origin.value} {cell.source})"

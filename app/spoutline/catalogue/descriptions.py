@@ -1,0 +1,242 @@
+"""An entry of a catalogue and the part that it describes: told apart where figures lack, and turned into each other."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import Any
+
+from pydantic import BaseModel, ConfigDict, Field, ValidationError, create_model
+
+from spoutline.catalogue.cells import PortCell, YesNo, words_cell
+from spoutline.catalogue.rows import columns_of, figures_in_si
+from spoutline.catalogue.table_rules import table_faults
+from spoutline.model.catalogue_entry import CatalogueEntry, Cell, EntryPrice, FigureCell, Origin
+from spoutline.model.figure import TableUnit, plain_number
+from spoutline.model.part import Part, PartKind
+from spoutline.model.part_figures import PartFigure, figures_of, value_at
+from spoutline.model.part_ref import PartRef
+from spoutline.model.port import Port
+
+
+@dataclass(frozen=True, slots=True)
+class EntryFault:
+    """What is wrong in an entry: the column, what stands there, what would be right."""
+
+    ref: PartRef
+    column: str
+    value: str
+    wanted: str
+
+    def __str__(self) -> str:
+        """Return it in one line."""
+        return f"{self.ref}: {self.column}: {self.value} is not usable; {self.wanted}"
+
+
+@dataclass(frozen=True, slots=True)
+class Description:
+    """How far an entry describes a part: the part, else what lacks (columns) and what is wrong."""
+
+    part: Part | None
+    lacking: tuple[str, ...] = ()
+    faults: tuple[EntryFault, ...] = ()
+
+
+class _Figures(BaseModel):
+    """The figures of a kind, each as its column takes it; None where it is not known. None of them is a free text."""
+
+    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False, str_strip_whitespace=True)
+
+
+def _known_or_not(figure: PartFigure) -> tuple[Any, Any]:
+    declared = figure.declared
+    kept: Any = figure.value_type
+    bounds: dict[str, Any] = {}
+    if figure.many:
+        kept = words_cell(kept, int(declared.at_least_one))
+    elif kept is bool:
+        kept = YesNo
+    elif kept is Port:
+        kept = PortCell
+    elif figure.is_number:
+        bounds = {"gt": declared.above, "ge": declared.least, "le": declared.most}
+    return kept | None, Field(None, description=figure.column_meaning, **bounds)
+
+
+def _figures_type(kind: PartKind) -> type[_Figures]:
+    columns: dict[str, Any] = {column: _known_or_not(figure) for column, figure in COLUMNS[kind].items()}
+    return create_model(f"Figures of a {kind}", __base__=_Figures, __doc__=f"The figures of a {kind}.", **columns)
+
+
+# the figures of each kind by column, in the order in which tables write them
+COLUMNS: dict[PartKind, dict[str, PartFigure]] = {kind: columns_of((kind,)) for kind in PartKind}
+_TYPES: dict[PartKind, type[_Figures]] = {kind: _figures_type(kind) for kind in PartKind}
+
+
+def required_columns(kind: PartKind) -> tuple[str, ...]:
+    """Return the columns that a described part of a kind must have filled, figures or not."""
+    own = tuple(column for column, figure in COLUMNS[kind].items() if _is_required(figure))
+    return ("name", "lead_days", *own)
+
+
+def _is_required(figure: PartFigure) -> bool:
+    return figure.declared.at_least_one if figure.many else not figure.may_lack
+
+
+def figure_cells(
+    kind: PartKind, cells: Mapping[str, object], origin: Origin = Origin.STATED, source: str = ""
+) -> tuple[tuple[FigureCell, ...], tuple[tuple[str, str, str], ...]]:
+    """Read figures of a kind, texts or typed values by column, and say what is wrong.
+
+    Returns
+    -------
+    tuple
+        The cells that can be used, in the order of the columns, and for every other one column, value and what would
+        be right. Empty texts and None are figures that nobody knows.
+    """
+    filled = {column: value for column, value in cells.items() if value is not None and value != ""}
+    wrong: list[tuple[str, str, str]] = []
+    known = COLUMNS[kind]
+    for column in [column for column in filled if column not in known]:
+        wrong.append((column, _shown(filled.pop(column)), f"a {kind} has no such figure"))
+    try:
+        read: _Figures = _TYPES[kind].model_validate(filled)
+    except ValidationError as fault:
+        for error in fault.errors(include_url=False):
+            column = str(error["loc"][0]) if error["loc"] else "row"
+            said = error["msg"].removeprefix("Value error, ").replace("Input should", "it should")
+            wrong.append((column, _shown(filled.get(column)), f"{known[column].column_meaning}: {said}"))
+        for column, _value, _wanted in wrong:
+            filled.pop(column, None)
+        read = _TYPES[kind].model_validate(filled)
+    return tuple(_cells_of(read, kind, origin, source)), tuple(wrong)
+
+
+def _cells_of(read: _Figures, kind: PartKind, origin: Origin, source: str) -> Iterator[FigureCell]:
+    for column, figure in COLUMNS[kind].items():
+        value = _plain(getattr(read, column), figure)
+        if value is not None:
+            yield FigureCell(column=column, value=value, origin=origin, source=source)
+
+
+def _plain(value: Any, figure: PartFigure) -> Cell | None:  # noqa: ANN401  (a cell holds what its declaration says)
+    if value is None:
+        return None
+    if figure.many:
+        words = tuple(word.value for word in value)
+        words = words if figure.many is tuple else tuple(sorted(words))
+        return words or None
+    if isinstance(value, Port):
+        return str(value)
+    if isinstance(value, float):
+        return value + 0.0  # no negative nought: it would be another text for the same figure
+    return value.value if isinstance(value, StrEnum) else value
+
+
+def describe(entry: CatalogueEntry) -> Description:
+    """Return the part that an entry describes, or what it lacks and what is wrong in it."""
+    kind = entry.kind
+    if kind is None:
+        return Description(None, ("kind", *(("name",) if not entry.name else ())))
+    given = {cell.column: cell.value for cell in entry.figures}
+    unknown = [column for column in given if column not in COLUMNS[kind]]
+    faults = [EntryFault(entry.ref, one, _shown(given.pop(one)), f"a {kind} has no such figure") for one in unknown]
+    try:
+        read = _TYPES[kind].model_validate(given)
+    except ValidationError:
+        _cells, wrong = figure_cells(kind, given)
+        return Description(None, faults=(*faults, *(EntryFault(entry.ref, *one) for one in wrong)))
+    stated = {"name": entry.name or None, "lead_days": entry.lead_days}
+    lacking = tuple(
+        column
+        for column in required_columns(kind)
+        if (stated[column] if column in stated else getattr(read, column)) in (None, ())
+    )
+    if lacking or faults:
+        return Description(None, lacking, tuple(faults))
+    part = _part(entry, kind, read)
+    wrong_beside = tuple(_beside(entry, kind, part, given))
+    return Description(None if wrong_beside else part, faults=wrong_beside)
+
+
+def _part(entry: CatalogueEntry, kind: PartKind, read: _Figures) -> Part:
+    columns = COLUMNS[kind]
+
+    def cell(column: str) -> Any:  # noqa: ANN401  (a cell holds what its declaration says)
+        value = getattr(read, column)
+        return () if value is None and columns[column].many else value
+
+    other = entry.superseded_by_maker if entry.superseded_by_maker != entry.maker else None
+    return Part(
+        number=entry.number,
+        maker=entry.maker,
+        kind=kind,
+        name=entry.name,
+        status=entry.status,
+        superseded_by=entry.superseded_by,
+        superseded_by_maker=other,
+        prices=entry.list_prices,
+        lead_time_days=entry.lead_days or 0,
+        pack_quantity=entry.pack or 1,
+        **figures_in_si(kind, cell),
+    )
+
+
+def _beside(entry: CatalogueEntry, kind: PartKind, part: Part, given: Mapping[str, Cell]) -> Iterator[EntryFault]:
+    columns = {figure.path: figure.declared.column for figure in figures_of(kind)}
+    for fault in table_faults(part):
+        column = columns[fault.path]
+        wanted = fault.told(lambda path: f"{columns[path]} ({_number(given.get(columns[path]))})")
+        yield EntryFault(entry.ref, column, _shown(given.get(column)), wanted)
+
+
+def _number(value: Cell | None) -> str:
+    return plain_number(value) if isinstance(value, int | float) else str(value)
+
+
+def _shown(value: object) -> str:
+    if value is None:
+        return "an empty cell"
+    return repr(" ".join(map(str, value)) if isinstance(value, tuple) else value)[:80]
+
+
+def entry_of(part: Part) -> CatalogueEntry:
+    """Return the entry that describes a part."""
+    cells: dict[str, object] = {}
+    for column, figure in COLUMNS[part.kind].items():
+        value = value_at(part, figure.path)
+        if figure.value_type is float and isinstance(value, int | float):
+            value = _in_unit(float(value), figure.declared.unit)
+        elif isinstance(value, tuple | frozenset):
+            words = tuple(value) if figure.many is tuple else tuple(sorted(value))
+            value = words or None
+        cells[column] = value
+    figures, wrong = figure_cells(part.kind, cells)
+    if wrong:
+        raise ValueError(f"{part.ref}: {wrong[0]}")
+    return CatalogueEntry(
+        number=part.number,
+        maker=part.maker,
+        name=part.name,
+        kind=part.kind,
+        status=part.status,
+        superseded_by=part.superseded_by,
+        superseded_by_maker=part.superseded_by_maker,
+        lead_days=part.lead_time_days,
+        pack=part.pack_quantity,
+        prices=tuple(EntryPrice(currency=price.currency, minor=price.minor) for price in part.prices),
+        figures=figures,
+    )
+
+
+def _in_unit(value: float, unit: TableUnit) -> float:
+    """Return the shortest number that, written in ``unit``, is read as ``value`` again; the nearest where none is."""
+    if unit is TableUnit.SI:
+        return value
+    near = value / unit.to_si(1.0)
+    for digits in (9, 12, 15, 16, 17):
+        written = float(f"{near:.{digits}g}")
+        if unit.to_si(written) == value:
+            return written
+    return near

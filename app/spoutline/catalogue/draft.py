@@ -1,0 +1,176 @@
+"""Writing to the draft of a catalogue: entries put and taken out, in the transaction that the caller opened."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from itertools import islice
+from typing import Any, TypeVar
+
+from sqlalchemy import Connection, delete, insert, select, update
+
+from spoutline.catalogue.descriptions import describe
+from spoutline.catalogue.editions import held_by
+from spoutline.catalogue.entry_text import digest_of, entry_text
+from spoutline.catalogue.part_records import Columns, rows_of
+from spoutline.catalogue.tables import OPEN, CatalogueTable, EntryRow, PartRecord, StateRow
+from spoutline.model.catalogue_entry import CatalogueEntry
+from spoutline.model.part_ref import PartRef
+
+_T = TypeVar("_T")
+_CHUNK = 2_000  # entries whose rows are held in memory at once
+
+
+@dataclass(slots=True)
+class DraftCounts:
+    """What writing did to a draft."""
+
+    new: int = 0
+    changed: int = 0
+    unchanged: int = 0
+    gone: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class _State:
+    """A stored state of an entry: its key, the edition that it began with, what tells its content."""
+
+    id: int
+    first_edition: int
+    digest: str
+
+
+class DraftDesk:
+    """Puts entries into the draft of one catalogue and takes others out; nothing published changes by it.
+
+    It works in the caller's transaction: where that is rolled back, nothing was done.
+    """
+
+    def __init__(self, connection: Connection, catalogue_id: int, last_edition: int) -> None:
+        self._connection = connection
+        self._catalogue_id = catalogue_id
+        self._published = last_edition
+        self._draft = last_edition + 1
+        self.counts = DraftCounts()
+
+    def put(self, entries: Iterable[CatalogueEntry]) -> None:
+        """Put entries in, each in the place of the one with its maker and number; two of one reference are a defect.
+
+        They are taken as they come, some thousands at a time.
+        """
+        for chunk in _chunks(entries):
+            self._put(chunk)
+
+    def keep_only(self, refs: set[PartRef]) -> None:
+        """Take out every entry that is not one of ``refs``."""
+        held = held_by(EntryRow, self._catalogue_id, self._draft)
+        found = self._connection.execute(select(EntryRow.number, EntryRow.maker).where(*held)).all()
+        self.take_out(PartRef(row.number, row.maker) for row in found if PartRef(row.number, row.maker) not in refs)
+
+    def take_out(self, refs: Iterable[PartRef]) -> None:
+        """Take entries out; a reference that no entry has is passed over."""
+        for chunk in _chunks(refs):
+            held = self._held(chunk)
+            self._end(list(held.values()))
+            self.counts.gone += len(held)
+
+    def _put(self, entries: Sequence[CatalogueEntry]) -> None:
+        refs = [entry.ref for entry in entries]
+        held, before = self._held(refs), self._closed(refs)
+        fresh: list[tuple[CatalogueEntry, str, str]] = []
+        ended: list[_State] = []
+        reopened: list[int] = []
+        for entry in entries:
+            text = entry_text(entry)
+            digest, now = digest_of(text), held.get(entry.ref)
+            if now is not None and now.digest == digest:
+                self.counts.unchanged += 1
+                continue
+            if now is None:
+                self.counts.new += 1
+            else:
+                self.counts.changed += 1
+                ended.append(now)
+            was = before.get(entry.ref)
+            if was is not None and was.digest == digest:
+                reopened.append(was.id)  # as it was published: that state goes on
+            else:
+                fresh.append((entry, text, digest))
+        self._end(ended)
+        self._set_last(reopened, OPEN)
+        self._insert(fresh)
+
+    def _held(self, refs: Sequence[PartRef]) -> dict[PartRef, _State]:
+        return self._rows(refs, held_by(EntryRow, self._catalogue_id, self._draft))
+
+    def _closed(self, refs: Sequence[PartRef]) -> dict[PartRef, _State]:
+        """Return the states that the newest edition holds and the draft does not."""
+        ended = (EntryRow.catalogue_id == self._catalogue_id, EntryRow.last_edition == self._published)
+        return self._rows(refs, ended) if self._published else {}
+
+    def _rows(self, refs: Sequence[PartRef], conditions: tuple[Any, ...]) -> dict[PartRef, _State]:
+        columns = (EntryRow.id, EntryRow.number, EntryRow.maker, EntryRow.first_edition, EntryRow.digest)
+        query = select(*columns).where(*conditions, EntryRow.number.in_({ref.number for ref in refs}))
+        asked = set(refs)
+        found = {
+            PartRef(row.number, row.maker): _State(row.id, row.first_edition, row.digest)
+            for row in self._connection.execute(query)
+        }
+        return {ref: state for ref, state in found.items() if ref in asked}
+
+    def _end(self, rows: Sequence[_State]) -> None:
+        """Let states hold no longer: those of the draft alone go, published ones end with the newest edition."""
+        drafted = [row.id for row in rows if row.first_edition == self._draft]
+        if drafted:
+            self._connection.execute(delete(EntryRow).where(EntryRow.id.in_(drafted)))
+        self._set_last([row.id for row in rows if row.first_edition != self._draft], self._published)
+
+    def _set_last(self, ids: Sequence[int], last: int) -> None:
+        if ids:
+            for table in (EntryRow, PartRecord):
+                self._connection.execute(update(table).where(table.id.in_(ids)).values(last_edition=last))
+
+    def _insert(self, fresh: Sequence[tuple[CatalogueEntry, str, str]]) -> None:
+        if not fresh:
+            return
+        first_id = self._next_ids(len(fresh))
+        held: Columns = {"catalogue_id": self._catalogue_id, "first_edition": self._draft, "last_edition": OPEN}
+        rows: dict[type[CatalogueTable], list[Columns]] = defaultdict(list)
+        for entry_id, (entry, text, digest) in enumerate(fresh, first_id):
+            part = describe(entry).part
+            columns = _entry_columns(entry, text, digest) | held
+            rows[EntryRow].append(columns | {"id": entry_id, "is_described": part is not None})
+            if part is not None:
+                for table, values in rows_of(part, entry_id, held):
+                    rows[table].append(values)
+        first: tuple[type[CatalogueTable], ...] = (EntryRow, PartRecord)  # what the others refer to
+        for table in (*first, *(table for table in rows if table not in first)):
+            if rows[table]:
+                self._connection.execute(insert(table), rows[table])
+
+    def _next_ids(self, count: int) -> int:
+        """Return the first of ``count`` keys that nothing had before."""
+        last: int = self._connection.execute(select(StateRow.last_entry_id)).scalar_one()
+        self._connection.execute(update(StateRow).values(last_entry_id=last + count))
+        return last + 1
+
+
+def _entry_columns(entry: CatalogueEntry, text: str, digest: str) -> Columns:
+    known_by = (entry.number, entry.name, entry.maker, entry.item_number, entry.gtin, entry.supplier)
+    return {
+        "number": entry.number,
+        "maker": entry.maker,
+        "kind": entry.kind,
+        "item_number": entry.item_number or None,
+        "gtin": entry.gtin or None,
+        "digest": digest,
+        "search_text": " ".join(filter(None, known_by)).casefold(),
+        "content": text,
+    }
+
+
+def _chunks(items: Iterable[_T]) -> Iterator[list[_T]]:
+    rest = iter(items)
+    while chunk := list(islice(rest, _CHUNK)):
+        yield chunk

@@ -1,0 +1,81 @@
+"""An entry as the text that the store keeps, and its digest: the same text for the same entry."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from datetime import date
+from typing import Any, Final
+
+from spoutline.model.catalogue_entry import CatalogueEntry, Cell, EntryPrice, FigureCell, Origin
+from spoutline.model.part import PartKind, PartStatus
+
+DIGEST_LENGTH: Final = 32  # hex digits of SHA-256 that are kept: 128 bits
+_WORDS: Final = (
+    "number",
+    "maker",
+    "name",
+    "kind",
+    "status",
+    "superseded_by",
+    "superseded_by_maker",
+    "item_number",
+    "gtin",
+    "supplier",
+    "family",
+    "lead_days",
+    "pack",
+    "remark",
+)
+
+
+def entry_text(entry: CatalogueEntry) -> str:
+    """Return an entry as JSON without what it leaves open."""
+    content: dict[str, Any] = {name: getattr(entry, name) for name in _WORDS}
+    content["discontinued_from"] = None if entry.discontinued_from is None else entry.discontinued_from.isoformat()
+    content["prices"] = {price.currency: price.minor for price in entry.prices}
+    content["figures"] = {cell.column: cell.value for cell in entry.figures}
+    content["origins"] = {
+        cell.column: [cell.origin, cell.source]
+        for cell in entry.figures
+        if cell.origin is not Origin.STATED or cell.source
+    }
+    kept = {name: value for name, value in content.items() if value not in (None, "", {})}
+    return json.dumps(kept, ensure_ascii=False, separators=(",", ":"))
+
+
+def entry_from_text(text: str) -> CatalogueEntry:
+    """Return the entry that ``entry_text`` wrote; it was checked before it was stored and is not checked again."""
+    content: dict[str, Any] = json.loads(text)
+    origins = content.pop("origins", {})
+    kind, day = content.pop("kind", None), content.pop("discontinued_from", None)
+    figures = tuple(
+        FigureCell.model_construct(
+            column=column,
+            value=_cell(value),
+            origin=Origin(origins[column][0]) if column in origins else Origin.STATED,
+            source=origins[column][1] if column in origins else "",
+        )
+        for column, value in content.pop("figures", {}).items()
+    )
+    prices = tuple(
+        EntryPrice.model_construct(currency=currency, minor=minor)
+        for currency, minor in content.pop("prices", {}).items()
+    )
+    return CatalogueEntry.model_construct(
+        kind=None if kind is None else PartKind(kind),
+        status=PartStatus(content.pop("status")),
+        discontinued_from=None if day is None else date.fromisoformat(day),
+        prices=prices,
+        figures=figures,
+        **content,
+    )
+
+
+def _cell(value: object) -> Cell:
+    return tuple(value) if isinstance(value, list) else value  # type: ignore[return-value]
+
+
+def digest_of(text: str) -> str:
+    """Return what tells the content of one entry from another."""
+    return hashlib.sha256(text.encode()).hexdigest()[:DIGEST_LENGTH]

@@ -1,0 +1,334 @@
+"""The exchange file: a whole catalogue as a Data Package, one ZIP of CSV tables and the ``datapackage.json`` on them.
+
+Equal catalogues give equal bytes, whichever edition of whichever book they are: the file holds entries and nothing of
+when and by whom they were published. A text that a spreadsheet would take for a formula stands behind an apostrophe,
+and so does one that begins with such an apostrophe already; reading takes one away.
+"""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+import re
+import zipfile
+import zlib
+from collections.abc import Callable, Iterable, Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import IO, Any, Final
+
+from pydantic import ValidationError
+
+from spoutline.catalogue.descriptions import COLUMNS, figure_cells
+from spoutline.catalogue.entry_text import digest_of, entry_text
+from spoutline.catalogue.shelf import fingerprint_of_states
+from spoutline.catalogue.table_schema import IDENTITY_COLUMNS, TABLE_SCHEMA, UNKNOWN_KIND, table_schema
+from spoutline.input_bounds import BOUNDS, csv_rows
+from spoutline.model.catalogue_entry import CatalogueEntry, Cell, EntryPrice, FigureCell, Origin
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.field_faults import FAULT_BESIDE_OTHERS
+from spoutline.model.part import PartKind
+from spoutline.model.part_ref import PartRef
+
+DESCRIPTOR: Final = "datapackage.json"
+FORMAT: Final = "spoutline-catalogue"
+PACKAGE_SCHEMA: Final = "https://datapackage.org/profiles/2.0/datapackage.json"
+_VERSION: Final = 1
+_PRICES: Final = "prices"
+_ORIGINS: Final = "origins"
+_PRICE_COLUMNS: Final = ("number", "maker", "currency", "price_minor")
+_ORIGIN_COLUMNS: Final = ("number", "maker", "column", "origin", "source")
+_TABLES: Final[dict[str, PartKind | None]] = {**{kind.value: kind for kind in PartKind}, UNKNOWN_KIND: None}
+_MEMBERS: Final = frozenset({DESCRIPTOR, *(f"{name}.csv" for name in (*_TABLES, _PRICES, _ORIGINS))})
+_LONG_AGO: Final = (1980, 1, 1, 0, 0, 0)  # the first day that a ZIP can name: no clock enters
+_FORMULA: Final = re.compile(r"'*[=+\-@\t\r＝＋－＠]")
+_TEXTS: Final = frozenset(IDENTITY_COLUMNS) - {"lead_days", "pack", "discontinued_from"}
+
+_Tables = dict[str, tuple[tuple[str, ...], list[list[str]]]]
+
+
+def exchange_bytes(entries: Iterable[CatalogueEntry]) -> bytes:
+    """Return the exchange file of these entries; the same bytes for the same entries in any order."""
+    ordered = sorted(entries, key=lambda entry: entry.ref)
+    tables = _tables(ordered)
+    states = ((entry.number, entry.maker, digest_of(entry_text(entry))) for entry in ordered)
+    descriptor = _descriptor(tables, fingerprint_of_states(states))
+    target = io.BytesIO()
+    with zipfile.ZipFile(target, "w", zipfile.ZIP_DEFLATED, compresslevel=6) as archive:
+        _add(archive, DESCRIPTOR, json.dumps(descriptor, indent=2, ensure_ascii=False) + "\n")
+        for name, (columns, rows) in tables.items():
+            text = io.StringIO(newline="")
+            writer = csv.writer(text, lineterminator="\n")
+            writer.writerow(columns)
+            writer.writerows(rows)
+            _add(archive, f"{name}.csv", text.getvalue())
+    return target.getvalue()
+
+
+def _add(archive: zipfile.ZipFile, name: str, text: str) -> None:
+    member = zipfile.ZipInfo(name, _LONG_AGO)
+    member.compress_type = zipfile.ZIP_DEFLATED
+    member.external_attr = 0o644 << 16
+    archive.writestr(member, text.encode())
+
+
+def _tables(entries: Iterable[CatalogueEntry]) -> _Tables:
+    tables: _Tables = {name: (_columns(name), []) for name in (*_TABLES, _PRICES, _ORIGINS)}
+    for entry in entries:
+        named = [_shielded(entry.number), _shielded(entry.maker)]
+        columns, rows = tables[entry.kind.value if entry.kind else UNKNOWN_KIND]
+        rows.append([_identity(entry, column) for column in IDENTITY_COLUMNS])
+        given = {cell.column: cell.value for cell in entry.figures}
+        rows[-1] += [_text(given.get(column)) for column in columns[len(IDENTITY_COLUMNS) :]]
+        tables[_PRICES][1].extend([*named, price.currency, str(price.minor)] for price in entry.prices)
+        tables[_ORIGINS][1].extend(
+            [*named, cell.column, cell.origin.value, _shielded(cell.source)]
+            for cell in entry.figures
+            if cell.origin is not Origin.STATED or cell.source
+        )
+    return {name: table for name, table in tables.items() if table[1]}
+
+
+def _columns(table: str) -> tuple[str, ...]:
+    if table in (_PRICES, _ORIGINS):
+        return _PRICE_COLUMNS if table == _PRICES else _ORIGIN_COLUMNS
+    kind = _TABLES[table]
+    return (*IDENTITY_COLUMNS, *(() if kind is None else COLUMNS[kind]))
+
+
+def _identity(entry: CatalogueEntry, column: str) -> str:
+    value = getattr(entry, column)
+    if value is None:
+        return ""
+    return _shielded(str(value)) if column in _TEXTS else str(value)
+
+
+def _text(value: Cell | None) -> str:
+    if value is None or isinstance(value, str):
+        return value or ""
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, tuple):
+        return " ".join(value)
+    return str(int(value)) if float(value).is_integer() and abs(value) < 1e15 else repr(value)
+
+
+def _shielded(text: str) -> str:
+    return f"'{text}" if _FORMULA.match(text) else text
+
+
+def _bare(text: str) -> str:
+    return text[1:] if text.startswith("'") and _FORMULA.match(text) else text
+
+
+def _descriptor(tables: _Tables, fingerprint: str) -> dict[str, Any]:
+    return {
+        "$schema": PACKAGE_SCHEMA,
+        "name": FORMAT,
+        "format": FORMAT,
+        "formatVersion": _VERSION,
+        "fingerprint": fingerprint,
+        "description": (
+            "A catalog of hanging hardware for motor-fuel dispensers: one table for each kind of part, prices in minor "
+            "units (cents) of their currency, and where figures came from unless somebody stated them. A text that a "
+            "spreadsheet would take for a formula stands behind an apostrophe, which is not part of it."
+        ),
+        "resources": [_resource(name) for name in tables],
+    }
+
+
+def _resource(name: str) -> dict[str, Any]:
+    return {
+        "name": name,
+        "type": "table",
+        "path": f"{name}.csv",
+        "scheme": "file",
+        "format": "csv",
+        "mediatype": "text/csv",
+        "encoding": "utf-8",
+        "schema": table_schema(_TABLES[name]) if name in _TABLES else _schema_beside(name),
+    }
+
+
+def _schema_beside(name: str) -> dict[str, Any]:
+    columns = _columns(name)
+    fields = [{"name": column, "type": "integer" if column == "price_minor" else "string"} for column in columns]
+    key = ["maker", "number", columns[2]]
+    return {"$schema": TABLE_SCHEMA, "fields": fields, "primaryKey": key, "missingValues": [""]}
+
+
+class ExchangeReader:
+    """Reads the entries of an exchange file one after the other, and gathers what is wrong in ``problems``.
+
+    Nothing in the file is run, fetched or followed. An unsound row yields no entry.
+    """
+
+    def __init__(self, path: Path) -> None:
+        self._path = path
+        self.problems: list[InputProblem] = []
+        self.refs: set[PartRef] = set()
+        self._prices: dict[PartRef, list[tuple[str, str]]] = {}
+        self._origins: dict[PartRef, dict[str, tuple[str, str]]] = {}
+        self._rows = 0
+
+    def entries(self) -> Iterator[CatalogueEntry]:
+        """Yield every sound entry; raise ``InputFault`` where the file is no exchange file or beyond its bounds."""
+        with self._opened() as archive:
+            names = self._checked_names(archive)
+            for row in self._table(archive, names, _PRICES):
+                ref = PartRef(_bare(row["number"]), _bare(row["maker"]))
+                self._prices.setdefault(ref, []).append((row["currency"], row["price_minor"]))
+            for row in self._table(archive, names, _ORIGINS):
+                ref = PartRef(_bare(row["number"]), _bare(row["maker"]))
+                self._origins.setdefault(ref, {})[row["column"]] = (row["origin"], _bare(row["source"]))
+            for name, kind in _TABLES.items():
+                for row in self._table(archive, names, name):
+                    entry = self._entry(row, kind)
+                    if entry is not None:
+                        yield entry
+        for ref in sorted({*self._prices, *self._origins} - self.refs):
+            self._fault(f"{_PRICES}.csv or {_ORIGINS}.csv", "number", str(ref), "the number and maker of a part above")
+
+    @contextmanager
+    def _opened(self) -> Iterator[zipfile.ZipFile]:
+        needed = "an exchange file that `catalogue export` wrote is needed"
+        try:
+            size = self._path.stat().st_size
+            if size > BOUNDS.exchange_bytes:
+                wanted = f"{needed}; at most {BOUNDS.exchange_bytes} bytes are read"
+                raise _refused(self._path, f"{size} bytes", wanted)
+            with zipfile.ZipFile(self._path) as archive:
+                yield archive
+        except (OSError, ValueError) as fault:
+            raise _refused(
+                self._path, "this path", f"{needed} ({getattr(fault, 'strerror', None) or fault})"
+            ) from fault
+        except (zipfile.BadZipFile, NotImplementedError, RuntimeError, EOFError, zlib.error) as fault:
+            raise _refused(self._path, "the archive", f"{needed} ({fault})") from fault
+
+    def _checked_names(self, archive: zipfile.ZipFile) -> frozenset[str]:
+        members = archive.infolist()
+        names = [member.filename for member in members]
+        strange = next((name for name in names if name not in _MEMBERS or names.count(name) > 1), None)
+        if strange is not None:
+            wanted = f"an exchange file holds each of {DESCRIPTOR} and its tables once, and nothing else"
+            raise _refused(self._path, repr(strange[:80]), wanted)
+        unpacked = sum(member.file_size for member in members)
+        if unpacked > BOUNDS.exchange_unpacked_bytes:
+            wanted = f"at most {BOUNDS.exchange_unpacked_bytes} bytes, unpacked, are read"
+            raise _refused(self._path, f"{unpacked} bytes", wanted)
+        self._check_descriptor(archive, frozenset(names))
+        return frozenset(names)
+
+    def _check_descriptor(self, archive: zipfile.ZipFile, names: frozenset[str]) -> None:
+        wanted = f"its {DESCRIPTOR} must say format {FORMAT}, version {_VERSION}"
+        if DESCRIPTOR not in names or archive.getinfo(DESCRIPTOR).file_size > BOUNDS.document_bytes:
+            raise _refused(self._path, DESCRIPTOR, wanted)
+        try:
+            said = json.loads(archive.read(DESCRIPTOR))
+        except (ValueError, RecursionError):
+            said = None
+        if not isinstance(said, dict) or (said.get("format"), said.get("formatVersion")) != (FORMAT, _VERSION):
+            raise _refused(self._path, DESCRIPTOR, wanted)
+
+    def _table(self, archive: zipfile.ZipFile, names: frozenset[str], name: str) -> Iterator[dict[str, str]]:
+        file = f"{name}.csv"
+        if file not in names:
+            return
+        with archive.open(file) as stream:
+            yield from self._rows_of(stream, file, _columns(name))
+
+    def _rows_of(self, stream: IO[bytes], file: str, known: tuple[str, ...]) -> Iterator[dict[str, str]]:
+        text = io.TextIOWrapper(stream, encoding="utf-8-sig", newline="")
+        reader = csv.reader(text, strict=True)
+        place: Callable[[], str] = lambda: f"{self._path}, {file}, line {reader.line_num}"  # noqa: E731
+        try:
+            head: list[str] | None = None
+            for cells in csv_rows(reader, place):
+                if head is None:
+                    head = cells
+                    if sorted(head) != sorted(known):
+                        lacking = ", ".join(sorted(set(known) - set(head)) or sorted(set(head) - set(known)))
+                        self.problems.append(
+                            InputProblem(place(), "columns", lacking[:200], f"name exactly: {', '.join(known)}")
+                        )
+                        return
+                    continue
+                self._rows += 1
+                if self._rows > BOUNDS.exchange_rows:
+                    raise _refused(self._path, f"more than {BOUNDS.exchange_rows} rows", "that many rows are read")
+                if len(self.problems) > BOUNDS.problems:
+                    return
+                if len(cells) != len(head):
+                    self._fault(place(), "row", f"{len(cells)} cells", f"{len(head)} cells, one for each column")
+                    continue
+                yield dict(zip(head, cells, strict=True)) | {_PLACE: place()}
+        except UnicodeDecodeError as fault:
+            raise _refused(self._path, f"{file}, byte {fault.start}", "its tables are UTF-8") from fault
+
+    def _entry(self, row: dict[str, str], kind: PartKind | None) -> CatalogueEntry | None:
+        place = row.pop(_PLACE)
+        identity = {
+            column: _bare(row[column]) if column in _TEXTS else row[column]
+            for column in IDENTITY_COLUMNS
+            if row[column]
+        }
+        ref = PartRef(identity.get("number", ""), identity.get("maker", ""))
+        before = len(self.problems)
+        figures = self._figures(place, row, kind, ref)
+        try:
+            prices = tuple(
+                EntryPrice(currency=currency, minor=int(minor)) for currency, minor in sorted(self._prices.get(ref, ()))
+            )
+            entry = CatalogueEntry(kind=kind, prices=prices, figures=figures, **identity)
+        except ValidationError as fault:
+            self.problems.extend(_told(place, fault))
+            return None
+        except ValueError:
+            self._fault(place, "price_minor", str(self._prices[ref])[:80], "whole numbers of minor units are needed")
+            return None
+        if entry.ref in self.refs:
+            self._fault(place, "number", repr(str(entry.ref)), "each number of a maker may stand once")
+        self.refs.add(entry.ref)
+        return entry if len(self.problems) == before else None
+
+    def _figures(self, place: str, row: dict[str, str], kind: PartKind | None, ref: PartRef) -> tuple[FigureCell, ...]:
+        if kind is None:
+            return ()
+        figures, wrong = figure_cells(kind, {column: row[column] for column in COLUMNS[kind]})
+        self.problems.extend(InputProblem(place, *one) for one in wrong)
+        from_where = self._origins.get(ref, {})
+        for column, (origin, _source) in from_where.items():
+            if origin not in set(Origin) or row.get(column, "") == "":
+                wanted = f"one of {', '.join(Origin)}, for a figure that is there"
+                self._fault(f"{self._path}, {_ORIGINS}.csv", column[:80], repr(origin[:80]), wanted)
+        return tuple(_from_there(cell, from_where.get(cell.column)) for cell in figures)
+
+    def _fault(self, place: str, field: str, value: str, wanted: str) -> None:
+        self.problems.append(InputProblem(place, field, value, wanted))
+
+
+_PLACE: Final = "\0place"  # no column is called so
+
+
+def _told(place: str, fault: ValidationError) -> Iterator[InputProblem]:
+    for error in fault.errors(include_url=False):
+        if error["type"] == FAULT_BESIDE_OTHERS:
+            context = error["ctx"]
+            yield InputProblem(place, context["field"], context["value"], context["wanted"])
+            continue
+        field = ".".join(str(step) for step in error["loc"]) or "row"
+        said = error["msg"].removeprefix("Value error, ").replace("Input should", "it should")
+        missing = error["type"] == "missing"
+        yield InputProblem(place, field, "nothing" if missing else repr(error["input"])[:80], said)
+
+
+def _from_there(cell: FigureCell, where: tuple[str, str] | None) -> FigureCell:
+    if where is None or where[0] not in set(Origin):
+        return cell
+    return cell.model_copy(update={"origin": Origin(where[0]), "source": where[1][:200]})
+
+
+def _refused(path: Path, value: str, wanted: str) -> InputFault:
+    return InputFault((InputProblem(str(path), "file", value, wanted),))

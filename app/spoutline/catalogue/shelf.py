@@ -1,0 +1,383 @@
+"""The catalogues of a book: made, drafted, published, read, exported; what has been published never changes."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Iterable, Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
+from datetime import date
+from typing import Any
+
+from sqlalchemy import Connection, Engine, func, insert, select, update
+
+from spoutline.catalogue.draft import DraftDesk
+from spoutline.catalogue.editions import (
+    CatalogueKey,
+    OpenedEdition,
+    catalogue_row,
+    currencies_of,
+    draft_of,
+    folded,
+    held_by,
+    published,
+)
+from spoutline.catalogue.entry_text import entry_from_text
+from spoutline.catalogue.schema import CATALOGUE_SCHEMA, store_faults
+from spoutline.catalogue.store import CatalogueStore, PartMemory
+from spoutline.catalogue.tables import OPEN, CatalogueRow, EditionRow, EntryRow, StateRow
+from spoutline.database.engine import writing
+from spoutline.model.catalogue_edition import DEMONSTRATION, CatalogueEdition, EditionRef, catalogue_name_fault
+from spoutline.model.catalogue_entry import CatalogueEntry
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.part_ref import PartRef
+
+_STATE_KEY = 1  # the only row of its table
+_FETCHED = 2_000  # rows that are held in memory at once
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CatalogueFacts:
+    """A catalogue of the book: its published editions from the first on, and how far its draft differs."""
+
+    name: str
+    editions: tuple[CatalogueEdition, ...]
+    draft_parts: int
+    draft_put: int  # entries that the newest edition has not, or has otherwise
+    draft_gone: int  # entries that the newest edition has and the draft has not, or has otherwise
+
+    @property
+    def is_demonstration(self) -> bool:
+        """Whether it is the invented one, which nobody writes to."""
+        return self.name == DEMONSTRATION
+
+    @property
+    def newest(self) -> CatalogueEdition | None:
+        """The edition that was published last; None before the first."""
+        return self.editions[-1] if self.editions else None
+
+    @property
+    def has_changes(self) -> bool:
+        """Whether the draft differs from the newest edition."""
+        return bool(self.draft_put or self.draft_gone)
+
+
+@dataclass(frozen=True, slots=True)
+class EntryChange:
+    """An entry in two editions: None where one has it not."""
+
+    ref: PartRef
+    before: CatalogueEntry | None
+    after: CatalogueEntry | None
+
+
+class _OnlyTried(Exception):
+    """Takes back what was tried."""
+
+
+class CatalogueShelf:
+    """Keeps the catalogues of a book. Methods may be called from several threads.
+
+    They raise ``StoreFault`` where the database fails and ``InputFault`` where a name or an edition cannot be told.
+    """
+
+    def __init__(self, engine: Engine) -> None:
+        self._engine = engine
+        self._memory = PartMemory()
+
+    def close(self) -> None:
+        """Close the connections."""
+        self._engine.dispose()
+
+    # what there is
+
+    def catalogues(self) -> tuple[CatalogueFacts, ...]:
+        """Return the catalogues of the book by name, *Demonstration* first unless it is left out."""
+        with self._reading() as connection:
+            left_out = _state(connection).demonstration_left_out
+            rows = [CatalogueKey(*row) for row in connection.execute(_CATALOGUES.order_by(CatalogueRow.folded_name))]
+            shown = [row for row in rows if not (left_out and row.name == DEMONSTRATION)]
+            shown.sort(key=lambda row: row.name != DEMONSTRATION)
+            return tuple(_facts(connection, row) for row in shown)
+
+    def catalogue(self, name: str) -> CatalogueFacts:
+        """Return what is known of a catalogue."""
+        with self._reading() as connection:
+            return _facts(connection, _known(connection, name))
+
+    def opened(self, ref: EditionRef) -> OpenedEdition:
+        """Return the edition that ``ref`` names; raise ``InputFault`` where there is none."""
+        with self._reading() as connection:
+            return _opened(connection, ref)
+
+    def edition_of_title(self, title: str) -> EditionRef | None:
+        """Return the edition that papers call ``title``, the newest of several; None where there is none."""
+        query = (
+            select(CatalogueRow.name, EditionRow.number)
+            .join(CatalogueRow, CatalogueRow.id == EditionRow.catalogue_id)
+            .where(EditionRow.title == title)
+            .order_by(EditionRow.number.desc())
+        )
+        with self._reading() as connection:
+            row = connection.execute(query).first()
+        return None if row is None else EditionRef(row.name, row.number)
+
+    def parts(self, ref: EditionRef) -> CatalogueStore:
+        """Return the described parts of an edition as planning reads them."""
+        return CatalogueStore(self._engine, self.opened(ref), self._memory)
+
+    def entries(self, ref: EditionRef, *, described: bool | None = None) -> Iterator[CatalogueEntry]:
+        """Yield the entries of an edition by number and maker; only the described ones, or only the others."""
+        with self._reading() as connection:
+            opened = _opened(connection, ref)
+            yield from _entries(connection, opened, described)
+
+    def entry(self, ref: EditionRef, part: PartRef) -> CatalogueEntry | None:
+        """Return one entry of an edition; None where it has none of this maker and number."""
+        with self._reading() as connection:
+            opened = _opened(connection, ref)
+            held = held_by(EntryRow, opened.catalogue_id, opened.at)
+            query = select(EntryRow.content).where(*held, EntryRow.number == part.number, EntryRow.maker == part.maker)
+            text = connection.execute(query).scalar()
+        return None if text is None else entry_from_text(text)
+
+    def changes(self, before: EditionRef, after: EditionRef) -> tuple[EntryChange, ...]:
+        """Return what differs between two editions of the book's catalogues, by number and maker."""
+        with self._reading() as connection:
+            one, other = _opened(connection, before), _opened(connection, after)
+            old, new = _differing(connection, one, other), _differing(connection, other, one)
+        return tuple(
+            EntryChange(ref, old.get(ref), new.get(ref)) for ref in sorted({*old, *new}) if old.get(ref) != new.get(ref)
+        )
+
+    # what a keeper does
+
+    def create(self, name: str) -> CatalogueFacts:
+        """Make an empty catalogue; raise ``InputFault`` for a name that cannot stand or is taken."""
+        told = catalogue_name_fault(name.strip())
+        with self._writing() as connection:
+            if not told and catalogue_row(connection, name) is not None:
+                told = "another catalog of the book has this name; capitals do not count"
+            if told or folded(name) == folded(DEMONSTRATION):
+                wanted = told or f"{DEMONSTRATION} is the name of the invented catalog"
+                raise InputFault((InputProblem("", "catalogue", repr(name), wanted),))
+            return _facts(connection, create_catalogue(connection, name.strip()))
+
+    @contextmanager
+    def draft(self, name: str, *, dry_run: bool = False) -> Iterator[DraftDesk]:
+        """Open the draft of a catalogue for writing: all that is done in the block is kept, or nothing where it fails.
+
+        A ``dry_run`` keeps nothing either way. Raise ``InputFault`` for *Demonstration*, which is only read.
+        """
+        try:
+            with self._writing() as connection:
+                row = _writable(connection, name)
+                yield DraftDesk(connection, row.id, row.last_edition)
+                if dry_run:
+                    raise _OnlyTried
+        except _OnlyTried:
+            return
+
+    def discard_draft(self, name: str) -> None:
+        """Let the draft be as the newest edition again."""
+        with self._writing() as connection:
+            row = _writable(connection, name)
+            desk = DraftDesk(connection, row.id, row.last_edition)
+            draft = held_by(EntryRow, row.id, row.last_edition + 1)
+            drafted = select(EntryRow.number, EntryRow.maker).where(
+                *draft, EntryRow.first_edition == row.last_edition + 1
+            )
+            desk.take_out([PartRef(one.number, one.maker) for one in connection.execute(drafted)])
+            ended = select(EntryRow.content).where(
+                EntryRow.catalogue_id == row.id, EntryRow.last_edition == row.last_edition
+            )
+            desk.put(
+                [entry_from_text(text) for text in connection.execute(ended).scalars()] if row.last_edition else []
+            )
+
+    def publish(self, name: str, *, notes: str, publisher: str, on: date) -> CatalogueEdition:
+        """Publish the draft of a catalogue as its next edition; raise ``InputFault`` where nothing changed in it."""
+        with self._writing() as connection:
+            row = _writable(connection, name)
+            facts = _facts(connection, row)
+            if not facts.has_changes:
+                wanted = "the draft is empty: import parts first" if not facts.editions else "nothing changed in it"
+                raise InputFault((InputProblem("", "catalogue", repr(row.name), wanted),))
+            title = f"{row.name}, edition {row.last_edition + 1}"
+            return publish_draft(connection, row, title=title, notes=notes, publisher=publisher, on=on)
+
+    # what the book plans with
+
+    def chosen(self) -> EditionRef:
+        """Return what the book plans with unasked."""
+        with self._reading() as connection:
+            state = _state(connection)
+        return EditionRef.from_text(state.chosen) if state.chosen else EditionRef(DEMONSTRATION)
+
+    def choose(self, ref: EditionRef) -> EditionRef:
+        """Plan with this edition unasked from here on; without a number with the newest one of its day."""
+        with self._writing() as connection:
+            opened = _opened(connection, ref)
+            chosen = EditionRef(opened.edition.catalogue, ref.number, ref.is_draft)
+            connection.execute(update(StateRow).values(chosen="" if chosen.catalogue == DEMONSTRATION else str(chosen)))
+        return chosen
+
+    def leave_demonstration_out(self, *, left_out: bool) -> None:
+        """Do without *Demonstration* in this book, or take it in again.
+
+        Raise ``InputFault`` where the book still plans with it: there must be another to choose.
+        """
+        with self._writing() as connection:
+            if left_out and not _state(connection).chosen:
+                wanted = "choose another catalog of the book first"
+                raise InputFault((InputProblem("", "catalogue", repr(DEMONSTRATION), wanted),))
+            connection.execute(update(StateRow).values(demonstration_left_out=left_out))
+
+    @contextmanager
+    def _reading(self) -> Iterator[Connection]:
+        with store_faults(self._engine), self._engine.connect() as connection:
+            yield connection
+
+    @contextmanager
+    def _writing(self) -> Iterator[Connection]:
+        with store_faults(self._engine), writing(self._engine, CATALOGUE_SCHEMA.lock) as connection:
+            if connection.execute(select(StateRow.id)).scalar() is None:
+                connection.execute(insert(StateRow), [FIRST_STATE])
+            yield connection
+
+
+_CATALOGUES = select(CatalogueRow.id, CatalogueRow.name, CatalogueRow.last_edition)
+FIRST_STATE: dict[str, Any] = {
+    "id": _STATE_KEY,
+    "last_entry_id": 0,
+    "chosen": "",
+    "demonstration_left_out": False,
+}
+
+
+@dataclass(frozen=True, slots=True)
+class _State:
+    chosen: str = ""
+    demonstration_left_out: bool = False
+
+
+def _state(connection: Connection) -> _State:
+    row = connection.execute(select(StateRow.chosen, StateRow.demonstration_left_out)).one_or_none()
+    return _State() if row is None else _State(row.chosen, row.demonstration_left_out)
+
+
+def _known(connection: Connection, name: str) -> CatalogueKey:
+    row = catalogue_row(connection, name)
+    if row is None or (row.name == DEMONSTRATION and _state(connection).demonstration_left_out):
+        known = connection.execute(select(CatalogueRow.name).order_by(CatalogueRow.folded_name)).scalars().all()
+        if _state(connection).demonstration_left_out:
+            known = [one for one in known if one != DEMONSTRATION]
+        wanted = f"the book has these catalogs: {', '.join(known) or 'none yet'}"
+        raise InputFault((InputProblem("", "catalogue", repr(name), wanted),))
+    return row
+
+
+def _writable(connection: Connection, name: str) -> CatalogueKey:
+    row = _known(connection, name)
+    if row.name == DEMONSTRATION:
+        wanted = "the invented catalog is only read; begin one of your own"
+        raise InputFault((InputProblem("", "catalogue", repr(name), wanted),))
+    return row
+
+
+def _opened(connection: Connection, ref: EditionRef) -> OpenedEdition:
+    row = _known(connection, ref.catalogue)
+    if ref.is_draft:
+        return draft_of(row)
+    number = ref.number or row.last_edition
+    found = published(connection, row, number)
+    if found is None:
+        wanted = (
+            f"{row.name} has editions 1 to {row.last_edition}"
+            if row.last_edition
+            else f"{row.name} has no published edition yet: publish its draft, or name {row.name}@draft"
+        )
+        raise InputFault((InputProblem("", "catalogue", repr(str(ref)), wanted),))
+    return found
+
+
+def _facts(connection: Connection, row: CatalogueKey) -> CatalogueFacts:
+    numbers = range(1, row.last_edition + 1)
+    editions = [published(connection, row, number) for number in numbers]
+    draft = row.last_edition + 1
+    own = EntryRow.catalogue_id == row.id
+
+    def count(*conditions: Any) -> int:  # noqa: ANN401  (conditions of SQLAlchemy)
+        return connection.execute(select(func.count()).select_from(EntryRow).where(*conditions)).scalar_one()
+
+    return CatalogueFacts(
+        name=row.name,
+        editions=tuple(one.edition for one in editions if one is not None),
+        draft_parts=count(own, EntryRow.last_edition == OPEN),
+        draft_put=count(own, EntryRow.first_edition == draft),
+        draft_gone=count(own, EntryRow.last_edition == row.last_edition) if row.last_edition else 0,
+    )
+
+
+def _entries(connection: Connection, opened: OpenedEdition, described: bool | None) -> Iterator[CatalogueEntry]:
+    query = select(EntryRow.content).where(*held_by(EntryRow, opened.catalogue_id, opened.at))
+    if described is not None:
+        query = query.where(EntryRow.is_described == described)
+    query = query.order_by(EntryRow.number, EntryRow.maker).execution_options(yield_per=_FETCHED)
+    for text in connection.execute(query).scalars():
+        yield entry_from_text(text)
+
+
+def _differing(connection: Connection, one: OpenedEdition, other: OpenedEdition) -> dict[PartRef, CatalogueEntry]:
+    """Return the entries of ``one`` whose state ``other`` does not hold."""
+    held = select(EntryRow.number, EntryRow.maker, EntryRow.content).where(*held_by(EntryRow, one.catalogue_id, one.at))
+    shared = select(EntryRow.id).where(*held_by(EntryRow, other.catalogue_id, other.at))
+    rows = connection.execute(held.where(EntryRow.id.not_in(shared)))
+    return {PartRef(row.number, row.maker): entry_from_text(row.content) for row in rows}
+
+
+def create_catalogue(connection: Connection, name: str) -> CatalogueKey:
+    """Make an empty catalogue, in the caller's transaction."""
+    key = (connection.execute(select(func.max(CatalogueRow.id))).scalar() or 0) + 1
+    values = {"id": key, "name": name, "folded_name": folded(name), "last_edition": 0, "source_fingerprint": ""}
+    connection.execute(insert(CatalogueRow), [values])
+    return _known(connection, name)
+
+
+def publish_draft(
+    connection: Connection,
+    row: CatalogueKey,
+    *,
+    title: str,
+    notes: str,
+    publisher: str,
+    on: date | None,
+) -> CatalogueEdition:
+    """Make the draft of a catalogue its next edition, in the caller's transaction."""
+    number = row.last_edition + 1
+    held = held_by(EntryRow, row.id, number)
+    columns = (EntryRow.number, EntryRow.maker, EntryRow.digest, EntryRow.is_described)
+    states = connection.execute(select(*columns).where(*held)).all()
+    values = {
+        "catalogue_id": row.id,
+        "number": number,
+        "title": title,
+        "fingerprint": fingerprint_of_states((one.number, one.maker, one.digest) for one in states),
+        "published_on": on,
+        "publisher": publisher,
+        "notes": notes,
+        "parts_count": len(states),
+        "described_count": sum(one.is_described for one in states),
+        "currencies": " ".join(currencies_of(connection, row.id, number)),
+    }
+    connection.execute(insert(EditionRow), [values])
+    connection.execute(update(CatalogueRow).where(CatalogueRow.id == row.id).values(last_edition=number))
+    return _opened(connection, EditionRef(row.name, number)).edition
+
+
+def fingerprint_of_states(states: Iterable[tuple[str, str, str]]) -> str:
+    """Return the fingerprint of an edition: SHA-256 over number, maker and digest of its entries in their order."""
+    digest = hashlib.sha256()
+    for number, maker, content in sorted(states):
+        digest.update(f"{number}\0{maker}\0{content}\n".encode())
+    return digest.hexdigest()

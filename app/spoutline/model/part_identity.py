@@ -1,0 +1,102 @@
+"""By what a part is known: its maker's number as it is, the firm's own item number, a trade item number."""
+
+from __future__ import annotations
+
+import unicodedata
+from typing import Annotated, Final
+
+from pydantic import AfterValidator, StringConstraints
+
+from spoutline.model.plain_values import hidden_sign
+
+NUMBER_LENGTH: Final = 80
+ITEM_NUMBER_LENGTH: Final = 60
+MAKER_LENGTH: Final = 120
+GTIN_LENGTHS: Final = (8, 12, 13, 14)  # GTIN-8, -12, -13, -14 (GS1 General Specifications)
+_NUMBER_SIGNS: Final = frozenset(" /.-+")
+
+
+def number_fault(number: str) -> str:
+    """Return what would be right in place of a maker's number; empty for one that may stand.
+
+    Letters of any script with the marks that belong to them, digits, single blanks inside, ``/ . - +``.
+    """
+    told = hidden_sign(number)
+    if not any(sign.isalnum() for sign in number):
+        told = told or "write the number that the maker gives the part: it holds a letter or a digit"
+    elif len(number) > NUMBER_LENGTH:
+        told = told or f"a number has at most {NUMBER_LENGTH} signs; this one has {len(number)}"
+    elif number != number.strip(" ") or "  " in number:
+        told = told or "leave out blanks at the ends, and more than one in a row"
+    for sign in number if not told else "":
+        if sign not in _NUMBER_SIGNS and unicodedata.category(sign)[0] not in "LM" and not sign.isdecimal():
+            shown = f"{sign!r}" if sign.isprintable() else f"U+{ord(sign):04X}"
+            return f"a number holds letters, digits, blanks and / . - +; this one has {shown}"
+    return told
+
+
+def gtin_check_digit(digits: str) -> int:
+    """Return the check digit that ends a trade item number whose other digits these are.
+
+    From the right the digits count three times and once in turn; the check digit makes the sum a multiple of ten.
+
+    Source: GS1 General Specifications, "Standard check digit calculations for GS1 data structures" (clause 7.9, number
+    of the clause from memory).
+    """
+    total = sum(int(digit) * (3 if place % 2 == 0 else 1) for place, digit in enumerate(reversed(digits)))
+    return -total % 10
+
+
+def gtin_fault(gtin: str) -> str:
+    """Return what would be right in place of a trade item number; empty for one that may stand."""
+    if not (gtin.isascii() and gtin.isdigit()) or len(gtin) not in GTIN_LENGTHS:
+        return "a GTIN has 8, 12, 13 or 14 digits and nothing else"
+    wanted = gtin_check_digit(gtin[:-1])
+    return "" if int(gtin[-1]) == wanted else f"its check digit must be {wanted}; compare it with the label"
+
+
+def _right_number(number: str) -> str:
+    told = number_fault(number)
+    if told:
+        raise ValueError(told)
+    return number
+
+
+def _right_gtin(gtin: str) -> str:
+    told = gtin_fault(gtin) if gtin else ""
+    if told:
+        raise ValueError(told)
+    return gtin
+
+
+def _composed(text: str) -> str:
+    """Write accents in the one form that looks as they do (Unicode NFC): two spellings of a number are one."""
+    return unicodedata.normalize("NFC", text)
+
+
+def _shown_whole(text: str) -> str:
+    told = hidden_sign(text) or next(
+        (f"leave out the hidden sign U+{ord(sign):04X}" for sign in text if unicodedata.category(sign) in ("Cc", "Cf")),
+        "",
+    )
+    if told:
+        raise ValueError(told)
+    return text
+
+
+_STRIPPED = StringConstraints(strip_whitespace=True)
+MakerNumber = Annotated[str, _STRIPPED, AfterValidator(_composed), AfterValidator(_right_number)]
+MakerName = Annotated[
+    str,
+    StringConstraints(strip_whitespace=True, min_length=1, max_length=MAKER_LENGTH),
+    AfterValidator(_composed),
+    AfterValidator(_shown_whole),
+]
+OwnItemNumber = Annotated[
+    str,
+    StringConstraints(strip_whitespace=True, max_length=ITEM_NUMBER_LENGTH),
+    AfterValidator(_composed),
+    AfterValidator(_shown_whole),
+]
+Gtin = Annotated[str, _STRIPPED, AfterValidator(_right_gtin)]
+ShownText = Annotated[str, _STRIPPED, AfterValidator(_composed), AfterValidator(_shown_whole)]
