@@ -79,7 +79,7 @@ class Stores:
         if self._settings.catalogue is not None:
             return self._settings.catalogue
         if survey is not None and survey.catalogue:
-            return EditionRef.from_text(survey.catalogue, "catalogue of the survey")
+            return EditionRef.from_text(survey.catalogue, "survey.catalogue")
         return self.shelf().chosen()
 
     def edition(self, ref: EditionRef) -> CatalogueStore:

@@ -192,7 +192,7 @@ class ExchangeReader:
 
     @contextmanager
     def _opened(self) -> Iterator[zipfile.ZipFile]:
-        needed = "an exchange file that `catalogue export` wrote is needed"
+        needed = "an exchange file that `spoutline catalog export` wrote is needed"
         try:
             size = self._path.stat().st_size
             if size > BOUNDS.exchange_bytes:

@@ -17,15 +17,27 @@ _PART = "catalogue_part"
 _FILTER = ("kind", "path", "status", "temperature_minimum_c", "temperature_maximum_c")
 _OLD_FILTER = "ix_catalogue_part_kind_path_status_temperature_minimum_c_temperature_maximum_c"
 _BELOW = (
-    "accessory adaptor breakaway hose label_class listing material nozzle nozzle_liquid placement port price scheme "
-    "swivel"
+    "accessory",
+    "adaptor",
+    "breakaway",
+    "hose",
+    "label_class",
+    "listing",
+    "material",
+    "nozzle",
+    "nozzle_liquid",
+    "placement",
+    "port",
+    "price",
+    "scheme",
+    "swivel",
 )
 _OPEN = 2_147_483_647
 
 
 def upgrade() -> None:
     """Make the tables of catalogues; the invented one is compiled anew from its source, as after every change."""
-    for name in (*_BELOW.split(), "part", "maker", "edition"):
+    for name in (*_BELOW, "part", "maker", "edition"):
         op.execute(f"DELETE FROM catalogue_{name}")  # noqa: S608  (a name of the schema)
     op.drop_table("catalogue_maker")
     op.drop_table("catalogue_edition")
@@ -117,7 +129,7 @@ def downgrade() -> None:
     kept = connection.execute(sa.text(query)).one_or_none()
     last_id = connection.execute(sa.text("SELECT last_entry_id FROM catalogue_state")).scalar() or 0
     condition = "catalogue_id <> :kept OR last_edition <> :open"
-    for name in _BELOW.split():
+    for name in _BELOW:
         connection.execute(
             sa.text(
                 f"DELETE FROM catalogue_{name} WHERE part_id IN "  # noqa: S608  (a name of the schema)
@@ -183,7 +195,7 @@ def _rows_below_kept() -> Iterator[None]:
     if op.get_bind().dialect.name != "sqlite":
         yield
         return
-    below = [f"catalogue_{name}" for name in _BELOW.split()]
+    below = [f"catalogue_{name}" for name in _BELOW]
     for name in below:
         op.execute(f'CREATE TEMPORARY TABLE "kept_{name}" AS SELECT * FROM "{name}"')  # noqa: S608  (names of tables)
     yield
