@@ -6,6 +6,8 @@ import textwrap
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
+from spoutline.explain.plan.story import Story
+
 _WIDTH = 110
 
 
@@ -15,7 +17,10 @@ def wrapped(text: str) -> list[str]:
 
 
 def commonality_lines(
-    part_numbers: tuple[int, int], costs: Decimal, saves: Decimal, left_open: Decimal, changed: Sequence[str]
+    part_numbers: tuple[int, int],
+    amounts: tuple[Decimal, Decimal, Decimal],
+    changed: Sequence[str],
+    story: Story,
 ) -> Iterator[str]:
     """Return what choosing sets together did, by lines.
 
@@ -23,23 +28,32 @@ def commonality_lines(
     ----------
     part_numbers
         Distinct numbers in sets, chosen alone and chosen together.
-    costs, saves
-        What the sets cost more, and what stocking them costs less, in one currency; below 0 the other way round.
-    left_open
-        What a better choice could at most still save; 0 where this was proved best.
+    amounts
+        In one currency: what the sets cost more, what stocking them costs less, below 0 the other way round; and what a
+        better choice could at most still save, 0 where this was proved best.
     changed
         Labels of the positions whose set is another one than alone.
     """
     alone, together = part_numbers
-    yield from wrapped(
-        f"Chosen together: {together} part numbers in sets instead of {alone}; "
-        f"the sets cost {_more_or_less(costs)}, stocking them {_more_or_less(-saves)}."
+    costs, saves, left_open = amounts
+    told = story.phrases.fill(
+        "terminal_together",
+        together=together,
+        alone=alone,
+        costs=_more_or_less(costs, story),
+        stocking=_more_or_less(-saves, story),
     )
+    yield from wrapped(told)
     if left_open:
-        yield f"The work allowed ran out before this was proved best: at most {left_open} could still be saved."
+        yield story.phrases.fill("terminal_left_open", amount=_amount(left_open, story))
     if changed:
-        yield from wrapped(f"Changed: {', '.join(changed)}")
+        yield from wrapped(story.phrases.fill("terminal_changed", positions=", ".join(changed)))
 
 
-def _more_or_less(difference: Decimal) -> str:
-    return f"{abs(difference)} {'less' if difference < 0 else 'more'}"
+def _more_or_less(difference: Decimal, story: Story) -> str:
+    key = "terminal_less" if difference < 0 else "terminal_more"
+    return story.phrases.fill(key, amount=_amount(abs(difference), story))
+
+
+def _amount(amount: Decimal, story: Story) -> str:
+    return story.writing.figure(f"{amount:f}")

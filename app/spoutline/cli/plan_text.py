@@ -39,20 +39,23 @@ class _SiteText:
         self.story = story
         self.currency = site_plan.survey.site.currency
         self.notes = SourceNotes()
+        self.text = story.phrases.text
 
     def lines(self) -> Iterator[str]:
         jurisdiction = self.site_plan.jurisdiction
         yield self.site_plan.survey.site.name
-        yield f"Jurisdiction: {jurisdiction.title} ({jurisdiction.id}), edition {jurisdiction.edition}"
-        yield f"Catalog: {self.site_plan.provenance.catalogue_edition}"
+        yield self.story.phrases.fill(
+            "terminal_jurisdiction", title=jurisdiction.title, id=jurisdiction.id, edition=jurisdiction.edition
+        )
+        yield self.story.phrases.fill("terminal_catalogue", edition=self.site_plan.provenance.catalogue_edition)
         yield from self.positions()
-        yield from ("", "Sum", *self.sum())
+        yield from ("", self.text["terminal_sum"], *self.sum())
         assumed = station_lines(self.site_plan.positions, self.story)
         told = (f"{one.text} {self.notes.mark(one.finding.source)}" for one in assumed)
         questions = (*told, *jurisdiction.questions)
-        yield from ("", "Ask before work starts", *_bullets(questions)) if questions else ()
-        yield from ("", "Sources", *self.notes.lines(_WIDTH))
-        yield from ("", *_wrapped(self.story.phrases.text["advice"], ""))
+        yield from ("", self.text["terminal_ask_before"], *_bullets(questions)) if questions else ()
+        yield from ("", self.text["terminal_sources"], *self.notes.lines(_WIDTH))
+        yield from ("", *_wrapped(self.text["advice"], ""))
 
     def positions(self) -> Iterator[str]:
         """Yield every position in survey order; one that asks and gets the same as an earlier one refers to it."""
@@ -67,20 +70,24 @@ class _SiteText:
             if first is None or not referred:
                 yield ""
             referred = first is not None
-            yield from self.position(plan) if first is None else (self.head(plan, f"as position {first}: "),)
+            yield from self.position(plan) if first is None else (self.head(plan, first),)
 
-    def head(self, plan: PositionPlan, opening: str = "") -> str:
-        place = f"Position {plan.position.label} (dispenser {plan.position.dispenser})"
-        return f"{place}: {opening}{self.story.verdict(plan)}"
+    def head(self, plan: PositionPlan, like: str = "") -> str:
+        """Return the head of a position; ``like`` is the label of the one that asks and gets the same."""
+        phrases = self.story.phrases
+        place = phrases.fill("terminal_position", position=plan.position.label, dispenser=plan.position.dispenser)
+        texts = (place, phrases.fill("terminal_as_position", position=like) if like else "", self.story.verdict(plan))
+        return f"{self.story.writing.colon} ".join(text for text in texts if text)
 
     def sum(self) -> Iterator[str]:
         kept = [plan for plan in self.site_plan.positions if plan.keeps_every_must]
         total = sum(plan.chosen.hanging_set.price_minor for plan in kept if plan.chosen)
         count = len(self.site_plan.positions)
-        noun = "position has" if count == 1 else "positions have"
-        yield f"  {len(kept)} of {count} {noun} a set that keeps every must."
+        key = "terminal_kept_one" if count == 1 else "terminal_kept_many"
+        yield f"  {self.story.phrases.fill(key, kept=len(kept), count=count)}"
         if kept:
-            yield f"  List price of these sets without accessories: {self.story.money(total, self.currency)}"
+            price = self.story.money(total, self.currency)
+            yield f"  {self.story.phrases.fill('terminal_sets_price', price=price)}"
 
     def position(self, plan: PositionPlan) -> Iterator[str]:
         head = self.head(plan)
@@ -93,16 +100,17 @@ class _SiteText:
         if plan.conflict:
             yield from self.conflict(plan)
         if plan.requirement:
-            yield "  What is asked"
+            yield f"  {self.text['terminal_asked']}"
             yield from _table([self.line(line) for line in plan.requirement.lines])
-            yield from _wrapped(f"Limits behind it: {self.story.footing(plan.requirement)}", _INDENT)
+            footing = self.story.footing(plan.requirement)
+            yield from _wrapped(self.story.phrases.fill("terminal_limits", footing=footing), _INDENT)
         if plan.chosen:
             yield from self.chosen(plan, plan.chosen)
         yield from self.findings(own_findings(plan.findings))
         if plan.chosen and plan.chosen.checks:
-            yield from ("  Checks", *self.checks(plan.chosen))
+            yield from (f"  {self.story.word(PaperWord.CHECKS)}", *self.checks(plan.chosen))
         if plan.chosen and plan.alternatives:
-            yield "  Alternatives"
+            yield f"  {self.story.word(PaperWord.ALTERNATIVES)}"
             told = (self.story.alternative(item, plan.chosen.hanging_set) for item in plan.alternatives)
             yield from _bullets(told)
 
@@ -116,22 +124,22 @@ class _SiteText:
         for sentence in self.story.refusal(plan.refusal)[:1]:
             yield from _wrapped(sentence, "  ")
         if plan.refusal.ways_out:
-            yield "  Ways out"
+            yield f"  {self.story.word(PaperWord.WAYS_OUT)}"
             yield from _bullets(_capital(self.story.way_out(way)) for way in plan.refusal.ways_out)
 
     def conflict(self, plan: PositionPlan) -> Iterator[str]:
         if plan.conflict is None:
             return
-        yield "  Why nothing fits"
+        yield f"  {self.text['terminal_why_nothing']}"
         for sentence in self.story.conflict(plan.conflict):
             yield from _wrapped(sentence, _INDENT)
         if plan.conflict.relaxations:
-            yield "  What would free a set"
+            yield f"  {self.text['terminal_would_free']}"
             yield from _bullets(self.story.relaxation(item, self.currency) for item in plan.conflict.relaxations)
 
     def chosen(self, plan: PositionPlan, chosen: JudgedSet) -> Iterator[str]:
         story = self.story
-        yield "  Chosen set, dispenser first"
+        yield f"  {self.text['terminal_chosen']}"
         yield from _table(
             [
                 (
@@ -146,9 +154,10 @@ class _SiteText:
                 for link in chosen.hanging_set.links
             ]
         )
-        yield f"{_INDENT}List price of the set: {story.money(chosen.hanging_set.price_minor, self.currency)}"
+        price = story.money(chosen.hanging_set.price_minor, self.currency)
+        yield f"{_INDENT}{story.phrases.fill('terminal_set_price', price=price)}"
         if plan.accessories:
-            yield "  Goes with it"
+            yield f"  {self.text['terminal_goes_with']}"
             yield from _table(
                 [
                     (
@@ -167,11 +176,11 @@ class _SiteText:
             text = self.story.check(check)
             # a check that asks for nothing weighs nothing
             severity = "" if check.outcome is Outcome.INFORMATION else text.severity_word
-            margin = f"margin {text.margin}" if text.margin else ""
+            margin = self.story.phrases.fill("terminal_margin", margin=text.margin) if text.margin else ""
             marks = " ".join(self.notes.mark(source) for source in text.sources)
             rows.append((text.verdict, severity, text.title, text.value, text.limit, margin, marks))
             if text.remark:
-                remarks.append(f"{text.title}: {text.remark}")
+                remarks.append(f"{text.title}{self.story.writing.colon} {text.remark}")
         yield from _table(rows)
         for remark in remarks:
             yield from _wrapped(remark, _INDENT)
@@ -180,7 +189,7 @@ class _SiteText:
         told = [finding for finding in findings if finding.verdict is not Verdict.HOLDS]
         if not told:
             return
-        yield "  Findings"
+        yield f"  {self.story.word(PaperWord.FINDINGS)}"
         for finding in sorted(told, key=lambda finding: list(Severity).index(finding.severity)):
             text = self.story.finding(finding)
             about = "" if finding.subject_kind is SubjectKind.POSITION else f" ({text.subject})"

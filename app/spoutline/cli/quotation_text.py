@@ -17,9 +17,11 @@ from spoutline.model.quotation import Quotation, QuotedOption
 def quotation_text(quotation: Quotation, story: Story) -> str:
     """Return number, site and every option as text that ends in a line break."""
     heading, site = quotation.terms.heading, quotation.pins.survey.site
-    head = f"{heading.number}, {story.day(heading.dated)} until {story.day(quotation.valid_to)}: {site.name}"
+    dated, until = story.day(heading.dated), story.day(quotation.valid_to)
+    head = story.phrases.fill("terminal_quotation", number=heading.number, dated=dated, until=until, site=site.name)
     count = len(quotation.pins.survey.positions)
-    lines = [f"{head}, {count} {'position' if count == 1 else 'positions'}"]
+    positions = story.phrases.fill(_key(count, "terminal_positions_one", "terminal_positions_many"), count=count)
+    lines = [f"{head}, {positions}"]
     lines.extend(option_lines(quotation, story))
     return "\n".join(lines) + "\n"
 
@@ -28,9 +30,9 @@ def option_lines(quotation: Quotation, story: Story) -> Iterator[str]:
     """Return the lines of every option: its total, then what is missing, replaced or chosen together."""
     for option in quotation.options:
         numbers = len(option.lines)
-        counted = f"{numbers} part {'number' if numbers == 1 else 'numbers'}"
+        counted = story.phrases.fill(_key(numbers, "terminal_numbers_one", "terminal_numbers_many"), count=numbers)
         total = f"{story.writing.figure(f'{option.total:f}')} {quotation.terms.currency}"
-        yield f"  {option.title}: {total}, {counted}, {covers_text(option, story)}"
+        yield f"  {option.title}{story.writing.colon} {total}, {counted}, {covers_text(option, story)}"
         if option.on_common is not None:
             common = common_text(option.on_common, quotation.terms.currency, story)
             yield from (f"    {line}" for line in wrapped(common))
@@ -42,9 +44,13 @@ def option_lines(quotation: Quotation, story: Story) -> Iterator[str]:
             yield f"    {text}"
 
 
+def _key(count: int, one: str, many: str) -> str:
+    return one if count == 1 else many
+
+
 def _notes(option: QuotedOption, story: Story) -> Iterator[str]:
     for line in option.open_lines:
-        yield from wrapped(f"No price: {gap_text(line, story)}")
+        yield from wrapped(story.phrases.fill("terminal_no_price", gap=gap_text(line, story)))
     if option.following_lines:
         numbers = ", ".join(told_apart(line.part for line in option.following_lines))
         yield from wrapped(f"{story.word(Word.PRICE_FOLLOWS).capitalize()}: {numbers}")
@@ -55,7 +61,7 @@ def _notes(option: QuotedOption, story: Story) -> Iterator[str]:
         yield from wrapped(unlike_text(option, story))
     if (found := option.commonality) is not None:
         counts = (found.part_numbers_alone, found.part_numbers_together)
-        yield from commonality_lines(counts, found.costs, found.saves, found.left_open, found.changed)
+        yield from commonality_lines(counts, (found.costs, found.saves, found.left_open), found.changed, story)
     lacking: dict[str, list[str]] = defaultdict(list)
     for position in option.without_set:
         lacking[story.word(position.status)].append(position.label)

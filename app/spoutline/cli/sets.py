@@ -45,8 +45,9 @@ def edited_lines(site_plan: SitePlan, story: Story) -> Iterator[str]:
     for plan in site_plan.positions:
         if not plan.asks_otherwise:
             continue
-        start = f"{plan.position.label}: edited since its set was agreed; the set"
+        label = plan.position.label
         if plan.keeps_every_must:
-            yield f"{start} still keeps every must"
+            yield story.phrases.fill("terminal_edited_keeps", position=label)
             continue
-        yield f"{start} no longer keeps every must: {' '.join(broken_musts(plan, story))}"
+        reasons = " ".join(broken_musts(plan, story))
+        yield story.phrases.fill("terminal_edited_breaks", position=label, reasons=reasons)

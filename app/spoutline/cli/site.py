@@ -6,7 +6,7 @@ import argparse
 from decimal import Decimal, InvalidOperation
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import Command, add_survey
+from spoutline.cli.command import Command, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.plan import outcome_of
@@ -36,7 +36,8 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     survey = read_survey(arguments.survey)
     price = _stock_price(arguments.stock_price, survey.site.currency)
     refit = workbench.quoting().plan_refit(survey, price, TerminalProgress())
-    write_standard_output(site_json(refit) if arguments.json else site_text(refit))
+    story = workbench.story(display_of(arguments))
+    write_standard_output(site_json(refit) if arguments.json else site_text(refit, story))
     return outcome_of(refit.site_plan)
 
 

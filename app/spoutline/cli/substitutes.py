@@ -86,7 +86,7 @@ def _part_in(hanging_set: HangingSet, place: str) -> PartRef | str:
 
 
 def _no_set(plan: PositionPlan, story: Story) -> Iterator[str]:
-    yield f"✗ {plan.position.label}: no set, so nothing hangs there that could be exchanged."
+    yield f"✗ {story.phrases.fill('terminal_no_set', position=plan.position.label)}"
     if plan.refusal is not None:
         yield from story.refusal(plan.refusal)
     elif plan.conflict is not None:
@@ -97,13 +97,18 @@ def _text(found: Substitutes, story: Story) -> Iterator[str]:
     price = story.money(found.chosen.price_minor, found.chosen.currency)
     parts = (found.part, *(one.part for one in found.fitting), *(one.part for one in found.misfits or ()))
     known = tuple(part.ref for part in parts)
-    yield f"{story.title(found.slot)}: {_named(found.part, known, story)}. Set: {price}."
+    named = _named(found.part, known, story)
+    yield story.phrases.fill("terminal_set", place=story.title(found.slot), part=named, price=price)
     count = len(found.fitting)
-    yield "No other part could hang there." if not count else f"{count} other {_noun(count)} could hang there:"
+    yield (
+        _counted(("terminal_others_one", "terminal_others_many"), count, story)
+        if count
+        else story.phrases.text["terminal_no_other"]
+    )
     for one in found.fitting:
         yield from _fitting_lines(one, known, story)
     if found.misfits is not None:
-        yield f"{len(found.misfits)} {_noun(len(found.misfits))} of the kind could not:"
+        yield _counted(("terminal_misfits_one", "terminal_misfits_many"), len(found.misfits), story)
         for misfit in found.misfits:
             yield from _misfit_lines(misfit, known, story)
 
@@ -114,23 +119,24 @@ def _named(part: Part, known: tuple[PartRef, ...], story: Story) -> str:
     return story.part(part) if told == part.number else f"{part.maker} {story.part(part)}"
 
 
-def _noun(count: int) -> str:
-    return "part" if count == 1 else "parts"
+def _counted(keys: tuple[str, str], count: int, story: Story) -> str:
+    """Return a counted text; the first key is that of one."""
+    return story.phrases.fill(keys[count != 1], count=count)
 
 
 def _fitting_lines(one: Substitute, known: tuple[PartRef, ...], story: Story) -> Iterator[str]:
     hanging_set = one.judged.hanging_set
     difference = story.signed_money(one.price_difference_minor, hanging_set.currency)
     price = story.money(hanging_set.price_minor, hanging_set.currency)
-    yield f"✓ {_named(one.part, known, story)}: {difference} (set {price})"
-    details = (
-        ("changes", "; ".join(story.slot_change(change) for change in one.changes)),
-        ("gives up", story.line_names(one.given_up)),
-        ("keeps", story.line_names(one.kept)),
-    )
-    for title, text in details:
-        if text:
-            yield from _wrapped(f"{title}: {text}")
+    named = _named(one.part, known, story)
+    yield f"✓ {story.phrases.fill('terminal_fitting', part=named, difference=difference, price=price)}"
+    if one.changes:
+        changes = "; ".join(story.slot_change(change) for change in one.changes)
+        yield from _wrapped(story.phrases.fill("terminal_changes", changes=changes))
+    if one.given_up:
+        yield from _wrapped(story.phrases.fill("terminal_gives_up", lines=story.line_names(one.given_up)))
+    if one.kept:
+        yield from _wrapped(story.phrases.fill("terminal_keeps", lines=story.line_names(one.kept)))
 
 
 def _misfit_lines(misfit: Misfit, known: tuple[PartRef, ...], story: Story) -> Iterator[str]:
