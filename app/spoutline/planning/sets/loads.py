@@ -238,12 +238,14 @@ class LoadModel:
     def _work_out(self, part: Part, slot: Slot, design_m3_s: float) -> LoadFigures:
         figures = part_figures(part, slot, self.requirement, self.tables, self.states.cold)
         flows = self._flows(design_m3_s)
-        losses = [
-            loss
-            for kind in (flows.wanted, flows.least)
-            for loss in (self._loss(part, slot, kind, self.states.cold), self._loss(part, slot, kind, self.states.hot))
-        ]
-        opening = [self._opening(part, slot, flows.design, state) for state in self.states.both]
+        # the design flow is mostly the wanted one: each loss is worked out once
+        lost = {
+            (flow, state): self._loss(part, slot, flow, state)
+            for flow in {flows.wanted, flows.least, flows.design}
+            for state in self.states.both
+        }
+        losses = [lost[flow, state] for flow in (flows.wanted, flows.least) for state in self.states.both]
+        opening = [self._opening(part, lost[flows.design, state]) for state in self.states.both]
         hanging_m = 0.0 if slot is Slot.NOZZLE else figures.hose_length_m + figures.rigid_length_m
         common = (
             figures.hose_length_m,
@@ -270,12 +272,12 @@ class LoadModel:
     def _loss(self, part: Part, slot: Slot, flow_m3_s: float, state: LiquidState) -> float:
         return loss_pa(part, slot, self.requirement, flow_m3_s, state) if flow_m3_s > 0 else 0.0
 
-    def _opening(self, part: Part, slot: Slot, flow_m3_s: float, state: LiquidState) -> float:
+    def _opening(self, part: Part, loss_pa: float) -> float:
         """Upstream parts take their loss, the nozzle asks for its opening pressure, or frees the sum if it has none."""
         if part.nozzle is not None:
             opening = part.nozzle.opening_pressure_pa
             return _NO_LIMIT_PA if opening is None or not part.nozzle.no_pressure_device else opening
-        return self._loss(part, slot, flow_m3_s, state)
+        return loss_pa
 
     def _service(self, part: Part, slot: Slot, figures: PartFigures) -> tuple[tuple[float, float], tuple[float, float]]:
         """Return what hangs: a breakaway brings what it stands, as a negative load; parts below it use that up."""

@@ -45,6 +45,9 @@ class PullAsked:
     outlet_pull_strength_n: float
 
 
+_PLACE_OF_RULE: dict[str, int] = {rule_id: place for place, rule_id in enumerate(RuleId)}
+
+
 def requirement_for(position: Position, site: Site, tables: RuleTables) -> Requirement | Refusal:
     """Return what the position asks of its set, or why nothing can be asked.
 
@@ -155,7 +158,7 @@ def _requirement(notes: Derivation, liquid: Liquid, found: ClassFound) -> Requir
         whip_length_min_m=None,  # each whip hose has its own, from its bend radius
         drive_off_angle_rad=0.0,  # a whip hose that is long enough, or a place at the nozzle, leaves none
         outlet_pull_strength_n=pull.outlet_pull_strength_n,
-        lines=tuple(sorted(notes.lines, key=lambda line: list(RuleId).index(RuleId(line.rule_id)))),
+        lines=tuple(sorted(notes.lines, key=lambda line: _PLACE_OF_RULE[line.rule_id])),
         findings=tuple(notes.findings),
         limit_statuses=tuple(_limit_statuses(notes)),
         urea_percent=urea,

@@ -59,8 +59,7 @@ def part_rules_for(kind: PartKind) -> tuple[PartRule, ...]:
 
     Parameters: ``kind`` of part.
     """
-    own = _OWN_RULES.get(kind)
-    return () if own is None else (*_COMMON_RULES, *own)
+    return _RULES.get(kind, ())
 
 
 def still_sold(candidate: Candidate) -> Iterator[Finding]:
@@ -239,3 +238,5 @@ _OWN_RULES: dict[PartKind, tuple[PartRule, ...]] = {
     PartKind.ADAPTOR: ADAPTOR_RULES,
     PartKind.SPLITTER: SPLITTER_RULES,
 }
+
+_RULES: dict[PartKind, tuple[PartRule, ...]] = {kind: (*_COMMON_RULES, *own) for kind, own in _OWN_RULES.items()}
