@@ -2,7 +2,8 @@
 
 Usage: python3 packaging/verify.py [core] [pytest arguments]
 
-``core`` runs the tests of the core alone, for a first answer. ``-n 0`` runs in one process, as a debugger needs it.
+``core`` runs the tests of the core alone, for a first answer. ``--at-length`` runs whole what otherwise runs in part.
+``-n 0`` runs in one process, as a debugger needs it.
 """
 
 from __future__ import annotations

@@ -38,24 +38,43 @@ os.environ["LANG"] = "C.UTF-8"
 # What collecting the tests makes stays to the end of the run: looking through it for garbage is work for nothing.
 gc.disable()
 
-# Property tests count no time: a busy machine is no defect of the program.
-settings.register_profile("untimed", deadline=None)
-settings.load_profile("untimed")
+# Property tests count no time: a busy machine is no defect of the program. Those that name no number of examples try
+# as many as the library does by itself where the run is one at length, and a part of them for a quick answer.
+settings.register_profile("quick", deadline=None, max_examples=40)
+settings.register_profile("at_length", deadline=None)
+settings.load_profile("quick")
+
+
+def pytest_addoption(parser: pytest.Parser) -> None:
+    """Let a run ask for everything, also what takes minutes and is done in part without it."""
+    parser.addoption("--at-length", action="store_true", help="run whole what otherwise runs in part")
+
+
+def pytest_configure(config: pytest.Config) -> None:
+    """Try as many examples as the run asks for."""
+    if config.getoption("--at-length"):
+        settings.load_profile("at_length")
 
 
 def pytest_collection_finish() -> None:
-    """Leave what was collected out of every later search for garbage, and search from here on."""
+    """Leave what was collected out of every later search for garbage, and search from here on, but not so often.
+
+    What was left out no longer counts as known, and the fewer the objects known, the sooner a whole search is made.
+    """
     gc.freeze()
+    gc.set_threshold(20_000, 20, 20)
     gc.enable()
 
 
 def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
-    """Leave out the tests that need a PostgreSQL server where none is installed."""
-    if server_programs() is not None:
-        return
-    left_out = [item for item in items if item.get_closest_marker("postgres")]
-    config.hook.pytest_deselected(items=left_out)
-    items[:] = [item for item in items if item not in left_out]
+    """Leave out what needs a PostgreSQL server where there is none, and what takes long where nobody asked for it."""
+    unwanted = set() if server_programs() is not None else {"postgres"}
+    if not config.getoption("--at-length"):
+        unwanted.add("at_length")
+    left_out = [item for item in items if any(map(item.get_closest_marker, unwanted))]
+    if left_out:
+        config.hook.pytest_deselected(items=left_out)
+        items[:] = [item for item in items if item not in left_out]
 
 
 @pytest.fixture(scope="session", autouse=True)

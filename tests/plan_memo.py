@@ -1,13 +1,15 @@
 """Plans made once per run of the tests, for tests in which the plan is the means and not the matter.
 
 Planning is a function of position, site, rule tables and catalogue. Tests of window, papers and command line ask for
-the same few stations hundreds of times; here the second question gets the first answer. Tests of planning itself, of
-its order and its repeatability never use this: those in ``planning``, ``sweep``, ``oracle``, ``rules``, ``search``.
+the same few stations hundreds of times; here the second question gets the first answer. Tests of the order and the
+repeatability of planning never use this, nor do those in ``oracle``, ``rules`` and ``search``.
 """
 
 from __future__ import annotations
 
+from collections import OrderedDict
 from collections.abc import Mapping
+from dataclasses import replace
 from typing import Any
 
 import pytest
@@ -15,8 +17,9 @@ import pytest
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.documents.content.blocks import Document
 from spoutline.documents.pdf import render
+from spoutline.model.candidate_filter import CandidateFilter
 from spoutline.model.faults import Cancelled
-from spoutline.model.part import Part
+from spoutline.model.part import Part, PartKind
 from spoutline.model.plan import PositionPlan
 from spoutline.model.position_conversion import PositionConversion
 from spoutline.model.removal_standing import RemovalStanding, Standing
@@ -24,9 +27,15 @@ from spoutline.model.survey import Position, Site, Survey
 from spoutline.planning.conversion import convert_position, convert_site
 from spoutline.planning.conversion.convert_position import ConversionContext
 from spoutline.planning.conversion.memory import memory_key
+from spoutline.planning.protocols import PartStore
+from spoutline.planning.refit import station
+from spoutline.planning.refit.part_stores import OfferedParts
 from spoutline.planning.sets import plan_position as module
 from spoutline.planning.sets import plan_site, why_not
 from spoutline.planning.sets.context import PlanningContext
+from spoutline.planning.sets.relabel import relabelled, same_question
+
+_CHOOSERS = 64  # plans kept with what chose them, which is large
 
 
 class PlanMemo:
@@ -34,12 +43,14 @@ class PlanMemo:
 
     def __init__(self) -> None:
         self._plans: dict[tuple[object, ...], PositionPlan] = {}
+        self._planned: OrderedDict[tuple[object, ...], module.PlannedPosition] = OrderedDict()
         self._conversions: dict[tuple[object, ...], PositionConversion] = {}
         self._papers: dict[Document, bytes] = {}
 
     def serve(self, monkeypatch: pytest.MonkeyPatch) -> None:
         """Answer what the program asks of planning from here until ``monkeypatch`` is undone."""
         self._serve_plans(monkeypatch)
+        self._serve_refits(monkeypatch)
         self._serve_conversions(monkeypatch)
         self._serve_papers(monkeypatch)
 
@@ -58,6 +69,28 @@ class PlanMemo:
 
         for user in (module, plan_site, why_not, convert_position):
             monkeypatch.setattr(user, "plan_position", plan_position)
+
+    def _serve_refits(self, monkeypatch: pytest.MonkeyPatch) -> None:
+        """Plan the same position once for all quotations, whatever their numbers and dates, at the same prices."""
+        really = station.planned_position
+
+        def planned_position(position: Position, site: Site, context: PlanningContext) -> module.PlannedPosition:
+            if not isinstance(context.parts, CatalogueStore | OfferedParts):
+                return really(position, site, context)
+            answers = (context.answers, context.steps)
+            asked = (same_question(position), site, context.tables, answers, _content(context.parts))
+            planned = self._planned.pop(asked, None)
+            if planned is None:
+                planned = really(position, site, context)
+            elif planned.chooser is not None:
+                planned.chooser.listener = context.listener  # who asks now may stop what follows, not who asked first
+            self._planned[asked] = planned
+            if len(self._planned) > _CHOOSERS:
+                self._planned.popitem(last=False)
+            _may_go_on(context)
+            return replace(planned, plan=relabelled(planned.plan, position))
+
+        monkeypatch.setattr(station, "planned_position", planned_position)
 
     def _serve_conversions(self, monkeypatch: pytest.MonkeyPatch) -> None:
         really = convert_position.convert_position
@@ -100,7 +133,18 @@ def _may_go_on(context: PlanningContext) -> None:
         raise Cancelled
 
 
-def _content(store: CatalogueStore) -> tuple[object, ...]:
-    """Return what tells one edition from another: its name, and the fingerprint of its parts."""
+def _content(store: PartStore) -> tuple[object, ...]:
+    """Return what tells the parts and prices of one store from another.
+
+    Of an edition those are its name and the fingerprint of its parts; an offer draws on some of them, at prices of its
+    own.
+    """
+    if isinstance(store, OfferedParts):
+        within = store._store
+        wanted = [CandidateFilter(kind=kind) for kind in PartKind]
+        refs = [part.ref for one in wanted for part in within.candidates(one)]
+        offered = frozenset(part.ref for one in wanted for part in store.candidates(one))
+        return (_content(within), offered, tuple((part.ref, part.prices) for part in store.parts(refs)))
+    assert isinstance(store, CatalogueStore)
     edition = store.edition()
     return edition.ref, edition.title, edition.fingerprint

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ast
+from collections.abc import Iterator
 from pathlib import Path
 
 SOURCE = Path(__file__).resolve().parents[2] / "app"
@@ -17,10 +18,23 @@ def modules(source: Path) -> dict[str, Path]:
     return found
 
 
+def statements(tree: ast.Module) -> Iterator[ast.stmt]:
+    """Yield every statement of a module, those inside others too; expressions, which hold no import, are passed by."""
+    waiting: list[ast.AST] = [tree]
+    while waiting:
+        node = waiting.pop()
+        if isinstance(node, ast.stmt):
+            yield node
+        for field in ("body", "orelse", "finalbody", "handlers", "cases"):
+            inner = getattr(node, field, None)
+            if isinstance(inner, list):
+                waiting.extend(inner)
+
+
 def imports(text: str, known: frozenset[str]) -> set[str]:
     """Return the known modules that a module text imports anywhere: at the top, in functions, for types only."""
     found: set[str] = set()
-    for node in ast.walk(ast.parse(text)):
+    for node in statements(ast.parse(text)):
         if isinstance(node, ast.Import):
             found.update(alias.name for alias in node.names)
         elif isinstance(node, ast.ImportFrom) and node.module is not None and node.level == 0:

@@ -119,11 +119,13 @@ def test_nothing_shown_claims_that_an_installation_is_approved() -> None:
         r"\b(is|are|be|been|was|fully) (approved|compliant|certified|code[- ]compliant)\b|\b(it|this|we) guarantees?\b",
         re.IGNORECASE,
     )
+    # what every claim holds; a module without it, which most are, need not be parsed
+    claiming = re.compile(r"approved|compliant|certified|guarantee", re.IGNORECASE)
     denial = re.compile(r"\b(not|never|nor|no|nobody|whether|cannot)\b", re.IGNORECASE)
     strings = [
         (path, text)
         for path in tracked_files()
-        if path.suffix == ".py" and path.is_relative_to(PROJECT / "app")
+        if path.suffix == ".py" and path.is_relative_to(PROJECT / "app") and claiming.search(path.read_text("utf-8"))
         for text in shown_strings(path)
     ]
     strings += [

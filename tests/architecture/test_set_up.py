@@ -123,16 +123,23 @@ def test_launch_without_a_display_plans_the_demo_and_shows_how(
 
 
 def test_launch_with_a_display_but_without_its_libraries_says_which(
-    monkeypatch: pytest.MonkeyPatch, capfd: pytest.CaptureFixture[str], compiled: None
+    monkeypatch: pytest.MonkeyPatch, capfd: pytest.CaptureFixture[str]
 ) -> None:
     launch: Any = loaded("launch", monkeypatch)
+    ran: list[list[str]] = []
+
+    def run(command: list[str], **_options: object) -> Any:
+        ran.append(command[1:])
+        return subprocess.CompletedProcess(command, 0, b"a survey")
+
+    monkeypatch.setattr(launch.subprocess, "run", run)  # that it plans is tested above
     monkeypatch.setattr(launch.environment, "set_up", lambda *, with_tests: Path(sys.executable))
     monkeypatch.setattr(launch.environment, "missing_libraries", lambda *, for_screen: ("libxcb-cursor.so.0",))
     monkeypatch.setenv("DISPLAY", ":54321")
     assert launch.main() == 2
     done = capfd.readouterr()
     assert "apt-get install --no-install-recommends libxcb-cursor0" in done.err
-    assert "Chosen set, dispenser first" in done.out
+    assert ran == [["-m", "spoutline", "demo", "small_town"], ["-m", "spoutline", "plan", "-"]]
 
 
 def test_verify_hands_its_arguments_to_pytest_and_returns_its_code(monkeypatch: pytest.MonkeyPatch) -> None:

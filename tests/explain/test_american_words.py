@@ -57,7 +57,9 @@ def values(table: object, key: str = "") -> Iterator[tuple[str, str]]:
 
 
 def sentences(code: str) -> Iterator[str]:
-    """Return the texts of a module that a person may read: no docstrings, no identifiers."""
+    """Yield the texts of a module that a person may read, no docstrings, no identifiers, where it has such a word."""
+    if not BRITISH.search(code.replace("&", "")):
+        return
     tree = ast.parse(code)
     loose = {id(node.value) for node in ast.walk(tree) if isinstance(node, ast.Expr)}
     for node in ast.walk(tree):

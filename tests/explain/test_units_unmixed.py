@@ -36,15 +36,19 @@ def sentences(plan: PositionPlan, story: Story) -> Iterator[str]:
         yield story.requirement_line(requirement).answer
 
 
-@pytest.mark.parametrize("system", list(UnitSystem))
 @pytest.mark.parametrize("demo", ["small_town", "truck_stop"])
-def test_no_figure_carries_a_unit_of_the_other_system(workbench: Workbench, demo: str, system: UnitSystem) -> None:
-    story = workbench.story(Display(system))
-    foreign = re.compile(rf"\d ?(?:{FOREIGN[system]})(?![\w/²³·])")
+def test_no_figure_carries_a_unit_of_the_other_system(workbench: Workbench, demo: str, plans_once: None) -> None:
     survey = demo_survey(demo)
+    plans = [workbench.plan_position(survey, position.label) for position in survey.positions[::2]]
+    for system in UnitSystem:
+        check_units(plans, workbench.story(Display(system)), system)
+
+
+def check_units(plans: list[PositionPlan], story: Story, system: UnitSystem) -> None:
+    foreign = re.compile(rf"\d ?(?:{FOREIGN[system]})(?![\w/²³·])")
     told = 0
-    for position in survey.positions[::2]:
-        for sentence in sentences(workbench.plan_position(survey, position.label), story):
+    for plan in plans:
+        for sentence in sentences(plan, story):
             plain = re.sub(r"\b\d+(?:-\d+)?/\d+ in\b", "", sentence)  # a thread's name: 3/4 in
             assert not foreign.search(plain), sentence
             told += 1

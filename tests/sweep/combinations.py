@@ -74,6 +74,26 @@ def combinations(family: str, jurisdiction: str) -> Iterator[Combination]:
         yield Combination(family, blend, duty, vapour, retrieval, jurisdiction, zone)
 
 
+def representative(cells: list[Combination]) -> list[Combination]:
+    """Return a third of the cells of one family: every pair of duty, vapour status and retrieval with every blend.
+
+    Any two of the three decide the third, shifted from blend to blend and from one jurisdiction to the next (an
+    orthogonal array of strength two: Rao 1947), so that over the jurisdictions whole triples are met too.
+    """
+    chosen = []
+    for cell in cells:
+        places = (
+            DUTIES.index(cell.duty),
+            VAPOUR.index(cell.vapour),
+            RETRIEVALS.index(cell.retrieval),
+            BLENDS[cell.family].index(cell.blend_percent),
+            JURISDICTIONS.index(cell.jurisdiction),
+        )
+        if sum(places) % 3 == 0:
+            chosen.append(cell)
+    return chosen
+
+
 def survey_of(cells: list[Combination]) -> Survey:
     """Return one survey with a position per cell; the cells share their jurisdiction."""
     jurisdiction = cells[0].jurisdiction

@@ -10,6 +10,8 @@ from spoutline.bootstrap import Workbench
 from spoutline.model.part import Part
 from sweep.places import PLACES, place_survey
 
+pytestmark = pytest.mark.usefixtures("plans_once")  # the same place is asked about again and again
+
 
 @pytest.mark.parametrize("name", PLACES)
 def test_the_chosen_set_is_the_cheapest_clean_one(workbench: Workbench, catalogue: tuple[Part, ...], name: str) -> None:

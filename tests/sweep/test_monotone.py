@@ -16,6 +16,8 @@ from spoutline.model.plan import PlanStatus, PositionPlan
 from spoutline.model.survey import Survey
 from sweep.places import PLACES, place_survey
 
+pytestmark = pytest.mark.usefixtures("plans_once")  # the same place is asked about again and again
+
 
 def _changed(
     survey: Survey, *, site: dict[str, object] | None = None, position: dict[str, object] | None = None
@@ -81,6 +83,7 @@ def test_a_longer_way_never_costs_less(workbench: Workbench, name: str) -> None:
         assert _cost(far) >= _cost(near)
 
 
+@pytest.mark.plans_anew
 def test_the_order_of_positions_changes_no_set(workbench: Workbench) -> None:
     here = [name for name in PLACES if PLACES[name][0] is PLACES["town gasoline"][0]]
     site = PLACES[here[0]][0]

@@ -11,6 +11,8 @@ from spoutline.model.plan import PlanStatus
 from sweep.places import PLACES, place_survey
 from sweep.verdicts import disagreements
 
+pytestmark = pytest.mark.usefixtures("plans_once")  # the same place is asked about again and again
+
 
 @pytest.mark.parametrize("name", PLACES)
 def test_both_turn_down_the_same_swaps(workbench: Workbench, catalogue: tuple[Part, ...], name: str) -> None:
