@@ -41,7 +41,7 @@ def test_bill_shows_pages_sum_and_positions_and_saves_what_it_shows(
     document = page.document
     assert document is not None
     reader = PdfReader(io.BytesIO(document))
-    assert page.paper.page_count == len(reader.pages)
+    assert len(page.paper.images()) == len(reader.pages)
     qtbot.waitUntil(lambda: page.paper.images()[0] is not None, timeout=20_000)
     first = page.paper.images()[0]
     assert first is not None

@@ -44,7 +44,7 @@ def test_the_page_shows_standing_ways_positions_and_the_report(qtbot: QtBot, pag
     assert page.ways_model.rowCount() == 3
     assert page.positions_model.rowCount() == 3  # two positions, and what is closed once for all
     assert page.document is not None
-    assert page.paper.page_count == len(PdfReader(io.BytesIO(page.document)).pages)
+    assert len(page.paper.images()) == len(PdfReader(io.BytesIO(page.document)).pages)
     first = page.positions_model.index(0, 0)
     assert page.positions_model.rowCount(first) > 3
 

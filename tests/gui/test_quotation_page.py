@@ -137,7 +137,7 @@ def test_survey_becomes_plan_quotation_and_revision(
     assert page.quotation is not None
     assert [row.title for row in offer.amounts.records][:4] == ["Materials", "Labor", "Freight", "Total"]
     assert offer.amounts.records[0].differs
-    qtbot.waitUntil(lambda: page.paper.page_count > 0, timeout=20_000)
+    qtbot.waitUntil(lambda: page.paper.images() != (), timeout=20_000)
     page.panel.name_edit.setText("Odile")
     assert not offer.issue_button.isEnabled()
     keep(qtbot, page)

@@ -20,6 +20,7 @@ from reliability import fuzz_seeds as seeds
 from reliability.fuzz_targets import Outcome, Target, Verdict, reading, where_of
 from spoutline.book.book import open_book
 from spoutline.model.faults import InputFault, StoreFault
+from stores.revisions import survey_at
 
 
 class Commands:
@@ -94,7 +95,7 @@ def stored_documents(made: seeds.Seeds) -> tuple[Target, ...]:
 
     def revision(path: Path) -> None:
         put("UPDATE survey_revisions SET document = :document", path)
-        book.survey_at(stored.id, 1)
+        survey_at(book, stored.id, 1)
 
     with engine.begin() as connection:
         for place, (kind, (_, document)) in enumerate(

@@ -97,10 +97,10 @@ def survey_documents() -> tuple[bytes, ...]:
 
 def make_seeds(bench: Workbench) -> Seeds:
     """Return the seeds that only the program itself can make."""
-    from spoutline.book.terms_text import terms_from_toml
     from spoutline.model.agreed_sets import AgreementKind, AgreementOrigin
     from spoutline.planning.agreement.making import agreed_sets
     from spoutline.ruletables.profiles import profile_to_toml
+    from stores.terms_in_hand import terms_from_toml
 
     survey = one_position()
     site_plan = bench.plan_site(survey)

@@ -19,6 +19,7 @@ from spoutline.book.survey_text import survey_from_json
 from spoutline.bootstrap import Workbench
 from spoutline.model.plain_values import REPLACEMENT
 from spoutline.model.record import WearEntry
+from stores.revisions import survey_at
 
 # signs as Unicode Standard Annex 9 lists them
 OVERRIDE, MARK = "\u202e", "\u200f"
@@ -78,7 +79,7 @@ def test_a_healed_survey_is_saved_as_its_next_revision_and_the_old_one_stays(boo
     assert saved.revision == 2
     assert book.stored(survey_id) == saved
     book.reading_notes.take()
-    assert book.survey_at(survey_id, 1) == stored.survey
+    assert survey_at(book, survey_id, 1) == stored.survey
     with book._engine.begin() as connection:
         kept = connection.execute(text("SELECT document FROM survey_revisions WHERE revision = 1")).scalar_one()
     assert OVERRIDE in json.loads(kept)["site"]["name"]

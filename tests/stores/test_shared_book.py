@@ -30,6 +30,7 @@ from spoutline.model.faults import BusyStore, InputFault, InputProblem, ReadOnly
 from spoutline.model.quotation import Quotation, QuotationStatus
 from spoutline.model.survey import Position, Site, Survey
 from stores.quotation_life import quoted
+from stores.revisions import survey_at
 
 pytestmark = pytest.mark.postgres
 
@@ -118,7 +119,7 @@ def test_a_server_killed_in_mid_save_loses_nothing_that_was_told_as_saved(
     book = office.book()
     for told in writer.told:
         if told.outcome is SaveOutcome.SAVED and told.stored is not None:
-            assert book.survey_at(stored.id, told.stored.revision) == told.stored.survey
+            assert survey_at(book, stored.id, told.stored.revision) == told.stored.survey
     held = book.stored(stored.id)
     assert held.survey.positions[0].notes.startswith(f"state {serial} ")
     assert [one.revision for one in book.revisions(stored.id)] == list(range(held.revision, 0, -1))

@@ -12,7 +12,8 @@ from spoutline.book.terms_files import TermsFolders, read_usual_file, write_term
 from spoutline.book.terms_text import read_terms
 from spoutline.catalogue.price_lists import names_in
 from spoutline.model.faults import InputFault, StoreFault
-from spoutline.model.usual_terms import UsualTerms, shared_of
+from spoutline.model.usual_terms import UsualTerms
+from stores.terms_in_hand import shared_of
 
 TEAL, GREY = b"teal picture", b"grey picture"
 

@@ -16,7 +16,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from spoutline import assets
-from spoutline.book.terms_text import read_terms, terms_from_toml, usual_from_toml
+from spoutline.book.terms_text import read_terms, usual_from_toml
 from spoutline.book.terms_writing import terms_to_toml, usual_to_toml
 from spoutline.model.faults import InputFault
 from spoutline.model.part import PartKind
@@ -31,7 +31,8 @@ from spoutline.model.quotation_terms import (
     TaxRounding,
     Terms,
 )
-from spoutline.model.usual_terms import UsualTerms, shared_of
+from spoutline.model.usual_terms import UsualTerms
+from stores.terms_in_hand import shared_of, terms_from_toml
 
 JOB = """
 [seller]

@@ -10,7 +10,7 @@ from sqlalchemy.exc import IntegrityError
 from sqlalchemy.orm import Mapped, Session, mapped_column
 
 from spoutline.book.schema import store_faults
-from spoutline.book.stored_documents import ReadingNotes, UnreadableDocument, read_document
+from spoutline.book.stored_documents import ReadingNotes, read_kept
 from spoutline.book.tables import BookTable
 from spoutline.database.engine import shown_url
 from spoutline.model.agreed_sets import AgreedSets
@@ -108,11 +108,5 @@ class AgreementBook:
             raise InputFault((InputProblem("", "serial", str(entry.serial), _MEANWHILE),))
 
     def _read(self, row: AgreementRow) -> AgreedSets:
-        try:
-            place = f"agreement {row.serial} of {row.site}"
-            return read_document(row.document, AgreedSets, place, self._notes)
-        except ValueError as fault:
-            raise UnreadableDocument(
-                f"Agreement {row.serial} of line {row.line} in {shown_url(self._url)} cannot be read by this version "
-                f"of the program."
-            ) from fault
+        place, named = f"agreement {row.serial} of {row.site}", f"Agreement {row.serial} of line {row.line}"
+        return read_kept(row.document, AgreedSets, place, self._notes, named=named, book=shown_url(self._url))

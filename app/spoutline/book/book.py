@@ -23,7 +23,7 @@ from spoutline.database.engine import open_engine, shown_url
 from spoutline.database.faults import Patience
 from spoutline.database.file_watch import FileIdentity, file_identity, gone, watched_path
 from spoutline.model.answered import answered_document, same_answers, unanswered
-from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.faults import InputFault
 from spoutline.model.plain_values import without_hidden_signs
 from spoutline.model.survey import Survey
 
@@ -116,14 +116,6 @@ class Book:
             return tuple(
                 RevisionEntry(revision=row.revision, saved_at=_aware(row.saved_at)) for row in session.execute(query)
             )
-
-    def survey_at(self, survey_id: int, revision: int) -> Survey:
-        """Return a survey as it was at an earlier revision; raise ``InputFault`` where there is none."""
-        with self._reading() as session:
-            row = session.get(RevisionRow, (survey_id, revision))
-            if row is None:
-                raise InputFault((InputProblem("", "revision", str(revision), "the book holds no such revision"),))
-            return self._survey(row.document, survey_id)
 
     def written(self, survey_id: int, revision: int | None = None) -> str:
         """Return a survey as it lies in the book, whether this version can read it or not.

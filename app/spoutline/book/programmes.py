@@ -10,7 +10,7 @@ from sqlalchemy import Engine, select
 from sqlalchemy.orm import Session
 
 from spoutline.book.schema import store_faults
-from spoutline.book.stored_documents import ReadingNotes, UnreadableDocument, read_document
+from spoutline.book.stored_documents import ReadingNotes, read_kept
 from spoutline.book.tables import ProgrammeRow
 from spoutline.database.engine import shown_url
 from spoutline.model.faults import InputFault, InputProblem
@@ -74,9 +74,5 @@ class Programmes:
             if row is None:
                 problem = InputProblem("", "programme", str(programme_id), "the book holds no such program")
                 raise InputFault((problem,))
-            try:
-                return read_document(row.document, Programme, f"program {programme_id}", self._notes)
-            except ValueError as fault:
-                raise UnreadableDocument(
-                    f"Program {programme_id} in {shown_url(self._url)} cannot be read by this version of the program."
-                ) from fault
+            place, named = f"program {programme_id}", f"Program {programme_id}"
+            return read_kept(row.document, Programme, place, self._notes, named=named, book=shown_url(self._url))

@@ -6,7 +6,6 @@ from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from datetime import UTC, date, datetime
 
-from pydantic import ValidationError
 from sqlalchemy import ColumnElement, Engine, delete, func, or_, select, update
 from sqlalchemy.orm import Session
 
@@ -24,7 +23,7 @@ from spoutline.book.quotation_tables import (
     QuotationRow,
 )
 from spoutline.book.schema import store_faults
-from spoutline.book.stored_documents import ReadingNotes, UnreadableDocument, read_document
+from spoutline.book.stored_documents import ReadingNotes, read_kept
 from spoutline.database.engine import shown_url
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef
@@ -281,14 +280,15 @@ class QuotationBook:
         )
 
     def _read(self, row: QuotationRevisionRow) -> Quotation:
-        try:
-            place = f"quotation {row.quotation_id}, revision {row.revision}"
-            return read_document(row.document, Quotation, place, self._notes)
-        except ValueError as fault:
-            raise UnreadableDocument(
-                f"Quotation {row.quotation_id}, revision {row.revision}, in {shown_url(self._url)} cannot be read by "
-                f"this version of the program{_count_of(fault)}. Its issued papers can still be printed."
-            ) from fault
+        return read_kept(
+            row.document,
+            Quotation,
+            f"quotation {row.quotation_id}, revision {row.revision}",
+            self._notes,
+            named=f"Quotation {row.quotation_id}, revision {row.revision},",
+            book=shown_url(self._url),
+            stays="Its issued papers can still be printed.",
+        )
 
     def _check_number(self, session: Session, row: QuotationRow) -> None:
         """Raise ``InputFault`` where another quotation was sent under the same number.
@@ -332,10 +332,6 @@ class QuotationBook:
 
     def _stamp(self) -> datetime:
         return self._now().astimezone(UTC).replace(tzinfo=None)
-
-
-def _count_of(fault: ValueError) -> str:
-    return f" ({fault.error_count()} faults)" if isinstance(fault, ValidationError) else ""
 
 
 def check_prices(quotation: Quotation) -> None:

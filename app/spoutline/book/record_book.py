@@ -13,7 +13,7 @@ from sqlalchemy.orm import Session
 
 from spoutline.book.record_tables import RecordPhotoRow, RecordRow
 from spoutline.book.schema import store_faults
-from spoutline.book.stored_documents import ReadingNotes, UnreadableDocument, read_document
+from spoutline.book.stored_documents import ReadingNotes, read_kept
 from spoutline.database.engine import shown_url
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.record import CommissioningRecord, InspectionEntry, RecordedWork, WearEntry
@@ -152,12 +152,8 @@ class RecordBook:
                 return self._read(row, CommissioningRecord)
 
     def _read(self, row: RecordRow, document_type: type[DocumentT]) -> DocumentT:
-        try:
-            return read_document(row.document, document_type, f"record {row.id}", self._notes)
-        except ValueError as fault:
-            raise UnreadableDocument(
-                f"Record {row.id} in {shown_url(self._url)} cannot be read by this version of the program."
-            ) from fault
+        place, named = f"record {row.id}", f"Record {row.id}"
+        return read_kept(row.document, document_type, place, self._notes, named=named, book=shown_url(self._url))
 
 
 def _checked_photos(record: CommissioningRecord, photos: Mapping[str, bytes]) -> dict[str, bytes]:

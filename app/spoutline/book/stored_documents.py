@@ -94,6 +94,25 @@ def read_document(
         return document
 
 
+def read_kept(
+    text: str, model: type[ModelT], place: str, notes: ReadingNotes, *, named: str, book: str, stays: str = ""
+) -> ModelT:
+    """Return a document that the book keeps; see ``read_document``.
+
+    Raises
+    ------
+    UnreadableDocument
+        It cannot be read: told by its name ``named``, the ``book`` as it is shown, and what can be done all the same
+        (``stays``).
+    """
+    try:
+        return read_document(text, model, place, notes)
+    except ValueError as fault:
+        count = f" ({fault.error_count()} faults)" if isinstance(fault, ValidationError) else ""
+        told = f"{named} in {book} cannot be read by this version of the program{count}."
+        raise UnreadableDocument(" ".join(filter(None, (told, stays)))) from fault
+
+
 def _tree(text: str, fault: ValidationError) -> Any:  # noqa: ANN401 - a value of JSON
     """Return the values of a text; raise the fault of reading it where it is no JSON at all, or far beyond a bound."""
     try:

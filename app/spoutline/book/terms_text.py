@@ -43,13 +43,6 @@ def read_terms(path: Path, usual: Path | None = None) -> Terms:
     return checked(table, Terms, str(path))
 
 
-def terms_from_toml(text: str, place: str) -> Terms:
-    """Return the terms in a TOML text that came from ``place``; raise ``InputFault`` with every fault."""
-    table = _table(text, place)
-    _taken_complete(table, place)
-    return checked(table, Terms, place)
-
-
 def usual_from_toml(text: str, place: str) -> UsualTerms:
     """Return the usual terms in a TOML text that came from ``place``; raise ``InputFault`` with every fault."""
     table = _table(text, place)

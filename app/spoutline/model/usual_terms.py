@@ -27,7 +27,6 @@ from spoutline.model.quotation_terms import (
     Selling,
     SparesRule,
     Tax,
-    Terms,
     Text,
 )
 
@@ -71,32 +70,3 @@ class UsualTerms(_Document):
     drive_offs: DriveOffs | None = None
     options: tuple[OptionTerms, ...] = Field((), max_length=4)
     overrides: tuple[PriceOverride, ...] = Field((), max_length=500)
-
-
-def shared_of(terms: Terms) -> UsualTerms:
-    """Return the part of a quotation's terms that other quotations of the same firm share.
-
-    Left out are the customer, the number, title, day and scope of the heading, the options and the overridden prices.
-    """
-    heading = UsualHeading(
-        valid_days=terms.heading.valid_days,
-        prepared_by=terms.heading.prepared_by or None,
-        exclusions=terms.heading.exclusions or None,
-        conditions=terms.heading.conditions or None,
-    )
-    return UsualTerms(
-        seller=terms.seller,
-        heading=heading,
-        currency=terms.currency,
-        rounding=terms.rounding,
-        exchange=terms.exchange,
-        buying=terms.buying,
-        selling=terms.selling,
-        freight=terms.freight,
-        labour=terms.labour,
-        taxes=terms.taxes,
-        spares=terms.spares,
-        consumables=terms.consumables,
-        stock_price=terms.stock_price,
-        drive_offs=terms.drive_offs,
-    )

@@ -187,9 +187,7 @@ def _attributes(part: Part) -> record.PartAttributes:
 
 
 def _port(port: Port | None) -> record.PortRecord | None:
-    if port is None:
-        return None
-    return record.PortRecord(thread=port.thread, size=port.size, gender=port.gender, path=port.path)
+    return None if port is None else _known_port(port)
 
 
 def _joints(chosen: JudgedSet) -> tuple[record.JointRecord, ...]:

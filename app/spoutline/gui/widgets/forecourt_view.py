@@ -85,11 +85,6 @@ class ForecourtView(QWidget):
         """Key of the tile chosen; empty for none."""
         return self._chosen
 
-    @property
-    def group_names(self) -> tuple[str, ...]:
-        """The names of the groups that have one, from above."""
-        return tuple(name for _, name in self._frames)
-
     def show_groups(self, groups: tuple[Group, ...], chosen: str) -> None:
         """Show other groups, with one tile chosen."""
         self._groups, self._chosen = groups, chosen

@@ -52,11 +52,6 @@ class PaperView(QScrollArea):
         self._later.timeout.connect(self._ask)
         self.verticalScrollBar().valueChanged.connect(lambda _: self._later.start())
 
-    @property
-    def page_count(self) -> int:
-        """How many pages are shown."""
-        return len(self._sheets)
-
     def images(self) -> tuple[QImage | None, ...]:
         """Return the images of all pages; None for one that was not fetched yet."""
         return tuple(sheet.image for sheet in self._sheets)
