@@ -41,6 +41,8 @@ NO, CTRL, SHIFT, ALT = (
     Qt.KeyboardModifier.AltModifier,
 )
 
+OVERRIDES = TABLES["overrides"].columns
+
 
 @pytest.fixture
 def data_folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
@@ -158,6 +160,28 @@ def test_every_field_of_the_terms_stands_on_a_page_once() -> None:
 def test_ready_terms_go_through_the_form_unchanged(service: QuotationService) -> None:
     terms = service.read_terms(service.demo_terms())
     assert judged_terms(draft_of(terms)).terms == terms
+
+
+@pytest.mark.parametrize(
+    ("typed", "meant"),
+    [
+        ("QX 12 B", PartRef("QX 12 B")),
+        ("  QX 12 B ", PartRef("QX 12 B")),
+        ("Quillmere Forgeworks QX 12 B", PartRef("QX 12 B", "Quillmere Forgeworks")),
+        ("quillmere forgeworks QW-N101", PartRef("QW-N101", "Quillmere Forgeworks")),
+        ("QW-N101", PartRef("QW-N101")),
+    ],
+)
+def test_a_part_number_may_hold_blanks_and_stand_behind_its_maker(
+    service: QuotationService, typed: str, meant: PartRef
+) -> None:
+    makers = service.price_list_names().makers
+    row = tuple({"part": typed, "by": "Odile"}.get(one.name, "") for one in OVERRIDES)
+    draft = draft_of(service.read_terms(service.demo_terms()), makers=makers).with_rows("overrides", (row,))
+    terms = judged_terms(draft).terms
+    assert terms is not None
+    assert [one.part for one in terms.overrides] == [meant]
+    assert judged_terms(draft_of(terms)).terms == terms  # its own makers are known, whatever price lists say
 
 
 def test_terms_are_made_from_nothing_by_typing(qtbot: QtBot, opened: Open) -> None:

@@ -137,6 +137,26 @@ def test_why_not_swap_and_records_take_maker_and_number(
     assert f"{MAKER} {NUMBER} → {OTHER} {NUMBER}" in go("record", "list", SITE).out
 
 
+def test_the_printed_plan_and_the_form_name_the_maker_only_where_the_number_is_of_two(
+    go: Callable[..., Any], survey: Callable[..., Path], tmp_path: Path
+) -> None:
+    done = go("plan", survey(pinned=[named(OTHER)]))
+    hanging = done.out.partition("Chosen set, dispenser first")[2].partition("List price of the set")[0]
+    rows = [re.split(r" {2,}", line.strip()) for line in hanging.strip().splitlines()]
+    shown = {row[0]: row[1] for row in rows if len(row) > 2}  # a long name goes on in a line of its own
+    assert shown.pop("Nozzle") == f"{OTHER} {NUMBER}"
+    assert shown
+    assert not any(" " in number for number in shown.values())
+    form = tmp_path / "form.pdf"
+    assert go("pack", survey(pinned=[named(OTHER)]), "--form", form).code == 0
+    reader = PdfReader(form)
+    text = " ".join(" ".join(page.extract_text() for page in reader.pages).split())
+    assert f"{OTHER} {NUMBER}" in text
+    fitted = {name: one["/V"] for name, one in (reader.get_fields() or {}).items() if name.endswith("_fitted")}
+    assert f"{OTHER} {NUMBER}" in fitted.values()
+    assert sum(" " in shown for shown in fitted.values()) == 1
+
+
 @pytest.mark.parametrize(("maker", "price"), [(MAKER, "71.90"), (OTHER, OTHER_PRICE)])
 def test_a_quotation_takes_the_price_of_the_maker(
     go: Callable[..., Any], survey: Callable[..., Path], terms: Path, tmp_path: Path, maker: str, price: str

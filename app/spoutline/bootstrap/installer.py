@@ -138,8 +138,10 @@ class InstallerService:
     def form(self, site_plan: SitePlan, language: Language, display: Display, dated: date | None = None) -> bytes:
         """Return the fillable commissioning form as PDF; raise ``InputFault`` where no position has a set."""
         from spoutline.documents.pack.papers import form_pdf
+        from spoutline.planning.part_names import namesakes
 
-        return form_pdf(site_plan, self.words(language, display), dated=dated)
+        known = namesakes(site_plan.refs, self._sources.catalogue(site_plan.survey))
+        return form_pdf(site_plan, self.words(language, display), dated=dated, namesakes=known)
 
     def read_form(self, path: Path) -> tuple[CommissioningRecord, ...]:
         """Return the records of a filled form, fields that cannot be used among them; raise ``InputFault``."""

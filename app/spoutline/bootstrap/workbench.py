@@ -15,6 +15,7 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
+    from collections.abc import Iterable
     from pathlib import Path
 
     from spoutline.book.book import Book
@@ -163,6 +164,12 @@ class Workbench:
     def read_ref(self, named: PartRef | str, survey: Survey | None = None) -> PartRef:
         """Return what a text refers to: a number, or a maker, a blank and a number."""
         return self._stores.catalogue(survey).read_ref(named) if isinstance(named, str) else named
+
+    def namesakes(self, refs: Iterable[PartRef], survey: Survey | None = None) -> tuple[PartRef, ...]:
+        """Return every part that has the number of one of ``refs``; see ``model.part_ref.told_apart``."""
+        from spoutline.planning.part_names import namesakes
+
+        return namesakes(refs, self._stores.catalogue(survey))
 
     def parts_named(self, text: str, survey: Survey | None = None) -> tuple[Part, ...]:
         """Return the parts that a person names in one line; raise ``InputFault`` where one cannot be told."""

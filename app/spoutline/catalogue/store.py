@@ -101,19 +101,12 @@ class CatalogueStore:
         return tuple(part for part in found if not makers[part.number].isdisjoint(("", part.maker)))
 
     def read_ref(self, text: str) -> PartRef:
-        """Return what a person who writes ``text`` refers to: a number, or a maker, a blank and a number.
-
-        Capitals in a maker's name do not count. What starts with no known maker is a number as it stands.
-        """
-        text = text.strip()
-        if " " not in text:
-            return PartRef(text)
+        """Return what a person who writes ``text`` refers to, by the makers of the catalogue; see ``PartRef``."""
+        if " " not in text.strip():
+            return PartRef(text.strip())
         with store_faults(self._engine), self._engine.connect() as connection:
             makers = connection.execute(select(PartRecord.maker).where(*self._held).distinct()).scalars().all()
-        for maker in sorted(makers, key=len, reverse=True):
-            if text.casefold().startswith(f"{maker.casefold()} "):
-                return PartRef(text[len(maker) :].strip(), maker)
-        return PartRef(text)
+        return PartRef.from_text(text, makers)
 
     def read_refs(self, text: str) -> tuple[PartRef, ...]:
         """Return every part that a person names in one line, separated by commas, semicolons, plus signs or blanks."""

@@ -32,7 +32,8 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     else:
         from spoutline.cli.plan_text import site_text
 
-        write_standard_output(site_text(site_plan, workbench.story(display)))
+        namesakes = workbench.namesakes(site_plan.refs, site_plan.survey)
+        write_standard_output(site_text(site_plan, workbench.story(display), namesakes))
     return outcome_of(site_plan)
 
 

@@ -13,6 +13,8 @@ from spoutline.explain.plan.assumed import assumed_sentence, own_findings, stati
 from spoutline.explain.plan.story import Story
 from spoutline.model.check import Outcome
 from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
+from spoutline.model.part import Part
+from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.plan import JudgedSet, PositionPlan, SitePlan
 from spoutline.model.requirement import RequirementLine
 
@@ -20,9 +22,12 @@ _WIDTH = 110
 _INDENT = "    "
 
 
-def site_text(site_plan: SitePlan, story: Story) -> str:
-    """Return the plan of a whole site as text that ends with a line break."""
-    lines = list(_SiteText(site_plan, story).lines())
+def site_text(site_plan: SitePlan, story: Story, namesakes: tuple[PartRef, ...] = ()) -> str:
+    """Return the plan of a whole site as text that ends with a line break.
+
+    A part is told by its maker too where another one of the site or of ``namesakes`` has its number.
+    """
+    lines = list(_SiteText(site_plan, story, namesakes).lines())
     return "\n".join(printable(line).rstrip() for line in lines) + "\n"
 
 
@@ -34,8 +39,9 @@ def printable(text: str) -> str:
 class _SiteText:
     """Tells one site plan; sources are numbered across all its positions."""
 
-    def __init__(self, site_plan: SitePlan, story: Story) -> None:
+    def __init__(self, site_plan: SitePlan, story: Story, namesakes: tuple[PartRef, ...]) -> None:
         self.site_plan = site_plan
+        self.known = (*site_plan.refs, *namesakes)
         self.story = story
         self.currency = site_plan.survey.site.currency
         self.notes = SourceNotes()
@@ -137,6 +143,9 @@ class _SiteText:
             yield f"  {self.text['terminal_would_free']}"
             yield from _bullets(self.story.relaxation(item, self.currency) for item in plan.conflict.relaxations)
 
+    def number(self, part: Part) -> str:
+        return told_apart((part.ref,), self.known)[0]
+
     def chosen(self, plan: PositionPlan, chosen: JudgedSet) -> Iterator[str]:
         story = self.story
         yield f"  {self.text['terminal_chosen']}"
@@ -144,7 +153,7 @@ class _SiteText:
             [
                 (
                     story.title(link.slot),
-                    link.part.number,
+                    self.number(link.part),
                     story.word(PaperWord.STAYS)
                     if link.kept
                     else story.money(link.price_minor(self.currency), self.currency),
@@ -162,7 +171,7 @@ class _SiteText:
                 [
                     (
                         f"{line.quantity} x",
-                        line.part.number,
+                        self.number(line.part),
                         story.part_name(line.part),
                         story.accessory_reason(line.reason),
                     )

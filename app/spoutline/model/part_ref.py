@@ -40,10 +40,17 @@ class PartRef:
         return self.number == part.number and self.maker in ("", part.maker)
 
     @classmethod
-    def from_text(cls, text: str) -> PartRef:
-        """Return the reference that ``str`` wrote: what stands before the last blank is the maker."""
-        maker, _, number = text.strip().rpartition(" ")
-        return cls(number, maker.strip())
+    def from_text(cls, text: str, makers: Iterable[str]) -> PartRef:
+        """Return what a person who writes ``text`` refers to: a number, or a maker, a blank and a number.
+
+        Capitals in a maker's name do not count. What starts with none of ``makers`` is a number as it stands, blanks
+        and all: they may stand in numbers and in makers' names alike.
+        """
+        text = text.strip()
+        for maker in sorted(makers, key=len, reverse=True):
+            if maker and text.casefold().startswith(f"{maker.casefold()} "):
+                return cls(text[len(maker) :].strip(), maker)
+        return cls(text)
 
     @property
     def key(self) -> str:

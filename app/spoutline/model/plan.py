@@ -291,6 +291,16 @@ class SitePlan:
         others = any(plan.basis in (SetBasis.PLANNED, SetBasis.NOT_AGREED) for plan in self.positions)
         return agreed == DEMONSTRATION or ((others or not agreed) and self.provenance.is_demonstration)
 
+    @property
+    def refs(self) -> tuple[PartRef, ...]:
+        """Every part that the plan names: of the sets, of what goes with them, of their alternatives; each once."""
+        named: dict[PartRef, None] = {}
+        for plan in self.positions:
+            judged = (*((plan.chosen,) if plan.chosen else ()), *(one.judged for one in plan.alternatives))
+            named.update(dict.fromkeys(ref for one in judged for ref in one.hanging_set.refs))
+            named.update(dict.fromkeys(line.part.ref for line in plan.accessories))
+        return tuple(named)
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PartVerdict:

@@ -30,6 +30,12 @@ def shared_numbers(refs: Iterable[PartRef], parts: PartStore) -> dict[PartRef, s
     return {ref: _several_makers(found) for ref, found in named.items() if len(found) > 1}
 
 
+def namesakes(refs: Iterable[PartRef], parts: PartStore) -> tuple[PartRef, ...]:
+    """Return every part of the catalogue whose number one of ``refs`` has: what tells whether a number is unique."""
+    numbers = tuple(dict.fromkeys(PartRef(ref.number) for ref in refs))
+    return tuple(part.ref for part in parts.parts(numbers)) if numbers else ()
+
+
 def _several_makers(named: Sequence[PartRef]) -> str:
     """Return what would be right in place of a bare number that all of ``named`` have."""
     makers = ", ".join(one.maker for one in named)

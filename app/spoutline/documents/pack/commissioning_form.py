@@ -35,7 +35,7 @@ from spoutline.explain.pack.words import PackWord as Word
 from spoutline.explain.plan.sets_head import sets_head
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
-from spoutline.model.part_ref import told_apart
+from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.plan import HangingSet, PositionPlan, SitePlan
 from spoutline.model.quantity import Dimension
 from spoutline.model.record import SWAP_REASONS, ItemResult, RecordItem, RecordItemId
@@ -46,13 +46,17 @@ _HEAD_SHARE = 0.82
 _MOST_LINES = 3
 
 
-def form_blocks(site_plan: SitePlan, story: Story) -> Iterator[Block]:
-    """Return a page for each position that has a set."""
+def form_blocks(site_plan: SitePlan, story: Story, namesakes: tuple[PartRef, ...] = ()) -> Iterator[Block]:
+    """Return a page for each position that has a set.
+
+    A part is shown with its maker where another one of the site or of ``namesakes`` has its number.
+    """
+    known = (*site_plan.refs, *namesakes)
     plans = [plan for plan in site_plan.positions if plan.chosen is not None]
     for number, plan in enumerate(plans, start=1):
         if number > 1:
             yield PageBreak()
-        yield from _position_form(number, plan, site_plan, story)
+        yield from _position_form(number, plan, site_plan, story, known)
 
 
 def limit_text(item: RecordItem, story: Story) -> str:
@@ -78,7 +82,9 @@ def expected_text(item: RecordItem, story: Story) -> str:
     return reading_text(item.expected, item.dimension, story.display)
 
 
-def _position_form(number: int, plan: PositionPlan, site_plan: SitePlan, story: Story) -> Iterator[Block]:
+def _position_form(
+    number: int, plan: PositionPlan, site_plan: SitePlan, story: Story, known: tuple[PartRef, ...]
+) -> Iterator[Block]:
     tag = str(tag_of(plan, site_plan))
     yield Heading(f"{story.word(Word.FORM)}{story.writing.colon} {plan.position.label}", 1)
     head = KeyValues(
@@ -94,14 +100,14 @@ def _position_form(number: int, plan: PositionPlan, site_plan: SitePlan, story: 
     yield _items_table(number, plan, story)
     if plan.chosen is not None:
         yield Heading(story.word(Word.AS_BUILT), 2)
-        yield _parts_table(number, plan.chosen.hanging_set, story)
+        yield _parts_table(number, plan.chosen.hanging_set, story, known)
     yield Heading(story.word(Word.SIGNATURE), 2)
     yield _people_table(number, story)
     yield FormTable(
         (Column(story.word(Word.REMARKS), 1.0),),
         ((_text(number, FormField.REMARKS, story.word(Word.REMARKS), lines=_MOST_LINES),),),
     )
-    yield _origin_table(number, tag, plan, story)
+    yield _origin_table(number, tag, plan, story, known)
 
 
 def _items_table(number: int, plan: PositionPlan, story: Story) -> FormTable:
@@ -132,7 +138,7 @@ def _item_row(number: int, item: RecordItem, story: Story) -> tuple[str | TextBo
     return (title, expected_text(item, story), limit_text(item, story), reading, result, note)
 
 
-def _parts_table(number: int, hanging_set: HangingSet, story: Story) -> FormTable:
+def _parts_table(number: int, hanging_set: HangingSet, story: Story, known: tuple[PartRef, ...]) -> FormTable:
     columns = (
         Column(story.word(Word.NUMBER), 0.4),
         Column(story.word(Word.PLACE), 1.6),
@@ -141,7 +147,7 @@ def _parts_table(number: int, hanging_set: HangingSet, story: Story) -> FormTabl
         Column(story.word(Word.REASON), 2.4),
     )
     reasons = _choices(SWAP_REASONS, story)
-    shown = told_apart(hanging_set.refs)
+    shown = told_apart(hanging_set.refs, known)
     rows = tuple(
         (
             str(place),
@@ -179,9 +185,9 @@ def _people_table(number: int, story: Story) -> FormTable:
     return FormTable(columns, (tuple(_text(number, field, story.word(word)) for field, word in fields),))
 
 
-def _origin_table(number: int, tag: str, plan: PositionPlan, story: Story) -> FormTable:
+def _origin_table(number: int, tag: str, plan: PositionPlan, story: Story, known: tuple[PartRef, ...]) -> FormTable:
     """Return what the form was made from, in fields that cannot be changed, so that it can be read back."""
-    planned = planned_text(plan.chosen.hanging_set.refs) if plan.chosen is not None else ""
+    planned = planned_text(plan.chosen.hanging_set.refs, known) if plan.chosen is not None else ""
     columns = (
         Column(story.word(Word.REVISION), 5.2),
         Column(story.word(Word.PLANNED), 3.4),

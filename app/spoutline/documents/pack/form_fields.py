@@ -44,12 +44,13 @@ class PartField(StrEnum):
     REASON = "reason"
 
 
-def planned_text(refs: tuple[PartRef, ...]) -> str:
+def planned_text(refs: tuple[PartRef, ...], known: tuple[PartRef, ...] = ()) -> str:
     """Return the planned parts in one line: numbers parted by blanks, as a JSON list where blanks would not part them.
 
-    Makers are named where two parts have one number; the plan that a record is judged by tells the others.
+    Makers are named where two parts, ``known`` ones among them, have one number; the plan that a record is judged by
+    tells the others.
     """
-    shown = told_apart(refs)
+    shown = told_apart(refs, known)
     if all(text == ref.number and _PLAIN.fullmatch(text) for text, ref in zip(shown, refs, strict=True)):
         return " ".join(shown)
     named = [ref if text != ref.number else PartRef(ref.number) for text, ref in zip(shown, refs, strict=True)]

@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from spoutline.documents.pack.content import PackWords
     from spoutline.model.inspection import DueItem
     from spoutline.model.pack import PackJob
+    from spoutline.model.part_ref import PartRef
     from spoutline.model.plan import SitePlan
     from spoutline.model.record import JudgedRecord, WearEntry
 
@@ -50,8 +51,12 @@ def caution_pdf(site_plan: SitePlan, words: PackWords, *, dated: date | None = N
     return pdf_bytes(caution_content(site_plan, words, dated=dated))
 
 
-def form_pdf(site_plan: SitePlan, words: PackWords, *, dated: date | None = None) -> bytes:
+def form_pdf(
+    site_plan: SitePlan, words: PackWords, *, dated: date | None = None, namesakes: tuple[PartRef, ...] = ()
+) -> bytes:
     """Return the fillable commissioning form of every position that has a set.
+
+    A part is shown with its maker where another one of the site or of ``namesakes`` has its number.
 
     Raises
     ------
@@ -66,7 +71,7 @@ def form_pdf(site_plan: SitePlan, words: PackWords, *, dated: date | None = None
     from spoutline.explain.pack.words import PackWord
 
     story = words.story
-    blocks = list(form_blocks(site_plan, story))
+    blocks = list(form_blocks(site_plan, story, namesakes))
     if not blocks:
         wanted = "a position with a set is needed: a form without one would record nothing"
         raise InputFault((InputProblem("", "positions", "none with a set", wanted),))

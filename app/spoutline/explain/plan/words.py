@@ -188,7 +188,7 @@ class Words:
 
     def other_parts(self, judged: JudgedSet, chosen: HangingSet) -> tuple[str, ...]:
         """Return the part numbers of a set that ``chosen`` does not hold, in chain order."""
-        return told_apart(ref for ref in judged.hanging_set.refs if ref not in chosen.refs)
+        return told_apart((ref for ref in judged.hanging_set.refs if ref not in chosen.refs), chosen.refs)
 
 
 def liquid_of(facts: tuple[Quantity | Fact, ...]) -> Liquid | None:

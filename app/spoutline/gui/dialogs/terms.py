@@ -93,7 +93,8 @@ class TermsDialog(FormDialog):
         self._emptied: set[str] = set()
         self._undo = QUndoStack(self)
         names, usual = self._names(), self._usual() if start is None else UsualTerms()
-        self._state = FormState(draft_of(start or usual, today), folder)
+        self._makers = names.makers
+        self._state = FormState(draft_of(start or usual, today, self._makers), folder)
         self._first = self._state.draft
         self._make_body(names)
         self._make_foot()
@@ -155,7 +156,7 @@ class TermsDialog(FormDialog):
             self.show_fault(str(fault))
             return
         self.show_fault("")
-        self._push(FormState(draft_of(terms), path.parent, path), self.subject_list.currentRow())
+        self._push(FormState(draft_of(terms, makers=self._makers), path.parent, path), self.subject_list.currentRow())
 
     def save_as(self, path: Path) -> None:
         """Write the terms into a file; comments of a file that is there stay beside what is not changed."""
@@ -167,7 +168,7 @@ class TermsDialog(FormDialog):
         except StoreFault as fault:
             self.show_fault(str(fault))
             return
-        self._push(FormState(draft_of(written), path.parent, path), self.subject_list.currentRow())
+        self._push(FormState(draft_of(written, makers=self._makers), path.parent, path), self.subject_list.currentRow())
         self._say(tr("Saved as {path}.").format(path=path))
 
     def keep_as_usual(self) -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from datetime import date
 from decimal import Decimal
@@ -79,10 +79,14 @@ class Judged(Generic[TermsT]):
 
 @dataclass(frozen=True, slots=True)
 class TermsDraft:
-    """Everything typed: the text of each field by its path, the rows of each table by its path."""
+    """Everything typed: the text of each field by its path, the rows of each table by its path.
+
+    ``makers`` are those whose name may stand before a part number.
+    """
 
     texts: Mapping[str, str]
     rows: Mapping[str, tuple[Row, ...]]
+    makers: frozenset[str] = frozenset()
 
     def with_text(self, path: str, text: str) -> TermsDraft:
         """Return the draft with another text in a field."""
@@ -93,15 +97,19 @@ class TermsDraft:
         return replace(self, rows=MappingProxyType({**self.rows, path: rows}))
 
 
-def draft_of(start: Terms | UsualTerms, today: date | None = None) -> TermsDraft:
-    """Return terms, or what there is of them, as the form shows them; a heading without a day is dated ``today``."""
+def draft_of(start: Terms | UsualTerms, today: date | None = None, makers: Iterable[str] = ()) -> TermsDraft:
+    """Return terms, or what there is of them, as the form shows them; a heading without a day is dated ``today``.
+
+    ``makers`` are those that price lists know; those whom the terms name are known besides.
+    """
     texts = {path: _shown(_value_at(start, path)) for path in FIELDS}
     if not texts["heading.dated"] and today is not None:
         texts["heading.dated"] = today.isoformat()
     rows = {path: tuple(_cells(row, table) for row in _rows_at(start, path)) for path, table in TABLES.items()}
     if not rows["options"]:
         rows["options"] = tuple(_cells(row, TABLES["options"]) for row in Terms.model_fields["options"].default)
-    return TermsDraft(MappingProxyType(texts), MappingProxyType(rows))
+    named = {one.part.maker for one in start.overrides if one.part.maker}
+    return TermsDraft(MappingProxyType(texts), MappingProxyType(rows), frozenset({*makers, *named}))
 
 
 def empty_means(path: str) -> str:
@@ -157,6 +165,7 @@ class _Reading:
     """The document that the texts of a draft amount to, and what could not be read."""
 
     def __init__(self, draft: TermsDraft, *, is_shared: bool = False) -> None:
+        self._makers = draft.makers
         self.document: dict[str, object] = {"seller": {}, "customer": {}, "heading": {}}
         self.problems: list[DraftProblem] = []
         self.places: dict[str, list[int]] = {}  # table to the rows of the form that stand in the document
@@ -189,7 +198,7 @@ class _Reading:
 
     def _read(self, text: str, entry: TermsField | TermsColumn, spot: Spot, name: str) -> object | None:
         try:
-            return _value_of(text, entry)
+            return _value_of(text, entry, self._makers)
         except InputFault as fault:
             self.problems.append(DraftProblem(spot, name, f"“{text.strip()}”", fault.problems[0].wanted))
             return None
@@ -262,7 +271,7 @@ def _needed(entry: TermsField | TermsColumn) -> str:
     return "write it"
 
 
-def _value_of(text: str, entry: TermsField | TermsColumn) -> object | None:
+def _value_of(text: str, entry: TermsField | TermsColumn, makers: frozenset[str]) -> object | None:
     """Return what a text stands for; None where it says nothing. Raise ``InputFault`` for what cannot be read."""
     if entry.entry is TermsEntry.SEVERAL:
         return [_chosen(piece, entry.options) for piece in _pieces(text, entry.entry)]
@@ -271,7 +280,7 @@ def _value_of(text: str, entry: TermsField | TermsColumn) -> object | None:
     if entry.entry is TermsEntry.CHOICE:
         return _chosen(text, entry.options)
     if entry.known is Known.PART_NUMBERS:
-        return PartRef.from_text(text)
+        return PartRef.from_text(text, makers)
     read = _READERS.get(entry.entry)
     return read(text.strip()) if read is not None else text
 

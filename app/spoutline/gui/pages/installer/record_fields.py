@@ -190,7 +190,9 @@ class RecordFields(QWidget):
     def _show_parts(self, plan: PositionPlan) -> None:
         story = self._story()
         links = plan.chosen.hanging_set.links if plan.chosen is not None else ()
-        shown = told_apart(link.part.ref for link in links)
+        refs = [link.part.ref for link in links]
+        session = self._context.session
+        shown = told_apart(refs, wait_for(lambda: session.workbench.namesakes(refs, session.survey)))
         for line, link in enumerate(links):
             fitted = LineEditor(shown[line], self)
             fitted.setObjectName(f"fitted_{line + 1}")
