@@ -23,7 +23,7 @@ from spoutline.database.engine import open_engine, shown_url
 from spoutline.database.faults import Patience
 from spoutline.database.file_watch import FileIdentity, file_identity, gone, watched_path
 from spoutline.model.answered import answered_document, same_answers, unanswered
-from spoutline.model.faults import InputFault
+from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.plain_values import without_hidden_signs
 from spoutline.model.survey import Survey
 
