@@ -17,22 +17,28 @@ from xml.etree import ElementTree
 
 PROJECT = Path(__file__).resolve().parents[1]
 GUI = PROJECT / "app" / "spoutline" / "gui"
+# the columns of tables of positions are declared where tables are read
+TABLE_COLUMNS = PROJECT / "app" / "spoutline" / "planning" / "survey_import" / "fields.py"
 FOLDER = PROJECT / "resources" / "translations"
 LANGUAGES = ("de", "es", "fr")
 CONTEXT = "window"
 # texts that stand in records and are translated where they are shown
-_TEXT_FIELDS = {"title", "help", "hint", "lead", "group", "words", "empty_means"}
+_TEXT_FIELDS = {"title", "help", "hint", "lead", "group", "words", "empty_means", "source"}
 _TEXT_CALLS = {"StepWords", "Option", "_yes_no", "yes_no", "amount", "number"}
 _TEXT_TABLES = {"_GROUPS", "_KINDS", "_WORDS"}
+# rows whose texts stand in order behind the name of the field: group, title, help, source
+_QUESTION_ROWS = {"conversion_question": slice(1, 5)}
 
 
 def texts() -> tuple[str, ...]:
     """Return every text of the window, sorted."""
-    found = {text for path in GUI.rglob("*.py") for text in _texts_in(ast.parse(path.read_text(encoding="utf-8")))}
+    files = (*GUI.rglob("*.py"), TABLE_COLUMNS)
+    found = {text for path in files for text in _texts_in(ast.parse(path.read_text(encoding="utf-8")))}
     return tuple(sorted(found))
 
 
 def _texts_in(tree: ast.Module) -> Iterator[str]:
+    named = _named_texts(tree)
     for node in ast.walk(tree):
         if isinstance(node, ast.Call):
             name = node.func.id if isinstance(node.func, ast.Name) else getattr(node.func, "attr", "")
@@ -40,13 +46,32 @@ def _texts_in(tree: ast.Module) -> Iterator[str]:
                 yield from _constants(node.args[:1])
             elif name in _TEXT_CALLS:
                 yield from (text for text in _constants(node.args) if " " in text or text[:1].isupper())
-            yield from _constants(one.value for one in node.keywords if one.arg in _TEXT_FIELDS)
+            elif name in _QUESTION_ROWS:
+                yield from _constants(named.get(_name(one), one) for one in node.args[_QUESTION_ROWS[name]])
+            fields = (one.value for one in node.keywords if one.arg in _TEXT_FIELDS)
+            yield from _constants(named.get(_name(one), one) for one in fields)
         elif isinstance(node, ast.ClassDef) and node.name == "MenuId":
             yield from _constants(one.value for one in node.body if isinstance(one, ast.Assign))
         elif isinstance(node, ast.Assign | ast.AnnAssign) and isinstance(node.value, ast.Dict):
             target = node.targets[0] if isinstance(node, ast.Assign) else node.target
             if isinstance(target, ast.Name) and target.id in _TEXT_TABLES:
                 yield from _constants(node.value.values)
+
+
+def _named_texts(tree: ast.Module) -> dict[str, ast.expr]:
+    """Return the constants of a module by name, such as the groups of its questions."""
+    found: dict[str, ast.expr] = {}
+    for node in tree.body:
+        if isinstance(node, ast.Assign) and isinstance(node.targets[0], ast.Name):
+            found[node.targets[0].id] = node.value
+        elif isinstance(node, ast.Assign) and isinstance(node.targets[0], ast.Tuple):
+            values = node.value.elts if isinstance(node.value, ast.Tuple) else []
+            found |= {_name(one): value for one, value in zip(node.targets[0].elts, values, strict=False)}
+    return found
+
+
+def _name(node: ast.expr) -> str:
+    return node.id if isinstance(node, ast.Name) else ""
 
 
 def _constants(nodes: object) -> Iterator[str]:

@@ -64,6 +64,10 @@
    <translation>Jetzt &amp;sichern</translation>
   </message>
   <message>
+   <source>&amp;Beyond the years whose onboard share is known</source>
+   <translation>&amp;Nach den Jahren mit bekanntem Anteil an Bord</translation>
+  </message>
+  <message>
    <source>&amp;Book</source>
    <translation>B&amp;uch</translation>
   </message>
@@ -85,7 +89,7 @@
   </message>
   <message>
    <source>&amp;Conversion of the site</source>
-   <translation>&amp;Umbau der Tankstelle</translation>
+   <translation>Um&amp;bau der Tankstelle</translation>
   </message>
   <message>
    <source>&amp;Copy</source>
@@ -134,6 +138,10 @@
   <message>
    <source>&amp;Edition</source>
    <translation>Au&amp;sgabe</translation>
+  </message>
+  <message>
+   <source>&amp;Efficiency at the nozzle in use</source>
+   <translation>Wirkungsgrad am Zapfventil im &amp;Betrieb</translation>
   </message>
   <message>
    <source>&amp;Empty all figures</source>
@@ -469,7 +477,7 @@
   </message>
   <message>
    <source>&amp;Whole drawing</source>
-   <translation>&amp;Ganze Zeichnung</translation>
+   <translation>Ganze &amp;Zeichnung</translation>
   </message>
   <message>
    <source>&amp;Why not this part?</source>
@@ -514,6 +522,10 @@
   <message>
    <source>1 to 30.</source>
    <translation>1 bis 30.</translation>
+  </message>
+  <message>
+   <source>77 FR 28772 table 1 (memory)</source>
+   <translation>77 FR 28772 Tabelle 1 (aus dem Gedächtnis)</translation>
   </message>
   <message>
    <source>A change of liquid goes by tank, and a vapor pipe ends at one. For a blend of two write 1 + 2.</source>
@@ -564,6 +576,14 @@
    <translation>Ein Satz ist gefunden, aber ein Muss ist verletzt</translation>
   </message>
   <message>
+   <source>A whole number from 1 to 50.</source>
+   <translation>Eine ganze Zahl von 1 bis 50.</translation>
+  </message>
+  <message>
+   <source>A whole number; each is emptied before its pipe is closed.</source>
+   <translation>Eine ganze Zahl; jeder wird geleert, bevor seine Leitung geschlossen wird.</translation>
+  </message>
+  <message>
    <source>A&amp;ddress</source>
    <translation>Ans&amp;chrift</translation>
   </message>
@@ -578,6 +598,10 @@
   <message>
    <source>AP-42</source>
    <translation>AP-42</translation>
+  </message>
+  <message>
+   <source>ASME B1.20.1, ISO 228-1</source>
+   <translation>ASME B1.20.1, ISO 228-1</translation>
   </message>
   <message>
    <source>About</source>
@@ -696,6 +720,18 @@
    <translation>Alter, Jahre</translation>
   </message>
   <message>
+   <source>Agency</source>
+   <translation>Behörde</translation>
+  </message>
+  <message>
+   <source>Agency table</source>
+   <translation>Tabelle der Behörden</translation>
+  </message>
+  <message>
+   <source>Ages are given at each position, under what hangs there today.</source>
+   <translation>Das Alter steht bei jedem Platz unter dem, was dort heute hängt.</translation>
+  </message>
+  <message>
    <source>Agree on the &amp;way shown…</source>
    <translation>Gezeigten &amp;Weg vereinbaren…</translation>
   </message>
@@ -738,6 +774,10 @@
   <message>
    <source>Agreements and withdrawals</source>
    <translation>Vereinbarungen und Rücknahmen</translation>
+  </message>
+  <message>
+   <source>Air, fills and tanks</source>
+   <translation>Luft, Füllungen und Tanks</translation>
   </message>
   <message>
    <source>Al&amp;l agreements…</source>
@@ -848,6 +888,10 @@
    <translation>Dafür einstehen</translation>
   </message>
   <message>
+   <source>Arizona test list</source>
+   <translation>Prüfliste von Arizona</translation>
+  </message>
+  <message>
    <source>As a share of the hose's length from the dispenser: 0.5 is the middle.</source>
    <translation>Als Anteil der Schlauchlänge ab Zapfsäule: 0,5 ist die Mitte.</translation>
   </message>
@@ -874,6 +918,10 @@
   <message>
    <source>As the way of reckoning asks.</source>
    <translation>Wie es das Verfahren verlangt.</translation>
+  </message>
+  <message>
+   <source>Ask in writing; what is not known is said in the report.</source>
+   <translation>Schriftlich fragen; der Bericht sagt, was nicht bekannt ist.</translation>
   </message>
   <message>
    <source>Asked for</source>
@@ -928,6 +976,26 @@
    <translation>Zwischen 0 und 1.</translation>
   </message>
   <message>
+   <source>Between 0 and 1; empty counts every gasoline position alike.</source>
+   <translation>Zwischen 0 und 1; leer zählt jeden Benzinplatz gleich.</translation>
+  </message>
+  <message>
+   <source>Between 0 and 1; empty takes the table's figure.</source>
+   <translation>Zwischen 0 und 1; leer nimmt den Wert der Tabelle.</translation>
+  </message>
+  <message>
+   <source>Between 0 and 1; the rest goes on selling.</source>
+   <translation>Zwischen 0 und 1; der Rest verkauft weiter.</translation>
+  </message>
+  <message>
+   <source>Between 0 and 50, written without the sign.</source>
+   <translation>Zwischen 0 und 50, ohne das Zeichen geschrieben.</translation>
+  </message>
+  <message>
+   <source>Blend</source>
+   <translation>Mischung</translation>
+  </message>
+  <message>
    <source>Boats</source>
    <translation>Boote</translation>
   </message>
@@ -970,6 +1038,10 @@
   <message>
    <source>Can the flow be started or stopped else&amp;where?</source>
    <translation>Lässt sich der Durchfluss anders&amp;wo starten oder stoppen?</translation>
+  </message>
+  <message>
+   <source>Can the vapor pipe be reached at the tan&amp;k?</source>
+   <translation>Ist die Dampfleitung am Tan&amp;k zugänglich?</translation>
   </message>
   <message>
    <source>Cars</source>
@@ -1064,6 +1136,10 @@
    <translation>Zwei verschiedene Revisionen wählen.</translation>
   </message>
   <message>
+   <source>Class limits: scopes of UL 2586A/B, 567A/B, 330A/B</source>
+   <translation>Klassengrenzen: Anwendungsbereiche von UL 2586A/B, 567A/B, 330A/B</translation>
+  </message>
+  <message>
    <source>Clau&amp;se</source>
    <translation>&amp;Abschnitt</translation>
   </message>
@@ -1118,6 +1194,10 @@
   <message>
    <source>Con&amp;tact</source>
    <translation>Ans&amp;prechpartner</translation>
+  </message>
+  <message>
+   <source>Condensate traps in the vapor pipes</source>
+   <translation>Kondensatabscheider in den Dampfleitungen</translation>
   </message>
   <message>
    <source>Condition</source>
@@ -1176,6 +1256,10 @@
    <translation>Zählt zur Förderung</translation>
   </message>
   <message>
+   <source>Crews side by side</source>
+   <translation>Kolonnen nebeneinander</translation>
+  </message>
+  <message>
    <source>Cu&amp;rrency</source>
    <translation>&amp;Währung</translation>
   </message>
@@ -1232,12 +1316,24 @@
    <translation>Tage, für die das Angebot gilt, 1 bis 730.</translation>
   </message>
   <message>
+   <source>Days of &amp;notice</source>
+   <translation>Tage A&amp;nkündigung</translation>
+  </message>
+  <message>
+   <source>Days until the permission is expected</source>
+   <translation>Tage bis zur erwarteten Erlaubnis</translation>
+  </message>
+  <message>
    <source>Decides automatic shut-off and the hold-open latch.</source>
    <translation>Entscheidet über Abschaltautomatik und Raste.</translation>
   </message>
   <message>
    <source>Decides how the whip hose bends in a drive-off.</source>
    <translation>Entscheidet, wie sich der Anschlussschlauch beim Wegfahren biegt.</translation>
+  </message>
+  <message>
+   <source>Decides the throughput threshold in Europe.</source>
+   <translation>Entscheidet in Europa über die Durchsatzschwelle.</translation>
   </message>
   <message>
    <source>Declined. Requote it and keep it: revision {0} opens.</source>
@@ -1280,16 +1376,40 @@
    <translation>Unterschied, gemeinsame Schläuche</translation>
   </message>
   <message>
+   <source>Directive 2009/126/EC, EU summary</source>
+   <translation>Richtlinie 2009/126/EG, Zusammenfassung der EU</translation>
+  </message>
+  <message>
    <source>Discount group</source>
    <translation>Rabattgruppe</translation>
+  </message>
+  <message>
+   <source>Discount rate, percent a year</source>
+   <translation>Zinssatz, Prozent im Jahr</translation>
   </message>
   <message>
    <source>Discounts of makers</source>
    <translation>Rabatte der Hersteller</translation>
   </message>
   <message>
+   <source>Dispenser</source>
+   <translation>Zapfsäule</translation>
+  </message>
+  <message>
+   <source>Dispenser maker's data</source>
+   <translation>Daten des Zapfsäulenherstellers</translation>
+  </message>
+  <message>
    <source>Dispenser outlet</source>
    <translation>Abgang der Zapfsäule</translation>
+  </message>
+  <message>
+   <source>Dispenser {0}</source>
+   <translation>Zapfsäule {0}</translation>
+  </message>
+  <message>
+   <source>Dispenser's plate</source>
+   <translation>Typenschild der Zapfsäule</translation>
   </message>
   <message>
    <source>Dispensers and positions</source>
@@ -1300,6 +1420,10 @@
    <translation>Zapfsäulen in einer Reihe, wo keine Insel genannt ist</translation>
   </message>
   <message>
+   <source>Do superseded parts &amp;go?</source>
+   <translation>&amp;Gehen ersetzte Teile?</translation>
+  </message>
+  <message>
    <source>Do this</source>
    <translation>Das tun</translation>
   </message>
@@ -1308,8 +1432,20 @@
    <translation>Endet neben dem Abgang eine eigene Gas&amp;rückleitung?</translation>
   </message>
   <message>
+   <source>Does each grade have a vapor pipe of its own?</source>
+   <translation>Hat jede Sorte ihre eigene Dampfleitung?</translation>
+  </message>
+  <message>
+   <source>Does it stand under living or working &amp;quarters?</source>
+   <translation>Steht sie unter &amp;Wohn- oder Arbeitsräumen?</translation>
+  </message>
+  <message>
    <source>Does not fit: {reason}</source>
    <translation>Passt nicht: {reason}</translation>
+  </message>
+  <message>
+   <source>Does one central unit make the vacuum?</source>
+   <translation>Erzeugt eine zentrale Einheit den Unterdruck?</translation>
   </message>
   <message>
    <source>Does the hose come down from ove&amp;rhead?</source>
@@ -1320,7 +1456,19 @@
    <translation>Gibt es den Platz &amp;heute?</translation>
   </message>
   <message>
+   <source>Does the vacuum assist stop at vehicles with onboard rec&amp;overy?</source>
+   <translation>Hält die Absaugung bei Fahrzeugen mit Rückführung an B&amp;ord an?</translation>
+  </message>
+  <message>
+   <source>Does work go on at week&amp;ends?</source>
+   <translation>Wird am Woch&amp;enende gearbeitet?</translation>
+  </message>
+  <message>
    <source>Down</source>
+   <translation>Nach unten</translation>
+  </message>
+  <message>
+   <source>Downwards</source>
    <translation>Nach unten</translation>
   </message>
   <message>
@@ -1396,8 +1544,16 @@
    <translation>Öffentliches Modell der EPA</translation>
   </message>
   <message>
+   <source>EPA-457/B-12-001 and state rules; local air agency</source>
+   <translation>EPA-457/B-12-001 und Regeln der Bundesstaaten; örtliche Luftbehörde</translation>
+  </message>
+  <message>
    <source>Each differs in kind from the set in hand. Taking one keeps its parts; undo brings back the cheapest.</source>
    <translation>Jeder unterscheidet sich in der Art vom Satz. Einen zu nehmen, behält seine Teile; Rückgängig holt den billigsten zurück.</translation>
+  </message>
+  <message>
+   <source>Each is judged again.</source>
+   <translation>Jedes wird neu beurteilt.</translation>
   </message>
   <message>
    <source>Each kind once.</source>
@@ -1412,12 +1568,24 @@
    <translation>Jede Variante wird für sich geplant und berechnet.</translation>
   </message>
   <message>
+   <source>Each row names its own source: see Local rules</source>
+   <translation>Jede Zeile nennt ihre Quelle: siehe Örtliche Regeln</translation>
+  </message>
+  <message>
    <source>Each tax lies on the amounts ticked.</source>
    <translation>Jede Steuer liegt auf den angekreuzten Beträgen.</translation>
   </message>
   <message>
    <source>Each was opened and read through when it was made. Kept: seven days, four weeks, those before changes, and those that were asked for.</source>
    <translation>Jede wurde beim Anlegen geöffnet und durchgelesen. Behalten werden: sieben Tage, vier Wochen, die vor Änderungen und die verlangten.</translation>
+  </message>
+  <message>
+   <source>Each way keeps every must.</source>
+   <translation>Jeder Weg hält jedes Muss ein.</translation>
+  </message>
+  <message>
+   <source>Each works at a dispenser of its own.</source>
+   <translation>Jede arbeitet an einer eigenen Zapfsäule.</translation>
   </message>
   <message>
    <source>Each year once.</source>
@@ -1432,6 +1600,14 @@
    <translation>Ausgabe: {0}.</translation>
   </message>
   <message>
+   <source>Emissions</source>
+   <translation>Emissionen</translation>
+  </message>
+  <message>
+   <source>Empty takes the agency's figure.</source>
+   <translation>Leer nimmt den Wert der Behörde.</translation>
+  </message>
+  <message>
    <source>Empty: the price follows.</source>
    <translation>Leer: der Preis folgt.</translation>
   </message>
@@ -1442,6 +1618,10 @@
   <message>
    <source>Entry</source>
    <translation>Eingabe</translation>
+  </message>
+  <message>
+   <source>Equipment list of the station</source>
+   <translation>Geräteliste der Tankstelle</translation>
   </message>
   <message>
    <source>Every answer may stay open; the report says what it lacks. The agency decides.</source>
@@ -1512,6 +1692,14 @@
    <translation>Das Formular aus einer Bedingungsdatei füllen (Strg+O)</translation>
   </message>
   <message>
+   <source>Filler</source>
+   <translation>Einfüllstutzen</translation>
+  </message>
+  <message>
+   <source>Filler distance</source>
+   <translation>Abstand Stutzen</translation>
+  </message>
+  <message>
    <source>Filler height</source>
    <translation>Höhe des Einfüllstutzens</translation>
   </message>
@@ -1534,6 +1722,10 @@
   <message>
    <source>Fingerprint of the survey</source>
    <translation>Fingerabdruck der Aufnahme</translation>
+  </message>
+  <message>
+   <source>First &amp;day of the plan</source>
+   <translation>Erster &amp;Tag des Plans</translation>
   </message>
   <message>
    <source>First day (YYYY-MM-DD)</source>
@@ -1574,6 +1766,10 @@
   <message>
    <source>Forecourt from above.</source>
    <translation>Tankfeld von oben.</translation>
+  </message>
+  <message>
+   <source>Free text</source>
+   <translation>Freier Text</translation>
   </message>
   <message>
    <source>Freight and taxes</source>
@@ -1628,8 +1824,20 @@
    <translation>Benzin</translation>
   </message>
   <message>
+   <source>Gasoline sold in a &amp;year</source>
+   <translation>Benzin, verkauft im &amp;Jahr</translation>
+  </message>
+  <message>
+   <source>Gauge on site, or the pump maker's data</source>
+   <translation>Manometer vor Ort oder Daten des Pumpenherstellers</translation>
+  </message>
+  <message>
    <source>Gen&amp;der</source>
    <translation>Außen oder &amp;innen</translation>
+  </message>
+  <message>
+   <source>Georgia page</source>
+   <translation>Seite von Georgia</translation>
   </message>
   <message>
    <source>Give other positions some of the answers of this one.</source>
@@ -1668,12 +1876,20 @@
    <translation>Material, Arbeit, Fracht: beliebige davon.</translation>
   </message>
   <message>
+   <source>Grade</source>
+   <translation>Sorte</translation>
+  </message>
+  <message>
    <source>Grant that was promised</source>
    <translation>Zugesagte Förderung</translation>
   </message>
   <message>
    <source>Greatest &amp;flow of the dispenser</source>
    <translation>Größter Durch&amp;fluss der Zapfsäule</translation>
+  </message>
+  <message>
+   <source>Greatest share of a grade out of ser&amp;vice</source>
+   <translation>Größter Anteil einer Sorte außer &amp;Betrieb</translation>
   </message>
   <message>
    <source>Ha&amp;ng this one</source>
@@ -1704,8 +1920,20 @@
    <translation>Den letzten Anteil halten</translation>
   </message>
   <message>
+   <source>Hold-open wanted</source>
+   <translation>Raste gewünscht</translation>
+  </message>
+  <message>
    <source>Hoo&amp;k height</source>
    <translation>Höhe des Ha&amp;kens</translation>
+  </message>
+  <message>
+   <source>Hook distance</source>
+   <translation>Abstand Haken</translation>
+  </message>
+  <message>
+   <source>Hook height</source>
+   <translation>Höhe Haken</translation>
   </message>
   <message>
    <source>Horizontal distance from the outlet to the nozzle at rest.</source>
@@ -1780,12 +2008,20 @@
    <translation>Wie die Preise des Kunden entstehen.</translation>
   </message>
   <message>
+   <source>ISO 4217</source>
+   <translation>ISO 4217</translation>
+  </message>
+  <message>
    <source>In a row where no island is named:</source>
    <translation>In einer Reihe, wo keine Insel genannt ist:</translation>
   </message>
   <message>
    <source>In detail</source>
    <translation>Im Einzelnen</translation>
+  </message>
+  <message>
+   <source>In flammable zone</source>
+   <translation>In Zündzone</translation>
   </message>
   <message>
    <source>In no year</source>
@@ -1824,6 +2060,10 @@
    <translation>Arbeit des Monteurs</translation>
   </message>
   <message>
+   <source>International Fire Code, overhead dispensers (recalled; confirm in the adopted edition)</source>
+   <translation>International Fire Code, Zapfsäulen über Kopf (aus dem Gedächtnis; in der geltenden Ausgabe bestätigen)</translation>
+  </message>
+  <message>
    <source>Is a hold-open l&amp;atch wanted?</source>
    <translation>Soll eine &amp;Raste da sein?</translation>
   </message>
@@ -1838,6 +2078,14 @@
   <message>
    <source>Is the DEF nozzle used inside the flammable &amp;zone of a fuel dispenser?</source>
    <translation>Wird das DEF-Zapfventil in der explosionsgefährdeten &amp;Zone einer Kraftstoff-Zapfsäule benutzt?</translation>
+  </message>
+  <message>
+   <source>Is the vapor pipe the only &amp;link between the tanks?</source>
+   <translation>Ist die Dampfleitung die einzige &amp;Verbindung der Tanks?</translation>
+  </message>
+  <message>
+   <source>Island</source>
+   <translation>Insel</translation>
   </message>
   <message>
    <source>Island of the dispenser</source>
@@ -1862,6 +2110,10 @@
   <message>
    <source>It can be put together again after it separated, where its maker says so.</source>
    <translation>Sie lässt sich nach dem Trennen wieder verbinden, wo ihr Hersteller es sagt.</translation>
+  </message>
+  <message>
+   <source>It ends in 2020. Own shares, further down, go before it.</source>
+   <translation>Sie endet 2020. Eigene Anteile, weiter unten, gehen vor.</translation>
   </message>
   <message>
    <source>It expired after {0}. Requote it and keep it: revision {1} opens.</source>
@@ -2080,6 +2332,10 @@
    <translation>Sätze werden gesucht…</translation>
   </message>
   <message>
+   <source>Lowers the threshold of a new station.</source>
+   <translation>Senkt die Schwelle einer neuen Tankstelle.</translation>
+  </message>
+  <message>
    <source>Lowest air temperature the hardware meets.</source>
    <translation>Tiefste Lufttemperatur, die die Teile erleben.</translation>
   </message>
@@ -2116,12 +2372,32 @@
    <translation>Ein Teil markieren, um zu lesen, was hier dagegen spricht.</translation>
   </message>
   <message>
+   <source>Maximum flow</source>
+   <translation>Max. Durchfluss</translation>
+  </message>
+  <message>
+   <source>May parts that still fit &amp;stay?</source>
+   <translation>Dürfen Teile, die noch passen, &amp;bleiben?</translation>
+  </message>
+  <message>
+   <source>Mean fill of a boat</source>
+   <translation>Mittlere Füllung eines Bootes</translation>
+  </message>
+  <message>
+   <source>Mean temperature of the air</source>
+   <translation>Mittlere Lufttemperatur</translation>
+  </message>
+  <message>
    <source>Measure from the point on the ground below the outlet. The drawing follows.</source>
    <translation>Vom Punkt am Boden unter dem Abgang messen. Die Zeichnung folgt.</translation>
   </message>
   <message>
    <source>Measured at the dispenser's outlet with the nozzle open.</source>
    <translation>Am Abgang der Zapfsäule gemessen, bei offenem Zapfventil.</translation>
+  </message>
+  <message>
+   <source>Measured on site</source>
+   <translation>Vor Ort gemessen</translation>
   </message>
   <message>
    <source>Merge both</source>
@@ -2162,6 +2438,14 @@
   <message>
    <source>N&amp;one</source>
    <translation>&amp;Keine</translation>
+  </message>
+  <message>
+   <source>NFPA 30A as reproduced by state agencies</source>
+   <translation>NFPA 30A, wiedergegeben von Behörden der Bundesstaaten</translation>
+  </message>
+  <message>
+   <source>NFPA 30A as reproduced by state agencies; local code</source>
+   <translation>NFPA 30A, wiedergegeben von Behörden der Bundesstaaten; örtliche Vorschrift</translation>
   </message>
   <message>
    <source>NOT in the book: taken off its list</source>
@@ -2380,6 +2664,10 @@
    <translation>Bemerkung zur Antwort des Kunden</translation>
   </message>
   <message>
+   <source>Notes</source>
+   <translation>Notizen</translation>
+  </message>
+  <message>
    <source>Nothing differs between the two.</source>
    <translation>Zwischen den beiden ist nichts verschieden.</translation>
   </message>
@@ -2460,6 +2748,14 @@
    <translation>Höhe &amp;des Abgangs</translation>
   </message>
   <message>
+   <source>OAR 340-244-0247(1)</source>
+   <translation>OAR 340-244-0247(1)</translation>
+  </message>
+  <message>
+   <source>Of a crew.</source>
+   <translation>Einer Kolonne.</translation>
+  </message>
+  <message>
    <source>Of the converted hardware.</source>
    <translation>Der umgebauten Teile.</translation>
   </message>
@@ -2468,8 +2764,20 @@
    <translation>Des Gewindes der Zapfsäule selbst.</translation>
   </message>
   <message>
+   <source>Of the gasoline in the season that counts, such as 62 kPa.</source>
+   <translation>Des Benzins in der maßgebenden Jahreszeit, etwa 62 kPa.</translation>
+  </message>
+  <message>
    <source>Of the nozzle's inlet at rest, above the ground.</source>
    <translation>Des Eingangs am Zapfventil in Ruhe, über dem Boden.</translation>
+  </message>
+  <message>
+   <source>Of the season that counts, such as 15 °C.</source>
+   <translation>In der maßgebenden Jahreszeit, etwa 15 °C.</translation>
+  </message>
+  <message>
+   <source>Oldest age at which a part may stay, years</source>
+   <translation>Höchstes Alter eines bleibenden Teils, Jahre</translation>
   </message>
   <message>
    <source>Once for each</source>
@@ -2478,6 +2786,10 @@
   <message>
    <source>Once, or before the lines are added up.</source>
    <translation>Einmal oder vor dem Summieren der Zeilen.</translation>
+  </message>
+  <message>
+   <source>One balance never mixes two.</source>
+   <translation>Eine Bilanz mischt nie zwei.</translation>
   </message>
   <message>
    <source>One bore</source>
@@ -2518,6 +2830,10 @@
   <message>
    <source>Only gasoline has vapor recovery at the nozzle. Whether it may be taken out is for the local air agency to say.</source>
    <translation>Nur Benzin hat Gasrückführung am Zapfventil. Ob sie entfallen darf, sagt die örtliche Luftbehörde.</translation>
+  </message>
+  <message>
+   <source>Only where boats are fueled; such as 120 L.</source>
+   <translation>Nur wo Boote betankt werden; etwa 120 L.</translation>
   </message>
   <message>
    <source>Only where the set holds</source>
@@ -2596,8 +2912,36 @@
    <translation>Ergebnis oder Teil</translation>
   </message>
   <message>
+   <source>Outlet direction</source>
+   <translation>Richtung Abgang</translation>
+  </message>
+  <message>
+   <source>Outlet gender</source>
+   <translation>Innen/außen</translation>
+  </message>
+  <message>
+   <source>Outlet height</source>
+   <translation>Höhe Abgang</translation>
+  </message>
+  <message>
    <source>Outlet p&amp;oints</source>
    <translation>Abgang &amp;zeigt</translation>
+  </message>
+  <message>
+   <source>Outlet path</source>
+   <translation>Weg Abgang</translation>
+  </message>
+  <message>
+   <source>Outlet pull strength</source>
+   <translation>Zugkraft Abgang</translation>
+  </message>
+  <message>
+   <source>Outlet size</source>
+   <translation>Größe Abgang</translation>
+  </message>
+  <message>
+   <source>Outlet thread</source>
+   <translation>Gewinde Abgang</translation>
   </message>
   <message>
    <source>Outlet to fille&amp;r, level</source>
@@ -2612,6 +2956,14 @@
    <translation>Abgang bis Haken, &amp;waagrecht</translation>
   </message>
   <message>
+   <source>Outlines UL 87C and 2586C; zones: NFPA 30A and the local code</source>
+   <translation>Entwürfe UL 87C und 2586C; Zonen: NFPA 30A und örtliche Vorschrift</translation>
+  </message>
+  <message>
+   <source>Overhead</source>
+   <translation>Über Kopf</translation>
+  </message>
+  <message>
    <source>Own onboard shares</source>
    <translation>Eigene Anteile mit Rückhaltung</translation>
   </message>
@@ -2624,12 +2976,20 @@
    <translation>Quelle des Betreibers, oben genannt</translation>
   </message>
   <message>
+   <source>Owner's wish</source>
+   <translation>Wunsch des Betreibers</translation>
+  </message>
+  <message>
    <source>PD&amp;F…</source>
    <translation>PD&amp;F…</translation>
   </message>
   <message>
    <source>PNG or JPEG for the letterhead.</source>
    <translation>PNG oder JPEG für den Briefkopf.</translation>
+  </message>
+  <message>
+   <source>Page {0}</source>
+   <translation>Seite {0}</translation>
   </message>
   <message>
    <source>Pages of the bill</source>
@@ -2688,6 +3048,10 @@
    <translation>Stück&amp;liste der Tankstelle</translation>
   </message>
   <message>
+   <source>Parts left per place</source>
+   <translation>Verbleibende Teile je Stelle</translation>
+  </message>
+  <message>
    <source>Parts list</source>
    <translation>Stückliste</translation>
   </message>
@@ -2736,6 +3100,10 @@
    <translation>Prozent des Eingebauten, auf ganze Stück aufgerundet.</translation>
   </message>
   <message>
+   <source>Percent, 0 to 100.</source>
+   <translation>Prozent, 0 bis 100.</translation>
+  </message>
+  <message>
    <source>Permit number</source>
    <translation>Genehmigungsnummer</translation>
   </message>
@@ -2764,12 +3132,20 @@
    <translation>Stück von {0}</translation>
   </message>
   <message>
+   <source>Pipe drawing of the station</source>
+   <translation>Leitungsplan der Tankstelle</translation>
+  </message>
+  <message>
    <source>Place</source>
    <translation>Stelle</translation>
   </message>
   <message>
    <source>Place and reach</source>
    <translation>Ort und Reichweite</translation>
+  </message>
+  <message>
+   <source>Placement: breakaway makers' usual instructions, common practice</source>
+   <translation>Platz: übliche Anleitungen der Hersteller, gängige Praxis</translation>
   </message>
   <message>
    <source>Plan this pos&amp;ition again</source>
@@ -2810,6 +3186,10 @@
   <message>
    <source>Plate and figures of the chosen part…</source>
    <translation>Schild und Zahlen des gewählten Teils…</translation>
+  </message>
+  <message>
+   <source>Plate or maker's sheet</source>
+   <translation>Schild oder Herstellerblatt</translation>
   </message>
   <message>
    <source>Pos&amp;ition today</source>
@@ -2862,6 +3242,10 @@
   <message>
    <source>Pr&amp;ices</source>
    <translation>Pre&amp;ise</translation>
+  </message>
+  <message>
+   <source>Prepay</source>
+   <translation>Vorauszahlung</translation>
   </message>
   <message>
    <source>Prepay, card or console. A latched nozzle would then spill at the next start.</source>
@@ -2940,6 +3324,10 @@
    <translation>Gedruckt wie geschrieben.</translation>
   </message>
   <message>
+   <source>Printed beside them in the report.</source>
+   <translation>Steht im Bericht daneben.</translation>
+  </message>
+  <message>
    <source>Printed in full.</source>
    <translation>Voll gedruckt.</translation>
   </message>
@@ -2966,6 +3354,10 @@
   <message>
    <source>Pu&amp;ll of the cord</source>
    <translation>&amp;Zug des Seils</translation>
+  </message>
+  <message>
+   <source>Public texts, each with its status</source>
+   <translation>Öffentliche Texte, jeder mit seinem Stand</translation>
   </message>
   <message>
    <source>Pull that the outlet &amp;bears</source>
@@ -3184,6 +3576,10 @@
    <translation>Register- oder Steuernummer, gedruckt wie geschrieben.</translation>
   </message>
   <message>
+   <source>Reid vapor &amp;pressure</source>
+   <translation>Reid-Dampf&amp;druck</translation>
+  </message>
+  <message>
    <source>Remark</source>
    <translation>Bemerkung</translation>
   </message>
@@ -3290,6 +3686,10 @@
   <message>
    <source>Retractor</source>
    <translation>Schlauchrückzug</translation>
+  </message>
+  <message>
+   <source>Retrieval</source>
+   <translation>Rückholung</translation>
   </message>
   <message>
    <source>Return or a double click opens one</source>
@@ -3456,8 +3856,20 @@
    <translation>Angebote suchen</translation>
   </message>
   <message>
+   <source>See the figures in the report</source>
+   <translation>Siehe die Zahlen im Bericht</translation>
+  </message>
+  <message>
+   <source>Seen on site</source>
+   <translation>Vor Ort gesehen</translation>
+  </message>
+  <message>
    <source>Selling</source>
    <translation>Verkauf</translation>
+  </message>
+  <message>
+   <source>Sequence</source>
+   <translation>Ablauf</translation>
   </message>
   <message>
    <source>Set</source>
@@ -3514,6 +3926,10 @@
   <message>
    <source>Share of gasoline into vehicles with onboard recovery, year by year; it goes before the table.</source>
    <translation>Anteil des Benzins in Fahrzeuge mit Tankdampfrückhaltung, Jahr für Jahr; er geht der Tabelle vor.</translation>
+  </message>
+  <message>
+   <source>Share of gasoline pumped through vacuum assist</source>
+   <translation>Anteil des Benzins über Absaugung</translation>
   </message>
   <message>
    <source>Sho&amp;w again</source>
@@ -3600,6 +4016,14 @@
    <translation>Legt die Schlauchgarnituren von Zapfsäulen fest: was passt, warum, und was es kostet.</translation>
   </message>
   <message>
+   <source>Spouts: SAE J285; the flow wanted is common practice</source>
+   <translation>Auslaufrohre: SAE J285; der gewünschte Durchfluss ist gängige Praxis</translation>
+  </message>
+  <message>
+   <source>Spring balance on site, or the maker's data</source>
+   <translation>Federwaage vor Ort oder Herstellerdaten</translation>
+  </message>
+  <message>
    <source>Staff on site</source>
    <translation>Personal vor Ort</translation>
   </message>
@@ -3614,6 +4038,10 @@
   <message>
    <source>Start a survey of another site.</source>
    <translation>Eine Aufnahme einer weiteren Tankstelle beginnen.</translation>
+  </message>
+  <message>
+   <source>State code texts; local code</source>
+   <translation>Vorschriften der Bundesstaaten; örtliche Vorschrift</translation>
   </message>
   <message>
    <source>Status</source>
@@ -3638,6 +4066,10 @@
   <message>
    <source>Step of the amount payable.</source>
    <translation>Schritt des Zahlbetrags.</translation>
+  </message>
+  <message>
+   <source>Step {0}: {1}</source>
+   <translation>Schritt {0}: {1}</translation>
   </message>
   <message>
    <source>Steps of the quotation</source>
@@ -3680,12 +4112,32 @@
    <translation>Themen der Bedingungen</translation>
   </message>
   <message>
+   <source>Such as 15 m3. Decides the pressure that a tightness test allows.</source>
+   <translation>Etwa 15 m3. Entscheidet über den Druck, den eine Dichtheitsprüfung zulässt.</translation>
+  </message>
+  <message>
+   <source>Such as 5700 m3. Without it masses are not computed.</source>
+   <translation>Etwa 5700 m3. Ohne sie werden keine Massen berechnet.</translation>
+  </message>
+  <message>
    <source>Sum</source>
    <translation>Summe</translation>
   </message>
   <message>
    <source>Sum, {currency}</source>
    <translation>Summe, {currency}</translation>
+  </message>
+  <message>
+   <source>Superseded and discontinued ones.</source>
+   <translation>Ersetzte und nicht mehr hergestellte.</translation>
+  </message>
+  <message>
+   <source>Supplier's sheet</source>
+   <translation>Blatt des Lieferanten</translation>
+  </message>
+  <message>
+   <source>Supply pressure</source>
+   <translation>Druck Abgang</translation>
   </message>
   <message>
    <source>Survey</source>
@@ -3750,6 +4202,14 @@
   <message>
    <source>Takes the place alone; nothing else changes and no should is given up.</source>
    <translation>Nimmt allein die Stelle ein; sonst ändert sich nichts, und kein Soll wird aufgegeben.</translation>
+  </message>
+  <message>
+   <source>Tank</source>
+   <translation>Tank</translation>
+  </message>
+  <message>
+   <source>Tank gauge on the day</source>
+   <translation>Tankinhaltsanzeige am Tag</translation>
   </message>
   <message>
    <source>Taper NPT and parallel G look alike and do not seal with each other.</source>
@@ -3818,6 +4278,10 @@
   <message>
    <source>Tests, repairs, spare parts of the recovery system.</source>
    <translation>Prüfungen, Reparaturen, Ersatzteile der Gasrückführung.</translation>
+  </message>
+  <message>
+   <source>The agency's own word</source>
+   <translation>Auskunft der Behörde</translation>
   </message>
   <message>
    <source>The agreed set breaks a must</source>
@@ -3904,6 +4368,10 @@
    <translation>Der Auftrag steht; aufbewahrt wird dies ein eigenes Angebot. In seinen Bedingungen eine andere Nummer geben.</translation>
   </message>
   <message>
+   <source>The owner's own figure</source>
+   <translation>Zahl des Betreibers</translation>
+  </message>
+  <message>
    <source>The program met a fault of its own and did not finish the last step. Your survey: {state}.</source>
    <translation>Das Programm hatte einen eigenen Fehler und hat den letzten Schritt nicht beendet. Ihre Aufnahme: {state}.</translation>
   </message>
@@ -3972,6 +4440,10 @@
    <translation>Die Aufnahme wurde beim Anbieten geändert, also wurde nichts angeboten. Noch einmal anbieten.</translation>
   </message>
   <message>
+   <source>The table ends in 2020 and is never prolonged without being asked.</source>
+   <translation>Die Tabelle endet 2020 und wird nie ungefragt verlängert.</translation>
+  </message>
+  <message>
    <source>The two surveys do not go together. Keep both, or one of them.</source>
    <translation>Die beiden Aufnahmen passen nicht zusammen. Beide behalten oder eine davon.</translation>
   </message>
@@ -3986,6 +4458,14 @@
   <message>
    <source>Then a splitter can join both to a coaxial hose.</source>
    <translation>Dann kann eine Verzweigung beide zu einem koaxialen Schlauch verbinden.</translation>
+  </message>
+  <message>
+   <source>Then another link is needed, and a test shows it.</source>
+   <translation>Dann ist eine andere Verbindung nötig, und eine Prüfung zeigt sie.</translation>
+  </message>
+  <message>
+   <source>Then it does no harm there.</source>
+   <translation>Dann schadet sie dort nicht.</translation>
   </message>
   <message>
    <source>There is no set to pick a part from.</source>
@@ -4092,6 +4572,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Zur Förderung</translation>
   </message>
   <message>
+   <source>Trade-association paper, 2020 (secondary)</source>
+   <translation>Papier eines Fachverbands, 2020 (berichtet)</translation>
+  </message>
+  <message>
    <source>Tried {done} of {total} parts…</source>
    <translation>{done} von {total} Teilen erprobt…</translation>
   </message>
@@ -4110,6 +4594,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Tur&amp;ns left on the drum at the filler</source>
    <translation>Windungen, die beim Tanken auf der Tro&amp;mmel bleiben</translation>
+  </message>
+  <message>
+   <source>UL 2586, 567 and 330 with supplements A (ethanol) and B (diesel, biodiesel)</source>
+   <translation>UL 2586, 567 und 330 mit Zusätzen A (Ethanol) und B (Diesel, Biodiesel)</translation>
   </message>
   <message>
    <source>US units</source>
@@ -4138,6 +4626,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Use the marked part in the set</source>
    <translation>Markiertes Teil im Satz verwenden</translation>
+  </message>
+  <message>
+   <source>Use the table of the United States fleet?</source>
+   <translation>Tabelle des Fahrzeugbestands der USA verwenden?</translation>
   </message>
   <message>
    <source>Use these terms</source>
@@ -4180,8 +4672,32 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Gas im äußeren Ring</translation>
   </message>
   <message>
+   <source>Vapor pipes and vacuum</source>
+   <translation>Dampfleitungen und Unterdruck</translation>
+  </message>
+  <message>
    <source>Vapor recovery</source>
    <translation>Gasrückführung</translation>
+  </message>
+  <message>
+   <source>Vapor return available</source>
+   <translation>Dampfrücklauf</translation>
+  </message>
+  <message>
+   <source>Vapor space of the tanks at the test</source>
+   <translation>Dampfraum der Tanks bei der Prüfung</translation>
+  </message>
+  <message>
+   <source>Vapor today</source>
+   <translation>Dampf heute</translation>
+  </message>
+  <message>
+   <source>Vapor wanted</source>
+   <translation>Dampf gewünscht</translation>
+  </message>
+  <message>
+   <source>Vehicles and their onboard recovery</source>
+   <translation>Fahrzeuge und Rückführung an Bord</translation>
   </message>
   <message>
    <source>Wa&amp;y round the vehicle</source>
@@ -4194,6 +4710,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Waiting for the book…</source>
    <translation>Warten auf das Buch…</translation>
+  </message>
+  <message>
+   <source>Wanted flow</source>
+   <translation>Durchfluss</translation>
   </message>
   <message>
    <source>Way</source>
@@ -4214,6 +4734,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Wear log</source>
    <translation>Verschleißbuch</translation>
+  </message>
+  <message>
+   <source>Weather records of the place</source>
+   <translation>Wetteraufzeichnungen des Orts</translation>
   </message>
   <message>
    <source>Weight</source>
@@ -4308,6 +4832,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Was geliefert und getan wird.</translation>
   </message>
   <message>
+   <source>What is the s&amp;tation?</source>
+   <translation>Was für eine &amp;Tankstelle ist es?</translation>
+  </message>
+  <message>
    <source>What it changes that sets share part numbers, against each position chosen for itself</source>
    <translation>Was es ändert, dass Sätze Teilenummern teilen, gegen jeden Platz für sich gewählt</translation>
   </message>
@@ -4396,6 +4924,14 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Wann (UTC)</translation>
   </message>
   <message>
+   <source>Where own shares come from</source>
+   <translation>Woher eigene Anteile stammen</translation>
+  </message>
+  <message>
+   <source>Where permission is open, nothing is ordered before it.</source>
+   <translation>Wo die Erlaubnis offen ist, wird vorher nichts bestellt.</translation>
+  </message>
+  <message>
    <source>Where the cord's cla&amp;mp sits on the hose</source>
    <translation>Wo die Schelle am Schlauch &amp;sitzt</translation>
   </message>
@@ -4416,12 +4952,24 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Woher die Bedingungen des nächsten Angebots kommen</translation>
   </message>
   <message>
+   <source>Where yes, one riser at the dispenser and one end at the tank are closed for each grade.</source>
+   <translation>Wenn ja, werden je Sorte ein Steigrohr an der Säule und ein Ende am Tank geschlossen.</translation>
+  </message>
+  <message>
+   <source>Where yes, the unit is disconnected and its power isolated before the first dispenser is opened.</source>
+   <translation>Wenn ja, wird sie vor dem Öffnen der ersten Säule abgeklemmt und spannungsfrei geschaltet.</translation>
+  </message>
+  <message>
    <source>Which &amp;liquid is sold here?</source>
    <translation>Welche &amp;Flüssigkeit wird hier verkauft?</translation>
   </message>
   <message>
    <source>Which &amp;tank feeds the position?</source>
    <translation>Welcher Ta&amp;nk speist den Platz?</translation>
+  </message>
+  <message>
+   <source>Which &amp;way do lists, sequence and money follow?</source>
+   <translation>Welchem &amp;Weg folgen Listen, Ablauf und Geld?</translation>
   </message>
   <message>
    <source>Which answers</source>
@@ -4438,6 +4986,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Which limits apply. The adopted code and the authority having jurisdiction decide; ask them where a row is unconfirmed.</source>
    <translation>Welche Grenzwerte gelten. Die geltende Vorschrift und die zuständige Behörde entscheiden; fragen, wo eine Zeile unbestätigt ist.</translation>
+  </message>
+  <message>
+   <source>Which way</source>
+   <translation>Welcher Weg</translation>
   </message>
   <message>
    <source>Which way a rest goes.</source>
@@ -4472,12 +5024,24 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Wer anbietet. Steht oben auf dem Angebot.</translation>
   </message>
   <message>
+   <source>Whoever orders and stocks the parts</source>
+   <translation>Wer die Teile bestellt und lagert</translation>
+  </message>
+  <message>
    <source>Whole drawing</source>
    <translation>Ganze Zeichnung</translation>
   </message>
   <message>
    <source>Whom the bill is for.</source>
    <translation>Für wen die Stückliste ist.</translation>
+  </message>
+  <message>
+   <source>Whose &amp;rule on removal applies?</source>
+   <translation>Wessen &amp;Regel zum Abbau gilt?</translation>
+  </message>
+  <message>
+   <source>Whose emission &amp;factors?</source>
+   <translation>Wessen Emissions&amp;faktoren?</translation>
   </message>
   <message>
    <source>Why</source>
@@ -4508,6 +5072,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Mit oder ohne Ethanol</translation>
   </message>
   <message>
+   <source>Without breaking the ground.</source>
+   <translation>Ohne den Boden aufzubrechen.</translation>
+  </message>
+  <message>
    <source>Without it no payback is shown.</source>
    <translation>Ohne ihn wird keine Amortisation gezeigt.</translation>
   </message>
@@ -4522,6 +5090,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Work in hand</source>
    <translation>Laufende Arbeit</translation>
+  </message>
+  <message>
+   <source>Working &amp;hours of a day</source>
+   <translation>Arbeits&amp;stunden am Tag</translation>
   </message>
   <message>
    <source>Working out all positions…</source>
@@ -4592,6 +5164,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Jahr {0}</translation>
   </message>
   <message>
+   <source>Year-month-day, such as 2027-03-01: the day of the notice. A calendar needs it.</source>
+   <translation>Jahr-Monat-Tag, etwa 2027-03-01: der Tag der Ankündigung. Ein Kalender braucht ihn.</translation>
+  </message>
+  <message>
    <source>Year-month-day.</source>
    <translation>Jahr-Monat-Tag.</translation>
   </message>
@@ -4610,6 +5186,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Years of the program</source>
    <translation>Jahre des Programms</translation>
+  </message>
+  <message>
+   <source>Years that are compared</source>
+   <translation>Jahre im Vergleich</translation>
   </message>
   <message>
    <source>Yes</source>
@@ -4874,6 +5454,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>nothing</source>
    <translation>nichts</translation>
+  </message>
+  <message>
+   <source>of {0}</source>
+   <translation>von {0}</translation>
   </message>
   <message>
    <source>once for the whole quotation</source>

@@ -64,6 +64,10 @@
    <translation>&amp;Respaldar ahora</translation>
   </message>
   <message>
+   <source>&amp;Beyond the years whose onboard share is known</source>
+   <translation>&amp;Más allá de los años cuya cuota a bordo se conoce</translation>
+  </message>
+  <message>
    <source>&amp;Book</source>
    <translation>&amp;Libro</translation>
   </message>
@@ -134,6 +138,10 @@
   <message>
    <source>&amp;Edition</source>
    <translation>&amp;Edición</translation>
+  </message>
+  <message>
+   <source>&amp;Efficiency at the nozzle in use</source>
+   <translation>&amp;Eficiencia en la pistola en servicio</translation>
   </message>
   <message>
    <source>&amp;Empty all figures</source>
@@ -433,7 +441,7 @@
   </message>
   <message>
    <source>&amp;Undo the last agreement…</source>
-   <translation>&amp;Deshacer el último acuerdo…</translation>
+   <translation>Deshacer el ú&amp;ltimo acuerdo…</translation>
   </message>
   <message>
    <source>&amp;Unit</source>
@@ -516,6 +524,10 @@
    <translation>1 a 30.</translation>
   </message>
   <message>
+   <source>77 FR 28772 table 1 (memory)</source>
+   <translation>77 FR 28772 tabla 1 (de memoria)</translation>
+  </message>
+  <message>
    <source>A change of liquid goes by tank, and a vapor pipe ends at one. For a blend of two write 1 + 2.</source>
    <translation>Un cambio de líquido va por tanque, y un tubo de vapor termina en uno. Para una mezcla de dos escriba 1 + 2.</translation>
   </message>
@@ -564,6 +576,14 @@
    <translation>Se halló un conjunto, pero incumple algo exigido</translation>
   </message>
   <message>
+   <source>A whole number from 1 to 50.</source>
+   <translation>Un número entero de 1 a 50.</translation>
+  </message>
+  <message>
+   <source>A whole number; each is emptied before its pipe is closed.</source>
+   <translation>Un número entero; cada una se vacía antes de cerrar su tubería.</translation>
+  </message>
+  <message>
    <source>A&amp;ddress</source>
    <translation>Direcció&amp;n</translation>
   </message>
@@ -578,6 +598,10 @@
   <message>
    <source>AP-42</source>
    <translation>AP-42</translation>
+  </message>
+  <message>
+   <source>ASME B1.20.1, ISO 228-1</source>
+   <translation>ASME B1.20.1, ISO 228-1</translation>
   </message>
   <message>
    <source>About</source>
@@ -696,6 +720,18 @@
    <translation>Edad, años</translation>
   </message>
   <message>
+   <source>Agency</source>
+   <translation>Agencia</translation>
+  </message>
+  <message>
+   <source>Agency table</source>
+   <translation>Tabla de agencias</translation>
+  </message>
+  <message>
+   <source>Ages are given at each position, under what hangs there today.</source>
+   <translation>Las edades se dan en cada posición, bajo lo que cuelga hoy.</translation>
+  </message>
+  <message>
    <source>Agree on the &amp;way shown…</source>
    <translation>Acordar el &amp;camino mostrado…</translation>
   </message>
@@ -717,7 +753,7 @@
   </message>
   <message>
    <source>Agree&amp;ments…</source>
-   <translation>Ac&amp;uerdos…</translation>
+   <translation>Acuerdo&amp;s…</translation>
   </message>
   <message>
    <source>Agreed</source>
@@ -738,6 +774,10 @@
   <message>
    <source>Agreements and withdrawals</source>
    <translation>Acuerdos y anulaciones</translation>
+  </message>
+  <message>
+   <source>Air, fills and tanks</source>
+   <translation>Aire, llenados y tanques</translation>
   </message>
   <message>
    <source>Al&amp;l agreements…</source>
@@ -848,6 +888,10 @@
    <translation>Responder por ellos</translation>
   </message>
   <message>
+   <source>Arizona test list</source>
+   <translation>Lista de pruebas de Arizona</translation>
+  </message>
+  <message>
    <source>As a share of the hose's length from the dispenser: 0.5 is the middle.</source>
    <translation>Como parte del largo de la manguera desde el surtidor: 0.5 es el medio.</translation>
   </message>
@@ -874,6 +918,10 @@
   <message>
    <source>As the way of reckoning asks.</source>
    <translation>Según pide la forma de contar.</translation>
+  </message>
+  <message>
+   <source>Ask in writing; what is not known is said in the report.</source>
+   <translation>Pregunte por escrito; el informe dice lo que no se sabe.</translation>
   </message>
   <message>
    <source>Asked for</source>
@@ -928,6 +976,26 @@
    <translation>Entre 0 y 1.</translation>
   </message>
   <message>
+   <source>Between 0 and 1; empty counts every gasoline position alike.</source>
+   <translation>Entre 0 y 1; vacío: cada posición de gasolina cuenta igual.</translation>
+  </message>
+  <message>
+   <source>Between 0 and 1; empty takes the table's figure.</source>
+   <translation>Entre 0 y 1; vacío: la cifra de la tabla.</translation>
+  </message>
+  <message>
+   <source>Between 0 and 1; the rest goes on selling.</source>
+   <translation>Entre 0 y 1; el resto sigue vendiendo.</translation>
+  </message>
+  <message>
+   <source>Between 0 and 50, written without the sign.</source>
+   <translation>Entre 0 y 50, escrito sin el signo.</translation>
+  </message>
+  <message>
+   <source>Blend</source>
+   <translation>Mezcla</translation>
+  </message>
+  <message>
    <source>Boats</source>
    <translation>Embarcaciones</translation>
   </message>
@@ -970,6 +1038,10 @@
   <message>
    <source>Can the flow be started or stopped else&amp;where?</source>
    <translation>¿Se puede iniciar o detener el caudal en &amp;otro lugar?</translation>
+  </message>
+  <message>
+   <source>Can the vapor pipe be reached at the tan&amp;k?</source>
+   <translation>¿Se puede llegar a la tubería de vapor en el tan&amp;que?</translation>
   </message>
   <message>
    <source>Cars</source>
@@ -1064,6 +1136,10 @@
    <translation>Elija dos revisiones distintas.</translation>
   </message>
   <message>
+   <source>Class limits: scopes of UL 2586A/B, 567A/B, 330A/B</source>
+   <translation>Límites de las clases: alcances de UL 2586A/B, 567A/B, 330A/B</translation>
+  </message>
+  <message>
    <source>Clau&amp;se</source>
    <translation>Clá&amp;usula</translation>
   </message>
@@ -1118,6 +1194,10 @@
   <message>
    <source>Con&amp;tact</source>
    <translation>Co&amp;ntacto</translation>
+  </message>
+  <message>
+   <source>Condensate traps in the vapor pipes</source>
+   <translation>Trampas de condensado en las tuberías de vapor</translation>
   </message>
   <message>
    <source>Condition</source>
@@ -1176,6 +1256,10 @@
    <translation>Cuenta para un subsidio</translation>
   </message>
   <message>
+   <source>Crews side by side</source>
+   <translation>Cuadrillas a la vez</translation>
+  </message>
+  <message>
    <source>Cu&amp;rrency</source>
    <translation>&amp;Moneda</translation>
   </message>
@@ -1232,12 +1316,24 @@
    <translation>Días que vale la oferta, 1 a 730.</translation>
   </message>
   <message>
+   <source>Days of &amp;notice</source>
+   <translation>Días de avis&amp;o</translation>
+  </message>
+  <message>
+   <source>Days until the permission is expected</source>
+   <translation>Días hasta el permiso esperado</translation>
+  </message>
+  <message>
    <source>Decides automatic shut-off and the hold-open latch.</source>
    <translation>Decide el corte automático y la traba.</translation>
   </message>
   <message>
    <source>Decides how the whip hose bends in a drive-off.</source>
    <translation>Decide cómo se dobla el latiguillo en un arranque con la manguera puesta.</translation>
+  </message>
+  <message>
+   <source>Decides the throughput threshold in Europe.</source>
+   <translation>Decide el umbral de ventas en Europa.</translation>
   </message>
   <message>
    <source>Declined. Requote it and keep it: revision {0} opens.</source>
@@ -1280,16 +1376,40 @@
    <translation>Diferencia, mangueras comunes</translation>
   </message>
   <message>
+   <source>Directive 2009/126/EC, EU summary</source>
+   <translation>Directiva 2009/126/CE, resumen de la UE</translation>
+  </message>
+  <message>
    <source>Discount group</source>
    <translation>Grupo de descuento</translation>
+  </message>
+  <message>
+   <source>Discount rate, percent a year</source>
+   <translation>Tasa de descuento, por ciento al año</translation>
   </message>
   <message>
    <source>Discounts of makers</source>
    <translation>Descuentos de fabricantes</translation>
   </message>
   <message>
+   <source>Dispenser</source>
+   <translation>Surtidor</translation>
+  </message>
+  <message>
+   <source>Dispenser maker's data</source>
+   <translation>Datos del fabricante del surtidor</translation>
+  </message>
+  <message>
    <source>Dispenser outlet</source>
    <translation>Salida del surtidor</translation>
+  </message>
+  <message>
+   <source>Dispenser {0}</source>
+   <translation>Surtidor {0}</translation>
+  </message>
+  <message>
+   <source>Dispenser's plate</source>
+   <translation>Placa del surtidor</translation>
   </message>
   <message>
    <source>Dispensers and positions</source>
@@ -1300,6 +1420,10 @@
    <translation>Surtidores en fila donde no se nombra isla</translation>
   </message>
   <message>
+   <source>Do superseded parts &amp;go?</source>
+   <translation>¿Se van las piezas &amp;reemplazadas?</translation>
+  </message>
+  <message>
    <source>Do this</source>
    <translation>Haga esto</translation>
   </message>
@@ -1308,8 +1432,20 @@
    <translation>¿Termina junto a la salida un &amp;tubo aparte de retorno de vapor?</translation>
   </message>
   <message>
+   <source>Does each grade have a vapor pipe of its own?</source>
+   <translation>¿Tiene cada producto su propia tubería de vapor?</translation>
+  </message>
+  <message>
+   <source>Does it stand under living or working &amp;quarters?</source>
+   <translation>¿Está bajo &amp;viviendas o lugares de trabajo?</translation>
+  </message>
+  <message>
    <source>Does not fit: {reason}</source>
    <translation>No sirve: {reason}</translation>
+  </message>
+  <message>
+   <source>Does one central unit make the vacuum?</source>
+   <translation>¿Hace el vacío una unidad central?</translation>
   </message>
   <message>
    <source>Does the hose come down from ove&amp;rhead?</source>
@@ -1320,8 +1456,20 @@
    <translation>¿La posición e&amp;xiste hoy?</translation>
   </message>
   <message>
+   <source>Does the vacuum assist stop at vehicles with onboard rec&amp;overy?</source>
+   <translation>¿Se detiene la aspiración con vehículos de recuperación a b&amp;ordo?</translation>
+  </message>
+  <message>
+   <source>Does work go on at week&amp;ends?</source>
+   <translation>¿Se trabaja los &amp;fines de semana?</translation>
+  </message>
+  <message>
    <source>Down</source>
    <translation>Abajo</translation>
+  </message>
+  <message>
+   <source>Downwards</source>
+   <translation>Hacia abajo</translation>
   </message>
   <message>
    <source>Drawing</source>
@@ -1396,8 +1544,16 @@
    <translation>Modelo público de la EPA</translation>
   </message>
   <message>
+   <source>EPA-457/B-12-001 and state rules; local air agency</source>
+   <translation>EPA-457/B-12-001 y reglas estatales; agencia local del aire</translation>
+  </message>
+  <message>
    <source>Each differs in kind from the set in hand. Taking one keeps its parts; undo brings back the cheapest.</source>
    <translation>Cada uno difiere en algo del conjunto actual. Tomar uno conserva sus piezas; deshacer devuelve el más barato.</translation>
+  </message>
+  <message>
+   <source>Each is judged again.</source>
+   <translation>Cada una se juzga de nuevo.</translation>
   </message>
   <message>
    <source>Each kind once.</source>
@@ -1412,12 +1568,24 @@
    <translation>Cada opción se planifica y se valora por separado.</translation>
   </message>
   <message>
+   <source>Each row names its own source: see Local rules</source>
+   <translation>Cada fila nombra su fuente: vea Reglas locales</translation>
+  </message>
+  <message>
    <source>Each tax lies on the amounts ticked.</source>
    <translation>Cada impuesto grava los importes marcados.</translation>
   </message>
   <message>
    <source>Each was opened and read through when it was made. Kept: seven days, four weeks, those before changes, and those that were asked for.</source>
    <translation>Cada uno se abrió y se leyó entero al hacerlo. Se guardan: siete días, cuatro semanas, los anteriores a cambios y los que se pidieron.</translation>
+  </message>
+  <message>
+   <source>Each way keeps every must.</source>
+   <translation>Cada camino respeta cada obligación.</translation>
+  </message>
+  <message>
+   <source>Each works at a dispenser of its own.</source>
+   <translation>Cada una trabaja en su propio surtidor.</translation>
   </message>
   <message>
    <source>Each year once.</source>
@@ -1432,6 +1600,14 @@
    <translation>Edición: {0}.</translation>
   </message>
   <message>
+   <source>Emissions</source>
+   <translation>Emisiones</translation>
+  </message>
+  <message>
+   <source>Empty takes the agency's figure.</source>
+   <translation>Vacío: la cifra de la agencia.</translation>
+  </message>
+  <message>
    <source>Empty: the price follows.</source>
    <translation>Vacío: precio pendiente.</translation>
   </message>
@@ -1442,6 +1618,10 @@
   <message>
    <source>Entry</source>
    <translation>Entrada</translation>
+  </message>
+  <message>
+   <source>Equipment list of the station</source>
+   <translation>Lista de equipos de la estación</translation>
   </message>
   <message>
    <source>Every answer may stay open; the report says what it lacks. The agency decides.</source>
@@ -1512,6 +1692,14 @@
    <translation>Rellenar con un archivo de condiciones (Ctrl+O)</translation>
   </message>
   <message>
+   <source>Filler</source>
+   <translation>Boca</translation>
+  </message>
+  <message>
+   <source>Filler distance</source>
+   <translation>Distancia boca</translation>
+  </message>
+  <message>
    <source>Filler height</source>
    <translation>Altura de la boca de llenado</translation>
   </message>
@@ -1534,6 +1722,10 @@
   <message>
    <source>Fingerprint of the survey</source>
    <translation>Huella del levantamiento</translation>
+  </message>
+  <message>
+   <source>First &amp;day of the plan</source>
+   <translation>Primer &amp;día del plan</translation>
   </message>
   <message>
    <source>First day (YYYY-MM-DD)</source>
@@ -1574,6 +1766,10 @@
   <message>
    <source>Forecourt from above.</source>
    <translation>Estación vista desde arriba.</translation>
+  </message>
+  <message>
+   <source>Free text</source>
+   <translation>Texto libre</translation>
   </message>
   <message>
    <source>Freight and taxes</source>
@@ -1628,8 +1824,20 @@
    <translation>Gasolina</translation>
   </message>
   <message>
+   <source>Gasoline sold in a &amp;year</source>
+   <translation>Gasolina vendida al &amp;año</translation>
+  </message>
+  <message>
+   <source>Gauge on site, or the pump maker's data</source>
+   <translation>Manómetro en el sitio, o datos del fabricante de la bomba</translation>
+  </message>
+  <message>
    <source>Gen&amp;der</source>
    <translation>&amp;Género</translation>
+  </message>
+  <message>
+   <source>Georgia page</source>
+   <translation>Página de Georgia</translation>
   </message>
   <message>
    <source>Give other positions some of the answers of this one.</source>
@@ -1668,12 +1876,20 @@
    <translation>Materiales, mano de obra, flete: cualquiera.</translation>
   </message>
   <message>
+   <source>Grade</source>
+   <translation>Producto</translation>
+  </message>
+  <message>
    <source>Grant that was promised</source>
    <translation>Subsidio prometido</translation>
   </message>
   <message>
    <source>Greatest &amp;flow of the dispenser</source>
    <translation>Caudal má&amp;ximo del surtidor</translation>
+  </message>
+  <message>
+   <source>Greatest share of a grade out of ser&amp;vice</source>
+   <translation>Mayor cuota de un producto fuera de ser&amp;vicio</translation>
   </message>
   <message>
    <source>Ha&amp;ng this one</source>
@@ -1704,8 +1920,20 @@
    <translation>Mantener la última parte</translation>
   </message>
   <message>
+   <source>Hold-open wanted</source>
+   <translation>Traba deseada</translation>
+  </message>
+  <message>
    <source>Hoo&amp;k height</source>
    <translation>Altura del sopo&amp;rte</translation>
+  </message>
+  <message>
+   <source>Hook distance</source>
+   <translation>Distancia gancho</translation>
+  </message>
+  <message>
+   <source>Hook height</source>
+   <translation>Altura gancho</translation>
   </message>
   <message>
    <source>Horizontal distance from the outlet to the nozzle at rest.</source>
@@ -1780,12 +2008,20 @@
    <translation>Cómo se forman los precios del cliente.</translation>
   </message>
   <message>
+   <source>ISO 4217</source>
+   <translation>ISO 4217</translation>
+  </message>
+  <message>
    <source>In a row where no island is named:</source>
    <translation>En una fila donde no se nombra isla:</translation>
   </message>
   <message>
    <source>In detail</source>
    <translation>En detalle</translation>
+  </message>
+  <message>
+   <source>In flammable zone</source>
+   <translation>Zona inflamable</translation>
   </message>
   <message>
    <source>In no year</source>
@@ -1824,6 +2060,10 @@
    <translation>Trabajo del instalador</translation>
   </message>
   <message>
+   <source>International Fire Code, overhead dispensers (recalled; confirm in the adopted edition)</source>
+   <translation>International Fire Code, surtidores elevados (de memoria; confirme en la edición adoptada)</translation>
+  </message>
+  <message>
    <source>Is a hold-open l&amp;atch wanted?</source>
    <translation>¿Se quiere &amp;traba de retención?</translation>
   </message>
@@ -1838,6 +2078,14 @@
   <message>
    <source>Is the DEF nozzle used inside the flammable &amp;zone of a fuel dispenser?</source>
    <translation>¿La pistola de DEF se usa dentro de la &amp;zona inflamable de un surtidor de combustible?</translation>
+  </message>
+  <message>
+   <source>Is the vapor pipe the only &amp;link between the tanks?</source>
+   <translation>¿Es la tubería de vapor el único en&amp;lace entre los tanques?</translation>
+  </message>
+  <message>
+   <source>Island</source>
+   <translation>Isla</translation>
   </message>
   <message>
    <source>Island of the dispenser</source>
@@ -1862,6 +2110,10 @@
   <message>
    <source>It can be put together again after it separated, where its maker says so.</source>
    <translation>Se puede volver a unir después de separarse, donde su fabricante lo dice.</translation>
+  </message>
+  <message>
+   <source>It ends in 2020. Own shares, further down, go before it.</source>
+   <translation>Termina en 2020. Las cuotas propias, más abajo, van primero.</translation>
   </message>
   <message>
    <source>It expired after {0}. Requote it and keep it: revision {1} opens.</source>
@@ -2080,6 +2332,10 @@
    <translation>Buscando conjuntos…</translation>
   </message>
   <message>
+   <source>Lowers the threshold of a new station.</source>
+   <translation>Baja el umbral de una estación nueva.</translation>
+  </message>
+  <message>
    <source>Lowest air temperature the hardware meets.</source>
    <translation>Temperatura mínima del aire que soporta el equipo.</translation>
   </message>
@@ -2116,12 +2372,32 @@
    <translation>Marque una pieza para leer aquí qué habla en su contra.</translation>
   </message>
   <message>
+   <source>Maximum flow</source>
+   <translation>Caudal máximo</translation>
+  </message>
+  <message>
+   <source>May parts that still fit &amp;stay?</source>
+   <translation>¿Pueden &amp;quedarse las piezas que aún encajan?</translation>
+  </message>
+  <message>
+   <source>Mean fill of a boat</source>
+   <translation>Llenado medio de una embarcación</translation>
+  </message>
+  <message>
+   <source>Mean temperature of the air</source>
+   <translation>Temperatura media del aire</translation>
+  </message>
+  <message>
    <source>Measure from the point on the ground below the outlet. The drawing follows.</source>
    <translation>Mida desde el punto del suelo bajo la salida. El dibujo lo sigue.</translation>
   </message>
   <message>
    <source>Measured at the dispenser's outlet with the nozzle open.</source>
    <translation>Medida en la salida del surtidor con la pistola abierta.</translation>
+  </message>
+  <message>
+   <source>Measured on site</source>
+   <translation>Medido en el sitio</translation>
   </message>
   <message>
    <source>Merge both</source>
@@ -2162,6 +2438,14 @@
   <message>
    <source>N&amp;one</source>
    <translation>&amp;Ninguna</translation>
+  </message>
+  <message>
+   <source>NFPA 30A as reproduced by state agencies</source>
+   <translation>NFPA 30A, reproducida por agencias estatales</translation>
+  </message>
+  <message>
+   <source>NFPA 30A as reproduced by state agencies; local code</source>
+   <translation>NFPA 30A, reproducida por agencias estatales; código local</translation>
   </message>
   <message>
    <source>NOT in the book: taken off its list</source>
@@ -2380,6 +2664,10 @@
    <translation>Nota a la respuesta del cliente</translation>
   </message>
   <message>
+   <source>Notes</source>
+   <translation>Notas</translation>
+  </message>
+  <message>
    <source>Nothing differs between the two.</source>
    <translation>Nada difiere entre los dos.</translation>
   </message>
@@ -2460,6 +2748,14 @@
    <translation>Altura de la &amp;salida</translation>
   </message>
   <message>
+   <source>OAR 340-244-0247(1)</source>
+   <translation>OAR 340-244-0247(1)</translation>
+  </message>
+  <message>
+   <source>Of a crew.</source>
+   <translation>De una cuadrilla.</translation>
+  </message>
+  <message>
    <source>Of the converted hardware.</source>
    <translation>Del equipo convertido.</translation>
   </message>
@@ -2468,8 +2764,20 @@
    <translation>De la rosca propia del surtidor.</translation>
   </message>
   <message>
+   <source>Of the gasoline in the season that counts, such as 62 kPa.</source>
+   <translation>De la gasolina en la temporada que cuenta, como 62 kPa.</translation>
+  </message>
+  <message>
    <source>Of the nozzle's inlet at rest, above the ground.</source>
    <translation>De la entrada de la pistola en reposo, sobre el suelo.</translation>
+  </message>
+  <message>
+   <source>Of the season that counts, such as 15 °C.</source>
+   <translation>De la temporada que cuenta, como 15 °C.</translation>
+  </message>
+  <message>
+   <source>Oldest age at which a part may stay, years</source>
+   <translation>Edad máxima de una pieza que se queda, años</translation>
   </message>
   <message>
    <source>Once for each</source>
@@ -2478,6 +2786,10 @@
   <message>
    <source>Once, or before the lines are added up.</source>
    <translation>Una vez, o antes de sumar las líneas.</translation>
+  </message>
+  <message>
+   <source>One balance never mixes two.</source>
+   <translation>Un balance nunca mezcla dos.</translation>
   </message>
   <message>
    <source>One bore</source>
@@ -2518,6 +2830,10 @@
   <message>
    <source>Only gasoline has vapor recovery at the nozzle. Whether it may be taken out is for the local air agency to say.</source>
    <translation>Solo la gasolina tiene recuperación de vapor en la pistola. Si se puede quitar lo dice la agencia local del aire.</translation>
+  </message>
+  <message>
+   <source>Only where boats are fueled; such as 120 L.</source>
+   <translation>Solo donde se surten embarcaciones; como 120 L.</translation>
   </message>
   <message>
    <source>Only where the set holds</source>
@@ -2596,8 +2912,36 @@
    <translation>Resultado o pieza</translation>
   </message>
   <message>
+   <source>Outlet direction</source>
+   <translation>Sentido salida</translation>
+  </message>
+  <message>
+   <source>Outlet gender</source>
+   <translation>Género salida</translation>
+  </message>
+  <message>
+   <source>Outlet height</source>
+   <translation>Altura salida</translation>
+  </message>
+  <message>
    <source>Outlet p&amp;oints</source>
    <translation>La salida apunta &amp;hacia</translation>
+  </message>
+  <message>
+   <source>Outlet path</source>
+   <translation>Paso salida</translation>
+  </message>
+  <message>
+   <source>Outlet pull strength</source>
+   <translation>Tiro de salida</translation>
+  </message>
+  <message>
+   <source>Outlet size</source>
+   <translation>Medida salida</translation>
+  </message>
+  <message>
+   <source>Outlet thread</source>
+   <translation>Rosca salida</translation>
   </message>
   <message>
    <source>Outlet to fille&amp;r, level</source>
@@ -2612,6 +2956,14 @@
    <translation>De la salida al soporte, en hori&amp;zontal</translation>
   </message>
   <message>
+   <source>Outlines UL 87C and 2586C; zones: NFPA 30A and the local code</source>
+   <translation>Borradores UL 87C y 2586C; zonas: NFPA 30A y el código local</translation>
+  </message>
+  <message>
+   <source>Overhead</source>
+   <translation>Elevado</translation>
+  </message>
+  <message>
    <source>Own onboard shares</source>
    <translation>Partes a bordo propias</translation>
   </message>
@@ -2624,12 +2976,20 @@
    <translation>Fuente del propietario, nombrada arriba</translation>
   </message>
   <message>
+   <source>Owner's wish</source>
+   <translation>Deseo del dueño</translation>
+  </message>
+  <message>
    <source>PD&amp;F…</source>
    <translation>PD&amp;F…</translation>
   </message>
   <message>
    <source>PNG or JPEG for the letterhead.</source>
    <translation>PNG o JPEG para el membrete.</translation>
+  </message>
+  <message>
+   <source>Page {0}</source>
+   <translation>Página {0}</translation>
   </message>
   <message>
    <source>Pages of the bill</source>
@@ -2688,6 +3048,10 @@
    <translation>&amp;Lista de piezas de la estación</translation>
   </message>
   <message>
+   <source>Parts left per place</source>
+   <translation>Piezas que quedan por lugar</translation>
+  </message>
+  <message>
    <source>Parts list</source>
    <translation>Lista de piezas</translation>
   </message>
@@ -2736,6 +3100,10 @@
    <translation>Porcentaje de lo instalado, redondeado a piezas enteras.</translation>
   </message>
   <message>
+   <source>Percent, 0 to 100.</source>
+   <translation>Por ciento, 0 a 100.</translation>
+  </message>
+  <message>
    <source>Permit number</source>
    <translation>Número de permiso</translation>
   </message>
@@ -2764,12 +3132,20 @@
    <translation>Unidades de {0}</translation>
   </message>
   <message>
+   <source>Pipe drawing of the station</source>
+   <translation>Plano de tuberías de la estación</translation>
+  </message>
+  <message>
    <source>Place</source>
    <translation>Lugar</translation>
   </message>
   <message>
    <source>Place and reach</source>
    <translation>Lugar y alcance</translation>
+  </message>
+  <message>
+   <source>Placement: breakaway makers' usual instructions, common practice</source>
+   <translation>Lugar: instrucciones usuales de los fabricantes, práctica común</translation>
   </message>
   <message>
    <source>Plan this pos&amp;ition again</source>
@@ -2810,6 +3186,10 @@
   <message>
    <source>Plate and figures of the chosen part…</source>
    <translation>Placa y cifras de la pieza elegida…</translation>
+  </message>
+  <message>
+   <source>Plate or maker's sheet</source>
+   <translation>Placa u hoja del fabricante</translation>
   </message>
   <message>
    <source>Pos&amp;ition today</source>
@@ -2862,6 +3242,10 @@
   <message>
    <source>Pr&amp;ices</source>
    <translation>&amp;Precios</translation>
+  </message>
+  <message>
+   <source>Prepay</source>
+   <translation>Prepago</translation>
   </message>
   <message>
    <source>Prepay, card or console. A latched nozzle would then spill at the next start.</source>
@@ -2940,6 +3324,10 @@
    <translation>Impreso como está escrito.</translation>
   </message>
   <message>
+   <source>Printed beside them in the report.</source>
+   <translation>Se imprime junto a ellas en el informe.</translation>
+  </message>
+  <message>
    <source>Printed in full.</source>
    <translation>Impreso entero.</translation>
   </message>
@@ -2966,6 +3354,10 @@
   <message>
    <source>Pu&amp;ll of the cord</source>
    <translation>&amp;Tirón del cable</translation>
+  </message>
+  <message>
+   <source>Public texts, each with its status</source>
+   <translation>Textos públicos, cada uno con su estado</translation>
   </message>
   <message>
    <source>Pull that the outlet &amp;bears</source>
@@ -3184,6 +3576,10 @@
    <translation>Registro o número fiscal, impreso como está escrito.</translation>
   </message>
   <message>
+   <source>Reid vapor &amp;pressure</source>
+   <translation>&amp;Presión de vapor Reid</translation>
+  </message>
+  <message>
    <source>Remark</source>
    <translation>Observación</translation>
   </message>
@@ -3290,6 +3686,10 @@
   <message>
    <source>Retractor</source>
    <translation>Retractor</translation>
+  </message>
+  <message>
+   <source>Retrieval</source>
+   <translation>Recogida</translation>
   </message>
   <message>
    <source>Return or a double click opens one</source>
@@ -3456,8 +3856,20 @@
    <translation>Buscar cotizaciones</translation>
   </message>
   <message>
+   <source>See the figures in the report</source>
+   <translation>Vea las cifras del informe</translation>
+  </message>
+  <message>
+   <source>Seen on site</source>
+   <translation>Visto en el sitio</translation>
+  </message>
+  <message>
    <source>Selling</source>
    <translation>Venta</translation>
+  </message>
+  <message>
+   <source>Sequence</source>
+   <translation>Secuencia</translation>
   </message>
   <message>
    <source>Set</source>
@@ -3514,6 +3926,10 @@
   <message>
    <source>Share of gasoline into vehicles with onboard recovery, year by year; it goes before the table.</source>
    <translation>Parte de la gasolina hacia vehículos con recuperación a bordo, año por año; va antes que la tabla.</translation>
+  </message>
+  <message>
+   <source>Share of gasoline pumped through vacuum assist</source>
+   <translation>Cuota de gasolina surtida con aspiración</translation>
   </message>
   <message>
    <source>Sho&amp;w again</source>
@@ -3600,6 +4016,14 @@
    <translation>Especifica el conjunto colgante de surtidores de combustible: qué sirve, por qué y cuánto cuesta.</translation>
   </message>
   <message>
+   <source>Spouts: SAE J285; the flow wanted is common practice</source>
+   <translation>Picos: SAE J285; el caudal deseado es práctica común</translation>
+  </message>
+  <message>
+   <source>Spring balance on site, or the maker's data</source>
+   <translation>Dinamómetro en el sitio, o datos del fabricante</translation>
+  </message>
+  <message>
    <source>Staff on site</source>
    <translation>Con personal</translation>
   </message>
@@ -3614,6 +4038,10 @@
   <message>
    <source>Start a survey of another site.</source>
    <translation>Empezar el levantamiento de otra estación.</translation>
+  </message>
+  <message>
+   <source>State code texts; local code</source>
+   <translation>Textos de códigos estatales; código local</translation>
   </message>
   <message>
    <source>Status</source>
@@ -3638,6 +4066,10 @@
   <message>
    <source>Step of the amount payable.</source>
    <translation>Paso del importe a pagar.</translation>
+  </message>
+  <message>
+   <source>Step {0}: {1}</source>
+   <translation>Paso {0}: {1}</translation>
   </message>
   <message>
    <source>Steps of the quotation</source>
@@ -3680,12 +4112,32 @@
    <translation>Temas de las condiciones</translation>
   </message>
   <message>
+   <source>Such as 15 m3. Decides the pressure that a tightness test allows.</source>
+   <translation>Como 15 m3. Decide la presión que admite una prueba de estanqueidad.</translation>
+  </message>
+  <message>
+   <source>Such as 5700 m3. Without it masses are not computed.</source>
+   <translation>Como 5700 m3. Sin ella no se calculan masas.</translation>
+  </message>
+  <message>
    <source>Sum</source>
    <translation>Suma</translation>
   </message>
   <message>
    <source>Sum, {currency}</source>
    <translation>Suma, {currency}</translation>
+  </message>
+  <message>
+   <source>Superseded and discontinued ones.</source>
+   <translation>Las reemplazadas y las descontinuadas.</translation>
+  </message>
+  <message>
+   <source>Supplier's sheet</source>
+   <translation>Hoja del proveedor</translation>
+  </message>
+  <message>
+   <source>Supply pressure</source>
+   <translation>Presión salida</translation>
   </message>
   <message>
    <source>Survey</source>
@@ -3750,6 +4202,14 @@
   <message>
    <source>Takes the place alone; nothing else changes and no should is given up.</source>
    <translation>Ocupa sola el lugar; no cambia nada más y no se renuncia a ninguna buena práctica.</translation>
+  </message>
+  <message>
+   <source>Tank</source>
+   <translation>Tanque</translation>
+  </message>
+  <message>
+   <source>Tank gauge on the day</source>
+   <translation>Medidor del tanque ese día</translation>
   </message>
   <message>
    <source>Taper NPT and parallel G look alike and do not seal with each other.</source>
@@ -3818,6 +4278,10 @@
   <message>
    <source>Tests, repairs, spare parts of the recovery system.</source>
    <translation>Ensayos, reparaciones, repuestos del sistema de recuperación.</translation>
+  </message>
+  <message>
+   <source>The agency's own word</source>
+   <translation>Palabra de la agencia</translation>
   </message>
   <message>
    <source>The agreed set breaks a must</source>
@@ -3904,6 +4368,10 @@
    <translation>El pedido queda firme; al guardarla, esta pasa a ser otra cotización. Dele otro número en sus condiciones.</translation>
   </message>
   <message>
+   <source>The owner's own figure</source>
+   <translation>Cifra del dueño</translation>
+  </message>
+  <message>
    <source>The program met a fault of its own and did not finish the last step. Your survey: {state}.</source>
    <translation>El programa encontró una falla propia y no terminó el último paso. Su levantamiento: {state}.</translation>
   </message>
@@ -3972,6 +4440,10 @@
    <translation>El levantamiento cambió mientras se cotizaba, así que no se cotizó nada. Cotícelo otra vez.</translation>
   </message>
   <message>
+   <source>The table ends in 2020 and is never prolonged without being asked.</source>
+   <translation>La tabla termina en 2020 y nunca se prolonga sin que se pida.</translation>
+  </message>
+  <message>
    <source>The two surveys do not go together. Keep both, or one of them.</source>
    <translation>Los dos levantamientos no se pueden unir. Conserve ambos, o uno de ellos.</translation>
   </message>
@@ -3986,6 +4458,14 @@
   <message>
    <source>Then a splitter can join both to a coaxial hose.</source>
    <translation>Entonces una bifurcación puede unir ambos a una manguera coaxial.</translation>
+  </message>
+  <message>
+   <source>Then another link is needed, and a test shows it.</source>
+   <translation>Entonces hace falta otro enlace, y una prueba lo muestra.</translation>
+  </message>
+  <message>
+   <source>Then it does no harm there.</source>
+   <translation>Entonces no perjudica ahí.</translation>
   </message>
   <message>
    <source>There is no set to pick a part from.</source>
@@ -4092,6 +4572,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Para un subsidio</translation>
   </message>
   <message>
+   <source>Trade-association paper, 2020 (secondary)</source>
+   <translation>Documento de una asociación del ramo, 2020 (citado)</translation>
+  </message>
+  <message>
    <source>Tried {done} of {total} parts…</source>
    <translation>Probadas {done} de {total} piezas…</translation>
   </message>
@@ -4110,6 +4594,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Tur&amp;ns left on the drum at the filler</source>
    <translation>Vueltas que &amp;quedan en el tambor en la boca de llenado</translation>
+  </message>
+  <message>
+   <source>UL 2586, 567 and 330 with supplements A (ethanol) and B (diesel, biodiesel)</source>
+   <translation>UL 2586, 567 y 330 con suplementos A (etanol) y B (diésel, biodiésel)</translation>
   </message>
   <message>
    <source>US units</source>
@@ -4138,6 +4626,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Use the marked part in the set</source>
    <translation>Usar la pieza marcada en el conjunto</translation>
+  </message>
+  <message>
+   <source>Use the table of the United States fleet?</source>
+   <translation>¿Usar la tabla del parque de Estados Unidos?</translation>
   </message>
   <message>
    <source>Use these terms</source>
@@ -4180,8 +4672,32 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Vapor en el anillo exterior</translation>
   </message>
   <message>
+   <source>Vapor pipes and vacuum</source>
+   <translation>Tuberías de vapor y vacío</translation>
+  </message>
+  <message>
    <source>Vapor recovery</source>
    <translation>Recuperación de vapor</translation>
+  </message>
+  <message>
+   <source>Vapor return available</source>
+   <translation>Retorno vapor</translation>
+  </message>
+  <message>
+   <source>Vapor space of the tanks at the test</source>
+   <translation>Espacio de vapor de los tanques en la prueba</translation>
+  </message>
+  <message>
+   <source>Vapor today</source>
+   <translation>Vapor hoy</translation>
+  </message>
+  <message>
+   <source>Vapor wanted</source>
+   <translation>Vapor deseado</translation>
+  </message>
+  <message>
+   <source>Vehicles and their onboard recovery</source>
+   <translation>Vehículos y su recuperación a bordo</translation>
   </message>
   <message>
    <source>Wa&amp;y round the vehicle</source>
@@ -4194,6 +4710,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Waiting for the book…</source>
    <translation>Esperando al libro…</translation>
+  </message>
+  <message>
+   <source>Wanted flow</source>
+   <translation>Caudal deseado</translation>
   </message>
   <message>
    <source>Way</source>
@@ -4214,6 +4734,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Wear log</source>
    <translation>Registro de desgaste</translation>
+  </message>
+  <message>
+   <source>Weather records of the place</source>
+   <translation>Registros del clima del lugar</translation>
   </message>
   <message>
    <source>Weight</source>
@@ -4308,6 +4832,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Qué se suministra y se hace.</translation>
   </message>
   <message>
+   <source>What is the s&amp;tation?</source>
+   <translation>¿Qué es&amp;tación es?</translation>
+  </message>
+  <message>
    <source>What it changes that sets share part numbers, against each position chosen for itself</source>
    <translation>Qué cambia que los conjuntos compartan números de pieza, frente a elegir cada posición por sí misma</translation>
   </message>
@@ -4396,6 +4924,14 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Cuándo (UTC)</translation>
   </message>
   <message>
+   <source>Where own shares come from</source>
+   <translation>De dónde vienen las cuotas propias</translation>
+  </message>
+  <message>
+   <source>Where permission is open, nothing is ordered before it.</source>
+   <translation>Donde falta el permiso, nada se pide antes.</translation>
+  </message>
+  <message>
    <source>Where the cord's cla&amp;mp sits on the hose</source>
    <translation>Dónde va la abra&amp;zadera del cable en la manguera</translation>
   </message>
@@ -4416,12 +4952,24 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>De dónde vienen las condiciones de la próxima cotización</translation>
   </message>
   <message>
+   <source>Where yes, one riser at the dispenser and one end at the tank are closed for each grade.</source>
+   <translation>Si es así, se cierran por producto un tubo vertical en el surtidor y un extremo en el tanque.</translation>
+  </message>
+  <message>
+   <source>Where yes, the unit is disconnected and its power isolated before the first dispenser is opened.</source>
+   <translation>Si es así, se desconecta y se aísla su corriente antes de abrir el primer surtidor.</translation>
+  </message>
+  <message>
    <source>Which &amp;liquid is sold here?</source>
    <translation>¿Qué líq&amp;uido se vende aquí?</translation>
   </message>
   <message>
    <source>Which &amp;tank feeds the position?</source>
    <translation>¿Qué &amp;tanque abastece la posición?</translation>
+  </message>
+  <message>
+   <source>Which &amp;way do lists, sequence and money follow?</source>
+   <translation>¿Qué &amp;camino siguen listas, secuencia y dinero?</translation>
   </message>
   <message>
    <source>Which answers</source>
@@ -4438,6 +4986,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Which limits apply. The adopted code and the authority having jurisdiction decide; ask them where a row is unconfirmed.</source>
    <translation>Qué límites valen. Deciden el código adoptado y la autoridad competente; pregúnteles donde una fila no esté confirmada.</translation>
+  </message>
+  <message>
+   <source>Which way</source>
+   <translation>Qué camino</translation>
   </message>
   <message>
    <source>Which way a rest goes.</source>
@@ -4472,12 +5024,24 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Quién cotiza. Va arriba en la cotización.</translation>
   </message>
   <message>
+   <source>Whoever orders and stocks the parts</source>
+   <translation>Quien pide y almacena las piezas</translation>
+  </message>
+  <message>
    <source>Whole drawing</source>
    <translation>Dibujo entero</translation>
   </message>
   <message>
    <source>Whom the bill is for.</source>
    <translation>Para quién es la lista.</translation>
+  </message>
+  <message>
+   <source>Whose &amp;rule on removal applies?</source>
+   <translation>¿De quién es la &amp;regla sobre el retiro?</translation>
+  </message>
+  <message>
+   <source>Whose emission &amp;factors?</source>
+   <translation>¿Qué &amp;factores de emisión?</translation>
   </message>
   <message>
    <source>Why</source>
@@ -4508,6 +5072,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Con o sin etanol</translation>
   </message>
   <message>
+   <source>Without breaking the ground.</source>
+   <translation>Sin romper el suelo.</translation>
+  </message>
+  <message>
    <source>Without it no payback is shown.</source>
    <translation>Sin ello no se muestra cuándo se paga.</translation>
   </message>
@@ -4522,6 +5090,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Work in hand</source>
    <translation>Trabajo en curso</translation>
+  </message>
+  <message>
+   <source>Working &amp;hours of a day</source>
+   <translation>&amp;Horas de trabajo por día</translation>
   </message>
   <message>
    <source>Working out all positions…</source>
@@ -4592,6 +5164,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Año {0}</translation>
   </message>
   <message>
+   <source>Year-month-day, such as 2027-03-01: the day of the notice. A calendar needs it.</source>
+   <translation>Año-mes-día, como 2027-03-01: el día del aviso. Un calendario lo necesita.</translation>
+  </message>
+  <message>
    <source>Year-month-day.</source>
    <translation>Año-mes-día.</translation>
   </message>
@@ -4610,6 +5186,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Years of the program</source>
    <translation>Años del programa</translation>
+  </message>
+  <message>
+   <source>Years that are compared</source>
+   <translation>Años que se comparan</translation>
   </message>
   <message>
    <source>Yes</source>
@@ -4874,6 +5454,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>nothing</source>
    <translation>nada</translation>
+  </message>
+  <message>
+   <source>of {0}</source>
+   <translation>de {0}</translation>
   </message>
   <message>
    <source>once for the whole quotation</source>

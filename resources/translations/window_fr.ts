@@ -64,6 +64,10 @@
    <translation>&amp;Sauvegarder maintenant</translation>
   </message>
   <message>
+   <source>&amp;Beyond the years whose onboard share is known</source>
+   <translation>&amp;Au-delà des années dont la part embarquée est connue</translation>
+  </message>
+  <message>
    <source>&amp;Book</source>
    <translation>&amp;Registre</translation>
   </message>
@@ -134,6 +138,10 @@
   <message>
    <source>&amp;Edition</source>
    <translation>É&amp;dition</translation>
+  </message>
+  <message>
+   <source>&amp;Efficiency at the nozzle in use</source>
+   <translation>R&amp;endement au pistolet en service</translation>
   </message>
   <message>
    <source>&amp;Empty all figures</source>
@@ -269,7 +277,7 @@
   </message>
   <message>
    <source>&amp;Other side of the dispenser…</source>
-   <translation>Autre c&amp;ôté du distributeur…</translation>
+   <translation>Autre côté du distri&amp;buteur…</translation>
   </message>
   <message>
    <source>&amp;Papers</source>
@@ -305,7 +313,7 @@
   </message>
   <message>
    <source>&amp;Quotations</source>
-   <translation>Devi&amp;s</translation>
+   <translation>De&amp;vis</translation>
   </message>
   <message>
    <source>&amp;Quote this survey</source>
@@ -433,7 +441,7 @@
   </message>
   <message>
    <source>&amp;Undo the last agreement…</source>
-   <translation>&amp;Annuler le dernier accord…</translation>
+   <translation>Ann&amp;uler le dernier accord…</translation>
   </message>
   <message>
    <source>&amp;Unit</source>
@@ -516,6 +524,10 @@
    <translation>1 à 30.</translation>
   </message>
   <message>
+   <source>77 FR 28772 table 1 (memory)</source>
+   <translation>77 FR 28772 table 1 (de mémoire)</translation>
+  </message>
+  <message>
    <source>A change of liquid goes by tank, and a vapor pipe ends at one. For a blend of two write 1 + 2.</source>
    <translation>Un changement de liquide va par cuve, et une conduite de vapeur finit à l'une d'elles. Pour un mélange de deux, écrivez 1 + 2.</translation>
   </message>
@@ -564,6 +576,14 @@
    <translation>Un ensemble est trouvé, mais un impératif est enfreint</translation>
   </message>
   <message>
+   <source>A whole number from 1 to 50.</source>
+   <translation>Un nombre entier de 1 à 50.</translation>
+  </message>
+  <message>
+   <source>A whole number; each is emptied before its pipe is closed.</source>
+   <translation>Un nombre entier ; chacun est vidé avant que sa conduite soit fermée.</translation>
+  </message>
+  <message>
    <source>A&amp;ddress</source>
    <translation>A&amp;dresse</translation>
   </message>
@@ -578,6 +598,10 @@
   <message>
    <source>AP-42</source>
    <translation>AP-42</translation>
+  </message>
+  <message>
+   <source>ASME B1.20.1, ISO 228-1</source>
+   <translation>ASME B1.20.1, ISO 228-1</translation>
   </message>
   <message>
    <source>About</source>
@@ -696,6 +720,18 @@
    <translation>Âge, ans</translation>
   </message>
   <message>
+   <source>Agency</source>
+   <translation>Agence</translation>
+  </message>
+  <message>
+   <source>Agency table</source>
+   <translation>Table des agences</translation>
+  </message>
+  <message>
+   <source>Ages are given at each position, under what hangs there today.</source>
+   <translation>Les âges se donnent à chaque poste, sous ce qui y pend aujourd'hui.</translation>
+  </message>
+  <message>
    <source>Agree on the &amp;way shown…</source>
    <translation>Convenir de la &amp;voie montrée…</translation>
   </message>
@@ -717,7 +753,7 @@
   </message>
   <message>
    <source>Agree&amp;ments…</source>
-   <translation>A&amp;ccords…</translation>
+   <translation>Acc&amp;ords…</translation>
   </message>
   <message>
    <source>Agreed</source>
@@ -738,6 +774,10 @@
   <message>
    <source>Agreements and withdrawals</source>
    <translation>Accords et annulations</translation>
+  </message>
+  <message>
+   <source>Air, fills and tanks</source>
+   <translation>Air, pleins et cuves</translation>
   </message>
   <message>
    <source>Al&amp;l agreements…</source>
@@ -848,6 +888,10 @@
    <translation>En répondre</translation>
   </message>
   <message>
+   <source>Arizona test list</source>
+   <translation>Liste d'essais de l'Arizona</translation>
+  </message>
+  <message>
    <source>As a share of the hose's length from the dispenser: 0.5 is the middle.</source>
    <translation>En part de la longueur du flexible depuis le distributeur : 0,5 est le milieu.</translation>
   </message>
@@ -874,6 +918,10 @@
   <message>
    <source>As the way of reckoning asks.</source>
    <translation>Selon le mode de calcul.</translation>
+  </message>
+  <message>
+   <source>Ask in writing; what is not known is said in the report.</source>
+   <translation>Demandez par écrit ; le rapport dit ce qui n'est pas connu.</translation>
   </message>
   <message>
    <source>Asked for</source>
@@ -928,6 +976,26 @@
    <translation>Entre 0 et 1.</translation>
   </message>
   <message>
+   <source>Between 0 and 1; empty counts every gasoline position alike.</source>
+   <translation>Entre 0 et 1 ; vide : chaque poste d'essence compte pareil.</translation>
+  </message>
+  <message>
+   <source>Between 0 and 1; empty takes the table's figure.</source>
+   <translation>Entre 0 et 1 ; vide : le chiffre de la table.</translation>
+  </message>
+  <message>
+   <source>Between 0 and 1; the rest goes on selling.</source>
+   <translation>Entre 0 et 1 ; le reste continue à vendre.</translation>
+  </message>
+  <message>
+   <source>Between 0 and 50, written without the sign.</source>
+   <translation>Entre 0 et 50, écrit sans le signe.</translation>
+  </message>
+  <message>
+   <source>Blend</source>
+   <translation>Mélange</translation>
+  </message>
+  <message>
    <source>Boats</source>
    <translation>Bateaux</translation>
   </message>
@@ -970,6 +1038,10 @@
   <message>
    <source>Can the flow be started or stopped else&amp;where?</source>
    <translation>Le débit peut-il être lancé ou arrêté d'aille&amp;urs ?</translation>
+  </message>
+  <message>
+   <source>Can the vapor pipe be reached at the tan&amp;k?</source>
+   <translation>La conduite de vapeur est-elle accessible à la &amp;cuve ?</translation>
   </message>
   <message>
    <source>Cars</source>
@@ -1064,6 +1136,10 @@
    <translation>Choisissez deux révisions différentes.</translation>
   </message>
   <message>
+   <source>Class limits: scopes of UL 2586A/B, 567A/B, 330A/B</source>
+   <translation>Limites des classes : domaines d'UL 2586A/B, 567A/B, 330A/B</translation>
+  </message>
+  <message>
    <source>Clau&amp;se</source>
    <translation>Ar&amp;ticle</translation>
   </message>
@@ -1118,6 +1194,10 @@
   <message>
    <source>Con&amp;tact</source>
    <translation>In&amp;terlocuteur</translation>
+  </message>
+  <message>
+   <source>Condensate traps in the vapor pipes</source>
+   <translation>Pièges à condensats des conduites de vapeur</translation>
   </message>
   <message>
    <source>Condition</source>
@@ -1176,6 +1256,10 @@
    <translation>Compte pour une subvention</translation>
   </message>
   <message>
+   <source>Crews side by side</source>
+   <translation>Équipes en parallèle</translation>
+  </message>
+  <message>
    <source>Cu&amp;rrency</source>
    <translation>&amp;Monnaie</translation>
   </message>
@@ -1232,12 +1316,24 @@
    <translation>Jours de validité de l'offre, 1 à 730.</translation>
   </message>
   <message>
+   <source>Days of &amp;notice</source>
+   <translation>Jours d'a&amp;vis</translation>
+  </message>
+  <message>
+   <source>Days until the permission is expected</source>
+   <translation>Jours jusqu'à l'autorisation attendue</translation>
+  </message>
+  <message>
    <source>Decides automatic shut-off and the hold-open latch.</source>
    <translation>Décide de l'arrêt automatique et du cran de maintien.</translation>
   </message>
   <message>
    <source>Decides how the whip hose bends in a drive-off.</source>
    <translation>Décide comment plie le flexible de liaison lors d'un départ intempestif.</translation>
+  </message>
+  <message>
+   <source>Decides the throughput threshold in Europe.</source>
+   <translation>Décide du seuil de ventes en Europe.</translation>
   </message>
   <message>
    <source>Declined. Requote it and keep it: revision {0} opens.</source>
@@ -1280,16 +1376,40 @@
    <translation>Différence, flexibles communs</translation>
   </message>
   <message>
+   <source>Directive 2009/126/EC, EU summary</source>
+   <translation>Directive 2009/126/CE, synthèse de l'UE</translation>
+  </message>
+  <message>
    <source>Discount group</source>
    <translation>Groupe de remise</translation>
+  </message>
+  <message>
+   <source>Discount rate, percent a year</source>
+   <translation>Taux d'actualisation, pour cent par an</translation>
   </message>
   <message>
    <source>Discounts of makers</source>
    <translation>Remises des fabricants</translation>
   </message>
   <message>
+   <source>Dispenser</source>
+   <translation>Distributeur</translation>
+  </message>
+  <message>
+   <source>Dispenser maker's data</source>
+   <translation>Données du fabricant du distributeur</translation>
+  </message>
+  <message>
    <source>Dispenser outlet</source>
    <translation>Sortie du distributeur</translation>
+  </message>
+  <message>
+   <source>Dispenser {0}</source>
+   <translation>Distributeur {0}</translation>
+  </message>
+  <message>
+   <source>Dispenser's plate</source>
+   <translation>Plaque du distributeur</translation>
   </message>
   <message>
    <source>Dispensers and positions</source>
@@ -1300,6 +1420,10 @@
    <translation>Distributeurs par rangée sans îlot nommé</translation>
   </message>
   <message>
+   <source>Do superseded parts &amp;go?</source>
+   <translation>Les pièces remplacées partent-elle&amp;s ?</translation>
+  </message>
+  <message>
    <source>Do this</source>
    <translation>Faire ceci</translation>
   </message>
@@ -1308,8 +1432,20 @@
    <translation>Une conduite séparée de retour de vapeur finit-elle à &amp;côté de la sortie ?</translation>
   </message>
   <message>
+   <source>Does each grade have a vapor pipe of its own?</source>
+   <translation>Chaque produit a-t-il sa propre conduite de vapeur ?</translation>
+  </message>
+  <message>
+   <source>Does it stand under living or working &amp;quarters?</source>
+   <translation>Est-elle sous des &amp;logements ou des bureaux ?</translation>
+  </message>
+  <message>
    <source>Does not fit: {reason}</source>
    <translation>Ne convient pas : {reason}</translation>
+  </message>
+  <message>
+   <source>Does one central unit make the vacuum?</source>
+   <translation>Une centrale fait-elle l'aspiration ?</translation>
   </message>
   <message>
    <source>Does the hose come down from ove&amp;rhead?</source>
@@ -1320,8 +1456,20 @@
    <translation>Le poste e&amp;xiste-t-il aujourd'hui ?</translation>
   </message>
   <message>
+   <source>Does the vacuum assist stop at vehicles with onboard rec&amp;overy?</source>
+   <translation>L'aspiration s'arrête-t-elle aux véhicules à récupération &amp;embarquée ?</translation>
+  </message>
+  <message>
+   <source>Does work go on at week&amp;ends?</source>
+   <translation>Travaille-t-on le week-en&amp;d ?</translation>
+  </message>
+  <message>
    <source>Down</source>
    <translation>Descendre</translation>
+  </message>
+  <message>
+   <source>Downwards</source>
+   <translation>Vers le bas</translation>
   </message>
   <message>
    <source>Drawing</source>
@@ -1369,7 +1517,7 @@
   </message>
   <message>
    <source>Duplicate chosen rows</source>
-   <translation>Dupliquer les lignes choisies</translation>
+   <translation>Dupliquer</translation>
   </message>
   <message>
    <source>Duplicate {0}</source>
@@ -1377,7 +1525,7 @@
   </message>
   <message>
    <source>Duty</source>
-   <translation>Service</translation>
+   <translation>Usage</translation>
   </message>
   <message>
    <source>Duty and take-up</source>
@@ -1396,8 +1544,16 @@
    <translation>Modèle public de l'EPA</translation>
   </message>
   <message>
+   <source>EPA-457/B-12-001 and state rules; local air agency</source>
+   <translation>EPA-457/B-12-001 et règles des États ; agence de l'air locale</translation>
+  </message>
+  <message>
    <source>Each differs in kind from the set in hand. Taking one keeps its parts; undo brings back the cheapest.</source>
    <translation>Chacun diffère par son genre de l'ensemble en main. En prendre un garde ses pièces ; Annuler ramène le moins cher.</translation>
+  </message>
+  <message>
+   <source>Each is judged again.</source>
+   <translation>Chacune est jugée de nouveau.</translation>
   </message>
   <message>
    <source>Each kind once.</source>
@@ -1412,12 +1568,24 @@
    <translation>Chaque option est prévue et chiffrée pour elle-même.</translation>
   </message>
   <message>
+   <source>Each row names its own source: see Local rules</source>
+   <translation>Chaque ligne nomme sa source : voir Règles locales</translation>
+  </message>
+  <message>
    <source>Each tax lies on the amounts ticked.</source>
    <translation>Chaque taxe porte sur les montants cochés.</translation>
   </message>
   <message>
    <source>Each was opened and read through when it was made. Kept: seven days, four weeks, those before changes, and those that were asked for.</source>
    <translation>Chacune a été ouverte et relue lors de sa création. Sont gardées : sept jours, quatre semaines, celles d'avant les changements, et celles demandées.</translation>
+  </message>
+  <message>
+   <source>Each way keeps every must.</source>
+   <translation>Chaque voie respecte chaque impératif.</translation>
+  </message>
+  <message>
+   <source>Each works at a dispenser of its own.</source>
+   <translation>Chacune travaille à son distributeur.</translation>
   </message>
   <message>
    <source>Each year once.</source>
@@ -1432,6 +1600,14 @@
    <translation>Édition : {0}.</translation>
   </message>
   <message>
+   <source>Emissions</source>
+   <translation>Émissions</translation>
+  </message>
+  <message>
+   <source>Empty takes the agency's figure.</source>
+   <translation>Vide : le chiffre de l'agence.</translation>
+  </message>
+  <message>
    <source>Empty: the price follows.</source>
    <translation>Vide : le prix suivra.</translation>
   </message>
@@ -1442,6 +1618,10 @@
   <message>
    <source>Entry</source>
    <translation>Entrée</translation>
+  </message>
+  <message>
+   <source>Equipment list of the station</source>
+   <translation>Liste d'équipement de la station</translation>
   </message>
   <message>
    <source>Every answer may stay open; the report says what it lacks. The agency decides.</source>
@@ -1505,15 +1685,23 @@
   </message>
   <message>
    <source>Fill down</source>
-   <translation>Remplir vers le bas</translation>
+   <translation>Recopier en bas</translation>
   </message>
   <message>
    <source>Fill the form from a terms file (Ctrl+O)</source>
    <translation>Remplir d'après un fichier de conditions (Ctrl+O)</translation>
   </message>
   <message>
+   <source>Filler</source>
+   <translation>Orifice</translation>
+  </message>
+  <message>
+   <source>Filler distance</source>
+   <translation>Distance orifice</translation>
+  </message>
+  <message>
    <source>Filler height</source>
-   <translation>Hauteur de l'orifice</translation>
+   <translation>Hauteur orifice</translation>
   </message>
   <message>
    <source>Finding</source>
@@ -1534,6 +1722,10 @@
   <message>
    <source>Fingerprint of the survey</source>
    <translation>Empreinte du relevé</translation>
+  </message>
+  <message>
+   <source>First &amp;day of the plan</source>
+   <translation>Premier &amp;jour du plan</translation>
   </message>
   <message>
    <source>First day (YYYY-MM-DD)</source>
@@ -1574,6 +1766,10 @@
   <message>
    <source>Forecourt from above.</source>
    <translation>Piste vue de dessus.</translation>
+  </message>
+  <message>
+   <source>Free text</source>
+   <translation>Texte libre</translation>
   </message>
   <message>
    <source>Freight and taxes</source>
@@ -1628,8 +1824,20 @@
    <translation>Essence</translation>
   </message>
   <message>
+   <source>Gasoline sold in a &amp;year</source>
+   <translation>Essence vendue par &amp;an</translation>
+  </message>
+  <message>
+   <source>Gauge on site, or the pump maker's data</source>
+   <translation>Manomètre sur place, ou données du fabricant de la pompe</translation>
+  </message>
+  <message>
    <source>Gen&amp;der</source>
    <translation>Gen&amp;re</translation>
+  </message>
+  <message>
+   <source>Georgia page</source>
+   <translation>Page de la Géorgie</translation>
   </message>
   <message>
    <source>Give other positions some of the answers of this one.</source>
@@ -1668,12 +1876,20 @@
    <translation>Fournitures, main-d'œuvre, transport : au choix.</translation>
   </message>
   <message>
+   <source>Grade</source>
+   <translation>Produit</translation>
+  </message>
+  <message>
    <source>Grant that was promised</source>
    <translation>Subvention promise</translation>
   </message>
   <message>
    <source>Greatest &amp;flow of the dispenser</source>
    <translation>&amp;Débit maximal du distributeur</translation>
+  </message>
+  <message>
+   <source>Greatest share of a grade out of ser&amp;vice</source>
+   <translation>Part maximale d'un produit hors &amp;service</translation>
   </message>
   <message>
    <source>Ha&amp;ng this one</source>
@@ -1704,8 +1920,20 @@
    <translation>Maintenir la dernière part</translation>
   </message>
   <message>
+   <source>Hold-open wanted</source>
+   <translation>Cran souhaité</translation>
+  </message>
+  <message>
    <source>Hoo&amp;k height</source>
    <translation>Hauteur du cro&amp;chet</translation>
+  </message>
+  <message>
+   <source>Hook distance</source>
+   <translation>Distance crochet</translation>
+  </message>
+  <message>
+   <source>Hook height</source>
+   <translation>Hauteur crochet</translation>
   </message>
   <message>
    <source>Horizontal distance from the outlet to the nozzle at rest.</source>
@@ -1780,12 +2008,20 @@
    <translation>Comment se forment les prix du client.</translation>
   </message>
   <message>
+   <source>ISO 4217</source>
+   <translation>ISO 4217</translation>
+  </message>
+  <message>
    <source>In a row where no island is named:</source>
-   <translation>Par rangée, sans îlot nommé :</translation>
+   <translation>Par rangée sans îlot :</translation>
   </message>
   <message>
    <source>In detail</source>
    <translation>En détail</translation>
+  </message>
+  <message>
+   <source>In flammable zone</source>
+   <translation>Zone inflammable</translation>
   </message>
   <message>
    <source>In no year</source>
@@ -1824,6 +2060,10 @@
    <translation>Travail de l'installateur</translation>
   </message>
   <message>
+   <source>International Fire Code, overhead dispensers (recalled; confirm in the adopted edition)</source>
+   <translation>International Fire Code, distributeurs suspendus (de mémoire ; à confirmer dans l'édition adoptée)</translation>
+  </message>
+  <message>
    <source>Is a hold-open l&amp;atch wanted?</source>
    <translation>Faut-il un &amp;cran de maintien ?</translation>
   </message>
@@ -1838,6 +2078,14 @@
   <message>
    <source>Is the DEF nozzle used inside the flammable &amp;zone of a fuel dispenser?</source>
    <translation>Le pistolet DEF sert-il dans la &amp;zone inflammable d'un distributeur de carburant ?</translation>
+  </message>
+  <message>
+   <source>Is the vapor pipe the only &amp;link between the tanks?</source>
+   <translation>La conduite de vapeur est-elle le seul &amp;lien entre les cuves ?</translation>
+  </message>
+  <message>
+   <source>Island</source>
+   <translation>Îlot</translation>
   </message>
   <message>
    <source>Island of the dispenser</source>
@@ -1862,6 +2110,10 @@
   <message>
    <source>It can be put together again after it separated, where its maker says so.</source>
    <translation>Il se réarme après s'être séparé, là où son fabricant le dit.</translation>
+  </message>
+  <message>
+   <source>It ends in 2020. Own shares, further down, go before it.</source>
+   <translation>Elle finit en 2020. Les parts propres, plus bas, priment.</translation>
   </message>
   <message>
    <source>It expired after {0}. Requote it and keep it: revision {1} opens.</source>
@@ -2080,6 +2332,10 @@
    <translation>Recherche d'ensembles…</translation>
   </message>
   <message>
+   <source>Lowers the threshold of a new station.</source>
+   <translation>Abaisse le seuil d'une station neuve.</translation>
+  </message>
+  <message>
    <source>Lowest air temperature the hardware meets.</source>
    <translation>Température d'air la plus basse que subit le matériel.</translation>
   </message>
@@ -2116,12 +2372,32 @@
    <translation>Marquez une pièce pour lire ce qui s'y oppose ici.</translation>
   </message>
   <message>
+   <source>Maximum flow</source>
+   <translation>Débit maximal</translation>
+  </message>
+  <message>
+   <source>May parts that still fit &amp;stay?</source>
+   <translation>Les pièces qui conviennent encore peuvent-elles &amp;rester ?</translation>
+  </message>
+  <message>
+   <source>Mean fill of a boat</source>
+   <translation>Plein moyen d'un bateau</translation>
+  </message>
+  <message>
+   <source>Mean temperature of the air</source>
+   <translation>Température moyenne de l'air</translation>
+  </message>
+  <message>
    <source>Measure from the point on the ground below the outlet. The drawing follows.</source>
    <translation>Mesurez depuis l'aplomb de la sortie au sol. Le dessin suit.</translation>
   </message>
   <message>
    <source>Measured at the dispenser's outlet with the nozzle open.</source>
    <translation>Mesurée à la sortie du distributeur, pistolet ouvert.</translation>
+  </message>
+  <message>
+   <source>Measured on site</source>
+   <translation>Mesuré sur place</translation>
   </message>
   <message>
    <source>Merge both</source>
@@ -2162,6 +2438,14 @@
   <message>
    <source>N&amp;one</source>
    <translation>Au&amp;cun</translation>
+  </message>
+  <message>
+   <source>NFPA 30A as reproduced by state agencies</source>
+   <translation>NFPA 30A, reprise par des agences d'États</translation>
+  </message>
+  <message>
+   <source>NFPA 30A as reproduced by state agencies; local code</source>
+   <translation>NFPA 30A, reprise par des agences d'États ; règles locales</translation>
   </message>
   <message>
    <source>NOT in the book: taken off its list</source>
@@ -2257,7 +2541,7 @@
   </message>
   <message>
    <source>Next due</source>
-   <translation>Prochaine échéance</translation>
+   <translation>Échéance</translation>
   </message>
   <message>
    <source>No</source>
@@ -2380,6 +2664,10 @@
    <translation>Note sur la réponse du client</translation>
   </message>
   <message>
+   <source>Notes</source>
+   <translation>Notes</translation>
+  </message>
+  <message>
    <source>Nothing differs between the two.</source>
    <translation>Rien ne diffère entre les deux.</translation>
   </message>
@@ -2460,6 +2748,14 @@
    <translation>&amp;Hauteur de sortie</translation>
   </message>
   <message>
+   <source>OAR 340-244-0247(1)</source>
+   <translation>OAR 340-244-0247(1)</translation>
+  </message>
+  <message>
+   <source>Of a crew.</source>
+   <translation>D'une équipe.</translation>
+  </message>
+  <message>
    <source>Of the converted hardware.</source>
    <translation>Du matériel converti.</translation>
   </message>
@@ -2468,8 +2764,20 @@
    <translation>Du filetage propre au distributeur.</translation>
   </message>
   <message>
+   <source>Of the gasoline in the season that counts, such as 62 kPa.</source>
+   <translation>De l'essence dans la saison qui compte, par exemple 62 kPa.</translation>
+  </message>
+  <message>
    <source>Of the nozzle's inlet at rest, above the ground.</source>
    <translation>De l'entrée du pistolet au repos, au-dessus du sol.</translation>
+  </message>
+  <message>
+   <source>Of the season that counts, such as 15 °C.</source>
+   <translation>De la saison qui compte, par exemple 15 °C.</translation>
+  </message>
+  <message>
+   <source>Oldest age at which a part may stay, years</source>
+   <translation>Âge maximal d'une pièce qui reste, ans</translation>
   </message>
   <message>
    <source>Once for each</source>
@@ -2478,6 +2786,10 @@
   <message>
    <source>Once, or before the lines are added up.</source>
    <translation>Une fois, ou avant l'addition des lignes.</translation>
+  </message>
+  <message>
+   <source>One balance never mixes two.</source>
+   <translation>Un bilan n'en mêle jamais deux.</translation>
   </message>
   <message>
    <source>One bore</source>
@@ -2518,6 +2830,10 @@
   <message>
    <source>Only gasoline has vapor recovery at the nozzle. Whether it may be taken out is for the local air agency to say.</source>
    <translation>Seule l'essence a une récupération des vapeurs au pistolet. L'agence de l'air dit si elle peut être ôtée.</translation>
+  </message>
+  <message>
+   <source>Only where boats are fueled; such as 120 L.</source>
+   <translation>Seulement si l'on remplit des bateaux ; par exemple 120 L.</translation>
   </message>
   <message>
    <source>Only where the set holds</source>
@@ -2581,7 +2897,7 @@
   </message>
   <message>
    <source>Other sets</source>
-   <translation>Autres ensembles</translation>
+   <translation>Variantes</translation>
   </message>
   <message>
    <source>Other side of dispenser {0}</source>
@@ -2596,8 +2912,36 @@
    <translation>Résultat ou pièce</translation>
   </message>
   <message>
+   <source>Outlet direction</source>
+   <translation>Sens sortie</translation>
+  </message>
+  <message>
+   <source>Outlet gender</source>
+   <translation>Genre sortie</translation>
+  </message>
+  <message>
+   <source>Outlet height</source>
+   <translation>Hauteur sortie</translation>
+  </message>
+  <message>
    <source>Outlet p&amp;oints</source>
    <translation>Sortie &amp;orientée</translation>
+  </message>
+  <message>
+   <source>Outlet path</source>
+   <translation>Voie sortie</translation>
+  </message>
+  <message>
+   <source>Outlet pull strength</source>
+   <translation>Tenue sortie</translation>
+  </message>
+  <message>
+   <source>Outlet size</source>
+   <translation>Taille sortie</translation>
+  </message>
+  <message>
+   <source>Outlet thread</source>
+   <translation>Filetage sortie</translation>
   </message>
   <message>
    <source>Outlet to fille&amp;r, level</source>
@@ -2612,6 +2956,14 @@
    <translation>Sortie à crochet, à p&amp;lat</translation>
   </message>
   <message>
+   <source>Outlines UL 87C and 2586C; zones: NFPA 30A and the local code</source>
+   <translation>Projets UL 87C et 2586C ; zones : NFPA 30A et règles locales</translation>
+  </message>
+  <message>
+   <source>Overhead</source>
+   <translation>En hauteur</translation>
+  </message>
+  <message>
    <source>Own onboard shares</source>
    <translation>Parts embarquées propres</translation>
   </message>
@@ -2624,12 +2976,20 @@
    <translation>Source du propriétaire, nommée ci-dessus</translation>
   </message>
   <message>
+   <source>Owner's wish</source>
+   <translation>Souhait du propriétaire</translation>
+  </message>
+  <message>
    <source>PD&amp;F…</source>
    <translation>PD&amp;F…</translation>
   </message>
   <message>
    <source>PNG or JPEG for the letterhead.</source>
    <translation>PNG ou JPEG pour l'en-tête.</translation>
+  </message>
+  <message>
+   <source>Page {0}</source>
+   <translation>Page {0}</translation>
   </message>
   <message>
    <source>Pages of the bill</source>
@@ -2688,6 +3048,10 @@
    <translation>&amp;Liste des pièces de la station</translation>
   </message>
   <message>
+   <source>Parts left per place</source>
+   <translation>Pièces restantes par place</translation>
+  </message>
+  <message>
    <source>Parts list</source>
    <translation>Liste des pièces</translation>
   </message>
@@ -2736,6 +3100,10 @@
    <translation>Pourcentage de ce qui est monté, arrondi à l'unité supérieure.</translation>
   </message>
   <message>
+   <source>Percent, 0 to 100.</source>
+   <translation>Pour cent, 0 à 100.</translation>
+  </message>
+  <message>
    <source>Permit number</source>
    <translation>Numéro d'autorisation</translation>
   </message>
@@ -2764,12 +3132,20 @@
    <translation>Unités de {0}</translation>
   </message>
   <message>
+   <source>Pipe drawing of the station</source>
+   <translation>Plan des conduites de la station</translation>
+  </message>
+  <message>
    <source>Place</source>
    <translation>Place</translation>
   </message>
   <message>
    <source>Place and reach</source>
    <translation>Lieu et portée</translation>
+  </message>
+  <message>
+   <source>Placement: breakaway makers' usual instructions, common practice</source>
+   <translation>Place : notices usuelles des fabricants de raccords cassants, pratique courante</translation>
   </message>
   <message>
    <source>Plan this pos&amp;ition again</source>
@@ -2812,6 +3188,10 @@
    <translation>Plaque et chiffres de la pièce choisie…</translation>
   </message>
   <message>
+   <source>Plate or maker's sheet</source>
+   <translation>Plaque ou fiche du fabricant</translation>
+  </message>
+  <message>
    <source>Pos&amp;ition today</source>
    <translation>Poste aujourd'&amp;hui</translation>
   </message>
@@ -2821,7 +3201,7 @@
   </message>
   <message>
    <source>Position &amp;above</source>
-   <translation>Poste au-&amp;dessus</translation>
+   <translation>Poste &amp;au-dessus</translation>
   </message>
   <message>
    <source>Position b&amp;elow</source>
@@ -2862,6 +3242,10 @@
   <message>
    <source>Pr&amp;ices</source>
    <translation>Pr&amp;ix</translation>
+  </message>
+  <message>
+   <source>Prepay</source>
+   <translation>Prépaiement</translation>
   </message>
   <message>
    <source>Prepay, card or console. A latched nozzle would then spill at the next start.</source>
@@ -2940,6 +3324,10 @@
    <translation>Imprimé comme écrit.</translation>
   </message>
   <message>
+   <source>Printed beside them in the report.</source>
+   <translation>Imprimé à côté d'elles dans le rapport.</translation>
+  </message>
+  <message>
    <source>Printed in full.</source>
    <translation>Imprimé en entier.</translation>
   </message>
@@ -2966,6 +3354,10 @@
   <message>
    <source>Pu&amp;ll of the cord</source>
    <translation>Trac&amp;tion du câble</translation>
+  </message>
+  <message>
+   <source>Public texts, each with its status</source>
+   <translation>Textes publics, chacun avec son état</translation>
   </message>
   <message>
    <source>Pull that the outlet &amp;bears</source>
@@ -3184,6 +3576,10 @@
    <translation>Numéro d'immatriculation ou fiscal, imprimé comme écrit.</translation>
   </message>
   <message>
+   <source>Reid vapor &amp;pressure</source>
+   <translation>&amp;Pression de vapeur Reid</translation>
+  </message>
+  <message>
    <source>Remark</source>
    <translation>Remarque</translation>
   </message>
@@ -3205,7 +3601,7 @@
   </message>
   <message>
    <source>Remove chosen rows</source>
-   <translation>Retirer les lignes choisies</translation>
+   <translation>Retirer</translation>
   </message>
   <message>
    <source>Remove further filler {number}</source>
@@ -3290,6 +3686,10 @@
   <message>
    <source>Retractor</source>
    <translation>Rappel de flexible</translation>
+  </message>
+  <message>
+   <source>Retrieval</source>
+   <translation>Rangement</translation>
   </message>
   <message>
    <source>Return or a double click opens one</source>
@@ -3456,8 +3856,20 @@
    <translation>Chercher des devis</translation>
   </message>
   <message>
+   <source>See the figures in the report</source>
+   <translation>Voir les chiffres du rapport</translation>
+  </message>
+  <message>
+   <source>Seen on site</source>
+   <translation>Vu sur place</translation>
+  </message>
+  <message>
    <source>Selling</source>
    <translation>Vente</translation>
+  </message>
+  <message>
+   <source>Sequence</source>
+   <translation>Déroulement</translation>
   </message>
   <message>
    <source>Set</source>
@@ -3477,7 +3889,7 @@
   </message>
   <message>
    <source>Set, ± {currency}</source>
-   <translation>Ensemble, ± {currency}</translation>
+   <translation>± {currency}</translation>
   </message>
   <message>
    <source>Sets</source>
@@ -3514,6 +3926,10 @@
   <message>
    <source>Share of gasoline into vehicles with onboard recovery, year by year; it goes before the table.</source>
    <translation>Part de l'essence vendue à des véhicules à récupération embarquée, année par année ; elle prime la table.</translation>
+  </message>
+  <message>
+   <source>Share of gasoline pumped through vacuum assist</source>
+   <translation>Part de l'essence distribuée avec aspiration</translation>
   </message>
   <message>
    <source>Sho&amp;w again</source>
@@ -3600,6 +4016,14 @@
    <translation>Définit la garniture suspendue des distributeurs de carburant : ce qui convient, pourquoi, et à quel prix.</translation>
   </message>
   <message>
+   <source>Spouts: SAE J285; the flow wanted is common practice</source>
+   <translation>Becs : SAE J285 ; le débit souhaité est de pratique courante</translation>
+  </message>
+  <message>
+   <source>Spring balance on site, or the maker's data</source>
+   <translation>Peson sur place, ou données du fabricant</translation>
+  </message>
+  <message>
    <source>Staff on site</source>
    <translation>Personnel sur place</translation>
   </message>
@@ -3614,6 +4038,10 @@
   <message>
    <source>Start a survey of another site.</source>
    <translation>Commencer le relevé d'une autre station.</translation>
+  </message>
+  <message>
+   <source>State code texts; local code</source>
+   <translation>Textes des codes d'États ; règles locales</translation>
   </message>
   <message>
    <source>Status</source>
@@ -3638,6 +4066,10 @@
   <message>
    <source>Step of the amount payable.</source>
    <translation>Pas du montant à payer.</translation>
+  </message>
+  <message>
+   <source>Step {0}: {1}</source>
+   <translation>Étape {0} : {1}</translation>
   </message>
   <message>
    <source>Steps of the quotation</source>
@@ -3680,12 +4112,32 @@
    <translation>Sujets des conditions</translation>
   </message>
   <message>
+   <source>Such as 15 m3. Decides the pressure that a tightness test allows.</source>
+   <translation>Par exemple 15 m3. Décide de la pression que permet un essai d'étanchéité.</translation>
+  </message>
+  <message>
+   <source>Such as 5700 m3. Without it masses are not computed.</source>
+   <translation>Par exemple 5700 m3. Sans elle, les masses ne sont pas calculées.</translation>
+  </message>
+  <message>
    <source>Sum</source>
    <translation>Somme</translation>
   </message>
   <message>
    <source>Sum, {currency}</source>
    <translation>Somme, {currency}</translation>
+  </message>
+  <message>
+   <source>Superseded and discontinued ones.</source>
+   <translation>Celles remplacées ou plus fabriquées.</translation>
+  </message>
+  <message>
+   <source>Supplier's sheet</source>
+   <translation>Fiche du fournisseur</translation>
+  </message>
+  <message>
+   <source>Supply pressure</source>
+   <translation>Pression sortie</translation>
   </message>
   <message>
    <source>Survey</source>
@@ -3750,6 +4202,14 @@
   <message>
    <source>Takes the place alone; nothing else changes and no should is given up.</source>
    <translation>Prend la place seule ; rien d'autre ne change et aucune bonne pratique n'est abandonnée.</translation>
+  </message>
+  <message>
+   <source>Tank</source>
+   <translation>Cuve</translation>
+  </message>
+  <message>
+   <source>Tank gauge on the day</source>
+   <translation>Jauge de cuve le jour même</translation>
   </message>
   <message>
    <source>Taper NPT and parallel G look alike and do not seal with each other.</source>
@@ -3818,6 +4278,10 @@
   <message>
    <source>Tests, repairs, spare parts of the recovery system.</source>
    <translation>Essais, réparations, rechanges du système de récupération.</translation>
+  </message>
+  <message>
+   <source>The agency's own word</source>
+   <translation>Parole de l'agence</translation>
   </message>
   <message>
    <source>The agreed set breaks a must</source>
@@ -3904,6 +4368,10 @@
    <translation>La commande tient ; gardé, ceci devient un devis propre. Donnez-lui un autre numéro dans ses conditions.</translation>
   </message>
   <message>
+   <source>The owner's own figure</source>
+   <translation>Chiffre du propriétaire</translation>
+  </message>
+  <message>
    <source>The program met a fault of its own and did not finish the last step. Your survey: {state}.</source>
    <translation>Le programme a rencontré une faute à lui et n'a pas fini la dernière étape. Votre relevé : {state}.</translation>
   </message>
@@ -3972,6 +4440,10 @@
    <translation>Le relevé a été modifié pendant le devis, aucun devis n'a donc été fait. Refaites-le.</translation>
   </message>
   <message>
+   <source>The table ends in 2020 and is never prolonged without being asked.</source>
+   <translation>La table finit en 2020 et n'est jamais prolongée sans qu'on le demande.</translation>
+  </message>
+  <message>
    <source>The two surveys do not go together. Keep both, or one of them.</source>
    <translation>Les deux relevés ne vont pas ensemble. Gardez les deux, ou l'un d'eux.</translation>
   </message>
@@ -3986,6 +4458,14 @@
   <message>
    <source>Then a splitter can join both to a coaxial hose.</source>
    <translation>Une dérivation peut alors réunir les deux vers un flexible coaxial.</translation>
+  </message>
+  <message>
+   <source>Then another link is needed, and a test shows it.</source>
+   <translation>Un autre lien est alors nécessaire, et un essai le montre.</translation>
+  </message>
+  <message>
+   <source>Then it does no harm there.</source>
+   <translation>Elle n'y nuit alors pas.</translation>
   </message>
   <message>
    <source>There is no set to pick a part from.</source>
@@ -4092,6 +4572,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Pour une subvention</translation>
   </message>
   <message>
+   <source>Trade-association paper, 2020 (secondary)</source>
+   <translation>Note d'une association du métier, 2020 (rapportée)</translation>
+  </message>
+  <message>
    <source>Tried {done} of {total} parts…</source>
    <translation>{done} pièces essayées sur {total}…</translation>
   </message>
@@ -4110,6 +4594,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Tur&amp;ns left on the drum at the filler</source>
    <translation>To&amp;urs restant au tambour, à l'orifice</translation>
+  </message>
+  <message>
+   <source>UL 2586, 567 and 330 with supplements A (ethanol) and B (diesel, biodiesel)</source>
+   <translation>UL 2586, 567 et 330 avec suppléments A (éthanol) et B (gazole, biodiesel)</translation>
   </message>
   <message>
    <source>US units</source>
@@ -4140,6 +4628,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Utiliser la pièce marquée dans l'ensemble</translation>
   </message>
   <message>
+   <source>Use the table of the United States fleet?</source>
+   <translation>Employer la table du parc des États-Unis ?</translation>
+  </message>
+  <message>
    <source>Use these terms</source>
    <translation>Utiliser ces conditions</translation>
   </message>
@@ -4165,7 +4657,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>Value for the chosen cells</source>
-   <translation>Valeur pour les cellules choisies</translation>
+   <translation>Valeur des cellules</translation>
   </message>
   <message>
    <source>Vapor</source>
@@ -4180,8 +4672,32 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Vapeur dans l'anneau extérieur</translation>
   </message>
   <message>
+   <source>Vapor pipes and vacuum</source>
+   <translation>Conduites de vapeur et aspiration</translation>
+  </message>
+  <message>
    <source>Vapor recovery</source>
    <translation>Récupération des vapeurs</translation>
+  </message>
+  <message>
+   <source>Vapor return available</source>
+   <translation>Retour vapeur</translation>
+  </message>
+  <message>
+   <source>Vapor space of the tanks at the test</source>
+   <translation>Ciel gazeux des cuves lors de l'essai</translation>
+  </message>
+  <message>
+   <source>Vapor today</source>
+   <translation>Vapeur actuelle</translation>
+  </message>
+  <message>
+   <source>Vapor wanted</source>
+   <translation>Vapeur voulue</translation>
+  </message>
+  <message>
+   <source>Vehicles and their onboard recovery</source>
+   <translation>Véhicules et récupération embarquée</translation>
   </message>
   <message>
    <source>Wa&amp;y round the vehicle</source>
@@ -4194,6 +4710,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Waiting for the book…</source>
    <translation>Attente du registre…</translation>
+  </message>
+  <message>
+   <source>Wanted flow</source>
+   <translation>Débit voulu</translation>
   </message>
   <message>
    <source>Way</source>
@@ -4214,6 +4734,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Wear log</source>
    <translation>Carnet d'usure</translation>
+  </message>
+  <message>
+   <source>Weather records of the place</source>
+   <translation>Relevés météo du lieu</translation>
   </message>
   <message>
    <source>Weight</source>
@@ -4308,6 +4832,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Ce qui est fourni et fait.</translation>
   </message>
   <message>
+   <source>What is the s&amp;tation?</source>
+   <translation>Quelle s&amp;tation est-ce ?</translation>
+  </message>
+  <message>
    <source>What it changes that sets share part numbers, against each position chosen for itself</source>
    <translation>Ce que change le partage de références entre ensembles, face à des postes choisis chacun pour soi</translation>
   </message>
@@ -4396,6 +4924,14 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Quand (UTC)</translation>
   </message>
   <message>
+   <source>Where own shares come from</source>
+   <translation>D'où viennent les parts propres</translation>
+  </message>
+  <message>
+   <source>Where permission is open, nothing is ordered before it.</source>
+   <translation>Sans autorisation acquise, rien n'est commandé avant elle.</translation>
+  </message>
+  <message>
    <source>Where the cord's cla&amp;mp sits on the hose</source>
    <translation>Place du co&amp;llier du câble sur le flexible</translation>
   </message>
@@ -4416,12 +4952,24 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>D'où viennent les conditions du prochain devis</translation>
   </message>
   <message>
+   <source>Where yes, one riser at the dispenser and one end at the tank are closed for each grade.</source>
+   <translation>Si oui, une colonne au distributeur et un bout à la cuve se ferment par produit.</translation>
+  </message>
+  <message>
+   <source>Where yes, the unit is disconnected and its power isolated before the first dispenser is opened.</source>
+   <translation>Si oui, elle est débranchée et consignée avant l'ouverture du premier distributeur.</translation>
+  </message>
+  <message>
    <source>Which &amp;liquid is sold here?</source>
    <translation>Quel &amp;liquide est vendu ici ?</translation>
   </message>
   <message>
    <source>Which &amp;tank feeds the position?</source>
    <translation>Quelle &amp;cuve alimente le poste ?</translation>
+  </message>
+  <message>
+   <source>Which &amp;way do lists, sequence and money follow?</source>
+   <translation>Quelle &amp;voie suivent listes, déroulement et argent ?</translation>
   </message>
   <message>
    <source>Which answers</source>
@@ -4438,6 +4986,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Which limits apply. The adopted code and the authority having jurisdiction decide; ask them where a row is unconfirmed.</source>
    <translation>Quelles limites s'appliquent. Les règles adoptées et l'autorité compétente décident ; demandez-leur là où une ligne n'est pas confirmée.</translation>
+  </message>
+  <message>
+   <source>Which way</source>
+   <translation>Quelle voie</translation>
   </message>
   <message>
    <source>Which way a rest goes.</source>
@@ -4472,12 +5024,24 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Qui fait le devis. Figure en tête du devis.</translation>
   </message>
   <message>
+   <source>Whoever orders and stocks the parts</source>
+   <translation>Qui commande et stocke les pièces</translation>
+  </message>
+  <message>
    <source>Whole drawing</source>
    <translation>Dessin entier</translation>
   </message>
   <message>
    <source>Whom the bill is for.</source>
    <translation>Pour qui est la nomenclature.</translation>
+  </message>
+  <message>
+   <source>Whose &amp;rule on removal applies?</source>
+   <translation>Quelle &amp;règle de dépose s'applique ?</translation>
+  </message>
+  <message>
+   <source>Whose emission &amp;factors?</source>
+   <translation>Quels &amp;facteurs d'émission ?</translation>
   </message>
   <message>
    <source>Why</source>
@@ -4508,6 +5072,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Avec ou sans éthanol</translation>
   </message>
   <message>
+   <source>Without breaking the ground.</source>
+   <translation>Sans ouvrir le sol.</translation>
+  </message>
+  <message>
    <source>Without it no payback is shown.</source>
    <translation>Sans lui, aucun amortissement n'est montré.</translation>
   </message>
@@ -4522,6 +5090,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Work in hand</source>
    <translation>Travail en cours</translation>
+  </message>
+  <message>
+   <source>Working &amp;hours of a day</source>
+   <translation>&amp;Heures de travail par jour</translation>
   </message>
   <message>
    <source>Working out all positions…</source>
@@ -4541,7 +5113,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>Write into chosen cells</source>
-   <translation>Écrire dans les cellules choisies</translation>
+   <translation>Écrire</translation>
   </message>
   <message>
    <source>Write the survey</source>
@@ -4592,6 +5164,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Année {0}</translation>
   </message>
   <message>
+   <source>Year-month-day, such as 2027-03-01: the day of the notice. A calendar needs it.</source>
+   <translation>Année-mois-jour, par exemple 2027-03-01 : le jour de l'avis. Un calendrier en a besoin.</translation>
+  </message>
+  <message>
    <source>Year-month-day.</source>
    <translation>Année-mois-jour.</translation>
   </message>
@@ -4610,6 +5186,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Years of the program</source>
    <translation>Années du programme</translation>
+  </message>
+  <message>
+   <source>Years that are compared</source>
+   <translation>Années comparées</translation>
   </message>
   <message>
    <source>Yes</source>
@@ -4697,7 +5277,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>being planned</source>
-   <translation>en cours de prévision</translation>
+   <translation>en prévision</translation>
   </message>
   <message>
    <source>built in</source>
@@ -4769,7 +5349,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>fits, good practice not met in full</source>
-   <translation>convient, bonne pratique non entièrement respectée</translation>
+   <translation>convient, avec écarts</translation>
   </message>
   <message>
    <source>for each line</source>
@@ -4874,6 +5454,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>nothing</source>
    <translation>rien</translation>
+  </message>
+  <message>
+   <source>of {0}</source>
+   <translation>sur {0}</translation>
   </message>
   <message>
    <source>once for the whole quotation</source>

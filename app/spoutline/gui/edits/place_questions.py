@@ -61,7 +61,7 @@ OUTLET_QUESTIONS: tuple[Question, ...] = (
         help="Decides how the whip hose bends in a drive-off.",
         source="Seen on site",
         entry=Entry.CHOICE,
-        options=(Option(OutletDirection.DOWN, "Down"), Option(OutletDirection.SIDEWAYS, "Sideways")),
+        options=(Option(OutletDirection.DOWN, "Downwards"), Option(OutletDirection.SIDEWAYS, "Sideways")),
     ),
     Question(
         path=("outlet", "height_m"),

@@ -8,6 +8,7 @@ from spoutline.explain.plan.story import Story
 from spoutline.gui.models.marks import tone_of_plan
 from spoutline.gui.models.node_tree import Node
 from spoutline.gui.roles import Tone
+from spoutline.gui.wording import tr
 from spoutline.model.plan import PositionPlan
 from spoutline.model.survey import Survey
 
@@ -24,7 +25,7 @@ _WORDS = {
 
 def tone_words(tone: Tone) -> str:
     """Return in words what the mark of a position says."""
-    return _WORDS[tone]
+    return tr(_WORDS[tone])
 
 
 def plan_words(plan: PositionPlan | None, story: Story) -> str:
@@ -50,7 +51,7 @@ def site_nodes(
         dispensers.setdefault(position.dispenser, []).append(position.label)
     return tuple(
         Node(
-            cells=(f"Dispenser {name}", ""),
+            cells=(tr("Dispenser {0}").format(name), ""),
             is_head=True,
             children=tuple(
                 Node(

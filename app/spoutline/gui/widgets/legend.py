@@ -24,3 +24,4 @@ class Legend(QWidget):
             row.addWidget(mark)
             row.addWidget(plain_label(words, "quiet"))
             row.addSpacing(8)
+        row.addStretch(1)

@@ -7,6 +7,7 @@ from PySide6.QtGui import QColor, QImage, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QScrollArea, QWidget
 
 from spoutline.gui.widgets.theme import colours_now
+from spoutline.gui.wording import tr
 
 _GAP = 14
 
@@ -16,7 +17,7 @@ class _Sheet(QWidget):
         super().__init__(parent)
         self.place, self.shape = place, shape
         self.image: QImage | None = None
-        self.setAccessibleName(f"Page {place + 1}")
+        self.setAccessibleName(tr("Page {0}").format(place + 1))
 
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)

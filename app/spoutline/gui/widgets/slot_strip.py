@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from spoutline.gui.widgets.theme import colours_now
+from spoutline.gui.wording import tr
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,7 +37,7 @@ class SlotStrip(QWidget):
         self._figures: tuple[SlotFigure, ...] = ()
         self._note = ""
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self.setAccessibleName("Parts left per place")
+        self.setAccessibleName(tr("Parts left per place"))
 
     @property
     def figures(self) -> tuple[SlotFigure, ...]:
@@ -46,7 +47,7 @@ class SlotStrip(QWidget):
     def show_figures(self, figures: tuple[SlotFigure, ...], note: str = "") -> None:
         """Show other figures; ``note`` stands in their place where there are none."""
         self._figures, self._note = figures, note
-        said = "; ".join(f"{figure.name}: {figure.left} of {figure.total}" for figure in figures)
+        said = "; ".join(f"{figure.name}: {figure.left} {tr('of {0}').format(figure.total)}" for figure in figures)
         self.setAccessibleDescription(said or note)
         self.setToolTip(said or note)
         self.update()
@@ -89,7 +90,8 @@ class SlotStrip(QWidget):
         painter.drawText(middle, Qt.AlignmentFlag.AlignVCenter, str(figure.left))
         painter.setFont(small)
         painter.setPen(QColor(colours.quiet_text))
-        painter.drawText(middle.adjusted(used + 5, 4, 0, 0), Qt.AlignmentFlag.AlignVCenter, f"of {figure.total}")
+        of_all = tr("of {0}").format(figure.total)
+        painter.drawText(middle.adjusted(used + 5, 4, 0, 0), Qt.AlignmentFlag.AlignVCenter, of_all)
         if figure.change:
             painter.setPen(QColor(colours.accent))
             painter.drawText(

@@ -6,6 +6,8 @@ from PySide6.QtCore import Signal
 from PySide6.QtGui import QFont, QFontMetrics
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QPushButton, QWidget
 
+from spoutline.gui.wording import tr
+
 _PADDING = 30
 
 
@@ -31,7 +33,7 @@ class StepRail(QWidget):
             button = QPushButton(f"&{place + 1}  {title}", self)
             button.setObjectName("step")
             button.setCheckable(True)
-            button.setAccessibleName(f"Step {place + 1}: {title}")
+            button.setAccessibleName(tr("Step {0}: {1}").format(place + 1, title))
             button.setToolTip(f"Alt+{place + 1}")
             self._group.addButton(button, place)
             bold = QFont(button.font())

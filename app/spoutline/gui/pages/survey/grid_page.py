@@ -119,7 +119,6 @@ class GridPage(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         row = QHBoxLayout()
         row.addWidget(plain_label(tr("Forecourt from above."), "quiet"))
-        row.addWidget(Legend(((tone, tone_words(tone)) for tone in _MARKS), self))
         row.addStretch(1)
         self.island_label = plain_label(tr("In a row where no island is named:"), "quiet")
         row.addWidget(self.island_label)
@@ -130,6 +129,7 @@ class GridPage(QWidget):
         self.island_spin.valueChanged.connect(lambda _: self._show_forecourt())
         row.addWidget(self.island_spin)
         column.addLayout(row)
+        column.addWidget(Legend(((tone, tone_words(tone)) for tone in _MARKS), self))
         self.forecourt = ForecourtView(tr("Forecourt from above"), self)
         self.forecourt.picked.connect(self._context.session.look_at)
         self.forecourt.opened.connect(self._show_row)
@@ -153,7 +153,8 @@ class GridPage(QWidget):
         self.remove_button.clicked.connect(self.table.ask_removal)
         self.table.selectionModel().currentChanged.connect(lambda now, _: self._turn_to(now.data(Role.RECORD)))
         for column in range(len(FIELDS)):
-            self.table.setColumnWidth(column, 130 if column else 170)
+            wanted = self.table.horizontalHeader().sectionSizeHint(column)
+            self.table.setColumnWidth(column, max(wanted, 130) if column else 170)
         return self.table
 
     def _fill_down(self) -> None:

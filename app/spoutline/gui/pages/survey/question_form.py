@@ -187,7 +187,7 @@ def _columns_for(choices: tuple[Choice, ...]) -> int:
 
 
 def _field_for(question: Question, parent: QWidget) -> AnswerField:
-    title, words, source = tr(question.title), tr(question.help), question.source
+    title, words, source = tr(question.title), tr(question.help), tr(question.source)
     field: AnswerField
     match question.entry:
         case Entry.CHOICE if len(question.options) <= _MOST_TILES:
