@@ -17,6 +17,8 @@ if TYPE_CHECKING:
     from spoutline.catalogue.draft import DraftCounts
     from spoutline.catalogue.shelf import CatalogueFacts, CatalogueShelf, EntryChange
     from spoutline.model.catalogue_edition import CatalogueEdition
+    from spoutline.planning.table_intake.intake import Progress
+    from spoutline.planning.table_intake.into_draft import OpenedTable, TableResult
 
 _MOST_TOLD = 200
 
@@ -26,6 +28,14 @@ class Sources:
     """How the stores are reached; each opens when first asked for."""
 
     shelf: Callable[[], CatalogueShelf]
+
+
+class _NotTakenIn(Exception):
+    """Takes back what a table with faults would have done."""
+
+    def __init__(self, result: TableResult) -> None:
+        self.result = result
+        super().__init__()
 
 
 class CatalogueService:
@@ -96,6 +106,31 @@ class CatalogueService:
         from spoutline.catalogue.exchange import exchange_bytes
 
         return exchange_bytes(self.shelf().entries(ref))
+
+    def import_table(
+        self,
+        name: str,
+        opened: OpenedTable,
+        progress: Progress | None = None,
+        *,
+        take_out_missing: bool = False,
+        dry_run: bool = False,
+    ) -> TableResult:
+        """Take a supplier's table into the draft of a catalogue: all of it, or nothing where a cell is wrong or open.
+
+        Its report says which. A ``dry_run`` changes nothing either way; ``take_out_missing`` takes out the parts of the
+        table's makers that it does not hold. Raise ``Stopped`` where the progress asks to stop; nothing changed then.
+        """
+        from spoutline.planning.table_intake.into_draft import take_in
+
+        try:
+            with self.shelf().draft(name, dry_run=dry_run) as desk:
+                result = take_in(desk, opened, progress, take_out_missing=take_out_missing)
+                if not result.report.is_sound:
+                    raise _NotTakenIn(result)
+        except _NotTakenIn as refused:
+            return refused.result
+        return result
 
     def import_exchange(
         self, path: Path, name: str, *, keep_others: bool = False, dry_run: bool = False

@@ -12,7 +12,7 @@ from sqlalchemy import Connection, delete, insert, select, update
 
 from spoutline.catalogue.descriptions import describe
 from spoutline.catalogue.editions import held_by
-from spoutline.catalogue.entry_text import digest_of, entry_text
+from spoutline.catalogue.entry_text import digest_of, entry_from_text, entry_text
 from spoutline.catalogue.part_records import Columns, rows_of
 from spoutline.catalogue.tables import OPEN, CatalogueTable, EntryRow, PartRecord, StateRow
 from spoutline.model.catalogue_entry import CatalogueEntry
@@ -64,9 +64,21 @@ class DraftDesk:
 
     def keep_only(self, refs: set[PartRef]) -> None:
         """Take out every entry that is not one of ``refs``."""
+        self.take_out(sorted(self.refs() - refs))
+
+    def refs(self) -> set[PartRef]:
+        """Return number and maker of every entry that the draft holds."""
         held = held_by(EntryRow, self._catalogue_id, self._draft)
-        found = self._connection.execute(select(EntryRow.number, EntryRow.maker).where(*held)).all()
-        self.take_out(PartRef(row.number, row.maker) for row in found if PartRef(row.number, row.maker) not in refs)
+        query = select(EntryRow.number, EntryRow.maker).where(*held)
+        return {PartRef(row.number, row.maker) for row in self._connection.execute(query)}
+
+    def entries(self, refs: Sequence[PartRef]) -> dict[PartRef, CatalogueEntry]:
+        """Return those of some thousand entries that the draft holds, as it holds them now."""
+        held = held_by(EntryRow, self._catalogue_id, self._draft)
+        query = select(EntryRow.content).where(*held, EntryRow.number.in_({ref.number for ref in refs}))
+        asked = set(refs)
+        found = (entry_from_text(text) for text in self._connection.execute(query).scalars())
+        return {entry.ref: entry for entry in found if entry.ref in asked}
 
     def take_out(self, refs: Iterable[PartRef]) -> None:
         """Take entries out; a reference that no entry has is passed over."""

@@ -5,13 +5,13 @@ from __future__ import annotations
 import argparse
 import json
 from collections.abc import Callable, Mapping
-from pathlib import Path
 from typing import TYPE_CHECKING
 
+from spoutline.cli.catalogue_import import import_arguments, run_import
 from spoutline.cli.command import Command, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import write_standard_output
-from spoutline.cli.outputs import InputFile, OutputArguments
+from spoutline.cli.outputs import OutputArguments
 from spoutline.documents.own_files import FileForm
 from spoutline.model.catalogue_edition import EditionRef
 
@@ -51,7 +51,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     export = add("export", "write an edition to an exchange file, a Data Package")
     export.add_argument("edition", metavar="NAME", help=_NAMED)
     OutputArguments(export).add("--out", FileForm.CATALOGUE, "the file")
-    _import_arguments(add("import", "take an exchange file into the draft of a catalog: all of it, or nothing"))
+    import_arguments(add("import", "take an exchange file or a supplier's table into a draft: all of it, or nothing"))
     use = add("use", "let the book plan with a catalog or one of its editions, unasked")
     use.add_argument("edition", metavar="NAME", help=_NAMED)
     demonstration = add("demonstration", "do without the invented catalog in this book, or take it in again")
@@ -59,13 +59,6 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 _NAMED = "NAME, NAME@3 or NAME@draft; the newest edition where none is said"
-
-
-def _import_arguments(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("file", metavar="FILE", type=Path, action=InputFile, words="the file to import")
-    parser.add_argument("--into", metavar="NAME", required=True, help="catalog whose draft takes it in")
-    parser.add_argument("--keep-others", action="store_true", help="keep what the draft has and the file has not")
-    parser.add_argument("--dry-run", action="store_true", help="say what would change, and change nothing")
 
 
 def _price_check(parser: argparse.ArgumentParser) -> None:
@@ -154,14 +147,9 @@ def _export(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 
 def _import(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    done = workbench.catalogues().import_exchange(
-        arguments.file, arguments.into, keep_others=arguments.keep_others, dry_run=arguments.dry_run
-    )
-    counts = {"new": done.new, "changed": done.changed, "unchanged": done.unchanged, "gone": done.gone}
-    words = ", ".join(f"{count} {name}" for name, count in counts.items())
-    would = "would be" if arguments.dry_run else "are"
-    line = f"{arguments.into}: in the draft {would} {words}"
-    return _say(arguments, [line], {"catalogue": arguments.into, "dry_run": arguments.dry_run, **counts})
+    code, lines, document = run_import(workbench, arguments)
+    _say(arguments, lines, document)
+    return code
 
 
 def _use(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:

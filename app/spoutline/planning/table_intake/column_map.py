@@ -25,6 +25,7 @@ from spoutline.planning.table_intake.intake_fields import (
 )
 from spoutline.planning.table_intake.raw_table import TextEncoding, column_letters
 from spoutline.planning.table_intake.repairs import Repair
+from spoutline.planning.table_intake.text_patterns import PATTERN_IDS
 from spoutline.units.accepted import ACCEPTED
 
 _MOST_COLUMNS: Final = 200
@@ -80,6 +81,9 @@ class TableMap(PlainValues):
     encoding: TextEncoding = Field(TextEncoding.AUTOMATIC, description="Of text files.")
     decimal_comma: bool = Field(False, description="Whether a comma in a number is the decimal sign.")
     fingerprint: str = Field("", max_length=64, description="Tells tables with just these titles.")
+    pattern: tuple[str, ...] = Field(
+        (), max_length=60, description="Patterns that the keeper confirmed for the texts of this supplier."
+    )
     column: tuple[MapColumn, ...] = Field((), max_length=_MOST_COLUMNS)
     repair: tuple[Repair, ...] = Field((), max_length=5_000)
 
@@ -216,12 +220,15 @@ def map_from_toml(text: str, place: str) -> TableMap:
         found = TableMap.model_validate(table)
     except ValidationError as fault:
         raise InputFault(tuple(_problem(one, place) for one in fault.errors(include_url=False)[:50])) from fault
-    wrong = [one for one in found.column if one.field and one.field not in BY_KEY]
+    known = ((BY_KEY, "column.field", [one.field for one in found.column]), (PATTERN_IDS, "pattern", found.pattern))
+    wrong = tuple(
+        InputProblem(place, field, repr(name), f"use one of: {', '.join(names)}")
+        for names, field, said in known
+        for name in said
+        if name and name not in names
+    )
     if wrong:
-        known = ", ".join(BY_KEY)
-        raise InputFault(
-            tuple(InputProblem(place, "column.field", repr(one.field), f"use one of: {known}") for one in wrong)
-        )
+        raise InputFault(wrong)
     return found
 
 
@@ -249,6 +256,8 @@ def _value(value: object) -> str:
         return "true" if value else "false"
     if isinstance(value, int | float):
         return str(value)
+    if isinstance(value, list | tuple):
+        return f"[{', '.join(_value(one) for one in value)}]"
     escaped = "".join(
         {"\\": "\\\\", '"': '\\"'}.get(sign, sign if sign.isprintable() else f"\\U{ord(sign):08X}")
         for sign in str(value)

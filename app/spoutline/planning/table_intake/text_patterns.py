@@ -86,6 +86,7 @@ _KIND_WORDS: Final[tuple[tuple[str, PartKind], ...]] = (
 )
 _KINDS: Final = tuple((re.compile(expression, re.IGNORECASE), kind) for expression, kind in _KIND_WORDS)
 KIND_PATTERN: Final = "kind_word"
+PATTERN_IDS: Final = (KIND_PATTERN, *(pattern.id for pattern in PATTERNS))
 
 
 def proposed_kind(text: str) -> PartKind | None:
@@ -138,3 +139,19 @@ def _read(pattern: TextPattern, text: str) -> Iterator[Proposal]:
 def _feet(text: str) -> str:
     plain = re.sub(r"[′’]", "'", text)
     return re.sub(r"\s?(?:metres?|meters?)$", " m", re.sub(r"\s?(?:ft\.?|feet|foot)$", " ft", plain))
+
+
+def found_by_patterns(texts: Iterable[str], kind: PartKind | None = None) -> tuple[Proposal, ...]:
+    """Return the first find of each pattern in texts: what a keeper looks at before confirming one.
+
+    ``kind`` is that of parts whose text names none.
+    """
+    found: dict[str, Proposal] = {}
+    for text in texts:
+        named = proposed_kind(text)
+        if named is not None:
+            found.setdefault(KIND_PATTERN, Proposal("kind", named.value, text[:60], KIND_PATTERN))
+        if (known := named or kind) is not None:
+            for one in proposals(text, known):
+                found.setdefault(one.pattern, one)
+    return tuple(found.values())

@@ -1,0 +1,347 @@
+"""`catalogue import`: an exchange file or any supplier's table into the draft of a catalogue, all of it or nothing."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Iterator
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.outputs import InputFile, OutputArguments
+from spoutline.cli.progress import TerminalProgress
+from spoutline.documents.own_files import FileForm
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.part import PartKind
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+    from spoutline.planning.table_intake.column_map import MappedColumn, TableMap
+    from spoutline.planning.table_intake.draft_changes import PartChange
+    from spoutline.planning.table_intake.intake import CellReport
+    from spoutline.planning.table_intake.into_draft import OpenedTable, TableResult
+
+Said = tuple[ExitCode, list[str], dict[str, object]]
+_TOLD = 200  # lines of one list; --json prints all that are kept
+
+
+def import_arguments(parser: argparse.ArgumentParser) -> None:
+    """Declare what is said of the file."""
+    parser.add_argument("file", metavar="FILE", type=Path, action=InputFile, words="the file to import", help=_FILE)
+    parser.add_argument("--into", metavar="NAME", required=True, help="catalog whose draft takes it in")
+    parser.add_argument("--dry-run", action="store_true", help="say what would change, and change nothing")
+    parser.add_argument(
+        "--keep-others", action="store_true", help="of an exchange file: keep what the draft has and the file has not"
+    )
+    table = parser.add_argument_group("a supplier's table")
+    table.add_argument(
+        "--map",
+        metavar="MAP.toml",
+        type=Path,
+        action=InputFile,
+        words="the map of its columns",
+        help="how the tables of this supplier are read; of a folder the one that was made for these titles",
+    )
+    table.add_argument(
+        "--column",
+        metavar="COLUMN=FIELD",
+        action="append",
+        default=[],
+        help="what a column, by letters or title, holds: number, 'bore_mm in mm', 'price in EUR'; nothing: left out",
+    )
+    table.add_argument("--columns", action="store_true", help="only print what the columns hold")
+    table.add_argument("--sheet", metavar="NAME", help="sheet of a workbook; the first that is shown if not given")
+    table.add_argument("--encoding", choices=("auto", "utf-8", "utf-16", "windows-1252"), help="of a text file")
+    table.add_argument("--decimal-comma", action="store_true", default=None, help="a comma is the decimal sign")
+    table.add_argument("--maker", metavar="NAME", help="maker of rows that name none")
+    table.add_argument("--supplier", metavar="NAME", help="who supplies the parts")
+    table.add_argument("--kind", choices=[kind.value for kind in PartKind], help="kind of rows that name none")
+    table.add_argument("--currency", metavar="CODE", help="currency of prices that name none, ISO 4217")
+    table.add_argument(
+        "--replace",
+        metavar="FIELD:WORD=BY",
+        action="append",
+        default=[],
+        help="replace a word in every cell of a field, such as materials:aluminum=aluminium",
+    )
+    table.add_argument("--skip-row", metavar="ROW", type=int, action="append", default=[], help="leave a row out")
+    table.add_argument(
+        "--confirm",
+        metavar="PATTERN",
+        action="append",
+        default=[],
+        help="let a pattern read figures out of the parts' texts; they are listed with what they find",
+    )
+    table.add_argument(
+        "--take-out-missing", action="store_true", help="take out parts of the table's makers that it does not hold"
+    )
+    OutputArguments(parser).add("--save-map", FileForm.TOML, "write the map that reads the next such table here")
+
+
+_FILE = "exchange file of `catalogue export`, or a table that ends in .csv, .tsv, .txt or .xlsx"
+
+
+def run_import(workbench: Workbench, arguments: argparse.Namespace) -> Said:
+    """Do what is asked and return exit code, text lines and document."""
+    from spoutline.planning.table_intake.into_draft import is_table
+
+    return _table(workbench, arguments) if is_table(arguments.file) else _exchange(workbench, arguments)
+
+
+def _exchange(workbench: Workbench, arguments: argparse.Namespace) -> Said:
+    done = workbench.catalogues().import_exchange(
+        arguments.file, arguments.into, keep_others=arguments.keep_others, dry_run=arguments.dry_run
+    )
+    counts: dict[str, object] = {
+        "new": done.new,
+        "changed": done.changed,
+        "unchanged": done.unchanged,
+        "gone": done.gone,
+    }
+    line = _counted(arguments, counts)
+    return ExitCode.FITS, [line], {"catalogue": arguments.into, "dry_run": arguments.dry_run, **counts}
+
+
+def _counted(arguments: argparse.Namespace, counts: dict[str, object]) -> str:
+    would = "would be" if arguments.dry_run else "are"
+    return f"{arguments.into}: in the draft {would} {', '.join(f'{count} {name}' for name, count in counts.items())}"
+
+
+def _table(workbench: Workbench, arguments: argparse.Namespace) -> Said:
+    from spoutline.planning.table_intake.column_map import map_to_toml
+    from spoutline.planning.table_intake.into_draft import maps_in, open_supplier_table
+
+    maps = maps_in(arguments.map) if arguments.map is not None else ()
+    opened = open_supplier_table(arguments.file, maps, _said(arguments, maps), _choices(arguments.column))
+    opened = _with_repairs(opened, arguments)
+    columns = [_column_document(one) for one in opened.mapping]
+    if arguments.columns:
+        document: dict[str, object] = {"columns": columns, "recognised": opened.is_recognised}
+        result: Said = ExitCode.FITS, [_column_line(one) for one in opened.mapping], document
+    else:
+        result = _taken_in(workbench, arguments, opened)
+    if arguments.save_map is not None and result[0] is not ExitCode.BAD_INPUT:
+        arguments.output_plan.write({arguments.save_map: map_to_toml(opened.remembered).encode()})
+    return result
+
+
+def _said(arguments: argparse.Namespace, maps: tuple[TableMap, ...]) -> dict[str, object]:
+    """Return what the arguments say of the table, checked as a map is."""
+    from pydantic import ValidationError
+
+    from spoutline.planning.table_intake.column_map import TableMap
+    from spoutline.planning.table_intake.text_patterns import PATTERN_IDS
+
+    names = ("sheet", "encoding", "decimal_comma", "maker", "supplier", "kind", "currency")
+    given = {name: value for name in names if (value := getattr(arguments, name)) is not None}
+    for one in arguments.confirm:
+        if one not in PATTERN_IDS:
+            wanted = f"use one of: {', '.join(PATTERN_IDS)}"
+            raise InputFault((InputProblem("", "--confirm", repr(one), wanted),))
+    if arguments.confirm:
+        before = maps[0].pattern if len(maps) == 1 else ()
+        given["pattern"] = tuple(dict.fromkeys((*before, *arguments.confirm)))
+    try:
+        checked = TableMap.model_validate(given)
+    except ValidationError as fault:
+        raise InputFault(
+            tuple(
+                InputProblem("", f"--{'.'.join(map(str, one['loc']))}", repr(one["input"])[:60], one["msg"])
+                for one in fault.errors(include_url=False)
+            )
+        ) from fault
+    return {name: getattr(checked, name) for name in given}
+
+
+def _with_repairs(opened: OpenedTable, arguments: argparse.Namespace) -> OpenedTable:
+    from dataclasses import replace
+
+    from spoutline.planning.table_intake.repairs import Repair, ReplaceWord, SkipRow
+
+    number = next((one for one in opened.mapping if one.field and one.field.key == "number"), None)
+    wanted = set(arguments.skip_row)
+    numbers = {
+        row.number: row.cell(number.place) if number is not None else ""
+        for row in (opened.table.rows() if wanted else ())
+        if row.number in wanted
+    }
+    for row in sorted(wanted - set(numbers)):
+        raise InputFault((InputProblem(opened.table.place, "--skip-row", str(row), "the table has no such row"),))
+    steps: list[Repair] = [SkipRow(row=row, number=text) for row, text in sorted(numbers.items())]
+    for text in arguments.replace:
+        field, _, rest = text.partition(":")
+        word, equals, by = rest.partition("=")
+        if not equals or not word.strip() or field.strip() not in {one.slot for one in opened.mapping}:
+            known = ", ".join(one.slot for one in opened.mapping if one.slot)
+            told = f"write FIELD:WORD=BY with one of the fields {known}"
+            raise InputFault((InputProblem("", "--replace", repr(text), told),))
+        steps.append(ReplaceWord(field=field.strip(), word=word.strip(), by=by.strip()))
+    table_map = opened.table_map
+    return replace(opened, table_map=table_map.model_copy(update={"repair": (*table_map.repair, *steps)}))
+
+
+def _choices(texts: list[str]) -> dict[str, str]:
+    choices: dict[str, str] = {}
+    for text in texts:
+        column, equals, field = text.rpartition("=")
+        if not equals or not column.strip():
+            wanted = "write COLUMN=FIELD, such as C=bore_mm in mm, or C= to leave the column out"
+            raise InputFault((InputProblem("", "--column", repr(text), wanted),))
+        choices[column.strip()] = field.strip()
+    return choices
+
+
+def _taken_in(workbench: Workbench, arguments: argparse.Namespace, opened: OpenedTable) -> Said:
+    terminal = TerminalProgress("rows read")
+
+    def progress(rows: int) -> bool:
+        terminal.on_progress(rows, rows + 1)
+        return True
+
+    done = workbench.catalogues().import_table(
+        arguments.into,
+        opened,
+        progress,
+        take_out_missing=arguments.take_out_missing,
+        dry_run=arguments.dry_run,
+    )
+    terminal.on_progress(1, 1)
+    report, changes = done.report, done.changes
+    counts: dict[str, object] = {
+        "new": changes.new,
+        "changed": changes.changed,
+        "unchanged": changes.unchanged,
+        "missing": changes.missing,
+    }
+    document = {
+        "catalogue": arguments.into,
+        "dry_run": arguments.dry_run,
+        "taken_in": report.is_sound and not arguments.dry_run,
+        "recognised": opened.is_recognised,
+        "fingerprint": opened.headings.fingerprint,
+        "columns": [_column_document(one) for one in opened.mapping],
+        "rows": _rows_document(done),
+        **counts,
+        "price_moves": changes.price_moves,
+        "near_duplicates": changes.near_duplicates,
+        "faults": report.faults,
+        "questions": report.questions,
+        "reports": [_report_document(one) for one in report.reports],
+        "offers": _offers(done),
+        "changes": [_change_document(one) for one in changes.changes],
+        "text_patterns": _found_in_texts(opened),
+    }
+    lines = [*_lines(arguments, done, counts)]
+    if report.is_sound:
+        return ExitCode.FITS, lines, document
+    return (ExitCode.DOES_NOT_FIT if arguments.dry_run else ExitCode.BAD_INPUT), lines, document
+
+
+def _rows_document(done: TableResult) -> dict[str, int]:
+    report = done.report
+    names = ("rows", "lines", "blank", "totals", "headings", "sections", "skipped")
+    return {name: getattr(report, name) for name in names}
+
+
+def _lines(arguments: argparse.Namespace, done: TableResult, counts: dict[str, object]) -> Iterator[str]:
+    report, changes = done.report, done.changes
+    if arguments.map is not None and not done.opened.is_recognised:
+        yield "the titles are not those that the map was made for: look at the columns"
+    left_out = ((report.totals, "totals"), (report.headings, "repeated titles"), (report.sections, "headings"))
+    said = ", ".join(f"{count} {what}" for count, what in left_out if count)
+    yield f"{report.lines} parts in {report.rows} rows{f'; left out: {said}' if said else ''}"
+    for one in report.reports[:_TOLD]:
+        yield f"  {one.kind}: {one.problem()}"
+    if report.faults + report.questions > min(len(report.reports), _TOLD):
+        yield f"  … {report.faults} faults and {report.questions} questions in all"
+    for offer in _offers(done)[:_TOLD]:
+        yield f"  offered: --replace '{offer['field']}:{offer['word']}={offer['nearest']}'  ({offer['times']} cells)"
+    for change in changes.changes[:_TOLD]:
+        yield from _change_lines(change)
+    if len(changes.changes) > _TOLD:
+        yield f"  … and more: --json prints up to {len(changes.changes)} of them"
+    if not report.is_sound:
+        yield f"{arguments.into}: nothing was changed; repair or answer what is told above"
+        return
+    yield _counted(arguments, counts)
+    if changes.price_moves:
+        yield f"{changes.price_moves} parts have a price that moves by more than 20 %"
+    if changes.near_duplicates:
+        yield f"{changes.near_duplicates} new numbers differ from another only in capitals, blanks or signs"
+
+
+def _change_lines(change: PartChange) -> Iterator[str]:
+    told = "; ".join(f"{one.field}: {one.before or '–'} → {one.after or '–'}" for one in change.fields)
+    yield f"  {change.kind:<8} {change.ref}  {told}".rstrip()
+    for move in change.moves:
+        yield f"           its price in {move.currency} moves by {move.share:+.0%}"
+    if change.alike:
+        yield f"           much like {', '.join(map(str, change.alike))}"
+
+
+def _offers(done: TableResult) -> list[dict[str, Any]]:
+    return [
+        {"field": field, "word": word, "nearest": nearest, "times": times}
+        for (field, word, nearest), times in done.report.words.most_common()
+    ]
+
+
+def _found_in_texts(opened: OpenedTable) -> list[dict[str, object]]:
+    """Return which patterns find figures in the first texts, for the keeper to confirm."""
+    from spoutline.planning.table_intake.text_patterns import found_by_patterns
+
+    name = next((one for one in opened.mapping if one.field and one.field.key == "name"), None)
+    if name is None:
+        return []
+    texts = [row.cell(name.place) for row in opened.table.head() if row.number >= opened.headings.first_row]
+    return [
+        {"pattern": one.pattern, "column": one.column, "words": one.words, "confirmed": one.pattern in confirmed}
+        for confirmed in (opened.table_map.pattern,)
+        for one in found_by_patterns(texts, opened.table_map.kind)
+    ]
+
+
+def _column_line(one: MappedColumn) -> str:
+    from spoutline.planning.table_intake.raw_table import column_letters
+
+    title = f"{one.column.head} / {one.column.title}" if one.column.head else one.column.title
+    held = "left out" if one.field is None else one.field.key
+    measured = one.currency if one.field is not None and one.field.key == "price" else one.unit
+    return f"{column_letters(one.place):>3}  {title or '(no title)'}  →  {held}{f' in {measured}' if measured else ''}"
+
+
+def _column_document(one: MappedColumn) -> dict[str, object]:
+    from spoutline.planning.table_intake.raw_table import column_letters
+
+    return {
+        "column": column_letters(one.place),
+        "title": one.column.title,
+        "head": one.column.head,
+        "field": None if one.field is None else one.field.key,
+        "unit": one.unit,
+        "currency": one.currency,
+    }
+
+
+def _report_document(one: CellReport) -> dict[str, object]:
+    return {
+        "kind": one.kind.value,
+        "cell": one.address,
+        "row": one.row,
+        "field": one.field,
+        "text": one.text,
+        "wanted": one.wanted,
+        "nearest": one.nearest,
+    }
+
+
+def _change_document(one: PartChange) -> dict[str, object]:
+    return {
+        "change": one.kind.value,
+        "number": one.ref.number,
+        "maker": one.ref.maker,
+        "row": one.row or None,
+        "fields": [{"field": each.field, "before": each.before, "after": each.after} for each in one.fields],
+        "price_moves": [{"currency": each.currency, "share": round(each.share, 4)} for each in one.moves],
+        "alike": [{"number": ref.number, "maker": ref.maker} for ref in one.alike],
+    }
