@@ -65,7 +65,7 @@
   </message>
   <message>
    <source>&amp;Beyond the years whose onboard share is known</source>
-   <translation>&amp;Más allá de los años cuya cuota a bordo se conoce</translation>
+   <translation>&amp;Más allá de los años cuya parte a bordo se conoce</translation>
   </message>
   <message>
    <source>&amp;Book</source>
@@ -133,7 +133,7 @@
   </message>
   <message>
    <source>&amp;Edit</source>
-   <translation>E&amp;ditar</translation>
+   <translation>&amp;Editar</translation>
   </message>
   <message>
    <source>&amp;Edition</source>
@@ -317,7 +317,7 @@
   </message>
   <message>
    <source>&amp;Quote this survey</source>
-   <translation>&amp;Cotizar este levantamiento</translation>
+   <translation>Coti&amp;zar este levantamiento</translation>
   </message>
   <message>
    <source>&amp;Read from file…</source>
@@ -473,7 +473,7 @@
   </message>
   <message>
    <source>&amp;Who fuels?</source>
-   <translation>¿Quién carg&amp;a?</translation>
+   <translation>¿&amp;Quién carga?</translation>
   </message>
   <message>
    <source>&amp;Whole drawing</source>
@@ -585,7 +585,7 @@
   </message>
   <message>
    <source>A&amp;ddress</source>
-   <translation>Direcció&amp;n</translation>
+   <translation>Di&amp;rección</translation>
   </message>
   <message>
    <source>A&amp;gree on these sets…</source>
@@ -633,7 +633,7 @@
   </message>
   <message>
    <source>Add &amp;part</source>
-   <translation>Añadir &amp;pieza</translation>
+   <translation>Añadir pie&amp;za</translation>
   </message>
   <message>
    <source>Add a filler</source>
@@ -733,7 +733,7 @@
   </message>
   <message>
    <source>Agree on the &amp;way shown…</source>
-   <translation>Acordar el &amp;camino mostrado…</translation>
+   <translation>Acordar el ca&amp;mino mostrado…</translation>
   </message>
   <message>
    <source>Agree on the planned sets of one position, several or all: papers show them from then on.</source>
@@ -1041,7 +1041,7 @@
   </message>
   <message>
    <source>Can the vapor pipe be reached at the tan&amp;k?</source>
-   <translation>¿Se puede llegar a la tubería de vapor en el tan&amp;que?</translation>
+   <translation>¿Se puede llegar a la tubería de vapor en el tanq&amp;ue?</translation>
   </message>
   <message>
    <source>Cars</source>
@@ -1165,7 +1165,7 @@
   </message>
   <message>
    <source>Col&amp;dest</source>
-   <translation>Mín&amp;ima</translation>
+   <translation>Mínim&amp;a</translation>
   </message>
   <message>
    <source>Command</source>
@@ -1317,7 +1317,7 @@
   </message>
   <message>
    <source>Days of &amp;notice</source>
-   <translation>Días de avis&amp;o</translation>
+   <translation>&amp;Días de aviso</translation>
   </message>
   <message>
    <source>Days until the permission is expected</source>
@@ -1421,7 +1421,7 @@
   </message>
   <message>
    <source>Do superseded parts &amp;go?</source>
-   <translation>¿Se van las piezas &amp;reemplazadas?</translation>
+   <translation>¿&amp;Salen las piezas sustituidas?</translation>
   </message>
   <message>
    <source>Do this</source>
@@ -1517,7 +1517,7 @@
   </message>
   <message>
    <source>Duplicate chosen rows</source>
-   <translation>Duplicar las filas elegidas</translation>
+   <translation>Duplicar filas</translation>
   </message>
   <message>
    <source>Duplicate {0}</source>
@@ -1581,7 +1581,7 @@
   </message>
   <message>
    <source>Each way keeps every must.</source>
-   <translation>Cada camino respeta cada obligación.</translation>
+   <translation>Cada camino respeta todo lo exigido.</translation>
   </message>
   <message>
    <source>Each works at a dispenser of its own.</source>
@@ -1685,7 +1685,7 @@
   </message>
   <message>
    <source>Fill down</source>
-   <translation>Rellenar hacia abajo</translation>
+   <translation>Rellenar abajo</translation>
   </message>
   <message>
    <source>Fill the form from a terms file (Ctrl+O)</source>
@@ -1725,7 +1725,7 @@
   </message>
   <message>
    <source>First &amp;day of the plan</source>
-   <translation>Primer &amp;día del plan</translation>
+   <translation>Primer día del pl&amp;an</translation>
   </message>
   <message>
    <source>First day (YYYY-MM-DD)</source>
@@ -1741,7 +1741,7 @@
   </message>
   <message>
    <source>Flow wanted at the no&amp;zzle</source>
-   <translation>Caudal d&amp;eseado en la pistola</translation>
+   <translation>Ca&amp;udal deseado en la pistola</translation>
   </message>
   <message>
    <source>Folder of survey files</source>
@@ -1833,7 +1833,7 @@
   </message>
   <message>
    <source>Gen&amp;der</source>
-   <translation>&amp;Género</translation>
+   <translation>Géner&amp;o</translation>
   </message>
   <message>
    <source>Georgia page</source>
@@ -1889,7 +1889,7 @@
   </message>
   <message>
    <source>Greatest share of a grade out of ser&amp;vice</source>
-   <translation>Mayor cuota de un producto fuera de ser&amp;vicio</translation>
+   <translation>Mayor parte de un producto fuera de ser&amp;vicio</translation>
   </message>
   <message>
    <source>Ha&amp;ng this one</source>
@@ -1929,11 +1929,11 @@
   </message>
   <message>
    <source>Hook distance</source>
-   <translation>Distancia gancho</translation>
+   <translation>Distancia soporte</translation>
   </message>
   <message>
    <source>Hook height</source>
-   <translation>Altura gancho</translation>
+   <translation>Altura soporte</translation>
   </message>
   <message>
    <source>Horizontal distance from the outlet to the nozzle at rest.</source>
@@ -2013,7 +2013,7 @@
   </message>
   <message>
    <source>In a row where no island is named:</source>
-   <translation>En una fila donde no se nombra isla:</translation>
+   <translation>En fila sin isla:</translation>
   </message>
   <message>
    <source>In detail</source>
@@ -2101,7 +2101,7 @@
   </message>
   <message>
    <source>Iss&amp;ue</source>
-   <translation>&amp;Emitir</translation>
+   <translation>E&amp;mitir</translation>
   </message>
   <message>
    <source>Issue although hoses are left out</source>
@@ -2113,7 +2113,7 @@
   </message>
   <message>
    <source>It ends in 2020. Own shares, further down, go before it.</source>
-   <translation>Termina en 2020. Las cuotas propias, más abajo, van primero.</translation>
+   <translation>Termina en 2020. Las partes propias, más abajo, van primero.</translation>
   </message>
   <message>
    <source>It expired after {0}. Requote it and keep it: revision {1} opens.</source>
@@ -2489,7 +2489,7 @@
   </message>
   <message>
    <source>Name of the g&amp;rade</source>
-   <translation>Nombre del &amp;producto</translation>
+   <translation>Nombre del prod&amp;ucto</translation>
   </message>
   <message>
    <source>Name of the new site</source>
@@ -2929,7 +2929,7 @@
   </message>
   <message>
    <source>Outlet path</source>
-   <translation>Paso salida</translation>
+   <translation>Vía salida</translation>
   </message>
   <message>
    <source>Outlet pull strength</source>
@@ -2945,7 +2945,7 @@
   </message>
   <message>
    <source>Outlet to fille&amp;r, level</source>
-   <translation>De la salida a la b&amp;oca, en horizontal</translation>
+   <translation>De la salida a la &amp;boca, en horizontal</translation>
   </message>
   <message>
    <source>Outlet to filler, level</source>
@@ -2961,7 +2961,7 @@
   </message>
   <message>
    <source>Overhead</source>
-   <translation>Elevado</translation>
+   <translation>Desde arriba</translation>
   </message>
   <message>
    <source>Own onboard shares</source>
@@ -2977,7 +2977,7 @@
   </message>
   <message>
    <source>Owner's wish</source>
-   <translation>Deseo del dueño</translation>
+   <translation>Deseo del propietario</translation>
   </message>
   <message>
    <source>PD&amp;F…</source>
@@ -3269,7 +3269,7 @@
   </message>
   <message>
    <source>Price of an hour of &amp;work</source>
-   <translation>Precio de una hora de &amp;trabajo</translation>
+   <translation>Precio de una &amp;hora de trabajo</translation>
   </message>
   <message>
    <source>Price of one</source>
@@ -3601,7 +3601,7 @@
   </message>
   <message>
    <source>Remove chosen rows</source>
-   <translation>Quitar las filas elegidas</translation>
+   <translation>Quitar filas</translation>
   </message>
   <message>
    <source>Remove further filler {number}</source>
@@ -3669,7 +3669,7 @@
   </message>
   <message>
    <source>Requo&amp;te it</source>
-   <translation>&amp;Volver a cotizarla</translation>
+   <translation>Volver a co&amp;tizarla</translation>
   </message>
   <message>
    <source>Restore a backup…</source>
@@ -3749,7 +3749,7 @@
   </message>
   <message>
    <source>Save &amp;CSV…</source>
-   <translation>Guardar CS&amp;V…</translation>
+   <translation>Guardar C&amp;SV…</translation>
   </message>
   <message>
    <source>Save &amp;XLSX…</source>
@@ -3929,7 +3929,7 @@
   </message>
   <message>
    <source>Share of gasoline pumped through vacuum assist</source>
-   <translation>Cuota de gasolina surtida con aspiración</translation>
+   <translation>Parte de gasolina surtida con aspiración</translation>
   </message>
   <message>
    <source>Sho&amp;w again</source>
@@ -4129,7 +4129,7 @@
   </message>
   <message>
    <source>Superseded and discontinued ones.</source>
-   <translation>Las reemplazadas y las descontinuadas.</translation>
+   <translation>Las sustituidas y las descontinuadas.</translation>
   </message>
   <message>
    <source>Supplier's sheet</source>
@@ -4137,7 +4137,7 @@
   </message>
   <message>
    <source>Supply pressure</source>
-   <translation>Presión salida</translation>
+   <translation>Presión en salida</translation>
   </message>
   <message>
    <source>Survey</source>
@@ -4177,7 +4177,7 @@
   </message>
   <message>
    <source>Take ter&amp;ms</source>
-   <translation>Tomar &amp;condiciones</translation>
+   <translation>Tomar co&amp;ndiciones</translation>
   </message>
   <message>
    <source>Take terms, then quote the survey; or look a quotation up in the book.</source>
@@ -4369,7 +4369,7 @@
   </message>
   <message>
    <source>The owner's own figure</source>
-   <translation>Cifra del dueño</translation>
+   <translation>Cifra del propietario</translation>
   </message>
   <message>
    <source>The program met a fault of its own and did not finish the last step. Your survey: {state}.</source>
@@ -4925,7 +4925,7 @@ Su nombre y el motivo constan en el documento.</translation>
   </message>
   <message>
    <source>Where own shares come from</source>
-   <translation>De dónde vienen las cuotas propias</translation>
+   <translation>De dónde vienen las partes propias</translation>
   </message>
   <message>
    <source>Where permission is open, nothing is ordered before it.</source>
@@ -5093,7 +5093,7 @@ Su nombre y el motivo constan en el documento.</translation>
   </message>
   <message>
    <source>Working &amp;hours of a day</source>
-   <translation>&amp;Horas de trabajo por día</translation>
+   <translation>Horas de traba&amp;jo por día</translation>
   </message>
   <message>
    <source>Working out all positions…</source>
@@ -5113,7 +5113,7 @@ Su nombre y el motivo constan en el documento.</translation>
   </message>
   <message>
    <source>Write into chosen cells</source>
-   <translation>Escribir en las celdas elegidas</translation>
+   <translation>Escribir</translation>
   </message>
   <message>
    <source>Write the survey</source>
@@ -5177,7 +5177,7 @@ Su nombre y el motivo constan en el documento.</translation>
   </message>
   <message>
    <source>Yearly &amp;upkeep today</source>
-   <translation>Mantenimiento anual &amp;hoy</translation>
+   <translation>Ma&amp;ntenimiento anual hoy</translation>
   </message>
   <message>
    <source>Yearly upkeep &amp;afterwards</source>
@@ -5349,7 +5349,7 @@ Su nombre y el motivo constan en el documento.</translation>
   </message>
   <message>
    <source>fits, good practice not met in full</source>
-   <translation>sirve, sin toda la buena práctica</translation>
+   <translation>sirve, con reservas</translation>
   </message>
   <message>
    <source>for each line</source>
