@@ -641,7 +641,7 @@
   </message>
   <message>
    <source>Add a further f&amp;iller</source>
-   <translation>Añadir otra &amp;boca de llenado</translation>
+   <translation>Aña&amp;dir otra boca de llenado</translation>
   </message>
   <message>
    <source>Add a hose position to this or another dispenser.</source>
@@ -697,7 +697,7 @@
   </message>
   <message>
    <source>Ag&amp;ree on the planned set…</source>
-   <translation>Aco&amp;rdar el conjunto planificado…</translation>
+   <translation>Aco&amp;rdar el plan…</translation>
   </message>
   <message>
    <source>Against the limit</source>
@@ -1057,7 +1057,7 @@
   </message>
   <message>
    <source>Catalog number</source>
-   <translation>Número de catálogo</translation>
+   <translation>N.º de catálogo</translation>
   </message>
   <message>
    <source>Catalog number of an installed part</source>
@@ -1341,7 +1341,7 @@
   </message>
   <message>
    <source>Departures</source>
-   <translation>Desviaciones</translation>
+   <translation>Desvíos</translation>
   </message>
   <message>
    <source>Derived from the answers and the local rules. Open a row for the rule and its source.</source>
@@ -1353,7 +1353,7 @@
   </message>
   <message>
    <source>Describe pa&amp;rt</source>
-   <translation>Describir pie&amp;za</translation>
+   <translation>Descri&amp;bir pieza</translation>
   </message>
   <message>
    <source>Description of an installed part</source>
@@ -1741,7 +1741,7 @@
   </message>
   <message>
    <source>Flow wanted at the no&amp;zzle</source>
-   <translation>Ca&amp;udal deseado en la pistola</translation>
+   <translation>Caudal de&amp;seado en la pistola</translation>
   </message>
   <message>
    <source>Folder of survey files</source>
@@ -1825,7 +1825,7 @@
   </message>
   <message>
    <source>Gasoline sold in a &amp;year</source>
-   <translation>Gasolina vendida al &amp;año</translation>
+   <translation>&amp;Gasolina vendida al año</translation>
   </message>
   <message>
    <source>Gauge on site, or the pump maker's data</source>
@@ -2925,7 +2925,7 @@
   </message>
   <message>
    <source>Outlet p&amp;oints</source>
-   <translation>La salida apunta &amp;hacia</translation>
+   <translation>¿&amp;Hacia dónde apunta la salida?</translation>
   </message>
   <message>
    <source>Outlet path</source>
@@ -3153,7 +3153,7 @@
   </message>
   <message>
    <source>Plan this position &amp;again</source>
-   <translation>Pl&amp;anificar otra vez la posición</translation>
+   <translation>Pl&amp;anificar otra vez</translation>
   </message>
   <message>
    <source>Planned now</source>
