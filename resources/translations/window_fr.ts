@@ -153,7 +153,7 @@
   </message>
   <message>
    <source>&amp;Fit it and note it in the record</source>
-   <translation>&amp;Poser et noter au procès-verbal</translation>
+   <translation>&amp;Poser et noter</translation>
   </message>
   <message>
    <source>&amp;Freight</source>
@@ -373,7 +373,7 @@
   </message>
   <message>
    <source>&amp;Save the record</source>
-   <translation>&amp;Enregistrer le procès-verbal</translation>
+   <translation>&amp;Enregistrer</translation>
   </message>
   <message>
    <source>&amp;Separations at a position in a year</source>
@@ -929,7 +929,7 @@
   </message>
   <message>
    <source>At hand</source>
-   <translation>Sous la main</translation>
+   <translation>En stock</translation>
   </message>
   <message>
    <source>At the clamp, with the hose drawn out.</source>
@@ -2045,7 +2045,7 @@
   </message>
   <message>
    <source>Installed (part number)</source>
-   <translation>En place (numéro de pièce)</translation>
+   <translation>En place (n°)</translation>
   </message>
   <message>
    <source>Installed parts</source>
@@ -2653,7 +2653,7 @@
   </message>
   <message>
    <source>Note it as do&amp;ne today</source>
-   <translation>Noter comme &amp;fait aujourd'hui</translation>
+   <translation>Noter &amp;fait</translation>
   </message>
   <message>
    <source>Note to the answer: how it came, what was said</source>
@@ -2909,7 +2909,7 @@
   </message>
   <message>
    <source>Outcome or part</source>
-   <translation>Résultat ou pièce</translation>
+   <translation>Résultat</translation>
   </message>
   <message>
    <source>Outlet direction</source>
@@ -3457,7 +3457,7 @@
   </message>
   <message>
    <source>Read a &amp;filled form…</source>
-   <translation>Lire une &amp;fiche remplie…</translation>
+   <translation>Lire une &amp;fiche…</translation>
   </message>
   <message>
    <source>Read a filled form</source>
@@ -3769,7 +3769,7 @@
   </message>
   <message>
    <source>Save a &amp;calendar…</source>
-   <translation>Enregistrer un &amp;calendrier…</translation>
+   <translation>&amp;Calendrier…</translation>
   </message>
   <message>
    <source>Save again</source>
@@ -3797,7 +3797,7 @@
   </message>
   <message>
    <source>Save the &amp;bill as built…</source>
-   <translation>Enregistrer la nomenclature &amp;posée…</translation>
+   <translation>Nomenclature &amp;posée…</translation>
   </message>
   <message>
    <source>Save the bill</source>
@@ -3805,11 +3805,11 @@
   </message>
   <message>
    <source>Save the plan as P&amp;DF…</source>
-   <translation>Enregistrer le plan en P&amp;DF…</translation>
+   <translation>Plan en P&amp;DF…</translation>
   </message>
   <message>
    <source>Save the record as P&amp;DF…</source>
-   <translation>Enregistrer le procès-verbal en P&amp;DF…</translation>
+   <translation>Procès-verbal P&amp;DF…</translation>
   </message>
   <message>
    <source>Save the terms</source>
@@ -4085,7 +4085,7 @@
   </message>
   <message>
    <source>Stock list: part number and quantity, one part a line</source>
-   <translation>Liste de stock : numéro de pièce et quantité, une pièce par ligne</translation>
+   <translation>Stock : numéro et quantité, une pièce par ligne</translation>
   </message>
   <message>
    <source>Stock, sets chosen together</source>
@@ -4125,7 +4125,7 @@
   </message>
   <message>
    <source>Sum, {currency}</source>
-   <translation>Somme, {currency}</translation>
+   <translation>Total, {currency}</translation>
   </message>
   <message>
    <source>Superseded and discontinued ones.</source>

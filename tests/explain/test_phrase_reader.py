@@ -118,6 +118,14 @@ def test_a_language_lacks_no_phrase_of_any_table(folder: str, language: str) -> 
     assert missing_phrases(path.read_text(encoding="utf-8"), english(folder)) == ()
 
 
+@pytest.mark.parametrize("language", ["es", "de", "fr"])
+def test_every_step_of_a_conversion_has_a_title_in_every_language(language: str) -> None:
+    steps = tomllib.loads((RESOURCES / "conversion" / "steps.toml").read_text(encoding="utf-8"))["step"]
+    own = tomllib.loads((RESOURCES / "conversion" / f"{language}.toml").read_text(encoding="utf-8"))["steps"]
+    assert sorted(own) == sorted(step["id"] for step in steps)
+    assert not [step["id"] for step in steps if own[step["id"]] == step["title"]]
+
+
 @pytest.mark.parametrize(
     ("sentence", "names"),
     [("{a} of {b}", {"a", "b"}), ("none", set()), ("{", {"{"}), ("{}", {""}), ("{a.b}", {"a.b"})],

@@ -9,7 +9,7 @@ from spoutline.explain.plan.story import Story
 from spoutline.explain.writing.numbering import number_ranges
 from spoutline.model.check import Bound
 from spoutline.model.finding import Finding
-from spoutline.model.limit import Limit, LimitId
+from spoutline.model.limit import Limit, LimitId, LimitStatus
 from spoutline.model.requirement import RequirementLine
 from spoutline.rules.verdicts import limit_source
 
@@ -52,7 +52,8 @@ class References:
 
     def sources(self) -> tuple[tuple[str, str], ...]:
         """Return the sources that were referred to and are no limit row, each with its number."""
-        return tuple((f"{_SOURCE_SIGN}{number}", text) for text, number in self._source_numbers.items())
+        told = ((f"{_SOURCE_SIGN}{number}", text) for text, number in self._source_numbers.items())
+        return tuple((mark, self._story.cited(text)) for mark, text in told)
 
     def _mark(self, keys: Iterable[LimitId | str]) -> str:
         rows: set[int] = set()
@@ -67,9 +68,16 @@ class References:
 
     def _bound_key(self, bound: Bound) -> LimitId | str:
         same = [limit for limit in self._by_source.get(bound.source, ()) if limit.value == bound.value]
-        return same[0].id if same else self._key(self._story.bound_source(bound))
+        return same[0].id if same else self._key(_as_told(bound))
 
     def _key(self, source: str) -> LimitId | str:
         """Return the limit row that a source text belongs to where there is just one, else the text."""
         rows = self._by_source.get(source, [])
         return rows[0].id if len(rows) == 1 else source
+
+
+def _as_told(bound: Bound) -> str:
+    """Return the source of a bound as rules tell it: with its status behind, unless the published text was read."""
+    if bound.status is LimitStatus.VERIFIED or bound.status.value in bound.source:
+        return bound.source
+    return f"{bound.source} [{bound.status}]" if bound.source else f"[{bound.status}]"

@@ -48,7 +48,7 @@ def emission_blocks(conversion: SiteConversion, words: ConversionStory) -> Itera
     chart = emission_chart(sheet, words)
     if chart is not None:
         yield Figure(chart, chart.description)
-    yield Paragraph(words.say("shares_from", source=sheet.shares_source), Role.NOTE)
+    yield Paragraph(words.say("shares_from", source=words.story.cited(sheet.shares_source)), Role.NOTE)
     yield Heading(words.say("year_table"), 2)
     yield _year_table(sheet, words)
     yield Paragraph(words.say("year_note"), Role.NOTE)
@@ -122,7 +122,11 @@ def _sensitivity_row(row: SensitivityRow, words: ConversionStory) -> Row:
             return words.volume(value)
         if dimension is not None:
             return words.story.show(value, dimension)
-        return f"{value:.4g}" if row.input_name == "compatibility_slope" else words.percent(value)
+        return (
+            words.story.writing.figure(f"{value:.4g}")
+            if row.input_name == "compatibility_slope"
+            else words.percent(value)
+        )
 
     def crossing(year: int | None) -> str:
         return words.say("never") if year is None else str(year)
@@ -133,7 +137,7 @@ def _sensitivity_row(row: SensitivityRow, words: ConversionStory) -> Row:
         f"{words.signed_percent(row.increment_low)} / {words.signed_percent(row.increment_high)}",
         f"{words.mass(row.change_low_kg)} / {words.mass(row.change_high_kg)}",
         f"{crossing(row.crossing_low)} / {crossing(row.crossing_high)}",
-        row.source,
+        words.story.cited(row.source),
     )
     return Row(cells)
 
@@ -149,7 +153,7 @@ def _figure_table(sheet: EmissionSheet, words: ConversionStory) -> Table:
         Row(
             (
                 figure.title,
-                f"{figure.value:g} {figure.unit}".strip(),
+                f"{words.story.writing.figure(f'{figure.value:g}')} {figure.unit}".strip(),
                 f"{figure.source}, {figure.clause} ({figure.edition})",
                 words.story.limit_status(figure.status),
             ),

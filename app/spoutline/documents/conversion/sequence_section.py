@@ -59,7 +59,7 @@ def sequence_blocks(conversion: SiteConversion, words: ConversionStory) -> Itera
             outcome=words.say("decay_outcome"),
             lines=(words.story.worked_line(conversion.decay),),
             limit=words.say("decay_limit"),
-            sources=(conversion.decay.source,),
+            sources=(words.story.cited(conversion.decay.source),),
         )
 
 

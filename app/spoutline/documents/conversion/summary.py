@@ -62,7 +62,7 @@ def assumed_blocks(conversion: SiteConversion, words: ConversionStory) -> Iterat
     lines = station_lines(followed_plan(conversion).positions, words.story)
     if lines:
         yield Heading(words.say("assumed_station"), 2)
-        yield Bullets(tuple(f"{line.text} ({line.finding.source})" for line in lines))
+        yield Bullets(tuple(f"{line.text} ({words.story.cited(line.finding.source)})" for line in lines))
 
 
 def standing_blocks(conversion: SiteConversion, words: ConversionStory) -> Iterator[Block]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 from typing import Final
 
@@ -48,14 +48,16 @@ _LISTS: Final[tuple[type[StrEnum], ...]] = (
 )
 CONVERSION_VOCABULARY: Final = {members.__name__: members for members in _LISTS}
 _TABLES: Final = ("words", "sentences")
+STEPS: Final = "steps"  # titles of steps in another language than that of the table of steps; by id, any of them
 
 
 @dataclass(frozen=True, slots=True)
 class ConversionPhrases:
-    """Words by list and value, sentences by key."""
+    """Words by list and value, sentences by key, titles of steps by their id."""
 
     words: Mapping[str, Mapping[str, str]]
     sentences: Mapping[str, str]
+    steps: Mapping[str, str] = field(default_factory=dict)
 
     def word(self, term: StrEnum) -> str:
         """Return the trade word of a member; ``KeyError`` for a list that is not in the vocabulary."""
@@ -69,8 +71,9 @@ class ConversionPhrases:
 def conversion_phrases_from_toml(text: str, place: str, english: str = "") -> ConversionPhrases:
     """Return the phrases of a TOML text; arguments and faults are those of ``phrasebook_from_toml``."""
     reader = PhraseReader(text, place, english)
-    reader.names("table", reader.table, _TABLES)
+    reader.names("table", {name: table for name, table in reader.table.items() if name != STEPS}, _TABLES)
     words = reader.words(CONVERSION_VOCABULARY)
     sentences = reader.sentences("sentences", SENTENCES)
+    steps = reader.strings(STEPS, reader.table.get(STEPS, {}), None)
     reader.finish()
-    return ConversionPhrases(words, sentences)
+    return ConversionPhrases(words, sentences, steps)

@@ -178,7 +178,7 @@ class ConversionStory:
         sources = [finding.source for finding in line.findings]
         if line.asked_by is not None:
             sources.append(line.asked_by.source)
-        return "; ".join(dict.fromkeys(sources))
+        return self.story.writing.listed(dict.fromkeys(map(self.story.cited, sources)))
 
     def _reason(self, line: DifferenceLine, currency: str) -> str:
         if line.reason is DifferenceReason.ASKED_FOR and line.asked_by is not None:
@@ -243,13 +243,18 @@ class ConversionStory:
 
     def task(self, task: PlannedTask) -> str:
         """Return the name of a task: its phase, what is done, what it is about."""
-        name = f"{task.title}{self.story.writing.colon} {task.subject}" if task.subject else task.title
+        name = self._what_is_done(task)
         return name if task.phase is None else f"{self.say('phase')} {task.phase}{self.story.writing.colon} {name}"
 
     def gantt_name(self, task: PlannedTask) -> str:
         """Return the name of a task as it stands beside its bar: the number of its phase goes first."""
-        name = f"{task.title}{self.story.writing.colon} {task.subject}" if task.subject else task.title
+        name = self._what_is_done(task)
         return name if task.phase is None else f"{task.phase} · {name}"
+
+    def _what_is_done(self, task: PlannedTask) -> str:
+        """Return the title of the step, in the language of the phrases where they hold it, with its subject."""
+        title = self.phrases.steps.get(task.step_id, task.title)
+        return f"{title}{self.story.writing.colon} {task.subject}" if task.subject else title
 
     def task_dates(self, task: PlannedTask, first_day: date | None) -> str:
         """Return when a task begins and ends, as short as can be."""

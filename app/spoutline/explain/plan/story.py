@@ -148,7 +148,7 @@ class Story(Words):
 
     def limit_source(self, limit: Limit) -> str:
         """Return source, clause and edition of a limit row."""
-        return ", ".join(item for item in (limit.source, limit.clause, limit.edition) if item)
+        return ", ".join(item for item in (self.cited(limit.source), limit.clause, limit.edition) if item)
 
     def limit_status(self, status: LimitStatus) -> str:
         """Return what the status of a figure means to the reader."""

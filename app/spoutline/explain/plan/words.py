@@ -24,6 +24,12 @@ from spoutline.units.writing import Writing
 
 # a word is never made small there: most titles open with a noun
 _LARGE_NOUNS = frozenset({Language.GERMAN.value})
+# how tables write a source that is none
+_FOOTING_WRITTEN = {
+    "common practice, no source": LimitStatus.COMMON_PRACTICE,
+    "engineering judgement of this program": LimitStatus.JUDGEMENT,
+    "engineering judgement": LimitStatus.JUDGEMENT,
+}
 _SEVERITY_ORDER = (Severity.MUST, Severity.SHOULD, Severity.ADVICE)
 
 
@@ -174,9 +180,26 @@ class Words:
 
     def sourced(self, source: str, status: LimitStatus) -> str:
         """Return a source with its status behind, unless the published text itself was read."""
-        if status is LimitStatus.VERIFIED or status.value in source:
+        cited, mark = self.cited(source), self._mark(status)
+        if status is LimitStatus.VERIFIED or mark in cited:
+            return cited
+        return f"{cited} [{mark}]" if cited else f"[{mark}]"
+
+    def cited(self, source: str) -> str:
+        """Return a source as tables write it, with what it says of its own footing in the language of the phrases.
+
+        Titles of published texts stay as they were published.
+        """
+        if self.phrases.language == Language.ENGLISH:
             return source
-        return f"{source} [{status}]" if source else f"[{status}]"
+        for status in LimitStatus:
+            source = source.replace(f"[{status}]", f"[{self._mark(status)}]")
+        for written, status in _FOOTING_WRITTEN.items():
+            source = source.replace(written, self.word(status))
+        return source
+
+    def _mark(self, status: LimitStatus) -> str:
+        return status.value if self.phrases.language == Language.ENGLISH else self.word(status)
 
     def severity_note(self, severity: Severity) -> str:
         """Return what a severity means to the reader."""

@@ -119,8 +119,6 @@ class InspectionPanel(QWidget):
         self.removed_box = QComboBox(self)
         self.fitted_edit = LineEditor(self)
         self.reason_box = QComboBox(self)
-        for reason in WEAR_REASONS:
-            self.reason_box.addItem(reason.value.replace("_", " "), reason)
         self.wear_day_edit = LineEditor(self._today().isoformat(), self)
         self.wear_note_edit = LineEditor(self)
         self.wear_note_edit.setMaxLength(200)
@@ -142,6 +140,10 @@ class InspectionPanel(QWidget):
         """Work out what is due for the survey in hand, and show the wear log."""
         session = self._context.session
         self._show_parts()
+        if self.reason_box.count() == 0:
+            words = session.workbench.packing().words(session.workbench.language, session.display).story
+            for reason in WEAR_REASONS:
+                self.reason_box.addItem(words.word(reason), reason)
         try:
             in_service = _day(self.service_edit.text(), tr("day of handing over"))
             site, desk = session.survey.site.name, session.workbench.packing()

@@ -81,6 +81,7 @@ class InstallerPage(QWidget):
         self.language_box.setAccessibleName(tr("Language of the papers"))
         for language, name in _LANGUAGES.items():
             self.language_box.addItem(name, language)
+        self.language_box.setCurrentIndex(self.language_box.findData(self._context.session.workbench.language))
         row.addWidget(self.code_edit)
         row.addWidget(self.code_button)
         row.addSpacing(12)

@@ -26,7 +26,6 @@ from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault
 from spoutline.model.finding import Severity, Verdict
-from spoutline.model.language import Language
 from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.record import SWAP_REASONS, ChangeReason
 from spoutline.model.stock import SwapOption
@@ -112,7 +111,7 @@ class SwapPanel(QWidget):
         place = refs.index(current) if current in refs else -1
         self.missing_box.setCurrentIndex(max(0, place) if links else -1)
         if self.reason_box.count() == 0:
-            words = session.workbench.packing().words(Language.ENGLISH, session.display).story
+            words = session.workbench.packing().words(session.workbench.language, session.display).story
             for reason in SWAP_REASONS:
                 self.reason_box.addItem(words.word(reason), reason)
         self.ask_button.setEnabled(bool(links))
