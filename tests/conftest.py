@@ -11,6 +11,7 @@ import io
 import os
 import shutil
 from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -99,15 +100,42 @@ def own_data_folder(tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytes
 
 @pytest.fixture(scope="session")
 def shared_database(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """Return a database with the whole catalogue and an empty book, made once per run; tests only read it."""
+    """Return a database with the whole catalogue and an empty book, compiled once for all workers; only read it."""
+    path = tmp_path_factory.mktemp("shared") / "shared.sqlite3"
+    if "PYTEST_XDIST_WORKER" not in os.environ:
+        compile_into(path)
+        return path
+    compiled = tmp_path_factory.getbasetemp().parent / "compiled.sqlite3"
+    with alone(compiled.with_suffix(".lock")):
+        if not compiled.exists():
+            compile_into(path)
+            shutil.copy(path, compiled)
+        else:
+            shutil.copy(compiled, path)
+    return path
+
+
+def compile_into(path: Path) -> None:
+    """Compile the catalogue into a new database, with an empty book beside it."""
     from spoutline.bootstrap import Settings, open_workbench
 
-    path = tmp_path_factory.mktemp("shared") / "shared.sqlite3"
     bench = open_workbench(Settings(database=str(path)))
     bench.search_parts("")
     bench.book().entries()
     bench.close()
-    return path
+
+
+@contextmanager
+def alone(lock: Path) -> Iterator[None]:
+    """Keep the other workers of this run out meanwhile; where the system has no such lock, each works for itself."""
+    try:
+        import fcntl
+    except ImportError:
+        yield
+        return
+    with lock.open("a") as held:
+        fcntl.flock(held, fcntl.LOCK_EX)
+        yield
 
 
 @pytest.fixture(scope="session")
