@@ -31,7 +31,8 @@ FOREIGN_KEYS = {"source", "clause", "edition", "id", "status", "applies", "adopt
 OTHERS = {
     "spoutline catalogue",  # the name of a lock of the store
     "EPA displacement model: diesel displaces no vapour (secondary)",
-    "vapour recovery",  # titles of columns that other people's tables carry
+    "catalogue number",  # titles of columns that other people's tables carry
+    "vapour recovery",
     "vapour return",
     "vapour return available",
     "vapour today",

@@ -21,6 +21,7 @@ from spoutline.gui.pages.conversion.lists import OwnCostsPanel, OwnSharesPanel
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.paper.printing import print_document
+from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.pages.survey.installed_panel import InstalledPanel
 from spoutline.gui.pages.survey.question_form import QuestionForm
 from spoutline.gui.session import Changed
@@ -30,9 +31,8 @@ from spoutline.gui.widgets.marks import Mark
 from spoutline.gui.wording import tr
 from spoutline.model.agreed_sets import SetsSource
 from spoutline.model.conversion import SiteConversion
-from spoutline.model.faults import Cancelled, InputFault
+from spoutline.model.faults import Cancelled
 from spoutline.model.removal_standing import Standing
-from spoutline.whole_files import write_file
 
 _PLAN = JobKey(JobKind.SITE_PLAN, "conversion")
 _FILE = JobKey(JobKind.FILE, "conversion")
@@ -302,15 +302,10 @@ class ConversionPage(QWidget):
         session = self._context.session
         service, display = session.workbench.converting(), session.display
 
-        def work(_: Ticket) -> None:
-            write_file(path, document if suffix == "pdf" else service.calendar(conversion, display))
+        def content() -> bytes:
+            return document if suffix == "pdf" else service.calendar(conversion, display)
 
-        self._context.jobs.start(
-            _FILE,
-            work,
-            lambda _: self._notify(tr("Saved as {path}").format(path=path)),
-            lambda fault: self._notify(tr("Nothing was saved: {reason}").format(reason=_reason(fault))),
-        )
+        save_aside(self._context, _FILE, path, content, notify=self._notify)
 
     def _print(self) -> None:
         session = self._context.session
@@ -320,7 +315,3 @@ class ConversionPage(QWidget):
     def _on_changed(self, what: Changed) -> None:
         if self.isVisible() and what & (Changed.SURVEY | Changed.UNITS | Changed.FOCUS):
             self.refresh()
-
-
-def _reason(fault: Exception) -> str:
-    return fault.problems[0].wanted if isinstance(fault, InputFault) else str(fault)

@@ -23,6 +23,7 @@ from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.record_table import Column, RecordTable, SortedRecords
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
+from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.editors import LineEditor
@@ -34,7 +35,6 @@ from spoutline.model.language import Language
 from spoutline.model.part_ref import told_apart
 from spoutline.model.plan import SitePlan
 from spoutline.model.record import WEAR_REASONS, ChangeReason, InspectionEntry, WearEntry
-from spoutline.whole_files import write_file
 
 _DUE = JobKey(JobKind.SITE_PLAN, "inspection")
 _FILE = JobKey(JobKind.FILE, "inspection")
@@ -215,15 +215,12 @@ class InspectionPanel(QWidget):
         session, language = self._context.session, self._language()
         service, display = session.workbench.packing(), session.display
 
-        def work(_: Ticket) -> None:
+        def content() -> bytes:
             if suffix == "pdf":
-                write_file(path, service.inspection_plan(site_plan, due, language, display))
-            else:
-                write_file(path, service.inspection_calendar(site_plan, due, language, display))
+                return service.inspection_plan(site_plan, due, language, display)
+            return service.inspection_calendar(site_plan, due, language, display)
 
-        self._context.jobs.start(
-            _FILE, work, lambda _: self._notify(tr("Saved as {path}").format(path=path)), self._show_trouble
-        )
+        save_aside(self._context, _FILE, path, content, notify=self._notify, refused=self._show_trouble)
 
     def _ask_and_save(self, suffix: str) -> None:
         name = f"{file_stem(self._context.session.survey.site.name)}-inspections.{suffix}"

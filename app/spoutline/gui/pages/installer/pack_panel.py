@@ -28,13 +28,13 @@ from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.paper.printing import print_document
+from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
 from spoutline.model.pack import Contact, PackJob
 from spoutline.planning.pack.picked import only_positions
-from spoutline.whole_files import write_file
 
 _FILE = JobKey(JobKind.FILE, "installer")
 
@@ -174,12 +174,7 @@ class PackPanel(QWidget):
         document = self.document
         if document is None:
             return
-        self._context.jobs.start(
-            _FILE,
-            lambda _: write_file(path, document),
-            lambda _: self._notify(tr("Saved as {path}").format(path=path)),
-            self._show_trouble,
-        )
+        save_aside(self._context, _FILE, path, lambda: document, notify=self._notify, refused=self._show_trouble)
 
     def _ask_and_save(self) -> None:
         stem = file_stem(self._context.session.survey.site.name)

@@ -11,13 +11,13 @@ from PySide6.QtWidgets import QWidget
 
 from spoutline.documents.own_files import FileForm
 from spoutline.gui.dialogs.saving import Saving
-from spoutline.gui.jobs import Ticket
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
+from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.pages.quotation.in_hand import InHand
 from spoutline.gui.pages.quotation.work import FILE
 from spoutline.gui.wording import tr
-from spoutline.whole_files import InUse, write_file
+from spoutline.whole_files import InUse
 
 
 class FileKind(StrEnum):
@@ -69,22 +69,18 @@ class QuotationFiles(QObject):
         service, display = self._context.session.workbench.quoting(), self._context.session.display
         was_issued, ordered = hand.was_issued, hand.ordered
 
-        def work(_: Ticket) -> None:
+        def content() -> bytes:
             if was_issued and stored is not None and kind in (FileKind.PDF, FileKind.WORKBOOK):
                 papers = service.issued_papers(stored.id, revision)
-                write_file(path, papers.pdf if kind is FileKind.PDF else papers.workbook)
-                return
+                return papers.pdf if kind is FileKind.PDF else papers.workbook
             make: dict[FileKind, Callable[[], bytes]] = {
                 FileKind.PDF: lambda: service.pdf(made, revision, display),
                 FileKind.WORKBOOK: lambda: service.workbook(made, revision, display),
                 FileKind.ORDER: lambda: service.order_csv(made, revision, ordered),
                 FileKind.PICK_LIST: lambda: service.pick_list(made, option, revision, display),
             }
-            write_file(path, make[kind]())
+            return make[kind]()
 
-        self._context.jobs.start(
-            FILE,
-            work,
-            lambda _: self._notify(tr("Saved as {path}").format(path=path)),
-            lambda fault: self.failed.emit(str(fault)),
+        save_aside(
+            self._context, FILE, path, content, notify=self._notify, refused=lambda fault: self.failed.emit(str(fault))
         )

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSplitter, QVBoxLayout, 
 from spoutline.documents.content.totals import BillLine, position_lines, site_lines, total_of
 from spoutline.documents.own_files import FileForm
 from spoutline.gui.dialogs.saving import Saving
-from spoutline.gui.jobs import JobKey, JobKind, Ticket
+from spoutline.gui.jobs import JobKey, JobKind
 from spoutline.gui.models.marks import tone_of_plan
 from spoutline.gui.models.node_tree import Node, NodeTree
 from spoutline.gui.models.record_table import RecordTable, SortedRecords
@@ -21,6 +21,7 @@ from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.paper.printing import print_document
+from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.pages.sets_head import SetsHead
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import Card, plain_label
@@ -29,7 +30,6 @@ from spoutline.gui.wording import tr
 from spoutline.model.agreed_sets import SetsSource
 from spoutline.model.answered import is_surveyed
 from spoutline.model.plan import SitePlan
-from spoutline.whole_files import write_file
 
 _PLAN = JobKey(JobKind.SITE_PLAN)
 _FILE = JobKey(JobKind.FILE)
@@ -205,20 +205,12 @@ class BillPage(QWidget):
             return
         workbench, display = self._context.session.workbench, self._context.session.display
 
-        def work(_: Ticket) -> None:
-            content = {
-                "pdf": lambda: document,
-                "csv": lambda: workbench.bills().csv(plan, display),
-                "xlsx": lambda: workbench.bills().xlsx(plan, display),
-            }[suffix]()
-            write_file(path, content)
-
-        self._context.jobs.start(
-            _FILE,
-            work,
-            lambda _: self._notify(tr("Saved as {path}").format(path=path)),
-            lambda fault: self._notify(tr("Nothing was saved: {reason}").format(reason=fault)),
-        )
+        content = {
+            "pdf": lambda: document,
+            "csv": lambda: workbench.bills().csv(plan, display),
+            "xlsx": lambda: workbench.bills().xlsx(plan, display),
+        }[suffix]
+        save_aside(self._context, _FILE, path, content, notify=self._notify)
 
     def _print(self) -> None:
         session = self._context.session
