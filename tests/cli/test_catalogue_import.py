@@ -198,3 +198,16 @@ def test_columns_are_printed_and_another_file_is_no_table(
     assert (code, "none.zip" in err) == (2, True)
     refused = book("catalogue", "import", table(PARTS), "--into", "Demonstration", "--maker", MAKER)
     assert refused[0] == 2
+
+
+def test_the_schema_of_tables_is_printed_and_a_table_that_keeps_it_needs_no_word(
+    book: Run, table: Callable[[str], str], tmp_path: Path
+) -> None:
+    code, text, _ = book("catalogue", "schema")
+    assert code == 0
+    resources = {one["name"]: one["schema"]["fields"] for one in json.loads(text)["resources"]}
+    names = [field["name"] for field in resources["prices"]]
+    assert names[:3] == ["number", "maker", "name"]
+    row = {"number": "QX-1", "maker": MAKER, "price USD": "5.00", "price EUR": "4.50"}
+    line = ",".join(row.get(name, "") for name in names)
+    assert imported(book, table(f"{','.join(names)}\n{line}\n"))["new"] == 1

@@ -174,6 +174,9 @@ def commands(made: seeds.Seeds, database: Path, folder: Path) -> tuple[Target, .
     survey.write_bytes(seeds.survey_documents()[0])
     terms.write_bytes(made.terms)
     form.write_bytes(made.form)
+    parts = place / "parts.csv"
+    parts.write_bytes(seeds.SUPPLIER_TABLES[1])
+    runs.run(["catalogue", "new", "Office"])
     prices = place / "prices"
     prices.mkdir(exist_ok=True)
     (prices / "lists.toml").write_text(seeds.LISTS, encoding="utf-8")
@@ -279,6 +282,22 @@ def commands(made: seeds.Seeds, database: Path, folder: Path) -> tuple[Target, .
             changed.of_workbook,
             lambda path: ["import", path, "--site", "Elm Street"],
             10,
+        ),
+        of(
+            "catalogue import",
+            "t.csv",
+            seeds.SUPPLIER_TABLES,
+            table,
+            lambda path: ["catalogue", "import", path, "--into", "Office", "--maker", "Quillwort Works", "--dry-run"],
+            12,
+        ),
+        of(
+            "catalogue import --map",
+            "m.toml",
+            (b'maker = "Quillwort Works"\n[[repair]]\ndo = "skip_row"\nrow = 3\n',),
+            toml,
+            lambda path: ["catalogue", "import", parts, "--into", "Office", "--map", path, "--dry-run"],
+            6,
         ),
         of("profile import", "r.toml", (made.profile,), toml, lambda path: ["profile", "import", path], 6),
         *_questions(made, runs, place),

@@ -52,6 +52,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     export.add_argument("edition", metavar="NAME", help=_NAMED)
     OutputArguments(export).add("--out", FileForm.CATALOGUE, "the file")
     import_arguments(add("import", "take an exchange file or a supplier's table into a draft: all of it, or nothing"))
+    add("schema", "print the Data Package that describes tables of parts and prices, for other tools to check them by")
     use = add("use", "let the book plan with a catalog or one of its editions, unasked")
     use.add_argument("edition", metavar="NAME", help=_NAMED)
     demonstration = add("demonstration", "do without the invented catalog in this book, or take it in again")
@@ -152,6 +153,13 @@ def _import(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return code
 
 
+def _schema(_workbench: Workbench, _arguments: argparse.Namespace) -> ExitCode:
+    from spoutline.planning.table_intake.open_schema import table_package
+
+    write_standard_output(json.dumps(table_package(), indent=2, ensure_ascii=False) + "\n")
+    return ExitCode.FITS
+
+
 def _use(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     chosen = workbench.catalogues().choose(EditionRef.from_text(arguments.edition))
     return _say(arguments, [f"planned with unasked: {chosen}"], {"planned_with": str(chosen)})
@@ -250,6 +258,7 @@ _ACTIONS: dict[str | None, _Action] = {
     "discard": _discard,
     "export": _export,
     "import": _import,
+    "schema": _schema,
     "use": _use,
     "demonstration": _demonstration,
 }

@@ -148,7 +148,11 @@ def figures_in(block: str) -> tuple[PartFigure, ...]:
 
 def widest_bounds(figures: Sequence[PartFigure]) -> Bounds:
     """Return the range in SI that holds the ranges of all these figures; a side that one leaves open is open."""
-    found = [figure.declared.bounds_si for figure in figures]
+    return widest_of([figure.declared.bounds_si for figure in figures])
+
+
+def widest_of(found: Sequence[Bounds]) -> Bounds:
+    """Return the range that holds all these ranges; a side that one leaves open is open."""
     lows = [(one.above, True) if one.least is None else (one.least, False) for one in found]
     tops = [one.most for one in found if one.most is not None]
     lowest, left_out = min(((low, out) for low, out in lows if low is not None), default=(None, False))

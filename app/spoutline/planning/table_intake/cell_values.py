@@ -228,9 +228,7 @@ def _plain_signs(text: str) -> str:
 
 
 def _check_bounds(value: float, field: IntakeField) -> None:
-    if field.figure is None:
-        return
-    bounds: Bounds = field.figure.declared.bounds
+    bounds = field.bounds if field.is_figure else Bounds()
     if not bounds.admit(value):
         unit = f" {field.unit.value}" if field.unit.value else ""
         raise _fault(f"{field.title.lower()} must be {bounds.words}{unit}; this is {value:g}{unit}")
@@ -300,9 +298,11 @@ def _port(text: str, _field: IntakeField, _unit: str, _comma: bool) -> str:
     words = _plain_signs(text).replace(",", " ").split()
     gender = path = thread = None
     rest: list[str] = []
+    if len(words) > 1 and words[0] == "M" and re.match(r"\d+(?:\.\d+)?x", words[1]):
+        thread, words = ThreadStandard.M, words[1:]  # M 34x1.5; else M is short for male
     for word in words:
         plain = word.casefold().strip("().")
-        if plain in _GENDERS and (gender is None or _GENDERS[plain] is not gender) and not (plain == "m" and gender):
+        if plain in _GENDERS and (gender is None or _GENDERS[plain] is not gender):
             if gender is not None:
                 raise _fault("it names both genders; write one port, such as NPT 3/4 male single")
             gender = _GENDERS[plain]
@@ -314,8 +314,6 @@ def _port(text: str, _field: IntakeField, _unit: str, _comma: bool) -> str:
             rest.append(word)
     written = " ".join(rest)
     thread = thread or thread_named(written)
-    if thread is None and gender is None and words and words[0] == "M":
-        thread = ThreadStandard.M
     wanted = "write thread standard, size, gender and path, such as NPT 3/4 male single"
     if thread is None:
         raise _question(f"it names no thread standard; {wanted}")

@@ -136,7 +136,8 @@ def _named(cells: Sequence[str], above: Sequence[str], names: set[str], *, near:
 def _column(place: int, title: str, head: str, under: str) -> Column:
     unit = under if under and under in all_units() else ""
     unit = unit or unit_named(title) or unit_named(head)
-    currency = currency_named(under) or currency_named(title) or currency_named(head)
+    shown = (text.upper().replace("_", " ") for text in (under, title, head))
+    currency = next((found for text in shown if (found := currency_named(text))), "")
     return Column(place, title, head, unit, currency)
 
 

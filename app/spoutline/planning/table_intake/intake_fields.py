@@ -11,9 +11,9 @@ from enum import StrEnum
 from functools import cache
 from typing import Final
 
-from spoutline.model.figure import TableUnit
+from spoutline.model.figure import Bounds, TableUnit
 from spoutline.model.part import PartKind, PartStatus
-from spoutline.model.part_figures import FIGURES, PartFigure
+from spoutline.model.part_figures import FIGURES, PartFigure, widest_of
 from spoutline.model.port import Port
 from spoutline.model.quantity import Dimension
 from spoutline.planning.survey_import.fields import normal
@@ -37,7 +37,7 @@ class CellKind(StrEnum):
 class IntakeField:
     """One thing that a column may hold; ``names`` are what it may be called besides its title.
 
-    A number is kept in ``unit``; ``figure`` is the declaration of a figure, None for anything else.
+    A number is kept in ``unit``; ``figures`` are the declarations of a figure, one or several by kind of part.
     """
 
     key: str
@@ -48,12 +48,17 @@ class IntakeField:
     keeps_order: bool = False
     dimension: Dimension | None = None
     unit: TableUnit = TableUnit.SI
-    figure: PartFigure | None = None
+    figures: tuple[PartFigure, ...] = ()
 
     @property
     def is_figure(self) -> bool:
         """Whether it is a declared figure of a part."""
-        return self.figure is not None
+        return bool(self.figures)
+
+    @property
+    def bounds(self) -> Bounds:
+        """The range that holds those of all kinds of part, in ``unit``; the part's own is checked with its kind."""
+        return widest_of([one.declared.bounds for one in self.figures])
 
     @property
     def needs_unit(self) -> bool:
@@ -197,7 +202,8 @@ _SYNONYMS: Final[dict[str, tuple[str, ...]]] = {
 _ENDINGS: Final = re.compile(r"_(?:g_m2_day|m3_h|l_min|ohm_m|kg_m|mm|kpa|ohm|kg|n|c|m)$")
 
 
-def _of_figure(figure: PartFigure) -> IntakeField:
+def _of_figures(figures: tuple[PartFigure, ...]) -> IntakeField:
+    figure = figures[0]
     declared, column = figure.declared, figure.declared.column
     many = figure.many is not None
     if figure.choices:
@@ -220,16 +226,16 @@ def _of_figure(figure: PartFigure) -> IntakeField:
         keeps_order=figure.many is tuple,
         dimension=declared.dimension,
         unit=declared.unit,
-        figure=figure,
+        figures=figures,
     )
 
 
 def _figures() -> tuple[IntakeField, ...]:
-    found: dict[str, IntakeField] = {}
+    found: dict[str, list[PartFigure]] = {}
     for figure in FIGURES:
         if figure.declared.column:
-            found.setdefault(figure.declared.column, _of_figure(figure))
-    return tuple(found.values())
+            found.setdefault(figure.declared.column, []).append(figure)
+    return tuple(_of_figures(tuple(figures)) for figures in found.values())
 
 
 FIELDS: Final[tuple[IntakeField, ...]] = (*_OWN, *_figures())
