@@ -66,7 +66,7 @@ def agreed_together(offices: tuple[Workbench, Workbench], plan: SitePlan, survey
         service.match(plan.survey, survey_id)  # the book is open before both start
         together.wait()
         try:
-            service.agree_planned(plan, by=by, survey_id=survey_id)
+            service.agree_on(plan, by=by, survey_id=survey_id)
         except InputFault as fault:
             return fault.problems[0].wanted
         return by
@@ -95,7 +95,7 @@ def test_of_two_first_agreements_none_is_lost(
 
 def test_of_two_next_agreements_none_is_lost(offices: tuple[Workbench, Workbench], site_plan: SitePlan) -> None:
     plan = named(site_plan, "Again and again")
-    offices[0].agreeing().agree_planned(plan, by="Kim")
+    offices[0].agreeing().agree_on(plan, by="Kim")
     expected = 1
     for _ in range(6):
         told = agreed_together(offices, plan, None)
@@ -129,13 +129,13 @@ def test_an_estimator_adds_to_the_agreements_and_changes_none(own_server: OwnSer
 
     bench = open_workbench(Settings(database=own_server.url()))
     bench.search_parts("", None, 1)  # the catalogue has its tables
-    bench.agreeing().agree_planned(named(site_plan, "By roles"), by="Ada")
+    bench.agreeing().agree_on(named(site_plan, "By roles"), by="Ada")
     with psycopg.connect(own_server.url().replace("postgresql+psycopg", "postgresql"), autocommit=True) as server:
         server.execute(bench.keeping().roles_sql("public").encode())
         server.execute(b"CREATE ROLE ernst LOGIN; GRANT spoutline_estimator TO ernst;")
     bench.close()
     hers = open_workbench(Settings(database=own_server.url("ernst")))
-    assert hers.agreeing().agree_planned(named(site_plan, "By roles"), by="Ernst").serial == 2
+    assert hers.agreeing().agree_on(named(site_plan, "By roles"), by="Ernst").serial == 2
     hers.close()
     with psycopg.connect(own_server.url("ernst"), autocommit=True) as server:
         for forbidden in ("UPDATE agreements SET document = ''", "DELETE FROM agreements"):

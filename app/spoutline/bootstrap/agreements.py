@@ -242,45 +242,37 @@ class AgreementService:
             quoted = self.quoted_sets(source.partition(":")[2])
             found = quoted.model_copy(update={"origin": quoted.origin.model_copy(update={"by": by, "reason": reason})})
             return self._add(survey, found, only, survey_id)
-        if source == SetsSource.PLAN:
-            planned = self._planned(survey, progress)
-            return self.agree_planned(planned, by=by, reason=reason, only=only, survey_id=survey_id)
-        if source == "convert":
-            conversion = self._sources.converting().convert(survey, progress)
-            return self.agree_conversion(conversion, by=by, reason=reason, only=only, survey_id=survey_id)
-        wanted = "write plan, convert, quotation:ID or quotation:ID:OPTION"
-        raise InputFault((InputProblem("", "--from", repr(source), wanted),))
+        if source not in (SetsSource.PLAN, "convert"):
+            wanted = "write plan, convert, quotation:ID or quotation:ID:OPTION"
+            raise InputFault((InputProblem("", "--from", repr(source), wanted),))
+        is_plan = source == SetsSource.PLAN
+        shown = self._planned(survey, progress) if is_plan else self._sources.converting().convert(survey, progress)
+        return self.agree_on(shown, by=by, reason=reason, only=only, survey_id=survey_id)
 
-    def agree_planned(
+    def agree_on(
         self,
-        site_plan: SitePlan,
+        shown: SitePlan | SiteConversion,
         *,
         by: str,
         reason: str = "",
         only: Sequence[str] = (),
         survey_id: int | None = None,
     ) -> AgreedSets:
-        """Agree on planned sets that a person looked at; raise ``InputFault``."""
-        _check_name(by, reason)
-        price = _stock_price(site_plan.survey)
-        kind = AgreementKind.PERSON if price is None else AgreementKind.STATION
-        origin = AgreementOrigin(kind=kind, by=by, reason=reason, stock_price_minor=price)
-        return self.agree_plan(site_plan, origin, only, survey_id)
+        """Agree on sets that a person looked at: those of a plan, or of the way that a conversion follows.
 
-    def agree_conversion(
-        self,
-        conversion: SiteConversion,
-        *,
-        by: str,
-        reason: str = "",
-        only: Sequence[str] = (),
-        survey_id: int | None = None,
-    ) -> AgreedSets:
-        """Agree on the sets of the way that a conversion follows; raise ``InputFault``."""
+        ``only`` names positions; the others stay as agreed before. Raise ``InputFault``.
+        """
+        from spoutline.model.plan import SitePlan
+
         _check_name(by, reason)
-        way = conversion.survey.conversion.follow.value
+        if isinstance(shown, SitePlan):
+            price = _stock_price(shown.survey)
+            kind = AgreementKind.PERSON if price is None else AgreementKind.STATION
+            origin = AgreementOrigin(kind=kind, by=by, reason=reason, stock_price_minor=price)
+            return self.agree_plan(shown, origin, only, survey_id)
+        way = shown.survey.conversion.follow.value
         origin = AgreementOrigin(kind=AgreementKind.CONVERSION, by=by, reason=reason, way=way)
-        return self.agree_plan(self.converted_plan(conversion), origin, only, survey_id)
+        return self.agree_plan(self.converted_plan(shown), origin, only, survey_id)
 
     def agree_plan(
         self, site_plan: SitePlan, origin: AgreementOrigin, only: Sequence[str] = (), survey_id: int | None = None

@@ -50,7 +50,7 @@ class AgreementSteps(QObject):
         def offer(site_plan: SitePlan) -> None:
             if survey is not session.survey:
                 return
-            agree = partial(service.agree_planned, site_plan, survey_id=survey_id)
+            agree = partial(service.agree_on, site_plan, survey_id=survey_id)
             lead = tr("The sets as planned for the answers of today. Papers show what is agreed from then on.")
             self._ask(lead, site_plan.positions, labels, lambda by, why, only: agree(by=by, reason=why, only=only))
 
@@ -62,7 +62,7 @@ class AgreementSteps(QObject):
         service, survey_id = session.workbench.agreeing(), session.stored.id
         plans = service.converted_plan(conversion).positions
         lead = tr("The sets of the conversion, {0}. Papers show what is agreed from then on.").format(way)
-        agree = partial(service.agree_conversion, conversion, survey_id=survey_id)
+        agree = partial(service.agree_on, conversion, survey_id=survey_id)
         self._ask(lead, plans, (), lambda by, why, only: agree(by=by, reason=why, only=only))
 
     def withdraw(self) -> None:
