@@ -47,7 +47,7 @@ def test_all_cautions_of_a_crowded_site_stand_on_two_pages_and_none_is_left_out(
             assert re.sub(r"\s", "", words_of_it) in text, caution.id
 
 
-def test_all_thirty_six_cautions_fit_together_in_the_longest_language() -> None:
+def test_all_cautions_fit_together_in_the_longest_language() -> None:
     from dataclasses import replace
 
     from spoutline.documents.content.blocks import Document, PaperSize

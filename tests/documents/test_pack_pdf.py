@@ -90,12 +90,13 @@ def test_each_position_has_one_sheet_that_holds_its_plan() -> None:
     (sheet,) = sheet_pages(usual(), "Position 1A")
     text = " ".join(sheet.split())
     for number, link in enumerate(factory.chain().links, start=1):
-        assert re.search(rf"\b{number} [a-z -]+ {link.part.number} {re.escape(link.part.name)}; Quillwater 1\b", text)
+        named = f"{link.part.number} {re.escape(link.part.name)}"
+        assert re.search(rf"\b{number} [a-z -]+ {named} {link.part.mass_kg:.3g} kg 1\b", text)
     assert text.count("SEALANT on the male thread") == 5
     assert "20.8 mm" in text
     assert "20.5 mm – 21.34 mm" in text
     assert "600 N – 1100 N" in text  # on the plate of the breakaway
-    assert "whip hose 0.4572 m, curb hose 3.658 m" in text
+    assert "whip hose 0.457 m, curb hose 3.66 m" in text
     assert "cannot be shown" in text or "not stated" in text  # a resistance that nobody states is not left out
     assert "vehicle end toward the curb hose" in text
 

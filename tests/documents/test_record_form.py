@@ -21,11 +21,14 @@ from spoutline.documents.pack.form_fields import (
     part_field,
 )
 from spoutline.documents.pack.form_reading import records_from_form
-from spoutline.documents.pack.papers import form_pdf, record_pdf
+from spoutline.documents.pack.papers import form_pdf, pack_pdf, record_pdf
 from spoutline.documents.pack.record_sheet import records_digest
-from spoutline.model.check import Outcome
+from spoutline.model.check import Bound, Outcome
 from spoutline.model.faults import InputFault
 from spoutline.model.language import Language
+from spoutline.model.limit import LimitStatus
+from spoutline.model.liquid import LiquidFamily
+from spoutline.model.pack import PackJob
 from spoutline.model.part_ref import PartRef
 from spoutline.model.record import (
     READING_DIMENSIONS,
@@ -33,11 +36,13 @@ from spoutline.model.record import (
     CommissioningRecord,
     ItemResult,
     PartChange,
+    PartMark,
     PhotoNote,
     ReadingVerdict,
     RecordEntry,
     RecordItemId,
 )
+from spoutline.model.survey import SurveyLiquid
 from spoutline.rules.work.records import judged_record, record_items
 from spoutline.units.accepted import UnitSystem
 
@@ -190,8 +195,8 @@ def test_a_page_whose_position_cannot_be_told_leaves_the_others_and_is_named() -
         ("OL", None, "OL (open circuit)"),
         ("O.L", None, "OL (open circuit)"),
         ("∞", None, "OL (open circuit)"),
-        ("> 10 MΩ", 1e7, "> 10000000 Ω"),
-        (">10M", 1e7, "> 10000000 Ω"),
+        ("> 10 MΩ", 1e7, "> 10 MΩ"),
+        (">10M", 1e7, "> 10 MΩ"),
     ],
 )
 def test_an_open_circuit_is_a_reading_out_of_limit(text: str, reading: float | None, shown: str) -> None:
@@ -338,14 +343,93 @@ def test_every_item_with_a_reading_has_its_dimension() -> None:
         assert (item.dimension is None) == (item.id not in READING_DIMENSIONS)
 
 
-def test_computed_limit_and_reading_of_a_resistance_stand_in_the_unit_that_the_field_asks_for() -> None:
+def test_form_record_and_sheet_write_figures_and_limits_alike() -> None:
     # NFPA 77 takes up to one megohm as bonded (from memory): 1 MOhm = 1000000 Ohm, 43 kOhm = 43000 Ohm
     bond = replace(factory.resistance_check(), value=43_000.0, outcome=Outcome.PASSES)
     plan = factory.fitting_plan(chosen=replace(factory.judged(), checks=(factory.spout_check(), bond)))
     site_plan = factory.site_plan(plan)
-    form = text_of(form_pdf(site_plan, words()))
-    assert "43000 Ω ≤ 1000000 Ω" in form
+    form, sheet = text_of(form_pdf(site_plan, words())), text_of(pack_pdf(site_plan, words(), PackJob()))
     record = read(filled(form_pdf(site_plan, words()), **{BOND: "90 kohm"}))
     paper = text_of(record_pdf(site_plan, words(), (judged_record(record, record_items(plan), {}),), {}))
-    assert "90000 Ω 43000 Ω ≤ 1000000 Ω" in paper
-    assert "kΩ" not in form + paper
+    assert "43 kΩ ≤ 1 MΩ" in form
+    assert "43 kΩ ≤ 1 MΩ" in sheet
+    assert "90 kΩ 43 kΩ ≤ 1 MΩ" in paper
+    spout = "20.5 mm – 21.34 mm"  # SAE J285:2007 as reported
+    assert all(spout in one for one in (form, sheet, paper))
+
+
+def test_what_the_form_was_made_from_is_not_seen() -> None:
+    pdf = printed()
+    reader = PdfReader(BytesIO(pdf))
+    shown = {}
+    for annotation in reader.pages[0]["/Annots"]:
+        field = annotation.get_object()
+        shown[field["/T"]] = not field["/F"] & 2  # bit 2: hidden, ISO 32000-1 table 165
+    made_from = {
+        field_name(1, name) for name in (FormField.TAG, FormField.PLANNED, FormField.LANGUAGE, FormField.UNITS)
+    }
+    assert {name for name, is_shown in shown.items() if not is_shown} == made_from
+
+
+@pytest.mark.parametrize(
+    ("written", "until"),
+    [("2031-06", date(2031, 6, 30)), ("2031", date(2031, 12, 31)), ("2031-06-15", date(2031, 6, 15)), ("", None)],
+)
+def test_serial_and_service_life_of_a_part_come_back_and_stand_in_the_record(written: str, until: date | None) -> None:
+    serial, life = (part_field(1, 2, field) for field in (PartField.SERIAL, PartField.SERVICE_UNTIL))
+    record = read(filled(printed(), **{serial: "SN 4711", life: written}))
+    assert record.marks == (PartMark(part=2, serial="SN 4711", service_until=until),)
+    assert record.is_filled
+    plan = factory.fitting_plan()
+    judged = judged_record(record, record_items(plan), {})
+    text = text_of(record_pdf(factory.site_plan(plan), words(), (judged,), {}))
+    assert "SN 4711" in text
+    assert until is None or until.isoformat() in text
+
+
+def test_a_service_life_that_is_no_day_is_asked_again() -> None:
+    life = part_field(1, 2, PartField.SERVICE_UNTIL)
+    record = read(filled(printed(), **{life: "next summer"}))
+    assert [(one.field, one.value) for one in record.unread] == [(life, "next summer")]
+
+
+def test_every_trial_that_is_asked_comes_back_from_the_form() -> None:
+    nozzle = factory.nozzle()
+    assert nozzle.nozzle is not None
+    data = replace(nozzle.nozzle, hold_open=True, attitude_device=True, no_pressure_device=True)
+    chosen = factory.judged(factory.chain(last=replace(nozzle, nozzle=data)))
+    position = factory.position(vapour_today="balance", vapour_wanted="none", prepay=True)
+    plan = factory.fitting_plan(position, chosen=chosen)
+    asked = {item.id for item in record_items(plan) if item.applies}
+    # these chains carry no check of the clearance
+    assert set(RecordItemId) - asked == {RecordItemId.CONCENTRATION, RecordItemId.CLEARANCE}
+    trials = {item_field(1, item, ItemField.RESULT): "passed" for item in asked - set(READING_DIMENSIONS)}
+    record = read(filled(form_pdf(factory.site_plan(plan), words()), **trials))
+    assert {one.item for one in record.entries} == asked - set(READING_DIMENSIONS)
+    plain = {item.id for item in record_items(factory.fitting_plan()) if item.applies}
+    # Okla. 165:26-2-91(c): a dispenser runs only with the nozzle lifted and the switch operated
+    assert {RecordItemId.LEVER_BEFORE, RecordItemId.LEVER_RETURNED} <= plain
+    assert not plain & {
+        RecordItemId.VAPOUR_CLOSING,
+        RecordItemId.PRESSURE_DECAY,
+        RecordItemId.VENT_VALVE,
+        RecordItemId.ATTITUDE,
+        RecordItemId.LATCH,
+        RecordItemId.LEVER_PREPAID,
+        RecordItemId.CONCENTRATION,
+    }
+
+
+def test_def_is_measured_by_refractometer_before_service() -> None:
+    # ISO 22241-1:2019 as reported (secondary): 31.8 to 33.2 % urea by mass
+    plan = factory.fitting_plan(factory.position(liquid=SurveyLiquid(family=LiquidFamily.DEF, blend_percent=0)))
+    assert plan.requirement is not None
+    low, high = (Bound(value=value, source="ISO 22241-1", status=LimitStatus.SECONDARY) for value in (31.8, 33.2))
+    plan = replace(plan, requirement=replace(plan.requirement, urea_percent=(low, high)))
+    pdf = form_pdf(factory.site_plan(plan), words())
+    assert "31.8 % – 33.2 %" in text_of(pdf)
+    reading = item_field(1, RecordItemId.CONCENTRATION, ItemField.READING)
+    for written, verdict in (("32.5", ReadingVerdict.WITHIN), ("31.0", ReadingVerdict.OUTSIDE)):
+        judged = judged_record(read(filled(pdf, **{reading: written})), record_items(plan), {})
+        found = {one.item.id: one.verdict for one in judged.entries}
+        assert found[RecordItemId.CONCENTRATION] is verdict

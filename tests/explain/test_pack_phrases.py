@@ -70,8 +70,8 @@ def test_a_missing_word_stops_the_loading_and_is_named(word: str) -> None:
     [
         ('scan = "', 'scann = "', ("words.PackWord.scann", "did you mean 'scan'")),
         (
-            'questions_open = "Questions left open by the plan: {count}.',
-            'questions_open = "Questions: {number}.',
+            'questions_open = "Open questions, to be settled before fitting ({count})',
+            'questions_open = "Questions: {number}',
             ("{count}",),
         ),
         ('nothing = "none"', 'nothing = ""', ("text.nothing", "write a text that is not empty")),

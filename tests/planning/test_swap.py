@@ -8,6 +8,7 @@ import pytest
 
 from planning.surveys import CAR, CAR_RETRACTOR, TOO_FAR
 from spoutline.bootstrap import Workbench
+from spoutline.cli.swap import option_lines
 from spoutline.model.check import Outcome
 from spoutline.model.faults import InputFault
 from spoutline.model.finding import Severity, Verdict
@@ -17,6 +18,8 @@ from spoutline.model.record import ChangeReason, CommissioningRecord, PartChange
 from spoutline.model.requirement import Slot
 from spoutline.model.stock import Stock, StockLine, SwapOption
 from spoutline.model.survey import Survey
+from spoutline.units.accepted import UnitSystem
+from spoutline.units.display import Display
 
 
 def stock_of(*numbers: str, quantity: int = 1) -> Stock:
@@ -44,6 +47,17 @@ def whole_kind(workbench: Workbench, plan: PositionPlan, slot: Slot) -> Stock:
 def options(workbench: Workbench, survey: Survey, slot: Slot, stock: Stock) -> tuple[SwapOption, ...]:
     plan = planned(workbench, survey)
     return workbench.packing().swap_options(survey, plan, missing_in(plan, slot), stock)
+
+
+@pytest.mark.parametrize("slot", [Slot.NOZZLE, Slot.CURB_HOSE])
+def test_every_part_that_would_not_do_has_a_reason(workbench: Workbench, slot: Slot) -> None:
+    plan, story = planned(workbench, CAR), workbench.story(Display(UnitSystem.SI))
+    refused = [one for one in options(workbench, CAR, slot, whole_kind(workbench, plan, slot)) if one.judged is None]
+    assert any(one.misfit.finding is None for one in refused)  # some break no rule by themselves
+    for one in refused:
+        assert one.misfit.finding is not None or one.lines
+        told = [line for line in option_lines(one, "USD", story) if line.startswith("    ")]
+        assert told, one.part.number
 
 
 @pytest.mark.parametrize("slot", [Slot.NOZZLE, Slot.BREAKAWAY, Slot.SWIVEL, Slot.CURB_HOSE])

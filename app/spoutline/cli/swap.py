@@ -71,6 +71,8 @@ def option_lines(option: SwapOption, currency: str, story: Story) -> Iterator[st
             if finding.verdict is Verdict.BROKEN and finding.severity is Severity.MUST:
                 text = story.finding(finding)
                 yield f"    {text.sentence} [{text.source}]"
+        if option.misfit.finding is None:
+            yield f"    {story.misfit(option.misfit)}"
         return
     price = story.money(option.judged.hanging_set.price_minor, currency)
     out, put_in = _shown(option)

@@ -28,10 +28,19 @@ class RecordItemId(StrEnum):
     CLEARANCE = "clearance"
     SPOUT = "spout"
     BOND = "bond"
+    VAPOUR_CLOSING = "vapour_closing"
+    PRESSURE_DECAY = "pressure_decay"
+    VENT_VALVE = "vent_valve"
     LEAK = "leak"
     SHUT_OFF = "shut_off"
+    ATTITUDE = "attitude"
+    LATCH = "latch"
     NO_PRESSURE = "no_pressure"
+    LEVER_BEFORE = "lever_before"
+    LEVER_PREPAID = "lever_prepaid"
+    LEVER_RETURNED = "lever_returned"
     FLOW = "flow"
+    CONCENTRATION = "concentration"
 
 
 READING_DIMENSIONS = {
@@ -39,6 +48,7 @@ READING_DIMENSIONS = {
     RecordItemId.SPOUT: Dimension.DIAMETER,
     RecordItemId.BOND: Dimension.RESISTANCE,
     RecordItemId.FLOW: Dimension.FLOW,
+    RecordItemId.CONCENTRATION: Dimension.PERCENT,
 }
 
 
@@ -119,6 +129,14 @@ class PartChange(_Document):
     note: Words = ""
 
 
+class PartMark(_Document):
+    """What is stamped on a part as fitted, and how long its maker lets it serve; ``part`` counts the planned parts."""
+
+    part: int = Field(ge=1, le=40, description="Place of the planned part in the chain, counted from the dispenser.")
+    serial: Words = Field("", description="Serial number or date code.")
+    service_until: date | None = Field(None, description="Last day of its service life, YYYY-MM-DD.")
+
+
 class RecordEntry(_Document):
     """What was entered for one item; the reading is SI in the dimension of the item."""
 
@@ -159,6 +177,7 @@ class CommissioningRecord(_Document):
     )
     parts: tuple[PartRef, ...] = Field((), max_length=40, description="Parts as planned, dispenser first.")
     changes: tuple[PartChange, ...] = Field((), max_length=40)
+    marks: tuple[PartMark, ...] = Field((), max_length=40, description="Serial numbers, date codes, service lives.")
     entries: tuple[RecordEntry, ...] = Field((), max_length=20)
     photos: tuple[PhotoNote, ...] = Field((), max_length=60)
     done_on: date | None = Field(None, description="Day of the work, YYYY-MM-DD.")
@@ -173,12 +192,16 @@ class CommissioningRecord(_Document):
     @property
     def is_filled(self) -> bool:
         """True where somebody wrote into the form; the page of a position where nobody was is no record."""
-        return bool(self.entries or self.changes or self.done_on or self.done_by or self.unread)
+        return bool(self.entries or self.changes or self.marks or self.done_on or self.done_by or self.unread)
 
     @property
     def as_built(self) -> tuple[PartRef, ...]:
         """Parts as fitted, dispenser first."""
         return tuple(part for planned in self.parts for part in self._fitted_for(planned))
+
+    def mark(self, place: int) -> PartMark:
+        """Return what is stamped on the part at a place of the planned chain, counted from 1; empty for nothing."""
+        return next((mark for mark in self.marks if mark.part == place), PartMark(part=place))
 
     def _fitted_for(self, planned: PartRef) -> tuple[PartRef, ...]:
         return next((change.fitted for change in self.changes if change.planned.names(planned)), (planned,))

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from spoutline.model.finding import Finding
+from spoutline.model.finding import Finding, Severity, Verdict
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import JudgedSet
+from spoutline.model.requirement import RequirementId
+from spoutline.model.substitute import Misfit
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -35,7 +37,8 @@ class SwapOption:
 
     ``judged`` is the best set that holds it, made of the planned parts and the stock, with all findings and checks;
     None where no set with it keeps every must. ``taken_out`` and ``put_in`` are the parts that then change.
-    ``findings`` are the rules that the part itself breaks here.
+    ``findings`` are the rules that the part itself breaks here; where none of them is a must, ``lines`` are the
+    requirement lines that no set of the stock keeps together with it.
     """
 
     part: Part
@@ -44,3 +47,10 @@ class SwapOption:
     taken_out: tuple[PartRef, ...]
     put_in: tuple[PartRef, ...]
     findings: tuple[Finding, ...]
+    lines: tuple[RequirementId, ...] = ()
+
+    @property
+    def misfit(self) -> Misfit:
+        """Why the part would not do: the first must that it breaks by itself, else what no set with it keeps."""
+        broken = (one for one in self.findings if one.severity is Severity.MUST and one.verdict is Verdict.BROKEN)
+        return Misfit(part=self.part, finding=next(broken, None), lines=self.lines)

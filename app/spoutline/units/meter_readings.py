@@ -87,6 +87,14 @@ def reading_as_written(reading: MeterReading, dimension: Dimension, display: Dis
     return f"> {shown}" if reading.over_range else shown
 
 
+def reading_as_shown(reading: MeterReading, dimension: Dimension, display: Display) -> str:
+    """Return a reading beside its limit, both in the same unit and as many digits; empty for none."""
+    if reading.value is None:
+        return OPEN_CIRCUIT if reading.over_range else ""
+    shown = display.show(reading.value, dimension)
+    return f"> {shown}" if reading.over_range else shown
+
+
 def _with_point(text: str, language: Language) -> str:
     """Return ``text`` with a decimal point where its comma can be nothing else in ``language``."""
     writes_comma = language in _COMMA_LANGUAGES

@@ -128,7 +128,7 @@ def faults_of(text: str) -> list[str]:
     ("old", "new", "words"),
     [
         ('severity = "notice"', 'severity = "notise"', ("row 1 (local_rules), severity", "did you mean notice")),
-        ('applies = ["reel"]', 'applies = ["real"]', ("row 18 (reel_energy), applies", "'real'", "did you mean reel")),
+        ('applies = ["reel"]', 'applies = ["real"]', ("row 19 (reel_energy), applies", "'real'", "did you mean reel")),
         ('applies = ["reel"]', "applies = []", ("reel_energy", "applies")),
         ("what_to_do = ", "todo = ", ("todo", "did you mean")),
         ('id = "lock_out"', 'id = "local_rules"', ("stands once",)),

@@ -202,10 +202,14 @@ class ScanCode:
 
 @dataclass(frozen=True, slots=True)
 class CautionSheet:
-    """Cautions with their signs on at most ``pages`` pages, set smaller where they are many."""
+    """Cautions with their signs on at most ``pages`` pages, set smaller where they are many.
+
+    ``signed_by`` are the labels of lines to be signed below the last of them.
+    """
 
     notes: tuple[SignedCaution, ...]
     pages: int
+    signed_by: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -218,13 +222,17 @@ class SignedCaution:
 
 @dataclass(frozen=True, slots=True)
 class TextBox:
-    """A field of a form to write in; ``name`` is unique in the document, ``tip`` says what belongs in it."""
+    """A field of a form to write in; ``name`` is unique in the document, ``tip`` says what belongs in it.
+
+    A hidden field is for the program that reads the form back: it takes no room and nobody sees it.
+    """
 
     name: str
     tip: str
     value: str = ""
     lines: int = 1
     read_only: bool = False
+    hidden: bool = False
 
 
 @dataclass(frozen=True, slots=True)

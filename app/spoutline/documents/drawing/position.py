@@ -17,7 +17,7 @@ from spoutline.documents.drawing.hose_lines import (
     outlet_place,
     wound_length_m,
 )
-from spoutline.documents.drawing.scenery import reel_drum, surroundings
+from spoutline.documents.drawing.scenery import keel_m, reel_drum, surroundings
 from spoutline.documents.drawing.shapes import (
     Anchor,
     Balloon,
@@ -39,7 +39,7 @@ from spoutline.model.part_ref import told_apart
 from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import Slot
-from spoutline.model.survey import Position, Retrieval
+from spoutline.model.survey import Duty, Position, Retrieval
 from spoutline.rules.derive.hose import is_on_reel
 from spoutline.units.accepted import UnitSystem
 
@@ -196,6 +196,11 @@ def _points(position: Position) -> tuple[Shape, ...]:
         # names stand inside the vehicle, below the line of the filler's height
         near = place.x_m == nearest
         anchor, offset = (Anchor.START, 10.0) if near else (Anchor.END, -6.0)
+        if position.duty is Duty.MARINE:  # a hull is narrower than a name, and the water runs through it
+            below = Place(place.x_m, keel_m(position))
+            down = -9.0 - _NAME_ROW_PT * row
+            shapes.append(Label(at=below, text=filler.label, anchor=Anchor.START, offset_pt=(10.0, down)))
+            continue
         shapes.append(Label(at=place, text=filler.label, anchor=anchor, offset_pt=(offset, -17.0 - _NAME_ROW_PT * row)))
     return tuple(shapes)
 

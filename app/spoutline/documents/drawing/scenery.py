@@ -124,10 +124,15 @@ def _boat(position: Position, near: float, far: float) -> tuple[tuple[Shape, ...
     deck = min(filler.height_m for filler in position.fillers)
     left = _boat_left_m(near)
     right = max(far + 0.15, left + _BOAT_WIDTH_M)
-    keel = min(deck - 1.1, -0.6)
+    keel = keel_m(position)
     inset = (right - left) * 0.2
     hull = (Place(left, deck), Place(left + inset, keel), Place(right - inset, keel), Place(right, deck))
     return (_outline(hull),), right, keel
+
+
+def keel_m(position: Position) -> float:
+    """Return how deep the keel of the boat is drawn, in metres above the ground."""
+    return min(min(filler.height_m for filler in position.fillers) - 1.1, -0.6)
 
 
 def _wheels(left: float, right: float, height: float, width: float) -> tuple[Shape, ...]:

@@ -43,7 +43,7 @@ from spoutline.rules.work.records import record_items
 from spoutline.units.display import Display
 
 _HEAD_SHARE = 0.82
-_MOST_LINES = 3
+_MOST_LINES = 2
 
 
 def form_blocks(site_plan: SitePlan, story: Story, namesakes: tuple[PartRef, ...] = ()) -> Iterator[Block]:
@@ -65,12 +65,18 @@ def limit_text(item: RecordItem, story: Story) -> str:
         return ""
     low = None if item.lower is None else item.lower.value
     high = None if item.upper is None else item.upper.value
-    return story.window(low, high, item.dimension, prefixed=False)
+    return story.window(low, high, item.dimension, typed=True)
 
 
 def reading_text(value: float, dimension: Dimension, display: Display) -> str:
-    """Return an SI value of a reading in the very unit that the form asks for, so that two can be compared at sight."""
-    return display.show(value, dimension, prefixed=False)
+    """Return an SI value of a reading as the position sheet writes it, so that two can be compared at sight."""
+    return display.reading(value, dimension)
+
+
+def asked_unit(dimension: Dimension, display: Display) -> str:
+    """Return the unit of a field; a resistance also takes the prefix that the meter shows."""
+    unit = display.unit(dimension)
+    return f"{unit}, k{unit}, M{unit}" if dimension is Dimension.RESISTANCE else unit
 
 
 def expected_text(item: RecordItem, story: Story) -> str:
@@ -97,7 +103,9 @@ def _position_form(
     )
     lead = Paragraph(story.word(Word.FORM_LEAD), Role.NOTE)
     yield Columns((head, lead), (ScanCode(tag, story.word(Word.SCAN)),), _HEAD_SHARE)
-    yield _items_table(number, plan, story)
+    asked = [item for item in record_items(plan) if item.applies]
+    yield _readings_table(number, [item for item in asked if item.dimension is not None], story)
+    yield _trials_table(number, [item for item in asked if item.dimension is None], story)
     if plan.chosen is not None:
         yield Heading(story.word(Word.AS_BUILT), 2)
         yield _parts_table(number, plan.chosen.hanging_set, story, known)
@@ -110,45 +118,62 @@ def _position_form(
     yield _origin_table(number, tag, plan, story, known)
 
 
-def _items_table(number: int, plan: PositionPlan, story: Story) -> FormTable:
+def _readings_table(number: int, items: Iterable[RecordItem], story: Story) -> FormTable:
     columns = (
-        Column(story.word(Word.WHAT), 3.0),
+        Column(story.word(Word.WHAT), 3.2),
         Column(story.word(Word.EXPECTED), 1.1),
-        Column(story.word(Word.LIMIT), 1.5),
-        Column(story.word(Word.READING), 1.3),
-        Column(story.word(Word.RESULT), 1.4),
+        Column(story.word(Word.LIMIT), 1.9),
+        Column(story.word(Word.READING), 1.4),
+        Column("", 0.9),
         Column(story.word(Word.NOTE), 1.8),
     )
-    rows = tuple(_item_row(number, item, story) for item in record_items(plan) if item.applies)
+    return FormTable(columns, tuple(_reading_row(number, item, story) for item in items))
+
+
+def _reading_row(number: int, item: RecordItem, story: Story) -> tuple[str | TextBox | ChoiceBox, ...]:
+    title = story.word(item.id)
+    unit = asked_unit(item.dimension, story.display) if item.dimension is not None else ""
+    reading = TextBox(item_field(number, item.id, ItemField.READING), f"{title}, {unit}")
+    return (title, expected_text(item, story), limit_text(item, story), reading, unit, _note_box(number, item, story))
+
+
+def _trials_table(number: int, items: Iterable[RecordItem], story: Story) -> FormTable:
+    """Return what is tried; it has neither figure nor limit, so that its words keep to one line."""
+    columns = (
+        Column(story.word(Word.WHAT), 5.6),
+        Column(story.word(Word.RESULT), 1.6),
+        Column(story.word(Word.NOTE), 3.1),
+    )
+    options = _choices(ItemResult, story)
+    rows: tuple[tuple[str | TextBox | ChoiceBox, ...], ...] = tuple(
+        (
+            story.word(item.id),
+            ChoiceBox(item_field(number, item.id, ItemField.RESULT), story.word(item.id), options, NOT_CHOSEN),
+            _note_box(number, item, story),
+        )
+        for item in items
+    )
     return FormTable(columns, rows)
 
 
-def _item_row(number: int, item: RecordItem, story: Story) -> tuple[str | TextBox | ChoiceBox, ...]:
-    title = story.word(item.id)
-    reading: str | TextBox = ""
-    result: str | ChoiceBox = ""
-    if item.dimension is None:
-        options = _choices(ItemResult, story)
-        result = ChoiceBox(item_field(number, item.id, ItemField.RESULT), title, options, NOT_CHOSEN)
-    else:
-        unit = story.display.unit(item.dimension)
-        reading = TextBox(item_field(number, item.id, ItemField.READING), f"{title}, {unit}")
-        result = unit
-    note = TextBox(item_field(number, item.id, ItemField.NOTE), f"{title}{story.writing.colon} {story.word(Word.NOTE)}")
-    return (title, expected_text(item, story), limit_text(item, story), reading, result, note)
+def _note_box(number: int, item: RecordItem, story: Story) -> TextBox:
+    tip = f"{story.word(item.id)}{story.writing.colon} {story.word(Word.NOTE)}"
+    return TextBox(item_field(number, item.id, ItemField.NOTE), tip)
 
 
 def _parts_table(number: int, hanging_set: HangingSet, story: Story, known: tuple[PartRef, ...]) -> FormTable:
     columns = (
         Column(story.word(Word.NUMBER), 0.4),
-        Column(story.word(Word.PLACE), 1.6),
-        Column(story.word(Word.PLANNED), 1.2),
-        Column(story.word(Word.FITTED), 1.6),
-        Column(story.word(Word.REASON), 2.4),
+        Column(story.word(Word.PLACE), 1.3),
+        Column(story.word(Word.PLANNED), 1.0),
+        Column(story.word(Word.FITTED), 1.5),
+        Column(story.word(Word.REASON), 1.5),
+        Column(story.word(Word.SERIAL), 1.5),
+        Column(story.word(Word.SERVICE_UNTIL), 1.2),
     )
     reasons = _choices(SWAP_REASONS, story)
     shown = told_apart(hanging_set.refs, known)
-    rows = tuple(
+    rows: tuple[tuple[str | TextBox | ChoiceBox, ...], ...] = tuple(
         (
             str(place),
             story.word(link.slot),
@@ -163,6 +188,10 @@ def _parts_table(number: int, hanging_set: HangingSet, story: Story, known: tupl
                 f"{story.word(link.slot)}{story.writing.colon} {story.word(Word.REASON)}",
                 reasons,
                 NOT_CHOSEN,
+            ),
+            *(
+                TextBox(part_field(number, place, field), f"{story.word(link.slot)}: {story.word(word)}")
+                for field, word in ((PartField.SERIAL, Word.SERIAL), (PartField.SERVICE_UNTIL, Word.SERVICE_UNTIL))
             ),
         )
         for place, link in enumerate(hanging_set.links, start=1)
@@ -186,24 +215,20 @@ def _people_table(number: int, story: Story) -> FormTable:
 
 
 def _origin_table(number: int, tag: str, plan: PositionPlan, story: Story, known: tuple[PartRef, ...]) -> FormTable:
-    """Return what the form was made from, in fields that cannot be changed, so that it can be read back."""
+    """Return what the form was made from, in fields that nobody sees or changes, so that it can be read back."""
     planned = planned_text(plan.chosen.hanging_set.refs, known) if plan.chosen is not None else ""
-    columns = (
-        Column(story.word(Word.REVISION), 5.2),
-        Column(story.word(Word.PLANNED), 3.4),
-        Column("", 0.5),
-        Column("", 0.5),
+    made_from = (
+        (FormField.TAG, story.word(Word.REVISION), tag),
+        (FormField.PLANNED, story.word(Word.PLANNED), planned),
+        (FormField.LANGUAGE, "", story.phrases.language),
+        (FormField.UNITS, "", story.display.system.value),
     )
-    row = (
-        _text(number, FormField.TAG, story.word(Word.REVISION), tag, read_only=True),
-        _text(number, FormField.PLANNED, story.word(Word.PLANNED), planned, read_only=True),
-        _text(number, FormField.LANGUAGE, "", story.phrases.language, read_only=True),
-        _text(number, FormField.UNITS, "", story.display.system.value, read_only=True),
+    row = tuple(
+        TextBox(field_name(number, field), tip or field.value, value, read_only=True, hidden=True)
+        for field, tip, value in made_from
     )
-    return FormTable(columns, (row,))
+    return FormTable(tuple(Column("", 1.0) for _ in row), (row,))
 
 
-def _text(
-    number: int, field: FormField, tip: str, value: str = "", *, lines: int = 1, read_only: bool = False
-) -> TextBox:
-    return TextBox(field_name(number, field), tip or field.value, value, lines, read_only)
+def _text(number: int, field: FormField, tip: str, *, lines: int = 1) -> TextBox:
+    return TextBox(field_name(number, field), tip, lines=lines)

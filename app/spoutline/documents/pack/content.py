@@ -69,7 +69,8 @@ def caution_blocks(site_plan: SitePlan, words: PackWords) -> Iterator[Block]:
     fitting.sort(key=lambda caution: _SIGNALS.index(Signal(caution.severity.value)))
     yield Heading(story.word(Word.CAUTION_SHEET), 1)
     yield Paragraph(story.word(Word.CAUTION_LEAD), Role.LEAD)
-    yield CautionSheet(tuple(_signed(caution, words) for caution in fitting), _MOST_CAUTION_PAGES)
+    signed_by = (story.word(Word.UNDERSTOOD), story.word(Word.SIGNATURE), story.word(Word.DATE))
+    yield CautionSheet(tuple(_signed(caution, words) for caution in fitting), _MOST_CAUTION_PAGES, signed_by)
 
 
 def paper(

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+import math
+from collections.abc import Iterable, Iterator
 from datetime import date
 
 from spoutline.documents.content.blocks import (
     Alignment,
     Block,
-    Bullets,
     Column,
     Emphasis,
     Heading,
@@ -20,6 +20,7 @@ from spoutline.documents.content.blocks import (
     Table,
 )
 from spoutline.documents.content.demands import Demand, demands_of
+from spoutline.documents.pack.make_up import SpareSeal, spare_seals
 from spoutline.documents.pack.setting_words import liquid_text, written
 from spoutline.explain.pack.words import PackWord as Word
 from spoutline.explain.plan.part_name import part_name
@@ -28,6 +29,8 @@ from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
 from spoutline.model.pack import PackJob, PickLine
 from spoutline.model.plan import PlanStatus, SitePlan
+from spoutline.model.port import Seal
+from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import RequirementId
 from spoutline.planning.pack.pick_list import pick_list, tools_for
 from spoutline.rules.work.job_conditions import job_conditions
@@ -63,17 +66,21 @@ def loading_blocks(site_plan: SitePlan, story: Story) -> Iterator[Block]:
     if any(count > 1 for box in boxes for line in box.lines for _, count in line.positions):
         yield Paragraph(story.word(Word.LOADING_COUNTS), Role.NOTE)
     columns = (
-        Column(story.word(Word.QUANTITY), 0.5, Alignment.RIGHT),
+        Column(story.word(Word.QUANTITY), 0.65, Alignment.RIGHT),
         Column(story.word(Word.PART_NUMBER), 1.1),
         Column(story.word(Word.PART_NAME), 3.2),
-        Column(story.word(Word.FOR_POSITIONS), 2.8),
+        Column(story.word(Word.FOR_POSITIONS), 2.5),
+        Column(story.word(Word.WEIGHT), 0.7, Alignment.RIGHT),
         Column(story.word(Word.LOADED), 0.7, Alignment.RIGHT),
     )
     for number, box in enumerate(boxes, start=1):  # numbered as loaded, so that no number is missed
-        yield Heading(story.phrases.fill("box", number=number, contents=story.word(box.box)), 2)
+        title = story.phrases.fill("box", number=number, contents=story.word(box.box))
+        yield Heading(f"{title} ({_weight(box.lines, story)})", 2)
         yield Table(columns, tuple(_pick_row(line, story) for line in box.lines))
     yield Heading(story.word(Word.TOOLS), 2)
-    yield Bullets(tuple(story.title(tool) for tool in tools_for(job_conditions(site_plan))))
+    tools = [story.title(tool) for tool in tools_for(job_conditions(site_plan))]
+    spares = [_spare(one, story) for one in spare_seals(site_plan.positions)]
+    yield Paragraph("; ".join((*spares, *tools)))
 
 
 def sets_note(site_plan: SitePlan, story: Story) -> Block:
@@ -83,6 +90,15 @@ def sets_note(site_plan: SitePlan, story: Story) -> Block:
     )
 
 
+def _weight(lines: Iterable[PickLine], story: Story) -> str:
+    return story.display.reading(math.fsum(line.part.mass_kg * line.quantity for line in lines), Dimension.MASS)
+
+
+def _spare(spare: SpareSeal, story: Story) -> str:
+    seal = story.title(Word.O_RING if spare.seal is Seal.O_RING else Word.GASKET)
+    return story.phrases.fill("spare_seals", seal=seal, size=spare.thread_text(story), count=spare.count)
+
+
 def _pick_row(line: PickLine, story: Story) -> Row:
     places = ", ".join(
         label if count == 1 else story.phrases.fill("each_for", position=label, count=count)
@@ -90,7 +106,14 @@ def _pick_row(line: PickLine, story: Story) -> Row:
     )
     part = line.part
     return Row(
-        (str(line.quantity), part.number, story.writing.listed((part_name(part, story), part.maker)), places, _TICK)
+        (
+            str(line.quantity),
+            part.number,
+            story.writing.listed((part_name(part, story), part.maker)),
+            places,
+            _weight((line,), story),
+            _TICK,
+        )
     )
 
 

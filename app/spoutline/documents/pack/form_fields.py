@@ -41,6 +41,8 @@ class PartField(StrEnum):
     """Fields of one part."""
 
     FITTED = "fitted"
+    SERIAL = "serial"
+    SERVICE_UNTIL = "service_until"
     REASON = "reason"
 
 

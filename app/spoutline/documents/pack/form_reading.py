@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import calendar
 import re
 from collections.abc import Callable, Iterator, Mapping
 from datetime import date
@@ -32,6 +33,7 @@ from spoutline.model.record import (
     CommissioningRecord,
     ItemResult,
     PartChange,
+    PartMark,
     RecordEntry,
     RecordItemId,
     UnreadField,
@@ -42,6 +44,7 @@ from spoutline.units.meter_readings import MeterReading, parse_reading
 if TYPE_CHECKING:
     from pypdf import PdfReader
 
+_SERVICE_END: Final = re.compile(r"(?P<year>[0-9]{4})(?:-(?P<month>[0-9]{2}))?")
 _TAG_FIELD = re.compile(r"p([0-9]{1,5})_tag")
 _LONGEST_LINE: Final = 200
 _LONGEST_NUMBER: Final = 60
@@ -51,6 +54,28 @@ _LEFT_OUT: Final = "-"
 _UNMADE: Final = ("", NOT_CHOSEN)
 _LONGEST_TEXT: Final = 4000
 _MOST_UNREAD: Final = 400
+
+
+def service_end(text: str) -> date | None:
+    """Return the last day of a service life that a person wrote as a month, a year or a day; None for nothing.
+
+    Raises
+    ------
+    InputFault
+        It is none of these.
+    """
+    written = text.strip()
+    if not written:
+        return None
+    found = _SERVICE_END.fullmatch(written)
+    try:
+        if found is None:
+            return date.fromisoformat(written)
+        year, month = int(found["year"]), int(found["month"] or 12)
+        return date(year, month, calendar.monthrange(year, month)[1])
+    except ValueError as fault:
+        wanted = "write the end of the service life as YYYY-MM, YYYY or YYYY-MM-DD"
+        raise InputFault((InputProblem("", "service life", repr(text), wanted),)) from fault
 
 
 def records_from_form(
@@ -169,6 +194,9 @@ class _PositionReader:
         changes = tuple(
             change for place, part in enumerate(planned, start=1) if (change := self._change(place, part)) is not None
         )
+        marks = tuple(
+            mark for place in range(1, len(planned) + 1) if (mark := self._mark(place)) != PartMark(part=place)
+        )
         done_on = self._day()
         people = {
             name: self._line(field_name(self._number, field), self._get(field), most)
@@ -187,6 +215,7 @@ class _PositionReader:
             plan_revision=tag.revision,
             parts=planned,
             changes=changes,
+            marks=marks,
             entries=tuple(entry for entry in entries if entry is not None),
             done_on=done_on,
             done_by=people["done_by"],
@@ -302,6 +331,18 @@ class _PositionReader:
             self._report(reason_name, reason, f"say why {written} was fitted: one of {', '.join(known)}")
             reason = ChangeReason.NOT_STATED
         return PartChange(planned=planned, fitted=fitted, reason=ChangeReason(reason))
+
+    def _mark(self, place: int) -> PartMark:
+        serial_name = part_field(self._number, place, PartField.SERIAL)
+        until_name = part_field(self._number, place, PartField.SERVICE_UNTIL)
+        until = self._line(until_name, self._values.get(until_name, ""), _LONGEST_LINE)
+        last: date | None = None
+        try:
+            last = service_end(until)
+        except InputFault as fault:
+            self._report_all(until_name, until, fault)
+        serial = self._line(serial_name, self._values.get(serial_name, ""), _LONGEST_LINE)
+        return PartMark(part=place, serial=serial, service_until=last)
 
     def _day(self) -> date | None:
         text = self._get(FormField.DONE_ON)

@@ -31,7 +31,7 @@ from spoutline.model.record import (
     RecordItemId,
     UnreadField,
 )
-from spoutline.units.meter_readings import MeterReading, reading_as_written
+from spoutline.units.meter_readings import MeterReading, reading_as_shown
 
 _MARKS = {
     ReadingVerdict.WITHIN: "✓",
@@ -84,7 +84,7 @@ def entered_text(one: JudgedEntry, story: Story) -> str:
     parts = []
     if one.item.dimension is not None and (entry.reading is not None or entry.over_range):
         reading = MeterReading(value=entry.reading, over_range=entry.over_range)
-        shown = reading_as_written(reading, one.item.dimension, story.display)
+        shown = reading_as_shown(reading, one.item.dimension, story.display)
         parts.append(shown if entry.reading is not None else f"{shown} ({story.word(Word.OPEN_CIRCUIT)})")
     if entry.result is not None:
         parts.append(story.word(entry.result))
@@ -145,16 +145,20 @@ def _parts_blocks(record: CommissioningRecord, story: Story) -> Iterator[Block]:
     changes = {change.planned: change for change in record.changes}
     columns = (
         Column(story.word(Word.NUMBER), 0.4),
-        Column(story.word(Word.PLANNED), 1.5),
-        Column(story.word(Word.FITTED), 1.5),
-        Column(story.word(Word.REASON), 2.5),
+        Column(story.word(Word.PLANNED), 1.4),
+        Column(story.word(Word.FITTED), 1.4),
+        Column(story.word(Word.REASON), 1.8),
+        Column(story.word(Word.SERIAL), 1.4),
+        Column(story.word(Word.SERVICE_UNTIL), 1.2),
     )
     rows = []
     for number, planned in enumerate(record.parts, start=1):
         change = changes.get(planned)
         reason = "" if change is None else "; ".join(text for text in (story.word(change.reason), change.note) if text)
         fitted = str(planned) if change is None else ", ".join(map(str, change.fitted)) or story.phrases.text["nothing"]
-        rows.append(Row((str(number), str(planned), fitted, reason)))
+        mark = record.mark(number)
+        until = story.day(mark.service_until) if mark.service_until is not None else ""
+        rows.append(Row((str(number), str(planned), fitted, reason, mark.serial, until)))
     if rows:
         yield Table(columns, tuple(rows))
     if not record.changes:

@@ -15,10 +15,11 @@ from spoutline.documents.pdf import styles
 from spoutline.documents.pdf.fonts import BOLD, REGULAR, markup, printable
 from spoutline.documents.pdf.sign_painter import SignFlowable, paint_alert
 
-_SIZES: Final = (8.0, 7.6, 7.2, 6.8, 6.4, 6.0, 5.6)  # points; the largest at which all fits is taken
+_SIZES: Final = (8.0, 7.6, 7.2, 6.8, 6.4, 6.0, 5.6, 5.3)  # points; the largest at which all fits is taken
 _GAP: Final = 14.0
 _HEAD_ROOM: Final = 74.0  # heading and lead above the first page's columns
 _ROOM_BELOW: Final = 4.0
+_SIGNED_ROOM: Final = 56.0  # for the lines to be signed
 _LEADING: Final = 1.2
 # signal words after ANSI Z535.4: danger white on red, warning black on orange, caution black on yellow, notice white on
 # blue without the alert symbol; from memory. In grey the four panels differ in shade, and each bears its word.
@@ -66,33 +67,41 @@ class SignalPanel(Flowable):  # type: ignore[misc]
 
 
 def caution_sheet(block: CautionSheet, width_pt: float) -> Iterator[Flowable]:
-    """Return the cautions on at most ``block.pages`` pages.
+    """Return the cautions on at most ``block.pages`` pages, lines to sign included.
 
-    Raises
-    ------
-    ValueError
-        They do not fit even at the smallest size.
+    Where they do not fit even at the smallest size, they take one page more: none is left out.
     """
     column = (width_pt - _GAP) / 2
     height = styles.TEXT_HEIGHT_LEAST - _ROOM_BELOW
+    pages: list[list[list[Flowable]]] = []
     for size in _SIZES:
         items = [_item(signed, size, column) for signed in block.notes]
-        pages = _pages(items, column, height)
+        pages = _pages(items, column, height, block)
         if len(pages) <= block.pages:
-            yield from _set_pages(pages, column)
-            return
-    raise ValueError(f"{len(block.notes)} cautions do not fit on {block.pages} pages at {_SIZES[-1]} points")
+            break
+    yield from _set_pages(pages, column)
 
 
-def _pages(items: list[Flowable], column_pt: float, height_pt: float) -> list[list[list[Flowable]]]:
-    """Return pages of two columns each, filled in reading order; the first page has less room."""
+def _pages(
+    items: list[Flowable], column_pt: float, height_pt: float, block: CautionSheet
+) -> list[list[list[Flowable]]]:
+    """Return pages of two columns each, filled in reading order.
+
+    The first page has less room for its heading, the last that is allowed for the lines to be signed.
+    """
+
+    def room(number: int) -> float:
+        page = (number - 1) // 2 + 1
+        signed = _SIGNED_ROOM if block.signed_by and page == block.pages else 0.0
+        return height_pt - (_HEAD_ROOM if page == 1 else 0.0) - signed
+
     columns: list[list[Flowable]] = [[]]
-    left = height_pt - _HEAD_ROOM
+    left = room(1)
     for item in items:
         _, needed = item.wrap(column_pt, 10_000)
         if needed > left and columns[-1]:
             columns.append([])
-            left = height_pt - (_HEAD_ROOM if len(columns) <= 2 else 0.0)
+            left = room(len(columns))
         columns[-1].append(item)
         left -= needed
     return [columns[number : number + 2] for number in range(0, len(columns), 2)]

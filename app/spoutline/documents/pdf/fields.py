@@ -11,10 +11,11 @@ from spoutline.documents.content.blocks import Alignment, ChoiceBox, FormTable, 
 from spoutline.documents.pdf import styles
 from spoutline.documents.pdf.fonts import REGULAR, markup, printable
 
-_LINE: Final = 13.0
+_LINE: Final = 12.6
 _SIZE: Final = 8.0
 _PADDING: Final = 4.0
 _SMALL: Final = 5.6
+_HIDDEN: Final = 1.0
 
 
 class TextField(Flowable):  # type: ignore[misc]
@@ -23,7 +24,7 @@ class TextField(Flowable):  # type: ignore[misc]
     def __init__(self, box: TextBox, width_pt: float) -> None:
         super().__init__()
         self._box = box
-        self.width, self.height = width_pt, _LINE * box.lines
+        self.width, self.height = width_pt, _HIDDEN if box.hidden else _LINE * box.lines
 
     def wrap(self, _available_width: float, _available_height: float) -> tuple[float, float]:
         """Return the size, as reportlab asks for it."""
@@ -40,8 +41,9 @@ class TextField(Flowable):  # type: ignore[misc]
             fontName="Helvetica",
             fontSize=_SIZE if not self._box.read_only else _SMALL,
             fieldFlags=" ".join(_flags(self._box)),
+            annotationFlags="hidden" if self._box.hidden else "print",
             maxlen=4000,
-            **_FRAME,
+            **(_UNSEEN if self._box.hidden else _FRAME),
         )
 
 
@@ -84,6 +86,9 @@ _FRAME: Final = {
 }
 
 
+_UNSEEN: Final = {"relative": True, "borderWidth": 0, "borderColor": None, "fillColor": None, "forceBorder": False}
+
+
 def _flags(box: TextBox) -> list[str]:
     return [name for name, wanted in (("multiline", box.lines > 1), ("readOnly", box.read_only)) if wanted]
 
@@ -95,6 +100,8 @@ def _in_field(text: str) -> str:
 
 def form_table(block: FormTable, width_pt: float) -> Flowable:
     """Return the table with its fields."""
+    if all(isinstance(cell, TextBox) and cell.hidden for row in block.rows for cell in row):
+        return _unseen(block, width_pt)
     shares = sum(column.share for column in block.columns)
     widths = [width_pt * column.share / shares for column in block.columns]
     head = [Paragraph(markup(column.title), styles.HEAD_CELLS[Alignment.LEFT]) for column in block.columns]
@@ -106,10 +113,17 @@ def form_table(block: FormTable, width_pt: float) -> Flowable:
         ("LINEBELOW", (0, 1), (-1, -1), 0.3, styles.RULE),
         ("LEFTPADDING", (0, 0), (-1, -1), 0),
         ("RIGHTPADDING", (0, 0), (-1, -1), _PADDING),
-        ("TOPPADDING", (0, 0), (-1, -1), 2.5),
-        ("BOTTOMPADDING", (0, 0), (-1, -1), 2.5),
+        ("TOPPADDING", (0, 0), (-1, -1), 1.7),
+        ("BOTTOMPADDING", (0, 0), (-1, -1), 1.7),
     ]
     return Table([head, *body], colWidths=widths, repeatRows=1, style=TableStyle(rules), hAlign="LEFT")
+
+
+def _unseen(block: FormTable, width_pt: float) -> Flowable:
+    """Return fields that nobody sees, side by side, without head or rules."""
+    cells = [[_cell(cell, width_pt / len(row)) for cell in row] for row in block.rows]
+    rules = [("TOPPADDING", (0, 0), (-1, -1), 0), ("BOTTOMPADDING", (0, 0), (-1, -1), 0)]
+    return Table(cells, style=TableStyle(rules), hAlign="LEFT")
 
 
 def _cell(cell: str | TextBox | ChoiceBox, width_pt: float) -> Flowable:

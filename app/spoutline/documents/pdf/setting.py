@@ -141,6 +141,8 @@ def _set_special_block(block: blocks.SpecialBlock, width_pt: float) -> Iterator[
             yield from scan_code(block)
         case blocks.CautionSheet():
             yield from caution_sheet(block, width_pt)
+            if block.signed_by:
+                yield signature_lines(blocks.SignatureLines(block.signed_by), width_pt)
         case blocks.FormTable():
             yield form_table(block, width_pt)
         case blocks.Picture():

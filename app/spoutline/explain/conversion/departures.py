@@ -33,9 +33,11 @@ def departure_kinds(options: Iterable[ConversionOption], words: ConversionStory)
 
 
 def given_up(conversion: SiteConversion, words: ConversionStory) -> str:
-    """Return what the least-cost way gives up, and what good practice costs beside it; empty for any other way."""
-    follows = conversion.survey.conversion.follow
-    if conversion.shows_sets or follows is not OptionKind.LEAST_COST:
+    """Return what the least-cost way gives up, and what good practice costs beside it, before anybody follows it.
+
+    Empty where it is not followed and gives up nothing, and where the sets shown are those of an agreement.
+    """
+    if conversion.shows_sets:
         return ""
     currency = conversion.survey.site.currency
     worked_on = [one for one in conversion.positions if one.outcome is not PositionOutcome.NOTHING_TO_DO]
@@ -44,6 +46,8 @@ def given_up(conversion: SiteConversion, words: ConversionStory) -> str:
         for kind in (OptionKind.LEAST_COST, OptionKind.GOOD_PRACTICE)
     )
     departures = sum(option.departures for option in least)
+    if not departures and conversion.survey.conversion.follow is not OptionKind.LEAST_COST:
+        return ""
     kinds = ", ".join(f"{count} × {title}" for title, count in departure_kinds(least, words))
     costs, saves = (sum(option.bought_minor for option in options) for options in (good, least))
     return words.say(

@@ -15,10 +15,10 @@ from spoutline.model.part import HoseConstruction, NozzleOperation, NozzleServic
 from spoutline.model.plan import PlanStatus
 from spoutline.model.port import FlowPath, Gender, Seal, ThreadStandard
 from spoutline.model.record import ChangeReason, ItemResult, ReadingVerdict, RecordItemId
-from spoutline.model.requirement import Slot
+from spoutline.model.requirement import RequirementId, Slot, WayOut
 from spoutline.model.survey import Duty, Retrieval, Service, VapourStatus
 from spoutline.rules.checks.spout import SwivelType
-from spoutline.rules.declared.rule_ids import AccessoryReason
+from spoutline.rules.declared.rule_ids import AccessoryReason, RuleId
 
 
 class PackWord(StrEnum):
@@ -65,6 +65,11 @@ class PackWord(StrEnum):
     LOADING_NOTE = "loading_note"
     LOADING_COUNTS = "loading_counts"
     QUANTITY = "quantity"
+    WEIGHT = "weight"
+    SPARE = "spare"
+    O_RING = "o_ring"
+    GASKET = "gasket"
+    UNDERSTOOD = "understood"
     PART_NUMBER = "part_number"
     PART_NAME = "part_name"
     FOR_POSITIONS = "for_positions"
@@ -85,6 +90,7 @@ class PackWord(StrEnum):
     LIMIT = "limit"
     FOUND = "found"
     SPOUT_DIAMETER = "spout_diameter"
+    OUTLET_STRENGTH = "outlet_strength"
     HOSE_LENGTH = "hose_length"
     FORCE_CLASS = "force_class"
     SWIVEL = "swivel"
@@ -119,6 +125,8 @@ class PackWord(StrEnum):
     AS_BUILT = "as_built"
     PLANNED = "planned"
     FITTED = "fitted"
+    SERIAL = "serial"
+    SERVICE_UNTIL = "service_until"
     REASON = "reason"
     DONE_BY = "done_by"
     DONE_ON = "done_on"
@@ -149,8 +157,25 @@ class PackWord(StrEnum):
     PAGE_OF = "page_of"
 
 
+class PackQuestion(StrEnum):
+    """What a plan may leave open, by the rule that asks it."""
+
+    OUTLET_STRENGTH_ASSUMED = RuleId.OUTLET_STRENGTH_ASSUMED
+    SUPPLY_ASSUMED = RuleId.SUPPLY_ASSUMED
+    FENCED_HOSE_TO_SECURE = RuleId.FENCED_HOSE_TO_SECURE
+    DEF_ZONE_UNANSWERED = RuleId.DEF_ZONE_UNANSWERED
+    HOSE_LIMIT_UNKNOWN = RuleId.HOSE_LIMIT_UNKNOWN
+    VAPOUR_REMOVAL_TO_ASK = RuleId.VAPOUR_REMOVAL_TO_ASK
+    VAPOUR_EXEMPTION_TO_SHOW = RuleId.VAPOUR_EXEMPTION_TO_SHOW
+    VAPOUR_RECOVERY_TO_ASK = RuleId.VAPOUR_RECOVERY_TO_ASK
+    PRICE_UNUSUAL = RuleId.PRICE_UNUSUAL
+
+
 PACK_LISTS: Final[tuple[type[StrEnum], ...]] = (
     PackWord,
+    PackQuestion,
+    RequirementId,
+    WayOut,
     VanBox,
     Tool,
     Slot,
@@ -207,6 +232,17 @@ PACK_SENTENCES: Final[dict[str, tuple[str, ...]]] = {
     "drawing_approximate": (),
     "drawing_unfolded": (),
     "questions_open": ("count",),
+    "good_practice_open": ("lines",),
+    "reason_together": ("requirements",),
+    "reason_single": ("requirements",),
+    "reason_pinned": ("numbers",),
+    "reason_change": ("changes",),
+    "reason_given_up": ("requirement",),
+    "assumed_figure": (),
+    "make_up_both": ("bench", "dispenser"),
+    "make_up_one": ("joints",),
+    "clamp_place": ("length",),
+    "spare_seals": ("seal", "size", "count"),
     "sets_title": (),
     "demonstration_notice": (),
     "sets_planned": (),

@@ -152,14 +152,14 @@ class Words:
         figures = self.facts(facts)
         return f"{sentence} ({figures})." if figures else f"{sentence}."
 
-    def window(self, low: float | None, high: float | None, dimension: Dimension, *, prefixed: bool = True) -> str:
+    def window(self, low: float | None, high: float | None, dimension: Dimension, *, typed: bool = False) -> str:
         """Return a window of SI values: at least, at most, from-to, or that no limit is set.
 
-        ``prefixed`` False is for a field into which a reading is written: a resistance in ohm, however large, and as
-        many digits as ``Display.show`` gives, so that an entry equal to the printed limit keeps it.
+        ``typed`` is for what somebody measures and writes down: as many digits as ``Display.show`` gives, so that an
+        entry equal to the printed limit keeps it.
         """
         low_text, high_text = (
-            "" if value is None else self._bound(value, dimension, prefixed=prefixed) for value in (low, high)
+            "" if value is None else self._bound(value, dimension, typed=typed) for value in (low, high)
         )
         if low_text and high_text:
             return low_text if low_text == high_text else self.phrases.fill("between", low=low_text, high=high_text)
@@ -169,10 +169,8 @@ class Words:
             return f"{self.phrases.text['at_most']} {high_text}"
         return self.phrases.text["no_limit"]
 
-    def _bound(self, value: float, dimension: Dimension, *, prefixed: bool) -> str:
-        if prefixed:
-            return self.display.reading(value, dimension)
-        return self.display.show(value, dimension, prefixed=False)
+    def _bound(self, value: float, dimension: Dimension, *, typed: bool) -> str:
+        return self.display.show(value, dimension) if typed else self.display.reading(value, dimension)
 
     def bound_source(self, bound: Bound) -> str:
         """Return where one side of a limit comes from, with its status unless the text itself was read."""

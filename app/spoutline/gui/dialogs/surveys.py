@@ -31,7 +31,7 @@ _FILES = "JSON (*.json)"
 
 
 def new_survey(name: str) -> Survey:
-    """Return a survey of one position to start from; raise ``InputFault`` for a name that cannot be."""
+    """Return a survey of one position, side A of dispenser 1; raise ``InputFault`` for a name that cannot be."""
     from pydantic import ValidationError
 
     from spoutline.model.faults import InputProblem
@@ -41,7 +41,7 @@ def new_survey(name: str) -> Survey:
     except ValidationError as error:
         value = f"“{name}”" if name.strip() else "nothing"
         raise InputFault((InputProblem("", "name of the site", value, "write 1 to 60 characters"),)) from error
-    return Survey(site=site, positions=(Position(label="A1"),))
+    return Survey(site=site, positions=(Position(label="1A"),))
 
 
 class SurveysDialog(FormDialog):

@@ -2,12 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from enum import StrEnum
+
 from spoutline.gui.edits.answers import with_position
+from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.installed import InstalledCondition, InstalledPart
 from spoutline.model.part import HANGING_KINDS, Part, PartKind
 from spoutline.model.plan import HangingSet
+from spoutline.model.port import FlowPath
 from spoutline.model.survey import Position, Survey, SurveyLiquid
+from spoutline.rules.derive.vapour import path_of
 
 _MOST = 40
 _OLDEST = 100
@@ -65,6 +71,30 @@ def with_set_installed(survey: Survey, label: str, hanging_set: HangingSet) -> S
     parts = (link.part for link in hanging_set.links)
     installed = tuple(InstalledPart(kind=part.kind, number=part.number, maker=part.maker) for part in parts)
     return _with(survey, label, installed)
+
+
+def replacing_text(position: Position, hanging_set: HangingSet, word: Callable[[StrEnum], str]) -> str:
+    """Return what taking a set over as installed would put out of the record; empty where it puts out nothing.
+
+    Recorded parts that are not in the set, and vapor recovery of another kind than the set has, are told.
+    """
+    left = list(hanging_set.refs)
+    going = []
+    for item in position.installed:
+        same = next((ref for ref in left if item.ref is not None and item.ref.names(ref)), None)
+        if same is None:
+            going.append(f"{word(item.kind)} {item.ref or item.description}")
+        else:
+            left.remove(same)
+    texts = []
+    if going:
+        texts.append(tr("These recorded parts would go: {0}.").format("; ".join(going)))
+    last = hanging_set.links[-1].part
+    path = last.inlet.path if last.inlet is not None else FlowPath.SINGLE
+    if path is not path_of(position.vapour_today):
+        told = tr("Vapor recovery today is recorded as {0}; the planned set is of another kind.")
+        texts.append(told.format(word(position.vapour_today)))
+    return " ".join(texts)
 
 
 def without_installed_part(survey: Survey, label: str, index: int) -> Survey:

@@ -154,10 +154,13 @@ def copy_answers(survey: Survey, source: str, groups: frozenset[AnswerGroup], ta
 
 
 def free_label(survey: Survey, label: str) -> str:
-    """Return the next label of the same pattern that no position has: A2 after A1, Hose 10 after Hose 9."""
+    """Return the next label of the same pattern that no position has: A2 after A1, 1B after 1A, Hose 10 after 9."""
     match = re.search(r"^(.*?)(\d+)$", label)
     stem, number = (match[1], int(match[2])) if match else (f"{label} ", 1)
     taken = {position.label for position in survey.positions}
+    side = re.fullmatch(r"(\d+)([A-Y])", label)
+    if side and (beside := f"{side[1]}{chr(ord(side[2]) + 1)}") not in taken:
+        return beside
     while True:
         number += 1
         room = 60 - len(str(number))

@@ -13,7 +13,7 @@ from spoutline.model.inspection import DueItem, InspectionCause, InspectionInter
 from spoutline.model.liquid import ListingScheme
 from spoutline.model.plan import PositionPlan, SitePlan
 from spoutline.model.quantity import Dimension
-from spoutline.model.record import InspectionEntry, RecordedWork
+from spoutline.model.record import CommissioningRecord, InspectionEntry, RecordedWork
 from spoutline.planning.pack.after_work import open_after_work
 from spoutline.rules.work.job_conditions import job_conditions
 
@@ -88,9 +88,24 @@ def due_at_site(
         asked = items_for(job_conditions(replace(site_plan, positions=(plan,))), items, scheme)
         by_time = tuple(item for item in asked if item.cause in _BY_TIME)
         due = due_items(label, by_time, in_service=in_service, done=last_done(inspected, label))
-        found.extend(_with_bounds(one, plan) for one in due)
+        ends = _service_end(label, history)
+        found.extend(_by_service_life(_with_bounds(one, plan), ends) for one in due)
         found.extend(open_after_work(plan, asked, history))
     return tuple(found)
+
+
+def _service_end(label: str, history: Sequence[RecordedWork]) -> date | None:
+    """Return the first day on which a part of the newest form of a position comes to the end of its service life."""
+    forms = [one for one in history if isinstance(one, CommissioningRecord) and one.position == label]
+    ends = [mark.service_until for mark in forms[-1].marks if mark.service_until is not None] if forms else []
+    return min(ends, default=None)
+
+
+def _by_service_life(due: DueItem, end: date | None) -> DueItem:
+    """Return the look at the ages of the parts no later than the day on which one of them has served its life."""
+    if due.item.id is not InspectionItemId.BREAKAWAY_AGE or end is None or end >= due.next_due:
+        return due
+    return replace(due, next_due=end)
 
 
 def _with_bounds(due: DueItem, plan: PositionPlan) -> DueItem:

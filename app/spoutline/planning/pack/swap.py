@@ -10,10 +10,14 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part, PartKind
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import JudgedSet, PositionPlan
+from spoutline.model.requirement import RequirementId
 from spoutline.model.stock import Stock, SwapOption
 from spoutline.planning.part_names import wrong_refs
 from spoutline.planning.protocols import CandidateFilter, PartStore
+from spoutline.planning.sets.assembly import ChainSearch
+from spoutline.planning.sets.conflicts import ConflictFinder
 from spoutline.planning.sets.context import PlanningContext
+from spoutline.planning.sets.loads import LoadModel
 from spoutline.planning.sets.place import Place, place_of
 from spoutline.planning.sets.plan_position import chooser_for
 from spoutline.planning.sets.pool import SLOT_KINDS, JudgedPart, Pool, narrow_pool
@@ -148,13 +152,21 @@ def _option(part: Part, case: _Case) -> SwapOption:
         findings=findings,
     )
     if judged is None:
-        return option
+        return option if option.misfit.finding is not None else replace(option, lines=_lines_against(part, case))
     new = judged.hanging_set.refs
     return replace(
         option,
         taken_out=tuple(ref for ref in case.planned if ref not in new),
         put_in=tuple(ref for ref in new if ref not in case.planned),
     )
+
+
+def _lines_against(part: Part, case: _Case) -> tuple[RequirementId, ...]:
+    """Return the requirement lines that cannot hold together with a part that breaks no must by itself."""
+    requirement, tables = case.place.requirement, case.context.tables
+    search = ChainSearch(requirement, case.pool, LoadModel(requirement, tables))
+    found = ConflictFinder(search, case.context.listener).lines(case.place.holding(part))
+    return found or (RequirementId.JOINTS,)  # what is at hand does not join up with it
 
 
 def _best_set(part: Part, case: _Case) -> JudgedSet | None:

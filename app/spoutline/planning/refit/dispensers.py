@@ -7,6 +7,7 @@ from collections.abc import Sequence
 
 from spoutline.model.answered import unanswered
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.installed import InstalledCondition
 from spoutline.model.survey import Position, Survey
 
 MOST_COPIES = 500
@@ -64,9 +65,9 @@ def with_copies(survey: Survey, dispenser: str, names: Sequence[str], islands: S
     ``islands`` says where the copies stand: one island for all of them or one for each; None leaves them on the island
     of the dispenser.
 
-    A label that begins with the dispenser's name begins with the new one; any other gets it in front. What a person
-    decided for one position, and what hangs there today, is not carried over. Raise ``InputFault`` for names and labels
-    that are taken.
+    A label that begins with the dispenser's name begins with the new one; any other gets it in front. The parts
+    that hang there today come along, their condition unknown; what a person decided for one position does not. Raise
+    ``InputFault`` for names and labels that are taken.
     """
     template = positions_of(survey, dispenser)
     stand = [island_of(survey, dispenser)] if islands is None else [name.strip() for name in islands]
@@ -130,8 +131,11 @@ def _renamed(label: str, before: str, now: str) -> str:
 
 
 def _copy(position: Position, label: str, dispenser: str) -> Position:
-    bare = unanswered(position, "decisions", "installed", "notes")
-    return bare.model_copy(update={"label": label, "dispenser": dispenser})
+    """Return the position under another label, with the parts that hang there; nobody has looked at their condition."""
+    bare = unanswered(position, "decisions", "notes")
+    parts = tuple(one.model_copy(update={"condition": InstalledCondition.UNKNOWN}) for one in position.installed)
+    hanging = {"installed": parts} if parts else {}
+    return bare.model_copy(update={"label": label, "dispenser": dispenser, **hanging})
 
 
 def _extended(survey: Survey, copies: Sequence[Position]) -> Survey:

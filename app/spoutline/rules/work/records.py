@@ -21,29 +21,44 @@ from spoutline.model.record import (
     RecordItemId,
 )
 from spoutline.model.requirement import Slot
+from spoutline.model.survey import VapourStatus
 
-_ROUNDING = 1e-6  # a reading typed in another unit comes back with the rounding of its conversion
+_ROUNDING = 5e-4  # a limit is printed in four digits, and an entry equal to the print keeps it
 
 
 def record_items(plan: PositionPlan) -> tuple[RecordItem, ...]:
     """Return what is asked of a position before it goes into service, in the order of the work.
 
-    Expectations and limits are those of the plan's checks; nothing is computed again. Empty without a set.
+    Expectations and limits are those of the plan's checks; nothing is computed again. Empty without a set. Source of
+    the trials of the lever: Okla. 165:26-2-91(c), a dispenser runs only with the nozzle lifted and the switch operated;
+    of the vapor space: state test lists (CARB TP-201.3, TP-201.1E); the rest common practice, no source.
     """
     if plan.chosen is None:
         return ()
     checks = {check.id: check for check in plan.chosen.checks}
     nozzle = plan.chosen.hanging_set.part_in(Slot.NOZZLE)
     data = nozzle.nozzle if nozzle is not None else None
+    position = plan.position
+    recovers = position.vapour_wanted is not VapourStatus.NONE
+    is_removed = position.vapour_today is not VapourStatus.NONE and not recovers
     return (
         _trial(RecordItemId.BREAKAWAY, applies=_has_breakaway(plan.chosen)),
         _reading(RecordItemId.CLEARANCE, checks.get(CheckId.GROUND_CLEARANCE_AT_REST)),
         _reading(RecordItemId.SPOUT, checks.get(CheckId.SPOUT_DIAMETER)),
         _reading(RecordItemId.BOND, checks.get(CheckId.RESISTANCE_TOTAL)),
+        _trial(RecordItemId.VAPOUR_CLOSING, applies=is_removed),
+        _trial(RecordItemId.PRESSURE_DECAY, applies=is_removed or recovers),
+        _trial(RecordItemId.VENT_VALVE, applies=is_removed or recovers),
         _trial(RecordItemId.LEAK, applies=True),
         _trial(RecordItemId.SHUT_OFF, applies=data is not None and data.operation is NozzleOperation.AUTOMATIC),
+        _trial(RecordItemId.ATTITUDE, applies=data is not None and data.attitude_device),
+        _trial(RecordItemId.LATCH, applies=data is not None and data.hold_open),
         _trial(RecordItemId.NO_PRESSURE, applies=data is not None and data.no_pressure_device),
+        _trial(RecordItemId.LEVER_BEFORE, applies=True),
+        _trial(RecordItemId.LEVER_PREPAID, applies=position.prepay),
+        _trial(RecordItemId.LEVER_RETURNED, applies=True),
         _flow(checks),
+        _concentration(plan),
     )
 
 
@@ -130,6 +145,19 @@ def _flow(checks: Mapping[CheckId, Check]) -> RecordItem:
         lower=_limit(max(lows, key=lambda bound: bound.value, default=None)),
         upper=_limit(min(highs, key=lambda bound: bound.value, default=None)),
         applies=True,
+    )
+
+
+def _concentration(plan: PositionPlan) -> RecordItem:
+    """Return the urea content of the DEF, percent by mass, that a refractometer reads; it falls away for a fuel."""
+    low, high = (plan.requirement.urea_percent if plan.requirement is not None else None) or (None, None)
+    return RecordItem(
+        id=RecordItemId.CONCENTRATION,
+        dimension=READING_DIMENSIONS[RecordItemId.CONCENTRATION],
+        expected=None,
+        lower=_limit(low),
+        upper=_limit(high),
+        applies=low is not None,
     )
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from datetime import date
 
@@ -11,8 +11,10 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QPlainTextEdit, QVBoxLayout, QWidget
 
 from spoutline.book.survey_faults import made
-from spoutline.documents.pack.commissioning_form import expected_text, limit_text
+from spoutline.documents.pack.commissioning_form import asked_unit, expected_text, limit_text
+from spoutline.documents.pack.form_reading import service_end
 from spoutline.documents.pack.record_sheet import unread_text, verdict_text
+from spoutline.explain.pack.words import PackWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.gui.pages.context import Context
 from spoutline.gui.waiting import wait_for
@@ -30,6 +32,7 @@ from spoutline.model.record import (
     CommissioningRecord,
     ItemResult,
     PartChange,
+    PartMark,
     PhotoNote,
     ReadingVerdict,
     RecordEntry,
@@ -60,6 +63,8 @@ class _PartRow:
     planned: PartRef
     fitted: LineEditor
     reason: QComboBox
+    serial: LineEditor
+    service_until: LineEditor
 
 
 class RecordFields(QWidget):
@@ -182,7 +187,7 @@ class RecordFields(QWidget):
         field = LineEditor(self)
         field.setObjectName(f"reading_{item.id}")
         field.setAccessibleName(title)
-        field.setPlaceholderText(self._context.session.display.unit(item.dimension))
+        field.setPlaceholderText(asked_unit(item.dimension, self._context.session.display))
         row = _ItemRow(item, field, None, note, verdict)
         field.textChanged.connect(lambda _: self._judge(row))
         return row
@@ -193,6 +198,9 @@ class RecordFields(QWidget):
         refs = [link.part.ref for link in links]
         session = self._context.session
         shown = told_apart(refs, wait_for(lambda: session.workbench.namesakes(refs, session.survey)))
+        heads = ("", tr("Planned"), tr("Installed"), tr("Why"), story.word(Word.SERIAL), story.word(Word.SERVICE_UNTIL))
+        for column, words in enumerate(heads):
+            self._part_grid.addWidget(plain_label(words, "quiet"), 0, column)
         for line, link in enumerate(links):
             fitted = LineEditor(shown[line], self)
             fitted.setObjectName(f"fitted_{line + 1}")
@@ -204,11 +212,28 @@ class RecordFields(QWidget):
             reason.addItem(tr("as planned"), None)
             for one in SWAP_REASONS:
                 reason.addItem(story.word(one), one)
-            self._parts.append(_PartRow(link.part.ref, fitted, reason))
-            for column, widget in enumerate(
-                (plain_label(story.title(link.slot)), plain_label(shown[line], "quiet"), fitted, reason)
-            ):
-                self._part_grid.addWidget(widget, line, column)
+            serial = self._part_field(f"serial_{line + 1}", f"{story.word(link.slot)}: {story.word(Word.SERIAL)}")
+            until = f"{story.word(link.slot)}: {story.word(Word.SERVICE_UNTIL)}"
+            service = self._part_field(f"service_until_{line + 1}", until)
+            self._parts.append(_PartRow(link.part.ref, fitted, reason, serial, service))
+            head = plain_label(story.title(link.slot))
+            for column, widget in enumerate((head, plain_label(shown[line], "quiet"), fitted, reason, serial, service)):
+                self._part_grid.addWidget(widget, line + 1, column)
+
+    def _part_field(self, name: str, words: str) -> LineEditor:
+        field = LineEditor(self)
+        field.setObjectName(name)
+        field.setMaxLength(200)
+        field.setAccessibleName(words)
+        return field
+
+    def _marks(self) -> Iterator[PartMark]:
+        """Yield what is stamped on the parts; raise ``InputFault`` for an end of service life that is no day."""
+        for place, row in enumerate(self._parts, start=1):
+            until = service_end(row.service_until.text())
+            mark = made(PartMark, part=place, serial=row.serial.text(), service_until=until)
+            if mark != PartMark(part=place):
+                yield mark
 
     def _judge(self, row: _ItemRow) -> None:
         """Mark an entry at once: in words and, where it is out of limit or no reading, by the look of a fault."""
@@ -267,6 +292,7 @@ class RecordFields(QWidget):
             plan_revision=fingerprint_of(session.survey),
             parts=tuple(row.planned for row in self._parts),
             changes=changes,
+            marks=tuple(self._marks()),
             entries=entries,
             photos=photos,
             done_on=_day(self.people["done_on"].text()),
@@ -308,6 +334,10 @@ class RecordFields(QWidget):
         for place, part_row in enumerate(self._parts, start=1):
             if written := unread.get(f"part{place}_fitted"):
                 part_row.fitted.setText(written)
+            mark = record.mark(place)
+            part_row.serial.setText(mark.serial)
+            until = mark.service_until.isoformat() if mark.service_until is not None else ""
+            part_row.service_until.setText(until or unread.get(f"part{place}_service_until", ""))
         for change in record.changes:
             self.set_fitted(change.planned, change.fitted, change.reason.value)
         self.people["done_on"].setText(record.done_on.isoformat() if record.done_on else unread.get("done_on", ""))

@@ -212,6 +212,8 @@ def _details(option: SwapOption, story: Story) -> Iterator[str]:
         for finding in option.findings:
             if finding.verdict is Verdict.BROKEN and finding.severity is Severity.MUST:
                 yield story.finding(finding).sentence
+        if option.misfit.finding is None:
+            yield story.misfit(option.misfit)
         return
     for check in option.judged.checks:
         if not check.passes:

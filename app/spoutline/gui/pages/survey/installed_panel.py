@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QMessageBox, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.gui.dialogs.installed_figures import InstalledFiguresDialog
 from spoutline.gui.edits.installed_parts import (
+    replacing_text,
     with_age,
     with_condition,
     with_described_part,
@@ -23,13 +24,15 @@ from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.widgets.lists import Tree
+from spoutline.gui.widgets.part_number_edit import PartNumberEdit
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.installed import InstalledCondition
 from spoutline.model.liquid import Liquid, LiquidFamily
-from spoutline.model.part import HANGING_KINDS, PartKind
+from spoutline.model.part import HANGING_KINDS, Part, PartKind
 from spoutline.model.survey import SurveyLiquid
 
+_MOST_OFFERED = 12
 _USUAL_LIQUIDS = (
     (LiquidFamily.GASOLINE, 0.0),
     (LiquidFamily.GASOLINE, 10.0),
@@ -56,6 +59,8 @@ class InstalledPanel(QWidget):
         self.tree.setModel(self.model)
         self.tree.setRootIsDecorated(False)
         self.tree.setMinimumHeight(130)
+        self.tree.selectionModel().currentChanged.connect(lambda *_: self._show_chosen())
+        self.model.modelReset.connect(self._show_chosen)
         card.body.addWidget(self.tree)
         card.body.addLayout(self._add_row())
         card.body.addLayout(self._describe_row())
@@ -79,7 +84,7 @@ class InstalledPanel(QWidget):
 
     def _add_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        self.number_edit = LineEditor(self)
+        self.number_edit = PartNumberEdit(self._parts_like, self)
         self.number_edit.setPlaceholderText(tr("Catalog number"))
         self.number_edit.setAccessibleName(tr("Catalog number of an installed part"))
         self.number_edit.returnPressed.connect(self._add)
@@ -153,6 +158,7 @@ class InstalledPanel(QWidget):
             for kind in HANGING_KINDS:
                 self.kind_box.addItem(story.word(kind), kind)
         self._show_liquids()
+        self._show_chosen()
         some = bool(session.position.installed)
         self.condition_box.setEnabled(some)
         self.age_edit.setEnabled(some)
@@ -170,6 +176,23 @@ class InstalledPanel(QWidget):
             self.liquid_box.addItem(story.liquid(Liquid(liquid.family, liquid.blend_percent)), liquid)
             if liquid == today:
                 self.liquid_box.setCurrentIndex(place)
+
+    def _show_chosen(self) -> None:
+        """Show condition and age of the chosen part as they are recorded; nothing where none is chosen."""
+        chosen, installed = self._chosen(), self._context.session.position.installed
+        item = installed[chosen] if chosen is not None and chosen < len(installed) else None
+        self.condition_box.setCurrentIndex(-1 if item is None else self.condition_box.findData(item.condition))
+        known = item is not None and item.age_years is not None
+        self.age_edit.setText(f"{item.age_years:g}" if item is not None and known else "")
+
+    def _parts_like(self, text: str) -> tuple[Part, ...]:
+        """Return the hanging hardware of the catalogue that holds what is typed; none where it cannot be read."""
+        session = self._context.session
+        try:
+            found = wait_for(lambda: session.workbench.search_parts(text, limit=_MOST_OFFERED * 2))
+        except (InputFault, StoreFault):
+            return ()
+        return tuple(part for part in found if part.kind in HANGING_KINDS)[:_MOST_OFFERED]
 
     def _words(self) -> ConversionStory:
         session = self._context.session
@@ -228,8 +251,18 @@ class InstalledPanel(QWidget):
             return
         self._say("")
         session = self._context.session
+        told = replacing_text(session.position, plan.chosen.hanging_set, self._context.story.word)
+        if told and not self._confirms(told):
+            return
         after = with_set_installed(session.survey, session.label, plan.chosen.hanging_set)
         self._context.edit(after, tr("Record the planned set as installed"))
+
+    def _confirms(self, told: str) -> bool:
+        """Ask whether what is recorded may go; a person who does not answer keeps it."""
+        buttons = QMessageBox.StandardButton
+        title = tr("Replace what is recorded?")
+        answer = QMessageBox.question(self, title, told, buttons.Yes | buttons.No, buttons.No)
+        return answer == buttons.Yes
 
     def figures_dialog(self) -> InstalledFiguresDialog | None:
         """Return the dialog for the chosen part; None, with a word why, where no described part is chosen."""
