@@ -3064,6 +3064,10 @@
    <translation>Teile aller Plätze</translation>
   </message>
   <message>
+   <source>Parts of the catalog</source>
+   <translation>Teile des Katalogs</translation>
+  </message>
+  <message>
    <source>Parts of the set in hand</source>
    <translation>Teile des Satzes</translation>
   </message>
@@ -3154,6 +3158,10 @@
   <message>
    <source>Plan this position &amp;again</source>
    <translation>Plat&amp;z neu planen</translation>
+  </message>
+  <message>
+   <source>Planned</source>
+   <translation>Geplant</translation>
   </message>
   <message>
    <source>Planned now</source>
@@ -3662,6 +3670,10 @@
   <message>
    <source>Repeat the positions of one side on the other.</source>
    <translation>Die Plätze einer Seite auf der anderen wiederholen.</translation>
+  </message>
+  <message>
+   <source>Replace what is recorded?</source>
+   <translation>Aufgenommenes ersetzen?</translation>
   </message>
   <message>
    <source>Report of the fault</source>
@@ -4492,6 +4504,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Diese Plätze treten an die Stelle aller vorhandenen</translation>
   </message>
   <message>
+   <source>These recorded parts would go: {0}.</source>
+   <translation>Diese aufgenommenen Teile fielen weg: {0}.</translation>
+  </message>
+  <message>
    <source>They are on their way to the book.</source>
    <translation>Sie sind auf dem Weg ins Buch.</translation>
   </message>
@@ -4678,6 +4694,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Vapor recovery</source>
    <translation>Gasrückführung</translation>
+  </message>
+  <message>
+   <source>Vapor recovery today is recorded as {0}; the planned set is of another kind.</source>
+   <translation>Die heutige Gasrückführung ist als {0} aufgenommen; der geplante Satz ist von anderer Art.</translation>
   </message>
   <message>
    <source>Vapor return available</source>

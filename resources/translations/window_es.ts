@@ -3064,6 +3064,10 @@
    <translation>Piezas de todas las posiciones</translation>
   </message>
   <message>
+   <source>Parts of the catalog</source>
+   <translation>Piezas del catálogo</translation>
+  </message>
+  <message>
    <source>Parts of the set in hand</source>
    <translation>Piezas del conjunto actual</translation>
   </message>
@@ -3154,6 +3158,10 @@
   <message>
    <source>Plan this position &amp;again</source>
    <translation>Pl&amp;anificar otra vez</translation>
+  </message>
+  <message>
+   <source>Planned</source>
+   <translation>Previsto</translation>
   </message>
   <message>
    <source>Planned now</source>
@@ -3662,6 +3670,10 @@
   <message>
    <source>Repeat the positions of one side on the other.</source>
    <translation>Repetir las posiciones de un lado en el otro.</translation>
+  </message>
+  <message>
+   <source>Replace what is recorded?</source>
+   <translation>¿Sustituir lo registrado?</translation>
   </message>
   <message>
    <source>Report of the fault</source>
@@ -4492,6 +4504,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Estas posiciones sustituyen a todas las que hay</translation>
   </message>
   <message>
+   <source>These recorded parts would go: {0}.</source>
+   <translation>Se perderían estas piezas registradas: {0}.</translation>
+  </message>
+  <message>
    <source>They are on their way to the book.</source>
    <translation>Van camino al libro.</translation>
   </message>
@@ -4678,6 +4694,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Vapor recovery</source>
    <translation>Recuperación de vapor</translation>
+  </message>
+  <message>
+   <source>Vapor recovery today is recorded as {0}; the planned set is of another kind.</source>
+   <translation>La recuperación de vapores de hoy consta como {0}; el conjunto previsto es de otro tipo.</translation>
   </message>
   <message>
    <source>Vapor return available</source>

@@ -3064,6 +3064,10 @@
    <translation>Pièces de tous les postes</translation>
   </message>
   <message>
+   <source>Parts of the catalog</source>
+   <translation>Pièces du catalogue</translation>
+  </message>
+  <message>
    <source>Parts of the set in hand</source>
    <translation>Pièces de l'ensemble en main</translation>
   </message>
@@ -3154,6 +3158,10 @@
   <message>
    <source>Plan this position &amp;again</source>
    <translation>Prévoir ce poste à nouve&amp;au</translation>
+  </message>
+  <message>
+   <source>Planned</source>
+   <translation>Prévu</translation>
   </message>
   <message>
    <source>Planned now</source>
@@ -3662,6 +3670,10 @@
   <message>
    <source>Repeat the positions of one side on the other.</source>
    <translation>Répéter les postes d'un côté sur l'autre.</translation>
+  </message>
+  <message>
+   <source>Replace what is recorded?</source>
+   <translation>Remplacer ce qui est relevé ?</translation>
   </message>
   <message>
    <source>Report of the fault</source>
@@ -4492,6 +4504,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Ces postes prennent la place de tous ceux qui y sont</translation>
   </message>
   <message>
+   <source>These recorded parts would go: {0}.</source>
+   <translation>Ces pièces relevées disparaîtraient : {0}.</translation>
+  </message>
+  <message>
    <source>They are on their way to the book.</source>
    <translation>Elles sont en route vers le registre.</translation>
   </message>
@@ -4678,6 +4694,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Vapor recovery</source>
    <translation>Récupération des vapeurs</translation>
+  </message>
+  <message>
+   <source>Vapor recovery today is recorded as {0}; the planned set is of another kind.</source>
+   <translation>La récupération actuelle est relevée comme {0} ; l'ensemble prévu est d'un autre type.</translation>
   </message>
   <message>
    <source>Vapor return available</source>

@@ -132,7 +132,7 @@ def test_a_form_goes_out_comes_back_and_its_record_is_kept(
     done = spoutline("record", "read", filled, "--survey", survey, "--pdf", record, "--bill", bill, *own)
     assert done.code == 1  # out of limit, and items left open
     assert "OUT OF LIMIT" in done.out
-    assert "2000000 Ω" in text_of(record)
+    assert "2 MΩ" in text_of(record)
     assert PdfReader(bill).metadata.title == "Bill of materials as built: Maple Ferry Fuels"
     built = text_of(bill)
     assert "Bill of materials as built" in built
@@ -140,13 +140,13 @@ def test_a_form_goes_out_comes_back_and_its_record_is_kept(
     listed = spoutline("record", "list", "Maple Ferry Fuels", *own)
     assert "commissioning  1  Ada Quill" in listed.out
     assert listed.code == 1
-    assert "(≤ 1000000 Ω): OUT OF LIMIT" in listed.out
+    assert "(≤ 1 MΩ): OUT OF LIMIT" in listed.out
     assert "✗ Nobody has signed the form" in listed.out
     pages = [" ".join(page.extract_text().split()) for page in PdfReader(bill).pages]
     assert "✗ stays closed" in pages[0]
     assert "✓ a set fits" not in pages[0]
     at_position = next(page for page in pages if "Position 1" in page)
-    for told in ("2000000 Ω (≤ 1000000 Ω): OUT OF LIMIT", "Nobody has signed the form", "stays closed until"):
+    for told in ("2 MΩ (≤ 1 MΩ): OUT OF LIMIT", "Nobody has signed the form", "stays closed until"):
         assert told in pages[0]
         assert told in at_position
 
@@ -168,8 +168,8 @@ def test_a_form_of_several_positions_becomes_as_many_records(
     done = spoutline("record", "read", filled, "--survey", survey, "--pdf", record, "--bill", bill, *own)
     assert (done.code, done.err.strip()) == (1, "")  # items were left open
     pages = [" ".join(page.extract_text().split()) for page in PdfReader(record).pages]
-    assert any("record: 1A" in page and "90000 Ω" in page and "Ada Quill" in page for page in pages)
-    assert any("record: 1B" in page and "2000000 Ω" in page and "Bo Fen" in page for page in pages)
+    assert any("record: 1A" in page and "90 kΩ" in page and "Ada Quill" in page for page in pages)
+    assert any("record: 1B" in page and "2 MΩ" in page and "Bo Fen" in page for page in pages)
     assert not any("record: 1A" in page and "record: 1B" in page for page in pages)
     listed = spoutline("record", "list", "Maple Ferry Fuels", *own).out
     assert "commissioning  1A  Ada Quill" in listed
