@@ -21,7 +21,7 @@ from spoutline.documents.content.blocks import (
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.explain.plan.texts import Named
 from spoutline.model.conversion import SiteConversion
-from spoutline.model.conversion_money import MoneySheet
+from spoutline.model.conversion_money import CostKind, CostLine, MoneySheet
 
 
 def money_blocks(conversion: SiteConversion, words: ConversionStory) -> Iterator[Block]:
@@ -43,6 +43,12 @@ def money_blocks(conversion: SiteConversion, words: ConversionStory) -> Iterator
     yield Bullets(tuple(_assumptions(conversion, words)))
 
 
+def _label(line: CostLine, words: ConversionStory) -> str:
+    """Return what follows the kind of a cost: hours in the writing of the language, words of a person as they are."""
+    counted = line.kind in (CostKind.LABOUR, CostKind.LOST_MARGIN)
+    return words.story.writing.figure(line.label) if counted else line.label
+
+
 def _cost_table(money: MoneySheet, words: ConversionStory) -> Table:
     columns = (
         Column(words.say("item"), 4.0),
@@ -52,7 +58,7 @@ def _cost_table(money: MoneySheet, words: ConversionStory) -> Table:
     rows = [
         Row(
             (
-                f"{words.title(line.kind)} {line.label}".strip(),
+                f"{words.title(line.kind)} {_label(line, words)}".strip(),
                 words.story.yes_no(line.eligible),
                 words.money(line.amount, money.currency),
             ),

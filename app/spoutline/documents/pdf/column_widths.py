@@ -1,4 +1,4 @@
-"""Widths of the columns of a table: shared out as wished, but no title breaks within a word."""
+"""Widths of the columns of a table: shared out as wished, but no title and no cell breaks within a word."""
 
 from __future__ import annotations
 
@@ -17,16 +17,25 @@ _SPACES: Final = re.compile(r"[ \t\r\n]+")  # a space that does not break is par
 def column_widths(block: blocks.Table, width_pt: float) -> list[float]:
     """Return the width of each column in points; together they are ``width_pt``.
 
-    A column too narrow for the longest word of its title takes what it lacks from those that have room to spare. Where
-    there is not enough, all keep their share.
+    A column too narrow for the longest word of its title or of its cells takes what it lacks from those that have room
+    to spare. Where there is not enough for the cells, the titles alone count; where there is not enough for these, all
+    keep their share.
     """
     shares = sum(column.share for column in block.columns)
     wished = [width_pt * column.share / shares for column in block.columns]
-    least = [_longest_word(column) + _PADDING for column in block.columns]
+    titles = [_longest_word(column) + _PADDING for column in block.columns]
+    cells = [max(title, _longest_cell_word(block, place) + _PADDING) for place, title in enumerate(titles)]
+    return _shared(cells, wished) or _shared(titles, wished) or wished
+
+
+def _shared(least: list[float], wished: list[float]) -> list[float] | None:
+    """Return the wished widths moved so that each is at least ``least``; None where there is not enough in all."""
     lacking = sum(max(0.0, need - width) for need, width in zip(least, wished, strict=True))
     spare = sum(max(0.0, width - need) for need, width in zip(least, wished, strict=True))
-    if lacking == 0 or spare < lacking:
+    if lacking == 0:
         return wished
+    if spare < lacking:
+        return None
     return [
         need if width < need else width - lacking * (width - need) / spare
         for need, width in zip(least, wished, strict=True)
@@ -37,3 +46,16 @@ def _longest_word(column: blocks.Column) -> float:
     style = styles.HEAD_CELLS[column.alignment]
     words = _SPACES.split(column.title)
     return float(max(stringWidth(word, style.fontName, style.fontSize) for word in words))
+
+
+def _longest_cell_word(block: blocks.Table, place: int) -> float:
+    alignment = block.columns[place].alignment
+    plain, strong = (
+        (styles.DENSE_CELLS, styles.DENSE_STRONG_CELLS) if block.dense else (styles.CELLS, styles.STRONG_CELLS)
+    )
+    longest = 0.0
+    for row in block.rows:
+        style = (plain if row.emphasis is blocks.Emphasis.NONE else strong)[alignment]
+        for word in _SPACES.split(row.cells[place]):
+            longest = max(longest, stringWidth(word, style.fontName, style.fontSize))
+    return longest

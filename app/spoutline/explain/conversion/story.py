@@ -47,6 +47,10 @@ class ConversionStory:
 
     # figures
 
+    def plain(self, value: float) -> str:
+        """Return a figure with the digits that it carries, up to six, in the writing of the language."""
+        return self.story.writing.figure(f"{value:g}")
+
     def money(self, value: Decimal | None, currency: str) -> str:
         """Return an amount with its currency; None reads as not known."""
         if value is None:
@@ -107,7 +111,7 @@ class ConversionStory:
         """Return one ground of the standing with its source."""
         text = self.word(ground.reason)
         if ground.threshold is not None:
-            text = f"{text} ({ground.threshold.value:g} m³)"
+            text = f"{text} ({self.plain(ground.threshold.value)} m³)"
         return f"{text}. {self.story.sourced(ground.source, ground.status)}"
 
     def what_to_do(self, standing: Standing) -> str:
@@ -160,7 +164,7 @@ class ConversionStory:
             return ""
         texts = [str(item.ref) if item.ref else item.description]
         if item.age_years is not None:
-            texts.append(self.say("age", years=f"{item.age_years:g}"))
+            texts.append(self.say("age", years=self.plain(item.age_years)))
         if item.condition is not InstalledCondition.UNKNOWN:
             texts.append(self.word(item.condition))
         return ", ".join(texts)
@@ -226,7 +230,7 @@ class ConversionStory:
         def figure(value: float | None) -> str:
             if value is None:
                 return ""
-            return self.percent(value) if percent else f"{value:g}"
+            return self.percent(value) if percent else self.plain(value)
 
         return self.say(
             f"note_{note.finding.value}",
