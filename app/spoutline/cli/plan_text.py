@@ -50,15 +50,14 @@ class _SiteText:
     def lines(self) -> Iterator[str]:
         jurisdiction = self.site_plan.jurisdiction
         yield self.site_plan.survey.site.name
-        yield self.story.phrases.fill(
-            "terminal_jurisdiction", title=jurisdiction.title, id=jurisdiction.id, edition=jurisdiction.edition
-        )
-        yield self.story.phrases.fill("terminal_catalogue", edition=self.site_plan.provenance.catalogue_edition)
+        phrases, title = self.story.phrases, self.story.phrases.tell(jurisdiction.title)
+        yield phrases.fill("terminal_jurisdiction", title=title, id=jurisdiction.id, edition=jurisdiction.edition)
+        yield phrases.fill("terminal_catalogue", edition=self.site_plan.provenance.catalogue_edition)
         yield from self.positions()
         yield from ("", self.text["terminal_sum"], *self.sum())
         assumed = station_lines(self.site_plan.positions, self.story)
         told = (f"{one.text} {self.notes.mark(one.finding.source)}" for one in assumed)
-        questions = (*told, *jurisdiction.questions)
+        questions = (*told, *map(phrases.tell, jurisdiction.questions))
         yield from ("", self.text["terminal_ask_before"], *_bullets(questions)) if questions else ()
         yield from ("", self.text["terminal_sources"], *self.notes.lines(_WIDTH))
         yield from ("", *_wrapped(self.text["advice"], ""))

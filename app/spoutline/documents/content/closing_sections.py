@@ -73,7 +73,7 @@ def caution_blocks(site_plan: SitePlan, story: Story, cautions: tuple[Caution, .
 
 
 def _limit_row(mark: str, limit: Limit, story: Story) -> Row:
-    what = f"{limit.title}{story.writing.colon} {story.limit_value(limit)}"
+    what = f"{story.limit_title(limit)}{story.writing.colon} {story.limit_value(limit)}"
     unsure = limit.status in (LimitStatus.MEMORY, LimitStatus.COMMON_PRACTICE, LimitStatus.JUDGEMENT)
     cells = (mark, what, story.limit_source(limit), story.limit_status(limit.status))
     return Row(cells, Emphasis.FAULT if unsure else Emphasis.NONE)

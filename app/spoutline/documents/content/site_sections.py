@@ -141,7 +141,7 @@ def _site_rows(site_plan: SitePlan, story: Story, dated: date | None) -> Iterato
     if dated is not None:
         yield Named(story.word(Word.DATE), story.day(dated))
     yield Named(story.phrases.text["sets_title"], sets_head(site_plan, story))
-    yield Named(story.word(Word.JURISDICTION), f"{jurisdiction.title}, {jurisdiction.edition}")
+    yield Named(story.word(Word.JURISDICTION), f"{story.phrases.tell(jurisdiction.title)}, {jurisdiction.edition}")
     yield Named(story.word(Word.CLIMATE), story.phrases.fill("between", low=low, high=high))
     yield Named(story.word(Word.SERVICE), story.word(site.service))
     yield Named(story.word(Word.FENCED), story.yes_no(site.fenced))

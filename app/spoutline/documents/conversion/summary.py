@@ -126,7 +126,12 @@ def _head(conversion: SiteConversion, words: ConversionStory, dated: date | None
     if dated is not None:
         yield Named(word(PaperWord.DATE), words.story.day(dated))
     yield Named(words.story.phrases.text["sets_title"], words.sets_head(conversion))
-    yield Named(word(PaperWord.JURISDICTION), f"{jurisdiction.title}; {conversion.standing.agency.title}")
+    yield Named(
+        word(PaperWord.JURISDICTION),
+        words.story.writing.listed(
+            map(words.story.phrases.tell, (jurisdiction.title, conversion.standing.agency.title))
+        ),
+    )
     assumed = [one.position.label for one in conversion.positions if assumed_topics(one.position)]
     if assumed:
         yield Named(word(PaperWord.ASSUMED), words.say("assumed_head", positions=", ".join(assumed)))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 from typing import Final
 
@@ -14,6 +14,7 @@ from spoutline.model.finding import Severity
 from spoutline.rules.declared.rule_ids import RuleId
 
 _TABLES: Final = ("text", "asks", "severity_notes", "words", "rules", "facts", "values")
+TOLD: Final = "told"  # texts of rule tables and calculations in another language than theirs, any of them
 _RULE_FIELDS: Final = ("title", "says")
 # facts whose bare value occurs in several lists of words: the list that is meant
 _FACT_LISTS: Final = {
@@ -51,6 +52,7 @@ class Phrasebook:
     rules: Mapping[str, RulePhrase]
     facts: Mapping[str, str]
     values: Mapping[str, str]
+    told: Mapping[str, str] = field(default_factory=dict)
 
     @property
     def language(self) -> str:
@@ -68,6 +70,10 @@ class Phrasebook:
     def fill(self, key: str, **parts: str | int) -> str:
         """Return the sentence ``key`` with its placeholders filled."""
         return self.text[key].format(**parts)
+
+    def tell(self, text: str) -> str:
+        """Return a text of a rule table or a calculation in this language; as it is written where none is there."""
+        return self.told.get(text, text)
 
     def fact_name(self, name: str) -> str:
         """Return the readable name of a fact."""
@@ -101,7 +107,7 @@ def phrasebook_from_toml(text: str, place: str, english: str = "") -> Phrasebook
     """
     reader = PhraseReader(text, place, english)
     table = reader.table
-    reader.names("table", table, _TABLES)
+    reader.names("table", {name: part for name, part in table.items() if name != TOLD}, _TABLES)
     sentences = reader.sentences("text", TEXT_PLACEHOLDERS)
     asks = reader.sentences("asks", ASK_PLACEHOLDERS)
     notes = reader.strings("severity_notes", table.get("severity_notes"), [member.value for member in Severity])
@@ -109,8 +115,9 @@ def phrasebook_from_toml(text: str, place: str, english: str = "") -> Phrasebook
     rules = _rules(reader)
     facts = reader.strings("facts", table.get("facts"), None)
     values = reader.strings("values", table.get("values"), None)
+    told = reader.strings(TOLD, table.get(TOLD, {}), None)
     reader.finish()
-    return Phrasebook(sentences, asks, notes, words, rules, facts, {**_values(words), **values})
+    return Phrasebook(sentences, asks, notes, words, rules, facts, {**_values(words), **values}, told)
 
 
 def _rules(reader: PhraseReader) -> dict[str, RulePhrase]:

@@ -116,14 +116,22 @@ class Story(Words):
 
     def worked_line(self, line: WorkedLine) -> WorkedText:
         """Return one worked line: formula, ``with`` its inputs, the result, source and note."""
-        inputs = ", ".join(f"{symbol_text(item.name)} = {self.display.show_quantity(item)}" for item in line.inputs)
+        inputs = ", ".join(f"{self._symbol(item.name)} = {self.display.show_quantity(item)}" for item in line.inputs)
         return WorkedText(
             formula=formula_text(line.formula),
             inputs=f"{self.phrases.text['with_inputs']} {inputs}" if inputs else "",
             result=f"{symbol_text(line.result.name)} = {self.display.show_quantity(line.result)}",
             source=line.source,
-            note=formula_text(line.note),
+            note=formula_text(self.phrases.tell(line.note)),
         )
+
+    def _symbol(self, name: str) -> str:
+        """Return the symbol of a quantity; one that is named by a place of the chain reads as that place."""
+        return self.phrases.words["Slot"].get(name.replace(" ", "_"), "") or symbol_text(name)
+
+    def limit_title(self, limit: Limit) -> str:
+        """Return what a limit row is about."""
+        return self.phrases.tell(limit.title)
 
     def limit_value(self, limit: Limit) -> str:
         """Return the value of a limit row in words or figures."""
