@@ -23,7 +23,8 @@ def told_texts() -> set[str]:
     for table in (tomllib.loads(path.read_text(encoding="utf-8")) for path in tables):
         texts |= {table["title"], *table.get("questions", ())} if "title" in table else set()
         texts |= {row["title"] for row in table.get("limit", ()) if "title" in row}
-    for path in (RESOURCES.parent / "app" / "spoutline" / "calc").glob("*.py"):
+    app = RESOURCES.parent / "app" / "spoutline"
+    for path in (*app.glob("calc/*.py"), *app.glob("rules/checks/*.py")):
         for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
             if isinstance(node, ast.keyword) and node.arg == "note":
                 texts |= {
