@@ -11,6 +11,7 @@ import resource
 import time
 from pathlib import Path
 
+import pytest
 from pytest_benchmark.fixture import BenchmarkFixture
 
 from spoutline.catalogue.schema import CATALOGUE_SCHEMA
@@ -44,6 +45,7 @@ def taken_in(shelf: CatalogueShelf, opened: OpenedTable) -> TableResult:
         return take_in(desk, opened, lambda _rows: True)
 
 
+@pytest.mark.timeout(3600)
 def test_a_table_of_very_many_rows(benchmark: BenchmarkFixture, tmp_path: Path) -> None:
     engine = open_engine(f"sqlite:///{tmp_path / 'book.sqlite3'}")
     CATALOGUE_SCHEMA.bring_up_to_date(engine)

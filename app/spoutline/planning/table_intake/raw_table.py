@@ -8,13 +8,14 @@ from collections import Counter
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from enum import StrEnum
+from functools import cache
 from itertools import islice
 from pathlib import Path
 from typing import Final
 
 from spoutline.input_bounds import BOUNDS, WorkbookBounds, bounded_bytes, csv_rows
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.planning.survey_import.workbook import workbook_rows, workbook_sheets
+from spoutline.planning.survey_import.workbook import Cell, workbook_rows, workbook_sheets
 
 _DELIMITERS: Final = ",;\t|"
 _TEXT_ENDINGS: Final = (".csv", ".tsv", ".txt")
@@ -125,16 +126,19 @@ def _workbook(path: Path, wanted: str) -> RawTable:
     if chosen is None:
         raise _fault(place, "sheet", repr(wanted), f"use one of: {', '.join(one.name for one in sheets)}")
 
-    def rows() -> Iterator[RawRow]:
-        _name, found = workbook_rows(
+    @cache  # a workbook is only read as a whole: once is enough
+    def found() -> list[list[Cell]]:
+        return workbook_rows(
             place,
             content,
             chosen.name,
             BOUNDS.table_columns,
             lambda rows, cells: _check_count(place, rows, cells),
             bounds=bounds,
-        )
-        for number, cells in enumerate(found, start=1):
+        )[1]
+
+    def rows() -> Iterator[RawRow]:
+        for number, cells in enumerate(found(), start=1):
             faults = tuple((column, cell.fault) for column, cell in enumerate(cells) if cell.fault)
             yield RawRow(number, _plain([cell.text for cell in cells]), faults)
 
