@@ -107,6 +107,53 @@ def test_an_older_edition_can_be_planned_with_and_told_apart(
     assert old["positions"][0]["set"][-1]["part_number"] == part
     assert new["positions"][0]["set"][-1]["part_number"] != part  # far dearer: another takes its place
     assert (old["provenance"]["edition"], new["provenance"]["edition"]) == (1, 2)
+    told = document(book, "catalogue", "diff", f"{NAME}@1", NAME, "--surveys", survey)["positions"]
+    assert [(one["effect"], one["because"][0]["number"]) for one in told] == [("changes", part)]
+    assert told[0]["price_after_minor"] > told[0]["price_before_minor"]
+    assert [one["number"] for one in told[0]["before"]] == [link["part_number"] for link in old["positions"][0]["set"]]
+    _code, text, _told = book("catalogue", "diff", f"{NAME}@1", NAME, "--surveys", survey)
+    assert "1 gets other parts" in text
+
+
+def test_a_set_that_breaks_is_told_before_the_draft_is_published(
+    book: Run, survey: str, exported: Path, tmp_path: Path
+) -> None:
+    book("catalogue", "new", NAME)
+    book("catalogue", "import", str(exported), "--into", NAME)
+    book("catalogue", "publish", NAME, "--note", "1", "--by", "Ada")
+    without = tmp_path / "without.zip"
+    with zipfile.ZipFile(exported) as archive, zipfile.ZipFile(without, "w") as made:
+        for name in archive.namelist():
+            text = archive.read(name).decode()
+            if name in ("nozzle.csv", "prices.csv"):
+                nozzles = {line.split(",")[0] for line in archive.read("nozzle.csv").decode().splitlines()[1:]}
+                lines = text.splitlines()
+                text = "\n".join([lines[0], *(line for line in lines[1:] if line.split(",")[0] not in nozzles), ""])
+            made.writestr(name, text)
+    assert document(book, "catalogue", "import", str(without), "--into", NAME)["gone"] > 100
+    told = document(book, "catalogue", "diff", f"{NAME}@1", f"{NAME}@draft", "--surveys", str(Path(survey).parent))
+    (one,) = [one for one in told["positions"] if one["site"] == "Maple Ferry Fuels"][:1]
+    assert one["effect"] == "breaks"
+    assert one["because"][-1]["change"] == "gone"
+    assert one["after"] == []
+
+
+def test_health_is_told_for_a_draft_and_ends_with_its_own_code(book: Run, exported: Path, tmp_path: Path) -> None:
+    book("catalogue", "new", NAME)
+    with zipfile.ZipFile(exported) as archive, zipfile.ZipFile(tmp_path / "few.zip", "w") as made:
+        made.writestr("datapackage.json", archive.read("datapackage.json"))
+        head = archive.read("label.csv").decode().splitlines()[0].split(",")
+        identity = head[: head.index("remark") + 1]
+        made.writestr(
+            "unknown_kind.csv", ",".join(identity) + "\n" + "FW 1,Fernmoor" + "," * (len(identity) - 2) + "\n"
+        )
+    book("catalogue", "import", str(tmp_path / "few.zip"), "--into", NAME)
+    code, text, _told = book("catalogue", "health", NAME, "--jurisdiction", "us_general", "--json")
+    assert code == 1
+    (note,) = json.loads(text)["notes"]
+    assert (note["matter"], note["number"], note["lacking"]) == ("not_described", "FW 1", ["kind", "name"])
+    assert book("catalogue", "check", NAME)[0] == 0  # what lacks is no fault
+    assert book("catalogue", "health", "Nobody")[0] == 2
 
 
 def _with_price(path: Path, part: str, currency: str, minor: int, folder: Path) -> Path:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
@@ -17,7 +17,14 @@ if TYPE_CHECKING:
     from spoutline.catalogue.draft import DraftCounts
     from spoutline.catalogue.shelf import CatalogueFacts, CatalogueShelf, EntryChange
     from spoutline.model.catalogue_edition import CatalogueEdition
-    from spoutline.planning.table_intake.intake import Progress
+    from spoutline.model.limit import RuleTables
+    from spoutline.model.plan import SitePlan
+    from spoutline.model.pricing import PriceList
+    from spoutline.model.survey import Survey
+    from spoutline.planning.keeping.effect import PositionEffect
+    from spoutline.planning.keeping.health import HealthNote
+    from spoutline.planning.protocols import Progress
+    from spoutline.planning.table_intake.intake import Progress as RowsRead
     from spoutline.planning.table_intake.into_draft import OpenedTable, TableResult
 
 _MOST_TOLD = 200
@@ -28,6 +35,10 @@ class Sources:
     """How the stores are reached; each opens when first asked for."""
 
     shelf: Callable[[], CatalogueShelf]
+    jurisdictions: Callable[[], tuple[str, ...]]
+    tables: Callable[[str], RuleTables]  # of a jurisdiction
+    price_lists: Callable[[], tuple[PriceList, ...]]
+    plan: Callable[[Survey, EditionRef, Progress | None], SitePlan]
 
 
 class _NotTakenIn(Exception):
@@ -77,6 +88,32 @@ class CatalogueService:
 
         return edition_faults(self.shelf().entries(ref))
 
+    def health(self, ref: EditionRef, today: date, jurisdiction: str = "") -> tuple[HealthNote, ...]:
+        """Return what a keeper should look at before an edition is published; a part that lacks figures among it.
+
+        What no station can choose is told by the rules of ``jurisdiction``, or else of all.
+        """
+        from spoutline.planning.keeping.health import health_of
+
+        tables = [
+            self._sources.tables(one) for one in ((jurisdiction,) if jurisdiction else self._sources.jurisdictions())
+        ]
+        return health_of(self.shelf().entries(ref), tables, self._sources.price_lists(), today)
+
+    def effects(
+        self, before: EditionRef, after: EditionRef, surveys: Iterable[Survey], progress: Progress | None = None
+    ) -> tuple[PositionEffect, ...]:
+        """Plan surveys with two editions and return what becomes of each position; raise ``Cancelled``."""
+        from spoutline.planning.keeping.effect import effects
+
+        changes = self.changes(before, after)
+        plan = self._sources.plan
+        return tuple(
+            one
+            for survey in surveys
+            for one in effects(plan(survey, before, progress), plan(survey, after, progress), changes)
+        )
+
     def changes(self, before: EditionRef, after: EditionRef) -> tuple[EntryChange, ...]:
         """Return what differs between two editions, by number and maker."""
         return self.shelf().changes(before, after)
@@ -111,7 +148,7 @@ class CatalogueService:
         self,
         name: str,
         opened: OpenedTable,
-        progress: Progress | None = None,
+        progress: RowsRead | None = None,
         *,
         take_out_missing: bool = False,
         dry_run: bool = False,

@@ -25,7 +25,9 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.conversions import ConversionService
     from spoutline.bootstrap.installer import InstallerService
     from spoutline.bootstrap.quotations import QuotationService
+    from spoutline.catalogue.store import CatalogueStore
     from spoutline.explain.plan.story import Story
+    from spoutline.model.catalogue_edition import EditionRef
     from spoutline.model.conversion_step import StepTable
     from spoutline.model.faults import InputNote
     from spoutline.model.limit import RuleTables
@@ -86,6 +88,14 @@ class Workbench:
 
         tables, steps = self._checked_tables(survey), self.converting().steps()
         return station_plan(survey, tables, self._stores.catalogue(survey), progress, steps=steps)
+
+    def plan_with(self, survey: Survey, edition: EditionRef, progress: Progress | None = None) -> SitePlan:
+        """Plan every position with an edition of a catalogue, whatever survey, settings and book name."""
+        from spoutline.planning.refit.station_plan import station_plan
+
+        catalogue = self._stores.edition(edition)
+        tables, steps = self._checked_tables(survey, catalogue), self.converting().steps()
+        return station_plan(survey, tables, catalogue, progress, steps=steps)
 
     def counts(self, survey: Survey, label: str) -> tuple[SlotCount, ...]:
         """Return how many parts remain per slot of a position's chain; empty where no requirement can be derived."""
@@ -233,7 +243,15 @@ class Workbench:
         """Return the use cases of catalogues and their editions."""
         from spoutline.bootstrap.catalogues import CatalogueService, Sources
 
-        return CatalogueService(Sources(shelf=self._stores.shelf))
+        return CatalogueService(
+            Sources(
+                shelf=self._stores.shelf,
+                jurisdictions=self._jurisdictions.ids,
+                tables=self._jurisdictions.tables,
+                price_lists=lambda: self.quoting().price_lists(),
+                plan=self.plan_with,
+            )
+        )
 
     def quoting(self) -> QuotationService:
         """Return the use cases of quotations, wired to the stores of this workbench."""
@@ -327,7 +345,7 @@ class Workbench:
             self.converting().steps(),
         )
 
-    def _checked_tables(self, survey: Survey) -> RuleTables:
+    def _checked_tables(self, survey: Survey, catalogue: CatalogueStore | None = None) -> RuleTables:
         """Return the rule tables of a survey whose jurisdiction, currency, agency and parts can be told.
 
         What the air agency of the survey asks for is among the rows of its jurisdiction.
@@ -335,7 +353,7 @@ class Workbench:
         from spoutline.book.survey_check import check_names
         from spoutline.planning.part_names import shared_numbers, wrong_refs
 
-        catalogue = self._stores.catalogue(survey)
+        catalogue = catalogue or self._stores.catalogue(survey)
         check_names(
             survey,
             jurisdictions=self._jurisdictions.ids(),

@@ -4,22 +4,26 @@ from __future__ import annotations
 
 import argparse
 import json
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.cli.catalogue_import import import_arguments, run_import
 from spoutline.cli.command import Command, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import write_standard_output
-from spoutline.cli.outputs import OutputArguments
+from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.cli.outputs import InputFile, OutputArguments
+from spoutline.cli.progress import TerminalProgress
 from spoutline.documents.own_files import FileForm
-from spoutline.model.catalogue_edition import EditionRef
+from spoutline.model.catalogue_edition import DEMONSTRATION, EditionRef
+from spoutline.model.language import Language
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
     from spoutline.catalogue.descriptions import EntryFault
-    from spoutline.catalogue.shelf import CatalogueFacts, EntryChange
+    from spoutline.catalogue.shelf import CatalogueFacts
     from spoutline.model.catalogue_edition import CatalogueEdition
+    from spoutline.model.survey import Survey
 
 _Action = Callable[["Workbench", argparse.Namespace], ExitCode]
 _EPILOG = "Exit codes: 0 done, 1 faults were found, 2 refused and nothing changed."
@@ -38,10 +42,27 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     new = add("new", "begin an empty catalog")
     new.add_argument("name", metavar="NAME", help="its name; @ may not stand in it")
     check = add("check", "say what keeps the draft of a catalog from being published")
-    check.add_argument("edition", metavar="NAME", help=_NAMED)
-    diff = add("diff", "say what differs between two editions")
+    check.add_argument("edition", metavar="NAME", help=_DRAFT_FIRST)
+    health = add("health", "say what to look at before an edition is published")
+    health.add_argument("edition", metavar="NAME", help=_DRAFT_FIRST)
+    health.add_argument(
+        "--jurisdiction",
+        metavar="ID",
+        default="",
+        help="whose questions are asked; default: those of all",
+    )
+    diff = add("diff", "say what differs between two editions, and with --surveys what becomes of stations")
     diff.add_argument("before", metavar="A", help=_NAMED)
     diff.add_argument("after", metavar="B", help=_NAMED)
+    diff.add_argument(
+        "--surveys",
+        metavar="PATH",
+        type=Path,
+        action=InputFile,
+        words="a survey",
+        several=True,
+        help="survey file, or folder of them, that is planned with both; may be given more than once",
+    )
     publish = add("publish", "publish the draft of a catalog as its next edition")
     publish.add_argument("name", metavar="NAME")
     publish.add_argument("--note", metavar="TEXT", required=True, help="what is new in it")
@@ -60,6 +81,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 _NAMED = "NAME, NAME@3 or NAME@draft; the newest edition where none is said"
+_DRAFT_FIRST = "NAME, NAME@3 or NAME@draft; the draft where none is said"
 
 
 def _price_check(parser: argparse.ArgumentParser) -> None:
@@ -105,20 +127,54 @@ def _new(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 
 def _check(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    named = EditionRef.from_text(arguments.edition)
-    ref = named if "@" in arguments.edition else EditionRef(named.catalogue, is_draft=True)
+    ref = _draft_first(arguments.edition)
     faults = workbench.catalogues().check(ref)
     lines = [f"{ref}: {len(faults) or 'no'} faults", *(f"  {one}" for one in faults)]
     _say(arguments, lines, {"edition": str(ref), "faults": [_fault_document(one) for one in faults]})
     return ExitCode.DOES_NOT_FIT if faults else ExitCode.FITS
 
 
+def _draft_first(text: str) -> EditionRef:
+    """Return what a person names: the draft where no edition is said, or the newest edition of what is only read."""
+    ref = EditionRef.from_text(text)
+    is_named = ref.is_draft or ref.number is not None or ref.catalogue.casefold() == DEMONSTRATION.casefold()
+    return ref if is_named else EditionRef(ref.catalogue, is_draft=True)
+
+
+def _health(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    from datetime import date
+
+    from spoutline.cli.catalogue_text import health_document, health_lines
+
+    ref = _draft_first(arguments.edition)
+    notes = workbench.catalogues().health(ref, date.today(), arguments.jurisdiction)
+    story = workbench.story(display_of(arguments))
+    lines = [f"{ref}: {len(notes) or 'nothing'} to look at", *health_lines(notes, story)]
+    english = workbench.story(display_of(arguments), Language.ENGLISH)
+    _say(arguments, lines, {"edition": str(ref), "notes": health_document(notes, english)})
+    return ExitCode.DOES_NOT_FIT if notes else ExitCode.FITS
+
+
 def _diff(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    from spoutline.cli.catalogue_text import change_document, change_line, effect_document, effect_lines
+
+    service = workbench.catalogues()
     before, after = EditionRef.from_text(arguments.before), EditionRef.from_text(arguments.after)
-    found = workbench.catalogues().changes(before, after)
-    lines = [f"{before} → {after}: {len(found) or 'no'} parts differ", *(f"  {_change_line(one)}" for one in found)]
-    document = {"before": str(before), "after": str(after), "changes": [_change_document(one) for one in found]}
+    found = service.changes(before, after)
+    lines = [f"{before} → {after}: {len(found) or 'no'} parts differ", *(f"  {change_line(one)}" for one in found)]
+    document: dict[str, object] = {"before": str(before), "after": str(after)}
+    document["changes"] = [change_document(one) for one in found]
+    if arguments.surveys:
+        effects = service.effects(before, after, _surveys(arguments.surveys), TerminalProgress())
+        lines += effect_lines(effects, workbench.story(display_of(arguments)))
+        document["positions"] = effect_document(effects, workbench.story(display_of(arguments), Language.ENGLISH))
     return _say(arguments, lines, document)
+
+
+def _surveys(paths: Sequence[Path]) -> tuple[Survey, ...]:
+    """Return the surveys in files and folders, each folder by name; raise ``InputFault`` where one is none."""
+    files = [one for path in paths for one in (sorted(path.glob("*.json")) if path.is_dir() else [path])]
+    return tuple(read_survey(str(file)) for file in files)
 
 
 def _publish(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -186,27 +242,6 @@ def _edition_line(edition: CatalogueEdition) -> str:
     return f"{edition.ref}  {edition.title}{day}{by}  {edition.parts_count} parts{rest}{note}"
 
 
-def _change_line(change: EntryChange) -> str:
-    if change.before is None:
-        return f"new      {change.ref}"
-    if change.after is None:
-        return f"gone     {change.ref}"
-    told = "; ".join(f"{field}: {old} → {new}" for field, old, new in _fields(change))
-    return f"changed  {change.ref}  {told}"
-
-
-def _fields(change: EntryChange) -> list[tuple[str, str, str]]:
-    from spoutline.catalogue.changes import changed_fields
-
-    return [(one.field, one.before, one.after) for one in changed_fields(change)]
-
-
-def _change_document(change: EntryChange) -> dict[str, object]:
-    kind = "new" if change.before is None else "gone" if change.after is None else "changed"
-    fields = [{"field": field, "before": old, "after": new} for field, old, new in _fields(change)]
-    return {"number": change.ref.number, "maker": change.ref.maker, "change": kind, "fields": fields}
-
-
 def _fault_document(fault: EntryFault) -> dict[str, str]:
     return {
         "number": fault.ref.number,
@@ -253,6 +288,7 @@ _ACTIONS: dict[str | None, _Action] = {
     "list": _list,
     "new": _new,
     "check": _check,
+    "health": _health,
     "diff": _diff,
     "publish": _publish,
     "discard": _discard,
