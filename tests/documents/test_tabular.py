@@ -14,6 +14,10 @@ from documents import plan_factory as factory
 from documents.readers import story
 from spoutline.documents.bill import bill_csv, bill_xlsx
 from spoutline.documents.tabular.cells import shielded
+from spoutline.documents.tabular.rows import bill_sheet, check_sheet
+from spoutline.model.check import Bound
+from spoutline.model.limit import LimitStatus
+from spoutline.model.record import CommissioningRecord
 from spoutline.units.accepted import UnitSystem
 
 
@@ -114,3 +118,23 @@ def test_control_characters_do_not_spoil_the_workbook() -> None:
     where = factory.position("a\x01b")
     book = load_workbook(BytesIO(bill_xlsx(factory.site_plan(factory.fitting_plan(where)), story())))
     assert book["Bill"]["A2"].value == "ab"
+
+
+def test_recalled_limits_and_what_was_recorded_as_wrong_have_columns_of_their_own() -> None:
+    record = CommissioningRecord(site="S", position="1A", plan_revision="0" * 16, found=("Leak test: failed",))
+    sheet = bill_sheet(factory.site_plan(), story(), (record,))
+    row = dict(zip(sheet.titles, sheet.rows[0], strict=True))
+    assert row["Recorded as wrong"] == "Leak test: failed"
+    of_memory = Bound(value=1.0, source="NFPA 77", status=LimitStatus.MEMORY)
+    read = Bound(value=1.0, source="J285", status=LimitStatus.VERIFIED)
+    plan = factory.fitting_plan()
+    assert plan.chosen is not None
+    spout, bond = factory.spout_check(), factory.resistance_check()
+    checks = (replace(spout, lower=None, upper=read), replace(bond, value=0.5, lower=None, upper=of_memory, margin=0.5))
+    site_plan = factory.site_plan(replace(plan, chosen=replace(plan.chosen, checks=checks)))
+    sheet = bill_sheet(site_plan, story())
+    named = dict(zip(sheet.titles, sheet.rows[0], strict=True))["Checks resting on a recalled limit"]
+    assert named == story().check(bond).title
+    found = check_sheet(site_plan, story())
+    column = found.titles.index("Footing of the limit")
+    assert [row[column] for row in found.rows] == ["", "limit recalled"]

@@ -50,14 +50,20 @@ class BillService:
             records=tuple(records),
         )
 
-    def csv(self, site_plan: SitePlan, display: Display) -> bytes:
-        """Return the parts list as CSV for an order system, the same in every language."""
+    def csv(self, site_plan: SitePlan, display: Display, records: Sequence[CommissioningRecord] = ()) -> bytes:
+        """Return the parts list as CSV for an order system, the same in every language; ``records`` as of ``pdf``."""
         from spoutline.documents.bill import bill_csv
 
-        return bill_csv(site_plan, self._story(display, Language.ENGLISH))
+        return bill_csv(site_plan, self._story(display, Language.ENGLISH), tuple(records))
 
-    def xlsx(self, site_plan: SitePlan, display: Display, language: Language | None = None) -> bytes:
-        """Return the bill as a workbook."""
+    def xlsx(
+        self,
+        site_plan: SitePlan,
+        display: Display,
+        language: Language | None = None,
+        records: Sequence[CommissioningRecord] = (),
+    ) -> bytes:
+        """Return the bill as a workbook; ``records`` as of ``pdf``."""
         from spoutline.documents.bill import bill_xlsx
 
-        return bill_xlsx(site_plan, self._story(display, language))
+        return bill_xlsx(site_plan, self._story(display, language), tuple(records))

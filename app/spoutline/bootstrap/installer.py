@@ -135,6 +135,14 @@ class InstallerService:
         """Return the records kept in the book."""
         return self._sources.book().position_records
 
+    def recorded(self, site_plan: SitePlan) -> tuple[CommissioningRecord, ...]:
+        """Return the records of a plan as built, oldest first; none of any other plan."""
+        from spoutline.model.agreed_sets import SetsSource
+
+        if site_plan.sets_from.source is not SetsSource.BUILT:
+            return ()
+        return tuple(one.record for one in self.records().commissioning(site_plan.survey.site.name))
+
     def form(self, site_plan: SitePlan, language: Language, display: Display, dated: date | None = None) -> bytes:
         """Return the fillable commissioning form as PDF; raise ``InputFault`` where no position has a set."""
         from spoutline.documents.pack.papers import form_pdf

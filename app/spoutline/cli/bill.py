@@ -48,13 +48,14 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     site_plan = sets_of(workbench, survey, arguments)
     display = display_of(arguments)
     contents: dict[Path, bytes] = {}
+    records = workbench.packing().recorded(site_plan)
     if arguments.pdf:
         calculations = not arguments.without_calculations
         contents[arguments.pdf] = workbench.bills().pdf(site_plan, display, dated, calculations=calculations)
     if arguments.csv:
-        contents[arguments.csv] = workbench.bills().csv(site_plan, display)
+        contents[arguments.csv] = workbench.bills().csv(site_plan, display, records)
     if arguments.xlsx:
-        contents[arguments.xlsx] = workbench.bills().xlsx(site_plan, display)
+        contents[arguments.xlsx] = workbench.bills().xlsx(site_plan, display, records=records)
     arguments.output_plan.write(contents)
     outcome = outcome_of(site_plan)
     if outcome is ExitCode.DOES_NOT_FIT:

@@ -51,15 +51,15 @@ def bill_pdf(
     return pdf_bytes(content)
 
 
-def bill_csv(site_plan: SitePlan, story: Story) -> bytes:
+def bill_csv(site_plan: SitePlan, story: Story, records: tuple[CommissioningRecord, ...] = ()) -> bytes:
     """Return the parts of every position as CSV, UTF-8 with a byte order mark; equal arguments give equal bytes."""
     from spoutline.documents.tabular.csv_bill import csv_bytes
 
-    return csv_bytes(site_plan, story)
+    return csv_bytes(site_plan, story, records)
 
 
-def bill_xlsx(site_plan: SitePlan, story: Story) -> bytes:
+def bill_xlsx(site_plan: SitePlan, story: Story, records: tuple[CommissioningRecord, ...] = ()) -> bytes:
     """Return the bill as a workbook of parts, positions and checks; equal arguments give equal bytes."""
     from spoutline.documents.tabular.xlsx_bill import xlsx_bytes
 
-    return xlsx_bytes(site_plan, story)
+    return xlsx_bytes(site_plan, story, records)

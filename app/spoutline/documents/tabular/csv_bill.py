@@ -8,17 +8,19 @@ spreadsheet would take for a formula gets an apostrophe in front.
 from __future__ import annotations
 
 import csv
+from collections.abc import Sequence
 from io import StringIO
 
 from spoutline.documents.tabular.cells import Cell, shielded, without_controls
 from spoutline.documents.tabular.rows import bill_sheet
 from spoutline.explain.plan.story import Story
 from spoutline.model.plan import SitePlan
+from spoutline.model.record import CommissioningRecord
 
 
-def csv_bytes(site_plan: SitePlan, story: Story) -> bytes:
+def csv_bytes(site_plan: SitePlan, story: Story, records: Sequence[CommissioningRecord] = ()) -> bytes:
     """Return one row for each part of each position, in survey order; the same bytes for the same plan."""
-    sheet = bill_sheet(site_plan, story)
+    sheet = bill_sheet(site_plan, story, records)
     buffer = StringIO(newline="")
     writer = csv.writer(buffer, lineterminator="\r\n")
     writer.writerow(sheet.titles)

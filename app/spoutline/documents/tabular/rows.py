@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from spoutline.documents.content.site_sections import position_liquid
@@ -15,6 +15,7 @@ from spoutline.explain.writing.money import amount
 from spoutline.model.check import Check
 from spoutline.model.plan import PlanStatus, PositionPlan, SitePlan
 from spoutline.model.quantity import Dimension
+from spoutline.model.record import CommissioningRecord
 from spoutline.planning.refit.dispensers import islands_of
 
 _ISLAND_COLUMN = 2  # behind position and dispenser
@@ -49,12 +50,29 @@ def bill_titles(story: Story) -> tuple[str, ...]:
     )
 
 
-def bill_sheet(site_plan: SitePlan, story: Story) -> Sheet:
-    """Return every part of every position, one row each, without sums of rows so that filters and totals stay right."""
-    titles = bill_titles(story)
+def bill_sheet(site_plan: SitePlan, story: Story, records: Sequence[CommissioningRecord] = ()) -> Sheet:
+    """Return every part of every position, one row each, without sums of rows so that filters and totals stay right.
+
+    Behind them stand the checks of the position that rest on a recalled limit, and what its newest record found wrong.
+    """
+    titles = (*bill_titles(story), story.word(Word.RECALLED_LIMITS), story.word(Word.RECORDED_WRONG))
     head = sets_head(site_plan, story)
-    rows = tuple((*row, head) for plan in site_plan.positions for row in _bill_rows(plan, site_plan, story))
+    newest = {record.position: record for record in records}
+    rows = tuple(
+        (*row, head, _recalled(plan, story), _found_wrong(newest.get(plan.position.label)))
+        for plan in site_plan.positions
+        for row in _bill_rows(plan, site_plan, story)
+    )
     return _with_islands(Sheet(story.word(Word.SHEET_BILL), titles, rows, frozenset({8, 9})), site_plan, story)
+
+
+def _recalled(plan: PositionPlan, story: Story) -> str:
+    checks = plan.chosen.checks if plan.chosen is not None else ()
+    return "; ".join(story.check(one).title for one in checks if story.check(one).footing)
+
+
+def _found_wrong(record: CommissioningRecord | None) -> str:
+    return "; ".join(record.found) if record is not None else ""
 
 
 def position_sheet(site_plan: SitePlan, story: Story) -> Sheet:
@@ -89,6 +107,7 @@ def check_sheet(site_plan: SitePlan, story: Story) -> Sheet:
         story.word(Word.MARGIN),
         story.word(Word.OUTCOME),
         story.word(Word.SOURCE),
+        story.word(Word.LIMIT_FOOTING),
     )
     rows = tuple(
         _check_row(plan.position.label, check, story)
@@ -181,6 +200,7 @@ def _check_row(label: str, check: Check, story: Story) -> tuple[Cell, ...]:
         None if check.margin is None else story.display.number(check.margin, difference),
         text.outcome_word,
         "; ".join(text.sources),
+        text.footing,
     )
 
 

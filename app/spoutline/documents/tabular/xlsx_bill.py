@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import datetime
 from decimal import Decimal
 from io import BytesIO
@@ -16,6 +17,7 @@ from spoutline.explain.phrases.paper_words import PaperWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.explain.writing.money import decimals
 from spoutline.model.plan import SitePlan
+from spoutline.model.record import CommissioningRecord
 
 # a workbook must carry a date of creation; a fixed one keeps equal bills equal, and is no date of the bill
 _CREATED: Final = datetime(2000, 1, 1)
@@ -24,7 +26,7 @@ _NARROWEST: Final = 8
 _LONGEST_TEXT: Final = 32767  # characters a cell holds, by the format
 
 
-def xlsx_bytes(site_plan: SitePlan, story: Story) -> bytes:
+def xlsx_bytes(site_plan: SitePlan, story: Story, records: Sequence[CommissioningRecord] = ()) -> bytes:
     """Return the workbook; the same bytes for the same plan."""
     buffer = BytesIO()
     options = {"in_memory": True, "strings_to_formulas": False, "strings_to_urls": False, "strings_to_numbers": False}
@@ -40,7 +42,11 @@ def xlsx_bytes(site_plan: SitePlan, story: Story) -> bytes:
     workbook.set_custom_property(*xlsx_mark())
     places = decimals(site_plan.survey.site.currency)
     formats = _Formats(workbook, f"#,##0.{'0' * places}" if places else "#,##0")
-    for sheet in (bill_sheet(site_plan, story), position_sheet(site_plan, story), check_sheet(site_plan, story)):
+    for sheet in (
+        bill_sheet(site_plan, story, records),
+        position_sheet(site_plan, story),
+        check_sheet(site_plan, story),
+    ):
         _write(workbook.add_worksheet(sheet.name), sheet, formats)
     if site_plan.shows_invented_parts:
         for sheet in workbook.worksheets():

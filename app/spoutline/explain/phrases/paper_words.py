@@ -8,6 +8,9 @@ from enum import StrEnum
 class PaperWord(StrEnum):
     """Every fixed text that a document prints."""
 
+    LIMIT_FOOTING = "limit_footing"
+    RECALLED_LIMITS = "recalled_limits"
+    RECORDED_WRONG = "recorded_wrong"
     BILL = "bill"
     BILL_AS_BUILT = "bill_as_built"
     BILL_SUBJECT = "bill_subject"

@@ -207,8 +207,8 @@ class BillPage(QWidget):
 
         content = {
             "pdf": lambda: document,
-            "csv": lambda: workbench.bills().csv(plan, display),
-            "xlsx": lambda: workbench.bills().xlsx(plan, display),
+            "csv": lambda: workbench.bills().csv(plan, display, workbench.packing().recorded(plan)),
+            "xlsx": lambda: workbench.bills().xlsx(plan, display, records=workbench.packing().recorded(plan)),
         }[suffix]
         save_aside(self._context, _FILE, path, content, notify=self._notify)
 
