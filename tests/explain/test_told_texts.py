@@ -16,29 +16,44 @@ RESOURCES = assets.resources_folder()
 TELLING = ("es",)
 
 
+_SHORTEST_SENTENCE = 12  # letters; a shorter note is a formula
+_FORMULA = "sinh"
+
+
 def told_texts() -> set[str]:
     """Return what tables and calculations say in English: titles, questions of jurisdictions, notes of worked lines."""
-    tables = [*RESOURCES.glob("rules/limits/*.toml"), *RESOURCES.glob("rules/jurisdictions/*.toml")]
+    folders = ("limits", "jurisdictions", "vapour")
+    tables = [path for folder in folders for path in RESOURCES.glob(f"rules/{folder}/*.toml")]
     texts: set[str] = set()
-    for table in (tomllib.loads(path.read_text(encoding="utf-8")) for path in tables):
+    for path in tables:
+        table = tomllib.loads(path.read_text(encoding="utf-8"))
         texts |= {table["title"], *table.get("questions", ())} if "title" in table else set()
-        texts |= {row["title"] for row in table.get("limit", ()) if "title" in row}
+        rows = (*table.get("limit", ()), *table.get("figure", ()))
+        texts |= {row["title"] for row in rows if "title" in row}
     app = RESOURCES.parent / "app" / "spoutline"
     for path in (*app.glob("calc/*.py"), *app.glob("rules/checks/*.py")):
-        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
-            if isinstance(node, ast.keyword) and node.arg == "note":
-                texts |= {
-                    one.value for one in _sentences(node.value) if len(one.value) > 12 and "sinh" not in one.value
-                }
+        texts |= notes_in(ast.parse(path.read_text(encoding="utf-8")))
     return texts
 
 
-def _sentences(node: ast.expr) -> Iterator[ast.Constant]:
+def notes_in(tree: ast.Module) -> set[str]:
+    """Return the notes that a module gives its worked lines, written in place or under a name."""
+    given = [node.value for node in ast.walk(tree) if isinstance(node, ast.keyword) and node.arg == "note"]
+    names = {node.id for node in given if isinstance(node, ast.Name)}
+    for node in ast.walk(tree):
+        target = node.targets[0] if isinstance(node, ast.Assign) else None
+        if isinstance(node, ast.Assign) and isinstance(target, ast.Name) and target.id in names:
+            given.append(node.value)
+    found = {text for node in given for text in sentences(node)}
+    return {text for text in found if len(text) > _SHORTEST_SENTENCE and _FORMULA not in text}
+
+
+def sentences(node: ast.expr) -> Iterator[str]:
     """Yield the texts of a note: itself, or what it is in either case."""
     if isinstance(node, ast.IfExp):
-        yield from (*_sentences(node.body), *_sentences(node.orelse))
+        yield from (*sentences(node.body), *sentences(node.orelse))
     elif isinstance(node, ast.Constant) and isinstance(node.value, str):
-        yield node
+        yield node.value
 
 
 @pytest.mark.parametrize("language", TELLING)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from spoutline.documents.content.blocks import Bullets, CautionNote, Heading, KeyValues, Paragraph, Table
 from spoutline.documents.conversion.position_sheets import basis_rows
@@ -12,6 +12,7 @@ from spoutline.model.conversion import SiteConversion
 from spoutline.model.position_conversion import Closing, DifferenceAction
 
 _LABEL_WIDTH = 24
+_FIRST_WIDTH, _CELL_WIDTH = 38, 16
 
 
 def conversion_text(conversion: SiteConversion, words: ConversionStory) -> str:
@@ -37,6 +38,14 @@ def conversion_text(conversion: SiteConversion, words: ConversionStory) -> str:
     return "\n".join(lines) + "\n"
 
 
+def _aligned(rows: Sequence[tuple[str, ...]]) -> Iterator[str]:
+    """Yield rows with their columns aligned, wider than usual where a language needs it."""
+    widths = [max(map(len, column)) for column in zip(*rows, strict=True)]
+    first_width, *others = (max(_FIRST_WIDTH, widths[0]), *(max(_CELL_WIDTH, width + 2) for width in widths[1:]))
+    for first, *rest in rows:
+        yield f"  {first:{first_width}}" + "".join(f"{cell:>{width}}" for cell, width in zip(rest, others, strict=True))
+
+
 def _closing(closing: Closing, words: ConversionStory) -> str:
     return f"  {words.word(DifferenceAction.CAP):8} {f'{closing.quantity} ×':16} {words.closing(closing)}"
 
@@ -59,8 +68,8 @@ def _summary(conversion: SiteConversion, words: ConversionStory) -> Iterator[str
             case Paragraph():
                 yield f"  {block.text}"
             case Table():
-                for row in (tuple(column.title for column in block.columns), *(row.cells for row in block.rows)):
-                    first, *rest = row
-                    yield f"  {first:38}" + "".join(f"{cell:>16}" for cell in rest)
+                yield from _aligned(
+                    (tuple(column.title for column in block.columns), *(row.cells for row in block.rows))
+                )
             case _:
                 continue

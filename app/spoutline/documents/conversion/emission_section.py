@@ -152,7 +152,7 @@ def _figure_table(sheet: EmissionSheet, words: ConversionStory) -> Table:
     rows = tuple(
         Row(
             (
-                figure.title,
+                words.story.phrases.tell(figure.title),
                 f"{words.story.writing.figure(f'{figure.value:g}')} {figure.unit}".strip(),
                 f"{figure.source}, {figure.clause} ({figure.edition})",
                 words.story.limit_status(figure.status),

@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 from typing import Any, Final
 
 from reportlab.lib.styles import ParagraphStyle
+from reportlab.pdfbase.pdfmetrics import stringWidth
 from reportlab.platypus import CondPageBreak, Flowable, KeepTogether, Paragraph, Spacer, Table, TableStyle
 from reportlab.platypus import PageBreak as NextPage
 
@@ -46,6 +47,7 @@ _ENDS_SHARE: Final = 0.5  # of a page: rows that are higher together are left to
 _MOST_MEASURED: Final = 60  # rows of a table that is measured before it is set
 _LAST_CAUTIONS: Final = 3
 _CAUTION_GAP: Final = 7.0
+_SIGNAL_PADDING: Final = 15.0  # points beside a signal word
 _ENDLESS: Final = 1e6
 
 
@@ -307,4 +309,7 @@ def _caution_table(block: blocks.CautionNote, width_pt: float) -> Table:
         ("TOPPADDING", (0, 0), (-1, -1), 1),
         ("BOTTOMPADDING", (0, 0), (-1, -1), 1),
     ]
-    return Table([[word, text]], colWidths=[width_pt * 0.15, width_pt * 0.85], style=TableStyle(rules), hAlign="LEFT")
+    # a signal word is never broken, however long the language makes it
+    word_pt = stringWidth(block.signal_word, styles.SIGNAL_WORD.fontName, styles.SIGNAL_WORD.fontSize)
+    left = max(width_pt * 0.15, word_pt + _SIGNAL_PADDING)
+    return Table([[word, text]], colWidths=[left, width_pt - left], style=TableStyle(rules), hAlign="LEFT")
