@@ -3065,7 +3065,7 @@
   </message>
   <message>
    <source>Parts of the catalog</source>
-   <translation>Piezas del catálogo</translation>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Parts of the set in hand</source>
@@ -3161,7 +3161,7 @@
   </message>
   <message>
    <source>Planned</source>
-   <translation>Previsto</translation>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Planned now</source>
@@ -3673,7 +3673,7 @@
   </message>
   <message>
    <source>Replace what is recorded?</source>
-   <translation>¿Sustituir lo registrado?</translation>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Report of the fault</source>
@@ -4505,7 +4505,7 @@ Su nombre y el motivo constan en el documento.</translation>
   </message>
   <message>
    <source>These recorded parts would go: {0}.</source>
-   <translation>Se perderían estas piezas registradas: {0}.</translation>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>They are on their way to the book.</source>
@@ -4697,7 +4697,7 @@ Su nombre y el motivo constan en el documento.</translation>
   </message>
   <message>
    <source>Vapor recovery today is recorded as {0}; the planned set is of another kind.</source>
-   <translation>La recuperación de vapores de hoy consta como {0}; el conjunto previsto es de otro tipo.</translation>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Vapor return available</source>
