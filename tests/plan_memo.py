@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from collections import OrderedDict
 from collections.abc import Mapping
-from dataclasses import replace
 from typing import Any
 
 import pytest
@@ -17,23 +16,26 @@ import pytest
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.documents.content.blocks import Document
 from spoutline.documents.pdf import render
-from spoutline.model.candidate_filter import CandidateFilter
 from spoutline.model.faults import Cancelled
-from spoutline.model.part import Part, PartKind
+from spoutline.model.part import Part
 from spoutline.model.plan import PositionPlan
 from spoutline.model.position_conversion import PositionConversion
+from spoutline.model.pricing import PriceList
+from spoutline.model.quotation_terms import Heading, OptionTerms
+from spoutline.model.refit import RefitPlan
 from spoutline.model.removal_standing import RemovalStanding, Standing
 from spoutline.model.survey import Position, Site, Survey
 from spoutline.planning.conversion import convert_position, convert_site
 from spoutline.planning.conversion.convert_position import ConversionContext
 from spoutline.planning.conversion.memory import memory_key
-from spoutline.planning.protocols import PartStore
+from spoutline.planning.pricing.selling import Pricer
+from spoutline.planning.protocols import Progress
+from spoutline.planning.refit import quote as quoting
 from spoutline.planning.refit import station
-from spoutline.planning.refit.part_stores import OfferedParts
+from spoutline.planning.refit.quote import QuoteSources
 from spoutline.planning.sets import plan_position as module
 from spoutline.planning.sets import plan_site, why_not
 from spoutline.planning.sets.context import PlanningContext
-from spoutline.planning.sets.relabel import relabelled, same_question
 
 _CHOOSERS = 64  # plans kept with what chose them, which is large
 
@@ -44,6 +46,8 @@ class PlanMemo:
     def __init__(self) -> None:
         self._plans: dict[tuple[object, ...], PositionPlan] = {}
         self._planned: OrderedDict[tuple[object, ...], module.PlannedPosition] = OrderedDict()
+        self._refits: dict[tuple[object, ...], RefitPlan] = {}
+        self._lists: dict[int, PriceList] = {}
         self._conversions: dict[tuple[object, ...], PositionConversion] = {}
         self._papers: dict[Document, bytes] = {}
 
@@ -71,25 +75,44 @@ class PlanMemo:
             monkeypatch.setattr(user, "plan_position", plan_position)
 
     def _serve_refits(self, monkeypatch: pytest.MonkeyPatch) -> None:
-        """Plan the same position once for all quotations, whatever their numbers and dates, at the same prices."""
-        really = station.planned_position
+        """Plan for all quotations of a survey on like terms once, whatever their numbers, titles and customers."""
+        really, really_planned = quoting._planned, station.planned_position
+
+        def planned(
+            survey: Survey, option: OptionTerms, pricer: Pricer, sources: QuoteSources, progress: Progress | None
+        ) -> RefitPlan:
+            if not isinstance(sources.parts, CatalogueStore):
+                return really(survey, option, pricer, sources, progress)
+            heading = Heading(number="-", dated=pricer.terms.heading.dated)
+            terms = pricer.terms.model_copy(update={"heading": heading, "customer": None, "options": ()})
+            lists = tuple(map(id, sources.price_lists))
+            self._lists.update(
+                {id(one): one for one in sources.price_lists}
+            )  # no other gets the id of one that is kept
+            asked = (survey, option, terms, sources.tables, sources.steps, lists, _content(sources.parts))
+            if asked not in self._refits:
+                self._refits[asked] = really(survey, option, pricer, sources, progress)
+            if progress is not None and progress.should_stop():
+                raise Cancelled
+            return self._refits[asked]
 
         def planned_position(position: Position, site: Site, context: PlanningContext) -> module.PlannedPosition:
-            if not isinstance(context.parts, CatalogueStore | OfferedParts):
-                return really(position, site, context)
+            if not isinstance(context.parts, CatalogueStore):
+                return really_planned(position, site, context)
             answers = (context.answers, context.steps)
-            asked = (same_question(position), site, context.tables, answers, _content(context.parts))
-            planned = self._planned.pop(asked, None)
-            if planned is None:
-                planned = really(position, site, context)
-            elif planned.chooser is not None:
-                planned.chooser.listener = context.listener  # who asks now may stop what follows, not who asked first
-            self._planned[asked] = planned
+            asked = (position, site, context.tables, answers, _content(context.parts))
+            found = self._planned.pop(asked, None)
+            if found is None:
+                found = really_planned(position, site, context)
+            elif found.chooser is not None:
+                found.chooser.listener = context.listener  # who asks now may stop what follows, not who asked first
+            self._planned[asked] = found
             if len(self._planned) > _CHOOSERS:
                 self._planned.popitem(last=False)
             _may_go_on(context)
-            return replace(planned, plan=relabelled(planned.plan, position))
+            return found
 
+        monkeypatch.setattr(quoting, "_planned", planned)
         monkeypatch.setattr(station, "planned_position", planned_position)
 
     def _serve_conversions(self, monkeypatch: pytest.MonkeyPatch) -> None:
@@ -133,18 +156,7 @@ def _may_go_on(context: PlanningContext) -> None:
         raise Cancelled
 
 
-def _content(store: PartStore) -> tuple[object, ...]:
-    """Return what tells the parts and prices of one store from another.
-
-    Of an edition those are its name and the fingerprint of its parts; an offer draws on some of them, at prices of its
-    own.
-    """
-    if isinstance(store, OfferedParts):
-        within = store._store
-        wanted = [CandidateFilter(kind=kind) for kind in PartKind]
-        refs = [part.ref for one in wanted for part in within.candidates(one)]
-        offered = frozenset(part.ref for one in wanted for part in store.candidates(one))
-        return (_content(within), offered, tuple((part.ref, part.prices) for part in store.parts(refs)))
-    assert isinstance(store, CatalogueStore)
+def _content(store: CatalogueStore) -> tuple[object, ...]:
+    """Return what tells one edition from another: its name, and the fingerprint of its parts."""
     edition = store.edition()
     return edition.ref, edition.title, edition.fingerprint
