@@ -93,6 +93,14 @@ def test_a_cell_that_is_wrong_or_open_is_told_with_its_address(
     assert (report.kind, report.nearest) == (kind, nearest)
 
 
+def test_two_spellings_of_one_number_are_told_as_one(tmp_path: Path) -> None:
+    # U+00C4 and A with U+0308 are canonically equivalent (Unicode Standard Annex 15)
+    path = tmp_path / "p.csv"
+    path.write_text("Part no,Price USD\n\u00c4-1,5\nA\u0308-1,6\n", encoding="utf-8")
+    (report,) = seen(path).report.reports
+    assert "row 2 has this number" in report.wanted
+
+
 def _zip(members: dict[str, bytes]) -> bytes:
     out = BytesIO()
     with zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as archive:

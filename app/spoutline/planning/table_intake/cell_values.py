@@ -5,6 +5,7 @@ from __future__ import annotations
 import difflib
 import math
 import re
+import unicodedata
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date
@@ -128,7 +129,7 @@ def read_cell(text: str, field: IntakeField, unit: str = "", *, decimal_comma: b
 
 
 def _text(text: str, _field: IntakeField, _unit: str, _comma: bool) -> str:
-    plain = " ".join(text.split())
+    plain = unicodedata.normalize("NFC", " ".join(text.split()))  # two spellings of one number are one number
     if told := hidden_sign(plain):
         raise _fault(told, "".join(sign for sign in plain if not hidden_sign(sign)))
     return plain

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import unicodedata
 from collections import Counter
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
@@ -114,6 +115,7 @@ class Intake:
         self._columns = tuple(one for one in mapping if one.field is not None)
         self._slots = {one.slot: one for one in self._columns}
         self._repairs = Repairs(table_map.repair)
+        self._maker = unicodedata.normalize("NFC", table_map.maker.strip())
         self._progress = progress
         self._seen: dict[tuple[str, str], int] = {}
         self.report = IntakeReport()
@@ -220,7 +222,7 @@ class Intake:
             else:
                 values[slot] = found
         number = str(values.pop("number", ""))
-        maker = str(values.pop("maker", "") or self._map.maker)
+        maker = str(values.pop("maker", "") or self._maker)
         self._check_identity(row, number, maker, repaired)
         said = values.pop("kind", None)
         kind = PartKind(str(said)) if said else section or self._map.kind
