@@ -18,6 +18,7 @@ from postgresql_server import as_postgres, server_programs
 from spoutline.book.records import SettingName, StaleSurvey
 from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.bootstrap.demos import demo_survey
+from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import StoreFault
 
 pytestmark = pytest.mark.postgres
@@ -92,3 +93,26 @@ def test_a_database_that_is_not_there_is_named_without_the_password(server: Path
         absent.book().entries()
     assert "secret" not in str(refused.value)
     absent.close()
+
+
+def test_a_suppliers_table_is_taken_into_a_draft_as_in_sqlite(bench: Workbench, tmp_path: Path) -> None:
+    from spoutline.planning.table_intake.into_draft import open_supplier_table
+
+    path = tmp_path / "p.csv"
+    text = "Part no,Description,Price USD\nQX-1,Hose,5\nQX-2,Swivel,6\n"
+    service = bench.catalogues()
+    service.create("Office list")
+
+    def taken_in(content: str) -> tuple[bool, int, int, int]:
+        path.write_text(content, encoding="utf-8")
+        done = service.import_table("Office list", open_supplier_table(path, (), {"maker": "Quillwort Works"}, {}))
+        return done.report.is_sound, done.changes.new, done.changes.changed, done.changes.unchanged
+
+    assert taken_in(text) == (True, 2, 0, 0)
+    assert taken_in(text.replace("6", "7.50") + "QX-3,Cap,2\n") == (True, 1, 1, 1)
+    assert not taken_in(text.replace("5", "cheap") + "QX-4,Cap,2\n")[0]
+    kept = {
+        entry.number: entry.prices[0].minor
+        for entry in service.shelf().entries(EditionRef("Office list", is_draft=True))
+    }
+    assert kept == {"QX-1": 500, "QX-2": 750, "QX-3": 200}
