@@ -2041,7 +2041,7 @@
   </message>
   <message>
    <source>Installed</source>
-   <translation>En place</translation>
+   <translation>Posé</translation>
   </message>
   <message>
    <source>Installed (part number)</source>
@@ -2213,7 +2213,7 @@
   </message>
   <message>
    <source>Last done</source>
-   <translation>Dernière fois</translation>
+   <translation>Dernière</translation>
   </message>
   <message>
    <source>Lead time</source>
@@ -3117,7 +3117,7 @@
   </message>
   <message>
    <source>Pick &amp;list…</source>
-   <translation>&amp;Liste de prélèvement…</translation>
+   <translation>&amp;Prélèvement…</translation>
   </message>
   <message>
    <source>Pick a &amp;file…</source>
@@ -3673,7 +3673,7 @@
   </message>
   <message>
    <source>Replace what is recorded?</source>
-   <translation>Remplacer ce qui est relevé ?</translation>
+   <translation>Remplacer ce qui est relevé ?</translation>
   </message>
   <message>
    <source>Report of the fault</source>
@@ -3985,7 +3985,7 @@
   </message>
   <message>
    <source>Site a&amp;nswers</source>
-   <translation>&amp;Réponses de la station</translation>
+   <translation>Réponses de la &amp;station</translation>
   </message>
   <message>
    <source>Site data</source>
@@ -4061,7 +4061,7 @@
   </message>
   <message>
    <source>Stays and g&amp;oes</source>
-   <translation>&amp;Reste et part</translation>
+   <translation>Reste et &amp;part</translation>
   </message>
   <message>
    <source>Step</source>
@@ -4505,7 +4505,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>These recorded parts would go: {0}.</source>
-   <translation>Ces pièces relevées disparaîtraient : {0}.</translation>
+   <translation>Ces pièces relevées disparaîtraient : {0}.</translation>
   </message>
   <message>
    <source>They are on their way to the book.</source>
@@ -4665,7 +4665,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>Valid through</source>
-   <translation>Valable jusqu'au</translation>
+   <translation>Valable au</translation>
   </message>
   <message>
    <source>Value</source>
@@ -4697,7 +4697,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>Vapor recovery today is recorded as {0}; the planned set is of another kind.</source>
-   <translation>La récupération actuelle est relevée comme {0} ; l'ensemble prévu est d'un autre type.</translation>
+   <translation>La récupération actuelle est relevée comme {0} ; l'ensemble prévu est d'un autre type.</translation>
   </message>
   <message>
    <source>Vapor return available</source>
@@ -5065,7 +5065,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>Why</source>
-   <translation>Pourquoi</translation>
+   <translation>Motif</translation>
   </message>
   <message>
    <source>Why not?</source>

@@ -108,7 +108,7 @@ class InspectionPanel(QWidget):
                 Column(title=tr("Position"), text=lambda entry: entry.position),
                 Column(title=tr("Removed"), text=lambda entry: str(entry.removed)),
                 Column(title=tr("Installed"), text=lambda entry: str(entry.fitted) or "–"),
-                Column(title=tr("Why"), text=lambda entry: entry.reason.value.replace("_", " ")),
+                Column(title=tr("Why"), text=lambda entry: self._reason_words(entry.reason)),
             ),
             self,
         )
@@ -135,6 +135,10 @@ class InspectionPanel(QWidget):
         self.wear_button.clicked.connect(self.note_wear)
         card.body.addWidget(self.wear_button)
         return card
+
+    def _reason_words(self, reason: ChangeReason) -> str:
+        place = self.reason_box.findData(reason)
+        return self.reason_box.itemText(place) if place >= 0 else reason.value.replace("_", " ")
 
     def refresh(self) -> None:
         """Work out what is due for the survey in hand, and show the wear log."""
