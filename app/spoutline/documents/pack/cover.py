@@ -174,11 +174,11 @@ def _code_rows(job: PackJob, story: Story) -> Iterator[Named]:
 
 def _positions(site_plan: SitePlan, story: Story) -> Table:
     columns = (
-        Column(story.word(Word.POSITION), 1.6),
-        Column(story.word(Word.DISPENSER), 0.9),
-        Column(story.word(Word.LIQUID), 1.9),
-        Column(story.word(Word.DUTY), 0.8),
-        Column(story.word(Word.STATUS), 1.5),
+        Column(story.word(Word.POSITION), 1.4),
+        Column(story.word(Word.DISPENSER), 0.75),
+        Column(story.word(Word.LIQUID), 1.8),
+        Column(story.word(Word.DUTY), 0.6),
+        Column(story.word(Word.STATUS), 2.9),
         Column(story.word(Word.DONE), 0.6, Alignment.RIGHT),
     )
     rows = []
@@ -194,4 +194,4 @@ def _positions(site_plan: SitePlan, story: Story) -> Table:
             _TICK if plan.chosen is not None else "–",
         )
         rows.append(Row(cells, Emphasis.NONE if sound else Emphasis.FAULT))
-    return Table(columns, tuple(rows))
+    return Table(columns, tuple(rows), dense=True)
