@@ -147,6 +147,24 @@ def test_a_price_file_changes_prices_alone_and_adds_parts_that_are_not_yet_descr
     assert draft_parts(book) == 1
 
 
+def test_a_heading_or_a_kind_for_all_rows_changes_no_kind_that_is_known(
+    book: Run, table: Callable[[str], str], tmp_path: Path
+) -> None:
+    imported(book, table("Part no,Kind,Bore (mm)\nQX-1,whip hose,19\n"), "--maker", MAKER)
+    prices = table("Part no,Text,Price USD\nCurb hoses,,\nQX-1,Hose,5\nQX-2,Hose,6\n")
+    imported(book, prices, "--maker", MAKER, "--kind", "nozzle")
+    rows = exported(book, tmp_path)
+    assert "bore_mm=19" in rows["QX-1"]
+    changed = imported(book, table("Part no,Kind\nQX-1,curb hose\n"), "--maker", MAKER)["changes"]
+    told = {each["field"]: (each["before"], each["after"]) for one in changes_of(changed, "QX-1") for each in one}
+    assert told["kind"] == ("whip_hose", "curb_hose")
+    assert told["bore_mm"] == ("19.0", "")  # what goes with the kind is told
+
+
+def changes_of(changes: list[dict[str, Any]], number: str) -> list[list[dict[str, str]]]:
+    return [one["fields"] for one in changes if one["number"] == number]
+
+
 @pytest.mark.parametrize(
     ("text", "words", "told"),
     [

@@ -52,12 +52,17 @@ class CellReport:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PartLine:
-    """One row as typed values by slot; ``kind`` is what the row, its section or the map says, None where none does."""
+    """One row as typed values by slot.
+
+    ``kind`` is what the row, its section or the map says, None where none does; only what the row itself says goes
+    before what is known of the part.
+    """
 
     row: int
     number: str
     maker: str
     kind: PartKind | None
+    says_kind: bool
     values: Mapping[str, Value]
     prices: tuple[Money, ...]
     is_sound: bool
@@ -231,6 +236,7 @@ class Intake:
             number=number,
             maker=maker,
             kind=kind,
+            says_kind=bool(said),
             values=values,
             prices=tuple(prices),
             is_sound=self.report.faults + self.report.questions == before,

@@ -267,7 +267,7 @@ def kind_words() -> dict[str, PartKind]:
     more = {
         PartKind.BREAKAWAY: ("break away", "break-away coupling", "breakaway coupling"),
         PartKind.SWIVEL_BREAKAWAY: ("swivel break away", "breakaway swivel"),
-        PartKind.CURB_HOSE: ("hose", "dispensing hose", "curb pump hose"),
+        PartKind.CURB_HOSE: ("dispensing hose", "curb pump hose"),  # a hose alone could be a whip hose too
         PartKind.WHIP_HOSE: ("whip", "whip line"),
         PartKind.ADAPTOR: ("adapter", "reducer", "bushing"),
         PartKind.HOSE_CLAMP: ("clamp",),

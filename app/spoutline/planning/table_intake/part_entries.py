@@ -90,7 +90,8 @@ def merged(line: PartLine, before: CatalogueEntry | None, table_map: TableMap) -
 
 
 def _kind(line: PartLine, before: CatalogueEntry | None, table_map: TableMap) -> tuple[PartKind | None, bool]:
-    known = line.kind or (before.kind if before is not None else None)
+    held = before.kind if before is not None else None
+    known = line.kind if line.says_kind or held is None else held
     if known is None and KIND_PATTERN in table_map.pattern:
         return proposed_kind(str(line.values.get("name", ""))), True
     return known, False
