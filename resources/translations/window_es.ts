@@ -3065,7 +3065,7 @@
   </message>
   <message>
    <source>Parts of the catalog</source>
-   <translation type="unfinished" />
+   <translation>Piezas del catálogo</translation>
   </message>
   <message>
    <source>Parts of the set in hand</source>
@@ -3161,7 +3161,7 @@
   </message>
   <message>
    <source>Planned</source>
-   <translation type="unfinished" />
+   <translation>Planificado</translation>
   </message>
   <message>
    <source>Planned now</source>
@@ -3673,7 +3673,7 @@
   </message>
   <message>
    <source>Replace what is recorded?</source>
-   <translation type="unfinished" />
+   <translation>¿Sustituir lo registrado?</translation>
   </message>
   <message>
    <source>Report of the fault</source>
@@ -4505,7 +4505,7 @@ Su nombre y el motivo constan en el documento.</translation>
   </message>
   <message>
    <source>These recorded parts would go: {0}.</source>
-   <translation type="unfinished" />
+   <translation>Saldrían estas piezas registradas: {0}.</translation>
   </message>
   <message>
    <source>They are on their way to the book.</source>
@@ -4697,7 +4697,7 @@ Su nombre y el motivo constan en el documento.</translation>
   </message>
   <message>
    <source>Vapor recovery today is recorded as {0}; the planned set is of another kind.</source>
-   <translation type="unfinished" />
+   <translation>La recuperación de vapor de hoy está registrada como {0}; el conjunto planificado es de otro tipo.</translation>
   </message>
   <message>
    <source>Vapor return available</source>
