@@ -304,7 +304,7 @@ def _found_in_texts(opened: OpenedTable) -> list[dict[str, object]]:
 def _column_line(one: MappedColumn) -> str:
     from spoutline.planning.table_intake.raw_table import column_letters
 
-    title = f"{one.column.head} / {one.column.title}" if one.column.head else one.column.title
+    title = " / ".join(filter(None, (one.column.head, one.column.title)))
     held = "left out" if one.field is None else one.field.key
     measured = one.currency if one.field is not None and one.field.key == "price" else one.unit
     return f"{column_letters(one.place):>3}  {title or '(no title)'}  →  {held}{f' in {measured}' if measured else ''}"

@@ -153,6 +153,13 @@ MESSY: tuple[Messy, ...] = (
         {"bore_mm": 19.0, "length_m": 3.0},
     ),
     Messy(
+        "a title over several currencies",
+        b"Part No,Text,Price,,Lead time\n,,USD,EUR,days\nQ-1,x,10.5,9,14\n",
+        ("Q-1",),
+        (1050, 900),
+        {"lead_days": 14},
+    ),
+    Messy(
         "units in the cells",
         b'Part No,Bore,Length\nQ-1,"3/4""",9\'\nQ-2,21 mm,2.5 m\n',
         ("Q-1", "Q-2"),

@@ -107,7 +107,12 @@ def find_headings(table: RawTable, known: Mapping[str, str] | None = None) -> He
     first = (below.number if below is not None and units else titles.number) + 1
     wide = max(len(titles.cells), len(units))
     names_of = tuple(titles.cell(column) for column in range(wide))
-    heads = heads_over(names_of, above)
+    heads = tuple(
+        left if not title and place < len(units) and units[place] else over  # a title merged over several units
+        for place, (title, left, over) in enumerate(
+            zip(names_of, heads_over(names_of, names_of), heads_over(names_of, above), strict=True)
+        )
+    )
     columns = tuple(
         _column(place, title, head, units[place] if place < len(units) else "")
         for place, (title, head) in enumerate(zip(names_of, heads, strict=True))
