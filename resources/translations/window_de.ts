@@ -65,7 +65,7 @@
   </message>
   <message>
    <source>&amp;Beyond the years whose onboard share is known</source>
-   <translation>&amp;Nach den Jahren mit bekanntem Anteil an Bord</translation>
+   <translation>Nach den Jahren, deren A&amp;nteil bekannt ist</translation>
   </message>
   <message>
    <source>&amp;Book</source>
@@ -141,7 +141,7 @@
   </message>
   <message>
    <source>&amp;Efficiency at the nozzle in use</source>
-   <translation>Wirkungsgrad am Zapfventil im &amp;Betrieb</translation>
+   <translation>Wirkungsgrad am Zapf&amp;ventil im Betrieb</translation>
   </message>
   <message>
    <source>&amp;Empty all figures</source>
@@ -153,7 +153,7 @@
   </message>
   <message>
    <source>&amp;Fit it and note it in the record</source>
-   <translation>Ein&amp;bauen und im Protokoll vermerken</translation>
+   <translation>Einbauen und im Protokoll &amp;vermerken</translation>
   </message>
   <message>
    <source>&amp;Freight</source>
@@ -173,7 +173,7 @@
   </message>
   <message>
    <source>&amp;Inspections and wear</source>
-   <translation>&amp;Inspektionen und Verschleiß</translation>
+   <translation>Inspekti&amp;onen und Verschleiß</translation>
   </message>
   <message>
    <source>&amp;Installer's work</source>
@@ -281,7 +281,7 @@
   </message>
   <message>
    <source>&amp;Papers</source>
-   <translation>&amp;Papiere</translation>
+   <translation>Papi&amp;ere</translation>
   </message>
   <message>
    <source>&amp;Percent</source>
@@ -317,7 +317,7 @@
   </message>
   <message>
    <source>&amp;Quote this survey</source>
-   <translation>Diese Aufnahme an&amp;bieten</translation>
+   <translation>Diese Auf&amp;nahme anbieten</translation>
   </message>
   <message>
    <source>&amp;Read from file…</source>
@@ -417,7 +417,7 @@
   </message>
   <message>
    <source>&amp;Terms…</source>
-   <translation>&amp;Bedingungen…</translation>
+   <translation>Be&amp;dingungen…</translation>
   </message>
   <message>
    <source>&amp;Thread standard</source>
@@ -525,7 +525,7 @@
   </message>
   <message>
    <source>77 FR 28772 table 1 (memory)</source>
-   <translation>77 FR 28772 Tabelle 1 (aus dem Gedächtnis)</translation>
+   <translation>77 FR 28772 Tabelle 1 (erinnert)</translation>
   </message>
   <message>
    <source>A change of liquid goes by tank, and a vapor pipe ends at one. For a blend of two write 1 + 2.</source>
@@ -669,7 +669,7 @@
   </message>
   <message>
    <source>Add p&amp;hotos…</source>
-   <translation>Fot&amp;os hinzufügen…</translation>
+   <translation>Fo&amp;tos hinzufügen…</translation>
   </message>
   <message>
    <source>Add positions from a CSV file or a workbook; columns are mapped first, faults told cell by cell.</source>
@@ -697,7 +697,7 @@
   </message>
   <message>
    <source>Ag&amp;ree on the planned set…</source>
-   <translation>Geplanten Satz verein&amp;baren…</translation>
+   <translation>Geplanten Satz ve&amp;reinbaren…</translation>
   </message>
   <message>
    <source>Against the limit</source>
@@ -1041,7 +1041,7 @@
   </message>
   <message>
    <source>Can the vapor pipe be reached at the tan&amp;k?</source>
-   <translation>Ist die Dampfleitung am Tan&amp;k zugänglich?</translation>
+   <translation>Ist die Gasleitung am Tan&amp;k erreichbar?</translation>
   </message>
   <message>
    <source>Cars</source>
@@ -1197,7 +1197,7 @@
   </message>
   <message>
    <source>Condensate traps in the vapor pipes</source>
-   <translation>Kondensatabscheider in den Dampfleitungen</translation>
+   <translation>Kondensatabscheider in den Gasleitungen</translation>
   </message>
   <message>
    <source>Condition</source>
@@ -1257,11 +1257,11 @@
   </message>
   <message>
    <source>Crews side by side</source>
-   <translation>Kolonnen nebeneinander</translation>
+   <translation>Trupps nebeneinander</translation>
   </message>
   <message>
    <source>Cu&amp;rrency</source>
-   <translation>&amp;Währung</translation>
+   <translation>Währ&amp;ung</translation>
   </message>
   <message>
    <source>Currency</source>
@@ -1317,7 +1317,7 @@
   </message>
   <message>
    <source>Days of &amp;notice</source>
-   <translation>Tage A&amp;nkündigung</translation>
+   <translation>A&amp;nzeigefrist, Tage</translation>
   </message>
   <message>
    <source>Days until the permission is expected</source>
@@ -1333,7 +1333,7 @@
   </message>
   <message>
    <source>Decides the throughput threshold in Europe.</source>
-   <translation>Entscheidet in Europa über die Durchsatzschwelle.</translation>
+   <translation>Entscheidet in Europa über die Schwelle des Jahresabsatzes.</translation>
   </message>
   <message>
    <source>Declined. Requote it and keep it: revision {0} opens.</source>
@@ -1341,7 +1341,7 @@
   </message>
   <message>
    <source>Departures</source>
-   <translation>Abweichungen</translation>
+   <translation>Abweich.</translation>
   </message>
   <message>
    <source>Derived from the answers and the local rules. Open a row for the rule and its source.</source>
@@ -1353,7 +1353,7 @@
   </message>
   <message>
    <source>Describe pa&amp;rt</source>
-   <translation>&amp;Teil beschreiben</translation>
+   <translation>Teil besch&amp;reiben</translation>
   </message>
   <message>
    <source>Description of an installed part</source>
@@ -1421,7 +1421,7 @@
   </message>
   <message>
    <source>Do superseded parts &amp;go?</source>
-   <translation>&amp;Gehen ersetzte Teile?</translation>
+   <translation>Entfallen ersetzte Te&amp;ile?</translation>
   </message>
   <message>
    <source>Do this</source>
@@ -1433,7 +1433,7 @@
   </message>
   <message>
    <source>Does each grade have a vapor pipe of its own?</source>
-   <translation>Hat jede Sorte ihre eigene Dampfleitung?</translation>
+   <translation>Hat jede Sorte ihre eigene Gasleitung?</translation>
   </message>
   <message>
    <source>Does it stand under living or working &amp;quarters?</source>
@@ -1445,7 +1445,7 @@
   </message>
   <message>
    <source>Does one central unit make the vacuum?</source>
-   <translation>Erzeugt eine zentrale Einheit den Unterdruck?</translation>
+   <translation>Erzeugt eine zentrale Anlage das Vakuum?</translation>
   </message>
   <message>
    <source>Does the hose come down from ove&amp;rhead?</source>
@@ -1453,15 +1453,15 @@
   </message>
   <message>
    <source>Does the position e&amp;xist today?</source>
-   <translation>Gibt es den Platz &amp;heute?</translation>
+   <translation>Gibt e&amp;s den Platz heute?</translation>
   </message>
   <message>
    <source>Does the vacuum assist stop at vehicles with onboard rec&amp;overy?</source>
-   <translation>Hält die Absaugung bei Fahrzeugen mit Rückführung an B&amp;ord an?</translation>
+   <translation>Hält die aktive Rückführung bei Fahrzeugen mit Rückha&amp;ltung an?</translation>
   </message>
   <message>
    <source>Does work go on at week&amp;ends?</source>
-   <translation>Wird am Woch&amp;enende gearbeitet?</translation>
+   <translation>Wird am Wochenende gea&amp;rbeitet?</translation>
   </message>
   <message>
    <source>Down</source>
@@ -1585,7 +1585,7 @@
   </message>
   <message>
    <source>Each works at a dispenser of its own.</source>
-   <translation>Jede arbeitet an einer eigenen Zapfsäule.</translation>
+   <translation>Jeder arbeitet an einer eigenen Zapfsäule.</translation>
   </message>
   <message>
    <source>Each year once.</source>
@@ -1725,7 +1725,7 @@
   </message>
   <message>
    <source>First &amp;day of the plan</source>
-   <translation>Erster &amp;Tag des Plans</translation>
+   <translation>Erster Tag &amp;des Plans</translation>
   </message>
   <message>
    <source>First day (YYYY-MM-DD)</source>
@@ -1889,7 +1889,7 @@
   </message>
   <message>
    <source>Greatest share of a grade out of ser&amp;vice</source>
-   <translation>Größter Anteil einer Sorte außer &amp;Betrieb</translation>
+   <translation>Größter Anteil einer S&amp;orte außer Betrieb</translation>
   </message>
   <message>
    <source>Ha&amp;ng this one</source>
@@ -2021,7 +2021,7 @@
   </message>
   <message>
    <source>In flammable zone</source>
-   <translation>In Zündzone</translation>
+   <translation>In der Zone</translation>
   </message>
   <message>
    <source>In no year</source>
@@ -2041,7 +2041,7 @@
   </message>
   <message>
    <source>Installed</source>
-   <translation>Eingebaut</translation>
+   <translation>Einbau</translation>
   </message>
   <message>
    <source>Installed (part number)</source>
@@ -2061,7 +2061,7 @@
   </message>
   <message>
    <source>International Fire Code, overhead dispensers (recalled; confirm in the adopted edition)</source>
-   <translation>International Fire Code, Zapfsäulen über Kopf (aus dem Gedächtnis; in der geltenden Ausgabe bestätigen)</translation>
+   <translation>International Fire Code, Zapfsäulen mit Schlauch von oben (erinnert; in der geltenden Ausgabe bestätigen)</translation>
   </message>
   <message>
    <source>Is a hold-open l&amp;atch wanted?</source>
@@ -2069,7 +2069,7 @@
   </message>
   <message>
    <source>Is a re&amp;connectable breakaway wanted?</source>
-   <translation>Ist eine w&amp;iederverbindbare Abreißkupplung gewünscht?</translation>
+   <translation>Ist eine wie&amp;derverbindbare Abreißkupplung gewünscht?</translation>
   </message>
   <message>
    <source>Is it a &amp;fenced above-ground site, closed to the public?</source>
@@ -2081,7 +2081,7 @@
   </message>
   <message>
    <source>Is the vapor pipe the only &amp;link between the tanks?</source>
-   <translation>Ist die Dampfleitung die einzige &amp;Verbindung der Tanks?</translation>
+   <translation>Ist die Gasleitung die einzige &amp;Verbindung der Tanks?</translation>
   </message>
   <message>
    <source>Island</source>
@@ -2101,7 +2101,7 @@
   </message>
   <message>
    <source>Iss&amp;ue</source>
-   <translation>Ab&amp;geben</translation>
+   <translation>Abg&amp;eben</translation>
   </message>
   <message>
    <source>Issue although hoses are left out</source>
@@ -2201,7 +2201,7 @@
   </message>
   <message>
    <source>Language of the papers</source>
-   <translation>Sprache der Papiere</translation>
+   <translation>Papiere auf</translation>
   </message>
   <message>
    <source>Large tanks, high flow</source>
@@ -2377,7 +2377,7 @@
   </message>
   <message>
    <source>May parts that still fit &amp;stay?</source>
-   <translation>Dürfen Teile, die noch passen, &amp;bleiben?</translation>
+   <translation>Dürfen Teile, die noch passen, b&amp;leiben?</translation>
   </message>
   <message>
    <source>Mean fill of a boat</source>
@@ -2489,7 +2489,7 @@
   </message>
   <message>
    <source>Name of the g&amp;rade</source>
-   <translation>Name der So&amp;rte</translation>
+   <translation>Name der S&amp;orte</translation>
   </message>
   <message>
    <source>Name of the new site</source>
@@ -2653,7 +2653,7 @@
   </message>
   <message>
    <source>Note it as do&amp;ne today</source>
-   <translation>Als heute &amp;erledigt vermerken</translation>
+   <translation>Als heute erledigt ver&amp;merken</translation>
   </message>
   <message>
    <source>Note to the answer: how it came, what was said</source>
@@ -2753,7 +2753,7 @@
   </message>
   <message>
    <source>Of a crew.</source>
-   <translation>Einer Kolonne.</translation>
+   <translation>Eines Trupps.</translation>
   </message>
   <message>
    <source>Of the converted hardware.</source>
@@ -2897,7 +2897,7 @@
   </message>
   <message>
    <source>Other sets</source>
-   <translation>Andere Sätze</translation>
+   <translation>Andere</translation>
   </message>
   <message>
    <source>Other side of dispenser {0}</source>
@@ -2933,7 +2933,7 @@
   </message>
   <message>
    <source>Outlet pull strength</source>
-   <translation>Zugkraft Abgang</translation>
+   <translation>Zugfestigkeit Abgang</translation>
   </message>
   <message>
    <source>Outlet size</source>
@@ -2961,7 +2961,7 @@
   </message>
   <message>
    <source>Overhead</source>
-   <translation>Über Kopf</translation>
+   <translation>Von oben</translation>
   </message>
   <message>
    <source>Own onboard shares</source>
@@ -3029,7 +3029,7 @@
   </message>
   <message>
    <source>Part not on the &amp;truck</source>
-   <translation>Teil nicht im Wa&amp;gen</translation>
+   <translation>Teil nicht im &amp;Wagen</translation>
   </message>
   <message>
    <source>Part number</source>
@@ -3149,7 +3149,7 @@
   </message>
   <message>
    <source>Placement: breakaway makers' usual instructions, common practice</source>
-   <translation>Platz: übliche Anleitungen der Hersteller, gängige Praxis</translation>
+   <translation>Stelle: übliche Anleitungen der Hersteller, übliche Praxis</translation>
   </message>
   <message>
    <source>Plan this pos&amp;ition again</source>
@@ -3253,7 +3253,7 @@
   </message>
   <message>
    <source>Prepay</source>
-   <translation>Vorauszahlung</translation>
+   <translation>Freigabe anderswo</translation>
   </message>
   <message>
    <source>Prepay, card or console. A latched nozzle would then spill at the next start.</source>
@@ -3277,7 +3277,7 @@
   </message>
   <message>
    <source>Price of an hour of &amp;work</source>
-   <translation>Preis einer &amp;Arbeitsstunde</translation>
+   <translation>Preis einer Arbeit&amp;sstunde</translation>
   </message>
   <message>
    <source>Price of one</source>
@@ -3285,7 +3285,7 @@
   </message>
   <message>
    <source>Price of one &amp;more part number</source>
-   <translation>Preis einer &amp;weiteren Teilenummer</translation>
+   <translation>Preis einer weiteren Teilenu&amp;mmer</translation>
   </message>
   <message>
    <source>Price of one piece</source>
@@ -3389,7 +3389,7 @@
   </message>
   <message>
    <source>Qty</source>
-   <translation>Menge</translation>
+   <translation>Stk.</translation>
   </message>
   <message>
    <source>Quotation</source>
@@ -3465,7 +3465,7 @@
   </message>
   <message>
    <source>Read a &amp;filled form…</source>
-   <translation>Ausgefüllten &amp;Bogen lesen…</translation>
+   <translation>A&amp;usgefüllter Bogen…</translation>
   </message>
   <message>
    <source>Read a filled form</source>
@@ -3553,7 +3553,7 @@
   </message>
   <message>
    <source>Reaso&amp;n</source>
-   <translation>Gr&amp;und</translation>
+   <translation>Gru&amp;nd</translation>
   </message>
   <message>
    <source>Reason</source>
@@ -3585,7 +3585,7 @@
   </message>
   <message>
    <source>Reid vapor &amp;pressure</source>
-   <translation>Reid-Dampf&amp;druck</translation>
+   <translation>Dampfdruck nach Re&amp;id</translation>
   </message>
   <message>
    <source>Remark</source>
@@ -3645,7 +3645,7 @@
   </message>
   <message>
    <source>Removed</source>
-   <translation>Abgebaut</translation>
+   <translation>Ausbau</translation>
   </message>
   <message>
    <source>Removed here</source>
@@ -3681,7 +3681,7 @@
   </message>
   <message>
    <source>Requo&amp;te it</source>
-   <translation>&amp;Neu anbieten</translation>
+   <translation>Neu anbie&amp;ten</translation>
   </message>
   <message>
    <source>Restore a backup…</source>
@@ -3701,7 +3701,7 @@
   </message>
   <message>
    <source>Retrieval</source>
-   <translation>Rückholung</translation>
+   <translation>Schlauchführung</translation>
   </message>
   <message>
    <source>Return or a double click opens one</source>
@@ -3781,7 +3781,7 @@
   </message>
   <message>
    <source>Save a &amp;calendar…</source>
-   <translation>Einen Ka&amp;lender speichern…</translation>
+   <translation>Ka&amp;lender…</translation>
   </message>
   <message>
    <source>Save again</source>
@@ -3809,7 +3809,7 @@
   </message>
   <message>
    <source>Save the &amp;bill as built…</source>
-   <translation>Stückliste, &amp;wie gebaut, speichern…</translation>
+   <translation>Stückl&amp;iste, wie gebaut…</translation>
   </message>
   <message>
    <source>Save the bill</source>
@@ -3817,11 +3817,11 @@
   </message>
   <message>
    <source>Save the plan as P&amp;DF…</source>
-   <translation>Den Plan als P&amp;DF speichern…</translation>
+   <translation>Plan als P&amp;DF…</translation>
   </message>
   <message>
    <source>Save the record as P&amp;DF…</source>
-   <translation>Das Protokoll als P&amp;DF speichern…</translation>
+   <translation>Protokoll als P&amp;DF…</translation>
   </message>
   <message>
    <source>Save the terms</source>
@@ -3941,7 +3941,7 @@
   </message>
   <message>
    <source>Share of gasoline pumped through vacuum assist</source>
-   <translation>Anteil des Benzins über Absaugung</translation>
+   <translation>Anteil des Benzins mit aktiver Rückführung</translation>
   </message>
   <message>
    <source>Sho&amp;w again</source>
@@ -4029,7 +4029,7 @@
   </message>
   <message>
    <source>Spouts: SAE J285; the flow wanted is common practice</source>
-   <translation>Auslaufrohre: SAE J285; der gewünschte Durchfluss ist gängige Praxis</translation>
+   <translation>Auslaufrohre: SAE J285; der gewünschte Durchfluss ist übliche Praxis</translation>
   </message>
   <message>
    <source>Spring balance on site, or the maker's data</source>
@@ -4149,7 +4149,7 @@
   </message>
   <message>
    <source>Supply pressure</source>
-   <translation>Druck Abgang</translation>
+   <translation>Druck am Abgang</translation>
   </message>
   <message>
    <source>Survey</source>
@@ -4689,7 +4689,7 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>Vapor pipes and vacuum</source>
-   <translation>Dampfleitungen und Unterdruck</translation>
+   <translation>Gasleitungen und Vakuum</translation>
   </message>
   <message>
    <source>Vapor recovery</source>
@@ -4701,23 +4701,23 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>Vapor return available</source>
-   <translation>Dampfrücklauf</translation>
+   <translation>Gasrückleitung</translation>
   </message>
   <message>
    <source>Vapor space of the tanks at the test</source>
-   <translation>Dampfraum der Tanks bei der Prüfung</translation>
+   <translation>Gasraum der Tanks bei der Prüfung</translation>
   </message>
   <message>
    <source>Vapor today</source>
-   <translation>Dampf heute</translation>
+   <translation>Gas heute</translation>
   </message>
   <message>
    <source>Vapor wanted</source>
-   <translation>Dampf gewünscht</translation>
+   <translation>Gas gewünscht</translation>
   </message>
   <message>
    <source>Vehicles and their onboard recovery</source>
-   <translation>Fahrzeuge und Rückführung an Bord</translation>
+   <translation>Fahrzeuge und Tankdampfrückhaltung</translation>
   </message>
   <message>
    <source>Wa&amp;y round the vehicle</source>
@@ -4733,7 +4733,7 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>Wanted flow</source>
-   <translation>Durchfluss</translation>
+   <translation>Gewünschter Durchfluss</translation>
   </message>
   <message>
    <source>Way</source>
@@ -4793,7 +4793,7 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>What else would &amp;do here</source>
-   <translation>Was hier sonst g&amp;inge</translation>
+   <translation>Was hier so&amp;nst ginge</translation>
   </message>
   <message>
    <source>What else would do here</source>
@@ -4853,7 +4853,7 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>What is the s&amp;tation?</source>
-   <translation>Was für eine &amp;Tankstelle ist es?</translation>
+   <translation>Was für eine Tankstelle i&amp;st es?</translation>
   </message>
   <message>
    <source>What it changes that sets share part numbers, against each position chosen for itself</source>
@@ -4985,11 +4985,11 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>Which &amp;tank feeds the position?</source>
-   <translation>Welcher Ta&amp;nk speist den Platz?</translation>
+   <translation>Welcher Tan&amp;k speist den Platz?</translation>
   </message>
   <message>
    <source>Which &amp;way do lists, sequence and money follow?</source>
-   <translation>Welchem &amp;Weg folgen Listen, Ablauf und Geld?</translation>
+   <translation>Welchem Weg &amp;folgen Listen, Ablauf und Geld?</translation>
   </message>
   <message>
    <source>Which answers</source>
@@ -5069,7 +5069,7 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>Why not?</source>
-   <translation>Warum nicht?</translation>
+   <translation>Warum?</translation>
   </message>
   <message>
    <source>Why the lists do not hold.</source>
@@ -5113,7 +5113,7 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>Working &amp;hours of a day</source>
-   <translation>Arbeits&amp;stunden am Tag</translation>
+   <translation>Arbeitsstunden a&amp;m Tag</translation>
   </message>
   <message>
    <source>Working out all positions…</source>
@@ -5185,7 +5185,7 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>Year-month-day, such as 2027-03-01: the day of the notice. A calendar needs it.</source>
-   <translation>Jahr-Monat-Tag, etwa 2027-03-01: der Tag der Ankündigung. Ein Kalender braucht ihn.</translation>
+   <translation>Jahr-Monat-Tag, etwa 2027-03-01: der Tag der Anzeige. Ein Kalender braucht ihn.</translation>
   </message>
   <message>
    <source>Year-month-day.</source>
@@ -5197,11 +5197,11 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>Yearly &amp;upkeep today</source>
-   <translation>Jährlicher &amp;Unterhalt heute</translation>
+   <translation>Jähr&amp;licher Unterhalt heute</translation>
   </message>
   <message>
    <source>Yearly upkeep &amp;afterwards</source>
-   <translation>Jährlicher Unterhalt da&amp;nach</translation>
+   <translation>Jährlicher Unterhalt &amp;danach</translation>
   </message>
   <message>
    <source>Years of the program</source>

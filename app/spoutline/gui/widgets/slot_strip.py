@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from PySide6.QtCore import QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from spoutline.gui.widgets.theme import colours_now
@@ -76,7 +76,7 @@ class SlotStrip(QWidget):
         painter.drawRoundedRect(box.adjusted(0.5, 0.5, -0.5, -0.5), 6, 6)
         small = QFont(self.font())
         small.setPointSizeF(8.0)
-        painter.setFont(small)
+        painter.setFont(_fitting(small, figure.name, inside.width()))
         painter.setPen(QColor(colours.quiet_text))
         name = painter.fontMetrics().elidedText(figure.name, Qt.TextElideMode.ElideRight, int(inside.width()))
         painter.drawText(inside, Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft, name)
@@ -114,3 +114,13 @@ class SlotStrip(QWidget):
     def minimumSizeHint(self) -> QSize:
         """Qt: return the least useful size."""
         return QSize(300, self._HEIGHT)
+
+
+def _fitting(font: QFont, text: str, width: float) -> QFont:
+    """Return the font, up to an eighth smaller where ``text`` needs it to stand whole in ``width`` pixels."""
+    fitting = QFont(font)
+    for share in (1.0, 15 / 16, 7 / 8):
+        fitting.setPointSizeF(font.pointSizeF() * share)
+        if QFontMetricsF(fitting).horizontalAdvance(text) <= width:
+            break
+    return fitting
