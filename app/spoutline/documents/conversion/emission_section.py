@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from spoutline.documents.content.blocks import (
     Alignment,
@@ -22,6 +23,7 @@ from spoutline.documents.content.blocks import (
 from spoutline.documents.conversion.emission_chart import emission_chart
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.explain.phrases.paper_words import PaperWord
+from spoutline.explain.plan.texts import WorkedText
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.emission_sheet import EmissionSheet, EmissionYear, SensitivityRow
 from spoutline.model.limit import LimitStatus
@@ -96,7 +98,7 @@ def _worked(sheet: EmissionSheet, conversion: SiteConversion, words: ConversionS
     yield Worked(
         title=words.say("worked_title", year=year),
         outcome=basis,
-        lines=tuple(words.story.worked_line(line) for line in lines),
+        lines=tuple(_cited(words.story.worked_line(line), words) for line in lines),
         limit=words.say("worked_note"),
         sources=(),
     )
@@ -162,3 +164,8 @@ def _figure_table(sheet: EmissionSheet, words: ConversionStory) -> Table:
         for figure in sheet.figures
     )
     return Table(columns, rows)
+
+
+def _cited(line: WorkedText, words: ConversionStory) -> WorkedText:
+    """Return a worked line with its source as the paper's language cites it."""
+    return replace(line, source=words.story.cited(line.source))
