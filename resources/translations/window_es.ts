@@ -925,7 +925,7 @@
   </message>
   <message>
    <source>Asked for</source>
-   <translation>Exigido</translation>
+   <translation>Pide</translation>
   </message>
   <message>
    <source>At hand</source>
@@ -1057,7 +1057,7 @@
   </message>
   <message>
    <source>Catalog number</source>
-   <translation>N.º de catálogo</translation>
+   <translation>Catálogo</translation>
   </message>
   <message>
    <source>Catalog number of an installed part</source>
@@ -2161,7 +2161,7 @@
   </message>
   <message>
    <source>Kept</source>
-   <translation>Conservado</translation>
+   <translation>Quedan</translation>
   </message>
   <message>
    <source>Kept as usual terms in {path}.</source>
@@ -2201,7 +2201,7 @@
   </message>
   <message>
    <source>Language of the papers</source>
-   <translation>Idioma de los documentos</translation>
+   <translation>Idioma</translation>
   </message>
   <message>
    <source>Large tanks, high flow</source>
@@ -2897,7 +2897,7 @@
   </message>
   <message>
    <source>Other sets</source>
-   <translation>Alternativas</translation>
+   <translation>Otros</translation>
   </message>
   <message>
    <source>Other side of dispenser {0}</source>
@@ -3029,7 +3029,7 @@
   </message>
   <message>
    <source>Part not on the &amp;truck</source>
-   <translation>Pieza que no va en la camione&amp;ta</translation>
+   <translation>Falta en la camione&amp;ta</translation>
   </message>
   <message>
    <source>Part number</source>
@@ -3117,7 +3117,7 @@
   </message>
   <message>
    <source>Pick &amp;list…</source>
-   <translation>Lista de &amp;surtido…</translation>
+   <translation>&amp;Surtido…</translation>
   </message>
   <message>
    <source>Pick a &amp;file…</source>
@@ -3465,7 +3465,7 @@
   </message>
   <message>
    <source>Read a &amp;filled form…</source>
-   <translation>Leer una hoja re&amp;llenada…</translation>
+   <translation>Leer &amp;hoja rellenada…</translation>
   </message>
   <message>
    <source>Read a filled form</source>
@@ -3809,7 +3809,7 @@
   </message>
   <message>
    <source>Save the &amp;bill as built…</source>
-   <translation>Guardar la &amp;lista según lo construido…</translation>
+   <translation>Lista &amp;construida…</translation>
   </message>
   <message>
    <source>Save the bill</source>
@@ -3817,11 +3817,11 @@
   </message>
   <message>
    <source>Save the plan as P&amp;DF…</source>
-   <translation>Guardar el plan en P&amp;DF…</translation>
+   <translation>Plan en P&amp;DF…</translation>
   </message>
   <message>
    <source>Save the record as P&amp;DF…</source>
-   <translation>Guardar el registro en P&amp;DF…</translation>
+   <translation>Registro en P&amp;DF…</translation>
   </message>
   <message>
    <source>Save the terms</source>
@@ -3985,7 +3985,7 @@
   </message>
   <message>
    <source>Site a&amp;nswers</source>
-   <translation>Respuestas de la &amp;estación</translation>
+   <translation>Respues&amp;tas</translation>
   </message>
   <message>
    <source>Site data</source>
@@ -4873,7 +4873,7 @@ Su nombre y el motivo constan en el documento.</translation>
   </message>
   <message>
    <source>What its plate says</source>
-   <translation>Qué dice su placa</translation>
+   <translation>Según la placa</translation>
   </message>
   <message>
    <source>What makers take off their lists for you: it makes the cost of the goods.</source>

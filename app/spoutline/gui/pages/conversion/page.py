@@ -113,8 +113,14 @@ class ConversionPage(QWidget):
         row.addWidget(self.agree_button)
         card.body.addLayout(row)
         self.figures = NamedTexts(self)
-        card.body.addWidget(self.figures)
-        card.body.addStretch(1)
+        scroll = ScrolledPage(
+            card, margin=0
+        )  # in a small window, and in a language of long words, the texts need more room
+        scroll.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        scroll.setAccessibleName(tr("Conversion of the site"))
+        scroll.column.addWidget(self.figures)
+        scroll.column.addStretch(1)
+        card.body.addWidget(scroll, 1)
         card.body.addLayout(self._file_buttons())
         return card
 
