@@ -153,7 +153,7 @@
   </message>
   <message>
    <source>&amp;Fit it and note it in the record</source>
-   <translation>&amp;Montarla y anotarla en el registro</translation>
+   <translation>&amp;Montarla y anotarla</translation>
   </message>
   <message>
    <source>&amp;Freight</source>
@@ -3477,7 +3477,7 @@
   </message>
   <message>
    <source>Read a stock &amp;list…</source>
-   <translation>Leer una lista de e&amp;xistencias…</translation>
+   <translation>Leer e&amp;xistencias…</translation>
   </message>
   <message>
    <source>Read a stock list</source>
@@ -4097,7 +4097,7 @@
   </message>
   <message>
    <source>Stock list: part number and quantity, one part a line</source>
-   <translation>Lista de existencias: número de pieza y cantidad, una pieza por línea</translation>
+   <translation>Existencias: n.º de pieza y cantidad, una pieza por línea</translation>
   </message>
   <message>
    <source>Stock, sets chosen together</source>
