@@ -159,6 +159,18 @@ class ConversionService:
         cautions = self._sources.phrases.cautions(Language(words.story.phrases.language))
         return conversion_pdf(conversion, words, cautions, dated=dated)
 
+    def tasks_csv(self, conversion: SiteConversion, display: Display) -> bytes:
+        """Return tasks and days to keep as CSV, in English in every language; days are counted without a first day."""
+        from spoutline.documents.conversion.task_table import tasks_csv
+
+        return tasks_csv(conversion, self.words(display, Language.ENGLISH))
+
+    def tasks_xlsx(self, conversion: SiteConversion, display: Display) -> bytes:
+        """Return tasks, closings, tanks and costs as a workbook."""
+        from spoutline.documents.conversion.task_table import tasks_xlsx
+
+        return tasks_xlsx(conversion, self.words(display, Language.ENGLISH))
+
     def calendar(self, conversion: SiteConversion, display: Display) -> bytes:
         """Return the sequence as a calendar file; raise ``InputFault`` where no first day is known."""
         from spoutline.documents.conversion.icalendar import conversion_calendar

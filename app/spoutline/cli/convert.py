@@ -1,4 +1,4 @@
-"""`convert`: plan the conversion of a site and write the owner's report, the JSON document, the calendar."""
+"""`convert`: plan the conversion of a site and write the owner's report, the JSON document, calendar and tables."""
 
 from __future__ import annotations
 
@@ -29,6 +29,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     outputs = OutputArguments(parser)
     outputs.add("--pdf", FileForm.PDF, "write the owner's report with the installer's sheets here")
     outputs.add("--ics", FileForm.ICS, "write the sequence as a calendar (iCalendar) here")
+    outputs.add("--csv", FileForm.CSV, "write tasks and days to keep as a table here")
+    outputs.add("--xlsx", FileForm.XLSX, "write tasks, closings, tanks and costs as a workbook here")
     parser.add_argument("--json", action="store_true", help="print the conversion document instead of a text")
     parser.add_argument("--start", metavar="YYYY-MM-DD", help="first day of the plan; goes before the survey's")
     parser.add_argument("--dated", metavar="YYYY-MM-DD", help="date printed on the paper; none where not given")
@@ -46,6 +48,10 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         contents[arguments.pdf] = service.pdf(conversion, display, dated)
     if arguments.ics:
         contents[arguments.ics] = service.calendar(conversion, display)
+    if arguments.csv:
+        contents[arguments.csv] = service.tasks_csv(conversion, display)
+    if arguments.xlsx:
+        contents[arguments.xlsx] = service.tasks_xlsx(conversion, display)
     arguments.output_plan.write(contents)
     if arguments.json:
         from spoutline.documents.json.conversion_export import conversion_json

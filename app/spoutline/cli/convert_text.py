@@ -35,6 +35,12 @@ def conversion_text(conversion: SiteConversion, words: ConversionStory) -> str:
         lines += ["", words.say("site_closings"), *(_closing(closing, words) for closing in shared)]
     if conversion.stays_live:
         lines += ["", words.say("live_title"), *(f"  {words.live(one)}" for one in conversion.stays_live)]
+    for change in conversion.tank_changes:
+        lines += ["", f"{words.say('tank_head', tank=words.tank_of(change))}: {', '.join(change.positions)}"]
+        lines += [f"  {words.liquids(change)}: {words.word(change.way)}"]
+        lines += [f"  {text}" for text in (*words.why_within(change), *words.asked_by_change(change))]
+    if conversion.sequence is not None and conversion.sequence.notes:
+        lines += ["", words.say("sequence_notes"), *(f"  - {words.note(note)}" for note in conversion.sequence.notes)]
     return "\n".join(lines) + "\n"
 
 

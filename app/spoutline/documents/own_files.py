@@ -5,7 +5,7 @@ PDF        producer ``Spoutline`` in the document's information; written once: a
            adds to its end, or writes another producer, and the file is somebody's work then
 XLSX       the document property ``Spoutline``, and a date of change that is the date of creation: a spreadsheet program
            that saves the file sets another
-CSV        UTF-8 with byte order mark, and the column titles of a bill, of order lines or of a programme
+CSV        UTF-8 with byte order mark, and the column titles of a bill, of order lines, of a programme or of a sequence
 ICS        ``PRODID`` of Spoutline
 HTML       a ``generator`` of Spoutline
 JSON       ``format`` begins with ``spoutline-``
@@ -102,7 +102,7 @@ def _is_csv(path: Path) -> bool:
 @cache
 def _csv_heads() -> frozenset[tuple[str, ...]]:
     from spoutline import assets
-    from spoutline.documents.conversion import programme_table
+    from spoutline.documents.conversion import programme_table, task_table
     from spoutline.documents.quotation import csv_order
     from spoutline.documents.tabular.rows import bill_titles, with_island_title
     from spoutline.explain.phrases.phrasebook import phrasebook_from_toml
@@ -113,7 +113,9 @@ def _csv_heads() -> frozenset[tuple[str, ...]]:
     path = assets.resources_folder() / "phrases" / "en.toml"  # tables for programs are in English in every language
     story = Story(phrasebook_from_toml(path.read_text(encoding="utf-8"), path.name), Display(UnitSystem.SI))
     titles = bill_titles(story)
-    return frozenset({csv_order.COLUMNS, programme_table.COLUMNS, titles, with_island_title(titles, story)})
+    return frozenset(
+        {csv_order.COLUMNS, programme_table.COLUMNS, task_table.COLUMNS, titles, with_island_title(titles, story)}
+    )
 
 
 def _is_calendar(path: Path) -> bool:

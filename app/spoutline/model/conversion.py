@@ -15,6 +15,7 @@ from spoutline.model.plan import Provenance
 from spoutline.model.position_conversion import Closing, PositionConversion, PositionOutcome, StaysLive
 from spoutline.model.removal_standing import RemovalStanding, Standing
 from spoutline.model.survey import Survey
+from spoutline.model.tank_change import TankChange
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -32,6 +33,7 @@ class SiteConversion:
     provenance: Provenance
     decay: WorkedLine | None = None
     stays_live: tuple[StaysLive, ...] = ()
+    tank_changes: tuple[TankChange, ...] = ()
     sets_from: SetsFrom = field(default_factory=SetsFrom)
 
     @property

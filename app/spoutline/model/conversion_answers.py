@@ -107,6 +107,7 @@ class SequenceAnswers(_Document):
     permission_days: int | None = Field(
         None, ge=0, le=3650, description="Days until the agency's permission is expected; empty: not known."
     )
+    tanks_underground: bool | None = Field(None, description="The tanks lie underground; empty where unknown.")
     dual_vapour_pipes: bool | None = Field(None, description="Each grade has its own vapor pipe; empty if unknown.")
     vapour_pipe_links_tanks: bool | None = Field(
         None, description="The vapor pipe is the only link between the tanks; empty where unknown."

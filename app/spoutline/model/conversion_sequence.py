@@ -39,6 +39,8 @@ class PlannedTask:
     source: str
     status: LimitStatus
     subject: str = ""  # what it is about, such as the tests that an agency names
+    change: int | None = None  # number of the change of a tank's liquid that it belongs to
+    tank: str = ""
 
 
 class SequenceFinding(StrEnum):
@@ -56,6 +58,10 @@ class SequenceFinding(StrEnum):
     NOTICE_LAPSES = "notice_lapses"
     SECOND_NOTICE_EARLY = "second_notice_early"
     TEST_OVER_DAY = "test_over_day"
+    TANK_UNKNOWN = "tank_unknown"
+    UNDERGROUND_UNKNOWN = "underground_unknown"
+    TANK_MIXED = "tank_mixed"
+    TANK_BLOCKED = "tank_blocked"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -17,6 +18,8 @@ class StepScope(StrEnum):
     PART_REMOVED = "part_removed"
     PART_FITTED = "part_fitted"
     CLOSING = "closing"
+    TANK = "tank"  # once for each change of a tank's liquid
+    TANK_POSITION = "tank_position"  # for each position that such a tank feeds
 
 
 class StepRole(StrEnum):
@@ -37,6 +40,9 @@ class StepCondition(StrEnum):
     BALANCE = "balance"
     ADDS_RECOVERY = "adds_recovery"
     CHANGES_LIQUID = "changes_liquid"
+    HARDWARE_FIRST = "hardware_first"  # the new sets serve both liquids
+    WITHIN_CHANGE = "within_change"  # they do not: the old liquid is gone before they hang
+    TANK_NOTICE = "tank_notice"
     CENTRAL_VACUUM = "central_vacuum"  # one vacuum unit for the site instead of a pump at each position
     TRAPS = "traps"
     TANK_END = "tank_end"
@@ -67,12 +73,42 @@ class ConversionStep:
     hands_on: bool = True  # where it does not apply, what waits for it waits for its predecessors
 
 
+class StepFigureId(StrEnum):
+    """Every figure that decides whether a step applies or how long it waits. The table must hold each one."""
+
+    ETHANOL_NOTICE_ABOVE = "ethanol_notice_above"
+    BIODIESEL_NOTICE_ABOVE = "biodiesel_notice_above"
+    TANK_NOTICE_DAYS = "tank_notice_days"
+    E15_LABEL = "e15_label"
+    FLEX_FUEL_LABEL = "flex_fuel_label"
+    BIODIESEL_LABEL = "biodiesel_label"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StepFigure:
+    """One row: its value in the printed ``unit``. A label row holds the blend above which the label is asked for."""
+
+    id: StepFigureId
+    title: str
+    value: float
+    unit: str
+    source: str
+    status: LimitStatus
+    note: str = ""
+
+
 @dataclass(frozen=True, slots=True)
 class StepTable:
-    """All steps in the order of the work."""
+    """All steps in the order of the work, and the figures that they rest on."""
 
     edition: str
     steps: tuple[ConversionStep, ...]
+    rows: tuple[StepFigure, ...]
+
+    @property
+    def figures(self) -> Mapping[StepFigureId, StepFigure]:
+        """The figures by their id; a loaded table holds each."""
+        return {row.id: row for row in self.rows}
 
     def minutes_per(self, scope: StepScope) -> int:
         """Return the minutes of all steps that are done once per unit of ``scope``."""

@@ -2,12 +2,21 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from pathlib import Path
-from typing import Annotated
+from typing import Annotated, Any
 
 from pydantic import BaseModel, ConfigDict, Field
 
-from spoutline.model.conversion_step import ConversionStep, StepCondition, StepRole, StepScope, StepTable
+from spoutline.model.conversion_step import (
+    ConversionStep,
+    StepCondition,
+    StepFigure,
+    StepFigureId,
+    StepRole,
+    StepScope,
+    StepTable,
+)
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.limit import LimitStatus
 from spoutline.ruletables.files import read_text
@@ -33,6 +42,18 @@ class _StepRow(BaseModel):
     hands_on: bool = True
     source: Line
     status: LimitStatus
+
+
+class _FigureRow(BaseModel):
+    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+
+    id: StepFigureId
+    title: Line
+    value: Annotated[float, Field(ge=0, le=10000)]
+    unit: Line
+    source: Line
+    status: LimitStatus
+    note: OpenLine = ""
 
 
 def load_step_table(resources: Path) -> StepTable:
@@ -78,6 +99,26 @@ def steps_from_toml(text: str, place: str) -> StepTable:
                 wanted = f"a step waits only for steps above it; {nearest(earlier, steps)}"
                 problems.append(InputProblem(place, f"{label}, after", repr(earlier), wanted))
         steps[row.id] = ConversionStep(**row.model_dump())
+    figures = _figures(document, place, problems)
     if problems:
         raise InputFault(tuple(problems))
-    return StepTable(str(edition), tuple(steps.values()))
+    return StepTable(str(edition), tuple(steps.values()), tuple(figures.values()))
+
+
+def _figures(
+    document: Mapping[str, Any], place: str, problems: list[InputProblem]
+) -> Mapping[StepFigureId, StepFigure]:
+    """Return the figures by their id; add a problem for each that is wrong, twice or missing."""
+    found: dict[StepFigureId, StepFigure] = {}
+    written = document.get("figure")
+    for index, data in enumerate(written if isinstance(written, list) else [], start=1):
+        label = row_name(data, index)
+        row = validated(_FigureRow, data, place=place, row=label, problems=problems)
+        if row is not None and row.id in found:
+            problems.append(InputProblem(place, f"{label}, id", repr(row.id.value), "each figure stands once"))
+        elif row is not None:
+            found[row.id] = StepFigure(**row.model_dump())
+    for missing in StepFigureId:
+        if missing not in found and not problems:
+            problems.append(InputProblem(place, missing, "nothing", "this figure must have a row"))
+    return found

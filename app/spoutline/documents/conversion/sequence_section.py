@@ -46,6 +46,7 @@ def sequence_blocks(conversion: SiteConversion, words: ConversionStory) -> Itera
                 for one in sequence.deadlines
             )
         )
+    yield from _tank_changes(conversion, words)
     yield Heading(words.say("gantt_title"), 2)
     for drawing in gantt_drawings(sequence, words):
         yield Figure(drawing, drawing.description)
@@ -61,6 +62,33 @@ def sequence_blocks(conversion: SiteConversion, words: ConversionStory) -> Itera
             limit=words.say("decay_limit"),
             sources=(words.story.cited(conversion.decay.source),),
         )
+
+
+def _tank_changes(conversion: SiteConversion, words: ConversionStory) -> Iterator[Block]:
+    if not conversion.tank_changes:
+        return
+    yield Heading(words.say("tank_changes"), 2)
+    yield Paragraph(words.say("tank_changes_lead"), Role.NOTE)
+    columns = (
+        Column(words.say("tank"), 0.9),
+        Column(words.story.word(PaperWord.POSITIONS), 1.2),
+        Column(words.story.word(PaperWord.LIQUID), 1.7),
+        Column(words.say("change_how"), 3.0),
+        Column(words.say("change_asks"), 3.2),
+    )
+    rows = tuple(
+        Row(
+            (
+                words.tank_of(change),
+                ", ".join(change.positions),
+                words.liquids(change),
+                " ".join((f"{words.title(change.way)}.", *words.why_within(change))),
+                "; ".join(words.asked_by_change(change)),
+            )
+        )
+        for change in conversion.tank_changes
+    )
+    yield Table(columns, rows, whole=True)
 
 
 def _phase_table(sequence: Sequence, words: ConversionStory) -> Table:

@@ -21,6 +21,7 @@ from spoutline.model.conversion_step import StepRole
 from spoutline.model.emission_sheet import EmissionGap, ShareOrigin
 from spoutline.model.finding import Severity
 from spoutline.model.limit import LimitStatus
+from spoutline.model.liquid import LiquidFamily
 from spoutline.model.part import PartKind
 from spoutline.model.position_conversion import (
     ConversionKind,
@@ -32,6 +33,7 @@ from spoutline.model.position_conversion import (
 )
 from spoutline.model.removal_standing import Standing, StandingReason
 from spoutline.model.requirement import RequirementId, Slot
+from spoutline.model.tank_change import ChangeWay, TankProblem
 from spoutline.model.vapour_figures import RemovalRule
 
 CONVERSION_VERSION = 1
@@ -112,6 +114,25 @@ class LiveRecord(_Record):
     says: str
     source: str
     status: LimitStatus
+
+
+class TankChangeRecord(_Record):
+    """A tank that changes its liquid; ``notice_days`` is null where the tank agency need not be told."""
+
+    tank: str
+    positions: tuple[str, ...]
+    family_today: LiquidFamily
+    blend_percent_today: float
+    family: LiquidFamily
+    blend_percent: float
+    way: ChangeWay
+    why_within: tuple[str, ...]
+    others: tuple[str, ...] = Field(description="Positions of the tank that would sell another liquid.")
+    problems: tuple[TankProblem, ...]
+    notice_days: int | None
+    notice_status: LimitStatus | None
+    label: str | None
+    asks: tuple[str, ...]
 
 
 class DecayRecord(_Record):
@@ -228,6 +249,7 @@ class TaskRecord(_Record):
     slack_minutes: int
     stops_sales: bool
     subject: str = ""
+    tank: str = ""
 
 
 class DeadlineRecord(_Record):
@@ -314,6 +336,7 @@ class ConversionDocument(_Record):
     positions: tuple[PositionRecord, ...]
     closings: tuple[ClosingRecord, ...]
     stays_live: tuple[LiveRecord, ...] = Field((), description="Vapor paths that are not closed, and who needs them.")
+    tank_changes: tuple[TankChangeRecord, ...] = ()
     decay: DecayRecord | None = Field(None, description="Null where nothing is taken away or the space is not known.")
     sequence: SequenceRecord | None
     emissions: EmissionRecord | None

@@ -13,6 +13,7 @@ from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_sequence import PlannedTask, Sequence
 from spoutline.model.emission_sheet import EmissionSheet
 from spoutline.model.position_conversion import ConversionOption, DifferenceLine, PositionConversion
+from spoutline.model.tank_change import TankChange
 
 
 def conversion_json(conversion: SiteConversion, words: ConversionStory) -> str:
@@ -56,6 +57,7 @@ def conversion_document(conversion: SiteConversion, words: ConversionStory) -> r
             )
             for one in conversion.stays_live
         ),
+        tank_changes=tuple(_tank_change(one, words) for one in conversion.tank_changes),
         decay=None if conversion.decay is None else _decay(conversion.decay),
         sequence=None if conversion.sequence is None else _sequence(conversion.sequence, words),
         emissions=None if conversion.emissions is None else _emissions(conversion.emissions, conversion),
@@ -66,6 +68,25 @@ def conversion_document(conversion: SiteConversion, words: ConversionStory) -> r
         rules_edition=made_from.rules_edition,
         survey_fingerprint=made_from.survey_fingerprint,
         program_version=made_from.program_version,
+    )
+
+
+def _tank_change(one: TankChange, words: ConversionStory) -> record.TankChangeRecord:
+    return record.TankChangeRecord(
+        tank=one.tank,
+        positions=one.positions,
+        family_today=one.today.family,
+        blend_percent_today=one.today.blend_percent,
+        family=one.wanted.family,
+        blend_percent=one.wanted.blend_percent,
+        way=one.way,
+        why_within=words.why_within(one),
+        others=one.others,
+        problems=one.problems,
+        notice_days=None if one.notice is None else one.notice_days,
+        notice_status=None if one.notice is None else one.notice.status,
+        label=None if one.label is None else one.label.title,
+        asks=words.asked_by_change(one),
     )
 
 
@@ -234,6 +255,7 @@ def _task(task: PlannedTask, first_day: date | None) -> record.TaskRecord:
         slack_minutes=task.slack_minutes,
         stops_sales=task.stops_sales,
         subject=task.subject,
+        tank=task.tank,
     )
 
 

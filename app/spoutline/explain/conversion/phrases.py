@@ -24,8 +24,10 @@ from spoutline.model.position_conversion import (
     VapourOpening,
 )
 from spoutline.model.removal_standing import Standing, StandingReason
+from spoutline.model.tank_change import ChangeWay
 
 _LISTS: Final[tuple[type[StrEnum], ...]] = (
+    ChangeWay,
     ConversionKind,
     CostKind,
     DeadlineKind,

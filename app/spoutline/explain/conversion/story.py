@@ -15,9 +15,11 @@ from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_answers import OptionKind
 from spoutline.model.conversion_sequence import Deadline, Moment, PlannedTask, Sequence, SequenceFinding, SequenceNote
 from spoutline.model.installed import InstalledCondition, InstalledPart
+from spoutline.model.liquid import Liquid
 from spoutline.model.position_conversion import Closing, DifferenceLine, DifferenceReason, StaysLive
 from spoutline.model.quantity import Dimension
 from spoutline.model.removal_standing import RemovalStanding, Standing, StandingGround
+from spoutline.model.tank_change import TankChange
 from spoutline.model.vapour_figures import AgencyRow
 from spoutline.units.accepted import UnitSystem
 
@@ -250,15 +252,53 @@ class ConversionStory:
         name = self._what_is_done(task)
         return name if task.phase is None else f"{self.say('phase')} {task.phase}{self.story.writing.colon} {name}"
 
+    def _what_is_done(self, task: PlannedTask) -> str:
+        """Return the title of the step, in the language of the phrases where they hold it, with subject and tank."""
+        title = self.phrases.steps.get(task.step_id, task.title)
+        name = f"{title}{self.story.writing.colon} {task.subject}" if task.subject else title
+        return f"{name} ({self.say('of_tank', tank=task.tank)})" if task.tank else name
+
     def gantt_name(self, task: PlannedTask) -> str:
         """Return the name of a task as it stands beside its bar: the number of its phase goes first."""
         name = self._what_is_done(task)
         return name if task.phase is None else f"{task.phase} · {name}"
 
-    def _what_is_done(self, task: PlannedTask) -> str:
-        """Return the title of the step, in the language of the phrases where they hold it, with its subject."""
-        title = self.phrases.steps.get(task.step_id, task.title)
-        return f"{title}{self.story.writing.colon} {task.subject}" if task.subject else title
+    # changes of liquid
+
+    def tank_of(self, change: TankChange) -> str:
+        """Return the tank of a change, or that it is not known."""
+        return change.tank or self.say("tank_not_known")
+
+    def liquids(self, change: TankChange) -> str:
+        """Return the liquid of today and the one that comes."""
+        today, wanted = (
+            self.story.liquid(Liquid(one.family, one.blend_percent)) for one in (change.today, change.wanted)
+        )
+        return f"{today} → {wanted}"
+
+    def why_within(self, change: TankChange) -> tuple[str, ...]:
+        """Return why the new sets do not serve the liquid of today, each reason once."""
+        told: dict[str, list[str]] = {}
+        for one in change.hindered_by:
+            if one.finding is not None:
+                text = self.story.finding(one.finding).sentence
+            else:
+                text = one.check.replace("_", " ") or self.title(change.way)
+            told.setdefault(text, []).append(one.position)
+        return tuple(
+            self.say("hindered", position=", ".join(dict.fromkeys(labels)), why=text) for text, labels in told.items()
+        )
+
+    def asked_by_change(self, change: TankChange) -> tuple[str, ...]:
+        """Return what the law asks for a change: proof, notice, label, each with its source."""
+        found = [self.say("asks_proof")] if change.proof else []
+        if change.notice is not None:
+            source = self.story.sourced(change.notice.source, change.notice.status)
+            found.append(self.say("asks_notice", days=change.notice_days, source=source))
+        if change.label is not None:
+            source = self.story.sourced(change.label.source, change.label.status)
+            found.append(self.say("asks_label", label=change.label.title, source=source))
+        return tuple(found)
 
     def task_dates(self, task: PlannedTask, first_day: date | None) -> str:
         """Return when a task begins and ends, as short as can be."""

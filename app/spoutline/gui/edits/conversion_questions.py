@@ -175,6 +175,14 @@ def _pipe_questions() -> tuple[Question, ...]:
             Entry.YES_NO_OPEN,
         ),
         conversion_question(
+            "sequence.tanks_underground",
+            _PIPES,
+            "Do the tanks lie under&ground?",
+            "Then the tank agency is told before some blends; not answered counts as yes.",
+            "40 CFR 280.32(b), from memory",
+            Entry.YES_NO_OPEN,
+        ),
+        conversion_question(
             "sequence.dual_vapour_pipes",
             _PIPES,
             "Does each grade have a vapor pipe of its own?",

@@ -57,7 +57,32 @@ def way_nodes(conversion: SiteConversion, words: ConversionStory) -> tuple[Node,
 def conversion_nodes(conversion: SiteConversion, words: ConversionStory) -> tuple[Node, ...]:
     """Return one row for each position, below it what happens with each part; the record is the label."""
     positions = (_position_node(one, conversion, words) for one in conversion.positions)
-    return (*positions, *_shared_nodes(conversion, words))
+    return (*positions, *_shared_nodes(conversion, words), *_change_nodes(conversion, words))
+
+
+def _change_nodes(conversion: SiteConversion, words: ConversionStory) -> Iterator[Node]:
+    """Yield the tanks that change their liquid, and what the sequence cannot keep or does not know."""
+    changes = tuple(
+        Node(
+            cells=(
+                words.tank_of(change),
+                words.liquids(change),
+                " ".join((f"{words.title(change.way)}.", *words.why_within(change))),
+            ),
+            tone=Tone.NOTE,
+            hint="; ".join(words.asked_by_change(change)),
+        )
+        for change in conversion.tank_changes
+    )
+    if changes:
+        yield Node(cells=(words.say("tank_changes"), "", ""), tone=Tone.NOTE, children=changes, is_head=True)
+    notes = conversion.sequence.notes if conversion.sequence is not None else ()
+    if notes:
+        rows = tuple(
+            Node(cells=(words.title(note.finding), note.subject, words.note(note)), tone=Tone.QUESTION)
+            for note in notes
+        )
+        yield Node(cells=(words.say("sequence_notes"), "", ""), tone=Tone.QUESTION, children=rows, is_head=True)
 
 
 def _shared_nodes(conversion: SiteConversion, words: ConversionStory) -> Iterator[Node]:

@@ -17,9 +17,11 @@ from spoutline.model.plan import SitePlan
 from spoutline.model.position_conversion import PositionConversion
 from spoutline.model.removal_standing import RemovalStanding
 from spoutline.model.survey import Position, Survey
+from spoutline.model.tank_change import TankChange
 from spoutline.model.vapour_figures import VapourFigureId, VapourTables
 from spoutline.planning.conversion.convert_position import ConversionContext, convert_position
 from spoutline.planning.conversion.emission_sheet import emission_sheet
+from spoutline.planning.conversion.liquid_of_today import hindrances_of
 from spoutline.planning.conversion.money_sheet import money_sheet
 from spoutline.planning.conversion.relabelling import relabelled_conversion, same_conversion
 from spoutline.planning.conversion.sequence import SequenceInput, sequence_of
@@ -28,6 +30,7 @@ from spoutline.planning.sets.plan_site import provenance_of
 from spoutline.rules.conversion.closings import closing_plan
 from spoutline.rules.conversion.decay import decay_constant
 from spoutline.rules.conversion.standing import UNKNOWN_AGENCY, removal_standing
+from spoutline.rules.conversion.tanks import tank_changes
 
 
 def convert_site(
@@ -69,8 +72,16 @@ def convert_site(
     going = [one for one in positions if one.loses_recovery]
     closed = closing_plan(positions, survey.conversion)
     positions = tuple(replace(one, closings=closed.of_position.get(one.position.label, ())) for one in positions)
+    changes = _tank_changes(survey, positions, context)
     sequence = sequence_of(
-        SequenceInput(survey=survey, standing=standing, positions=positions, closed=closed, steps=context.steps)
+        SequenceInput(
+            survey=survey,
+            standing=standing,
+            positions=positions,
+            closed=closed,
+            changes=changes,
+            steps=context.steps,
+        )
     )
     try:
         emissions = emission_sheet(survey, positions, context.vapour)
@@ -83,6 +94,7 @@ def convert_site(
         positions=positions,
         closings=(*(closing for one in positions for closing in one.closings), *closed.shared),
         stays_live=closed.live,
+        tank_changes=changes,
         emissions=emissions,
         sequence=sequence,
         money=money_sheet(survey, positions, sequence, standing.agency, context.vapour),
@@ -138,6 +150,15 @@ def _positions(
     if progress is not None:
         progress.on_progress(len(survey.positions), len(survey.positions))
     return tuple(found)
+
+
+def _tank_changes(
+    survey: Survey, positions: tuple[PositionConversion, ...], context: ConversionContext
+) -> tuple[TankChange, ...]:
+    site, follow, planning = survey.site, survey.conversion.follow, context.planning
+    hindrances = {one.position.label: hindrances_of(one, site, follow, planning) for one in positions}
+    scheme = planning.tables.jurisdiction.scheme
+    return tank_changes(survey, positions, hindrances, context.steps.figures, scheme)
 
 
 def _decay(survey: Survey, positions: tuple[PositionConversion, ...], vapour: VapourTables) -> WorkedLine | None:

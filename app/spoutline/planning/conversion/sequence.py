@@ -6,8 +6,8 @@ from collections import Counter
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
-from spoutline.model.conversion_sequence import Phase, PlannedTask, Sequence, SequenceFinding, SequenceNote
-from spoutline.model.conversion_step import StepCondition, StepTable
+from spoutline.model.conversion_sequence import Moment, Phase, PlannedTask, Sequence, SequenceFinding, SequenceNote
+from spoutline.model.conversion_step import StepCondition, StepFigureId, StepTable
 from spoutline.model.position_conversion import (
     Closing,
     ClosingPlan,
@@ -21,10 +21,11 @@ from spoutline.model.position_conversion import (
 )
 from spoutline.model.removal_standing import RemovalStanding
 from spoutline.model.survey import Position, Survey, VapourStatus
+from spoutline.model.tank_change import ChangeWay, TankChange
 from spoutline.planning.conversion.downtime import Span, stopped_minutes
 from spoutline.planning.conversion.phases import DispenserLoad, Grouping, grouped
-from spoutline.planning.conversion.sequence_notes import deadline_notes, deadlines_of, sequence_notes
-from spoutline.planning.conversion.task_net import PhaseWork, Task, Waits, task_net
+from spoutline.planning.conversion.sequence_notes import deadline_notes, deadlines_of, sequence_notes, tank_notes
+from spoutline.planning.conversion.task_net import ChangeWork, PhaseWork, Task, Waits, task_net
 from spoutline.planning.conversion.timing import START, Timed, timed
 from spoutline.planning.conversion.work_calendar import WorkCalendar
 from spoutline.rules.conversion.standing import permission_is_open
@@ -34,7 +35,7 @@ _POSITION_CONDITIONS = (
     StepCondition.ASSIST,
     StepCondition.BALANCE,
     StepCondition.ADDS_RECOVERY,
-    StepCondition.CHANGES_LIQUID,
+    StepCondition.WITHIN_CHANGE,
 )
 _ADDS = (ConversionKind.ADD_RECOVERY, ConversionKind.CHANGE_RECOVERY)
 
@@ -47,6 +48,7 @@ class SequenceInput:
     standing: RemovalStanding
     positions: tuple[PositionConversion, ...]
     closed: ClosingPlan
+    changes: tuple[TankChange, ...]
     steps: StepTable
 
     @property
@@ -81,10 +83,13 @@ def sequence_of(made_from: SequenceInput) -> Sequence | None:
         weekend_work=answers.weekend_work and not made_from.standing.agency.weekdays_only,
     )
     grouping = _grouping(made_from)
-    works = tuple(_phase_work(number, names, made_from) for number, names in enumerate(grouping.phases, start=1))
+    order = _ordered(grouping.phases, made_from.changes)
+    works = tuple(_phase_work(number, names, made_from) for number, names in enumerate(order, start=1))
     conditions = _conditions(made_from)
     named = {"further_tests": ", ".join(made_from.standing.agency.further_tests)}
-    tasks = task_net(made_from.steps, conditions, works, _waits(made_from), answers.crews, subjects=named)
+    tasks = task_net(
+        made_from.steps, conditions, works, _waits(made_from), answers.crews, subjects=named, changes=_works(made_from)
+    )
     times = timed(tasks, calendar)
     phases = tuple(_phase(work, tasks, times, made_from) for work in works)
     finish = max((one.finish for one in times.values()), key=lambda one: (one.day, one.minute), default=START)
@@ -97,11 +102,12 @@ def sequence_of(made_from: SequenceInput) -> Sequence | None:
         notes=(
             *sequence_notes(answers, made_from.standing, grouping, tasks, times),
             *_stop_notes(tasks, times, calendar),
+            *tank_notes(made_from.changes),
             *deadline_notes(made_from.standing.agency, deadlines, phases, tasks, times),
         ),
         finish=finish,
         work_minutes=sum(task.work_minutes for task in tasks),
-        downtime_minutes=_downtime(made_from, phases, _site_stops(tasks, times), calendar),
+        downtime_minutes=_downtime(made_from, phases, tasks, times, calendar),
         site_stop_minutes=stopped_minutes(_site_stops(tasks, times), calendar),
         deadlines=deadlines,
     )
@@ -115,20 +121,78 @@ def _stop_notes(tasks: tuple[Task, ...], times: Mapping[str, Timed], calendar: W
 
 def _site_stops(tasks: tuple[Task, ...], times: Mapping[str, Timed]) -> tuple[Span, ...]:
     """Return when the whole station stands still."""
-    stopping = (task for task in tasks if task.phase is None and task.step.stops_sales)
+    stopping = (task for task in tasks if task.phase is None and task.change is None and task.step.stops_sales)
     return tuple((times[task.id].start, times[task.id].finish) for task in stopping)
 
 
 def _downtime(
-    made_from: SequenceInput, phases: tuple[Phase, ...], site_stops: tuple[Span, ...], calendar: WorkCalendar
+    made_from: SequenceInput,
+    phases: tuple[Phase, ...],
+    tasks: tuple[Task, ...],
+    times: Mapping[str, Timed],
+    calendar: WorkCalendar,
 ) -> int:
-    """Return the minutes that each position of today stands still, added up: those of its phase and of the station."""
+    """Return the minutes that each position of today stands still, added up: of its phase, its tank, the station."""
     own: dict[str, list[Span]] = {}
     for phase in phases:
         for label in phase.positions:
             own.setdefault(label, []).append((phase.start, phase.finish))
+    for change in made_from.changes:
+        for label in change.positions:
+            own.setdefault(label, []).extend(_tank_stops(change, label, phases, tasks, times))
     today = [position.label for position in made_from.survey.positions if position.exists_today]
+    site_stops = _site_stops(tasks, times)
     return sum(stopped_minutes((*own.get(label, ()), *site_stops), calendar) for label in today)
+
+
+def _tank_stops(
+    change: TankChange, label: str, phases: tuple[Phase, ...], tasks: tuple[Task, ...], times: Mapping[str, Timed]
+) -> Iterator[Span]:
+    """Yield when a position stands still because its tank changes: until the new liquid flows there."""
+    own = [times[task.id] for task in tasks if task.change == change.number and task.step.stops_sales]
+    if not own:
+        return
+    start = min((one.start for one in own), key=_order)
+    ends = [one.finish for one in own]
+    if change.way is ChangeWay.WITHIN_CHANGE:
+        ends += [phase.finish for phase in phases if label in phase.positions]
+    yield start, max(ends, key=_order)
+
+
+def _order(moment: Moment) -> tuple[int, int]:
+    return moment.day, moment.minute
+
+
+def _ordered(phases: tuple[tuple[str, ...], ...], changes: tuple[TankChange, ...]) -> tuple[tuple[str, ...], ...]:
+    """Return the phases so that those of one shutdown follow each other; the others come first, as they were."""
+    within = [change for change in changes if change.way is ChangeWay.WITHIN_CHANGE]
+
+    def rank(phase: tuple[str, ...]) -> int:
+        touching = (place for place, one in enumerate(within) if not set(one.dispensers).isdisjoint(phase))
+        return next(touching, -1)
+
+    return tuple(sorted(phases, key=rank))
+
+
+def _works(made_from: SequenceInput) -> tuple[ChangeWork, ...]:
+    ways = {
+        ChangeWay.HARDWARE_FIRST: StepCondition.HARDWARE_FIRST,
+        ChangeWay.WITHIN_CHANGE: StepCondition.WITHIN_CHANGE,
+    }
+    return tuple(
+        ChangeWork(
+            number=change.number,
+            tank=change.tank,
+            positions=change.positions,
+            dispensers=change.dispensers,
+            holding=frozenset(
+                {StepCondition.CHANGES_LIQUID, ways[change.way]}
+                | ({StepCondition.TANK_NOTICE} if change.notice else set())
+            ),
+            label=change.label.title if change.label else "",
+        )
+        for change in made_from.changes
+    )
 
 
 def _grouping(made_from: SequenceInput) -> Grouping:
@@ -166,14 +230,14 @@ def _phase_work(number: int, names: tuple[str, ...], made_from: SequenceInput) -
         fitted=fitted,
         closings=sum(closing.quantity for closing in made_from.closings if closing.dispenser in names),
         holding={
-            condition: tuple(one.position.label for one in here if condition in _conditions_of(one))
+            condition: tuple(one.position.label for one in here if condition in _conditions_of(one, made_from.changes))
             for condition in _POSITION_CONDITIONS
         },
         dispenser_of={one.position.label: one.position.dispenser for one in here},
     )
 
 
-def _conditions_of(one: PositionConversion) -> frozenset[StepCondition]:
+def _conditions_of(one: PositionConversion, changes: tuple[TankChange, ...]) -> frozenset[StepCondition]:
     """Return the conditions that hold at one position."""
     going = ConversionKind.DECOMMISSION in one.kinds
     today = one.position.vapour_today
@@ -183,13 +247,18 @@ def _conditions_of(one: PositionConversion) -> frozenset[StepCondition]:
         StepCondition.BALANCE: going and today is VapourStatus.BALANCE,
         StepCondition.ADDS_RECOVERY: not set(_ADDS).isdisjoint(one.kinds),
         StepCondition.CHANGES_LIQUID: ConversionKind.CHANGE_LIQUID in one.kinds,
+        StepCondition.WITHIN_CHANGE: any(
+            change.way is ChangeWay.WITHIN_CHANGE and one.position.label in change.positions for change in changes
+        ),
     }
     return frozenset(condition for condition, holds in told.items() if holds)
 
 
 def _conditions(made_from: SequenceInput) -> frozenset[StepCondition]:
     answers = made_from.survey.conversion.sequence
-    of_positions = frozenset(condition for one in made_from.worked_on for condition in _conditions_of(one))
+    of_positions = frozenset(
+        condition for one in made_from.worked_on for condition in _conditions_of(one, made_from.changes)
+    )
     going = StepCondition.DECOMMISSION in of_positions
     options = [option for option in map(made_from.followed, made_from.worked_on) if option]
     shut = {closing.opening for closing in made_from.closed.shared}
@@ -227,6 +296,7 @@ def _waits(made_from: SequenceInput) -> Waits:
         test_notice_working=agency.test_notice_working,
         permission_days=answers.permission_days or 0,
         second_notice_hours=agency.second_notice_least_hours or 0,
+        tank_notice_days=round(made_from.steps.figures[StepFigureId.TANK_NOTICE_DAYS].value),
     )
 
 
@@ -249,6 +319,8 @@ def _planned(task: Task, times: Timed) -> PlannedTask:
         source=task.step.source,
         status=task.step.status,
         subject=task.subject,
+        change=task.change,
+        tank=task.tank,
     )
 
 

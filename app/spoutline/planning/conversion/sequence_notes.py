@@ -14,6 +14,7 @@ from spoutline.model.conversion_sequence import (
     SequenceNote,
 )
 from spoutline.model.removal_standing import RemovalStanding
+from spoutline.model.tank_change import TankChange, TankProblem
 from spoutline.model.vapour_figures import AgencyRow
 from spoutline.planning.conversion.phases import Grouping
 from spoutline.planning.conversion.task_net import Task
@@ -64,6 +65,25 @@ def sequence_notes(
             number=longest.minutes / 60,
             limit=answers.hours_per_day,
         )
+
+
+def tank_notes(changes: tuple[TankChange, ...]) -> Iterator[SequenceNote]:
+    """Yield what is not known of the tanks that change their liquid, and what speaks against a change.
+
+    Parameters: ``changes`` from the rules.
+    """
+    findings = {
+        TankProblem.TANK_UNKNOWN: SequenceFinding.TANK_UNKNOWN,
+        TankProblem.UNDERGROUND_UNKNOWN: SequenceFinding.UNDERGROUND_UNKNOWN,
+        TankProblem.MIXED: SequenceFinding.TANK_MIXED,
+        TankProblem.NO_SET: SequenceFinding.TANK_BLOCKED,
+    }
+    for change in changes:
+        for problem in change.problems:
+            named = ", ".join(change.positions)
+            if problem is TankProblem.MIXED:
+                named = f"{change.tank}: {', '.join(change.others)}"
+            yield SequenceNote(finding=findings[problem], subject=named)
 
 
 def deadlines_of(agency: AgencyRow, tasks: tuple[Task, ...], times: Times) -> Iterator[Deadline]:

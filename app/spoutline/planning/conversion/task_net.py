@@ -12,6 +12,9 @@ from spoutline.model.conversion_step import ConversionStep, StepCondition, StepS
 
 AWAIT_NOTICE, AWAIT_PARTS, AWAIT_TESTS = "await_notice", "await_parts", "await_tests"
 AWAIT_PERMISSION, AWAIT_SECOND_NOTICE = "await_permission", "await_second_notice"
+AWAIT_TANK_NOTICE, CHANGE_WITHIN = "await_tank_notice", "change_within"
+_LABEL_STEPS = ("label_positions", "change_labels")
+_OF_TANKS = (StepScope.TANK, StepScope.TANK_POSITION)
 _HOURS_OF_A_DAY = 24
 
 
@@ -52,6 +55,26 @@ class PhaseWork:
         return counted.get(step.scope, len(self.places_for(step)))
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ChangeWork:
+    """The work of one change of a tank's liquid: whom it concerns and which conditions hold for it."""
+
+    number: int
+    tank: str
+    positions: tuple[str, ...]
+    dispensers: tuple[str, ...]
+    holding: frozenset[StepCondition]
+    label: str = ""  # the label that the law asks for at the pump
+
+    def has(self, step: ConversionStep) -> bool:
+        """Say whether a step belongs to this change."""
+        return not self.holding.isdisjoint(step.conditions)
+
+    def touches(self, phase: PhaseWork) -> bool:
+        """Say whether a phase opens a dispenser that the tank feeds."""
+        return not set(self.dispensers).isdisjoint(phase.dispensers)
+
+
 class DayCount(StrEnum):
     """How the days of a wait are counted."""
 
@@ -89,6 +112,8 @@ class Task:
     counted: DayCount = DayCount.CALENDAR
     unsplit: bool = False
     subject: str = ""
+    change: int | None = None
+    tank: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -101,6 +126,7 @@ class Waits:
     test_notice_working: bool = False
     permission_days: int = 0
     second_notice_hours: int = 0
+    tank_notice_days: int = 0
 
     def of(self, step_id: str) -> Wait:
         """Return how long a step waits; no days for a step that is work."""
@@ -110,6 +136,7 @@ class Waits:
             AWAIT_NOTICE: Wait(days=self.notice_days),
             AWAIT_PARTS: Wait(days=self.lead_days),
             AWAIT_TESTS: Wait(days=self.test_notice_days, count=tests),
+            AWAIT_TANK_NOTICE: Wait(days=self.tank_notice_days),
             AWAIT_PERMISSION: Wait(days=self.permission_days),
             AWAIT_SECOND_NOTICE: Wait(days=hours, count=DayCount.TO_THE_HOUR),
         }.get(step_id, Wait())
@@ -123,6 +150,7 @@ def task_net(
     crews: int,
     *,
     subjects: Mapping[str, str] = MappingProxyType({}),
+    changes: tuple[ChangeWork, ...] = (),
 ) -> tuple[Task, ...]:
     """Return the tasks in an order in which every task stands behind those that it waits for.
 
@@ -143,8 +171,11 @@ def task_net(
         Crews that share the work of a phase.
     subjects
         What a step of the site is about, by its id, such as the tests that an agency names.
+    changes
+        The tanks that change their liquid.
     """
-    return tuple(_Net(table, conditions, phases, waits, crews, subjects=subjects).tasks())
+    net = _Net(table, conditions, phases, waits, crews, subjects=subjects, changes=changes)
+    return _in_order(tuple(net.tasks()))
 
 
 class _Net:
@@ -157,11 +188,15 @@ class _Net:
         crews: int,
         *,
         subjects: Mapping[str, str],
+        changes: tuple[ChangeWork, ...],
     ) -> None:
-        holding = conditions | {StepCondition.ALWAYS}
+        of_changes = frozenset(condition for change in changes for condition in change.holding)
+        holding = conditions | of_changes | {StepCondition.ALWAYS}
         self.steps = {step.id: step for step in table.steps if holding.intersection(step.conditions)}
         self.after = {step.id: step.after for step in table.steps}
-        self.inside = {step.id for step in table.steps if step.scope is not StepScope.SITE}
+        self.of_tanks = {step.id for step in table.steps if step.scope in _OF_TANKS}
+        self.inside = {step.id for step in table.steps if step.scope not in (StepScope.SITE, *_OF_TANKS)}
+        self.changes = changes
         self.phases = phases
         self.waits = waits
         self.crews = crews
@@ -174,6 +209,8 @@ class _Net:
         for step in self.steps.values():
             if step.scope is StepScope.SITE:
                 yield self._site_task(step)
+            elif step.scope in _OF_TANKS:
+                yield from (self._change_task(step, change) for change in self.changes if change.has(step))
             elif not phases_told:
                 phases_told = True
                 for phase in self.phases:
@@ -183,17 +220,67 @@ class _Net:
         step = self.steps.get(step_id)
         return step is not None and phase.units_of(step) > 0
 
-    def _before(self, step_id: str, phase: PhaseWork | None) -> Iterator[str]:
-        """Yield the ids of the tasks that a step waits for; a step that is not done hands its own on."""
+    def _before(self, step_id: str, asker: PhaseWork | ChangeWork | None) -> Iterator[str]:
+        """Yield the ids of the tasks that a step waits for; a step that is not done hands its own on.
+
+        A step of the site waits for all phases and changes, one of a phase for the changes that touch it, and one of a
+        change for the phases that it touches.
+        """
         for earlier in self.after[step_id]:
-            if earlier not in self.inside:
-                if earlier in self.steps:
-                    yield earlier
-                elif self.hands_on[earlier]:
-                    yield from self._before(earlier, phase)
-                continue
-            for one in self.phases if phase is None else (phase,):
-                yield from (_id_of(earlier, one),) if self._is_done(earlier, one) else self._before(earlier, one)
+            if earlier in self.inside:
+                for phase in self._phases_of(asker):
+                    done = self._is_done(earlier, phase)
+                    yield from (_id_of(earlier, phase),) if done else self._before(earlier, phase)
+            elif earlier in self.of_tanks:
+                yield from self._before_of_tanks(earlier, asker)
+            elif earlier in self.steps:
+                yield earlier
+            elif self.hands_on[earlier]:
+                yield from self._before(earlier, asker)
+
+    def _before_of_tanks(self, earlier: str, asker: PhaseWork | ChangeWork | None) -> Iterator[str]:
+        step = self.steps.get(earlier)
+        changes = self._changes_of(asker)
+        for change in changes:
+            if step is not None and change.has(step):
+                yield _id_of_change(earlier, change)
+            elif self.hands_on[earlier]:
+                yield from self._before(earlier, change)
+        if not changes and self.hands_on[earlier]:
+            yield from self._before(earlier, asker)
+
+    def _phases_of(self, asker: PhaseWork | ChangeWork | None) -> tuple[PhaseWork, ...]:
+        if isinstance(asker, PhaseWork):
+            return (asker,)
+        return tuple(phase for phase in self.phases if asker is None or asker.touches(phase))
+
+    def _changes_of(self, asker: PhaseWork | ChangeWork | None) -> tuple[ChangeWork, ...]:
+        if isinstance(asker, ChangeWork):
+            return (asker,)
+        return tuple(change for change in self.changes if asker is None or change.touches(asker))
+
+    def _change_task(self, step: ConversionStep, change: ChangeWork) -> Task:
+        before = list(self._before(step.id, change))
+        if step.id == CHANGE_WITHIN:  # sales from the tank stop no earlier than they must
+            first = next((phase.number for phase in self.phases if change.touches(phase)), 1)
+            before += self._ends_of(first - 1)
+        work = step.minutes * (len(change.positions) if step.scope is StepScope.TANK_POSITION else 1)
+        hands = max(1, min(self.crews, len(change.dispensers))) if step.scope is StepScope.TANK_POSITION else 1
+        wait = self.waits.of(step.id)
+        return Task(
+            id=_id_of_change(step.id, change),
+            step=step,
+            phase=None,
+            places=change.positions,
+            minutes=math.ceil(work / hands),
+            work_minutes=work,
+            waits_days=wait.days,
+            after=tuple(dict.fromkeys(before)),
+            counted=wait.count,
+            subject=change.label if step.id in _LABEL_STEPS else "",
+            change=change.number,
+            tank=change.tank,
+        )
 
     def _site_task(self, step: ConversionStep) -> Task:
         wait = self.waits.of(step.id)
@@ -245,7 +332,13 @@ class _Net:
             work_minutes=work,
             waits_days=0,
             after=after,
+            subject=self._labels_in(phase) if step.id in _LABEL_STEPS else "",
         )
+
+    def _labels_in(self, phase: PhaseWork) -> str:
+        """Return the labels that the law asks for where the liquid changes within this phase."""
+        within = (one for one in self.changes if one.touches(phase) and StepCondition.WITHIN_CHANGE in one.holding)
+        return ", ".join(dict.fromkeys(one.label for one in within if one.label))
 
 
 def _length_of(tasks: Sequence[Task]) -> int:
@@ -258,3 +351,24 @@ def _length_of(tasks: Sequence[Task]) -> int:
 
 def _id_of(step_id: str, phase: PhaseWork) -> str:
     return f"{step_id}-{phase.number}"
+
+
+def _id_of_change(step_id: str, change: ChangeWork) -> str:
+    return f"{step_id}-tank-{change.number}"
+
+
+def _in_order(tasks: tuple[Task, ...]) -> tuple[Task, ...]:
+    """Return the tasks as they come, but each behind those that it waits for."""
+    by_id = {task.id: task for task in tasks}
+    placed: dict[str, Task] = {}
+    for first in tasks:
+        waiting = [first]
+        while waiting:
+            task = waiting[-1]
+            open_ones = [by_id[one] for one in task.after if one not in placed]
+            if open_ones:
+                waiting.extend(reversed(open_ones))
+                continue
+            placed[task.id] = task
+            waiting.pop()
+    return tuple(placed.values())

@@ -137,7 +137,12 @@ class ConversionPage(QWidget):
     def _file_buttons(self) -> QHBoxLayout:
         row = QHBoxLayout()
         self.buttons: dict[str, QPushButton] = {}
-        for name, words in (("pdf", tr("Save P&DF…")), ("ics", tr("Save &calendar…")), ("print", tr("Prin&t…"))):
+        for name, words in (
+            ("pdf", tr("Save P&DF…")),
+            ("ics", tr("Save &calendar…")),
+            ("xlsx", tr("Save ta&ble…")),
+            ("print", tr("Prin&t…")),
+        ):
             button = QPushButton(words, self)
             button.clicked.connect(self._asker(name))
             row.addWidget(button, 1)
@@ -301,7 +306,7 @@ class ConversionPage(QWidget):
             self.save_to(path, suffix)
 
     def save_to(self, path: Path, suffix: str) -> None:
-        """Write the report (``pdf``) or the calendar (``ics``) into a file."""
+        """Write the report (``pdf``), the calendar (``ics``) or the tasks (``xlsx``, ``csv``) into a file."""
         conversion, document = self._conversion, self.document
         if conversion is None or document is None:
             return
@@ -309,7 +314,8 @@ class ConversionPage(QWidget):
         service, display = session.workbench.converting(), session.display
 
         def content() -> bytes:
-            return document if suffix == "pdf" else service.calendar(conversion, display)
+            makers = {"ics": service.calendar, "xlsx": service.tasks_xlsx, "csv": service.tasks_csv}
+            return document if suffix == "pdf" else makers[suffix](conversion, display)
 
         save_aside(self._context, _FILE, path, content, notify=self._notify)
 
