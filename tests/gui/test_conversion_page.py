@@ -42,7 +42,14 @@ def page(qtbot: QtBot, window: MainWindow, workplace: Workplace) -> ConversionPa
 def test_the_page_shows_standing_ways_positions_and_the_report(qtbot: QtBot, page: ConversionPage) -> None:
     assert "agency" in page.standing_label.text()
     assert page.ways_model.rowCount() == 3
-    assert page.positions_model.rowCount() == 3  # two positions, and what is closed once for all
+    rows = [page.positions_model.index(row, 0).data() for row in range(page.positions_model.rowCount())]
+    assert rows == [
+        "1A regular",
+        "4B diesel",
+        "Closed once",
+        "Changes of liquid, tank by tank",
+        "What the sequence cannot keep or does not know",
+    ]
     assert page.document is not None
     assert len(page.paper.images()) == len(PdfReader(io.BytesIO(page.document)).pages)
     first = page.positions_model.index(0, 0)
@@ -52,7 +59,8 @@ def test_the_page_shows_standing_ways_positions_and_the_report(qtbot: QtBot, pag
 def test_report_and_calendar_are_saved_as_shown(
     qtbot: QtBot, window: MainWindow, page: ConversionPage, tmp_path: Path
 ) -> None:
-    for suffix, start in (("pdf", b"%PDF"), ("ics", b"BEGIN:VCALENDAR")):
+    forms = {"pdf": b"%PDF", "ics": b"BEGIN:VCALENDAR", "xlsx": b"PK", "csv": b"\xef\xbb\xbfkind,task"}
+    for suffix, start in forms.items():
         path = tmp_path / f"conversion.{suffix}"
         page.save_to(path, suffix)
         qtbot.waitUntil(path.exists, timeout=20_000)

@@ -11,6 +11,7 @@ from spoutline.model.conversion_sequence import Moment, PlannedTask, Sequence
 
 _ROWS_PER_SHEET = 15
 _DAYS_PER_SHEET = 4  # more would make slivers of the bars
+_FEW_ROWS = 2  # so few at the end go to the drawing before
 _NAME_M = 0.053
 _DATES_M = 0.036
 _BARS_M = 0.080
@@ -26,7 +27,9 @@ def gantt_drawings(sequence: Sequence, words: ConversionStory) -> tuple[Drawing,
 
     Days on which nothing but waiting goes on are drawn as one narrow gap, so that hours of work stay visible.
     """
-    sheets = tuple(_sheets(sequence))
+    sheets = list(_sheets(sequence))
+    if len(sheets) > 1 and len(sheets[-1]) <= _FEW_ROWS:
+        sheets[-2:] = [(*sheets[-2], *sheets[-1])]
     return tuple(_drawing(sheet, sequence, words, number, len(sheets)) for number, sheet in enumerate(sheets, start=1))
 
 

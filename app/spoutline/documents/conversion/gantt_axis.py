@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from spoutline.model.conversion_sequence import Moment, PlannedTask
 
 _GAP_M = 0.010
+_GAPS_SHARE = 0.4  # of the room: what all gaps take together at most
 _LEAST_DAY_M = 0.017  # a date fits above it
 
 
@@ -87,9 +88,9 @@ def axis_over(tasks: Iterable[PlannedTask], minutes_per_day: int, left_m: float,
     if last >= reached:
         runs.append((reached, last, True))
     gaps = sum(is_gap for *_, is_gap in runs)
-    room = width_m - gaps * _GAP_M if len(windows) else 0.0
+    gap = min(_GAP_M, width_m * _GAPS_SHARE / max(gaps, 1)) if windows else width_m / max(gaps, 1)
+    room = width_m - gaps * gap
     widths = _day_widths({day: closes - opens for day, (opens, closes) in windows.items()}, room)
-    gap = _GAP_M if windows else width_m / max(gaps, 1)
     columns: list[Column] = []
     x = left_m
     for begin, end, is_gap in runs:

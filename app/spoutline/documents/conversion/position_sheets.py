@@ -105,10 +105,10 @@ def _removal(one: PositionConversion, currency: str, words: ConversionStory) -> 
     columns = (
         Column("☐", 0.3),
         Column(words.say("action"), 0.8),
-        Column(words.story.word(PaperWord.PLACE), 1.1),
-        Column(words.say("installed"), 1.9),
-        Column(words.say("why"), 3.6),
-        Column(words.story.word(PaperWord.SOURCE), 1.9),
+        Column(words.story.word(PaperWord.PLACE), 1.0),
+        Column(words.say("installed"), 1.6),
+        Column(words.say("why"), 3.3),
+        Column(words.story.word(PaperWord.SOURCE), 2.8),
     )
     yield Table(columns, tuple(_removal_row(line, currency, words) for line in lines), whole=True)
 

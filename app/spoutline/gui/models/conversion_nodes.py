@@ -75,21 +75,21 @@ def _change_nodes(conversion: SiteConversion, words: ConversionStory) -> Iterato
         for change in conversion.tank_changes
     )
     if changes:
-        yield Node(cells=(words.say("tank_changes"), "", ""), tone=Tone.NOTE, children=changes, is_head=True)
+        yield Node(cells=(words.say("tank_changes"),), spans=True, tone=Tone.NOTE, children=changes, is_head=True)
     notes = conversion.sequence.notes if conversion.sequence is not None else ()
     if notes:
         rows = tuple(
             Node(cells=(words.title(note.finding), note.subject, words.note(note)), tone=Tone.QUESTION)
             for note in notes
         )
-        yield Node(cells=(words.say("sequence_notes"), "", ""), tone=Tone.QUESTION, children=rows, is_head=True)
+        yield Node(cells=(words.say("sequence_notes"),), spans=True, tone=Tone.QUESTION, children=rows, is_head=True)
 
 
 def _shared_nodes(conversion: SiteConversion, words: ConversionStory) -> Iterator[Node]:
     """Yield what is closed once for a dispenser or the site, and what stays live there."""
     shared = tuple(_closing_node(one, None, words) for one in conversion.closings if not one.position)
     if shared:
-        yield Node(cells=(words.say("closed_once"), "", ""), tone=Tone.NOTE, children=shared, is_head=True)
+        yield Node(cells=(words.say("closed_once"),), spans=True, tone=Tone.NOTE, children=shared, is_head=True)
     live = tuple(
         Node(
             cells=(words.say("stays_live"), f"{one.quantity} ×", words.live(one)),
@@ -99,7 +99,7 @@ def _shared_nodes(conversion: SiteConversion, words: ConversionStory) -> Iterato
         for one in conversion.stays_live
     )
     if live:
-        yield Node(cells=(words.say("live_title"), "", ""), tone=Tone.CAUTION, children=live, is_head=True)
+        yield Node(cells=(words.say("live_title"),), spans=True, tone=Tone.CAUTION, children=live, is_head=True)
 
 
 def _closing_node(closing: Closing, label: str | None, words: ConversionStory) -> Node:

@@ -1,0 +1,55 @@
+"""Tables on paper: no title breaks within a word, no single row is carried over to a page of its own."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from reportlab.pdfbase.pdfmetrics import stringWidth
+
+from spoutline.documents.content.blocks import Alignment, Column, Row, Table
+from spoutline.documents.pdf import styles
+from spoutline.documents.pdf.column_widths import column_widths
+from spoutline.documents.pdf.fonts import register_fonts
+from spoutline.documents.pdf.setting import set_blocks
+
+WIDTH = 480.0
+WORDS = st.text(alphabet="abcdefghijklm", min_size=1, max_size=14)
+
+
+@pytest.fixture(autouse=True)
+def _fonts() -> None:
+    register_fonts()
+
+
+def needs(column: Column) -> float:
+    style = styles.HEAD_CELLS[column.alignment]
+    return max(float(stringWidth(word, style.fontName, style.fontSize)) for word in column.title.split()) + 9.0
+
+
+@given(st.lists(st.tuples(st.lists(WORDS, min_size=1, max_size=3), st.floats(0.2, 5)), min_size=1, max_size=6))
+def test_a_title_has_room_for_its_longest_word_where_the_table_has(drawn: list[tuple[list[str], float]]) -> None:
+    columns = tuple(Column(" ".join(words), share, Alignment.RIGHT) for words, share in drawn)
+    widths = column_widths(Table(columns, ()), WIDTH)
+    assert sum(widths) == pytest.approx(WIDTH)
+    if sum(map(needs, columns)) <= WIDTH - 10:
+        assert all(width >= needs(column) - 1e-6 for width, column in zip(widths, columns, strict=True))
+
+
+def test_columns_with_room_keep_their_share() -> None:
+    columns = (Column("Way", 1.0), Column("Sum", 3.0))
+    assert column_widths(Table(columns, ()), WIDTH) == [WIDTH / 4, WIDTH * 3 / 4]
+
+
+@pytest.mark.parametrize("rows", [2, 3, 7])
+@pytest.mark.parametrize("words", [3, 40])
+def test_no_row_is_left_alone_at_either_end_of_a_page(rows: int, words: int) -> None:
+    text = " ".join(["stays"] * words)
+    block = Table((Column("Number", 1.0), Column("Why", 3.0)), tuple(Row((str(n), text)) for n in range(rows)))
+    (table,) = tuple(set_blocks((block,), WIDTH))
+    whole = table.wrap(WIDTH, 10_000)[1]
+    heights = list(table._rowHeights)
+    for height in (whole - 1, whole - heights[-1], heights[0] + heights[1] + 1):
+        parts = table.split(WIDTH, height)
+        body = [len(part._cellvalues) - 1 for part in parts]  # each part repeats the titles
+        assert not parts or all(count >= 2 for count in body), (height, body)
