@@ -524,6 +524,10 @@
    <translation>1 bis 30.</translation>
   </message>
   <message>
+   <source>40 CFR 280.32(b), from memory</source>
+   <translation>40 CFR 280.32(b), aus dem Gedächtnis</translation>
+  </message>
+  <message>
    <source>77 FR 28772 table 1 (memory)</source>
    <translation>77 FR 28772 Tabelle 1 (erinnert)</translation>
   </message>
@@ -1422,6 +1426,10 @@
   <message>
    <source>Do superseded parts &amp;go?</source>
    <translation>Entfallen ersetzte Te&amp;ile?</translation>
+  </message>
+  <message>
+   <source>Do the tanks lie underground?</source>
+   <translation>Liegen die Tanks unter der Erde?</translation>
   </message>
   <message>
    <source>Do this</source>
@@ -3808,6 +3816,10 @@
    <translation>Sichern: Revision {0} wird als Entwurf eröffnet, Abgegebenes bleibt.</translation>
   </message>
   <message>
+   <source>Save ta&amp;ble…</source>
+   <translation>Ta&amp;belle…</translation>
+  </message>
+  <message>
    <source>Save the &amp;bill as built…</source>
    <translation>Stückl&amp;iste, wie gebaut…</translation>
   </message>
@@ -4478,6 +4490,10 @@
   <message>
    <source>Then it does no harm there.</source>
    <translation>Dann schadet sie dort nicht.</translation>
+  </message>
+  <message>
+   <source>Then the tank agency is told before some blends; not answered counts as yes.</source>
+   <translation>Dann wird die Tankbehörde vor manchen Mischungen benachrichtigt; ohne Antwort gilt ja.</translation>
   </message>
   <message>
    <source>There is no set to pick a part from.</source>

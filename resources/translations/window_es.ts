@@ -524,6 +524,10 @@
    <translation>1 a 30.</translation>
   </message>
   <message>
+   <source>40 CFR 280.32(b), from memory</source>
+   <translation>40 CFR 280.32(b), de memoria</translation>
+  </message>
+  <message>
    <source>77 FR 28772 table 1 (memory)</source>
    <translation>77 FR 28772 tabla 1 (de memoria)</translation>
   </message>
@@ -1422,6 +1426,10 @@
   <message>
    <source>Do superseded parts &amp;go?</source>
    <translation>¿&amp;Salen las piezas sustituidas?</translation>
+  </message>
+  <message>
+   <source>Do the tanks lie underground?</source>
+   <translation>¿Son subterráneos los tanques?</translation>
   </message>
   <message>
    <source>Do this</source>
@@ -3808,6 +3816,10 @@
    <translation>Guárdela: la revisión {0} se abre como borrador, lo enviado se queda.</translation>
   </message>
   <message>
+   <source>Save ta&amp;ble…</source>
+   <translation>Ta&amp;bla…</translation>
+  </message>
+  <message>
    <source>Save the &amp;bill as built…</source>
    <translation>Lista &amp;construida…</translation>
   </message>
@@ -4478,6 +4490,10 @@
   <message>
    <source>Then it does no harm there.</source>
    <translation>Entonces no perjudica ahí.</translation>
+  </message>
+  <message>
+   <source>Then the tank agency is told before some blends; not answered counts as yes.</source>
+   <translation>Entonces se avisa a la autoridad de tanques antes de algunas mezclas; sin respuesta cuenta como sí.</translation>
   </message>
   <message>
    <source>There is no set to pick a part from.</source>

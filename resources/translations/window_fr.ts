@@ -524,6 +524,10 @@
    <translation>1 à 30.</translation>
   </message>
   <message>
+   <source>40 CFR 280.32(b), from memory</source>
+   <translation>40 CFR 280.32(b), de mémoire</translation>
+  </message>
+  <message>
    <source>77 FR 28772 table 1 (memory)</source>
    <translation>77 FR 28772 table 1 (de mémoire)</translation>
   </message>
@@ -1422,6 +1426,10 @@
   <message>
    <source>Do superseded parts &amp;go?</source>
    <translation>Les pièces remplacées partent-elle&amp;s ?</translation>
+  </message>
+  <message>
+   <source>Do the tanks lie underground?</source>
+   <translation>Les cuves sont-elles enterrées ?</translation>
   </message>
   <message>
    <source>Do this</source>
@@ -3808,6 +3816,10 @@
    <translation>Enregistrez : la révision {0} s'ouvre en brouillon, ce qui est parti reste.</translation>
   </message>
   <message>
+   <source>Save ta&amp;ble…</source>
+   <translation>Ta&amp;bleau…</translation>
+  </message>
+  <message>
    <source>Save the &amp;bill as built…</source>
    <translation>Nomenclature &amp;posée…</translation>
   </message>
@@ -4478,6 +4490,10 @@
   <message>
    <source>Then it does no harm there.</source>
    <translation>Elle n'y nuit alors pas.</translation>
+  </message>
+  <message>
+   <source>Then the tank agency is told before some blends; not answered counts as yes.</source>
+   <translation>L'autorité des cuves est alors avisée avant certains mélanges ; sans réponse, c'est oui.</translation>
   </message>
   <message>
    <source>There is no set to pick a part from.</source>

@@ -177,7 +177,7 @@ def _pipe_questions() -> tuple[Question, ...]:
         conversion_question(
             "sequence.tanks_underground",
             _PIPES,
-            "Do the tanks lie under&ground?",
+            "Do the tanks lie underground?",
             "Then the tank agency is told before some blends; not answered counts as yes.",
             "40 CFR 280.32(b), from memory",
             Entry.YES_NO_OPEN,
