@@ -11,6 +11,7 @@ from typing import Any
 import pytest
 
 from program_runs import Spoutline
+from spoutline import assets
 from spoutline.book.survey_text import survey_to_json
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.model.survey import Survey
@@ -248,6 +249,16 @@ def test_nothing_is_published_without_a_word_and_a_name(book: Run, exported: Pat
     assert "publisher" in told
     code, _text, told = book("catalogue", "publish", NAME, "--note", "x", "--by", "y")
     assert (code, "draft is empty" in told) == (2, True)
+
+
+def test_no_quotation_is_made_from_a_draft(book: Run, survey: str, exported: Path, tmp_path: Path) -> None:
+    book("catalogue", "new", NAME)
+    book("catalogue", "import", str(exported), "--into", NAME)
+    terms = str(Path(assets.resources_folder()) / "terms" / "refit.toml")
+    pdf = tmp_path / "quotation.pdf"
+    words = ("quote", survey, "--terms", terms, "--draft", "--pdf", str(pdf), "--catalogue", f"{NAME}@draft")
+    code, _text, told = book(*words)
+    assert (code, "publish the draft first" in told, pdf.exists()) == (2, True, False)
 
 
 def test_without_an_action_prices_are_checked_as_before(book: Run) -> None:

@@ -10,6 +10,7 @@ import shutil
 import subprocess
 import tempfile
 from collections.abc import Iterator
+from datetime import date
 from pathlib import Path
 
 import pytest
@@ -20,6 +21,7 @@ from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import StoreFault
+from stores.catalogue.entries import priced_only, swivel
 
 pytestmark = pytest.mark.postgres
 
@@ -85,6 +87,35 @@ def test_the_catalogue_is_the_same_as_in_sqlite(bench: Workbench, workbench: Wor
     parts = bench.search_parts("", limit=100_000)
     assert parts == workbench.search_parts("", limit=100_000)
     assert len(parts) >= 350
+
+
+def test_catalogues_and_editions_are_kept_as_in_sqlite(bench: Workbench, tmp_path: Path) -> None:
+    desk = bench.catalogues()
+    exported = desk.export(EditionRef("Demonstration"))
+    (tmp_path / "all.zip").write_bytes(exported)
+    desk.create("Own list")
+    assert desk.import_exchange(tmp_path / "all.zip", "own list").new == len(bench.search_parts("", limit=100_000))
+    assert desk.publish("Own list", notes="first", publisher="Ada Fenn", on=date(2026, 11, 28)).number == 1
+    with desk.shelf().draft("Own list") as draft:
+        draft.put([priced_only("FW 900"), swivel("АБ 7+2/x")])
+        draft.take_out([part.ref for part in bench.search_parts("QW-N102")])
+    assert (draft.counts.new, draft.counts.gone) == (2, 1)
+    assert desk.publish("Own list", notes="second", publisher="Ada Fenn", on=date(2026, 11, 28)).number == 2
+    assert desk.export(EditionRef("Own list", 1)) == exported
+    changes = desk.changes(EditionRef("Own list", 1), EditionRef("Own list", 2))
+    assert {one.ref.number: (one.before is None, one.after is None) for one in changes} == {
+        "FW 900": (True, False),
+        "QW-N102": (False, True),
+        "АБ 7+2/x": (True, False),
+    }
+    survey = demo_survey("small_town").model_copy(update={"catalogue": "Own list@2"})
+    assert bench.provenance(survey).edition == 2
+    assert [part.number for part in bench.parts_named("АБ 7+2/x + QW-N103, LS-S101 LS-S102", survey)] == [
+        "АБ 7+2/x",
+        "QW-N103",
+        "LS-S101",
+        "LS-S102",
+    ]
 
 
 def test_a_database_that_is_not_there_is_named_without_the_password(server: Path) -> None:

@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.bootstrap.once import Once
+from spoutline.model.faults import InputFault, InputProblem
 
 if TYPE_CHECKING:
     from datetime import date
@@ -191,10 +192,14 @@ class QuotationService:
         from spoutline.planning.refit.quote import QuoteSources, quote
 
         story = self._sources.story(display, None)
+        parts = self._sources.catalogue(survey)
+        if parts.edition().ref.is_draft:
+            wanted = "publish the draft first: a quotation names an edition that stays as it is"
+            raise InputFault((InputProblem("", "catalogue", repr(str(parts.edition().ref)), wanted),))
         sources = QuoteSources(
             tables=self._sources.tables(survey),
             steps=self._sources.steps(),
-            parts=self._sources.catalogue(survey),
+            parts=parts,
             price_lists=self.price_lists(),
             liquid_text=lambda one: story.liquid(Liquid(one.liquid.family, one.liquid.blend_percent)),
         )

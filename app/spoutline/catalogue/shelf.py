@@ -106,21 +106,12 @@ class CatalogueShelf:
             return _facts(connection, _known(connection, name))
 
     def opened(self, ref: EditionRef) -> OpenedEdition:
-        """Return the edition that ``ref`` names; raise ``InputFault`` where there is none."""
+        """Return the edition that ``ref`` names; raise ``InputFault`` where there is none.
+
+        What is the name of no catalogue may be the title of an edition, as papers print it.
+        """
         with self._reading() as connection:
             return _opened(connection, ref)
-
-    def edition_of_title(self, title: str) -> EditionRef | None:
-        """Return the edition that papers call ``title``, the newest of several; None where there is none."""
-        query = (
-            select(CatalogueRow.name, EditionRow.number)
-            .join(CatalogueRow, CatalogueRow.id == EditionRow.catalogue_id)
-            .where(EditionRow.title == title)
-            .order_by(EditionRow.number.desc())
-        )
-        with self._reading() as connection:
-            row = connection.execute(query).first()
-        return None if row is None else EditionRef(row.name, row.number)
 
     def parts(self, ref: EditionRef) -> CatalogueStore:
         """Return the described parts of an edition as planning reads them."""
@@ -286,6 +277,8 @@ def _writable(connection: Connection, name: str) -> CatalogueKey:
 
 
 def _opened(connection: Connection, ref: EditionRef) -> OpenedEdition:
+    if ref.number is None and not ref.is_draft and catalogue_row(connection, ref.catalogue) is None:
+        ref = _of_title(connection, ref.catalogue) or ref
     row = _known(connection, ref.catalogue)
     if ref.is_draft:
         return draft_of(row)
@@ -299,6 +292,18 @@ def _opened(connection: Connection, ref: EditionRef) -> OpenedEdition:
         )
         raise InputFault((InputProblem("", "catalogue", repr(str(ref)), wanted),))
     return found
+
+
+def _of_title(connection: Connection, title: str) -> EditionRef | None:
+    """Return the edition that papers call so, the newest of several; None where there is none."""
+    query = (
+        select(CatalogueRow.name, EditionRow.number)
+        .join(CatalogueRow, CatalogueRow.id == EditionRow.catalogue_id)
+        .where(EditionRow.title == title)
+        .order_by(EditionRow.number.desc())
+    )
+    row = connection.execute(query).first()
+    return None if row is None else EditionRef(row.name, row.number)
 
 
 def _facts(connection: Connection, row: CatalogueKey) -> CatalogueFacts:

@@ -9,7 +9,7 @@ import difflib
 import re
 import threading
 from collections import defaultdict
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from sqlalchemy import ColumnElement, Connection, Engine, func, select
 
@@ -109,12 +109,25 @@ class CatalogueStore:
         return PartRef.from_text(text, makers)
 
     def read_refs(self, text: str) -> tuple[PartRef, ...]:
-        """Return every part that a person names in one line, separated by commas, semicolons, plus signs or blanks."""
-        found: list[PartRef] = []
-        for piece in filter(None, map(str.strip, re.split(r"[,;+\n]", text))):
-            ref = self.read_ref(piece)
-            found.extend((ref,) if ref.maker else map(PartRef, piece.split()))
-        return tuple(found)
+        """Return every part that a person names in one line, separated by commas, semicolons, plus signs or blanks.
+
+        A number that holds a plus sign or blanks itself is taken whole where a part has it.
+        """
+        pieces = filter(None, map(str.strip, re.split(r"[,;\n]", text)))
+        return tuple(ref for piece in pieces for ref in self._refs_in(piece))
+
+    def _refs_in(self, text: str) -> Iterator[PartRef]:
+        ref = self.read_ref(text)
+        if not re.search(r"[ +]", text) or self.parts((ref,)):
+            yield ref
+        elif "+" in text:
+            between = " + " if " + " in text else "+"  # a number may hold one, and seldom with blanks about it
+            for piece in filter(None, map(str.strip, text.split(between))):
+                yield from self._refs_in(piece)
+        elif ref.maker:
+            yield ref
+        else:
+            yield from map(PartRef, text.split())
 
     def search(self, text: str, kind: PartKind | None, limit: int) -> tuple[Part, ...]:
         """Return up to ``limit`` parts, by number, whose number, name or maker holds every word of ``text``."""

@@ -195,6 +195,14 @@ def test_an_edition_that_is_not_there_is_told(shelf: CatalogueShelf, text: str, 
         shelf.parts(EditionRef.from_text(text))
 
 
+def test_an_edition_is_found_by_the_title_that_papers_print(shelf: CatalogueShelf) -> None:
+    for price in (1, 2):
+        put(shelf, swivel("FW 1", price=price))
+        publish(shelf)
+    found = shelf.opened(EditionRef.from_text("Own list, edition 1")).edition
+    assert (found.title, str(found.ref)) == ("Own list, edition 1", "Own list@1")
+
+
 @pytest.mark.parametrize("text", ["Own list@0", "Own list@x", "Own list@", "@3", "a@b@1", "Own list@-1"])
 def test_what_names_no_edition_is_told(text: str) -> None:
     with pytest.raises(InputFault):
