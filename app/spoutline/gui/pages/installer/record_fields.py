@@ -42,6 +42,7 @@ from spoutline.planning.sets.plan_site import fingerprint_of
 from spoutline.units.meter_readings import MeterReading, parse_reading, reading_as_written
 
 _LEFT_OUT = "-"
+_ROW_HEIGHT = 40  # two lines of words, or a field
 _PAGE = re.compile(r"^p[0-9]+_")  # number of the page in the name of a form's field
 
 
@@ -152,11 +153,12 @@ class RecordFields(QWidget):
             self._item_grid.addWidget(plain_label(words, "quiet"), 0, column)
         items = [item for item in service.items(plan) if item.applies]
         for line, item in enumerate(items, start=1):
+            self._item_grid.setRowMinimumHeight(line, _ROW_HEIGHT)
             row = self._item_row(item, story)
             self._items.append(row)
             entry: QWidget | None = row.reading or row.result
             widgets: tuple[QWidget | None, ...] = (
-                plain_label(story.word(item.id), wraps=True),
+                _two_lines(story.word(item.id)),
                 plain_label(expected_text(item, story)),
                 plain_label(limit_text(item, story)),
                 entry,
@@ -344,6 +346,13 @@ class RecordFields(QWidget):
         for name in ("done_by", "licence", "signed_by"):
             self.people[name].setText(getattr(record, name))
         self.remarks_edit.setPlainText(record.remarks)
+
+
+def _two_lines(words: str) -> QLabel:
+    """Return what is asked, with room for a second line: a grid asks no label how high it is when it wraps."""
+    label = plain_label(words, wraps=True)
+    label.setMinimumHeight(_ROW_HEIGHT)
+    return label
 
 
 def _day(text: str) -> date | None:
