@@ -275,17 +275,18 @@ class WorkbookBounds:
 
     unpacked_bytes: int
     cell_elements: int
+    text_elements: int
     rows: int
 
     @classmethod
     def of_positions(cls) -> WorkbookBounds:
         """Return the bounds of a table of positions."""
-        return cls(BOUNDS.workbook_bytes, BOUNDS.cell_elements, BOUNDS.table_rows)
+        return cls(BOUNDS.workbook_bytes, BOUNDS.cell_elements, BOUNDS.text_elements, BOUNDS.table_rows)
 
     @classmethod
     def of_intake(cls) -> WorkbookBounds:
         """Return the bounds of a supplier's table."""
-        return cls(BOUNDS.intake_workbook_bytes, 3 * BOUNDS.intake_cells, BOUNDS.intake_rows)
+        return cls(BOUNDS.intake_workbook_bytes, 3 * BOUNDS.intake_cells, BOUNDS.intake_cells, BOUNDS.intake_rows)
 
 
 def check_workbook(content: bytes, place: str, bounds: WorkbookBounds | None = None) -> None:
@@ -347,7 +348,7 @@ def _most_elements(name: str, bounds: WorkbookBounds) -> int:
     if "styles" in name:
         return BOUNDS.style_elements
     if "sharedstrings" in name:
-        return max(BOUNDS.text_elements, bounds.cell_elements // 3)
+        return bounds.text_elements
     return bounds.cell_elements if "worksheets/" in name or "sheet" in name else BOUNDS.other_elements
 
 

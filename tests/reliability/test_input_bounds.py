@@ -31,11 +31,13 @@ from spoutline.book.survey_text import read_survey, survey_from_json, survey_to_
 from spoutline.book.terms_files import TermsFolders, read_logo
 from spoutline.book.terms_text import read_terms
 from spoutline.bootstrap.agreements import read_agreed_file
+from spoutline.catalogue.exchange import ExchangeReader, exchange_bytes
 from spoutline.catalogue.price_lists import read_price_lists
 from spoutline.catalogue.source import read_source
 from spoutline.documents.own_files import FileForm, is_own
 from spoutline.documents.pack.form_reading import records_from_form
 from spoutline.input_bounds import BOUNDS, InputBounds, bounded_bytes, check_picture, toml_table
+from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.faults import InputFault
 from spoutline.planning.survey_import.sheet import pasted_rows, read_sheet
 from spoutline.ruletables.files import read_text
@@ -426,6 +428,16 @@ def test_own_papers_beyond_the_bound_are_taken_for_anothers(bound: SetBound, tmp
     assert is_own(path, FileForm.JSON)
     bound("own_file_bytes", 10)
     assert not is_own(path, FileForm.JSON)
+
+
+@pytest.mark.parametrize("name", ["exchange_bytes", "exchange_unpacked_bytes", "exchange_rows"])
+def test_an_exchange_file_beyond_a_bound_is_refused(bound: SetBound, tmp_path: Path, name: str) -> None:
+    entries = [CatalogueEntry(number=f"QX-{number}", maker="Quillwort Works") for number in range(3)]
+    path = file(tmp_path, "parts.zip", exchange_bytes(entries))
+    assert len(list(ExchangeReader(path).entries())) == 3
+    bound(name, 2)
+    with pytest.raises(InputFault, match="at most 2 "):
+        list(ExchangeReader(path).entries())
 
 
 def test_every_bound_has_a_test() -> None:

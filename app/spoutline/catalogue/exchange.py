@@ -257,7 +257,11 @@ class ExchangeReader:
                     continue
                 self._rows += 1
                 if self._rows > BOUNDS.exchange_rows:
-                    raise _refused(self._path, f"more than {BOUNDS.exchange_rows} rows", "that many rows are read")
+                    raise _refused(
+                        self._path,
+                        f"more than {BOUNDS.exchange_rows} rows",
+                        f"at most {BOUNDS.exchange_rows} rows are read",
+                    )
                 if len(self.problems) > BOUNDS.problems:
                     return
                 if len(cells) != len(head):
