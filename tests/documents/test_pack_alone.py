@@ -22,6 +22,7 @@ from spoutline.model.plan import PositionPlan
 from spoutline.model.port import Seal
 from spoutline.model.quantity import Dimension, Quantity
 from spoutline.model.survey import SurveyLiquid
+from spoutline.units.accepted import UnitSystem
 
 OTHER_PAPERS = {"en": "the bill", "es": "lista de materiales", "de": "Stückliste", "fr": "nomenclature"}
 
@@ -107,6 +108,22 @@ def test_the_order_of_make_up_names_each_joint_once_the_bench_first() -> None:
     text = make_up_text(plan, plan.chosen, words().story)
     # outlet A whip B breakaway C curb hose D swivel E nozzle
     assert text.startswith("Make up on the bench: E, D; then at the dispenser, from the outlet down: A, B, C.")
+
+
+def test_a_torque_that_a_maker_states_stands_as_a_figure_by_the_number_of_the_part() -> None:
+    plan = factory.fitting_plan()
+    assert plan.chosen is not None
+    set_ = plan.chosen.hanging_set
+    assert all(link.part.tightening_torque_n_m is None for link in set_.links)
+    assert make_up_text(plan, plan.chosen, words().story).endswith("Torque: the makers' instructions.")
+    links = tuple(
+        replace(link, part=replace(link.part, tightening_torque_n_m=54.0)) if at == 1 else link
+        for at, link in enumerate(set_.links)
+    )
+    stated = replace(plan.chosen, hanging_set=replace(set_, links=links))
+    assert "Torque that makers state: (2) 54 N·m; else" in make_up_text(plan, stated, words().story)
+    # 1 lbf·ft is 1.3558 N·m (NIST SP 811, appendix B.8)
+    assert "(2) 39.8 lbf·ft; else" in make_up_text(plan, stated, words(system=UnitSystem.US).story)
 
 
 def test_the_clamp_of_a_retractor_has_its_place() -> None:

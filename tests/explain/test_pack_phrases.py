@@ -23,7 +23,8 @@ ENGLISH = (FOLDER / "en.toml").read_text(encoding="utf-8")
 # words that are the same in two languages, or are standards' own signs
 SAME = {
     "ThreadStandard", "text.language", "text.at_least", "text.at_most", "text.between",
-    "text.each_for", "text.hose_of", "PackWord.notes", "PackWord.photos", "PackWord.source", "PackWord.date",
+    "text.each_for", "text.hose_of", "text.torque_of",
+    "PackWord.notes", "PackWord.photos", "PackWord.source", "PackWord.date",
     "PackWord.signature", "PackWord.service", "PackWord.site", "PackWord.name", "PackWord.role", "PackWord.danger",
     "PackWord.caution", "PackWord.place", "PackWord.limit", "LiquidFamily.diesel", "Slot.adaptor", "PartKind.adaptor",
     "CheckId.bend_radius",

@@ -104,7 +104,7 @@ def _csv_heads() -> frozenset[tuple[str, ...]]:
     from spoutline import assets
     from spoutline.documents.conversion import programme_table, task_table
     from spoutline.documents.quotation import csv_order
-    from spoutline.documents.tabular.rows import bill_titles, with_island_title
+    from spoutline.documents.tabular.rows import bill_titles_ever, with_island_title
     from spoutline.explain.phrases.phrasebook import phrasebook_from_toml
     from spoutline.explain.plan.story import Story
     from spoutline.units.accepted import UnitSystem
@@ -112,10 +112,9 @@ def _csv_heads() -> frozenset[tuple[str, ...]]:
 
     path = assets.resources_folder() / "phrases" / "en.toml"  # tables for programs are in English in every language
     story = Story(phrasebook_from_toml(path.read_text(encoding="utf-8"), path.name), Display(UnitSystem.SI))
-    titles = bill_titles(story)
-    return frozenset(
-        {csv_order.COLUMNS, programme_table.COLUMNS, task_table.COLUMNS, titles, with_island_title(titles, story)}
-    )
+    bills = bill_titles_ever(story)
+    with_islands = (with_island_title(titles, story) for titles in bills)
+    return frozenset({csv_order.COLUMNS, programme_table.COLUMNS, task_table.COLUMNS, *bills, *with_islands})
 
 
 def _is_calendar(path: Path) -> bool:

@@ -23,6 +23,7 @@ _SI_UNIT: dict[Dimension, str] = {
     Dimension.MASS: "kg",
     Dimension.MASS_PER_LENGTH: "kg/m",
     Dimension.FORCE: "N",
+    Dimension.TORQUE: "N.m",
     Dimension.PRESSURE: "Pa",
     Dimension.FLOW: "m3/s",
     Dimension.TEMPERATURE: "degrees Celsius",

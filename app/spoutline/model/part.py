@@ -266,6 +266,19 @@ class Part:
         bool | None,
         Figure(kinds=_WITH_OUTLET, column="offered_for_def", holds="its maker offers it for DEF"),
     ] = None
+    tightening_torque_n_m: Annotated[
+        float | None,
+        Figure(
+            kinds=_MARKED,
+            column="tightening_torque_n_m",
+            dimension=Dimension.TORQUE,
+            above=0,
+            most=500,
+            holds="torque to which its joints are tightened",
+            label="tightening_torque",
+            where_stated=True,
+        ),
+    ] = None
     prices: tuple[Price, ...]
     lead_time_days: int
     pack_quantity: int

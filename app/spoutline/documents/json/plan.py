@@ -70,6 +70,7 @@ class PartAttributes(_Record):
     lead_time_days: int
     serial_or_date_code_marked: bool | None = None
     offered_for_def: bool | None = None
+    tightening_torque_n_m: float | None = None
     # nozzle
     operation: NozzleOperation | None = None
     service: NozzleService | None = None

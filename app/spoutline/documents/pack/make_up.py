@@ -75,9 +75,23 @@ def make_up_text(plan: PositionPlan, judged: JudgedSet, story: Story) -> str:
         texts.append(story.phrases.fill("make_up_both", **filled))
     elif letters:
         texts.append(story.phrases.fill("make_up_one", joints=", ".join(letters)))
+    if letters:
+        texts.append(_torque_text(judged, story))
     hose = judged.hanging_set.part_in(Slot.CURB_HOSE)
     has_clamp = any(line.part.kind is PartKind.HOSE_CLAMP for line in plan.accessories)
     if plan.position.retrieval is Retrieval.RETRACTOR and hose is not None and has_clamp:
         at = story.display.reading(hose.length_m * plan.position.retractor.clamp_fraction, Dimension.LENGTH)
         texts.append(story.phrases.fill("clamp_place", length=at))
     return " ".join(texts)
+
+
+def _torque_text(judged: JudgedSet, story: Story) -> str:
+    """Return the torques that makers state, by the numbers of the parts in the drawing; else that makers are asked."""
+    torques = [
+        story.phrases.fill("torque_of", number=number, torque=story.display.reading(torque, Dimension.TORQUE))
+        for number, link in enumerate(judged.hanging_set.links, start=1)
+        if not link.kept and (torque := link.part.tightening_torque_n_m) is not None
+    ]
+    if not torques:
+        return story.phrases.text["torque_by_makers"]
+    return story.phrases.fill("torque_stated", torques=", ".join(torques))

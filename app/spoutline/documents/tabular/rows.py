@@ -47,7 +47,15 @@ def bill_titles(story: Story) -> tuple[str, ...]:
         story.word(Word.LEAD_TIME_DAYS),
         story.word(Word.REASON),
         story.phrases.text["sets_title"],
+        story.word(Word.RECALLED_LIMITS),
+        story.word(Word.RECORDED_WRONG),
     )
+
+
+def bill_titles_ever(story: Story) -> tuple[tuple[str, ...], ...]:
+    """Return the column titles of every bill that the program has written, without islands, the newest first."""
+    titles = bill_titles(story)
+    return titles, titles[:-2]
 
 
 def bill_sheet(site_plan: SitePlan, story: Story, records: Sequence[CommissioningRecord] = ()) -> Sheet:
@@ -55,7 +63,7 @@ def bill_sheet(site_plan: SitePlan, story: Story, records: Sequence[Commissionin
 
     Behind them stand the checks of the position that rest on a recalled limit, and what its newest record found wrong.
     """
-    titles = (*bill_titles(story), story.word(Word.RECALLED_LIMITS), story.word(Word.RECORDED_WRONG))
+    titles = bill_titles(story)
     head = sets_head(site_plan, story)
     newest = {record.position: record for record in records}
     rows = tuple(
