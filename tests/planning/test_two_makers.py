@@ -124,7 +124,7 @@ def test_a_record_takes_makers_from_its_plan_and_says_which_edition_they_are_of(
     record = CommissioningRecord(site="S", position="1A", plan_revision="0" * 16, parts=bare)
     named = with_makers(record, plan, context.parts)
     assert named.parts == (*(part.ref for part in chosen[:-1]), pinned)
-    assert named.catalogue_edition == context.parts.edition() != ""
+    assert named.catalogue_edition == context.parts.edition().title != ""
     later = named.model_copy(update={"catalogue_edition": "an edition before"})
     assert with_makers(later, plan, context.parts).catalogue_edition == "an edition before"
     change = PartChange(planned=bare[0], fitted=(PartRef(chosen[-1].number),), reason=ChangeReason.DAMAGED)
