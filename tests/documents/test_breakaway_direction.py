@@ -12,7 +12,7 @@ import pytest
 
 from documents import plan_factory as factory
 from documents.pack_words import words
-from spoutline.documents.content.blocks import Columns, Paragraph
+from spoutline.documents.content.blocks import Paragraph
 from spoutline.documents.drawing.shapes import Balloon, Path, Weight
 from spoutline.documents.pack.exploded import exploded_drawing
 from spoutline.documents.pack.position_sheet import position_blocks
@@ -61,10 +61,9 @@ def judged(shape: tuple[Slot, ...], *, with_adaptors: bool) -> JudgedSet:
 
 def orientation_of(chosen: JudgedSet) -> str:
     plan = factory.fitting_plan(chosen=chosen)
-    columns = [one for one in position_blocks(plan, factory.site_plan(plan), words().story) if isinstance(one, Columns)]
-    texts = [one.text for pair in columns for one in pair.left if isinstance(one, Paragraph)]
-    (found,) = [text for text in texts if text.startswith("Breakaway (")]
-    return found
+    blocks = position_blocks(plan, factory.site_plan(plan), words().story)
+    (notes,) = [one.text for one in blocks if isinstance(one, Paragraph) and "Breakaway (" in one.text]
+    return notes[notes.index("Breakaway (") :]
 
 
 @pytest.mark.parametrize("with_adaptors", [False, True])
