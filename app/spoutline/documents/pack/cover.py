@@ -9,6 +9,7 @@ from datetime import date
 from spoutline.documents.content.blocks import (
     Alignment,
     Block,
+    Bullets,
     Column,
     Emphasis,
     Heading,
@@ -69,8 +70,8 @@ def loading_blocks(site_plan: SitePlan, story: Story) -> Iterator[Block]:
         Column(story.word(Word.QUANTITY), 0.65, Alignment.RIGHT),
         Column(story.word(Word.PART_NUMBER), 1.1),
         Column(story.word(Word.PART_NAME), 3.2),
-        Column(story.word(Word.FOR_POSITIONS), 2.5),
-        Column(story.word(Word.WEIGHT), 0.7, Alignment.RIGHT),
+        Column(story.word(Word.FOR_POSITIONS), 2.3),
+        Column(story.word(Word.WEIGHT), 0.9, Alignment.RIGHT),
         Column(story.word(Word.LOADED), 0.7, Alignment.RIGHT),
     )
     for number, box in enumerate(boxes, start=1):  # numbered as loaded, so that no number is missed
@@ -80,7 +81,7 @@ def loading_blocks(site_plan: SitePlan, story: Story) -> Iterator[Block]:
     yield Heading(story.word(Word.TOOLS), 2)
     tools = [story.title(tool) for tool in tools_for(job_conditions(site_plan))]
     spares = [_spare(one, story) for one in spare_seals(site_plan.positions)]
-    yield Paragraph("; ".join((*spares, *tools)))
+    yield Bullets((*spares, *tools))
 
 
 def sets_note(site_plan: SitePlan, story: Story) -> Block:

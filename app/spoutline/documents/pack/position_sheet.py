@@ -67,7 +67,7 @@ def position_blocks(plan: PositionPlan, site_plan: SitePlan, story: Story) -> It
         *_orientations(plan.chosen.hanging_set, story),
         _removal(plan, story),
     )
-    yield Paragraph(" – ".join(filter(None, notes)), Role.NOTE)
+    yield Paragraph("\n".join(filter(None, notes)), Role.NOTE)
     yield from _parts_blocks(plan, plan.chosen.hanging_set, story)
 
 
