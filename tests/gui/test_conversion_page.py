@@ -11,6 +11,7 @@ import pytest
 from pydantic import BaseModel
 from pypdf import PdfReader
 from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QMessageBox
 from pytestqt.qtbot import QtBot
 
 from spoutline.bootstrap.demos import demo_survey
@@ -203,8 +204,12 @@ def test_a_part_without_a_number_is_described_and_gets_an_age(
         assert session.position.installed[-1].age_years == age
 
 
-def test_the_planned_set_can_be_recorded_as_installed(workplace: Workplace, page: ConversionPage) -> None:
+def test_the_planned_set_can_be_recorded_as_installed(
+    monkeypatch: pytest.MonkeyPatch, workplace: Workplace, page: ConversionPage
+) -> None:
     session = workplace.session
+    assert session.position.installed, "what hangs there is recorded, so that a question comes first"
+    monkeypatch.setattr(QMessageBox, "question", lambda *_: QMessageBox.StandardButton.Yes)
     page.installed_panel.planned_button.click()
     plan = workplace.context.plan_to_show
     assert plan is not None
