@@ -17,6 +17,5 @@ def upgrade() -> None:
 
 
 def downgrade() -> None:
-    """Take the column back."""
-    with op.batch_alter_table("catalogue_part") as table:
-        table.drop_column("tightening_torque_n_m")
+    """Take the column back in place: a table made anew would take ports and prices with it."""
+    op.drop_column("catalogue_part", "tightening_torque_n_m")
