@@ -23,7 +23,7 @@ from pydantic import ValidationError
 from spoutline.catalogue.descriptions import COLUMNS, figure_cells
 from spoutline.catalogue.entry_text import digest_of, entry_text
 from spoutline.catalogue.shelf import fingerprint_of_states
-from spoutline.catalogue.table_schema import IDENTITY_COLUMNS, TABLE_SCHEMA, UNKNOWN_KIND, table_schema
+from spoutline.catalogue.table_schema import IDENTITY_COLUMNS, TABLE_SCHEMA, UNKNOWN_KIND, csv_resource, table_schema
 from spoutline.input_bounds import BOUNDS, csv_rows
 from spoutline.model.catalogue_entry import CatalogueEntry, Cell, EntryPrice, FigureCell, Origin
 from spoutline.model.faults import InputFault, InputProblem
@@ -139,16 +139,7 @@ def _descriptor(tables: _Tables, fingerprint: str) -> dict[str, Any]:
 
 
 def _resource(name: str) -> dict[str, Any]:
-    return {
-        "name": name,
-        "type": "table",
-        "path": f"{name}.csv",
-        "scheme": "file",
-        "format": "csv",
-        "mediatype": "text/csv",
-        "encoding": "utf-8",
-        "schema": table_schema(_TABLES[name]) if name in _TABLES else _schema_beside(name),
-    }
+    return csv_resource(name, table_schema(_TABLES[name]) if name in _TABLES else _schema_beside(name))
 
 
 def _schema_beside(name: str) -> dict[str, Any]:

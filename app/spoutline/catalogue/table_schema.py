@@ -9,6 +9,7 @@ from enum import StrEnum
 from typing import Any, Final
 
 from spoutline.catalogue.descriptions import COLUMNS
+from spoutline.model.figure import Bounds, TableUnit
 from spoutline.model.part import PartKind, PartStatus
 from spoutline.model.part_figures import PartFigure
 from spoutline.model.part_identity import ITEM_NUMBER_LENGTH, MAKER_LENGTH, NUMBER_LENGTH
@@ -17,6 +18,29 @@ TABLE_SCHEMA: Final = "https://datapackage.org/profiles/2.0/tableschema.json"
 UNKNOWN_KIND: Final = "unknown_kind"  # the table of parts whose kind nobody said yet
 
 _Field = dict[str, Any]
+
+
+def csv_resource(name: str, schema: _Field) -> _Field:
+    """Return how a Data Package describes one of its CSV files."""
+    return {
+        "name": name,
+        "type": "table",
+        "path": f"{name}.csv",
+        "scheme": "file",
+        "format": "csv",
+        "mediatype": "text/csv",
+        "encoding": "utf-8",
+        "schema": schema,
+    }
+
+
+def numeric(declared: Bounds, unit: TableUnit) -> _Field:
+    """Return what a Table Schema says of a number: its bounds, and the unit where it is not that of the core."""
+    bounds = {"exclusiveMinimum": declared.above, "minimum": declared.least, "maximum": declared.most}
+    field: _Field = {"constraints": {name: bound for name, bound in bounds.items() if bound is not None}}
+    return field | ({"unit": unit.value} if unit.value else {})
+
+
 # the columns of every table that are no figure, in the order in which they are written
 IDENTITY: Final[tuple[_Field, ...]] = (
     {
@@ -92,11 +116,8 @@ def _field(column: str, figure: PartFigure) -> _Field:
     if figure.value_type is bool:
         return field | {"type": "boolean", "trueValues": ["yes"], "falseValues": ["no"]}
     if figure.is_number:
-        bounds = {"exclusiveMinimum": declared.above, "minimum": declared.least, "maximum": declared.most}
         field["type"] = "integer" if figure.value_type is int else "number"
-        field["constraints"] = {name: bound for name, bound in bounds.items() if bound is not None}
-        if declared.unit.value:
-            field["unit"] = declared.unit.value
+        field |= numeric(declared.bounds, declared.unit)
     elif issubclass(figure.value_type, StrEnum):
         words = [one.value for one in figure.choices]
         if figure.many:

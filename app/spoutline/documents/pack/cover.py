@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
+from itertools import zip_longest
 
 from spoutline.documents.content.blocks import (
     Alignment,
     Block,
-    Bullets,
     Column,
     Emphasis,
     Heading,
@@ -37,6 +37,7 @@ from spoutline.planning.pack.pick_list import pick_list, tools_for
 from spoutline.rules.work.job_conditions import job_conditions
 
 _TO_WRITE = "______________________________"
+_ABREAST = 2  # things of the checklist side by side
 _TICK = "☐"
 
 
@@ -62,10 +63,10 @@ def loading_blocks(site_plan: SitePlan, story: Story) -> Iterator[Block]:
     yield PageBreak()
     yield Heading(story.word(Word.LOADING), 1)
     boxes = pick_list(site_plan)
-    yield Paragraph(story.word(Word.LOADING_NOTE), Role.LEAD)
-    yield sets_note(site_plan, story)
+    note = [_sets_text(site_plan, story), story.word(Word.LOADING_NOTE)]
     if any(count > 1 for box in boxes for line in box.lines for _, count in line.positions):
-        yield Paragraph(story.word(Word.LOADING_COUNTS), Role.NOTE)
+        note.append(story.word(Word.LOADING_COUNTS))
+    yield Paragraph("\n".join((note[0], " ".join(note[1:]))), Role.NOTE)
     columns = (
         Column(story.word(Word.QUANTITY), 0.65, Alignment.RIGHT),
         Column(story.word(Word.PART_NUMBER), 1.1),
@@ -81,14 +82,26 @@ def loading_blocks(site_plan: SitePlan, story: Story) -> Iterator[Block]:
     yield Heading(story.word(Word.TOOLS), 2)
     tools = [story.title(tool) for tool in tools_for(job_conditions(site_plan))]
     spares = [_spare(one, story) for one in spare_seals(site_plan.positions)]
-    yield Bullets((*spares, *tools))
+    yield _checklist((*spares, *tools), story)
+
+
+def _checklist(things: Sequence[str], story: Story) -> Table:
+    """Return things to tick off when they are loaded, two in a row, read down the columns."""
+    pair = (Column(story.word(Word.WHAT), 3.4), Column(story.word(Word.LOADED), 0.7, Alignment.RIGHT))
+    deep = math.ceil(len(things) / _ABREAST)
+    columns = [things[at : at + deep] for at in range(0, len(things), deep)]
+    ticked = ([(thing, _TICK) if thing else ("", "") for thing in row] for row in zip_longest(*columns, fillvalue=""))
+    rows = (Row(tuple(cell for entry in row for cell in entry)) for row in ticked)
+    return Table(pair * len(columns), tuple(rows), dense=True)
 
 
 def sets_note(site_plan: SitePlan, story: Story) -> Block:
     """Return the line that says which sets a paper shows."""
-    return Paragraph(
-        f"{story.phrases.text['sets_title']}{story.writing.colon} {sets_head(site_plan, story)}", Role.NOTE
-    )
+    return Paragraph(_sets_text(site_plan, story), Role.NOTE)
+
+
+def _sets_text(site_plan: SitePlan, story: Story) -> str:
+    return f"{story.phrases.text['sets_title']}{story.writing.colon} {sets_head(site_plan, story)}"
 
 
 def _weight(lines: Iterable[PickLine], story: Story) -> str:

@@ -8,11 +8,10 @@ from __future__ import annotations
 
 from typing import Any, Final
 
-from spoutline.catalogue.table_schema import IDENTITY
+from spoutline.catalogue.table_schema import IDENTITY, TABLE_SCHEMA, csv_resource, numeric
 from spoutline.planning.table_intake.intake_fields import FIELDS, CellKind, IntakeField
 
 PACKAGE: Final = "https://datapackage.org/profiles/2.0/datapackage.json"
-SCHEMA: Final = "https://datapackage.org/profiles/2.0/tableschema.json"
 CURRENCIES: Final = ("USD", "EUR")
 _TYPES: Final[dict[CellKind, str]] = {
     CellKind.TEXT: "string",
@@ -47,22 +46,14 @@ def table_package() -> _Described:
 
 
 def _resource(name: str, fields: tuple[IntakeField, ...]) -> _Described:
-    return {
-        "name": name,
-        "type": "table",
-        "path": f"{name}.csv",
-        "scheme": "file",
-        "format": "csv",
-        "mediatype": "text/csv",
-        "encoding": "utf-8",
-        "schema": {
-            "$schema": SCHEMA,
-            "fields": [*map(_field, fields), *map(_price, CURRENCIES)],
-            "fieldsMatch": ["partial"],
-            "primaryKey": ["maker", "number"],
-            "missingValues": [""],
-        },
+    schema = {
+        "$schema": TABLE_SCHEMA,
+        "fields": [*map(_field, fields), *map(_price, CURRENCIES)],
+        "fieldsMatch": ["partial"],
+        "primaryKey": ["maker", "number"],
+        "missingValues": [""],
     }
+    return csv_resource(name, schema)
 
 
 def _price(currency: str) -> _Described:
@@ -80,12 +71,8 @@ def _field(field: IntakeField) -> _Described:
     made: _Described = {"name": field.key, "title": field.title, "type": _TYPES[field.cell], **own}
     if field.is_figure:
         made["description"] = field.figures[0].column_meaning
-        declared = field.bounds
         if field.cell in (CellKind.NUMBER, CellKind.WHOLE):
-            bounds = {"exclusiveMinimum": declared.above, "minimum": declared.least, "maximum": declared.most}
-            made["constraints"] = {name: bound for name, bound in bounds.items() if bound is not None}
-            if field.unit.value:
-                made["unit"] = field.unit.value
+            made |= numeric(field.bounds, field.unit)
     made.setdefault("description", field.title)
     if field.cell is CellKind.YES_NO:
         made |= {"trueValues": ["yes"], "falseValues": ["no"]}
