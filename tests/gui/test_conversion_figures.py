@@ -41,6 +41,7 @@ TYPED = {
     Dimension.RESISTANCE_PER_LENGTH: "10 Ω/m",
     Dimension.PERMEATION: "5 g/m²·day",
     Dimension.FORCE: "200 lbf",
+    Dimension.TORQUE: "40 lbf·ft",
     Dimension.FLOW: "10 gpm",
     Dimension.FLOW_COEFFICIENT: "6 Kv",
     Dimension.COUNT: "2",
