@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from spoutline.catalogue.draft import DraftCounts
     from spoutline.catalogue.shelf import CatalogueFacts, CatalogueShelf, EntryChange
     from spoutline.model.catalogue_edition import CatalogueEdition
+    from spoutline.model.catalogue_entry import CatalogueEntry
     from spoutline.model.limit import RuleTables
     from spoutline.model.plan import SitePlan
     from spoutline.model.pricing import PriceList
@@ -24,8 +25,11 @@ if TYPE_CHECKING:
     from spoutline.planning.keeping.effect import PositionEffect
     from spoutline.planning.keeping.health import HealthNote
     from spoutline.planning.protocols import Progress
+    from spoutline.planning.table_intake.column_map import TableMap
     from spoutline.planning.table_intake.intake import Progress as RowsRead
     from spoutline.planning.table_intake.into_draft import OpenedTable, TableResult
+    from spoutline.planning.table_intake.raw_table import TextEncoding
+    from spoutline.planning.table_intake.table_look import TableFile, TableLook
 
 _MOST_TOLD = 200
 
@@ -39,6 +43,25 @@ class Sources:
     tables: Callable[[str], RuleTables]  # of a jurisdiction
     price_lists: Callable[[], tuple[PriceList, ...]]
     plan: Callable[[Survey, EditionRef, Progress | None], SitePlan]
+    planned_with: Callable[[Survey | None], EditionRef]
+    maps: Path  # folder of what is remembered of suppliers' tables
+
+
+@dataclass(frozen=True, slots=True)
+class EntryLine:
+    """An entry with the columns that it lacks to be a described part, and what is wrong in it."""
+
+    entry: CatalogueEntry
+    lacking: tuple[str, ...]
+    faults: tuple[EntryFault, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class EntriesFound:
+    """The first entries that were looked for, and how many there are."""
+
+    lines: tuple[EntryLine, ...]
+    count: int
 
 
 class _NotTakenIn(Exception):
@@ -77,6 +100,19 @@ class CatalogueService:
     def choose(self, ref: EditionRef) -> EditionRef:
         """Let the book plan with an edition unasked."""
         return self.shelf().choose(ref)
+
+    def planned_with(self, survey: Survey | None = None) -> EditionRef:
+        """Return what names the edition that a survey is planned with; the settings go before survey and book."""
+        return self._sources.planned_with(survey)
+
+    def find(self, ref: EditionRef, text: str, *, limit: int, only_not_described: bool = False) -> EntriesFound:
+        """Return the entries of an edition that are known by every word of ``text``, with what each lacks."""
+        from spoutline.catalogue.descriptions import describe
+
+        described = False if only_not_described else None
+        entries, count = self.shelf().find(ref, text, limit=limit, described=described)
+        told = ((entry, describe(entry)) for entry in entries)
+        return EntriesFound(tuple(EntryLine(entry, found.lacking, found.faults) for entry, found in told), count)
 
     def leave_demonstration_out(self, *, left_out: bool) -> None:
         """Do without the invented catalogue in this book, or take it in again."""
@@ -168,6 +204,50 @@ class CatalogueService:
         except _NotTakenIn as refused:
             return refused.result
         return result
+
+    def open_table(self, path: Path, sheet: str = "", encoding: TextEncoding | None = None) -> TableFile:
+        """Return a supplier's table as it was read last time where its titles are known, else as they suggest."""
+        from spoutline.planning.table_intake.table_look import open_file
+
+        return open_file(path, self.remembered_maps(), sheet, encoding)
+
+    def look_at_table(self, name: str, opened: OpenedTable, progress: RowsRead | None = None) -> TableLook:
+        """Return what a table would change in the draft of a catalogue, and how its cells are read; change nothing.
+
+        Raise ``Stopped`` where the progress asks to stop.
+        """
+        from spoutline.planning.table_intake.table_look import look_at
+
+        with self.shelf().looking(name) as desk:
+            return look_at(desk, opened, progress)
+
+    def remembered_maps(self) -> tuple[TableMap, ...]:
+        """Return what is remembered of suppliers' tables; a file that is no map is passed over."""
+        from spoutline.planning.table_intake.column_map import read_map
+
+        found = []
+        for path in sorted(self._sources.maps.glob("*.toml")):
+            try:
+                found.append(read_map(path))
+            except InputFault:
+                continue  # mended or deleted by a person; the table can be read without it
+        return tuple(found)
+
+    def remember_map(self, opened: OpenedTable) -> Path:
+        """Remember how a table was read for the next one with its titles; return the file."""
+        from spoutline.planning.table_intake.column_map import map_to_toml
+        from spoutline.whole_files import write_file
+
+        kept = opened.remembered
+        folder = self._sources.maps
+        path = folder / f"{kept.fingerprint}.toml"
+        try:
+            folder.mkdir(parents=True, exist_ok=True)
+        except OSError as fault:
+            wanted = f"a folder that can be made is needed ({fault.strerror})"
+            raise InputFault((InputProblem(str(folder), "folder", "this path", wanted),)) from fault
+        write_file(path, map_to_toml(kept).encode())
+        return path
 
     def import_exchange(
         self, path: Path, name: str, *, keep_others: bool = False, dry_run: bool = False

@@ -250,6 +250,8 @@ class Workbench:
                 tables=self._jurisdictions.tables,
                 price_lists=lambda: self.quoting().price_lists(),
                 plan=self.plan_with,
+                planned_with=self._stores.planned_with,
+                maps=user_folder() / "table_maps",
             )
         )
 

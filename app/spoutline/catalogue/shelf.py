@@ -132,6 +132,24 @@ class CatalogueShelf:
             text = connection.execute(query).scalar()
         return None if text is None else entry_from_text(text)
 
+    def find(
+        self, ref: EditionRef, text: str, *, limit: int, described: bool | None = None
+    ) -> tuple[tuple[CatalogueEntry, ...], int]:
+        """Return the first entries, by number and maker, that are known by every word of ``text``, and how many are.
+
+        Words are looked for in number, name, maker, own item number, GTIN and supplier; capitals do not count.
+        """
+        words = [EntryRow.search_text.contains(word, autoescape=True) for word in text.casefold().split()]
+        with self._reading() as connection:
+            opened = _opened(connection, ref)
+            asked = [*held_by(EntryRow, opened.catalogue_id, opened.at), *words]
+            if described is not None:
+                asked.append(EntryRow.is_described == described)
+            count = connection.execute(select(func.count()).select_from(EntryRow).where(*asked)).scalar_one()
+            query = select(EntryRow.content).where(*asked).order_by(EntryRow.number, EntryRow.maker).limit(limit)
+            found = tuple(entry_from_text(content) for content in connection.execute(query).scalars())
+        return found, count
+
     def changes(self, before: EditionRef, after: EditionRef) -> tuple[EntryChange, ...]:
         """Return what differs between two editions of the book's catalogues, by number and maker."""
         with self._reading() as connection:
@@ -153,6 +171,16 @@ class CatalogueShelf:
                 wanted = told or f"{DEMONSTRATION} is the name of the invented catalog"
                 raise InputFault((InputProblem("", "catalogue", repr(name), wanted),))
             return _facts(connection, create_catalogue(connection, name.strip()))
+
+    @contextmanager
+    def looking(self, name: str) -> Iterator[DraftDesk]:
+        """Open the draft of a catalogue for a look at what would change in it; nothing can be written meanwhile.
+
+        Nobody else waits for it. Raise ``InputFault`` for *Demonstration*, which has no draft.
+        """
+        with self._reading() as connection:
+            row = _writable(connection, name)
+            yield DraftDesk(connection, row.id, row.last_edition)
 
     @contextmanager
     def draft(self, name: str, *, dry_run: bool = False) -> Iterator[DraftDesk]:

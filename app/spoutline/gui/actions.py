@@ -50,6 +50,7 @@ class ActionId(StrEnum):
     QUOTATIONS = "quotations"
     CONVERSION = "conversion"
     INSTALLER = "installer"
+    CATALOGUES = "catalogues"
     PROGRAMME = "programme"
     PROFILES = "profiles"
     UNITS_SI = "units_si"
@@ -270,6 +271,13 @@ ACTIONS: tuple[ActionRecord, ...] = (
         title="&Installer's work",
         keys="Ctrl+J",
         hint="Papers to take along, the record of each position, replacements from the truck, inspections.",
+    ),
+    ActionRecord(
+        id=ActionId.CATALOGUES,
+        menu=MenuId.GO,
+        title="Ca&talogs",
+        keys="Ctrl+L",
+        hint="Your own parts and prices: suppliers' tables taken over, looked at, published as editions.",
     ),
     ActionRecord(
         id=ActionId.PROGRAMME,

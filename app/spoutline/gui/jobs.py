@@ -39,6 +39,7 @@ class JobKind(StrEnum):
     SUBSTITUTES = "substitutes"
     QUOTATION = "quotation"
     SETS = "sets"
+    CATALOGUE = "catalogue"
 
 
 @dataclass(frozen=True, slots=True)
@@ -182,6 +183,10 @@ class Jobs(QObject):
     def is_busy(self, kind: JobKind) -> bool:
         """Say whether a wanted job of this kind is in hand."""
         return any(key.kind is kind for key in self._current)
+
+    def is_at_work(self, key: JobKey) -> bool:
+        """Say whether the wanted job of this key is in hand."""
+        return key in self._current
 
     def close(self) -> None:
         """Cancel everything and wait for the workers to end, so that no store is closed under them."""

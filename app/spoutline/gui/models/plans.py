@@ -34,6 +34,7 @@ class Plans(QObject):
         self._session, self._jobs = session, jobs
         self._kept = KeptPlans()
         self._latest: dict[str, PositionPlan] = {}
+        self._catalogue = session.survey.catalogue
         session.changed.connect(self._on_changed)
         self._fetch()
 
@@ -76,7 +77,10 @@ class Plans(QObject):
         return self._session.survey.site, position
 
     def _on_changed(self, what: Changed) -> None:
-        if what & (Changed.SURVEY | Changed.FOCUS):
+        if what & Changed.SURVEY and self._session.survey.catalogue != self._catalogue:
+            self._catalogue = self._session.survey.catalogue
+            self.forget()  # what is kept was planned with another catalogue
+        elif what & (Changed.SURVEY | Changed.FOCUS):
             self._fetch()
 
     def _fetch(self) -> None:

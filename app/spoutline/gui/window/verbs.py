@@ -62,6 +62,7 @@ class Verbs:
             ActionId.QUOTATIONS: workplace.show_quotations,
             ActionId.CONVERSION: workplace.show_conversion,
             ActionId.INSTALLER: workplace.show_installer,
+            ActionId.CATALOGUES: self.show_catalogues,
             ActionId.PROGRAMME: self.open_programme,
             ActionId.IMPORT_TABLE: self.import_table,
             ActionId.REPEAT_DISPENSER: self.repeat_dispenser,
@@ -300,6 +301,10 @@ class Verbs:
         dialog.exec()
         if dialog.changed:
             self.rules_changed()
+
+    def show_catalogues(self) -> None:
+        """Show the catalogs of the book; plans are made anew where another edition is planned with."""
+        self._workplace.show_catalogues(self.rules_changed)
 
     def rules_changed(self) -> None:
         """Plan anew with the rules as they are now."""

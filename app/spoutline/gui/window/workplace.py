@@ -27,6 +27,9 @@ from spoutline.gui.wording import tr
 from spoutline.model.plan import PositionPlan, SlotCount
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from spoutline.gui.pages.catalogues.page import CataloguesPage
     from spoutline.gui.pages.conversion.page import ConversionPage
     from spoutline.gui.pages.installer.page import InstallerPage
     from spoutline.gui.pages.quotation.page import QuotationPage
@@ -221,6 +224,23 @@ class Workplace(QWidget):
         self.views.setCurrentWidget(self.installer_page)
         self.installer_page.refresh()
         self.page_changed.emit()
+
+    def show_catalogues(self, plan_anew: Callable[[], None]) -> None:
+        """Bring the catalogs of the book into view; ``plan_anew`` is called where another edition is planned with."""
+        page = self.catalogues_page
+        page.plan_anew = plan_anew
+        self.views.setCurrentWidget(page)
+        page.refresh()
+        self.page_changed.emit()
+
+    @cached_property
+    def catalogues_page(self) -> CataloguesPage:
+        """The page of catalogues, made when first wanted."""
+        from spoutline.gui.pages.catalogues.page import CataloguesPage
+
+        page = CataloguesPage(self.context, self._notify, self.views)
+        self.views.addWidget(page)
+        return page
 
     @cached_property
     def set_page(self) -> SetPage:

@@ -29,6 +29,7 @@ from spoutline.planning.table_intake.text_patterns import PATTERN_IDS
 from spoutline.units.accepted import ACCEPTED
 
 _MOST_COLUMNS: Final = 200
+CURRENCIES: Final = ("USD", "EUR", "GBP", "CAD", "CHF", "AUD", "MXN")  # those that a title may name
 
 
 @dataclass(frozen=True, slots=True)
@@ -189,6 +190,46 @@ def corrected(mapping: tuple[MappedColumn, ...], choices: Mapping[str, str], pla
     return tuple(
         chosen.get(one.place) or (replace(one, field=None) if _claim(one) in given else one) for one in mapping
     )
+
+
+def with_column(mapping: tuple[MappedColumn, ...], place: int, key: str, measure: str = "") -> tuple[MappedColumn, ...]:
+    """Return ``mapping`` where the column at ``place`` holds ``key``, or nothing where that is empty.
+
+    ``measure`` is the unit of its numbers, of prices their currency; where empty the one that its titles name. Another
+    column that held the same is left out.
+    """
+    field = BY_KEY.get(key)
+    old = next(one for one in mapping if one.place == place)
+    if field is None:
+        made = replace(old, field=None)
+    elif field.cell is CellKind.MONEY:
+        made = MappedColumn(old.column, field, "", measure or old.column.currency)
+    else:
+        unit = measure or _unit_for(old.column, field)
+        made = MappedColumn(old.column, field, unit if unit in measures(field) else "", "")
+    claim = _claim(made)
+    return tuple(
+        made if one.place == place else replace(one, field=None) if claim[0] and _claim(one) == claim else one
+        for one in mapping
+    )
+
+
+def measures(field: IntakeField) -> tuple[str, ...]:
+    """Return the units, of prices the currencies, that a column may be in; nothing for a field without."""
+    if field.cell is CellKind.MONEY:
+        return CURRENCIES
+    if not field.needs_unit or field.dimension is None:
+        return ()
+    return tuple(unit for unit in ACCEPTED[field.dimension] if unit)
+
+
+def said_otherwise(table_map: TableMap, said: Mapping[str, object], place: str) -> TableMap:
+    """Return a map with some of its values said otherwise, checked as a whole; raise ``InputFault``."""
+    given = {name: getattr(table_map, name) for name in TableMap.model_fields} | dict(said)
+    try:
+        return TableMap.model_validate(given)
+    except ValidationError as fault:
+        raise InputFault(tuple(_problem(one, place) for one in fault.errors(include_url=False))) from fault
 
 
 def remembering(base: TableMap, headings: Headings, mapping: tuple[MappedColumn, ...]) -> TableMap:

@@ -6,6 +6,7 @@ import unicodedata
 from collections import Counter
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
+from enum import StrEnum
 from functools import lru_cache
 from typing import Final
 
@@ -68,6 +69,31 @@ class PartLine:
     is_sound: bool
 
 
+class RowKind(StrEnum):
+    """What a row of a table is."""
+
+    PART = "part"
+    BLANK = "blank"
+    TOTAL = "total"
+    HEADINGS = "headings"
+    SECTION = "section"
+    SKIPPED = "skipped"  # a repair leaves it out
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SeenRow:
+    """A row as it was read, by slot: texts of the file, texts after all repairs, values of the cells that have one."""
+
+    number: int
+    kind: RowKind
+    written: Mapping[str, str]
+    texts: Mapping[str, str]
+    values: Mapping[str, Value | Money]
+
+
+Seen = Callable[[SeenRow], None]
+
+
 @dataclass(slots=True)
 class IntakeReport:
     """What was seen on the way; ``reports`` holds the first ones of ``faults`` and ``questions``."""
@@ -115,6 +141,8 @@ class Intake:
         mapping: tuple[MappedColumn, ...],
         table_map: TableMap,
         progress: Progress | None = None,
+        *,
+        seen: Seen | None = None,
     ) -> None:
         self._table, self._headings, self._map = table, headings, table_map
         self._columns = tuple(one for one in mapping if one.field is not None)
@@ -123,6 +151,7 @@ class Intake:
         self._maker = unicodedata.normalize("NFC", table_map.maker.strip())
         self._progress = progress
         self._seen: dict[tuple[str, str], int] = {}
+        self._tell_row = seen
         self.report = IntakeReport()
         self._read = lru_cache(maxsize=_REMEMBERED)(self._read_uncached)
         self._check_columns()
@@ -153,8 +182,13 @@ class Intake:
             if named is not None:
                 section = named.kind
                 self.report.sections += 1
+                self._show_row(row, RowKind.SECTION)
                 continue
-            line = None if self._is_no_part(row) else self._line(row, section)
+            no_part = self._no_part(row)
+            if no_part is not None:
+                self._show_row(row, no_part)
+                continue
+            line = self._line(row, section)
             if line is not None:
                 self.report.lines += 1
                 yield line
@@ -177,19 +211,28 @@ class Intake:
         others = {one.place for slot, one in self._slots.items() if slot not in ("number", "name")}
         return None if place in others else _Section(kind)
 
-    def _is_no_part(self, row: RawRow) -> bool:
+    def _no_part(self, row: RawRow) -> RowKind | None:
+        """Return what a row is that holds no part; None for one that may."""
         report = self.report
         if row.is_blank:
-            report.blank += 1
+            kind = RowKind.BLANK
         elif self._headings.repeats(row):
-            report.headings += 1
+            kind = RowKind.HEADINGS
         elif is_total(row) and (not row.cell(self._slots["number"].place) or self._number_is_total(row)):
-            report.totals += 1
+            kind = RowKind.TOTAL
         elif not any(row.cell(one.place) for one in self._columns):
-            report.blank += 1
+            kind = RowKind.BLANK
         else:
-            return False
-        return True
+            return None
+        report.blank += kind is RowKind.BLANK
+        report.headings += kind is RowKind.HEADINGS
+        report.totals += kind is RowKind.TOTAL
+        return kind
+
+    def _show_row(self, row: RawRow, kind: RowKind) -> None:
+        if self._tell_row is not None:
+            texts = {one.slot: text for one in self._columns if (text := row.cell(one.place))}
+            self._tell_row(SeenRow(number=row.number, kind=kind, written=texts, texts=texts, values={}))
 
     def _number_is_total(self, row: RawRow) -> bool:
         return is_total(RawRow(row.number, (row.cell(self._slots["number"].place),)))
@@ -199,10 +242,12 @@ class Intake:
         repaired = self._repairs.done(row.number, texts)
         if repaired is None:
             self.report.skipped += 1
+            self._show_row(row, RowKind.SKIPPED)
             return None
         before = self.report.faults + self.report.questions
         values: dict[str, Value] = {}
         prices: list[Money] = []
+        typed: dict[str, Value | Money] = {}
         untrusted = dict(row.faults)
         for slot, text in repaired.items():
             if not text.strip():
@@ -224,12 +269,16 @@ class Intake:
                 self._report(row, mapped, kept, text, found)
             elif isinstance(found, Money):
                 prices.append(found)
+                typed[slot] = found
             else:
-                values[slot] = found
+                values[slot] = typed[slot] = found
         number = str(values.pop("number", ""))
         maker = str(values.pop("maker", "") or self._maker)
         self._check_identity(row, number, maker, repaired)
         said = values.pop("kind", None)
+        if self._tell_row is not None:
+            shown = SeenRow(number=row.number, kind=RowKind.PART, written=texts, texts=repaired, values=typed)
+            self._tell_row(shown)
         kind = PartKind(str(said)) if said else section or self._map.kind
         return PartLine(
             row=row.number,

@@ -21,7 +21,7 @@ from spoutline.planning.table_intake.column_map import (
 )
 from spoutline.planning.table_intake.draft_changes import Comparer, DraftChanges
 from spoutline.planning.table_intake.headings import Headings, find_headings
-from spoutline.planning.table_intake.intake import CellReport, Intake, IntakeReport, PartLine, Progress
+from spoutline.planning.table_intake.intake import CellReport, Intake, IntakeReport, PartLine, Progress, Seen
 from spoutline.planning.table_intake.intake_fields import BY_KEY
 from spoutline.planning.table_intake.part_entries import LineFault, merged
 from spoutline.planning.table_intake.raw_table import RawTable, open_table
@@ -121,27 +121,34 @@ def _map_for(path: Path, maps: tuple[TableMap, ...], said: Mapping[str, object])
 
 
 def take_in(
-    desk: DraftDesk, opened: OpenedTable, progress: Progress | None = None, *, take_out_missing: bool = False
+    desk: DraftDesk,
+    opened: OpenedTable,
+    progress: Progress | None = None,
+    *,
+    take_out_missing: bool = False,
+    only_looks: bool = False,
+    seen: Seen | None = None,
 ) -> TableResult:
     """Put the parts of a table into a draft, in the transaction of ``desk``.
 
     Where the report is not sound afterwards, the caller takes the transaction back. What the table does not say of a
     part stays as it was. With ``take_out_missing`` the parts of its makers that it does not hold go.
+    What ``only_looks`` writes nothing and only says what would change; ``seen`` is shown every row on the way.
 
     Raises
     ------
     Stopped
         The progress asked to stop.
     """
-    intake = Intake(opened.table, opened.headings, opened.mapping, opened.table_map, progress)
+    intake = Intake(opened.table, opened.headings, opened.mapping, opened.table_map, progress, seen=seen)
     comparer = Comparer(desk.refs())
     for lines in _chunks(intake.lines()):
         held = desk.entries([PartRef(line.number, line.maker) for line in lines])
         entries = list(_entries(lines, held, intake, comparer, opened))
-        if intake.report.is_sound:
+        if intake.report.is_sound and not only_looks:
             desk.put(entries)
     missing = comparer.missing()
-    if take_out_missing and intake.report.is_sound:
+    if take_out_missing and not only_looks and intake.report.is_sound:
         desk.take_out(missing)
     return TableResult(opened, intake.report, comparer.changes)
 

@@ -1,0 +1,1 @@
+"""The keeper's page: catalogues, suppliers' tables, entries, health."""

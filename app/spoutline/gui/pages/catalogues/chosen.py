@@ -1,0 +1,29 @@
+"""The edition that the keeper has in hand, shared by the panels of the page."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from spoutline.gui.jobs import JobKey, JobKind
+from spoutline.gui.models.catalogue_rows import EditionRow
+
+SHELF = JobKey(JobKind.CATALOGUE, "shelf")
+STEP = JobKey(JobKind.CATALOGUE, "step")
+OPEN = JobKey(JobKind.CATALOGUE, "open")
+LOOK = JobKey(JobKind.CATALOGUE, "look")
+TAKE = JobKey(JobKind.CATALOGUE, "take")
+FIND = JobKey(JobKind.CATALOGUE, "find")
+HEALTH = JobKey(JobKind.CATALOGUE, "health")
+FILE = JobKey(JobKind.FILE, "catalogue")
+
+
+@dataclass(slots=True)
+class InHand:
+    """What the panels work on; None before the catalogues of the book were read."""
+
+    row: EditionRow | None = None
+
+    @property
+    def draft_name(self) -> str:
+        """The catalogue whose draft can be written to; empty where there is none."""
+        return "" if self.row is None or self.row.facts.is_demonstration else self.row.facts.name

@@ -1,0 +1,90 @@
+"""The keeper's page: the catalogs of the book, a supplier's table on its way into a draft, entries, health."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtWidgets import QHBoxLayout, QTabWidget, QVBoxLayout, QWidget
+
+from spoutline.gui.models.catalogue_rows import EditionRow
+from spoutline.gui.pages.catalogues.chosen import InHand
+from spoutline.gui.pages.catalogues.entries_panel import EntriesPanel
+from spoutline.gui.pages.catalogues.health_panel import HealthPanel
+from spoutline.gui.pages.catalogues.import_panel import ImportPanel
+from spoutline.gui.pages.catalogues.shelf_panel import ShelfPanel
+from spoutline.gui.pages.context import Context, Notify
+from spoutline.gui.session import Changed
+from spoutline.gui.widgets.cards import plain_label, tab_pages
+from spoutline.gui.wording import tr
+
+
+def _nothing() -> None:
+    """Plan nothing anew: nobody said how."""
+
+
+class CataloguesPage(QWidget):
+    """Holds the four panels; the edition picked in the first is what the others show.
+
+    ``plan_anew`` is called where the book plans with another edition from now on.
+    """
+
+    def __init__(self, context: Context, notify: Notify, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._context = context
+        self.plan_anew: Callable[[], None] = _nothing
+        self.in_hand = InHand()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(4, 4, 10, 8)
+        head = QHBoxLayout()
+        head.addWidget(plain_label(tr("Catalogs"), "pageTitle"))
+        head.addStretch(1)
+        self.chosen_label = plain_label("", "quiet")
+        head.addWidget(self.chosen_label)
+        column.addLayout(head)
+        self.tabs = QTabWidget(self)
+        self.tabs.setDocumentMode(True)
+        pages = tab_pages(self.tabs)
+        self.shelf_panel = ShelfPanel(context, self.in_hand, notify, pages)
+        self.import_panel = ImportPanel(context, self.in_hand, notify, pages)
+        self.entries_panel = EntriesPanel(context, self.in_hand, pages)
+        self.health_panel = HealthPanel(context, self.in_hand, pages)
+        for panel, words in (
+            (self.shelf_panel, tr("&Catalogs and editions")),
+            (self.import_panel, tr("A supplier's ta&ble")),
+            (self.entries_panel, tr("&Entries")),
+            (self.health_panel, tr("&Health")),
+        ):
+            self.tabs.addTab(panel, words)
+        column.addWidget(self.tabs, 1)
+        self.shelf_panel.picked.connect(self._on_picked)
+        self.shelf_panel.planned_otherwise.connect(self._plan_anew)
+        self.import_panel.taken_over.connect(self.shelf_panel.refresh)
+        self.health_panel.entry_wanted.connect(self.show_entry)
+        self.tabs.currentChanged.connect(lambda _: self._show_panel())
+        context.session.changed.connect(self._on_changed)
+
+    def refresh(self) -> None:
+        """Read the catalogs of the book anew and show them."""
+        self.shelf_panel.refresh()
+
+    def show_entry(self, text: str) -> None:
+        """Bring the entries that are known by ``text`` into view."""
+        self.entries_panel.search_edit.setText(text)
+        self.tabs.setCurrentWidget(self.entries_panel)
+
+    def _plan_anew(self) -> None:
+        self.plan_anew()
+
+    def _on_picked(self, row: EditionRow) -> None:
+        edition = tr("draft") if row.edition is None else tr("edition {0}").format(row.edition.number)
+        self.chosen_label.setText(tr("In hand: {catalog}, {edition}").format(catalog=row.facts.name, edition=edition))
+        self._show_panel()
+
+    def _show_panel(self) -> None:
+        panel = self.tabs.currentWidget()
+        if isinstance(panel, EntriesPanel | HealthPanel | ImportPanel):
+            panel.refresh()
+
+    def _on_changed(self, what: Changed) -> None:
+        if self.isVisible() and what & (Changed.SURVEY | Changed.UNITS):
+            self.refresh()
