@@ -17,8 +17,9 @@ from xml.etree import ElementTree
 
 PROJECT = Path(__file__).resolve().parents[1]
 GUI = PROJECT / "app" / "spoutline" / "gui"
-# the columns of tables of positions are declared where tables are read
-TABLE_COLUMNS = PROJECT / "app" / "spoutline" / "planning" / "survey_import" / "fields.py"
+# the columns of tables of positions and of parts are declared where tables are read
+_PLANNING = PROJECT / "app" / "spoutline" / "planning"
+TABLE_COLUMNS = (_PLANNING / "survey_import" / "fields.py", _PLANNING / "table_intake" / "intake_fields.py")
 FOLDER = PROJECT / "resources" / "translations"
 LANGUAGES = ("de", "es", "fr")
 CONTEXT = "window"
@@ -32,7 +33,7 @@ _QUESTION_ROWS = {"conversion_question": slice(1, 5)}
 
 def texts() -> tuple[str, ...]:
     """Return every text of the window, sorted."""
-    files = (*GUI.rglob("*.py"), TABLE_COLUMNS)
+    files = (*GUI.rglob("*.py"), *TABLE_COLUMNS)
     found = {text for path in files for text in _texts_in(ast.parse(path.read_text(encoding="utf-8")))}
     return tuple(sorted(found))
 

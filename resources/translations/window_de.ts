@@ -80,6 +80,10 @@
    <translation>&amp;Berechnen</translation>
   </message>
   <message>
+   <source>&amp;Catalogs and editions</source>
+   <translation>&amp;Kataloge und Ausgaben</translation>
+  </message>
+  <message>
    <source>&amp;Close</source>
    <translation>S&amp;chließen</translation>
   </message>
@@ -148,6 +152,10 @@
    <translation>Alle Zahlen &amp;leeren</translation>
   </message>
   <message>
+   <source>&amp;Entries</source>
+   <translation>&amp;Einträge</translation>
+  </message>
+  <message>
    <source>&amp;Filler height</source>
    <translation>Höhe des &amp;Einfüllstutzens</translation>
   </message>
@@ -162,6 +170,10 @@
   <message>
    <source>&amp;Go</source>
    <translation>&amp;Gehe zu</translation>
+  </message>
+  <message>
+   <source>&amp;Health</source>
+   <translation>&amp;Zustand</translation>
   </message>
   <message>
    <source>&amp;Help</source>
@@ -212,6 +224,10 @@
    <translation>Alle Teile f&amp;reigeben</translation>
   </message>
   <message>
+   <source>&amp;Let the book plan with it</source>
+   <translation>&amp;Das Buch damit planen lassen</translation>
+  </message>
+  <message>
    <source>&amp;Local rules</source>
    <translation>Örtliche &amp;Regeln</translation>
   </message>
@@ -246,6 +262,10 @@
   <message>
    <source>&amp;Names of the new dispensers</source>
    <translation>&amp;Namen der neuen Zapfsäulen</translation>
+  </message>
+  <message>
+   <source>&amp;New catalog</source>
+   <translation>&amp;Neuer Katalog</translation>
   </message>
   <message>
    <source>&amp;New survey…</source>
@@ -302,6 +322,10 @@
   <message>
    <source>&amp;Prepared by</source>
    <translation>&amp;Erstellt von</translation>
+  </message>
+  <message>
+   <source>&amp;Publish</source>
+   <translation>&amp;Veröffentlichen</translation>
   </message>
   <message>
    <source>&amp;Put into the book</source>
@@ -504,8 +528,20 @@
    <translation>(nicht lesbar)</translation>
   </message>
   <message>
+   <source>(hidden)</source>
+   <translation>(verborgen)</translation>
+  </message>
+  <message>
    <source>(kept)</source>
    <translation>(behalten)</translation>
+  </message>
+  <message>
+   <source>(no title)</source>
+   <translation>(ohne Titel)</translation>
+  </message>
+  <message>
+   <source>(one table)</source>
+   <translation>(eine Tabelle)</translation>
   </message>
   <message>
    <source>0 to 1000.</source>
@@ -538,6 +574,10 @@
   <message>
    <source>A comma in a figure is the decimal sign</source>
    <translation>Ein Komma in einer Zahl ist das Dezimalzeichen</translation>
+  </message>
+  <message>
+   <source>A comma is the decimal sign</source>
+   <translation>Komma ist das Dezimalzeichen</translation>
   </message>
   <message>
    <source>A cord pulls the hose in</source>
@@ -578,6 +618,14 @@
   <message>
    <source>A set was found, but a must is broken</source>
    <translation>Ein Satz ist gefunden, aber ein Muss ist verletzt</translation>
+  </message>
+  <message>
+   <source>A supplier's ta&amp;ble</source>
+   <translation>Ta&amp;belle eines Lieferanten</translation>
+  </message>
+  <message>
+   <source>A supplier's table</source>
+   <translation>Tabelle eines Lieferanten</translation>
   </message>
   <message>
    <source>A whole number from 1 to 50.</source>
@@ -972,6 +1020,10 @@
    <translation>Koaxial, passiv</translation>
   </message>
   <message>
+   <source>Before → after</source>
+   <translation>Vorher → nachher</translation>
+  </message>
+  <message>
    <source>Bellows on the nozzle</source>
    <translation>Faltenbalg am Zapfventil</translation>
   </message>
@@ -1036,8 +1088,16 @@
    <translation>CARB 2013</translation>
   </message>
   <message>
+   <source>CSV or XLSX, as the supplier sends it</source>
+   <translation>CSV oder XLSX, wie der Lieferant sie schickt</translation>
+  </message>
+  <message>
    <source>CSV…</source>
    <translation>CSV…</translation>
+  </message>
+  <message>
+   <source>Ca&amp;talogs</source>
+   <translation>&amp;Kataloge</translation>
   </message>
   <message>
    <source>Can the flow be started or stopped else&amp;where?</source>
@@ -1046,6 +1106,10 @@
   <message>
    <source>Can the vapor pipe be reached at the tan&amp;k?</source>
    <translation>Ist die Gasleitung am Tan&amp;k erreichbar?</translation>
+  </message>
+  <message>
+   <source>Capitals and double blanks do not count.</source>
+   <translation>Großschreibung und doppelte Leerzeichen zählen nicht.</translation>
   </message>
   <message>
    <source>Cars</source>
@@ -1080,16 +1144,40 @@
    <translation>Katalog, Hersteller und Preise sind erfunden.</translation>
   </message>
   <message>
+   <source>Catalogs</source>
+   <translation>Kataloge</translation>
+  </message>
+  <message>
+   <source>Catalogs and editions</source>
+   <translation>Kataloge und Ausgaben</translation>
+  </message>
+  <message>
    <source>Caution sheet alone</source>
    <translation>Nur das Warnblatt</translation>
+  </message>
+  <message>
+   <source>Cell</source>
+   <translation>Zelle</translation>
   </message>
   <message>
    <source>Cells that cannot be used, and how others were understood</source>
    <translation>Zellen, die unbrauchbar sind, und wie andere verstanden wurden</translation>
   </message>
   <message>
+   <source>Chan&amp;ge</source>
+   <translation>Änd&amp;ern</translation>
+  </message>
+  <message>
    <source>Change</source>
    <translation>Änderung</translation>
+  </message>
+  <message>
+   <source>Change &amp;many rows…</source>
+   <translation>&amp;Viele Zeilen ändern…</translation>
+  </message>
+  <message>
+   <source>Change many rows</source>
+   <translation>Viele Zeilen ändern</translation>
   </message>
   <message>
    <source>Change the chosen row</source>
@@ -1132,6 +1220,14 @@
    <translation>&amp;Ordner wählen…</translation>
   </message>
   <message>
+   <source>Choose a &amp;file…</source>
+   <translation>&amp;Datei wählen…</translation>
+  </message>
+  <message>
+   <source>Choose a file: nothing is changed before you take it over.</source>
+   <translation>Wählen Sie eine Datei: bis zur Übernahme ändert sich nichts.</translation>
+  </message>
+  <message>
    <source>Choose a part without a catalog number; a number brings its own figures.</source>
    <translation>Ein Teil ohne Katalognummer wählen; eine Nummer bringt ihre eigenen Zahlen mit.</translation>
   </message>
@@ -1170,6 +1266,10 @@
   <message>
    <source>Col&amp;dest</source>
    <translation>&amp;Tiefste Temperatur</translation>
+  </message>
+  <message>
+   <source>Column</source>
+   <translation>Spalte</translation>
   </message>
   <message>
    <source>Command</source>
@@ -1274,6 +1374,14 @@
   <message>
    <source>Currency and rounding</source>
    <translation>Währung und Rundung</translation>
+  </message>
+  <message>
+   <source>Currency of prices that name none</source>
+   <translation>Währung von Preisen, die keine nennen</translation>
+  </message>
+  <message>
+   <source>Currency: as the table says</source>
+   <translation>Währung: wie die Tabelle sagt</translation>
   </message>
   <message>
    <source>Customer</source>
@@ -1384,6 +1492,18 @@
    <translation>Richtlinie 2009/126/EG, Zusammenfassung der EU</translation>
   </message>
   <message>
+   <source>Discard the dra&amp;ft…</source>
+   <translation>Ent&amp;wurf verwerfen…</translation>
+  </message>
+  <message>
+   <source>Discard the draft</source>
+   <translation>Entwurf verwerfen</translation>
+  </message>
+  <message>
+   <source>Discontinued from</source>
+   <translation>Abgekündigt ab</translation>
+  </message>
+  <message>
    <source>Discount group</source>
    <translation>Rabattgruppe</translation>
   </message>
@@ -1480,6 +1600,10 @@
    <translation>Nach unten</translation>
   </message>
   <message>
+   <source>Draft</source>
+   <translation>Entwurf</translation>
+  </message>
+  <message>
    <source>Drawing</source>
    <translation>Zeichnung</translation>
   </message>
@@ -1546,6 +1670,10 @@
   <message>
    <source>E&amp;xclude this part</source>
    <translation>Dieses Teil aus&amp;schließen</translation>
+  </message>
+  <message>
+   <source>E&amp;xport…</source>
+   <translation>E&amp;xportieren…</translation>
   </message>
   <message>
    <source>EPA's public model</source>
@@ -1620,8 +1748,24 @@
    <translation>Leer: der Preis folgt.</translation>
   </message>
   <message>
+   <source>Encoding of a text file</source>
+   <translation>Kodierung einer Textdatei</translation>
+  </message>
+  <message>
+   <source>Encoding: as found</source>
+   <translation>Kodierung: wie gefunden</translation>
+  </message>
+  <message>
+   <source>End that no other part joins</source>
+   <translation>Ende, an das kein anderes Teil passt</translation>
+  </message>
+  <message>
    <source>Enlarge the drawing.</source>
    <translation>Die Zeichnung vergrößern.</translation>
+  </message>
+  <message>
+   <source>Entries</source>
+   <translation>Einträge</translation>
   </message>
   <message>
    <source>Entry</source>
@@ -1636,12 +1780,20 @@
    <translation>Jede Antwort darf offen bleiben; der Bericht sagt, was fehlt. Die Behörde entscheidet.</translation>
   </message>
   <message>
+   <source>Every part is held against the questions that stations can ask.</source>
+   <translation>Jedes Teil wird an den Fragen gemessen, die Tankstellen stellen können.</translation>
+  </message>
+  <message>
    <source>Every part new</source>
    <translation>Jedes Teil neu</translation>
   </message>
   <message>
    <source>Every position of the dispenser is repeated, without the parts decided on and without notes.</source>
    <translation>Jeder Platz der Zapfsäule wird wiederholt, ohne entschiedene Teile und ohne Notizen.</translation>
+  </message>
+  <message>
+   <source>Every row left out where {where} shows “{shows}”</source>
+   <translation>Jede Zeile ausgelassen, in der {where} „{shows}“ zeigt</translation>
   </message>
   <message>
    <source>Exceptions</source>
@@ -1664,6 +1816,22 @@
    <translation>Bestehend</translation>
   </message>
   <message>
+   <source>Export</source>
+   <translation>Exportieren</translation>
+  </message>
+  <message>
+   <source>Family</source>
+   <translation>Baureihe</translation>
+  </message>
+  <message>
+   <source>Faults and questions</source>
+   <translation>Fehler und Fragen</translation>
+  </message>
+  <message>
+   <source>Faults and questions ({0})</source>
+   <translation>Fehler und Fragen ({0})</translation>
+  </message>
+  <message>
    <source>Feet, gallons, pounds-force, psi.</source>
    <translation>Fuß, Gallonen, Pound-force, psi.</translation>
   </message>
@@ -1680,8 +1848,20 @@
    <translation>S&amp;uchen</translation>
   </message>
   <message>
+   <source>Field</source>
+   <translation>Feld</translation>
+  </message>
+  <message>
    <source>Fields that could not be read, to be filled in here: {0}</source>
    <translation>Felder, die nicht lesbar waren und hier auszufüllen sind: {0}</translation>
+  </message>
+  <message>
+   <source>Figures in texts</source>
+   <translation>Angaben in Texten</translation>
+  </message>
+  <message>
+   <source>Figures in texts ({0})</source>
+   <translation>Angaben in Texten ({0})</translation>
   </message>
   <message>
    <source>Figures of a described part</source>
@@ -1690,6 +1870,10 @@
   <message>
    <source>Figures of an installed part</source>
    <translation>Zahlen eines eingebauten Teils</translation>
+  </message>
+  <message>
+   <source>Figures that are wrong</source>
+   <translation>Falsche Angaben</translation>
   </message>
   <message>
    <source>Fill down</source>
@@ -1826,6 +2010,10 @@
   <message>
    <source>G</source>
    <translation>G</translation>
+  </message>
+  <message>
+   <source>GTIN</source>
+   <translation>GTIN</translation>
   </message>
   <message>
    <source>Gasoline</source>
@@ -2032,6 +2220,10 @@
    <translation>In der Zone</translation>
   </message>
   <message>
+   <source>In hand: {catalog}, {edition}</source>
+   <translation>In Arbeit: {catalog}, {edition}</translation>
+  </message>
+  <message>
    <source>In no year</source>
    <translation>In keinem Jahr</translation>
   </message>
@@ -2042,6 +2234,10 @@
   <message>
    <source>In the currency of the site.</source>
    <translation>In der Währung der Tankstelle.</translation>
+  </message>
+  <message>
+   <source>In the file: {0}</source>
+   <translation>In der Datei: {0}</translation>
   </message>
   <message>
    <source>Inspections due</source>
@@ -2136,6 +2332,10 @@
    <translation>Es gilt bis {0}. Die Antwort des Kunden vermerken oder neu anbieten.</translation>
   </message>
   <message>
+   <source>Item number</source>
+   <translation>Eigene Artikelnummer</translation>
+  </message>
+  <message>
    <source>Judged with the diesel family</source>
    <translation>Beurteilt mit der Dieselfamilie</translation>
   </message>
@@ -2200,12 +2400,24 @@
    <translation>Art des Teils</translation>
   </message>
   <message>
+   <source>Kind of rows that name none</source>
+   <translation>Art von Zeilen, die keine nennen</translation>
+  </message>
+  <message>
+   <source>Kind: as the rows say</source>
+   <translation>Art: wie die Zeilen sagen</translation>
+  </message>
+  <message>
    <source>La&amp;nguage</source>
    <translation>&amp;Sprache</translation>
   </message>
   <message>
    <source>Labor</source>
    <translation>Arbeit</translation>
+  </message>
+  <message>
+   <source>Lacks</source>
+   <translation>Es fehlt</translation>
   </message>
   <message>
    <source>Language of the papers</source>
@@ -2224,6 +2436,10 @@
    <translation>Letztes Mal</translation>
   </message>
   <message>
+   <source>Lead days</source>
+   <translation>Lieferzeit in Tagen</translation>
+  </message>
+  <message>
    <source>Lead time</source>
    <translation>Lieferzeit</translation>
   </message>
@@ -2236,8 +2452,16 @@
    <translation>Verlassen und die Änderungen &amp;verlieren</translation>
   </message>
   <message>
+   <source>Leave out every row that shows a text</source>
+   <translation>Jede Zeile auslassen, die einen Text zeigt</translation>
+  </message>
+  <message>
    <source>Leave the marked part open</source>
    <translation>Markiertes Teil offen lassen</translation>
+  </message>
+  <message>
+   <source>Leave the row out</source>
+   <translation>Zeile auslassen</translation>
   </message>
   <message>
    <source>Leave the terms as they were? What you wrote here is lost.</source>
@@ -2246,6 +2470,22 @@
   <message>
    <source>Leave {part} open</source>
    <translation>{part} offen lassen</translation>
+  </message>
+  <message>
+   <source>Left out by a repair</source>
+   <translation>Durch eine Reparatur ausgelassen</translation>
+  </message>
+  <message>
+   <source>Left out: a heading between rows</source>
+   <translation>Ausgelassen: eine Überschrift zwischen Zeilen</translation>
+  </message>
+  <message>
+   <source>Left out: a total</source>
+   <translation>Ausgelassen: eine Summe</translation>
+  </message>
+  <message>
+   <source>Left out: the titles once more</source>
+   <translation>Ausgelassen: die Titel noch einmal</translation>
   </message>
   <message>
    <source>Legs of the way seen from above, separated by semicolons, where the hose must go round a corner.</source>
@@ -2258,6 +2498,14 @@
   <message>
    <source>Let the price lists decide again, and quote again</source>
    <translation>Wieder die Preislisten entscheiden lassen und neu anbieten</translation>
+  </message>
+  <message>
+   <source>Let this s&amp;urvey plan as the book does</source>
+   <translation>Diese &amp;Aufnahme wie das Buch planen</translation>
+  </message>
+  <message>
+   <source>Let this s&amp;urvey plan with it</source>
+   <translation>Diese &amp;Aufnahme damit planen</translation>
   </message>
   <message>
    <source>Letterhead</source>
@@ -2316,6 +2564,10 @@
    <translation>Listenpreise mit dem, was zu den Sätzen gehört; längste Lieferzeit {days}.</translation>
   </message>
   <message>
+   <source>Listing class without a scheme</source>
+   <translation>Zulassungsklasse ohne Grundlage</translation>
+  </message>
+  <message>
    <source>Local rules</source>
    <translation>Örtliche Regeln</translation>
   </message>
@@ -2328,6 +2580,10 @@
    <translation>Langer Schlauch, Hof oder Lieferung</translation>
   </message>
   <message>
+   <source>Look at its &amp;health</source>
+   <translation>&amp;Zustand ansehen</translation>
+  </message>
+  <message>
    <source>Look into the outlet: one bore, or one tube inside another.</source>
    <translation>In den Abgang sehen: eine Bohrung oder ein Rohr im anderen.</translation>
   </message>
@@ -2338,6 +2594,10 @@
   <message>
    <source>Looking for sets…</source>
    <translation>Sätze werden gesucht…</translation>
+  </message>
+  <message>
+   <source>Looking…</source>
+   <translation>Wird angesehen…</translation>
   </message>
   <message>
    <source>Lowers the threshold of a new station.</source>
@@ -2364,6 +2624,10 @@
    <translation>Hersteller</translation>
   </message>
   <message>
+   <source>Maker of rows that name none</source>
+   <translation>Hersteller von Zeilen, die keinen nennen</translation>
+  </message>
+  <message>
    <source>Making the paper…</source>
    <translation>Das Papier entsteht…</translation>
   </message>
@@ -2378,6 +2642,10 @@
   <message>
    <source>Mark a part to read what speaks against it here.</source>
    <translation>Ein Teil markieren, um zu lesen, was hier dagegen spricht.</translation>
+  </message>
+  <message>
+   <source>Matter</source>
+   <translation>Worum es geht</translation>
   </message>
   <message>
    <source>Maximum flow</source>
@@ -2488,6 +2756,10 @@
    <translation>Name und Grund bleiben beim Angebot festgehalten.</translation>
   </message>
   <message>
+   <source>Name of a new catalog</source>
+   <translation>Name eines neuen Katalogs</translation>
+  </message>
+  <message>
    <source>Name of a new site</source>
    <translation>Name einer neuen Tankstelle</translation>
   </message>
@@ -2522,6 +2794,10 @@
   <message>
    <source>Near side, far side, high tank, boat deck.</source>
    <translation>Nahe Seite, ferne Seite, hoher Tank, Bootsdeck.</translation>
+  </message>
+  <message>
+   <source>Nearest</source>
+   <translation>Nächstliegend</translation>
   </message>
   <message>
    <source>Needed: stands on the paper beside your name</source>
@@ -2596,6 +2872,14 @@
    <translation>Noch ist kein Platz aufgenommen: sagen, was jeder verkauft, dann anbieten.</translation>
   </message>
   <message>
+   <source>No price</source>
+   <translation>Kein Preis</translation>
+  </message>
+  <message>
+   <source>No question can choose it</source>
+   <translation>Keine Frage kann es wählen</translation>
+  </message>
+  <message>
    <source>No quotation yet</source>
    <translation>Noch kein Angebot</translation>
   </message>
@@ -2656,6 +2940,10 @@
    <translation>Noch nicht aufgenommen und nicht angeboten: {0}</translation>
   </message>
   <message>
+   <source>Not yet described</source>
+   <translation>Noch nicht beschrieben</translation>
+  </message>
+  <message>
    <source>Note</source>
    <translation>Bemerkung</translation>
   </message>
@@ -2694,6 +2982,10 @@
   <message>
    <source>Nothing is hidden: what is broken, what is open, what is worth knowing.</source>
    <translation>Nichts ist verborgen: was verletzt ist, was offen ist, was wissenswert ist.</translation>
+  </message>
+  <message>
+   <source>Nothing to look at.</source>
+   <translation>Nichts anzusehen.</translation>
   </message>
   <message>
    <source>Nothing was changed.</source>
@@ -2750,6 +3042,10 @@
   <message>
    <source>Number, name or maker of a part</source>
    <translation>Nummer, Name oder Hersteller eines Teils</translation>
+  </message>
+  <message>
+   <source>Number, name, maker, item number, GTIN or supplier</source>
+   <translation>Nummer, Name, Hersteller, Artikelnummer, GTIN oder Lieferant</translation>
   </message>
   <message>
    <source>O&amp;utlet height</source>
@@ -2838,6 +3134,10 @@
   <message>
    <source>Only gasoline has vapor recovery at the nozzle. Whether it may be taken out is for the local air agency to say.</source>
    <translation>Nur Benzin hat Gasrückführung am Zapfventil. Ob sie entfallen darf, sagt die örtliche Luftbehörde.</translation>
+  </message>
+  <message>
+   <source>Only what is not yet &amp;described</source>
+   <translation>Nur noch nicht &amp;Beschriebenes</translation>
   </message>
   <message>
    <source>Only where boats are fueled; such as 120 L.</source>
@@ -2996,6 +3296,10 @@
    <translation>PNG oder JPEG für den Briefkopf.</translation>
   </message>
   <message>
+   <source>Pack</source>
+   <translation>Packung</translation>
+  </message>
+  <message>
    <source>Page {0}</source>
    <translation>Seite {0}</translation>
   </message>
@@ -3052,6 +3356,10 @@
    <translation>Teil {0} entfällt, Stück</translation>
   </message>
   <message>
+   <source>Parts</source>
+   <translation>Teile</translation>
+  </message>
+  <message>
    <source>Parts &amp;list of the site</source>
    <translation>Stück&amp;liste der Tankstelle</translation>
   </message>
@@ -3078,6 +3386,10 @@
   <message>
    <source>Parts of the set in hand</source>
    <translation>Teile des Satzes</translation>
+  </message>
+  <message>
+   <source>Parts of the table's makers that the draft holds and the table does not</source>
+   <translation>Teile der Hersteller der Tabelle, die der Entwurf enthält und die Tabelle nicht</translation>
   </message>
   <message>
    <source>Parts of this set are kept by choice, which leaves no other set to compare. Let them go to see others.</source>
@@ -3132,6 +3444,10 @@
    <translation>Eine &amp;Datei wählen…</translation>
   </message>
   <message>
+   <source>Pick a catalog of your own first: Demonstration is only read.</source>
+   <translation>Wählen Sie zuerst einen eigenen Katalog: Demonstration wird nur gelesen.</translation>
+  </message>
+  <message>
    <source>Pick a part in the drawing or the list.</source>
    <translation>In Zeichnung oder Liste ein Teil wählen.</translation>
   </message>
@@ -3160,6 +3476,10 @@
    <translation>Stelle: übliche Anleitungen der Hersteller, übliche Praxis</translation>
   </message>
   <message>
+   <source>Plan as the book does</source>
+   <translation>Wie das Buch planen</translation>
+  </message>
+  <message>
    <source>Plan this pos&amp;ition again</source>
    <translation>Platz neu pla&amp;nen</translation>
   </message>
@@ -3168,12 +3488,20 @@
    <translation>Plat&amp;z neu planen</translation>
   </message>
   <message>
+   <source>Plan with {0}</source>
+   <translation>Mit {0} planen</translation>
+  </message>
+  <message>
    <source>Planned</source>
    <translation>Geplant</translation>
   </message>
   <message>
    <source>Planned now</source>
    <translation>Jetzt geplant</translation>
+  </message>
+  <message>
+   <source>Planned with by</source>
+   <translation>Damit plant</translation>
   </message>
   <message>
    <source>Planned, agreed and built side by side</source>
@@ -3276,8 +3604,20 @@
    <translation>Preis</translation>
   </message>
   <message>
+   <source>Price far from the usual</source>
+   <translation>Preis weit vom Üblichen</translation>
+  </message>
+  <message>
    <source>Price follows</source>
    <translation>Preis folgt</translation>
+  </message>
+  <message>
+   <source>Price list ends soon</source>
+   <translation>Preisliste läuft bald ab</translation>
+  </message>
+  <message>
+   <source>Price list has ended</source>
+   <translation>Preisliste ist abgelaufen</translation>
   </message>
   <message>
    <source>Price lists</source>
@@ -3374,6 +3714,18 @@
   <message>
    <source>Public texts, each with its status</source>
    <translation>Öffentliche Texte, jeder mit seinem Stand</translation>
+  </message>
+  <message>
+   <source>Publish the draft as the next edition</source>
+   <translation>Den Entwurf als nächste Ausgabe veröffentlichen</translation>
+  </message>
+  <message>
+   <source>Published by</source>
+   <translation>Veröffentlicht von</translation>
+  </message>
+  <message>
+   <source>Published: {0}</source>
+   <translation>Veröffentlicht: {0}</translation>
   </message>
   <message>
    <source>Pull that the outlet &amp;bears</source>
@@ -3500,6 +3852,10 @@
    <translation>Bedingungen zur Hand lesen und ändern</translation>
   </message>
   <message>
+   <source>Read as the last table with these titles.</source>
+   <translation>Gelesen wie die letzte Tabelle mit diesen Titeln.</translation>
+  </message>
+  <message>
    <source>Read as {0}.</source>
    <translation>Gelesen als {0}.</translation>
   </message>
@@ -3540,8 +3896,16 @@
    <translation>Offene Angebote werden gelesen…</translation>
   </message>
   <message>
+   <source>Reading the table…</source>
+   <translation>Die Tabelle wird gelesen…</translation>
+  </message>
+  <message>
    <source>Reading what hangs there…</source>
    <translation>Lesen, was dort hängt…</translation>
+  </message>
+  <message>
+   <source>Reading {0}…</source>
+   <translation>{0} wird gelesen…</translation>
   </message>
   <message>
    <source>Readings and trials</source>
@@ -3668,6 +4032,14 @@
    <translation>{0} umbenennen</translation>
   </message>
   <message>
+   <source>Repairs</source>
+   <translation>Reparaturen</translation>
+  </message>
+  <message>
+   <source>Repairs ({0})</source>
+   <translation>Reparaturen ({0})</translation>
+  </message>
+  <message>
    <source>Repeat dispenser {0}</source>
    <translation>Zapfsäule {0} wiederholen</translation>
   </message>
@@ -3678,6 +4050,10 @@
   <message>
    <source>Repeat the positions of one side on the other.</source>
    <translation>Die Plätze einer Seite auf der anderen wiederholen.</translation>
+  </message>
+  <message>
+   <source>Replace a word wherever it stands in the column</source>
+   <translation>Ein Wort überall in der Spalte ersetzen</translation>
   </message>
   <message>
    <source>Replace what is recorded?</source>
@@ -3736,8 +4112,20 @@
    <translation>Revision {0}, nie abgegeben; {1}.</translation>
   </message>
   <message>
+   <source>Row {row} left out</source>
+   <translation>Zeile {row} ausgelassen</translation>
+  </message>
+  <message>
+   <source>Row {row}, {field}: “{was}” becomes “{to}”</source>
+   <translation>Zeile {row}, {field}: aus „{was}“ wird „{to}“</translation>
+  </message>
+  <message>
    <source>Rows of the local rules</source>
    <translation>Zeilen der örtlichen Regeln</translation>
+  </message>
+  <message>
+   <source>Rows of the table</source>
+   <translation>Zeilen der Tabelle</translation>
   </message>
   <message>
    <source>Rule tables</source>
@@ -3876,6 +4264,10 @@
    <translation>Umfang und Bedingungen</translation>
   </message>
   <message>
+   <source>Search entries</source>
+   <translation>Einträge suchen</translation>
+  </message>
+  <message>
    <source>Search quotations</source>
    <translation>Angebote suchen</translation>
   </message>
@@ -3954,6 +4346,10 @@
   <message>
    <source>Share of gasoline pumped through vacuum assist</source>
    <translation>Anteil des Benzins mit aktiver Rückführung</translation>
+  </message>
+  <message>
+   <source>Sheet</source>
+   <translation>Blatt</translation>
   </message>
   <message>
    <source>Sho&amp;w again</source>
@@ -4104,6 +4500,10 @@
    <translation>Noch zu speichern, spätestens</translation>
   </message>
   <message>
+   <source>Sto&amp;p</source>
+   <translation>An&amp;halten</translation>
+  </message>
+  <message>
    <source>Stock list</source>
    <translation>Bestandsliste</translation>
   </message>
@@ -4126,6 +4526,10 @@
   <message>
    <source>Stopped. What was worked out so far is kept in the book.</source>
    <translation>Angehalten. Was bisher gerechnet ist, bleibt im Buch.</translation>
+  </message>
+  <message>
+   <source>Stopped: the draft is as it was.</source>
+   <translation>Angehalten: der Entwurf ist, wie er war.</translation>
   </message>
   <message>
    <source>Stopped; nothing was quoted.</source>
@@ -4154,6 +4558,18 @@
   <message>
    <source>Superseded and discontinued ones.</source>
    <translation>Ersetzte und nicht mehr hergestellte.</translation>
+  </message>
+  <message>
+   <source>Superseded by</source>
+   <translation>Ersetzt durch</translation>
+  </message>
+  <message>
+   <source>Superseded by maker</source>
+   <translation>Ersetzt durch Hersteller</translation>
+  </message>
+  <message>
+   <source>Supplier</source>
+   <translation>Lieferant</translation>
   </message>
   <message>
    <source>Supplier's sheet</source>
@@ -4188,8 +4604,20 @@
    <translation>&amp;Zurücknehmen</translation>
   </message>
   <message>
+   <source>Take &amp;over into the draft</source>
+   <translation>In den Entwurf &amp;übernehmen</translation>
+  </message>
+  <message>
    <source>Take &amp;over the planned set</source>
    <translation>Geplanten Satz über&amp;nehmen</translation>
+  </message>
+  <message>
+   <source>Take away</source>
+   <translation>Wegnehmen</translation>
+  </message>
+  <message>
+   <source>Take back the last &amp;step</source>
+   <translation>Letzten &amp;Schritt zurücknehmen</translation>
   </message>
   <message>
    <source>Take back the last change.</source>
@@ -4198,6 +4626,10 @@
   <message>
    <source>Take its successor {numbers}</source>
    <translation>Nachfolger {numbers} nehmen</translation>
+  </message>
+  <message>
+   <source>Take out what it does not hold</source>
+   <translation>Was fehlt, herausnehmen</translation>
   </message>
   <message>
    <source>Take ter&amp;ms</source>
@@ -4210,6 +4642,10 @@
   <message>
    <source>Take the last agreement back; the history keeps it, with who did so and why.</source>
    <translation>Die letzte Vereinbarung zurücknehmen; der Verlauf behält sie, mit wer und warum.</translation>
+  </message>
+  <message>
+   <source>Take the nearest, everywhere</source>
+   <translation>Überall das Nächstliegende</translation>
   </message>
   <message>
    <source>Take the position off the site. Undo brings it back.</source>
@@ -4226,6 +4662,10 @@
   <message>
    <source>Takes the place alone; nothing else changes and no should is given up.</source>
    <translation>Nimmt allein die Stelle ein; sonst ändert sich nichts, und kein Soll wird aufgegeben.</translation>
+  </message>
+  <message>
+   <source>Taking over…</source>
+   <translation>Wird übernommen…</translation>
   </message>
   <message>
    <source>Tank</source>
@@ -4304,6 +4744,10 @@
    <translation>Prüfungen, Reparaturen, Ersatzteile der Gasrückführung.</translation>
   </message>
   <message>
+   <source>Text to write</source>
+   <translation>Zu schreibender Text</translation>
+  </message>
+  <message>
    <source>The agency's own word</source>
    <translation>Auskunft der Behörde</translation>
   </message>
@@ -4328,6 +4772,10 @@
    <translation>Das Buch der Aufnahmen lässt sich nicht öffnen.</translation>
   </message>
   <message>
+   <source>The book plans with {book}; this survey plans with {survey}.</source>
+   <translation>Das Buch plant mit {book}, diese Aufnahme mit {survey}.</translation>
+  </message>
+  <message>
    <source>The conversion could not be worked out: {reason}</source>
    <translation>Der Umbau ließ sich nicht ausarbeiten: {reason}</translation>
   </message>
@@ -4342,6 +4790,10 @@
   <message>
    <source>The details for a report are in {path}.</source>
    <translation>Die Einzelheiten für einen Bericht stehen in {path}.</translation>
+  </message>
+  <message>
+   <source>The draft of {catalog}: {new} new, {changed} changed, {same} as they were.</source>
+   <translation>Entwurf von {catalog}: {new} neu, {changed} geändert, {same} wie zuvor.</translation>
   </message>
   <message>
    <source>The duty decides spout, flow and how far the hose has to turn and reach.</source>
@@ -4584,6 +5036,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Nur zu lesen. Die Papiere sind die abgegebenen.</translation>
   </message>
   <message>
+   <source>To look at</source>
+   <translation>Anzusehen</translation>
+  </message>
+  <message>
    <source>To put a position back into service.</source>
    <translation>Um einen Platz wieder in Betrieb zu nehmen.</translation>
   </message>
@@ -4642,6 +5098,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Unified</source>
    <translation>UN (Unified)</translation>
+  </message>
+  <message>
+   <source>Unit or currency of {0}</source>
+   <translation>Einheit oder Währung von {0}</translation>
   </message>
   <message>
    <source>Unit price of {0}</source>
@@ -4836,6 +5296,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Was geschehen ist</translation>
   </message>
   <message>
+   <source>What happens</source>
+   <translation>Was geschieht</translation>
+  </message>
+  <message>
    <source>What is added to goods and labor.</source>
    <translation>Was zu Material und Arbeit hinzukommt.</translation>
   </message>
@@ -4854,6 +5318,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>What is missing, and what is there</source>
    <translation>Was fehlt und was da ist</translation>
+  </message>
+  <message>
+   <source>What is new in this edition</source>
+   <translation>Was in dieser Ausgabe neu ist</translation>
   </message>
   <message>
    <source>What is not included</source>
@@ -4880,6 +5348,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Was es tut</translation>
   </message>
   <message>
+   <source>What it is</source>
+   <translation>Was es ist</translation>
+  </message>
+  <message>
    <source>What it is reckoned from.</source>
    <translation>Woraus es sich errechnet.</translation>
   </message>
@@ -4904,6 +5376,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Was führt der Abgang der Zapf&amp;säule?</translation>
   </message>
   <message>
+   <source>What stands there</source>
+   <translation>Was dort steht</translation>
+  </message>
+  <message>
    <source>What stays, goes and comes, in which order, at what cost, with what effect on emissions.</source>
    <translation>Was bleibt, geht und kommt, in welcher Folge, zu welchen Kosten, mit welcher Wirkung auf die Emissionen.</translation>
   </message>
@@ -4920,12 +5396,20 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Was das Buch von „{name}“ enthält, steht jetzt in {path}.</translation>
   </message>
   <message>
+   <source>What the columns hold</source>
+   <translation>Was die Spalten enthalten</translation>
+  </message>
+  <message>
    <source>What the conversion rests on</source>
    <translation>Worauf der Umbau beruht</translation>
   </message>
   <message>
    <source>What the dispenser gives</source>
    <translation>Was die Zapfsäule gibt</translation>
+  </message>
+  <message>
+   <source>What the draft of {0} holds otherwise than its newest edition is lost. Discard it?</source>
+   <translation>Was der Entwurf von {0} anders enthält als die neueste Ausgabe, geht verloren. Verwerfen?</translation>
   </message>
   <message>
    <source>What the hose serves, how it is stowed, and what the dispenser gives.</source>
@@ -4948,8 +5432,28 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Was dieses Programm sagen kann und was nicht.</translation>
   </message>
   <message>
+   <source>What to do</source>
+   <translation>Was zu tun ist</translation>
+  </message>
+  <message>
+   <source>What to look at</source>
+   <translation>Was anzusehen ist</translation>
+  </message>
+  <message>
    <source>What was found about it</source>
    <translation>Was dazu gefunden wurde</translation>
+  </message>
+  <message>
+   <source>What will change</source>
+   <translation>Was sich ändert</translation>
+  </message>
+  <message>
+   <source>What will change ({0})</source>
+   <translation>Was sich ändert ({0})</translation>
+  </message>
+  <message>
+   <source>What would be right</source>
+   <translation>Was richtig wäre</translation>
   </message>
   <message>
    <source>What would help</source>
@@ -4994,6 +5498,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Where yes, the unit is disconnected and its power isolated before the first dispenser is opened.</source>
    <translation>Wenn ja, wird sie vor dem Öffnen der ersten Säule abgeklemmt und spannungsfrei geschaltet.</translation>
+  </message>
+  <message>
+   <source>Where {where} shows “{shows}”: {field} becomes “{to}”</source>
+   <translation>Wo {where} „{shows}“ zeigt: {field} wird „{to}“</translation>
   </message>
   <message>
    <source>Which &amp;liquid is sold here?</source>
@@ -5056,8 +5564,16 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Wem angeboten wird.</translation>
   </message>
   <message>
+   <source>Who publishes it</source>
+   <translation>Wer sie veröffentlicht</translation>
+  </message>
+  <message>
    <source>Who quotes. It stands at the top of the quotation.</source>
    <translation>Wer anbietet. Steht oben auf dem Angebot.</translation>
+  </message>
+  <message>
+   <source>Who supplies the parts</source>
+   <translation>Wer die Teile liefert</translation>
   </message>
   <message>
    <source>Whoever orders and stocks the parts</source>
@@ -5120,6 +5636,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Ohne Preis: {parts}.</translation>
   </message>
   <message>
+   <source>Word or text there</source>
+   <translation>Wort oder Text dort</translation>
+  </message>
+  <message>
    <source>Work done by</source>
    <translation>Ausgeführt von</translation>
   </message>
@@ -5150,6 +5670,14 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Write into chosen cells</source>
    <translation>In die gewählten Zellen schreiben</translation>
+  </message>
+  <message>
+   <source>Write into column</source>
+   <translation>In Spalte schreiben</translation>
+  </message>
+  <message>
+   <source>Write into every row that shows a text</source>
+   <translation>In jede Zeile schreiben, die einen Text zeigt</translation>
   </message>
   <message>
    <source>Write the survey</source>
@@ -5240,6 +5768,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Ihr Name</translation>
   </message>
   <message>
+   <source>Your own parts and prices: suppliers' tables taken over, looked at, published as editions.</source>
+   <translation>Eigene Teile und Preise: Tabellen von Lieferanten übernommen, durchgesehen, als Ausgaben veröffentlicht.</translation>
+  </message>
+  <message>
    <source>Your own quotation number.</source>
    <translation>Ihre eigene Angebotsnummer.</translation>
   </message>
@@ -5304,6 +5836,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>wie geplant</translation>
   </message>
   <message>
+   <source>as published</source>
+   <translation>wie veröffentlicht</translation>
+  </message>
+  <message>
    <source>as the agency asks</source>
    <translation>wie die Behörde es verlangt</translation>
   </message>
@@ -5316,12 +5852,20 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>wird geplant</translation>
   </message>
   <message>
+   <source>book</source>
+   <translation>Buch</translation>
+  </message>
+  <message>
    <source>built in</source>
    <translation>eingebaut</translation>
   </message>
   <message>
    <source>by positions</source>
    <translation>nach Plätzen</translation>
+  </message>
+  <message>
+   <source>changed</source>
+   <translation>geändert</translation>
   </message>
   <message>
    <source>choose a cell further left: the table ends after {0} columns</source>
@@ -5362,6 +5906,18 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>does not fit</source>
    <translation>passt nicht</translation>
+  </message>
+  <message>
+   <source>draft</source>
+   <translation>Entwurf</translation>
+  </message>
+  <message>
+   <source>edition {0}</source>
+   <translation>Ausgabe {0}</translation>
+  </message>
+  <message>
+   <source>empty</source>
+   <translation>leer</translation>
   </message>
   <message>
    <source>empty:</source>
@@ -5408,12 +5964,20 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Listenpreis: {0}</translation>
   </message>
   <message>
+   <source>much like {0}</source>
+   <translation>fast wie {0}</translation>
+  </message>
+  <message>
    <source>my_county</source>
    <translation>mein_bezirk</translation>
   </message>
   <message>
    <source>needs a look</source>
    <translation>ansehen</translation>
+  </message>
+  <message>
+   <source>new</source>
+   <translation>neu</translation>
   </message>
   <message>
    <source>no</source>
@@ -5454,6 +6018,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>not dated</source>
    <translation>ohne Datum</translation>
+  </message>
+  <message>
+   <source>not in the table</source>
+   <translation>nicht in der Tabelle</translation>
   </message>
   <message>
    <source>not kept yet</source>
@@ -5518,6 +6086,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>price</source>
    <translation>Preis</translation>
+  </message>
+  <message>
+   <source>price {0:+.0%}</source>
+   <translation>Preis {0:+.0%}</translation>
   </message>
   <message>
    <source>put in {0}; set {1}</source>
@@ -5600,6 +6172,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>vorhanden</translation>
   </message>
   <message>
+   <source>this survey</source>
+   <translation>diese Aufnahme</translation>
+  </message>
+  <message>
    <source>those of {number} r{revision}</source>
    <translation>die von {number} r{revision}</translation>
   </message>
@@ -5658,6 +6234,14 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{0} differences</source>
    <translation>{0} Unterschiede</translation>
+  </message>
+  <message>
+   <source>{0} entries</source>
+   <translation>{0} Einträge</translation>
+  </message>
+  <message>
+   <source>{0} entries, the first {1} shown</source>
+   <translation>{0} Einträge, die ersten {1} gezeigt</translation>
   </message>
   <message>
    <source>{0} missing, {1} by a person's word, {2} in all.</source>
@@ -5728,12 +6312,20 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>{0} Angebote</translation>
   </message>
   <message>
+   <source>{0} rows read…</source>
+   <translation>{0} Zeilen gelesen…</translation>
+  </message>
+  <message>
    <source>{0} r{1}: an older revision</source>
    <translation>{0} r{1}: eine ältere Revision</translation>
   </message>
   <message>
    <source>{0} sets are agreed; papers show them from now on.</source>
    <translation>{0} Sätze sind vereinbart; Papiere zeigen sie von nun an.</translation>
+  </message>
+  <message>
+   <source>{0} things to look at under the local rules of this site.</source>
+   <translation>{0} Hinweise nach den örtlichen Regeln dieser Tankstelle.</translation>
   </message>
   <message>
    <source>{0}: installed</source>
@@ -5788,8 +6380,20 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>{count} Plätze würden sich ändern.</translation>
   </message>
   <message>
+   <source>{field}: “{word}” becomes “{by}” everywhere</source>
+   <translation>{field}: aus „{word}“ wird überall „{by}“</translation>
+  </message>
+  <message>
    <source>{name}: {done} of {ready} ready sites are placed; {others} are not ready.</source>
    <translation>{name}: {done} von {ready} bereiten Tankstellen sind eingeordnet; {others} sind nicht bereit.</translation>
+  </message>
+  <message>
+   <source>{new} new or changed, {gone} gone or changed</source>
+   <translation>{new} neu oder geändert, {gone} entfallen oder geändert</translation>
+  </message>
+  <message>
+   <source>{parts} parts in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>
+   <translation>{parts} Teile in {rows} Zeilen, {left} ausgelassen; {faults} Fehler, {questions} Fragen.</translation>
   </message>
   <message>
    <source>{path} is there already, and this program did not write it as such a file. Replace it?</source>
@@ -5806,6 +6410,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>“{name}” is open. Open another survey first.</source>
    <translation>„{name}“ ist offen. Zuerst eine andere Aufnahme öffnen.</translation>
+  </message>
+  <message>
+   <source>“{word}” becomes “{nearest}” ({count})</source>
+   <translation>„{word}“ wird „{nearest}“ ({count})</translation>
   </message>
  </context>
 </TS>

@@ -80,6 +80,10 @@
    <translation>&amp;Calcular</translation>
   </message>
   <message>
+   <source>&amp;Catalogs and editions</source>
+   <translation>&amp;Catálogos y ediciones</translation>
+  </message>
+  <message>
    <source>&amp;Close</source>
    <translation>&amp;Cerrar</translation>
   </message>
@@ -148,6 +152,10 @@
    <translation>&amp;Vaciar todas las cifras</translation>
   </message>
   <message>
+   <source>&amp;Entries</source>
+   <translation>&amp;Entradas</translation>
+  </message>
+  <message>
    <source>&amp;Filler height</source>
    <translation>&amp;Altura de la boca de llenado</translation>
   </message>
@@ -162,6 +170,10 @@
   <message>
    <source>&amp;Go</source>
    <translation>&amp;Ir</translation>
+  </message>
+  <message>
+   <source>&amp;Health</source>
+   <translation>E&amp;stado</translation>
   </message>
   <message>
    <source>&amp;Help</source>
@@ -212,6 +224,10 @@
    <translation>Libe&amp;rar todas las piezas</translation>
   </message>
   <message>
+   <source>&amp;Let the book plan with it</source>
+   <translation>&amp;Que el libro planifique con ella</translation>
+  </message>
+  <message>
    <source>&amp;Local rules</source>
    <translation>Re&amp;glas locales</translation>
   </message>
@@ -246,6 +262,10 @@
   <message>
    <source>&amp;Names of the new dispensers</source>
    <translation>&amp;Nombres de los surtidores nuevos</translation>
+  </message>
+  <message>
+   <source>&amp;New catalog</source>
+   <translation>&amp;Nuevo catálogo</translation>
   </message>
   <message>
    <source>&amp;New survey…</source>
@@ -302,6 +322,10 @@
   <message>
    <source>&amp;Prepared by</source>
    <translation>&amp;Preparada por</translation>
+  </message>
+  <message>
+   <source>&amp;Publish</source>
+   <translation>&amp;Publicar</translation>
   </message>
   <message>
    <source>&amp;Put into the book</source>
@@ -504,8 +528,20 @@
    <translation>(no se puede leer)</translation>
   </message>
   <message>
+   <source>(hidden)</source>
+   <translation>(oculta)</translation>
+  </message>
+  <message>
    <source>(kept)</source>
    <translation>(conservado)</translation>
+  </message>
+  <message>
+   <source>(no title)</source>
+   <translation>(sin título)</translation>
+  </message>
+  <message>
+   <source>(one table)</source>
+   <translation>(una tabla)</translation>
   </message>
   <message>
    <source>0 to 1000.</source>
@@ -538,6 +574,10 @@
   <message>
    <source>A comma in a figure is the decimal sign</source>
    <translation>La coma en una cifra es el signo decimal</translation>
+  </message>
+  <message>
+   <source>A comma is the decimal sign</source>
+   <translation>La coma es el signo decimal</translation>
   </message>
   <message>
    <source>A cord pulls the hose in</source>
@@ -578,6 +618,14 @@
   <message>
    <source>A set was found, but a must is broken</source>
    <translation>Se halló un conjunto, pero incumple algo exigido</translation>
+  </message>
+  <message>
+   <source>A supplier's ta&amp;ble</source>
+   <translation>Ta&amp;bla de un proveedor</translation>
+  </message>
+  <message>
+   <source>A supplier's table</source>
+   <translation>Tabla de un proveedor</translation>
   </message>
   <message>
    <source>A whole number from 1 to 50.</source>
@@ -972,6 +1020,10 @@
    <translation>Coaxial de equilibrio</translation>
   </message>
   <message>
+   <source>Before → after</source>
+   <translation>Antes → después</translation>
+  </message>
+  <message>
    <source>Bellows on the nozzle</source>
    <translation>Fuelle en la pistola</translation>
   </message>
@@ -1036,8 +1088,16 @@
    <translation>CARB 2013</translation>
   </message>
   <message>
+   <source>CSV or XLSX, as the supplier sends it</source>
+   <translation>CSV o XLSX, como lo envía el proveedor</translation>
+  </message>
+  <message>
    <source>CSV…</source>
    <translation>CSV…</translation>
+  </message>
+  <message>
+   <source>Ca&amp;talogs</source>
+   <translation>Ca&amp;tálogos</translation>
   </message>
   <message>
    <source>Can the flow be started or stopped else&amp;where?</source>
@@ -1046,6 +1106,10 @@
   <message>
    <source>Can the vapor pipe be reached at the tan&amp;k?</source>
    <translation>¿Se puede llegar a la tubería de vapor en el tanq&amp;ue?</translation>
+  </message>
+  <message>
+   <source>Capitals and double blanks do not count.</source>
+   <translation>No cuentan mayúsculas ni espacios dobles.</translation>
   </message>
   <message>
    <source>Cars</source>
@@ -1080,16 +1144,40 @@
    <translation>Catálogo, fabricantes y precios son inventados.</translation>
   </message>
   <message>
+   <source>Catalogs</source>
+   <translation>Catálogos</translation>
+  </message>
+  <message>
+   <source>Catalogs and editions</source>
+   <translation>Catálogos y ediciones</translation>
+  </message>
+  <message>
    <source>Caution sheet alone</source>
    <translation>Solo la hoja de advertencias</translation>
+  </message>
+  <message>
+   <source>Cell</source>
+   <translation>Celda</translation>
   </message>
   <message>
    <source>Cells that cannot be used, and how others were understood</source>
    <translation>Celdas que no se pueden usar, y cómo se entendieron otras</translation>
   </message>
   <message>
+   <source>Chan&amp;ge</source>
+   <translation>&amp;Cambiar</translation>
+  </message>
+  <message>
    <source>Change</source>
    <translation>Cambiar</translation>
+  </message>
+  <message>
+   <source>Change &amp;many rows…</source>
+   <translation>Cambiar &amp;muchas filas…</translation>
+  </message>
+  <message>
+   <source>Change many rows</source>
+   <translation>Cambiar muchas filas</translation>
   </message>
   <message>
    <source>Change the chosen row</source>
@@ -1132,6 +1220,14 @@
    <translation>&amp;Elegir carpeta…</translation>
   </message>
   <message>
+   <source>Choose a &amp;file…</source>
+   <translation>Elegir un &amp;archivo…</translation>
+  </message>
+  <message>
+   <source>Choose a file: nothing is changed before you take it over.</source>
+   <translation>Elija un archivo: nada cambia antes de incorporarlo.</translation>
+  </message>
+  <message>
    <source>Choose a part without a catalog number; a number brings its own figures.</source>
    <translation>Elija una pieza sin número de catálogo; un número trae sus propias cifras.</translation>
   </message>
@@ -1170,6 +1266,10 @@
   <message>
    <source>Col&amp;dest</source>
    <translation>Mínim&amp;a</translation>
+  </message>
+  <message>
+   <source>Column</source>
+   <translation>Columna</translation>
   </message>
   <message>
    <source>Command</source>
@@ -1274,6 +1374,14 @@
   <message>
    <source>Currency and rounding</source>
    <translation>Moneda y redondeo</translation>
+  </message>
+  <message>
+   <source>Currency of prices that name none</source>
+   <translation>Moneda de los precios que no nombran ninguna</translation>
+  </message>
+  <message>
+   <source>Currency: as the table says</source>
+   <translation>Moneda: según la tabla</translation>
   </message>
   <message>
    <source>Customer</source>
@@ -1384,6 +1492,18 @@
    <translation>Directiva 2009/126/CE, resumen de la UE</translation>
   </message>
   <message>
+   <source>Discard the dra&amp;ft…</source>
+   <translation>Descartar el &amp;borrador…</translation>
+  </message>
+  <message>
+   <source>Discard the draft</source>
+   <translation>Descartar el borrador</translation>
+  </message>
+  <message>
+   <source>Discontinued from</source>
+   <translation>Descatalogado desde</translation>
+  </message>
+  <message>
    <source>Discount group</source>
    <translation>Grupo de descuento</translation>
   </message>
@@ -1480,6 +1600,10 @@
    <translation>Hacia abajo</translation>
   </message>
   <message>
+   <source>Draft</source>
+   <translation>Borrador</translation>
+  </message>
+  <message>
    <source>Drawing</source>
    <translation>Dibujo</translation>
   </message>
@@ -1546,6 +1670,10 @@
   <message>
    <source>E&amp;xclude this part</source>
    <translation>E&amp;xcluir esta pieza</translation>
+  </message>
+  <message>
+   <source>E&amp;xport…</source>
+   <translation>E&amp;xportar…</translation>
   </message>
   <message>
    <source>EPA's public model</source>
@@ -1620,8 +1748,24 @@
    <translation>Vacío: precio pendiente.</translation>
   </message>
   <message>
+   <source>Encoding of a text file</source>
+   <translation>Codificación de un archivo de texto</translation>
+  </message>
+  <message>
+   <source>Encoding: as found</source>
+   <translation>Codificación: la hallada</translation>
+  </message>
+  <message>
+   <source>End that no other part joins</source>
+   <translation>Extremo al que no se une otra pieza</translation>
+  </message>
+  <message>
    <source>Enlarge the drawing.</source>
    <translation>Agrandar el dibujo.</translation>
+  </message>
+  <message>
+   <source>Entries</source>
+   <translation>Entradas</translation>
   </message>
   <message>
    <source>Entry</source>
@@ -1636,12 +1780,20 @@
    <translation>Cada respuesta puede quedar abierta; el informe dice qué le falta. Decide la agencia.</translation>
   </message>
   <message>
+   <source>Every part is held against the questions that stations can ask.</source>
+   <translation>Cada pieza se coteja con las preguntas que pueden hacer las estaciones.</translation>
+  </message>
+  <message>
    <source>Every part new</source>
    <translation>Cada pieza nueva</translation>
   </message>
   <message>
    <source>Every position of the dispenser is repeated, without the parts decided on and without notes.</source>
    <translation>Se repite cada posición del surtidor, sin las piezas decididas y sin notas.</translation>
+  </message>
+  <message>
+   <source>Every row left out where {where} shows “{shows}”</source>
+   <translation>Omitida toda fila donde {where} muestra “{shows}”</translation>
   </message>
   <message>
    <source>Exceptions</source>
@@ -1664,6 +1816,22 @@
    <translation>Existente</translation>
   </message>
   <message>
+   <source>Export</source>
+   <translation>Exportar</translation>
+  </message>
+  <message>
+   <source>Family</source>
+   <translation>Familia</translation>
+  </message>
+  <message>
+   <source>Faults and questions</source>
+   <translation>Errores y preguntas</translation>
+  </message>
+  <message>
+   <source>Faults and questions ({0})</source>
+   <translation>Errores y preguntas ({0})</translation>
+  </message>
+  <message>
    <source>Feet, gallons, pounds-force, psi.</source>
    <translation>Pies, galones, libras-fuerza, psi.</translation>
   </message>
@@ -1680,8 +1848,20 @@
    <translation>&amp;Buscar</translation>
   </message>
   <message>
+   <source>Field</source>
+   <translation>Campo</translation>
+  </message>
+  <message>
    <source>Fields that could not be read, to be filled in here: {0}</source>
    <translation>Campos que no se pudieron leer y que hay que rellenar aquí: {0}</translation>
+  </message>
+  <message>
+   <source>Figures in texts</source>
+   <translation>Datos en textos</translation>
+  </message>
+  <message>
+   <source>Figures in texts ({0})</source>
+   <translation>Datos en textos ({0})</translation>
   </message>
   <message>
    <source>Figures of a described part</source>
@@ -1690,6 +1870,10 @@
   <message>
    <source>Figures of an installed part</source>
    <translation>Cifras de una pieza instalada</translation>
+  </message>
+  <message>
+   <source>Figures that are wrong</source>
+   <translation>Datos erróneos</translation>
   </message>
   <message>
    <source>Fill down</source>
@@ -1826,6 +2010,10 @@
   <message>
    <source>G</source>
    <translation>G</translation>
+  </message>
+  <message>
+   <source>GTIN</source>
+   <translation>GTIN</translation>
   </message>
   <message>
    <source>Gasoline</source>
@@ -2032,6 +2220,10 @@
    <translation>Zona inflamable</translation>
   </message>
   <message>
+   <source>In hand: {catalog}, {edition}</source>
+   <translation>En curso: {catalog}, {edition}</translation>
+  </message>
+  <message>
    <source>In no year</source>
    <translation>En ningún año</translation>
   </message>
@@ -2042,6 +2234,10 @@
   <message>
    <source>In the currency of the site.</source>
    <translation>En la moneda de la estación.</translation>
+  </message>
+  <message>
+   <source>In the file: {0}</source>
+   <translation>En el archivo: {0}</translation>
   </message>
   <message>
    <source>Inspections due</source>
@@ -2136,6 +2332,10 @@
    <translation>Es válida hasta el {0}. Anote la respuesta del cliente, o vuelva a cotizarla.</translation>
   </message>
   <message>
+   <source>Item number</source>
+   <translation>Número de artículo</translation>
+  </message>
+  <message>
    <source>Judged with the diesel family</source>
    <translation>Se juzga con la familia del diésel</translation>
   </message>
@@ -2200,12 +2400,24 @@
    <translation>Tipo de pieza</translation>
   </message>
   <message>
+   <source>Kind of rows that name none</source>
+   <translation>Tipo de las filas que no nombran ninguno</translation>
+  </message>
+  <message>
+   <source>Kind: as the rows say</source>
+   <translation>Tipo: según las filas</translation>
+  </message>
+  <message>
    <source>La&amp;nguage</source>
    <translation>&amp;Idioma</translation>
   </message>
   <message>
    <source>Labor</source>
    <translation>Mano de obra</translation>
+  </message>
+  <message>
+   <source>Lacks</source>
+   <translation>Falta</translation>
   </message>
   <message>
    <source>Language of the papers</source>
@@ -2224,6 +2436,10 @@
    <translation>Última vez</translation>
   </message>
   <message>
+   <source>Lead days</source>
+   <translation>Días de entrega</translation>
+  </message>
+  <message>
    <source>Lead time</source>
    <translation>Plazo de entrega</translation>
   </message>
@@ -2236,8 +2452,16 @@
    <translation>Salir y &amp;perder los cambios</translation>
   </message>
   <message>
+   <source>Leave out every row that shows a text</source>
+   <translation>Omitir toda fila que muestra un texto</translation>
+  </message>
+  <message>
    <source>Leave the marked part open</source>
    <translation>Dejar abierta la pieza marcada</translation>
+  </message>
+  <message>
+   <source>Leave the row out</source>
+   <translation>Omitir la fila</translation>
   </message>
   <message>
    <source>Leave the terms as they were? What you wrote here is lost.</source>
@@ -2246,6 +2470,22 @@
   <message>
    <source>Leave {part} open</source>
    <translation>Dejar abierta {part}</translation>
+  </message>
+  <message>
+   <source>Left out by a repair</source>
+   <translation>Omitida por una reparación</translation>
+  </message>
+  <message>
+   <source>Left out: a heading between rows</source>
+   <translation>Omitida: un encabezado entre filas</translation>
+  </message>
+  <message>
+   <source>Left out: a total</source>
+   <translation>Omitida: un total</translation>
+  </message>
+  <message>
+   <source>Left out: the titles once more</source>
+   <translation>Omitida: los títulos otra vez</translation>
   </message>
   <message>
    <source>Legs of the way seen from above, separated by semicolons, where the hose must go round a corner.</source>
@@ -2258,6 +2498,14 @@
   <message>
    <source>Let the price lists decide again, and quote again</source>
    <translation>Que decidan otra vez las listas de precios, y volver a cotizar</translation>
+  </message>
+  <message>
+   <source>Let this s&amp;urvey plan as the book does</source>
+   <translation>Que este lev&amp;antamiento planifique como el libro</translation>
+  </message>
+  <message>
+   <source>Let this s&amp;urvey plan with it</source>
+   <translation>Que este lev&amp;antamiento planifique con ella</translation>
   </message>
   <message>
    <source>Letterhead</source>
@@ -2316,6 +2564,10 @@
    <translation>Precios de lista con lo que va con los conjuntos; plazo de entrega más largo: {days}.</translation>
   </message>
   <message>
+   <source>Listing class without a scheme</source>
+   <translation>Clase de listado sin esquema</translation>
+  </message>
+  <message>
    <source>Local rules</source>
    <translation>Reglas locales</translation>
   </message>
@@ -2328,6 +2580,10 @@
    <translation>Manguera larga, patio o reparto</translation>
   </message>
   <message>
+   <source>Look at its &amp;health</source>
+   <translation>Ver su e&amp;stado</translation>
+  </message>
+  <message>
    <source>Look into the outlet: one bore, or one tube inside another.</source>
    <translation>Mire dentro de la salida: un solo conducto, o un tubo dentro de otro.</translation>
   </message>
@@ -2338,6 +2594,10 @@
   <message>
    <source>Looking for sets…</source>
    <translation>Buscando conjuntos…</translation>
+  </message>
+  <message>
+   <source>Looking…</source>
+   <translation>Revisando…</translation>
   </message>
   <message>
    <source>Lowers the threshold of a new station.</source>
@@ -2364,6 +2624,10 @@
    <translation>Fabricante</translation>
   </message>
   <message>
+   <source>Maker of rows that name none</source>
+   <translation>Fabricante de las filas que no nombran ninguno</translation>
+  </message>
+  <message>
    <source>Making the paper…</source>
    <translation>Haciendo el documento…</translation>
   </message>
@@ -2378,6 +2642,10 @@
   <message>
    <source>Mark a part to read what speaks against it here.</source>
    <translation>Marque una pieza para leer aquí qué habla en su contra.</translation>
+  </message>
+  <message>
+   <source>Matter</source>
+   <translation>Asunto</translation>
   </message>
   <message>
    <source>Maximum flow</source>
@@ -2488,6 +2756,10 @@
    <translation>El nombre y el motivo quedan anotados con la cotización.</translation>
   </message>
   <message>
+   <source>Name of a new catalog</source>
+   <translation>Nombre de un catálogo nuevo</translation>
+  </message>
+  <message>
    <source>Name of a new site</source>
    <translation>Nombre de una estación nueva</translation>
   </message>
@@ -2522,6 +2794,10 @@
   <message>
    <source>Near side, far side, high tank, boat deck.</source>
    <translation>Lado cercano, lado lejano, tanque alto, cubierta.</translation>
+  </message>
+  <message>
+   <source>Nearest</source>
+   <translation>Lo más cercano</translation>
   </message>
   <message>
    <source>Needed: stands on the paper beside your name</source>
@@ -2596,6 +2872,14 @@
    <translation>Aún no hay posiciones levantadas: diga qué vende cada una, y cotice.</translation>
   </message>
   <message>
+   <source>No price</source>
+   <translation>Sin precio</translation>
+  </message>
+  <message>
+   <source>No question can choose it</source>
+   <translation>Ninguna pregunta puede elegirla</translation>
+  </message>
+  <message>
    <source>No quotation yet</source>
    <translation>Aún no hay cotización</translation>
   </message>
@@ -2656,6 +2940,10 @@
    <translation>Aún sin levantar, y sin cotizar: {0}</translation>
   </message>
   <message>
+   <source>Not yet described</source>
+   <translation>Aún sin describir</translation>
+  </message>
+  <message>
    <source>Note</source>
    <translation>Nota</translation>
   </message>
@@ -2694,6 +2982,10 @@
   <message>
    <source>Nothing is hidden: what is broken, what is open, what is worth knowing.</source>
    <translation>No se oculta nada: qué se incumple, qué queda abierto, qué conviene saber.</translation>
+  </message>
+  <message>
+   <source>Nothing to look at.</source>
+   <translation>Nada que revisar.</translation>
   </message>
   <message>
    <source>Nothing was changed.</source>
@@ -2750,6 +3042,10 @@
   <message>
    <source>Number, name or maker of a part</source>
    <translation>Número, nombre o fabricante de una pieza</translation>
+  </message>
+  <message>
+   <source>Number, name, maker, item number, GTIN or supplier</source>
+   <translation>Número, nombre, fabricante, artículo, GTIN o proveedor</translation>
   </message>
   <message>
    <source>O&amp;utlet height</source>
@@ -2838,6 +3134,10 @@
   <message>
    <source>Only gasoline has vapor recovery at the nozzle. Whether it may be taken out is for the local air agency to say.</source>
    <translation>Solo la gasolina tiene recuperación de vapor en la pistola. Si se puede quitar lo dice la agencia local del aire.</translation>
+  </message>
+  <message>
+   <source>Only what is not yet &amp;described</source>
+   <translation>Solo lo aún no &amp;descrito</translation>
   </message>
   <message>
    <source>Only where boats are fueled; such as 120 L.</source>
@@ -2996,6 +3296,10 @@
    <translation>PNG o JPEG para el membrete.</translation>
   </message>
   <message>
+   <source>Pack</source>
+   <translation>Paquete</translation>
+  </message>
+  <message>
    <source>Page {0}</source>
    <translation>Página {0}</translation>
   </message>
@@ -3052,6 +3356,10 @@
    <translation>Pieza {0} excluida, unidades</translation>
   </message>
   <message>
+   <source>Parts</source>
+   <translation>Piezas</translation>
+  </message>
+  <message>
    <source>Parts &amp;list of the site</source>
    <translation>&amp;Lista de piezas de la estación</translation>
   </message>
@@ -3078,6 +3386,10 @@
   <message>
    <source>Parts of the set in hand</source>
    <translation>Piezas del conjunto actual</translation>
+  </message>
+  <message>
+   <source>Parts of the table's makers that the draft holds and the table does not</source>
+   <translation>Piezas de los fabricantes de la tabla que están en el borrador y no en la tabla</translation>
   </message>
   <message>
    <source>Parts of this set are kept by choice, which leaves no other set to compare. Let them go to see others.</source>
@@ -3132,6 +3444,10 @@
    <translation>&amp;Elegir un archivo…</translation>
   </message>
   <message>
+   <source>Pick a catalog of your own first: Demonstration is only read.</source>
+   <translation>Elija primero un catálogo propio: Demonstration solo se lee.</translation>
+  </message>
+  <message>
    <source>Pick a part in the drawing or the list.</source>
    <translation>Elija una pieza en el dibujo o en la lista.</translation>
   </message>
@@ -3160,6 +3476,10 @@
    <translation>Lugar: instrucciones usuales de los fabricantes, práctica común</translation>
   </message>
   <message>
+   <source>Plan as the book does</source>
+   <translation>Planificar como el libro</translation>
+  </message>
+  <message>
    <source>Plan this pos&amp;ition again</source>
    <translation>Planificar otra vez la pos&amp;ición</translation>
   </message>
@@ -3168,12 +3488,20 @@
    <translation>Pl&amp;anificar otra vez</translation>
   </message>
   <message>
+   <source>Plan with {0}</source>
+   <translation>Planificar con {0}</translation>
+  </message>
+  <message>
    <source>Planned</source>
    <translation>Planificado</translation>
   </message>
   <message>
    <source>Planned now</source>
    <translation>Planificado ahora</translation>
+  </message>
+  <message>
+   <source>Planned with by</source>
+   <translation>La usa</translation>
   </message>
   <message>
    <source>Planned, agreed and built side by side</source>
@@ -3276,8 +3604,20 @@
    <translation>Precio</translation>
   </message>
   <message>
+   <source>Price far from the usual</source>
+   <translation>Precio lejos de lo habitual</translation>
+  </message>
+  <message>
    <source>Price follows</source>
    <translation>Precio pendiente</translation>
+  </message>
+  <message>
+   <source>Price list ends soon</source>
+   <translation>La lista de precios termina pronto</translation>
+  </message>
+  <message>
+   <source>Price list has ended</source>
+   <translation>La lista de precios terminó</translation>
   </message>
   <message>
    <source>Price lists</source>
@@ -3374,6 +3714,18 @@
   <message>
    <source>Public texts, each with its status</source>
    <translation>Textos públicos, cada uno con su estado</translation>
+  </message>
+  <message>
+   <source>Publish the draft as the next edition</source>
+   <translation>Publicar el borrador como edición siguiente</translation>
+  </message>
+  <message>
+   <source>Published by</source>
+   <translation>Publicada por</translation>
+  </message>
+  <message>
+   <source>Published: {0}</source>
+   <translation>Publicada: {0}</translation>
   </message>
   <message>
    <source>Pull that the outlet &amp;bears</source>
@@ -3500,6 +3852,10 @@
    <translation>Leer y cambiar las condiciones en uso</translation>
   </message>
   <message>
+   <source>Read as the last table with these titles.</source>
+   <translation>Leída como la última tabla con estos títulos.</translation>
+  </message>
+  <message>
    <source>Read as {0}.</source>
    <translation>Leído como {0}.</translation>
   </message>
@@ -3540,8 +3896,16 @@
    <translation>Leyendo las cotizaciones abiertas…</translation>
   </message>
   <message>
+   <source>Reading the table…</source>
+   <translation>Leyendo la tabla…</translation>
+  </message>
+  <message>
    <source>Reading what hangs there…</source>
    <translation>Leyendo lo que cuelga allí…</translation>
+  </message>
+  <message>
+   <source>Reading {0}…</source>
+   <translation>Leyendo {0}…</translation>
   </message>
   <message>
    <source>Readings and trials</source>
@@ -3668,6 +4032,14 @@
    <translation>Cambiar el nombre de {0}</translation>
   </message>
   <message>
+   <source>Repairs</source>
+   <translation>Reparaciones</translation>
+  </message>
+  <message>
+   <source>Repairs ({0})</source>
+   <translation>Reparaciones ({0})</translation>
+  </message>
+  <message>
    <source>Repeat dispenser {0}</source>
    <translation>Repetir el surtidor {0}</translation>
   </message>
@@ -3678,6 +4050,10 @@
   <message>
    <source>Repeat the positions of one side on the other.</source>
    <translation>Repetir las posiciones de un lado en el otro.</translation>
+  </message>
+  <message>
+   <source>Replace a word wherever it stands in the column</source>
+   <translation>Sustituir una palabra en toda la columna</translation>
   </message>
   <message>
    <source>Replace what is recorded?</source>
@@ -3736,8 +4112,20 @@
    <translation>Revisión {0}, nunca emitida; {1}.</translation>
   </message>
   <message>
+   <source>Row {row} left out</source>
+   <translation>Fila {row} omitida</translation>
+  </message>
+  <message>
+   <source>Row {row}, {field}: “{was}” becomes “{to}”</source>
+   <translation>Fila {row}, {field}: “{was}” pasa a “{to}”</translation>
+  </message>
+  <message>
    <source>Rows of the local rules</source>
    <translation>Filas de las reglas locales</translation>
+  </message>
+  <message>
+   <source>Rows of the table</source>
+   <translation>Filas de la tabla</translation>
   </message>
   <message>
    <source>Rule tables</source>
@@ -3876,6 +4264,10 @@
    <translation>Alcance y condiciones</translation>
   </message>
   <message>
+   <source>Search entries</source>
+   <translation>Buscar entradas</translation>
+  </message>
+  <message>
    <source>Search quotations</source>
    <translation>Buscar cotizaciones</translation>
   </message>
@@ -3954,6 +4346,10 @@
   <message>
    <source>Share of gasoline pumped through vacuum assist</source>
    <translation>Parte de gasolina surtida con aspiración</translation>
+  </message>
+  <message>
+   <source>Sheet</source>
+   <translation>Hoja</translation>
   </message>
   <message>
    <source>Sho&amp;w again</source>
@@ -4104,6 +4500,10 @@
    <translation>Por guardar, como máximo</translation>
   </message>
   <message>
+   <source>Sto&amp;p</source>
+   <translation>De&amp;tener</translation>
+  </message>
+  <message>
    <source>Stock list</source>
    <translation>Lista de existencias</translation>
   </message>
@@ -4126,6 +4526,10 @@
   <message>
    <source>Stopped. What was worked out so far is kept in the book.</source>
    <translation>Parado. Lo calculado hasta ahora se conserva en el libro.</translation>
+  </message>
+  <message>
+   <source>Stopped: the draft is as it was.</source>
+   <translation>Detenido: el borrador está como estaba.</translation>
   </message>
   <message>
    <source>Stopped; nothing was quoted.</source>
@@ -4154,6 +4558,18 @@
   <message>
    <source>Superseded and discontinued ones.</source>
    <translation>Las sustituidas y las descontinuadas.</translation>
+  </message>
+  <message>
+   <source>Superseded by</source>
+   <translation>Sustituido por</translation>
+  </message>
+  <message>
+   <source>Superseded by maker</source>
+   <translation>Sustituido por fabricante</translation>
+  </message>
+  <message>
+   <source>Supplier</source>
+   <translation>Proveedor</translation>
   </message>
   <message>
    <source>Supplier's sheet</source>
@@ -4188,8 +4604,20 @@
    <translation>&amp;Anularlo</translation>
   </message>
   <message>
+   <source>Take &amp;over into the draft</source>
+   <translation>Inc&amp;orporar al borrador</translation>
+  </message>
+  <message>
    <source>Take &amp;over the planned set</source>
    <translation>T&amp;omar el conjunto planificado</translation>
+  </message>
+  <message>
+   <source>Take away</source>
+   <translation>Quitar</translation>
+  </message>
+  <message>
+   <source>Take back the last &amp;step</source>
+   <translation>Deshacer el último &amp;paso</translation>
   </message>
   <message>
    <source>Take back the last change.</source>
@@ -4198,6 +4626,10 @@
   <message>
    <source>Take its successor {numbers}</source>
    <translation>Tomar su sucesora {numbers}</translation>
+  </message>
+  <message>
+   <source>Take out what it does not hold</source>
+   <translation>Sacar lo que no contiene</translation>
   </message>
   <message>
    <source>Take ter&amp;ms</source>
@@ -4210,6 +4642,10 @@
   <message>
    <source>Take the last agreement back; the history keeps it, with who did so and why.</source>
    <translation>Anular el último acuerdo; el historial lo guarda, con quién y por qué.</translation>
+  </message>
+  <message>
+   <source>Take the nearest, everywhere</source>
+   <translation>Lo más cercano, en todas</translation>
   </message>
   <message>
    <source>Take the position off the site. Undo brings it back.</source>
@@ -4226,6 +4662,10 @@
   <message>
    <source>Takes the place alone; nothing else changes and no should is given up.</source>
    <translation>Ocupa sola el lugar; no cambia nada más y no se renuncia a ninguna buena práctica.</translation>
+  </message>
+  <message>
+   <source>Taking over…</source>
+   <translation>Incorporando…</translation>
   </message>
   <message>
    <source>Tank</source>
@@ -4304,6 +4744,10 @@
    <translation>Ensayos, reparaciones, repuestos del sistema de recuperación.</translation>
   </message>
   <message>
+   <source>Text to write</source>
+   <translation>Texto que escribir</translation>
+  </message>
+  <message>
    <source>The agency's own word</source>
    <translation>Palabra de la agencia</translation>
   </message>
@@ -4328,6 +4772,10 @@
    <translation>No se puede abrir el libro de levantamientos.</translation>
   </message>
   <message>
+   <source>The book plans with {book}; this survey plans with {survey}.</source>
+   <translation>El libro planifica con {book}; este levantamiento, con {survey}.</translation>
+  </message>
+  <message>
    <source>The conversion could not be worked out: {reason}</source>
    <translation>No se pudo calcular la conversión: {reason}</translation>
   </message>
@@ -4342,6 +4790,10 @@
   <message>
    <source>The details for a report are in {path}.</source>
    <translation>Los detalles para un informe están en {path}.</translation>
+  </message>
+  <message>
+   <source>The draft of {catalog}: {new} new, {changed} changed, {same} as they were.</source>
+   <translation>Borrador de {catalog}: {new} nuevas, {changed} cambiadas, {same} como estaban.</translation>
   </message>
   <message>
    <source>The duty decides spout, flow and how far the hose has to turn and reach.</source>
@@ -4584,6 +5036,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Solo para leer. Los documentos son los que se enviaron.</translation>
   </message>
   <message>
+   <source>To look at</source>
+   <translation>Para revisar</translation>
+  </message>
+  <message>
    <source>To put a position back into service.</source>
    <translation>Para volver a poner en servicio una posición.</translation>
   </message>
@@ -4642,6 +5098,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Unified</source>
    <translation>Unificada</translation>
+  </message>
+  <message>
+   <source>Unit or currency of {0}</source>
+   <translation>Unidad o moneda de {0}</translation>
   </message>
   <message>
    <source>Unit price of {0}</source>
@@ -4836,6 +5296,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Qué pasó</translation>
   </message>
   <message>
+   <source>What happens</source>
+   <translation>Qué ocurre</translation>
+  </message>
+  <message>
    <source>What is added to goods and labor.</source>
    <translation>Qué se añade a materiales y mano de obra.</translation>
   </message>
@@ -4854,6 +5318,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>What is missing, and what is there</source>
    <translation>Qué falta y qué hay</translation>
+  </message>
+  <message>
+   <source>What is new in this edition</source>
+   <translation>Qué hay de nuevo en esta edición</translation>
   </message>
   <message>
    <source>What is not included</source>
@@ -4880,6 +5348,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Qué hace</translation>
   </message>
   <message>
+   <source>What it is</source>
+   <translation>Qué es</translation>
+  </message>
+  <message>
    <source>What it is reckoned from.</source>
    <translation>A partir de qué se calcula.</translation>
   </message>
@@ -4904,6 +5376,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>¿Qué pasa por la &amp;salida del surtidor?</translation>
   </message>
   <message>
+   <source>What stands there</source>
+   <translation>Qué dice</translation>
+  </message>
+  <message>
    <source>What stays, goes and comes, in which order, at what cost, with what effect on emissions.</source>
    <translation>Qué se queda, sale y entra, en qué orden, a qué costo, con qué efecto en las emisiones.</translation>
   </message>
@@ -4920,12 +5396,20 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Lo que el libro contiene de «{name}» está ahora en {path}.</translation>
   </message>
   <message>
+   <source>What the columns hold</source>
+   <translation>Qué contienen las columnas</translation>
+  </message>
+  <message>
    <source>What the conversion rests on</source>
    <translation>En qué se apoya la conversión</translation>
   </message>
   <message>
    <source>What the dispenser gives</source>
    <translation>Qué da el surtidor</translation>
+  </message>
+  <message>
+   <source>What the draft of {0} holds otherwise than its newest edition is lost. Discard it?</source>
+   <translation>Se pierde lo que el borrador de {0} tiene distinto de su última edición. ¿Descartarlo?</translation>
   </message>
   <message>
    <source>What the hose serves, how it is stowed, and what the dispenser gives.</source>
@@ -4948,8 +5432,28 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Qué puede decir este programa y qué no.</translation>
   </message>
   <message>
+   <source>What to do</source>
+   <translation>Qué hacer</translation>
+  </message>
+  <message>
+   <source>What to look at</source>
+   <translation>Qué revisar</translation>
+  </message>
+  <message>
    <source>What was found about it</source>
    <translation>Qué se halló sobre ella</translation>
+  </message>
+  <message>
+   <source>What will change</source>
+   <translation>Qué cambiará</translation>
+  </message>
+  <message>
+   <source>What will change ({0})</source>
+   <translation>Qué cambiará ({0})</translation>
+  </message>
+  <message>
+   <source>What would be right</source>
+   <translation>Qué sería correcto</translation>
   </message>
   <message>
    <source>What would help</source>
@@ -4994,6 +5498,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Where yes, the unit is disconnected and its power isolated before the first dispenser is opened.</source>
    <translation>Si es así, se desconecta y se aísla su corriente antes de abrir el primer surtidor.</translation>
+  </message>
+  <message>
+   <source>Where {where} shows “{shows}”: {field} becomes “{to}”</source>
+   <translation>Donde {where} muestra “{shows}”: {field} pasa a “{to}”</translation>
   </message>
   <message>
    <source>Which &amp;liquid is sold here?</source>
@@ -5056,8 +5564,16 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>A quién se cotiza.</translation>
   </message>
   <message>
+   <source>Who publishes it</source>
+   <translation>Quién la publica</translation>
+  </message>
+  <message>
    <source>Who quotes. It stands at the top of the quotation.</source>
    <translation>Quién cotiza. Va arriba en la cotización.</translation>
+  </message>
+  <message>
+   <source>Who supplies the parts</source>
+   <translation>Quién suministra las piezas</translation>
   </message>
   <message>
    <source>Whoever orders and stocks the parts</source>
@@ -5120,6 +5636,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Sin precio: {parts}.</translation>
   </message>
   <message>
+   <source>Word or text there</source>
+   <translation>Palabra o texto allí</translation>
+  </message>
+  <message>
    <source>Work done by</source>
    <translation>Trabajo hecho por</translation>
   </message>
@@ -5150,6 +5670,14 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Write into chosen cells</source>
    <translation>Escribir</translation>
+  </message>
+  <message>
+   <source>Write into column</source>
+   <translation>Escribir en la columna</translation>
+  </message>
+  <message>
+   <source>Write into every row that shows a text</source>
+   <translation>Escribir en toda fila que muestra un texto</translation>
   </message>
   <message>
    <source>Write the survey</source>
@@ -5240,6 +5768,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Su nombre</translation>
   </message>
   <message>
+   <source>Your own parts and prices: suppliers' tables taken over, looked at, published as editions.</source>
+   <translation>Piezas y precios propios: tablas de proveedores incorporadas, revisadas y publicadas como ediciones.</translation>
+  </message>
+  <message>
    <source>Your own quotation number.</source>
    <translation>Su propio número de cotización.</translation>
   </message>
@@ -5304,6 +5836,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>según el plan</translation>
   </message>
   <message>
+   <source>as published</source>
+   <translation>como se publicó</translation>
+  </message>
+  <message>
    <source>as the agency asks</source>
    <translation>como pide la agencia</translation>
   </message>
@@ -5316,12 +5852,20 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>planificándose</translation>
   </message>
   <message>
+   <source>book</source>
+   <translation>libro</translation>
+  </message>
+  <message>
    <source>built in</source>
    <translation>integrado</translation>
   </message>
   <message>
    <source>by positions</source>
    <translation>por posiciones</translation>
+  </message>
+  <message>
+   <source>changed</source>
+   <translation>cambiada</translation>
   </message>
   <message>
    <source>choose a cell further left: the table ends after {0} columns</source>
@@ -5362,6 +5906,18 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>does not fit</source>
    <translation>no sirve</translation>
+  </message>
+  <message>
+   <source>draft</source>
+   <translation>borrador</translation>
+  </message>
+  <message>
+   <source>edition {0}</source>
+   <translation>edición {0}</translation>
+  </message>
+  <message>
+   <source>empty</source>
+   <translation>vacío</translation>
   </message>
   <message>
    <source>empty:</source>
@@ -5408,12 +5964,20 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>precio de lista: {0}</translation>
   </message>
   <message>
+   <source>much like {0}</source>
+   <translation>muy parecida a {0}</translation>
+  </message>
+  <message>
    <source>my_county</source>
    <translation>mi_municipio</translation>
   </message>
   <message>
    <source>needs a look</source>
    <translation>hay que revisarlo</translation>
+  </message>
+  <message>
+   <source>new</source>
+   <translation>nueva</translation>
   </message>
   <message>
    <source>no</source>
@@ -5454,6 +6018,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>not dated</source>
    <translation>sin fecha</translation>
+  </message>
+  <message>
+   <source>not in the table</source>
+   <translation>no está en la tabla</translation>
   </message>
   <message>
    <source>not kept yet</source>
@@ -5518,6 +6086,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>price</source>
    <translation>precio</translation>
+  </message>
+  <message>
+   <source>price {0:+.0%}</source>
+   <translation>precio {0:+.0%}</translation>
   </message>
   <message>
    <source>put in {0}; set {1}</source>
@@ -5600,6 +6172,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>hay</translation>
   </message>
   <message>
+   <source>this survey</source>
+   <translation>este levantamiento</translation>
+  </message>
+  <message>
    <source>those of {number} r{revision}</source>
    <translation>las de {number} r{revision}</translation>
   </message>
@@ -5658,6 +6234,14 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{0} differences</source>
    <translation>{0} diferencias</translation>
+  </message>
+  <message>
+   <source>{0} entries</source>
+   <translation>{0} entradas</translation>
+  </message>
+  <message>
+   <source>{0} entries, the first {1} shown</source>
+   <translation>{0} entradas, se muestran las primeras {1}</translation>
   </message>
   <message>
    <source>{0} missing, {1} by a person's word, {2} in all.</source>
@@ -5728,12 +6312,20 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>{0} cotizaciones</translation>
   </message>
   <message>
+   <source>{0} rows read…</source>
+   <translation>{0} filas leídas…</translation>
+  </message>
+  <message>
    <source>{0} r{1}: an older revision</source>
    <translation>{0} r{1}: una revisión anterior</translation>
   </message>
   <message>
    <source>{0} sets are agreed; papers show them from now on.</source>
    <translation>{0} conjuntos están acordados; los documentos los muestran desde ahora.</translation>
+  </message>
+  <message>
+   <source>{0} things to look at under the local rules of this site.</source>
+   <translation>{0} puntos por revisar según las reglas locales de esta estación.</translation>
   </message>
   <message>
    <source>{0}: installed</source>
@@ -5788,8 +6380,20 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Cambiarían {count} posiciones.</translation>
   </message>
   <message>
+   <source>{field}: “{word}” becomes “{by}” everywhere</source>
+   <translation>{field}: “{word}” pasa a “{by}” en todas partes</translation>
+  </message>
+  <message>
    <source>{name}: {done} of {ready} ready sites are placed; {others} are not ready.</source>
    <translation>{name}: {done} de {ready} estaciones listas colocadas; {others} no están listas.</translation>
+  </message>
+  <message>
+   <source>{new} new or changed, {gone} gone or changed</source>
+   <translation>{new} nuevas o cambiadas, {gone} retiradas o cambiadas</translation>
+  </message>
+  <message>
+   <source>{parts} parts in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>
+   <translation>{parts} piezas en {rows} filas, {left} omitidas; {faults} errores, {questions} preguntas.</translation>
   </message>
   <message>
    <source>{path} is there already, and this program did not write it as such a file. Replace it?</source>
@@ -5806,6 +6410,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>“{name}” is open. Open another survey first.</source>
    <translation>«{name}» está abierto. Abra antes otro levantamiento.</translation>
+  </message>
+  <message>
+   <source>“{word}” becomes “{nearest}” ({count})</source>
+   <translation>“{word}” pasa a “{nearest}” ({count})</translation>
   </message>
  </context>
 </TS>

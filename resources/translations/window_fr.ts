@@ -80,6 +80,10 @@
    <translation>&amp;Calculer</translation>
   </message>
   <message>
+   <source>&amp;Catalogs and editions</source>
+   <translation>&amp;Catalogues et éditions</translation>
+  </message>
+  <message>
    <source>&amp;Close</source>
    <translation>&amp;Fermer</translation>
   </message>
@@ -148,6 +152,10 @@
    <translation>&amp;Vider tous les chiffres</translation>
   </message>
   <message>
+   <source>&amp;Entries</source>
+   <translation>&amp;Entrées</translation>
+  </message>
+  <message>
    <source>&amp;Filler height</source>
    <translation>&amp;Hauteur de l'orifice</translation>
   </message>
@@ -162,6 +170,10 @@
   <message>
    <source>&amp;Go</source>
    <translation>&amp;Aller</translation>
+  </message>
+  <message>
+   <source>&amp;Health</source>
+   <translation>É&amp;tat</translation>
   </message>
   <message>
    <source>&amp;Help</source>
@@ -212,6 +224,10 @@
    <translation>&amp;Libérer toutes les pièces</translation>
   </message>
   <message>
+   <source>&amp;Let the book plan with it</source>
+   <translation>&amp;Le registre planifie avec elle</translation>
+  </message>
+  <message>
    <source>&amp;Local rules</source>
    <translation>&amp;Règles locales</translation>
   </message>
@@ -246,6 +262,10 @@
   <message>
    <source>&amp;Names of the new dispensers</source>
    <translation>&amp;Noms des nouveaux distributeurs</translation>
+  </message>
+  <message>
+   <source>&amp;New catalog</source>
+   <translation>&amp;Nouveau catalogue</translation>
   </message>
   <message>
    <source>&amp;New survey…</source>
@@ -302,6 +322,10 @@
   <message>
    <source>&amp;Prepared by</source>
    <translation>&amp;Établi par</translation>
+  </message>
+  <message>
+   <source>&amp;Publish</source>
+   <translation>&amp;Publier</translation>
   </message>
   <message>
    <source>&amp;Put into the book</source>
@@ -504,8 +528,20 @@
    <translation>(illisible)</translation>
   </message>
   <message>
+   <source>(hidden)</source>
+   <translation>(masquée)</translation>
+  </message>
+  <message>
    <source>(kept)</source>
    <translation>(gardée)</translation>
+  </message>
+  <message>
+   <source>(no title)</source>
+   <translation>(sans titre)</translation>
+  </message>
+  <message>
+   <source>(one table)</source>
+   <translation>(un tableau)</translation>
   </message>
   <message>
    <source>0 to 1000.</source>
@@ -538,6 +574,10 @@
   <message>
    <source>A comma in a figure is the decimal sign</source>
    <translation>Une virgule dans un chiffre est le signe décimal</translation>
+  </message>
+  <message>
+   <source>A comma is the decimal sign</source>
+   <translation>La virgule est le signe décimal</translation>
   </message>
   <message>
    <source>A cord pulls the hose in</source>
@@ -578,6 +618,14 @@
   <message>
    <source>A set was found, but a must is broken</source>
    <translation>Un ensemble est trouvé, mais un impératif est enfreint</translation>
+  </message>
+  <message>
+   <source>A supplier's ta&amp;ble</source>
+   <translation>Ta&amp;bleau d'un fournisseur</translation>
+  </message>
+  <message>
+   <source>A supplier's table</source>
+   <translation>Tableau d'un fournisseur</translation>
   </message>
   <message>
    <source>A whole number from 1 to 50.</source>
@@ -972,6 +1020,10 @@
    <translation>Coaxial à équilibrage</translation>
   </message>
   <message>
+   <source>Before → after</source>
+   <translation>Avant → après</translation>
+  </message>
+  <message>
    <source>Bellows on the nozzle</source>
    <translation>Soufflet sur le pistolet</translation>
   </message>
@@ -1036,8 +1088,16 @@
    <translation>CARB 2013</translation>
   </message>
   <message>
+   <source>CSV or XLSX, as the supplier sends it</source>
+   <translation>CSV ou XLSX, tel que le fournisseur l'envoie</translation>
+  </message>
+  <message>
    <source>CSV…</source>
    <translation>CSV…</translation>
+  </message>
+  <message>
+   <source>Ca&amp;talogs</source>
+   <translation>Ca&amp;talogues</translation>
   </message>
   <message>
    <source>Can the flow be started or stopped else&amp;where?</source>
@@ -1046,6 +1106,10 @@
   <message>
    <source>Can the vapor pipe be reached at the tan&amp;k?</source>
    <translation>La conduite de vapeur est-elle accessible à la &amp;cuve ?</translation>
+  </message>
+  <message>
+   <source>Capitals and double blanks do not count.</source>
+   <translation>Majuscules et espaces doubles ne comptent pas.</translation>
   </message>
   <message>
    <source>Cars</source>
@@ -1080,16 +1144,40 @@
    <translation>Catalogue, fabricants et prix sont inventés.</translation>
   </message>
   <message>
+   <source>Catalogs</source>
+   <translation>Catalogues</translation>
+  </message>
+  <message>
+   <source>Catalogs and editions</source>
+   <translation>Catalogues et éditions</translation>
+  </message>
+  <message>
    <source>Caution sheet alone</source>
    <translation>Feuille d'avertissements seule</translation>
+  </message>
+  <message>
+   <source>Cell</source>
+   <translation>Cellule</translation>
   </message>
   <message>
    <source>Cells that cannot be used, and how others were understood</source>
    <translation>Cellules inutilisables, et comment d'autres ont été comprises</translation>
   </message>
   <message>
+   <source>Chan&amp;ge</source>
+   <translation>Chan&amp;ger</translation>
+  </message>
+  <message>
    <source>Change</source>
    <translation>Modifier</translation>
+  </message>
+  <message>
+   <source>Change &amp;many rows…</source>
+   <translation>Changer &amp;plusieurs lignes…</translation>
+  </message>
+  <message>
+   <source>Change many rows</source>
+   <translation>Changer plusieurs lignes</translation>
   </message>
   <message>
    <source>Change the chosen row</source>
@@ -1132,6 +1220,14 @@
    <translation>Choisir un &amp;dossier…</translation>
   </message>
   <message>
+   <source>Choose a &amp;file…</source>
+   <translation>Choisir un &amp;fichier…</translation>
+  </message>
+  <message>
+   <source>Choose a file: nothing is changed before you take it over.</source>
+   <translation>Choisissez un fichier : rien ne change avant la reprise.</translation>
+  </message>
+  <message>
    <source>Choose a part without a catalog number; a number brings its own figures.</source>
    <translation>Choisissez une pièce sans numéro de catalogue ; un numéro apporte ses propres chiffres.</translation>
   </message>
@@ -1170,6 +1266,10 @@
   <message>
    <source>Col&amp;dest</source>
    <translation>Le plus fr&amp;oid</translation>
+  </message>
+  <message>
+   <source>Column</source>
+   <translation>Colonne</translation>
   </message>
   <message>
    <source>Command</source>
@@ -1274,6 +1374,14 @@
   <message>
    <source>Currency and rounding</source>
    <translation>Monnaie et arrondi</translation>
+  </message>
+  <message>
+   <source>Currency of prices that name none</source>
+   <translation>Monnaie des prix qui n'en nomment pas</translation>
+  </message>
+  <message>
+   <source>Currency: as the table says</source>
+   <translation>Monnaie : selon le tableau</translation>
   </message>
   <message>
    <source>Customer</source>
@@ -1384,6 +1492,18 @@
    <translation>Directive 2009/126/CE, synthèse de l'UE</translation>
   </message>
   <message>
+   <source>Discard the dra&amp;ft…</source>
+   <translation>Abandonner le &amp;brouillon…</translation>
+  </message>
+  <message>
+   <source>Discard the draft</source>
+   <translation>Abandonner le brouillon</translation>
+  </message>
+  <message>
+   <source>Discontinued from</source>
+   <translation>Supprimé à partir du</translation>
+  </message>
+  <message>
    <source>Discount group</source>
    <translation>Groupe de remise</translation>
   </message>
@@ -1480,6 +1600,10 @@
    <translation>Vers le bas</translation>
   </message>
   <message>
+   <source>Draft</source>
+   <translation>Brouillon</translation>
+  </message>
+  <message>
    <source>Drawing</source>
    <translation>Dessin</translation>
   </message>
@@ -1546,6 +1670,10 @@
   <message>
    <source>E&amp;xclude this part</source>
    <translation>E&amp;xclure cette pièce</translation>
+  </message>
+  <message>
+   <source>E&amp;xport…</source>
+   <translation>E&amp;xporter…</translation>
   </message>
   <message>
    <source>EPA's public model</source>
@@ -1620,8 +1748,24 @@
    <translation>Vide : le prix suivra.</translation>
   </message>
   <message>
+   <source>Encoding of a text file</source>
+   <translation>Encodage d'un fichier texte</translation>
+  </message>
+  <message>
+   <source>Encoding: as found</source>
+   <translation>Encodage : tel que trouvé</translation>
+  </message>
+  <message>
+   <source>End that no other part joins</source>
+   <translation>Extrémité qu'aucune autre pièce ne joint</translation>
+  </message>
+  <message>
    <source>Enlarge the drawing.</source>
    <translation>Agrandir le dessin.</translation>
+  </message>
+  <message>
+   <source>Entries</source>
+   <translation>Entrées</translation>
   </message>
   <message>
    <source>Entry</source>
@@ -1636,12 +1780,20 @@
    <translation>Chaque réponse peut rester ouverte ; le rapport dit ce qui manque. L'agence décide.</translation>
   </message>
   <message>
+   <source>Every part is held against the questions that stations can ask.</source>
+   <translation>Chaque pièce est confrontée aux questions que les stations peuvent poser.</translation>
+  </message>
+  <message>
    <source>Every part new</source>
    <translation>Toutes pièces neuves</translation>
   </message>
   <message>
    <source>Every position of the dispenser is repeated, without the parts decided on and without notes.</source>
    <translation>Chaque poste du distributeur est répété, sans les pièces décidées ni les notes.</translation>
+  </message>
+  <message>
+   <source>Every row left out where {where} shows “{shows}”</source>
+   <translation>Toute ligne écartée où {where} montre « {shows} »</translation>
   </message>
   <message>
    <source>Exceptions</source>
@@ -1664,6 +1816,22 @@
    <translation>Existante</translation>
   </message>
   <message>
+   <source>Export</source>
+   <translation>Exporter</translation>
+  </message>
+  <message>
+   <source>Family</source>
+   <translation>Famille</translation>
+  </message>
+  <message>
+   <source>Faults and questions</source>
+   <translation>Erreurs et questions</translation>
+  </message>
+  <message>
+   <source>Faults and questions ({0})</source>
+   <translation>Erreurs et questions ({0})</translation>
+  </message>
+  <message>
    <source>Feet, gallons, pounds-force, psi.</source>
    <translation>Pieds, gallons, livres-force, psi.</translation>
   </message>
@@ -1680,8 +1848,20 @@
    <translation>Cherc&amp;her</translation>
   </message>
   <message>
+   <source>Field</source>
+   <translation>Champ</translation>
+  </message>
+  <message>
    <source>Fields that could not be read, to be filled in here: {0}</source>
    <translation>Champs illisibles, à remplir ici : {0}</translation>
+  </message>
+  <message>
+   <source>Figures in texts</source>
+   <translation>Données dans les textes</translation>
+  </message>
+  <message>
+   <source>Figures in texts ({0})</source>
+   <translation>Données dans les textes ({0})</translation>
   </message>
   <message>
    <source>Figures of a described part</source>
@@ -1690,6 +1870,10 @@
   <message>
    <source>Figures of an installed part</source>
    <translation>Chiffres d'une pièce en place</translation>
+  </message>
+  <message>
+   <source>Figures that are wrong</source>
+   <translation>Données fausses</translation>
   </message>
   <message>
    <source>Fill down</source>
@@ -1826,6 +2010,10 @@
   <message>
    <source>G</source>
    <translation>G</translation>
+  </message>
+  <message>
+   <source>GTIN</source>
+   <translation>GTIN</translation>
   </message>
   <message>
    <source>Gasoline</source>
@@ -2032,6 +2220,10 @@
    <translation>Zone inflammable</translation>
   </message>
   <message>
+   <source>In hand: {catalog}, {edition}</source>
+   <translation>En main : {catalog}, {edition}</translation>
+  </message>
+  <message>
    <source>In no year</source>
    <translation>Aucune année</translation>
   </message>
@@ -2042,6 +2234,10 @@
   <message>
    <source>In the currency of the site.</source>
    <translation>Dans la monnaie de la station.</translation>
+  </message>
+  <message>
+   <source>In the file: {0}</source>
+   <translation>Dans le fichier : {0}</translation>
   </message>
   <message>
    <source>Inspections due</source>
@@ -2136,6 +2332,10 @@
    <translation>Il vaut jusqu'au {0}. Notez la réponse du client, ou refaites le devis.</translation>
   </message>
   <message>
+   <source>Item number</source>
+   <translation>Numéro d'article</translation>
+  </message>
+  <message>
    <source>Judged with the diesel family</source>
    <translation>Jugé avec la famille du gazole</translation>
   </message>
@@ -2200,12 +2400,24 @@
    <translation>Genre de pièce</translation>
   </message>
   <message>
+   <source>Kind of rows that name none</source>
+   <translation>Genre des lignes qui n'en nomment pas</translation>
+  </message>
+  <message>
+   <source>Kind: as the rows say</source>
+   <translation>Genre : selon les lignes</translation>
+  </message>
+  <message>
    <source>La&amp;nguage</source>
    <translation>&amp;Langue</translation>
   </message>
   <message>
    <source>Labor</source>
    <translation>Main-d'œuvre</translation>
+  </message>
+  <message>
+   <source>Lacks</source>
+   <translation>Manque</translation>
   </message>
   <message>
    <source>Language of the papers</source>
@@ -2224,6 +2436,10 @@
    <translation>Dernière</translation>
   </message>
   <message>
+   <source>Lead days</source>
+   <translation>Délai en jours</translation>
+  </message>
+  <message>
    <source>Lead time</source>
    <translation>Délai</translation>
   </message>
@@ -2236,8 +2452,16 @@
    <translation>Quitter et &amp;perdre les modifications</translation>
   </message>
   <message>
+   <source>Leave out every row that shows a text</source>
+   <translation>Écarter toute ligne qui montre un texte</translation>
+  </message>
+  <message>
    <source>Leave the marked part open</source>
    <translation>Laisser libre la pièce marquée</translation>
+  </message>
+  <message>
+   <source>Leave the row out</source>
+   <translation>Écarter la ligne</translation>
   </message>
   <message>
    <source>Leave the terms as they were? What you wrote here is lost.</source>
@@ -2246,6 +2470,22 @@
   <message>
    <source>Leave {part} open</source>
    <translation>Laisser {part} libre</translation>
+  </message>
+  <message>
+   <source>Left out by a repair</source>
+   <translation>Écartée par une réparation</translation>
+  </message>
+  <message>
+   <source>Left out: a heading between rows</source>
+   <translation>Écartée : un intertitre</translation>
+  </message>
+  <message>
+   <source>Left out: a total</source>
+   <translation>Écartée : un total</translation>
+  </message>
+  <message>
+   <source>Left out: the titles once more</source>
+   <translation>Écartée : les titres à nouveau</translation>
   </message>
   <message>
    <source>Legs of the way seen from above, separated by semicolons, where the hose must go round a corner.</source>
@@ -2258,6 +2498,14 @@
   <message>
    <source>Let the price lists decide again, and quote again</source>
    <translation>Laisser de nouveau décider les listes de prix, et refaire le devis</translation>
+  </message>
+  <message>
+   <source>Let this s&amp;urvey plan as the book does</source>
+   <translation>Planifier ce rele&amp;vé comme le registre</translation>
+  </message>
+  <message>
+   <source>Let this s&amp;urvey plan with it</source>
+   <translation>Planifier ce rele&amp;vé avec elle</translation>
   </message>
   <message>
    <source>Letterhead</source>
@@ -2316,6 +2564,10 @@
    <translation>Prix de liste avec ce qui va avec les ensembles ; délai le plus long {days}.</translation>
   </message>
   <message>
+   <source>Listing class without a scheme</source>
+   <translation>Classe de listage sans référentiel</translation>
+  </message>
+  <message>
    <source>Local rules</source>
    <translation>Règles locales</translation>
   </message>
@@ -2328,6 +2580,10 @@
    <translation>Long flexible, dépôt ou livraison</translation>
   </message>
   <message>
+   <source>Look at its &amp;health</source>
+   <translation>Voir son é&amp;tat</translation>
+  </message>
+  <message>
    <source>Look into the outlet: one bore, or one tube inside another.</source>
    <translation>Regardez dans la sortie : un seul passage, ou un tube dans un autre.</translation>
   </message>
@@ -2338,6 +2594,10 @@
   <message>
    <source>Looking for sets…</source>
    <translation>Recherche d'ensembles…</translation>
+  </message>
+  <message>
+   <source>Looking…</source>
+   <translation>Examen en cours…</translation>
   </message>
   <message>
    <source>Lowers the threshold of a new station.</source>
@@ -2364,6 +2624,10 @@
    <translation>Fabricant</translation>
   </message>
   <message>
+   <source>Maker of rows that name none</source>
+   <translation>Fabricant des lignes qui n'en nomment pas</translation>
+  </message>
+  <message>
    <source>Making the paper…</source>
    <translation>Composition du document…</translation>
   </message>
@@ -2378,6 +2642,10 @@
   <message>
    <source>Mark a part to read what speaks against it here.</source>
    <translation>Marquez une pièce pour lire ce qui s'y oppose ici.</translation>
+  </message>
+  <message>
+   <source>Matter</source>
+   <translation>Objet</translation>
   </message>
   <message>
    <source>Maximum flow</source>
@@ -2488,6 +2756,10 @@
    <translation>Nom et raison restent notés avec le devis.</translation>
   </message>
   <message>
+   <source>Name of a new catalog</source>
+   <translation>Nom d'un nouveau catalogue</translation>
+  </message>
+  <message>
    <source>Name of a new site</source>
    <translation>Nom d'une nouvelle station</translation>
   </message>
@@ -2522,6 +2794,10 @@
   <message>
    <source>Near side, far side, high tank, boat deck.</source>
    <translation>Côté proche, côté opposé, réservoir haut, pont du bateau.</translation>
+  </message>
+  <message>
+   <source>Nearest</source>
+   <translation>Le plus proche</translation>
   </message>
   <message>
    <source>Needed: stands on the paper beside your name</source>
@@ -2596,6 +2872,14 @@
    <translation>Aucun poste n'est encore relevé : dites ce que chacun vend, puis faites le devis.</translation>
   </message>
   <message>
+   <source>No price</source>
+   <translation>Sans prix</translation>
+  </message>
+  <message>
+   <source>No question can choose it</source>
+   <translation>Aucune question ne peut la choisir</translation>
+  </message>
+  <message>
    <source>No quotation yet</source>
    <translation>Pas encore de devis</translation>
   </message>
@@ -2656,6 +2940,10 @@
    <translation>Pas encore relevés, et hors du devis : {0}</translation>
   </message>
   <message>
+   <source>Not yet described</source>
+   <translation>Pas encore décrit</translation>
+  </message>
+  <message>
    <source>Note</source>
    <translation>Remarque</translation>
   </message>
@@ -2694,6 +2982,10 @@
   <message>
    <source>Nothing is hidden: what is broken, what is open, what is worth knowing.</source>
    <translation>Rien n'est caché : ce qui est enfreint, ce qui est ouvert, ce qui est bon à savoir.</translation>
+  </message>
+  <message>
+   <source>Nothing to look at.</source>
+   <translation>Rien à examiner.</translation>
   </message>
   <message>
    <source>Nothing was changed.</source>
@@ -2750,6 +3042,10 @@
   <message>
    <source>Number, name or maker of a part</source>
    <translation>Numéro, nom ou fabricant d'une pièce</translation>
+  </message>
+  <message>
+   <source>Number, name, maker, item number, GTIN or supplier</source>
+   <translation>Numéro, nom, fabricant, article, GTIN ou fournisseur</translation>
   </message>
   <message>
    <source>O&amp;utlet height</source>
@@ -2838,6 +3134,10 @@
   <message>
    <source>Only gasoline has vapor recovery at the nozzle. Whether it may be taken out is for the local air agency to say.</source>
    <translation>Seule l'essence a une récupération des vapeurs au pistolet. L'agence de l'air dit si elle peut être ôtée.</translation>
+  </message>
+  <message>
+   <source>Only what is not yet &amp;described</source>
+   <translation>Seulement ce qui n'est pas &amp;décrit</translation>
   </message>
   <message>
    <source>Only where boats are fueled; such as 120 L.</source>
@@ -2996,6 +3296,10 @@
    <translation>PNG ou JPEG pour l'en-tête.</translation>
   </message>
   <message>
+   <source>Pack</source>
+   <translation>Conditionnement</translation>
+  </message>
+  <message>
    <source>Page {0}</source>
    <translation>Page {0}</translation>
   </message>
@@ -3052,6 +3356,10 @@
    <translation>Pièce {0} ôtée, unités</translation>
   </message>
   <message>
+   <source>Parts</source>
+   <translation>Pièces</translation>
+  </message>
+  <message>
    <source>Parts &amp;list of the site</source>
    <translation>&amp;Liste des pièces de la station</translation>
   </message>
@@ -3078,6 +3386,10 @@
   <message>
    <source>Parts of the set in hand</source>
    <translation>Pièces de l'ensemble en main</translation>
+  </message>
+  <message>
+   <source>Parts of the table's makers that the draft holds and the table does not</source>
+   <translation>Pièces des fabricants du tableau que le brouillon contient et le tableau non</translation>
   </message>
   <message>
    <source>Parts of this set are kept by choice, which leaves no other set to compare. Let them go to see others.</source>
@@ -3132,6 +3444,10 @@
    <translation>Choisir un &amp;fichier…</translation>
   </message>
   <message>
+   <source>Pick a catalog of your own first: Demonstration is only read.</source>
+   <translation>Choisissez d'abord un catalogue à vous : Demonstration ne fait que se lire.</translation>
+  </message>
+  <message>
    <source>Pick a part in the drawing or the list.</source>
    <translation>Choisissez une pièce dans le dessin ou la liste.</translation>
   </message>
@@ -3160,6 +3476,10 @@
    <translation>Place : notices usuelles des fabricants de raccords cassants, pratique courante</translation>
   </message>
   <message>
+   <source>Plan as the book does</source>
+   <translation>Planifier comme le registre</translation>
+  </message>
+  <message>
    <source>Plan this pos&amp;ition again</source>
    <translation>Prévo&amp;ir ce poste à nouveau</translation>
   </message>
@@ -3168,12 +3488,20 @@
    <translation>Prévoir ce poste à nouve&amp;au</translation>
   </message>
   <message>
+   <source>Plan with {0}</source>
+   <translation>Planifier avec {0}</translation>
+  </message>
+  <message>
    <source>Planned</source>
    <translation>Prévu</translation>
   </message>
   <message>
    <source>Planned now</source>
    <translation>Prévu maintenant</translation>
+  </message>
+  <message>
+   <source>Planned with by</source>
+   <translation>Planifie avec</translation>
   </message>
   <message>
    <source>Planned, agreed and built side by side</source>
@@ -3276,8 +3604,20 @@
    <translation>Prix</translation>
   </message>
   <message>
+   <source>Price far from the usual</source>
+   <translation>Prix loin de l'habituel</translation>
+  </message>
+  <message>
    <source>Price follows</source>
    <translation>Prix à suivre</translation>
+  </message>
+  <message>
+   <source>Price list ends soon</source>
+   <translation>La liste de prix finit bientôt</translation>
+  </message>
+  <message>
+   <source>Price list has ended</source>
+   <translation>La liste de prix est finie</translation>
   </message>
   <message>
    <source>Price lists</source>
@@ -3374,6 +3714,18 @@
   <message>
    <source>Public texts, each with its status</source>
    <translation>Textes publics, chacun avec son état</translation>
+  </message>
+  <message>
+   <source>Publish the draft as the next edition</source>
+   <translation>Publier le brouillon comme édition suivante</translation>
+  </message>
+  <message>
+   <source>Published by</source>
+   <translation>Publiée par</translation>
+  </message>
+  <message>
+   <source>Published: {0}</source>
+   <translation>Publiée : {0}</translation>
   </message>
   <message>
    <source>Pull that the outlet &amp;bears</source>
@@ -3500,6 +3852,10 @@
    <translation>Lire et modifier les conditions en main</translation>
   </message>
   <message>
+   <source>Read as the last table with these titles.</source>
+   <translation>Lu comme le dernier tableau avec ces titres.</translation>
+  </message>
+  <message>
    <source>Read as {0}.</source>
    <translation>Lu comme {0}.</translation>
   </message>
@@ -3540,8 +3896,16 @@
    <translation>Lecture des devis ouverts…</translation>
   </message>
   <message>
+   <source>Reading the table…</source>
+   <translation>Lecture du tableau…</translation>
+  </message>
+  <message>
    <source>Reading what hangs there…</source>
    <translation>Lecture de ce qui est posé…</translation>
+  </message>
+  <message>
+   <source>Reading {0}…</source>
+   <translation>Lecture de {0}…</translation>
   </message>
   <message>
    <source>Readings and trials</source>
@@ -3668,6 +4032,14 @@
    <translation>Renommer {0}</translation>
   </message>
   <message>
+   <source>Repairs</source>
+   <translation>Réparations</translation>
+  </message>
+  <message>
+   <source>Repairs ({0})</source>
+   <translation>Réparations ({0})</translation>
+  </message>
+  <message>
    <source>Repeat dispenser {0}</source>
    <translation>Répéter le distributeur {0}</translation>
   </message>
@@ -3678,6 +4050,10 @@
   <message>
    <source>Repeat the positions of one side on the other.</source>
    <translation>Répéter les postes d'un côté sur l'autre.</translation>
+  </message>
+  <message>
+   <source>Replace a word wherever it stands in the column</source>
+   <translation>Remplacer un mot partout dans la colonne</translation>
   </message>
   <message>
    <source>Replace what is recorded?</source>
@@ -3736,8 +4112,20 @@
    <translation>Révision {0}, jamais émise ; {1}.</translation>
   </message>
   <message>
+   <source>Row {row} left out</source>
+   <translation>Ligne {row} écartée</translation>
+  </message>
+  <message>
+   <source>Row {row}, {field}: “{was}” becomes “{to}”</source>
+   <translation>Ligne {row}, {field} : « {was} » devient « {to} »</translation>
+  </message>
+  <message>
    <source>Rows of the local rules</source>
    <translation>Lignes des règles locales</translation>
+  </message>
+  <message>
+   <source>Rows of the table</source>
+   <translation>Lignes du tableau</translation>
   </message>
   <message>
    <source>Rule tables</source>
@@ -3876,6 +4264,10 @@
    <translation>Étendue et conditions</translation>
   </message>
   <message>
+   <source>Search entries</source>
+   <translation>Chercher des entrées</translation>
+  </message>
+  <message>
    <source>Search quotations</source>
    <translation>Chercher des devis</translation>
   </message>
@@ -3954,6 +4346,10 @@
   <message>
    <source>Share of gasoline pumped through vacuum assist</source>
    <translation>Part de l'essence distribuée avec aspiration</translation>
+  </message>
+  <message>
+   <source>Sheet</source>
+   <translation>Feuille</translation>
   </message>
   <message>
    <source>Sho&amp;w again</source>
@@ -4104,6 +4500,10 @@
    <translation>Encore à économiser, au plus</translation>
   </message>
   <message>
+   <source>Sto&amp;p</source>
+   <translation>Arrê&amp;ter</translation>
+  </message>
+  <message>
    <source>Stock list</source>
    <translation>Liste de stock</translation>
   </message>
@@ -4126,6 +4526,10 @@
   <message>
    <source>Stopped. What was worked out so far is kept in the book.</source>
    <translation>Arrêté. Ce qui est déjà calculé est gardé au registre.</translation>
+  </message>
+  <message>
+   <source>Stopped: the draft is as it was.</source>
+   <translation>Arrêté : le brouillon est comme il était.</translation>
   </message>
   <message>
    <source>Stopped; nothing was quoted.</source>
@@ -4154,6 +4558,18 @@
   <message>
    <source>Superseded and discontinued ones.</source>
    <translation>Celles remplacées ou plus fabriquées.</translation>
+  </message>
+  <message>
+   <source>Superseded by</source>
+   <translation>Remplacé par</translation>
+  </message>
+  <message>
+   <source>Superseded by maker</source>
+   <translation>Remplacé par le fabricant</translation>
+  </message>
+  <message>
+   <source>Supplier</source>
+   <translation>Fournisseur</translation>
   </message>
   <message>
    <source>Supplier's sheet</source>
@@ -4188,8 +4604,20 @@
    <translation>L'a&amp;nnuler</translation>
   </message>
   <message>
+   <source>Take &amp;over into the draft</source>
+   <translation>&amp;Reprendre dans le brouillon</translation>
+  </message>
+  <message>
    <source>Take &amp;over the planned set</source>
    <translation>Reprendre l'ensemble pré&amp;vu</translation>
+  </message>
+  <message>
+   <source>Take away</source>
+   <translation>Retirer</translation>
+  </message>
+  <message>
+   <source>Take back the last &amp;step</source>
+   <translation>Annuler la dernière é&amp;tape</translation>
   </message>
   <message>
    <source>Take back the last change.</source>
@@ -4198,6 +4626,10 @@
   <message>
    <source>Take its successor {numbers}</source>
    <translation>Prendre son successeur {numbers}</translation>
+  </message>
+  <message>
+   <source>Take out what it does not hold</source>
+   <translation>Retirer ce qu'il n'a pas</translation>
   </message>
   <message>
    <source>Take ter&amp;ms</source>
@@ -4210,6 +4642,10 @@
   <message>
    <source>Take the last agreement back; the history keeps it, with who did so and why.</source>
    <translation>Annuler le dernier accord ; l'historique le garde, avec qui et pourquoi.</translation>
+  </message>
+  <message>
+   <source>Take the nearest, everywhere</source>
+   <translation>Le plus proche, partout</translation>
   </message>
   <message>
    <source>Take the position off the site. Undo brings it back.</source>
@@ -4226,6 +4662,10 @@
   <message>
    <source>Takes the place alone; nothing else changes and no should is given up.</source>
    <translation>Prend la place seule ; rien d'autre ne change et aucune bonne pratique n'est abandonnée.</translation>
+  </message>
+  <message>
+   <source>Taking over…</source>
+   <translation>Reprise en cours…</translation>
   </message>
   <message>
    <source>Tank</source>
@@ -4304,6 +4744,10 @@
    <translation>Essais, réparations, rechanges du système de récupération.</translation>
   </message>
   <message>
+   <source>Text to write</source>
+   <translation>Texte à écrire</translation>
+  </message>
+  <message>
    <source>The agency's own word</source>
    <translation>Parole de l'agence</translation>
   </message>
@@ -4328,6 +4772,10 @@
    <translation>Le registre des relevés ne peut être ouvert.</translation>
   </message>
   <message>
+   <source>The book plans with {book}; this survey plans with {survey}.</source>
+   <translation>Le registre planifie avec {book}, ce relevé avec {survey}.</translation>
+  </message>
+  <message>
    <source>The conversion could not be worked out: {reason}</source>
    <translation>La conversion n'a pu être calculée : {reason}</translation>
   </message>
@@ -4342,6 +4790,10 @@
   <message>
    <source>The details for a report are in {path}.</source>
    <translation>Les détails pour un rapport sont dans {path}.</translation>
+  </message>
+  <message>
+   <source>The draft of {catalog}: {new} new, {changed} changed, {same} as they were.</source>
+   <translation>Brouillon de {catalog} : {new} nouvelles, {changed} changées, {same} inchangées.</translation>
   </message>
   <message>
    <source>The duty decides spout, flow and how far the hose has to turn and reach.</source>
@@ -4584,6 +5036,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>En lecture seule. Les documents sont ceux qui ont été envoyés.</translation>
   </message>
   <message>
+   <source>To look at</source>
+   <translation>À examiner</translation>
+  </message>
+  <message>
    <source>To put a position back into service.</source>
    <translation>Pour remettre un poste en service.</translation>
   </message>
@@ -4642,6 +5098,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Unified</source>
    <translation>Unifié</translation>
+  </message>
+  <message>
+   <source>Unit or currency of {0}</source>
+   <translation>Unité ou monnaie de {0}</translation>
   </message>
   <message>
    <source>Unit price of {0}</source>
@@ -4836,6 +5296,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Ce qui est arrivé</translation>
   </message>
   <message>
+   <source>What happens</source>
+   <translation>Ce qui se passe</translation>
+  </message>
+  <message>
    <source>What is added to goods and labor.</source>
    <translation>Ce qui s'ajoute aux fournitures et à la main-d'œuvre.</translation>
   </message>
@@ -4854,6 +5318,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>What is missing, and what is there</source>
    <translation>Ce qui manque, et ce qui est là</translation>
+  </message>
+  <message>
+   <source>What is new in this edition</source>
+   <translation>Ce qui est nouveau dans cette édition</translation>
   </message>
   <message>
    <source>What is not included</source>
@@ -4880,6 +5348,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Ce que cela fait</translation>
   </message>
   <message>
+   <source>What it is</source>
+   <translation>De quoi il s'agit</translation>
+  </message>
+  <message>
    <source>What it is reckoned from.</source>
    <translation>D'après quoi c'est calculé.</translation>
   </message>
@@ -4904,6 +5376,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Que passe-t-il par la &amp;sortie du distributeur ?</translation>
   </message>
   <message>
+   <source>What stands there</source>
+   <translation>Ce qui s'y trouve</translation>
+  </message>
+  <message>
    <source>What stays, goes and comes, in which order, at what cost, with what effect on emissions.</source>
    <translation>Ce qui reste, part et vient, dans quel ordre, à quel coût, avec quel effet sur les émissions.</translation>
   </message>
@@ -4920,12 +5396,20 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Ce que le registre contient de « {name} » est désormais dans {path}.</translation>
   </message>
   <message>
+   <source>What the columns hold</source>
+   <translation>Ce que contiennent les colonnes</translation>
+  </message>
+  <message>
    <source>What the conversion rests on</source>
    <translation>Ce sur quoi repose la conversion</translation>
   </message>
   <message>
    <source>What the dispenser gives</source>
    <translation>Ce que donne le distributeur</translation>
+  </message>
+  <message>
+   <source>What the draft of {0} holds otherwise than its newest edition is lost. Discard it?</source>
+   <translation>Ce que le brouillon de {0} a d'autre que la dernière édition sera perdu. L'abandonner ?</translation>
   </message>
   <message>
    <source>What the hose serves, how it is stowed, and what the dispenser gives.</source>
@@ -4948,8 +5432,28 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Ce que ce programme peut dire, et ne peut pas.</translation>
   </message>
   <message>
+   <source>What to do</source>
+   <translation>Que faire</translation>
+  </message>
+  <message>
+   <source>What to look at</source>
+   <translation>À examiner</translation>
+  </message>
+  <message>
    <source>What was found about it</source>
    <translation>Ce qui a été constaté</translation>
+  </message>
+  <message>
+   <source>What will change</source>
+   <translation>Ce qui changera</translation>
+  </message>
+  <message>
+   <source>What will change ({0})</source>
+   <translation>Ce qui changera ({0})</translation>
+  </message>
+  <message>
+   <source>What would be right</source>
+   <translation>Ce qui serait juste</translation>
   </message>
   <message>
    <source>What would help</source>
@@ -4994,6 +5498,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Where yes, the unit is disconnected and its power isolated before the first dispenser is opened.</source>
    <translation>Si oui, elle est débranchée et consignée avant l'ouverture du premier distributeur.</translation>
+  </message>
+  <message>
+   <source>Where {where} shows “{shows}”: {field} becomes “{to}”</source>
+   <translation>Où {where} montre « {shows} » : {field} devient « {to} »</translation>
   </message>
   <message>
    <source>Which &amp;liquid is sold here?</source>
@@ -5056,8 +5564,16 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>À qui est destiné le devis.</translation>
   </message>
   <message>
+   <source>Who publishes it</source>
+   <translation>Qui la publie</translation>
+  </message>
+  <message>
    <source>Who quotes. It stands at the top of the quotation.</source>
    <translation>Qui fait le devis. Figure en tête du devis.</translation>
+  </message>
+  <message>
+   <source>Who supplies the parts</source>
+   <translation>Qui fournit les pièces</translation>
   </message>
   <message>
    <source>Whoever orders and stocks the parts</source>
@@ -5120,6 +5636,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Sans prix : {parts}.</translation>
   </message>
   <message>
+   <source>Word or text there</source>
+   <translation>Mot ou texte à cet endroit</translation>
+  </message>
+  <message>
    <source>Work done by</source>
    <translation>Travail fait par</translation>
   </message>
@@ -5150,6 +5670,14 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Write into chosen cells</source>
    <translation>Écrire</translation>
+  </message>
+  <message>
+   <source>Write into column</source>
+   <translation>Écrire dans la colonne</translation>
+  </message>
+  <message>
+   <source>Write into every row that shows a text</source>
+   <translation>Écrire dans toute ligne qui montre un texte</translation>
   </message>
   <message>
    <source>Write the survey</source>
@@ -5240,6 +5768,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Votre nom</translation>
   </message>
   <message>
+   <source>Your own parts and prices: suppliers' tables taken over, looked at, published as editions.</source>
+   <translation>Vos pièces et prix : tableaux de fournisseurs repris, examinés, publiés comme éditions.</translation>
+  </message>
+  <message>
    <source>Your own quotation number.</source>
    <translation>Votre propre numéro de devis.</translation>
   </message>
@@ -5304,6 +5836,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>selon le plan</translation>
   </message>
   <message>
+   <source>as published</source>
+   <translation>tel que publié</translation>
+  </message>
+  <message>
    <source>as the agency asks</source>
    <translation>comme l'agence le demande</translation>
   </message>
@@ -5316,12 +5852,20 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>en prévision</translation>
   </message>
   <message>
+   <source>book</source>
+   <translation>registre</translation>
+  </message>
+  <message>
    <source>built in</source>
    <translation>livré</translation>
   </message>
   <message>
    <source>by positions</source>
    <translation>par postes</translation>
+  </message>
+  <message>
+   <source>changed</source>
+   <translation>changée</translation>
   </message>
   <message>
    <source>choose a cell further left: the table ends after {0} columns</source>
@@ -5362,6 +5906,18 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>does not fit</source>
    <translation>ne convient pas</translation>
+  </message>
+  <message>
+   <source>draft</source>
+   <translation>brouillon</translation>
+  </message>
+  <message>
+   <source>edition {0}</source>
+   <translation>édition {0}</translation>
+  </message>
+  <message>
+   <source>empty</source>
+   <translation>vide</translation>
   </message>
   <message>
    <source>empty:</source>
@@ -5408,12 +5964,20 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>prix de liste : {0}</translation>
   </message>
   <message>
+   <source>much like {0}</source>
+   <translation>très proche de {0}</translation>
+  </message>
+  <message>
    <source>my_county</source>
    <translation>mon_comte</translation>
   </message>
   <message>
    <source>needs a look</source>
    <translation>à revoir</translation>
+  </message>
+  <message>
+   <source>new</source>
+   <translation>nouvelle</translation>
   </message>
   <message>
    <source>no</source>
@@ -5454,6 +6018,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>not dated</source>
    <translation>non daté</translation>
+  </message>
+  <message>
+   <source>not in the table</source>
+   <translation>pas dans le tableau</translation>
   </message>
   <message>
    <source>not kept yet</source>
@@ -5518,6 +6086,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>price</source>
    <translation>prix</translation>
+  </message>
+  <message>
+   <source>price {0:+.0%}</source>
+   <translation>prix {0:+.0%}</translation>
   </message>
   <message>
    <source>put in {0}; set {1}</source>
@@ -5600,6 +6172,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>là</translation>
   </message>
   <message>
+   <source>this survey</source>
+   <translation>ce relevé</translation>
+  </message>
+  <message>
    <source>those of {number} r{revision}</source>
    <translation>celles de {number} r{revision}</translation>
   </message>
@@ -5658,6 +6234,14 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{0} differences</source>
    <translation>{0} différences</translation>
+  </message>
+  <message>
+   <source>{0} entries</source>
+   <translation>{0} entrées</translation>
+  </message>
+  <message>
+   <source>{0} entries, the first {1} shown</source>
+   <translation>{0} entrées, les {1} premières montrées</translation>
   </message>
   <message>
    <source>{0} missing, {1} by a person's word, {2} in all.</source>
@@ -5728,12 +6312,20 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>{0} devis</translation>
   </message>
   <message>
+   <source>{0} rows read…</source>
+   <translation>{0} lignes lues…</translation>
+  </message>
+  <message>
    <source>{0} r{1}: an older revision</source>
    <translation>{0} r{1} : une révision plus ancienne</translation>
   </message>
   <message>
    <source>{0} sets are agreed; papers show them from now on.</source>
    <translation>{0} ensembles sont convenus ; les documents les montrent désormais.</translation>
+  </message>
+  <message>
+   <source>{0} things to look at under the local rules of this site.</source>
+   <translation>{0} points à examiner selon les règles locales de cette station.</translation>
   </message>
   <message>
    <source>{0}: installed</source>
@@ -5788,8 +6380,20 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>{count} postes changeraient.</translation>
   </message>
   <message>
+   <source>{field}: “{word}” becomes “{by}” everywhere</source>
+   <translation>{field} : « {word} » devient « {by} » partout</translation>
+  </message>
+  <message>
    <source>{name}: {done} of {ready} ready sites are placed; {others} are not ready.</source>
    <translation>{name} : {done} stations prêtes sur {ready} sont placées ; {others} ne sont pas prêtes.</translation>
+  </message>
+  <message>
+   <source>{new} new or changed, {gone} gone or changed</source>
+   <translation>{new} nouvelles ou changées, {gone} retirées ou changées</translation>
+  </message>
+  <message>
+   <source>{parts} parts in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>
+   <translation>{parts} pièces en {rows} lignes, {left} écartées ; {faults} erreurs, {questions} questions.</translation>
   </message>
   <message>
    <source>{path} is there already, and this program did not write it as such a file. Replace it?</source>
@@ -5806,6 +6410,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>“{name}” is open. Open another survey first.</source>
    <translation>« {name} » est ouvert. Ouvrez d'abord un autre relevé.</translation>
+  </message>
+  <message>
+   <source>“{word}” becomes “{nearest}” ({count})</source>
+   <translation>« {word} » devient « {nearest} » ({count})</translation>
   </message>
  </context>
 </TS>
