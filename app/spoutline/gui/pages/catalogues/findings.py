@@ -108,8 +108,10 @@ class Findings(QTabWidget):
         self.change_model.show_records(() if changes is None else changes.changes)
         self.report_table.fit_columns()
         self.change_table.fit_columns()
-        if self.report_model.rowCount():  # the next one is where the mended one was
+        if self.report_model.rowCount():  # the next one is where the mended one was; nobody asked to see its cell
+            self.report_table.blockSignals(True)
             self.report_table.selectRow(min(max(before, 0), self.report_model.rowCount() - 1))
+            self.report_table.blockSignals(False)
         found = 0 if report is None else report.faults + report.questions
         changed = 0 if changes is None else changes.new + changes.changed + changes.missing
         self.setTabText(0, tr("Faults and questions ({0})").format(found))
