@@ -155,11 +155,15 @@ def change_columns() -> tuple[Column[PartChange], ...]:
         return ", ".join((*moves, *alike))
 
     return (
-        Column(title=tr("Part"), text=lambda change: str(change.ref)),
+        Column(title=tr("Part"), text=lambda change: f"{change.ref.number}  {change.ref.maker}"),
         Column(title=tr("What happens"), text=lambda change: kinds[change.kind]),
         Column(title=tr("Before → after"), text=fields, hint=fields),
         Column(title=tr("To look at"), text=look, tone=lambda change: Tone.CAUTION if look(change) else None),
     )
+
+
+def _subject(note: HealthNote) -> str:
+    return note.price_list if note.ref is None else f"{note.ref.number}  {note.ref.maker}"
 
 
 def health_columns(story: Story) -> tuple[Column[HealthNote], ...]:
@@ -193,7 +197,7 @@ def health_columns(story: Story) -> tuple[Column[HealthNote], ...]:
             sort=lambda note: list(Matter).index(note.matter),
             tone=lambda note: Tone.BAD if note.matter is Matter.FAULTY else Tone.CAUTION,
         ),
-        Column(title=tr("Part"), text=lambda note: str(note.ref) if note.ref is not None else note.price_list),
+        Column(title=tr("Part"), text=_subject),
         Column(title=tr("Name"), text=lambda note: note.name, hint=lambda note: note.name),
         Column(title=tr("What it is"), text=said, hint=said),
     )

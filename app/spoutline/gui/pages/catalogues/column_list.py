@@ -14,7 +14,7 @@ from spoutline.planning.table_intake.column_map import MappedColumn, measures
 from spoutline.planning.table_intake.intake_fields import FIELDS
 from spoutline.planning.table_intake.raw_table import column_letters
 
-_TITLE_ROOM = 26  # characters of a title; the whole one is its hint
+_TITLE_ROOM = 18  # characters of a title; the whole one is its hint
 
 
 class StillBox(QComboBox):
@@ -80,7 +80,7 @@ class ColumnList(QScrollArea):
             label = plain_label(words if len(words) <= _TITLE_ROOM else f"{words[: _TITLE_ROOM - 1]}…")
             label.setToolTip(words)
             field_box, measure_box = StillBox(side), StillBox(side)
-            field_box.setMinimumContentsLength(12)
+            field_box.setMinimumContentsLength(10)
             field_box.setAccessibleName(words)
             field_box.addItem(tr("left out"), "")
             for field in FIELDS:

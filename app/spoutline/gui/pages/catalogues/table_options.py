@@ -49,6 +49,7 @@ class TableOptions(QWidget):
         self.file_label = plain_label(tr("CSV or XLSX, as the supplier sends it"), "quiet")
         self.sheet_box = QComboBox(self)
         self.sheet_box.setAccessibleName(tr("Sheet"))
+        self.sheet_box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self.sheet_box.activated.connect(lambda _: self._tell_reading())
         self.encoding_box = QComboBox(self)
         self.encoding_box.setAccessibleName(tr("Encoding of a text file"))
