@@ -61,6 +61,8 @@ class ImportPanel(QWidget):
         self.options = TableOptions(context.story, self)
         column.addWidget(self.options)
         column.addWidget(self._middle(), 1)
+        self.state_label = plain_label("", "quiet", wraps=True)
+        column.addWidget(self.state_label)
         column.addLayout(self._foot())
         self._connect()
         context.jobs.progressed.connect(self._show_progress)
@@ -89,7 +91,6 @@ class ImportPanel(QWidget):
 
     def _foot(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        self.state_label = plain_label("", "quiet", wraps=True)
         self.many_button = QPushButton(tr("Change &many rows…"), self)
         self.back_button = QPushButton(tr("Take back the last &step"), self)
         self.missing_box = QCheckBox(tr("Take out what it does not hold"), self)
@@ -97,8 +98,10 @@ class ImportPanel(QWidget):
         self.stop_button = QPushButton(tr("Sto&p"), self)
         self.take_button = QPushButton(tr("Take &over into the draft"), self)
         self.take_button.setObjectName("primary")
-        row.addWidget(self.state_label, 1)
-        for widget in (self.many_button, self.back_button, self.missing_box, self.stop_button, self.take_button):
+        row.addWidget(self.many_button)
+        row.addWidget(self.back_button)
+        row.addStretch(1)
+        for widget in (self.missing_box, self.stop_button, self.take_button):
             row.addWidget(widget)
         return row
 
