@@ -160,7 +160,7 @@ class TablePreview(QAbstractTableModel):
             return str(self._rows[section].number) if role == Qt.ItemDataRole.DisplayRole else None
         mapped = self._columns[section]
         if role == Qt.ItemDataRole.DisplayRole and mapped.field is not None:
-            return mapped.field.title
+            return tr(mapped.field.title)
         if role == Qt.ItemDataRole.ToolTipRole:
             return f"{column_letters(mapped.place)}  {mapped.column.title}"
         return None

@@ -69,7 +69,7 @@ class Findings(QTabWidget):
         side = QWidget(parent)
         row = QHBoxLayout(side)
         row.setContentsMargins(0, 0, 0, 0)
-        self.report_table = Table(tr("Faults and questions"), side, shares=(8, 12, 18, 56, 14))
+        self.report_table = Table(tr("Faults and questions"), side, shares=(11, 13, 18, 52, 15))
         self.report_table.setModel(self.report_model)
         self.report_table.picked.connect(lambda _: self._enable())
         self.report_table.picked.connect(self.cell_wanted)

@@ -57,7 +57,7 @@ class ShelfPanel(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(12, 10, 12, 10)
         self.planned_label = plain_label("", "quiet", wraps=True)
-        column.addWidget(self.planned_label)
+        column.addLayout(self._head())
         self.model = RecordTable(edition_columns(), self)
         self.table = Table(tr("Catalogs and editions"), self, stretch=6)
         self.table.setModel(self.model)
@@ -70,21 +70,27 @@ class ShelfPanel(QWidget):
         column.addWidget(self.fault_label)
         self._enable()
 
-    def _step_buttons(self) -> QHBoxLayout:
+    def _head(self) -> QHBoxLayout:
         row = QHBoxLayout()
+        row.addWidget(self.planned_label, 1)
         self.name_edit = LineEditor(self)
         self.name_edit.setAccessibleName(tr("Name of a new catalog"))
         self.name_edit.setPlaceholderText(tr("Name of a new catalog"))
         self.name_edit.returnPressed.connect(self.create_catalogue)
         self.name_edit.textChanged.connect(lambda _: self._enable())
+        self.name_edit.setMinimumWidth(220)
         self.create_button = self._button(tr("&New catalog"), self.create_catalogue)
+        row.addWidget(self.name_edit)
+        row.addWidget(self.create_button)
+        return row
+
+    def _step_buttons(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        row.addStretch(1)
         self.book_button = self._button(tr("&Let the book plan with it"), self.plan_book_with_it)
         self.survey_button = self._button(tr("Let this s&urvey plan with it"), self.plan_survey_with_it)
         self.export_button = self._button(tr("E&xport…"), self.ask_and_export)
         self.discard_button = self._button(tr("Discard the dra&ft…"), self.ask_and_discard)
-        row.addWidget(self.name_edit, 1)
-        row.addWidget(self.create_button)
-        row.addSpacing(10)
         for button in (self.book_button, self.survey_button, self.export_button, self.discard_button):
             row.addWidget(button)
         return row
