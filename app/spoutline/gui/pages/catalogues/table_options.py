@@ -47,6 +47,7 @@ class TableOptions(QWidget):
         self.choose_button = QPushButton(tr("Choose a &file…"), self)
         self.choose_button.clicked.connect(lambda _=False: self.file_wanted.emit())
         self.file_label = plain_label(tr("CSV or XLSX, as the supplier sends it"), "quiet")
+        self.file_label.setMinimumWidth(120)  # else a long name would widen the window
         self.sheet_box = QComboBox(self)
         self.sheet_box.setAccessibleName(tr("Sheet"))
         self.sheet_box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
