@@ -176,7 +176,8 @@ def commands(made: seeds.Seeds, database: Path, folder: Path) -> tuple[Target, .
     form.write_bytes(made.form)
     parts = place / "parts.csv"
     parts.write_bytes(seeds.SUPPLIER_TABLES[1])
-    runs.run(["catalogue", "new", "Office"])
+    for name in ("Office", "Exchanged"):
+        runs.run(["catalogue", "new", name])
     prices = place / "prices"
     prices.mkdir(exist_ok=True)
     (prices / "lists.toml").write_text(seeds.LISTS, encoding="utf-8")
@@ -299,6 +300,14 @@ def commands(made: seeds.Seeds, database: Path, folder: Path) -> tuple[Target, .
             lambda path: ["catalogue", "import", parts, "--into", "Office", "--map", path, "--dry-run"],
             6,
         ),
+        of(
+            "catalogue import exchange",
+            "parts.zip",
+            (seeds.exchange_file(),),
+            changed.of_package,
+            lambda path: ["catalogue", "import", path, "--into", "Exchanged", "--dry-run"],
+            12,
+        ),
         of("profile import", "r.toml", (made.profile,), toml, lambda path: ["profile", "import", path], 6),
         *_questions(made, runs, place),
     )
@@ -380,6 +389,28 @@ def _questions(made: seeds.Seeds, runs: Commands, place: Path) -> Iterator[Targe
         2,
         lambda path: [*answer, f"--note={_typed(path)}"],
     )
+    yield from _later_questions(target, place)
+
+
+def _later_questions(target: Callable[..., Target], place: Path) -> Iterator[Target]:
+    """Yield what is asked about quotations after they were issued; the first revision of number 1 is there."""
+    words, paper = changed.of_bytes, place / "again.csv"
+    yield target(
+        "quotation print",
+        (b"1",),
+        words,
+        2,
+        lambda path: ["quotation", "print", "1", f"--revision={_typed(path)}", "--csv", paper],
+    )
+    yield target("quotation changes", (b"1",), words, 2, lambda path: ["quotation", "changes", "1", "1", _typed(path)])
+    for name in ("touched", "expire"):
+        yield target(
+            f"quotation {name}",
+            (b"2026-11-25", b"2027-02-28"),
+            words,
+            2,
+            lambda path, name=name: ["quotation", name, f"--today={_typed(path)}"],
+        )
 
 
 def _small_book(place: Path) -> bytes:

@@ -11,6 +11,7 @@ import json
 import random
 import re
 import tomllib
+import warnings
 import zipfile
 from collections.abc import Callable
 from datetime import date, datetime
@@ -457,4 +458,29 @@ def rezipped(content: bytes, change: Callable[[str, bytes], bytes]) -> bytes:
     with zipfile.ZipFile(io.BytesIO(content)) as old, zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as new:
         for name in old.namelist():
             new.writestr(name, change(name, old.read(name)))
+    return out.getvalue()
+
+
+def of_package(sound: bytes, chance: random.Random) -> bytes:
+    """Return an exchange file with one of its tables or its description changed, its files mixed up, or its bytes."""
+    if chance.random() < 0.1:
+        return of_bytes(sound, chance)
+    with zipfile.ZipFile(io.BytesIO(sound)) as archive:
+        members = [(name, archive.read(name)) for name in archive.namelist()]
+    place = chance.randrange(len(members))
+    name, content = members[place]
+    match chance.randrange(8):
+        case 0:
+            members.pop(place)
+        case 1:
+            members.append((chance.choice(("../x.csv", "/x.csv", "x/", ".", "x" * 300, name)), content))
+        case 2:
+            members[place] = (name, chance.choice(members)[1])
+        case _:
+            members[place] = (name, of_json(content, chance) if name.endswith(".json") else of_csv(content, chance))
+    out = io.BytesIO()
+    with warnings.catch_warnings(), zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as archive:
+        warnings.simplefilter("ignore")  # a name twice is meant
+        for one, text in members:
+            archive.writestr(one, text)
     return out.getvalue()

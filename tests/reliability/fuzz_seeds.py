@@ -16,8 +16,11 @@ from reliability.fuzz_mutations import form_of, rezipped
 from spoutline import assets
 from spoutline.book.survey_text import survey_spelled_out, survey_to_json
 from spoutline.bootstrap.demos import demo_survey
+from spoutline.catalogue.exchange import exchange_bytes
 from spoutline.documents.own_files import FileForm
+from spoutline.model.catalogue_entry import CatalogueEntry, EntryPrice, FigureCell, Origin
 from spoutline.model.language import Language
+from spoutline.model.part import PartKind
 from spoutline.model.record import CommissioningRecord, InspectionEntry, PhotoNote, WearEntry
 from spoutline.model.survey import Survey
 from spoutline.units.accepted import UnitSystem
@@ -253,3 +256,18 @@ def workbook_of_a_spreadsheet(rows: int = 3) -> bytes:
         sheet.write_formula(number, 4, "=1.1+0.1", length, 1.2)
     book.close()
     return out.getvalue()
+
+
+def exchange_file() -> bytes:
+    """Return an exchange file of two entries: one with figures, a price and where they come from, one undescribed."""
+    cells = (
+        FigureCell(column="materials", value=("nbr", "aluminium"), origin=Origin.STATED, source="page 3"),
+        FigureCell(column="mass_kg", value=1.2, origin=Origin.STATED, source=""),
+    )
+    maker, price = "Quillwort Works", EntryPrice(currency="USD", minor=1250)
+    return exchange_bytes(
+        [
+            CatalogueEntry(number="Q 1/2", maker=maker, kind=PartKind.SWIVEL, figures=cells, prices=(price,)),
+            CatalogueEntry(number="Q-2", maker=maker, item_number="77", name="hose, =1+1"),
+        ]
+    )

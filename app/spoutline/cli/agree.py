@@ -152,7 +152,7 @@ def _columns(
         raise InputFault((InputProblem("", "--compare", names[0], "name two or more, for example plan agreed built"),))
     return {
         name: agreed_sets_by_label(_entry(line, int(name)))
-        if name.isdecimal()
+        if name.isdecimal() and len(name) < 10
         else planned_sets(service.sets_for(survey, name, TerminalProgress()).site_plan)
         for name in names
     }

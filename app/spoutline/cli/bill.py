@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import argparse
 import sys
-from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -14,6 +13,7 @@ from spoutline.cli.files import read_survey
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.plan import outcome_of
 from spoutline.cli.sets import add_sets, sets_of
+from spoutline.cli.typed import day_of
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 
@@ -43,7 +43,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.without_calculations and not arguments.pdf:
         wanted = "name the PDF with --pdf: the other files hold no calculation sheets"
         raise InputFault((InputProblem("", "--without-calculations", "no PDF", wanted),))
-    dated = _date(arguments.dated)
+    dated = day_of(arguments.dated, "--dated")
     survey = read_survey(arguments.survey)
     site_plan = sets_of(workbench, survey, arguments)
     display = display_of(arguments)
@@ -62,16 +62,6 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         open_positions = ", ".join(plan.position.label for plan in site_plan.positions if not plan.keeps_every_must)
         sys.stderr.write(f"Written, but without a set that keeps every must: {open_positions}\n")
     return outcome
-
-
-def _date(text: str | None) -> date | None:
-    if text is None:
-        return None
-    try:
-        return date.fromisoformat(text)
-    except ValueError as fault:
-        wanted = "write a date of the calendar as YYYY-MM-DD"
-        raise InputFault((InputProblem("", "--dated", repr(text), wanted),)) from fault
 
 
 BILL = Command("bill", "write the bill of a survey as PDF, CSV or XLSX", _arguments, _run)

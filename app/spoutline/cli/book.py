@@ -12,6 +12,7 @@ from spoutline.cli.command import Command, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
+from spoutline.cli.typed import serial
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import DamagedStore, InputFault, InputProblem
 
@@ -47,8 +48,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         "file", metavar="FILE", type=Path, nargs="?", action=InputFile, words="the file", help="the book if not given"
     )
     rescue = add("rescue", "save a survey as it lies in the book, readable or not; without ID list those that are not")
-    rescue.add_argument("id", metavar="ID", type=int, nargs="?", help="number of the survey in the book")
-    rescue.add_argument("--revision", metavar="N", type=int, help="an earlier save of it; the last one if not given")
+    rescue.add_argument("id", metavar="ID", type=serial, nargs="?", help="number of the survey in the book")
+    rescue.add_argument("--revision", metavar="N", type=serial, help="an earlier save of it; the last one if not given")
     OutputArguments(rescue).add("--out", FileForm.TEXT, "write it here instead of on standard output")
     for one in (backup, restore, check, rescue):
         one.add_argument("--json", action="store_true", help="print a JSON document instead of a text")

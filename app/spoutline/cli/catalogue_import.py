@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Any
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.progress import TerminalProgress
+from spoutline.cli.typed import serial
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import PartKind
@@ -64,7 +65,7 @@ def import_arguments(parser: argparse.ArgumentParser) -> None:
         default=[],
         help="replace a word in every cell of a field, such as materials:aluminum=aluminium",
     )
-    table.add_argument("--skip-row", metavar="ROW", type=int, action="append", default=[], help="leave a row out")
+    table.add_argument("--skip-row", metavar="ROW", type=serial, action="append", default=[], help="leave a row out")
     table.add_argument(
         "--confirm",
         metavar="PATTERN",

@@ -14,8 +14,8 @@ from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.sets import add_sets
+from spoutline.cli.typed import day_of
 from spoutline.documents.own_files import FileForm
-from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
@@ -37,7 +37,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    dated, start = _date("--dated", arguments.dated), _date("--start", arguments.start)
+    dated, start = day_of(arguments.dated, "--dated"), day_of(arguments.start, "--start")
     survey = _started(read_survey(arguments.survey), start)
     service, display = workbench.converting(), display_of(arguments)
     conversion, notes = service.convert_shown(survey, arguments.sets, TerminalProgress())
@@ -70,16 +70,6 @@ def _started(survey: Survey, start: date | None) -> Survey:
         return survey
     sequence = survey.conversion.sequence.model_copy(update={"start_date": start})
     return survey.model_copy(update={"conversion": survey.conversion.model_copy(update={"sequence": sequence})})
-
-
-def _date(option: str, text: str | None) -> date | None:
-    if text is None:
-        return None
-    try:
-        return date.fromisoformat(text)
-    except ValueError as fault:
-        wanted = "write a date of the calendar as YYYY-MM-DD"
-        raise InputFault((InputProblem("", option, repr(text), wanted),)) from fault
 
 
 CONVERT = Command("convert", "plan the conversion of a site: report, sequence, emissions, money", _arguments, _run)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import argparse
 import sys
-from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -14,6 +13,7 @@ from spoutline.cli.files import read_survey
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.plan import outcome_of
 from spoutline.cli.sets import add_sets, sets_of
+from spoutline.cli.typed import day_of
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.pack import PackJob
@@ -57,7 +57,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if not outputs:
         wanted = f"name at least one file: {', '.join(f'--{name}' for name in _PAPERS)}"
         raise InputFault((InputProblem("", "--pdf", "nothing", wanted),))
-    dated, in_service = day(arguments.dated, "--dated"), day(arguments.in_service, "--in-service")
+    dated, in_service = day_of(arguments.dated, "--dated"), day_of(arguments.in_service, "--in-service")
     if in_service is None and (arguments.inspection or arguments.ics):
         wanted = "write the day of handing over as YYYY-MM-DD: inspections are counted from it"
         raise InputFault((InputProblem("", "--in-service", "nothing", wanted),))
@@ -80,17 +80,6 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         open_positions = ", ".join(plan.position.label for plan in site_plan.positions if not plan.keeps_every_must)
         sys.stderr.write(f"Written, but without a set that keeps every must: {open_positions}\n")
     return outcome
-
-
-def day(text: str | None, option: str) -> date | None:
-    """Return the day that ``text`` names; None for None. Raise ``InputFault`` for what is no day."""
-    if text is None:
-        return None
-    try:
-        return date.fromisoformat(text)
-    except ValueError as fault:
-        wanted = "write a date of the calendar as YYYY-MM-DD"
-        raise InputFault((InputProblem("", option, repr(text), wanted),)) from fault
 
 
 PACK = Command("pack", "write the installer's pack, form and inspection plan of a survey", _arguments, _run)

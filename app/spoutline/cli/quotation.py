@@ -5,7 +5,6 @@ from __future__ import annotations
 import argparse
 from collections.abc import Callable, Iterable, Iterator
 from contextlib import AbstractContextManager
-from datetime import date
 from typing import TYPE_CHECKING
 
 from spoutline.cli.command import Command, add_survey, add_terms, display_of, shared_options
@@ -13,6 +12,7 @@ from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
+from spoutline.cli.typed import day, serial
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef, told_apart
@@ -66,13 +66,13 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         outputs.add("--pdf", FileForm.PDF, "write the quotation here")
         outputs.add("--xlsx", FileForm.XLSX, "write the workbook with formulas here")
     outputs.add("--csv", FileForm.CSV, "write the lines for an order system, of the option ordered, here")
-    reprint.add_argument("--revision", metavar="N", type=int, help="the newest one where not given")
-    changes.add_argument("before", metavar="BEFORE", type=int)
-    changes.add_argument("after", metavar="AFTER", type=int)
+    reprint.add_argument("--revision", metavar="N", type=serial, help="the newest one where not given")
+    changes.add_argument("before", metavar="BEFORE", type=serial)
+    changes.add_argument("after", metavar="AFTER", type=serial)
     touched = add("touched", "list open quotations that a change of catalog or price list touches")
     expire = add("expire", "let issued quotations expire whose last day is over")
     for one in (touched, expire):
-        one.add_argument("--today", metavar="YYYY-MM-DD", required=True, type=date.fromisoformat)
+        one.add_argument("--today", metavar="YYYY-MM-DD", required=True, type=day)
 
 
 def _quoted(parser: argparse.ArgumentParser) -> None:

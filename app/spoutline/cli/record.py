@@ -13,8 +13,8 @@ from spoutline.cli.command import Command, add_survey, display_of, shared_option
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
-from spoutline.cli.pack import day
 from spoutline.cli.sets import add_sets, sets_of
+from spoutline.cli.typed import day_of
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.inspection import InspectionItemId
@@ -191,7 +191,7 @@ def _due(workbench: Workbench, service: InstallerService, arguments: argparse.Na
     from spoutline.documents.pack.inspection_sheet import item_text
     from spoutline.model.inspection import InspectionInterval
 
-    in_service, until = day(arguments.in_service, "--in-service"), day(arguments.until, "--by")
+    in_service, until = day_of(arguments.in_service, "--in-service"), day_of(arguments.until, "--by")
     site_plan = sets_of(workbench, read_survey(arguments.survey), arguments)
     found = service.due(site_plan, in_service) if in_service is not None else ()
     shown = [one for one in found if until is None or one.next_due <= until]
@@ -334,7 +334,7 @@ def _name(text: str, field: str) -> str:
 
 
 def _day(text: str) -> date:
-    found = day(text, "--on")
+    found = day_of(text, "--on")
     if found is None:
         raise InputFault((InputProblem("", "--on", "nothing", "write a date of the calendar as YYYY-MM-DD"),))
     return found
