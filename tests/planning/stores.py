@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from spoutline.model.catalogue_edition import CatalogueEdition
 from spoutline.model.part import Part, PartKind, PartStatus
@@ -31,6 +31,9 @@ class ListStore:
 
     def parts(self, refs: Sequence[PartRef]) -> tuple[Part, ...]:
         return tuple(part for part in self.all if any(ref.names(part.ref) for ref in refs))
+
+    def under_other_numbers(self, refs: Sequence[PartRef]) -> Mapping[PartRef, Part]:
+        return {}
 
     def currencies(self) -> tuple[str, ...]:
         return tuple(sorted({price.currency for part in self.all for price in part.prices}))

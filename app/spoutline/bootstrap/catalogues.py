@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
+from contextlib import suppress
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
@@ -18,7 +19,9 @@ if TYPE_CHECKING:
     from spoutline.catalogue.shelf import CatalogueFacts, CatalogueShelf, EntryChange
     from spoutline.model.catalogue_edition import CatalogueEdition
     from spoutline.model.catalogue_entry import CatalogueEntry
+    from spoutline.model.cross_reference import CrossReference
     from spoutline.model.limit import RuleTables
+    from spoutline.model.part_ref import PartRef
     from spoutline.model.plan import SitePlan
     from spoutline.model.pricing import PriceList
     from spoutline.model.survey import Survey
@@ -28,6 +31,7 @@ if TYPE_CHECKING:
     from spoutline.planning.table_intake.column_map import TableMap
     from spoutline.planning.table_intake.intake import Progress as RowsRead
     from spoutline.planning.table_intake.into_draft import OpenedTable, TableResult
+    from spoutline.planning.table_intake.into_references import ReferenceResult
     from spoutline.planning.table_intake.raw_table import TextEncoding
     from spoutline.planning.table_intake.table_look import TableFile, TableLook
 
@@ -66,10 +70,6 @@ class EntriesFound:
 
 class _NotTakenIn(Exception):
     """Takes back what a table with faults would have done."""
-
-    def __init__(self, result: TableResult) -> None:
-        self.result = result
-        super().__init__()
 
 
 class CatalogueService:
@@ -122,7 +122,7 @@ class CatalogueService:
         """Return what keeps an edition from being published; nothing for one that was."""
         from spoutline.catalogue.checking import edition_faults
 
-        return edition_faults(self.shelf().entries(ref))
+        return edition_faults(self.shelf().entries(ref), self.shelf().references(ref))
 
     def health(self, ref: EditionRef, today: date, jurisdiction: str = "") -> tuple[HealthNote, ...]:
         """Return what a keeper should look at before an edition is published; a part that lacks figures among it.
@@ -178,7 +178,7 @@ class CatalogueService:
         """Return the exchange file of an edition: the same bytes for equal editions."""
         from spoutline.catalogue.exchange import exchange_bytes
 
-        return exchange_bytes(self.shelf().entries(ref))
+        return exchange_bytes(self.shelf().entries(ref), self.shelf().references(ref))
 
     def import_table(
         self,
@@ -196,13 +196,10 @@ class CatalogueService:
         """
         from spoutline.planning.table_intake.into_draft import take_in
 
-        try:
-            with self.shelf().draft(name, dry_run=dry_run) as desk:
-                result = take_in(desk, opened, progress, take_out_missing=take_out_missing)
-                if not result.report.is_sound:
-                    raise _NotTakenIn(result)
-        except _NotTakenIn as refused:
-            return refused.result
+        with suppress(_NotTakenIn), self.shelf().draft(name, dry_run=dry_run) as desk:
+            result = take_in(desk, opened, progress, take_out_missing=take_out_missing)
+            if not result.report.is_sound:
+                raise _NotTakenIn
         return result
 
     def open_table(self, path: Path, sheet: str = "", encoding: TextEncoding | None = None) -> TableFile:
@@ -249,6 +246,56 @@ class CatalogueService:
         write_file(path, map_to_toml(kept).encode())
         return path
 
+    def import_references(
+        self,
+        name: str,
+        opened: OpenedTable,
+        progress: RowsRead | None = None,
+        *,
+        take_out_missing: bool = False,
+        dry_run: bool = False,
+    ) -> ReferenceResult:
+        """Take a table of old numbers into the draft of a catalogue; otherwise as ``import_table``."""
+        from spoutline.planning.table_intake.into_references import take_in_references
+
+        with suppress(_NotTakenIn), self.shelf().draft(name, dry_run=dry_run) as desk:
+            result = take_in_references(
+                desk.references, desk.refs(), opened, progress, take_out_missing=take_out_missing
+            )
+            if not result.report.is_sound:
+                raise _NotTakenIn
+        return result
+
+    def put_reference(self, name: str, one: CrossReference) -> None:
+        """Put one cross-reference into the draft of a catalogue; raise ``InputFault`` where it leads in a circle."""
+        from spoutline.catalogue.cross_references import going_round
+
+        with self.shelf().draft(name) as desk:
+            if one.ref in desk.refs():
+                wanted = "an old number; a part of the draft has it: name the successor in the part"
+                raise InputFault((InputProblem("", "number", repr(str(one.ref)), wanted),))
+            if one in going_round({**desk.references.all(), one.ref: one}):
+                wanted = "a number that does not lead back to this one"
+                raise InputFault((InputProblem("", "part_number", repr(str(one.leads_to)), wanted),))
+            desk.references.put((one,))
+
+    def take_out_reference(self, name: str, ref: PartRef) -> PartRef:
+        """Take a cross-reference out of the draft of a catalogue; without a maker the only one of the number.
+
+        Raise ``InputFault`` where there is none, or several makers have the number.
+        """
+        with self.shelf().draft(name) as desk:
+            named = sorted(one for one in desk.references.all() if ref.names(one))
+            if len(named) != 1:
+                wanted = (
+                    f"name the maker: {', '.join(one.maker for one in named)}"
+                    if named
+                    else f"an old number in the draft of {name}"
+                )
+                raise InputFault((InputProblem("", "number", repr(str(ref)), wanted),))
+            desk.references.take_out(named)
+            return named[0]
+
     def import_exchange(
         self, path: Path, name: str, *, keep_others: bool = False, dry_run: bool = False
     ) -> DraftCounts:
@@ -265,4 +312,6 @@ class CatalogueService:
                 raise InputFault(tuple(reader.problems))
             if not keep_others:
                 desk.keep_only(reader.refs)
+                desk.references.keep_only(set(reader.references))
+            desk.references.put(reader.references.values())
             return desk.counts

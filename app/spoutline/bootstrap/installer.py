@@ -318,9 +318,11 @@ class InstallerService:
         """Return what of the stock would do in place of a missing part, each re-checked; raise ``InputFault``."""
         from spoutline.planning.pack.swap import swap_options
         from spoutline.planning.sets.context import PlanningContext
+        from spoutline.planning.typed_numbers import followed
 
         catalogue = self._sources.catalogue(survey)
-        wanted = catalogue.read_ref(missing) if isinstance(missing, str) else missing
+        asked = catalogue.as_written(missing) if isinstance(missing, str) else missing
+        wanted, _trace = followed(asked, catalogue)
         return swap_options(plan, wanted, stock, PlanningContext(self._sources.tables(survey), catalogue))
 
 

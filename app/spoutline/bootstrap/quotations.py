@@ -190,9 +190,11 @@ class QuotationService:
         """Return the quotation of a survey on terms, with the plan of each option; see ``planning.refit.quote``."""
         from spoutline.model.liquid import Liquid
         from spoutline.planning.refit.quote import QuoteSources, quote
+        from spoutline.planning.typed_numbers import with_current_parts
 
         story = self._sources.story(display, None)
         parts = self._sources.catalogue(survey)
+        terms = with_current_parts(terms, parts)
         if parts.edition().ref.is_draft:
             wanted = "publish the draft first: a quotation names an edition that stays as it is"
             raise InputFault((InputProblem("", "catalogue", repr(str(parts.edition().ref)), wanted),))

@@ -29,6 +29,7 @@ if TYPE_CHECKING:
     from spoutline.explain.plan.story import Story
     from spoutline.model.catalogue_edition import EditionRef
     from spoutline.model.conversion_step import StepTable
+    from spoutline.model.cross_reference import NumberTrace
     from spoutline.model.faults import InputNote
     from spoutline.model.limit import RuleTables
     from spoutline.model.part import Part, PartKind
@@ -109,7 +110,7 @@ class Workbench:
         """Return every rule that a catalogue part breaks at a position, or how it could serve there."""
         from spoutline.planning.sets.why_not import why_not
 
-        position, part = _position(survey, label), self.part(named, survey)
+        position, part = _position(survey, label), self.part(self.found_ref(named, survey)[0], survey)
         return why_not(position, survey.site, part, self._context(survey, progress))
 
     def substitutes(
@@ -128,7 +129,7 @@ class Workbench:
         from spoutline.planning.sets.substitutes import substitutes
 
         context = self._context(survey, listening.progress if listening else None)
-        return substitutes(plan, self.read_ref(named, survey), context, listening, with_misfits=with_misfits)
+        return substitutes(plan, self.found_ref(named, survey)[0], context, listening, with_misfits=with_misfits)
 
     def provenance(self, survey: Survey) -> Provenance:
         """Return what a result for a survey is made from."""
@@ -147,14 +148,18 @@ class Workbench:
     def part(self, named: PartRef | str, survey: Survey | None = None) -> Part:
         """Return the part that a reference, or a text such as a person types, names in the survey's catalogue.
 
-        Raise ``InputFault`` with near numbers for an unknown one, and with its makers for a number that several have.
+        Another number of the very part stands for it, such as its item number or its GTIN. Raise ``InputFault`` with
+        near numbers for an unknown one, with its makers for a number that several have, and with the part that is
+        offered in the place of an old one.
         """
         from spoutline.planning.part_names import wrong_refs
+        from spoutline.planning.typed_numbers import with_old_numbers
 
         catalogue, ref = self._stores.catalogue(survey), self.read_ref(named, survey)
         part = catalogue.part(ref)
         if part is None:
-            raise InputFault((InputProblem("", "part number", repr(str(ref)), wrong_refs((ref,), catalogue)[ref]),))
+            told = with_old_numbers(wrong_refs((ref,), catalogue), catalogue)[ref]
+            raise InputFault((InputProblem("", "part number", repr(str(ref)), told),))
         return part
 
     def catalogue_edition(self, survey: Survey | None = None) -> str:
@@ -173,7 +178,24 @@ class Workbench:
 
     def read_ref(self, named: PartRef | str, survey: Survey | None = None) -> PartRef:
         """Return what a text refers to: a number, or a maker, a blank and a number."""
-        return self._stores.catalogue(survey).read_ref(named) if isinstance(named, str) else named
+        catalogue = self._stores.catalogue(survey)
+        if isinstance(named, str):
+            return catalogue.read_ref(named)
+        other = {} if catalogue.parts((named,)) else catalogue.under_other_numbers((named,))
+        return other[named].ref if named in other else named
+
+    def found_ref(self, named: PartRef | str, survey: Survey | None = None) -> tuple[PartRef, NumberTrace | None]:
+        """Return the part that a typed number means today, and how it was found; see ``planning.typed_numbers``."""
+        from spoutline.planning.typed_numbers import followed
+
+        catalogue = self._stores.catalogue(survey)
+        asked = catalogue.as_written(named) if isinstance(named, str) else named
+        return followed(asked, catalogue)
+
+    def number_traces(self, named: PartRef | str, survey: Survey | None = None) -> tuple[NumberTrace, ...]:
+        """Return every way that a number leads to a part of the survey's catalogue; none for its own numbers."""
+        catalogue = self._stores.catalogue(survey)
+        return catalogue.traces(catalogue.as_written(named) if isinstance(named, str) else named)
 
     def namesakes(self, refs: Iterable[PartRef], survey: Survey | None = None) -> tuple[PartRef, ...]:
         """Return every part that has the number of one of ``refs``; see ``model.part_ref.told_apart``."""
@@ -354,13 +376,14 @@ class Workbench:
         """
         from spoutline.book.survey_check import check_names
         from spoutline.planning.part_names import shared_numbers, wrong_refs
+        from spoutline.planning.typed_numbers import with_old_numbers
 
         catalogue = catalogue or self._stores.catalogue(survey)
         check_names(
             survey,
             jurisdictions=self._jurisdictions.ids(),
             currencies=catalogue.currencies(),
-            wrong_parts=lambda refs: wrong_refs(refs, catalogue),
+            wrong_parts=lambda refs: with_old_numbers(wrong_refs(refs, catalogue), catalogue),
             shared_numbers=lambda refs: shared_numbers(refs, catalogue),
         )
         from spoutline.planning.conversion.convert_site import check_agency

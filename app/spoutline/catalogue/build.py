@@ -78,14 +78,16 @@ def publish_source(engine: Engine, catalogue: SourceCatalogue) -> CatalogueEditi
         desk = DraftDesk(connection, row.id, row.last_edition)
         desk.put(entry_of(part) for part in catalogue.parts)
         desk.keep_only({part.ref for part in catalogue.parts})
+        desk.references.put(catalogue.references)
+        desk.references.keep_only({one.ref for one in catalogue.references})
         noted = {"source_fingerprint": catalogue.fingerprint}
         connection.execute(update(CatalogueRow).where(CatalogueRow.id == row.id).values(**noted))
         newest = published(connection, row, row.last_edition)
-        done = desk.counts
+        done, leading = desk.counts, desk.references
         if (
             newest is not None
             and newest.edition.title == catalogue.edition
-            and not (done.new or done.changed or done.gone)
+            and not (done.new or done.changed or done.gone or leading.new or leading.changed or leading.gone)
         ):
             return newest.edition
         return publish_draft(connection, row, title=catalogue.edition, notes=catalogue.notes, publisher="", on=None)

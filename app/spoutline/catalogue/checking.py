@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import difflib
 from collections import defaultdict
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
+from spoutline.catalogue.cross_references import going_round
 from spoutline.catalogue.descriptions import EntryFault, describe
 from spoutline.model.catalogue_entry import CatalogueEntry
+from spoutline.model.cross_reference import CrossReference
 from spoutline.model.part import PartKind
 from spoutline.model.part_ref import PartRef
 
@@ -19,7 +21,9 @@ class _Known:
     successor: PartRef | None
 
 
-def edition_faults(entries: Iterable[CatalogueEntry]) -> tuple[EntryFault, ...]:
+def edition_faults(
+    entries: Iterable[CatalogueEntry], references: Iterable[CrossReference] = ()
+) -> tuple[EntryFault, ...]:
     """Return what keeps a draft from being published, by number and maker; a figure that lacks is no fault."""
     known: dict[PartRef, _Known] = {}
     items: dict[str, list[PartRef]] = defaultdict(list)
@@ -33,6 +37,7 @@ def edition_faults(entries: Iterable[CatalogueEntry]) -> tuple[EntryFault, ...]:
             gtins[entry.gtin].append(entry.ref)
         found.extend(describe(entry).faults)
     found.extend(_successor_faults(known))
+    found.extend(_reference_faults({one.ref: one for one in references}, known))
     for column, named in (("item_number", items), ("gtin", gtins)):
         for value, refs in named.items():
             others = ", ".join(map(str, refs))
@@ -58,6 +63,22 @@ def _successor_faults(known: dict[PartRef, _Known]) -> Iterator[EntryFault]:
             yield EntryFault(ref, "superseded_by", shown, wanted)
         elif _comes_back(ref, known):
             yield EntryFault(ref, "superseded_by", shown, "a part that does not lead back to this one")
+
+
+def _reference_faults(
+    references: Mapping[PartRef, CrossReference], known: Mapping[PartRef, _Known]
+) -> Iterator[EntryFault]:
+    for one in references.values():
+        if one.ref in known:
+            wanted = "an old number; a part of the catalog has it: name the part's successor in the part"
+            yield EntryFault(one.ref, "number", repr(str(one.ref)), wanted)
+        if one.leads_to not in known and one.leads_to not in references:
+            wanted = "number and maker of a part of the catalog, or of another old number"
+            yield EntryFault(one.ref, "part_number", repr(str(one.leads_to)), wanted)
+    for one in going_round(references):
+        yield EntryFault(
+            one.ref, "part_number", repr(str(one.leads_to)), "a number that does not lead back to this one"
+        )
 
 
 def _comes_back(ref: PartRef, known: dict[PartRef, _Known]) -> bool:

@@ -10,6 +10,7 @@ from typing import Any, TypeVar
 
 from sqlalchemy import Connection, delete, insert, select, update
 
+from spoutline.catalogue.cross_references import ReferenceDesk
 from spoutline.catalogue.descriptions import describe
 from spoutline.catalogue.editions import held_by
 from spoutline.catalogue.entry_text import digest_of, entry_from_text, entry_text
@@ -53,6 +54,7 @@ class DraftDesk:
         self._published = last_edition
         self._draft = last_edition + 1
         self.counts = DraftCounts()
+        self.references = ReferenceDesk(connection, catalogue_id, last_edition)
 
     def put(self, entries: Iterable[CatalogueEntry]) -> None:
         """Put entries in, each in the place of the one with its maker and number; two of one reference are a defect.

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 from sqlalchemy import ColumnElement, Connection, select
 
-from spoutline.catalogue.tables import CatalogueRow, EditionRow, EntryRow, PartRecord, PriceRow
+from spoutline.catalogue.tables import CatalogueRow, CrossReferenceRow, EditionRow, EntryRow, PartRecord, PriceRow
 from spoutline.model.catalogue_edition import CatalogueEdition
 
 
@@ -37,7 +37,9 @@ class OpenedEdition:
     currencies: tuple[str, ...] | None
 
 
-def held_by(table: type[EntryRow | PartRecord], catalogue_id: int, at: int) -> tuple[ColumnElement[bool], ...]:
+def held_by(
+    table: type[EntryRow | PartRecord | CrossReferenceRow], catalogue_id: int, at: int
+) -> tuple[ColumnElement[bool], ...]:
     """Return the conditions that a row of ``table`` belongs to edition ``at`` of a catalogue."""
     return table.catalogue_id == catalogue_id, table.first_edition <= at, table.last_edition >= at
 

@@ -20,12 +20,14 @@ from typing import IO, Any, Final
 
 from pydantic import ValidationError
 
+from spoutline.catalogue.cross_references import COLUMNS as REFERENCE_COLUMNS
 from spoutline.catalogue.descriptions import COLUMNS, figure_cells
 from spoutline.catalogue.entry_text import digest_of, entry_text
 from spoutline.catalogue.shelf import fingerprint_of_states
 from spoutline.catalogue.table_schema import IDENTITY_COLUMNS, TABLE_SCHEMA, UNKNOWN_KIND, csv_resource, table_schema
 from spoutline.input_bounds import BOUNDS, csv_rows
 from spoutline.model.catalogue_entry import CatalogueEntry, Cell, EntryPrice, FigureCell, Origin
+from spoutline.model.cross_reference import CrossReference, NumberRelation
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.field_faults import FAULT_BESIDE_OTHERS
 from spoutline.model.part import PartKind
@@ -37,10 +39,12 @@ PACKAGE_SCHEMA: Final = "https://datapackage.org/profiles/2.0/datapackage.json"
 _VERSION: Final = 1
 _PRICES: Final = "prices"
 _ORIGINS: Final = "origins"
+_REFERENCES: Final = "cross_references"
 _PRICE_COLUMNS: Final = ("number", "maker", "currency", "price_minor")
 _ORIGIN_COLUMNS: Final = ("number", "maker", "column", "origin", "source")
+_BESIDE: Final = {_PRICES: _PRICE_COLUMNS, _ORIGINS: _ORIGIN_COLUMNS, _REFERENCES: REFERENCE_COLUMNS}
 _TABLES: Final[dict[str, PartKind | None]] = {**{kind.value: kind for kind in PartKind}, UNKNOWN_KIND: None}
-_MEMBERS: Final = frozenset({DESCRIPTOR, *(f"{name}.csv" for name in (*_TABLES, _PRICES, _ORIGINS))})
+_MEMBERS: Final = frozenset({DESCRIPTOR, *(f"{name}.csv" for name in (*_TABLES, _PRICES, _ORIGINS, _REFERENCES))})
 _LONG_AGO: Final = (1980, 1, 1, 0, 0, 0)  # the first day that a ZIP can name: no clock enters
 _FORMULA: Final = re.compile(r"'*[=+\-@\t\r＝＋－＠]")
 _TEXTS: Final = frozenset(IDENTITY_COLUMNS) - {"lead_days", "pack", "discontinued_from"}
@@ -48,12 +52,16 @@ _TEXTS: Final = frozenset(IDENTITY_COLUMNS) - {"lead_days", "pack", "discontinue
 _Tables = dict[str, tuple[tuple[str, ...], list[list[str]]]]
 
 
-def exchange_bytes(entries: Iterable[CatalogueEntry]) -> bytes:
-    """Return the exchange file of these entries; the same bytes for the same entries in any order."""
+def exchange_bytes(entries: Iterable[CatalogueEntry], references: Iterable[CrossReference] = ()) -> bytes:
+    """Return the exchange file of these entries and cross-references; the same bytes for the same in any order."""
     ordered = sorted(entries, key=lambda entry: entry.ref)
+    leading = sorted(references, key=lambda one: one.ref)
     tables = _tables(ordered)
+    if leading:
+        rows = [[_shielded(str(getattr(one, column))) for column in REFERENCE_COLUMNS] for one in leading]
+        tables[_REFERENCES] = (REFERENCE_COLUMNS, rows)
     states = ((entry.number, entry.maker, digest_of(entry_text(entry))) for entry in ordered)
-    descriptor = _descriptor(tables, fingerprint_of_states(states))
+    descriptor = _descriptor(tables, fingerprint_of_states(states, leading))
     target = io.BytesIO()
     with zipfile.ZipFile(target, "w", zipfile.ZIP_DEFLATED, compresslevel=6) as archive:
         _add(archive, DESCRIPTOR, json.dumps(descriptor, indent=2, ensure_ascii=False) + "\n")
@@ -91,8 +99,8 @@ def _tables(entries: Iterable[CatalogueEntry]) -> _Tables:
 
 
 def _columns(table: str) -> tuple[str, ...]:
-    if table in (_PRICES, _ORIGINS):
-        return _PRICE_COLUMNS if table == _PRICES else _ORIGIN_COLUMNS
+    if table in _BESIDE:
+        return _BESIDE[table]
     kind = _TABLES[table]
     return (*IDENTITY_COLUMNS, *(() if kind is None else COLUMNS[kind]))
 
@@ -131,8 +139,9 @@ def _descriptor(tables: _Tables, fingerprint: str) -> dict[str, Any]:
         "fingerprint": fingerprint,
         "description": (
             "A catalog of hanging hardware for motor-fuel dispensers: one table for each kind of part, prices in minor "
-            "units (cents) of their currency, and where figures came from unless somebody stated them. A text that a "
-            "spreadsheet would take for a formula stands behind an apostrophe, which is not part of it."
+            "units (cents) of their currency, where figures came from unless somebody stated them, and old numbers "
+            "with the parts that they lead to. A text that a spreadsheet would take for a formula stands behind an "
+            "apostrophe, which is not part of it."
         ),
         "resources": [_resource(name) for name in tables],
     }
@@ -144,8 +153,12 @@ def _resource(name: str) -> dict[str, Any]:
 
 def _schema_beside(name: str) -> dict[str, Any]:
     columns = _columns(name)
-    fields = [{"name": column, "type": "integer" if column == "price_minor" else "string"} for column in columns]
-    key = ["maker", "number", columns[2]]
+    fields: list[dict[str, Any]] = [
+        {"name": column, "type": "integer" if column == "price_minor" else "string"} for column in columns
+    ]
+    key = ["maker", "number"] if name == _REFERENCES else ["maker", "number", columns[2]]
+    if name == _REFERENCES:
+        fields[columns.index("relation")]["constraints"] = {"enum": [one.value for one in NumberRelation]}
     return {"$schema": TABLE_SCHEMA, "fields": fields, "primaryKey": key, "missingValues": [""]}
 
 
@@ -159,12 +172,16 @@ class ExchangeReader:
         self._path = path
         self.problems: list[InputProblem] = []
         self.refs: set[PartRef] = set()
+        self.references: dict[PartRef, CrossReference] = {}
         self._prices: dict[PartRef, list[tuple[str, str]]] = {}
         self._origins: dict[PartRef, dict[str, tuple[str, str]]] = {}
         self._rows = 0
 
     def entries(self) -> Iterator[CatalogueEntry]:
-        """Yield every sound entry; raise ``InputFault`` where the file is no exchange file or beyond its bounds."""
+        """Yield every sound entry; raise ``InputFault`` where the file is no exchange file or beyond its bounds.
+
+        When all were taken ``references`` holds the sound cross-references.
+        """
         with self._opened() as archive:
             names = self._checked_names(archive)
             for row in self._table(archive, names, _PRICES):
@@ -178,8 +195,21 @@ class ExchangeReader:
                     entry = self._entry(row, kind)
                     if entry is not None:
                         yield entry
+            for row in self._table(archive, names, _REFERENCES):
+                self._reference(row)
         for ref in sorted({*self._prices, *self._origins} - self.refs):
             self._fault(f"{_PRICES}.csv or {_ORIGINS}.csv", "number", str(ref), "the number and maker of a part above")
+
+    def _reference(self, row: dict[str, str]) -> None:
+        place = row.pop(_PLACE)
+        try:
+            one = CrossReference.model_validate({column: _bare(text) for column, text in row.items()})
+        except ValidationError as fault:
+            self.problems.extend(_told(place, fault))
+            return
+        if one.ref in self.references:
+            self._fault(place, "number", repr(str(one.ref)), "each old number of a maker may stand once")
+        self.references[one.ref] = one
 
     @contextmanager
     def _opened(self) -> Iterator[zipfile.ZipFile]:

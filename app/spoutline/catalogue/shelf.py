@@ -9,8 +9,9 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Any
 
-from sqlalchemy import Connection, Engine, func, insert, select, update
+from sqlalchemy import Connection, Engine, func, insert, or_, select, update
 
+from spoutline.catalogue.cross_references import references_held
 from spoutline.catalogue.draft import DraftDesk
 from spoutline.catalogue.editions import (
     CatalogueKey,
@@ -25,10 +26,11 @@ from spoutline.catalogue.editions import (
 from spoutline.catalogue.entry_text import entry_from_text
 from spoutline.catalogue.schema import CATALOGUE_SCHEMA, store_faults
 from spoutline.catalogue.store import CatalogueStore, PartMemory
-from spoutline.catalogue.tables import OPEN, CatalogueRow, EditionRow, EntryRow, StateRow
+from spoutline.catalogue.tables import OPEN, CatalogueRow, CrossReferenceRow, EditionRow, EntryRow, StateRow
 from spoutline.database.engine import writing
 from spoutline.model.catalogue_edition import DEMONSTRATION, CatalogueEdition, EditionRef, catalogue_name_fault
 from spoutline.model.catalogue_entry import CatalogueEntry
+from spoutline.model.cross_reference import CrossReference
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef
 
@@ -45,6 +47,8 @@ class CatalogueFacts:
     draft_parts: int
     draft_put: int  # entries that the newest edition has not, or has otherwise
     draft_gone: int  # entries that the newest edition has and the draft has not, or has otherwise
+    references: int = 0  # cross-references of the draft
+    references_changed: bool = False  # whether those of the newest edition are others
 
     @property
     def is_demonstration(self) -> bool:
@@ -59,7 +63,7 @@ class CatalogueFacts:
     @property
     def has_changes(self) -> bool:
         """Whether the draft differs from the newest edition."""
-        return bool(self.draft_put or self.draft_gone)
+        return bool(self.draft_put or self.draft_gone or self.references_changed)
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,6 +73,15 @@ class EntryChange:
     ref: PartRef
     before: CatalogueEntry | None
     after: CatalogueEntry | None
+
+
+@dataclass(frozen=True, slots=True)
+class ReferenceChange:
+    """A cross-reference in two editions: None where one has it not."""
+
+    ref: PartRef
+    before: CrossReference | None
+    after: CrossReference | None
 
 
 class _OnlyTried(Exception):
@@ -159,6 +172,20 @@ class CatalogueShelf:
             EntryChange(ref, old.get(ref), new.get(ref)) for ref in sorted({*old, *new}) if old.get(ref) != new.get(ref)
         )
 
+    def references(self, ref: EditionRef) -> tuple[CrossReference, ...]:
+        """Return the cross-references of an edition by old number and maker."""
+        with self._reading() as connection:
+            return tuple(references_held(connection, _opened(connection, ref)))
+
+    def reference_changes(self, before: EditionRef, after: EditionRef) -> tuple[ReferenceChange, ...]:
+        """Return which cross-references differ between two editions, by old number and maker."""
+        old, new = ({one.ref: one for one in self.references(ref)} for ref in (before, after))
+        return tuple(
+            ReferenceChange(ref, old.get(ref), new.get(ref))
+            for ref in sorted({*old, *new})
+            if old.get(ref) != new.get(ref)
+        )
+
     # what a keeper does
 
     def create(self, name: str) -> CatalogueFacts:
@@ -213,6 +240,10 @@ class CatalogueShelf:
             desk.put(
                 [entry_from_text(text) for text in connection.execute(ended).scalars()] if row.last_edition else []
             )
+            before = published(connection, row, row.last_edition)
+            kept = () if before is None else tuple(references_held(connection, before))
+            desk.references.keep_only({one.ref for one in kept})
+            desk.references.put(kept)
 
     def publish(self, name: str, *, notes: str, publisher: str, on: date) -> CatalogueEdition:
         """Publish the draft of a catalogue as its next edition; raise ``InputFault`` where nothing changed in it."""
@@ -343,12 +374,19 @@ def _facts(connection: Connection, row: CatalogueKey) -> CatalogueFacts:
     def count(*conditions: Any) -> int:  # noqa: ANN401  (conditions of SQLAlchemy)
         return connection.execute(select(func.count()).select_from(EntryRow).where(*conditions)).scalar_one()
 
+    references = CrossReferenceRow
+    touched = [references.first_edition == draft]
+    if row.last_edition:
+        touched.append(references.last_edition == row.last_edition)
+    of_catalogue = select(func.count()).select_from(references).where(references.catalogue_id == row.id)
     return CatalogueFacts(
         name=row.name,
         editions=tuple(one.edition for one in editions if one is not None),
         draft_parts=count(own, EntryRow.last_edition == OPEN),
         draft_put=count(own, EntryRow.first_edition == draft),
         draft_gone=count(own, EntryRow.last_edition == row.last_edition) if row.last_edition else 0,
+        references=connection.execute(of_catalogue.where(references.last_edition == OPEN)).scalar_one(),
+        references_changed=connection.execute(of_catalogue.where(or_(*touched))).scalar_one() > 0,
     )
 
 
@@ -391,11 +429,12 @@ def publish_draft(
     held = held_by(EntryRow, row.id, number)
     columns = (EntryRow.number, EntryRow.maker, EntryRow.digest, EntryRow.is_described)
     states = connection.execute(select(*columns).where(*held)).all()
+    references = references_held(connection, draft_of(row))
     values = {
         "catalogue_id": row.id,
         "number": number,
         "title": title,
-        "fingerprint": fingerprint_of_states((one.number, one.maker, one.digest) for one in states),
+        "fingerprint": fingerprint_of_states(((one.number, one.maker, one.digest) for one in states), references),
         "published_on": on,
         "publisher": publisher,
         "notes": notes,
@@ -408,9 +447,15 @@ def publish_draft(
     return _opened(connection, EditionRef(row.name, number)).edition
 
 
-def fingerprint_of_states(states: Iterable[tuple[str, str, str]]) -> str:
-    """Return the fingerprint of an edition: SHA-256 over number, maker and digest of its entries in their order."""
+def fingerprint_of_states(states: Iterable[tuple[str, str, str]], references: Iterable[CrossReference] = ()) -> str:
+    """Return the fingerprint of an edition.
+
+    It is the SHA-256 over number, maker and digest of its entries, and all of its cross-references, in their order.
+    """
     digest = hashlib.sha256()
     for number, maker, content in sorted(states):
         digest.update(f"{number}\0{maker}\0{content}\n".encode())
+    for one in sorted(references, key=lambda one: one.ref):
+        texts = (one.number, one.maker, one.part_number, one.part_maker, one.relation, one.remark)
+        digest.update(("\1" + "\0".join(texts) + "\n").encode())
     return digest.hexdigest()

@@ -15,6 +15,7 @@ from pydantic_core import ErrorDetails
 
 from spoutline.catalogue.rows import CROSS_FAULT, TABLES, PartRow
 from spoutline.input_bounds import BOUNDS, bounded_bytes, toml_table
+from spoutline.model.cross_reference import CrossReference
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
@@ -22,6 +23,7 @@ from spoutline.model.plain_values import PlainValues
 
 MAKERS_FILE = "makers.toml"
 EDITION_FILE = "edition.toml"
+REFERENCES_FILE = "cross_references.csv"
 
 _Model = TypeVar("_Model", bound=BaseModel)
 
@@ -43,6 +45,7 @@ class SourceCatalogue:
     fingerprint: str
     makers: tuple[Maker, ...]
     parts: tuple[Part, ...]
+    references: tuple[CrossReference, ...] = ()
 
 
 class _MakerEntry(PlainValues):
@@ -83,6 +86,8 @@ def fingerprint_of(source: Path) -> str:
     digest = hashlib.sha256()
     for name in (EDITION_FILE, MAKERS_FILE, *TABLES):
         digest.update(name.encode() + b"\0" + _bytes_of(source / name) + b"\0")
+    if (source / REFERENCES_FILE).exists():
+        digest.update(REFERENCES_FILE.encode() + b"\0" + _bytes_of(source / REFERENCES_FILE) + b"\0")
     return digest.hexdigest()
 
 
@@ -96,6 +101,7 @@ def read_source(source: Path) -> SourceCatalogue:
     makers_file = _toml(source / MAKERS_FILE, _MakersFile, reading)
     for name, row_type in TABLES.items():
         _read_table(source / name, row_type, reading)
+    references = _references(source / REFERENCES_FILE, reading)
     makers = makers_file.maker if makers_file else ()
     _check_makers(makers, reading)
     _check_numbers(reading)
@@ -111,7 +117,28 @@ def read_source(source: Path) -> SourceCatalogue:
         fingerprint=fingerprint_of(source),
         makers=tuple(Maker(prefix=maker.prefix, name=maker.name) for maker in makers),
         parts=tuple(sorted(parts, key=lambda part: part.ref)),
+        references=references,
     )
+
+
+def _references(path: Path, reading: _Reading) -> tuple[CrossReference, ...]:
+    """Return the old numbers of the folder; none where it has no table of them."""
+    text = _text_of(path, reading) if path.exists() else None
+    if text is None:
+        return ()
+    found: dict[PartRef, CrossReference] = {}
+    reader = csv.DictReader(text.splitlines(), strict=True)
+    for row in reader:
+        place = f"{path.name}:{reader.line_num}"
+        try:
+            one = CrossReference.model_validate({name: value for name, value in row.items() if value})
+        except ValidationError as fault:
+            reading.fault(place, "row", str(list(row.values())), f"an old number ({fault.errors()[0]['msg']})")
+            continue
+        if one.ref in found:
+            reading.fault(place, "number", repr(str(one.ref)), "each old number of a maker once")
+        found[one.ref] = one
+    return tuple(sorted(found.values(), key=lambda one: one.ref))
 
 
 def _part(row: PartRow, names: dict[str, str]) -> Part:

@@ -9,16 +9,18 @@ import difflib
 import re
 import threading
 from collections import defaultdict
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
 from sqlalchemy import ColumnElement, Connection, Engine, func, select
 
 from spoutline.catalogue.editions import OpenedEdition, currencies_of, held_by
+from spoutline.catalogue.numbers import NumberIndex
 from spoutline.catalogue.part_records import load_parts
 from spoutline.catalogue.schema import store_faults
 from spoutline.catalogue.tables import EntryRow, ListingRow, PartRecord, SchemeRow
 from spoutline.model.candidate_filter import CandidateFilter
 from spoutline.model.catalogue_edition import CatalogueEdition
+from spoutline.model.cross_reference import NumberTrace
 from spoutline.model.part import Part, PartKind, PartStatus
 from spoutline.model.part_ref import PartRef
 
@@ -56,6 +58,7 @@ class CatalogueStore:
         self._opened = opened
         self._memory = memory or PartMemory()
         self._held = held_by(PartRecord, opened.catalogue_id, opened.at)
+        self._numbers = NumberIndex(engine, opened)
 
     def close(self) -> None:
         """Close the connections."""
@@ -100,8 +103,36 @@ class CatalogueStore:
         found = (part for chunk in chunks for part in self._where(PartRecord.number.in_(chunk)))
         return tuple(part for part in found if not makers[part.number].isdisjoint(("", part.maker)))
 
+    def traces(self, asked: PartRef) -> tuple[NumberTrace, ...]:
+        """Return every way that an item number, a GTIN or an old number leads to a part of the catalogue."""
+        return self._numbers.traces(asked)
+
+    def under_other_numbers(self, refs: Sequence[PartRef]) -> Mapping[PartRef, Part]:
+        """Return the described parts that have other numbers: item number, GTIN, an old number of the very part.
+
+        A number that several parts have so is left out, and one of a part in whose place another is offered.
+        """
+        found: dict[PartRef, Part] = {}
+        for ref in dict.fromkeys(refs):
+            items = {one.item for one in self.traces(ref) if one.is_same_part}
+            part = self.part(item) if len(items) == 1 and (item := next(iter(items))) is not None else None
+            if part is not None:
+                found[ref] = part
+        return found
+
     def read_ref(self, text: str) -> PartRef:
-        """Return what a person who writes ``text`` refers to, by the makers of the catalogue; see ``PartRef``."""
+        """Return what a person who writes ``text`` refers to, by the makers of the catalogue; see ``PartRef``.
+
+        Another number of the very part, such as its item number or its GTIN, is the part.
+        """
+        ref = self.as_written(text)
+        if self.parts((ref,)):
+            return ref
+        part = self.under_other_numbers((ref,)).get(ref)
+        return ref if part is None else part.ref
+
+    def as_written(self, text: str) -> PartRef:
+        """Return number and maker as a person writes them, whatever stands behind them."""
         if " " not in text.strip():
             return PartRef(text.strip())
         with store_faults(self._engine), self._engine.connect() as connection:
@@ -150,11 +181,11 @@ class CatalogueStore:
     def nearest_numbers(self, number: str) -> tuple[str, ...]:
         """Return up to three known numbers close to a mistyped one, the closest first."""
         with store_faults(self._engine), self._engine.connect() as connection:
-            known = {_as_heard(text): text for text in self._numbers(connection)}
+            known = {_as_heard(text): text for text in self._all_numbers(connection)}
         near = difflib.get_close_matches(_as_heard(number), sorted(known), n=_NEAREST)
         return tuple(known[text] for text in near)
 
-    def _numbers(self, connection: Connection) -> Sequence[str]:
+    def _all_numbers(self, connection: Connection) -> Sequence[str]:
         return connection.execute(select(PartRecord.number).where(*self._held)).scalars().all()
 
     def _where(self, *conditions: ColumnElement[bool]) -> tuple[Part, ...]:

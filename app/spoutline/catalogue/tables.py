@@ -108,6 +108,31 @@ class EntryRow(CatalogueTable):
     )
 
 
+class CrossReferenceRow(CatalogueTable):
+    """A state of a cross-reference and the editions that hold it, as those of an entry."""
+
+    __tablename__ = "catalogue_cross_reference"
+
+    id: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
+    catalogue_id: Mapped[int] = mapped_column(ForeignKey("catalogue_catalogue.id"))
+    first_edition: Mapped[int]
+    last_edition: Mapped[int]
+    number: Mapped[str] = mapped_column(String(NUMBER_LENGTH))
+    maker: Mapped[str] = mapped_column(String(NAME_LENGTH))
+    folded_number: Mapped[str] = mapped_column(String(2 * NUMBER_LENGTH))  # as ``folded_number`` compares them
+    part_number: Mapped[str] = mapped_column(String(NUMBER_LENGTH))
+    part_maker: Mapped[str] = mapped_column(String(NAME_LENGTH))
+    relation: Mapped[str] = mapped_column(String(WORD_LENGTH))
+    remark: Mapped[str] = mapped_column(Text)
+
+    __table_args__ = (
+        UniqueConstraint("catalogue_id", "number", "maker", "first_edition", name="uq_catalogue_cross_reference"),
+        Index("ix_catalogue_cross_reference_folded_number", "catalogue_id", "folded_number"),
+        Index("ix_catalogue_cross_reference_first_edition", "catalogue_id", "first_edition"),
+        Index("ix_catalogue_cross_reference_last_edition", "catalogue_id", "last_edition"),
+    )
+
+
 class PartRecord(CatalogueTable):
     """What every described part has; key and editions are those of its entry."""
 

@@ -8,6 +8,7 @@ from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from spoutline.cli.catalogue_cross_reference import cross_reference_arguments, run_cross_reference
 from spoutline.cli.catalogue_import import import_arguments, run_import
 from spoutline.cli.command import Command, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
@@ -76,6 +77,9 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add("schema", "print the Data Package that describes tables of parts and prices, for other tools to check them by")
     use = add("use", "let the book plan with a catalog or one of its editions, unasked")
     use.add_argument("edition", metavar="NAME", help=_NAMED)
+    cross_reference_arguments(
+        add("cross-reference", "old numbers and the parts that they lead to"), shared_options, _EPILOG
+    )
     demonstration = add("demonstration", "do without the invented catalog in this book, or take it in again")
     demonstration.add_argument("wanted", choices=("on", "off"))
 
@@ -156,14 +160,18 @@ def _health(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 
 def _diff(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    from spoutline.cli.catalogue_cross_reference import reference_change_document, reference_change_line
     from spoutline.cli.catalogue_text import change_document, change_line, effect_document, effect_lines
 
     service = workbench.catalogues()
     before, after = EditionRef.from_text(arguments.before), EditionRef.from_text(arguments.after)
     found = service.changes(before, after)
     lines = [f"{before} → {after}: {len(found) or 'no'} parts differ", *(f"  {change_line(one)}" for one in found)]
+    leading = service.shelf().reference_changes(before, after)
+    lines += [f"  {reference_change_line(one)}" for one in leading]
     document: dict[str, object] = {"before": str(before), "after": str(after)}
     document["changes"] = [change_document(one) for one in found]
+    document["cross_references"] = [reference_change_document(one) for one in leading]
     if arguments.surveys:
         effects = service.effects(before, after, _surveys(arguments.surveys), TerminalProgress())
         lines += effect_lines(effects, workbench.story(display_of(arguments)))
@@ -209,6 +217,12 @@ def _import(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return code
 
 
+def _cross_reference(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    code, lines, document = run_cross_reference(workbench, arguments)
+    _say(arguments, lines, document)
+    return code
+
+
 def _schema(_workbench: Workbench, _arguments: argparse.Namespace) -> ExitCode:
     from spoutline.planning.table_intake.open_schema import table_package
 
@@ -230,7 +244,9 @@ def _demonstration(workbench: Workbench, arguments: argparse.Namespace) -> ExitC
 
 def _draft_words(facts: CatalogueFacts) -> str:
     state = f"{facts.draft_put} put, {facts.draft_gone} replaced or taken out" if facts.has_changes else "as published"
-    return f"draft of {facts.draft_parts} parts, {state}"
+    state += ", old numbers changed" if facts.references_changed else ""
+    old = f" and {facts.references} old numbers" if facts.references else ""
+    return f"draft of {facts.draft_parts} parts{old}, {state}"
 
 
 def _edition_line(edition: CatalogueEdition) -> str:
@@ -257,6 +273,7 @@ def _facts_document(facts: CatalogueFacts) -> dict[str, object]:
         "name": facts.name,
         "read_only": facts.is_demonstration,
         "draft": {"parts": facts.draft_parts, "put": facts.draft_put, "replaced_or_gone": facts.draft_gone},
+        "cross_references": {"draft": facts.references, "changed": facts.references_changed},
         "editions": [_edition_document(one) for one in facts.editions],
     }
 
@@ -296,6 +313,7 @@ _ACTIONS: dict[str | None, _Action] = {
     "import": _import,
     "schema": _schema,
     "use": _use,
+    "cross-reference": _cross_reference,
     "demonstration": _demonstration,
 }
 

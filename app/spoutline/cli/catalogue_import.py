@@ -35,6 +35,24 @@ def import_arguments(parser: argparse.ArgumentParser) -> None:
         "--keep-others", action="store_true", help="of an exchange file: keep what the draft has and the file has not"
     )
     table = parser.add_argument_group("a supplier's table")
+    table_arguments(table)
+    table.add_argument("--kind", choices=[kind.value for kind in PartKind], help="kind of rows that name none")
+    table.add_argument("--currency", metavar="CODE", help="currency of prices that name none, ISO 4217")
+    table.add_argument(
+        "--confirm",
+        metavar="PATTERN",
+        action="append",
+        default=[],
+        help="let a pattern read figures out of the parts' texts; they are listed with what they find",
+    )
+    table.add_argument(
+        "--take-out-missing", action="store_true", help="take out parts of the table's makers that it does not hold"
+    )
+    OutputArguments(parser).add("--save-map", FileForm.TOML, "write the map that reads the next such table here")
+
+
+def table_arguments(table: argparse._ActionsContainer) -> None:
+    """Declare what is said of any table: its columns, its sheet, its texts, and words and rows to be mended."""
     table.add_argument(
         "--map",
         metavar="MAP.toml",
@@ -56,8 +74,6 @@ def import_arguments(parser: argparse.ArgumentParser) -> None:
     table.add_argument("--decimal-comma", action="store_true", default=None, help="a comma is the decimal sign")
     table.add_argument("--maker", metavar="NAME", help="maker of rows that name none")
     table.add_argument("--supplier", metavar="NAME", help="who supplies the parts")
-    table.add_argument("--kind", choices=[kind.value for kind in PartKind], help="kind of rows that name none")
-    table.add_argument("--currency", metavar="CODE", help="currency of prices that name none, ISO 4217")
     table.add_argument(
         "--replace",
         metavar="FIELD:WORD=BY",
@@ -66,17 +82,6 @@ def import_arguments(parser: argparse.ArgumentParser) -> None:
         help="replace a word in every cell of a field, such as materials:aluminum=aluminium",
     )
     table.add_argument("--skip-row", metavar="ROW", type=serial, action="append", default=[], help="leave a row out")
-    table.add_argument(
-        "--confirm",
-        metavar="PATTERN",
-        action="append",
-        default=[],
-        help="let a pattern read figures out of the parts' texts; they are listed with what they find",
-    )
-    table.add_argument(
-        "--take-out-missing", action="store_true", help="take out parts of the table's makers that it does not hold"
-    )
-    OutputArguments(parser).add("--save-map", FileForm.TOML, "write the map that reads the next such table here")
 
 
 _FILE = "exchange file of `catalogue export`, or a table that ends in .csv, .tsv, .txt or .xlsx"
@@ -113,12 +118,12 @@ def _table(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     from spoutline.planning.table_intake.into_draft import maps_in, open_supplier_table
 
     maps = maps_in(arguments.map) if arguments.map is not None else ()
-    opened = open_supplier_table(arguments.file, maps, _said(arguments, maps), _choices(arguments.column))
-    opened = _with_repairs(opened, arguments)
-    columns = [_column_document(one) for one in opened.mapping]
+    opened = open_supplier_table(arguments.file, maps, _said(arguments, maps), choices_in(arguments.column))
+    opened = with_repairs(opened, arguments)
+    columns = [column_document(one) for one in opened.mapping]
     if arguments.columns:
         document: dict[str, object] = {"columns": columns, "recognised": opened.is_recognised}
-        result: Said = ExitCode.FITS, [_column_line(one) for one in opened.mapping], document
+        result: Said = ExitCode.FITS, [column_line(one) for one in opened.mapping], document
     else:
         result = _taken_in(workbench, arguments, opened)
     if arguments.save_map is not None and result[0] is not ExitCode.BAD_INPUT:
@@ -154,7 +159,8 @@ def _said(arguments: argparse.Namespace, maps: tuple[TableMap, ...]) -> dict[str
     return {name: getattr(checked, name) for name in given}
 
 
-def _with_repairs(opened: OpenedTable, arguments: argparse.Namespace) -> OpenedTable:
+def with_repairs(opened: OpenedTable, arguments: argparse.Namespace) -> OpenedTable:
+    """Return the table with the words and rows that the arguments mend; raise ``InputFault``."""
     from dataclasses import replace
 
     from spoutline.planning.table_intake.repairs import Repair, ReplaceWord, SkipRow
@@ -181,7 +187,8 @@ def _with_repairs(opened: OpenedTable, arguments: argparse.Namespace) -> OpenedT
     return replace(opened, table_map=table_map.model_copy(update={"repair": (*table_map.repair, *steps)}))
 
 
-def _choices(texts: list[str]) -> dict[str, str]:
+def choices_in(texts: list[str]) -> dict[str, str]:
+    """Return what columns hold as the arguments say; raise ``InputFault``."""
     choices: dict[str, str] = {}
     for text in texts:
         column, equals, field = text.rpartition("=")
@@ -220,14 +227,14 @@ def _taken_in(workbench: Workbench, arguments: argparse.Namespace, opened: Opene
         "taken_in": report.is_sound and not arguments.dry_run,
         "recognised": opened.is_recognised,
         "fingerprint": opened.headings.fingerprint,
-        "columns": [_column_document(one) for one in opened.mapping],
+        "columns": [column_document(one) for one in opened.mapping],
         "rows": _rows_document(done),
         **counts,
         "price_moves": changes.price_moves,
         "near_duplicates": changes.near_duplicates,
         "faults": report.faults,
         "questions": report.questions,
-        "reports": [_report_document(one) for one in report.reports],
+        "reports": [report_document(one) for one in report.reports],
         "offers": _offers(done),
         "changes": [_change_document(one) for one in changes.changes],
         "text_patterns": _found_in_texts(opened),
@@ -302,7 +309,8 @@ def _found_in_texts(opened: OpenedTable) -> list[dict[str, object]]:
     ]
 
 
-def _column_line(one: MappedColumn) -> str:
+def column_line(one: MappedColumn) -> str:
+    """Return what a column holds."""
     from spoutline.planning.table_intake.raw_table import column_letters
 
     title = " / ".join(filter(None, (one.column.head, one.column.title)))
@@ -311,7 +319,8 @@ def _column_line(one: MappedColumn) -> str:
     return f"{column_letters(one.place):>3}  {title or '(no title)'}  →  {held}{f' in {measured}' if measured else ''}"
 
 
-def _column_document(one: MappedColumn) -> dict[str, object]:
+def column_document(one: MappedColumn) -> dict[str, object]:
+    """Return what a column holds, for other programs."""
     from spoutline.planning.table_intake.raw_table import column_letters
 
     return {
@@ -324,7 +333,8 @@ def _column_document(one: MappedColumn) -> dict[str, object]:
     }
 
 
-def _report_document(one: CellReport) -> dict[str, object]:
+def report_document(one: CellReport) -> dict[str, object]:
+    """Return what is told of a cell, for other programs."""
     return {
         "kind": one.kind.value,
         "cell": one.address,

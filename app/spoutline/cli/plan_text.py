@@ -9,7 +9,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from spoutline.cli.sources import SourceNotes
 from spoutline.documents.content.grouping import like_positions
 from spoutline.explain.phrases.paper_words import PaperWord
-from spoutline.explain.plan.assumed import assumed_sentence, own_findings, station_lines
+from spoutline.explain.plan.assumed import origin_sentences, own_findings, station_lines
 from spoutline.explain.plan.story import Story
 from spoutline.model.check import Outcome
 from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
@@ -98,8 +98,8 @@ class _SiteText:
         head = self.head(plan)
         yield head
         yield "=" * min(len(head), _WIDTH)
-        assumed = assumed_sentence(plan.position, self.story)
-        yield from _wrapped(assumed, "  ") if assumed else ()
+        for origin in origin_sentences(plan.position, self.story):
+            yield from _wrapped(origin, "  ")
         if plan.refusal:
             yield from self.refusal(plan)
         if plan.conflict:

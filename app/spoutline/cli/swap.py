@@ -47,11 +47,13 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     survey = read_survey(arguments.survey)
     site_plan = only_positions(sets_of(workbench, survey, arguments), (arguments.position,))
     plan = site_plan.positions[0]
-    options = service.swap_options(survey, plan, arguments.missing, stock)
+    missing, trace = workbench.found_ref(arguments.missing, survey)
+    options = service.swap_options(survey, plan, missing, stock)
     story = workbench.story(display_of(arguments))
-    lines = [line for option in options for line in option_lines(option, survey.site.currency, story)]
-    if not lines:
-        lines = ["The stock list holds no other part of this kind."]
+    lines = [] if trace is None else [story.number_trace(trace)]
+    lines += [line for option in options for line in option_lines(option, survey.site.currency, story)]
+    if not options:
+        lines += ["The stock list holds no other part of this kind."]
     write_standard_output("".join(f"{line}\n" for line in lines))
     return ExitCode.FITS if any(option.judged is not None for option in options) else ExitCode.DOES_NOT_FIT
 

@@ -18,16 +18,20 @@ if TYPE_CHECKING:
 def _arguments(parser: argparse.ArgumentParser) -> None:
     add_survey(parser)
     parser.add_argument("position", metavar="POSITION", help="label of a position of the survey")
-    parser.add_argument("part_number", metavar="PARTNUMBER", help="part of the catalog: number, or maker and number")
+    parser.add_argument(
+        "part_number", metavar="PARTNUMBER", help="part: number, or maker and number; an old number too"
+    )
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     from spoutline.cli.plan_text import printable
 
     survey = read_survey(arguments.survey)
-    verdict = workbench.why_not(survey, arguments.position, arguments.part_number)
+    named, trace = workbench.found_ref(arguments.part_number, survey)
+    verdict = workbench.why_not(survey, arguments.position, named)
     story = workbench.story(display_of(arguments))
-    write_standard_output("".join(f"{printable(sentence)}\n" for sentence in story.part_verdict(verdict)))
+    way = () if trace is None else (story.number_trace(trace),)
+    write_standard_output("".join(f"{printable(sentence)}\n" for sentence in (*way, *story.part_verdict(verdict))))
     return ExitCode.FITS if could_serve(verdict) else ExitCode.DOES_NOT_FIT
 
 

@@ -5,7 +5,8 @@ PDF        producer ``Spoutline`` in the document's information; written once: a
            adds to its end, or writes another producer, and the file is somebody's work then
 XLSX       the document property ``Spoutline``, and a date of change that is the date of creation: a spreadsheet program
            that saves the file sets another
-CSV        UTF-8 with byte order mark, and the column titles of a bill, of order lines, of a programme or of a sequence
+CSV        UTF-8 with byte order mark, and the column titles of a bill, of order lines, of a programme, a sequence or of
+           old numbers
 ICS        ``PRODID`` of Spoutline
 HTML       a ``generator`` of Spoutline
 JSON       ``format`` begins with ``spoutline-``
@@ -102,6 +103,7 @@ def _is_csv(path: Path) -> bool:
 @cache
 def _csv_heads() -> frozenset[tuple[str, ...]]:
     from spoutline import assets
+    from spoutline.catalogue.cross_references import COLUMNS as OLD_NUMBERS
     from spoutline.documents.conversion import programme_table, task_table
     from spoutline.documents.quotation import csv_order
     from spoutline.documents.tabular.rows import bill_titles_ever, with_island_title
@@ -114,7 +116,9 @@ def _csv_heads() -> frozenset[tuple[str, ...]]:
     story = Story(phrasebook_from_toml(path.read_text(encoding="utf-8"), path.name), Display(UnitSystem.SI))
     bills = bill_titles_ever(story)
     with_islands = (with_island_title(titles, story) for titles in bills)
-    return frozenset({csv_order.COLUMNS, programme_table.COLUMNS, task_table.COLUMNS, *bills, *with_islands})
+    return frozenset(
+        {OLD_NUMBERS, csv_order.COLUMNS, programme_table.COLUMNS, task_table.COLUMNS, *bills, *with_islands}
+    )
 
 
 def _is_calendar(path: Path) -> bool:

@@ -119,6 +119,8 @@ class AssumedTopic(StrEnum):
     PREPAY = "prepay"
     OVERHEAD = "overhead"
     FLAMMABLE_ZONE = "flammable_zone"
+    OUTLET_STRENGTH = "outlet_strength"  # these two are told of what a dispenser's type answers; see _INHERITED
+    SUPPLY = "supply"
 
 
 # Fields that decide a set, with the topic they are told under; of the station as a whole where there is none.
@@ -153,6 +155,12 @@ _DECIDING: dict[FieldPath, AssumedTopic | None] = {
     ("overhead",): AssumedTopic.OVERHEAD,
     ("in_flammable_zone",): AssumedTopic.FLAMMABLE_ZONE,
 }
+_INHERITED: dict[FieldPath, AssumedTopic] = {
+    ("outlet", "vapour_return_available"): AssumedTopic.OUTLET,
+    ("outlet", "pull_strength_n"): AssumedTopic.OUTLET_STRENGTH,
+    ("supply", "pressure_kpa"): AssumedTopic.SUPPLY,
+    ("supply", "maximum_flow_l_min"): AssumedTopic.SUPPLY,
+}
 _MAIN = (("liquid", "family"), ("liquid", "blend_percent"), ("duty",), ("vapour_today",), ("vapour_wanted",))
 _OF_SITE: tuple[FieldPath, ...] = (
     ("jurisdiction",),
@@ -179,6 +187,11 @@ def assumed_topics(position: Position) -> tuple[AssumedTopic, ...]:
     silent = assumed_fields(position)
     topics = (topic for path, topic in _DECIDING.items() if path in silent and _is_read(path, position))
     return tuple(dict.fromkeys(topic for topic in topics if topic is not None))
+
+
+def topic_of(path: FieldPath, position: Position) -> AssumedTopic | None:
+    """Return under which words a field is told that a dispenser's type answers; None where nobody reads it there."""
+    return (_INHERITED.get(path) or _DECIDING.get(path)) if _is_read(path, position) else None
 
 
 def site_assumptions(site: Site) -> tuple[str, ...]:

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from decimal import Decimal
 from enum import StrEnum
-from typing import Annotated, Literal, Self
+from typing import Annotated, Any, Literal, Self
 
-from pydantic import ConfigDict, Field, StringConstraints, model_validator
+from pydantic import BaseModel, ConfigDict, Field, StringConstraints, ValidationError, model_validator
 
 from spoutline.model.catalogue_edition import CatalogueChoice
 from spoutline.model.conversion_answers import ConversionAnswers
@@ -151,6 +152,50 @@ class Supply(_Document):
     wanted_flow_l_min: float | None = Field(None, gt=0, le=500, description="Flow wanted at the nozzle, L/min.")
 
 
+class DispenserSupply(_Document):
+    """What a type of dispenser gives at its outlet."""
+
+    pressure_kpa: float | None = Field(None, gt=0, le=2000, description="Pressure at the outlet while flowing, kPa.")
+    maximum_flow_l_min: float | None = Field(None, gt=0, le=500, description="Greatest flow of the dispenser, L/min.")
+
+
+class DispenserType(_Document):
+    """A type of dispenser as the firm knows it: what it answers, its positions need not be asked.
+
+    Only what is given is said of the type; ``model.dispenser_type`` lets positions inherit it.
+    """
+
+    name: Label = Field(description="Name of the type, unique in the book.")
+    maker: Text = Field("", description="Who makes the dispenser.")
+    remark: LongText = Field("", description="What else is worth knowing of it.")
+    outlet: Outlet = Field(default_factory=Outlet)
+    hook: Hook = Field(default_factory=Hook)
+    retrieval: Retrieval = Field(Retrieval.NONE, description="How the hose is taken up.")
+    retractor: Retractor = Field(default_factory=Retractor, description="Read when retrieval is retractor.")
+    reel: Reel = Field(default_factory=Reel, description="Read when retrieval is reel.")
+    supply: DispenserSupply = Field(default_factory=DispenserSupply)
+    overhead: bool = Field(False, description="The hose comes down from an overhead outlet.")
+
+
+_OF_TYPE_ALONE = frozenset({"name", "maker", "remark"})
+
+
+def answers_below(document: Mapping[str, Any], said: DispenserType) -> dict[str, Any]:
+    """Return a position's document with what a type answers wherever the document itself answers nothing."""
+    merged = dict(document)
+    for name, value in said.model_dump(mode="json", exclude_unset=True, exclude_none=True).items():
+        if name in _OF_TYPE_ALONE:
+            continue
+        own = merged.get(name)
+        if isinstance(own, BaseModel):
+            own = own.model_dump(exclude_unset=True)
+        if isinstance(value, dict) and isinstance(own, dict):
+            merged[name] = {**value, **own}
+        elif name not in merged:
+            merged[name] = value
+    return merged
+
+
 class Decisions(_Document):
     """What a person decided after seeing a result: it is an input to the next plan."""
 
@@ -185,6 +230,11 @@ class Position(_Document):
         description="DEF only: used inside the flammable zone around a fuel dispenser; empty = not answered.",
     )
     decisions: Decisions = Field(default_factory=Decisions)
+    dispenser_type: DispenserType | None = Field(
+        None,
+        description="The dispenser's type as it was when it was chosen; what the position does not answer itself is "
+        "inherited from it.",
+    )
     tank: Text = Field(
         "", description="Name of the tank that feeds the position; of two that are blended: 1 + 2. Empty: not known."
     )
@@ -200,6 +250,19 @@ class Position(_Document):
         False, description="The set is to have a reconnectable breakaway; a requirement line of every plan."
     )
     notes: LongText = ""
+
+    @model_validator(mode="before")
+    @classmethod
+    def _inherits(cls, document: Any) -> Any:  # noqa: ANN401  (whatever is to be read)
+        """Let the type of the dispenser answer what the position does not."""
+        given = document.get("dispenser_type") if isinstance(document, dict) else None
+        if given is None:
+            return document
+        try:
+            said = DispenserType.model_validate(given)
+        except ValidationError:
+            return document  # told at the field itself
+        return answers_below(document, said)
 
     @property
     def tanks(self) -> tuple[str, ...]:

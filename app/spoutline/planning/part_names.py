@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
+from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
 from spoutline.planning.protocols import PartStore
 
@@ -28,6 +29,14 @@ def shared_numbers(refs: Iterable[PartRef], parts: PartStore) -> dict[PartRef, s
     known = [part.ref for part in parts.parts(bare)] if bare else []
     named = {ref: [one for one in known if ref.names(one)] for ref in bare}
     return {ref: _several_makers(found) for ref, found in named.items() if len(found) > 1}
+
+
+def installed_parts(refs: Iterable[PartRef], parts: PartStore) -> dict[PartRef, Part]:
+    """Return the catalogue parts that hang at positions, by what names them there: other numbers of theirs too."""
+    asked = sorted(set(refs))
+    known = {ref: part for part in parts.parts(asked) for ref in asked if ref.names(part.ref)}
+    unknown = [ref for ref in asked if ref not in known]
+    return {**known, **(parts.under_other_numbers(unknown) if unknown else {})}
 
 
 def namesakes(refs: Iterable[PartRef], parts: PartStore) -> tuple[PartRef, ...]:

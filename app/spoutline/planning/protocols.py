@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import Protocol
 
 from spoutline.model.candidate_filter import CandidateFilter
@@ -34,6 +34,10 @@ class PartStore(Protocol):
 
     def parts(self, refs: Sequence[PartRef]) -> tuple[Part, ...]:
         """Return every part that one of ``refs`` names: none for an unknown one, several for a shared bare number."""
+        ...
+
+    def under_other_numbers(self, refs: Sequence[PartRef]) -> Mapping[PartRef, Part]:
+        """Return the parts that have other numbers: item number, GTIN, an old number of the very part."""
         ...
 
     def currencies(self) -> tuple[str, ...]:

@@ -25,7 +25,7 @@ from spoutline.documents.content.site_sections import position_liquid
 from spoutline.documents.drawing.flow_chart import flow_chart
 from spoutline.documents.drawing.position import position_drawing
 from spoutline.explain.phrases.paper_words import PaperWord as Word
-from spoutline.explain.plan.assumed import assumed_sentence, own_findings
+from spoutline.explain.plan.assumed import assumed_sentence, inherited_sentence, own_findings
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
 from spoutline.model.finding import Finding, Severity, SubjectKind
@@ -126,12 +126,13 @@ def _head_rows(like: LikePositions, story: Story) -> Iterator[Named]:
         yield Named(story.word(Word.FILLER), text)
     if plan.requirement is not None:
         yield Named(story.word(Word.FOOTING), story.footing(plan.requirement))
+    inherited = {one.label: inherited_sentence(one, story) for one in like.positions}
     assumed = {one.label: assumed_sentence(one, story) for one in like.positions}
-    told = tuple(dict.fromkeys(text for text in assumed.values() if text))
-    for text in told:
-        labels = [label for label, own in assumed.items() if own == text]
-        of = "" if len(labels) == len(assumed) else f"{', '.join(labels)}{story.writing.colon} "
-        yield Named(story.word(Word.ASSUMED), f"{of}{text}")
+    for word, found in ((Word.DISPENSER_TYPE, inherited), (Word.ASSUMED, assumed)):
+        for text in dict.fromkeys(text for text in found.values() if text):
+            labels = [label for label, own in found.items() if own == text]
+            of = "" if len(labels) == len(found) else f"{', '.join(labels)}{story.writing.colon} "
+            yield Named(story.word(word), f"{of}{text}")
     for one in like.positions:
         if one.notes.strip():
             text = (

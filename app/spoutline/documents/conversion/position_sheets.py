@@ -22,7 +22,7 @@ from spoutline.documents.content.set_sections import check_blocks
 from spoutline.documents.conversion.summary import why_open
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.explain.phrases.paper_words import PaperWord
-from spoutline.explain.plan.assumed import assumed_sentence
+from spoutline.explain.plan.assumed import assumed_sentence, inherited_sentence
 from spoutline.explain.plan.texts import Named
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.liquid import Liquid
@@ -68,9 +68,12 @@ def _head(one: PositionConversion, words: ConversionStory) -> Iterator[Named]:
 
 
 def basis_rows(one: PositionConversion, words: ConversionStory) -> Iterator[Named]:
-    """Yield how well the limits behind a position are founded, and what nobody answered of it."""
+    """Yield how well the limits behind a position are founded, and from where answers are that nobody gave for it."""
     if one.renewal.requirement is not None:
         yield Named(words.story.word(PaperWord.FOOTING), words.story.footing(one.renewal.requirement))
+    inherited = inherited_sentence(one.position, words.story)
+    if inherited:
+        yield Named(words.story.word(PaperWord.DISPENSER_TYPE), inherited)
     assumed = assumed_sentence(one.position, words.story)
     if assumed:
         yield Named(words.story.word(PaperWord.ASSUMED), assumed)

@@ -170,6 +170,8 @@ class PositionRecord(_Record):
     differences: tuple[DifferenceRecord, ...]
     tanks: tuple[str, ...] = ()
     assumed: tuple[str, ...] = Field((), description="Fields of the survey that decide the set and nobody answered.")
+    inherited: tuple[str, ...] = Field((), description="Fields of the survey that are of the dispenser's type.")
+    dispenser_type: str = Field("", description="Name of the dispenser's type; empty where none was chosen.")
     footing: dict[LimitStatus, int] = Field({}, description="How many limits behind the position have each status.")
     why_not: tuple[str, ...]
 

@@ -11,6 +11,7 @@ from spoutline.model.answered import assumptions, site_assumptions
 from spoutline.model.check import WorkedLine
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_sequence import PlannedTask, Sequence
+from spoutline.model.dispenser_type import inherited_fields
 from spoutline.model.emission_sheet import EmissionSheet
 from spoutline.model.position_conversion import ConversionOption, DifferenceLine, PositionConversion
 from spoutline.model.tank_change import TankChange
@@ -140,6 +141,8 @@ def _position(one: PositionConversion, conversion: SiteConversion, words: Conver
         differences=tuple(_difference(line, currency, words) for line in one.differences),
         tanks=one.position.tanks,
         assumed=assumptions(one.position),
+        inherited=tuple(".".join(map(str, path)) for path in inherited_fields(one.position)),
+        dispenser_type=one.position.dispenser_type.name if one.position.dispenser_type else "",
         footing=one.renewal.requirement.footing if one.renewal.requirement else {},
         why_not=why_not,
     )

@@ -316,6 +316,8 @@ class PositionRecord(_Record):
     dispenser: str
     status: PlanStatus
     assumed: tuple[str, ...] = Field((), description="Fields of the survey that decide the set and nobody answered.")
+    inherited: tuple[str, ...] = Field((), description="Fields of the survey that are of the dispenser's type.")
+    dispenser_type: str = Field("", description="Name of the dispenser's type; empty where none was chosen.")
     keeps_every_must: bool = Field(description="True where a set is chosen and no must is broken or left unproved.")
     requirement: RequirementRecord | None
     set: tuple[LinkRecord, ...]

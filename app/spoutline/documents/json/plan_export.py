@@ -8,6 +8,7 @@ from spoutline.documents.json import plan as record
 from spoutline.explain.plan.story import Story
 from spoutline.model.answered import assumptions, site_assumptions
 from spoutline.model.check import Bound, Check
+from spoutline.model.dispenser_type import inherited_fields
 from spoutline.model.finding import Finding
 from spoutline.model.part import Part
 from spoutline.model.part_figures import figures_of, value_at
@@ -86,6 +87,8 @@ def _position(plan: PositionPlan, currency: str, story: Story) -> record.Positio
         dispenser=plan.position.dispenser,
         status=plan.status,
         assumed=assumptions(plan.position),
+        inherited=tuple(".".join(map(str, path)) for path in inherited_fields(plan.position)),
+        dispenser_type=plan.position.dispenser_type.name if plan.position.dispenser_type else "",
         keeps_every_must=plan.keeps_every_must,
         requirement=_requirement(plan, story),
         set=_links(chosen, currency) if chosen else (),

@@ -29,6 +29,7 @@ class PaperWord(StrEnum):
     SERVICE = "service"
     FENCED = "fenced"
     ASSUMED = "assumed"
+    DISPENSER_TYPE = "dispenser_type"
     FOOTING = "footing"
     DATE = "date"
     CATALOGUE = "catalogue"

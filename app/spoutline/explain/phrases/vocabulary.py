@@ -15,6 +15,7 @@ from spoutline.explain.phrases.part_words import PartWord
 from spoutline.explain.phrases.quotation_words import QuotationWord
 from spoutline.model.answered import AssumedTopic
 from spoutline.model.check import CheckId, Outcome
+from spoutline.model.cross_reference import NumberStepKind
 from spoutline.model.finding import Severity, SubjectKind, Verdict
 from spoutline.model.limit import LimitStatus
 from spoutline.model.liquid import LiquidFamily, ListingClass, ListingScheme
@@ -45,6 +46,7 @@ _LISTS: Final[tuple[type[StrEnum], ...]] = (
     Slot,
     PartKind,
     PartStatus,
+    NumberStepKind,
     NozzleOperation,
     NozzleService,
     HoseConstruction,
@@ -141,6 +143,8 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "margin_short": ("step",),
     "permeation_year": ("temperature", "loss", "low"),
     "assumed": ("topics",),
+    "inherited": ("name", "topics"),
+    "overridden": ("topics",),
     "recalled_limit": (),
     "footing": ("verified", "secondary", "memory", "common_practice", "judgement"),
     "station_outlet": ("positions", "force"),
@@ -175,6 +179,8 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "height_below": ("height",),
     "filler_data": ("label", "distance", "height"),
     "superseded": ("status", "number"),
+    "number_step": ("before", "after", "why"),
+    "number_leads": ("asked", "steps"),
     "yes": (),
     "no": (),
     "with_inputs": (),

@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from typing import Final
 
 from spoutline.explain.plan.words import Words
-from spoutline.model.answered import assumed_topics
+from spoutline.model.answered import AssumedTopic, assumed_topics, topic_of
+from spoutline.model.dispenser_type import inherited_topics, overridden_fields
 from spoutline.model.finding import Finding
 from spoutline.model.plan import PositionPlan
 from spoutline.model.quantity import Quantity
@@ -44,6 +45,25 @@ def assumed_sentence(position: Position, words: Words) -> str:
     """Return what was assumed of a position; empty where everything was answered."""
     topics = assumed_topics(position)
     return words.phrases.fill("assumed", topics=", ".join(map(words.word, topics))) if topics else ""
+
+
+def inherited_sentence(position: Position, words: Words) -> str:
+    """Return what a position has from the type of its dispenser, and what it answers otherwise; empty without one."""
+    if position.dispenser_type is None:
+        return ""
+    topics = inherited_topics(position)
+    named = ", ".join(map(words.word, topics)) or words.phrases.text["nothing"]
+    text = words.phrases.fill("inherited", name=position.dispenser_type.name, topics=named)
+    found = (topic_of(path, position) for path in overridden_fields(position))
+    other = [topic for topic in AssumedTopic if topic in set(found)]
+    if not other:
+        return text
+    return f"{text} {words.phrases.fill('overridden', topics=', '.join(map(words.word, other)))}"
+
+
+def origin_sentences(position: Position, words: Words) -> tuple[str, ...]:
+    """Return from where the answers of a position are that nobody gave for it: assumed, or of its dispenser's type."""
+    return tuple(filter(None, (inherited_sentence(position, words), assumed_sentence(position, words))))
 
 
 def station_lines(plans: Sequence[PositionPlan], words: Words) -> tuple[StationLine, ...]:

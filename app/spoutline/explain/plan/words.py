@@ -10,6 +10,7 @@ from spoutline.explain.phrases.phrasebook import Phrasebook
 from spoutline.explain.plan.part_name import part_name
 from spoutline.explain.writing.money import money_text
 from spoutline.model.check import Bound
+from spoutline.model.cross_reference import NumberTrace
 from spoutline.model.finding import Finding, Severity
 from spoutline.model.language import Language
 from spoutline.model.limit import LimitStatus
@@ -130,6 +131,19 @@ class Words:
     def port(self, port: Port) -> str:
         """Return a port as the trade writes it: size, thread, gender, path."""
         return f"{port.size} {self.word(port.thread)} {self.word(port.gender)}, {self.word(port.path)}"
+
+    def number_trace(self, trace: NumberTrace) -> str:
+        """Return how a typed number leads to a part: every step, why, and what the cross-reference says of it."""
+        steps = "; ".join(
+            self.phrases.fill(
+                "number_step",
+                before=one.before,
+                after=str(one.after),
+                why=", ".join(filter(None, (self.word(one.kind), one.remark))),
+            )
+            for one in trace.steps
+        )
+        return self.phrases.fill("number_leads", asked=trace.asked, steps=steps)
 
     def superseded(self, status: str, number: str | None) -> str:
         """Return the status of a part with the number that takes its place, where there is one."""

@@ -9,6 +9,7 @@ from pydantic import ValidationError
 
 from spoutline.gui.edits.answers import with_position
 from spoutline.model.answered import unanswered, with_answers_from
+from spoutline.model.dispenser_type import inheriting, type_of_dispenser, with_type
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.refit.dispensers import dispenser_names, island_of, standing
@@ -67,6 +68,7 @@ def add_position(survey: Survey, label: str, dispenser: str) -> Survey:
     _check_room(survey)
     new = _position(label=label, dispenser=dispenser)
     new = standing(new, island_of(survey, new.dispenser))
+    new = with_type(new, type_of_dispenser(survey, new.dispenser))
     return survey.model_copy(update={"positions": (*survey.positions, new)})
 
 
@@ -120,6 +122,8 @@ def rename_position(survey: Survey, label: str, new_label: str, dispenser: str) 
     moves = checked.dispenser != position.dispenser and checked.dispenser in dispenser_names(survey)
     island = island_of(survey, checked.dispenser) if moves else position.island
     renamed = position.model_copy(update={"label": checked.label, "dispenser": checked.dispenser})
+    if checked.dispenser != position.dispenser and checked.dispenser in dispenser_names(survey):
+        renamed = with_type(renamed, type_of_dispenser(survey, checked.dispenser))
     return with_position(survey, label, standing(renamed, island))
 
 
@@ -147,7 +151,7 @@ def copy_answers(survey: Survey, source: str, groups: frozenset[AnswerGroup], ta
         raise KeyError(source)
     copied = tuple(field for group in groups for field in GROUP_FIELDS[group])
     positions = tuple(
-        with_answers_from(position, origin, copied) if position.label in targets else position
+        inheriting(with_answers_from(position, origin, copied)) if position.label in targets else position
         for position in survey.positions
     )
     return survey.model_copy(update={"positions": positions})

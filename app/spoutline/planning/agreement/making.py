@@ -29,7 +29,7 @@ from spoutline.planning.sets.relabel import same_question
 _SLOT_OF = {kind: slot for slot, kind in SLOT_KINDS.items()}
 
 # fields that came after sets were first agreed, and that have no bearing on them
-_LATER_FIELDS = {"tank"}
+_LATER_FIELDS = {"tank", "dispenser_type"}
 
 
 def part_of(agreed: AgreedPart) -> Part:

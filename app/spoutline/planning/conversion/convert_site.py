@@ -25,6 +25,7 @@ from spoutline.planning.conversion.liquid_of_today import hindrances_of
 from spoutline.planning.conversion.money_sheet import money_sheet
 from spoutline.planning.conversion.relabelling import relabelled_conversion, same_conversion
 from spoutline.planning.conversion.sequence import SequenceInput, sequence_of
+from spoutline.planning.part_names import installed_parts
 from spoutline.planning.protocols import Progress
 from spoutline.planning.sets.plan_site import provenance_of
 from spoutline.rules.conversion.closings import closing_plan
@@ -116,8 +117,7 @@ def check_agency(survey: Survey, vapour: VapourTables) -> None:
 def _installed_parts(survey: Survey, context: ConversionContext) -> dict[PartRef, Part]:
     """Return the catalogue parts of what hangs there, by the reference in the survey; unknown ones are left out."""
     installed = {item.ref for position in survey.positions for item in position.installed if item.ref}
-    parts = context.planning.parts.parts(sorted(installed))
-    return {ref: part for part in parts for ref in installed if ref.names(part.ref)}
+    return installed_parts(installed, context.planning.parts)
 
 
 def _positions(

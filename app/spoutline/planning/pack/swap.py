@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from spoutline.model.catalogue_edition import CatalogueEdition
@@ -52,6 +52,10 @@ class PartsAtHand:
     def parts(self, refs: Sequence[PartRef]) -> tuple[Part, ...]:
         """Return every part that one of ``refs`` names, at hand or not."""
         return self._store.parts(refs)
+
+    def under_other_numbers(self, refs: Sequence[PartRef]) -> Mapping[PartRef, Part]:
+        """Return the parts that have other numbers, at hand or not."""
+        return self._store.under_other_numbers(refs)
 
     def currencies(self) -> tuple[str, ...]:
         """Return the currencies in which the catalogue has prices, sorted."""

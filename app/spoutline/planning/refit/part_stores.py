@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import replace
 
 from spoutline.model.catalogue_edition import CatalogueEdition
@@ -48,6 +48,11 @@ class OfferedParts:
     def parts(self, refs: Sequence[PartRef]) -> tuple[Part, ...]:
         """Return every part that one of ``refs`` names, of the offer or not."""
         return self._all(self._store.parts(refs))
+
+    def under_other_numbers(self, refs: Sequence[PartRef]) -> Mapping[PartRef, Part]:
+        """Return the parts that have other numbers, of the offer or not."""
+        found = self._store.under_other_numbers(refs)
+        return {ref: self._all((part,))[0] for ref, part in found.items()}
 
     def currencies(self) -> tuple[str, ...]:
         """Return the currencies in which the catalogue has prices, sorted."""

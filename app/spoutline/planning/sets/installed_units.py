@@ -187,7 +187,8 @@ def _is_broken_must(finding: Finding) -> bool:
 def _key_in_search(unit: InstalledUnit, requirement: Requirement) -> str:
     """Return the unit's key; a pinned number stays as it is, so that the pin counts the installed part too."""
     is_pinned = _is_among(requirement.position.decisions.pinned, unit)
-    return unit.installed.number if is_pinned else unit.key
+    number = unit.installed.number if unit.part is None else unit.part.number
+    return number if is_pinned else unit.key
 
 
 def _is_among(refs: tuple[PartRef, ...], unit: InstalledUnit) -> bool:

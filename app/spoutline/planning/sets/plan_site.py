@@ -79,10 +79,18 @@ def provenance_of(survey: Survey, tables: RuleTables, parts: PartStore) -> Prove
 def fingerprint_of(survey: Survey) -> str:
     """Return the first 16 hex digits of the SHA-256 of the survey's canonical JSON.
 
-    What says nothing about the station (the number in a book, a stock price of nought, no catalog) is left out, so
-    that a form printed before surveys had these fields is still of its survey.
+    What says nothing about the station (the number in a book, a stock price of nought, no catalog, from where an answer
+    of a position is) is left out, so that a form printed before surveys had these fields is still of its survey.
     """
     site: set[str] = set() if survey.site.stock_price else {"stock_price"}
     unnamed = survey.catalogue is None
-    text = survey.model_dump_json(round_trip=True, exclude={"survey_id": True, "catalogue": unnamed, "site": site})
+    text = survey.model_dump_json(
+        round_trip=True,
+        exclude={
+            "survey_id": True,
+            "catalogue": unnamed,
+            "site": site,
+            "positions": {"__all__": {"dispenser_type"}},
+        },
+    )
     return hashlib.sha256(text.encode()).hexdigest()[:16]

@@ -23,6 +23,7 @@ def same_question(position: Position) -> Position:
             "tank": "",
             "liquid_today": None,
             "exists_today": True,
+            "dispenser_type": None,
         }
     )
 

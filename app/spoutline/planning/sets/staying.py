@@ -17,6 +17,7 @@ from spoutline.model.part import Part, Price
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, JudgedSet, SetLink
 from spoutline.model.requirement import Requirement, RequirementId, Slot
+from spoutline.planning.part_names import installed_parts
 from spoutline.planning.sets.assembly import ChainSearch
 from spoutline.planning.sets.choice import Chooser
 from spoutline.planning.sets.context import PlanningContext
@@ -159,8 +160,7 @@ def choosing_for(requirement: Requirement, context: PlanningContext) -> Choosing
 def known_parts(requirement: Requirement, context: PlanningContext) -> dict[PartRef, Part]:
     """Return the catalogue parts that the survey records at a position, by what names them there."""
     installed = {item.ref for item in requirement.position.installed if item.ref}
-    parts = context.parts.parts(sorted(installed))
-    return {ref: part for part in parts for ref in installed if ref.names(part.ref)}
+    return installed_parts(installed, context.parts)
 
 
 def verdicts_for(

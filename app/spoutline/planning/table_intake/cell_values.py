@@ -68,6 +68,19 @@ _PATHS: Final = {
 }
 
 
+_FORMULA: Final = re.compile(r"'*[ \n]*[=+\-@\t\r＝＋－＠]")  # OWASP, CSV injection
+
+
+def with_shield(text: str) -> str:
+    """Return a text as the program writes it into a CSV table that is taken in again; see ``without_shield``."""
+    return f"'{text}" if _FORMULA.match(text) else text
+
+
+def without_shield(text: str) -> str:
+    """Return a text of the program's own CSV table without the apostrophe that keeps it from being a formula."""
+    return text[1:] if text.startswith("'") and _FORMULA.match(text) else text
+
+
 class FaultKind(StrEnum):
     """Whether a cell cannot be right, or could mean two things."""
 

@@ -17,9 +17,10 @@ from spoutline.model.plain_values import PlainValues
 from spoutline.planning.survey_import.fields import normal
 from spoutline.planning.table_intake.headings import ALIKE, Column, Headings, all_units
 from spoutline.planning.table_intake.intake_fields import (
-    BY_KEY,
     CellKind,
     IntakeField,
+    TableSubject,
+    fields_of,
     known_names,
     names_its_unit,
 )
@@ -74,6 +75,7 @@ class TableMap(PlainValues):
 
     format: Literal["spoutline-table-map"] = "spoutline-table-map"
     version: Literal[1] = 1
+    subject: TableSubject = Field(TableSubject.PARTS, description="What the rows of the table are.")
     supplier: str = Field("", max_length=120, description="Who sends such tables; stands in every part.")
     maker: str = Field("", max_length=120, description="Maker of rows that name none.")
     kind: PartKind | None = Field(None, description="Kind of rows that name none.")
@@ -101,13 +103,14 @@ class TableMap(PlainValues):
 def suggested(headings: Headings, remembered: TableMap | None = None) -> tuple[MappedColumn, ...]:
     """Return what the columns hold: as remembered, else as their names say; each field once, but prices by currency."""
     known = {(normal(one.head), normal(one.title)): one for one in remembered.column} if remembered else {}
+    subject = remembered.subject if remembered else TableSubject.PARTS
     by_title = {title: one for (_head, title), one in known.items()}
     made: dict[int, MappedColumn] = {}
     taken: set[tuple[str, str]] = set()
     for column in headings.columns:
         kept = known.get((normal(column.head), normal(column.title))) or by_title.get(normal(column.title))
         if kept is not None and (column.title or column.head):
-            field = BY_KEY.get(kept.field)
+            field = fields_of(subject).by_key.get(kept.field)
             one = MappedColumn(column, field, kept.unit or column.unit, kept.currency or column.currency)
             made[column.place] = one
             taken.add(_claim(one))
@@ -115,7 +118,7 @@ def suggested(headings: Headings, remembered: TableMap | None = None) -> tuple[M
         for column in headings.columns:
             if column.place in made:
                 continue
-            found = _named(column, taken, near=near)
+            found = _named(column, taken, subject, near=near)
             if found is not None:
                 made[column.place] = found
                 taken.add(_claim(found))
@@ -128,8 +131,8 @@ def _claim(one: MappedColumn) -> tuple[str, str]:
     return one.field.key, one.currency if one.field.cell is CellKind.MONEY else ""
 
 
-def _named(column: Column, taken: set[tuple[str, str]], *, near: bool) -> MappedColumn | None:
-    names = known_names()
+def _named(column: Column, taken: set[tuple[str, str]], subject: TableSubject, *, near: bool) -> MappedColumn | None:
+    names = known_names(subject)
     for name in column.names:
         alike = difflib.get_close_matches(name, names, n=1, cutoff=ALIKE) if near and len(name) > 3 else [name]
         field = names.get(alike[0]) if alike else None
@@ -157,7 +160,12 @@ def own_unit(field: IntakeField) -> str:
     return shown_unit(field.dimension, UnitSystem.SI)
 
 
-def corrected(mapping: tuple[MappedColumn, ...], choices: Mapping[str, str], place: str) -> tuple[MappedColumn, ...]:
+def corrected(
+    mapping: tuple[MappedColumn, ...],
+    choices: Mapping[str, str],
+    place: str,
+    subject: TableSubject = TableSubject.PARTS,
+) -> tuple[MappedColumn, ...]:
     """Return ``mapping`` with a person's corrections: a column's letters or title to ``field``, or to nothing.
 
     A unit or a currency may stand behind the field (``bore_mm in mm``, ``price in EUR``). Raise ``InputFault`` for
@@ -165,6 +173,7 @@ def corrected(mapping: tuple[MappedColumn, ...], choices: Mapping[str, str], pla
     """
     problems: list[InputProblem] = []
     chosen: dict[int, MappedColumn] = {}
+    by_key = fields_of(subject).by_key
     for name, said in choices.items():
         columns = [one for one in mapping if name in (column_letters(one.place), one.column.title)]
         key, _, measured = said.partition(" in ")
@@ -172,12 +181,12 @@ def corrected(mapping: tuple[MappedColumn, ...], choices: Mapping[str, str], pla
         if len(columns) != 1:
             known = ", ".join(f"{column_letters(one.place)} ({one.column.title})" for one in mapping)
             problems.append(InputProblem(place, "mapping, column", repr(name), f"name one column of: {known}"))
-        elif key and key not in BY_KEY:
-            near = difflib.get_close_matches(key, BY_KEY, n=1)
+        elif key and key not in by_key:
+            near = difflib.get_close_matches(key, by_key, n=1)
             hint = f"did you mean {near[0]}? " if near else ""
-            problems.append(InputProblem(place, "mapping, field", repr(key), f"{hint}use one of: {', '.join(BY_KEY)}"))
+            problems.append(InputProblem(place, "mapping, field", repr(key), f"{hint}use one of: {', '.join(by_key)}"))
         else:
-            field = BY_KEY.get(key)
+            field = by_key.get(key)
             is_money = field is not None and field.cell is CellKind.MONEY
             if measured and not is_money and measured not in all_units():
                 problems.append(InputProblem(place, "mapping, unit", repr(measured), "write a unit, such as mm or psi"))
@@ -192,13 +201,19 @@ def corrected(mapping: tuple[MappedColumn, ...], choices: Mapping[str, str], pla
     )
 
 
-def with_column(mapping: tuple[MappedColumn, ...], place: int, key: str, measure: str = "") -> tuple[MappedColumn, ...]:
+def with_column(
+    mapping: tuple[MappedColumn, ...],
+    place: int,
+    key: str,
+    measure: str = "",
+    subject: TableSubject = TableSubject.PARTS,
+) -> tuple[MappedColumn, ...]:
     """Return ``mapping`` where the column at ``place`` holds ``key``, or nothing where that is empty.
 
     ``measure`` is the unit of its numbers, of prices their currency; where empty the one that its titles name. Another
     column that held the same is left out.
     """
-    field = BY_KEY.get(key)
+    field = fields_of(subject).by_key.get(key)
     old = next(one for one in mapping if one.place == place)
     if field is None:
         made = replace(old, field=None)
@@ -261,7 +276,10 @@ def map_from_toml(text: str, place: str) -> TableMap:
         found = TableMap.model_validate(table)
     except ValidationError as fault:
         raise InputFault(tuple(_problem(one, place) for one in fault.errors(include_url=False)[:50])) from fault
-    known = ((BY_KEY, "column.field", [one.field for one in found.column]), (PATTERN_IDS, "pattern", found.pattern))
+    known = (
+        (fields_of(found.subject).by_key, "column.field", [one.field for one in found.column]),
+        (PATTERN_IDS, "pattern", found.pattern),
+    )
     wrong = tuple(
         InputProblem(place, field, repr(name), f"use one of: {', '.join(names)}")
         for names, field, said in known

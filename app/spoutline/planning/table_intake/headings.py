@@ -14,7 +14,7 @@ from spoutline.input_bounds import BOUNDS
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.planning.survey_import.fields import normal, unit_in
 from spoutline.planning.survey_import.titles import heads_over
-from spoutline.planning.table_intake.intake_fields import known_names
+from spoutline.planning.table_intake.intake_fields import TableSubject, known_names
 from spoutline.planning.table_intake.raw_table import RawRow, RawTable
 from spoutline.units.accepted import ACCEPTED
 
@@ -74,7 +74,9 @@ class Headings:
         return same >= _ENOUGH and same * 2 > len(said)
 
 
-def find_headings(table: RawTable, known: Mapping[str, str] | None = None) -> Headings:
+def find_headings(
+    table: RawTable, known: Mapping[str, str] | None = None, subject: TableSubject = TableSubject.PARTS
+) -> Headings:
     """Return the headings of a table.
 
     Parameters
@@ -83,6 +85,8 @@ def find_headings(table: RawTable, known: Mapping[str, str] | None = None) -> He
         The table; its first rows are looked at.
     known
         Further titles that name a field, such as those of a remembered map: title to key.
+    subject
+        What the rows of the table are.
 
     Raises
     ------
@@ -90,7 +94,7 @@ def find_headings(table: RawTable, known: Mapping[str, str] | None = None) -> He
         No row of the first ones gives titles.
     """
     rows = table.head()
-    names = {*known_names(), *(normal(title) for title in known or {})}
+    names = {*known_names(subject), *(normal(title) for title in known or {})}
     for near in (False, True):  # mistyped titles only where no row is right
         counts = [_named(row.cells, _over(rows, place), names, near=near) for place, row in enumerate(rows)]
         best_count = max(counts, default=0)

@@ -16,7 +16,7 @@ from spoutline.model.part import PartKind
 from spoutline.planning.table_intake.cell_values import CellFault, FaultKind, Money, Value, read_cell, read_money
 from spoutline.planning.table_intake.column_map import MappedColumn, TableMap
 from spoutline.planning.table_intake.headings import Headings, is_total
-from spoutline.planning.table_intake.intake_fields import BY_KEY, CellKind, IntakeField, kind_words
+from spoutline.planning.table_intake.intake_fields import CellKind, IntakeField, fields_of, kind_words
 from spoutline.planning.table_intake.raw_table import RawRow, RawTable
 from spoutline.planning.table_intake.repairs import Repairs
 
@@ -147,6 +147,7 @@ class Intake:
         self._table, self._headings, self._map = table, headings, table_map
         self._columns = tuple(one for one in mapping if one.field is not None)
         self._slots = {one.slot: one for one in self._columns}
+        self._fields = fields_of(table_map.subject)
         self._repairs = Repairs(table_map.repair)
         self._maker = unicodedata.normalize("NFC", table_map.maker.strip())
         self._progress = progress
@@ -158,9 +159,10 @@ class Intake:
 
     def _check_columns(self) -> None:
         problems = []
-        if "number" not in self._slots:
-            problems.append(("number", "map one column to number, the maker's number of each part"))
-        if "maker" not in self._slots and not self._map.maker:
+        key = self._fields.key
+        if key not in self._slots:
+            problems.append((key, f"map one column to {key}, {self._fields.what}"))
+        if self._fields.has_maker and "maker" not in self._slots and not self._map.maker:
             problems.append(("maker", "map one column to maker, or name the maker of all rows"))
         if problems:
             raise InputFault(
@@ -208,7 +210,7 @@ class Intake:
         kind = kind_words().get(" ".join(text.casefold().replace("-", " ").split()).rstrip(":"))
         if kind is None and (len(self._columns) < 2 or any(map(str.isdigit, text))):
             return None
-        others = {one.place for slot, one in self._slots.items() if slot not in ("number", "name")}
+        others = {one.place for slot, one in self._slots.items() if slot not in (self._fields.key, "name")}
         return None if place in others else _Section(kind)
 
     def _no_part(self, row: RawRow) -> RowKind | None:
@@ -218,7 +220,7 @@ class Intake:
             kind = RowKind.BLANK
         elif self._headings.repeats(row):
             kind = RowKind.HEADINGS
-        elif is_total(row) and (not row.cell(self._slots["number"].place) or self._number_is_total(row)):
+        elif is_total(row) and (not row.cell(self._slots[self._fields.key].place) or self._number_is_total(row)):
             kind = RowKind.TOTAL
         elif not any(row.cell(one.place) for one in self._columns):
             kind = RowKind.BLANK
@@ -235,7 +237,7 @@ class Intake:
             self._tell_row(SeenRow(number=row.number, kind=kind, written=texts, texts=texts, values={}))
 
     def _number_is_total(self, row: RawRow) -> bool:
-        return is_total(RawRow(row.number, (row.cell(self._slots["number"].place),)))
+        return is_total(RawRow(row.number, (row.cell(self._slots[self._fields.key].place),)))
 
     def _line(self, row: RawRow, section: PartKind | None) -> PartLine | None:
         texts = {one.slot: text for one in self._columns if (text := row.cell(one.place))}
@@ -253,7 +255,7 @@ class Intake:
             if not text.strip():
                 continue
             mapped = self._slots.get(slot)
-            kept = BY_KEY.get(slot) if mapped is None else mapped.field
+            kept = self._fields.by_key.get(slot) if mapped is None else mapped.field
             if kept is None:
                 continue
             if (
@@ -272,10 +274,10 @@ class Intake:
                 typed[slot] = found
             else:
                 values[slot] = typed[slot] = found
-        number = str(values.pop("number", ""))
+        number = str(values.pop(self._fields.key, ""))
         maker = str(values.pop("maker", "") or self._maker)
         self._check_identity(row, number, maker, repaired)
-        said = values.pop("kind", None)
+        said = values.pop("kind", None) if "kind" in self._fields.by_key else None
         if self._tell_row is not None:
             shown = SeenRow(number=row.number, kind=RowKind.PART, written=texts, texts=repaired, values=typed)
             self._tell_row(shown)
@@ -293,7 +295,7 @@ class Intake:
 
     def _read_uncached(self, slot: str, text: str) -> Value | Money | CellFault:
         mapped = self._slots.get(slot)
-        kept = BY_KEY[slot] if mapped is None or mapped.field is None else mapped.field
+        kept = self._fields.by_key[slot] if mapped is None or mapped.field is None else mapped.field
         comma = self._map.decimal_comma
         try:
             if kept.cell is CellKind.MONEY:
@@ -304,22 +306,25 @@ class Intake:
             return fault
 
     def _check_identity(self, row: RawRow, number: str, maker: str, texts: Mapping[str, str]) -> None:
-        column = self._slots["number"]
-        kept = BY_KEY["number"]
-        if not number and not texts.get("number", "").strip():
-            wanted = "write the maker's number, or skip the row"
+        column = self._slots[self._fields.key]
+        kept = self._fields.by_key[self._fields.key]
+        if not number and not texts.get(self._fields.key, "").strip():
+            wanted = f"write {self._fields.what}, or skip the row"
             self._report(row, column, kept, "", CellFault(FaultKind.FAULT, wanted))
         elif number:
             first = self._seen.setdefault((maker, number), row.number)
             if first != row.number:
-                wanted = f"row {first} has this number of {maker} too; skip one of the two rows"
+                whose = f"this number of {maker}" if self._fields.has_maker else "it"
+                wanted = f"row {first} has {whose} too; skip one of the two rows"
                 self._report(row, column, kept, number, CellFault(FaultKind.FAULT, wanted))
-        if not maker:
+        if not maker and self._fields.has_maker:
             wanted = "name the maker, in the row or for all rows"
-            self._report(row, self._slots.get("maker"), BY_KEY["maker"], "", CellFault(FaultKind.FAULT, wanted))
+            self._report(
+                row, self._slots.get("maker"), self._fields.by_key["maker"], "", CellFault(FaultKind.FAULT, wanted)
+            )
 
     def _report(self, row: RawRow, mapped: MappedColumn | None, kept: IntakeField, text: str, fault: CellFault) -> None:
-        place = mapped.place if mapped is not None else self._slots["number"].place
+        place = mapped.place if mapped is not None else self._slots[self._fields.key].place
         self.report.add(
             CellReport(
                 kind=fault.kind,

@@ -6,11 +6,13 @@ The figures come from the declarations of ``model.part``: a figure declared ther
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache
 from typing import Final
 
+from spoutline.model.cross_reference import NumberRelation
 from spoutline.model.figure import Bounds, TableUnit
 from spoutline.model.part import PartKind, PartStatus
 from spoutline.model.part_figures import FIGURES, PartFigure, widest_of
@@ -242,12 +244,88 @@ FIELDS: Final[tuple[IntakeField, ...]] = (*_OWN, *_figures())
 BY_KEY: Final = {field.key: field for field in FIELDS}
 
 
+class TableSubject(StrEnum):
+    """What the rows of a table are."""
+
+    PARTS = "parts"
+    CROSS_REFERENCES = "cross_references"
+    DISPENSER_TYPES = "dispenser_types"
+
+
+@dataclass(frozen=True, slots=True)
+class FieldSet:
+    """What the columns of tables of one subject may hold.
+
+    A row is named by its ``key``, with its maker beside it where it ``has_maker``; ``what`` says what the key is.
+    """
+
+    by_key: Mapping[str, IntakeField]
+    key: str = "number"
+    has_maker: bool = True
+    what: str = "the maker's number of each part"
+
+
+# names besides the title: trade usage, from memory
+_REFERENCES: Final[tuple[IntakeField, ...]] = (
+    IntakeField(
+        key="number",
+        title="Old number",
+        cell=_TEXT,
+        names=(
+            *("their number", "their part number", "other number", "competitor number", "competitor part number"),
+            *("discontinued number", "obsolete number", "from number", "interchange number", "cross reference"),
+            *("old part number", "alte nummer", "fremdnummer", "ancienne référence", "replaces"),
+        ),
+    ),
+    IntakeField(
+        key="maker",
+        title="Old maker",
+        cell=_TEXT,
+        names=("their maker", "competitor", "competitor name", "other maker", "manufacturer", "mfr", "brand", "from"),
+    ),
+    IntakeField(
+        key="part_number",
+        title="Part number",
+        cell=_TEXT,
+        names=(
+            *("our number", "our part number", "new number", "new part number", "to number", "replacement"),
+            *("replacement number", "replaced by", "equivalent", "substitute", "neue nummer", "nouvelle référence"),
+        ),
+    ),
+    IntakeField(
+        key="part_maker",
+        title="Part maker",
+        cell=_TEXT,
+        names=("our maker", "new maker", "replacement maker", "to maker", "maker of part"),
+    ),
+    IntakeField(
+        key="relation",
+        title="Relation",
+        cell=CellKind.WORD,
+        names=("kind", "type", "match", "kind of match"),
+        choices=tuple(NumberRelation),
+    ),
+    IntakeField(key="remark", title="Remark", cell=_TEXT, names=("remarks", "note", "notes", "comment", "bemerkung")),
+)
+_FIELD_SETS: Final[dict[TableSubject, FieldSet]] = {
+    TableSubject.PARTS: FieldSet(BY_KEY),
+    TableSubject.CROSS_REFERENCES: FieldSet(
+        {field.key: field for field in _REFERENCES}, what="the old number of each row"
+    ),
+}
+
+
+def fields_of(subject: TableSubject) -> FieldSet:
+    """Return what the columns of tables of a subject may hold."""
+    return _FIELD_SETS[subject]
+
+
 @cache
-def known_names() -> dict[str, IntakeField]:
+def known_names(subject: TableSubject = TableSubject.PARTS) -> dict[str, IntakeField]:
     """Return every name that a column may have, without case and signs, with its field; the first claim holds."""
     found: dict[str, IntakeField] = {}
     for words in ((lambda one: (one.title, one.key)), (lambda one: one.names)):
-        for field in FIELDS:
+        for field in fields_of(subject).by_key.values():
             for word in words(field):
                 name = normal(word)
                 if name:

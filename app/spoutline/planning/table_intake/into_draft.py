@@ -100,8 +100,8 @@ def open_supplier_table(
     chosen, is_recognised = _map_for(path, maps, said)
     table_map = chosen.model_copy(update=dict(said))
     table = open_table(path, table_map.sheet, table_map.encoding)
-    headings = find_headings(table, table_map.titles)
-    mapping = corrected(suggested(headings, table_map), choices, table.place)
+    headings = find_headings(table, table_map.titles, table_map.subject)
+    mapping = corrected(suggested(headings, table_map), choices, table.place, table_map.subject)
     return OpenedTable(table, headings, mapping, table_map, is_recognised or table_map.recognises(headings))
 
 
@@ -111,7 +111,7 @@ def _map_for(path: Path, maps: tuple[TableMap, ...], said: Mapping[str, object])
     for one in maps:
         tried = one.model_copy(update=dict(said))
         try:
-            headings = find_headings(open_table(path, tried.sheet, tried.encoding), tried.titles)
+            headings = find_headings(open_table(path, tried.sheet, tried.encoding), tried.titles, tried.subject)
         except InputFault:
             continue  # a map of another encoding or sheet is none of this table
         if one.recognises(headings):

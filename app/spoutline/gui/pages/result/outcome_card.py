@@ -9,7 +9,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.explain.plan.agreed_words import broken_musts, standing_sentence
-from spoutline.explain.plan.assumed import assumed_sentence
+from spoutline.explain.plan.assumed import origin_sentences
 from spoutline.explain.plan.story import Story
 from spoutline.gui.edits.remedies import after_relaxation, after_way_out
 from spoutline.gui.models.marks import lead_time_days, tone_of_plan
@@ -190,8 +190,7 @@ class OutcomeCard(QFrame):
 
     def _show_assumed(self) -> None:
         position = self._context.session.survey.position(self._context.session.label)
-        told = assumed_sentence(position, self._context.story) if position is not None else ""
-        if told:
+        for told in origin_sentences(position, self._context.story) if position is not None else ():
             self._reasons.addWidget(plain_label(told, "quiet", wraps=True))
 
     def _show_plan(self, plan: PositionPlan) -> None:

@@ -1,0 +1,67 @@
+"""Numbers that people type, followed to the part of the catalogue that is meant today."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from typing import Protocol
+
+from spoutline.model.cross_reference import NumberTrace
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.part_ref import PartRef
+from spoutline.model.quotation_terms import PriceOverride, Terms
+from spoutline.planning.protocols import PartStore
+
+Told = Callable[[PartRef], PartRef]
+
+
+class NumberedParts(PartStore, Protocol):
+    """A catalogue that knows old numbers."""
+
+    def traces(self, asked: PartRef) -> tuple[NumberTrace, ...]:
+        """Return every way that an item number, a GTIN or an old number leads to a part of the catalogue."""
+        ...
+
+
+def followed(asked: PartRef, parts: NumberedParts, field: str = "part number") -> tuple[PartRef, NumberTrace | None]:
+    """Return the part that a number means today, and how it was found; None for a number of the catalogue itself.
+
+    A number that leads nowhere comes back as it is. Raise ``InputFault`` where it leads to several parts, by maker.
+    """
+    if parts.parts((asked,)):
+        return asked, None
+    traces = tuple(one for one in parts.traces(asked) if one.current is not None)
+    current = {one.current for one in traces}
+    if len(current) > 1:
+        raise InputFault((InputProblem("", field, repr(str(asked)), several_ways(traces)),))
+    found = traces[0].current if traces else None
+    return (asked, None) if found is None else (found, traces[0])
+
+
+def several_ways(traces: Sequence[NumberTrace]) -> str:
+    """Return what would be right in place of a number that leads to several parts."""
+    ways = ", ".join(f"{one.maker or 'item number'} (now {one.current})" for one in traces)
+    makers = sorted({one.maker for one in traces if one.maker})
+    first = next((one for one in traces if one.maker), traces[0])
+    if len(makers) > 1:
+        number = first.steps[0].before.removeprefix(first.maker).strip()
+        return f"several makers have this number: {ways}; name the maker too: '{first.maker} {number}'"
+    return f"it leads to several parts: {ways}; write the number of the part that is meant"
+
+
+def with_old_numbers(wrong: Mapping[PartRef, str], parts: NumberedParts) -> dict[PartRef, str]:
+    """Return what would be right in place of unknown numbers; of an old one, the part that it leads to."""
+    told = dict(wrong)
+    for ref in wrong:
+        current = sorted({one.current for one in parts.traces(ref) if one.current is not None})
+        if current:
+            told[ref] = f"it is an old number; write the one that it leads to: {' or '.join(map(str, current))}"
+    return told
+
+
+def with_current_parts(terms: Terms, parts: NumberedParts) -> Terms:
+    """Return terms whose single prices name parts of the catalogue where an old number leads to them."""
+    overrides: list[PriceOverride] = []
+    for place, one in enumerate(terms.overrides):
+        found, trace = followed(one.part, parts, f"overrides[{place}].part")
+        overrides.append(one if trace is None else one.model_copy(update={"part": found}))
+    return terms if tuple(overrides) == terms.overrides else terms.model_copy(update={"overrides": tuple(overrides)})
