@@ -14,6 +14,7 @@ from program_runs import Spoutline
 
 Run = Callable[..., tuple[int, str, str]]
 NAME = "Office list"
+PRICE = "71.23"
 # numbers and makers are invented
 TABLE = """\
 Fennel Supply, numbers of others
@@ -155,7 +156,9 @@ def test_a_pin_and_a_single_price_with_an_old_number_are_told_or_followed(spoutl
     survey.write_text(json.dumps(document), encoding="utf-8")
     assert spoutline("demo", "--terms", "--out", str(terms)).code == 0
     text = terms.read_text(encoding="utf-8")
-    terms.write_text(f'{text}\n[[overrides]]\npart = "BM 4411"\nunit_price = "1.23"\n', encoding="utf-8")
-    quoted = spoutline("quote", str(survey), "--terms", str(terms), "--json")
-    assert quoted.code in (0, 1), quoted.err
-    assert '"1.23"' in quoted.out.replace("1.2300", "1.23")
+    terms.write_text(f'{text}\n[[overrides]]\npart = "BM 4420"\nunit_price = "{PRICE}"\nby = "Ada Fenn"\n', encoding="utf-8")
+    priced = tmp_path / "order.csv"
+    assert spoutline("quote", str(survey), "--terms", str(terms), "--csv", str(priced)).code in (0, 1)
+    lines = [line for line in priced.read_text(encoding="utf-8-sig").splitlines() if ",QW-N103," in line]
+    assert lines  # the part that BM 4420 leads to stands in the sets of the demo station
+    assert all(f",{PRICE}," in line for line in lines)

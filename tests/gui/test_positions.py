@@ -121,7 +121,7 @@ def test_copy_gives_only_the_chosen_answers_to_the_chosen_positions() -> None:
 
 def test_groups_cover_every_answer_of_a_position_once() -> None:
     fields = [field for group in GROUP_FIELDS.values() for field in group]
-    assert sorted(fields) == sorted(set(Position.model_fields) - {"label", "dispenser", "island"})
+    assert sorted(fields) == sorted(set(Position.model_fields) - {"label", "dispenser", "island", "dispenser_type"})
 
 
 def test_kept_part_takes_the_place_of_the_one_it_replaces() -> None:

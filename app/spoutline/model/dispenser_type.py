@@ -93,11 +93,11 @@ def with_dispenser_type(
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ChangedType:
-    """A type in a survey that the book knows otherwise now; ``now`` is None where it has none of this name."""
+    """A type in a survey that the book knows otherwise now; ``current`` is None where it has none of this name."""
 
     dispensers: tuple[str, ...]
     before: DispenserType
-    now: DispenserType | None
+    current: DispenserType | None
     fields: tuple[FieldPath, ...]  # that it answers otherwise now
 
 
@@ -114,15 +114,15 @@ def changed_types(survey: Survey, known: Mapping[str, DispenserType]) -> tuple[C
         now = known.get(folded_type_name(kind.name))
         fields = () if now is None else changed_fields(kind, now)
         if now is None or fields:
-            changes.append(ChangedType(dispensers=tuple(dispensers), before=kind, now=now, fields=fields))
+            changes.append(ChangedType(dispensers=tuple(dispensers), before=kind, current=now, fields=fields))
     return tuple(sorted(changes, key=lambda one: (one.before.name, one.dispensers)))
 
 
 def with_current_types(survey: Survey, known: Mapping[str, DispenserType]) -> Survey:
     """Return the survey with the figures that its types have in the book now; positions' own answers stay."""
     for change in changed_types(survey, known):
-        if change.now is not None:
-            survey = with_dispenser_type(survey, change.dispensers, change.now)
+        if change.current is not None:
+            survey = with_dispenser_type(survey, change.dispensers, change.current)
     return survey
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator
 from decimal import Decimal
 from enum import StrEnum
 from typing import Annotated, Any, Literal, Self
@@ -177,25 +177,6 @@ class DispenserType(_Document):
     overhead: bool = Field(False, description="The hose comes down from an overhead outlet.")
 
 
-_OF_TYPE_ALONE = frozenset({"name", "maker", "remark"})
-
-
-def answers_below(document: Mapping[str, Any], said: DispenserType) -> dict[str, Any]:
-    """Return a position's document with what a type answers wherever the document itself answers nothing."""
-    merged = dict(document)
-    for name, value in said.model_dump(mode="json", exclude_unset=True, exclude_none=True).items():
-        if name in _OF_TYPE_ALONE:
-            continue
-        own = merged.get(name)
-        if isinstance(own, BaseModel):
-            own = own.model_dump(exclude_unset=True)
-        if isinstance(value, dict) and isinstance(own, dict):
-            merged[name] = {**value, **own}
-        elif name not in merged:
-            merged[name] = value
-    return merged
-
-
 class Decisions(_Document):
     """What a person decided after seeing a result: it is an input to the next plan."""
 
@@ -251,18 +232,14 @@ class Position(_Document):
     )
     notes: LongText = ""
 
-    @model_validator(mode="before")
-    @classmethod
-    def _inherits(cls, document: Any) -> Any:  # noqa: ANN401  (whatever is to be read)
-        """Let the type of the dispenser answer what the position does not."""
-        given = document.get("dispenser_type") if isinstance(document, dict) else None
-        if given is None:
-            return document
-        try:
-            said = DispenserType.model_validate(given)
-        except ValidationError:
-            return document  # told at the field itself
-        return answers_below(document, said)
+    @model_validator(mode="after")
+    def _inherits(self) -> Self:
+        """Let the type of the dispenser answer what the position does not; the model is not handed out yet."""
+        if self.dispenser_type is not None:
+            for name, value in _answers_of_type(self, self.dispenser_type):
+                self.__dict__[name] = value
+                self.__pydantic_fields_set__.add(name)
+        return self
 
     @property
     def tanks(self) -> tuple[str, ...]:
@@ -273,6 +250,31 @@ class Position(_Document):
     def fillers(self) -> tuple[Filler, ...]:
         """All fillers to reach, the main one first."""
         return (self.filler, *self.other_fillers)
+
+
+_OF_TYPE_ALONE = frozenset({"name", "maker", "remark"})
+
+
+def _answers_of_type(position: Position, said: DispenserType) -> Iterator[tuple[str, Any]]:
+    """Yield the fields of a position that its dispenser's type answers, the position's own answers before it."""
+    for name in DispenserType.model_fields:
+        value, own = getattr(said, name), getattr(position, name, None)
+        if name in _OF_TYPE_ALONE or name not in said.model_fields_set:
+            continue
+        if not isinstance(value, BaseModel):
+            if name not in position.model_fields_set:
+                yield name, value
+            continue
+        told = value.model_dump(exclude_unset=True, exclude_none=True)
+        mine = own.model_dump(exclude_unset=True) if isinstance(own, BaseModel) else {}
+        if name not in position.model_fields_set:
+            mine = {}
+        if told.keys() - mine.keys():
+            try:
+                yield name, type(own).model_validate({**told, **mine})
+            except ValidationError as fault:
+                wanted = f"what goes together with dispenser type {said.name} ({fault.errors()[0]['msg']})"
+                raise fault_in(name, str(mine), wanted) from fault
 
 
 class Climate(_Document):

@@ -98,7 +98,7 @@ def test_a_number_is_followed_to_the_part_and_its_successor(shelf: CatalogueShel
     before = priced_only("FW 900").model_copy(
         update={"status": PartStatus.SUPERSEDED, "superseded_by": "FW 902", "item_number": "4711"}
     )
-    put(shelf, leads("A 1", "B-1", "Aldertarn"), leads("B-1", "FW 900", same=True), entries=(before, now))
+    put(shelf, leads("A 1", "B-1", "Aldertarn", OTHER), leads("B-1", "FW 900", same=True), entries=(before, now))
     (trace,) = shelf.parts(DRAFT).traces(PartRef("a1"))
     assert [one.kind for one in trace.steps] == [
         NumberStepKind.EQUIVALENT,
