@@ -156,7 +156,8 @@ def test_a_pin_and_a_single_price_with_an_old_number_are_told_or_followed(spoutl
     survey.write_text(json.dumps(document), encoding="utf-8")
     assert spoutline("demo", "--terms", "--out", str(terms)).code == 0
     text = terms.read_text(encoding="utf-8")
-    terms.write_text(f'{text}\n[[overrides]]\npart = "BM 4420"\nunit_price = "{PRICE}"\nby = "Ada Fenn"\n', encoding="utf-8")
+    override = f'part = "BM 4420"\nunit_price = "{PRICE}"\nby = "Ada Fenn"\n'
+    terms.write_text(f"{text}\n[[overrides]]\n{override}", encoding="utf-8")
     priced = tmp_path / "order.csv"
     assert spoutline("quote", str(survey), "--terms", str(terms), "--csv", str(priced)).code in (0, 1)
     lines = [line for line in priced.read_text(encoding="utf-8-sig").splitlines() if ",QW-N103," in line]

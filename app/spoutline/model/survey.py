@@ -261,14 +261,12 @@ def _answers_of_type(position: Position, said: DispenserType) -> Iterator[tuple[
         value, own = getattr(said, name), getattr(position, name, None)
         if name in _OF_TYPE_ALONE or name not in said.model_fields_set:
             continue
-        if not isinstance(value, BaseModel):
+        if not isinstance(value, BaseModel) or not isinstance(own, BaseModel):
             if name not in position.model_fields_set:
                 yield name, value
             continue
         told = value.model_dump(exclude_unset=True, exclude_none=True)
-        mine = own.model_dump(exclude_unset=True) if isinstance(own, BaseModel) else {}
-        if name not in position.model_fields_set:
-            mine = {}
+        mine = own.model_dump(exclude_unset=True) if name in position.model_fields_set else {}
         if told.keys() - mine.keys():
             try:
                 yield name, type(own).model_validate({**told, **mine})
