@@ -13,7 +13,7 @@ from random import Random
 import pytest
 
 from bench.generated_sites_conversion import generated_site
-from documents.readers import text_of
+from paper_text import text_of
 from program_runs import Spoutline
 from spoutline.documents.json.conversion import ConversionDocument
 

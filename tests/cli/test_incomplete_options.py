@@ -10,9 +10,9 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import openpyxl
-import pypdf
 import pytest
 
+from paper_text import page_text, text_of
 from program_runs import Spoutline
 from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.bootstrap.demos import demo_survey
@@ -113,12 +113,10 @@ def test_coverage_stands_on_page_one_in_the_columns_and_in_the_workbook(run: Run
     assert "covers 4 of 5 hoses" in told
     assert "covers 5 of 5 hoses" in told
     assert "against the first option for the 4 hoses that both cover" in told
-    first_page = " ".join(pypdf.PdfReader("q.pdf").pages[0].extract_text().split())
+    first_page = page_text("q.pdf", 0)
     assert f"covers 4 of 5 hoses; leaves out {LEFT_OUT}" in first_page
     assert "covers 5 of 5 hoses" in first_page
-    assert "Hoses covered covers 4 of 5 hoses ◆ covers 5 of 5 hoses" in " ".join(
-        " ".join(page.extract_text() for page in pypdf.PdfReader("q.pdf").pages).split()
-    )
+    assert "Hoses covered covers 4 of 5 hoses ◆ covers 5 of 5 hoses" in text_of("q.pdf")
     book = openpyxl.load_workbook(io.BytesIO(Path("q.xlsx").read_bytes()))
     one, other = (
         [str(cell.value) for row in book[name].rows for cell in row if cell.value] for name in book.sheetnames[:2]
@@ -136,7 +134,7 @@ def test_an_incomplete_option_is_issued_on_a_named_persons_word_alone(run: Run) 
     assert LEFT_OUT in told
     assert " draft" in run("quotation", "show", 1).splitlines()[0]
     run("quotation", "issue", 1, "--by", "R. Example", "--incomplete", "customer keeps that hose", "--pdf", "q.pdf")
-    first_page = " ".join(pypdf.PdfReader("q.pdf").pages[0].extract_text().split())
+    first_page = page_text("q.pdf", 0)
     assert "issued so by R. Example: customer keeps that hose" in first_page
     assert run("quotation", "show", "HS-2") == run("quotation", "show", 1)
     assert "issued so by R. Example: customer keeps that hose" in run("quotation", "show", 1)

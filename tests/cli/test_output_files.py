@@ -12,7 +12,8 @@ from pathlib import Path
 from typing import Any
 
 import openpyxl
-import pypdf
+
+from paper_text import pages_of, text_of
 
 
 def test_bill_writes_the_three_forms_asked_for(spoutline: Any, written: Callable[..., Path], tmp_path: Path) -> None:
@@ -20,7 +21,7 @@ def test_bill_writes_the_three_forms_asked_for(spoutline: Any, written: Callable
     done = spoutline("bill", written(), "--pdf", pdf, "--csv", table, "--xlsx", book)
     assert done.code == 0
     assert done.out == ""
-    assert len(pypdf.PdfReader(pdf).pages) >= 1
+    assert len(pages_of(pdf)) >= 1
     assert len(list(csv.reader(io.StringIO(table.read_text(encoding="utf-8-sig"))))) > 3
     assert openpyxl.load_workbook(book).sheetnames
     assert sorted(path.name for path in tmp_path.iterdir()) == ["bill.csv", "bill.pdf", "bill.xlsx", "survey.json"]
@@ -61,10 +62,7 @@ def test_the_date_is_printed_only_where_it_is_given(
     survey = written()
     for name, options in (("plain", []), ("dated", ["--dated", "2031-07-04"])):
         assert spoutline("bill", survey, "--pdf", tmp_path / f"{name}.pdf", *options).code == 0
-    texts = {
-        name: "".join(page.extract_text() for page in pypdf.PdfReader(tmp_path / f"{name}.pdf").pages)
-        for name in ("plain", "dated")
-    }
+    texts = {name: text_of(tmp_path / f"{name}.pdf") for name in ("plain", "dated")}
     assert "2031" in texts["dated"]
     assert "2031" not in texts["plain"]
     done = spoutline("bill", survey, "--pdf", tmp_path / "never.pdf", "--dated", "2031-02-30")
@@ -78,7 +76,7 @@ def test_a_bill_leaves_its_calculations_out_on_request(
     survey, whole, short = written(), tmp_path / "whole.pdf", tmp_path / "short.pdf"
     assert spoutline("bill", survey, "--pdf", whole).code == 0
     assert spoutline("bill", survey, "--pdf", short, "--without-calculations").code == 0
-    texts = [" ".join(page.extract_text() for page in pypdf.PdfReader(path).pages) for path in (whole, short)]
+    texts = [text_of(path) for path in (whole, short)]
     assert ["Annex B: calculation sheets" in text for text in texts] == [True, False]
     assert ["left out of this copy" in text for text in texts] == [False, True]
 

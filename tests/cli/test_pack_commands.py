@@ -10,6 +10,7 @@ import icalendar
 import pytest
 from pypdf import PdfReader, PdfWriter
 
+from paper_text import pages_of, text_of
 from program_runs import Spoutline
 from spoutline.book.survey_text import read_survey
 
@@ -22,10 +23,6 @@ def own(shared_database: Path, tmp_path: Path) -> tuple[str, str]:
     path = tmp_path / "own.sqlite3"
     shutil.copy(shared_database, path)
     return ("--database", str(path))
-
-
-def text_of(path: Path) -> str:
-    return " ".join(" ".join(page.extract_text() for page in PdfReader(path).pages).split())
 
 
 def fill(source: Path, target: Path, **values: str) -> None:
@@ -142,7 +139,7 @@ def test_a_form_goes_out_comes_back_and_its_record_is_kept(
     assert listed.code == 1
     assert "(≤ 1 MΩ): OUT OF LIMIT" in listed.out
     assert "✗ Nobody has signed the form" in listed.out
-    pages = [" ".join(page.extract_text().split()) for page in PdfReader(bill).pages]
+    pages = [" ".join(page.split()) for page in pages_of(bill)]
     assert "✗ stays closed" in pages[0]
     assert "✓ a set fits" not in pages[0]
     at_position = next(page for page in pages if "Position 1" in page)
@@ -167,7 +164,7 @@ def test_a_form_of_several_positions_becomes_as_many_records(
     record, bill = tmp_path / "records.pdf", tmp_path / "built.pdf"
     done = spoutline("record", "read", filled, "--survey", survey, "--pdf", record, "--bill", bill, *own)
     assert (done.code, done.err.strip()) == (1, "")  # items were left open
-    pages = [" ".join(page.extract_text().split()) for page in PdfReader(record).pages]
+    pages = [" ".join(page.split()) for page in pages_of(record)]
     assert any("record: 1A" in page and "90 kΩ" in page and "Ada Quill" in page for page in pages)
     assert any("record: 1B" in page and "2 MΩ" in page and "Bo Fen" in page for page in pages)
     assert not any("record: 1A" in page and "record: 1B" in page for page in pages)

@@ -13,6 +13,8 @@ from typing import Any
 
 import pytest
 
+from paper_text import text_of
+
 GASOLINE = {"family": "gasoline", "blend_percent": 10}
 TERMS = """
 [seller]
@@ -222,7 +224,6 @@ def test_the_usual_terms_stand_where_a_job_says_nothing(
 ) -> None:
     """Letterhead and labour come from the person's own file; a table that both name is the job's alone."""
     from PIL import Image
-    from pypdf import PdfReader
 
     folder = own_data_folder / "spoutline"
     folder.mkdir(exist_ok=True)
@@ -235,7 +236,7 @@ def test_the_usual_terms_stand_where_a_job_says_nothing(
     job.write_text('[customer]\nname = "Hollow Ford"\n[heading]\nnumber = "J-1"\ndated = 2026-11-25\n')
     paper = tmp_path / "q.pdf"
     assert spoutline("quote", written(), "--terms", job, "--pdf", paper).code == 0
-    text = " ".join(page.extract_text() for page in PdfReader(paper).pages)
+    text = text_of(paper)
     for words in ("Usual Supply", "Hollow Ford", "Usual work", "100.00"):
         assert words in text
     assert "Nobody" not in text

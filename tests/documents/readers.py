@@ -37,11 +37,6 @@ def reader_of(pdf: bytes) -> PdfReader:
     return PdfReader(BytesIO(pdf))
 
 
-def text_of(pdf: bytes) -> str:
-    """Return all text with every run of white space as one space."""
-    return " ".join(" ".join(page.extract_text() for page in reader_of(pdf).pages).split())
-
-
 def outputs_elsewhere(script: str) -> set[str]:
     """Return what a Python script prints in processes of unlike hash seeds and time zones."""
     return {

@@ -11,7 +11,8 @@ import pytest
 
 from documents import plan_factory as factory
 from documents.pack_words import every_kind_of_position, words
-from documents.readers import reader_of, text_of
+from documents.readers import reader_of
+from paper_text import text_of
 from spoutline.documents.content.blocks import CautionSheet, Signal
 from spoutline.documents.drawing.pictograms import Area, Disc, pictogram_marks
 from spoutline.documents.pack.content import caution_blocks

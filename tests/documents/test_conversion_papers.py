@@ -12,7 +12,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from documents.readers import reader_of, text_of
+from paper_text import page_text, pages_of, text_of
 from spoutline import assets
 from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.bootstrap.demos import demo_survey
@@ -53,7 +53,7 @@ def refused(bench: Workbench) -> SiteConversion:
 def test_the_summary_stands_on_one_page_with_its_decision_table(bench: Workbench) -> None:
     conversion = conversion_of(bench, "conversion_assist")
     pdf = bench.converting().pdf(conversion, SI)
-    first, second = (page.extract_text() for page in reader_of(pdf).pages[:2])
+    first, second = pages_of(pdf)[:2]
     assert "Which way" in first
     assert "Full renewal" in first
     assert "Whom to tell" in first
@@ -63,8 +63,7 @@ def test_the_summary_stands_on_one_page_with_its_decision_table(bench: Workbench
 
 def test_every_page_says_that_it_is_no_permission_and_who_decides(bench: Workbench) -> None:
     pdf = bench.converting().pdf(conversion_of(bench, "conversion_assist"), SI)
-    for page in reader_of(pdf).pages:
-        text = page.extract_text()
+    for text in pages_of(pdf):
         assert "no permission" in text
         assert "air agency" in text
 
@@ -77,7 +76,7 @@ def test_a_site_where_removal_is_not_allowed_says_so_before_anything_else(bench:
     assert isinstance(heading, Heading)
     assert isinstance(caution, CautionNote)
     assert "not allowed" in caution.hazard
-    first = " ".join(reader_of(bench.converting().pdf(conversion, SI)).pages[0].extract_text().split())
+    first = page_text(bench.converting().pdf(conversion, SI), 0)
     assert first.index("not allowed here") < first.index("Name")
 
 

@@ -8,7 +8,7 @@ import pytest
 
 from documents import plan_factory as factory
 from documents.pack_words import words
-from documents.readers import text_of
+from paper_text import text_of
 from spoutline import assets
 from spoutline.documents.pack.make_up import make_up_text, spare_seals
 from spoutline.documents.pack.papers import caution_pdf, pack_pdf

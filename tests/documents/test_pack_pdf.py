@@ -17,7 +17,8 @@ import zxingcpp
 
 from documents import plan_factory as factory
 from documents.pack_words import every_kind_of_position, words
-from documents.readers import outputs_elsewhere, reader_of, text_of
+from documents.readers import outputs_elsewhere, reader_of
+from paper_text import page_text, pages_of, text_of
 from spoutline.documents.pack.papers import caution_pdf, pack_pdf
 from spoutline.model.installed import InstalledPart
 from spoutline.model.language import Language
@@ -44,11 +45,11 @@ def usual(language: Language = Language.ENGLISH) -> bytes:
 
 
 def sheet_pages(pdf: bytes, heading: str) -> list[str]:
-    return [page.extract_text() for page in reader_of(pdf).pages if heading in page.extract_text()]
+    return [page for page in pages_of(pdf) if heading in page]
 
 
 def test_the_cover_names_site_days_people_and_the_local_code() -> None:
-    cover = " ".join(reader_of(usual()).pages[0].extract_text().split())
+    cover = page_text(usual(), 0)
     for text in (
         "Bramblefork Fuels",
         "2026-12-01",
@@ -64,7 +65,7 @@ def test_the_cover_names_site_days_people_and_the_local_code() -> None:
 
 
 def test_what_the_cover_does_not_know_is_left_to_write() -> None:
-    cover = reader_of(pack_pdf(factory.site_plan(), words(), PackJob())).pages[0].extract_text()
+    cover = page_text(pack_pdf(factory.site_plan(), words(), PackJob()), 0)
     assert cover.count("____") >= 7
 
 

@@ -8,7 +8,8 @@ import pdfplumber
 import pytest
 
 from documents import plan_factory as factory
-from documents.readers import cautions, reader_of, story, text_of
+from documents.readers import cautions, story
+from paper_text import pages_of, text_of
 from spoutline.documents.bill import bill_pdf
 from spoutline.documents.content.blocks import (
     Block,
@@ -43,8 +44,8 @@ def pdf_of(*blocks: Block) -> bytes:
     return pdf_bytes(document)
 
 
-def set_pages(*blocks: Block) -> list[str]:
-    return [page.extract_text() for page in reader_of(pdf_of(*blocks)).pages]
+def set_pages(*blocks: Block) -> tuple[str, ...]:
+    return pages_of(pdf_of(*blocks))
 
 
 def rows(count: int) -> tuple[Row, ...]:

@@ -17,7 +17,8 @@ from reportlab.lib.styles import ParagraphStyle
 from reportlab.platypus import Paragraph
 
 from documents import plan_factory as factory
-from documents.readers import cautions, outputs_elsewhere, reader_of, story, text_of
+from documents.readers import cautions, outputs_elsewhere, reader_of, story
+from paper_text import page_text, pages_of, text_of
 from spoutline.documents.bill import bill_pdf
 from spoutline.documents.content.bill_content import bill_content
 from spoutline.documents.content.blocks import NumberedLine, Worked
@@ -59,7 +60,7 @@ def test_the_last_chapter_is_the_caution_sheet_and_nothing_follows() -> None:
     assert chapters[-1].title == "Caution sheet for the installer"
     start = reader.get_destination_page_number(chapters[-1])
     assert start is not None
-    last = " ".join(page.extract_text() for page in reader.pages[start:])
+    last = " ".join(pages_of(usual())[start:])
     assert "NOTICE" in last
     assert "Parts from dispenser to vehicle" not in last
     assert "what the positions ask for" not in last
@@ -104,8 +105,8 @@ def test_every_font_is_embedded() -> None:
 def test_pages_count_themselves() -> None:
     reader = reader_of(usual())
     total = len(reader.pages)
-    assert f"page 1 of {total}" in " ".join(reader.pages[0].extract_text().split())
-    assert f"page {total} of {total}" in " ".join(reader.pages[-1].extract_text().split())
+    assert f"page 1 of {total}" in page_text(usual(), 0)
+    assert f"page {total} of {total}" in page_text(usual(), -1)
 
 
 @pytest.mark.parametrize(
@@ -226,8 +227,8 @@ def test_the_bill_without_calculations_is_shorter_and_says_so() -> None:
 
 def test_a_long_table_repeats_its_head_on_each_page() -> None:
     plans = [factory.fitting_plan(factory.position(f"P{number}")) for number in range(60)]
-    reader = reader_of(made(factory.site_plan(*plans[:1], *(factory.conflicting_plan(f"C{n}") for n in range(60)))))
-    with_rows = [page.extract_text() for page in reader.pages[:3]]
+    pdf = made(factory.site_plan(*plans[:1], *(factory.conflicting_plan(f"C{n}") for n in range(60))))
+    with_rows = pages_of(pdf)[:3]
     assert all("Dispenser" in text and "Result" in text for text in with_rows[:2])
 
 

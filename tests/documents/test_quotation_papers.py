@@ -10,8 +10,9 @@ from itertools import pairwise
 
 import pytest
 
-from documents.readers import reader_of, story, text_of
+from documents.readers import reader_of, story
 from documents.spreadsheet import Workbook
+from paper_text import page_text, pages_of, text_of
 from planning.quoting_terms import terms_of
 from spoutline.bootstrap import Workbench
 from spoutline.bootstrap.demos import demo_survey
@@ -236,8 +237,7 @@ def test_options_stand_side_by_side_with_their_differences(quotation: Quotation)
 
 def test_every_page_is_numbered_and_the_quotation_can_be_signed(quotation: Quotation) -> None:
     pdf = quotation_pdf(quotation, 3, story())
-    reader = reader_of(pdf)
-    assert f"page {len(reader.pages)} of" in reader.pages[-1].extract_text()
+    assert f"page {len(pages_of(pdf))} of" in page_text(pdf, -1)
     text = text_of(pdf)
     for words in (
         "HS-1, Revision 3",
@@ -247,8 +247,9 @@ def test_every_page_is_numbered_and_the_quotation_can_be_signed(quotation: Quota
         "Valid through 2026-12-25",
     ):
         assert words in text
-    assert reader.metadata is not None
-    assert reader.metadata.author == "Hedgerow Supply"
+    metadata = reader_of(pdf).metadata
+    assert metadata is not None
+    assert metadata.author == "Hedgerow Supply"
 
 
 def test_the_paper_advises_and_claims_nothing(quotation: Quotation) -> None:

@@ -11,7 +11,8 @@ from pypdf import PdfReader, PdfWriter
 
 from documents import plan_factory as factory
 from documents.pack_words import words
-from documents.readers import reader_of, text_of
+from documents.readers import reader_of
+from paper_text import text_of
 from spoutline.documents.pack.form_fields import (
     FormField,
     ItemField,

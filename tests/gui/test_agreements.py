@@ -12,7 +12,6 @@ from collections.abc import Callable
 from datetime import date
 from pathlib import Path
 
-import pypdfium2
 import pytest
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtTest import QTest
@@ -20,6 +19,7 @@ from PySide6.QtWidgets import QApplication, QDialog
 from pytestqt.qtbot import QtBot
 
 from gui.conftest import wait_for_plans
+from paper_text import text_of
 from program_runs import Spoutline
 from spoutline.bootstrap import Workbench
 from spoutline.bootstrap.demos import demo_survey
@@ -140,11 +140,6 @@ def shown_sets(workplace: Workplace) -> Sets:
         assert plan is not None
         found[position.label] = list(plan.chosen.hanging_set.numbers) if plan.chosen else []
     return found
-
-
-def text_of(document: bytes) -> str:
-    pages = pypdfium2.PdfDocument(document)  # many times quicker than reading the same with pypdf
-    return " ".join(" ".join(page.get_textpage().get_text_bounded() for page in pages).split())
 
 
 def bill_of(qtbot: QtBot, workplace: Workplace) -> tuple[Counter[str], str]:

@@ -10,6 +10,7 @@ from PySide6.QtGui import QImage
 from PySide6.QtPrintSupport import QPrinter
 from pytestqt.qtbot import QtBot
 
+from paper_text import pages_of
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.page_images import page_image, page_shapes, printed_images
 from spoutline.gui.pages.paper.printing import paint_pages
@@ -80,7 +81,7 @@ def test_bill_is_made_anew_only_when_something_changed(qtbot: QtBot, bill: Workp
     assert page.document is None
     qtbot.waitUntil(lambda: page.document is not None, timeout=60_000)
     assert page.document != first
-    assert "Invented Customer" in "".join(one.extract_text() for one in PdfReader(io.BytesIO(page.document)).pages[:2])
+    assert "Invented Customer" in "".join(pages_of(page.document)[:2])
 
 
 def test_printed_sheets_carry_the_pages_and_keep_their_shape(qtbot: QtBot, bill: Workplace, tmp_path: Path) -> None:

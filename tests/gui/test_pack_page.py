@@ -6,12 +6,13 @@ from datetime import date
 from pathlib import Path
 
 import pytest
-from pypdf import PdfReader, PdfWriter
+from pypdf import PdfWriter
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QLineEdit
 from pytestqt.qtbot import QtBot
 
 from gui.conftest import wait_for_plans
+from paper_text import text_of
 from spoutline.bootstrap import Workbench
 from spoutline.gui.actions import ActionId
 from spoutline.gui.pages.installer.pack_panel import PaperKind
@@ -53,10 +54,6 @@ def show_record(page: InstallerPage) -> None:
 def verdict_of(page: InstallerPage, item: RecordItemId) -> str:
     row = next(row for row in page.record_panel.fields._items if row.item.id is item)
     return row.verdict.text()
-
-
-def text_of(path: Path) -> str:
-    return " ".join(" ".join(one.extract_text() for one in PdfReader(path).pages).split())
 
 
 def test_the_key_brings_the_page_into_view(window: MainWindow, workplace: Workplace, qtbot: QtBot) -> None:

@@ -12,11 +12,11 @@ from decimal import Decimal
 from pathlib import Path
 
 import pytest
-from pypdf import PdfReader
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFileDialog, QLabel
 from pytestqt.qtbot import QtBot
 
+from paper_text import text_of
 from planning.quoting_terms import terms_of
 from spoutline.bootstrap import Workbench
 from spoutline.bootstrap.quotations import QuotationService
@@ -557,10 +557,7 @@ def test_each_button_saves_its_own_file(
         begins[kind] = target.read_bytes()[:4]
     assert begins[FileKind.PDF] == begins[FileKind.PICK_LIST] == b"%PDF"
     assert begins[FileKind.WORKBOOK] == b"PK\x03\x04"
-    pages = {
-        kind: " ".join(one.extract_text() for one in PdfReader(tmp_path / f"{kind.value}.pdf").pages)
-        for kind in (FileKind.PDF, FileKind.PICK_LIST)
-    }
+    pages = {kind: text_of(tmp_path / f"{kind.value}.pdf") for kind in (FileKind.PDF, FileKind.PICK_LIST)}
     total = f"{page.quotation.options[0].total:,.2f}"
     assert {kind: total in text for kind, text in pages.items()} == {FileKind.PDF: True, FileKind.PICK_LIST: False}
     rows = list(csv.DictReader((tmp_path / "csv.csv").read_text(encoding="utf-8-sig").splitlines()))

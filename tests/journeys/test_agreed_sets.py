@@ -14,9 +14,9 @@ from pathlib import Path
 from typing import Any
 
 import openpyxl
-import pypdf
 import pytest
 
+from paper_text import text_of
 from program_runs import Spoutline
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.planning.agreement.stated_parts import part_from_text
@@ -62,10 +62,6 @@ def installed_in(path: Path, title: str) -> Counter[tuple[str, str]]:
     sheet = next(one for one in openpyxl.load_workbook(path).worksheets if title in str(one["A1"].value) + one.title)
     rows = [row for row in sheet.iter_rows(values_only=True) if isinstance(row[0], int) and isinstance(row[4], int)]
     return Counter({(str(row[2]), str(row[1])): row[4] for row in rows})
-
-
-def text_of(path: Path) -> str:
-    return " ".join(" ".join(page.extract_text() for page in pypdf.PdfReader(path).pages).split())
 
 
 def sets(document: dict[str, Any]) -> dict[str, list[str]]:

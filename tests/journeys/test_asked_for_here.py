@@ -12,9 +12,9 @@ from decimal import Decimal
 from pathlib import Path
 from typing import Any
 
-import pypdf
 import pytest
 
+from paper_text import text_of
 from program_runs import Spoutline
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.part import Part
@@ -154,7 +154,7 @@ def test_bill_quotation_and_pack_name_what_is_asked_and_who_asks_it(answer: Answ
     answer("pack", "--pdf", "pack.pdf", agency="new_jersey", reconnectable_wanted=True)
     answer("quote", "--terms", TERMS, "--pdf", "quote.pdf", agency="new_jersey", reconnectable_wanted=True, expect=1)
     for paper in ("bill.pdf", "pack.pdf", "quote.pdf"):
-        text = " ".join(" ".join(page.extract_text() for page in pypdf.PdfReader(paper).pages).split())
+        text = text_of(Path(paper))
         assert "air agency, New Jersey: N.J.A.C. 7:27-16.3" in text, paper
         assert "econnectable breakaway" in text, paper
         assert "decision in the survey" in text, paper

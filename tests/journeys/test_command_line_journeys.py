@@ -19,9 +19,9 @@ from pathlib import Path
 from typing import Any
 
 import openpyxl
-import pypdf
 import pytest
 
+from paper_text import pages_of
 from program_runs import Spoutline
 from spoutline.bootstrap import Settings, open_workbench
 from spoutline.bootstrap.demos import demo_survey
@@ -89,7 +89,7 @@ def test_from_a_demo_to_a_bill_that_holds_every_part_and_ends_with_the_caution_s
     numbers = {link["part_number"] for position in positions for link in position["set"]}
     numbers |= {line["part_number"] for position in positions for line in position["accessories"]}
 
-    pages = [page.extract_text() for page in pypdf.PdfReader(tmp_path / "bill.pdf").pages]
+    pages = pages_of(tmp_path / "bill.pdf")
     paper = "\n".join(pages)
     assert [number for number in sorted(numbers) if number not in paper] == []
     first_caution_page = max(index for index, text in enumerate(pages) if "aution sheet" in text)

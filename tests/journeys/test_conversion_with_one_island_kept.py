@@ -20,7 +20,7 @@ import icalendar
 import openpyxl
 import pytest
 
-from documents.readers import text_of
+from paper_text import text_of
 from program_runs import Spoutline
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.part_ref import PartRef

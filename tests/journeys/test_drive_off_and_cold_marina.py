@@ -16,6 +16,7 @@ import icalendar
 import pytest
 from pypdf import PdfReader, PdfWriter
 
+from paper_text import text_of
 from program_runs import Spoutline
 
 Written = Callable[..., Path]
@@ -33,10 +34,6 @@ def survey_of(tmp_path: Path, position: dict[str, object], **site: object) -> Pa
     path = tmp_path / "survey.json"
     path.write_text(json.dumps({"site": {"name": SITE, **site}, "positions": [{"label": "1A", **position}]}))
     return path
-
-
-def text_of(path: Path) -> str:
-    return " ".join(" ".join(page.extract_text() for page in PdfReader(path).pages).split())
 
 
 def fill(source: Path, target: Path, values: dict[str, str]) -> None:

@@ -12,11 +12,11 @@ from datetime import date
 from decimal import Decimal
 from pathlib import Path
 
-import pypdf
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from paper_text import text_of
 from planning.conversion_sites import PLAIN_CHAIN, installed, position, site_of
 from planning.quoting_terms import terms_of
 from spoutline.bootstrap import Workbench
@@ -49,10 +49,6 @@ class Papers:
     form: Chains
     pdf: str
     pack: str
-
-
-def text_of(pdf: bytes) -> str:
-    return " ".join(" ".join(page.extract_text() for page in pypdf.PdfReader(io.BytesIO(pdf)).pages).split())
 
 
 def papers_of(bench: Workbench, plan: SitePlan, folder: Path, *, printed: bool = True) -> Papers:

@@ -13,6 +13,7 @@ from typing import Any
 import pytest
 from pypdf import PdfReader, PdfWriter
 
+from paper_text import text_of
 from spoutline import assets
 from two_makers import MAKER, NUMBER, OTHER, OTHER_PRICE, catalogue_of_two_makers
 
@@ -150,8 +151,7 @@ def test_the_printed_plan_and_the_form_name_the_maker_only_where_the_number_is_o
     form = tmp_path / "form.pdf"
     assert go("pack", survey(pinned=[named(OTHER)]), "--form", form).code == 0
     reader = PdfReader(form)
-    text = " ".join(" ".join(page.extract_text() for page in reader.pages).split())
-    assert f"{OTHER} {NUMBER}" in text
+    assert f"{OTHER} {NUMBER}" in text_of(form)
     fitted = {name: one["/V"] for name, one in (reader.get_fields() or {}).items() if name.endswith("_fitted")}
     assert f"{OTHER} {NUMBER}" in fitted.values()
     assert sum(" " in shown for shown in fitted.values()) == 1

@@ -9,7 +9,7 @@ import pytest
 
 from documents import plan_factory as factory
 from documents.pack_words import words
-from documents.readers import text_of
+from paper_text import text_of
 from spoutline import assets
 from spoutline.documents.pack.inspection_calendar import inspection_calendar
 from spoutline.documents.pack.papers import inspection_pdf

@@ -8,11 +8,12 @@ from typing import Final
 from reportlab.lib.colors import Color, HexColor, black, white
 from reportlab.lib.styles import ParagraphStyle
 from reportlab.pdfbase.pdfmetrics import stringWidth
-from reportlab.platypus import Flowable, Paragraph, Spacer, Table, TableStyle
+from reportlab.platypus import Flowable, Spacer, Table, TableStyle
 
 from spoutline.documents.content.blocks import CautionSheet, Signal, SignedCaution
 from spoutline.documents.pdf import styles
 from spoutline.documents.pdf.fonts import BOLD, REGULAR, markup, printable
+from spoutline.documents.pdf.paragraphs import Paragraph
 from spoutline.documents.pdf.sign_painter import SignFlowable, paint_alert
 
 _SIZES: Final = (8.0, 7.6, 7.2, 6.8, 6.4, 6.0, 5.6, 5.3)  # points; the largest at which all fits is taken

@@ -5,11 +5,12 @@ from __future__ import annotations
 from typing import Final
 
 from reportlab.lib.colors import white
-from reportlab.platypus import Flowable, Paragraph, Table, TableStyle
+from reportlab.platypus import Flowable, Table, TableStyle
 
 from spoutline.documents.content.blocks import Alignment, ChoiceBox, FormTable, TextBox
 from spoutline.documents.pdf import styles
 from spoutline.documents.pdf.fonts import REGULAR, markup, printable
+from spoutline.documents.pdf.paragraphs import Paragraph
 
 _LINE: Final = 12.6
 _SIZE: Final = 8.0

@@ -51,6 +51,8 @@ def markup(text: str) -> str:
 
 def printable(text: str) -> str:
     """Return text with control characters dropped and characters that the typeface lacks shown as a square."""
+    if text.isascii() and text.isprintable():
+        return text  # the typeface holds all of ASCII
     return "".join(map(_printable_character, unicodedata.normalize("NFC", text)))
 
 

@@ -7,11 +7,12 @@ from io import BytesIO
 from typing import Final
 
 from reportlab.lib.utils import ImageReader
-from reportlab.platypus import Flowable, Image, KeepTogether, Paragraph, Spacer, Table, TableStyle
+from reportlab.platypus import Flowable, Image, KeepTogether, Spacer, Table, TableStyle
 
 from spoutline.documents.content.blocks import Letterhead, SignatureLines
 from spoutline.documents.pdf import styles
 from spoutline.documents.pdf.fonts import REGULAR, markup
+from spoutline.documents.pdf.paragraphs import Paragraph
 from spoutline.documents.pdf.photo import drawable
 
 _PICTURE_WIDTH: Final = 130.0  # points; a wider or higher picture is scaled down, a smaller one keeps its size

@@ -7,11 +7,12 @@ from typing import Final
 
 from reportlab.lib.units import mm
 from reportlab.lib.utils import ImageReader
-from reportlab.platypus import Flowable, Image, KeepTogether, Paragraph, Spacer
+from reportlab.platypus import Flowable, Image, KeepTogether, Spacer
 
 from spoutline.documents.content.blocks import Picture
 from spoutline.documents.pdf import styles
 from spoutline.documents.pdf.fonts import markup
+from spoutline.documents.pdf.paragraphs import Paragraph
 from spoutline.input_bounds import check_picture
 
 _HEIGHT: Final = 80 * mm

@@ -8,7 +8,7 @@ from typing import Any, Final
 
 from reportlab.lib.styles import ParagraphStyle
 from reportlab.pdfbase.pdfmetrics import stringWidth
-from reportlab.platypus import CondPageBreak, Flowable, KeepTogether, Paragraph, Spacer, Table, TableStyle
+from reportlab.platypus import CondPageBreak, Flowable, KeepTogether, Spacer, Table, TableStyle
 from reportlab.platypus import PageBreak as NextPage
 
 from spoutline.documents.content import blocks
@@ -20,6 +20,7 @@ from spoutline.documents.pdf.fields import form_table
 from spoutline.documents.pdf.fonts import REGULAR, markup
 from spoutline.documents.pdf.letter import letterhead, signature_lines
 from spoutline.documents.pdf.painter import DrawingFlowable, fit
+from spoutline.documents.pdf.paragraphs import Paragraph
 from spoutline.documents.pdf.photo import photo
 from spoutline.documents.pdf.side_by_side import scan_code, side_by_side
 from spoutline.explain.plan.texts import WorkedText
@@ -51,7 +52,7 @@ _SIGNAL_PADDING: Final = 15.0  # points beside a signal word
 _ENDLESS: Final = 1e6
 
 
-class OutlineHeading(Paragraph):  # type: ignore[misc]
+class OutlineHeading(Paragraph):
     """A heading that the page template enters in the outline."""
 
     def __init__(self, text: str, level: int) -> None:
@@ -62,24 +63,38 @@ class OutlineHeading(Paragraph):  # type: ignore[misc]
 
 def set_blocks(content: Sequence[blocks.Block], width_pt: float) -> Iterator[Flowable]:
     """Return the flowables of ``content`` for a frame of ``width_pt`` points; a heading stays with what it heads."""
+    measured: Table | None = None  # set already, to know the room that the heading above needs
     for number, block in enumerate(content):
         following = content[number + 1] if number + 1 < len(content) else None
+        table, measured = measured, None
         if isinstance(block, blocks.Heading) and block.level > 1:
-            yield CondPageBreak(_room_below_heading(following, width_pt))
+            measured = _table(following, width_pt) if isinstance(following, blocks.Table) else None
+            yield CondPageBreak(_room_below_heading(following, measured, width_pt))
         elif _begins_last_cautions(content, number):
             last = [one for one in content[number : number + _LAST_CAUTIONS] if isinstance(one, blocks.CautionNote)]
             yield CondPageBreak(sum(_height(_caution_table(one, width_pt), width_pt) + _CAUTION_GAP for one in last))
-        yield from _set_block(block, width_pt)
+        if isinstance(block, blocks.Table) and table is not None:
+            yield from _whole_table(block, table)
+        else:
+            yield from _set_block(block, width_pt)
 
 
-def _room_below_heading(following: blocks.Block | None, width_pt: float) -> float:
+def _room_below_heading(following: blocks.Block | None, table: Table | None, width_pt: float) -> float:
+    """Return the room that a heading needs with the start of what it heads; ``table`` is that, where it is one."""
     if isinstance(following, blocks.Figure):
         return (
             fit(following.drawing, width_pt=width_pt, height_pt=styles.FIGURE_HEIGHT).height_pt + _NEEDED_BELOW_HEADING
         )
-    if isinstance(following, blocks.Table):
-        return max(_NEEDED_BELOW_HEADING, _HEADING_HEIGHT + _unbroken_height(following, _table(following, width_pt)))
+    if isinstance(following, blocks.Table) and table is not None:
+        return max(_NEEDED_BELOW_HEADING, _HEADING_HEIGHT + _unbroken_height(following, table))
     return _NEEDED_BELOW_HEADING
+
+
+def _whole_table(block: blocks.Table, table: Table) -> Iterator[Flowable]:
+    """Return a table with what keeps it in one piece where it is to stay so."""
+    if block.whole:
+        yield CondPageBreak(_unbroken_height(block, table))
+    yield table
 
 
 def _unbroken_height(block: blocks.Table, table: Table) -> float:
@@ -114,10 +129,7 @@ def _set_block(block: blocks.Block, width_pt: float) -> Iterator[Flowable]:
         case blocks.KeyValues():
             yield _key_values(block, width_pt)
         case blocks.Table():
-            table = _table(block, width_pt)
-            if block.whole:
-                yield CondPageBreak(_unbroken_height(block, table))
-            yield table
+            yield from _whole_table(block, _table(block, width_pt))
         case blocks.Figure():
             yield _figure(block, width_pt)
         case blocks.Worked():
@@ -173,7 +185,7 @@ def _key_values(block: blocks.KeyValues, width_pt: float) -> Flowable:
     return Table(rows, colWidths=widths, style=TableStyle(style), hAlign="LEFT", splitInRow=1)
 
 
-def _table(block: blocks.Table, width_pt: float) -> Flowable:
+def _table(block: blocks.Table, width_pt: float) -> Table:
     widths = column_widths(block, width_pt)
     head = [Paragraph(markup(column.title), styles.HEAD_CELLS[column.alignment]) for column in block.columns]
     body = [

@@ -6,12 +6,13 @@ from collections.abc import Callable, Iterator
 from typing import Final
 
 from reportlab.lib.units import mm
-from reportlab.platypus import Flowable, Paragraph, Spacer, Table, TableStyle
+from reportlab.platypus import Flowable, Spacer, Table, TableStyle
 
 from spoutline.documents.content import blocks
 from spoutline.documents.pdf import styles
 from spoutline.documents.pdf.fonts import REGULAR, markup
 from spoutline.documents.pdf.painter import DrawingFlowable, fit
+from spoutline.documents.pdf.paragraphs import Paragraph
 
 _GAP: Final = 8.0
 _FIGURE_HEIGHT: Final = 56 * mm
