@@ -11,6 +11,7 @@ from sqlalchemy import Engine, select, update
 from sqlalchemy.orm import Session
 
 from spoutline.book.agreements import AgreementBook
+from spoutline.book.dispenser_types import DispenserTypeBook
 from spoutline.book.programmes import Programmes
 from spoutline.book.quotations import QuotationBook
 from spoutline.book.record_book import RecordBook
@@ -75,6 +76,11 @@ class Book:
     def position_records(self) -> RecordBook:
         """The records of installers kept in the book."""
         return RecordBook(self._engine, self._url, self._now, self.reading_notes)
+
+    @property
+    def dispenser_types(self) -> DispenserTypeBook:
+        """The dispenser types kept in the book."""
+        return DispenserTypeBook(self._engine, self._url, self._now, self.reading_notes)
 
     @property
     def agreements(self) -> AgreementBook:

@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.backups import KeepingService
     from spoutline.bootstrap.catalogues import CatalogueService
     from spoutline.bootstrap.conversions import ConversionService
+    from spoutline.bootstrap.dispenser_types import DispenserTypeService
     from spoutline.bootstrap.installer import InstallerService
     from spoutline.bootstrap.quotations import QuotationService
     from spoutline.catalogue.store import CatalogueStore
@@ -276,6 +277,12 @@ class Workbench:
                 maps=user_folder() / "table_maps",
             )
         )
+
+    def dispenser_types(self) -> DispenserTypeService:
+        """Return the use cases of the firm's dispenser types."""
+        from spoutline.bootstrap.dispenser_types import DispenserTypeService
+
+        return DispenserTypeService(self._stores.book)
 
     def quoting(self) -> QuotationService:
         """Return the use cases of quotations, wired to the stores of this workbench."""

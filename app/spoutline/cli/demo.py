@@ -20,18 +20,25 @@ if TYPE_CHECKING:
 def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("name", metavar="NAME", nargs="?", help="which demo survey; without it their names are listed")
     parser.add_argument("--terms", action="store_true", help="print ready terms for `quote` instead of a survey")
+    parser.add_argument(
+        "--dispenser-types", action="store_true", help="print a table of invented dispenser types to import"
+    )
     OutputArguments(parser).add("--out", _form, "write to this file instead of standard output")
 
 
 def _form(arguments: argparse.Namespace) -> FileForm:
     if arguments.terms:
         return FileForm.TOML
+    if arguments.dispenser_types:
+        return FileForm.CSV
     return FileForm.TEXT if arguments.name is None else FileForm.JSON
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.terms:
         text = workbench.quoting().demo_terms().read_text(encoding="utf-8")
+    elif arguments.dispenser_types:
+        text = workbench.dispenser_types().demo_table().read_text(encoding="utf-8")
     elif arguments.name is None:
         text = "".join(f"{name}\n" for name in demo_names())
     else:

@@ -21,6 +21,7 @@ from spoutline.cli.catalog import CATALOG
 from spoutline.cli.command import Command, DiscreetParser, add_shared, shared_options
 from spoutline.cli.convert import CONVERT
 from spoutline.cli.demo import DEMO
+from spoutline.cli.dispenser_type import DISPENSER_TYPE
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, tell_note
 from spoutline.cli.outputs import output_plan
@@ -60,6 +61,7 @@ COMMANDS: tuple[Command, ...] = (
     WHYNOT,
     SUBSTITUTES,
     CATALOG,
+    DISPENSER_TYPE,
     IMPORT,
     SCHEMA,
     PROFILE,

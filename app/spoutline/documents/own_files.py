@@ -5,8 +5,8 @@ PDF        producer ``Spoutline`` in the document's information; written once: a
            adds to its end, or writes another producer, and the file is somebody's work then
 XLSX       the document property ``Spoutline``, and a date of change that is the date of creation: a spreadsheet program
            that saves the file sets another
-CSV        UTF-8 with byte order mark, and the column titles of a bill, of order lines, of a programme, a sequence or of
-           old numbers
+CSV        UTF-8 with byte order mark, and the column titles of a bill, of order lines, of a programme, a sequence, of
+           old numbers or dispenser types
 ICS        ``PRODID`` of Spoutline
 HTML       a ``generator`` of Spoutline
 JSON       ``format`` begins with ``spoutline-``
@@ -109,15 +109,17 @@ def _csv_heads() -> frozenset[tuple[str, ...]]:
     from spoutline.documents.tabular.rows import bill_titles_ever, with_island_title
     from spoutline.explain.phrases.phrasebook import phrasebook_from_toml
     from spoutline.explain.plan.story import Story
+    from spoutline.model.type_columns import TYPE_COLUMNS
     from spoutline.units.accepted import UnitSystem
     from spoutline.units.display import Display
 
     path = assets.resources_folder() / "phrases" / "en.toml"  # tables for programs are in English in every language
     story = Story(phrasebook_from_toml(path.read_text(encoding="utf-8"), path.name), Display(UnitSystem.SI))
+    types = tuple(column.key for column in TYPE_COLUMNS)
     bills = bill_titles_ever(story)
     with_islands = (with_island_title(titles, story) for titles in bills)
     return frozenset(
-        {OLD_NUMBERS, csv_order.COLUMNS, programme_table.COLUMNS, task_table.COLUMNS, *bills, *with_islands}
+        {OLD_NUMBERS, types, csv_order.COLUMNS, programme_table.COLUMNS, task_table.COLUMNS, *bills, *with_islands}
     )
 
 

@@ -204,8 +204,8 @@ class Intake:
     def _section(self, row: RawRow) -> _Section | None:
         """Return what a heading between rows says: a text that stands alone and is no number of a part."""
         filled = [(place, text) for place, text in enumerate(row.cells) if text]
-        if len(filled) != 1 or is_total(row):
-            return None
+        if len(filled) != 1 or is_total(row) or not self._fields.has_maker:
+            return None  # what has no maker may be named and nothing else
         place, text = filled[0]
         kind = kind_words().get(" ".join(text.casefold().replace("-", " ").split()).rstrip(":"))
         if kind is None and (len(self._columns) < 2 or any(map(str.isdigit, text))):
@@ -275,7 +275,7 @@ class Intake:
             else:
                 values[slot] = typed[slot] = found
         number = str(values.pop(self._fields.key, ""))
-        maker = str(values.pop("maker", "") or self._maker)
+        maker = str(values.pop("maker", "") or self._maker) if self._fields.has_maker else ""
         self._check_identity(row, number, maker, repaired)
         said = values.pop("kind", None) if "kind" in self._fields.by_key else None
         if self._tell_row is not None:

@@ -18,6 +18,7 @@ from spoutline.model.part import PartKind, PartStatus
 from spoutline.model.part_figures import FIGURES, PartFigure, widest_of
 from spoutline.model.port import Port
 from spoutline.model.quantity import Dimension
+from spoutline.model.type_columns import TEXT_COLUMNS, TYPE_COLUMNS, TypeColumn
 from spoutline.planning.survey_import.fields import normal
 
 
@@ -307,10 +308,36 @@ _REFERENCES: Final[tuple[IntakeField, ...]] = (
     ),
     IntakeField(key="remark", title="Remark", cell=_TEXT, names=("remarks", "note", "notes", "comment", "bemerkung")),
 )
+
+
+def _of_type_column(column: TypeColumn) -> IntakeField:
+    if column.choices is not None:
+        cell = CellKind.WORD
+    elif column.yes_no:
+        cell = CellKind.YES_NO
+    else:
+        cell = _TEXT if column.key in TEXT_COLUMNS else CellKind.NUMBER
+    return IntakeField(
+        key=column.key,
+        title=column.title,
+        cell=cell,
+        names=column.names,
+        choices=tuple(column.choices or ()),
+        dimension=column.dimension,
+        unit=column.unit,
+    )
+
+
 _FIELD_SETS: Final[dict[TableSubject, FieldSet]] = {
     TableSubject.PARTS: FieldSet(BY_KEY),
     TableSubject.CROSS_REFERENCES: FieldSet(
         {field.key: field for field in _REFERENCES}, what="the old number of each row"
+    ),
+    TableSubject.DISPENSER_TYPES: FieldSet(
+        {column.key: _of_type_column(column) for column in TYPE_COLUMNS},
+        key="name",
+        has_maker=False,
+        what="the name of each type",
     ),
 }
 
