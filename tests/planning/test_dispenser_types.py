@@ -167,7 +167,7 @@ def plain(text: str) -> str:
 @st.composite
 def types(draw: st.DrawFn) -> DispenserType:
     said: dict[str, Any] = {
-        "name": draw(st.text("AbÄя中9='+-@;,\" ", min_size=1, max_size=12).map(plain).filter(bool)),
+        "name": draw(st.text("AbÄя中9='+-@;,\" ", min_size=1, max_size=12).map(lambda text: plain(f"T{text}"))),
         "maker": plain(draw(st.text("aÄ=+-@', ", max_size=8))),
         "outlet": draw(outlets()),
         "hook": {"distance_m": draw(st.floats(0.0, 3.0).map(lambda one: round(one, 6)))},
