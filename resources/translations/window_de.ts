@@ -64,6 +64,10 @@
    <translation>Jetzt &amp;sichern</translation>
   </message>
   <message>
+   <source>&amp;Begin</source>
+   <translation>&amp;Beginnen</translation>
+  </message>
+  <message>
    <source>&amp;Beyond the years whose onboard share is known</source>
    <translation>Nach den Jahren, deren A&amp;nteil bekannt ist</translation>
   </message>
@@ -184,6 +188,10 @@
    <translation>&amp;Verlauf</translation>
   </message>
   <message>
+   <source>&amp;Import…</source>
+   <translation>&amp;Einlesen…</translation>
+  </message>
+  <message>
    <source>&amp;Inspections and wear</source>
    <translation>Inspekti&amp;onen und Verschleiß</translation>
   </message>
@@ -238,6 +246,10 @@
   <message>
    <source>&amp;Longest lead time</source>
    <translation>Längste &amp;Lieferzeit</translation>
+  </message>
+  <message>
+   <source>&amp;Look at the demonstration</source>
+   <translation>&amp;Vorführung ansehen</translation>
   </message>
   <message>
    <source>&amp;Margin lost per position and hour</source>
@@ -312,6 +324,10 @@
    <translation>&amp;Bild</translation>
   </message>
   <message>
+   <source>&amp;Plan with both</source>
+   <translation>Mit beiden &amp;planen</translation>
+  </message>
+  <message>
    <source>&amp;Planned, agreed and built</source>
    <translation>&amp;Geplant, vereinbart und gebaut</translation>
   </message>
@@ -346,6 +362,10 @@
   <message>
    <source>&amp;Read from file…</source>
    <translation>Aus &amp;Datei lesen…</translation>
+  </message>
+  <message>
+   <source>&amp;Read it in</source>
+   <translation>Ein&amp;lesen</translation>
   </message>
   <message>
    <source>&amp;Ready ones, written into a file…</source>
@@ -568,6 +588,10 @@
    <translation>77 FR 28772 Tabelle 1 (erinnert)</translation>
   </message>
   <message>
+   <source>A catalog that you fill from your suppliers' tables, and the survey of your first site.</source>
+   <translation>Ein Katalog, den Sie aus den Tabellen Ihrer Lieferanten füllen, und die Aufnahme Ihres ersten Standorts.</translation>
+  </message>
+  <message>
    <source>A change of liquid goes by tank, and a vapor pipe ends at one. For a blend of two write 1 + 2.</source>
    <translation>Eine Sorte wechselt tankweise, und eine Gasleitung endet an einem Tank. Bei einer Mischung aus zweien 1 + 2 schreiben.</translation>
   </message>
@@ -602,6 +626,10 @@
   <message>
    <source>A quotation in the book has revisions; keep this one or look one up.</source>
    <translation>Ein Angebot im Buch hat Revisionen; dieses aufbewahren oder eines nachschlagen.</translation>
+  </message>
+  <message>
+   <source>A ready station, planned with a catalog that is invented: its makers, parts and prices exist nowhere, and every paper made from it says so.</source>
+   <translation>Eine fertige Tankstelle, geplant mit einem erfundenen Katalog: Seine Hersteller, Teile und Preise gibt es nirgends, und jedes Papier daraus sagt das.</translation>
   </message>
   <message>
    <source>A retractor or a reel moves the breakaway to the nozzle.</source>
@@ -748,6 +776,10 @@
    <translation>Rat, keine Erlaubnis: die Behörde jeder Tankstelle entscheidet, bevor die Arbeit beginnt.</translation>
   </message>
   <message>
+   <source>After: {0}</source>
+   <translation>Nachher: {0}</translation>
+  </message>
+  <message>
    <source>Ag&amp;ree on the planned set…</source>
    <translation>Geplanten Satz ve&amp;reinbaren…</translation>
   </message>
@@ -834,6 +866,10 @@
   <message>
    <source>Al&amp;l agreements…</source>
    <translation>A&amp;lle Vereinbarungen…</translation>
+  </message>
+  <message>
+   <source>All</source>
+   <translation>Alle</translation>
   </message>
   <message>
    <source>All &amp;positions in a table</source>
@@ -1020,8 +1056,24 @@
    <translation>Koaxial, passiv</translation>
   </message>
   <message>
+   <source>Because</source>
+   <translation>Weil</translation>
+  </message>
+  <message>
+   <source>Because: {0}</source>
+   <translation>Weil: {0}</translation>
+  </message>
+  <message>
    <source>Before → after</source>
    <translation>Vorher → nachher</translation>
+  </message>
+  <message>
+   <source>Before: {0}</source>
+   <translation>Vorher: {0}</translation>
+  </message>
+  <message>
+   <source>Begin my own</source>
+   <translation>Eigenes beginnen</translation>
   </message>
   <message>
    <source>Bellows on the nozzle</source>
@@ -1288,6 +1340,10 @@
    <translation>Vereinbarung vergleichen</translation>
   </message>
   <message>
+   <source>Compare {0}</source>
+   <translation>Vergleichen {0}</translation>
+  </message>
+  <message>
    <source>Comparing…</source>
    <translation>Vergleichen…</translation>
   </message>
@@ -1544,6 +1600,10 @@
    <translation>Zapfsäulen in einer Reihe, wo keine Insel genannt ist</translation>
   </message>
   <message>
+   <source>Do &amp;without the demonstration in this book</source>
+   <translation>In diesem Buch &amp;ohne die Vorführung auskommen</translation>
+  </message>
+  <message>
    <source>Do superseded parts &amp;go?</source>
    <translation>Entfallen ersetzte Te&amp;ile?</translation>
   </message>
@@ -1664,6 +1724,10 @@
    <translation>Einsatz und Schlauchführung</translation>
   </message>
   <message>
+   <source>E&amp;ffect</source>
+   <translation>W&amp;irkung</translation>
+  </message>
+  <message>
    <source>E&amp;xclude it</source>
    <translation>Aus&amp;schließen</translation>
   </message>
@@ -1734,6 +1798,14 @@
   <message>
    <source>Edition: {0}.</source>
    <translation>Ausgabe: {0}.</translation>
+  </message>
+  <message>
+   <source>Effect</source>
+   <translation>Wirkung</translation>
+  </message>
+  <message>
+   <source>Either way the other stays open to you: stations under Survey, catalogs under Go.</source>
+   <translation>Das andere bleibt Ihnen offen: Tankstellen unter Aufnahme, Kataloge unter Gehe zu.</translation>
   </message>
   <message>
    <source>Emissions</source>
@@ -2176,6 +2248,10 @@
    <translation>Stunden mit &amp;Einmal-Abreißkupplung</translation>
   </message>
   <message>
+   <source>How do you want to begin?</source>
+   <translation>Wie möchten Sie beginnen?</translation>
+  </message>
+  <message>
    <source>How far the quotation is</source>
    <translation>Wie weit das Angebot ist</translation>
   </message>
@@ -2360,6 +2436,14 @@
    <translation>Behalten oder ersetzen</translation>
   </message>
   <message>
+   <source>Keep the invented catalog &amp;Demonstration in this book</source>
+   <translation>Den erfundenen Katalog &amp;Demonstration in diesem Buch behalten</translation>
+  </message>
+  <message>
+   <source>Keep the parts that the file does not hold</source>
+   <translation>Teile behalten, die nicht in der Datei stehen</translation>
+  </message>
+  <message>
    <source>Keeps the grade on sale; empty goes by liquid and blend.</source>
    <translation>Hält die Sorte im Verkauf; leer geht nach Flüssigkeit und Mischung.</translation>
   </message>
@@ -2496,6 +2580,10 @@
    <translation>Alle Teile freigeben</translation>
   </message>
   <message>
+   <source>Let the draft hold what the file holds and nothing else</source>
+   <translation>Den Entwurf nur das enthalten lassen, was in der Datei steht</translation>
+  </message>
+  <message>
    <source>Let the price lists decide again, and quote again</source>
    <translation>Wieder die Preislisten entscheiden lassen und neu anbieten</translation>
   </message>
@@ -2582,6 +2670,10 @@
   <message>
    <source>Look at its &amp;health</source>
    <translation>&amp;Zustand ansehen</translation>
+  </message>
+  <message>
+   <source>Look at the demonstration</source>
+   <translation>Vorführung ansehen</translation>
   </message>
   <message>
    <source>Look into the outlet: one bore, or one tube inside another.</source>
@@ -2764,8 +2856,16 @@
    <translation>Name einer neuen Tankstelle</translation>
   </message>
   <message>
+   <source>Name of the &amp;catalog</source>
+   <translation>Name des &amp;Katalogs</translation>
+  </message>
+  <message>
    <source>Name of the dispenser</source>
    <translation>Name der Zapfsäule</translation>
+  </message>
+  <message>
+   <source>Name of the first &amp;site</source>
+   <translation>Name des ersten &amp;Standorts</translation>
   </message>
   <message>
    <source>Name of the g&amp;rade</source>
@@ -3396,6 +3496,14 @@
    <translation>Teile dieses Satzes sind mit Absicht behalten, daher kein Vergleich mit anderen. Freigeben, um andere zu sehen.</translation>
   </message>
   <message>
+   <source>Parts that differ</source>
+   <translation>Andere Teile</translation>
+  </message>
+  <message>
+   <source>Parts that differ ({0})</source>
+   <translation>Andere Teile ({0})</translation>
+  </message>
+  <message>
    <source>Paste positions</source>
    <translation>Plätze einfügen</translation>
   </message>
@@ -3514,6 +3622,10 @@
   <message>
    <source>Planning and reading what hangs there…</source>
    <translation>Planen und lesen, was dort hängt…</translation>
+  </message>
+  <message>
+   <source>Planning survey {0} of {1}…</source>
+   <translation>Aufnahme {0} von {1} wird geplant…</translation>
   </message>
   <message>
    <source>Planning this position…</source>
@@ -3846,6 +3958,14 @@
   <message>
    <source>Read a survey file</source>
    <translation>Aufnahmedatei lesen</translation>
+  </message>
+  <message>
+   <source>Read an exchange file</source>
+   <translation>Austauschdatei einlesen</translation>
+  </message>
+  <message>
+   <source>Read an exchange file of the program into the draft</source>
+   <translation>Eine Austauschdatei des Programms in den Entwurf einlesen</translation>
   </message>
   <message>
    <source>Read and change the terms in hand</source>
@@ -4332,6 +4452,14 @@
    <translation>Auf Seiten und Papieren gezeigte Sätze</translation>
   </message>
   <message>
+   <source>Sets that differ</source>
+   <translation>Andere Sätze</translation>
+  </message>
+  <message>
+   <source>Sets that differ ({0})</source>
+   <translation>Andere Sätze ({0})</translation>
+  </message>
+  <message>
    <source>Sets: {0}</source>
    <translation>Sätze: {0}</translation>
   </message>
@@ -4524,6 +4652,10 @@
    <translation>Anhalten</translation>
   </message>
   <message>
+   <source>Stopped.</source>
+   <translation>Angehalten.</translation>
+  </message>
+  <message>
    <source>Stopped. What was worked out so far is kept in the book.</source>
    <translation>Angehalten. Was bisher gerechnet ist, bleibt im Buch.</translation>
   </message>
@@ -4594,6 +4726,10 @@
   <message>
    <source>Surveys in the book</source>
    <translation>Aufnahmen im Buch</translation>
+  </message>
+  <message>
+   <source>Surveys to plan with both</source>
+   <translation>Mit beiden zu planende Aufnahmen</translation>
   </message>
   <message>
    <source>Swivel</source>
@@ -4878,6 +5014,10 @@
   <message>
    <source>The search was ended before the least cost was proved</source>
    <translation>Die Suche endete, bevor die geringsten Kosten bewiesen waren</translation>
+  </message>
+  <message>
+   <source>The set in hand, before and after</source>
+   <translation>Der gewählte Satz, vorher und nachher</translation>
   </message>
   <message>
    <source>The set is agreed.</source>
@@ -5816,6 +5956,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>wie vereinbart</translation>
   </message>
   <message>
+   <source>as before</source>
+   <translation>wie zuvor</translation>
+  </message>
+  <message>
    <source>as built</source>
    <translation>wie gebaut</translation>
   </message>
@@ -5864,6 +6008,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>nach Plätzen</translation>
   </message>
   <message>
+   <source>cannot be planned</source>
+   <translation>nicht planbar</translation>
+  </message>
+  <message>
    <source>changed</source>
    <translation>geändert</translation>
   </message>
@@ -5886,6 +6034,14 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>cost with a margin on the selling price</source>
    <translation>Kosten mit einer Marge auf den Verkaufspreis</translation>
+  </message>
+  <message>
+   <source>costs less</source>
+   <translation>kostet weniger</translation>
+  </message>
+  <message>
+   <source>costs more</source>
+   <translation>kostet mehr</translation>
   </message>
   <message>
    <source>date</source>
@@ -5948,6 +6104,18 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>je Zeile</translation>
   </message>
   <message>
+   <source>gets a set</source>
+   <translation>bekommt einen Satz</translation>
+  </message>
+  <message>
+   <source>gets other parts</source>
+   <translation>bekommt andere Teile</translation>
+  </message>
+  <message>
+   <source>gone</source>
+   <translation>entfallen</translation>
+  </message>
+  <message>
    <source>its last day is over</source>
    <translation>sein letzter Tag ist vorbei</translation>
   </message>
@@ -5962,6 +6130,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>list price: {0}</source>
    <translation>Listenpreis: {0}</translation>
+  </message>
+  <message>
+   <source>loses its set</source>
+   <translation>verliert seinen Satz</translation>
   </message>
   <message>
    <source>much like {0}</source>
@@ -6244,6 +6416,14 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>{0} Einträge, die ersten {1} gezeigt</translation>
   </message>
   <message>
+   <source>{0} is gone</source>
+   <translation>{0} ist entfallen</translation>
+  </message>
+  <message>
+   <source>{0} is new</source>
+   <translation>{0} ist neu</translation>
+  </message>
+  <message>
    <source>{0} missing, {1} by a person's word, {2} in all.</source>
    <translation>{0} fehlen, {1} auf jemandes Wort, {2} insgesamt.</translation>
   </message>
@@ -6324,6 +6504,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>{0} Sätze sind vereinbart; Papiere zeigen sie von nun an.</translation>
   </message>
   <message>
+   <source>{0} surveys cannot be planned with both.</source>
+   <translation>{0} Aufnahmen sind nicht mit beiden planbar.</translation>
+  </message>
+  <message>
    <source>{0} things to look at under the local rules of this site.</source>
    <translation>{0} Hinweise nach den örtlichen Regeln dieser Tankstelle.</translation>
   </message>
@@ -6380,8 +6564,20 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>{count} Plätze würden sich ändern.</translation>
   </message>
   <message>
+   <source>{count} positions: {told}.</source>
+   <translation>{count} Positionen: {told}.</translation>
+  </message>
+  <message>
    <source>{field}: “{word}” becomes “{by}” everywhere</source>
    <translation>{field}: aus „{word}“ wird überall „{by}“</translation>
+  </message>
+  <message>
+   <source>{file} into the draft of {catalog}</source>
+   <translation>{file} in den Entwurf von {catalog}</translation>
+  </message>
+  <message>
+   <source>{file} is in the draft of {catalog}.</source>
+   <translation>{file} steht im Entwurf von {catalog}.</translation>
   </message>
   <message>
    <source>{name}: {done} of {ready} ready sites are placed; {others} are not ready.</source>
@@ -6390,6 +6586,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{new} new or changed, {gone} gone or changed</source>
    <translation>{new} neu oder geändert, {gone} entfallen oder geändert</translation>
+  </message>
+  <message>
+   <source>{new} new, {changed} changed, {same} as they were, {gone} taken out</source>
+   <translation>{new} neu, {changed} geändert, {same} wie sie waren, {gone} herausgenommen</translation>
   </message>
   <message>
    <source>{parts} parts in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>

@@ -64,6 +64,10 @@
    <translation>&amp;Respaldar ahora</translation>
   </message>
   <message>
+   <source>&amp;Begin</source>
+   <translation>&amp;Comenzar</translation>
+  </message>
+  <message>
    <source>&amp;Beyond the years whose onboard share is known</source>
    <translation>&amp;Más allá de los años cuya parte a bordo se conoce</translation>
   </message>
@@ -184,6 +188,10 @@
    <translation>&amp;Historial</translation>
   </message>
   <message>
+   <source>&amp;Import…</source>
+   <translation>&amp;Importar…</translation>
+  </message>
+  <message>
    <source>&amp;Inspections and wear</source>
    <translation>&amp;Inspecciones y desgaste</translation>
   </message>
@@ -238,6 +246,10 @@
   <message>
    <source>&amp;Longest lead time</source>
    <translation>Pla&amp;zo de entrega máximo</translation>
+  </message>
+  <message>
+   <source>&amp;Look at the demonstration</source>
+   <translation>&amp;Ver la demostración</translation>
   </message>
   <message>
    <source>&amp;Margin lost per position and hour</source>
@@ -312,6 +324,10 @@
    <translation>&amp;Imagen</translation>
   </message>
   <message>
+   <source>&amp;Plan with both</source>
+   <translation>&amp;Planificar con ambas</translation>
+  </message>
+  <message>
    <source>&amp;Planned, agreed and built</source>
    <translation>&amp;Planificado, acordado y construido</translation>
   </message>
@@ -346,6 +362,10 @@
   <message>
    <source>&amp;Read from file…</source>
    <translation>&amp;Leer de un archivo…</translation>
+  </message>
+  <message>
+   <source>&amp;Read it in</source>
+   <translation>&amp;Leerlo</translation>
   </message>
   <message>
    <source>&amp;Ready ones, written into a file…</source>
@@ -568,6 +588,10 @@
    <translation>77 FR 28772 tabla 1 (de memoria)</translation>
   </message>
   <message>
+   <source>A catalog that you fill from your suppliers' tables, and the survey of your first site.</source>
+   <translation>Un catálogo que se llena con las tablas de sus proveedores, y el levantamiento de su primer emplazamiento.</translation>
+  </message>
+  <message>
    <source>A change of liquid goes by tank, and a vapor pipe ends at one. For a blend of two write 1 + 2.</source>
    <translation>Un cambio de líquido va por tanque, y un tubo de vapor termina en uno. Para una mezcla de dos escriba 1 + 2.</translation>
   </message>
@@ -602,6 +626,10 @@
   <message>
    <source>A quotation in the book has revisions; keep this one or look one up.</source>
    <translation>Una cotización del libro tiene revisiones; guarde esta o busque otra.</translation>
+  </message>
+  <message>
+   <source>A ready station, planned with a catalog that is invented: its makers, parts and prices exist nowhere, and every paper made from it says so.</source>
+   <translation>Una estación lista, planificada con un catálogo inventado: sus fabricantes, piezas y precios no existen, y cada documento hecho con él lo dice.</translation>
   </message>
   <message>
    <source>A retractor or a reel moves the breakaway to the nozzle.</source>
@@ -748,6 +776,10 @@
    <translation>Consejo, no permiso: la agencia de cada estación decide antes de que empiece su trabajo.</translation>
   </message>
   <message>
+   <source>After: {0}</source>
+   <translation>Después: {0}</translation>
+  </message>
+  <message>
    <source>Ag&amp;ree on the planned set…</source>
    <translation>Aco&amp;rdar el plan…</translation>
   </message>
@@ -834,6 +866,10 @@
   <message>
    <source>Al&amp;l agreements…</source>
    <translation>&amp;Todos los acuerdos…</translation>
+  </message>
+  <message>
+   <source>All</source>
+   <translation>Todos</translation>
   </message>
   <message>
    <source>All &amp;positions in a table</source>
@@ -1020,8 +1056,24 @@
    <translation>Coaxial de equilibrio</translation>
   </message>
   <message>
+   <source>Because</source>
+   <translation>Porque</translation>
+  </message>
+  <message>
+   <source>Because: {0}</source>
+   <translation>Porque: {0}</translation>
+  </message>
+  <message>
    <source>Before → after</source>
    <translation>Antes → después</translation>
+  </message>
+  <message>
+   <source>Before: {0}</source>
+   <translation>Antes: {0}</translation>
+  </message>
+  <message>
+   <source>Begin my own</source>
+   <translation>Comenzar lo mío</translation>
   </message>
   <message>
    <source>Bellows on the nozzle</source>
@@ -1288,6 +1340,10 @@
    <translation>Comparar el acuerdo</translation>
   </message>
   <message>
+   <source>Compare {0}</source>
+   <translation>Comparar {0}</translation>
+  </message>
+  <message>
    <source>Comparing…</source>
    <translation>Comparando…</translation>
   </message>
@@ -1544,6 +1600,10 @@
    <translation>Surtidores en fila donde no se nombra isla</translation>
   </message>
   <message>
+   <source>Do &amp;without the demonstration in this book</source>
+   <translation>&amp;Prescindir de la demostración en este libro</translation>
+  </message>
+  <message>
    <source>Do superseded parts &amp;go?</source>
    <translation>¿&amp;Salen las piezas sustituidas?</translation>
   </message>
@@ -1664,6 +1724,10 @@
    <translation>Uso y recogida</translation>
   </message>
   <message>
+   <source>E&amp;ffect</source>
+   <translation>E&amp;fecto</translation>
+  </message>
+  <message>
    <source>E&amp;xclude it</source>
    <translation>E&amp;xcluirla</translation>
   </message>
@@ -1734,6 +1798,14 @@
   <message>
    <source>Edition: {0}.</source>
    <translation>Edición: {0}.</translation>
+  </message>
+  <message>
+   <source>Effect</source>
+   <translation>Efecto</translation>
+  </message>
+  <message>
+   <source>Either way the other stays open to you: stations under Survey, catalogs under Go.</source>
+   <translation>Lo otro queda abierto: estaciones en el menú Levantamiento, catálogos en el menú Ir.</translation>
   </message>
   <message>
    <source>Emissions</source>
@@ -2176,6 +2248,10 @@
    <translation>Horas con una válvula de ruptura de un &amp;solo uso</translation>
   </message>
   <message>
+   <source>How do you want to begin?</source>
+   <translation>¿Cómo quiere comenzar?</translation>
+  </message>
+  <message>
    <source>How far the quotation is</source>
    <translation>En qué punto está la cotización</translation>
   </message>
@@ -2360,6 +2436,14 @@
    <translation>Conservar o sustituir</translation>
   </message>
   <message>
+   <source>Keep the invented catalog &amp;Demonstration in this book</source>
+   <translation>Conservar el catálogo inventado &amp;Demonstration en este libro</translation>
+  </message>
+  <message>
+   <source>Keep the parts that the file does not hold</source>
+   <translation>Conservar las piezas que el archivo no contiene</translation>
+  </message>
+  <message>
    <source>Keeps the grade on sale; empty goes by liquid and blend.</source>
    <translation>Mantiene el producto en venta; vacío va por líquido y mezcla.</translation>
   </message>
@@ -2496,6 +2580,10 @@
    <translation>Liberar todas las piezas</translation>
   </message>
   <message>
+   <source>Let the draft hold what the file holds and nothing else</source>
+   <translation>Dejar en el borrador solo lo que contiene el archivo</translation>
+  </message>
+  <message>
    <source>Let the price lists decide again, and quote again</source>
    <translation>Que decidan otra vez las listas de precios, y volver a cotizar</translation>
   </message>
@@ -2582,6 +2670,10 @@
   <message>
    <source>Look at its &amp;health</source>
    <translation>Ver su e&amp;stado</translation>
+  </message>
+  <message>
+   <source>Look at the demonstration</source>
+   <translation>Ver la demostración</translation>
   </message>
   <message>
    <source>Look into the outlet: one bore, or one tube inside another.</source>
@@ -2764,8 +2856,16 @@
    <translation>Nombre de una estación nueva</translation>
   </message>
   <message>
+   <source>Name of the &amp;catalog</source>
+   <translation>Nombre del &amp;catálogo</translation>
+  </message>
+  <message>
    <source>Name of the dispenser</source>
    <translation>Nombre del surtidor</translation>
+  </message>
+  <message>
+   <source>Name of the first &amp;site</source>
+   <translation>Nombre del primer &amp;emplazamiento</translation>
   </message>
   <message>
    <source>Name of the g&amp;rade</source>
@@ -3396,6 +3496,14 @@
    <translation>Hay piezas de este conjunto conservadas por elección, así que no queda otro con que comparar. Libérelas para ver otros.</translation>
   </message>
   <message>
+   <source>Parts that differ</source>
+   <translation>Piezas que difieren</translation>
+  </message>
+  <message>
+   <source>Parts that differ ({0})</source>
+   <translation>Piezas que difieren ({0})</translation>
+  </message>
+  <message>
    <source>Paste positions</source>
    <translation>Pegar posiciones</translation>
   </message>
@@ -3514,6 +3622,10 @@
   <message>
    <source>Planning and reading what hangs there…</source>
    <translation>Planificando y leyendo lo que cuelga allí…</translation>
+  </message>
+  <message>
+   <source>Planning survey {0} of {1}…</source>
+   <translation>Planificando el levantamiento {0} de {1}…</translation>
   </message>
   <message>
    <source>Planning this position…</source>
@@ -3846,6 +3958,14 @@
   <message>
    <source>Read a survey file</source>
    <translation>Leer un archivo de levantamiento</translation>
+  </message>
+  <message>
+   <source>Read an exchange file</source>
+   <translation>Leer un archivo de intercambio</translation>
+  </message>
+  <message>
+   <source>Read an exchange file of the program into the draft</source>
+   <translation>Leer en el borrador un archivo de intercambio del programa</translation>
   </message>
   <message>
    <source>Read and change the terms in hand</source>
@@ -4332,6 +4452,14 @@
    <translation>Conjuntos mostrados en páginas y documentos</translation>
   </message>
   <message>
+   <source>Sets that differ</source>
+   <translation>Conjuntos que difieren</translation>
+  </message>
+  <message>
+   <source>Sets that differ ({0})</source>
+   <translation>Conjuntos que difieren ({0})</translation>
+  </message>
+  <message>
    <source>Sets: {0}</source>
    <translation>Conjuntos: {0}</translation>
   </message>
@@ -4524,6 +4652,10 @@
    <translation>Parar</translation>
   </message>
   <message>
+   <source>Stopped.</source>
+   <translation>Detenido.</translation>
+  </message>
+  <message>
    <source>Stopped. What was worked out so far is kept in the book.</source>
    <translation>Parado. Lo calculado hasta ahora se conserva en el libro.</translation>
   </message>
@@ -4594,6 +4726,10 @@
   <message>
    <source>Surveys in the book</source>
    <translation>Levantamientos del libro</translation>
+  </message>
+  <message>
+   <source>Surveys to plan with both</source>
+   <translation>Levantamientos que planificar con ambas</translation>
   </message>
   <message>
    <source>Swivel</source>
@@ -4878,6 +5014,10 @@
   <message>
    <source>The search was ended before the least cost was proved</source>
    <translation>La búsqueda terminó antes de demostrar el costo mínimo</translation>
+  </message>
+  <message>
+   <source>The set in hand, before and after</source>
+   <translation>El conjunto elegido, antes y después</translation>
   </message>
   <message>
    <source>The set is agreed.</source>
@@ -5816,6 +5956,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>según lo acordado</translation>
   </message>
   <message>
+   <source>as before</source>
+   <translation>como antes</translation>
+  </message>
+  <message>
    <source>as built</source>
    <translation>según lo construido</translation>
   </message>
@@ -5864,6 +6008,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>por posiciones</translation>
   </message>
   <message>
+   <source>cannot be planned</source>
+   <translation>no se puede planificar</translation>
+  </message>
+  <message>
    <source>changed</source>
    <translation>cambiada</translation>
   </message>
@@ -5886,6 +6034,14 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>cost with a margin on the selling price</source>
    <translation>costo con un margen sobre el precio de venta</translation>
+  </message>
+  <message>
+   <source>costs less</source>
+   <translation>cuesta menos</translation>
+  </message>
+  <message>
+   <source>costs more</source>
+   <translation>cuesta más</translation>
   </message>
   <message>
    <source>date</source>
@@ -5948,6 +6104,18 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>por cada línea</translation>
   </message>
   <message>
+   <source>gets a set</source>
+   <translation>obtiene un conjunto</translation>
+  </message>
+  <message>
+   <source>gets other parts</source>
+   <translation>recibe otras piezas</translation>
+  </message>
+  <message>
+   <source>gone</source>
+   <translation>desaparecida</translation>
+  </message>
+  <message>
    <source>its last day is over</source>
    <translation>pasó su último día</translation>
   </message>
@@ -5962,6 +6130,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>list price: {0}</source>
    <translation>precio de lista: {0}</translation>
+  </message>
+  <message>
+   <source>loses its set</source>
+   <translation>pierde su conjunto</translation>
   </message>
   <message>
    <source>much like {0}</source>
@@ -6244,6 +6416,14 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>{0} entradas, se muestran las primeras {1}</translation>
   </message>
   <message>
+   <source>{0} is gone</source>
+   <translation>{0} ha desaparecido</translation>
+  </message>
+  <message>
+   <source>{0} is new</source>
+   <translation>{0} es nueva</translation>
+  </message>
+  <message>
    <source>{0} missing, {1} by a person's word, {2} in all.</source>
    <translation>{0} faltan, {1} por la palabra de una persona, {2} en total.</translation>
   </message>
@@ -6324,6 +6504,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>{0} conjuntos están acordados; los documentos los muestran desde ahora.</translation>
   </message>
   <message>
+   <source>{0} surveys cannot be planned with both.</source>
+   <translation>{0} levantamientos no se pueden planificar con ambas.</translation>
+  </message>
+  <message>
    <source>{0} things to look at under the local rules of this site.</source>
    <translation>{0} puntos por revisar según las reglas locales de esta estación.</translation>
   </message>
@@ -6380,8 +6564,20 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Cambiarían {count} posiciones.</translation>
   </message>
   <message>
+   <source>{count} positions: {told}.</source>
+   <translation>{count} posiciones: {told}.</translation>
+  </message>
+  <message>
    <source>{field}: “{word}” becomes “{by}” everywhere</source>
    <translation>{field}: “{word}” pasa a “{by}” en todas partes</translation>
+  </message>
+  <message>
+   <source>{file} into the draft of {catalog}</source>
+   <translation>{file} al borrador de {catalog}</translation>
+  </message>
+  <message>
+   <source>{file} is in the draft of {catalog}.</source>
+   <translation>{file} está en el borrador de {catalog}.</translation>
   </message>
   <message>
    <source>{name}: {done} of {ready} ready sites are placed; {others} are not ready.</source>
@@ -6390,6 +6586,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{new} new or changed, {gone} gone or changed</source>
    <translation>{new} nuevas o cambiadas, {gone} retiradas o cambiadas</translation>
+  </message>
+  <message>
+   <source>{new} new, {changed} changed, {same} as they were, {gone} taken out</source>
+   <translation>{new} nuevas, {changed} cambiadas, {same} como estaban, {gone} retiradas</translation>
   </message>
   <message>
    <source>{parts} parts in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>

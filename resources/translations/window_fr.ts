@@ -64,6 +64,10 @@
    <translation>&amp;Sauvegarder maintenant</translation>
   </message>
   <message>
+   <source>&amp;Begin</source>
+   <translation>&amp;Commencer</translation>
+  </message>
+  <message>
    <source>&amp;Beyond the years whose onboard share is known</source>
    <translation>&amp;Au-delà des années dont la part embarquée est connue</translation>
   </message>
@@ -184,6 +188,10 @@
    <translation>&amp;Historique</translation>
   </message>
   <message>
+   <source>&amp;Import…</source>
+   <translation>&amp;Importer…</translation>
+  </message>
+  <message>
    <source>&amp;Inspections and wear</source>
    <translation>&amp;Contrôles et usure</translation>
   </message>
@@ -238,6 +246,10 @@
   <message>
    <source>&amp;Longest lead time</source>
    <translation>&amp;Délai le plus long</translation>
+  </message>
+  <message>
+   <source>&amp;Look at the demonstration</source>
+   <translation>&amp;Voir la démonstration</translation>
   </message>
   <message>
    <source>&amp;Margin lost per position and hour</source>
@@ -312,6 +324,10 @@
    <translation>&amp;Image</translation>
   </message>
   <message>
+   <source>&amp;Plan with both</source>
+   <translation>&amp;Planifier avec les deux</translation>
+  </message>
+  <message>
    <source>&amp;Planned, agreed and built</source>
    <translation>&amp;Prévu, convenu et posé</translation>
   </message>
@@ -346,6 +362,10 @@
   <message>
    <source>&amp;Read from file…</source>
    <translation>&amp;Lire un fichier…</translation>
+  </message>
+  <message>
+   <source>&amp;Read it in</source>
+   <translation>&amp;Lire le fichier</translation>
   </message>
   <message>
    <source>&amp;Ready ones, written into a file…</source>
@@ -568,6 +588,10 @@
    <translation>77 FR 28772 table 1 (de mémoire)</translation>
   </message>
   <message>
+   <source>A catalog that you fill from your suppliers' tables, and the survey of your first site.</source>
+   <translation>Un catalogue que vous remplissez avec les tableaux de vos fournisseurs, et le relevé de votre premier site.</translation>
+  </message>
+  <message>
    <source>A change of liquid goes by tank, and a vapor pipe ends at one. For a blend of two write 1 + 2.</source>
    <translation>Un changement de liquide va par cuve, et une conduite de vapeur finit à l'une d'elles. Pour un mélange de deux, écrivez 1 + 2.</translation>
   </message>
@@ -602,6 +626,10 @@
   <message>
    <source>A quotation in the book has revisions; keep this one or look one up.</source>
    <translation>Un devis du registre a des révisions ; gardez celui-ci ou ouvrez-en un.</translation>
+  </message>
+  <message>
+   <source>A ready station, planned with a catalog that is invented: its makers, parts and prices exist nowhere, and every paper made from it says so.</source>
+   <translation>Une station toute prête, planifiée avec un catalogue inventé : ses fabricants, pièces et prix n'existent nulle part, et chaque document qui en est tiré le dit.</translation>
   </message>
   <message>
    <source>A retractor or a reel moves the breakaway to the nozzle.</source>
@@ -748,6 +776,10 @@
    <translation>Conseil, non autorisation : l'agence de chaque station décide avant le début du travail.</translation>
   </message>
   <message>
+   <source>After: {0}</source>
+   <translation>Après : {0}</translation>
+  </message>
+  <message>
    <source>Ag&amp;ree on the planned set…</source>
    <translation>Convenir de l'ensemble p&amp;révu…</translation>
   </message>
@@ -834,6 +866,10 @@
   <message>
    <source>Al&amp;l agreements…</source>
    <translation>Tous &amp;les accords…</translation>
+  </message>
+  <message>
+   <source>All</source>
+   <translation>Tous</translation>
   </message>
   <message>
    <source>All &amp;positions in a table</source>
@@ -1020,8 +1056,24 @@
    <translation>Coaxial à équilibrage</translation>
   </message>
   <message>
+   <source>Because</source>
+   <translation>Raison</translation>
+  </message>
+  <message>
+   <source>Because: {0}</source>
+   <translation>Raison : {0}</translation>
+  </message>
+  <message>
    <source>Before → after</source>
    <translation>Avant → après</translation>
+  </message>
+  <message>
+   <source>Before: {0}</source>
+   <translation>Avant : {0}</translation>
+  </message>
+  <message>
+   <source>Begin my own</source>
+   <translation>Commencer le mien</translation>
   </message>
   <message>
    <source>Bellows on the nozzle</source>
@@ -1288,6 +1340,10 @@
    <translation>Comparer l'accord</translation>
   </message>
   <message>
+   <source>Compare {0}</source>
+   <translation>Comparer {0}</translation>
+  </message>
+  <message>
    <source>Comparing…</source>
    <translation>Comparaison…</translation>
   </message>
@@ -1544,6 +1600,10 @@
    <translation>Distributeurs par rangée sans îlot nommé</translation>
   </message>
   <message>
+   <source>Do &amp;without the demonstration in this book</source>
+   <translation>Se &amp;passer de la démonstration dans ce livre</translation>
+  </message>
+  <message>
    <source>Do superseded parts &amp;go?</source>
    <translation>Les pièces remplacées partent-elle&amp;s ?</translation>
   </message>
@@ -1664,6 +1724,10 @@
    <translation>Service et rappel du flexible</translation>
   </message>
   <message>
+   <source>E&amp;ffect</source>
+   <translation>E&amp;ffet</translation>
+  </message>
+  <message>
    <source>E&amp;xclude it</source>
    <translation>L'e&amp;xclure</translation>
   </message>
@@ -1734,6 +1798,14 @@
   <message>
    <source>Edition: {0}.</source>
    <translation>Édition : {0}.</translation>
+  </message>
+  <message>
+   <source>Effect</source>
+   <translation>Effet</translation>
+  </message>
+  <message>
+   <source>Either way the other stays open to you: stations under Survey, catalogs under Go.</source>
+   <translation>L'autre reste ouvert : stations sous Relevé, catalogues sous Aller.</translation>
   </message>
   <message>
    <source>Emissions</source>
@@ -2176,6 +2248,10 @@
    <translation>Heures, raccord à &amp;usage unique</translation>
   </message>
   <message>
+   <source>How do you want to begin?</source>
+   <translation>Comment voulez-vous commencer ?</translation>
+  </message>
+  <message>
    <source>How far the quotation is</source>
    <translation>Où en est le devis</translation>
   </message>
@@ -2360,6 +2436,14 @@
    <translation>Garder ou remplacer</translation>
   </message>
   <message>
+   <source>Keep the invented catalog &amp;Demonstration in this book</source>
+   <translation>Garder le catalogue inventé &amp;Demonstration dans ce livre</translation>
+  </message>
+  <message>
+   <source>Keep the parts that the file does not hold</source>
+   <translation>Garder les pièces que le fichier ne contient pas</translation>
+  </message>
+  <message>
    <source>Keeps the grade on sale; empty goes by liquid and blend.</source>
    <translation>Garde le produit en vente ; vide : d'après liquide et mélange.</translation>
   </message>
@@ -2496,6 +2580,10 @@
    <translation>Libérer toutes les pièces</translation>
   </message>
   <message>
+   <source>Let the draft hold what the file holds and nothing else</source>
+   <translation>Ne laisser dans le brouillon que ce que contient le fichier</translation>
+  </message>
+  <message>
    <source>Let the price lists decide again, and quote again</source>
    <translation>Laisser de nouveau décider les listes de prix, et refaire le devis</translation>
   </message>
@@ -2582,6 +2670,10 @@
   <message>
    <source>Look at its &amp;health</source>
    <translation>Voir son é&amp;tat</translation>
+  </message>
+  <message>
+   <source>Look at the demonstration</source>
+   <translation>Voir la démonstration</translation>
   </message>
   <message>
    <source>Look into the outlet: one bore, or one tube inside another.</source>
@@ -2764,8 +2856,16 @@
    <translation>Nom d'une nouvelle station</translation>
   </message>
   <message>
+   <source>Name of the &amp;catalog</source>
+   <translation>Nom du &amp;catalogue</translation>
+  </message>
+  <message>
    <source>Name of the dispenser</source>
    <translation>Nom du distributeur</translation>
+  </message>
+  <message>
+   <source>Name of the first &amp;site</source>
+   <translation>Nom du premier &amp;site</translation>
   </message>
   <message>
    <source>Name of the g&amp;rade</source>
@@ -3396,6 +3496,14 @@
    <translation>Des pièces de cet ensemble sont gardées par choix, il ne reste aucun autre ensemble à comparer. Libérez-les pour en voir d'autres.</translation>
   </message>
   <message>
+   <source>Parts that differ</source>
+   <translation>Pièces différentes</translation>
+  </message>
+  <message>
+   <source>Parts that differ ({0})</source>
+   <translation>Pièces différentes ({0})</translation>
+  </message>
+  <message>
    <source>Paste positions</source>
    <translation>Coller des postes</translation>
   </message>
@@ -3514,6 +3622,10 @@
   <message>
    <source>Planning and reading what hangs there…</source>
    <translation>Prévision et lecture de ce qui est posé…</translation>
+  </message>
+  <message>
+   <source>Planning survey {0} of {1}…</source>
+   <translation>Planification du relevé {0} sur {1}…</translation>
   </message>
   <message>
    <source>Planning this position…</source>
@@ -3846,6 +3958,14 @@
   <message>
    <source>Read a survey file</source>
    <translation>Lire un fichier de relevé</translation>
+  </message>
+  <message>
+   <source>Read an exchange file</source>
+   <translation>Lire un fichier d'échange</translation>
+  </message>
+  <message>
+   <source>Read an exchange file of the program into the draft</source>
+   <translation>Lire un fichier d'échange du programme dans le brouillon</translation>
   </message>
   <message>
    <source>Read and change the terms in hand</source>
@@ -4332,6 +4452,14 @@
    <translation>Ensembles montrés sur pages et documents</translation>
   </message>
   <message>
+   <source>Sets that differ</source>
+   <translation>Ensembles différents</translation>
+  </message>
+  <message>
+   <source>Sets that differ ({0})</source>
+   <translation>Ensembles différents ({0})</translation>
+  </message>
+  <message>
    <source>Sets: {0}</source>
    <translation>Ensembles : {0}</translation>
   </message>
@@ -4524,6 +4652,10 @@
    <translation>Arrêter</translation>
   </message>
   <message>
+   <source>Stopped.</source>
+   <translation>Arrêté.</translation>
+  </message>
+  <message>
    <source>Stopped. What was worked out so far is kept in the book.</source>
    <translation>Arrêté. Ce qui est déjà calculé est gardé au registre.</translation>
   </message>
@@ -4594,6 +4726,10 @@
   <message>
    <source>Surveys in the book</source>
    <translation>Relevés du registre</translation>
+  </message>
+  <message>
+   <source>Surveys to plan with both</source>
+   <translation>Relevés à planifier avec les deux</translation>
   </message>
   <message>
    <source>Swivel</source>
@@ -4878,6 +5014,10 @@
   <message>
    <source>The search was ended before the least cost was proved</source>
    <translation>La recherche a pris fin avant que le moindre coût soit prouvé</translation>
+  </message>
+  <message>
+   <source>The set in hand, before and after</source>
+   <translation>L'ensemble choisi, avant et après</translation>
   </message>
   <message>
    <source>The set is agreed.</source>
@@ -5816,6 +5956,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>comme convenu</translation>
   </message>
   <message>
+   <source>as before</source>
+   <translation>comme avant</translation>
+  </message>
+  <message>
    <source>as built</source>
    <translation>comme posé</translation>
   </message>
@@ -5864,6 +6008,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>par postes</translation>
   </message>
   <message>
+   <source>cannot be planned</source>
+   <translation>ne peut être planifié</translation>
+  </message>
+  <message>
    <source>changed</source>
    <translation>changée</translation>
   </message>
@@ -5886,6 +6034,14 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>cost with a margin on the selling price</source>
    <translation>coût avec une marge sur le prix de vente</translation>
+  </message>
+  <message>
+   <source>costs less</source>
+   <translation>coûte moins</translation>
+  </message>
+  <message>
+   <source>costs more</source>
+   <translation>coûte plus</translation>
   </message>
   <message>
    <source>date</source>
@@ -5948,6 +6104,18 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>pour chaque ligne</translation>
   </message>
   <message>
+   <source>gets a set</source>
+   <translation>obtient un ensemble</translation>
+  </message>
+  <message>
+   <source>gets other parts</source>
+   <translation>reçoit d'autres pièces</translation>
+  </message>
+  <message>
+   <source>gone</source>
+   <translation>disparue</translation>
+  </message>
+  <message>
    <source>its last day is over</source>
    <translation>son dernier jour est passé</translation>
   </message>
@@ -5962,6 +6130,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>list price: {0}</source>
    <translation>prix de liste : {0}</translation>
+  </message>
+  <message>
+   <source>loses its set</source>
+   <translation>perd son ensemble</translation>
   </message>
   <message>
    <source>much like {0}</source>
@@ -6244,6 +6416,14 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>{0} entrées, les {1} premières montrées</translation>
   </message>
   <message>
+   <source>{0} is gone</source>
+   <translation>{0} a disparu</translation>
+  </message>
+  <message>
+   <source>{0} is new</source>
+   <translation>{0} est nouvelle</translation>
+  </message>
+  <message>
    <source>{0} missing, {1} by a person's word, {2} in all.</source>
    <translation>{0} manquants, {1} sur parole, {2} en tout.</translation>
   </message>
@@ -6324,6 +6504,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>{0} ensembles sont convenus ; les documents les montrent désormais.</translation>
   </message>
   <message>
+   <source>{0} surveys cannot be planned with both.</source>
+   <translation>{0} relevés ne peuvent être planifiés avec les deux.</translation>
+  </message>
+  <message>
    <source>{0} things to look at under the local rules of this site.</source>
    <translation>{0} points à examiner selon les règles locales de cette station.</translation>
   </message>
@@ -6380,8 +6564,20 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>{count} postes changeraient.</translation>
   </message>
   <message>
+   <source>{count} positions: {told}.</source>
+   <translation>{count} positions : {told}.</translation>
+  </message>
+  <message>
    <source>{field}: “{word}” becomes “{by}” everywhere</source>
    <translation>{field} : « {word} » devient « {by} » partout</translation>
+  </message>
+  <message>
+   <source>{file} into the draft of {catalog}</source>
+   <translation>{file} dans le brouillon de {catalog}</translation>
+  </message>
+  <message>
+   <source>{file} is in the draft of {catalog}.</source>
+   <translation>{file} est dans le brouillon de {catalog}.</translation>
   </message>
   <message>
    <source>{name}: {done} of {ready} ready sites are placed; {others} are not ready.</source>
@@ -6390,6 +6586,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{new} new or changed, {gone} gone or changed</source>
    <translation>{new} nouvelles ou changées, {gone} retirées ou changées</translation>
+  </message>
+  <message>
+   <source>{new} new, {changed} changed, {same} as they were, {gone} taken out</source>
+   <translation>{new} nouvelles, {changed} modifiées, {same} inchangées, {gone} retirées</translation>
   </message>
   <message>
    <source>{parts} parts in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>

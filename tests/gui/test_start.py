@@ -1,10 +1,14 @@
 from __future__ import annotations
 
+import shutil
 import subprocess
 import sys
+from collections.abc import Iterator
+from datetime import date
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
@@ -18,6 +22,7 @@ from spoutline.gui.window.faults import UnexpectedFault
 from spoutline.gui.window.first_survey import survey_to_show, units_to_show
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.start import Opening
+from spoutline.model.catalogue_edition import DEMONSTRATION, EditionRef
 from spoutline.model.faults import StoreFault
 from spoutline.model.survey import Survey
 from spoutline.units.accepted import UnitSystem
@@ -93,6 +98,79 @@ def test_empty_book_starts_with_a_demo_and_then_with_the_survey_used_last(
         assert len(bench.book().entries()) == 1
     finally:
         bench.close()
+
+
+@pytest.fixture
+def empty_book(tmp_path: Path, shared_database: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Workbench]:
+    """Yield use cases over a book that holds the invented catalog and no survey."""
+    monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
+    shutil.copy(shared_database, tmp_path / "empty.sqlite3")
+    bench = open_workbench(Settings(database=str(tmp_path / "empty.sqlite3"), profiles=tmp_path))
+    for entry in bench.book().entries():
+        bench.book().remove(entry.id)
+    yield bench
+    bench.close()
+
+
+def asked(qtbot: QtBot, qapp: QApplication, bench: Workbench, tmp_path: Path) -> tuple[MainWindow, Opening]:
+    """Open the window over an empty book; it asks how to begin, and nothing was written."""
+    window, start = opening(qtbot, qapp, lambda: bench, tmp_path)
+    start.start()
+    qtbot.waitUntil(lambda: start.choice is not None and start.choice.isVisible(), timeout=20_000)
+    assert bench.book().entries() == ()
+    assert window.workplace is None
+    return window, start
+
+
+def test_over_an_empty_book_a_person_looks_at_the_demonstration(
+    qtbot: QtBot, qapp: QApplication, empty_book: Workbench, tmp_path: Path, plans_once: None
+) -> None:
+    window, start = asked(qtbot, qapp, empty_book, tmp_path)
+    assert start.choice is not None
+    qtbot.mouseClick(start.choice.demonstration_button, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: window.workplace is not None, timeout=20_000)
+    assert window.workplace is not None
+    assert window.workplace.session.survey == demo_survey()
+    assert empty_book.catalogues().chosen() == EditionRef(DEMONSTRATION)
+    window.jobs.close()
+
+
+def test_over_an_empty_book_a_person_begins_their_own(
+    qtbot: QtBot, qapp: QApplication, empty_book: Workbench, tmp_path: Path
+) -> None:
+    window, start = asked(qtbot, qapp, empty_book, tmp_path)
+    choice = start.choice
+    assert choice is not None
+    assert not choice.own_button.isEnabled()
+    qtbot.keyClicks(choice.catalogue_edit, "Demonstration")
+    qtbot.keyClicks(choice.site_edit, "Fernhollow Fuels")
+    qtbot.mouseClick(choice.own_button, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: "has this name" in choice.fault_label.text(), timeout=20_000)
+    assert empty_book.book().entries() == ()
+    choice.catalogue_edit.clear()
+    qtbot.keyClicks(choice.catalogue_edit, "Office list")
+    choice.without_box.click()
+    qtbot.keyClick(choice.site_edit, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: window.workplace is not None, timeout=20_000)
+    assert window.workplace is not None
+    assert window.workplace.session.survey.site.name == "Fernhollow Fuels"
+    service = empty_book.catalogues()
+    assert [facts.name for facts in service.all()] == ["Office list"]
+    assert service.chosen() == EditionRef("Office list", is_draft=True)
+    page = window.workplace.catalogues_page
+    qtbot.waitUntil(lambda: page.in_hand.draft_name == "Office list", timeout=20_000)
+    assert page.isVisible()
+    window.jobs.close()
+
+
+def test_what_is_published_first_takes_the_place_of_the_draft_that_the_book_plans_with(empty_book: Workbench) -> None:
+    service = empty_book.catalogues()
+    service.begin("Office list")
+    with service.shelf().draft("Office list") as desk:
+        desk.put(list(service.shelf().entries(EditionRef(DEMONSTRATION)))[:1])
+    service.publish("Office list", notes="first", publisher="Ada Fenn", on=date(2026, 11, 2))
+    assert service.chosen() == EditionRef("Office list")
+    assert service.begin("office LIST") == EditionRef("Office list")
 
 
 def test_units_are_the_remembered_ones_or_those_of_the_place(survey: Survey) -> None:

@@ -17,6 +17,7 @@ from pytestqt.qtbot import QtBot
 
 from spoutline import assets
 from spoutline.bootstrap import Settings, open_workbench
+from spoutline.bootstrap.demos import demo_survey
 from spoutline.bootstrap.languages import language_of_environment, remembered_language
 from spoutline.gui.actions import ACTIONS, MenuId
 from spoutline.gui.window.language import WindowLanguage
@@ -110,6 +111,8 @@ def test_the_window_is_exchanged_for_one_in_another_language(
 
     shutil.copy(shared_database, tmp_path / "own.sqlite3")
     bench = open_workbench(Settings(database=str(tmp_path / "own.sqlite3"), profiles=tmp_path / "profiles"))
+    if not bench.book().entries():
+        bench.book().create(demo_survey())
     shown = ShownWindow(lambda: bench, None, Language.ENGLISH)
     first = shown.window
     qtbot.waitUntil(lambda: first.workplace is not None, timeout=20_000)

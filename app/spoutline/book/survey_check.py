@@ -25,7 +25,7 @@ def check_names(
     the bare numbers that several makers have, for a part that hangs there need be in no catalogue.
     """
     problems = [
-        InputProblem("", field, repr(value), choice_of(value, known))
+        InputProblem("", field, repr(value), choice_of(value, known) if known else _NO_PRICES)
         for field, value, known in (
             ("site.jurisdiction", survey.site.jurisdiction, jurisdictions),
             ("site.currency", survey.site.currency, currencies),
@@ -40,6 +40,9 @@ def check_names(
     problems += [InputProblem("", field, repr(str(part)), shared[part]) for field, part in installed if part in shared]
     if problems:
         raise InputFault(tuple(problems))
+
+
+_NO_PRICES = "the catalog that it is planned with holds no price of a described part yet"
 
 
 def _installed_parts(survey: Survey) -> Iterator[tuple[str, PartRef]]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import suppress
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
@@ -48,6 +48,7 @@ class Sources:
     price_lists: Callable[[], tuple[PriceList, ...]]
     plan: Callable[[Survey, EditionRef, Progress | None], SitePlan]
     planned_with: Callable[[Survey | None], EditionRef]
+    survey: Callable[[int], Survey]  # of the book, by its key
     maps: Path  # folder of what is remembered of suppliers' tables
 
 
@@ -66,6 +67,15 @@ class EntriesFound:
 
     lines: tuple[EntryLine, ...]
     count: int
+
+
+@dataclass(frozen=True, slots=True)
+class SurveyEffect:
+    """What becomes of the positions of one survey of the book; ``fault`` says why it cannot be planned with both."""
+
+    survey_id: int
+    positions: tuple[PositionEffect, ...]
+    fault: str = ""
 
 
 class _NotTakenIn(Exception):
@@ -114,6 +124,22 @@ class CatalogueService:
         told = ((entry, describe(entry)) for entry in entries)
         return EntriesFound(tuple(EntryLine(entry, found.lacking, found.faults) for entry, found in told), count)
 
+    def begin(self, name: str, *, without_demonstration: bool = False) -> EditionRef:
+        """Let the book plan with a catalogue of a person's own, a new one where it has none of this name.
+
+        Before its first edition that is the draft; what is published first takes its place.
+        """
+        from spoutline.catalogue.editions import folded
+
+        known = {folded(facts.name): facts for facts in self.all()}
+        facts = known.get(folded(name.strip()))
+        if facts is None or facts.is_demonstration:
+            facts = self.create(name)
+        chosen = self.choose(EditionRef(facts.name, is_draft=facts.newest is None))
+        if without_demonstration:
+            self.leave_demonstration_out(left_out=True)
+        return chosen
+
     def leave_demonstration_out(self, *, left_out: bool) -> None:
         """Do without the invented catalogue in this book, or take it in again."""
         self.shelf().leave_demonstration_out(left_out=left_out)
@@ -150,12 +176,34 @@ class CatalogueService:
             for one in effects(plan(survey, before, progress), plan(survey, after, progress), changes)
         )
 
+    def effects_on_book(
+        self, before: EditionRef, after: EditionRef, survey_ids: Sequence[int], progress: Progress
+    ) -> Iterator[SurveyEffect]:
+        """Plan surveys of the book with two editions, one after the other; raise ``Cancelled``.
+
+        A survey that cannot be planned with one of them is told, and the others go on. The progress counts surveys.
+        """
+        from spoutline.planning.keeping.effect import effects
+        from spoutline.planning.keeping.quiet_progress import QuietProgress
+
+        changes, plan, asking = self.changes(before, after), self._sources.plan, QuietProgress(progress)
+        for place, key in enumerate(survey_ids):
+            progress.on_progress(place, len(survey_ids))
+            try:
+                survey = self._sources.survey(key)
+                yield SurveyEffect(key, effects(plan(survey, before, asking), plan(survey, after, asking), changes))
+            except InputFault as fault:
+                yield SurveyEffect(key, (), "; ".join(map(str, fault.problems)))
+
     def changes(self, before: EditionRef, after: EditionRef) -> tuple[EntryChange, ...]:
         """Return what differs between two editions, by number and maker."""
         return self.shelf().changes(before, after)
 
     def publish(self, name: str, *, notes: str, publisher: str, on: date) -> CatalogueEdition:
-        """Publish the draft of a catalogue; raise ``InputFault`` where it is faulty, unsigned or unchanged."""
+        """Publish the draft of a catalogue; raise ``InputFault`` where it is faulty, unsigned or unchanged.
+
+        A book that planned with the draft because there was no edition yet plans with the editions from the first on.
+        """
         problems = [
             InputProblem("", field, "nothing", wanted)
             for field, text, wanted in (
@@ -168,7 +216,10 @@ class CatalogueService:
         problems += [InputProblem(str(one.ref), one.column, one.value, one.wanted) for one in faults[:_MOST_TOLD]]
         if problems:
             raise InputFault(tuple(problems))
-        return self.shelf().publish(name, notes=notes.strip(), publisher=publisher.strip(), on=on)
+        edition = self.shelf().publish(name, notes=notes.strip(), publisher=publisher.strip(), on=on)
+        if edition.number == 1 and self.chosen() == EditionRef(edition.catalogue, is_draft=True):
+            self.choose(EditionRef(edition.catalogue))
+        return edition
 
     def discard_draft(self, name: str) -> None:
         """Let the draft be as the newest edition again."""

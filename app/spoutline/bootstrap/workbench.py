@@ -274,6 +274,7 @@ class Workbench:
                 price_lists=lambda: self.quoting().price_lists(),
                 plan=self.plan_with,
                 planned_with=self._stores.planned_with,
+                survey=lambda key: self._stores.book().stored(key).survey,
                 maps=user_folder() / "table_maps",
             )
         )

@@ -14,6 +14,7 @@ from spoutline.book.survey_text import read_survey
 from spoutline.bootstrap.demos import demo_survey, ready_stations
 from spoutline.documents.own_files import FileForm
 from spoutline.gui.dialogs.form import FormDialog
+from spoutline.gui.edits.positions import new_survey
 from spoutline.gui.models.record_table import RecordTable, SortedRecords
 from spoutline.gui.models.table_columns import survey_columns
 from spoutline.gui.roles import Role
@@ -22,26 +23,12 @@ from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputNote, StoreFault
-from spoutline.model.survey import Position, Site, Survey
+from spoutline.model.survey import Survey
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
 
 _FILES = "JSON (*.json)"
-
-
-def new_survey(name: str) -> Survey:
-    """Return a survey of one position, side A of dispenser 1; raise ``InputFault`` for a name that cannot be."""
-    from pydantic import ValidationError
-
-    from spoutline.model.faults import InputProblem
-
-    try:
-        site = Site(name=name)
-    except ValidationError as error:
-        value = f"“{name}”" if name.strip() else "nothing"
-        raise InputFault((InputProblem("", "name of the site", value, "write 1 to 60 characters"),)) from error
-    return Survey(site=site, positions=(Position(label="1A"),))
 
 
 class SurveysDialog(FormDialog):

@@ -11,10 +11,20 @@ from spoutline.gui.edits.answers import with_position
 from spoutline.model.answered import unanswered, with_answers_from
 from spoutline.model.dispenser_type import inheriting, type_of_dispenser, with_type
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.model.survey import Position, Survey
+from spoutline.model.survey import Position, Site, Survey
 from spoutline.planning.refit.dispensers import dispenser_names, island_of, standing
 
 MOST_POSITIONS = 5000
+
+
+def new_survey(name: str) -> Survey:
+    """Return a survey of one position, side A of dispenser 1; raise ``InputFault`` for a name that cannot be."""
+    try:
+        site = Site(name=name)
+    except ValidationError as error:
+        value = f"“{name}”" if name.strip() else "nothing"
+        raise InputFault((InputProblem("", "name of the site", value, "write 1 to 60 characters"),)) from error
+    return Survey(site=site, positions=(Position(label="1A"),))
 
 
 class AnswerGroup(StrEnum):

@@ -52,6 +52,11 @@ def _names(ref: EditionRef, facts: CatalogueFacts, edition: CatalogueEdition | N
     return not ref.is_draft and (ref.number == edition.number or (ref.number is None and edition is facts.newest))
 
 
+def edition_words(row: EditionRow) -> str:
+    """Return how one of several editions is called in a list."""
+    return f"{row.facts.name}, {tr('draft')}" if row.edition is None else f"{row.facts.name}, {row.edition.number}"
+
+
 def edition_columns() -> tuple[Column[EditionRow], ...]:
     """Return the columns of catalogues and their editions."""
     return (

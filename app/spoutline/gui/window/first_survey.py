@@ -17,6 +17,23 @@ if TYPE_CHECKING:
     from spoutline.units.accepted import UnitSystem
 
 
+def is_first_start(workbench: Workbench) -> bool:
+    """Say whether the book holds no survey yet: the window then asks how to begin."""
+    return not workbench.book().entries()
+
+
+def begin_own(workbench: Workbench, catalogue: str, site: str, *, without_demonstration: bool) -> StoredSurvey:
+    """Let the book plan with a catalogue of the person's own and begin the survey of a first site.
+
+    Raise ``InputFault`` for a name that cannot stand; nothing was begun then.
+    """
+    from spoutline.gui.edits.positions import new_survey
+
+    survey = new_survey(site)
+    workbench.catalogues().begin(catalogue, without_demonstration=without_demonstration)
+    return workbench.book().create(survey)
+
+
 def survey_to_show(workbench: Workbench, survey: Survey | None) -> StoredSurvey:
     """Return the survey to start with, put into the book if it is not there yet."""
     from spoutline.book.records import SettingName

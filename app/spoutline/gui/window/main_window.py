@@ -71,6 +71,7 @@ class MainWindow(QMainWindow):
         self.jobs = Jobs(self)
         self.workplace: Workplace | None = None
         self.saving: SaveDisplay | None = None
+        self._start: QWidget | None = None
         self.actions_by_id: dict[ActionId, QAction] = {}
         self._build_menu()
         self._middle = QWidget(self)
@@ -137,12 +138,26 @@ class MainWindow(QMainWindow):
             bar.addPermanentWidget(widget)
         self.jobs.busy_changed.connect(self.busy_bar.setVisible)
 
+    def show_start(self, choice: QWidget) -> None:
+        """Show the choice of how to begin where the workplace will stand."""
+        self.waiting_label.hide()
+        self._put_away_start()
+        self._start = choice
+        self._column.addWidget(choice, 1)
+
+    def _put_away_start(self) -> None:
+        if self._start is not None:
+            self._start.hide()
+            self._start.deleteLater()
+            self._start = None
+
     def attach(self, session: Session) -> Workplace:
         """Put the workplace over ``session`` into the window."""
         from spoutline.gui.window.save_display import SaveDisplay
         from spoutline.gui.window.workplace import Workplace
 
         self.waiting_label.hide()
+        self._put_away_start()
         workplace = Workplace(session, self.jobs, self.notify, self._middle)
         self.workplace = workplace
         self._column.addWidget(workplace, 1)

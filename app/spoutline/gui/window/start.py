@@ -17,7 +17,7 @@ from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.widgets.notice_bar import Offer
 from spoutline.gui.widgets.theme import dress
 from spoutline.gui.window.faults import UnexpectedFault
-from spoutline.gui.window.first_survey import survey_to_show, units_to_show
+from spoutline.gui.window.first_survey import begin_own, is_first_start, survey_to_show, units_to_show
 from spoutline.gui.window.language import WindowLanguage
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.wording import tr
@@ -27,12 +27,21 @@ from spoutline.model.language import Language
 if TYPE_CHECKING:
     from spoutline.book.records import StoredSurvey
     from spoutline.bootstrap import Workbench
+    from spoutline.gui.window.start_choice import StartChoice
     from spoutline.model.survey import Survey
     from spoutline.units.accepted import UnitSystem
 
 _BACKUP = JobKey(JobKind.BACKUP)
 _BACKUP_LOOK_MS = 60 * 60 * 1000
 WorkbenchFactory = Callable[[], "Workbench"]
+
+
+@dataclass(frozen=True, slots=True)
+class FirstStart:
+    """What the first job brings where the book is empty: the use cases, and the catalogues there are."""
+
+    workbench: Workbench
+    own_catalogues: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +66,7 @@ def run(
     workbench_factory
         Opens the stores; called off the window's thread, after the first paint.
     survey
-        The survey to show; None for the one that was open last, or a demo station where the book is empty.
+        The survey to show; None for the one that was open last. Where the book is empty the window asks.
     argv
         Arguments for Qt.
     language
@@ -107,20 +116,26 @@ class ShownWindow:
     def switch(self, tag: str) -> None:
         """Show everything in another language, at the same survey and position, and remember it."""
         language, former = Language(tag), self.window
-        opened = self.opening.opened
-        if opened is None or former.workplace is None:
+        workbench = self.opening.workbench
+        if workbench is None:
+            return
+        if former.workplace is None:
+            self._exchange(language, workbench, former)
             return
         session = former.workplace.session
         if not session.save_state.is_saved:
             former.show_trouble(tr("Not all changes are in the book yet; choose the language when they are."))
             return
+        self._exchange(language, workbench, former, session.label)
+
+    def _exchange(self, language: Language, workbench: Workbench, former: MainWindow, label: str = "") -> None:
         try:
             remember_language(language)
         except StoreFault as fault:
             former.show_trouble(str(fault))
-        opened.workbench.speak(language)
-        place, label = former.geometry(), session.label
-        self._show(lambda: opened.workbench, None, language, label)
+        workbench.speak(language)
+        place = former.geometry()
+        self._show(lambda: workbench, None, language, label)
         self.window.setGeometry(place)
         former.close()
         former.deleteLater()
@@ -140,6 +155,8 @@ class Opening:
         self._window, self._factory, self._survey, self._label = window, workbench_factory, survey, label
         window.jobs.broke.connect(faults.show)
         self.opened: Opened | None = None
+        self.workbench: Workbench | None = None  # once the stores are open
+        self.choice: StartChoice | None = None  # while the window asks how to begin
 
     def start(self) -> None:
         """Open the stores off the window's thread."""
@@ -149,24 +166,67 @@ class Opening:
     def close(self) -> None:
         """Close the stores."""
         self._window.jobs.close()
-        if self.opened is not None:
-            self.opened.workbench.close()
+        if self.workbench is not None:
+            self.workbench.close()
 
-    def _open(self, _: Ticket) -> Opened:
+    def _open(self, _: Ticket) -> Opened | FirstStart:
+        workbench = self._factory()
+        if self._survey is None and is_first_start(workbench):
+            own = (facts.name for facts in workbench.catalogues().all() if not facts.is_demonstration)
+            return FirstStart(workbench, tuple(own))
+        return self._opened(workbench, survey_to_show(workbench, self._survey))
+
+    def _opened(self, workbench: Workbench, stored: StoredSurvey) -> Opened:
         from spoutline.book.records import SettingName
 
-        workbench = self._factory()
-        stored = survey_to_show(workbench, self._survey)
         workbench.search_parts("", None, 1)  # compiles the catalogue at the very first start
         return Opened(
             workbench, stored, units_to_show(workbench.book().setting(SettingName.UNIT_SYSTEM), stored.survey)
         )
 
-    def _show(self, opened: Opened) -> None:
+    def _show(self, found: Opened | FirstStart) -> None:
+        self.workbench = found.workbench
+        if isinstance(found, Opened):
+            self._show_survey(found)
+        else:
+            self._ask(found)
+
+    def _ask(self, found: FirstStart) -> None:
+        """Ask how to begin, in the place where the workplace will stand."""
+        from spoutline.gui.window.start_choice import OwnBeginning, StartChoice
+
+        workbench, jobs = found.workbench, self._window.jobs
+        choice = StartChoice(found.own_catalogues)
+        self.choice = choice
+
+        def begin(make: Callable[[], StoredSurvey], then: Callable[[Opened], None]) -> None:
+            key = JobKey(JobKind.OPEN)
+            jobs.start(
+                key, lambda _: self._opened(workbench, make()), then, lambda fault: choice.show_fault(str(fault))
+            )
+
+        def begin_with_own(own: OwnBeginning) -> None:
+            begin(
+                lambda: begin_own(workbench, own.catalogue, own.site, without_demonstration=own.without_demonstration),
+                self._show_own,
+            )
+
+        choice.demonstration_wanted.connect(lambda: begin(lambda: survey_to_show(workbench, None), self._show_survey))
+        choice.own_wanted.connect(begin_with_own)
+        self._window.show_start(choice)
+
+    def _show_own(self, opened: Opened) -> None:
+        """Show the survey just begun, and the page on which its catalog is filled."""
+        self._show_survey(opened)
+        self.verbs.show_catalogues()
+        if self._window.workplace is not None:
+            self._window.workplace.catalogues_page.show_import()
+
+    def _show_survey(self, opened: Opened) -> None:
         from spoutline.gui.session import Session
         from spoutline.gui.window.verbs import Verbs
 
-        self.opened = opened
+        self.opened, self.choice = opened, None
         leave_out_what_is_there()
         session = Session(opened.workbench, opened.stored, opened.system, self._window)
         workplace = self._window.attach(session)

@@ -13,6 +13,9 @@ OPEN = JobKey(JobKind.CATALOGUE, "open")
 LOOK = JobKey(JobKind.CATALOGUE, "look")
 TAKE = JobKey(JobKind.CATALOGUE, "take")
 FIND = JobKey(JobKind.CATALOGUE, "find")
+DIFFERENCE = JobKey(JobKind.CATALOGUE, "difference")
+EFFECT = JobKey(JobKind.CATALOGUE, "effect")
+SURVEYS = JobKey(JobKind.CATALOGUE, "surveys")
 HEALTH = JobKey(JobKind.CATALOGUE, "health")
 FILE = JobKey(JobKind.FILE, "catalogue")
 
@@ -22,6 +25,7 @@ class InHand:
     """What the panels work on; None before the catalogues of the book were read."""
 
     row: EditionRow | None = None
+    rows: tuple[EditionRow, ...] = ()  # every draft and edition of the book
 
     @property
     def draft_name(self) -> str:

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QHBoxLayout, QTabWidget, QVBoxLayout, QWidget
 
 from spoutline.gui.models.catalogue_rows import EditionRow
 from spoutline.gui.pages.catalogues.chosen import InHand
+from spoutline.gui.pages.catalogues.effect_panel import EffectPanel
 from spoutline.gui.pages.catalogues.entries_panel import EntriesPanel
 from spoutline.gui.pages.catalogues.health_panel import HealthPanel
 from spoutline.gui.pages.catalogues.import_panel import ImportPanel
@@ -23,7 +24,7 @@ def _nothing() -> None:
 
 
 class CataloguesPage(QWidget):
-    """Holds the four panels; the edition picked in the first is what the others show.
+    """Holds the panels; the edition picked in the first is what the others show.
 
     ``plan_anew`` is called where the book plans with another edition from now on.
     """
@@ -48,11 +49,13 @@ class CataloguesPage(QWidget):
         self.import_panel = ImportPanel(context, self.in_hand, notify, pages)
         self.entries_panel = EntriesPanel(context, self.in_hand, pages)
         self.health_panel = HealthPanel(context, self.in_hand, pages)
+        self.effect_panel = EffectPanel(context, self.in_hand, pages)
         for panel, words in (
             (self.shelf_panel, tr("&Catalogs and editions")),
             (self.import_panel, tr("A supplier's ta&ble")),
             (self.entries_panel, tr("&Entries")),
             (self.health_panel, tr("&Health")),
+            (self.effect_panel, tr("E&ffect")),
         ):
             self.tabs.addTab(panel, words)
         column.addWidget(self.tabs, 1)
@@ -66,6 +69,10 @@ class CataloguesPage(QWidget):
     def refresh(self) -> None:
         """Read the catalogs of the book anew and show them."""
         self.shelf_panel.refresh()
+
+    def show_import(self) -> None:
+        """Bring the way of a supplier's table into the draft into view."""
+        self.tabs.setCurrentWidget(self.import_panel)
 
     def show_entry(self, text: str) -> None:
         """Bring the entries that are known by ``text`` into view."""
@@ -82,7 +89,7 @@ class CataloguesPage(QWidget):
 
     def _show_panel(self) -> None:
         panel = self.tabs.currentWidget()
-        if isinstance(panel, EntriesPanel | HealthPanel | ImportPanel):
+        if isinstance(panel, EntriesPanel | HealthPanel | ImportPanel | EffectPanel):
             panel.refresh()
 
     def _on_changed(self, what: Changed) -> None:

@@ -8,9 +8,19 @@ from pathlib import Path
 from typing import Any
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QHBoxLayout, QMessageBox, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QDialog,
+    QFileDialog,
+    QHBoxLayout,
+    QMessageBox,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
 
 from spoutline.documents.own_files import FileForm
+from spoutline.gui.dialogs.exchange_import import ExchangeCounts, ExchangeImportDialog
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import Ticket
 from spoutline.gui.models.catalogue_rows import EditionRow, edition_columns, edition_rows
@@ -72,7 +82,12 @@ class ShelfPanel(QWidget):
 
     def _head(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        row.addWidget(self.planned_label, 1)
+        told = QVBoxLayout()
+        told.addWidget(self.planned_label)
+        self.demonstration_box = QCheckBox(tr("Keep the invented catalog &Demonstration in this book"), self)
+        self.demonstration_box.clicked.connect(self.keep_demonstration)
+        told.addWidget(self.demonstration_box)
+        row.addLayout(told, 1)
         self.name_edit = LineEditor(self)
         self.name_edit.setAccessibleName(tr("Name of a new catalog"))
         self.name_edit.setPlaceholderText(tr("Name of a new catalog"))
@@ -89,9 +104,17 @@ class ShelfPanel(QWidget):
         row.addStretch(1)
         self.book_button = self._button(tr("&Let the book plan with it"), self.plan_book_with_it)
         self.survey_button = self._button(tr("Let this s&urvey plan with it"), self.plan_survey_with_it)
+        self.read_button = self._button(tr("&Import…"), self.ask_and_read)
+        self.read_button.setToolTip(tr("Read an exchange file of the program into the draft"))
         self.export_button = self._button(tr("E&xport…"), self.ask_and_export)
         self.discard_button = self._button(tr("Discard the dra&ft…"), self.ask_and_discard)
-        for button in (self.book_button, self.survey_button, self.export_button, self.discard_button):
+        for button in (
+            self.book_button,
+            self.survey_button,
+            self.read_button,
+            self.export_button,
+            self.discard_button,
+        ):
             row.addWidget(button)
         return row
 
@@ -157,6 +180,15 @@ class ShelfPanel(QWidget):
         self._context.edit(survey.model_copy(update={"catalogue": named}), words)
         self.refresh()
 
+    def keep_demonstration(self, wanted: bool) -> None:
+        """Do without the invented catalog in this book, or take it in again; where that cannot be it is told."""
+
+        def fail(fault: Exception) -> None:
+            self._show_fault(fault)
+            self.demonstration_box.setChecked(not wanted)
+
+        self._step(lambda service: service.leave_demonstration_out(left_out=not wanted), lambda _: None, fail)
+
     def publish(self) -> None:
         """Publish the draft in hand; what keeps it back is told."""
         name, note, publisher = self._in_hand.draft_name, self.note_edit.text(), self.publisher_edit.text()
@@ -184,6 +216,39 @@ class ShelfPanel(QWidget):
         ):
             self._step(lambda service: service.discard_draft(name), lambda _: None)
 
+    def ask_and_read(self) -> None:
+        """Ask for an exchange file, say what it would change in the draft in hand, and read it in."""
+        path, _ = QFileDialog.getOpenFileName(self, tr("Read an exchange file"), "", "ZIP (*.zip)")
+        if path:
+            self.read_from(Path(path))
+
+    def read_from(self, path: Path) -> None:
+        """Say what an exchange file would change in the draft in hand, ask, and read it in."""
+        name, service = self._in_hand.draft_name, self._context.session.workbench.catalogues()
+        if not name:
+            return
+
+        def look(_: Ticket) -> ExchangeCounts:
+            return ExchangeCounts(
+                service.import_exchange(path, name, keep_others=True, dry_run=True),
+                service.import_exchange(path, name, dry_run=True),
+            )
+
+        def ask(counts: ExchangeCounts) -> None:
+            self._show_fault(None)
+            dialog = ExchangeImportDialog(name, path.name, counts, self)
+            if dialog.exec() == QDialog.DialogCode.Accepted:
+                self._read(name, path, keeps_others=dialog.keeps_others)
+
+        self._context.jobs.start(STEP, look, ask, self._show_fault)
+
+    def _read(self, name: str, path: Path, *, keeps_others: bool) -> None:
+        def done(_: object) -> None:
+            self._wanted = EditionRef(name, is_draft=True)
+            self._notify(tr("{file} is in the draft of {catalog}.").format(file=path.name, catalog=name))
+
+        self._step(lambda service: service.import_exchange(path, name, keep_others=keeps_others), done)
+
     def ask_and_export(self) -> None:
         """Ask for a file and write the edition in hand there."""
         row = self._in_hand.row
@@ -201,7 +266,12 @@ class ShelfPanel(QWidget):
             ref = row.ref
             save_aside(self._context, FILE, path, lambda: service.export(ref), notify=self._notify)
 
-    def _step(self, act: Callable[[Any], object], done: Callable[[Any], None]) -> None:
+    def _step(
+        self,
+        act: Callable[[Any], object],
+        done: Callable[[Any], None],
+        fail: Callable[[Exception], None] | None = None,
+    ) -> None:
         service = self._context.session.workbench.catalogues()
 
         def deliver(value: object) -> None:
@@ -209,13 +279,15 @@ class ShelfPanel(QWidget):
             done(value)
             self.refresh()
 
-        self._context.jobs.start(STEP, lambda _: act(service), deliver, self._show_fault)
+        self._context.jobs.start(STEP, lambda _: act(service), deliver, fail or self._show_fault)
 
     def _show(self, rows: tuple[EditionRow, ...], of_book: EditionRef, of_survey: EditionRef) -> None:
         words = tr("The book plans with {book}; this survey plans with {survey}.")
         self.planned_label.setText(words.format(book=of_book, survey=of_survey))
         before = self._wanted or (self._in_hand.row.ref if self._in_hand.row is not None else None)
         self._wanted = None
+        self._in_hand.rows = rows
+        self.demonstration_box.setChecked(any(row.facts.is_demonstration for row in rows))
         self.model.show_records(rows)
         self.table.fit_columns()
         refs = [row.ref for row in rows]
@@ -249,6 +321,7 @@ class ShelfPanel(QWidget):
         self.book_button.setEnabled(row is not None and not row.by_book)
         self.survey_button.setEnabled(row is not None)
         self.export_button.setEnabled(row is not None)
+        self.read_button.setEnabled(bool(self._in_hand.draft_name))
         has_changes = row is not None and row.facts.has_changes and bool(self._in_hand.draft_name)
         self.discard_button.setEnabled(is_draft and has_changes)
         self.publish_button.setEnabled(has_changes)

@@ -1,0 +1,49 @@
+"""What an exchange file would do to a draft, told before it is done."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtWidgets import QRadioButton, QWidget
+
+from spoutline.catalogue.draft import DraftCounts
+from spoutline.gui.dialogs.form import FormDialog
+from spoutline.gui.widgets.cards import plain_label
+from spoutline.gui.wording import tr
+
+
+@dataclass(frozen=True, slots=True)
+class ExchangeCounts:
+    """What a file does to a draft that keeps its other parts, and to one that holds nothing else afterwards."""
+
+    beside: DraftCounts
+    alone: DraftCounts
+
+
+class ExchangeImportDialog(FormDialog):
+    """Asks how a file goes into a draft; ``keeps_others`` says what was answered once it is accepted."""
+
+    def __init__(self, name: str, file_name: str, counts: ExchangeCounts, parent: QWidget | None = None) -> None:
+        super().__init__(tr("Read an exchange file"), parent)
+        self.body.addWidget(plain_label(tr("{file} into the draft of {catalog}").format(file=file_name, catalog=name)))
+        self.beside_button = self._choice(tr("Keep the parts that the file does not hold"), counts.beside)
+        self.alone_button = self._choice(tr("Let the draft hold what the file holds and nothing else"), counts.alone)
+        self.beside_button.setChecked(True)
+        self.add_buttons(tr("&Read it in"))
+        self.resize(560, 220)
+
+    def _choice(self, words: str, counts: DraftCounts) -> QRadioButton:
+        button = QRadioButton(words, self)
+        self.body.addWidget(button)
+        told = tr("{new} new, {changed} changed, {same} as they were, {gone} taken out")
+        self.body.addWidget(
+            plain_label(
+                told.format(new=counts.new, changed=counts.changed, same=counts.unchanged, gone=counts.gone), "quiet"
+            )
+        )
+        return button
+
+    @property
+    def keeps_others(self) -> bool:
+        """Whether parts that the file does not hold stay in the draft."""
+        return self.beside_button.isChecked()
