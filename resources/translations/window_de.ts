@@ -3180,6 +3180,14 @@
    <translation>In der maßgebenden Jahreszeit, etwa 15 °C.</translation>
   </message>
   <message>
+   <source>Old maker</source>
+   <translation>Alter Hersteller</translation>
+  </message>
+  <message>
+   <source>Old number</source>
+   <translation>Alte Nummer</translation>
+  </message>
+  <message>
    <source>Oldest age at which a part may stay, years</source>
    <translation>Höchstes Alter eines bleibenden Teils, Jahre</translation>
   </message>
@@ -3438,6 +3446,10 @@
   <message>
    <source>Part</source>
    <translation>Teil</translation>
+  </message>
+  <message>
+   <source>Part maker</source>
+   <translation>Hersteller des Teils</translation>
   </message>
   <message>
    <source>Part not on the &amp;truck</source>
@@ -4078,6 +4090,10 @@
   <message>
    <source>Reid vapor &amp;pressure</source>
    <translation>Dampfdruck nach Re&amp;id</translation>
+  </message>
+  <message>
+   <source>Relation</source>
+   <translation>Beziehung</translation>
   </message>
   <message>
    <source>Remark</source>

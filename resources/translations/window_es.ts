@@ -3180,6 +3180,14 @@
    <translation>De la temporada que cuenta, como 15 °C.</translation>
   </message>
   <message>
+   <source>Old maker</source>
+   <translation>Fabricante antiguo</translation>
+  </message>
+  <message>
+   <source>Old number</source>
+   <translation>Número antiguo</translation>
+  </message>
+  <message>
    <source>Oldest age at which a part may stay, years</source>
    <translation>Edad máxima de una pieza que se queda, años</translation>
   </message>
@@ -3438,6 +3446,10 @@
   <message>
    <source>Part</source>
    <translation>Pieza</translation>
+  </message>
+  <message>
+   <source>Part maker</source>
+   <translation>Fabricante de la pieza</translation>
   </message>
   <message>
    <source>Part not on the &amp;truck</source>
@@ -4078,6 +4090,10 @@
   <message>
    <source>Reid vapor &amp;pressure</source>
    <translation>&amp;Presión de vapor Reid</translation>
+  </message>
+  <message>
+   <source>Relation</source>
+   <translation>Relación</translation>
   </message>
   <message>
    <source>Remark</source>

@@ -3180,6 +3180,14 @@
    <translation>De la saison qui compte, par exemple 15 °C.</translation>
   </message>
   <message>
+   <source>Old maker</source>
+   <translation>Ancien fabricant</translation>
+  </message>
+  <message>
+   <source>Old number</source>
+   <translation>Ancien numéro</translation>
+  </message>
+  <message>
    <source>Oldest age at which a part may stay, years</source>
    <translation>Âge maximal d'une pièce qui reste, ans</translation>
   </message>
@@ -3438,6 +3446,10 @@
   <message>
    <source>Part</source>
    <translation>Pièce</translation>
+  </message>
+  <message>
+   <source>Part maker</source>
+   <translation>Fabricant de la pièce</translation>
   </message>
   <message>
    <source>Part not on the &amp;truck</source>
@@ -4078,6 +4090,10 @@
   <message>
    <source>Reid vapor &amp;pressure</source>
    <translation>&amp;Pression de vapeur Reid</translation>
+  </message>
+  <message>
+   <source>Relation</source>
+   <translation>Relation</translation>
   </message>
   <message>
    <source>Remark</source>
