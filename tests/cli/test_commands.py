@@ -96,13 +96,14 @@ def test_a_position_that_nothing_fits_is_printed_with_the_conflict_and_what_woul
     spoutline: Any, written: Callable[..., Path]
 ) -> None:
     # a filler 9 m away cannot be reached with the 18 ft of NIST Handbook 44 (5.4864 m)
-    done = spoutline("plan", written({"label": "1", "liquid": GASOLINE, "filler": {"distance_m": 9, "height_m": 0.9}}))
+    far = written({"label": "1", "liquid": GASOLINE, "filler": {"distance_m": 9, "height_m": 0.9}})
+    done = spoutline("plan", far)
     assert done.code == 1
     assert "Position 1 (dispenser 1): no set fits" in done.out
     why = section(done.out, "Why nothing fits")
     assert "greatest hose length, reach to the filler" in why
     assert "Parts that nothing else excludes, cheapest first: " in why
-    assert "Greatest hose length: 5.486 m would have to become" in section(done.out, "What would free a set")
+    assert "Greatest hose length: 18 ft would have to become" in section(done.out, "What would free a set")
     assert done.out.index("Why nothing fits") < done.out.index("What is asked")
 
 
@@ -118,12 +119,27 @@ def test_plan_tells_each_requirement_in_a_sentence_and_the_yearly_loss_of_the_ho
 
 def test_units_change_the_texts_and_never_the_figures(spoutline: Any, written: Callable[..., Path]) -> None:
     path = written()
-    si, us = spoutline("plan", path), spoutline("--units", "us", "plan", path)
+    si, us = spoutline("plan", path, "--units", "si"), spoutline("--units", "us", "plan", path)
     assert si.out != us.out
     assert spoutline("plan", path, "--units", "us").out == us.out
     si_json, us_json = (json.loads(spoutline("plan", path, "--json", "--units", units).out) for units in ("si", "us"))
     assert si_json["positions"][0]["checks"] == us_json["positions"][0]["checks"]
     assert si_json["positions"][0]["set"] == us_json["positions"][0]["set"]
+
+
+def test_units_are_those_usual_where_the_site_lies(
+    spoutline: Any, written: Callable[..., Path], tmp_path: Path
+) -> None:
+    path = written()
+    assert spoutline("plan", path).out == spoutline("plan", path, "--units", "us").out
+    path = written(jurisdiction="europe", currency="USD")
+    assert spoutline("plan", path).out == spoutline("plan", path, "--units", "si").out
+    # one's own jurisdiction has the units of the one it was copied from
+    folder = ("--profiles", str(tmp_path / "own"))
+    for base, own, units in (("us_general", "brack_county", "us"), ("europe", "kanton_nord", "si")):
+        assert spoutline("profile", "copy", base, own, *folder).code == 0
+        path = written(jurisdiction=own)
+        assert spoutline("plan", path, *folder).out == spoutline("plan", path, "--units", units, *folder).out
 
 
 def test_schema_prints_a_schema_that_the_demos_satisfy_and_faults_do_not(spoutline: Any) -> None:

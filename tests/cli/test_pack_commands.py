@@ -225,8 +225,8 @@ def test_a_complete_record_is_clear(
     assert fields
     values = {name: "passed" for name in fields if name.endswith("_result")}
     # figures typed by hand inside the limits that the form prints
-    values |= {"p1_clearance_reading": "0.2", "p1_spout_reading": "20.8", "p1_bond_reading": "90000"}
-    values |= {"p1_flow_reading": "36"}
+    values |= {"p1_clearance_reading": "7 3/4 in", "p1_spout_reading": "0.82", "p1_bond_reading": "90000"}
+    values |= {"p1_flow_reading": "9.5"}
     unsigned = tmp_path / "unsigned.pdf"
     fill(form, unsigned, **values)
     done = spoutline("record", "read", unsigned, "--survey", survey, "--dry-run", *own)

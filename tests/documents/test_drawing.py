@@ -136,8 +136,9 @@ def test_a_reel_without_slack_is_drawn_taut_and_not_called_too_short() -> None:
 @pytest.mark.parametrize("system", list(UnitSystem))
 def test_dimensions_carry_the_surveyed_figures(system: UnitSystem) -> None:
     texts = [shape.text for shape in drawn(system=system).shapes if isinstance(shape, Measure)]
-    # 2.1, 0.9 and 2.0 m over 0.3048 m/ft, to four digits
-    wanted = ["2.1 m", "0.9 m", "2 m"] if system is UnitSystem.SI else ["6.89 ft", "2.953 ft", "6.562 ft"]
+    # 2.1, 0.9 and 2.0 m over 25.4 mm are 82.68, 35.43 and 78.74 in; to the sixteenth of a tape
+    in_feet = ["6 ft 10 11/16 in", "2 ft 11 7/16 in", "6 ft 6 3/4 in"]
+    wanted = ["2.1 m", "0.9 m", "2 m"] if system is UnitSystem.SI else in_feet
     assert texts == wanted
 
 

@@ -97,7 +97,7 @@ def test_each_position_has_one_sheet_that_holds_its_plan() -> None:
     assert "20.8 mm" in text
     assert "20.5 mm – 21.34 mm" in text
     assert "600 N – 1100 N" in text  # on the plate of the breakaway
-    assert "whip hose 0.457 m, curb hose 3.66 m" in text
+    assert "whip hose 0.457 m, curb hose 3.658 m" in text
     assert "cannot be shown" in text or "not stated" in text  # a resistance that nobody states is not left out
     assert "vehicle end toward the curb hose" in text
 

@@ -105,10 +105,10 @@ def test_a_latch_is_told_by_wish_and_permission(wanted: str, allowed: str, latch
 
 
 def test_a_figure_is_told_in_the_units_of_the_reader() -> None:
-    # 18 ft as in NIST Handbook 44: 18 x 0.3048 m = 5.4864 m, four digits shown
+    # 18 ft as in NIST Handbook 44: 18 x 0.3048 m = 5.4864 m, to the millimetre
     longest = Quantity("length_maximum", 5.4864, Dimension.LENGTH)
     facts = (Fact("duty", "car"), Fact("fenced", "no"), longest)
-    assert told(RequirementId.HOSE_LENGTH, *facts) == "Whip hose and curb hose together are at most 5.49 m long."
+    assert told(RequirementId.HOSE_LENGTH, *facts) == "Whip hose and curb hose together are at most 5.486 m long."
     assert "18 ft" in told(RequirementId.HOSE_LENGTH, *facts, system=UnitSystem.US)
 
 

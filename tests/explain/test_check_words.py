@@ -188,8 +188,16 @@ LBF_N = 4.4482216152605  # SP 811, B.8
          ("100 lbf", "at least 100 lbf", "short by less than 1 lbf")),
         (100 * LBF_N, 100 * LBF_N, Dimension.FORCE, UnitSystem.US, ("100 lbf", "at least 100 lbf", "+0 lbf")),
         (90.5 * LBF_N, 100 * LBF_N, Dimension.FORCE, UnitSystem.US, ("90.5 lbf", "at least 100 lbf", "-9.5 lbf")),
-        # 3.31 m = 10.86 ft; 0.1 m = 0.3281 ft
-        (3.31, 0.1, Dimension.LENGTH, UnitSystem.US, ("10.9 ft", "at least 0.328 ft", "+10.5 ft")),
+        # in inches of 25.4 mm, to the sixteenth: 3.31 m = 130.31 = 10 ft 10 5/16; 0.1 m = 3.937 = 3 15/16;
+        # 3.21 m = 126.378 = 10 ft 6 3/8
+        (3.31, 0.1, Dimension.LENGTH, UnitSystem.US,
+         ("10 ft 10 5/16 in", "at least 3 15/16 in", "+10 ft 6 3/8 in")),
+        # half a millimetre is under 1/32 in: a distance that is there is never told as none
+        (3.3105, 3.31, Dimension.LENGTH, UnitSystem.US,
+         ("10 ft 10 5/16 in", "at least 10 ft 10 5/16 in", "less than 1/16 in")),
+        (3.3095, 3.31, Dimension.LENGTH, UnitSystem.US,
+         ("10 ft 10 5/16 in", "at least 10 ft 10 5/16 in", "short by less than 1/16 in")),
+        (3.31, 0.1, Dimension.LENGTH, UnitSystem.SI, ("3.31 m", "at least 0.1 m", "+3.21 m")),
         # spouts are given to the hundredth of a millimetre (40 CFR 1090.1550 prints 21.34 mm)
         (0.02134, 0.0205, Dimension.DIAMETER, UnitSystem.SI, ("21.34 mm", "at least 20.5 mm", "+0.84 mm")),
         # 1.126 in and 1.122 in (28.6 and 28.5 mm): diameters are read to the thousandth of an inch

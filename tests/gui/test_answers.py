@@ -85,7 +85,8 @@ def test_range_is_told_in_the_units_in_use() -> None:
     with pytest.raises(InputFault) as in_feet:
         answered("outlet.height_m", "30", US)
     assert "6 m" in str(in_metres.value)
-    assert "19.69 ft" in str(in_feet.value)  # 6 m / 0.3048 m
+    # 6 m / 25.4 mm = 236.22 in; 19 ft 8 1/4 in would be more than 6 m and be refused
+    assert "19 ft 8 3/16 in" in str(in_feet.value)
 
 
 def test_nothing_is_clamped() -> None:

@@ -173,11 +173,10 @@ def test_what_is_published_first_takes_the_place_of_the_draft_that_the_book_plan
     assert service.begin("office LIST") == EditionRef("Office list")
 
 
-def test_units_are_the_remembered_ones_or_those_of_the_place(survey: Survey) -> None:
-    assert units_to_show("SI", survey) is UnitSystem.SI
-    assert units_to_show(None, survey) is UnitSystem.US
-    europe = survey.site.model_copy(update={"jurisdiction": "europe"})
-    assert units_to_show("furlongs", survey.model_copy(update={"site": europe})) is UnitSystem.SI
+def test_units_are_the_remembered_ones_or_those_of_the_place() -> None:
+    assert units_to_show("SI", UnitSystem.US) is UnitSystem.SI
+    assert units_to_show(None, UnitSystem.US) is UnitSystem.US
+    assert units_to_show("furlongs", UnitSystem.SI) is UnitSystem.SI
 
 
 def test_fault_of_the_program_is_told_without_a_traceback_and_written_down(

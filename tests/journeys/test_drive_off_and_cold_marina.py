@@ -47,9 +47,9 @@ def limits_of(text: str) -> dict[str, str]:
     """Return what a paper says must be kept, by what is measured."""
     found = {}
     for name, pattern in (
-        ("spout", r"([\d.]+ mm – [\d.]+ mm)"),
+        ("spout", r"([\d.]+ in – [\d.]+ in)"),
         ("bond", r"(≤ [\d.]+ M?Ω)"),
-        ("flow", r"([\d.]+ L/min – [\d.]+ L/min)"),
+        ("flow", r"([\d.]+ gpm – [\d.]+ gpm)"),
     ):
         match = re.search(pattern, text)
         found[name] = match[1] if match else ""
@@ -81,8 +81,8 @@ def test_a_drive_off_from_report_to_certificate(spoutline: Spoutline, tmp_path: 
     fields = PdfReader(form).get_fields()
     assert fields
     values = {name: "passed" for name in fields if name.endswith("_result")}
-    values |= {"p1_clearance_reading": "0.2", "p1_spout_reading": "20.8", "p1_bond_reading": "90k"}
-    values |= {"p1_flow_reading": "36", "p1_part2_serial": "SN 4711", "p1_part2_service_until": "2031-06"}
+    values |= {"p1_clearance_reading": "8 in", "p1_spout_reading": "0.82", "p1_bond_reading": "90k"}
+    values |= {"p1_flow_reading": "9.5", "p1_part2_serial": "SN 4711", "p1_part2_service_until": "2031-06"}
     values |= {"p1_signed_by": "Ada Quill", "p1_done_by": "Ada Quill", "p1_done_on": "2027-02-03"}
     filled, certificate, bill = (tmp_path / name for name in ("filled.pdf", "certificate.pdf", "bill.pdf"))
     fill(form, filled, values)
@@ -90,7 +90,7 @@ def test_a_drive_off_from_report_to_certificate(spoutline: Spoutline, tmp_path: 
                      "--bill", bill, *own)  # fmt: skip
     assert read.code == 0, read.out
     shown = text_of(certificate)
-    for found in ("QW-B101", "SN 4711", "2031-06-30", "90 kΩ", "20.8 mm", "36 L/min", "Ada Quill", "2027-02-03"):
+    for found in ("QW-B101", "SN 4711", "2031-06-30", "90 kΩ", "0.82 in", "9.5 gpm", "Ada Quill", "2027-02-03"):
         assert found in shown
     assert "QW-B101" in text_of(bill)
     # sheet, form and certificate hold a reading against the same figures

@@ -57,9 +57,58 @@ def test_a_value_is_shown_as_the_texts_print_it(value: float, dimension: Dimensi
     assert US.show(value, dimension) == in_us
 
 
+@pytest.mark.parametrize(
+    ("metres", "shown"),
+    [
+        # inches of 0.0254 m (NIST SP 811 appendix B, exact), counted on a tape of sixteenths by hand
+        (90.5 * 0.0254, "7 ft 6 1/2 in"),
+        (86 * 0.0254, "7 ft 2 in"),
+        (8 * 0.3048, "8 ft"),
+        (0.75 * 0.0254, "3/4 in"),
+        (11.9999 * 0.0254, "1 ft"),
+        (12.5 * 0.0254, "1 ft 1/2 in"),
+        (2.3, "7 ft 6 9/16 in"),  # 90.551 in
+        (0.1953, "7 11/16 in"),  # 7.689 in
+        (-13.75 * 0.0254, "-1 ft 1 3/4 in"),
+        (0.0, "0 in"),
+        (0.0001, "0.0039 in"),  # under half a sixteenth: not told as nothing
+    ],
+)
+def test_a_length_is_told_as_a_tape_reads_in_us_units(metres: float, shown: str) -> None:
+    assert US.show(metres, Dimension.LENGTH) == US.reading(metres, Dimension.LENGTH) == shown
+
+
+@pytest.mark.parametrize(
+    ("metres", "shown"), [(0.1953, "0.195 m"), (2.2987, "2.299 m"), (12.0, "12 m"), (0.05, "0.05 m")]
+)
+def test_a_length_is_told_to_the_millimetre_in_si_units(metres: float, shown: str) -> None:
+    assert SI.show(metres, Dimension.LENGTH) == SI.reading(metres, Dimension.LENGTH) == shown
+
+
+@given(value=st.floats(min_value=-30.0, max_value=30.0))
+def test_a_length_on_a_tape_reads_back_within_half_a_sixteenth(value: float) -> None:
+    half = 0.0254 / 32 * (1 + 1e-9)
+    assert abs(parse(US.show(value, Dimension.LENGTH), Dimension.LENGTH, UnitSystem.US) - value) <= half
+
+
+@given(value=st.floats(min_value=0.0, max_value=30.0))
+def test_a_bound_told_on_a_tape_is_one_that_may_be_typed(value: float) -> None:
+    least, most = (
+        parse(told(value, Dimension.LENGTH), Dimension.LENGTH, UnitSystem.US) for told in (US.at_least, US.at_most)
+    )
+    assert most <= value + 1e-8
+    assert least >= value - 1e-8
+
+
+@given(value=st.floats(min_value=-30.0, max_value=30.0), system=st.sampled_from(list(UnitSystem)))
+def test_a_length_with_every_digit_reads_back_as_it_was(value: float, system: UnitSystem) -> None:
+    text = Display(system).exact(value, Dimension.LENGTH)
+    assert parse(text, Dimension.LENGTH, system) == pytest.approx(value, rel=1e-9, abs=5e-10)
+
+
 def test_digits_keep_trailing_zeros() -> None:
     assert US.show(0.021336, Dimension.DIAMETER, digits=3) == "0.840 in"
-    assert SI.show(0.0, Dimension.LENGTH, digits=3) == "0.00 m"
+    assert SI.show(0.0, Dimension.FORCE, digits=3) == "0.00 N"
 
 
 def test_a_quantity_is_shown_with_the_unit_of_its_dimension() -> None:
@@ -101,7 +150,7 @@ def test_what_is_shown_in_a_system_comes_back_as_the_same_si_value(
 
 @given(
     value=st.floats(min_value=1e-3, max_value=1e5),
-    dimension=st.sampled_from([dimension for dimension in Dimension if dimension is not Dimension.TEMPERATURE]),
+    dimension=st.sampled_from([one for one in Dimension if one not in (Dimension.TEMPERATURE, Dimension.LENGTH)]),
 )
 def test_the_two_systems_agree_on_what_they_show(value: float, dimension: Dimension) -> None:
     read_back = {

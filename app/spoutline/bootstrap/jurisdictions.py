@@ -11,6 +11,7 @@ from spoutline.model.faults import InputFault, InputProblem
 
 if TYPE_CHECKING:
     from spoutline.model.limit import Jurisdiction, RuleTables
+    from spoutline.units.accepted import UnitSystem
 
 
 class JurisdictionService:
@@ -43,6 +44,16 @@ class JurisdictionService:
     def one(self, jurisdiction_id: str) -> Jurisdiction:
         """Return one jurisdiction; raise ``InputFault`` with near names for an unknown id."""
         return self.tables(jurisdiction_id).jurisdiction
+
+    def usual_units(self, jurisdiction_id: str) -> UnitSystem:
+        """Return the units that are usual where a jurisdiction holds; of one that cannot be read, by its id."""
+        from spoutline.units.accepted import usual_system
+
+        try:
+            edition = self.one(jurisdiction_id).edition
+        except InputFault:
+            edition = ""
+        return usual_system(jurisdiction_id, edition)
 
     def tables(self, jurisdiction_id: str) -> RuleTables:
         """Return limits and materials of a jurisdiction; raise ``InputFault`` with near names for an unknown id.

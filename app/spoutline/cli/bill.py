@@ -46,7 +46,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     dated = day_of(arguments.dated, "--dated")
     survey = read_survey(arguments.survey)
     site_plan = sets_of(workbench, survey, arguments)
-    display = display_of(arguments)
+    display = display_of(arguments, workbench, survey.site.jurisdiction)
     contents: dict[Path, bytes] = {}
     records = workbench.packing().recorded(site_plan)
     if arguments.pdf:

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 
 from spoutline.cli.catalogue_cross_reference import cross_reference_arguments, run_cross_reference
 from spoutline.cli.catalogue_import import import_arguments, run_import
-from spoutline.cli.command import Command, display_of, shared_options
+from spoutline.cli.command import Command, display_of, json_display, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
@@ -99,7 +99,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 def _prices(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     from spoutline.cli.plan_text import printable
 
-    story = workbench.story(display_of(arguments))
+    story = workbench.story(display_of(arguments, workbench, arguments.jurisdiction))
     found = workbench.price_questions(arguments.jurisdiction)
     lines = [workbench.catalogue_edition(), f"Prices asked about: {len(found) or 'none'}"]
     for one in found:
@@ -152,9 +152,9 @@ def _health(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
     ref = _draft_first(arguments.edition)
     notes = workbench.catalogues().health(ref, date.today(), arguments.jurisdiction)
-    story = workbench.story(display_of(arguments))
+    story = workbench.story(display_of(arguments, workbench, arguments.jurisdiction))
     lines = [f"{ref}: {len(notes) or 'nothing'} to look at", *health_lines(notes, story)]
-    english = workbench.story(display_of(arguments), Language.ENGLISH)
+    english = workbench.story(json_display(), Language.ENGLISH)
     _say(arguments, lines, {"edition": str(ref), "notes": health_document(notes, english)})
     return ExitCode.DOES_NOT_FIT if notes else ExitCode.FITS
 
@@ -174,8 +174,8 @@ def _diff(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     document["cross_references"] = [reference_change_document(one) for one in leading]
     if arguments.surveys:
         effects = service.effects(before, after, _surveys(arguments.surveys), TerminalProgress())
-        lines += effect_lines(effects, workbench.story(display_of(arguments)))
-        document["positions"] = effect_document(effects, workbench.story(display_of(arguments), Language.ENGLISH))
+        lines += effect_lines(effects, workbench.story(display_of(arguments, workbench)))
+        document["positions"] = effect_document(effects, workbench.story(json_display(), Language.ENGLISH))
     return _say(arguments, lines, document)
 
 

@@ -15,7 +15,10 @@ from spoutline.model.language import Language
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
+    from spoutline.units.accepted import UnitSystem
     from spoutline.units.display import Display
+
+DEFAULT_JURISDICTION = "us_general"  # whose units are usual where no site is named
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,7 +51,7 @@ def shared_options() -> DiscreetParser:
     return parser
 
 
-def add_shared(parser: argparse.ArgumentParser, *, units_default: str) -> None:
+def add_shared(parser: argparse.ArgumentParser, *, units_default: str | None) -> None:
     """Declare the options that may stand before or behind a command."""
     suppress = argparse.SUPPRESS
     parser.add_argument(
@@ -72,7 +75,10 @@ def add_shared(parser: argparse.ArgumentParser, *, units_default: str) -> None:
         help="language of texts and papers; default: that of the machine where it is one of these, else en",
     )
     parser.add_argument(
-        "--units", choices=("si", "us"), default=units_default, help="units of texts and paper; JSON is always SI"
+        "--units",
+        choices=("si", "us"),
+        default=units_default,
+        help="units of texts and paper; default: those usual under the jurisdiction of the site; JSON is always SI",
     )
 
 
@@ -100,9 +106,27 @@ def add_terms(parser: argparse.ArgumentParser) -> None:
     )
 
 
-def display_of(arguments: argparse.Namespace) -> Display:
-    """Return the display in the unit system that the person asked for."""
+def display_of(
+    arguments: argparse.Namespace, workbench: Workbench, jurisdiction: str = DEFAULT_JURISDICTION
+) -> Display:
+    """Return the display in the units that the person asked for, else in those usual under ``jurisdiction``."""
+    from spoutline.units.display import Display
+
+    return Display(units_of(arguments, workbench, jurisdiction))
+
+
+def units_of(arguments: argparse.Namespace, workbench: Workbench, jurisdiction: str) -> UnitSystem:
+    """Return the units that the person asked for, else those usual under ``jurisdiction``."""
+    from spoutline.units.accepted import UnitSystem
+
+    if arguments.units is not None:
+        return UnitSystem(arguments.units.upper())
+    return workbench.jurisdictions().usual_units(jurisdiction)
+
+
+def json_display() -> Display:
+    """Return the display of documents for other programs: SI, whatever a person asks for."""
     from spoutline.units.accepted import UnitSystem
     from spoutline.units.display import Display
 
-    return Display(UnitSystem(arguments.units.upper()))
+    return Display(UnitSystem.SI)

@@ -39,7 +39,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     dated, start = day_of(arguments.dated, "--dated"), day_of(arguments.start, "--start")
     survey = _started(read_survey(arguments.survey), start)
-    service, display = workbench.converting(), display_of(arguments)
+    service, display = workbench.converting(), display_of(arguments, workbench, survey.site.jurisdiction)
     conversion, notes = service.convert_shown(survey, arguments.sets, TerminalProgress())
     for note in notes:
         sys.stderr.write(f"spoutline: note: {note}\n")

@@ -167,7 +167,7 @@ def _named_survey(arguments: argparse.Namespace) -> Survey | None:
 
 def _parser() -> argparse.ArgumentParser:
     parser = DiscreetParser(prog="spoutline", description=spoutline.__doc__, epilog=_EPILOG)
-    add_shared(parser, units_default="si")
+    add_shared(parser, units_default=None)
     parser.add_argument("--version", action="version", version=f"spoutline {spoutline.__version__}")
     commands = parser.add_subparsers(dest="command", metavar="COMMAND")
     window = commands.add_parser(WINDOW, help="open the window (also without a command)", parents=[shared_options()])

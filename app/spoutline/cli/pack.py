@@ -61,9 +61,10 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if in_service is None and (arguments.inspection or arguments.ics):
         wanted = "write the day of handing over as YYYY-MM-DD: inspections are counted from it"
         raise InputFault((InputProblem("", "--in-service", "nothing", wanted),))
-    service, display = workbench.packing(), display_of(arguments)
+    service = workbench.packing()
     job = service.read_job(arguments.job) if arguments.job else PackJob()
     survey = read_survey(arguments.survey)
+    display = display_of(arguments, workbench, survey.site.jurisdiction)
     site_plan = only_positions(sets_of(workbench, survey, arguments), tuple(arguments.position))
     language = workbench.language
     due = service.due(site_plan, in_service) if in_service is not None else ()

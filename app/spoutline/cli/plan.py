@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import Command, add_survey, display_of
+from spoutline.cli.command import Command, add_survey, display_of, json_display
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.progress import TerminalProgress
@@ -24,16 +24,16 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     survey = read_survey(arguments.survey)
     site_plan = workbench.plan_site(survey, TerminalProgress())
-    display = display_of(arguments)
     if arguments.json:
         from spoutline.documents.json.plan_export import plan_json
 
-        write_standard_output(plan_json(site_plan, workbench.story(display, Language.ENGLISH)))
+        write_standard_output(plan_json(site_plan, workbench.story(json_display(), Language.ENGLISH)))
     else:
         from spoutline.cli.plan_text import site_text
 
+        story = workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))
         namesakes = workbench.namesakes(site_plan.refs, site_plan.survey)
-        write_standard_output(site_text(site_plan, workbench.story(display), namesakes))
+        write_standard_output(site_text(site_plan, story, namesakes))
     return outcome_of(site_plan)
 
 

@@ -103,7 +103,8 @@ def _made(workbench: Workbench, arguments: argparse.Namespace) -> Quotation:
     terms = service.read_terms(arguments.terms)
     survey = read_survey(arguments.survey)
     logo = service.logo(terms, arguments.terms.parent)
-    return service.quote(survey, terms, display_of(arguments), logo=logo, progress=TerminalProgress()).quotation
+    display = display_of(arguments, workbench, survey.site.jurisdiction)
+    return service.quote(survey, terms, display, logo=logo, progress=TerminalProgress()).quotation
 
 
 def _keep(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -125,7 +126,8 @@ def _issue(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     def write(papers: IssuedPapers) -> AbstractContextManager[Staged]:
         return plan.staged(_papers(arguments, papers))
 
-    stored, display = service.stored(arguments.id), display_of(arguments)
+    stored = service.stored(arguments.id)
+    display = display_of(arguments, workbench, stored.quotation.pins.jurisdiction_id)
     return _print_state(service.issue(stored, arguments.by, display, write, arguments.incomplete))
 
 
@@ -159,7 +161,8 @@ def _papers(arguments: argparse.Namespace, papers: IssuedPapers) -> dict[Path, b
 
 def _show(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service = workbench.quoting()
-    stored, story = service.stored(arguments.id), workbench.story(display_of(arguments))
+    stored = service.stored(arguments.id)
+    story = workbench.story(display_of(arguments, workbench, stored.quotation.pins.jurisdiction_id))
     write_standard_output("\n".join((*_shown(stored, story), *_history(workbench, arguments.id))) + "\n")
     return ExitCode.FITS
 

@@ -64,10 +64,11 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if not outputs:
         wanted = "name at least one file: --pdf, --xlsx, --csv, --pick-list or --bill"
         raise InputFault((InputProblem("", "--pdf", "nothing", wanted),))
-    service, display = workbench.quoting(), display_of(arguments)
+    service = workbench.quoting()
     terms = service.read_terms(arguments.terms)
     option = _option(arguments.option, len(terms.options))
     survey = read_survey(arguments.survey)
+    display = display_of(arguments, workbench, survey.site.jurisdiction)
     picture = service.picture(terms.seller.logo, arguments.terms.parent)
     arguments.output_plan.check((InUse(picture, "the picture of the letterhead"),) if picture is not None else ())
     logo = service.logo(terms, arguments.terms.parent)

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.book.survey_faults import made
-from spoutline.cli.command import Command, add_survey, display_of, shared_options
+from spoutline.cli.command import DEFAULT_JURISDICTION, Command, add_survey, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
@@ -154,7 +154,9 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
             name = found.stored.survey.site.name
             write_standard_output(f"survey {found.stored.id}  {name}  {found.position}  {state}\n")
         case _:
-            return _list(service, arguments.site, service.words(workbench.language, display_of(arguments)).story)
+            return _list(
+                service, arguments.site, service.words(workbench.language, display_of(arguments, workbench)).story
+            )
     return ExitCode.FITS
 
 
@@ -180,7 +182,9 @@ def _wear(workbench: Workbench, service: InstallerService, arguments: argparse.N
         from spoutline.planning.pack.picked import only_positions
 
         plan = only_positions(sets_of(workbench, survey, arguments), (entry.position,)).positions[0]
-    judged = service.judge_wear(entry, plan, survey, workbench.story(display_of(arguments)))
+    jurisdiction = DEFAULT_JURISDICTION if survey is None else survey.site.jurisdiction
+    story = workbench.story(display_of(arguments, workbench, jurisdiction))
+    judged = service.judge_wear(entry, plan, survey, story)
     service.records().add_wear(judged)
     write_standard_output("".join(f"✗ {text}\n" for text in judged.found))
     return ExitCode.DOES_NOT_FIT if judged.found or survey is None else ExitCode.FITS
@@ -196,7 +200,8 @@ def _due(workbench: Workbench, service: InstallerService, arguments: argparse.Na
     found = service.due(site_plan, in_service) if in_service is not None else ()
     shown = [one for one in found if until is None or one.next_due <= until]
     shown.sort(key=lambda one: (one.next_due, one.position, list(InspectionItemId).index(one.item.id)))
-    story = service.words(workbench.language, display_of(arguments)).story
+    display = display_of(arguments, workbench, site_plan.survey.site.jurisdiction)
+    story = service.words(workbench.language, display).story
     lines = (f"{one.next_due}  {one.position}  {one.item.id}  {item_text(one, story)}\n" for one in shown)
     write_standard_output("".join(lines))
     left = any(one.item.interval is InspectionInterval.ONCE for one in found)
@@ -234,7 +239,7 @@ def _read(workbench: Workbench, service: InstallerService, arguments: argparse.N
     survey = read_survey(arguments.survey)
     site_plan = sets_of(workbench, survey, arguments)
     _check_sets(records, site_plan)
-    display, language = display_of(arguments), workbench.language
+    language, display = workbench.language, display_of(arguments, workbench, survey.site.jurisdiction)
     words, story = service.words(language, display), workbench.story(display)
     plans = {record.position: plan_of(record, site_plan) for record in records}
     judged = tuple(service.judge_built(one, plans[one.position], survey, words, story) for one in records)

@@ -32,7 +32,7 @@ def sets_of(workbench: Workbench, survey: Survey, arguments: argparse.Namespace)
     shown = workbench.agreeing().sets_for(survey, arguments.sets, TerminalProgress())
     for note in shown.notes:
         sys.stderr.write(f"spoutline: note: {note}\n")
-    story = workbench.story(display_of(arguments))
+    story = workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))
     for line in edited_lines(shown.site_plan, story):
         sys.stderr.write(f"spoutline: note: {line}\n")
     return shown.site_plan

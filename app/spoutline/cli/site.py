@@ -36,7 +36,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     survey = read_survey(arguments.survey)
     price = _stock_price(arguments.stock_price, survey.site.currency)
     refit = workbench.quoting().plan_refit(survey, price, TerminalProgress())
-    story = workbench.story(display_of(arguments))
+    story = workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))
     write_standard_output(site_json(refit) if arguments.json else site_text(refit, story))
     return outcome_of(refit.site_plan)
 

@@ -7,7 +7,7 @@ import textwrap
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import Command, add_survey, display_of
+from spoutline.cli.command import Command, add_survey, display_of, json_display
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.progress import TerminalProgress
@@ -43,7 +43,10 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     survey = read_survey(arguments.survey)
     plan = workbench.plan_position(survey, arguments.position)
     found = _found(workbench, survey, plan, arguments)
-    story = workbench.story(display_of(arguments), Language.ENGLISH if arguments.json else None)
+    if arguments.json:
+        story = workbench.story(json_display(), Language.ENGLISH)
+    else:
+        story = workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))
     if arguments.json:
         from spoutline.documents.json.substitutes import substitutes_json
 

@@ -49,7 +49,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     plan = site_plan.positions[0]
     missing, trace = workbench.found_ref(arguments.missing, survey)
     options = service.swap_options(survey, plan, missing, stock)
-    story = workbench.story(display_of(arguments))
+    story = workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))
     lines = [] if trace is None else [story.number_trace(trace)]
     lines += [line for option in options for line in option_lines(option, survey.site.currency, story)]
     if not options:

@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.book.survey_text import read_survey, survey_to_json
-from spoutline.cli.command import Command
+from spoutline.cli.command import Command, units_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import tell_note, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
@@ -60,7 +60,6 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     from spoutline.planning.survey_import.mapping import corrected, suggested
     from spoutline.planning.survey_import.positions import positions_from
     from spoutline.planning.survey_import.sheet import read_sheet
-    from spoutline.units.accepted import UnitSystem
 
     sheet = read_sheet(arguments.table, arguments.sheet)
     mapping = corrected(suggested(sheet), _choices(arguments.map), sheet.place)
@@ -68,7 +67,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         write_standard_output("".join(f"{_line(one)}\n" for one in mapping))
         return ExitCode.FITS
     site, template = _site(arguments)
-    system = UnitSystem(arguments.units.upper())
+    system = units_of(arguments, workbench, site.jurisdiction)
     positions = positions_from(sheet, mapping, system, template, decimal_comma=arguments.decimal_comma, tell=tell_note)
     text = survey_to_json(Survey(site=site, positions=positions))
     if arguments.out is None:

@@ -29,7 +29,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     survey = read_survey(arguments.survey)
     named, trace = workbench.found_ref(arguments.part_number, survey)
     verdict = workbench.why_not(survey, arguments.position, named)
-    story = workbench.story(display_of(arguments))
+    story = workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))
     way = () if trace is None else (story.number_trace(trace),)
     write_standard_output("".join(f"{printable(sentence)}\n" for sentence in (*way, *story.part_verdict(verdict))))
     return ExitCode.FITS if could_serve(verdict) else ExitCode.DOES_NOT_FIT

@@ -14,6 +14,23 @@ class UnitSystem(StrEnum):
     US = "US"
 
 
+_US_JURISDICTIONS = "us_"  # how the ids of the built-in ones of the United States begin
+
+
+def usual_system(jurisdiction: str, grown_from: str = "") -> UnitSystem:
+    """Return the units that are usual under a jurisdiction.
+
+    Parameters
+    ----------
+    jurisdiction
+        Its id.
+    grown_from
+        Its edition, which names the one that an own jurisdiction was copied from.
+    """
+    named = (jurisdiction, grown_from)
+    return UnitSystem.US if any(one.startswith(_US_JURISDICTIONS) for one in named) else UnitSystem.SI
+
+
 # Expressions in the registry's language; the SI one of each dimension is the unit used inside the core.
 CORE_EXPRESSION: dict[Dimension, str] = {
     Dimension.DIAMETER: "meter",
@@ -93,6 +110,14 @@ _LENGTHS = {
     "feet": "foot",
     "'": "foot",
 }
+
+# what figures of published tables measure; a unit is looked up in this order
+_OF_SOURCES = (
+    Dimension.PERMEATION,
+    Dimension.EMISSION_FACTOR,
+    Dimension.VOLUME,
+    Dimension.PRESSURE,
+)
 
 ACCEPTED: dict[Dimension, dict[str, str]] = {
     Dimension.DIAMETER: _LENGTHS,
@@ -213,6 +238,11 @@ ACCEPTED: dict[Dimension, dict[str, str]] = {
     Dimension.COUNT: {"": "dimensionless"},
     Dimension.FLOW_COEFFICIENT: {"Kv": "meter**3/hour/bar**0.5", "Cv": "gallon/minute/psi**0.5"},
 }
+
+
+def dimension_of_unit(unit: str) -> Dimension | None:
+    """Return what a unit that a source prints measures; None for one that no figure is shown in."""
+    return next((dimension for dimension in _OF_SOURCES if unit in ACCEPTED[dimension]), None)
 
 
 def shown_unit(dimension: Dimension, system: UnitSystem) -> str:

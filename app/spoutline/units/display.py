@@ -7,12 +7,22 @@ from dataclasses import dataclass, field, replace
 from spoutline.model.language import Language
 from spoutline.model.quantity import Dimension, Quantity
 from spoutline.units.accepted import UnitSystem, shown_unit
+from spoutline.units.feet_inches import (
+    LEAST_STEP,
+    exact_tape_text,
+    is_shorter_than_tape_tells,
+    tape_text,
+    tape_text_at_least,
+    tape_text_at_most,
+)
 from spoutline.units.figures import figure, fixed_figure
+from spoutline.units.quantities import example
 from spoutline.units.unit_lines import from_core, to_core
 from spoutline.units.writing import Writing
 
 _SCALED = {Dimension.RESISTANCE, Dimension.RESISTANCE_PER_LENGTH}
 _SHOWN_DIGITS, _READ_DIGITS = 4, 3
+_MILLIMETRE_DECIMALS = 3  # of a metre: a metric tape is read to the millimetre
 _DAYS, _DAY = "days", "day"
 _WITHOUT_GAP = {"°"}  # 45° is written without a space (SI brochure 5.4.3); every other unit takes one
 
@@ -50,7 +60,8 @@ class Display:
         dimension
             What the value measures.
         digits
-            Significant digits, trailing zeros kept; None shows up to four and drops trailing zeros.
+            Significant digits, trailing zeros kept; None shows up to four and drops trailing zeros. A length has the
+            digits that a tape gives: to the millimetre, or feet, inches and sixteenths of an inch.
         prefixed
             Whether a large resistance is shown in kilo-ohm or megohm; not beside a field that asks for ohm.
 
@@ -59,31 +70,77 @@ class Display:
         ValueError
             The value is not finite.
         """
+        if dimension is Dimension.LENGTH and digits is None:
+            return self._length(value)
         shown, unit = self._shown(value, dimension, prefixed=prefixed)
         return self._joined(figure(shown, digits=digits), unit)
+
+    def exact(self, value: float, dimension: Dimension) -> str:
+        """Return ``value`` with its unit and every digit that it has, as it is typed in any language."""
+        if self.on_a_tape(dimension):
+            return exact_tape_text(value)
+        return f"{self.number(value, dimension):.10g} {self.unit(dimension)}".strip()
+
+    def at_least(self, value: float, dimension: Dimension) -> str:
+        """Return the least figure to type where ``value`` is the least that is taken; errors as ``show``."""
+        return tape_text_at_least(value) if self.on_a_tape(dimension) else self.show(value, dimension)
+
+    def at_most(self, value: float, dimension: Dimension) -> str:
+        """Return the greatest figure to type where ``value`` is the most that is taken; errors as ``show``."""
+        return tape_text_at_most(value) if self.on_a_tape(dimension) else self.show(value, dimension)
+
+    def example(self, dimension: Dimension) -> str:
+        """Return a figure as it may be typed."""
+        return example(dimension, self.system)
+
+    def on_a_tape(self, dimension: Dimension) -> bool:
+        """Say whether figures of ``dimension`` are told in feet, inches and fractions of an inch."""
+        return dimension is Dimension.LENGTH and self.system is UnitSystem.US
+
+    def least_step(self, value: float, dimension: Dimension) -> str:
+        """Return the step below which a length that is not nothing cannot be told on a tape; empty for others."""
+        return LEAST_STEP if self.on_a_tape(dimension) and value and is_shorter_than_tape_tells(value) else ""
+
+    def _length(self, value: float) -> str:
+        if self.system is UnitSystem.US:
+            return tape_text(value)
+        text = fixed_figure(value, _MILLIMETRE_DECIMALS)
+        return self._joined(figure(value) if text == "0" else text, self.unit(Dimension.LENGTH))
 
     def reading(self, value: float, dimension: Dimension) -> str:
         """Return ``value`` with its unit, in as many digits as a limit or a result is read in.
 
         Three significant digits; a diameter to the hundredth of a millimetre or the thousandth of an inch, as the
-        standards for spouts give it. Digits before the decimal point always stay. Arguments and errors as ``show``.
+        standards for spouts give it; a length as ``show`` gives it. Digits before the decimal point always stay.
+        Arguments and errors as ``show``.
         """
+        if dimension is Dimension.LENGTH:
+            return self._length(value)
         return self._joined(*self._read(value, dimension))
 
     def read_decimals(self, value: float, dimension: Dimension) -> int | None:
-        """Return how many decimals ``reading`` gives ``value``; None where prefix or exponent forbid to compare."""
+        """Return how many decimals ``reading`` gives ``value``; None where prefixes or inches forbid it."""
+        if self.on_a_tape(dimension):
+            return None
         text, unit = self._read(value, dimension)
         if "e" in text or unit != self.unit(dimension):
             return None
         return len(text.partition(".")[2])
 
     def to_decimals(self, value: float, dimension: Dimension, decimals: int) -> str:
-        """Return ``value`` with its unit, rounded to ``decimals`` places; errors as ``show``."""
+        """Return ``value`` with its unit, rounded to ``decimals`` places; errors as ``show``.
+
+        On a tape there are no decimals: the value is told to the sixteenth of an inch.
+        """
+        if self.on_a_tape(dimension):
+            return tape_text(value)
         shown, unit = self._shown(value, dimension, prefixed=False)
         return self._joined(fixed_figure(shown, decimals), unit)
 
     def _read(self, value: float, dimension: Dimension) -> tuple[str, str]:
         shown, unit = self._shown(value, dimension, digits=_READ_DIGITS)
+        if dimension is Dimension.LENGTH:  # metric: the digits of a tape
+            return fixed_figure(shown, _MILLIMETRE_DECIMALS), unit
         if dimension is Dimension.DIAMETER:
             text = fixed_figure(shown, 2 if self.system is UnitSystem.SI else 3)
             if text != "0":

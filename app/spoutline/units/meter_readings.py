@@ -23,6 +23,7 @@ _OPEN: Final = re.compile(
     re.IGNORECASE,
 )
 _BEYOND: Final = re.compile(r"^\s*[>≫]\s*(?P<rest>\S.*)$")
+_BARE: Final = re.compile(r"^[+-]?[\d.,/\s-]+$")
 _BARE_PREFIX: Final = re.compile(r"^(?P<number>.*\d)\s*(?P<prefix>[kKM])\s*$")
 
 
@@ -59,7 +60,7 @@ def parse_reading(
     Raises
     ------
     InputFault
-        The text is no reading, or less than zero.
+        The text is no reading, or less than zero, or a bare number where a tape gives feet and inches.
     """
     written, over = text.strip(), False
     if dimension is Dimension.RESISTANCE:
@@ -69,6 +70,10 @@ def parse_reading(
             written, over = beyond["rest"], True
         if bare := _BARE_PREFIX.match(written):
             written = f"{bare['number']} {bare['prefix'].replace('K', 'k')}ohm"
+    if system is UnitSystem.US and dimension is Dimension.LENGTH and _BARE.match(written):
+        # 4 beside a tape may be four inches or four feet, and neither is guessed where somebody signs for it
+        with_units = "write feet and inches with their units, such as 4 in or 1 ft 2 1/2 in"
+        raise InputFault((InputProblem("", field, repr(text), with_units),))
     try:
         value = parse(_with_point(written, language), dimension, system, field=field)
     except InputFault as fault:

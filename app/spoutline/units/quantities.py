@@ -19,12 +19,30 @@ _NUMBER = re.compile(
     re.VERBOSE,
 )
 _FEET_AND_INCHES = re.compile(
-    r"""^\s*(?P<feet>\d+)\s*(?:ft\.?|feet|foot|')\s*[-,]?\s*
-        (?P<inches>(?:\d+[\s-]+)?\d+/\d+|\d+\.?\d*)\s*(?:in\.?|inch|inches|"|'')\s*$""",
+    r"""^\s*(?P<sign>[+-]?)\s*(?P<feet>\d+)\s*(?:ft\.?|feet|foot|')\s*[-,]?\s*
+        (?P<inches>(?:\d+[\s-]+)?\d+/\d+|\d+\.?\d*|\.\d+)\s*(?:in\.?|inch|inches|"|'')\s*$""",
     re.VERBOSE | re.IGNORECASE,
 )
 _INCHES_TO_A_FOOT = 12.0
 _COMMA_DECIMAL = re.compile(r"\d,\d")
+# signs that keyboards, spreadsheets and word processors set for a minus, for feet and for inches
+_PLAIN_SIGNS = str.maketrans(
+    {
+        "\N{MINUS SIGN}": "-",
+        "\N{NON-BREAKING HYPHEN}": "-",
+        "\N{EN DASH}": "-",
+        "\N{NO-BREAK SPACE}": " ",
+        "\N{NARROW NO-BREAK SPACE}": " ",
+        "\N{FRACTION SLASH}": "/",
+        "\N{PRIME}": "'",
+        "\N{RIGHT SINGLE QUOTATION MARK}": "'",
+        "\N{DOUBLE PRIME}": '"',
+        "\N{RIGHT DOUBLE QUOTATION MARK}": '"',
+    }
+)
+# one-character fractions down to eighths, as keyboards and spreadsheets set them
+_SMALL_FRACTIONS = {"½": "1/2", "¼": "1/4", "¾": "3/4", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8"}
+_FOOT_EXAMPLE = "7 ft 6 1/2 in"
 
 
 def parse(text: str, dimension: Dimension, system: UnitSystem, *, field: str = "") -> float:
@@ -33,7 +51,8 @@ def parse(text: str, dimension: Dimension, system: UnitSystem, *, field: str = "
     Parameters
     ----------
     text
-        A number, with a unit (``12 ft``, ``3.66 m``, ``3/4 in``) or bare, then in the unit that ``system`` shows.
+        A number, with a unit (``12 ft``, ``3.66 m``, ``3/4 in``, ``7' 6-1/2"``) or bare, then in the unit that
+        ``system`` shows.
     dimension
         What the number measures; decides which units are understood.
     system
@@ -47,11 +66,11 @@ def parse(text: str, dimension: Dimension, system: UnitSystem, *, field: str = "
         The text is no number, uses a decimal comma, or carries a unit of another dimension.
     """
     name = field or dimension.value.replace("_", " ")
-    written = text.replace("−", "-").replace("\N{NO-BREAK SPACE}", " ").strip()
+    written = _plain(text)
     if _COMMA_DECIMAL.search(written):
         # 1,234 is one thing in one country and another in the next, so neither is guessed
         raise _fault(
-            name, text, f"write a decimal point and no thousands separator, for example {_example(dimension, system)}"
+            name, text, f"write a decimal point and no thousands separator, for example {example(dimension, system)}"
         )
     if dimension is Dimension.LENGTH and (both := _FEET_AND_INCHES.match(written)):
         feet, inches = (
@@ -59,11 +78,11 @@ def parse(text: str, dimension: Dimension, system: UnitSystem, *, field: str = "
         )
         if inches >= to_core(_INCHES_TO_A_FOOT, "in", dimension) or not math.isfinite(feet):
             raise _fault(name, text, "write fewer than 12 inches behind the feet, for example 6 ft 2 in")
-        return feet + inches
+        return -(feet + inches) if both["sign"] == "-" else feet + inches
     match = _NUMBER.match(written)
     number = _number_of(match) if match else None
     if match is None or number is None:
-        raise _fault(name, text, f"write a number and a unit, for example {_example(dimension, system)}")
+        raise _fault(name, text, f"write a number and a unit, for example {example(dimension, system)}")
     unit = _accepted_spelling((match["unit"] or "").strip() or shown_unit(dimension, system), dimension)
     if unit is None:
         spellings = _spellings(dimension)
@@ -73,6 +92,13 @@ def parse(text: str, dimension: Dimension, system: UnitSystem, *, field: str = "
     if not math.isfinite(value):
         raise _fault(name, text, "write a number of ordinary size")
     return value
+
+
+def _plain(text: str) -> str:
+    written = text.translate(_PLAIN_SIGNS)
+    for sign, fraction in _SMALL_FRACTIONS.items():
+        written = written.replace(sign, f" {fraction}")
+    return written.strip()
 
 
 def _number_in(text: str) -> float:
@@ -110,7 +136,10 @@ def _spellings(dimension: Dimension) -> list[str]:
     return [spelling for spelling in ACCEPTED[dimension] if spelling]
 
 
-def _example(dimension: Dimension, system: UnitSystem) -> str:
+def example(dimension: Dimension, system: UnitSystem) -> str:
+    """Return a figure as it may be typed in ``system``."""
+    if dimension is Dimension.LENGTH and system is UnitSystem.US:
+        return _FOOT_EXAMPLE
     unit = shown_unit(dimension, system)
     return f"12.5 {unit}" if unit else "12"
 

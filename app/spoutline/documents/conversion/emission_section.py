@@ -155,7 +155,7 @@ def _figure_table(sheet: EmissionSheet, words: ConversionStory) -> Table:
         Row(
             (
                 words.story.phrases.tell(figure.title),
-                f"{words.story.writing.figure(f'{figure.value:g}')} {figure.unit}".strip(),
+                words.published(figure),
                 f"{figure.source}, {figure.clause} ({figure.edition})",
                 words.story.limit_status(figure.status),
             ),

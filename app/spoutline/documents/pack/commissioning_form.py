@@ -74,7 +74,9 @@ def reading_text(value: float, dimension: Dimension, display: Display) -> str:
 
 
 def asked_unit(dimension: Dimension, display: Display) -> str:
-    """Return the unit of a field; a resistance also takes the prefix that the meter shows."""
+    """Return the unit of a field; a resistance also takes the prefix that the meter shows, a length feet and inches."""
+    if display.on_a_tape(dimension):
+        return "ft, in"
     unit = display.unit(dimension)
     return f"{unit}, k{unit}, M{unit}" if dimension is Dimension.RESISTANCE else unit
 

@@ -20,8 +20,9 @@ from spoutline.model.position_conversion import Closing, DifferenceLine, Differe
 from spoutline.model.quantity import Dimension
 from spoutline.model.removal_standing import RemovalStanding, Standing, StandingGround
 from spoutline.model.tank_change import TankChange
-from spoutline.model.vapour_figures import AgencyRow
-from spoutline.units.accepted import UnitSystem
+from spoutline.model.vapour_figures import AgencyRow, VapourFigure, VapourFigureId
+from spoutline.units.accepted import UnitSystem, dimension_of_unit
+from spoutline.units.unit_lines import to_core
 
 _DAY_STARTS = 8 * 60  # a working day is told as starting at eight, until another hour is answered
 _MINUTES_PER_HOUR = 60
@@ -80,6 +81,18 @@ class ConversionStory:
             return f"{self.story.writing.decimal(volume_m3, 0)} m³"
         return f"{self.story.writing.decimal(self.story.display.number(volume_m3, Dimension.VOLUME), 0)} gal"
 
+    def published(self, figure: VapourFigure) -> str:
+        """Return a published figure in the reader's units; as printed where it belongs to a formula or is an amount.
+
+        Coefficients in degrees stay as printed too: they have no zero point.
+        """
+        is_temperature = figure.id is VapourFigureId.DEFAULT_AMBIENT
+        dimension = Dimension.TEMPERATURE if is_temperature else dimension_of_unit(figure.unit)
+        if dimension is None:
+            return f"{self.plain(figure.value)} {figure.unit}".strip()
+        value = to_core(figure.value, figure.unit, dimension)
+        return self.volume(value) if dimension is Dimension.VOLUME else self.story.show(value, dimension)
+
     def hours(self, minutes: int) -> str:
         """Return working time in hours."""
         return self.say("hours", hours=self.decimal_hours(minutes))
@@ -113,7 +126,7 @@ class ConversionStory:
         """Return one ground of the standing with its source."""
         text = self.word(ground.reason)
         if ground.threshold is not None:
-            text = f"{text} ({self.plain(ground.threshold.value)} m³)"
+            text = f"{text} ({self.volume(ground.threshold.value)})"
         return f"{text}. {self.story.sourced(ground.source, ground.status)}"
 
     def what_to_do(self, standing: Standing) -> str:

@@ -62,17 +62,23 @@ def check_margin(check: Check, words: Words) -> str:
     difference = check.dimension is Dimension.TEMPERATURE
     dimension = Dimension.TEMPERATURE_DIFFERENCE if difference else check.dimension
     decimals = _decimals(check, words)
-    if decimals is None:
-        return _signed(words.display.reading(check.margin, dimension))
     margin = 0.0 if abs(check.margin) <= TOLERANCE * _scale(check) else check.margin
+    if step := words.display.least_step(margin, dimension):
+        return _less_than_a_step(margin, step, words)
+    if decimals is None:
+        return _signed(words.display.reading(margin, dimension))
     own = words.display.read_decimals(margin, dimension)
     decimals = decimals if own is None else min(decimals, own)
     text = words.display.to_decimals(margin, dimension, decimals)
     if margin and text == words.display.to_decimals(0.0, dimension, decimals):
         # a distance that is there is never told as none
         step = words.display.to_decimals(words.display.from_shown(10.0**-decimals, dimension), dimension, decimals)
-        return words.phrases.fill("margin_less" if margin > 0 else "margin_short", step=step)
+        return _less_than_a_step(margin, step, words)
     return _signed(text)
+
+
+def _less_than_a_step(margin: float, step: str, words: Words) -> str:
+    return words.phrases.fill("margin_less" if margin > 0 else "margin_short", step=step)
 
 
 def _signed(text: str) -> str:

@@ -173,7 +173,8 @@ class Words:
         entry equal to the printed limit keeps it.
         """
         low_text, high_text = (
-            "" if value is None else self._bound(value, dimension, typed=typed) for value in (low, high)
+            "" if value is None else self._bound(value, dimension, typed=typed, at_most=at_most)
+            for value, at_most in ((low, False), (high, True))
         )
         if low_text and high_text:
             return low_text if low_text == high_text else self.phrases.fill("between", low=low_text, high=high_text)
@@ -183,8 +184,10 @@ class Words:
             return f"{self.phrases.text['at_most']} {high_text}"
         return self.phrases.text["no_limit"]
 
-    def _bound(self, value: float, dimension: Dimension, *, typed: bool) -> str:
-        return self.display.show(value, dimension) if typed else self.display.reading(value, dimension)
+    def _bound(self, value: float, dimension: Dimension, *, typed: bool, at_most: bool) -> str:
+        if not typed:
+            return self.display.reading(value, dimension)
+        return (self.display.at_most if at_most else self.display.at_least)(value, dimension)
 
     def bound_source(self, bound: Bound) -> str:
         """Return where one side of a limit comes from, with its status unless the text itself was read."""

@@ -51,7 +51,7 @@ def read_answer(text: str, question: Question, display: Display) -> AnswerValue:
             return ()
         if question.empty_means:
             return None
-        example = _shown_number(1.0 / question.measure.factor, question.measure, display)
+        example = display.example(question.measure.dimension)
         raise _fault(question, text, f"write a number and a unit, for example {example}")
     if question.entry is Entry.QUANTITIES:
         return tuple(_read_number(piece, question, display) for piece in text.split(_SEPARATOR))
@@ -176,7 +176,11 @@ def _range_words(field: FieldInfo, question: Question, display: Display) -> str:
     }
     measure = question.measure or Measure(Dimension.RATIO)
     words = {"gt": "more than", "ge": "at least", "lt": "less than", "le": "at most"}
-    parts = [f"{words[name]} {_shown_number(float(bound), measure, display)}" for name, bound in bounds.items()]
+    shown = {"gt": display.show, "ge": display.at_least, "lt": display.show, "le": display.at_most}
+    parts = [
+        f"{words[name]} {shown[name](float(bound) * measure.factor, measure.dimension)}"
+        for name, bound in bounds.items()
+    ]
     return f"it must be {' and '.join(parts)}" if parts else "write one of the choices"
 
 

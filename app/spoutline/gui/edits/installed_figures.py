@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from types import SimpleNamespace
 from typing import Any
 
@@ -39,9 +39,13 @@ def bounds_words(asked: FigureQuestion, display: Display) -> str:
     if measure is None:
         return ""
     lowest, least, most = asked.bounds.above, asked.bounds.least, asked.bounds.most
-    bounds = (("more than", lowest), ("at least", least), ("at most", most))
+    bounds: tuple[tuple[str, float | None, Callable[[float, Dimension], str]], ...] = (
+        ("more than", lowest, display.show),
+        ("at least", least, display.at_least),
+        ("at most", most, display.at_most),
+    )
     return " and ".join(
-        f"{words} {display.show(bound, measure.dimension)}" for words, bound in bounds if bound is not None
+        f"{words} {shown(bound, measure.dimension)}" for words, bound, shown in bounds if bound is not None
     )
 
 

@@ -65,10 +65,10 @@ def _first_readable(book: Book, entries: Sequence[SurveyEntry]) -> StoredSurvey:
     return book.equal_to(demo) or book.create(demo)
 
 
-def units_to_show(remembered: str | None, survey: Survey) -> UnitSystem:
-    """Return the unit system used last; at the first start the one usual where the site lies."""
+def units_to_show(remembered: str | None, usual: UnitSystem) -> UnitSystem:
+    """Return the unit system used last; at the first start the one ``usual`` where the site lies."""
     from spoutline.units.accepted import UnitSystem
 
     if remembered in tuple(UnitSystem):
         return UnitSystem(str(remembered))
-    return UnitSystem.US if survey.site.jurisdiction.startswith("us") else UnitSystem.SI
+    return usual

@@ -180,9 +180,8 @@ class Opening:
         from spoutline.book.records import SettingName
 
         workbench.search_parts("", None, 1)  # compiles the catalogue at the very first start
-        return Opened(
-            workbench, stored, units_to_show(workbench.book().setting(SettingName.UNIT_SYSTEM), stored.survey)
-        )
+        usual = workbench.jurisdictions().usual_units(stored.survey.site.jurisdiction)
+        return Opened(workbench, stored, units_to_show(workbench.book().setting(SettingName.UNIT_SYSTEM), usual))
 
     def _show(self, found: Opened | FirstStart) -> None:
         self.workbench = found.workbench

@@ -46,8 +46,7 @@ def edit_text(position: Position, field: ImportField, display: Display) -> str:
     value = cell_value(position, field)
     if field.dimension is None or isinstance(value, bool) or not isinstance(value, int | float):
         return cell_text(position, field, display)
-    number = display.number(float(value) * field.factor, field.dimension)
-    return f"{number:.10g} {display.unit(field.dimension)}".strip()
+    return display.exact(float(value) * field.factor, field.dimension)
 
 
 def with_cells(
