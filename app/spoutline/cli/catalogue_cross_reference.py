@@ -110,7 +110,7 @@ def _list(workbench: Workbench, arguments: argparse.Namespace) -> Said:
 
 
 def _find(workbench: Workbench, arguments: argparse.Namespace) -> Said:
-    story = workbench.story(display_of(arguments), Language.ENGLISH if arguments.json else None)
+    story = workbench.story(display_of(arguments, workbench), Language.ENGLISH if arguments.json else None)
     traces = workbench.number_traces(arguments.number)
     current = {one.current for one in traces if one.current is not None}
     document: dict[str, object] = {"number": arguments.number, "ways": [trace_document(one, story) for one in traces]}
