@@ -73,7 +73,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 
 def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    kinds, display = workbench.dispenser_types().all(), display_of(arguments)
+    kinds, display = workbench.dispenser_types().all(), display_of(arguments, workbench)
     lines = [f"{one.name}{f'  ({one.maker})' if one.maker else ''}  {_short(one, display)}" for one in kinds]
     return _say(arguments, lines or ["no dispenser types yet"], {"dispenser_types": [_document(one) for one in kinds]})
 
@@ -100,7 +100,7 @@ def _choices(choices: type | None) -> str:
 
 def _show(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     kind = workbench.dispenser_types().named(arguments.name)
-    return _say(arguments, list(_lines(kind, display_of(arguments))), _document(kind))
+    return _say(arguments, list(_lines(kind, display_of(arguments, workbench))), _document(kind))
 
 
 def _lines(kind: DispenserType, display: Display) -> Iterator[str]:
@@ -121,9 +121,9 @@ def _add(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if any(folded_type_name(one.name) == folded_type_name(arguments.name) for one in service.all()):
         wanted = "the book has a type of this name: change it, or choose another name"
         raise InputFault((InputProblem("", "name", repr(arguments.name), wanted),))
-    kind = with_answers(None, {"name": arguments.name, **_said(arguments.said)}, display_of(arguments))
+    kind = with_answers(None, {"name": arguments.name, **_said(arguments.said)}, display_of(arguments, workbench))
     service.put((kind,))
-    return _say(arguments, [f"{kind.name}: added", *_lines(kind, display_of(arguments))], _document(kind))
+    return _say(arguments, [f"{kind.name}: added", *_lines(kind, display_of(arguments, workbench))], _document(kind))
 
 
 def _change(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -133,9 +133,9 @@ def _change(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if "name" in said:
         wanted = "a type is known by its name: add another type and remove this one"
         raise InputFault((InputProblem("", "--set", "name", wanted),))
-    kind = with_answers(service.named(arguments.name), said, display_of(arguments))
+    kind = with_answers(service.named(arguments.name), said, display_of(arguments, workbench))
     service.put((kind,))
-    return _say(arguments, [f"{kind.name}: changed", *_lines(kind, display_of(arguments))], _document(kind))
+    return _say(arguments, [f"{kind.name}: changed", *_lines(kind, display_of(arguments, workbench))], _document(kind))
 
 
 def _said(texts: list[str]) -> dict[str, str]:
@@ -202,7 +202,9 @@ def _choose(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 
 def _changed(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    found = workbench.dispenser_types().changed(read_survey(arguments.survey))
+    survey = read_survey(arguments.survey)
+    found = workbench.dispenser_types().changed(survey)
+    display = display_of(arguments, workbench, survey.site.jurisdiction)
     document = {
         "changed": [
             {
@@ -214,7 +216,7 @@ def _changed(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
             for one in found
         ]
     }
-    lines = [_change_line(one, display_of(arguments)) for one in found]
+    lines = [_change_line(one, display) for one in found]
     _say(arguments, lines or ["every type is as in the book"], document)
     return ExitCode.DOES_NOT_FIT if found else ExitCode.FITS
 
