@@ -26,6 +26,7 @@ from postgresql_server import server_programs
 from program_runs import Done, Spoutline
 
 if TYPE_CHECKING:
+    from open_stores import OpenStores
     from plan_memo import PlanMemo
     from spoutline.bootstrap import Workbench
     from spoutline.catalogue.store import CatalogueStore
@@ -201,16 +202,30 @@ def plans_once(request: pytest.FixtureRequest, plan_memo: PlanMemo, monkeypatch:
         plan_memo.serve(monkeypatch)
 
 
+@pytest.fixture(scope="session")
+def open_stores(shared_database: Path) -> Iterator[OpenStores]:
+    """Yield what keeps the stores of the shared database open from command to command."""
+    from open_stores import OpenStores
+
+    stores = OpenStores(shared_database)
+    yield stores
+    stores.close()
+
+
 @pytest.fixture
 def spoutline(
     shared_database: Path,
+    open_stores: OpenStores,
     tmp_path: Path,
     capfd: pytest.CaptureFixture[str],
     monkeypatch: pytest.MonkeyPatch,
     plans_once: None,
 ) -> Spoutline:
     """Return a function that runs the program in this process with the arguments given, ``stdin`` as its input."""
+    from spoutline.bootstrap import workbench
     from spoutline.cli.main import run
+
+    monkeypatch.setattr(workbench, "Stores", open_stores)
 
     def no_window(_workbench: object, _survey: object) -> int:
         raise AssertionError("this command must not open a window")

@@ -17,6 +17,7 @@ from spoutline.catalogue.store import CatalogueStore
 from spoutline.documents.content.blocks import Document
 from spoutline.documents.pdf import render
 from spoutline.model.faults import Cancelled
+from spoutline.model.limit import RuleTables
 from spoutline.model.part import Part
 from spoutline.model.plan import PositionPlan
 from spoutline.model.position_conversion import PositionConversion
@@ -36,6 +37,7 @@ from spoutline.planning.refit.quote import QuoteSources
 from spoutline.planning.sets import plan_position as module
 from spoutline.planning.sets import plan_site, why_not
 from spoutline.planning.sets.context import PlanningContext
+from spoutline.planning.sets.relabel import relabelled, same_question, same_site
 
 _CHOOSERS = 64  # plans kept with what chose them, which is large
 
@@ -50,6 +52,7 @@ class PlanMemo:
         self._lists: dict[int, PriceList] = {}
         self._conversions: dict[tuple[object, ...], PositionConversion] = {}
         self._papers: dict[Document, bytes] = {}
+        self._seen: dict[int, object] = {}
 
     def serve(self, monkeypatch: pytest.MonkeyPatch) -> None:
         """Answer what the program asks of planning from here until ``monkeypatch`` is undone."""
@@ -65,11 +68,13 @@ class PlanMemo:
             if not isinstance(context.parts, CatalogueStore):
                 return really(position, site, context, **options)
             answers = (context.answers, context.steps)
-            asked = (position, site, context.tables, answers, _content(context.parts), tuple(options.items()))
+            question = (same_question(position), same_site(site))
+            asked = (*question, self._tables_of(context.tables), answers, _content(context.parts), *options.items())
             if asked not in self._plans:
                 self._plans[asked] = really(position, site, context, **options)
             _may_go_on(context)
-            return self._plans[asked]
+            plan = self._plans[asked]
+            return plan if plan.position == position else relabelled(plan, position)
 
         for user in (module, plan_site, why_not, convert_position):
             monkeypatch.setattr(user, "plan_position", plan_position)
@@ -89,7 +94,15 @@ class PlanMemo:
             self._lists.update(
                 {id(one): one for one in sources.price_lists}
             )  # no other gets the id of one that is kept
-            asked = (survey, option, terms, sources.tables, sources.steps, lists, _content(sources.parts))
+            asked = (
+                survey,
+                option,
+                terms,
+                self._tables_of(sources.tables),
+                sources.steps,
+                lists,
+                _content(sources.parts),
+            )
             if asked not in self._refits:
                 self._refits[asked] = really(survey, option, pricer, sources, progress)
             if progress is not None and progress.should_stop():
@@ -100,7 +113,7 @@ class PlanMemo:
             if not isinstance(context.parts, CatalogueStore):
                 return really_planned(position, site, context)
             answers = (context.answers, context.steps)
-            asked = (position, site, context.tables, answers, _content(context.parts))
+            asked = (position, same_site(site), self._tables_of(context.tables), answers, _content(context.parts))
             found = self._planned.pop(asked, None)
             if found is None:
                 found = really_planned(position, site, context)
@@ -131,7 +144,8 @@ class PlanMemo:
             if shown is not None or not isinstance(planning.parts, CatalogueStore):
                 return really(position, survey, standing, known, context, shown=shown)
             key = memory_key(position, survey, forbidden=standing.standing is Standing.NOT_ALLOWED)
-            asked = (key, position, survey.site, planning.tables, context.steps, _content(planning.parts))
+            site, tables = same_site(survey.site), self._tables_of(planning.tables)
+            asked = (key, position, site, tables, context.steps, _content(planning.parts))
             if asked not in self._conversions:
                 self._conversions[asked] = really(position, survey, standing, known, context)
             _may_go_on(planning)
@@ -148,6 +162,12 @@ class PlanMemo:
             return self._papers[document]
 
         monkeypatch.setattr(render, "pdf_bytes", pdf_bytes)
+
+    def _tables_of(self, tables: RuleTables) -> tuple[object, ...]:
+        """Return what tells these tables from others; they are read once and too large to be compared each time."""
+        parts = (tables.jurisdiction, tables.materials)
+        self._seen.update({id(one): one for one in parts})  # no other gets the id of one that is kept
+        return (*map(id, parts), tables.asked_with_removal)
 
 
 def _may_go_on(context: PlanningContext) -> None:

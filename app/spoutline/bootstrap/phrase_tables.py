@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import lru_cache
 from pathlib import Path
-from typing import TYPE_CHECKING, TypeVar
+from typing import TYPE_CHECKING, Any, TypeVar
 
 from spoutline.bootstrap.once import OnceEach
 from spoutline.model.language import Language
@@ -74,5 +75,14 @@ class PhraseTables:
 
         english, own = (self._resources() / folder / f"{one}.toml" for one in (Language.ENGLISH, language))
         if own == english or not own.is_file():
-            return from_toml(read_text(english), english.name, "")
-        return from_toml(read_text(own), own.name, read_text(english))
+            texts = read_text(english), english.name, ""
+        else:
+            texts = read_text(own), own.name, read_text(english)
+        made: _T = _made(from_toml, *texts)
+        return made
+
+
+@lru_cache(maxsize=16)
+def _made(from_toml: Callable[[str, str, str], object], text: str, place: str, english: str) -> Any:  # noqa: ANN401  # a cache hides the type
+    """Return what a table holds; the same text is read once, however many workbenches ask for it."""
+    return from_toml(text, place, english)

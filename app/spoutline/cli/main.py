@@ -7,6 +7,7 @@ import os
 import re
 import sys
 from collections.abc import Callable, Sequence
+from functools import lru_cache
 from typing import TYPE_CHECKING, Final
 
 import spoutline
@@ -165,6 +166,7 @@ def _named_survey(arguments: argparse.Namespace) -> Survey | None:
     return read_survey(arguments.survey) if getattr(arguments, "survey", None) is not None else None
 
 
+@lru_cache(maxsize=1)
 def _parser() -> argparse.ArgumentParser:
     parser = DiscreetParser(prog="spoutline", description=spoutline.__doc__, epilog=_EPILOG)
     add_shared(parser, units_default=None)

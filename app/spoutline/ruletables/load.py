@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+from functools import lru_cache
 from pathlib import Path
 
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.limit import Jurisdiction, Limit, LimitId, RuleTables
+from spoutline.model.material import MaterialTable
 from spoutline.ruletables.files import read_text
 from spoutline.ruletables.materials import materials_from_toml
 from spoutline.ruletables.own_profiles import own_profile, own_profile_ids
@@ -44,17 +47,41 @@ def load_rule_tables(jurisdiction_id: str, *, resources: Path, own_profiles: Pat
             raise unknown_profile(jurisdiction_id, [*built_in, *own_ids])
         jurisdiction = own_profile(own_profiles, jurisdiction_id)
     materials = resources / _MATERIALS
-    return RuleTables(jurisdiction, materials_from_toml(read_text(materials), materials.name))
+    return RuleTables(jurisdiction, _materials(read_text(materials), materials.name))
 
 
 def built_in_profiles(resources: Path) -> tuple[Jurisdiction, ...]:
     """Return the built-in profiles sorted by id; raise ``InputFault`` with every fault of every file."""
-    base = _general_rows(resources / _LIMITS)
+    return _profiles(_texts(resources / _LIMITS), _texts(resources / _JURISDICTIONS))
+
+
+@dataclass(frozen=True, slots=True)
+class _Text:
+    """A table as it lies in its file, or why it cannot be read as text."""
+
+    path: Path
+    text: str
+    problems: tuple[InputProblem, ...] = ()
+
+
+@lru_cache(maxsize=4)
+def _materials(text: str, place: str) -> MaterialTable:
+    return materials_from_toml(text, place)
+
+
+@lru_cache(maxsize=4)
+def _profiles(limits: tuple[_Text, ...], jurisdictions: tuple[_Text, ...]) -> tuple[Jurisdiction, ...]:
+    """Return the profiles of these texts; the same texts are read once."""
+    base = _general_rows(limits)
     problems: list[InputProblem] = []
     profiles: dict[str, Jurisdiction] = {}
-    for path in _toml_files(resources / _JURISDICTIONS):
+    for one in jurisdictions:
+        path = one.path
+        if one.problems:
+            problems.extend(one.problems)
+            continue
         try:
-            profile = overriding_profile(read_text(path), path.name, base)
+            profile = overriding_profile(one.text, path.name, base)
         except InputFault as fault:
             problems.extend(fault.problems)
             continue
@@ -67,12 +94,16 @@ def built_in_profiles(resources: Path) -> tuple[Jurisdiction, ...]:
     return tuple(profiles[profile_id] for profile_id in sorted(profiles))
 
 
-def _general_rows(folder: Path) -> dict[LimitId, Limit]:
+def _general_rows(texts: tuple[_Text, ...]) -> dict[LimitId, Limit]:
     problems: list[InputProblem] = []
     rows: dict[LimitId, Limit] = {}
-    for path in _toml_files(folder):
+    for one in texts:
+        path = one.path
+        if one.problems:
+            problems.extend(one.problems)
+            continue
         try:
-            document = read_toml(read_text(path), path.name)
+            document = read_toml(one.text, path.name)
         except InputFault as fault:
             problems.extend(fault.problems)
             continue
@@ -89,8 +120,15 @@ def _general_rows(folder: Path) -> dict[LimitId, Limit]:
     return rows
 
 
-def _toml_files(folder: Path) -> list[Path]:
+def _texts(folder: Path) -> tuple[_Text, ...]:
     files = sorted(folder.glob("*.toml"))
     if not files:
         raise StoreFault(f"No rule tables in {folder}. Install the program again, or name the right resources folder.")
-    return files
+    return tuple(map(_text, files))
+
+
+def _text(path: Path) -> _Text:
+    try:
+        return _Text(path, read_text(path))
+    except InputFault as fault:
+        return _Text(path, "", fault.problems)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 from pathlib import Path
 
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
@@ -45,11 +46,17 @@ def own_profile(folder: Path, profile_id: str) -> Jurisdiction:
     if profile_id not in own_profile_ids(folder):
         raise unknown_profile(profile_id, own_profile_ids(folder))
     path = folder / f"{profile_id}{_SUFFIX}"
-    profile = profile_from_toml(read_text(path), path.name)
+    profile = _read(read_text(path), path.name)
     if profile.id != profile_id:
         wanted = f"the file is named {path.name}, so the id must be {profile_id}"
         raise InputFault((InputProblem(path.name, "profile, id", repr(profile.id), wanted),))
     return profile
+
+
+@lru_cache(maxsize=32)
+def _read(text: str, place: str) -> Jurisdiction:
+    """Return the profile of a text; one that did not change since is not read again."""
+    return profile_from_toml(text, place)
 
 
 def save_own_profile(folder: Path, profile: Jurisdiction) -> Path:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from spoutline.model.plan import PositionPlan
 from spoutline.model.survey import Position, Site
-from spoutline.planning.sets.relabel import relabelled, same_question
+from spoutline.planning.sets.relabel import relabelled, same_question, same_site
 
 MOST_BYTES = 32 * 2**20
 _TROUBLE_BYTES = 1_000  # a sentence in place of a plan
@@ -99,4 +99,4 @@ class KeptPlans:
 
 
 def _question(key: PlanKey) -> PlanKey:
-    return key[0], same_question(key[1])
+    return same_site(key[0]), same_question(key[1])

@@ -8,6 +8,7 @@ from collections.abc import Hashable
 from spoutline.model.position_conversion import PositionConversion
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.conversion.relabelling import same_conversion
+from spoutline.planning.sets.relabel import same_site
 
 _MOST_KEPT = 4000
 
@@ -38,11 +39,10 @@ class ConversionMemory:
 
 def memory_key(position: Position, survey: Survey, *, forbidden: bool) -> Hashable:
     """Return all that the conversion of a position depends on within one catalogue and one set of tables."""
-    site = survey.site.model_copy(update={"name": "-", "address": "", "customer": ""})
     answers = survey.conversion
     return (
         _question(position, ages_matter=answers.longest_age_years is not None),
-        site,
+        same_site(survey.site),
         answers.follow,
         answers.keep_parts,
         answers.longest_age_years,

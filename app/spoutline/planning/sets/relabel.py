@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from spoutline.model.finding import Finding, SubjectKind
 from spoutline.model.plan import JudgedSet, PositionPlan
-from spoutline.model.survey import Position
+from spoutline.model.survey import Position, Site
 
 _BY_LABEL = (SubjectKind.POSITION, SubjectKind.SET)  # findings about these name the position
 
@@ -26,6 +26,11 @@ def same_question(position: Position) -> Position:
             "dispenser_type": None,
         }
     )
+
+
+def same_site(site: Site) -> Site:
+    """Return ``site`` without what has no bearing on the sets of its positions: name, address and customer."""
+    return site.model_copy(update={"name": "-", "address": "", "customer": ""})
 
 
 def relabelled(plan: PositionPlan, position: Position) -> PositionPlan:
