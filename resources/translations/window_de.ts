@@ -252,6 +252,10 @@
    <translation>&amp;Vorführung ansehen</translation>
   </message>
   <message>
+   <source>&amp;Make the map</source>
+   <translation>&amp;Karte erstellen</translation>
+  </message>
+  <message>
    <source>&amp;Margin lost per position and hour</source>
    <translation>Entgangene &amp;Marge je Platz und Stunde</translation>
   </message>
@@ -442,6 +446,10 @@
   <message>
    <source>&amp;Stay here</source>
    <translation>Hier&amp;bleiben</translation>
+  </message>
+  <message>
+   <source>&amp;Stop</source>
+   <translation>A&amp;nhalten</translation>
   </message>
   <message>
    <source>&amp;Survey</source>
@@ -1016,6 +1024,10 @@
    <translation>Verlangt</translation>
   </message>
   <message>
+   <source>Asking the combinations…</source>
+   <translation>Die Kombinationen werden gefragt…</translation>
+  </message>
+  <message>
    <source>At hand</source>
    <translation>Zur Hand</translation>
   </message>
@@ -1130,6 +1142,10 @@
   <message>
    <source>Buying</source>
    <translation>Einkauf</translation>
+  </message>
+  <message>
+   <source>C&amp;limate</source>
+   <translation>K&amp;lima</translation>
   </message>
   <message>
    <source>C&amp;ustomer</source>
@@ -1300,6 +1316,10 @@
    <translation>Klima</translation>
   </message>
   <message>
+   <source>Climate band of the map</source>
+   <translation>Klimabereich der Karte</translation>
+  </message>
+  <message>
    <source>Close and &amp;lose the changes</source>
    <translation>Schließen und die Änderungen &amp;verlieren</translation>
   </message>
@@ -1322,6 +1342,10 @@
   <message>
    <source>Column</source>
    <translation>Spalte</translation>
+  </message>
+  <message>
+   <source>Combinations asked</source>
+   <translation>Gefragte Kombinationen</translation>
   </message>
   <message>
    <source>Command</source>
@@ -1414,6 +1438,14 @@
   <message>
    <source>Counts towards a grant</source>
    <translation>Zählt zur Förderung</translation>
+  </message>
+  <message>
+   <source>Cov&amp;erage</source>
+   <translation>Abd&amp;eckung</translation>
+  </message>
+  <message>
+   <source>Coverage map: combinations by outlet</source>
+   <translation>Abdeckungskarte: Kombinationen je Auslass</translation>
   </message>
   <message>
    <source>Crews side by side</source>
@@ -1850,6 +1882,10 @@
   <message>
    <source>Every answer may stay open; the report says what it lacks. The agency decides.</source>
    <translation>Jede Antwort darf offen bleiben; der Bericht sagt, was fehlt. Die Behörde entscheidet.</translation>
+  </message>
+  <message>
+   <source>Every combination is asked as a plan asks it.</source>
+   <translation>Jede Kombination wird so gefragt, wie ein Plan sie fragt.</translation>
   </message>
   <message>
    <source>Every part is held against the questions that stations can ask.</source>
@@ -3568,6 +3604,10 @@
    <translation>Wählen Sie zuerst einen eigenen Katalog: Demonstration wird nur gelesen.</translation>
   </message>
   <message>
+   <source>Pick a combination to see what would be chosen, or why nothing fits.</source>
+   <translation>Eine Kombination wählen, um zu sehen, was gewählt würde oder warum nichts passt.</translation>
+  </message>
+  <message>
    <source>Pick a part in the drawing or the list.</source>
    <translation>In Zeichnung oder Liste ein Teil wählen.</translation>
   </message>
@@ -4320,6 +4360,14 @@
    <translation>Erneut speichern</translation>
   </message>
   <message>
+   <source>Save as CS&amp;V…</source>
+   <translation>Als CS&amp;V sichern…</translation>
+  </message>
+  <message>
+   <source>Save as PD&amp;F…</source>
+   <translation>Als PD&amp;F sichern…</translation>
+  </message>
+  <message>
    <source>Save as a file…</source>
    <translation>Als Datei speichern…</translation>
   </message>
@@ -4670,6 +4718,10 @@
   <message>
    <source>Stopped.</source>
    <translation>Angehalten.</translation>
+  </message>
+  <message>
+   <source>Stopped. What was answered is not asked again.</source>
+   <translation>Angehalten. Was beantwortet ist, wird nicht noch einmal gefragt.</translation>
   </message>
   <message>
    <source>Stopped. What was worked out so far is kept in the book.</source>
@@ -5530,6 +5582,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>What passes through the dispenser's &amp;outlet?</source>
    <translation>Was führt der Abgang der Zapf&amp;säule?</translation>
+  </message>
+  <message>
+   <source>What stands behind the chosen combination</source>
+   <translation>Was hinter der gewählten Kombination steht</translation>
   </message>
   <message>
    <source>What stands there</source>
@@ -6614,6 +6670,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{path} is there already, and this program did not write it as such a file. Replace it?</source>
    <translation>{path} ist schon da, und dieses Programm hat es nicht als solche Datei geschrieben. Ersetzen?</translation>
+  </message>
+  <message>
+   <source>{place}: {remaining} of {all} parts allowed; makers: {makers}</source>
+   <translation>{place}: {remaining} von {all} Teilen zulässig; Hersteller: {makers}</translation>
   </message>
   <message>
    <source>{rows} rows in {place}. Say what each column holds.</source>

@@ -252,6 +252,10 @@
    <translation>&amp;Ver la demostración</translation>
   </message>
   <message>
+   <source>&amp;Make the map</source>
+   <translation>&amp;Hacer el mapa</translation>
+  </message>
+  <message>
    <source>&amp;Margin lost per position and hour</source>
    <translation>&amp;Margen perdido por posición y hora</translation>
   </message>
@@ -442,6 +446,10 @@
   <message>
    <source>&amp;Stay here</source>
    <translation>&amp;Quedarse aquí</translation>
+  </message>
+  <message>
+   <source>&amp;Stop</source>
+   <translation>&amp;Parar</translation>
   </message>
   <message>
    <source>&amp;Survey</source>
@@ -1016,6 +1024,10 @@
    <translation>Pide</translation>
   </message>
   <message>
+   <source>Asking the combinations…</source>
+   <translation>Se preguntan las combinaciones…</translation>
+  </message>
+  <message>
    <source>At hand</source>
    <translation>A mano</translation>
   </message>
@@ -1130,6 +1142,10 @@
   <message>
    <source>Buying</source>
    <translation>Compra</translation>
+  </message>
+  <message>
+   <source>C&amp;limate</source>
+   <translation>C&amp;lima</translation>
   </message>
   <message>
    <source>C&amp;ustomer</source>
@@ -1300,6 +1316,10 @@
    <translation>Clima</translation>
   </message>
   <message>
+   <source>Climate band of the map</source>
+   <translation>Franja climática del mapa</translation>
+  </message>
+  <message>
    <source>Close and &amp;lose the changes</source>
    <translation>Cerrar y &amp;perder los cambios</translation>
   </message>
@@ -1322,6 +1342,10 @@
   <message>
    <source>Column</source>
    <translation>Columna</translation>
+  </message>
+  <message>
+   <source>Combinations asked</source>
+   <translation>Combinaciones preguntadas</translation>
   </message>
   <message>
    <source>Command</source>
@@ -1414,6 +1438,14 @@
   <message>
    <source>Counts towards a grant</source>
    <translation>Cuenta para un subsidio</translation>
+  </message>
+  <message>
+   <source>Cov&amp;erage</source>
+   <translation>Cob&amp;ertura</translation>
+  </message>
+  <message>
+   <source>Coverage map: combinations by outlet</source>
+   <translation>Mapa de cobertura: combinaciones por salida</translation>
   </message>
   <message>
    <source>Crews side by side</source>
@@ -1850,6 +1882,10 @@
   <message>
    <source>Every answer may stay open; the report says what it lacks. The agency decides.</source>
    <translation>Cada respuesta puede quedar abierta; el informe dice qué le falta. Decide la agencia.</translation>
+  </message>
+  <message>
+   <source>Every combination is asked as a plan asks it.</source>
+   <translation>Cada combinación se pregunta como la pregunta un plan.</translation>
   </message>
   <message>
    <source>Every part is held against the questions that stations can ask.</source>
@@ -3568,6 +3604,10 @@
    <translation>Elija primero un catálogo propio: Demonstration solo se lee.</translation>
   </message>
   <message>
+   <source>Pick a combination to see what would be chosen, or why nothing fits.</source>
+   <translation>Elija una combinación para ver qué se elegiría o por qué nada encaja.</translation>
+  </message>
+  <message>
    <source>Pick a part in the drawing or the list.</source>
    <translation>Elija una pieza en el dibujo o en la lista.</translation>
   </message>
@@ -4320,6 +4360,14 @@
    <translation>Guardar de nuevo</translation>
   </message>
   <message>
+   <source>Save as CS&amp;V…</source>
+   <translation>Guardar como CS&amp;V…</translation>
+  </message>
+  <message>
+   <source>Save as PD&amp;F…</source>
+   <translation>Guardar como PD&amp;F…</translation>
+  </message>
+  <message>
    <source>Save as a file…</source>
    <translation>Guardar como archivo…</translation>
   </message>
@@ -4670,6 +4718,10 @@
   <message>
    <source>Stopped.</source>
    <translation>Detenido.</translation>
+  </message>
+  <message>
+   <source>Stopped. What was answered is not asked again.</source>
+   <translation>Parado. Lo contestado no se pregunta de nuevo.</translation>
   </message>
   <message>
    <source>Stopped. What was worked out so far is kept in the book.</source>
@@ -5530,6 +5582,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>What passes through the dispenser's &amp;outlet?</source>
    <translation>¿Qué pasa por la &amp;salida del surtidor?</translation>
+  </message>
+  <message>
+   <source>What stands behind the chosen combination</source>
+   <translation>Qué hay tras la combinación elegida</translation>
   </message>
   <message>
    <source>What stands there</source>
@@ -6614,6 +6670,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{path} is there already, and this program did not write it as such a file. Replace it?</source>
    <translation>{path} ya existe, y este programa no lo escribió como tal archivo. ¿Sustituirlo?</translation>
+  </message>
+  <message>
+   <source>{place}: {remaining} of {all} parts allowed; makers: {makers}</source>
+   <translation>{place}: {remaining} de {all} piezas permitidas; fabricantes: {makers}</translation>
   </message>
   <message>
    <source>{rows} rows in {place}. Say what each column holds.</source>

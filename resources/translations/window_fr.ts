@@ -252,6 +252,10 @@
    <translation>&amp;Voir la démonstration</translation>
   </message>
   <message>
+   <source>&amp;Make the map</source>
+   <translation>&amp;Faire la carte</translation>
+  </message>
+  <message>
    <source>&amp;Margin lost per position and hour</source>
    <translation>&amp;Marge perdue par poste et heure</translation>
   </message>
@@ -442,6 +446,10 @@
   <message>
    <source>&amp;Stay here</source>
    <translation>&amp;Rester ici</translation>
+  </message>
+  <message>
+   <source>&amp;Stop</source>
+   <translation>&amp;Arrêter</translation>
   </message>
   <message>
    <source>&amp;Survey</source>
@@ -1016,6 +1024,10 @@
    <translation>Demandé</translation>
   </message>
   <message>
+   <source>Asking the combinations…</source>
+   <translation>Les combinaisons sont demandées…</translation>
+  </message>
+  <message>
    <source>At hand</source>
    <translation>En stock</translation>
   </message>
@@ -1130,6 +1142,10 @@
   <message>
    <source>Buying</source>
    <translation>Achat</translation>
+  </message>
+  <message>
+   <source>C&amp;limate</source>
+   <translation>C&amp;limat</translation>
   </message>
   <message>
    <source>C&amp;ustomer</source>
@@ -1300,6 +1316,10 @@
    <translation>Climat</translation>
   </message>
   <message>
+   <source>Climate band of the map</source>
+   <translation>Plage climatique de la carte</translation>
+  </message>
+  <message>
    <source>Close and &amp;lose the changes</source>
    <translation>Fermer et &amp;perdre les modifications</translation>
   </message>
@@ -1322,6 +1342,10 @@
   <message>
    <source>Column</source>
    <translation>Colonne</translation>
+  </message>
+  <message>
+   <source>Combinations asked</source>
+   <translation>Combinaisons demandées</translation>
   </message>
   <message>
    <source>Command</source>
@@ -1414,6 +1438,14 @@
   <message>
    <source>Counts towards a grant</source>
    <translation>Compte pour une subvention</translation>
+  </message>
+  <message>
+   <source>Cov&amp;erage</source>
+   <translation>Couv&amp;erture</translation>
+  </message>
+  <message>
+   <source>Coverage map: combinations by outlet</source>
+   <translation>Carte de couverture : combinaisons par sortie</translation>
   </message>
   <message>
    <source>Crews side by side</source>
@@ -1850,6 +1882,10 @@
   <message>
    <source>Every answer may stay open; the report says what it lacks. The agency decides.</source>
    <translation>Chaque réponse peut rester ouverte ; le rapport dit ce qui manque. L'agence décide.</translation>
+  </message>
+  <message>
+   <source>Every combination is asked as a plan asks it.</source>
+   <translation>Chaque combinaison est demandée comme un plan la demande.</translation>
   </message>
   <message>
    <source>Every part is held against the questions that stations can ask.</source>
@@ -3568,6 +3604,10 @@
    <translation>Choisissez d'abord un catalogue à vous : Demonstration ne fait que se lire.</translation>
   </message>
   <message>
+   <source>Pick a combination to see what would be chosen, or why nothing fits.</source>
+   <translation>Choisissez une combinaison pour voir ce qui serait choisi, ou pourquoi rien ne convient.</translation>
+  </message>
+  <message>
    <source>Pick a part in the drawing or the list.</source>
    <translation>Choisissez une pièce dans le dessin ou la liste.</translation>
   </message>
@@ -4320,6 +4360,14 @@
    <translation>Enregistrer à nouveau</translation>
   </message>
   <message>
+   <source>Save as CS&amp;V…</source>
+   <translation>Enregistrer en CS&amp;V…</translation>
+  </message>
+  <message>
+   <source>Save as PD&amp;F…</source>
+   <translation>Enregistrer en PD&amp;F…</translation>
+  </message>
+  <message>
    <source>Save as a file…</source>
    <translation>Enregistrer dans un fichier…</translation>
   </message>
@@ -4670,6 +4718,10 @@
   <message>
    <source>Stopped.</source>
    <translation>Arrêté.</translation>
+  </message>
+  <message>
+   <source>Stopped. What was answered is not asked again.</source>
+   <translation>Arrêté. Ce qui a reçu une réponse n'est pas redemandé.</translation>
   </message>
   <message>
    <source>Stopped. What was worked out so far is kept in the book.</source>
@@ -5530,6 +5582,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>What passes through the dispenser's &amp;outlet?</source>
    <translation>Que passe-t-il par la &amp;sortie du distributeur ?</translation>
+  </message>
+  <message>
+   <source>What stands behind the chosen combination</source>
+   <translation>Ce qu'il y a derrière la combinaison choisie</translation>
   </message>
   <message>
    <source>What stands there</source>
@@ -6614,6 +6670,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{path} is there already, and this program did not write it as such a file. Replace it?</source>
    <translation>{path} existe déjà, et ce programme ne l'a pas écrit comme tel. Le remplacer ?</translation>
+  </message>
+  <message>
+   <source>{place}: {remaining} of {all} parts allowed; makers: {makers}</source>
+   <translation>{place} : {remaining} pièces permises sur {all} ; fabricants : {makers}</translation>
   </message>
   <message>
    <source>{rows} rows in {place}. Say what each column holds.</source>

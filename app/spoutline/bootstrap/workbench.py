@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.backups import KeepingService
     from spoutline.bootstrap.catalogues import CatalogueService
     from spoutline.bootstrap.conversions import ConversionService
+    from spoutline.bootstrap.coverage import CoverageService
     from spoutline.bootstrap.dispenser_types import DispenserTypeService
     from spoutline.bootstrap.installer import InstallerService
     from spoutline.bootstrap.quotations import QuotationService
@@ -72,6 +73,7 @@ class Workbench:
         self._quoting = Once(self._wire_quoting)
         self._converting = Once(self._wire_converting)
         self._packing = Once(self._wire_packing)
+        self._covering = Once(self._wire_covering)
 
     # planning
 
@@ -285,6 +287,10 @@ class Workbench:
 
         return DispenserTypeService(self._stores.book)
 
+    def covering(self) -> CoverageService:
+        """Return the use cases of coverage maps, which remember what they answered."""
+        return self._covering()
+
     def quoting(self) -> QuotationService:
         """Return the use cases of quotations, wired to the stores of this workbench."""
         return self._quoting()
@@ -335,6 +341,11 @@ class Workbench:
                 agree_order=lambda *order: self.agreeing().agree_order(*order),
             )
         )
+
+    def _wire_covering(self) -> CoverageService:
+        from spoutline.bootstrap.coverage import CoverageService
+
+        return CoverageService(self._stores.edition, self._jurisdictions.tables)
 
     def _wire_converting(self) -> ConversionService:
         from spoutline.bootstrap.conversions import ConversionService, Sources

@@ -8,6 +8,7 @@ from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from spoutline.cli.catalogue_coverage import coverage_arguments, run_coverage
 from spoutline.cli.catalogue_cross_reference import cross_reference_arguments, run_cross_reference
 from spoutline.cli.catalogue_import import import_arguments, run_import
 from spoutline.cli.command import Command, display_of, json_display, shared_options
@@ -75,6 +76,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     OutputArguments(export).add("--out", FileForm.CATALOGUE, "the file")
     import_arguments(add("import", "take an exchange file or a supplier's table into a draft: all of it, or nothing"))
     add("schema", "print the Data Package that describes tables of parts and prices, for other tools to check them by")
+    coverage_arguments(add("coverage", "say which combinations of liquid, duty, outlet and climate it has sets for"))
     use = add("use", "let the book plan with a catalog or one of its editions, unasked")
     use.add_argument("edition", metavar="NAME", help=_NAMED)
     cross_reference_arguments(
@@ -230,6 +232,12 @@ def _schema(_workbench: Workbench, _arguments: argparse.Namespace) -> ExitCode:
     return ExitCode.FITS
 
 
+def _coverage(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    code, lines, document = run_coverage(workbench, arguments)
+    _say(arguments, lines, document)
+    return code
+
+
 def _use(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     chosen = workbench.catalogues().choose(EditionRef.from_text(arguments.edition))
     return _say(arguments, [f"planned with unasked: {chosen}"], {"planned_with": str(chosen)})
@@ -312,6 +320,7 @@ _ACTIONS: dict[str | None, _Action] = {
     "export": _export,
     "import": _import,
     "schema": _schema,
+    "coverage": _coverage,
     "use": _use,
     "cross-reference": _cross_reference,
     "demonstration": _demonstration,

@@ -6,7 +6,7 @@ PDF        producer ``Spoutline`` in the document's information; written once: a
 XLSX       the document property ``Spoutline``, and a date of change that is the date of creation: a spreadsheet program
            that saves the file sets another
 CSV        UTF-8 with byte order mark, and the column titles of a bill, of order lines, of a programme, a sequence, of
-           old numbers or dispenser types
+           old numbers, dispenser types or a coverage map
 ICS        ``PRODID`` of Spoutline
 HTML       a ``generator`` of Spoutline
 JSON       ``format`` begins with ``spoutline-``
@@ -105,6 +105,7 @@ def _csv_heads() -> frozenset[tuple[str, ...]]:
     from spoutline import assets
     from spoutline.catalogue.cross_references import COLUMNS as OLD_NUMBERS
     from spoutline.documents.conversion import programme_table, task_table
+    from spoutline.documents.coverage import papers as coverage
     from spoutline.documents.quotation import csv_order
     from spoutline.documents.tabular.rows import bill_titles_ever, with_island_title
     from spoutline.explain.phrases.phrasebook import phrasebook_from_toml
@@ -119,7 +120,16 @@ def _csv_heads() -> frozenset[tuple[str, ...]]:
     bills = bill_titles_ever(story)
     with_islands = (with_island_title(titles, story) for titles in bills)
     return frozenset(
-        {OLD_NUMBERS, types, csv_order.COLUMNS, programme_table.COLUMNS, task_table.COLUMNS, *bills, *with_islands}
+        {
+            OLD_NUMBERS,
+            types,
+            csv_order.COLUMNS,
+            programme_table.COLUMNS,
+            task_table.COLUMNS,
+            coverage.COLUMNS,
+            *bills,
+            *with_islands,
+        }
     )
 
 

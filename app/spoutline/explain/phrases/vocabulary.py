@@ -9,12 +9,14 @@ from spoutline.calc.flow import NoFlowReason
 from spoutline.calc.friction import FlowRegime
 from spoutline.calc.liquid_hazards import ConductivityClass, FlashClass
 from spoutline.calc.liquids import LiquidWarning
+from spoutline.explain.phrases.coverage_words import CoverageWord
 from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.phrases.part_terms import PartTerm
 from spoutline.explain.phrases.part_words import PartWord
 from spoutline.explain.phrases.quotation_words import QuotationWord
 from spoutline.model.answered import AssumedTopic
 from spoutline.model.check import CheckId, Outcome
+from spoutline.model.coverage_map import ClimateBand, OutletKind
 from spoutline.model.cross_reference import NumberStepKind
 from spoutline.model.finding import Severity, SubjectKind, Verdict
 from spoutline.model.limit import LimitStatus
@@ -81,6 +83,9 @@ _LISTS: Final[tuple[type[StrEnum], ...]] = (
     ConductivityClass,
     FlashClass,
     LiquidWarning,
+    OutletKind,
+    ClimateBand,
+    CoverageWord,
     PaperWord,
     QuotationWord,
     QuotationStatus,

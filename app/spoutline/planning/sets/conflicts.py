@@ -21,7 +21,7 @@ from spoutline.search.conflicts import minimal_conflict
 from spoutline.search.listener import Listener
 
 # What no answer of a person changes: it holds while the other lines are asked, unless it is itself in conflict.
-_GIVEN = (
+GIVEN = (
     RequirementId.CHAIN,
     RequirementId.JOINTS,
     RequirementId.LISTING_CLASS,
@@ -41,7 +41,7 @@ _GIVEN = (
     RequirementId.TEMPERATURE,
 )
 # What a person, a site or a jurisdiction can change, the hardest first.
-_CHANGEABLE = (
+CHANGEABLE = (
     RequirementId.NO_PRESSURE_DEVICE,
     RequirementId.RESISTANCE,
     RequirementId.SERVICE_LOAD,
@@ -64,7 +64,7 @@ _CHANGEABLE = (
     RequirementId.LEAD_TIME,
     RequirementId.DECISION,
 )
-_ALL = frozenset((*_GIVEN, *_CHANGEABLE))
+_ALL = frozenset((*GIVEN, *CHANGEABLE))
 _FIXED = (RequirementId.CHAIN, RequirementId.JOINTS)  # nothing to relax: ports are what they are
 _NEAREST_SHOWN = 3
 _NUMBERS_SAY_ALL = (RequirementId.HOSE_LENGTH,)  # its part rule follows from the sum
@@ -104,8 +104,10 @@ class ConflictFinder:
         """
         return self._members(frozenset(), holds)
 
-    def conflict(self) -> Conflict | None:
+    def conflict(self, *, with_relaxations: bool = True) -> Conflict | None:
         """Return a minimal conflict with what it excludes and what would free a set; None where sets exist.
+
+        What would free a set costs most of the searches; without ``with_relaxations`` it is left out.
 
         The conflict is minimal beside what is given: no member can go without freeing a set, the given lines held. A
         conflict among the given lines themselves is told alone.
@@ -116,14 +118,14 @@ class ConflictFinder:
         return Conflict(
             requirements=members,
             exclusions=tuple(self._exclusions(members)),
-            relaxations=tuple(self._relaxations(members)),
+            relaxations=tuple(self._relaxations(members)) if with_relaxations else (),
         )
 
     def _members(self, given_up: frozenset[RequirementId], holds: Held | None = None) -> tuple[RequirementId, ...]:
-        given = tuple(line for line in _GIVEN if line not in given_up)
+        given = tuple(line for line in GIVEN if line not in given_up)
         if self._best(frozenset(given), holds) is None:
             return minimal_conflict(given, lambda lines: self._best(lines, holds) is not None)
-        changeable = tuple(line for line in _CHANGEABLE if line not in given_up)
+        changeable = tuple(line for line in CHANGEABLE if line not in given_up)
         return minimal_conflict(changeable, lambda lines: self._best(lines | frozenset(given), holds) is not None)
 
     def _exclusions(self, members: tuple[RequirementId, ...]) -> Iterator[Exclusion]:

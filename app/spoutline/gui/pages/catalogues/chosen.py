@@ -17,6 +17,8 @@ DIFFERENCE = JobKey(JobKind.CATALOGUE, "difference")
 EFFECT = JobKey(JobKind.CATALOGUE, "effect")
 SURVEYS = JobKey(JobKind.CATALOGUE, "surveys")
 HEALTH = JobKey(JobKind.CATALOGUE, "health")
+COVER = JobKey(JobKind.CATALOGUE, "cover")
+COVERED = JobKey(JobKind.CATALOGUE, "covered")
 FILE = JobKey(JobKind.FILE, "catalogue")
 
 

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QHBoxLayout, QTabWidget, QVBoxLayout, QWidget
 
 from spoutline.gui.models.catalogue_rows import EditionRow
 from spoutline.gui.pages.catalogues.chosen import InHand
+from spoutline.gui.pages.catalogues.coverage_panel import CoveragePanel
 from spoutline.gui.pages.catalogues.effect_panel import EffectPanel
 from spoutline.gui.pages.catalogues.entries_panel import EntriesPanel
 from spoutline.gui.pages.catalogues.health_panel import HealthPanel
@@ -50,12 +51,14 @@ class CataloguesPage(QWidget):
         self.entries_panel = EntriesPanel(context, self.in_hand, pages)
         self.health_panel = HealthPanel(context, self.in_hand, pages)
         self.effect_panel = EffectPanel(context, self.in_hand, pages)
+        self.coverage_panel = CoveragePanel(context, self.in_hand, notify, pages)
         for panel, words in (
             (self.shelf_panel, tr("&Catalogs and editions")),
             (self.import_panel, tr("A supplier's ta&ble")),
             (self.entries_panel, tr("&Entries")),
             (self.health_panel, tr("&Health")),
             (self.effect_panel, tr("E&ffect")),
+            (self.coverage_panel, tr("Cov&erage")),
         ):
             self.tabs.addTab(panel, words)
         column.addWidget(self.tabs, 1)
@@ -89,7 +92,7 @@ class CataloguesPage(QWidget):
 
     def _show_panel(self) -> None:
         panel = self.tabs.currentWidget()
-        if isinstance(panel, EntriesPanel | HealthPanel | ImportPanel | EffectPanel):
+        if isinstance(panel, EntriesPanel | HealthPanel | ImportPanel | EffectPanel | CoveragePanel):
             panel.refresh()
 
     def _on_changed(self, what: Changed) -> None:

@@ -1,0 +1,123 @@
+"""`catalogue coverage`: what an edition has sets for, how many, of how many makers, and why it has none."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Iterator, Mapping, Sequence
+from datetime import date
+from enum import StrEnum
+from typing import TYPE_CHECKING, TypeVar
+
+from spoutline.cli.command import display_of
+from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.outputs import OutputArguments
+from spoutline.cli.progress import TerminalProgress
+from spoutline.documents.own_files import FileForm
+from spoutline.model.catalogue_edition import EditionRef
+from spoutline.model.coverage_map import CellState, ClimateBand, CoverageMap, CoverageScope, LiquidClass, OutletKind
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.language import Language
+from spoutline.model.survey import Duty, VapourStatus
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+    from spoutline.explain.plan.story import Story
+
+_FORMS = {".csv": FileForm.CSV, ".pdf": FileForm.PDF, ".json": FileForm.JSON}
+_MOST = 10_000
+_Axis = TypeVar("_Axis", bound=StrEnum)
+
+
+def coverage_arguments(parser: argparse.ArgumentParser) -> None:
+    """Declare what is asked and where it goes."""
+    parser.add_argument("edition", metavar="NAME", help="NAME, NAME@3 or NAME@draft; default: the newest edition")
+    parser.add_argument("--jurisdiction", metavar="ID", default="us_general", help="whose rules decide")
+    parser.add_argument(
+        "--currency", metavar="CODE", default="", help="default: USD, or the first that it has prices in"
+    )
+    for option, members, words in (
+        ("--liquid", LiquidClass, "only this liquid; may be given more than once"),
+        ("--duty", Duty, "only this duty; may be given more than once"),
+        ("--vapor", VapourStatus, "only this vapor status; may be given more than once"),
+        ("--outlet", OutletKind, "only this outlet; may be given more than once"),
+        ("--climate", ClimateBand, "only this climate band; may be given more than once"),
+    ):
+        parser.add_argument(option, choices=[one.value for one in members], action="append", default=[], help=words)
+    parser.add_argument("--most", metavar="N", type=int, default=100, help="sets counted of a combination; default 100")
+    outputs = OutputArguments(parser)
+    outputs.add("--out", _form, "write the map to a file that ends with .csv, .pdf or .json")
+
+
+def run_coverage(
+    workbench: Workbench, arguments: argparse.Namespace
+) -> tuple[ExitCode, list[str], Mapping[str, object]]:
+    """Make the map, write it where wanted, and return what to say."""
+    from spoutline.bootstrap.coverage import CoverageAsked
+    from spoutline.documents.coverage.papers import coverage_document
+
+    if not 1 <= arguments.most <= _MOST:
+        wanted = f"a whole number from 1 to {_MOST}"
+        raise InputFault((InputProblem("", "--most", str(arguments.most), wanted),))
+    asked = CoverageAsked(
+        edition=EditionRef.from_text(arguments.edition),
+        jurisdiction=arguments.jurisdiction,
+        scope=_scope(arguments),
+        currency=arguments.currency.upper(),
+    )
+    service = workbench.covering()
+    found = service.map(asked, TerminalProgress("combinations asked"))
+    story, english = (workbench.story(display_of(arguments), one) for one in (None, Language.ENGLISH))
+    lines = list(_lines(found, story))
+    if arguments.out is not None:
+        form = _form(arguments)
+        content = (
+            service.pdf(found, story, date.today())
+            if form is FileForm.PDF
+            else service.csv(found, english)
+            if form is FileForm.CSV
+            else service.json(found, english)
+        )
+        with arguments.output_plan.staged({arguments.out: content}) as files:
+            files.place()
+        lines.append(f"written to {arguments.out}")
+    code = ExitCode.DOES_NOT_FIT if found.count(CellState.NOTHING_FITS) else ExitCode.FITS
+    return code, lines, coverage_document(found, english)
+
+
+def _form(arguments: argparse.Namespace) -> FileForm:
+    ending = arguments.out.suffix.lower()
+    if ending not in _FORMS:
+        raise InputFault((InputProblem("", "--out", str(arguments.out), f"a name that ends with {', '.join(_FORMS)}"),))
+    return _FORMS[ending]
+
+
+def _scope(arguments: argparse.Namespace) -> CoverageScope:
+    return CoverageScope(
+        liquids=_members(LiquidClass, arguments.liquid),
+        duties=_members(Duty, arguments.duty),
+        vapours=_members(VapourStatus, arguments.vapor),
+        outlets=_members(OutletKind, arguments.outlet),
+        climates=_members(ClimateBand, arguments.climate),
+        most_counted=arguments.most,
+    )
+
+
+def _members(axis: type[_Axis], named: Sequence[str]) -> tuple[_Axis, ...]:
+    return tuple(one for one in axis if not named or one.value in named)
+
+
+def _lines(found: CoverageMap, story: Story) -> Iterator[str]:
+    from spoutline.explain.phrases.coverage_words import CoverageWord
+    from spoutline.explain.plan.coverage_text import gap_text, spoken_text, summary_text
+    from spoutline.model.coverage_map import stock_gaps
+    from spoutline.planning.keeping.coverage_map import climate_of
+
+    yield f"{found.edition.title} ({found.edition.ref}), {found.jurisdiction.id}"
+    yield summary_text(found, story)
+    gaps = stock_gaps(found.cells)
+    if gaps:
+        yield f"{story.word(CoverageWord.TO_STOCK)}{story.writing.colon}"
+        yield from (f"  {gap_text(gap, story)}: {gap.combinations} ({gap.alone})" for gap in gaps)
+    for cell in found.cells:
+        if cell.state is not CellState.NOT_ASKED:
+            yield f"  {spoken_text(cell, climate_of(cell.combination.climate), story)}"

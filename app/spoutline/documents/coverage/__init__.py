@@ -1,0 +1,1 @@
+"""The coverage map of an edition on paper and for other programs."""
