@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 NO_PORT = -1  # the open end after the last item of a chain
+MAJOR = 10**20  # a part of a cost that outweighs any sum of what is less: whole multiples come first
 
 
 @dataclass(frozen=True, slots=True)
@@ -18,7 +19,7 @@ class Item:
     key
         Identity, unique within the layer; also the tie-break, so that row order never decides.
     cost
-        Whole number, not negative; the walk goes by the sum.
+        Whole number; the least sum is wanted. May hold whole multiples of ``MAJOR``.
     entry, exit
         Port numbers towards the start and the end of the chain.
     loads

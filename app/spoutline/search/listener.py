@@ -4,7 +4,7 @@ from __future__ import annotations
 
 
 class Listener:
-    """Does nothing; override what is of interest. Called once per expanded label, so keep it cheap."""
+    """Does nothing; override what is of interest. Called once per portion of labels."""
 
     def on_expand(self, expanded: int) -> None:
         """Tell that ``expanded`` labels have been taken from the queue so far."""

@@ -6,9 +6,9 @@ from dataclasses import replace
 
 from spoutline.search.bounds import backward, before_entries, forward, within
 from spoutline.search.dominance import reduced
+from spoutline.search.finder import Finder
 from spoutline.search.graph import Layer, Path, Problem
 from spoutline.search.listener import Listener
-from spoutline.search.walk import cheapest
 
 
 def holding(problem: Problem, layer: int, key: str) -> Problem | None:
@@ -65,4 +65,4 @@ class ThroughLayer:
             If the listener asks to stop.
         """
         problem = holding(self._problem, self.layer, key)
-        return None if problem is None else cheapest(problem, listener)
+        return None if problem is None else Finder(problem).cheapest(listener)

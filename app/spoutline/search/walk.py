@@ -6,20 +6,21 @@ import heapq
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from spoutline.model.faults import Cancelled
 from spoutline.search.bounds import Bounds, ToCome, backward, within
 from spoutline.search.dominance import Frontier, Standing, reduced
+from spoutline.search.effort import Effort
 from spoutline.search.graph import Item, Path, Problem
 from spoutline.search.listener import Listener
 
-_ASK_EVERY = 256  # labels between two questions to the listener
+_ASK_EVERY = 64  # labels between two questions to the listener
 
 
 @dataclass(frozen=True, slots=True)
 class _Step:
-    """One way on from a state: an item, or None to leave an optional layer empty."""
+    """One way on from a state: an item, or None to leave an optional layer empty, which has no name."""
 
     item: Item | None
+    name: str
     promise: int  # own cost plus the least still to come
     exit: int
     rest: ToCome
@@ -36,6 +37,7 @@ class _Label:
     bears: float
     demands: float
     items: tuple[Item | None, ...]
+    names: tuple[str, ...]
 
 
 class _Walk:
@@ -64,14 +66,14 @@ class _Walk:
         if self.problem.layers[layer].optional:
             rest = self.bounds.at[layer + 1].get(port)
             if rest is not None:
-                found.append(_Step(None, rest.cost, port, rest))
+                found.append(_Step(None, "", rest.cost, port, rest))
         by_entry = self._items_by_entry(layer)
         for entry in self.problem.mates.get(port, frozenset()):
             for item in by_entry.get(entry, ()):
                 rest = self.bounds.after(layer, item)
                 if rest is not None:
-                    found.append(_Step(item, item.cost + rest.cost, item.exit, rest))
-        found.sort(key=lambda step: (step.promise, "" if step.item is None else step.item.key))
+                    found.append(_Step(item, item.key, item.cost + rest.cost, item.exit, rest))
+        found.sort(key=lambda step: (step.promise, step.name))
         self._steps[layer, port] = tuple(found)
         return self._steps[layer, port]
 
@@ -98,10 +100,9 @@ class _Walk:
     def take(self, label: _Label, step: _Step) -> _Label:
         """Return the label after ``step``."""
         item = step.item
+        items, names = (*label.items, item), (*label.names, step.name)
         if item is None:
-            return _Label(
-                label.layer + 1, step.exit, label.cost, label.loads, label.bears, label.demands, (*label.items, None)
-            )
+            return _Label(label.layer + 1, step.exit, label.cost, label.loads, label.bears, label.demands, items, names)
         return _Label(
             label.layer + 1,
             step.exit,
@@ -109,11 +110,12 @@ class _Walk:
             tuple(so_far + own for so_far, own in zip(label.loads, item.loads, strict=True)),
             min(label.bears, item.bears),
             max(label.demands, item.demands),
-            (*label.items, item),
+            items,
+            names,
         )
 
 
-def best_first(problem: Problem, listener: Listener | None = None) -> Iterator[Path]:
+def best_first(problem: Problem, listener: Listener | None = None, most_labels: int | None = None) -> Iterator[Path]:
     """Yield every complete chain within the limits, cheapest first.
 
     Each state keeps one place in the queue: when its cheapest way on is taken, the next one replaces it, so the queue
@@ -125,22 +127,26 @@ def best_first(problem: Problem, listener: Listener | None = None) -> Iterator[P
         The chain to fill; the order of rows does not matter.
     listener
         Watches and may stop the walk.
+    most_labels
+        Labels that may be expanded; None for as many as it takes.
 
     Yields
     ------
     Path
-        Equal costs come in the order of their keys along the walk.
+        Equal costs come in the order of their keys along the chain, an empty layer before any key.
 
     Raises
     ------
     Cancelled
         If the listener asks to stop.
+    Exhausted
+        If more labels would have to be expanded.
     """
-    return _walked(problem, listener or Listener(), None)
+    return _walked(problem, Effort(listener or Listener(), most_labels), None)
 
 
-def cheapest(problem: Problem, listener: Listener | None = None) -> Path | None:
-    """Return a cheapest chain within the limits; None where no chain exists.
+def cheapest(problem: Problem, listener: Listener | None = None, most_labels: int | None = None) -> Path | None:
+    """Return the first chain of ``best_first``; None where no chain exists.
 
     Chains that another dominates are not followed, so that a problem without a chain is known as such soon: its cost
     grows with the number of unlike sums of the binding loads, not with the number of chains. The items of the path
@@ -148,26 +154,27 @@ def cheapest(problem: Problem, listener: Listener | None = None) -> Path | None:
 
     Parameters and errors are those of ``best_first``.
     """
-    return next(_walked(reduced(problem), listener or Listener(), {}), None)
+    return next(_walked(reduced(problem), Effort(listener or Listener(), most_labels), {}), None)
 
 
-def _walked(problem: Problem, listener: Listener, frontiers: dict[tuple[int, int], Frontier] | None) -> Iterator[Path]:
-    """Walk best-first; with ``frontiers`` labels that another at the same state dominates are dropped."""
+def _walked(problem: Problem, effort: Effort, frontiers: dict[tuple[int, int], Frontier] | None) -> Iterator[Path]:
+    """Walk best-first; with ``frontiers`` labels that another at the same state dominates are dropped.
+
+    Equal promises are taken up by their keys so far, so that of equal chains, and of equal labels at a state, the first
+    by its keys is met first.
+    """
     walk = _Walk(problem, backward(problem))
     if problem.start not in walk.bounds.at[0]:
         return
     depth = len(problem.layers)
-    root = _Label(0, problem.start, 0, (0.0,) * len(problem.limits), problem.start_bears, 0.0, ())
-    queue: list[tuple[int, int, int, int, _Label]] = []  # promise, fewest layers left first, order of arrival, rank
-    arrivals = 0
+    root = _Label(0, problem.start, 0, (0.0,) * len(problem.limits), problem.start_bears, 0.0, (), ())
+    queue: list[tuple[int, tuple[str, ...], int, _Label]] = []  # promise, keys (no two alike), rank
 
     def enqueue(label: _Label, rank: int) -> None:
-        nonlocal arrivals
         found = walk.next_step(label, rank)
         if found is not None:
-            promise = label.cost + walk.steps(label.layer, label.port)[found].promise
-            heapq.heappush(queue, (promise, depth - label.layer, arrivals, found, label))
-            arrivals += 1
+            step = walk.steps(label.layer, label.port)[found]
+            heapq.heappush(queue, (label.cost + step.promise, (*label.names, step.name), found, label))
 
     def is_dominated(label: _Label) -> bool:
         if frontiers is None:
@@ -178,12 +185,10 @@ def _walked(problem: Problem, listener: Listener, frontiers: dict[tuple[int, int
     enqueue(root, 0)
     expanded = 0
     while queue:
-        _, _, _, rank, label = heapq.heappop(queue)
+        _, _, rank, label = heapq.heappop(queue)
         expanded += 1
         if expanded % _ASK_EVERY == 0:
-            listener.on_expand(expanded)
-            if listener.should_stop():
-                raise Cancelled
+            effort.spend(_ASK_EVERY)
         child = walk.take(label, walk.steps(label.layer, label.port)[rank])
         enqueue(label, rank + 1)
         if child.layer == depth:

@@ -17,13 +17,14 @@ from spoutline.model.requirement import Requirement, RequirementId, Slot
 from spoutline.planning.sets.loads import Load, LoadFigures, LoadModel, SetLimit
 from spoutline.planning.sets.pool import JudgedPart, Pool
 from spoutline.rules.chain.joints import mates
-from spoutline.search.graph import NO_PORT, Item, Layer, Path, Problem
+from spoutline.search.finder import Finder
+from spoutline.search.graph import MAJOR, NO_PORT, Item, Layer, Path, Problem
 from spoutline.search.listener import Listener
 from spoutline.search.through import ThroughLayer, holding
-from spoutline.search.walk import best_first, cheapest
 
-_REGRET = 10**20  # outweighs any objective, so that fewer broken should-rules always come first
+_REGRET = MAJOR  # outweighs any objective, so that fewer broken should-rules always come first
 _TIE = 10**9  # outweighs any price, so that the price only breaks ties of another objective
+_REMEMBERED = 4  # queries whose items are kept for other limits
 
 
 class Objective(Enum):
@@ -105,6 +106,7 @@ class ChainSearch:
         self._start = self._ports.number(requirement.outlet)
         self._by_key: dict[str, Part] = {}
         self._made: dict[_Counting, dict[tuple[Slot, str, str], Item]] = {}
+        self._known: dict[SetQuery, tuple[Finder, ...]] = {}  # without limits, the last asked for at the end
         self._least: dict[tuple[SetQuery, Slot], dict[PartRef, int]] = {}
         self._through: dict[tuple[SetQuery, Slot], tuple[ThroughLayer, ...]] = {}
 
@@ -115,7 +117,7 @@ class ChainSearch:
         their ordered answers are merged, so the whole stays exact.
         """
         walks = [
-            ((path.cost, path.keys, path) for path in best_first(problem, listener)) for problem in self.problems(query)
+            ((path.cost, path.keys, path) for path in finder.in_order(listener)) for finder in self._finders(query)
         ]
         for _, _, path in heapq.merge(*walks, key=lambda found: found[:2]):
             yield self.hanging_set(path)
@@ -124,7 +126,7 @@ class ChainSearch:
         """Return a set with the best objective; None where there is none. Much quicker than ``sets`` at saying so."""
         held = query.holds
         paths = (
-            (cheapest(problem, listener) for problem in self.problems(query))
+            (finder.cheapest(listener) for finder in self._finders(query))
             if held is None
             else (through.cheapest(held.part.key, listener) for through in self._layers_through(query, held.slot))
         )
@@ -178,6 +180,18 @@ class ChainSearch:
                 narrowed = holding(problem, layer, query.holds.part.key)
                 if narrowed is not None:
                     yield narrowed
+
+    def _finders(self, query: SetQuery) -> Iterator[Finder]:
+        """Return a finder for each of the ``problems``; queries that differ in their limits alone share the items."""
+        without = replace(query, limits=())
+        known = self._known.pop(without, None)
+        if known is None:
+            known = tuple(map(Finder, self.problems(without)))
+        self._known[without] = known
+        while len(self._known) > _REMEMBERED:
+            del self._known[next(iter(self._known))]
+        limits = self._limits(query)
+        return (finder.within(limits) for finder in known)
 
     def _free_problems(self, query: SetQuery) -> Iterator[Problem]:
         nozzles = self._allowed(Slot.NOZZLE, query)

@@ -1,0 +1,222 @@
+"""A chain problem as columns: a row for each item, sorted by layer and ports, so that numpy looks at all at once."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+import numpy as np
+from numpy.typing import NDArray
+
+from spoutline.search.graph import MAJOR, Item, Problem
+
+Floats = NDArray[np.float64]
+Ints = NDArray[np.int64]
+Mask = NDArray[np.bool_]
+
+_EXACT = float(2**53)  # whole numbers up to here are exact as floats
+_LARGEST = 2**62
+
+
+@dataclass(frozen=True, slots=True)
+class Columns:
+    """A chain problem whose rows are items.
+
+    Open ports that meet the same entries have one number, and so have entries that meet the same open ports: what an
+    item meets decides, not what it is called.
+
+    Parameters
+    ----------
+    start
+        Number of the open port at the start.
+    meets
+        Whether an open port (first axis) meets an entry port (second axis).
+    optional
+        By layer.
+    limits
+        Upper limits of the load sums.
+    layer, entry, exit
+        Where an item may stand; rows are sorted by these three.
+    major, cost
+        The whole multiples of ``graph.MAJOR`` in an item's cost, and the rest. Fewer majors come before any cost.
+    loads
+        A row for each item and a column for each limit.
+    eased
+        The same for bounds: raised where no chain that holds the item can exceed the limit either way.
+    bears, demands
+        As of ``Item``. Items that ask more than the start bears are left out.
+    row
+        Number of the item among those that the columns were made of.
+    """
+
+    start: int
+    meets: Mask
+    optional: Mask
+    limits: Floats
+    layer: Ints
+    entry: Ints
+    exit: Ints
+    major: Ints
+    cost: Ints
+    loads: Floats
+    eased: Floats
+    bears: Floats
+    demands: Floats
+    row: Ints
+
+    def __len__(self) -> int:
+        return len(self.row)
+
+    @property
+    def depth(self) -> int:
+        """Number of layers."""
+        return len(self.optional)
+
+    def only(self, mask: Mask) -> Columns:
+        """Return the problem with those items alone."""
+        return replace(
+            self,
+            layer=self.layer[mask],
+            entry=self.entry[mask],
+            exit=self.exit[mask],
+            major=self.major[mask],
+            cost=self.cost[mask],
+            loads=self.loads[mask],
+            eased=self.eased[mask],
+            bears=self.bears[mask],
+            demands=self.demands[mask],
+            row=self.row[mask],
+        )
+
+    def can_be_filled(self) -> bool:
+        """Say whether every layer that must be filled has an item."""
+        return bool(np.isin(np.flatnonzero(~self.optional), self.layer).all())
+
+    def most(self, figures: Floats) -> Floats:
+        """Return, by layer (first axis) and column of ``figures``, the most that the layer adds to a chain."""
+        most = np.full((self.depth, figures.shape[1]), -np.inf)
+        first = heads(self.layer)
+        if len(first):
+            most[self.layer[first]] = np.maximum.reduceat(figures, first)
+        most[self.optional] = np.maximum(most[self.optional], 0.0)
+        return np.where(np.isneginf(most), 0.0, most)
+
+    def most_cost(self) -> int:
+        """Return what no chain costs more than, majors left aside."""
+        return int(self.most(self.cost[:, None].astype(np.float64)).sum())
+
+    def is_exact(self) -> bool:
+        """Say whether costs of chains are whole numbers that floats hold exactly, and majors count upwards."""
+        if not len(self):
+            return True
+        least_and_most = self.most(np.abs(self.cost[:, None]).astype(np.float64)).sum()
+        return bool(least_and_most < _EXACT and self.major.min() >= 0)
+
+    def with_limits(self, limits: tuple[float, ...]) -> Columns:
+        """Return the same items with other limits of the same load sums."""
+        return replace(self, limits=np.array(limits, np.float64))
+
+    def with_load(self, load: Ints, limit: float) -> Columns:
+        """Return the problem with one load sum more."""
+        column = load[:, None].astype(np.float64)
+        return replace(
+            self,
+            loads=np.concatenate([self.loads, column], axis=1),
+            eased=np.concatenate([self.eased, column], axis=1),
+            limits=np.append(self.limits, limit),
+        )
+
+    def trimmed(self) -> Columns:
+        """Return the problem without limits that no chain can exceed, its loads eased for bounds.
+
+        A load that keeps its limit whatever else is chosen counts, for bounds, as the most that still does: a figure
+        far below all others would otherwise make every bound on its sum worthless.
+        """
+        held = ~np.isposinf(self.limits)
+        kept = self.only(np.asarray((self.loads[:, held] < np.inf).all(axis=1)))
+        loads, limits = kept.loads[:, held], self.limits[held]
+        most = kept.most(loads)
+        total = most.sum(axis=0)
+        binds = total > limits
+        spare = (limits - (total - most))[:, binds]
+        return replace(
+            kept,
+            loads=loads[:, binds],
+            eased=np.maximum(loads[:, binds], spare[kept.layer]),
+            limits=limits[binds],
+        )
+
+
+def heads(keys: Ints) -> Ints:
+    """Return where each run of equal keys begins."""
+    if not len(keys):
+        return np.zeros(0, np.int64)
+    return np.concatenate([[0], np.flatnonzero(keys[1:] != keys[:-1]) + 1])
+
+
+def columns_of(problem: Problem) -> Columns | None:
+    """Return the problem as columns; None where a cost is too large for whole numbers of 64 bits.
+
+    ``row`` counts the items layer by layer, as ``items_of`` lists them.
+    """
+    items = items_of(problem)
+    split = _split_costs([item.cost for item in items])
+    if split is None:
+        return None
+    layer = np.repeat(np.arange(len(problem.layers)), [len(one.items) for one in problem.layers])
+    start, meets, entry, exit_ = _ports(problem, items)
+    loads = np.array([item.loads for item in items], np.float64).reshape(len(items), len(problem.limits))
+    demands = np.array([item.demands for item in items], np.float64)
+    order = np.lexsort((exit_, entry, layer))
+    order = order[demands[order] <= problem.start_bears]
+    return Columns(
+        start=start,
+        meets=meets,
+        optional=np.array([one.optional for one in problem.layers], np.bool_),
+        limits=np.array(problem.limits, np.float64),
+        layer=layer[order].astype(np.int64),
+        entry=entry[order],
+        exit=exit_[order],
+        major=split[0][order],
+        cost=split[1][order],
+        loads=loads[order],
+        eased=loads[order],
+        bears=np.array([item.bears for item in items], np.float64)[order],
+        demands=demands[order],
+        row=order.astype(np.int64),
+    )
+
+
+def items_of(problem: Problem) -> list[Item]:
+    """Return the items of all layers, in the order in which columns count them."""
+    return [item for layer in problem.layers for item in layer.items]
+
+
+def _split_costs(costs: list[int]) -> tuple[Ints, Ints] | None:
+    """Return majors and the rest, which may be negative."""
+    if all(-_LARGEST < cost < _LARGEST for cost in costs):
+        return np.zeros(len(costs), np.int64), np.array(costs, np.int64)
+    majors = [(cost + MAJOR // 2) // MAJOR for cost in costs]
+    rest = [cost - major * MAJOR for cost, major in zip(costs, majors, strict=True)]
+    if all(-_LARGEST < one < _LARGEST for one in (*majors, *rest)):
+        return np.array(majors, np.int64), np.array(rest, np.int64)
+    return None
+
+
+def _ports(problem: Problem, items: list[Item]) -> tuple[int, Mask, Ints, Ints]:
+    """Return the start, which numbers meet, and the numbers of the items' entries and exits."""
+    opens = {port: at for at, port in enumerate(sorted({problem.start, *(item.exit for item in items)}))}
+    entries = {port: at for at, port in enumerate(sorted({item.entry for item in items}))}
+    meets = np.zeros((len(opens), max(1, len(entries))), np.bool_)
+    for port, at in opens.items():
+        meets[at, [entries[other] for other in problem.mates.get(port, ()) if other in entries]] = True
+    meets, open_number = _merged(meets)
+    merged, entry_number = _merged(meets.T)
+    entry = entry_number[[entries[item.entry] for item in items]] if items else np.zeros(0, np.int64)
+    exit_ = open_number[[opens[item.exit] for item in items]] if items else np.zeros(0, np.int64)
+    return int(open_number[opens[problem.start]]), merged.T, entry, exit_
+
+
+def _merged(rows: Mask) -> tuple[Mask, Ints]:
+    """Return the distinct rows, and the number that each row has among them."""
+    distinct, number = np.unique(rows, axis=0, return_inverse=True)
+    return distinct, number.reshape(-1).astype(np.int64)

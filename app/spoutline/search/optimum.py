@@ -1,0 +1,330 @@
+"""The cheapest chain of a problem in columns, and all chains in order: bounds first, then every chain below a cost.
+
+The cost rises until a chain is found: few items lie on any chain below it, so that looking at all of those is quick
+however many items there are. Which strength is asked for couples all layers; each band of it is a problem of its own.
+"""
+
+from __future__ import annotations
+
+import heapq
+import math
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from spoutline.search.columns import Columns, Floats, Ints, Mask
+from spoutline.search.effort import Effort, Exhausted
+from spoutline.search.enumeration import EMPTY, Chains, Enumeration
+from spoutline.search.listener import Listener
+from spoutline.search.multipliers import priced
+from spoutline.search.passes import Passes
+from spoutline.search.sums import Sums, near
+
+_QUICK_ITEMS, _QUICK_LABELS = 32, 4_000  # what is tried before the limits are priced
+_ITEMS, _GROWTH = 64, 1.7  # items below the first cost, and how their number grows
+_BANDS = 8
+_KEPT = 20_000  # chains put in order at once
+
+
+@dataclass(frozen=True, slots=True)
+class Chain:
+    """A complete chain; ``rows`` are numbers of items as ``Columns.row`` counts them, ``EMPTY`` for an empty layer."""
+
+    major: int
+    cost: int
+    rows: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """The best chain found, and a cost that no chain goes below.
+
+    ``is_proved`` says that no chain comes before it, or that there is none. It is False only where the labels that the
+    search may look at were used up; ``floor_major`` and ``floor_cost`` then say how good any chain could still be.
+    """
+
+    chain: Chain | None
+    is_proved: bool
+    floor_major: int
+    floor_cost: float
+
+
+def best_chain(
+    columns: Columns, names: Sequence[str], listener: Listener | None = None, most_labels: int | None = None
+) -> Answer:
+    """Return the first of all chains within the limits: fewest majors, then least cost, then by the items' names.
+
+    Parameters
+    ----------
+    columns
+        The chain to fill; ``is_exact`` must hold.
+    names
+        Names of the items as ``Columns.row`` counts them. Names are compared layer by layer from the start, an empty
+        layer before any item.
+    listener
+        Told of the labels looked at; may stop the search.
+    most_labels
+        Labels that may be looked at; None for as many as it takes.
+
+    Raises
+    ------
+    Cancelled
+        If the listener asks to stop.
+    """
+    effort = Effort(listener or Listener(), most_labels)
+    for major, level in _levels(columns):
+        search = _Search(level, names, effort)
+        try:
+            chain = search.first()
+        except Exhausted:
+            best = search.best_so_far()
+            chain = best and replace(best, major=major)
+            return Answer(chain, is_proved=False, floor_major=major, floor_cost=search.floor)
+        if chain is not None:
+            return Answer(replace(chain, major=major), is_proved=True, floor_major=major, floor_cost=chain.cost)
+    return Answer(None, is_proved=True, floor_major=0, floor_cost=math.inf)
+
+
+def chains_in_order(columns: Columns, names: Sequence[str], listener: Listener | None = None) -> Iterator[Chain]:
+    """Yield every chain within the limits in the order of ``best_chain``.
+
+    Raises
+    ------
+    Cancelled
+        If the listener asks to stop.
+    """
+    effort = Effort(listener or Listener())
+    for major, level in _levels(columns, exactly=True):
+        for chain in _Search(level, names, effort).in_order():
+            yield replace(chain, major=major)
+
+
+def _levels(columns: Columns, *, exactly: bool = False) -> Iterator[tuple[int, Columns]]:
+    """Yield the problems with no major, with at most one, and so on; with ``exactly`` no chain is in two of them."""
+    if np.isneginf(columns.limits).any():
+        return
+    yield 0, columns.only(columns.major == 0)
+    if not columns.major.any():
+        return
+    counted = replace(columns, cost=columns.major).trimmed()
+    fewest = priced(counted, Passes(counted)).bound
+    if fewest == np.inf:
+        return
+    for level in range(max(1, math.ceil(fewest - 1e-6)), counted.most_cost() + 1):
+        at_most = columns.only(columns.major <= level)
+        limited = at_most.with_load(at_most.major, level)
+        yield level, limited.with_load(-at_most.major, -level) if exactly else limited
+
+
+@dataclass(frozen=True, slots=True)
+class _Part:
+    """The chains whose greatest demand lies in one band, as a problem of its own."""
+
+    columns: Columns
+    passes: Passes
+    floor: float
+    over: float  # the greatest demand of a chain is more than this,
+    most: float  # and no more than this
+
+
+class _Search:
+    """One problem, majors left aside."""
+
+    def __init__(self, columns: Columns, names: Sequence[str], effort: Effort) -> None:
+        self._names, self._effort = names, effort
+        self._columns = columns.trimmed()
+        self._highest = self._columns.most_cost()
+        self._sums = Sums.of(self._columns.limits)
+        self._floors: Floats = np.zeros(len(self._columns))
+        self._is_priced = False
+        self._incumbent: Chain | None = None
+        self.floor = -math.inf
+        if self._columns.can_be_filled():
+            self._keep(self._sums.floor(self._columns, Passes(self._columns)))
+
+    def best_so_far(self) -> Chain | None:
+        """Return the cheapest chain found until now."""
+        return self._incumbent
+
+    def first(self) -> Chain | None:
+        """Return the cheapest chain, of several the first by names; None where there is none.
+
+        Raises
+        ------
+        Exhausted
+            If the labels were used up; what was found until then stays.
+        """
+        if not self._columns.can_be_filled():
+            return None
+        if not self._is_found_quickly():
+            self._price()
+            self._rise()
+        if self._incumbent is None:
+            return None
+        self.floor = self._incumbent.cost
+        return next(self._by_names(self._incumbent.cost))
+
+    def in_order(self) -> Iterator[Chain]:
+        """Yield every chain, cheapest first, equals by names."""
+        first = self.first()
+        if first is None:
+            return
+        if not self._is_priced:
+            self._price()
+        low, items = first.cost - 1, float(_ITEMS)
+        while low < self._highest:
+            top = max(low + 1, self._threshold(items))
+            items *= _GROWTH
+            found = self._between(low, top)
+            while found is None and top > low + 1:
+                top = (low + top) // 2
+                found = self._between(low, top)
+            yield from self._by_names(top) if found is None else found
+            low = top
+
+    def _keep(self, floors: Floats) -> None:
+        """Leave out the items that no chain within the limits holds."""
+        holds = floors < np.inf
+        self._columns, self._floors = self._columns.only(holds), floors[holds]
+        self.floor = max(self.floor, _least(self._columns, self._floors))
+
+    def _price(self) -> None:
+        """Price the limits, which raises the floors."""
+        self._is_priced = True
+        passes = Passes(self._columns)
+        found = priced(self._columns, passes)
+        if found.bound == np.inf:
+            self._keep(np.full(len(self._floors), np.inf))
+            return
+        self._sums = Sums.of(self._columns.limits, found.prices)
+        self._keep(np.maximum(self._floors, self._sums.floor(self._columns, passes)))
+
+    def _threshold(self, items: float) -> int:
+        """Return a cost that the floors of about so many items stay below; in the end the highest of any chain."""
+        if items >= len(self._floors):
+            return self._highest
+        return min(self._highest, math.floor(float(np.partition(self._floors, int(items))[int(items)])))
+
+    def _limit(self) -> int:
+        """Return the highest cost that is still of interest."""
+        return self._highest if self._incumbent is None else self._incumbent.cost - 1
+
+    def _is_found_quickly(self) -> bool:
+        """Look among the items of the lowest floors; say whether a cheapest chain was found, and proved to be one."""
+        whole = self._effort
+        self._effort = whole.portion(_QUICK_LABELS)
+        try:
+            self._look_below(self._threshold(_QUICK_ITEMS))
+        except Exhausted:
+            if whole.most is not None and self._effort.labels > whole.most:
+                raise
+            return False
+        finally:
+            whole.labels = self._effort.labels
+            self._effort = whole
+        return self._incumbent is not None
+
+    def _rise(self) -> None:
+        """Raise the cost until a chain is found; below one that was found before there is an end to it."""
+        items, top = float(_ITEMS), -math.inf
+        while self._columns.can_be_filled() and top < self._limit():
+            top = min(self._threshold(items), self._limit())
+            self._look_below(int(top))
+            self.floor = max(self.floor, min(top, self._limit()))
+            items *= _GROWTH
+
+    def _look_below(self, top: int) -> None:
+        """Make the cheapest chain up to ``top`` the incumbent, unless the incumbent is as cheap."""
+        for part in self._parts(top):
+            limit = min(top, self._limit())
+            if part.floor > near(limit):
+                continue
+            search = self._enumeration(part, limit)
+            for found in search.chains():
+                if found.cost.min() <= self._limit():
+                    self._incumbent = self._chain(part, found, int(found.cost.argmin()))
+                    search.top = self._limit()
+
+    def _between(self, low: int, top: int) -> list[Chain] | None:
+        """Return the chains dearer than ``low`` and up to ``top`` in order; None where they are too many for that."""
+        kept: list[Chain] = []
+        for part in self._parts(top):
+            for found in self._enumeration(part, top).chains():
+                chosen = np.flatnonzero(_in_band(part, found) & (found.cost > low))
+                if len(kept) + len(chosen) > _KEPT:
+                    return None
+                kept.extend(self._chain(part, found, int(at)) for at in chosen)
+        return sorted(kept, key=lambda chain: (chain.cost, self._named(chain)))
+
+    def _by_names(self, cost: int) -> Iterator[Chain]:
+        """Yield the chains of exactly this cost, by names."""
+        ways = [self._part_by_names(part, cost) for part in self._parts(cost)]
+        yield from heapq.merge(*ways, key=self._named)
+
+    def _part_by_names(self, part: _Part, cost: int) -> Iterator[Chain]:
+        rows = part.columns.row.tolist()
+        place = np.empty(len(rows), np.int64)
+        place[sorted(range(len(rows)), key=lambda at: self._names[rows[at]])] = np.arange(len(rows))
+        for found in self._enumeration(part, cost, place).chains():
+            for at in np.flatnonzero(_in_band(part, found) & (found.cost == cost)):
+                yield self._chain(part, found, int(at))
+
+    def _enumeration(self, part: _Part, top: int, order: Ints | None = None) -> Enumeration:
+        return Enumeration(part.columns, part.passes, self._sums, top=top, effort=self._effort, order=order)
+
+    def _named(self, chain: Chain) -> tuple[str, ...]:
+        return tuple("" if row == EMPTY else self._names[row] for row in chain.rows)
+
+    @staticmethod
+    def _chain(part: _Part, found: Chains, at: int) -> Chain:
+        rows = part.columns.row
+        return Chain(0, int(found.cost[at]), tuple(EMPTY if it == EMPTY else int(rows[it]) for it in found.items[at]))
+
+    def _parts(self, top: int) -> list[_Part]:
+        """Return the problems of the bands, with the items of floors up to ``top`` alone, the lowest floor first."""
+        some = self._columns.only(self._floors <= near(top))
+        parts = []
+        for over, most in _bands(some.demands):
+            columns = some.only(_of_band(some, over, most))
+            if not columns.can_be_filled():
+                continue
+            passes = Passes(columns)
+            floors = self._sums.floor(columns, passes)
+            low = floors <= near(top)
+            if not low.all():
+                columns = columns.only(low)
+                passes = Passes(columns)
+            if columns.can_be_filled():
+                parts.append(_Part(columns, passes, _least(columns, floors), over, most))
+        return sorted(parts, key=lambda part: (part.floor, part.most))
+
+
+def _least(columns: Columns, floors: Floats) -> float:
+    """Return a cost that no chain goes below, by the floors of the items; a chain of empty layers costs nothing."""
+    return float(floors.min(initial=0.0 if columns.optional.all() else np.inf))
+
+
+def _bands(demands: Floats) -> list[tuple[float, float]]:
+    """Return bands (from above, up to) that hold every demand, the first of them nothing but no demand."""
+    asked = np.unique(demands[demands > 0.0])
+    tops = asked if len(asked) <= _BANDS else np.array([part[-1] for part in np.array_split(asked, _BANDS)])
+    return list(zip([-math.inf, 0.0, *tops.tolist()], [0.0, *tops.tolist()], strict=False))
+
+
+def _of_band(columns: Columns, over: float, most: float) -> Mask:
+    """Return which items a chain may hold whose greatest demand lies in the band.
+
+    All others must bear more than ``over``; nothing need bear what it asks itself.
+    """
+    demands, bears = columns.demands, columns.bears
+    may = (demands <= most) & ((bears > over) | (demands > over))
+    asking = np.unique(columns.layer[demands > 0.0])
+    if len(asking) == 1 and not columns.optional[asking[0]]:
+        may &= (columns.layer != asking[0]) | (demands > over)
+    return may
+
+
+def _in_band(part: _Part, found: Chains) -> Mask:
+    greatest = np.append(part.columns.demands, 0.0)[found.items].max(axis=1, initial=0.0)
+    return np.asarray((greatest > part.over) & (greatest <= part.most))

@@ -1,0 +1,110 @@
+"""Passes over a problem in columns: the least of many figures at once, to the end of the chain and from its start."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from itertools import pairwise
+
+import numpy as np
+
+from spoutline.search.columns import Columns, Floats, Ints, heads
+
+
+@dataclass(frozen=True, slots=True)
+class _Layer:
+    """The groups of one layer: items with the same entry and exit, the groups of one entry side by side."""
+
+    groups: slice
+    exits: Ints
+    heads: Ints  # where the groups of each entry begin
+    entries: Ints
+    entry_of: Ints  # by group: which of ``entries``
+    gap: Floats  # by open port and entry: nothing where they meet, else infinite
+
+
+class Passes:
+    """Least sums over all chains of meeting ports, limits left aside; the work grows with the number of items.
+
+    Figures are arrays with a row for each item and a column for each kind of sum; every kind is minimised on its own.
+    """
+
+    def __init__(self, columns: Columns) -> None:
+        self.columns = columns
+        opens, entries = columns.meets.shape
+        key = (columns.layer * entries + columns.entry) * opens + columns.exit
+        self._first = heads(key)
+        self._last = np.append(self._first[1:], len(key))
+        bounds = np.searchsorted(columns.layer[self._first], np.arange(columns.depth + 1))
+        self._layers = [self._layer(slice(int(low), int(high))) for low, high in pairwise(bounds)]
+
+    def _layer(self, groups: slice) -> _Layer:
+        first = self._first[groups]
+        entry = self.columns.entry[first]
+        at = heads(entry)
+        entries = entry[at]
+        gap = np.where(self.columns.meets[:, entries], 0.0, np.inf)
+        return _Layer(groups, self.columns.exit[first], at, entries, np.searchsorted(entries, entry), gap)
+
+    def _least(self, figures: Floats) -> Floats:
+        if not len(self._first):
+            return np.zeros((0, figures.shape[1]))
+        return np.minimum.reduceat(figures, self._first)
+
+    def backward(self, figures: Floats) -> Floats:
+        """Return, by layer and open port, the least still to come; a layer more than there are, where nothing is."""
+        return self._backward(self._least(figures))
+
+    def _backward(self, least: Floats) -> Floats:
+        columns = self.columns
+        to = np.zeros((columns.depth + 1, len(columns.meets), least.shape[1]))
+        for depth in range(columns.depth - 1, -1, -1):
+            layer = self._layers[depth]
+            if len(layer.exits):
+                ways = least[layer.groups] + to[depth + 1][layer.exits]
+                by_entry = np.minimum.reduceat(ways, layer.heads)
+                np.min(layer.gap[:, :, None] + by_entry, axis=1, out=to[depth])
+            else:
+                to[depth] = np.inf
+            if columns.optional[depth]:
+                np.minimum(to[depth], to[depth + 1], out=to[depth])
+        return to
+
+    def through(self, figures: Floats) -> Floats:
+        """Return, by item, the least sums of all chains that hold it."""
+        columns = self.columns
+        least = self._least(figures)
+        to = self._backward(least)
+        into = np.full((columns.depth, columns.meets.shape[1], figures.shape[1]), np.inf)
+        here = np.full((len(columns.meets), figures.shape[1]), np.inf)
+        here[columns.start] = 0.0
+        for depth, layer in enumerate(self._layers):
+            after = here.copy() if columns.optional[depth] else np.full_like(here, np.inf)
+            if len(layer.exits):
+                before = np.min(layer.gap[:, :, None] + here[:, None, :], axis=0)
+                into[depth, layer.entries] = before
+                np.minimum.at(after, layer.exits, before[layer.entry_of] + least[layer.groups])
+            here = after
+        return np.asarray(figures + into[columns.layer, columns.entry] + to[columns.layer + 1, columns.exit])
+
+    def least_path(self, figures: Floats) -> tuple[float, list[int]]:
+        """Return the least sum of one figure over all chains, and the items of such a chain; infinite without one."""
+        columns = self.columns
+        least = self._least(figures[:, None])
+        to = self._backward(least)[:, :, 0]
+        port, path = columns.start, []
+        value = float(to[0, port])
+        if value == np.inf:
+            return value, []
+        for depth, layer in enumerate(self._layers):
+            stay = to[depth + 1, port] if columns.optional[depth] else np.inf
+            if not len(layer.exits):
+                continue
+            ways = layer.gap[port][layer.entry_of] + least[layer.groups, 0] + to[depth + 1][layer.exits]
+            best = int(ways.argmin())
+            if stay <= ways[best]:
+                continue
+            group = layer.groups.start + best
+            first, last = self._first[group], self._last[group]
+            path.append(int(first + figures[first:last].argmin()))
+            port = int(layer.exits[best])
+        return value, path

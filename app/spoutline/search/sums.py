@@ -1,0 +1,51 @@
+"""The sums that bound a chain: its cost, its cost with the limits priced, and each load by itself."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from spoutline.search.columns import Columns, Floats
+from spoutline.search.passes import Passes
+
+
+@dataclass(frozen=True, slots=True)
+class Sums:
+    """Weighed sums of cost and loads; the first ``costs`` of them bound the cost, the best last.
+
+    A sum is ``weigh * cost + prices @ loads``: no chain within the limits and a given cost exceeds ``most`` of it.
+    """
+
+    weigh: Floats
+    prices: Floats  # by sum and limit
+    limits: Floats
+    costs: int
+
+    @classmethod
+    def of(cls, limits: Floats, prices: Floats | None = None) -> Sums:
+        """Return the sums for these limits; with their prices where known."""
+        rows = [np.zeros(len(limits))] if prices is None else [np.zeros(len(limits)), prices]
+        weigh = np.append(np.ones(len(rows)), np.zeros(len(limits)))
+        return cls(weigh, np.concatenate([np.array(rows), np.eye(len(limits))]), limits, len(rows))
+
+    def most(self, cost: float) -> Floats:
+        """Return what no chain within the limits that costs no more exceeds, with room for rounding."""
+        size = self.weigh * abs(cost) + np.abs(self.prices) @ np.abs(self.limits)
+        room = 3e-9 * size + 2e-9 * (1.0 + self.prices.sum(axis=1))
+        return np.asarray(self.weigh * cost + self.prices @ self.limits + room)
+
+    def figures(self, columns: Columns) -> Floats:
+        """Return what each item adds to each sum."""
+        return np.asarray(columns.cost[:, None] * self.weigh + columns.eased @ self.prices.T)
+
+    def floor(self, columns: Columns, passes: Passes) -> Floats:
+        """Return, by item, a cost that no chain within the limits that holds it goes below; infinite without one."""
+        over = passes.through(self.figures(columns)) - self.most(0.0)
+        keeps = (over[:, self.costs :] <= 0.0).all(axis=1)
+        return np.where(keeps, over[:, : self.costs].max(axis=1), np.inf)
+
+
+def near(cost: float) -> float:
+    """Return a cost with room for the rounding of floors."""
+    return cost + 1e-6 * (1.0 + abs(cost))

@@ -1,0 +1,63 @@
+"""An oracle for chains too large to enumerate: CP-SAT of OR-tools, with loads as whole numbers.
+
+Loads are scaled by a million and rounded, with a slack of ten units: at larger scales CP-SAT was seen to return wrong
+answers, and a chain this near to a limit would be a matter of rounding in any program.
+"""
+
+from __future__ import annotations
+
+import math
+from collections import defaultdict
+from typing import Any
+
+from search.problems import arcs_of
+from spoutline.search.graph import Problem
+
+SCALE = 1_000_000
+SLACK = 10
+
+
+def cp_sat_optimum(problem: Problem) -> int | None:
+    """Return the least cost of any chain; None where there is none."""
+    from ortools.sat.python import cp_model
+
+    model = cp_model.CpModel()
+    depth_end = len(problem.layers)
+    out_of: dict[tuple[int, int], list[Any]] = defaultdict(list)
+    into: dict[tuple[int, int], list[Any]] = defaultdict(list)
+    taken = []
+    for depth, before, after, item in arcs_of(problem):
+        if item is not None and item.demands > problem.start_bears:
+            continue
+        arc = model.new_bool_var("")
+        taken.append((depth, item, arc))
+        out_of[depth, before].append(arc)
+        into[depth + 1, after].append(arc)
+    model.add(sum(out_of[0, problem.start]) == 1)
+    for node in out_of.keys() | into.keys():
+        if node[0] == 0 and node != (0, problem.start):
+            model.add(sum(out_of[node]) == 0)
+        elif 0 < node[0] < depth_end:
+            model.add(sum(out_of[node]) == sum(into[node]))
+    for index, limit in enumerate(problem.limits):
+        if limit == math.inf:
+            continue
+        if limit == -math.inf:
+            return None
+        terms = [(round(item.loads[index] * SCALE), arc) for _, item, arc in taken if item is not None]
+        model.add(sum(load * arc for load, arc in terms) <= round(limit * SCALE) + SLACK)
+    for asked in sorted({item.demands for _, item, _ in taken if item is not None and item.demands > 0}):
+        for layer in range(depth_end):
+            asks = [arc for depth, item, arc in taken if item is not None and depth == layer and item.demands >= asked]
+            weak = [arc for depth, item, arc in taken if item is not None and depth != layer and item.bears < asked]
+            if asks and weak:
+                # at most one item of the layer is taken, and it stands beside no weaker one
+                model.add(sum(weak) <= depth_end * (1 - sum(asks)))
+    model.minimize(sum(item.cost * arc for _, item, arc in taken if item is not None))
+    solver = cp_model.CpSolver()
+    solver.parameters.num_workers = 1
+    status = solver.solve(model)
+    if status == cp_model.INFEASIBLE:
+        return None
+    assert status == cp_model.OPTIMAL
+    return round(solver.objective_value)

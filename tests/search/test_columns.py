@@ -1,0 +1,236 @@
+"""Columns give the same chains in the same order as enumeration, and the optimum of two independent solvers."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import replace
+from random import Random
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from search.cp_sat import cp_sat_optimum
+from search.problems import enumerated, integer_optimum, problems, random_problem, shuffled
+from spoutline.model.faults import Cancelled
+from spoutline.search import walk
+from spoutline.search.columns import Columns, columns_of, items_of
+from spoutline.search.finder import Finder
+from spoutline.search.graph import MAJOR, NO_PORT, Item, Layer, Path, Problem
+from spoutline.search.listener import Listener
+from spoutline.search.optimum import Answer, Chain, best_chain, chains_in_order
+
+Place = tuple[int, tuple[str, ...]]  # cost, keys by layer
+
+
+def place(path: Path) -> Place:
+    return path.cost, tuple("" if item is None else item.key for item in path.items)
+
+
+def in_columns(problem: Problem) -> tuple[Columns, list[str]]:
+    columns = columns_of(problem)
+    assert columns is not None
+    assert columns.is_exact()
+    return columns, [item.key for item in items_of(problem)]
+
+
+def placed(chain: Chain, names: list[str]) -> Place:
+    return chain.major * MAJOR + chain.cost, tuple("" if row < 0 else names[row] for row in chain.rows)
+
+
+def best_of(problem: Problem, most_labels: int | None = None) -> Answer:
+    return best_chain(*in_columns(problem), most_labels=most_labels)
+
+
+def with_costs(problem: Problem, seed: int) -> Problem:
+    """Return the problem with many equal costs, some of them negative, and majors."""
+    random = Random(seed)
+    step = random.choice((1, 20, 60))
+    majors = random.choice(((0,), (0, 0, 1), (0, 1, 2), (1, 2)))
+    layers = [
+        replace(
+            layer,
+            items=tuple(
+                replace(item, cost=item.cost // step * step - random.choice((0, 0, 40)) + MAJOR * random.choice(majors))
+                for item in layer.items
+            ),
+        )
+        for layer in problem.layers
+    ]
+    return replace(problem, layers=tuple(layers))
+
+
+@given(problems, st.integers(0, 10_000))
+@settings(max_examples=60, deadline=None)
+def test_chains_come_as_enumeration_sorts_them(problem: Problem, seed: int) -> None:
+    costed = with_costs(problem, seed)
+    wanted = sorted(map(place, enumerated(costed)))
+    columns, names = in_columns(costed)
+    assert [placed(chain, names) for chain in chains_in_order(columns, names)] == wanted
+    answer = best_chain(columns, names)
+    assert answer.is_proved
+    assert [placed(one, names) for one in (answer.chain,) if one] == wanted[:1]
+
+
+@given(problems, st.integers(0, 10_000))
+@settings(max_examples=60, deadline=None)
+def test_the_walk_keeps_the_same_order(problem: Problem, seed: int) -> None:
+    costed = with_costs(problem, seed)
+    wanted = sorted(map(place, enumerated(costed)))
+    assert [place(path) for path in walk.best_first(costed)] == wanted
+    best = walk.cheapest(costed)
+    assert [place(one) for one in (best,) if one] == wanted[:1]
+
+
+@given(problems, st.lists(st.sampled_from((-math.inf, -3.0, 0.0, 7.0, math.inf)), min_size=4, max_size=4))
+@settings(max_examples=60, deadline=None)
+def test_limits_may_be_infinite_or_out_of_reach(problem: Problem, limits: list[float]) -> None:
+    limited = replace(problem, limits=tuple(limits[: len(problem.limits)]))
+    wanted = min(map(place, enumerated(limited)), default=None)
+    answer = best_of(limited)
+    assert (answer.chain and answer.chain.cost) == (wanted and wanted[0])
+    found = Finder(problem).within(limited.limits).cheapest()
+    assert (found and place(found)) == wanted
+
+
+@given(problems, st.integers(0, 1000))
+@settings(max_examples=40, deadline=None)
+def test_order_of_rows_never_changes_the_result(problem: Problem, seed: int) -> None:
+    columns, names = in_columns(problem)
+    again, other_names = in_columns(shuffled(problem, seed))
+    assert [placed(one, names) for one in chains_in_order(columns, names)] == [
+        placed(one, other_names) for one in chains_in_order(again, other_names)
+    ]
+
+
+def test_an_empty_layer_that_must_be_filled_leaves_no_chain_and_one_that_need_not_be_is_passed() -> None:
+    end = Layer("end", (Item("e", 3, 0, NO_PORT, ()),))
+    mates = {0: frozenset({0})}
+    assert best_of(Problem(0, (Layer("none", ()), end), mates, ())).chain is None
+    passed = best_of(Problem(0, (Layer("none", (), optional=True), end), mates, ()))
+    assert passed.chain == Chain(0, 3, (-1, 0))
+    assert best_of(Problem(0, (Layer("none", (), optional=True),), mates, (1.0,))).chain == Chain(0, 0, (-1,))
+    assert best_of(Problem(0, (Layer("none", (), optional=True),), mates, (-1.0,))).chain is None
+
+
+def test_of_equal_chains_the_first_by_name_is_taken_whatever_binds() -> None:
+    # b1 with a2 and b2 with a1 cost the same; a1 with b1 is too heavy
+    first = Layer("first", (Item("a2", 5, 0, 0, (1.0,)), Item("a1", 5, 0, 0, (2.0,))))
+    second = Layer("second", (Item("b1", 5, 0, NO_PORT, (2.0,)), Item("b2", 5, 0, NO_PORT, (1.0,))))
+    problem = Problem(0, (first, second), {0: frozenset({0})}, (3.0,))
+    columns, names = in_columns(problem)
+    assert [placed(one, names)[1] for one in chains_in_order(columns, names)] == [
+        ("a1", "b2"),
+        ("a2", "b1"),
+        ("a2", "b2"),
+    ]
+
+
+@pytest.mark.parametrize("seed", range(24))
+def test_optimum_agrees_with_two_independent_solvers(seed: int) -> None:
+    # Oracles: HiGHS (scipy.optimize.milp) and CP-SAT (OR-tools), on chains too large to enumerate (25^5 choices).
+    problem = random_problem(seed, layers=5, items=25, ports=4, loads=3, tightness=(0.15, 0.25, 0.35, 0.6)[seed % 4])
+    answer = best_of(problem)
+    cost = answer.chain and answer.chain.cost
+    assert cost == integer_optimum(problem)
+    assert cost == cp_sat_optimum(problem)
+
+
+@pytest.mark.parametrize("tightness", [0.2, 0.4])
+def test_optimum_of_more_items_agrees_with_cp_sat(tightness: float) -> None:
+    problem = random_problem(11, layers=5, items=60, ports=4, loads=4, tightness=tightness)
+    answer = best_of(problem)
+    assert (answer.chain and answer.chain.cost) == cp_sat_optimum(problem)
+
+
+def test_a_figure_that_frees_a_sum_hides_no_other_limit() -> None:
+    # one ending frees the second sum by far; all others bind on it: the optimum by hand is a2 with the dear ending
+    first = Layer("first", (Item("a1", 1, 0, 0, (9.0, 9.0)), Item("a2", 4, 0, 0, (2.0, 2.0))))
+    last = Layer("last", (Item("free", 90, 0, NO_PORT, (1.0, -1e15)), Item("plain", 5, 0, NO_PORT, (2.0, 2.0))))
+    problem = Problem(0, (first, last), {0: frozenset({0})}, (11.0, 5.0))
+    answer = best_of(problem)
+    assert answer.chain is not None
+    assert answer.chain.cost == 9
+    heavier = replace(problem, limits=(11.0, 3.0))
+    answer = best_of(heavier)
+    assert answer.chain is not None
+    assert answer.chain.cost == 91
+
+
+def test_labels_that_run_out_leave_the_best_so_far_and_its_floor() -> None:
+    problem = random_problem(15, layers=5, items=300, ports=2, loads=5, tightness=0.3)
+    whole = best_of(problem)
+    assert whole.chain is not None
+    cut = [best_of(problem, most_labels=labels) for labels in (1, 50, 500, 2_000, 5_000)]
+    assert not cut[0].is_proved
+    for answer in cut:
+        assert answer.floor_cost <= whole.chain.cost
+        assert answer.chain is None or answer.chain.cost >= whole.chain.cost
+        if answer.is_proved:
+            assert answer.chain == whole.chain
+
+
+def test_a_listener_can_stop_the_columns() -> None:
+    class Impatient(Listener):
+        def should_stop(self) -> bool:
+            return True
+
+    columns, names = in_columns(random_problem(1, layers=4, items=9, ports=2, loads=2, tightness=1.0))
+    with pytest.raises(Cancelled):
+        best_chain(columns, names, Impatient())
+    with pytest.raises(Cancelled):
+        list(chains_in_order(columns, names, Impatient()))
+
+
+def test_costs_too_large_for_floats_are_left_to_the_walk() -> None:
+    first = Layer("first", (Item("a", 2**55 + 1, 0, 0, ()), Item("b", 2**55, 0, 0, ())))
+    last = Layer("last", (Item("c", 10**22, 0, NO_PORT, ()), Item("d", 10**30, 0, NO_PORT, ())))
+    problem = Problem(0, (first, last), {0: frozenset({0})}, ())
+    columns = columns_of(problem)
+    assert columns is None or not columns.is_exact()
+    best = Finder(problem).cheapest()
+    assert best is not None
+    assert best.keys == ("b", "c")
+
+
+@pytest.mark.parametrize("few", [0, 10_000])
+@given(problem=problems, seed=st.integers(0, 10_000))
+@settings(max_examples=40, deadline=None)
+def test_where_the_walk_hands_over_never_shows(few: int, problem: Problem, seed: int) -> None:
+    costed = with_costs(problem, seed)
+    wanted = sorted(map(place, enumerated(costed)))
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr("spoutline.search.finder._FEW_ITEMS", few)
+        patch.setattr("spoutline.search.finder._CHEAPEST_LABELS", 3)
+        patch.setattr("spoutline.search.finder._ORDER_LABELS", 5)
+        patch.setattr("spoutline.search.walk._ASK_EVERY", 1)
+        patch.setattr("spoutline.search.optimum._KEPT", 4)
+        finder = Finder(costed)
+        assert [place(path) for path in finder.in_order()] == wanted
+        best = finder.cheapest()
+        assert [place(one) for one in (best,) if one] == wanted[:1]
+
+
+@given(problems)
+@settings(max_examples=30, deadline=None)
+def test_small_portions_change_nothing(problem: Problem) -> None:
+    wanted = sorted(map(place, enumerated(problem)))
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr("spoutline.search.enumeration._PORTION", 2)
+        patch.setattr("spoutline.search.enumeration._PAIRS", 4)
+        columns, names = in_columns(problem)
+        assert [placed(chain, names) for chain in chains_in_order(columns, names)] == wanted
+
+
+def test_a_demand_among_many_is_borne_by_all_others() -> None:
+    # more distinct demands than there are bands; by hand: hose h7 bears 7.5, so breakaways asking up to 7 may hang
+    breakaways = Layer(
+        "breakaway", tuple(Item(f"b{asks:02}", 100 - asks, 0, 0, (), demands=float(asks)) for asks in range(1, 31))
+    )
+    hoses = Layer(
+        "hose", tuple(Item(f"h{bears}", 1 + 3 * bears, 0, NO_PORT, (), bears=bears + 0.5) for bears in (2, 7, 20))
+    )
+    problem = Problem(0, (breakaways, hoses), {0: frozenset({0})}, ())
+    answer = best_of(problem)
+    assert answer.chain is not None
+    assert answer.chain.cost == min(100 - 2 + 7, 100 - 7 + 22, 100 - 20 + 61)
