@@ -8,7 +8,7 @@ from datetime import date
 from enum import StrEnum
 from typing import TYPE_CHECKING, TypeVar
 
-from spoutline.cli.command import display_of
+from spoutline.cli.command import display_of, json_display
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
@@ -66,7 +66,8 @@ def run_coverage(
     )
     service = workbench.covering()
     found = service.map(asked, TerminalProgress("combinations asked"))
-    story, english = (workbench.story(display_of(arguments), one) for one in (None, Language.ENGLISH))
+    story = workbench.story(display_of(arguments, workbench, arguments.jurisdiction))
+    english = workbench.story(json_display(), Language.ENGLISH)
     lines = list(_lines(found, story))
     if arguments.out is not None:
         form = _form(arguments)
