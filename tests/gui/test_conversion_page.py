@@ -80,73 +80,70 @@ def test_another_agency_changes_what_is_said_and_undo_brings_it_back(
     qtbot.waitUntil(lambda: "not allowed" not in page.standing_label.text(), timeout=60_000)
 
 
-@pytest.mark.parametrize(
-    ("name", "typed", "stored"),
-    [
-        ("sequence.start_date", "2028-05-02", date(2028, 5, 2)),
-        ("money.labour_rate_per_hour", "88.50", Decimal("88.50")),
-        ("emissions.gasoline_throughput_m3", "6000 m3", 6000.0),
-        ("emissions.reid_vapour_pressure_kpa", "62 kPa", 62.0),
-        ("sequence.notice_days", "45", 45),
-        ("sequence.notice_days", "", None),
-        ("money.upkeep_today_per_year", "", None),
-        ("longest_age_years", "12.5", 12.5),
-        ("sequence.crews", "3", 3),
-        ("sequence.condensate_traps", "2", 2),
-        ("sequence.dual_vapour_pipes", "yes", True),
-        ("sequence.central_vacuum", "yes", True),
-        ("emissions.assist_share", "0.4", 0.4),
-        ("emissions.national_shares", "no", False),
-        ("emissions.own_shares_source", "register of vehicles", "register of vehicles"),
-        ("emissions.mean_ambient_c", "59 °F", pytest.approx(15.0)),  # NIST SP 811 B.8: t/°C = (t/°F - 32)/1.8
-        ("emissions.mean_fill_l", "10 gal", pytest.approx(37.85412)),  # NIST SP 811 B.8: 1 gal = 3.785412 L
-        ("emissions.ullage_m3", "12 m3", 12.0),
-        ("money.grant", "1500.50", Decimal("1500.50")),
-        ("money.discount_percent", "4.25", Decimal("4.25")),
-        ("money.years", "15", 15),
-    ],
+ANSWERS: tuple[tuple[str, str, object], ...] = (
+    ("sequence.start_date", "2028-05-02", date(2028, 5, 2)),
+    ("money.labour_rate_per_hour", "88.50", Decimal("88.50")),
+    ("emissions.gasoline_throughput_m3", "6000 m3", 6000.0),
+    ("emissions.reid_vapour_pressure_kpa", "62 kPa", 62.0),
+    ("sequence.notice_days", "45", 45),
+    ("sequence.notice_days", "", None),
+    ("money.upkeep_today_per_year", "", None),
+    ("longest_age_years", "12.5", 12.5),
+    ("sequence.crews", "3", 3),
+    ("sequence.condensate_traps", "2", 2),
+    ("sequence.dual_vapour_pipes", "yes", True),
+    ("sequence.central_vacuum", "yes", True),
+    ("emissions.assist_share", "0.4", 0.4),
+    ("emissions.national_shares", "no", False),
+    ("emissions.own_shares_source", "register of vehicles", "register of vehicles"),
+    ("emissions.mean_ambient_c", "59 °F", pytest.approx(15.0)),  # NIST SP 811 B.8: t/°C = (t/°F - 32)/1.8
+    ("emissions.mean_fill_l", "10 gal", pytest.approx(37.85412)),  # NIST SP 811 B.8: 1 gal = 3.785412 L
+    ("emissions.ullage_m3", "12 m3", 12.0),
+    ("money.grant", "1500.50", Decimal("1500.50")),
+    ("money.discount_percent", "4.25", Decimal("4.25")),
+    ("money.years", "15", 15),
 )
-def test_a_typed_answer_lands_in_the_survey_and_undo_takes_it_back(
-    name: str, typed: str, stored: object, workplace: Workplace, page: ConversionPage
-) -> None:
-    before = workplace.session.survey
-    page.site_form.field(name).given.emit(typed)
-    value: object = workplace.session.survey.conversion
-    for step in name.split("."):
-        value = getattr(value, step)
-    assert value == stored
-    if workplace.session.survey != before:
-        workplace.session.undo_stack.undo()
-    assert workplace.session.survey == before
 
 
-@pytest.mark.parametrize(
-    ("name", "typed"),
-    [
-        ("sequence.start_date", "next spring"),
-        ("money.labour_rate_per_hour", "a lot"),
-        ("emissions.in_use_efficiency", "7"),
-        ("longest_age_years", "0"),
-        ("sequence.crews", "1.5"),
-        ("sequence.crews", ""),
-        ("sequence.condensate_traps", "-1"),
-        ("emissions.assist_share", "1.2"),
-        ("emissions.mean_ambient_c", "90 °C"),
-        ("emissions.mean_fill_l", "0 L"),
-        ("emissions.ullage_m3", "much"),
-        ("money.grant", "-5"),
-        ("money.discount_percent", "51"),
-        ("money.discount_percent", ""),
-        ("money.years", "0"),
-    ],
-)
-def test_a_faulty_answer_stays_beside_its_field(
-    name: str, typed: str, workplace: Workplace, page: ConversionPage
-) -> None:
+def test_a_typed_answer_lands_in_the_survey_and_undo_takes_it_back(workplace: Workplace, page: ConversionPage) -> None:
+    """One window for all answers, as a person gives them one after the other."""
     before = workplace.session.survey
-    page.site_form.field(name).given.emit(typed)
-    assert page.site_form.field(name).fault
-    assert workplace.session.survey == before
+    for name, typed, stored in ANSWERS:
+        page.site_form.field(name).given.emit(typed)
+        value: object = workplace.session.survey.conversion
+        for step in name.split("."):
+            value = getattr(value, step)
+        assert value == stored, (name, typed)
+        if workplace.session.survey != before:
+            workplace.session.undo_stack.undo()
+        assert workplace.session.survey == before, (name, typed)
+
+
+FAULTY = (
+    ("sequence.start_date", "next spring"),
+    ("money.labour_rate_per_hour", "a lot"),
+    ("emissions.in_use_efficiency", "7"),
+    ("longest_age_years", "0"),
+    ("sequence.crews", "1.5"),
+    ("sequence.crews", ""),
+    ("sequence.condensate_traps", "-1"),
+    ("emissions.assist_share", "1.2"),
+    ("emissions.mean_ambient_c", "90 °C"),
+    ("emissions.mean_fill_l", "0 L"),
+    ("emissions.ullage_m3", "much"),
+    ("money.grant", "-5"),
+    ("money.discount_percent", "51"),
+    ("money.discount_percent", ""),
+    ("money.years", "0"),
+)
+
+
+def test_a_faulty_answer_stays_beside_its_field(workplace: Workplace, page: ConversionPage) -> None:
+    before = workplace.session.survey
+    for name, typed in FAULTY:
+        page.site_form.field(name).given.emit(typed)
+        assert page.site_form.field(name).fault, (name, typed)
+        assert workplace.session.survey == before, (name, typed)
 
 
 def leaves(model: type[BaseModel], path: str = "") -> list[str]:

@@ -14,8 +14,10 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from open_stores import OpenStores
 from reliability.fuzz_inputs import Fuzzer, all_targets, quiet
 from reliability.fuzz_targets import Target, Verdict
+from spoutline.bootstrap import workbench
 
 
 @pytest.fixture(scope="module")
@@ -29,9 +31,14 @@ def targets(shared_database: Path, folder: Path) -> Iterator[tuple[Target, ...]]
     with pytest.MonkeyPatch.context() as patch:
         patch.setenv("XDG_DATA_HOME", str(folder / "data"))
         patch.setenv("XDG_STATE_HOME", str(folder / "state"))
-        yield all_targets(Path(shutil.copy(shared_database, folder / "book.sqlite3")), folder)
+        book = Path(shutil.copy(shared_database, folder / "book.sqlite3"))
+        stores = OpenStores(book)
+        patch.setattr(workbench, "Stores", stores)
+        yield all_targets(book, folder)
+        stores.close()
 
 
+@pytest.mark.usefixtures("plans_once")  # what becomes of the inputs is planned at length in other tests
 def test_every_sound_input_is_taken(targets: tuple[Target, ...], folder: Path) -> None:
     fuzzer = Fuzzer(targets, folder)
     refused = [

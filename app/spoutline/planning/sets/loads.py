@@ -240,12 +240,11 @@ class LoadModel:
         flows = self._flows(design_m3_s)
         # the design flow is mostly the wanted one: each loss is worked out once
         lost = {
-            (flow, state): self._loss(part, slot, flow, state)
+            flow: [self._loss(part, slot, flow, state) for state in self.states.both]
             for flow in {flows.wanted, flows.least, flows.design}
-            for state in self.states.both
         }
-        losses = [lost[flow, state] for flow in (flows.wanted, flows.least) for state in self.states.both]
-        opening = [self._opening(part, lost[flows.design, state]) for state in self.states.both]
+        losses = [*lost[flows.wanted], *lost[flows.least]]
+        opening = [self._opening(part, loss) for loss in lost[flows.design]]
         hanging_m = 0.0 if slot is Slot.NOZZLE else figures.hose_length_m + figures.rigid_length_m
         common = (
             figures.hose_length_m,
