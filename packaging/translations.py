@@ -19,7 +19,11 @@ PROJECT = Path(__file__).resolve().parents[1]
 GUI = PROJECT / "app" / "spoutline" / "gui"
 # the columns of tables of positions and of parts are declared where tables are read
 _PLANNING = PROJECT / "app" / "spoutline" / "planning"
-TABLE_COLUMNS = (_PLANNING / "survey_import" / "fields.py", _PLANNING / "table_intake" / "intake_fields.py")
+TABLE_COLUMNS = (
+    _PLANNING / "survey_import" / "fields.py",
+    _PLANNING / "table_intake" / "intake_fields.py",
+    _PLANNING.parent / "model" / "type_columns.py",
+)
 FOLDER = PROJECT / "resources" / "translations"
 LANGUAGES = ("de", "es", "fr")
 CONTEXT = "window"

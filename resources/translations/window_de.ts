@@ -88,6 +88,10 @@
    <translation>&amp;Kataloge und Ausgaben</translation>
   </message>
   <message>
+   <source>&amp;Choose</source>
+   <translation>&amp;Wählen</translation>
+  </message>
+  <message>
    <source>&amp;Close</source>
    <translation>S&amp;chließen</translation>
   </message>
@@ -160,6 +164,10 @@
    <translation>&amp;Einträge</translation>
   </message>
   <message>
+   <source>&amp;Export as a table…</source>
+   <translation>Als Tabelle &amp;ausgeben…</translation>
+  </message>
+  <message>
    <source>&amp;Filler height</source>
    <translation>Höhe des &amp;Einfüllstutzens</translation>
   </message>
@@ -186,6 +194,10 @@
   <message>
    <source>&amp;History</source>
    <translation>&amp;Verlauf</translation>
+  </message>
+  <message>
+   <source>&amp;Import a table…</source>
+   <translation>Tabelle &amp;einlesen…</translation>
   </message>
   <message>
    <source>&amp;Import…</source>
@@ -288,6 +300,10 @@
    <translation>&amp;Neue Aufnahme…</translation>
   </message>
   <message>
+   <source>&amp;New type</source>
+   <translation>&amp;Neuer Typ</translation>
+  </message>
+  <message>
    <source>&amp;Next step</source>
    <translation>&amp;Nächster Schritt</translation>
   </message>
@@ -302,6 +318,10 @@
   <message>
    <source>&amp;Offer</source>
    <translation>Angeb&amp;ot</translation>
+  </message>
+  <message>
+   <source>&amp;Old numbers</source>
+   <translation>Alte &amp;Nummern</translation>
   </message>
   <message>
    <source>&amp;Open</source>
@@ -350,6 +370,10 @@
   <message>
    <source>&amp;Put into the book</source>
    <translation>Ins Buch &amp;legen</translation>
+  </message>
+  <message>
+   <source>&amp;Put into the draft</source>
+   <translation>In den Ent&amp;wurf aufnehmen</translation>
   </message>
   <message>
    <source>&amp;Quit</source>
@@ -422,6 +446,10 @@
   <message>
    <source>&amp;Save the record</source>
    <translation>Das Protokoll &amp;sichern</translation>
+  </message>
+  <message>
+   <source>&amp;Save the type</source>
+   <translation>Typ &amp;sichern</translation>
   </message>
   <message>
    <source>&amp;Separations at a position in a year</source>
@@ -618,6 +646,10 @@
   <message>
    <source>A fault of the program</source>
    <translation>Ein Fehler des Programms</translation>
+  </message>
+  <message>
+   <source>A new type: give it a name and what it answers.</source>
+   <translation>Ein neuer Typ: Name und was er beantwortet eintragen.</translation>
   </message>
   <message>
    <source>A person's name.</source>
@@ -1260,6 +1292,10 @@
    <translation>Geändert (UTC)</translation>
   </message>
   <message>
+   <source>Changed in the book since they were chosen: dispenser type {0}. The survey stays as it is.</source>
+   <translation>Im Buch seit der Wahl geändert: Zapfsäulentyp {0}. Die Aufnahme bleibt, wie sie ist.</translation>
+  </message>
+  <message>
    <source>Check</source>
    <translation>Prüfung</translation>
   </message>
@@ -1298,6 +1334,10 @@
   <message>
    <source>Choose a part without a catalog number; a number brings its own figures.</source>
    <translation>Ein Teil ohne Katalognummer wählen; eine Nummer bringt ihre eigenen Zahlen mit.</translation>
+  </message>
+  <message>
+   <source>Choose it for</source>
+   <translation>Wählen für</translation>
   </message>
   <message>
    <source>Choose two different revisions.</source>
@@ -1608,12 +1648,28 @@
    <translation>Zapfsäule</translation>
   </message>
   <message>
+   <source>Dispenser &amp;types…</source>
+   <translation>Zapfsäulen&amp;typen…</translation>
+  </message>
+  <message>
    <source>Dispenser maker's data</source>
    <translation>Daten des Zapfsäulenherstellers</translation>
   </message>
   <message>
    <source>Dispenser outlet</source>
    <translation>Abgang der Zapfsäule</translation>
+  </message>
+  <message>
+   <source>Dispenser type</source>
+   <translation>Zapfsäulentyp</translation>
+  </message>
+  <message>
+   <source>Dispenser types</source>
+   <translation>Zapfsäulentypen</translation>
+  </message>
+  <message>
+   <source>Dispenser types of the book</source>
+   <translation>Zapfsäulentypen des Buches</translation>
   </message>
   <message>
    <source>Dispenser {0}</source>
@@ -1766,6 +1822,10 @@
   <message>
    <source>E&amp;xclude this part</source>
    <translation>Dieses Teil aus&amp;schließen</translation>
+  </message>
+  <message>
+   <source>E&amp;xport as a table…</source>
+   <translation>Als Tabelle aus&amp;geben…</translation>
   </message>
   <message>
    <source>E&amp;xport…</source>
@@ -1926,6 +1986,10 @@
   <message>
    <source>Export</source>
    <translation>Exportieren</translation>
+  </message>
+  <message>
+   <source>Export as a table</source>
+   <translation>Als Tabelle ausgeben</translation>
   </message>
   <message>
    <source>Family</source>
@@ -2090,6 +2154,10 @@
   <message>
    <source>From center line to center line of the hose.</source>
    <translation>Von Mitte zu Mitte des Schlauchs.</translation>
+  </message>
+  <message>
+   <source>From dispenser type {0}</source>
+   <translation>Vom Zapfsäulentyp {0}</translation>
   </message>
   <message>
    <source>From memory</source>
@@ -2316,8 +2384,16 @@
    <translation>Wie die Preise des Kunden entstehen.</translation>
   </message>
   <message>
+   <source>I&amp;mport a table…</source>
+   <translation>Tabelle ein&amp;lesen…</translation>
+  </message>
+  <message>
    <source>ISO 4217</source>
    <translation>ISO 4217</translation>
+  </message>
+  <message>
+   <source>Import a table</source>
+   <translation>Tabelle einlesen</translation>
   </message>
   <message>
    <source>In a row where no island is named:</source>
@@ -2448,6 +2524,10 @@
    <translation>Eigene Artikelnummer</translation>
   </message>
   <message>
+   <source>Its maker</source>
+   <translation>Hersteller dazu</translation>
+  </message>
+  <message>
    <source>Judged with the diesel family</source>
    <translation>Beurteilt mit der Dieselfamilie</translation>
   </message>
@@ -2470,6 +2550,10 @@
   <message>
    <source>Keep or replace</source>
    <translation>Behalten oder ersetzen</translation>
+  </message>
+  <message>
+   <source>Keep the firm's types of dispensers and choose one for this dispenser, which its positions inherit.</source>
+   <translation>Die Zapfsäulentypen der Firma pflegen und einen für diese Zapfsäule wählen; ihre Plätze übernehmen ihn.</translation>
   </message>
   <message>
    <source>Keep the invented catalog &amp;Demonstration in this book</source>
@@ -2562,6 +2646,10 @@
   <message>
    <source>Lead time</source>
    <translation>Lieferzeit</translation>
+  </message>
+  <message>
+   <source>Leads to</source>
+   <translation>Führt zu</translation>
   </message>
   <message>
    <source>Least cost</source>
@@ -2754,6 +2842,14 @@
   <message>
    <source>Maker of rows that name none</source>
    <translation>Hersteller von Zeilen, die keinen nennen</translation>
+  </message>
+  <message>
+   <source>Maker of the old number</source>
+   <translation>Hersteller der alten Nummer</translation>
+  </message>
+  <message>
+   <source>Maker of the part</source>
+   <translation>Hersteller des Teils</translation>
   </message>
   <message>
    <source>Making the paper…</source>
@@ -2968,6 +3064,10 @@
    <translation>Nein</translation>
   </message>
   <message>
+   <source>No &amp;type</source>
+   <translation>Kein &amp;Typ</translation>
+  </message>
+  <message>
    <source>No catalog part has this in its number, name or maker.</source>
    <translation>Kein Katalogteil hat das in Nummer, Name oder Hersteller.</translation>
   </message>
@@ -3030,6 +3130,10 @@
   <message>
    <source>No terms in hand</source>
    <translation>Keine Bedingungen zur Hand</translation>
+  </message>
+  <message>
+   <source>No type</source>
+   <translation>Kein Typ</translation>
   </message>
   <message>
    <source>No&amp;tes</source>
@@ -3168,6 +3272,10 @@
    <translation>Nummer und Tag</translation>
   </message>
   <message>
+   <source>Number of the part</source>
+   <translation>Nummer des Teils</translation>
+  </message>
+  <message>
    <source>Number, customer, site or part</source>
    <translation>Nummer, Kunde, Tankstelle oder Teil</translation>
   </message>
@@ -3222,6 +3330,14 @@
   <message>
    <source>Old number</source>
    <translation>Alte Nummer</translation>
+  </message>
+  <message>
+   <source>Old number, its maker, or the part it leads to</source>
+   <translation>Alte Nummer, ihr Hersteller oder das Teil, zu dem sie führt</translation>
+  </message>
+  <message>
+   <source>Old numbers</source>
+   <translation>Alte Nummern</translation>
   </message>
   <message>
    <source>Oldest age at which a part may stay, years</source>
@@ -3354,6 +3470,10 @@
   <message>
    <source>Other side of dispenser {0}</source>
    <translation>Andere Seite der Zapfsäule {0}</translation>
+  </message>
+  <message>
+   <source>Otherwise than dispenser type {0}</source>
+   <translation>Anders als Zapfsäulentyp {0}</translation>
   </message>
   <message>
    <source>Outcome</source>
@@ -4124,6 +4244,14 @@
    <translation>Schlauchtrommel</translation>
   </message>
   <message>
+   <source>Reel drum diameter</source>
+   <translation>Trommeldurchmesser</translation>
+  </message>
+  <message>
+   <source>Reel turns left</source>
+   <translation>Restwindungen der Trommel</translation>
+  </message>
+  <message>
    <source>Registration or tax number, printed as written.</source>
    <translation>Register- oder Steuernummer, gedruckt wie geschrieben.</translation>
   </message>
@@ -4258,6 +4386,18 @@
   <message>
    <source>Retractor</source>
    <translation>Schlauchrückzug</translation>
+  </message>
+  <message>
+   <source>Retractor clamp fraction</source>
+   <translation>Lage der Schelle</translation>
+  </message>
+  <message>
+   <source>Retractor force</source>
+   <translation>Zug des Rückholers</translation>
+  </message>
+  <message>
+   <source>Retractor height</source>
+   <translation>Höhe des Rückholers</translation>
   </message>
   <message>
    <source>Retrieval</source>
@@ -4424,6 +4564,10 @@
    <translation>Gespeichert als {path}.</translation>
   </message>
   <message>
+   <source>Saved.</source>
+   <translation>Gesichert.</translation>
+  </message>
+  <message>
    <source>Saves</source>
    <translation>Stände</translation>
   </message>
@@ -4450,6 +4594,10 @@
   <message>
    <source>Search entries</source>
    <translation>Einträge suchen</translation>
+  </message>
+  <message>
+   <source>Search old numbers</source>
+   <translation>Alte Nummern suchen</translation>
   </message>
   <message>
    <source>Search quotations</source>
@@ -4848,8 +4996,20 @@
    <translation>Die letzte Vereinbarung zurücknehmen; der Verlauf behält sie, mit wer und warum.</translation>
   </message>
   <message>
+   <source>Take the marked &amp;number out</source>
+   <translation>Markierte N&amp;ummer herausnehmen</translation>
+  </message>
+  <message>
    <source>Take the nearest, everywhere</source>
    <translation>Überall das Nächstliegende</translation>
+  </message>
+  <message>
+   <source>Take the new &amp;figures</source>
+   <translation>Neue &amp;Angaben übernehmen</translation>
+  </message>
+  <message>
+   <source>Take the new figures of dispenser types</source>
+   <translation>Neue Angaben der Zapfsäulentypen übernehmen</translation>
   </message>
   <message>
    <source>Take the position off the site. Undo brings it back.</source>
@@ -4858,6 +5018,10 @@
   <message>
    <source>Take theirs</source>
    <translation>Das andere nehmen</translation>
+  </message>
+  <message>
+   <source>Take {0} out of the book? Surveys keep what they have of it.</source>
+   <translation>{0} aus dem Buch nehmen? Aufnahmen behalten, was sie davon haben.</translation>
   </message>
   <message>
    <source>Taken off the cost of the conversion, in the site's currency.</source>
@@ -5456,6 +5620,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Was</translation>
   </message>
   <message>
+   <source>What a type answers need not be asked at its positions. A survey keeps the type as it was chosen.</source>
+   <translation>Was ein Typ beantwortet, muss an seinen Plätzen niemand fragen. Eine Aufnahme behält den Typ, wie er gewählt wurde.</translation>
+  </message>
+  <message>
    <source>What changed between the two revisions</source>
    <translation>Was sich zwischen den beiden Revisionen geändert hat</translation>
   </message>
@@ -5924,6 +6092,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Schreibt in eine Datei, was das Buch von einer nicht lesbaren Aufnahme enthält</translation>
   </message>
   <message>
+   <source>Written to {0}</source>
+   <translation>Geschrieben nach {0}</translation>
+  </message>
+  <message>
    <source>Written to {path}</source>
    <translation>Geschrieben nach {path}</translation>
   </message>
@@ -6132,6 +6304,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Zapfsäule</translation>
   </message>
   <message>
+   <source>dispenser {0}</source>
+   <translation>Zapfsäule {0}</translation>
+  </message>
+  <message>
    <source>does not fit</source>
    <translation>passt nicht</translation>
   </message>
@@ -6160,6 +6336,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>leer: {0}</translation>
   </message>
   <message>
+   <source>every dispenser</source>
+   <translation>jede Zapfsäule</translation>
+  </message>
+  <message>
    <source>every kind</source>
    <translation>jede Art</translation>
   </message>
@@ -6186,6 +6366,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>gone</source>
    <translation>entfallen</translation>
+  </message>
+  <message>
+   <source>its answers go &amp;before those of the positions</source>
+   <translation>seine Antworten gehen &amp;vor die der Plätze</translation>
   </message>
   <message>
    <source>its last day is over</source>
@@ -6292,6 +6476,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>nicht festgehalten</translation>
   </message>
   <message>
+   <source>not said</source>
+   <translation>nicht gesagt</translation>
+  </message>
+  <message>
    <source>not stated</source>
    <translation>nicht angegeben</translation>
   </message>
@@ -6306,6 +6494,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>of {0}</source>
    <translation>von {0}</translation>
+  </message>
+  <message>
+   <source>offered in its place</source>
+   <translation>an seiner Stelle angeboten</translation>
   </message>
   <message>
    <source>once for the whole quotation</source>
@@ -6412,6 +6604,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>der übliche Wert der örtlichen Regeln</translation>
   </message>
   <message>
+   <source>the very part</source>
+   <translation>dasselbe Teil</translation>
+  </message>
+  <message>
    <source>there</source>
    <translation>vorhanden</translation>
   </message>
@@ -6500,6 +6696,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>{0} fehlen, {1} auf jemandes Wort, {2} insgesamt.</translation>
   </message>
   <message>
+   <source>{0} new, {1} changed, {2} as they were</source>
+   <translation>{0} neu, {1} geändert, {2} wie zuvor</translation>
+  </message>
+  <message>
    <source>{0} of {1} are due by today.</source>
    <translation>{0} von {1} sind bis heute fällig.</translation>
   </message>
@@ -6510,6 +6710,14 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{0} of {1} stocked parts of this kind would do.</source>
    <translation>{0} von {1} vorrätigen Teilen dieser Art gingen.</translation>
+  </message>
+  <message>
+   <source>{0} old numbers</source>
+   <translation>{0} alte Nummern</translation>
+  </message>
+  <message>
+   <source>{0} old numbers, the first {1} shown</source>
+   <translation>{0} alte Nummern, die ersten {1} gezeigt</translation>
   </message>
   <message>
    <source>{0} open quotation is touched by a change of catalog or price lists:</source>
@@ -6682,6 +6890,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{site}, {count} positions</source>
    <translation>{site}, {count} Plätze</translation>
+  </message>
+  <message>
+   <source>{type} for {dispenser}</source>
+   <translation>{type} für {dispenser}</translation>
   </message>
   <message>
    <source>“{name}” is open. Open another survey first.</source>

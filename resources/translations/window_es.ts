@@ -88,6 +88,10 @@
    <translation>&amp;Catálogos y ediciones</translation>
   </message>
   <message>
+   <source>&amp;Choose</source>
+   <translation>&amp;Elegir</translation>
+  </message>
+  <message>
    <source>&amp;Close</source>
    <translation>&amp;Cerrar</translation>
   </message>
@@ -160,6 +164,10 @@
    <translation>&amp;Entradas</translation>
   </message>
   <message>
+   <source>&amp;Export as a table…</source>
+   <translation>&amp;Exportar como tabla…</translation>
+  </message>
+  <message>
    <source>&amp;Filler height</source>
    <translation>&amp;Altura de la boca de llenado</translation>
   </message>
@@ -186,6 +194,10 @@
   <message>
    <source>&amp;History</source>
    <translation>&amp;Historial</translation>
+  </message>
+  <message>
+   <source>&amp;Import a table…</source>
+   <translation>&amp;Importar una tabla…</translation>
   </message>
   <message>
    <source>&amp;Import…</source>
@@ -288,6 +300,10 @@
    <translation>Levantamiento &amp;nuevo…</translation>
   </message>
   <message>
+   <source>&amp;New type</source>
+   <translation>Tipo &amp;nuevo</translation>
+  </message>
+  <message>
    <source>&amp;Next step</source>
    <translation>Paso &amp;siguiente</translation>
   </message>
@@ -302,6 +318,10 @@
   <message>
    <source>&amp;Offer</source>
    <translation>&amp;Oferta</translation>
+  </message>
+  <message>
+   <source>&amp;Old numbers</source>
+   <translation>Números &amp;antiguos</translation>
   </message>
   <message>
    <source>&amp;Open</source>
@@ -350,6 +370,10 @@
   <message>
    <source>&amp;Put into the book</source>
    <translation>&amp;Poner en el libro</translation>
+  </message>
+  <message>
+   <source>&amp;Put into the draft</source>
+   <translation>&amp;Poner en el borrador</translation>
   </message>
   <message>
    <source>&amp;Quit</source>
@@ -422,6 +446,10 @@
   <message>
    <source>&amp;Save the record</source>
    <translation>&amp;Guardar el registro</translation>
+  </message>
+  <message>
+   <source>&amp;Save the type</source>
+   <translation>&amp;Guardar el tipo</translation>
   </message>
   <message>
    <source>&amp;Separations at a position in a year</source>
@@ -618,6 +646,10 @@
   <message>
    <source>A fault of the program</source>
    <translation>Una falla del programa</translation>
+  </message>
+  <message>
+   <source>A new type: give it a name and what it answers.</source>
+   <translation>Un tipo nuevo: indique su nombre y lo que responde.</translation>
   </message>
   <message>
    <source>A person's name.</source>
@@ -1260,6 +1292,10 @@
    <translation>Cambiado (UTC)</translation>
   </message>
   <message>
+   <source>Changed in the book since they were chosen: dispenser type {0}. The survey stays as it is.</source>
+   <translation>Cambiado en el libro desde que se eligió: tipo de surtidor {0}. El levantamiento queda como está.</translation>
+  </message>
+  <message>
    <source>Check</source>
    <translation>Comprobación</translation>
   </message>
@@ -1298,6 +1334,10 @@
   <message>
    <source>Choose a part without a catalog number; a number brings its own figures.</source>
    <translation>Elija una pieza sin número de catálogo; un número trae sus propias cifras.</translation>
+  </message>
+  <message>
+   <source>Choose it for</source>
+   <translation>Elegirlo para</translation>
   </message>
   <message>
    <source>Choose two different revisions.</source>
@@ -1608,12 +1648,28 @@
    <translation>Surtidor</translation>
   </message>
   <message>
+   <source>Dispenser &amp;types…</source>
+   <translation>&amp;Tipos de surtidor…</translation>
+  </message>
+  <message>
    <source>Dispenser maker's data</source>
    <translation>Datos del fabricante del surtidor</translation>
   </message>
   <message>
    <source>Dispenser outlet</source>
    <translation>Salida del surtidor</translation>
+  </message>
+  <message>
+   <source>Dispenser type</source>
+   <translation>Tipo de surtidor</translation>
+  </message>
+  <message>
+   <source>Dispenser types</source>
+   <translation>Tipos de surtidor</translation>
+  </message>
+  <message>
+   <source>Dispenser types of the book</source>
+   <translation>Tipos de surtidor del libro</translation>
   </message>
   <message>
    <source>Dispenser {0}</source>
@@ -1766,6 +1822,10 @@
   <message>
    <source>E&amp;xclude this part</source>
    <translation>E&amp;xcluir esta pieza</translation>
+  </message>
+  <message>
+   <source>E&amp;xport as a table…</source>
+   <translation>E&amp;xportar como tabla…</translation>
   </message>
   <message>
    <source>E&amp;xport…</source>
@@ -1926,6 +1986,10 @@
   <message>
    <source>Export</source>
    <translation>Exportar</translation>
+  </message>
+  <message>
+   <source>Export as a table</source>
+   <translation>Exportar como tabla</translation>
   </message>
   <message>
    <source>Family</source>
@@ -2090,6 +2154,10 @@
   <message>
    <source>From center line to center line of the hose.</source>
    <translation>De eje a eje de la manguera.</translation>
+  </message>
+  <message>
+   <source>From dispenser type {0}</source>
+   <translation>Del tipo de surtidor {0}</translation>
   </message>
   <message>
    <source>From memory</source>
@@ -2316,8 +2384,16 @@
    <translation>Cómo se forman los precios del cliente.</translation>
   </message>
   <message>
+   <source>I&amp;mport a table…</source>
+   <translation>I&amp;mportar una tabla…</translation>
+  </message>
+  <message>
    <source>ISO 4217</source>
    <translation>ISO 4217</translation>
+  </message>
+  <message>
+   <source>Import a table</source>
+   <translation>Importar una tabla</translation>
   </message>
   <message>
    <source>In a row where no island is named:</source>
@@ -2448,6 +2524,10 @@
    <translation>Número de artículo</translation>
   </message>
   <message>
+   <source>Its maker</source>
+   <translation>Su fabricante</translation>
+  </message>
+  <message>
    <source>Judged with the diesel family</source>
    <translation>Se juzga con la familia del diésel</translation>
   </message>
@@ -2470,6 +2550,10 @@
   <message>
    <source>Keep or replace</source>
    <translation>Conservar o sustituir</translation>
+  </message>
+  <message>
+   <source>Keep the firm's types of dispensers and choose one for this dispenser, which its positions inherit.</source>
+   <translation>Llevar los tipos de surtidor de la empresa y elegir uno para este surtidor; sus posiciones lo heredan.</translation>
   </message>
   <message>
    <source>Keep the invented catalog &amp;Demonstration in this book</source>
@@ -2562,6 +2646,10 @@
   <message>
    <source>Lead time</source>
    <translation>Plazo de entrega</translation>
+  </message>
+  <message>
+   <source>Leads to</source>
+   <translation>Lleva a</translation>
   </message>
   <message>
    <source>Least cost</source>
@@ -2754,6 +2842,14 @@
   <message>
    <source>Maker of rows that name none</source>
    <translation>Fabricante de las filas que no nombran ninguno</translation>
+  </message>
+  <message>
+   <source>Maker of the old number</source>
+   <translation>Fabricante del número antiguo</translation>
+  </message>
+  <message>
+   <source>Maker of the part</source>
+   <translation>Fabricante de la pieza</translation>
   </message>
   <message>
    <source>Making the paper…</source>
@@ -2968,6 +3064,10 @@
    <translation>No</translation>
   </message>
   <message>
+   <source>No &amp;type</source>
+   <translation>Sin &amp;tipo</translation>
+  </message>
+  <message>
    <source>No catalog part has this in its number, name or maker.</source>
    <translation>Ninguna pieza del catálogo tiene esto en su número, nombre o fabricante.</translation>
   </message>
@@ -3030,6 +3130,10 @@
   <message>
    <source>No terms in hand</source>
    <translation>Sin condiciones en uso</translation>
+  </message>
+  <message>
+   <source>No type</source>
+   <translation>Sin tipo</translation>
   </message>
   <message>
    <source>No&amp;tes</source>
@@ -3168,6 +3272,10 @@
    <translation>Número y día</translation>
   </message>
   <message>
+   <source>Number of the part</source>
+   <translation>Número de la pieza</translation>
+  </message>
+  <message>
    <source>Number, customer, site or part</source>
    <translation>Número, cliente, estación o pieza</translation>
   </message>
@@ -3222,6 +3330,14 @@
   <message>
    <source>Old number</source>
    <translation>Número antiguo</translation>
+  </message>
+  <message>
+   <source>Old number, its maker, or the part it leads to</source>
+   <translation>Número antiguo, su fabricante o la pieza a la que lleva</translation>
+  </message>
+  <message>
+   <source>Old numbers</source>
+   <translation>Números antiguos</translation>
   </message>
   <message>
    <source>Oldest age at which a part may stay, years</source>
@@ -3354,6 +3470,10 @@
   <message>
    <source>Other side of dispenser {0}</source>
    <translation>Otro lado del surtidor {0}</translation>
+  </message>
+  <message>
+   <source>Otherwise than dispenser type {0}</source>
+   <translation>Distinto del tipo de surtidor {0}</translation>
   </message>
   <message>
    <source>Outcome</source>
@@ -4124,6 +4244,14 @@
    <translation>Carrete</translation>
   </message>
   <message>
+   <source>Reel drum diameter</source>
+   <translation>Diámetro del tambor</translation>
+  </message>
+  <message>
+   <source>Reel turns left</source>
+   <translation>Vueltas que quedan en el carrete</translation>
+  </message>
+  <message>
    <source>Registration or tax number, printed as written.</source>
    <translation>Registro o número fiscal, impreso como está escrito.</translation>
   </message>
@@ -4258,6 +4386,18 @@
   <message>
    <source>Retractor</source>
    <translation>Retractor</translation>
+  </message>
+  <message>
+   <source>Retractor clamp fraction</source>
+   <translation>Fracción de la abrazadera</translation>
+  </message>
+  <message>
+   <source>Retractor force</source>
+   <translation>Fuerza del retractor</translation>
+  </message>
+  <message>
+   <source>Retractor height</source>
+   <translation>Altura del retractor</translation>
   </message>
   <message>
    <source>Retrieval</source>
@@ -4424,6 +4564,10 @@
    <translation>Guardado como {path}.</translation>
   </message>
   <message>
+   <source>Saved.</source>
+   <translation>Guardado.</translation>
+  </message>
+  <message>
    <source>Saves</source>
    <translation>Ahorra</translation>
   </message>
@@ -4450,6 +4594,10 @@
   <message>
    <source>Search entries</source>
    <translation>Buscar entradas</translation>
+  </message>
+  <message>
+   <source>Search old numbers</source>
+   <translation>Buscar números antiguos</translation>
   </message>
   <message>
    <source>Search quotations</source>
@@ -4848,8 +4996,20 @@
    <translation>Anular el último acuerdo; el historial lo guarda, con quién y por qué.</translation>
   </message>
   <message>
+   <source>Take the marked &amp;number out</source>
+   <translation>Sacar el &amp;número marcado</translation>
+  </message>
+  <message>
    <source>Take the nearest, everywhere</source>
    <translation>Lo más cercano, en todas</translation>
+  </message>
+  <message>
+   <source>Take the new &amp;figures</source>
+   <translation>Tomar los &amp;datos nuevos</translation>
+  </message>
+  <message>
+   <source>Take the new figures of dispenser types</source>
+   <translation>Tomar los datos nuevos de los tipos de surtidor</translation>
   </message>
   <message>
    <source>Take the position off the site. Undo brings it back.</source>
@@ -4858,6 +5018,10 @@
   <message>
    <source>Take theirs</source>
    <translation>Tomar el ajeno</translation>
+  </message>
+  <message>
+   <source>Take {0} out of the book? Surveys keep what they have of it.</source>
+   <translation>¿Sacar {0} del libro? Los levantamientos conservan lo que tienen de él.</translation>
   </message>
   <message>
    <source>Taken off the cost of the conversion, in the site's currency.</source>
@@ -5456,6 +5620,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Qué</translation>
   </message>
   <message>
+   <source>What a type answers need not be asked at its positions. A survey keeps the type as it was chosen.</source>
+   <translation>Lo que responde un tipo no hay que preguntarlo en sus posiciones. Un levantamiento conserva el tipo tal como se eligió.</translation>
+  </message>
+  <message>
    <source>What changed between the two revisions</source>
    <translation>Qué cambió entre las dos revisiones</translation>
   </message>
@@ -5924,6 +6092,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Guarda en un archivo lo que el libro contiene de un levantamiento que no se puede leer</translation>
   </message>
   <message>
+   <source>Written to {0}</source>
+   <translation>Escrito en {0}</translation>
+  </message>
+  <message>
    <source>Written to {path}</source>
    <translation>Escrito en {path}</translation>
   </message>
@@ -6132,6 +6304,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>surtidor</translation>
   </message>
   <message>
+   <source>dispenser {0}</source>
+   <translation>surtidor {0}</translation>
+  </message>
+  <message>
    <source>does not fit</source>
    <translation>no sirve</translation>
   </message>
@@ -6160,6 +6336,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>vacío: {0}</translation>
   </message>
   <message>
+   <source>every dispenser</source>
+   <translation>todos los surtidores</translation>
+  </message>
+  <message>
    <source>every kind</source>
    <translation>todos los tipos</translation>
   </message>
@@ -6186,6 +6366,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>gone</source>
    <translation>desaparecida</translation>
+  </message>
+  <message>
+   <source>its answers go &amp;before those of the positions</source>
+   <translation>sus respuestas van &amp;antes que las de las posiciones</translation>
   </message>
   <message>
    <source>its last day is over</source>
@@ -6292,6 +6476,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>sin registrar</translation>
   </message>
   <message>
+   <source>not said</source>
+   <translation>no dicho</translation>
+  </message>
+  <message>
    <source>not stated</source>
    <translation>sin indicar</translation>
   </message>
@@ -6306,6 +6494,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>of {0}</source>
    <translation>de {0}</translation>
+  </message>
+  <message>
+   <source>offered in its place</source>
+   <translation>ofrecida en su lugar</translation>
   </message>
   <message>
    <source>once for the whole quotation</source>
@@ -6412,6 +6604,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>la cifra usual de las reglas locales</translation>
   </message>
   <message>
+   <source>the very part</source>
+   <translation>la misma pieza</translation>
+  </message>
+  <message>
    <source>there</source>
    <translation>hay</translation>
   </message>
@@ -6500,6 +6696,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>{0} faltan, {1} por la palabra de una persona, {2} en total.</translation>
   </message>
   <message>
+   <source>{0} new, {1} changed, {2} as they were</source>
+   <translation>{0} nuevos, {1} cambiados, {2} como estaban</translation>
+  </message>
+  <message>
    <source>{0} of {1} are due by today.</source>
    <translation>Vencen {0} de {1} hasta hoy.</translation>
   </message>
@@ -6510,6 +6710,14 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{0} of {1} stocked parts of this kind would do.</source>
    <translation>Servirían {0} de {1} piezas en existencia de este tipo.</translation>
+  </message>
+  <message>
+   <source>{0} old numbers</source>
+   <translation>{0} números antiguos</translation>
+  </message>
+  <message>
+   <source>{0} old numbers, the first {1} shown</source>
+   <translation>{0} números antiguos, se muestran los primeros {1}</translation>
   </message>
   <message>
    <source>{0} open quotation is touched by a change of catalog or price lists:</source>
@@ -6682,6 +6890,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{site}, {count} positions</source>
    <translation>{site}, {count} posiciones</translation>
+  </message>
+  <message>
+   <source>{type} for {dispenser}</source>
+   <translation>{type} para {dispenser}</translation>
   </message>
   <message>
    <source>“{name}” is open. Open another survey first.</source>

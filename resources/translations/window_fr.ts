@@ -88,6 +88,10 @@
    <translation>&amp;Catalogues et éditions</translation>
   </message>
   <message>
+   <source>&amp;Choose</source>
+   <translation>&amp;Choisir</translation>
+  </message>
+  <message>
    <source>&amp;Close</source>
    <translation>&amp;Fermer</translation>
   </message>
@@ -160,6 +164,10 @@
    <translation>&amp;Entrées</translation>
   </message>
   <message>
+   <source>&amp;Export as a table…</source>
+   <translation>&amp;Exporter en tableau…</translation>
+  </message>
+  <message>
    <source>&amp;Filler height</source>
    <translation>&amp;Hauteur de l'orifice</translation>
   </message>
@@ -186,6 +194,10 @@
   <message>
    <source>&amp;History</source>
    <translation>&amp;Historique</translation>
+  </message>
+  <message>
+   <source>&amp;Import a table…</source>
+   <translation>&amp;Importer un tableau…</translation>
   </message>
   <message>
    <source>&amp;Import…</source>
@@ -288,6 +300,10 @@
    <translation>&amp;Nouveau relevé…</translation>
   </message>
   <message>
+   <source>&amp;New type</source>
+   <translation>&amp;Nouveau type</translation>
+  </message>
+  <message>
    <source>&amp;Next step</source>
    <translation>Étape &amp;suivante</translation>
   </message>
@@ -302,6 +318,10 @@
   <message>
    <source>&amp;Offer</source>
    <translation>&amp;Offre</translation>
+  </message>
+  <message>
+   <source>&amp;Old numbers</source>
+   <translation>&amp;Anciens numéros</translation>
   </message>
   <message>
    <source>&amp;Open</source>
@@ -350,6 +370,10 @@
   <message>
    <source>&amp;Put into the book</source>
    <translation>&amp;Mettre au registre</translation>
+  </message>
+  <message>
+   <source>&amp;Put into the draft</source>
+   <translation>&amp;Mettre dans le brouillon</translation>
   </message>
   <message>
    <source>&amp;Quit</source>
@@ -422,6 +446,10 @@
   <message>
    <source>&amp;Save the record</source>
    <translation>&amp;Enregistrer</translation>
+  </message>
+  <message>
+   <source>&amp;Save the type</source>
+   <translation>&amp;Enregistrer le type</translation>
   </message>
   <message>
    <source>&amp;Separations at a position in a year</source>
@@ -618,6 +646,10 @@
   <message>
    <source>A fault of the program</source>
    <translation>Une faute du programme</translation>
+  </message>
+  <message>
+   <source>A new type: give it a name and what it answers.</source>
+   <translation>Un nouveau type : donnez son nom et ce à quoi il répond.</translation>
   </message>
   <message>
    <source>A person's name.</source>
@@ -1260,6 +1292,10 @@
    <translation>Modifié (UTC)</translation>
   </message>
   <message>
+   <source>Changed in the book since they were chosen: dispenser type {0}. The survey stays as it is.</source>
+   <translation>Modifié dans le livre depuis son choix : type de distributeur {0}. Le relevé reste tel quel.</translation>
+  </message>
+  <message>
    <source>Check</source>
    <translation>Contrôle</translation>
   </message>
@@ -1298,6 +1334,10 @@
   <message>
    <source>Choose a part without a catalog number; a number brings its own figures.</source>
    <translation>Choisissez une pièce sans numéro de catalogue ; un numéro apporte ses propres chiffres.</translation>
+  </message>
+  <message>
+   <source>Choose it for</source>
+   <translation>Le choisir pour</translation>
   </message>
   <message>
    <source>Choose two different revisions.</source>
@@ -1608,12 +1648,28 @@
    <translation>Distributeur</translation>
   </message>
   <message>
+   <source>Dispenser &amp;types…</source>
+   <translation>&amp;Types de distributeur…</translation>
+  </message>
+  <message>
    <source>Dispenser maker's data</source>
    <translation>Données du fabricant du distributeur</translation>
   </message>
   <message>
    <source>Dispenser outlet</source>
    <translation>Sortie du distributeur</translation>
+  </message>
+  <message>
+   <source>Dispenser type</source>
+   <translation>Type de distributeur</translation>
+  </message>
+  <message>
+   <source>Dispenser types</source>
+   <translation>Types de distributeur</translation>
+  </message>
+  <message>
+   <source>Dispenser types of the book</source>
+   <translation>Types de distributeur du livre</translation>
   </message>
   <message>
    <source>Dispenser {0}</source>
@@ -1766,6 +1822,10 @@
   <message>
    <source>E&amp;xclude this part</source>
    <translation>E&amp;xclure cette pièce</translation>
+  </message>
+  <message>
+   <source>E&amp;xport as a table…</source>
+   <translation>E&amp;xporter en tableau…</translation>
   </message>
   <message>
    <source>E&amp;xport…</source>
@@ -1926,6 +1986,10 @@
   <message>
    <source>Export</source>
    <translation>Exporter</translation>
+  </message>
+  <message>
+   <source>Export as a table</source>
+   <translation>Exporter en tableau</translation>
   </message>
   <message>
    <source>Family</source>
@@ -2090,6 +2154,10 @@
   <message>
    <source>From center line to center line of the hose.</source>
    <translation>D'axe à axe du flexible.</translation>
+  </message>
+  <message>
+   <source>From dispenser type {0}</source>
+   <translation>Du type de distributeur {0}</translation>
   </message>
   <message>
    <source>From memory</source>
@@ -2316,8 +2384,16 @@
    <translation>Comment se forment les prix du client.</translation>
   </message>
   <message>
+   <source>I&amp;mport a table…</source>
+   <translation>I&amp;mporter un tableau…</translation>
+  </message>
+  <message>
    <source>ISO 4217</source>
    <translation>ISO 4217</translation>
+  </message>
+  <message>
+   <source>Import a table</source>
+   <translation>Importer un tableau</translation>
   </message>
   <message>
    <source>In a row where no island is named:</source>
@@ -2448,6 +2524,10 @@
    <translation>Numéro d'article</translation>
   </message>
   <message>
+   <source>Its maker</source>
+   <translation>Son fabricant</translation>
+  </message>
+  <message>
    <source>Judged with the diesel family</source>
    <translation>Jugé avec la famille du gazole</translation>
   </message>
@@ -2470,6 +2550,10 @@
   <message>
    <source>Keep or replace</source>
    <translation>Garder ou remplacer</translation>
+  </message>
+  <message>
+   <source>Keep the firm's types of dispensers and choose one for this dispenser, which its positions inherit.</source>
+   <translation>Tenir les types de distributeur de la maison et en choisir un pour ce distributeur ; ses postes en héritent.</translation>
   </message>
   <message>
    <source>Keep the invented catalog &amp;Demonstration in this book</source>
@@ -2562,6 +2646,10 @@
   <message>
    <source>Lead time</source>
    <translation>Délai</translation>
+  </message>
+  <message>
+   <source>Leads to</source>
+   <translation>Mène à</translation>
   </message>
   <message>
    <source>Least cost</source>
@@ -2754,6 +2842,14 @@
   <message>
    <source>Maker of rows that name none</source>
    <translation>Fabricant des lignes qui n'en nomment pas</translation>
+  </message>
+  <message>
+   <source>Maker of the old number</source>
+   <translation>Fabricant de l'ancien numéro</translation>
+  </message>
+  <message>
+   <source>Maker of the part</source>
+   <translation>Fabricant de la pièce</translation>
   </message>
   <message>
    <source>Making the paper…</source>
@@ -2968,6 +3064,10 @@
    <translation>Non</translation>
   </message>
   <message>
+   <source>No &amp;type</source>
+   <translation>Aucun &amp;type</translation>
+  </message>
+  <message>
    <source>No catalog part has this in its number, name or maker.</source>
    <translation>Aucune pièce du catalogue n'a cela dans son numéro, son nom ou son fabricant.</translation>
   </message>
@@ -3030,6 +3130,10 @@
   <message>
    <source>No terms in hand</source>
    <translation>Pas de conditions en main</translation>
+  </message>
+  <message>
+   <source>No type</source>
+   <translation>Aucun type</translation>
   </message>
   <message>
    <source>No&amp;tes</source>
@@ -3168,6 +3272,10 @@
    <translation>Numéro et jour</translation>
   </message>
   <message>
+   <source>Number of the part</source>
+   <translation>Numéro de la pièce</translation>
+  </message>
+  <message>
    <source>Number, customer, site or part</source>
    <translation>Numéro, client, station ou pièce</translation>
   </message>
@@ -3222,6 +3330,14 @@
   <message>
    <source>Old number</source>
    <translation>Ancien numéro</translation>
+  </message>
+  <message>
+   <source>Old number, its maker, or the part it leads to</source>
+   <translation>Ancien numéro, son fabricant ou la pièce à laquelle il mène</translation>
+  </message>
+  <message>
+   <source>Old numbers</source>
+   <translation>Anciens numéros</translation>
   </message>
   <message>
    <source>Oldest age at which a part may stay, years</source>
@@ -3354,6 +3470,10 @@
   <message>
    <source>Other side of dispenser {0}</source>
    <translation>Autre côté du distributeur {0}</translation>
+  </message>
+  <message>
+   <source>Otherwise than dispenser type {0}</source>
+   <translation>Autrement que le type de distributeur {0}</translation>
   </message>
   <message>
    <source>Outcome</source>
@@ -4124,6 +4244,14 @@
    <translation>Enrouleur</translation>
   </message>
   <message>
+   <source>Reel drum diameter</source>
+   <translation>Diamètre du tambour</translation>
+  </message>
+  <message>
+   <source>Reel turns left</source>
+   <translation>Tours restants sur le dévidoir</translation>
+  </message>
+  <message>
    <source>Registration or tax number, printed as written.</source>
    <translation>Numéro d'immatriculation ou fiscal, imprimé comme écrit.</translation>
   </message>
@@ -4258,6 +4386,18 @@
   <message>
    <source>Retractor</source>
    <translation>Rappel de flexible</translation>
+  </message>
+  <message>
+   <source>Retractor clamp fraction</source>
+   <translation>Fraction du collier</translation>
+  </message>
+  <message>
+   <source>Retractor force</source>
+   <translation>Force de l'enrouleur</translation>
+  </message>
+  <message>
+   <source>Retractor height</source>
+   <translation>Hauteur de l'enrouleur</translation>
   </message>
   <message>
    <source>Retrieval</source>
@@ -4424,6 +4564,10 @@
    <translation>Enregistré sous {path}.</translation>
   </message>
   <message>
+   <source>Saved.</source>
+   <translation>Enregistré.</translation>
+  </message>
+  <message>
    <source>Saves</source>
    <translation>Économise</translation>
   </message>
@@ -4450,6 +4594,10 @@
   <message>
    <source>Search entries</source>
    <translation>Chercher des entrées</translation>
+  </message>
+  <message>
+   <source>Search old numbers</source>
+   <translation>Chercher d'anciens numéros</translation>
   </message>
   <message>
    <source>Search quotations</source>
@@ -4848,8 +4996,20 @@
    <translation>Annuler le dernier accord ; l'historique le garde, avec qui et pourquoi.</translation>
   </message>
   <message>
+   <source>Take the marked &amp;number out</source>
+   <translation>Retirer le &amp;numéro marqué</translation>
+  </message>
+  <message>
    <source>Take the nearest, everywhere</source>
    <translation>Le plus proche, partout</translation>
+  </message>
+  <message>
+   <source>Take the new &amp;figures</source>
+   <translation>Prendre les nouvelles &amp;valeurs</translation>
+  </message>
+  <message>
+   <source>Take the new figures of dispenser types</source>
+   <translation>Prendre les nouvelles valeurs des types de distributeur</translation>
   </message>
   <message>
    <source>Take the position off the site. Undo brings it back.</source>
@@ -4858,6 +5018,10 @@
   <message>
    <source>Take theirs</source>
    <translation>Prendre l'autre</translation>
+  </message>
+  <message>
+   <source>Take {0} out of the book? Surveys keep what they have of it.</source>
+   <translation>Retirer {0} du livre ? Les relevés gardent ce qu'ils en ont.</translation>
   </message>
   <message>
    <source>Taken off the cost of the conversion, in the site's currency.</source>
@@ -5456,6 +5620,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Quoi</translation>
   </message>
   <message>
+   <source>What a type answers need not be asked at its positions. A survey keeps the type as it was chosen.</source>
+   <translation>Ce à quoi un type répond n'est plus à demander à ses postes. Un relevé garde le type tel qu'il a été choisi.</translation>
+  </message>
+  <message>
    <source>What changed between the two revisions</source>
    <translation>Ce qui a changé entre les deux révisions</translation>
   </message>
@@ -5924,6 +6092,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Écrit dans un fichier ce que le registre contient d'un relevé illisible</translation>
   </message>
   <message>
+   <source>Written to {0}</source>
+   <translation>Écrit dans {0}</translation>
+  </message>
+  <message>
    <source>Written to {path}</source>
    <translation>Écrit dans {path}</translation>
   </message>
@@ -6132,6 +6304,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>distributeur</translation>
   </message>
   <message>
+   <source>dispenser {0}</source>
+   <translation>distributeur {0}</translation>
+  </message>
+  <message>
    <source>does not fit</source>
    <translation>ne convient pas</translation>
   </message>
@@ -6160,6 +6336,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>vide : {0}</translation>
   </message>
   <message>
+   <source>every dispenser</source>
+   <translation>tous les distributeurs</translation>
+  </message>
+  <message>
    <source>every kind</source>
    <translation>tous les genres</translation>
   </message>
@@ -6186,6 +6366,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>gone</source>
    <translation>disparue</translation>
+  </message>
+  <message>
+   <source>its answers go &amp;before those of the positions</source>
+   <translation>ses réponses passent &amp;avant celles des postes</translation>
   </message>
   <message>
    <source>its last day is over</source>
@@ -6292,6 +6476,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>non noté</translation>
   </message>
   <message>
+   <source>not said</source>
+   <translation>non précisé</translation>
+  </message>
+  <message>
    <source>not stated</source>
    <translation>non indiqué</translation>
   </message>
@@ -6306,6 +6494,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>of {0}</source>
    <translation>sur {0}</translation>
+  </message>
+  <message>
+   <source>offered in its place</source>
+   <translation>proposée à sa place</translation>
   </message>
   <message>
    <source>once for the whole quotation</source>
@@ -6412,6 +6604,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>le chiffre usuel des règles locales</translation>
   </message>
   <message>
+   <source>the very part</source>
+   <translation>la même pièce</translation>
+  </message>
+  <message>
    <source>there</source>
    <translation>là</translation>
   </message>
@@ -6500,6 +6696,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>{0} manquants, {1} sur parole, {2} en tout.</translation>
   </message>
   <message>
+   <source>{0} new, {1} changed, {2} as they were</source>
+   <translation>{0} nouveaux, {1} modifiés, {2} inchangés</translation>
+  </message>
+  <message>
    <source>{0} of {1} are due by today.</source>
    <translation>{0} sur {1} sont à échéance aujourd'hui.</translation>
   </message>
@@ -6510,6 +6710,14 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{0} of {1} stocked parts of this kind would do.</source>
    <translation>{0} pièces en stock sur {1} de ce genre iraient.</translation>
+  </message>
+  <message>
+   <source>{0} old numbers</source>
+   <translation>{0} anciens numéros</translation>
+  </message>
+  <message>
+   <source>{0} old numbers, the first {1} shown</source>
+   <translation>{0} anciens numéros, les {1} premiers affichés</translation>
   </message>
   <message>
    <source>{0} open quotation is touched by a change of catalog or price lists:</source>
@@ -6682,6 +6890,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{site}, {count} positions</source>
    <translation>{site}, {count} postes</translation>
+  </message>
+  <message>
+   <source>{type} for {dispenser}</source>
+   <translation>{type} pour {dispenser}</translation>
   </message>
   <message>
    <source>“{name}” is open. Open another survey first.</source>

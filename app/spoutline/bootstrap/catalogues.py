@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from spoutline.catalogue.shelf import CatalogueFacts, CatalogueShelf, EntryChange
     from spoutline.model.catalogue_edition import CatalogueEdition
     from spoutline.model.catalogue_entry import CatalogueEntry
-    from spoutline.model.cross_reference import CrossReference
+    from spoutline.model.cross_reference import CrossReference, NumberTrace
     from spoutline.model.limit import RuleTables
     from spoutline.model.part_ref import PartRef
     from spoutline.model.plan import SitePlan
@@ -316,6 +316,27 @@ class CatalogueService:
             if not result.report.is_sound:
                 raise _NotTakenIn
         return result
+
+    def import_reference_file(self, name: str, path: Path) -> ReferenceResult:
+        """Take a table of old numbers into the draft as its titles suggest; see ``import_references``."""
+        from spoutline.planning.table_intake.intake_fields import TableSubject
+        from spoutline.planning.table_intake.into_draft import open_supplier_table
+
+        opened = open_supplier_table(path, (), {"subject": TableSubject.CROSS_REFERENCES}, {})
+        return self.import_references(name, opened)
+
+    def references_csv(self, ref: EditionRef) -> bytes:
+        """Return the old numbers of an edition as a CSV table that is taken in again without a question."""
+        from spoutline.catalogue.cross_references import COLUMNS
+        from spoutline.documents.tabular.plain_table import table_csv
+
+        found = self.shelf().references(ref)
+        return table_csv(COLUMNS, [[str(getattr(one, column)) for column in COLUMNS] for one in found])
+
+    def number_traces(self, ref: EditionRef, text: str) -> tuple[NumberTrace, ...]:
+        """Return every way that a typed number leads to a part of an edition."""
+        parts = self.shelf().parts(ref)
+        return parts.traces(parts.as_written(text))
 
     def put_reference(self, name: str, one: CrossReference) -> None:
         """Put one cross-reference into the draft of a catalogue; raise ``InputFault`` where it leads in a circle."""

@@ -43,6 +43,7 @@ if TYPE_CHECKING:
     from spoutline.planning.sets.context import PlanningContext
     from spoutline.planning.sets.substitutes import Listening
     from spoutline.planning.sets.usual_prices import PriceQuestion
+    from spoutline.planning.typed_numbers import OldNumber
     from spoutline.units.display import Display
     from spoutline.whole_files import InUse
 
@@ -199,6 +200,19 @@ class Workbench:
         """Return every way that a number leads to a part of the survey's catalogue; none for its own numbers."""
         catalogue = self._stores.catalogue(survey)
         return catalogue.traces(catalogue.as_written(named) if isinstance(named, str) else named)
+
+    def old_number(self, named: str, survey: Survey | None = None) -> OldNumber | None:
+        """Return what an old number of another part leads to; None for a number of the catalogue, or an unknown one.
+
+        Raise ``InputFault`` where it leads to several parts.
+        """
+        from spoutline.planning.typed_numbers import OldNumber
+
+        current, trace = self.found_ref(named, survey)
+        part = self._stores.catalogue(survey).part(current)
+        if trace is None or trace.is_same_part or part is None:
+            return None
+        return OldNumber(trace.written, part, trace)
 
     def namesakes(self, refs: Iterable[PartRef], survey: Survey | None = None) -> tuple[PartRef, ...]:
         """Return every part that has the number of one of ``refs``; see ``model.part_ref.told_apart``."""

@@ -37,6 +37,7 @@ class ActionId(StrEnum):
     AGREE = "agree"
     WITHDRAW = "withdraw"
     AGREEMENTS = "agreements"
+    DISPENSER_TYPES = "dispenser_types"
     REPEAT_DISPENSER = "repeat_dispenser"
     MIRROR_DISPENSER = "mirror_dispenser"
     PREVIOUS_STEP = "previous_step"
@@ -166,12 +167,19 @@ ACTIONS: tuple[ActionRecord, ...] = (
         starts_group=True,
     ),
     ActionRecord(
+        id=ActionId.DISPENSER_TYPES,
+        menu=MenuId.POSITION,
+        title="Dispenser &types…",
+        keys="Ctrl+Shift+Y",
+        hint="Keep the firm's types of dispensers and choose one for this dispenser, which its positions inherit.",
+        starts_group=True,
+    ),
+    ActionRecord(
         id=ActionId.REPEAT_DISPENSER,
         menu=MenuId.POSITION,
         title="Repeat the d&ispenser…",
         keys="Ctrl+Shift+D",
         hint="Add dispensers with the same positions as this one.",
-        starts_group=True,
     ),
     ActionRecord(
         id=ActionId.MIRROR_DISPENSER,

@@ -90,6 +90,12 @@ class NumberTrace:
     current: PartRef | None
 
     @property
+    def written(self) -> PartRef:
+        """The old number as its maker writes it."""
+        number = self.steps[0].before
+        return PartRef(number.removeprefix(self.maker).strip(), self.maker) if self.maker else PartRef(number)
+
+    @property
     def is_same_part(self) -> bool:
         """Whether the number is another number of the very part ``item``."""
         return self.item is not None and all(step.kind is not NumberStepKind.EQUIVALENT for step in self.steps)

@@ -2,16 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
 from typing import Protocol
 
 from spoutline.model.cross_reference import NumberTrace
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
 from spoutline.model.quotation_terms import PriceOverride, Terms
 from spoutline.planning.protocols import PartStore
 
-Told = Callable[[PartRef], PartRef]
+
+@dataclass(frozen=True, slots=True)
+class OldNumber:
+    """An old number, the part that is offered in its place today, and the way there."""
+
+    old: PartRef
+    part: Part
+    trace: NumberTrace
 
 
 class NumberedParts(PartStore, Protocol):
@@ -43,7 +52,7 @@ def several_ways(traces: Sequence[NumberTrace]) -> str:
     makers = sorted({one.maker for one in traces if one.maker})
     first = next((one for one in traces if one.maker), traces[0])
     if len(makers) > 1:
-        number = first.steps[0].before.removeprefix(first.maker).strip()
+        number = first.written.number
         return f"several makers have this number: {ways}; name the maker too: '{first.maker} {number}'"
     return f"it leads to several parts: {ways}; write the number of the part that is meant"
 

@@ -10,6 +10,7 @@ from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.installed import InstalledCondition, InstalledPart
 from spoutline.model.part import HANGING_KINDS, Part, PartKind
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet
 from spoutline.model.port import FlowPath
 from spoutline.model.survey import Position, Survey, SurveyLiquid
@@ -39,6 +40,12 @@ def with_installed_part(survey: Survey, label: str, part: Part) -> Survey:
         wanted = "hanging hardware only: nozzle, swivel, hose, breakaway, adapter, splitter"
         raise InputFault((InputProblem("", "installed part", part.number, wanted),))
     new = InstalledPart(kind=part.kind, number=part.number, maker=part.maker)
+    return _with(survey, label, (*_position(survey, label).installed, new))
+
+
+def with_old_number(survey: Survey, label: str, kind: PartKind, old: PartRef) -> Survey:
+    """Return the survey with a part added that hangs there under an old number, whatever is offered in its place."""
+    new = InstalledPart(kind=kind, number=old.number, maker=old.maker)
     return _with(survey, label, (*_position(survey, label).installed, new))
 
 

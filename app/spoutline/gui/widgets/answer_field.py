@@ -63,6 +63,11 @@ class AnswerField(QWidget):
         self._note_label.setTextFormat(Qt.TextFormat.PlainText)
         self._note_label.setWordWrap(True)
         self._note_label.hide()
+        self._origin_label = QLabel(self)
+        self._origin_label.setObjectName("quiet")
+        self._origin_label.setTextFormat(Qt.TextFormat.PlainText)
+        self._origin_label.setWordWrap(True)
+        self._origin_label.hide()
         self._help_label = QLabel(help_text, self)
         self._help_label.setObjectName("help")
         self._help_label.setTextFormat(Qt.TextFormat.PlainText)
@@ -103,6 +108,16 @@ class AnswerField(QWidget):
         self._note_label.setVisible(bool(text))
         self._editor().setAccessibleDescription(f"{text} {self._description}".strip())
 
+    @property
+    def origin(self) -> str:
+        """From where the answer is that nobody gave here; empty for any other."""
+        return self._origin_label.text()
+
+    def show_origin(self, text: str) -> None:
+        """Say beside the field from where its answer is; an empty text takes it away."""
+        self._origin_label.setText(text)
+        self._origin_label.setVisible(bool(text))
+
     def show_fault(self, text: str) -> None:
         """Say beside the field what is wrong and what would be right."""
         self.show_note("")
@@ -120,7 +135,8 @@ class AnswerField(QWidget):
         self._editor().setFocus(Qt.FocusReason.ShortcutFocusReason)
 
     def _finish_layout(self, body: QWidget) -> None:
-        for widget in (self.title_label, body, self._fault_label, self._note_label, self._help_label):
+        below = (self._fault_label, self._origin_label, self._note_label, self._help_label)
+        for widget in (self.title_label, body, *below):
             self._layout.addWidget(widget)
         self._layout.addStretch(1)
         editor = self._editor()

@@ -231,6 +231,7 @@ class Opening:
         workplace = self._window.attach(session)
         self.verbs = Verbs(self._window, workplace)
         self.verbs.remember_survey(opened.stored)
+        self.verbs.tell_changed_types()
         session.look_at(self._label)
         self._back_up(opened.workbench)
 

@@ -17,6 +17,7 @@ from spoutline.gui.edits.question import Step
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.session import Changed
 from spoutline.gui.waiting import wait_for
+from spoutline.gui.widgets.notice_bar import Offer
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.gui.wording import tr
@@ -65,6 +66,7 @@ class Verbs:
             ActionId.CATALOGUES: self.show_catalogues,
             ActionId.PROGRAMME: self.open_programme,
             ActionId.IMPORT_TABLE: self.import_table,
+            ActionId.DISPENSER_TYPES: self.open_dispenser_types,
             ActionId.REPEAT_DISPENSER: self.repeat_dispenser,
             ActionId.MIRROR_DISPENSER: self.mirror_dispenser,
             ActionId.PROFILES: self.open_local_rules,
@@ -145,6 +147,7 @@ class Verbs:
         if stored is not None and self._session.turn_to(stored):
             self.remember_survey(stored)
             self._workplace.show_step(Step.LIQUID)
+            self.tell_changed_types()
 
     def remember_survey(self, stored: StoredSurvey) -> None:
         """Open this survey at the next start."""
@@ -244,6 +247,41 @@ class Verbs:
         dialog = CopyAnswersDialog(self._session.survey, self._session.label, self._window)
         if dialog.exec() == QDialog.DialogCode.Accepted and dialog.after is not None:
             self._workplace.context.edit(dialog.after, tr("Copy answers of {0}").format(self._session.label))
+
+    def open_dispenser_types(self) -> None:
+        """Show the types of the book; one that is chosen there answers for the positions of a dispenser."""
+        from spoutline.gui.dialogs.dispenser_types import DispenserTypesDialog
+
+        dialog = DispenserTypesDialog(self._session, self._window)
+        if dialog.exec() == QDialog.DialogCode.Accepted and dialog.after is not None:
+            self._workplace.context.edit(dialog.after, dialog.said)
+        self.tell_changed_types()
+
+    def tell_changed_types(self) -> None:
+        """Say where the book knows a type of the survey otherwise now, and offer its figures."""
+        session = self._session
+        if all(position.dispenser_type is None for position in session.survey.positions):
+            return
+        try:
+            found = wait_for(lambda: session.workbench.dispenser_types().changed(session.survey))
+        except (InputFault, StoreFault):
+            return  # what cannot be read is told where it is asked for
+        renewed = [one for one in found if one.current is not None]
+        if not renewed:
+            return
+        named = ", ".join(dict.fromkeys(one.before.name for one in renewed))
+        words = tr("Changed in the book since they were chosen: dispenser type {0}. The survey stays as it is.")
+        offer = Offer(tr("Take the new &figures"), self._take_new_figures)
+        self._window.notify(words.format(named), offers=(offer,))
+
+    def _take_new_figures(self) -> None:
+        session = self._session
+        try:
+            after = wait_for(lambda: session.workbench.dispenser_types().with_current(session.survey))
+        except (InputFault, StoreFault) as fault:
+            self._window.show_trouble(str(fault))
+            return
+        self._workplace.context.edit(after, tr("Take the new figures of dispenser types"))
 
     def repeat_dispenser(self) -> None:
         """Ask for names and repeat the dispenser under them."""

@@ -13,6 +13,7 @@ from spoutline.gui.pages.catalogues.effect_panel import EffectPanel
 from spoutline.gui.pages.catalogues.entries_panel import EntriesPanel
 from spoutline.gui.pages.catalogues.health_panel import HealthPanel
 from spoutline.gui.pages.catalogues.import_panel import ImportPanel
+from spoutline.gui.pages.catalogues.references_panel import ReferencesPanel
 from spoutline.gui.pages.catalogues.shelf_panel import ShelfPanel
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.session import Changed
@@ -49,6 +50,7 @@ class CataloguesPage(QWidget):
         self.shelf_panel = ShelfPanel(context, self.in_hand, notify, pages)
         self.import_panel = ImportPanel(context, self.in_hand, notify, pages)
         self.entries_panel = EntriesPanel(context, self.in_hand, pages)
+        self.references_panel = ReferencesPanel(context, self.in_hand, notify, pages)
         self.health_panel = HealthPanel(context, self.in_hand, pages)
         self.effect_panel = EffectPanel(context, self.in_hand, pages)
         self.coverage_panel = CoveragePanel(context, self.in_hand, notify, pages)
@@ -56,6 +58,7 @@ class CataloguesPage(QWidget):
             (self.shelf_panel, tr("&Catalogs and editions")),
             (self.import_panel, tr("A supplier's ta&ble")),
             (self.entries_panel, tr("&Entries")),
+            (self.references_panel, tr("&Old numbers")),
             (self.health_panel, tr("&Health")),
             (self.effect_panel, tr("E&ffect")),
             (self.coverage_panel, tr("Cov&erage")),
@@ -92,7 +95,7 @@ class CataloguesPage(QWidget):
 
     def _show_panel(self) -> None:
         panel = self.tabs.currentWidget()
-        if isinstance(panel, EntriesPanel | HealthPanel | ImportPanel | EffectPanel | CoveragePanel):
+        if isinstance(panel, EntriesPanel | HealthPanel | ImportPanel | ReferencesPanel | EffectPanel | CoveragePanel):
             panel.refresh()
 
     def _on_changed(self, what: Changed) -> None:

@@ -14,9 +14,11 @@ from spoutline.gui.models.table_columns import part_columns
 from spoutline.gui.pages.context import Context
 from spoutline.gui.roles import Role
 from spoutline.gui.session import Changed
+from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import NamedTexts, ScrolledPage, plain_label
 from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
+from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.part import Part, PartKind
 from spoutline.model.part_ref import PartRef, any_names
 from spoutline.model.plan import PartVerdict
@@ -34,6 +36,7 @@ class WhyNotPanel(QWidget):
         self._context = context
         self._part: PartRef | None = None
         self._marks_first = False
+        self._way = ""  # from an old number that was typed to the part asked about
         self._wanted: PartRef | None = None  # what the search shall mark: one of several with one number
         column = QVBoxLayout(self)
         column.setContentsMargins(10, 10, 10, 10)
@@ -153,7 +156,21 @@ class WhyNotPanel(QWidget):
             self._marks_first = False
             self.table.pick_row(self._row_named(self.search_edit.text().strip()))
         if not parts:
+            self._follow(self.search_edit.text().strip())
+
+    def _follow(self, text: str) -> None:
+        """Ask about the part that an old number leads to, and show the way; say so where it leads nowhere."""
+        session = self._context.session
+        try:
+            current, trace = wait_for(lambda: session.workbench.found_ref(text, session.survey))
+        except (InputFault, StoreFault) as fault:
+            self.verdict_title.setText(str(fault))
+            return
+        if trace is None:
             self.verdict_title.setText(tr("No catalog part has this in its number, name or maker."))
+            return
+        self._way, self._part = self._context.story.number_trace(trace), current
+        self._ask()
 
     def _row_named(self, number: str) -> int:
         """Return the row of the part asked about, or with exactly this number; the first row where none has it."""
@@ -168,7 +185,7 @@ class WhyNotPanel(QWidget):
 
     def _pick(self, record: object) -> None:
         if isinstance(record, Part):
-            self._part = record.ref
+            self._part, self._way = record.ref, ""
             self._ask()
 
     def _ask(self) -> None:
@@ -189,7 +206,8 @@ class WhyNotPanel(QWidget):
     def _show_verdict(self, verdict: PartVerdict) -> None:
         story, part = self._context.story, verdict.part
         self.verdict_title.setText(f"{part.number}  {story.part_name(part)}")
-        self.verdict_label.setText("\n\n".join(story.part_verdict(verdict)))
+        way = (self._way,) if self._way else ()
+        self.verdict_label.setText("\n\n".join((*way, *story.part_verdict(verdict))))
         self._data.show_rows((row.label, row.text) for row in story.part_data(part))
         decisions = self._context.session.position.decisions
         self.keep_button.setEnabled(bool(verdict.slots) and not any_names(decisions.pinned, part.ref))

@@ -13,6 +13,7 @@ from spoutline.gui.edits.installed_parts import (
     with_described_part,
     with_installed_part,
     with_liquid_today,
+    with_old_number,
     with_set_installed,
     without_installed_part,
 )
@@ -63,6 +64,8 @@ class InstalledPanel(QWidget):
         self.model.modelReset.connect(self._show_chosen)
         card.body.addWidget(self.tree)
         card.body.addLayout(self._add_row())
+        self.way_label = plain_label("", "quiet", wraps=True)
+        card.body.addWidget(self.way_label)
         card.body.addLayout(self._describe_row())
         card.body.addLayout(self._change_row())
         self.figures_button = QPushButton(tr("Plate and figures of the chosen part…"), self)
@@ -209,13 +212,18 @@ class InstalledPanel(QWidget):
     def _add(self) -> None:
         session, number = self._context.session, self.number_edit.text().strip()
         try:
-            part = wait_for(lambda: session.workbench.part(number, session.survey))
-            after = with_installed_part(session.survey, session.label, part)
+            found = wait_for(lambda: session.workbench.old_number(number, session.survey))
+            if found is not None:
+                after = with_old_number(session.survey, session.label, found.part.kind, found.old)
+            else:
+                part = wait_for(lambda: session.workbench.part(number, session.survey))
+                after = with_installed_part(session.survey, session.label, part)
         except (InputFault, StoreFault) as fault:
             self._say(str(fault))
             return
         self._say("")
         self.number_edit.clear()
+        self.way_label.setText("" if found is None else self._context.story.number_trace(found.trace))
         self._context.edit(after, tr("Record an installed part"))
 
     def _describe(self) -> None:

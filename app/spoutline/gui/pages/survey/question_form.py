@@ -22,6 +22,7 @@ from spoutline.gui.widgets.answer_field import (
 from spoutline.gui.widgets.cards import Card
 from spoutline.gui.wording import tr
 from spoutline.model.conversion_answers import ConversionAnswers
+from spoutline.model.dispenser_type import inherited_fields, overridden_fields
 from spoutline.model.faults import InputFault
 from spoutline.model.survey import Position, Site
 
@@ -88,12 +89,24 @@ class QuestionForm(QWidget):
     def _show_answer(self, question: Question) -> None:
         field = self._fields[question.name]
         value = answer_in(self._owner(question), question)
+        field.show_origin(self._origin(question))
         if isinstance(field, SuggestedField) and question.suggestions is not None:
             field.show_suggestions(question.suggestions(self._context.session.position))
         if question.entry in (Entry.YES_NO, Entry.YES_NO_OPEN):
             field.show_answer(_OPEN if value is None else _YES if value else _NO)
         else:
             field.show_answer(shown_answer(value, question, self._context.session.display))
+
+    def _origin(self, question: Question) -> str:
+        """Return from where an answer is that nobody gave here: the type of the dispenser; empty for any other."""
+        position = self._context.session.position
+        kind = position.dispenser_type
+        if kind is None or question.step in _OF_SITE:
+            return ""
+        if question.path in inherited_fields(position):
+            return tr("From dispenser type {0}").format(kind.name)
+        overridden = question.path in overridden_fields(position)
+        return tr("Otherwise than dispenser type {0}").format(kind.name) if overridden else ""
 
     def _answered(self, question: Question, text: str) -> None:
         session, field = self._context.session, self._fields[question.name]
