@@ -33,6 +33,7 @@ if TYPE_CHECKING:
     from spoutline.model.conversion_step import StepTable
     from spoutline.model.cross_reference import NumberTrace
     from spoutline.model.faults import InputNote
+    from spoutline.model.funnel import SetReasons
     from spoutline.model.limit import RuleTables
     from spoutline.model.part import Part, PartKind
     from spoutline.model.part_ref import PartRef
@@ -134,6 +135,15 @@ class Workbench:
 
         context = self._context(survey, listening.progress if listening else None)
         return substitutes(plan, self.found_ref(named, survey)[0], context, listening, with_misfits=with_misfits)
+
+    def set_reasons(self, survey: Survey, plan: PositionPlan, progress: Progress | None = None) -> SetReasons:
+        """Return why each part of a planned set hangs in its place; raise ``InputFault`` without a set.
+
+        Raise ``Cancelled`` where ``progress`` asks to stop.
+        """
+        from spoutline.planning.sets.funnel import set_reasons
+
+        return set_reasons(plan, self._context(survey, progress), progress)
 
     def provenance(self, survey: Survey) -> Provenance:
         """Return what a result for a survey is made from."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import heapq
 import math
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field, replace
 from enum import Enum, auto
 from typing import NamedTuple
@@ -107,7 +107,7 @@ class ChainSearch:
         self._by_key: dict[str, Part] = {}
         self._made: dict[_Counting, dict[tuple[Slot, str, str], Item]] = {}
         self._known: dict[SetQuery, tuple[Finder, ...]] = {}  # without limits, the last asked for at the end
-        self._least: dict[tuple[SetQuery, Slot], dict[PartRef, int]] = {}
+        self._promises: dict[tuple[SetQuery, Slot], dict[PartRef, Promise]] = {}
         self._through: dict[tuple[SetQuery, Slot], tuple[ThroughLayer, ...]] = {}
 
     def sets(self, query: SetQuery, listener: Listener | None = None) -> Iterator[HangingSet]:
@@ -153,11 +153,17 @@ class ChainSearch:
         held = query.holds
         if held is None:
             return None
-        free = replace(query, holds=None)
-        if (free, held.slot) not in self._least:
-            self._least[free, held.slot] = self.least_costs(free, held.slot)
-        least = self._least[free, held.slot].get(held.part)
-        return None if least is None else Promise(*divmod(least, _REGRET))
+        return self.promises(replace(query, holds=None), held.slot).get(held.part)
+
+    def promises(self, query: SetQuery, slot: Slot) -> Mapping[PartRef, Promise]:
+        """Return, by part, what no set with the part in ``slot`` goes below; worked out once.
+
+        The objective must be the price, with regrets weighed. A part that is left out is in no set.
+        """
+        if (query, slot) not in self._promises:
+            least = self.least_costs(query, slot)
+            self._promises[query, slot] = {ref: Promise(*divmod(cost, _REGRET)) for ref, cost in least.items()}
+        return self._promises[query, slot]
 
     def _layers_through(self, query: SetQuery, slot: Slot) -> tuple[ThroughLayer, ...]:
         """Return the layers that a part of ``slot`` may fill, of every problem; made once for all parts of the slot."""

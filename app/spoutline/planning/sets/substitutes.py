@@ -24,6 +24,7 @@ from spoutline.planning.sets.assembly import ChainSearch
 from spoutline.planning.sets.choice import ALL_LINES, Chooser
 from spoutline.planning.sets.conflicts import ConflictFinder, conflict_of_checks
 from spoutline.planning.sets.context import PlanningContext
+from spoutline.planning.sets.held import HeldSearch
 from spoutline.planning.sets.loads import CHECK_LINES, LoadModel
 from spoutline.planning.sets.place import Place, place_of
 from spoutline.planning.sets.pool import SLOT_KINDS, judged, whole_pool
@@ -93,7 +94,7 @@ class _PlaceSearch:
         self.place, self._context, self._listening = place, context, listening
         self._choosing = choosing_for(place.requirement, context)
         self._chooser: Chooser = self._choosing.chooser
-        self._turned_down: dict[PartRef, JudgedSet] = {}
+        self._held = HeldSearch(self._choosing, context)
 
     def fitting(self) -> Iterator[Substitute]:
         """Yield the parts that could hang in the place, the lowest promise first."""
@@ -107,9 +108,9 @@ class _PlaceSearch:
         ]
         parts.sort(key=lambda part: (promises[part.ref], part.ref))
         for part in self._counted(parts):
-            best = self._best_with(part)
+            best = self._held.best_with(self.place.holding(part))
             if best is not None:
-                found = self._substitute(self._as_sold(part, best), best)
+                found = substitute_of(self.place, self._as_sold(part, best), best)
                 if self._listening.on_fitting is not None:
                     self._listening.on_fitting(found)
                 yield found
@@ -140,30 +141,9 @@ class _PlaceSearch:
         if progress is not None:
             progress.on_progress(len(parts), len(parts))
 
-    def _best_with(self, part: Part) -> JudgedSet | None:
-        held = self.place.holding(part)
-        if self._chooser.search.cheapest(self._chooser.query(ALL_LINES, held), self._context.listener) is None:
-            return None  # no set even with every should given up: one search instead of one for each group of shoulds
-        choice = self._chooser.choose(held)
-        if choice is None and self._chooser.last_refused is not None:
-            self._turned_down[part.ref] = self._chooser.last_refused
-        return self._choosing.true_judged(choice.judged, self._context) if choice else None
-
     def _as_sold(self, part: Part, best: JudgedSet) -> Part:
         """Return the part at its own price; in the search, work may have been added to it."""
         return next((link.part for link in best.hanging_set.links if link.part.ref == part.ref), part)
-
-    def _substitute(self, part: Part, best: JudgedSet) -> Substitute:
-        chosen = self.place.chosen
-        before, after = _broken_shoulds(chosen), _broken_shoulds(best)
-        return Substitute(
-            part=part,
-            judged=best,
-            price_difference_minor=best.hanging_set.price_minor - chosen.hanging_set.price_minor,
-            changes=tuple(_changes(chosen.hanging_set, best.hanging_set, taken_out=self.place.part, put_in=part)),
-            given_up=tuple(sorted((after - before).elements())),
-            kept=tuple(sorted((before - after).elements())),
-        )
 
     def _misfit(self, part: Part) -> Misfit:
         own = judged(part, self.place.slot, self.place.requirement, self._context.tables)
@@ -172,7 +152,7 @@ class _PlaceSearch:
             return Misfit(part=part, finding=finding, lines=())
         lines = self._conflicts.lines(self.place.holding(part))
         if not lines:
-            conflict = conflict_of_checks(self._turned_down.get(part.ref))
+            conflict = conflict_of_checks(self._held.turned_down.get(part.ref))
             lines = conflict.requirements if conflict else ()
         return Misfit(part=part, finding=None, lines=lines)
 
@@ -184,11 +164,25 @@ class _PlaceSearch:
         return ConflictFinder(ChainSearch(requirement, pool, LoadModel(requirement, tables)), self._context.listener)
 
 
+def substitute_of(place: Place, part: Part, best: JudgedSet) -> Substitute:
+    """Return what changes where ``part`` takes a place, ``best`` being the best set that holds it."""
+    chosen = place.chosen
+    before, after = broken_shoulds(chosen), broken_shoulds(best)
+    return Substitute(
+        part=part,
+        judged=best,
+        price_difference_minor=best.hanging_set.price_minor - chosen.hanging_set.price_minor,
+        changes=tuple(_changes(chosen.hanging_set, best.hanging_set, taken_out=place.part, put_in=part)),
+        given_up=tuple(sorted((after - before).elements())),
+        kept=tuple(sorted((before - after).elements())),
+    )
+
+
 def _forbids(finding: Finding) -> bool:
     return finding.severity is Severity.MUST and finding.verdict is Verdict.BROKEN
 
 
-def _broken_shoulds(found: JudgedSet) -> Counter[RequirementId]:
+def broken_shoulds(found: JudgedSet) -> Counter[RequirementId]:
     """Return how often a set breaks each should-line, by the rules of its parts and the checks of the whole."""
     parts = found.hanging_set.refs
     return Counter(
