@@ -804,6 +804,10 @@
    <translation>Ins &amp;Verschleißbuch eintragen</translation>
   </message>
   <message>
+   <source>Adds an annex to the paper: what the catalog has for each place and what decided.</source>
+   <translation>Fügt dem Papier einen Anhang hinzu: was der Katalog für jede Stelle hat und was entschieden hat.</translation>
+  </message>
+  <message>
    <source>Adopted codes</source>
    <translation>Geltende Vorschriften</translation>
   </message>
@@ -1470,6 +1474,10 @@
   <message>
    <source>Counting the parts that come into question…</source>
    <translation>Teile, die in Frage kommen, werden gezählt…</translation>
+  </message>
+  <message>
+   <source>Counting what the catalog has for each place…</source>
+   <translation>Zählt, was der Katalog für jede Stelle hat…</translation>
   </message>
   <message>
    <source>Counts for every position of the site.</source>
@@ -3752,6 +3760,10 @@
    <translation>Ort und Reichweite</translation>
   </message>
   <message>
+   <source>Place, and what takes parts out of it</source>
+   <translation>Stelle, und was dort Teile ausschließt</translation>
+  </message>
+  <message>
    <source>Placement: breakaway makers' usual instructions, common practice</source>
    <translation>Stelle: übliche Anleitungen der Hersteller, übliche Praxis</translation>
   </message>
@@ -4576,6 +4588,10 @@
    <translation>Wird gespeichert…</translation>
   </message>
   <message>
+   <source>Say &amp;why these parts</source>
+   <translation>&amp;Warum diese Teile</translation>
+  </message>
+  <message>
    <source>Say what this position sells, for what, and whether vapor is recovered. Until then it is not quoted.</source>
    <translation>Sagen, was dieser Platz verkauft, wofür, und ob Gas zurückgeführt wird. Bis dahin wird er nicht angeboten.</translation>
   </message>
@@ -5320,6 +5336,10 @@
    <translation>Dann wird die Tankbehörde vor manchen Mischungen benachrichtigt; ohne Antwort gilt ja.</translation>
   </message>
   <message>
+   <source>There is no set to give reasons for.</source>
+   <translation>Es gibt keinen Satz, der zu begründen wäre.</translation>
+  </message>
+  <message>
    <source>There is no set to pick a part from.</source>
    <translation>Es gibt keinen Satz, aus dem ein Teil zu wählen wäre.</translation>
   </message>
@@ -5986,6 +6006,14 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Why the lists do not hold.</source>
    <translation>Warum die Listen nicht gelten.</translation>
+  </message>
+  <message>
+   <source>Why these parts</source>
+   <translation>Warum diese Teile</translation>
+  </message>
+  <message>
+   <source>Why these?</source>
+   <translation>Warum diese?</translation>
   </message>
   <message>
    <source>Wishes</source>

@@ -804,6 +804,10 @@
    <translation>Añadir al registro de &amp;desgaste</translation>
   </message>
   <message>
+   <source>Adds an annex to the paper: what the catalog has for each place and what decided.</source>
+   <translation>Añade un anexo al papel: qué tiene el catálogo para cada lugar y qué decidió.</translation>
+  </message>
+  <message>
    <source>Adopted codes</source>
    <translation>Códigos adoptados</translation>
   </message>
@@ -1470,6 +1474,10 @@
   <message>
    <source>Counting the parts that come into question…</source>
    <translation>Contando las piezas posibles…</translation>
+  </message>
+  <message>
+   <source>Counting what the catalog has for each place…</source>
+   <translation>Contando lo que tiene el catálogo para cada lugar…</translation>
   </message>
   <message>
    <source>Counts for every position of the site.</source>
@@ -3752,6 +3760,10 @@
    <translation>Lugar y alcance</translation>
   </message>
   <message>
+   <source>Place, and what takes parts out of it</source>
+   <translation>Lugar, y qué deja piezas fuera</translation>
+  </message>
+  <message>
    <source>Placement: breakaway makers' usual instructions, common practice</source>
    <translation>Lugar: instrucciones usuales de los fabricantes, práctica común</translation>
   </message>
@@ -4576,6 +4588,10 @@
    <translation>Guardando…</translation>
   </message>
   <message>
+   <source>Say &amp;why these parts</source>
+   <translation>Decir por &amp;qué estas piezas</translation>
+  </message>
+  <message>
    <source>Say what this position sells, for what, and whether vapor is recovered. Until then it is not quoted.</source>
    <translation>Diga qué vende esta posición, para qué, y si se recupera vapor. Hasta entonces no se cotiza.</translation>
   </message>
@@ -5320,6 +5336,10 @@
    <translation>Entonces se avisa a la autoridad de tanques antes de algunas mezclas; sin respuesta cuenta como sí.</translation>
   </message>
   <message>
+   <source>There is no set to give reasons for.</source>
+   <translation>No hay conjunto que explicar.</translation>
+  </message>
+  <message>
    <source>There is no set to pick a part from.</source>
    <translation>No hay conjunto del que elegir una pieza.</translation>
   </message>
@@ -5986,6 +6006,14 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Why the lists do not hold.</source>
    <translation>Por qué no valen las listas.</translation>
+  </message>
+  <message>
+   <source>Why these parts</source>
+   <translation>Por qué estas piezas</translation>
+  </message>
+  <message>
+   <source>Why these?</source>
+   <translation>¿Por qué estas?</translation>
   </message>
   <message>
    <source>Wishes</source>

@@ -804,6 +804,10 @@
    <translation>Ajouter au c&amp;arnet d'usure</translation>
   </message>
   <message>
+   <source>Adds an annex to the paper: what the catalog has for each place and what decided.</source>
+   <translation>Ajoute une annexe au papier : ce que le catalogue a pour chaque place et ce qui a décidé.</translation>
+  </message>
+  <message>
    <source>Adopted codes</source>
    <translation>Règles adoptées</translation>
   </message>
@@ -1470,6 +1474,10 @@
   <message>
    <source>Counting the parts that come into question…</source>
    <translation>Décompte des pièces envisageables…</translation>
+  </message>
+  <message>
+   <source>Counting what the catalog has for each place…</source>
+   <translation>Compte de ce que le catalogue a pour chaque place…</translation>
   </message>
   <message>
    <source>Counts for every position of the site.</source>
@@ -3752,6 +3760,10 @@
    <translation>Lieu et portée</translation>
   </message>
   <message>
+   <source>Place, and what takes parts out of it</source>
+   <translation>Place, et ce qui en écarte des pièces</translation>
+  </message>
+  <message>
    <source>Placement: breakaway makers' usual instructions, common practice</source>
    <translation>Place : notices usuelles des fabricants de raccords cassants, pratique courante</translation>
   </message>
@@ -4576,6 +4588,10 @@
    <translation>Enregistrement…</translation>
   </message>
   <message>
+   <source>Say &amp;why these parts</source>
+   <translation>Dire pour&amp;quoi ces pièces</translation>
+  </message>
+  <message>
    <source>Say what this position sells, for what, and whether vapor is recovered. Until then it is not quoted.</source>
    <translation>Dites ce que vend ce poste, pour quoi, et si les vapeurs sont récupérées. Jusque-là il n'est pas dans le devis.</translation>
   </message>
@@ -5320,6 +5336,10 @@
    <translation>L'autorité des cuves est alors avisée avant certains mélanges ; sans réponse, c'est oui.</translation>
   </message>
   <message>
+   <source>There is no set to give reasons for.</source>
+   <translation>Il n'y a pas d'ensemble à expliquer.</translation>
+  </message>
+  <message>
    <source>There is no set to pick a part from.</source>
    <translation>Il n'y a pas d'ensemble où choisir une pièce.</translation>
   </message>
@@ -5986,6 +6006,14 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Why the lists do not hold.</source>
    <translation>Pourquoi les listes ne valent pas.</translation>
+  </message>
+  <message>
+   <source>Why these parts</source>
+   <translation>Pourquoi ces pièces</translation>
+  </message>
+  <message>
+   <source>Why these?</source>
+   <translation>Pourquoi elles ?</translation>
   </message>
   <message>
    <source>Wishes</source>

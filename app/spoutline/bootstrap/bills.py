@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
+from types import MappingProxyType
 from typing import TYPE_CHECKING
 
 from spoutline.model.language import Language
@@ -12,6 +13,7 @@ if TYPE_CHECKING:
 
     from spoutline.bootstrap.phrase_tables import PhraseTables
     from spoutline.explain.plan.story import Story
+    from spoutline.model.funnel import SetReasons
     from spoutline.model.plan import SitePlan
     from spoutline.model.record import CommissioningRecord
     from spoutline.units.display import Display
@@ -32,11 +34,12 @@ class BillService:
         calculations: bool = True,
         records: Sequence[CommissioningRecord] = (),
         language: Language | None = None,
+        reasons: Mapping[str, SetReasons] = MappingProxyType({}),
     ) -> bytes:
         """Return the bill with checks, drawings and caution sheet as PDF.
 
         ``calculations`` False leaves the calculation sheets out; ``records`` are those that a plan as built was made
-        from, oldest first.
+        from, oldest first; ``reasons`` why the parts of positions were chosen, by label.
         """
         from spoutline.documents.bill import bill_pdf
 
@@ -48,6 +51,7 @@ class BillService:
             dated=dated,
             calculations=calculations,
             records=tuple(records),
+            reasons=reasons,
         )
 
     def csv(self, site_plan: SitePlan, display: Display, records: Sequence[CommissioningRecord] = ()) -> bytes:

@@ -145,6 +145,15 @@ class Workbench:
 
         return set_reasons(plan, self._context(survey, progress), progress)
 
+    def station_reasons(self, site_plan: SitePlan, progress: Progress | None = None) -> dict[str, SetReasons]:
+        """Return why the parts of each position with a set were chosen, by label.
+
+        Raise ``Cancelled`` where ``progress`` asks to stop.
+        """
+        from spoutline.planning.sets.funnel import station_reasons
+
+        return station_reasons(site_plan.positions, self._context(site_plan.survey, progress), progress)
+
     def provenance(self, survey: Survey) -> Provenance:
         """Return what a result for a survey is made from."""
         from spoutline.planning.sets.plan_site import provenance_of

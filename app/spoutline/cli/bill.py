@@ -12,6 +12,7 @@ from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.plan import outcome_of
+from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.sets import add_sets, sets_of
 from spoutline.cli.typed import day_of
 from spoutline.documents.own_files import FileForm
@@ -33,6 +34,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--without-calculations", action="store_true", help="leave the calculation sheets out of the PDF"
     )
+    parser.add_argument("--why", action="store_true", help="say in the PDF why the parts were chosen, place by place")
     parser.add_argument("--dated", metavar="YYYY-MM-DD", help="date printed on the paper; none where not given")
 
 
@@ -43,6 +45,8 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.without_calculations and not arguments.pdf:
         wanted = "name the PDF with --pdf: the other files hold no calculation sheets"
         raise InputFault((InputProblem("", "--without-calculations", "no PDF", wanted),))
+    if arguments.why and not arguments.pdf:
+        raise InputFault((InputProblem("", "--why", "no PDF", "name the PDF with --pdf: it alone says why"),))
     dated = day_of(arguments.dated, "--dated")
     survey = read_survey(arguments.survey)
     site_plan = sets_of(workbench, survey, arguments)
@@ -51,7 +55,10 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     records = workbench.packing().recorded(site_plan)
     if arguments.pdf:
         calculations = not arguments.without_calculations
-        contents[arguments.pdf] = workbench.bills().pdf(site_plan, display, dated, calculations=calculations)
+        reasons = workbench.station_reasons(site_plan, TerminalProgress("places looked at")) if arguments.why else {}
+        contents[arguments.pdf] = workbench.bills().pdf(
+            site_plan, display, dated, calculations=calculations, reasons=reasons
+        )
     if arguments.csv:
         contents[arguments.csv] = workbench.bills().csv(site_plan, display, records)
     if arguments.xlsx:

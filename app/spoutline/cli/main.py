@@ -38,6 +38,7 @@ from spoutline.cli.site import SITE
 from spoutline.cli.substitutes import SUBSTITUTES
 from spoutline.cli.swap import SWAP
 from spoutline.cli.table_import import IMPORT
+from spoutline.cli.why import WHY
 from spoutline.cli.whynot import WHYNOT
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
@@ -59,6 +60,7 @@ COMMANDS: tuple[Command, ...] = (
     AGREED,
     CONVERT,
     PROGRAMME,
+    WHY,
     WHYNOT,
     SUBSTITUTES,
     CATALOG,

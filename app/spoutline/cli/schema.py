@@ -21,7 +21,7 @@ DIALECT = "https://json-schema.org/draft/2020-12/schema"
 def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--output",
-        choices=("plan", "substitutes"),
+        choices=("plan", "substitutes", "why"),
         nargs="?",
         const="plan",
         help="the schema of what `plan --json`, or another command with --json, prints",
@@ -33,6 +33,10 @@ def _run(_workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         from spoutline.documents.json.substitutes import SubstitutesDocument
 
         write_standard_output(schema_text(SubstitutesDocument))
+    elif arguments.output == "why":
+        from spoutline.documents.json.why import WhyDocument
+
+        write_standard_output(schema_text(WhyDocument))
     elif arguments.output:
         from spoutline.documents.json.plan import PlanDocument
 

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from types import MappingProxyType
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
+    from collections.abc import Mapping
     from datetime import date
 
     from spoutline.explain.plan.story import Story
+    from spoutline.model.funnel import SetReasons
     from spoutline.model.plan import SitePlan
     from spoutline.model.record import CommissioningRecord
     from spoutline.ruletables.cautions import Caution
@@ -21,6 +24,7 @@ def bill_pdf(
     dated: date | None = None,
     calculations: bool = True,
     records: tuple[CommissioningRecord, ...] = (),
+    reasons: Mapping[str, SetReasons] = MappingProxyType({}),
 ) -> bytes:
     """Return the bill as PDF; it ends with the installer caution sheet. Equal arguments give equal bytes.
 
@@ -38,6 +42,8 @@ def bill_pdf(
         Whether the calculation sheets are printed; the first page says where they are left out.
     records
         The records that a plan as built was made from; the bill is titled so and names their days and people.
+    reasons
+        Why the parts of a position were chosen, by its label; an annex tells it.
 
     Raises
     ------
@@ -47,8 +53,11 @@ def bill_pdf(
     from spoutline.documents.content.bill_content import bill_content
     from spoutline.documents.pdf.render import pdf_bytes
 
-    content = bill_content(site_plan, story, cautions, dated=dated, calculations=calculations, records=records)
-    return pdf_bytes(content)
+    return pdf_bytes(
+        bill_content(
+            site_plan, story, cautions, dated=dated, calculations=calculations, records=records, reasons=reasons
+        )
+    )
 
 
 def bill_csv(site_plan: SitePlan, story: Story, records: tuple[CommissioningRecord, ...] = ()) -> bytes:

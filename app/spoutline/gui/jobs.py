@@ -31,6 +31,7 @@ class JobKind(StrEnum):
     SITE_PLAN = "site_plan"
     PART_SEARCH = "part_search"
     WHY_NOT = "why_not"
+    WHY = "why"
     CHART = "chart"
     PAPER = "paper"
     FILE = "file"

@@ -79,6 +79,8 @@ class PaperWord(StrEnum):
     OUTCOME = "outcome"
     ANNEX_REQUIREMENT = "annex_requirement"
     ANNEX_REQUIREMENT_NOTE = "annex_requirement_note"
+    ANNEX_WHY = "annex_why"
+    WHY_PARTS = "why_parts"
     HOLDS_FOR = "holds_for"
     ALL_POSITIONS = "all_positions"
     REQUIREMENT = "requirement"

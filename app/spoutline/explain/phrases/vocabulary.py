@@ -19,6 +19,7 @@ from spoutline.model.check import CheckId, Outcome
 from spoutline.model.coverage_map import ClimateBand, OutletKind
 from spoutline.model.cross_reference import NumberStepKind
 from spoutline.model.finding import Severity, SubjectKind, Verdict
+from spoutline.model.funnel import Cut, Decider
 from spoutline.model.limit import LimitStatus
 from spoutline.model.liquid import LiquidFamily, ListingClass, ListingScheme
 from spoutline.model.material import Material, MaterialColumn, Suitability
@@ -70,6 +71,8 @@ _LISTS: Final[tuple[type[StrEnum], ...]] = (
     RefusalStatus,
     WayOut,
     AlternativeKind,
+    Cut,
+    Decider,
     RequirementId,
     CheckId,
     AccessoryReason,
@@ -275,6 +278,23 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "terminal_changes": ("changes",),
     "terminal_gives_up": ("lines",),
     "terminal_keeps": ("lines",),
+    "why_there": (),
+    "why_left": (),
+    "why_line": ("line",),
+    "why_place": ("place", "part"),
+    "why_next": ("part", "difference"),
+    "why_also": ("part", "difference"),
+    "why_cheaper": ("part", "difference", "lines"),
+    "why_heavier": ("amount",),
+    "why_lighter": ("amount",),
+    "why_more_flow": ("amount",),
+    "why_less_flow": ("amount",),
+    "why_later": ("amount",),
+    "why_sooner": ("amount",),
+    "why_changes_one": ("count",),
+    "why_changes_many": ("count",),
+    "why_differs": ("differences",),
+    "why_note": (),
     "terminal_edited_keeps": ("position",),
     "terminal_edited_breaks": ("position", "reasons"),
 }

@@ -11,10 +11,12 @@ from spoutline.explain.plan.checks import check_limit, check_margin, check_remar
 from spoutline.explain.plan.findings import by_severity, finding_text
 from spoutline.explain.plan.part_data import part_data
 from spoutline.explain.plan.texts import CheckText, FindingText, LineText, Named, WorkedText
+from spoutline.explain.plan.why_set import PlaceReasons, place_reasons
 from spoutline.explain.plan.words import Words
 from spoutline.explain.writing.formula import formula_text, symbol_text
 from spoutline.model.check import Check, Outcome, WorkedLine
 from spoutline.model.finding import Finding
+from spoutline.model.funnel import PlaceFunnel
 from spoutline.model.limit import Limit, LimitStatus
 from spoutline.model.part import Part
 from spoutline.model.plan import (
@@ -191,6 +193,10 @@ class Story(Words):
     def misfit(self, misfit: Misfit) -> str:
         """Return the first reason why a part could not hang in a place, in one sentence."""
         return reasons.misfit_sentence(misfit, self)
+
+    def place_reasons(self, place: PlaceFunnel, currency: str) -> PlaceReasons:
+        """Return why a part hangs in its place: counts that add up, then what decided between the last ones."""
+        return place_reasons(place, currency, self)
 
     def slot_change(self, change: SlotChange) -> str:
         """Return what goes and what comes in one place of a set."""

@@ -10,9 +10,11 @@ from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
 from spoutline.model.check import Check, WorkedLine
 from spoutline.model.finding import Finding, Severity, Verdict
+from spoutline.model.funnel import PlaceFunnel, SetReasons
 from spoutline.model.plan import HangingSet, PositionPlan
 from spoutline.model.requirement import RequirementLine
 
+_MINUS = "\N{MINUS SIGN}"
 _GRAVEST_FIRST = (Severity.MUST, Severity.SHOULD, Severity.ADVICE)
 
 
@@ -158,3 +160,22 @@ def signed_money(minor: int, currency: str, story: Story) -> str:
     if minor == 0:
         return tr("same")
     return f"{'+' if minor > 0 else '-'}{story.money(abs(minor), currency)}"
+
+
+def reason_titles() -> tuple[str, ...]:
+    """Return the column titles of the reasons of a set."""
+    return tr("Place, and what takes parts out of it"), tr("Parts")
+
+
+def reason_nodes(reasons: SetReasons, story: Story) -> tuple[Node, ...]:
+    """Return one row per place; below it the counts from the catalog to what was left, then what decided."""
+    return tuple(_place_node(place, reasons.hanging_set.currency, story) for place in reasons.places)
+
+
+def _place_node(place: PlaceFunnel, currency: str, story: Story) -> Node:
+    told = story.place_reasons(place, currency)
+    counts = (
+        Node(cells=(one.text, f"\N{MINUS SIGN}{one.count}" if one.taken else str(one.count))) for one in told.counts
+    )
+    sentences = (Node(cells=(sentence,), spans=True) for sentence in told.sentences)
+    return Node(cells=(told.title, ""), record=place.slot, children=(*counts, *sentences), is_head=True)

@@ -20,6 +20,7 @@ from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import JudgedSet, PositionPlan, SetLink
 from spoutline.model.requirement import Requirement, RequirementId, Slot
 from spoutline.model.substitute import Substitute
+from spoutline.model.survey import Position
 from spoutline.planning.protocols import Progress
 from spoutline.planning.sets.alternatives import lead_time_days, mass_kg
 from spoutline.planning.sets.assembly import Held, SetQuery
@@ -29,6 +30,7 @@ from spoutline.planning.sets.held import HeldSearch
 from spoutline.planning.sets.loads import CHECK_LINES
 from spoutline.planning.sets.place import Place
 from spoutline.planning.sets.pool import JudgedPart, whole_pool
+from spoutline.planning.sets.relabel import same_question
 from spoutline.planning.sets.staying import choosing_for
 from spoutline.planning.sets.substitutes import broken_shoulds, substitute_of
 from spoutline.search.dominance import reduced
@@ -72,6 +74,37 @@ def set_reasons(plan: PositionPlan, context: PlanningContext, progress: Progress
     if progress is not None:
         progress.on_progress(len(links), len(links))
     return SetReasons(chosen=plan.chosen, places=tuple(places))
+
+
+def station_reasons(
+    plans: Iterable[PositionPlan], context: PlanningContext, progress: Progress | None = None
+) -> dict[str, SetReasons]:
+    """Return why the parts of each position with a set were chosen, by its label; equal questions are asked once.
+
+    Raises
+    ------
+    Cancelled
+        If a listener asks to stop.
+    """
+    found: dict[str, SetReasons] = {}
+    asked: list[tuple[Position, PositionPlan]] = []
+    for plan in plans:
+        if plan.chosen is None:
+            continue
+        question = same_question(plan.position)
+        alike = (
+            one
+            for known, one in asked
+            if known == question and one.chosen is not None
+            if one.chosen.hanging_set.identity == plan.chosen.hanging_set.identity
+        )
+        first = next(alike, None)
+        found[plan.position.label] = (
+            set_reasons(plan, context, progress) if first is None else found[first.position.label]
+        )
+        if first is None:
+            asked.append((question, plan))
+    return found
 
 
 class _Question:

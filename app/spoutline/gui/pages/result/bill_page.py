@@ -6,12 +6,12 @@ from dataclasses import replace
 from pathlib import Path
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QPushButton, QSplitter, QVBoxLayout, QWidget
 
 from spoutline.documents.content.totals import BillLine, position_lines, site_lines, total_of
 from spoutline.documents.own_files import FileForm
 from spoutline.gui.dialogs.saving import Saving
-from spoutline.gui.jobs import JobKey, JobKind
+from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.marks import tone_of_plan
 from spoutline.gui.models.node_tree import Node, NodeTree
 from spoutline.gui.models.record_table import RecordTable, SortedRecords
@@ -83,6 +83,10 @@ class BillPage(QWidget):
         self.table.setSortingEnabled(True)
         self.table.sortByColumn(-1, Qt.SortOrder.AscendingOrder)
         card.body.addWidget(self.table, 1)
+        self.why_box = QCheckBox(tr("Say &why these parts"), card)
+        self.why_box.setToolTip(tr("Adds an annex to the paper: what the catalog has for each place and what decided."))
+        self.why_box.toggled.connect(lambda _: self._make_paper_again())
+        card.body.addWidget(self.why_box)
         rows = (QHBoxLayout(), QHBoxLayout())
         self.buttons: dict[str, QPushButton] = {}
         for row, name, words, act in (
@@ -179,7 +183,19 @@ class BillPage(QWidget):
         session = self._context.session
         workbench, display = session.workbench, session.display
 
-        self.paper.show_document(lambda _: workbench.bills().pdf(plan, display, None), session.revision)
+        with_reasons = self.why_box.isChecked()
+
+        def work(ticket: Ticket) -> bytes:
+            reasons = workbench.station_reasons(plan, ticket) if with_reasons else {}
+            return workbench.bills().pdf(plan, display, None, reasons=reasons)
+
+        self.paper.show_document(work, session.revision)
+
+    def _make_paper_again(self) -> None:
+        if self._site_plan is not None and self._site_plan.positions and self._made_for is not None:
+            self.paper.forget_document()
+            self._enable(False)
+            self._make_paper(self._site_plan)
 
     def _show_trouble(self, fault: Exception) -> None:
         self._made_for = None

@@ -12,6 +12,7 @@ from spoutline.gui.pages.result.outcome_card import OutcomeCard
 from spoutline.gui.pages.result.part_panel import PartPanel
 from spoutline.gui.pages.result.result_panel import OtherSetsPanel, checks_panel, findings_panel, requirement_panel
 from spoutline.gui.pages.result.why_not_panel import WhyNotPanel
+from spoutline.gui.pages.result.why_panel import WhyPanel
 from spoutline.gui.pages.survey.question_form import QuestionForm
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import ScrolledPage, tab_pages
@@ -40,6 +41,7 @@ class SetPage(QWidget):
         self.requirement = requirement_panel(context, pages)
         self.findings = findings_panel(context, pages)
         self.other_sets = OtherSetsPanel(context, pages)
+        self.why = WhyPanel(context, pages)
         self.why_not = WhyNotPanel(context, pages)
         self.agreement = AgreementPanel(context, pages)
         self.wishes = ScrolledPage(pages, margin=10)
@@ -52,6 +54,7 @@ class SetPage(QWidget):
             (self.requirement, tr("Asked for")),
             (self.findings, tr("Findings")),
             (self.other_sets, tr("Other sets")),
+            (self.why, tr("Why these?")),
             (self.why_not, tr("Why not?")),
             (self.wishes, tr("Wishes")),
             (self.agreement, tr("Agreed")),
@@ -103,7 +106,7 @@ class SetPage(QWidget):
         elif panel is self.other_sets:
             self.other_sets.refresh()
         else:
-            for one in (self.checks, self.requirement, self.findings, self.agreement):
+            for one in (self.checks, self.requirement, self.findings, self.why, self.agreement):
                 if panel is one:
                     one.refresh()
 
