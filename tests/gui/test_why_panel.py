@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pytestqt.qtbot import QtBot
 
-from documents.readers import text_of
+from paper_text import text_of
 from spoutline.gui.pages.result.why_panel import WhyPanel
 from spoutline.gui.window.workplace import Workplace
 

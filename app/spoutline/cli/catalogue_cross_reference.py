@@ -53,7 +53,7 @@ def cross_reference_arguments(
     listed.add_argument("edition", metavar="NAME", help="NAME, NAME@3 or NAME@draft; the newest edition if not said")
     listed.add_argument("--search", metavar="TEXT", default="", help="only those that hold every word of it")
     find = add("find", "follow a number to the part that it leads to: old number, item number or GTIN")
-    find.add_argument("number", metavar="NUMBER", help="number, or maker and number; --catalogue says of which edition")
+    find.add_argument("number", metavar="NUMBER", help="number, or maker and number; --catalog says of which edition")
     put = add("add", "put an old number into the draft of a catalog, in the place of what it led to")
     for name, words in (
         ("name", "catalog"),

@@ -41,7 +41,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     else:
         from spoutline.cli.plan_text import printable
 
-        lines = reasons_text(plan, found, workbench.story(display_of(arguments)))
+        lines = reasons_text(plan, found, workbench.story(display_of(arguments, workbench, survey.site.jurisdiction)))
         write_standard_output("".join(f"{printable(line)}\n" for line in lines))
     return ExitCode.FITS if found is not None else ExitCode.DOES_NOT_FIT
 
