@@ -89,7 +89,9 @@ class Columns:
 
     def can_be_filled(self) -> bool:
         """Say whether every layer that must be filled has an item."""
-        return bool(np.isin(np.flatnonzero(~self.optional), self.layer).all())
+        filled = self.optional.copy()
+        filled[self.layer] = True
+        return bool(filled.all())
 
     def most(self, figures: Floats) -> Floats:
         """Return, by layer (first axis) and column of ``figures``, the most that the layer adds to a chain."""

@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 
 _FEW_ITEMS = 600  # more than these are only read by the walk's own bounds for longer than the columns take
 _CHEAPEST_LABELS = 512
-_ORDER_LABELS = 4_096
+_ORDER_LABELS = 512
 
 
 @dataclass

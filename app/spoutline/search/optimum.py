@@ -9,6 +9,7 @@ from __future__ import annotations
 import heapq
 import math
 from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -24,7 +25,7 @@ from spoutline.search.sums import Sums, near
 _QUICK_ITEMS, _QUICK_LABELS = 32, 4_000  # what is tried before the limits are priced
 _ITEMS, _GROWTH = 64, 1.7  # items below the first cost, and how their number grows
 _BANDS = 8
-_KEPT = 20_000  # chains put in order at once
+_KEPT = 1_000  # chains put in order at once
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,6 +118,10 @@ def _levels(columns: Columns, *, exactly: bool = False) -> Iterator[tuple[int, C
         yield level, limited.with_load(-at_most.major, -level) if exactly else limited
 
 
+class _TooMany(Exception):
+    """A quick look would have been at too many labels."""
+
+
 @dataclass(frozen=True, slots=True)
 class _Part:
     """The chains whose greatest demand lies in one band, as a problem of its own."""
@@ -163,7 +168,7 @@ class _Search:
         if self._incumbent is None:
             return None
         self.floor = self._incumbent.cost
-        return next(self._by_names(self._incumbent.cost))
+        return self._first_of_equals(self._incumbent.cost)
 
     def in_order(self) -> Iterator[Chain]:
         """Yield every chain, cheapest first, equals by names."""
@@ -212,18 +217,35 @@ class _Search:
 
     def _is_found_quickly(self) -> bool:
         """Look among the items of the lowest floors; say whether a cheapest chain was found, and proved to be one."""
+        try:
+            with self._few_labels():
+                self._look_below(self._threshold(_QUICK_ITEMS), in_bands=False)
+        except _TooMany:
+            return False
+        return self._incumbent is not None
+
+    def _first_of_equals(self, cost: int) -> Chain:
+        """Return the first chain of this cost by names; there is one."""
+        try:
+            with self._few_labels():
+                return next(self._by_names(cost, in_bands=False))
+        except _TooMany:
+            return next(self._by_names(cost))
+
+    @contextmanager
+    def _few_labels(self) -> Iterator[None]:
+        """Let what is done within look at few labels, and raise ``_TooMany`` where that is not enough."""
         whole = self._effort
         self._effort = whole.portion(_QUICK_LABELS)
         try:
-            self._look_below(self._threshold(_QUICK_ITEMS))
-        except Exhausted:
-            if whole.most is not None and self._effort.labels > whole.most:
-                raise
-            return False
+            yield
+        except Exhausted as exhausted:
+            if whole.most is None or self._effort.labels <= whole.most:
+                raise _TooMany from exhausted
+            raise
         finally:
             whole.labels = self._effort.labels
             self._effort = whole
-        return self._incumbent is not None
 
     def _rise(self) -> None:
         """Raise the cost until a chain is found; below one that was found before there is an end to it."""
@@ -234,9 +256,9 @@ class _Search:
             self.floor = max(self.floor, min(top, self._limit()))
             items *= _GROWTH
 
-    def _look_below(self, top: int) -> None:
+    def _look_below(self, top: int, *, in_bands: bool = True) -> None:
         """Make the cheapest chain up to ``top`` the incumbent, unless the incumbent is as cheap."""
-        for part in self._parts(top):
+        for part in self._parts(top, in_bands=in_bands):
             limit = min(top, self._limit())
             if part.floor > near(limit):
                 continue
@@ -248,18 +270,21 @@ class _Search:
 
     def _between(self, low: int, top: int) -> list[Chain] | None:
         """Return the chains dearer than ``low`` and up to ``top`` in order; None where they are too many for that."""
-        kept: list[Chain] = []
+        count = 0
+        kept: list[tuple[_Part, Chains, Ints]] = []
         for part in self._parts(top):
             for found in self._enumeration(part, top).chains():
                 chosen = np.flatnonzero(_in_band(part, found) & (found.cost > low))
-                if len(kept) + len(chosen) > _KEPT:
+                count += len(chosen)
+                if count > _KEPT:
                     return None
-                kept.extend(self._chain(part, found, int(at)) for at in chosen)
-        return sorted(kept, key=lambda chain: (chain.cost, self._named(chain)))
+                kept.append((part, found, chosen))
+        chains = [self._chain(part, found, int(at)) for part, found, chosen in kept for at in chosen]
+        return sorted(chains, key=lambda chain: (chain.cost, self._named(chain)))
 
-    def _by_names(self, cost: int) -> Iterator[Chain]:
+    def _by_names(self, cost: int, *, in_bands: bool = True) -> Iterator[Chain]:
         """Yield the chains of exactly this cost, by names."""
-        ways = [self._part_by_names(part, cost) for part in self._parts(cost)]
+        ways = [self._part_by_names(part, cost) for part in self._parts(cost, in_bands=in_bands)]
         yield from heapq.merge(*ways, key=self._named)
 
     def _part_by_names(self, part: _Part, cost: int) -> Iterator[Chain]:
@@ -281,22 +306,21 @@ class _Search:
         rows = part.columns.row
         return Chain(0, int(found.cost[at]), tuple(EMPTY if it == EMPTY else int(rows[it]) for it in found.items[at]))
 
-    def _parts(self, top: int) -> list[_Part]:
-        """Return the problems of the bands, with the items of floors up to ``top`` alone, the lowest floor first."""
-        some = self._columns.only(self._floors <= near(top))
+    def _parts(self, top: int, *, in_bands: bool = True) -> list[_Part]:
+        """Return the problems of the bands, with the items of floors up to ``top`` alone, the lowest floor first.
+
+        Without bands it is one problem, whose strengths are looked at in its chains alone.
+        """
+        low = self._floors <= near(top)
+        some, floors = self._columns.only(low), self._floors[low]
+        if not in_bands and some.can_be_filled():
+            return [_Part(some, Passes(some), _least(some, floors), -math.inf, math.inf)]
         parts = []
-        for over, most in _bands(some.demands):
+        for over, most in _bands(some.demands) if in_bands else ():
             columns = some.only(_of_band(some, over, most))
-            if not columns.can_be_filled():
-                continue
-            passes = Passes(columns)
-            floors = self._sums.floor(columns, passes)
-            low = floors <= near(top)
-            if not low.all():
-                columns = columns.only(low)
-                passes = Passes(columns)
             if columns.can_be_filled():
-                parts.append(_Part(columns, passes, _least(columns, floors), over, most))
+                passes = Passes(columns)
+                parts.append(_Part(columns, passes, _least(columns, self._sums.floor(columns, passes)), over, most))
         return sorted(parts, key=lambda part: (part.floor, part.most))
 
 

@@ -238,7 +238,7 @@ class LoadModel:
     def _work_out(self, part: Part, slot: Slot, design_m3_s: float) -> LoadFigures:
         figures = part_figures(part, slot, self.requirement, self.tables, self.states.cold)
         flows = self._flows(design_m3_s)
-        # the design flow is mostly the wanted one: each loss is worked out once
+        # the design flow is mostly the wanted one: each loss is worked out once, liquid cold and hot
         lost = {
             flow: [self._loss(part, slot, flow, state) for state in self.states.both]
             for flow in {flows.wanted, flows.least, flows.design}
