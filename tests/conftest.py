@@ -69,10 +69,9 @@ def pytest_collection_finish() -> None:
 
 
 def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
-    """Leave out what needs a PostgreSQL server where there is none, and what takes long where nobody asked for it."""
+    """Leave out what needs a PostgreSQL server where there is none, and one of a study and its representative part."""
     unwanted = set() if server_programs() is not None else {"postgres"}
-    if not config.getoption("--at-length"):
-        unwanted.add("at_length")
+    unwanted.add("in_part" if config.getoption("--at-length") else "at_length")
     left_out = [item for item in items if any(map(item.get_closest_marker, unwanted))]
     if left_out:
         config.hook.pytest_deselected(items=left_out)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import base64
 import csv
 import threading
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import replace
 from datetime import date, timedelta
 from decimal import Decimal
@@ -15,9 +15,16 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFileDialog, QLabel
 from pytestqt.qtbot import QtBot
+from sqlalchemy import delete
 
 from paper_text import text_of
 from planning.quoting_terms import terms_of
+from spoutline.book.quotation_tables import (
+    QuotationEventRow,
+    QuotationPartRow,
+    QuotationRevisionRow,
+    QuotationRow,
+)
 from spoutline.bootstrap import Workbench
 from spoutline.bootstrap.quotations import QuotationService
 from spoutline.gui.actions import ActionId
@@ -62,6 +69,15 @@ PIXEL = base64.b64decode(
 )
 
 Write = Callable[..., Path]
+
+
+@pytest.fixture(autouse=True)
+def no_quotations_of_others(bench: Workbench) -> Iterator[None]:
+    """Leave no quotation behind: the page looks through all that are open in the book each time it is shown."""
+    yield
+    with bench.book()._engine.begin() as connection:
+        for table in (QuotationEventRow, QuotationPartRow, QuotationRevisionRow, QuotationRow):
+            connection.execute(delete(table))
 
 
 @pytest.fixture

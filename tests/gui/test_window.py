@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from itertools import product
 from pathlib import Path
 
 import pytest
@@ -28,6 +29,8 @@ from spoutline.model.liquid import ListingClass
 from spoutline.model.plan import PlanStatus
 from spoutline.model.requirement import Slot
 from spoutline.units.accepted import UnitSystem
+
+STEPS = (Step.LIQUID, Step.DUTY, Step.VAPOUR, Step.PLACE, Step.SET, Step.SITE)
 
 
 def trigger(window: MainWindow, action_id: ActionId) -> None:
@@ -410,21 +413,21 @@ def press(window: MainWindow, key: Qt.Key, modifier: Qt.KeyboardModifier) -> Non
     QTest.keyClick(window.windowHandle(), key, modifier)
 
 
-@pytest.mark.parametrize("step", [Step.LIQUID, Step.DUTY, Step.VAPOUR, Step.PLACE, Step.SET, Step.SITE])
-def test_tab_reaches_every_answer_of_a_step(qtbot: QtBot, window: MainWindow, workplace: Workplace, step: Step) -> None:
+def test_tab_reaches_every_answer_of_each_step(qtbot: QtBot, window: MainWindow, workplace: Workplace) -> None:
     window.activateWindow()
     qtbot.waitActive(window)
-    workplace.show_step(step)
-    workplace.site_panel.site_button.setFocus()
-    reached = keyboard_walk_targets(window)
-    assert workplace.side_panel.drawing in reached
-    assert workplace.side_panel.table in reached
-    if step in workplace.step_pages:
-        for name in workplace.step_pages[step].form.names:
-            field = workplace.step_pages[step].form.field(name)
-            assert any(field.isAncestorOf(widget) for widget in reached), name
-    else:
-        assert workplace.set_page.tabs.tabBar() in reached
+    for step in STEPS:
+        workplace.show_step(step)
+        workplace.site_panel.site_button.setFocus()
+        reached = keyboard_walk_targets(window)
+        assert workplace.side_panel.drawing in reached, step
+        assert workplace.side_panel.table in reached, step
+        if step in workplace.step_pages:
+            for name in workplace.step_pages[step].form.names:
+                field = workplace.step_pages[step].form.field(name)
+                assert any(field.isAncestorOf(widget) for widget in reached), name
+        else:
+            assert workplace.set_page.tabs.tabBar() in reached
 
 
 def unnamed(root: QWidget) -> list[str]:
@@ -440,16 +443,14 @@ def unnamed(root: QWidget) -> list[str]:
     return found
 
 
-@pytest.mark.parametrize("step", [Step.LIQUID, Step.DUTY, Step.VAPOUR, Step.PLACE, Step.SET, Step.SITE])
-def test_nothing_that_takes_the_keyboard_lacks_a_name(
-    qtbot: QtBot, window: MainWindow, workplace: Workplace, step: Step
-) -> None:
-    workplace.show_step(step)
-    assert unnamed(window) == []
-    if step is Step.SET:
-        for place in range(workplace.set_page.tabs.count()):
-            workplace.set_page.tabs.setCurrentIndex(place)
-            assert unnamed(window) == []
+def test_nothing_that_takes_the_keyboard_lacks_a_name(qtbot: QtBot, window: MainWindow, workplace: Workplace) -> None:
+    for step in STEPS:
+        workplace.show_step(step)
+        assert unnamed(window) == [], step
+    workplace.show_step(Step.SET)
+    for place in range(workplace.set_page.tabs.count()):
+        workplace.set_page.tabs.setCurrentIndex(place)
+        assert unnamed(window) == [], place
     workplace.show_bill()
     assert unnamed(window) == []
 
@@ -463,17 +464,14 @@ def mnemonics(window: MainWindow) -> list[str]:
     return sorted(text[text.index("&") + 1].lower() for text in texts if "&" in text)
 
 
-@pytest.mark.parametrize("step", [Step.LIQUID, Step.DUTY, Step.VAPOUR, Step.PLACE, Step.SET, Step.SITE])
-def test_no_letter_goes_with_alt_for_two_things_in_view(
-    qtbot: QtBot, workplace: Workplace, window: MainWindow, step: Step
-) -> None:
-    for retrieval in ("retractor", "reel"):
+def test_no_letter_goes_with_alt_for_two_things_in_view(qtbot: QtBot, workplace: Workplace, window: MainWindow) -> None:
+    for retrieval, step in product(("retractor", "reel"), STEPS):
         give(workplace, Step.DUTY, "retrieval", retrieval)
         workplace.show_step(step)
         for place in range(workplace.set_page.tabs.count() if step is Step.SET else 1):
             workplace.set_page.tabs.setCurrentIndex(place)
             letters = mnemonics(window)
-            assert len(letters) == len(set(letters)), letters
+            assert len(letters) == len(set(letters)), (step, letters)
     workplace.show_bill()
     letters = mnemonics(window)
     assert len(letters) == len(set(letters)), letters

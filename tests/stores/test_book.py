@@ -27,7 +27,7 @@ from spoutline.book.tables import BookTable
 from spoutline.database.engine import open_engine
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.survey import Position, Site, Survey
-from stores.revisions import survey_at
+from stores.revisions import revisions_of, survey_at
 
 
 def survey(name: str = "Maple Ferry Fuels", positions: int = 1) -> Survey:
@@ -72,7 +72,7 @@ def test_each_save_counts_the_revision_and_keeps_the_earlier_one(book: Book) -> 
     third = book.save(second, survey("Three"))
     assert (second.revision, third.revision) == (2, 3)
     assert book.stored(first.id).survey.site.name == "Three"
-    assert [entry.revision for entry in book.revisions(first.id)] == [3, 2, 1]
+    assert revisions_of(book, first.id) == [3, 2, 1]
     assert survey_at(book, first.id, 1).site.name == "One"
 
 
@@ -83,7 +83,7 @@ def test_a_stale_save_is_refused_with_what_is_stored(book: Book) -> None:
         book.save(first, survey("Older"))
     assert refused.value.stored == newer
     assert book.stored(first.id) == newer
-    assert len(book.revisions(first.id)) == 2
+    assert len(revisions_of(book, first.id)) == 2
 
 
 def test_two_books_on_one_file_see_each_others_saves(book: Book, url: str) -> None:
@@ -199,7 +199,7 @@ def test_kill_9_loses_no_save_that_had_returned(url: str) -> None:
     # One more save may have reached the disk before its number reached the pipe.
     assert entry.revision - 1 in (last, last + 1)
     assert book.stored(entry.id).survey.site.name == f"Save {entry.revision - 1}"
-    assert len(book.revisions(entry.id)) == entry.revision
+    assert len(revisions_of(book, entry.id)) == entry.revision
     book.close()
 
 

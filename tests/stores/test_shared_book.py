@@ -30,7 +30,7 @@ from spoutline.model.faults import BusyStore, InputFault, InputProblem, ReadOnly
 from spoutline.model.quotation import Quotation, QuotationStatus
 from spoutline.model.survey import Position, Site, Survey
 from stores.quotation_life import quoted
-from stores.revisions import survey_at
+from stores.revisions import revisions_of, survey_at
 
 pytestmark = pytest.mark.postgres
 
@@ -96,7 +96,7 @@ def test_a_server_that_was_lost_and_came_back_has_each_save_once(own_server: Own
     held = office.book().stored(stored.id)
     assert held == saved.stored
     assert (held.revision, held.survey.positions[0].notes) == (3, "while it was away")
-    assert [one.revision for one in office.book().revisions(stored.id)] == [3, 2, 1]
+    assert revisions_of(office.book(), stored.id) == [3, 2, 1]
 
 
 def test_a_server_killed_in_mid_save_loses_nothing_that_was_told_as_saved(
@@ -122,7 +122,7 @@ def test_a_server_killed_in_mid_save_loses_nothing_that_was_told_as_saved(
             assert survey_at(book, stored.id, told.stored.revision) == told.stored.survey
     held = book.stored(stored.id)
     assert held.survey.positions[0].notes.startswith(f"state {serial} ")
-    assert [one.revision for one in book.revisions(stored.id)] == list(range(held.revision, 0, -1))
+    assert revisions_of(book, stored.id) == list(range(held.revision, 0, -1))
 
 
 def test_of_two_writers_of_one_revision_one_is_asked(own_server: OwnServer, office: Workbench) -> None:

@@ -105,6 +105,7 @@ def test_some_pairs_hold_every_pair_somewhere_and_every_liquid_everywhere() -> N
         assert [set(side) for side in zip(*some_pairs(jurisdiction), strict=True)] == [set(LIQUIDS)] * 2
 
 
+@pytest.mark.in_part
 @pytest.mark.parametrize("jurisdiction", JURISDICTIONS)
 def test_changes_from_and_to_every_liquid_give_accepted_sets_or_a_reason(
     jurisdiction: str, workbench: Workbench

@@ -27,6 +27,7 @@ PAIRS = (
 CELLS = [(family, jurisdiction) for jurisdiction in JURISDICTIONS for family in BLENDS]
 
 
+@pytest.mark.in_part
 @pytest.mark.parametrize(("family", "jurisdiction"), CELLS)
 def test_every_pair_of_answers_yields_an_accepted_set_or_a_reason(
     workbench: Workbench, family: str, jurisdiction: str

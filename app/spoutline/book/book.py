@@ -15,7 +15,7 @@ from spoutline.book.dispenser_types import DispenserTypeBook
 from spoutline.book.programmes import Programmes
 from spoutline.book.quotations import QuotationBook
 from spoutline.book.record_book import RecordBook
-from spoutline.book.records import RemovedSurvey, RevisionEntry, SettingName, StaleSurvey, StoredSurvey, SurveyEntry
+from spoutline.book.records import RemovedSurvey, SettingName, StaleSurvey, StoredSurvey, SurveyEntry
 from spoutline.book.schema import BOOK_SCHEMA, store_faults
 from spoutline.book.stored_documents import ReadingNotes, UnreadableDocument, read_document
 from spoutline.book.survey_text import read_strictly, survey_from_json
@@ -110,18 +110,6 @@ class Book:
         """Return the survey with this id; raise ``InputFault`` where there is none."""
         with self._reading() as session:
             return self._stored(self._row(session, survey_id))
-
-    def revisions(self, survey_id: int) -> tuple[RevisionEntry, ...]:
-        """Return when each revision of a survey was saved, newest first."""
-        query = (
-            select(RevisionRow.revision, RevisionRow.saved_at)
-            .where(RevisionRow.survey_id == survey_id)
-            .order_by(RevisionRow.revision.desc())
-        )
-        with self._reading() as session:
-            return tuple(
-                RevisionEntry(revision=row.revision, saved_at=_aware(row.saved_at)) for row in session.execute(query)
-            )
 
     def written(self, survey_id: int, revision: int | None = None) -> str:
         """Return a survey as it lies in the book, whether this version can read it or not.

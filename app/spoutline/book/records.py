@@ -29,14 +29,6 @@ class StoredSurvey:
     survey: Survey
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class RevisionEntry:
-    """One saved revision of a survey; ``saved_at`` is in UTC."""
-
-    revision: int
-    saved_at: datetime
-
-
 class SettingName(StrEnum):
     """What the program remembers for the person between two starts."""
 
