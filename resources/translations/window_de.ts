@@ -168,6 +168,10 @@
    <translation>Als Tabelle &amp;ausgeben…</translation>
   </message>
   <message>
+   <source>&amp;Fill it</source>
+   <translation>Aus&amp;füllen</translation>
+  </message>
+  <message>
    <source>&amp;Filler height</source>
    <translation>Höhe des &amp;Einfüllstutzens</translation>
   </message>
@@ -294,6 +298,10 @@
   <message>
    <source>&amp;New catalog</source>
    <translation>&amp;Neuer Katalog</translation>
+  </message>
+  <message>
+   <source>&amp;New part…</source>
+   <translation>&amp;Neues Teil…</translation>
   </message>
   <message>
    <source>&amp;New survey…</source>
@@ -484,6 +492,10 @@
    <translation>&amp;Aufnahme</translation>
   </message>
   <message>
+   <source>&amp;Take its figures</source>
+   <translation>Seine Angaben &amp;übernehmen</translation>
+  </message>
+  <message>
    <source>&amp;Take off the list</source>
    <translation>Von der Liste &amp;nehmen</translation>
   </message>
@@ -646,6 +658,10 @@
   <message>
    <source>A fault of the program</source>
    <translation>Ein Fehler des Programms</translation>
+  </message>
+  <message>
+   <source>A new part</source>
+   <translation>Ein neues Teil</translation>
   </message>
   <message>
    <source>A new type: give it a name and what it answers.</source>
@@ -1612,6 +1628,10 @@
    <translation>Durchmesser des Schlauchs auf der &amp;Trommel</translation>
   </message>
   <message>
+   <source>Did you mean {0}?</source>
+   <translation>Meinten Sie {0}?</translation>
+  </message>
+  <message>
    <source>Diesel</source>
    <translation>Diesel</translation>
   </message>
@@ -1818,6 +1838,10 @@
   <message>
    <source>Duty and take-up</source>
    <translation>Einsatz und Schlauchführung</translation>
+  </message>
+  <message>
+   <source>E&amp;dit…</source>
+   <translation>Bear&amp;beiten…</translation>
   </message>
   <message>
    <source>E&amp;ffect</source>
@@ -2044,8 +2068,16 @@
    <translation>Angaben in Texten ({0})</translation>
   </message>
   <message>
+   <source>Figures of a &amp;similar part…</source>
+   <translation>Angaben eines ä&amp;hnlichen Teils…</translation>
+  </message>
+  <message>
    <source>Figures of a described part</source>
    <translation>Zahlen eines beschriebenen Teils</translation>
+  </message>
+  <message>
+   <source>Figures of a similar part</source>
+   <translation>Angaben eines ähnlichen Teils</translation>
   </message>
   <message>
    <source>Figures of an installed part</source>
@@ -2530,6 +2562,10 @@
   <message>
    <source>Item number</source>
    <translation>Eigene Artikelnummer</translation>
+  </message>
+  <message>
+   <source>Its figures</source>
+   <translation>Seine Angaben</translation>
   </message>
   <message>
    <source>Its maker</source>
@@ -3240,6 +3276,10 @@
    <translation>Nichts wurde geändert.</translation>
   </message>
   <message>
+   <source>Nothing was changed: entries that are marked need a look.</source>
+   <translation>Nichts wurde geändert: Markierte Eingaben ansehen.</translation>
+  </message>
+  <message>
    <source>Nothing was recorded: answers that are marked need a look.</source>
    <translation>Nichts wurde festgehalten: die markierten Antworten ansehen.</translation>
   </message>
@@ -3366,6 +3406,10 @@
   <message>
    <source>One bore</source>
    <translation>Eine Bohrung</translation>
+  </message>
+  <message>
+   <source>One field of {0} parts</source>
+   <translation>Ein Feld von {0} Teilen</translation>
   </message>
   <message>
    <source>One kind, or every kind.</source>
@@ -4640,6 +4684,10 @@
    <translation>Satz</translation>
   </message>
   <message>
+   <source>Set a f&amp;ield…</source>
+   <translation>&amp;Feld setzen…</translation>
+  </message>
+  <message>
    <source>Set in hand</source>
    <translation>Satz zur Hand</translation>
   </message>
@@ -4904,6 +4952,10 @@
    <translation>Themen der Bedingungen</translation>
   </message>
   <message>
+   <source>Such as 12.50 USD; 11.00 EUR.</source>
+   <translation>Etwa 12.50 USD; 11.00 EUR.</translation>
+  </message>
+  <message>
    <source>Such as 15 m3. Decides the pressure that a tightness test allows.</source>
    <translation>Etwa 15 m3. Entscheidet über den Druck, den eine Dichtheitsprüfung zulässt.</translation>
   </message>
@@ -4970,6 +5022,14 @@
   <message>
    <source>Ta&amp;ke it back</source>
    <translation>&amp;Zurücknehmen</translation>
+  </message>
+  <message>
+   <source>Ta&amp;ke out</source>
+   <translation>Heraus&amp;nehmen</translation>
+  </message>
+  <message>
+   <source>Take &amp;back the last change</source>
+   <translation>Letzte Änderung &amp;zurücknehmen</translation>
   </message>
   <message>
    <source>Take &amp;over into the draft</source>
@@ -5188,6 +5248,10 @@
    <translation>Die Familie entscheidet, welche Normen, Dichtungen und Auslaufrohre in Frage kommen.</translation>
   </message>
   <message>
+   <source>The field is filled alike in all of them; nothing else changes.</source>
+   <translation>Das Feld wird in allen gleich gefüllt; sonst ändert sich nichts.</translation>
+  </message>
+  <message>
    <source>The flow cannot be shown here: {reason}</source>
    <translation>Der Durchfluss lässt sich hier nicht zeigen: {reason}</translation>
   </message>
@@ -5230,6 +5294,10 @@
   <message>
    <source>The owner's own figure</source>
    <translation>Zahl des Betreibers</translation>
+  </message>
+  <message>
+   <source>The part</source>
+   <translation>Das Teil</translation>
   </message>
   <message>
    <source>The program met a fault of its own and did not finish the last step. Your survey: {state}.</source>
@@ -5406,6 +5474,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Thread si&amp;ze</source>
    <translation>Gewindeg&amp;röße</translation>
+  </message>
+  <message>
+   <source>Thread standard, size, gender and path, such as NPT 3/4 male single.</source>
+   <translation>Gewindenorm, Größe, Geschlecht und Weg, etwa NPT 3/4 male single.</translation>
   </message>
   <message>
    <source>Three letters of ISO 4217, such as EUR.</source>
@@ -5964,6 +6036,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Wem angeboten wird.</translation>
   </message>
   <message>
+   <source>Who makes it</source>
+   <translation>Wer es herstellt</translation>
+  </message>
+  <message>
    <source>Who publishes it</source>
    <translation>Wer sie veröffentlicht</translation>
   </message>
@@ -6048,6 +6124,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Wort oder Text dort</translation>
   </message>
   <message>
+   <source>Words between blanks, of: {0}</source>
+   <translation>Wörter zwischen Leerzeichen, aus: {0}</translation>
+  </message>
+  <message>
    <source>Work done by</source>
    <translation>Ausgeführt von</translation>
   </message>
@@ -6088,6 +6168,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>In jede Zeile schreiben, die einen Text zeigt</translation>
   </message>
   <message>
+   <source>Write the maker and the number of the part as the maker writes it.</source>
+   <translation>Hersteller und Nummer des Teils so schreiben, wie der Hersteller sie schreibt.</translation>
+  </message>
+  <message>
    <source>Write the survey</source>
    <translation>Aufnahme schreiben</translation>
   </message>
@@ -6118,6 +6202,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Writes what the book holds of a survey that cannot be read into a file</source>
    <translation>Schreibt in eine Datei, was das Buch von einer nicht lesbaren Aufnahme enthält</translation>
+  </message>
+  <message>
+   <source>Written as YYYY-MM-DD.</source>
+   <translation>Geschrieben als JJJJ-MM-TT.</translation>
   </message>
   <message>
    <source>Written to {0}</source>
@@ -6384,6 +6472,14 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>je Zeile</translation>
   </message>
   <message>
+   <source>from the family {0}</source>
+   <translation>aus der Familie {0}</translation>
+  </message>
+  <message>
+   <source>from the similar part {0}</source>
+   <translation>vom ähnlichen Teil {0}</translation>
+  </message>
+  <message>
    <source>gets a set</source>
    <translation>bekommt einen Satz</translation>
   </message>
@@ -6562,6 +6658,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>quoted again, not kept yet</source>
    <translation>neu angeboten, noch nicht aufbewahrt</translation>
+  </message>
+  <message>
+   <source>read out of its text: {0}</source>
+   <translation>aus seinem Text gelesen: {0}</translation>
   </message>
   <message>
    <source>reason</source>
@@ -6768,6 +6868,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>{0} Teile</translation>
   </message>
   <message>
+   <source>{0} parts take over the figures that they lack; each figure says from which part it is.</source>
+   <translation>{0} Teile übernehmen die Angaben, die ihnen fehlen; jede sagt, von welchem Teil sie ist.</translation>
+  </message>
+  <message>
    <source>{0} position picked</source>
    <translation>{0} Platz gewählt</translation>
   </message>
@@ -6850,6 +6954,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{0}: the survey is as it was when the sheet was printed.</source>
    <translation>{0}: die Aufnahme ist wie beim Druck des Blatts.</translation>
+  </message>
+  <message>
+   <source>{0}; another unit may stand behind the number.</source>
+   <translation>{0}; hinter der Zahl darf eine andere Einheit stehen.</translation>
   </message>
   <message>
    <source>{count} of {all} positions have no set and are not in the sum.</source>

@@ -168,6 +168,10 @@
    <translation>&amp;Exportar como tabla…</translation>
   </message>
   <message>
+   <source>&amp;Fill it</source>
+   <translation>&amp;Rellenarlo</translation>
+  </message>
+  <message>
    <source>&amp;Filler height</source>
    <translation>&amp;Altura de la boca de llenado</translation>
   </message>
@@ -294,6 +298,10 @@
   <message>
    <source>&amp;New catalog</source>
    <translation>&amp;Nuevo catálogo</translation>
+  </message>
+  <message>
+   <source>&amp;New part…</source>
+   <translation>Pieza &amp;nueva…</translation>
   </message>
   <message>
    <source>&amp;New survey…</source>
@@ -484,6 +492,10 @@
    <translation>&amp;Levantamiento</translation>
   </message>
   <message>
+   <source>&amp;Take its figures</source>
+   <translation>&amp;Tomar sus datos</translation>
+  </message>
+  <message>
    <source>&amp;Take off the list</source>
    <translation>&amp;Quitar de la lista</translation>
   </message>
@@ -646,6 +658,10 @@
   <message>
    <source>A fault of the program</source>
    <translation>Una falla del programa</translation>
+  </message>
+  <message>
+   <source>A new part</source>
+   <translation>Una pieza nueva</translation>
   </message>
   <message>
    <source>A new type: give it a name and what it answers.</source>
@@ -1612,6 +1628,10 @@
    <translation>Diámetro de la manguera en el &amp;tambor</translation>
   </message>
   <message>
+   <source>Did you mean {0}?</source>
+   <translation>¿Quiso decir {0}?</translation>
+  </message>
+  <message>
    <source>Diesel</source>
    <translation>Diésel</translation>
   </message>
@@ -1818,6 +1838,10 @@
   <message>
    <source>Duty and take-up</source>
    <translation>Uso y recogida</translation>
+  </message>
+  <message>
+   <source>E&amp;dit…</source>
+   <translation>E&amp;ditar…</translation>
   </message>
   <message>
    <source>E&amp;ffect</source>
@@ -2044,8 +2068,16 @@
    <translation>Datos en textos ({0})</translation>
   </message>
   <message>
+   <source>Figures of a &amp;similar part…</source>
+   <translation>Datos de una pieza &amp;similar…</translation>
+  </message>
+  <message>
    <source>Figures of a described part</source>
    <translation>Cifras de una pieza descrita</translation>
+  </message>
+  <message>
+   <source>Figures of a similar part</source>
+   <translation>Datos de una pieza similar</translation>
   </message>
   <message>
    <source>Figures of an installed part</source>
@@ -2530,6 +2562,10 @@
   <message>
    <source>Item number</source>
    <translation>Número de artículo</translation>
+  </message>
+  <message>
+   <source>Its figures</source>
+   <translation>Sus datos</translation>
   </message>
   <message>
    <source>Its maker</source>
@@ -3240,6 +3276,10 @@
    <translation>No se cambió nada.</translation>
   </message>
   <message>
+   <source>Nothing was changed: entries that are marked need a look.</source>
+   <translation>No se cambió nada: revise las entradas marcadas.</translation>
+  </message>
+  <message>
    <source>Nothing was recorded: answers that are marked need a look.</source>
    <translation>No se registró nada: hay respuestas marcadas que revisar.</translation>
   </message>
@@ -3366,6 +3406,10 @@
   <message>
    <source>One bore</source>
    <translation>Un solo conducto</translation>
+  </message>
+  <message>
+   <source>One field of {0} parts</source>
+   <translation>Un campo de {0} piezas</translation>
   </message>
   <message>
    <source>One kind, or every kind.</source>
@@ -4640,6 +4684,10 @@
    <translation>Conjunto</translation>
   </message>
   <message>
+   <source>Set a f&amp;ield…</source>
+   <translation>Fijar un c&amp;ampo…</translation>
+  </message>
+  <message>
    <source>Set in hand</source>
    <translation>Conjunto actual</translation>
   </message>
@@ -4904,6 +4952,10 @@
    <translation>Temas de las condiciones</translation>
   </message>
   <message>
+   <source>Such as 12.50 USD; 11.00 EUR.</source>
+   <translation>Por ejemplo 12.50 USD; 11.00 EUR.</translation>
+  </message>
+  <message>
    <source>Such as 15 m3. Decides the pressure that a tightness test allows.</source>
    <translation>Como 15 m3. Decide la presión que admite una prueba de estanqueidad.</translation>
   </message>
@@ -4970,6 +5022,14 @@
   <message>
    <source>Ta&amp;ke it back</source>
    <translation>&amp;Anularlo</translation>
+  </message>
+  <message>
+   <source>Ta&amp;ke out</source>
+   <translation>Re&amp;tirar</translation>
+  </message>
+  <message>
+   <source>Take &amp;back the last change</source>
+   <translation>Des&amp;hacer el último cambio</translation>
   </message>
   <message>
    <source>Take &amp;over into the draft</source>
@@ -5188,6 +5248,10 @@
    <translation>La familia decide qué normas de certificación, sellos y picos son posibles.</translation>
   </message>
   <message>
+   <source>The field is filled alike in all of them; nothing else changes.</source>
+   <translation>El campo se rellena igual en todas; nada más cambia.</translation>
+  </message>
+  <message>
    <source>The flow cannot be shown here: {reason}</source>
    <translation>El caudal no se puede mostrar aquí: {reason}</translation>
   </message>
@@ -5230,6 +5294,10 @@
   <message>
    <source>The owner's own figure</source>
    <translation>Cifra del propietario</translation>
+  </message>
+  <message>
+   <source>The part</source>
+   <translation>La pieza</translation>
   </message>
   <message>
    <source>The program met a fault of its own and did not finish the last step. Your survey: {state}.</source>
@@ -5406,6 +5474,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Thread si&amp;ze</source>
    <translation>Medida de la ros&amp;ca</translation>
+  </message>
+  <message>
+   <source>Thread standard, size, gender and path, such as NPT 3/4 male single.</source>
+   <translation>Norma de rosca, tamaño, género y vía, como NPT 3/4 male single.</translation>
   </message>
   <message>
    <source>Three letters of ISO 4217, such as EUR.</source>
@@ -5964,6 +6036,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>A quién se cotiza.</translation>
   </message>
   <message>
+   <source>Who makes it</source>
+   <translation>Quién la fabrica</translation>
+  </message>
+  <message>
    <source>Who publishes it</source>
    <translation>Quién la publica</translation>
   </message>
@@ -6048,6 +6124,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Palabra o texto allí</translation>
   </message>
   <message>
+   <source>Words between blanks, of: {0}</source>
+   <translation>Palabras separadas por espacios, de: {0}</translation>
+  </message>
+  <message>
    <source>Work done by</source>
    <translation>Trabajo hecho por</translation>
   </message>
@@ -6088,6 +6168,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Escribir en toda fila que muestra un texto</translation>
   </message>
   <message>
+   <source>Write the maker and the number of the part as the maker writes it.</source>
+   <translation>Escriba el fabricante y el número de la pieza como los escribe el fabricante.</translation>
+  </message>
+  <message>
    <source>Write the survey</source>
    <translation>Guardar el levantamiento</translation>
   </message>
@@ -6118,6 +6202,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Writes what the book holds of a survey that cannot be read into a file</source>
    <translation>Guarda en un archivo lo que el libro contiene de un levantamiento que no se puede leer</translation>
+  </message>
+  <message>
+   <source>Written as YYYY-MM-DD.</source>
+   <translation>Escrita como AAAA-MM-DD.</translation>
   </message>
   <message>
    <source>Written to {0}</source>
@@ -6384,6 +6472,14 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>por cada línea</translation>
   </message>
   <message>
+   <source>from the family {0}</source>
+   <translation>de la familia {0}</translation>
+  </message>
+  <message>
+   <source>from the similar part {0}</source>
+   <translation>de la pieza similar {0}</translation>
+  </message>
+  <message>
    <source>gets a set</source>
    <translation>obtiene un conjunto</translation>
   </message>
@@ -6562,6 +6658,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>quoted again, not kept yet</source>
    <translation>cotizada otra vez, aún sin guardar</translation>
+  </message>
+  <message>
+   <source>read out of its text: {0}</source>
+   <translation>leído de su texto: {0}</translation>
   </message>
   <message>
    <source>reason</source>
@@ -6768,6 +6868,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>{0} piezas</translation>
   </message>
   <message>
+   <source>{0} parts take over the figures that they lack; each figure says from which part it is.</source>
+   <translation>{0} piezas toman los datos que les faltan; cada dato dice de qué pieza es.</translation>
+  </message>
+  <message>
    <source>{0} position picked</source>
    <translation>{0} posición elegida</translation>
   </message>
@@ -6850,6 +6954,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{0}: the survey is as it was when the sheet was printed.</source>
    <translation>{0}: el levantamiento está como cuando se imprimió la hoja.</translation>
+  </message>
+  <message>
+   <source>{0}; another unit may stand behind the number.</source>
+   <translation>{0}; detrás del número puede ir otra unidad.</translation>
   </message>
   <message>
    <source>{count} of {all} positions have no set and are not in the sum.</source>

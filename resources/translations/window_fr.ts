@@ -168,6 +168,10 @@
    <translation>&amp;Exporter en tableau…</translation>
   </message>
   <message>
+   <source>&amp;Fill it</source>
+   <translation>Le &amp;remplir</translation>
+  </message>
+  <message>
    <source>&amp;Filler height</source>
    <translation>&amp;Hauteur de l'orifice</translation>
   </message>
@@ -294,6 +298,10 @@
   <message>
    <source>&amp;New catalog</source>
    <translation>&amp;Nouveau catalogue</translation>
+  </message>
+  <message>
+   <source>&amp;New part…</source>
+   <translation>&amp;Nouvelle pièce…</translation>
   </message>
   <message>
    <source>&amp;New survey…</source>
@@ -484,6 +492,10 @@
    <translation>&amp;Relevé</translation>
   </message>
   <message>
+   <source>&amp;Take its figures</source>
+   <translation>&amp;Prendre ses valeurs</translation>
+  </message>
+  <message>
    <source>&amp;Take off the list</source>
    <translation>&amp;Ôter de la liste</translation>
   </message>
@@ -646,6 +658,10 @@
   <message>
    <source>A fault of the program</source>
    <translation>Une faute du programme</translation>
+  </message>
+  <message>
+   <source>A new part</source>
+   <translation>Une nouvelle pièce</translation>
   </message>
   <message>
    <source>A new type: give it a name and what it answers.</source>
@@ -1612,6 +1628,10 @@
    <translation>Diamètre du flexible sur le &amp;tambour</translation>
   </message>
   <message>
+   <source>Did you mean {0}?</source>
+   <translation>Vouliez-vous dire {0} ?</translation>
+  </message>
+  <message>
    <source>Diesel</source>
    <translation>Gazole</translation>
   </message>
@@ -1818,6 +1838,10 @@
   <message>
    <source>Duty and take-up</source>
    <translation>Service et rappel du flexible</translation>
+  </message>
+  <message>
+   <source>E&amp;dit…</source>
+   <translation>Mo&amp;difier…</translation>
   </message>
   <message>
    <source>E&amp;ffect</source>
@@ -2044,8 +2068,16 @@
    <translation>Données dans les textes ({0})</translation>
   </message>
   <message>
+   <source>Figures of a &amp;similar part…</source>
+   <translation>Valeurs d'une pièce &amp;semblable…</translation>
+  </message>
+  <message>
    <source>Figures of a described part</source>
    <translation>Chiffres d'une pièce décrite</translation>
+  </message>
+  <message>
+   <source>Figures of a similar part</source>
+   <translation>Valeurs d'une pièce semblable</translation>
   </message>
   <message>
    <source>Figures of an installed part</source>
@@ -2530,6 +2562,10 @@
   <message>
    <source>Item number</source>
    <translation>Numéro d'article</translation>
+  </message>
+  <message>
+   <source>Its figures</source>
+   <translation>Ses valeurs</translation>
   </message>
   <message>
    <source>Its maker</source>
@@ -3240,6 +3276,10 @@
    <translation>Rien n'a été modifié.</translation>
   </message>
   <message>
+   <source>Nothing was changed: entries that are marked need a look.</source>
+   <translation>Rien n'a été modifié : les saisies marquées sont à revoir.</translation>
+  </message>
+  <message>
    <source>Nothing was recorded: answers that are marked need a look.</source>
    <translation>Rien n'a été noté : les réponses marquées sont à revoir.</translation>
   </message>
@@ -3366,6 +3406,10 @@
   <message>
    <source>One bore</source>
    <translation>Un seul passage</translation>
+  </message>
+  <message>
+   <source>One field of {0} parts</source>
+   <translation>Un champ de {0} pièces</translation>
   </message>
   <message>
    <source>One kind, or every kind.</source>
@@ -4640,6 +4684,10 @@
    <translation>Ensemble</translation>
   </message>
   <message>
+   <source>Set a f&amp;ield…</source>
+   <translation>Remplir un c&amp;hamp…</translation>
+  </message>
+  <message>
    <source>Set in hand</source>
    <translation>Ensemble en main</translation>
   </message>
@@ -4904,6 +4952,10 @@
    <translation>Sujets des conditions</translation>
   </message>
   <message>
+   <source>Such as 12.50 USD; 11.00 EUR.</source>
+   <translation>Par exemple 12.50 USD; 11.00 EUR.</translation>
+  </message>
+  <message>
    <source>Such as 15 m3. Decides the pressure that a tightness test allows.</source>
    <translation>Par exemple 15 m3. Décide de la pression que permet un essai d'étanchéité.</translation>
   </message>
@@ -4970,6 +5022,14 @@
   <message>
    <source>Ta&amp;ke it back</source>
    <translation>L'a&amp;nnuler</translation>
+  </message>
+  <message>
+   <source>Ta&amp;ke out</source>
+   <translation>Re&amp;tirer</translation>
+  </message>
+  <message>
+   <source>Take &amp;back the last change</source>
+   <translation>Annuler la dernière m&amp;odification</translation>
   </message>
   <message>
    <source>Take &amp;over into the draft</source>
@@ -5188,6 +5248,10 @@
    <translation>La famille décide des normes d'homologation, des joints et des becs envisageables.</translation>
   </message>
   <message>
+   <source>The field is filled alike in all of them; nothing else changes.</source>
+   <translation>Le champ est rempli de la même façon dans toutes ; rien d'autre ne change.</translation>
+  </message>
+  <message>
    <source>The flow cannot be shown here: {reason}</source>
    <translation>Le débit ne peut être montré ici : {reason}</translation>
   </message>
@@ -5230,6 +5294,10 @@
   <message>
    <source>The owner's own figure</source>
    <translation>Chiffre du propriétaire</translation>
+  </message>
+  <message>
+   <source>The part</source>
+   <translation>La pièce</translation>
   </message>
   <message>
    <source>The program met a fault of its own and did not finish the last step. Your survey: {state}.</source>
@@ -5406,6 +5474,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Thread si&amp;ze</source>
    <translation>&amp;Taille du filetage</translation>
+  </message>
+  <message>
+   <source>Thread standard, size, gender and path, such as NPT 3/4 male single.</source>
+   <translation>Norme de filetage, taille, genre et voie, comme NPT 3/4 male single.</translation>
   </message>
   <message>
    <source>Three letters of ISO 4217, such as EUR.</source>
@@ -5964,6 +6036,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>À qui est destiné le devis.</translation>
   </message>
   <message>
+   <source>Who makes it</source>
+   <translation>Qui la fabrique</translation>
+  </message>
+  <message>
    <source>Who publishes it</source>
    <translation>Qui la publie</translation>
   </message>
@@ -6048,6 +6124,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Mot ou texte à cet endroit</translation>
   </message>
   <message>
+   <source>Words between blanks, of: {0}</source>
+   <translation>Mots séparés par des espaces, parmi : {0}</translation>
+  </message>
+  <message>
    <source>Work done by</source>
    <translation>Travail fait par</translation>
   </message>
@@ -6088,6 +6168,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Écrire dans toute ligne qui montre un texte</translation>
   </message>
   <message>
+   <source>Write the maker and the number of the part as the maker writes it.</source>
+   <translation>Écrivez le fabricant et le numéro de la pièce comme le fabricant les écrit.</translation>
+  </message>
+  <message>
    <source>Write the survey</source>
    <translation>Écrire le relevé</translation>
   </message>
@@ -6118,6 +6202,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Writes what the book holds of a survey that cannot be read into a file</source>
    <translation>Écrit dans un fichier ce que le registre contient d'un relevé illisible</translation>
+  </message>
+  <message>
+   <source>Written as YYYY-MM-DD.</source>
+   <translation>Écrite AAAA-MM-JJ.</translation>
   </message>
   <message>
    <source>Written to {0}</source>
@@ -6384,6 +6472,14 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>pour chaque ligne</translation>
   </message>
   <message>
+   <source>from the family {0}</source>
+   <translation>de la famille {0}</translation>
+  </message>
+  <message>
+   <source>from the similar part {0}</source>
+   <translation>de la pièce semblable {0}</translation>
+  </message>
+  <message>
    <source>gets a set</source>
    <translation>obtient un ensemble</translation>
   </message>
@@ -6562,6 +6658,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>quoted again, not kept yet</source>
    <translation>devis refait, pas encore gardé</translation>
+  </message>
+  <message>
+   <source>read out of its text: {0}</source>
+   <translation>lu dans son texte : {0}</translation>
   </message>
   <message>
    <source>reason</source>
@@ -6768,6 +6868,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>{0} pièces</translation>
   </message>
   <message>
+   <source>{0} parts take over the figures that they lack; each figure says from which part it is.</source>
+   <translation>{0} pièces reprennent les valeurs qui leur manquent ; chacune dit de quelle pièce elle vient.</translation>
+  </message>
+  <message>
    <source>{0} position picked</source>
    <translation>{0} poste choisi</translation>
   </message>
@@ -6850,6 +6954,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{0}: the survey is as it was when the sheet was printed.</source>
    <translation>{0} : le relevé est tel qu'à l'impression de la fiche.</translation>
+  </message>
+  <message>
+   <source>{0}; another unit may stand behind the number.</source>
+   <translation>{0} ; une autre unité peut suivre le nombre.</translation>
   </message>
   <message>
    <source>{count} of {all} positions have no set and are not in the sum.</source>

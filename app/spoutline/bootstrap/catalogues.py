@@ -140,6 +140,26 @@ class CatalogueService:
             self.leave_demonstration_out(left_out=True)
         return chosen
 
+    def change_entries(self, name: str, changes: Sequence[EntryChange]) -> None:
+        """Bring entries of a draft from one state to another, all of them or none.
+
+        Raise ``InputFault`` where the draft holds one otherwise than ``before`` says, for somebody changed it
+        since, and where a successor is no part of the draft or leads back to where it began.
+        """
+        from spoutline.planning.keeping.draft_check import successor_problems
+
+        with self.shelf().draft(name) as desk:
+            held = desk.entries([change.ref for change in changes])
+            wanted = "the draft holds it otherwise by now: look at it again"
+            stale = [one.ref for one in changes if held.get(one.ref) != one.before]
+            if stale:
+                raise InputFault(tuple(InputProblem("", "part", str(ref), wanted) for ref in stale))
+            desk.take_out(change.ref for change in changes if change.after is None)
+            desk.put(change.after for change in changes if change.after is not None)
+            problems = tuple(successor_problems(desk, [one.after for one in changes if one.after is not None]))
+            if problems:
+                raise InputFault(problems)
+
     def leave_demonstration_out(self, *, left_out: bool) -> None:
         """Do without the invented catalogue in this book, or take it in again."""
         self.shelf().leave_demonstration_out(left_out=left_out)

@@ -1,28 +1,47 @@
-"""The entries of an edition or draft, found as one types, with what each lacks to be a part that can be chosen."""
+"""The entries of an edition or draft, found as one types; those of a draft are changed here, one or several at once."""
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+from collections.abc import Callable, Sequence
 
-from spoutline.bootstrap.catalogues import EntriesFound
+from PySide6.QtCore import QItemSelection, QItemSelectionModel, Signal
+from PySide6.QtWidgets import QCheckBox, QDialog, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
+
+from spoutline.bootstrap.catalogues import EntriesFound, EntryLine
+from spoutline.gui.dialogs.entry_form import EntryDialog
+from spoutline.gui.dialogs.set_field import SetFieldDialog
+from spoutline.gui.dialogs.similar_part import SimilarPartDialog
 from spoutline.gui.jobs import Ticket
 from spoutline.gui.models.catalogue_rows import entry_columns
 from spoutline.gui.models.record_table import RecordTable
 from spoutline.gui.pages.catalogues.chosen import FIND, InHand
+from spoutline.gui.pages.catalogues.entry_steps import EntrySteps, tried
 from spoutline.gui.pages.context import Context
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
+from spoutline.model.catalogue_entry import CatalogueEntry
+from spoutline.model.faults import InputFault
+from spoutline.planning.keeping.entry_editing import with_figures_of
 
 MOST_SHOWN = 300
 
 
 class EntriesPanel(QWidget):
-    """Looks entries up off the window's thread; a later question takes the place of an earlier one."""
+    """Looks entries up off the window's thread; a later question takes the place of an earlier one.
+
+    Signals
+    -------
+    draft_changed()
+        Entries of the draft in hand were changed.
+    """
+
+    draft_changed = Signal()
 
     def __init__(self, context: Context, in_hand: InHand, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._context, self._in_hand = context, in_hand
+        self.steps = EntrySteps(context, in_hand)
         column = QVBoxLayout(self)
         column.setContentsMargins(12, 10, 12, 10)
         row = QHBoxLayout()
@@ -41,7 +60,34 @@ class EntriesPanel(QWidget):
         self.model = RecordTable(entry_columns(context.story), self)
         self.table = Table(tr("Entries"), self, shares=(12, 16, 12, 26, 10, 30))
         self.table.setModel(self.model)
+        self.table.setSelectionMode(Table.SelectionMode.ExtendedSelection)
+        self.table.opened.connect(self._open)
+        self.table.selectionModel().selectionChanged.connect(lambda *_: self._enable())
         column.addWidget(self.table, 1)
+        self.fault_label = plain_label("", "fault", wraps=True)
+        self.fault_label.hide()
+        column.addWidget(self.fault_label)
+        column.addLayout(self._buttons())
+        self._enable()
+
+    def _buttons(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        self.back_button = self._button(tr("Take &back the last change"), self.take_back)
+        self.new_button = self._button(tr("&New part…"), self.add_part)
+        self.edit_button = self._button(tr("E&dit…"), self.edit_part)
+        self.field_button = self._button(tr("Set a f&ield…"), self.set_field)
+        self.similar_button = self._button(tr("Figures of a &similar part…"), self.take_figures)
+        self.out_button = self._button(tr("Ta&ke out"), self.take_out)
+        row.addWidget(self.back_button)
+        row.addStretch(1)
+        for button in (self.new_button, self.edit_button, self.field_button, self.similar_button, self.out_button):
+            row.addWidget(button)
+        return row
+
+    def _button(self, words: str, act: Callable[[], None]) -> QPushButton:
+        button = QPushButton(words, self)
+        button.clicked.connect(lambda _=False: act())
+        return button
 
     def refresh(self) -> None:
         """Show the entries of the edition in hand that are known by the words written."""
@@ -57,8 +103,104 @@ class EntriesPanel(QWidget):
         self._context.jobs.start(FIND, work, self._show, lambda fault: self.state_label.setText(str(fault)))
 
     def _show(self, found: EntriesFound) -> None:
+        before = {entry.ref for entry in self.selected}
         self.model.show_records(found.lines)
         self.table.fit_columns()
+        kept, rows = QItemSelection(), [row for row, line in enumerate(found.lines) if line.entry.ref in before]
+        for row in rows:  # what was selected stays so where it is still shown
+            kept.select(self.model.index(row, 0), self.model.index(row, self.model.columnCount() - 1))
+        self.table.selectionModel().select(kept, QItemSelectionModel.SelectionFlag.ClearAndSelect)
         shown = len(found.lines)
         words = tr("{0} entries") if shown == found.count else tr("{0} entries, the first {1} shown")
         self.state_label.setText(words.format(f"{found.count:,}", shown))
+        self._enable()
+
+    # steps
+
+    @property
+    def selected(self) -> tuple[CatalogueEntry, ...]:
+        """The entries selected, in the order of the table."""
+        model = self.table.selectionModel()
+        rows = sorted(index.row() for index in model.selectedRows()) if model is not None else []
+        return tuple(self.model.records[row].entry for row in rows if row < len(self.model.records))
+
+    def _open(self, line: object) -> None:
+        if isinstance(line, EntryLine) and self._in_hand.draft_name and self._is_draft:
+            self._ask(line.entry)
+
+    def add_part(self) -> None:
+        """Ask for a part that the draft does not hold yet."""
+        self._ask(None)
+
+    def edit_part(self) -> None:
+        """Show the part selected in the form of its kind."""
+        chosen = self.selected
+        if len(chosen) == 1:
+            self._ask(chosen[0])
+
+    def _ask(self, before: CatalogueEntry | None) -> None:
+        maker = self.model.records[0].entry.maker if before is None and self.model.records else ""
+        dialog = EntryDialog(
+            before, lambda after: self.steps.change([(before, after)]), self._context.story.title, self, maker
+        )
+        if dialog.exec() == QDialog.DialogCode.Accepted:
+            self._changed("")
+
+    def set_field(self) -> None:
+        """Fill one field of all parts selected."""
+        chosen = self.selected
+        if not chosen:
+            return
+        dialog = SetFieldDialog(chosen, self._context.story.word, self)
+        if dialog.exec() == QDialog.DialogCode.Accepted:
+            self._change(list(zip(chosen, dialog.after, strict=True)))
+
+    def take_figures(self) -> None:
+        """Let the parts selected take over the figures that they lack from a part that a person chooses."""
+        chosen, row = self.selected, self._in_hand.row
+        if not chosen or row is None:
+            return
+        service, ref = self._context.session.workbench.catalogues(), row.ref
+        dialog = SimilarPartDialog(
+            lambda text: service.find(ref, text, limit=MOST_SHOWN), self._context.story, len(chosen), self
+        )
+        if dialog.exec() != QDialog.DialogCode.Accepted or dialog.chosen is None:
+            return
+        try:
+            pairs = [(entry, with_figures_of(entry, dialog.chosen)) for entry in chosen]
+        except InputFault as fault:
+            self._tell(str(fault))
+            return
+        self._change(pairs)
+
+    def take_out(self) -> None:
+        """Take the parts selected out of the draft; the step can be taken back."""
+        self._change([(entry, None) for entry in self.selected])
+
+    def take_back(self) -> None:
+        """Take back the last change of the draft in hand."""
+        self._changed(tried(self.steps.take_back))
+
+    def _change(self, pairs: Sequence[tuple[CatalogueEntry | None, CatalogueEntry | None]]) -> None:
+        self._changed(tried(lambda: self.steps.change(pairs)))
+
+    def _changed(self, fault: str) -> None:
+        self._tell(fault)
+        self.refresh()
+        self.draft_changed.emit()
+
+    def _tell(self, fault: str) -> None:
+        self.fault_label.setText(fault)
+        self.fault_label.setVisible(bool(fault))
+
+    def _enable(self) -> None:
+        is_draft, count = bool(self._in_hand.draft_name) and self._is_draft, len(self.selected)
+        self.new_button.setEnabled(is_draft)
+        self.edit_button.setEnabled(is_draft and count == 1)
+        for button in (self.field_button, self.similar_button, self.out_button):
+            button.setEnabled(is_draft and count > 0)
+        self.back_button.setEnabled(is_draft and self.steps.last is not None)
+
+    @property
+    def _is_draft(self) -> bool:
+        return self._in_hand.row is not None and self._in_hand.row.edition is None

@@ -68,6 +68,7 @@ class CataloguesPage(QWidget):
         self.shelf_panel.picked.connect(self._on_picked)
         self.shelf_panel.planned_otherwise.connect(self._plan_anew)
         self.import_panel.taken_over.connect(self.shelf_panel.refresh)
+        self.entries_panel.draft_changed.connect(self.shelf_panel.refresh)
         self.health_panel.entry_wanted.connect(self.show_entry)
         self.tabs.currentChanged.connect(lambda _: self._show_panel())
         context.session.changed.connect(self._on_changed)
