@@ -24,6 +24,7 @@ from spoutline.documents.quotation.papers import (
     quotation_pdf,
     quotation_workbook,
 )
+from spoutline.model.language import Language
 from spoutline.model.quotation import Quotation
 from spoutline.model.quotation_terms import Terms
 from spoutline.units.accepted import UnitSystem
@@ -316,6 +317,23 @@ def test_a_missing_price_is_shown_and_marks_the_draft(workbench: Workbench) -> N
     assert "the price list has run out" in text
     workbook = Workbook(quotation_workbook(made, 1, story()))
     assert any(cell.value == "no price" for row in workbook.values["Option 1"].iter_rows() for cell in row)
+
+
+@pytest.mark.parametrize(
+    ("language", "hose"), [("es", "Manguera principal"), ("de", "Zapfschlauch"), ("fr", "Flexible principal")]
+)
+def test_the_parts_of_a_quotation_are_named_in_the_language_of_its_paper(
+    quotation: Quotation, workbench: Workbench, language: str, hose: str
+) -> None:
+    story = workbench.story(Display(UnitSystem.SI), Language(language))
+    for paper in (quotation_pdf(quotation, 1, story), pick_list_pdf(quotation, 0, 1, story)):
+        text = " ".join(text_of(paper).split())
+        # words of the trade that the catalog uses in its names; titles of options are the seller's own
+        left = re.findall(r"\b(?:nozzle|hose|breakaway|swivel|latch|hardwall|softwall|gasoline)\b", text, re.IGNORECASE)
+        assert left == []
+    assert hose in " ".join(text_of(quotation_pdf(quotation, 1, story)).split())
+    english = text_of(quotation_pdf(quotation, 1, workbench.story(Display(UnitSystem.SI), Language.ENGLISH)))
+    assert "hose 1 in" in " ".join(english.split())
 
 
 def test_the_pick_list_names_each_maker_with_its_pieces(quotation: Quotation) -> None:

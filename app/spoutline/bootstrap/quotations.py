@@ -31,8 +31,9 @@ if TYPE_CHECKING:
     from spoutline.model.conversion_step import StepTable
     from spoutline.model.language import Language
     from spoutline.model.limit import RuleTables
+    from spoutline.model.part import Part
     from spoutline.model.pricing import PriceList
-    from spoutline.model.quotation import Quotation, QuotationStatus
+    from spoutline.model.quotation import PartName, Quotation, QuotationStatus
     from spoutline.model.quotation_terms import Labour, Terms
     from spoutline.model.refit import RefitPlan
     from spoutline.model.survey import Survey
@@ -204,8 +205,17 @@ class QuotationService:
             parts=parts,
             price_lists=self.price_lists(),
             liquid_text=lambda one: story.liquid(Liquid(one.liquid.family, one.liquid.blend_percent)),
+            part_names=self._part_names(display),
         )
         return quote(survey, terms, sources, origin=origin, logo=logo, progress=progress)
+
+    def _part_names(self, display: Display) -> Callable[[Part], tuple[PartName, ...]]:
+        """Return what words a part in every language but the catalog's, so that a quotation is printed in any."""
+        from spoutline.model.language import Language
+        from spoutline.model.quotation import PartName
+
+        stories = [(one, self._sources.story(display, one)) for one in Language if one is not Language.ENGLISH]
+        return lambda part: tuple(PartName(language=one, name=story.part_name(part)) for one, story in stories)
 
     def check_prices(self, quotation: Quotation) -> None:
         """Raise ``InputFault`` naming every part without a price for which nobody answers."""

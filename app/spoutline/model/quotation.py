@@ -12,6 +12,7 @@ from typing import Literal
 from pydantic import BaseModel, ConfigDict
 
 from spoutline.model.catalogue_edition import DEMONSTRATION
+from spoutline.model.language import Language
 from spoutline.model.limit import LimitStatus
 from spoutline.model.part import PartKind
 from spoutline.model.part_ref import PartRef
@@ -34,6 +35,13 @@ class QuotationStatus(StrEnum):
 
 class _Record(BaseModel):
     model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+
+
+class PartName(_Record):
+    """What a part is called on a paper in another language than the catalog's, worded when the quotation was made."""
+
+    language: Language
+    name: str
 
 
 class QuotedLine(_Record):
@@ -64,6 +72,11 @@ class QuotedLine(_Record):
     override_reason: str
     lead_time_days: int
     mass_kg: float
+    names: tuple[PartName, ...] = ()
+
+    def name_in(self, language: str) -> str:
+        """Return what the part is called in a language; the catalog's own name where it was worded in no other."""
+        return next((one.name for one in self.names if one.language == language), self.name)
 
     @property
     def part(self) -> PartRef:

@@ -77,10 +77,8 @@ def pick_list_content(quotation: Quotation, option: int, revision: int, story: S
     blocks.append(KeyValues((*_head(quotation, revision, story), sets)))
     for maker in sorted(by_maker):
         blocks.append(Heading(maker, 2))
-        rows = (
-            Row(("☐", line.part_number, line.name, str(line.ordered), str(line.lead_time_days)))
-            for line in by_maker[maker]
-        )
+        named = ((line, line.name_in(story.phrases.language)) for line in by_maker[maker])
+        rows = (Row(("☐", line.part_number, name, str(line.ordered), str(line.lead_time_days))) for line, name in named)
         blocks.append(Table(columns, tuple(rows)))
     return _document(quotation, revision, story, tuple(blocks), story.word(Word.PICK_LIST))
 

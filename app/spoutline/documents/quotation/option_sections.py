@@ -17,7 +17,7 @@ from spoutline.documents.content.blocks import (
 )
 from spoutline.documents.quotation.coverage import covers_text
 from spoutline.documents.quotation.figures import money, plain
-from spoutline.documents.quotation.places import islands_by_label, shown_parts
+from spoutline.documents.quotation.places import islands_by_label, liquids_by_label, shown_parts
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.model.part_ref import told_apart
@@ -59,11 +59,13 @@ def position_blocks(number: int, option: QuotedOption, quotation: Quotation, sto
         Column(story.word(Word.LIQUID), 1.3),
         Column(story.word(Word.SET), 3.3),
     )
+    liquids = liquids_by_label(quotation, story)
     alike: dict[tuple[str, str, Emphasis], list[QuotedPosition]] = {}
     for position in option.positions:
         parts = shown_parts(position, story, quotation.parts)
         fault = Emphasis.NONE if position.part_numbers else Emphasis.FAULT
-        alike.setdefault((position.liquid, parts or story.word(position.status), fault), []).append(position)
+        liquid_here = liquids.get(position.label, position.liquid)
+        alike.setdefault((liquid_here, parts or story.word(position.status), fault), []).append(position)
     yield Table(
         columns,
         tuple(
@@ -102,7 +104,8 @@ def _lines(option: QuotedOption, currency: str, story: Story) -> Table:
     for number, line in enumerate(option.lines, start=1):
         each, amount = _price_cells(line, currency, story)
         pieces = (line.fitted, line.spares, line.pack_rest, line.ordered)
-        cells = (str(number), line.part_number, f"{line.name}; {line.maker}", *map(str, pieces), each, amount)
+        name = f"{line.name_in(story.phrases.language)}; {line.maker}"
+        cells = (str(number), line.part_number, name, *map(str, pieces), each, amount)
         rows.append(Row(cells, Emphasis.FAULT if line.is_open else Emphasis.NONE))
     goods = money(option.goods_amount, currency, story.writing)
     rows.append(Row((story.word(Word.GOODS), *([""] * (len(columns) - 2)), goods), Emphasis.TOTAL))

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.plan.story import Story
+from spoutline.model.liquid import Liquid
 from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.quotation import Quotation, QuotedPosition
 from spoutline.planning.refit.dispensers import islands_of
@@ -32,3 +33,11 @@ def islands_by_label(quotation: Quotation) -> dict[str, str]:
     """Return the island of every position by its label; empty where the survey names none for it."""
     survey = quotation.pins.survey
     return dict(zip((position.label for position in survey.positions), islands_of(survey), strict=True))
+
+
+def liquids_by_label(quotation: Quotation, story: Story) -> dict[str, str]:
+    """Return what flows at every position by its label, in the language of ``story``."""
+    return {
+        position.label: story.liquid(Liquid(position.liquid.family, position.liquid.blend_percent))
+        for position in quotation.pins.survey.positions
+    }

@@ -15,13 +15,13 @@ from xlsxwriter.utility import xl_rowcol_to_cell as cell_name
 from spoutline.documents.marks import xlsx_mark
 from spoutline.documents.quotation.coverage import covers_text
 from spoutline.documents.quotation.formulas import rounded_formula
-from spoutline.documents.quotation.places import islands_by_label, sets_of_option, shown_parts
+from spoutline.documents.quotation.places import islands_by_label, liquids_by_label, sets_of_option, shown_parts
 from spoutline.documents.tabular.cells import without_controls
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.explain.writing.money import decimals
 from spoutline.model.catalogue_edition import DEMONSTRATION
-from spoutline.model.quotation import Quotation, QuotedOption
+from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption
 from spoutline.model.quotation_terms import Charge, FreightMethod, TaxRounding
 
 # a workbook must carry a date of creation; a fixed one keeps equal quotations equal, and is no date of the quotation
@@ -135,6 +135,9 @@ class _OptionSheet:
         self.sheet.write_formula(row, column, f"={formula}", kind, float(value))
         return str(cell_name(row, column))
 
+    def _named(self, line: QuotedLine) -> str:
+        return line.name_in(self.story.phrases.language)
+
     def _lines(self) -> tuple[str, list[str]]:
         """Return the cell of the goods, and the cells of the amounts of all priced lines."""
         words = (Word.LINE, Word.PART_NUMBER, Word.MAKER, Word.PART_NAME, Word.FITTED, Word.SPARES, Word.PACK_REST)
@@ -143,7 +146,7 @@ class _OptionSheet:
         for number, line in enumerate(self.option.lines, start=1):
             row = self.place.next()
             self.sheet.write_number(row, 0, number, self.formats.number)
-            for column, text in ((1, line.part_number), (2, line.maker), (3, line.name)):
+            for column, text in ((1, line.part_number), (2, line.maker), (3, self._named(line))):
                 self._text(row, column, text, self.formats.text)
             for column, pieces in ((4, line.fitted), (5, line.spares), (6, line.pack_rest)):
                 self.sheet.write_number(row, column, pieces, self.formats.number)
@@ -246,6 +249,7 @@ class _OptionSheet:
 
 def _positions(sheet: Any, formats: _Formats, quotation: Quotation, story: Story) -> None:  # noqa: ANN401
     island_at = islands_by_label(quotation)
+    liquids = liquids_by_label(quotation, story)
     is_told = any(island_at.values())
     words = (Word.OPTION, Word.POSITION, Word.DISPENSER, *((Word.ISLAND,) if is_told else ()), Word.LIQUID, Word.SET)
     rows = [
@@ -254,7 +258,7 @@ def _positions(sheet: Any, formats: _Formats, quotation: Quotation, story: Story
             one.label,
             one.dispenser,
             *((island_at[one.label],) if is_told else ()),
-            one.liquid,
+            liquids.get(one.label, one.liquid),
             shown_parts(one, story, quotation.parts),
         )
         for option in quotation.options
@@ -267,7 +271,14 @@ def _positions(sheet: Any, formats: _Formats, quotation: Quotation, story: Story
 def _pick_list(sheet: Any, formats: _Formats, quotation: Quotation, story: Story) -> None:  # noqa: ANN401
     words = (Word.OPTION, Word.MAKER, Word.PART_NUMBER, Word.PART_NAME, Word.ORDERED, Word.LEAD_DAYS)
     rows = [
-        (option.title, line.maker, line.part_number, line.name, line.ordered, line.lead_time_days)
+        (
+            option.title,
+            line.maker,
+            line.part_number,
+            line.name_in(story.phrases.language),
+            line.ordered,
+            line.lead_time_days,
+        )
         for option in quotation.options
         for line in sorted(option.lines, key=lambda line: (line.maker, line.part_number))
     ]

@@ -10,6 +10,7 @@ from spoutline.explain.plan.agreed_words import entry_source, entry_word
 from spoutline.explain.plan.story import Story
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.escaping import tip
+from spoutline.gui.local_days import moment_text
 from spoutline.gui.models.compared_sets import compared_nodes
 from spoutline.gui.models.node_tree import NodeTree
 from spoutline.gui.models.record_table import Column, RecordTable
@@ -139,7 +140,7 @@ def _columns(story: Story) -> tuple[Column[AgreedSets], ...]:
     return (
         column(tr("No."), lambda one: str(one.serial)),
         column(tr("Step"), lambda one: entry_word(one, story)),
-        column(tr("When (UTC)"), lambda one: story.writing.moment(one.agreed_at)),
+        column(tr("When"), lambda one: moment_text(one.agreed_at)),
         column(tr("Who"), lambda one: one.origin.by),
         column(tr("What chose the sets"), lambda one: entry_source(one, story)),
         column(tr("Sets"), lambda one: str(sum(bool(place.set) for place in one.positions)) if one.positions else ""),

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QFileDialog, QPushButton, QWidget
 
 from spoutline.gui.dialogs.form import FormDialog
+from spoutline.gui.local_days import moment_text
 from spoutline.gui.models.record_table import Column, RecordTable
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import plain_label
@@ -118,8 +119,8 @@ class BackupsDialog(FormDialog):
 def _columns() -> tuple[Column[Backup], ...]:
     return (
         Column(
-            title=tr("Made (UTC)"),
-            text=lambda one: one.made_at.strftime("%Y-%m-%d %H:%M:%S"),
+            title=tr("Made"),
+            text=lambda one: moment_text(one.made_at),
             sort=lambda one: one.made_at.timestamp(),
             hint=lambda one: str(one.path),
         ),

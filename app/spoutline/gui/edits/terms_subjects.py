@@ -21,10 +21,14 @@ from spoutline.model.quotation_terms import (
 
 
 def _options(members: Iterable[StrEnum]) -> tuple[Option, ...]:
-    return tuple(Option(member.value, member.value.replace("_", " ")) for member in members)
+    return tuple(
+        Option(member.value, _AMERICAN.get(member.value, member.value.replace("_", " "))) for member in members
+    )
 
 
-_CHARGES = tuple(Option(one.value, "labor" if one is Charge.LABOUR else one.value) for one in Charge)  # as on paper
+# ids keep their spelling; what a person reads is what stands on paper
+_AMERICAN = {"labour": "labor", "goods": "materials", "adaptor": "adapter", "vapour_port_cap": "vapor port cap"}
+_CHARGES = _options(Charge)
 _KINDS = _options(PartKind)
 _PERCENT = "Percent, 0 to 100."
 
@@ -149,7 +153,7 @@ MONEY = Subject(
 BUYING = Subject(
     name="buying",
     title="Buying",
-    lead="What makers take off their lists for you: it makes the cost of the goods.",
+    lead="What makers take off their lists for you: it makes the cost of the materials.",
     parts=(
         TermsTable(
             path="buying", title="Discounts of makers", row="discount",
@@ -204,13 +208,13 @@ SELLING = Subject(
 FREIGHT_AND_TAX = Subject(
     name="freight",
     title="Freight and taxes",
-    lead="What is added to goods and labor.",
+    lead="What is added to materials and labor.",
     parts=(
         TermsField(
             path="freight.method", title="&Freight", help="What it is reckoned from.", entry=TermsEntry.CHOICE,
             options=(
                 Option(FreightMethod.FIXED, "a fixed amount"),
-                Option(FreightMethod.PERCENT_OF_GOODS, "percent of the goods"),
+                Option(FreightMethod.PERCENT_OF_GOODS, "percent of the materials"),
                 Option(FreightMethod.PER_KILOGRAM, "an amount for each kilogram"),
             ),
         ),
@@ -225,7 +229,7 @@ FREIGHT_AND_TAX = Subject(
                 TermsColumn(name="name", title="Tax", help="As printed.", share=5),
                 TermsColumn(name="percent", title="Percent", help=_PERCENT, share=2, entry=TermsEntry.NUMBER),
                 TermsColumn(
-                    name="on", title="Lies on", help="Goods, labor, freight: any of them.", share=5,
+                    name="on", title="Lies on", help="Materials, labor, freight: any of them.", share=5,
                     entry=TermsEntry.SEVERAL, options=_CHARGES,
                     initial=";".join(member.value for member in Charge),
                 ),

@@ -177,7 +177,7 @@ def _part_rows(options: Sequence[QuotedOption], story: Story) -> Iterator[Amount
                 f"{line.part_number} {story.word(line.kind)}",
                 tuple(f"{count} ×" if count else "–" for count in counts),
                 differs=True,
-                about=f"{line.name}; {line.maker}",
+                about=f"{line.name_in(story.phrases.language)}; {line.maker}",
             )
 
 

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from spoutline.book.quotation_records import QuotationEntry, QuotationEvent, StoredQuotation
 from spoutline.explain.plan.story import Story
 from spoutline.gui.escaping import tip
+from spoutline.gui.local_days import day_text, moment_text
 from spoutline.gui.models.node_tree import Node
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone
@@ -40,7 +41,11 @@ def entry_columns(story: Story) -> tuple[Column[QuotationEntry], ...]:
         Column(title=tr("Status"), text=lambda one: story.title(one.status), tone=lambda one: TONES[one.status]),
         Column(title=tr("Customer"), text=lambda one: one.customer, hint=lambda one: tip(one.customer)),
         Column(title=tr("Site"), text=lambda one: one.site, hint=lambda one: tip(one.site)),
-        Column(title=tr("Valid through"), text=lambda one: story.day(one.valid_to)),
+        Column(
+            title=tr("Valid through"),
+            text=lambda one: day_text(one.valid_to),
+            sort=lambda one: one.valid_to.toordinal(),
+        ),
     )
 
 
@@ -49,7 +54,7 @@ def event_columns(story: Story) -> tuple[Column[QuotationEvent], ...]:
     return (
         Column(title=tr("Rev."), text=lambda one: str(one.revision), is_number=True),
         Column(title=tr("Step"), text=lambda one: story.title(one.status), tone=lambda one: TONES[one.status]),
-        Column(title=tr("When (UTC)"), text=lambda one: story.writing.moment(one.at)),
+        Column(title=tr("When"), text=lambda one: moment_text(one.at), sort=lambda one: one.at.timestamp()),
         Column(title=tr("Who"), text=lambda one: one.by or "–", hint=lambda one: tip(one.by)),
         Column(title=tr("Note"), text=_event_note, hint=lambda one: tip(_event_note(one))),
     )

@@ -9,6 +9,7 @@ from spoutline.book.records import SurveyEntry
 from spoutline.documents.content.totals import BillLine
 from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.plan.story import Story
+from spoutline.gui.local_days import moment_text
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
@@ -100,8 +101,8 @@ def survey_columns(cannot_be_read: Container[int] = ()) -> tuple[Column[SurveyEn
             title=tr("Saves"), text=lambda entry: str(entry.revision), sort=lambda entry: entry.revision, is_number=True
         ),
         Column(
-            title=tr("Changed (UTC)"),
-            text=lambda entry: entry.changed_at.strftime("%Y-%m-%d %H:%M"),
+            title=tr("Changed"),
+            text=lambda entry: moment_text(entry.changed_at),
             sort=lambda entry: entry.changed_at.timestamp(),
         ),
     )

@@ -5,13 +5,13 @@ from __future__ import annotations
 from decimal import Decimal
 
 from spoutline.model.pricing import PriceGap, UnitPrice
-from spoutline.model.quotation import QuotedLine
+from spoutline.model.quotation import PartName, QuotedLine
 from spoutline.model.quotation_terms import PriceOverride
 from spoutline.planning.pricing.selling import Pricer
 from spoutline.planning.refit.quantities import PartQuantity
 
 
-def quoted_line(quantity: PartQuantity, pricer: Pricer) -> QuotedLine:
+def quoted_line(quantity: PartQuantity, pricer: Pricer, names: tuple[PartName, ...] = ()) -> QuotedLine:
     """Return the line of one part; a person's override comes before any list."""
     part = quantity.part
     found = pricer.unit_price(part, quantity.ordered)
@@ -41,6 +41,7 @@ def quoted_line(quantity: PartQuantity, pricer: Pricer) -> QuotedLine:
         override_reason=override.reason if override else "",
         lead_time_days=part.lead_time_days,
         mass_kg=part.mass_kg,
+        names=names,
     )
 
 

@@ -17,6 +17,7 @@ from spoutline.model.plan import PositionPlan
 from spoutline.model.pricing import PriceGap, PriceList
 from spoutline.model.quotation import (
     CommonalityFigures,
+    PartName,
     Quotation,
     QuotedOption,
     QuotedPosition,
@@ -48,13 +49,18 @@ from spoutline.planning.sets.supersession import with_successors
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class QuoteSources:
-    """What a quotation draws on. ``liquid_text`` words the liquid of a position for paper."""
+    """What a quotation draws on.
+
+    ``liquid_text`` words the liquid of a position for paper, ``part_names`` a part in languages that the catalog is
+    not written in.
+    """
 
     tables: RuleTables
     parts: PartStore
     steps: StepTable
     price_lists: tuple[PriceList, ...]
     liquid_text: Callable[[Position], str]
+    part_names: Callable[[Part], tuple[PartName, ...]] = lambda _: ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -240,7 +246,10 @@ def _ladder(pricer: Pricer) -> Callable[[Part], Ladder]:
 
 def _quoted(option: OptionTerms, plan: RefitPlan, pricer: Pricer, sources: QuoteSources) -> QuotedOption:
     plans = plan.site_plan.positions
-    lines = tuple(quoted_line(quantity, pricer) for quantity in part_quantities(plans, pricer.terms))
+    lines = tuple(
+        quoted_line(quantity, pricer, sources.part_names(quantity.part))
+        for quantity in part_quantities(plans, pricer.terms)
+    )
     labour = labour_lines(plans, pricer.terms)
     amounts = amounts_of(lines, labour, pricer.terms)
     return QuotedOption(

@@ -20,12 +20,14 @@ from spoutline.documents.own_files import FileForm
 from spoutline.documents.pack.inspection_sheet import item_text
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
+from spoutline.gui.local_days import day_text
 from spoutline.gui.models.record_table import Column, RecordTable, SortedRecords
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import Card, plain_label
+from spoutline.gui.widgets.day_edit import DayEdit
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
@@ -71,10 +73,10 @@ class InspectionPanel(QWidget):
     def _due_card(self) -> Card:
         card = Card(tr("Due"), self)
         row = QHBoxLayout()
-        self.service_edit = LineEditor(self._today().isoformat(), self)
+        self.service_edit = DayEdit(self, self._today())
         self.service_edit.setAccessibleName(tr("Day of handing over"))
         self.service_edit.editingFinished.connect(self.refresh)
-        row.addWidget(plain_label(tr("Day of handing over (YYYY-MM-DD)"), "quiet"))
+        row.addWidget(plain_label(tr("Day of handing over"), "quiet"))
         row.addWidget(self.service_edit)
         row.addStretch(1)
         card.body.addLayout(row)
@@ -104,7 +106,11 @@ class InspectionPanel(QWidget):
         card = Card(tr("Wear log"), self)
         self.wear_model: RecordTable[WearEntry] = RecordTable(
             (
-                Column(title=tr("Date"), text=lambda entry: self._context.story.day(entry.done_on)),
+                Column(
+                    title=tr("Date"),
+                    text=lambda entry: day_text(entry.done_on),
+                    sort=lambda entry: entry.done_on.toordinal(),
+                ),
                 Column(title=tr("Position"), text=lambda entry: entry.position),
                 Column(title=tr("Removed"), text=lambda entry: str(entry.removed)),
                 Column(title=tr("Installed"), text=lambda entry: str(entry.fitted) or "–"),
@@ -119,14 +125,14 @@ class InspectionPanel(QWidget):
         self.removed_box = QComboBox(self)
         self.fitted_edit = LineEditor(self)
         self.reason_box = QComboBox(self)
-        self.wear_day_edit = LineEditor(self._today().isoformat(), self)
+        self.wear_day_edit = DayEdit(self, self._today())
         self.wear_note_edit = LineEditor(self)
         self.wear_note_edit.setMaxLength(200)
         for words, widget in (
             (tr("Removed here"), self.removed_box),
             (tr("Installed (part number)"), self.fitted_edit),
             (tr("Why"), self.reason_box),
-            (tr("Date (YYYY-MM-DD)"), self.wear_day_edit),
+            (tr("Date"), self.wear_day_edit),
             (tr("Remark"), self.wear_note_edit),
         ):
             form.addRow(words, widget)
@@ -149,7 +155,7 @@ class InspectionPanel(QWidget):
             for reason in WEAR_REASONS:
                 self.reason_box.addItem(words.word(reason), reason)
         try:
-            in_service = _day(self.service_edit.text(), tr("day of handing over"))
+            in_service = _day(self.service_edit, tr("day of handing over"))
             site, desk = session.survey.site.name, session.workbench.packing()
             self.wear_model.show_records(wait_for(lambda: desk.records().wear(site)))
         except (InputFault, StoreFault) as fault:
@@ -190,7 +196,7 @@ class InspectionPanel(QWidget):
                 WearEntry,
                 site=session.survey.site.name,
                 position=session.label,
-                done_on=_day(self.wear_day_edit.text(), tr("date")),
+                done_on=_day(self.wear_day_edit, tr("date")),
                 removed=self.removed_box.currentData(),
                 fitted=wait_for(lambda: session.workbench.part(fitted, session.survey)).ref if fitted else "",
                 reason=ChangeReason(self.reason_box.currentData()),
@@ -253,14 +259,22 @@ class InspectionPanel(QWidget):
         story = session.workbench.packing().words(self._language(), session.display).story
         self.due_model.replace_columns(
             (
-                Column(title=tr("Next due"), text=lambda one: story.day(one.next_due)),
+                Column(
+                    title=tr("Next due"),
+                    text=lambda one: day_text(one.next_due),
+                    sort=lambda one: one.next_due.toordinal(),
+                ),
                 Column(title=tr("Position"), text=lambda one: one.position),
                 Column(
                     title=tr("What"),
                     text=lambda one: item_text(one, story),
                     hint=lambda one: f"{item_text(one, story)} {one.item.source}",
                 ),
-                Column(title=tr("Last done"), text=lambda one: story.day(one.last_done) if one.last_done else "–"),
+                Column(
+                    title=tr("Last done"),
+                    text=lambda one: day_text(one.last_done) if one.last_done else "–",
+                    sort=lambda one: one.last_done.toordinal() if one.last_done else 0,
+                ),
             )
         )
         self.due_model.show_records(sorted(self._due, key=lambda one: (one.next_due, one.position)))
@@ -272,9 +286,8 @@ class InspectionPanel(QWidget):
         self.state_label.setText(str(fault))
 
 
-def _day(text: str, field: str) -> date:
-    try:
-        return date.fromisoformat(text.strip())
-    except ValueError as fault:
-        wanted = "write a date of the calendar as YYYY-MM-DD"
-        raise InputFault((InputProblem("", field, repr(text), wanted),)) from fault
+def _day(field: DayEdit, name: str) -> date:
+    day = field.day(name)
+    if day is None:
+        raise InputFault((InputProblem("", name, "nothing", tr("a day is needed")),))
+    return day

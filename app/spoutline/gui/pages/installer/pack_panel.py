@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from datetime import date
 from enum import StrEnum
 from pathlib import Path
 
@@ -24,12 +23,14 @@ from spoutline.book.survey_faults import made
 from spoutline.documents.own_files import FileForm
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
+from spoutline.gui.local_days import day_typed
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.paper.printing import print_document
 from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.widgets.cards import Card, plain_label
+from spoutline.gui.widgets.day_edit import DayEdit
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
@@ -37,6 +38,8 @@ from spoutline.model.pack import Contact, PackJob
 from spoutline.planning.pack.picked import only_positions
 
 _FILE = JobKey(JobKind.FILE, "installer")
+
+_DAYS = ("first_day", "last_day")
 
 
 class PaperKind(StrEnum):
@@ -89,13 +92,13 @@ class PackPanel(QWidget):
         form.addRow(tr("For"), self.scope_box)
         self.fields: dict[str, QLineEdit] = {}
         for name, words in (
-            ("first_day", tr("First day (YYYY-MM-DD)")),
-            ("last_day", tr("Last day (YYYY-MM-DD)")),
+            ("first_day", tr("First day")),
+            ("last_day", tr("Last day")),
             ("authority", tr("Authority")),
             ("adopted_codes", tr("Adopted codes")),
             ("permit_number", tr("Permit number")),
         ):
-            field = QLineEdit(self)
+            field = DayEdit(self) if name in _DAYS else QLineEdit(self)
             field.setObjectName(f"job_{name}")
             field.editingFinished.connect(self.refresh)
             self.fields[name] = field
@@ -129,7 +132,7 @@ class PackPanel(QWidget):
 
     def job(self) -> PackJob:
         """Return what was written about the job; raise ``InputFault`` naming the field that cannot be used."""
-        days = {name: _day(self.fields[name].text(), name) for name in ("first_day", "last_day")}
+        days = {name: day_typed(self.fields[name].text(), name.replace("_", " ")) for name in _DAYS}
         if days["first_day"] and days["last_day"] and days["last_day"] < days["first_day"]:
             wanted = "the last day must not come before the first"
             raise InputFault((InputProblem("", "last day", repr(self.fields["last_day"].text()), wanted),))
@@ -198,16 +201,6 @@ class PackPanel(QWidget):
     def _enable(self) -> None:
         for button in (self.save_button, self.print_button):
             button.setEnabled(self.document is not None)
-
-
-def _day(text: str, field: str) -> date | None:
-    if not text.strip():
-        return None
-    try:
-        return date.fromisoformat(text.strip())
-    except ValueError as fault:
-        wanted = "write a date of the calendar as YYYY-MM-DD"
-        raise InputFault((InputProblem("", field.replace("_", " "), repr(text), wanted),)) from fault
 
 
 def _contacts(text: str) -> list[Contact]:

@@ -5,7 +5,6 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
-from datetime import date
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QPlainTextEdit, QVBoxLayout, QWidget
@@ -16,9 +15,11 @@ from spoutline.documents.pack.form_reading import service_end
 from spoutline.documents.pack.record_sheet import unread_text, verdict_text
 from spoutline.explain.pack.words import PackWord as Word
 from spoutline.explain.plan.story import Story
+from spoutline.gui.local_days import day_text, day_typed
 from spoutline.gui.pages.context import Context
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import Card, empty_layout, plain_label
+from spoutline.gui.widgets.day_edit import DayEdit
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem
@@ -107,13 +108,13 @@ class RecordFields(QWidget):
         self.people: dict[str, LineEditor] = {}
         for place, (name, words) in enumerate(
             (
-                ("done_on", tr("Date (YYYY-MM-DD)")),
+                ("done_on", tr("Date")),
                 ("done_by", tr("Work done by")),
                 ("licence", tr("License")),
                 ("signed_by", tr("Signed (type the name)")),
             )
         ):
-            field = LineEditor(self)
+            field = DayEdit(self) if name == "done_on" else LineEditor(self)
             field.setObjectName(f"record_{name}")
             field.setAccessibleName(words)
             field.setMaxLength(200)
@@ -297,7 +298,7 @@ class RecordFields(QWidget):
             marks=tuple(self._marks()),
             entries=entries,
             photos=photos,
-            done_on=_day(self.people["done_on"].text()),
+            done_on=day_typed(self.people["done_on"].text(), "date"),
             done_by=self.people["done_by"].text(),
             licence=self.people["licence"].text(),
             signed_by=self.people["signed_by"].text(),
@@ -342,7 +343,7 @@ class RecordFields(QWidget):
             part_row.service_until.setText(until or unread.get(f"part{place}_service_until", ""))
         for change in record.changes:
             self.set_fitted(change.planned, change.fitted, change.reason.value)
-        self.people["done_on"].setText(record.done_on.isoformat() if record.done_on else unread.get("done_on", ""))
+        self.people["done_on"].setText(day_text(record.done_on) if record.done_on else unread.get("done_on", ""))
         for name in ("done_by", "licence", "signed_by"):
             self.people[name].setText(getattr(record, name))
         self.remarks_edit.setPlainText(record.remarks)
@@ -353,13 +354,3 @@ def _two_lines(words: str) -> QLabel:
     label = plain_label(words, wraps=True)
     label.setMinimumHeight(_ROW_HEIGHT)
     return label
-
-
-def _day(text: str) -> date | None:
-    if not text.strip():
-        return None
-    try:
-        return date.fromisoformat(text.strip())
-    except ValueError as fault:
-        wanted = "write a date of the calendar as YYYY-MM-DD"
-        raise InputFault((InputProblem("", "date", repr(text), wanted),)) from fault

@@ -8,6 +8,7 @@ from datetime import date
 from spoutline.book.quotation_records import StoredQuotation
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
+from spoutline.gui.local_days import day_text
 from spoutline.gui.pages.quotation.in_hand import InHand
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
@@ -86,7 +87,9 @@ def older_words(hand: InHand) -> str:
     newest = tr("the newest is revision {0}").format(hand.stored.revision)
     if sent is None:
         return tr("Revision {0}, never issued; {1}.").format(hand.older, newest)
-    return tr("Revision {0} as it was sent on {1}; {2}.").format(hand.older, sent.at.date().isoformat(), newest)
+    return tr("Revision {0} as it was sent on {1}; {2}.").format(
+        hand.older, day_text(sent.at.astimezone().date()), newest
+    )
 
 
 def _keeping(hand: InHand) -> str:
@@ -101,7 +104,7 @@ def _keeping(hand: InHand) -> str:
 
 
 def _kept_words(stored: StoredQuotation, made: Quotation, *, is_over: bool) -> str:  # noqa: PLR0911 - one line per status
-    day = made.valid_to.isoformat()
+    day = day_text(made.valid_to)
     match stored.status:
         case QuotationStatus.DRAFT if made.open_lines:
             return tr("Answer for the missing prices; then it can be issued.")

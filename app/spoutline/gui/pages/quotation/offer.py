@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLineEdit, QMenu, QProgres
 
 from spoutline.explain.plan.story import Story
 from spoutline.gui.escaping import mnemonic_safe
+from spoutline.gui.local_days import day_text
 from spoutline.gui.models.quotation_amounts import AmountRow, amount_columns, amount_rows
 from spoutline.gui.models.record_table import RecordTable
 from spoutline.gui.pages.quotation.files import FileKind
@@ -75,7 +76,7 @@ class OfferPanel(QWidget):
         base = terms.terms
         words = tr("Terms: {0}").format(terms.title)
         self.terms_label.setText(
-            words if base is None else f"{words}, " + tr("dated {0}").format(base.heading.dated.isoformat())
+            words if base is None else f"{words}, " + tr("dated {0}").format(day_text(base.heading.dated))
         )
         self.terms_label.setToolTip(str(terms.file) if terms.file is not None else terms.title)
 
