@@ -1308,8 +1308,8 @@
    <translation>Den Namen des Platzes oder seiner Zapfsäule ändern.</translation>
   </message>
   <message>
-   <source>Changed (UTC)</source>
-   <translation>Geändert (UTC)</translation>
+   <source>Changed</source>
+   <translation>Geändert</translation>
   </message>
   <message>
    <source>Changed in the book since they were chosen: dispenser type {0}. The survey stays as it is.</source>
@@ -1346,6 +1346,10 @@
   <message>
    <source>Choose a &amp;file…</source>
    <translation>&amp;Datei wählen…</translation>
+  </message>
+  <message>
+   <source>Choose a day</source>
+   <translation>Tag wählen</translation>
   </message>
   <message>
    <source>Choose a file: nothing is changed before you take it over.</source>
@@ -1560,20 +1564,12 @@
    <translation>Datum</translation>
   </message>
   <message>
-   <source>Date (YYYY-MM-DD)</source>
-   <translation>Datum (JJJJ-MM-TT)</translation>
-  </message>
-  <message>
    <source>Day</source>
    <translation>Tag</translation>
   </message>
   <message>
    <source>Day of handing over</source>
    <translation>Tag der Übergabe</translation>
-  </message>
-  <message>
-   <source>Day of handing over (YYYY-MM-DD)</source>
-   <translation>Tag der Übergabe (JJJJ-MM-TT)</translation>
   </message>
   <message>
    <source>Days for which the offer stands, 1 to 730.</source>
@@ -2132,8 +2128,8 @@
    <translation>Erster Tag &amp;des Plans</translation>
   </message>
   <message>
-   <source>First day (YYYY-MM-DD)</source>
-   <translation>Erster Tag (JJJJ-MM-TT)</translation>
+   <source>First day</source>
+   <translation>Erster Tag</translation>
   </message>
   <message>
    <source>Flow</source>
@@ -2282,10 +2278,6 @@
   <message>
    <source>Good practice</source>
    <translation>Gute Praxis</translation>
-  </message>
-  <message>
-   <source>Goods, labor, freight: any of them.</source>
-   <translation>Material, Arbeit, Fracht: beliebige davon.</translation>
   </message>
   <message>
    <source>Grade</source>
@@ -2676,8 +2668,8 @@
    <translation>Große Tanks, großer Durchfluss</translation>
   </message>
   <message>
-   <source>Last day (YYYY-MM-DD)</source>
-   <translation>Letzter Tag (JJJJ-MM-TT)</translation>
+   <source>Last day</source>
+   <translation>Letzter Tag</translation>
   </message>
   <message>
    <source>Last done</source>
@@ -2868,8 +2860,8 @@
    <translation>Tiefste Lufttemperatur, die die Teile erleben.</translation>
   </message>
   <message>
-   <source>Made (UTC)</source>
-   <translation>Angelegt (UTC)</translation>
+   <source>Made</source>
+   <translation>Erstellt</translation>
   </message>
   <message>
    <source>Make the change again that was taken back.</source>
@@ -2910,6 +2902,10 @@
   <message>
    <source>Mark a part to read what speaks against it here.</source>
    <translation>Ein Teil markieren, um zu lesen, was hier dagegen spricht.</translation>
+  </message>
+  <message>
+   <source>Materials, labor, freight: any of them.</source>
+   <translation>Material, Arbeit, Fracht: beliebig viele davon.</translation>
   </message>
   <message>
    <source>Matter</source>
@@ -5768,7 +5764,7 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Was geschieht</translation>
   </message>
   <message>
-   <source>What is added to goods and labor.</source>
+   <source>What is added to materials and labor.</source>
    <translation>Was zu Material und Arbeit hinzukommt.</translation>
   </message>
   <message>
@@ -5832,8 +5828,8 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Was auf dem Schild steht</translation>
   </message>
   <message>
-   <source>What makers take off their lists for you: it makes the cost of the goods.</source>
-   <translation>Was Hersteller Ihnen auf ihre Listen nachlassen: daraus entstehen die Materialkosten.</translation>
+   <source>What makers take off their lists for you: it makes the cost of the materials.</source>
+   <translation>Was Hersteller Ihnen auf ihre Listen nachlassen: Es ergibt die Kosten des Materials.</translation>
   </message>
   <message>
    <source>What meter and pump pass at most.</source>
@@ -5932,8 +5928,8 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Was helfen würde</translation>
   </message>
   <message>
-   <source>When (UTC)</source>
-   <translation>Wann (UTC)</translation>
+   <source>When</source>
+   <translation>Wann</translation>
   </message>
   <message>
    <source>Where own shares come from</source>
@@ -6276,6 +6272,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Ihre eigene Angebotsnummer.</translation>
   </message>
   <message>
+   <source>a day is needed</source>
+   <translation>ein Tag wird gebraucht</translation>
+  </message>
+  <message>
    <source>a fixed amount</source>
    <translation>ein fester Betrag</translation>
   </message>
@@ -6564,6 +6564,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>kein Satz</translation>
   </message>
   <message>
+   <source>none</source>
+   <translation>keiner</translation>
+  </message>
+  <message>
    <source>not chosen in any option</source>
    <translation>in keiner Variante gewählt</translation>
   </message>
@@ -6640,7 +6644,7 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>eingefügt</translation>
   </message>
   <message>
-   <source>percent of the goods</source>
+   <source>percent of the materials</source>
    <translation>Prozent des Materials</translation>
   </message>
   <message>
@@ -6774,6 +6778,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>would not do</source>
    <translation>ginge nicht</translation>
+  </message>
+  <message>
+   <source>write a day such as {0}, or as YYYY-MM-DD</source>
+   <translation>einen Tag schreiben wie {0} oder als YYYY-MM-DD</translation>
   </message>
   <message>
    <source>yes</source>

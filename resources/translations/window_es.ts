@@ -1308,8 +1308,8 @@
    <translation>Cambiar el nombre de la posición o su surtidor.</translation>
   </message>
   <message>
-   <source>Changed (UTC)</source>
-   <translation>Cambiado (UTC)</translation>
+   <source>Changed</source>
+   <translation>Modificado</translation>
   </message>
   <message>
    <source>Changed in the book since they were chosen: dispenser type {0}. The survey stays as it is.</source>
@@ -1346,6 +1346,10 @@
   <message>
    <source>Choose a &amp;file…</source>
    <translation>Elegir un &amp;archivo…</translation>
+  </message>
+  <message>
+   <source>Choose a day</source>
+   <translation>Elegir un día</translation>
   </message>
   <message>
    <source>Choose a file: nothing is changed before you take it over.</source>
@@ -1560,20 +1564,12 @@
    <translation>Fecha</translation>
   </message>
   <message>
-   <source>Date (YYYY-MM-DD)</source>
-   <translation>Fecha (AAAA-MM-DD)</translation>
-  </message>
-  <message>
    <source>Day</source>
    <translation>Día</translation>
   </message>
   <message>
    <source>Day of handing over</source>
    <translation>Día de entrega</translation>
-  </message>
-  <message>
-   <source>Day of handing over (YYYY-MM-DD)</source>
-   <translation>Día de entrega (AAAA-MM-DD)</translation>
   </message>
   <message>
    <source>Days for which the offer stands, 1 to 730.</source>
@@ -2132,8 +2128,8 @@
    <translation>Primer día del pl&amp;an</translation>
   </message>
   <message>
-   <source>First day (YYYY-MM-DD)</source>
-   <translation>Primer día (AAAA-MM-DD)</translation>
+   <source>First day</source>
+   <translation>Primer día</translation>
   </message>
   <message>
    <source>Flow</source>
@@ -2282,10 +2278,6 @@
   <message>
    <source>Good practice</source>
    <translation>Buena práctica</translation>
-  </message>
-  <message>
-   <source>Goods, labor, freight: any of them.</source>
-   <translation>Materiales, mano de obra, flete: cualquiera.</translation>
   </message>
   <message>
    <source>Grade</source>
@@ -2676,8 +2668,8 @@
    <translation>Tanques grandes, caudal alto</translation>
   </message>
   <message>
-   <source>Last day (YYYY-MM-DD)</source>
-   <translation>Último día (AAAA-MM-DD)</translation>
+   <source>Last day</source>
+   <translation>Último día</translation>
   </message>
   <message>
    <source>Last done</source>
@@ -2868,8 +2860,8 @@
    <translation>Temperatura mínima del aire que soporta el equipo.</translation>
   </message>
   <message>
-   <source>Made (UTC)</source>
-   <translation>Hecho (UTC)</translation>
+   <source>Made</source>
+   <translation>Hecha</translation>
   </message>
   <message>
    <source>Make the change again that was taken back.</source>
@@ -2910,6 +2902,10 @@
   <message>
    <source>Mark a part to read what speaks against it here.</source>
    <translation>Marque una pieza para leer aquí qué habla en su contra.</translation>
+  </message>
+  <message>
+   <source>Materials, labor, freight: any of them.</source>
+   <translation>Materiales, mano de obra, flete: cualquiera de ellos.</translation>
   </message>
   <message>
    <source>Matter</source>
@@ -5768,8 +5764,8 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Qué ocurre</translation>
   </message>
   <message>
-   <source>What is added to goods and labor.</source>
-   <translation>Qué se añade a materiales y mano de obra.</translation>
+   <source>What is added to materials and labor.</source>
+   <translation>Lo que se añade a los materiales y la mano de obra.</translation>
   </message>
   <message>
    <source>What is asked</source>
@@ -5832,8 +5828,8 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Según la placa</translation>
   </message>
   <message>
-   <source>What makers take off their lists for you: it makes the cost of the goods.</source>
-   <translation>Qué descuentan los fabricantes de sus listas para usted: forma el costo de los materiales.</translation>
+   <source>What makers take off their lists for you: it makes the cost of the materials.</source>
+   <translation>Lo que los fabricantes le descuentan de sus listas: da el costo de los materiales.</translation>
   </message>
   <message>
    <source>What meter and pump pass at most.</source>
@@ -5932,8 +5928,8 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Qué ayudaría</translation>
   </message>
   <message>
-   <source>When (UTC)</source>
-   <translation>Cuándo (UTC)</translation>
+   <source>When</source>
+   <translation>Cuándo</translation>
   </message>
   <message>
    <source>Where own shares come from</source>
@@ -6276,6 +6272,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Su propio número de cotización.</translation>
   </message>
   <message>
+   <source>a day is needed</source>
+   <translation>hace falta un día</translation>
+  </message>
+  <message>
    <source>a fixed amount</source>
    <translation>un importe fijo</translation>
   </message>
@@ -6564,6 +6564,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>sin conjunto</translation>
   </message>
   <message>
+   <source>none</source>
+   <translation>ninguno</translation>
+  </message>
+  <message>
    <source>not chosen in any option</source>
    <translation>no elegida en ninguna opción</translation>
   </message>
@@ -6640,8 +6644,8 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>pegado</translation>
   </message>
   <message>
-   <source>percent of the goods</source>
-   <translation>porcentaje de los materiales</translation>
+   <source>percent of the materials</source>
+   <translation>por ciento de los materiales</translation>
   </message>
   <message>
    <source>price</source>
@@ -6774,6 +6778,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>would not do</source>
    <translation>no serviría</translation>
+  </message>
+  <message>
+   <source>write a day such as {0}, or as YYYY-MM-DD</source>
+   <translation>escriba un día como {0}, o como YYYY-MM-DD</translation>
   </message>
   <message>
    <source>yes</source>

@@ -1308,8 +1308,8 @@
    <translation>Changer le nom du poste ou de son distributeur.</translation>
   </message>
   <message>
-   <source>Changed (UTC)</source>
-   <translation>Modifié (UTC)</translation>
+   <source>Changed</source>
+   <translation>Modifié</translation>
   </message>
   <message>
    <source>Changed in the book since they were chosen: dispenser type {0}. The survey stays as it is.</source>
@@ -1346,6 +1346,10 @@
   <message>
    <source>Choose a &amp;file…</source>
    <translation>Choisir un &amp;fichier…</translation>
+  </message>
+  <message>
+   <source>Choose a day</source>
+   <translation>Choisir un jour</translation>
   </message>
   <message>
    <source>Choose a file: nothing is changed before you take it over.</source>
@@ -1560,20 +1564,12 @@
    <translation>Date</translation>
   </message>
   <message>
-   <source>Date (YYYY-MM-DD)</source>
-   <translation>Date (AAAA-MM-JJ)</translation>
-  </message>
-  <message>
    <source>Day</source>
    <translation>Jour</translation>
   </message>
   <message>
    <source>Day of handing over</source>
    <translation>Jour de la remise</translation>
-  </message>
-  <message>
-   <source>Day of handing over (YYYY-MM-DD)</source>
-   <translation>Jour de la remise (AAAA-MM-JJ)</translation>
   </message>
   <message>
    <source>Days for which the offer stands, 1 to 730.</source>
@@ -2132,8 +2128,8 @@
    <translation>Premier &amp;jour du plan</translation>
   </message>
   <message>
-   <source>First day (YYYY-MM-DD)</source>
-   <translation>Premier jour (AAAA-MM-JJ)</translation>
+   <source>First day</source>
+   <translation>Premier jour</translation>
   </message>
   <message>
    <source>Flow</source>
@@ -2282,10 +2278,6 @@
   <message>
    <source>Good practice</source>
    <translation>Bonne pratique</translation>
-  </message>
-  <message>
-   <source>Goods, labor, freight: any of them.</source>
-   <translation>Fournitures, main-d'œuvre, transport : au choix.</translation>
   </message>
   <message>
    <source>Grade</source>
@@ -2676,8 +2668,8 @@
    <translation>Grands réservoirs, fort débit</translation>
   </message>
   <message>
-   <source>Last day (YYYY-MM-DD)</source>
-   <translation>Dernier jour (AAAA-MM-JJ)</translation>
+   <source>Last day</source>
+   <translation>Dernier jour</translation>
   </message>
   <message>
    <source>Last done</source>
@@ -2868,8 +2860,8 @@
    <translation>Température d'air la plus basse que subit le matériel.</translation>
   </message>
   <message>
-   <source>Made (UTC)</source>
-   <translation>Fait (UTC)</translation>
+   <source>Made</source>
+   <translation>Faite</translation>
   </message>
   <message>
    <source>Make the change again that was taken back.</source>
@@ -2910,6 +2902,10 @@
   <message>
    <source>Mark a part to read what speaks against it here.</source>
    <translation>Marquez une pièce pour lire ce qui s'y oppose ici.</translation>
+  </message>
+  <message>
+   <source>Materials, labor, freight: any of them.</source>
+   <translation>Fournitures, main-d’œuvre, fret : au choix.</translation>
   </message>
   <message>
    <source>Matter</source>
@@ -5768,8 +5764,8 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Ce qui se passe</translation>
   </message>
   <message>
-   <source>What is added to goods and labor.</source>
-   <translation>Ce qui s'ajoute aux fournitures et à la main-d'œuvre.</translation>
+   <source>What is added to materials and labor.</source>
+   <translation>Ce qui s’ajoute aux fournitures et à la main-d’œuvre.</translation>
   </message>
   <message>
    <source>What is asked</source>
@@ -5832,8 +5828,8 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Ce que dit sa plaque</translation>
   </message>
   <message>
-   <source>What makers take off their lists for you: it makes the cost of the goods.</source>
-   <translation>Ce que les fabricants déduisent de leurs listes pour vous : cela fait le coût des fournitures.</translation>
+   <source>What makers take off their lists for you: it makes the cost of the materials.</source>
+   <translation>Ce que les fabricants vous remettent sur leurs tarifs : cela donne le coût des fournitures.</translation>
   </message>
   <message>
    <source>What meter and pump pass at most.</source>
@@ -5932,8 +5928,8 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Ce qui aiderait</translation>
   </message>
   <message>
-   <source>When (UTC)</source>
-   <translation>Quand (UTC)</translation>
+   <source>When</source>
+   <translation>Quand</translation>
   </message>
   <message>
    <source>Where own shares come from</source>
@@ -6276,6 +6272,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Votre propre numéro de devis.</translation>
   </message>
   <message>
+   <source>a day is needed</source>
+   <translation>un jour est nécessaire</translation>
+  </message>
+  <message>
    <source>a fixed amount</source>
    <translation>un montant fixe</translation>
   </message>
@@ -6564,6 +6564,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>aucun ensemble</translation>
   </message>
   <message>
+   <source>none</source>
+   <translation>aucun</translation>
+  </message>
+  <message>
    <source>not chosen in any option</source>
    <translation>choisi dans aucune option</translation>
   </message>
@@ -6640,8 +6644,8 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>collé</translation>
   </message>
   <message>
-   <source>percent of the goods</source>
-   <translation>pourcentage des fournitures</translation>
+   <source>percent of the materials</source>
+   <translation>pour cent des fournitures</translation>
   </message>
   <message>
    <source>price</source>
@@ -6774,6 +6778,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>would not do</source>
    <translation>n'irait pas</translation>
+  </message>
+  <message>
+   <source>write a day such as {0}, or as YYYY-MM-DD</source>
+   <translation>écrire un jour comme {0}, ou sous la forme YYYY-MM-DD</translation>
   </message>
   <message>
    <source>yes</source>

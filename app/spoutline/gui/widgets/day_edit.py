@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from datetime import date
 
-from PySide6.QtCore import QDate, QPoint
-from PySide6.QtWidgets import QCalendarWidget, QLineEdit, QMenu, QWidget, QWidgetAction
+from PySide6.QtCore import QDate, QPoint, Qt
+from PySide6.QtWidgets import QCalendarWidget, QLineEdit, QWidget
 
 from spoutline.gui.local_days import day_text, day_typed
 from spoutline.gui.widgets.editors import LineEditor
@@ -19,6 +19,7 @@ class DayEdit(LineEditor):
 
     def __init__(self, parent: QWidget | None = None, day: date | None = None) -> None:
         super().__init__(parent)
+        self._calendar: QCalendarWidget | None = None
         self.pick_action = self.addAction(icon("calendar"), QLineEdit.ActionPosition.TrailingPosition)
         self.pick_action.setText(tr("Choose a day"))
         self.pick_action.setToolTip(tr("Choose a day"))
@@ -36,25 +37,29 @@ class DayEdit(LineEditor):
 
     def open_calendar(self) -> QCalendarWidget:
         """Open the calendar below the field, on the day that it holds or on today."""
-        menu = QMenu(self)
-        calendar = QCalendarWidget(menu)
+        calendar = self._calendar or self._made_calendar()
         try:
             held = self.day("")
         except InputFault:
             held = None
-        if held is not None:
-            calendar.setSelectedDate(QDate(held.year, held.month, held.day))
-        holder = QWidgetAction(menu)
-        holder.setDefaultWidget(calendar)
-        menu.addAction(holder)
-        menu.aboutToHide.connect(menu.deleteLater)
-        calendar.clicked.connect(lambda picked: self._take(picked, menu))
-        calendar.activated.connect(lambda picked: self._take(picked, menu))
-        menu.popup(self.mapToGlobal(QPoint(0, self.height())))
-        calendar.setFocus()
+        shown = QDate.currentDate() if held is None else QDate(held.year, held.month, held.day)
+        calendar.setSelectedDate(shown)
+        calendar.move(self.mapToGlobal(QPoint(0, self.height())))
+        calendar.show()
+        calendar.setFocus(Qt.FocusReason.PopupFocusReason)
         return calendar
 
-    def _take(self, picked: QDate, menu: QMenu) -> None:
+    def _made_calendar(self) -> QCalendarWidget:
+        # kept with the field: one that goes with each closing would be deleted within its own signal
+        calendar = QCalendarWidget(self)
+        calendar.setWindowFlags(Qt.WindowType.Popup)
+        calendar.clicked.connect(self._take)
+        calendar.activated.connect(self._take)
+        self._calendar = calendar
+        return calendar
+
+    def _take(self, picked: QDate) -> None:
         self.setText(day_text(date(picked.year(), picked.month(), picked.day())))
-        menu.close()
+        if self._calendar is not None:
+            self._calendar.hide()
         self.editingFinished.emit()
