@@ -45,12 +45,11 @@ def test_the_same_survey_gives_the_same_bytes_in_two_processes_with_other_hash_s
     for seed, folder in enumerate(folders, start=1):
         folder.mkdir()
         forms = [f"--{form}={folder / 'bill'}.{form}" for form in ("pdf", "csv", "xlsx")]
-        command = [sys.executable, "-m", "spoutline", "--database", str(shared_database)]
+        shared = ["--database", str(shared_database)]
         environment = {**os.environ, "PYTHONHASHSEED": str(seed), "LANG": ["C", "C.UTF-8"][seed - 1]}
-        subprocess.run([*command, "bill", str(survey), *forms], check=True, env=environment)
-        plan = subprocess.run(
-            [*command, "plan", str(survey), "--json"], check=True, env=environment, capture_output=True
-        )
+        commands = [[*shared, "bill", str(survey), *forms], [*shared, "plan", str(survey), "--json"]]
+        script = f"from spoutline.cli.main import run\nfor one in {commands!r}:\n    assert run(one, None) == 0, one"
+        plan = subprocess.run([sys.executable, "-c", script], check=True, env=environment, capture_output=True)
         (folder / "plan.json").write_bytes(plan.stdout)
     for name in ("bill.pdf", "bill.csv", "bill.xlsx", "plan.json"):
         assert (folders[0] / name).read_bytes() == (folders[1] / name).read_bytes(), name

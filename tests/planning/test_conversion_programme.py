@@ -132,9 +132,9 @@ class Watcher:
         return self.stop_after is not None and self.seen[-1][0] >= self.stop_after
 
 
-@pytest.fixture
-def files(tmp_path: Path) -> tuple[Path, ...]:
-    draw = Random(11)
+@pytest.fixture(scope="module")
+def files(tmp_path_factory: pytest.TempPathFactory) -> tuple[Path, ...]:
+    tmp_path, draw = tmp_path_factory.mktemp("sites"), Random(11)
     paths = tuple(tmp_path / f"site_{number}.json" for number in range(1, 5))
     for number, path in enumerate(paths, start=1):
         path.write_text(generated_site(number, draw).model_dump_json(), encoding="utf-8")
@@ -142,28 +142,35 @@ def files(tmp_path: Path) -> tuple[Path, ...]:
     return (*paths, tmp_path / "site_9.json")
 
 
-def test_two_processes_find_what_one_finds_and_a_bad_survey_stops_no_other(
-    files: tuple[Path, ...], shared_database: Path
-) -> None:
+@pytest.fixture(scope="module")
+def alone(files: tuple[Path, ...], shared_database: Path) -> tuple[SiteResult, ...]:
+    """Return what one process finds in all files, its memory of positions at work."""
     open_converter = partial(open_converting, Settings(database=str(shared_database)))
     watcher = Watcher()
-    alone, stopped = convert_files(files, open_converter, watcher, processes=1)
-    together, _ = convert_files(files, open_converter, processes=2)
-    assert alone == together
+    found, stopped = convert_files(files, open_converter, watcher, processes=1)
     assert not stopped
     assert watcher.seen[-1] == (5, 5)
+    return tuple(found)
+
+
+def test_two_processes_find_what_one_finds_and_a_bad_survey_stops_no_other(
+    files: tuple[Path, ...], alone: tuple[SiteResult, ...], shared_database: Path
+) -> None:
+    together, _ = convert_files(files, partial(open_converting, Settings(database=str(shared_database))), processes=2)
+    assert alone == tuple(together)
     assert [one.outcome is SiteOutcome.FAULT for one in alone] == [False, False, False, False, True]
     assert "site" in alone[-1].message
 
 
-def test_remembered_positions_change_no_result(files: tuple[Path, ...], shared_database: Path) -> None:
+def test_remembered_positions_change_no_result(
+    files: tuple[Path, ...], alone: tuple[SiteResult, ...], shared_database: Path
+) -> None:
     from spoutline.book.survey_text import read_survey
     from spoutline.planning.conversion.programme import site_result
 
     context = open_converting(Settings(database=str(shared_database)))
     fresh = [site_result(context.convert(read_survey(path)), path.name) for path in files[:-1]]
-    remembered, _ = convert_files(files[:-1], lambda: context, processes=1)
-    assert list(remembered) == fresh
+    assert list(alone[:-1]) == fresh
 
 
 def test_a_stopped_run_keeps_what_it_has(files: tuple[Path, ...], shared_database: Path) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from functools import cache
 
 import pytest
 
@@ -26,6 +27,7 @@ def stock_of(*numbers: str, quantity: int = 1) -> Stock:
     return Stock(lines=tuple(StockLine(part=PartRef(number), quantity=quantity) for number in numbers))
 
 
+@cache
 def planned(workbench: Workbench, survey: Survey) -> PositionPlan:
     return workbench.plan_position(survey, "1A")
 
@@ -44,7 +46,9 @@ def whole_kind(workbench: Workbench, plan: PositionPlan, slot: Slot) -> Stock:
     return stock_of(*(one.number for one in workbench.search_parts("", part.kind, 400)))
 
 
+@cache
 def options(workbench: Workbench, survey: Survey, slot: Slot, stock: Stock) -> tuple[SwapOption, ...]:
+    """Return what of a stock would do; the same question is asked once, whatever is held against the answer."""
     plan = planned(workbench, survey)
     return workbench.packing().swap_options(survey, plan, missing_in(plan, slot), stock)
 
