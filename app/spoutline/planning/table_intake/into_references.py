@@ -71,9 +71,8 @@ def take_in_references(
             wanted = "a number that does not lead back to this one"
             intake.report.add(_report(opened, rows[one.ref], _UNKNOWN, str(one.leads_to), wanted))
     _compare(result, before, found)
-    result.astray = [
-        one for one in found.values() if one.leads_to not in parts and one.leads_to not in {*before, *found}
-    ]
+    known = {*parts, *before, *found}
+    result.astray = [one for one in found.values() if one.leads_to not in known]
     makers = {ref.maker for ref in found}
     missing = [ref for ref in before if ref.maker in makers and ref not in found]
     result.missing = len(missing)
