@@ -74,7 +74,7 @@ def test_a_typed_number_is_followed_and_several_parts_ask_for_the_maker() -> Non
     assert trace is not None
     assert trace.written == OLD
     with pytest.raises(
-        InputFault, match="several makers have this number: Aldertarn .*name the maker too: 'Aldertarn OLD 1'"
+        InputFault, match=r"several makers have this number: Aldertarn .*name the maker too: 'Aldertarn OLD 1'"
     ):
         followed(bare, store)
     assert str(known.ref) in with_old_numbers({OLD: "unknown"}, store)[OLD]
