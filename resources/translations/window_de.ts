@@ -492,6 +492,10 @@
    <translation>&amp;Aufnahme</translation>
   </message>
   <message>
+   <source>&amp;Take in a price file…</source>
+   <translation>Preisdatei über&amp;nehmen…</translation>
+  </message>
+  <message>
    <source>&amp;Take its figures</source>
    <translation>Seine Angaben &amp;übernehmen</translation>
   </message>
@@ -562,6 +566,10 @@
   <message>
    <source>&amp;Way</source>
    <translation>&amp;Verfahren</translation>
+  </message>
+  <message>
+   <source>&amp;Which price applies?</source>
+   <translation>&amp;Welcher Preis gilt?</translation>
   </message>
   <message>
    <source>&amp;Who fuels?</source>
@@ -1508,8 +1516,8 @@
    <translation>Zählt zur Förderung</translation>
   </message>
   <message>
-   <source>Cov&amp;erage</source>
-   <translation>Abd&amp;eckung</translation>
+   <source>Cover&amp;age</source>
+   <translation>&amp;Abdeckung</translation>
   </message>
   <message>
    <source>Coverage map: combinations by outlet</source>
@@ -1534,6 +1542,10 @@
   <message>
    <source>Currency of prices that name none</source>
    <translation>Währung von Preisen, die keine nennen</translation>
+  </message>
+  <message>
+   <source>Currency of the price list</source>
+   <translation>Währung der Preisliste</translation>
   </message>
   <message>
    <source>Currency: as the table says</source>
@@ -1570,6 +1582,10 @@
   <message>
    <source>Day of handing over</source>
    <translation>Tag der Übergabe</translation>
+  </message>
+  <message>
+   <source>Day of the price</source>
+   <translation>Tag des Preises</translation>
   </message>
   <message>
    <source>Days for which the offer stands, 1 to 730.</source>
@@ -2132,6 +2148,10 @@
    <translation>Erster Tag</translation>
   </message>
   <message>
+   <source>First day of the price list</source>
+   <translation>Erster Tag der Preisliste</translation>
+  </message>
+  <message>
    <source>Flow</source>
    <translation>Durchfluss</translation>
   </message>
@@ -2198,6 +2218,10 @@
   <message>
    <source>From memory</source>
    <translation>Erinnert</translation>
+  </message>
+  <message>
+   <source>From quantity</source>
+   <translation>Ab Menge</translation>
   </message>
   <message>
    <source>From the dispenser's maker. It must outlast the breakaway.</source>
@@ -2672,6 +2696,10 @@
    <translation>Letzter Tag</translation>
   </message>
   <message>
+   <source>Last day of the price list</source>
+   <translation>Letzter Tag der Preisliste</translation>
+  </message>
+  <message>
    <source>Last done</source>
    <translation>Letztes Mal</translation>
   </message>
@@ -2888,6 +2916,10 @@
    <translation>Hersteller des Teils</translation>
   </message>
   <message>
+   <source>Maker of the price list</source>
+   <translation>Hersteller der Preisliste</translation>
+  </message>
+  <message>
    <source>Making the paper…</source>
    <translation>Das Papier entsteht…</translation>
   </message>
@@ -3052,6 +3084,10 @@
    <translation>Name des Platzes</translation>
   </message>
   <message>
+   <source>Name of the price list</source>
+   <translation>Name der Preisliste</translation>
+  </message>
+  <message>
    <source>Name printed on the quotation.</source>
    <translation>Name, der auf dem Angebot steht.</translation>
   </message>
@@ -3150,6 +3186,10 @@
   <message>
    <source>No price</source>
    <translation>Kein Preis</translation>
+  </message>
+  <message>
+   <source>No price list applies to {part} on {day}.</source>
+   <translation>Für {part} gilt am {day} keine Preisliste.</translation>
   </message>
   <message>
    <source>No question can choose it</source>
@@ -3600,6 +3640,10 @@
    <translation>Wunsch des Betreibers</translation>
   </message>
   <message>
+   <source>P&amp;rice lists</source>
+   <translation>P&amp;reislisten</translation>
+  </message>
+  <message>
    <source>PD&amp;F…</source>
    <translation>PD&amp;F…</translation>
   </message>
@@ -3652,6 +3696,10 @@
    <translation>Teil</translation>
   </message>
   <message>
+   <source>Part &amp;number</source>
+   <translation>Teile&amp;nummer</translation>
+  </message>
+  <message>
    <source>Part maker</source>
    <translation>Hersteller des Teils</translation>
   </message>
@@ -3666,6 +3714,10 @@
   <message>
    <source>Part that is not on the truck</source>
    <translation>Teil, das nicht im Wagen ist</translation>
+  </message>
+  <message>
+   <source>Part whose price is asked</source>
+   <translation>Teil, dessen Preis gefragt ist</translation>
   </message>
   <message>
    <source>Part {0} left out, pieces</source>
@@ -3948,6 +4000,10 @@
    <translation>Preis folgt</translation>
   </message>
   <message>
+   <source>Price list</source>
+   <translation>Preisliste</translation>
+  </message>
+  <message>
    <source>Price list ends soon</source>
    <translation>Preisliste läuft bald ab</translation>
   </message>
@@ -4086,6 +4142,10 @@
   <message>
    <source>Qty</source>
    <translation>Stk.</translation>
+  </message>
+  <message>
+   <source>Quantity ordered</source>
+   <translation>Bestellte Menge</translation>
   </message>
   <message>
    <source>Quotation</source>
@@ -4556,8 +4616,8 @@
    <translation>Als CS&amp;V sichern…</translation>
   </message>
   <message>
-   <source>Save as PD&amp;F…</source>
-   <translation>Als PD&amp;F sichern…</translation>
+   <source>Save as P&amp;DF…</source>
+   <translation>Als P&amp;DF sichern…</translation>
   </message>
   <message>
    <source>Save as a file…</source>
@@ -4984,6 +5044,10 @@
    <translation>Lieferant</translation>
   </message>
   <message>
+   <source>Supplier of the price list</source>
+   <translation>Lieferant der Preisliste</translation>
+  </message>
+  <message>
    <source>Supplier's sheet</source>
    <translation>Blatt des Lieferanten</translation>
   </message>
@@ -5048,6 +5112,10 @@
    <translation>Die letzte Änderung zurücknehmen.</translation>
   </message>
   <message>
+   <source>Take in a price file</source>
+   <translation>Preisdatei übernehmen</translation>
+  </message>
+  <message>
    <source>Take its successor {numbers}</source>
    <translation>Nachfolger {numbers} nehmen</translation>
   </message>
@@ -5090,6 +5158,10 @@
   <message>
    <source>Take theirs</source>
    <translation>Das andere nehmen</translation>
+  </message>
+  <message>
+   <source>Take this list &amp;out</source>
+   <translation>Diese Liste her&amp;ausnehmen</translation>
   </message>
   <message>
    <source>Take {0} out of the book? Surveys keep what they have of it.</source>
@@ -5508,6 +5580,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Zu welchen Plätzen</translation>
   </message>
   <message>
+   <source>Today</source>
+   <translation>Heute</translation>
+  </message>
+  <message>
    <source>Total</source>
    <translation>Gesamt</translation>
   </message>
@@ -5564,6 +5640,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Einheit oder Währung von {0}</translation>
   </message>
   <message>
+   <source>Unit price</source>
+   <translation>Stückpreis</translation>
+  </message>
+  <message>
    <source>Unit price of {0}</source>
    <translation>Stückpreis von {0}</translation>
   </message>
@@ -5600,7 +5680,15 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Koaxial, aktiv</translation>
   </message>
   <message>
+   <source>Valid from</source>
+   <translation>Gültig ab</translation>
+  </message>
+  <message>
    <source>Valid through</source>
+   <translation>Gültig bis</translation>
+  </message>
+  <message>
+   <source>Valid to</source>
    <translation>Gültig bis</translation>
   </message>
   <message>
@@ -6088,6 +6176,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Warum diese?</translation>
   </message>
   <message>
+   <source>Why this price applies</source>
+   <translation>Warum dieser Preis gilt</translation>
+  </message>
+  <message>
    <source>Wishes</source>
    <translation>Wünsche</translation>
   </message>
@@ -6312,6 +6404,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>beliebig</translation>
   </message>
   <message>
+   <source>applies</source>
+   <translation>gilt</translation>
+  </message>
+  <message>
    <source>as agreed</source>
    <translation>wie vereinbart</translation>
   </message>
@@ -6412,6 +6508,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>vom {0}</translation>
   </message>
   <message>
+   <source>day</source>
+   <translation>Tag</translation>
+  </message>
+  <message>
    <source>day of handing over</source>
    <translation>Tag der Übergabe</translation>
   </message>
@@ -6426,6 +6526,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>does not fit</source>
    <translation>passt nicht</translation>
+  </message>
+  <message>
+   <source>does not list this part</source>
+   <translation>führt dieses Teil nicht</translation>
   </message>
   <message>
    <source>draft</source>
@@ -6450,6 +6554,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>empty: {0}</source>
    <translation>leer: {0}</translation>
+  </message>
+  <message>
+   <source>ended</source>
+   <translation>abgelaufen</translation>
   </message>
   <message>
    <source>every dispenser</source>
@@ -6480,6 +6588,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>vom ähnlichen Teil {0}</translation>
   </message>
   <message>
+   <source>from, such as 2027-01-01</source>
+   <translation>ab, etwa 2027-01-01</translation>
+  </message>
+  <message>
    <source>gets a set</source>
    <translation>bekommt einen Satz</translation>
   </message>
@@ -6490,6 +6602,14 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>gone</source>
    <translation>entfallen</translation>
+  </message>
+  <message>
+   <source>is in a currency that is not wanted</source>
+   <translation>in einer Währung, die nicht gewünscht ist</translation>
+  </message>
+  <message>
+   <source>is of another supplier</source>
+   <translation>von einem anderen Lieferanten</translation>
   </message>
   <message>
    <source>its answers go &amp;before those of the positions</source>
@@ -6516,12 +6636,20 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>verliert seinen Satz</translation>
   </message>
   <message>
+   <source>maker</source>
+   <translation>Hersteller</translation>
+  </message>
+  <message>
    <source>much like {0}</source>
    <translation>fast wie {0}</translation>
   </message>
   <message>
    <source>my_county</source>
    <translation>mein_bezirk</translation>
+  </message>
+  <message>
+   <source>name of the list</source>
+   <translation>Name der Liste</translation>
   </message>
   <message>
    <source>needs a look</source>
@@ -6616,6 +6744,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>noch nicht aufgenommen</translation>
   </message>
   <message>
+   <source>not valid yet</source>
+   <translation>noch nicht gültig</translation>
+  </message>
+  <message>
    <source>nothing</source>
    <translation>nichts</translation>
   </message>
@@ -6636,8 +6768,16 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>eine für alle oder eine je Säule: 1, 2, 2, 3</translation>
   </message>
   <message>
+   <source>open</source>
+   <translation>offen</translation>
+  </message>
+  <message>
    <source>own</source>
    <translation>eigene</translation>
+  </message>
+  <message>
+   <source>part number</source>
+   <translation>Teilenummer</translation>
   </message>
   <message>
    <source>pasted</source>
@@ -6692,6 +6832,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>sagen, warum: es steht auf dem Papier</translation>
   </message>
   <message>
+   <source>sells this part only from a greater quantity</source>
+   <translation>verkauft dieses Teil erst ab einer größeren Menge</translation>
+  </message>
+  <message>
    <source>site</source>
    <translation>Tankstelle</translation>
   </message>
@@ -6706,6 +6850,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>stock list</source>
    <translation>Bestandsliste</translation>
+  </message>
+  <message>
+   <source>supplier</source>
+   <translation>Lieferant</translation>
   </message>
   <message>
    <source>the catalog states otherwise: {0}</source>
@@ -6768,6 +6916,22 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>zum nächsten, eine Hälfte aufwärts</translation>
   </message>
   <message>
+   <source>to; empty: open</source>
+   <translation>bis; leer: offen</translation>
+  </message>
+  <message>
+   <source>valid</source>
+   <translation>gültig</translation>
+  </message>
+  <message>
+   <source>valid from</source>
+   <translation>gültig ab</translation>
+  </message>
+  <message>
+   <source>valid to</source>
+   <translation>gültig bis</translation>
+  </message>
+  <message>
    <source>which blocks the issue</source>
    <translation>was das Abgeben verhindert</translation>
   </message>
@@ -6776,12 +6940,20 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>mit Vereinbarung</translation>
   </message>
   <message>
+   <source>would apply too: another currency is wanted, or it began earlier</source>
+   <translation>würde auch gelten: eine andere Währung ist gewünscht, oder sie begann früher</translation>
+  </message>
+  <message>
    <source>would not do</source>
    <translation>ginge nicht</translation>
   </message>
   <message>
    <source>write a day such as {0}, or as YYYY-MM-DD</source>
    <translation>einen Tag schreiben wie {0} oder als YYYY-MM-DD</translation>
+  </message>
+  <message>
+   <source>write the day as 2027-03-01</source>
+   <translation>den Tag als 2027-03-01 schreiben</translation>
   </message>
   <message>
    <source>yes</source>
@@ -6898,6 +7070,14 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{0} price is missing</source>
    <translation>{0} Preis fehlt</translation>
+  </message>
+  <message>
+   <source>{0} price lists in the draft now.</source>
+   <translation>Jetzt {0} Preislisten im Entwurf.</translation>
+  </message>
+  <message>
+   <source>{0} price lists in this edition; those in folders hold beside them.</source>
+   <translation>{0} Preislisten in dieser Ausgabe; die in Ordnern gelten daneben.</translation>
   </message>
   <message>
    <source>{0} prices are missing</source>
@@ -7018,6 +7198,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{parts} parts in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>
    <translation>{parts} Teile in {rows} Zeilen, {left} ausgelassen; {faults} Fehler, {questions} Fragen.</translation>
+  </message>
+  <message>
+   <source>{part} on {day}: {price} from list {name}</source>
+   <translation>{part} am {day}: {price} aus Liste {name}</translation>
   </message>
   <message>
    <source>{path} is there already, and this program did not write it as such a file. Replace it?</source>

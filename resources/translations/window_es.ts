@@ -492,6 +492,10 @@
    <translation>&amp;Levantamiento</translation>
   </message>
   <message>
+   <source>&amp;Take in a price file…</source>
+   <translation>&amp;Tomar un archivo de precios…</translation>
+  </message>
+  <message>
    <source>&amp;Take its figures</source>
    <translation>&amp;Tomar sus datos</translation>
   </message>
@@ -562,6 +566,10 @@
   <message>
    <source>&amp;Way</source>
    <translation>&amp;Camino</translation>
+  </message>
+  <message>
+   <source>&amp;Which price applies?</source>
+   <translation>¿&amp;Qué precio se aplica?</translation>
   </message>
   <message>
    <source>&amp;Who fuels?</source>
@@ -1508,8 +1516,8 @@
    <translation>Cuenta para un subsidio</translation>
   </message>
   <message>
-   <source>Cov&amp;erage</source>
-   <translation>Cob&amp;ertura</translation>
+   <source>Cover&amp;age</source>
+   <translation>Cobertur&amp;a</translation>
   </message>
   <message>
    <source>Coverage map: combinations by outlet</source>
@@ -1534,6 +1542,10 @@
   <message>
    <source>Currency of prices that name none</source>
    <translation>Moneda de los precios que no nombran ninguna</translation>
+  </message>
+  <message>
+   <source>Currency of the price list</source>
+   <translation>Moneda de la lista de precios</translation>
   </message>
   <message>
    <source>Currency: as the table says</source>
@@ -1570,6 +1582,10 @@
   <message>
    <source>Day of handing over</source>
    <translation>Día de entrega</translation>
+  </message>
+  <message>
+   <source>Day of the price</source>
+   <translation>Día del precio</translation>
   </message>
   <message>
    <source>Days for which the offer stands, 1 to 730.</source>
@@ -2132,6 +2148,10 @@
    <translation>Primer día</translation>
   </message>
   <message>
+   <source>First day of the price list</source>
+   <translation>Primer día de la lista de precios</translation>
+  </message>
+  <message>
    <source>Flow</source>
    <translation>Caudal</translation>
   </message>
@@ -2198,6 +2218,10 @@
   <message>
    <source>From memory</source>
    <translation>De memoria</translation>
+  </message>
+  <message>
+   <source>From quantity</source>
+   <translation>Desde cantidad</translation>
   </message>
   <message>
    <source>From the dispenser's maker. It must outlast the breakaway.</source>
@@ -2672,6 +2696,10 @@
    <translation>Último día</translation>
   </message>
   <message>
+   <source>Last day of the price list</source>
+   <translation>Último día de la lista de precios</translation>
+  </message>
+  <message>
    <source>Last done</source>
    <translation>Última vez</translation>
   </message>
@@ -2888,6 +2916,10 @@
    <translation>Fabricante de la pieza</translation>
   </message>
   <message>
+   <source>Maker of the price list</source>
+   <translation>Fabricante de la lista de precios</translation>
+  </message>
+  <message>
    <source>Making the paper…</source>
    <translation>Haciendo el documento…</translation>
   </message>
@@ -3052,6 +3084,10 @@
    <translation>Nombre de la posición</translation>
   </message>
   <message>
+   <source>Name of the price list</source>
+   <translation>Nombre de la lista de precios</translation>
+  </message>
+  <message>
    <source>Name printed on the quotation.</source>
    <translation>Nombre impreso en la cotización.</translation>
   </message>
@@ -3150,6 +3186,10 @@
   <message>
    <source>No price</source>
    <translation>Sin precio</translation>
+  </message>
+  <message>
+   <source>No price list applies to {part} on {day}.</source>
+   <translation>Ninguna lista de precios se aplica a {part} el {day}.</translation>
   </message>
   <message>
    <source>No question can choose it</source>
@@ -3600,6 +3640,10 @@
    <translation>Deseo del propietario</translation>
   </message>
   <message>
+   <source>P&amp;rice lists</source>
+   <translation>Listas de p&amp;recios</translation>
+  </message>
+  <message>
    <source>PD&amp;F…</source>
    <translation>PD&amp;F…</translation>
   </message>
@@ -3652,6 +3696,10 @@
    <translation>Pieza</translation>
   </message>
   <message>
+   <source>Part &amp;number</source>
+   <translation>&amp;Número de pieza</translation>
+  </message>
+  <message>
    <source>Part maker</source>
    <translation>Fabricante de la pieza</translation>
   </message>
@@ -3666,6 +3714,10 @@
   <message>
    <source>Part that is not on the truck</source>
    <translation>Pieza que no va en la camioneta</translation>
+  </message>
+  <message>
+   <source>Part whose price is asked</source>
+   <translation>Pieza cuyo precio se pregunta</translation>
   </message>
   <message>
    <source>Part {0} left out, pieces</source>
@@ -3948,6 +4000,10 @@
    <translation>Precio pendiente</translation>
   </message>
   <message>
+   <source>Price list</source>
+   <translation>Lista de precios</translation>
+  </message>
+  <message>
    <source>Price list ends soon</source>
    <translation>La lista de precios termina pronto</translation>
   </message>
@@ -4086,6 +4142,10 @@
   <message>
    <source>Qty</source>
    <translation>Cant.</translation>
+  </message>
+  <message>
+   <source>Quantity ordered</source>
+   <translation>Cantidad pedida</translation>
   </message>
   <message>
    <source>Quotation</source>
@@ -4556,8 +4616,8 @@
    <translation>Guardar como CS&amp;V…</translation>
   </message>
   <message>
-   <source>Save as PD&amp;F…</source>
-   <translation>Guardar como PD&amp;F…</translation>
+   <source>Save as P&amp;DF…</source>
+   <translation>Guardar como P&amp;DF…</translation>
   </message>
   <message>
    <source>Save as a file…</source>
@@ -4984,6 +5044,10 @@
    <translation>Proveedor</translation>
   </message>
   <message>
+   <source>Supplier of the price list</source>
+   <translation>Proveedor de la lista de precios</translation>
+  </message>
+  <message>
    <source>Supplier's sheet</source>
    <translation>Hoja del proveedor</translation>
   </message>
@@ -5048,6 +5112,10 @@
    <translation>Deshacer el último cambio.</translation>
   </message>
   <message>
+   <source>Take in a price file</source>
+   <translation>Tomar un archivo de precios</translation>
+  </message>
+  <message>
    <source>Take its successor {numbers}</source>
    <translation>Tomar su sucesora {numbers}</translation>
   </message>
@@ -5090,6 +5158,10 @@
   <message>
    <source>Take theirs</source>
    <translation>Tomar el ajeno</translation>
+  </message>
+  <message>
+   <source>Take this list &amp;out</source>
+   <translation>Quitar esta &amp;lista</translation>
   </message>
   <message>
    <source>Take {0} out of the book? Surveys keep what they have of it.</source>
@@ -5508,6 +5580,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>A qué posiciones</translation>
   </message>
   <message>
+   <source>Today</source>
+   <translation>Hoy</translation>
+  </message>
+  <message>
    <source>Total</source>
    <translation>Total</translation>
   </message>
@@ -5564,6 +5640,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Unidad o moneda de {0}</translation>
   </message>
   <message>
+   <source>Unit price</source>
+   <translation>Precio unitario</translation>
+  </message>
+  <message>
    <source>Unit price of {0}</source>
    <translation>Precio unitario de {0}</translation>
   </message>
@@ -5600,7 +5680,15 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Coaxial con vacío</translation>
   </message>
   <message>
+   <source>Valid from</source>
+   <translation>Válida desde</translation>
+  </message>
+  <message>
    <source>Valid through</source>
+   <translation>Válida hasta</translation>
+  </message>
+  <message>
+   <source>Valid to</source>
    <translation>Válida hasta</translation>
   </message>
   <message>
@@ -6088,6 +6176,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>¿Por qué estas?</translation>
   </message>
   <message>
+   <source>Why this price applies</source>
+   <translation>Por qué se aplica este precio</translation>
+  </message>
+  <message>
    <source>Wishes</source>
    <translation>Deseos</translation>
   </message>
@@ -6312,6 +6404,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>cualquiera</translation>
   </message>
   <message>
+   <source>applies</source>
+   <translation>se aplica</translation>
+  </message>
+  <message>
    <source>as agreed</source>
    <translation>según lo acordado</translation>
   </message>
@@ -6412,6 +6508,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>con fecha {0}</translation>
   </message>
   <message>
+   <source>day</source>
+   <translation>día</translation>
+  </message>
+  <message>
    <source>day of handing over</source>
    <translation>día de entrega</translation>
   </message>
@@ -6426,6 +6526,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>does not fit</source>
    <translation>no sirve</translation>
+  </message>
+  <message>
+   <source>does not list this part</source>
+   <translation>no incluye esta pieza</translation>
   </message>
   <message>
    <source>draft</source>
@@ -6450,6 +6554,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>empty: {0}</source>
    <translation>vacío: {0}</translation>
+  </message>
+  <message>
+   <source>ended</source>
+   <translation>terminada</translation>
   </message>
   <message>
    <source>every dispenser</source>
@@ -6480,6 +6588,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>de la pieza similar {0}</translation>
   </message>
   <message>
+   <source>from, such as 2027-01-01</source>
+   <translation>desde, como 2027-01-01</translation>
+  </message>
+  <message>
    <source>gets a set</source>
    <translation>obtiene un conjunto</translation>
   </message>
@@ -6490,6 +6602,14 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>gone</source>
    <translation>desaparecida</translation>
+  </message>
+  <message>
+   <source>is in a currency that is not wanted</source>
+   <translation>en una moneda que no se pide</translation>
+  </message>
+  <message>
+   <source>is of another supplier</source>
+   <translation>de otro proveedor</translation>
   </message>
   <message>
    <source>its answers go &amp;before those of the positions</source>
@@ -6516,12 +6636,20 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>pierde su conjunto</translation>
   </message>
   <message>
+   <source>maker</source>
+   <translation>fabricante</translation>
+  </message>
+  <message>
    <source>much like {0}</source>
    <translation>muy parecida a {0}</translation>
   </message>
   <message>
    <source>my_county</source>
    <translation>mi_municipio</translation>
+  </message>
+  <message>
+   <source>name of the list</source>
+   <translation>nombre de la lista</translation>
   </message>
   <message>
    <source>needs a look</source>
@@ -6616,6 +6744,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>aún sin levantar</translation>
   </message>
   <message>
+   <source>not valid yet</source>
+   <translation>aún no válida</translation>
+  </message>
+  <message>
    <source>nothing</source>
    <translation>nada</translation>
   </message>
@@ -6636,8 +6768,16 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>uno para todos, o uno para cada uno: 1, 2, 2, 3</translation>
   </message>
   <message>
+   <source>open</source>
+   <translation>abierta</translation>
+  </message>
+  <message>
    <source>own</source>
    <translation>propio</translation>
+  </message>
+  <message>
+   <source>part number</source>
+   <translation>número de pieza</translation>
   </message>
   <message>
    <source>pasted</source>
@@ -6692,6 +6832,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>diga por qué: consta en el documento</translation>
   </message>
   <message>
+   <source>sells this part only from a greater quantity</source>
+   <translation>vende esta pieza solo desde una cantidad mayor</translation>
+  </message>
+  <message>
    <source>site</source>
    <translation>estación</translation>
   </message>
@@ -6706,6 +6850,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>stock list</source>
    <translation>lista de existencias</translation>
+  </message>
+  <message>
+   <source>supplier</source>
+   <translation>proveedor</translation>
   </message>
   <message>
    <source>the catalog states otherwise: {0}</source>
@@ -6768,6 +6916,22 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>al más cercano, el medio hacia arriba</translation>
   </message>
   <message>
+   <source>to; empty: open</source>
+   <translation>hasta; vacío: abierta</translation>
+  </message>
+  <message>
+   <source>valid</source>
+   <translation>válida</translation>
+  </message>
+  <message>
+   <source>valid from</source>
+   <translation>válida desde</translation>
+  </message>
+  <message>
+   <source>valid to</source>
+   <translation>válida hasta</translation>
+  </message>
+  <message>
    <source>which blocks the issue</source>
    <translation>lo que impide emitirla</translation>
   </message>
@@ -6776,12 +6940,20 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>con el acuerdo</translation>
   </message>
   <message>
+   <source>would apply too: another currency is wanted, or it began earlier</source>
+   <translation>también se aplicaría: se pide otra moneda, o empezó antes</translation>
+  </message>
+  <message>
    <source>would not do</source>
    <translation>no serviría</translation>
   </message>
   <message>
    <source>write a day such as {0}, or as YYYY-MM-DD</source>
    <translation>escriba un día como {0}, o como YYYY-MM-DD</translation>
+  </message>
+  <message>
+   <source>write the day as 2027-03-01</source>
+   <translation>escriba el día como 2027-03-01</translation>
   </message>
   <message>
    <source>yes</source>
@@ -6898,6 +7070,14 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{0} price is missing</source>
    <translation>Falta {0} precio</translation>
+  </message>
+  <message>
+   <source>{0} price lists in the draft now.</source>
+   <translation>Ahora {0} listas de precios en el borrador.</translation>
+  </message>
+  <message>
+   <source>{0} price lists in this edition; those in folders hold beside them.</source>
+   <translation>{0} listas de precios en esta edición; las de las carpetas valen además.</translation>
   </message>
   <message>
    <source>{0} prices are missing</source>
@@ -7018,6 +7198,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{parts} parts in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>
    <translation>{parts} piezas en {rows} filas, {left} omitidas; {faults} errores, {questions} preguntas.</translation>
+  </message>
+  <message>
+   <source>{part} on {day}: {price} from list {name}</source>
+   <translation>{part} el {day}: {price} de la lista {name}</translation>
   </message>
   <message>
    <source>{path} is there already, and this program did not write it as such a file. Replace it?</source>

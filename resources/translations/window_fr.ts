@@ -492,6 +492,10 @@
    <translation>&amp;Relevé</translation>
   </message>
   <message>
+   <source>&amp;Take in a price file…</source>
+   <translation>Re&amp;prendre un fichier de prix…</translation>
+  </message>
+  <message>
    <source>&amp;Take its figures</source>
    <translation>&amp;Prendre ses valeurs</translation>
   </message>
@@ -562,6 +566,10 @@
   <message>
    <source>&amp;Way</source>
    <translation>&amp;Voie</translation>
+  </message>
+  <message>
+   <source>&amp;Which price applies?</source>
+   <translation>&amp;Quel prix s’applique ?</translation>
   </message>
   <message>
    <source>&amp;Who fuels?</source>
@@ -1508,7 +1516,7 @@
    <translation>Compte pour une subvention</translation>
   </message>
   <message>
-   <source>Cov&amp;erage</source>
+   <source>Cover&amp;age</source>
    <translation>Couv&amp;erture</translation>
   </message>
   <message>
@@ -1534,6 +1542,10 @@
   <message>
    <source>Currency of prices that name none</source>
    <translation>Monnaie des prix qui n'en nomment pas</translation>
+  </message>
+  <message>
+   <source>Currency of the price list</source>
+   <translation>Monnaie de la liste de prix</translation>
   </message>
   <message>
    <source>Currency: as the table says</source>
@@ -1570,6 +1582,10 @@
   <message>
    <source>Day of handing over</source>
    <translation>Jour de la remise</translation>
+  </message>
+  <message>
+   <source>Day of the price</source>
+   <translation>Jour du prix</translation>
   </message>
   <message>
    <source>Days for which the offer stands, 1 to 730.</source>
@@ -2132,6 +2148,10 @@
    <translation>Premier jour</translation>
   </message>
   <message>
+   <source>First day of the price list</source>
+   <translation>Premier jour de la liste de prix</translation>
+  </message>
+  <message>
    <source>Flow</source>
    <translation>Débit</translation>
   </message>
@@ -2198,6 +2218,10 @@
   <message>
    <source>From memory</source>
    <translation>De mémoire</translation>
+  </message>
+  <message>
+   <source>From quantity</source>
+   <translation>À partir de la quantité</translation>
   </message>
   <message>
    <source>From the dispenser's maker. It must outlast the breakaway.</source>
@@ -2672,6 +2696,10 @@
    <translation>Dernier jour</translation>
   </message>
   <message>
+   <source>Last day of the price list</source>
+   <translation>Dernier jour de la liste de prix</translation>
+  </message>
+  <message>
    <source>Last done</source>
    <translation>Dernière</translation>
   </message>
@@ -2888,6 +2916,10 @@
    <translation>Fabricant de la pièce</translation>
   </message>
   <message>
+   <source>Maker of the price list</source>
+   <translation>Fabricant de la liste de prix</translation>
+  </message>
+  <message>
    <source>Making the paper…</source>
    <translation>Composition du document…</translation>
   </message>
@@ -3052,6 +3084,10 @@
    <translation>Nom du poste</translation>
   </message>
   <message>
+   <source>Name of the price list</source>
+   <translation>Nom de la liste de prix</translation>
+  </message>
+  <message>
    <source>Name printed on the quotation.</source>
    <translation>Nom imprimé sur le devis.</translation>
   </message>
@@ -3150,6 +3186,10 @@
   <message>
    <source>No price</source>
    <translation>Sans prix</translation>
+  </message>
+  <message>
+   <source>No price list applies to {part} on {day}.</source>
+   <translation>Aucune liste de prix ne s’applique à {part} le {day}.</translation>
   </message>
   <message>
    <source>No question can choose it</source>
@@ -3600,6 +3640,10 @@
    <translation>Souhait du propriétaire</translation>
   </message>
   <message>
+   <source>P&amp;rice lists</source>
+   <translation>Listes de p&amp;rix</translation>
+  </message>
+  <message>
    <source>PD&amp;F…</source>
    <translation>PD&amp;F…</translation>
   </message>
@@ -3652,6 +3696,10 @@
    <translation>Pièce</translation>
   </message>
   <message>
+   <source>Part &amp;number</source>
+   <translation>&amp;Numéro de pièce</translation>
+  </message>
+  <message>
    <source>Part maker</source>
    <translation>Fabricant de la pièce</translation>
   </message>
@@ -3666,6 +3714,10 @@
   <message>
    <source>Part that is not on the truck</source>
    <translation>Pièce absente du fourgon</translation>
+  </message>
+  <message>
+   <source>Part whose price is asked</source>
+   <translation>Pièce dont le prix est demandé</translation>
   </message>
   <message>
    <source>Part {0} left out, pieces</source>
@@ -3948,6 +4000,10 @@
    <translation>Prix à suivre</translation>
   </message>
   <message>
+   <source>Price list</source>
+   <translation>Liste de prix</translation>
+  </message>
+  <message>
    <source>Price list ends soon</source>
    <translation>La liste de prix finit bientôt</translation>
   </message>
@@ -4086,6 +4142,10 @@
   <message>
    <source>Qty</source>
    <translation>Qté</translation>
+  </message>
+  <message>
+   <source>Quantity ordered</source>
+   <translation>Quantité commandée</translation>
   </message>
   <message>
    <source>Quotation</source>
@@ -4556,8 +4616,8 @@
    <translation>Enregistrer en CS&amp;V…</translation>
   </message>
   <message>
-   <source>Save as PD&amp;F…</source>
-   <translation>Enregistrer en PD&amp;F…</translation>
+   <source>Save as P&amp;DF…</source>
+   <translation>Enregistrer en P&amp;DF…</translation>
   </message>
   <message>
    <source>Save as a file…</source>
@@ -4984,6 +5044,10 @@
    <translation>Fournisseur</translation>
   </message>
   <message>
+   <source>Supplier of the price list</source>
+   <translation>Fournisseur de la liste de prix</translation>
+  </message>
+  <message>
    <source>Supplier's sheet</source>
    <translation>Fiche du fournisseur</translation>
   </message>
@@ -5048,6 +5112,10 @@
    <translation>Annuler la dernière modification.</translation>
   </message>
   <message>
+   <source>Take in a price file</source>
+   <translation>Reprendre un fichier de prix</translation>
+  </message>
+  <message>
    <source>Take its successor {numbers}</source>
    <translation>Prendre son successeur {numbers}</translation>
   </message>
@@ -5090,6 +5158,10 @@
   <message>
    <source>Take theirs</source>
    <translation>Prendre l'autre</translation>
+  </message>
+  <message>
+   <source>Take this list &amp;out</source>
+   <translation>Re&amp;tirer cette liste</translation>
   </message>
   <message>
    <source>Take {0} out of the book? Surveys keep what they have of it.</source>
@@ -5508,6 +5580,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>À quels postes</translation>
   </message>
   <message>
+   <source>Today</source>
+   <translation>Aujourd'hui</translation>
+  </message>
+  <message>
    <source>Total</source>
    <translation>Total</translation>
   </message>
@@ -5564,6 +5640,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Unité ou monnaie de {0}</translation>
   </message>
   <message>
+   <source>Unit price</source>
+   <translation>Prix unitaire</translation>
+  </message>
+  <message>
    <source>Unit price of {0}</source>
    <translation>Prix unitaire de {0}</translation>
   </message>
@@ -5600,8 +5680,16 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Coaxial à aspiration</translation>
   </message>
   <message>
+   <source>Valid from</source>
+   <translation>Valable du</translation>
+  </message>
+  <message>
    <source>Valid through</source>
    <translation>Valable au</translation>
+  </message>
+  <message>
+   <source>Valid to</source>
+   <translation>Valable jusqu'au</translation>
   </message>
   <message>
    <source>Value</source>
@@ -6088,6 +6176,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Pourquoi elles ?</translation>
   </message>
   <message>
+   <source>Why this price applies</source>
+   <translation>Pourquoi ce prix s’applique</translation>
+  </message>
+  <message>
    <source>Wishes</source>
    <translation>Souhaits</translation>
   </message>
@@ -6312,6 +6404,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>au choix</translation>
   </message>
   <message>
+   <source>applies</source>
+   <translation>s’applique</translation>
+  </message>
+  <message>
    <source>as agreed</source>
    <translation>comme convenu</translation>
   </message>
@@ -6412,6 +6508,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>daté du {0}</translation>
   </message>
   <message>
+   <source>day</source>
+   <translation>jour</translation>
+  </message>
+  <message>
    <source>day of handing over</source>
    <translation>jour de la remise</translation>
   </message>
@@ -6426,6 +6526,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>does not fit</source>
    <translation>ne convient pas</translation>
+  </message>
+  <message>
+   <source>does not list this part</source>
+   <translation>ne contient pas cette pièce</translation>
   </message>
   <message>
    <source>draft</source>
@@ -6450,6 +6554,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>empty: {0}</source>
    <translation>vide : {0}</translation>
+  </message>
+  <message>
+   <source>ended</source>
+   <translation>terminée</translation>
   </message>
   <message>
    <source>every dispenser</source>
@@ -6480,6 +6588,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>de la pièce semblable {0}</translation>
   </message>
   <message>
+   <source>from, such as 2027-01-01</source>
+   <translation>du, par exemple 2027-01-01</translation>
+  </message>
+  <message>
    <source>gets a set</source>
    <translation>obtient un ensemble</translation>
   </message>
@@ -6490,6 +6602,14 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>gone</source>
    <translation>disparue</translation>
+  </message>
+  <message>
+   <source>is in a currency that is not wanted</source>
+   <translation>dans une monnaie non demandée</translation>
+  </message>
+  <message>
+   <source>is of another supplier</source>
+   <translation>d’un autre fournisseur</translation>
   </message>
   <message>
    <source>its answers go &amp;before those of the positions</source>
@@ -6516,12 +6636,20 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>perd son ensemble</translation>
   </message>
   <message>
+   <source>maker</source>
+   <translation>fabricant</translation>
+  </message>
+  <message>
    <source>much like {0}</source>
    <translation>très proche de {0}</translation>
   </message>
   <message>
    <source>my_county</source>
    <translation>mon_comte</translation>
+  </message>
+  <message>
+   <source>name of the list</source>
+   <translation>nom de la liste</translation>
   </message>
   <message>
    <source>needs a look</source>
@@ -6616,6 +6744,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>pas encore relevé</translation>
   </message>
   <message>
+   <source>not valid yet</source>
+   <translation>pas encore valable</translation>
+  </message>
+  <message>
    <source>nothing</source>
    <translation>rien</translation>
   </message>
@@ -6636,8 +6768,16 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>un pour tous, ou un pour chacun : 1, 2, 2, 3</translation>
   </message>
   <message>
+   <source>open</source>
+   <translation>ouverte</translation>
+  </message>
+  <message>
    <source>own</source>
    <translation>propre</translation>
+  </message>
+  <message>
+   <source>part number</source>
+   <translation>numéro de pièce</translation>
   </message>
   <message>
    <source>pasted</source>
@@ -6692,6 +6832,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>dites pourquoi : cela figure sur le document</translation>
   </message>
   <message>
+   <source>sells this part only from a greater quantity</source>
+   <translation>ne vend cette pièce qu’à partir d’une quantité plus grande</translation>
+  </message>
+  <message>
    <source>site</source>
    <translation>station</translation>
   </message>
@@ -6706,6 +6850,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>stock list</source>
    <translation>liste de stock</translation>
+  </message>
+  <message>
+   <source>supplier</source>
+   <translation>fournisseur</translation>
   </message>
   <message>
    <source>the catalog states otherwise: {0}</source>
@@ -6768,6 +6916,22 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>au plus proche, un demi vers le haut</translation>
   </message>
   <message>
+   <source>to; empty: open</source>
+   <translation>au ; vide : ouverte</translation>
+  </message>
+  <message>
+   <source>valid</source>
+   <translation>valable</translation>
+  </message>
+  <message>
+   <source>valid from</source>
+   <translation>valable du</translation>
+  </message>
+  <message>
+   <source>valid to</source>
+   <translation>valable jusqu’au</translation>
+  </message>
+  <message>
    <source>which blocks the issue</source>
    <translation>ce qui empêche l'émission</translation>
   </message>
@@ -6776,12 +6940,20 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>avec l'accord</translation>
   </message>
   <message>
+   <source>would apply too: another currency is wanted, or it began earlier</source>
+   <translation>s’appliquerait aussi : une autre monnaie est demandée, ou elle a commencé plus tôt</translation>
+  </message>
+  <message>
    <source>would not do</source>
    <translation>n'irait pas</translation>
   </message>
   <message>
    <source>write a day such as {0}, or as YYYY-MM-DD</source>
    <translation>écrire un jour comme {0}, ou sous la forme YYYY-MM-DD</translation>
+  </message>
+  <message>
+   <source>write the day as 2027-03-01</source>
+   <translation>écrivez le jour comme 2027-03-01</translation>
   </message>
   <message>
    <source>yes</source>
@@ -6898,6 +7070,14 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{0} price is missing</source>
    <translation>{0} prix manque</translation>
+  </message>
+  <message>
+   <source>{0} price lists in the draft now.</source>
+   <translation>Maintenant {0} listes de prix dans le brouillon.</translation>
+  </message>
+  <message>
+   <source>{0} price lists in this edition; those in folders hold beside them.</source>
+   <translation>{0} listes de prix dans cette édition ; celles des dossiers valent en plus.</translation>
   </message>
   <message>
    <source>{0} prices are missing</source>
@@ -7018,6 +7198,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{parts} parts in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>
    <translation>{parts} pièces en {rows} lignes, {left} écartées ; {faults} erreurs, {questions} questions.</translation>
+  </message>
+  <message>
+   <source>{part} on {day}: {price} from list {name}</source>
+   <translation>{part} le {day} : {price} de la liste {name}</translation>
   </message>
   <message>
    <source>{path} is there already, and this program did not write it as such a file. Replace it?</source>

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from contextlib import suppress
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
@@ -27,10 +27,12 @@ if TYPE_CHECKING:
     from spoutline.model.survey import Survey
     from spoutline.planning.keeping.effect import PositionEffect
     from spoutline.planning.keeping.health import HealthNote
+    from spoutline.planning.pricing.applying import PriceAnswer, PriceAsked
     from spoutline.planning.protocols import Progress
     from spoutline.planning.table_intake.column_map import TableMap
     from spoutline.planning.table_intake.intake import Progress as RowsRead
     from spoutline.planning.table_intake.into_draft import OpenedTable, TableResult
+    from spoutline.planning.table_intake.into_price_list import PriceTableResult
     from spoutline.planning.table_intake.into_references import ReferenceResult
     from spoutline.planning.table_intake.raw_table import TextEncoding
     from spoutline.planning.table_intake.table_look import TableFile, TableLook
@@ -180,7 +182,7 @@ class CatalogueService:
         tables = [
             self._sources.tables(one) for one in ((jurisdiction,) if jurisdiction else self._sources.jurisdictions())
         ]
-        return health_of(self.shelf().entries(ref), tables, self._sources.price_lists(), today)
+        return health_of(self.shelf().entries(ref), tables, self.price_lists(ref), today)
 
     def effects(
         self, before: EditionRef, after: EditionRef, surveys: Iterable[Survey], progress: Progress | None = None
@@ -249,7 +251,7 @@ class CatalogueService:
         """Return the exchange file of an edition: the same bytes for equal editions."""
         from spoutline.catalogue.exchange import exchange_bytes
 
-        return exchange_bytes(self.shelf().entries(ref), self.shelf().references(ref))
+        return exchange_bytes(self.shelf().entries(ref), self.shelf().references(ref), self.shelf().price_lists(ref))
 
     def import_table(
         self,
@@ -388,6 +390,68 @@ class CatalogueService:
             desk.references.take_out(named)
             return named[0]
 
+    def price_lists(self, ref: EditionRef) -> tuple[PriceList, ...]:
+        """Return the price lists by which an edition is quoted: its own, and those of the folders with other ids."""
+        from spoutline.catalogue.price_lists import joined
+
+        return joined(self.shelf().price_lists(ref), self._sources.price_lists())
+
+    def price(self, ref: EditionRef, asked: PriceAsked) -> PriceAnswer:
+        """Return which price of a part applies on a day, and why."""
+        from spoutline.planning.pricing.applying import price_answer
+
+        return price_answer(asked, self.price_lists(ref))
+
+    def named_part(self, ref: EditionRef, text: str) -> PartRef:
+        """Return maker and number of the entry that a person names; raise ``InputFault`` for none or several."""
+        found, _ = self.shelf().find(ref, text, limit=_MOST_TOLD)
+        exact = [one.ref for one in found if text.strip() in (one.number, str(one.ref))]
+        if len(exact) != 1:
+            several = ", ".join(str(one) for one in exact) or ", ".join(str(one.ref) for one in found[:5])
+            wanted = f"number, or maker and number, of one entry: {several or 'none is known by this'}"
+            raise InputFault((InputProblem("", "part number", repr(text), wanted),))
+        return exact[0]
+
+    def plain_prices(self, ref: EditionRef, part: PartRef) -> tuple[tuple[str, str], ...]:
+        """Return the plain prices of an entry as currency and amount: what sets are chosen by."""
+        from spoutline.explain.writing.money import amount
+
+        entry = self.shelf().entry(ref, part)
+        prices = () if entry is None else entry.prices
+        return tuple((one.currency, str(amount(one.minor, one.currency))) for one in prices)
+
+    def import_price_file(
+        self, name: str, path: Path, head: Mapping[str, object], *, dry_run: bool = False
+    ) -> PriceList:
+        """Take a file of prices and breaks into the draft as a price list; raise ``InputFault`` with every fault."""
+        from spoutline.catalogue.price_lists import price_list_from_file
+
+        made = price_list_from_file(path, head)
+        with self.shelf().draft(name, dry_run=dry_run) as desk:
+            desk.price_lists.put((made,))
+        return made
+
+    def import_price_table(
+        self, name: str, opened: OpenedTable, head: Mapping[str, object], *, dry_run: bool = False
+    ) -> PriceTableResult:
+        """Take a supplier's table of prices into the draft as a price list: all of it, or nothing."""
+        from spoutline.planning.table_intake.into_price_list import price_list_in
+
+        result = price_list_in(opened, head)
+        if result.price_list is not None:
+            with self.shelf().draft(name, dry_run=dry_run) as desk:
+                desk.price_lists.put((result.price_list,))
+        return result
+
+    def remove_price_list(self, name: str, list_id: str) -> None:
+        """Take a price list out of the draft of a catalogue; raise ``InputFault`` where it has none of this id."""
+        with self.shelf().draft(name) as desk:
+            known = desk.price_lists.all()
+            if list_id not in known:
+                wanted = f"one of: {', '.join(known) or 'the draft has no price list'}"
+                raise InputFault((InputProblem("", "price list", repr(list_id), wanted),))
+            desk.price_lists.take_out((list_id,))
+
     def import_exchange(
         self, path: Path, name: str, *, keep_others: bool = False, dry_run: bool = False
     ) -> DraftCounts:
@@ -406,4 +470,7 @@ class CatalogueService:
                 desk.keep_only(reader.refs)
                 desk.references.keep_only(set(reader.references))
             desk.references.put(reader.references.values())
+            if not keep_others:
+                desk.price_lists.keep_only(set(reader.price_lists))
+            desk.price_lists.put(reader.price_lists.values())
             return desk.counts

@@ -116,14 +116,14 @@ class QuotationService:
 
         return TermsFolders(folder, self._sources.usual_terms.parent)
 
-    def price_list_names(self) -> PriceListNames:
+    def price_list_names(self, survey: Survey | None = None) -> PriceListNames:
         """Return makers, discount groups, currencies and part numbers that the price lists know.
 
         Raise ``InputFault`` with every fault of every list.
         """
         from spoutline.catalogue.price_lists import names_in
 
-        return names_in(self.price_lists())
+        return names_in(self.price_lists_for(self._sources.catalogue(survey)))
 
     def labour_forecast(self, labour: Labour, survey: Survey) -> LabourForecast:
         """Return the hours of a labour table at a station before its sets are chosen."""
@@ -145,6 +145,12 @@ class QuotationService:
         from spoutline.book.terms_files import read_logo
 
         return read_logo(terms, self._picture_folders(folder))
+
+    def price_lists_for(self, parts: CatalogueStore) -> tuple[PriceList, ...]:
+        """Return the price lists by which an edition is quoted: its own, and those of the folders with other ids."""
+        from spoutline.catalogue.price_lists import joined
+
+        return joined(parts.price_lists(), self.price_lists())
 
     def price_lists(self) -> tuple[PriceList, ...]:
         """Return every price list at hand; they are read once. Raise ``InputFault`` with every fault of every list."""
@@ -203,7 +209,7 @@ class QuotationService:
             tables=self._sources.tables(survey),
             steps=self._sources.steps(),
             parts=parts,
-            price_lists=self.price_lists(),
+            price_lists=self.price_lists_for(parts),
             liquid_text=lambda one: story.liquid(Liquid(one.liquid.family, one.liquid.blend_percent)),
             part_names=self._part_names(display),
         )
@@ -343,7 +349,7 @@ class QuotationService:
             parts = self._sources.newest(name)
             mine = [one for one in still_open if one.quotation.pins.catalogue == name]
             if parts is not None:
-                touched = touched_quotations(mine, parts, self.price_lists(), today)
+                touched = touched_quotations(mine, parts, self.price_lists_for(parts), today)
                 found.update({one.id: what for one, what in touched})
         return tuple((one, found[one.id]) for one in still_open if one.id in found)
 

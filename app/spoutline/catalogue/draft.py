@@ -14,6 +14,7 @@ from spoutline.catalogue.cross_references import ReferenceDesk
 from spoutline.catalogue.descriptions import describe
 from spoutline.catalogue.editions import held_by
 from spoutline.catalogue.entry_text import digest_of, entry_from_text, entry_text
+from spoutline.catalogue.list_store import PriceListDesk
 from spoutline.catalogue.part_records import Columns, rows_of
 from spoutline.catalogue.tables import OPEN, CatalogueTable, EntryRow, PartRecord, StateRow
 from spoutline.model.catalogue_entry import CatalogueEntry
@@ -55,6 +56,7 @@ class DraftDesk:
         self._draft = last_edition + 1
         self.counts = DraftCounts()
         self.references = ReferenceDesk(connection, catalogue_id, last_edition)
+        self.price_lists = PriceListDesk(connection, catalogue_id, last_edition)
 
     def put(self, entries: Iterable[CatalogueEntry]) -> None:
         """Put entries in, each in the place of the one with its maker and number; two of one reference are a defect.

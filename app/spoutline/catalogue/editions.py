@@ -11,7 +11,15 @@ from dataclasses import dataclass
 
 from sqlalchemy import ColumnElement, Connection, select
 
-from spoutline.catalogue.tables import CatalogueRow, CrossReferenceRow, EditionRow, EntryRow, PartRecord, PriceRow
+from spoutline.catalogue.tables import (
+    CatalogueRow,
+    CrossReferenceRow,
+    EditionRow,
+    EntryRow,
+    PartRecord,
+    PriceListRow,
+    PriceRow,
+)
 from spoutline.model.catalogue_edition import CatalogueEdition
 
 
@@ -38,7 +46,7 @@ class OpenedEdition:
 
 
 def held_by(
-    table: type[EntryRow | PartRecord | CrossReferenceRow], catalogue_id: int, at: int
+    table: type[EntryRow | PartRecord | CrossReferenceRow | PriceListRow], catalogue_id: int, at: int
 ) -> tuple[ColumnElement[bool], ...]:
     """Return the conditions that a row of ``table`` belongs to edition ``at`` of a catalogue."""
     return table.catalogue_id == catalogue_id, table.first_edition <= at, table.last_edition >= at

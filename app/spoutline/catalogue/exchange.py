@@ -23,6 +23,8 @@ from pydantic import ValidationError
 from spoutline.catalogue.cross_references import COLUMNS as REFERENCE_COLUMNS
 from spoutline.catalogue.descriptions import COLUMNS, figure_cells
 from spoutline.catalogue.entry_text import digest_of, entry_text
+from spoutline.catalogue.price_lists import COLUMNS as PRICE_COLUMNS
+from spoutline.catalogue.price_lists import price_list_of
 from spoutline.catalogue.shelf import fingerprint_of_states
 from spoutline.catalogue.table_schema import IDENTITY_COLUMNS, TABLE_SCHEMA, UNKNOWN_KIND, csv_resource, table_schema
 from spoutline.input_bounds import BOUNDS, csv_rows
@@ -32,6 +34,7 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.field_faults import FAULT_BESIDE_OTHERS
 from spoutline.model.part import PartKind
 from spoutline.model.part_ref import PartRef
+from spoutline.model.pricing import PriceList
 
 DESCRIPTOR: Final = "datapackage.json"
 FORMAT: Final = "spoutline-catalogue"
@@ -40,11 +43,21 @@ _VERSION: Final = 1
 _PRICES: Final = "prices"
 _ORIGINS: Final = "origins"
 _REFERENCES: Final = "cross_references"
+_LISTS: Final = "price_lists"
+_LIST_COLUMNS: Final = ("id", "maker", "supplier", "currency", "valid_from", "valid_to")
+_LIST_PRICES: Final = "list_prices"
+_LIST_PRICE_COLUMNS: Final = ("list", *PRICE_COLUMNS)
 _PRICE_COLUMNS: Final = ("number", "maker", "currency", "price_minor")
 _ORIGIN_COLUMNS: Final = ("number", "maker", "column", "origin", "source")
-_BESIDE: Final = {_PRICES: _PRICE_COLUMNS, _ORIGINS: _ORIGIN_COLUMNS, _REFERENCES: REFERENCE_COLUMNS}
+_BESIDE: Final = {
+    _PRICES: _PRICE_COLUMNS,
+    _ORIGINS: _ORIGIN_COLUMNS,
+    _REFERENCES: REFERENCE_COLUMNS,
+    _LISTS: _LIST_COLUMNS,
+    _LIST_PRICES: _LIST_PRICE_COLUMNS,
+}
 _TABLES: Final[dict[str, PartKind | None]] = {**{kind.value: kind for kind in PartKind}, UNKNOWN_KIND: None}
-_MEMBERS: Final = frozenset({DESCRIPTOR, *(f"{name}.csv" for name in (*_TABLES, _PRICES, _ORIGINS, _REFERENCES))})
+_MEMBERS: Final = frozenset({DESCRIPTOR, *(f"{name}.csv" for name in (*_TABLES, *_BESIDE))})
 _LONG_AGO: Final = (1980, 1, 1, 0, 0, 0)  # the first day that a ZIP can name: no clock enters
 _FORMULA: Final = re.compile(r"'*[=+\-@\t\r＝＋－＠]")
 _TEXTS: Final = frozenset(IDENTITY_COLUMNS) - {"lead_days", "pack", "discontinued_from"}
@@ -52,16 +65,23 @@ _TEXTS: Final = frozenset(IDENTITY_COLUMNS) - {"lead_days", "pack", "discontinue
 _Tables = dict[str, tuple[tuple[str, ...], list[list[str]]]]
 
 
-def exchange_bytes(entries: Iterable[CatalogueEntry], references: Iterable[CrossReference] = ()) -> bytes:
-    """Return the exchange file of these entries and cross-references; the same bytes for the same in any order."""
+def exchange_bytes(
+    entries: Iterable[CatalogueEntry],
+    references: Iterable[CrossReference] = (),
+    lists: Iterable[PriceList] = (),
+) -> bytes:
+    """Return the exchange file of entries, cross-references and price lists; the same bytes in any order."""
     ordered = sorted(entries, key=lambda entry: entry.ref)
     leading = sorted(references, key=lambda one: one.ref)
     tables = _tables(ordered)
     if leading:
         rows = [[_shielded(str(getattr(one, column))) for column in REFERENCE_COLUMNS] for one in leading]
         tables[_REFERENCES] = (REFERENCE_COLUMNS, rows)
+    priced = sorted(lists, key=lambda one: one.id)
+    if priced:
+        tables |= _list_tables(priced)
     states = ((entry.number, entry.maker, digest_of(entry_text(entry))) for entry in ordered)
-    descriptor = _descriptor(tables, fingerprint_of_states(states, leading))
+    descriptor = _descriptor(tables, fingerprint_of_states(states, leading, priced))
     target = io.BytesIO()
     with zipfile.ZipFile(target, "w", zipfile.ZIP_DEFLATED, compresslevel=6) as archive:
         _add(archive, DESCRIPTOR, json.dumps(descriptor, indent=2, ensure_ascii=False) + "\n")
@@ -72,6 +92,24 @@ def exchange_bytes(entries: Iterable[CatalogueEntry], references: Iterable[Cross
             writer.writerows(rows)
             _add(archive, f"{name}.csv", text.getvalue())
     return target.getvalue()
+
+
+def _list_tables(lists: Iterable[PriceList]) -> _Tables:
+    heads = [[_shielded(_plain(getattr(one, column))) for column in _LIST_COLUMNS] for one in lists]
+    prices = [
+        [
+            _shielded(text)
+            for text in (one.id, row.part_number, row.discount_group, str(step.from_quantity), str(step.unit_price))
+        ]
+        for one in lists
+        for row in sorted(one.rows, key=lambda row: row.part_number)
+        for step in row.breaks
+    ]
+    return {_LISTS: (_LIST_COLUMNS, heads), _LIST_PRICES: (_LIST_PRICE_COLUMNS, prices)}
+
+
+def _plain(value: object) -> str:
+    return "" if value is None else str(value)
 
 
 def _add(archive: zipfile.ZipFile, name: str, text: str) -> None:
@@ -156,10 +194,17 @@ def _schema_beside(name: str) -> dict[str, Any]:
     fields: list[dict[str, Any]] = [
         {"name": column, "type": "integer" if column == "price_minor" else "string"} for column in columns
     ]
-    key = ["maker", "number"] if name == _REFERENCES else ["maker", "number", columns[2]]
+    key = _KEYS.get(name) or ["maker", "number", columns[2]]
     if name == _REFERENCES:
         fields[columns.index("relation")]["constraints"] = {"enum": [one.value for one in NumberRelation]}
     return {"$schema": TABLE_SCHEMA, "fields": fields, "primaryKey": key, "missingValues": [""]}
+
+
+_KEYS: Final = {
+    _REFERENCES: ["maker", "number"],
+    _LISTS: ["id"],
+    _LIST_PRICES: ["list", "number", "from_quantity"],
+}
 
 
 class ExchangeReader:
@@ -173,6 +218,7 @@ class ExchangeReader:
         self.problems: list[InputProblem] = []
         self.refs: set[PartRef] = set()
         self.references: dict[PartRef, CrossReference] = {}
+        self.price_lists: dict[str, PriceList] = {}
         self._prices: dict[PartRef, list[tuple[str, str]]] = {}
         self._origins: dict[PartRef, dict[str, tuple[str, str]]] = {}
         self._rows = 0
@@ -197,8 +243,31 @@ class ExchangeReader:
                         yield entry
             for row in self._table(archive, names, _REFERENCES):
                 self._reference(row)
+            self._read_lists(archive, names)
         for ref in sorted({*self._prices, *self._origins} - self.refs):
             self._fault(f"{_PRICES}.csv or {_ORIGINS}.csv", "number", str(ref), "the number and maker of a part above")
+
+    def _read_lists(self, archive: zipfile.ZipFile, names: frozenset[str]) -> None:
+        prices: dict[str, list[tuple[str, dict[str, str]]]] = {}
+        for row in self._table(archive, names, _LIST_PRICES):
+            place = row.pop(_PLACE)
+            bare = {column: _bare(text) for column, text in row.items()}
+            prices.setdefault(bare.pop("list"), []).append((place, bare))
+        for row in self._table(archive, names, _LISTS):
+            place = row.pop(_PLACE)
+            said = {column: _bare(text) or None for column, text in row.items()}
+            name = str(said["id"])
+            if name in self.price_lists:
+                self._fault(place, "id", repr(name), "each price list stands once")
+            try:
+                made = price_list_of({**said, "supplier": said["supplier"] or ""}, prices.pop(name, ()))
+                self.price_lists[name] = made
+            except InputFault as fault:
+                self.problems.extend(fault.problems)
+        for name in sorted(prices):
+            self._fault(
+                f"{self._path}, {_LIST_PRICES}.csv", "list", repr(name[:80]), f"the id of a list in {_LISTS}.csv"
+            )
 
     def _reference(self, row: dict[str, str]) -> None:
         place = row.pop(_PLACE)

@@ -6,7 +6,7 @@
 from __future__ import annotations
 
 import csv
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
@@ -26,7 +26,9 @@ COLUMNS = ("number", "group", "from_quantity", "unit_price")
 _Word = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=120)]
 
 
-class _ListEntry(PlainValues):
+class PriceListHead(PlainValues):
+    """What a price list says of itself."""
+
     model_config = ConfigDict(extra="forbid", frozen=True)
 
     id: Annotated[str, StringConstraints(pattern=r"^[A-Za-z0-9][A-Za-z0-9._-]{0,59}$")]
@@ -34,6 +36,7 @@ class _ListEntry(PlainValues):
     currency: Annotated[str, StringConstraints(pattern=r"^[A-Z]{3}$")]
     valid_from: date
     valid_to: date | None = None
+    supplier: Annotated[str, StringConstraints(strip_whitespace=True, max_length=120)] = ""
 
     @model_validator(mode="after")
     def _begins_before_it_ends(self) -> Self:
@@ -45,7 +48,7 @@ class _ListEntry(PlainValues):
 class _Lists(BaseModel):
     model_config = ConfigDict(extra="forbid", frozen=True)
 
-    price_list: tuple[_ListEntry, ...] = Field(min_length=1)
+    price_list: tuple[PriceListHead, ...] = Field(min_length=1)
 
 
 class _Row(PlainValues):
@@ -78,11 +81,71 @@ def read_price_lists(folder: Path) -> tuple[PriceList, ...]:
                 valid_from=entry.valid_from,
                 valid_to=entry.valid_to,
                 rows=rows,
+                supplier=entry.supplier,
             )
         )
     if problems:
         raise InputFault(tuple(problems))
     return tuple(sorted(found, key=lambda one: one.id))
+
+
+def joined(own: Iterable[PriceList], others: Iterable[PriceList]) -> tuple[PriceList, ...]:
+    """Return the lists of an edition and those beside it, by id; one of the same id gives way to the edition's."""
+    return tuple(one for _, one in sorted(({one.id: one for one in others} | {one.id: one for one in own}).items()))
+
+
+def is_price_table(path: Path) -> bool:
+    """Say whether a file is a table with just the columns of a price list."""
+    try:
+        text = bounded_text(path, BOUNDS.price_bytes, "file", "a readable UTF-8 file is needed")
+    except InputFault:
+        return False
+    first = next(csv.reader(text.removeprefix("\ufeff").splitlines()[:1]), [])
+    return sorted(cell.strip() for cell in first) == sorted(COLUMNS)
+
+
+def price_list_from_file(path: Path, said: Mapping[str, object]) -> PriceList:
+    """Return the price list whose rows stand in a file and whose head is ``said``; raise ``InputFault``."""
+    problems: list[InputProblem] = []
+    head = _head(said, problems)
+    rows = _rows(path, problems)
+    return _made(head, rows, problems)
+
+
+def price_list_of(
+    said: Mapping[str, object],
+    rows: Iterable[tuple[str, Mapping[str, object]]],
+    *,
+    problems: Sequence[InputProblem] = (),
+) -> PriceList:
+    """Return a price list of rows that are named by place and column; raise ``InputFault`` with every fault."""
+    found = list(problems)
+    head = _head(said, found)
+
+    def checked() -> Iterator[tuple[str, _Row]]:
+        for place, row in rows:
+            try:
+                yield place, _Row.model_validate(row)
+            except ValidationError as fault:
+                found.extend(_problems(place, fault))
+
+    return _made(head, _grouped(checked(), found), found)
+
+
+def _head(said: Mapping[str, object], problems: list[InputProblem]) -> PriceListHead | None:
+    try:
+        return PriceListHead.model_validate(said)
+    except ValidationError as fault:
+        problems.extend(_problems("price list", fault))
+        return None
+
+
+def _made(head: PriceListHead | None, rows: tuple[PriceRow, ...], problems: list[InputProblem]) -> PriceList:
+    if not rows and not problems:
+        problems.append(InputProblem("price list", "rows", "none", "at least one part with a price"))
+    if head is None or problems:
+        raise InputFault(tuple(problems))
+    return PriceList(**head.model_dump(), rows=rows)
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,7 +169,7 @@ def names_in(lists: Sequence[PriceList]) -> PriceListNames:
     )
 
 
-def _entries(path: Path, problems: list[InputProblem]) -> tuple[_ListEntry, ...]:
+def _entries(path: Path, problems: list[InputProblem]) -> tuple[PriceListHead, ...]:
     text = _text(path, problems)
     if text is None:
         return ()
@@ -128,8 +191,13 @@ def _rows(path: Path, problems: list[InputProblem]) -> tuple[PriceRow, ...]:
     text = _text(path, problems)
     if text is None:
         return ()
+    return _grouped(_checked(path, text, problems), problems)
+
+
+def _grouped(rows: Iterable[tuple[str, _Row]], problems: list[InputProblem]) -> tuple[PriceRow, ...]:
+    """Return the breaks of each part together, by number; note what stands twice."""
     known: dict[str, tuple[str, dict[int, Decimal]]] = {}
-    for place, row in _checked(path, text, problems):
+    for place, row in rows:
         group, breaks = known.setdefault(row.number, (row.group, {}))
         if group != row.group:
             problems.append(InputProblem(place, "group", repr(row.group), f"the part stands in {group!r} above"))
@@ -149,7 +217,7 @@ def _rows(path: Path, problems: list[InputProblem]) -> tuple[PriceRow, ...]:
 
 def _checked(path: Path, text: str, problems: list[InputProblem]) -> Iterator[tuple[str, _Row]]:
     """Yield every sound row with its place; note what is wrong with the others."""
-    reader = csv.reader(text.splitlines(), strict=True)
+    reader = csv.reader(text.removeprefix("\ufeff").splitlines(), strict=True)
     try:
         head = [cell.strip() for cell in next(reader, [])]
         if sorted(head) != sorted(COLUMNS):

@@ -24,6 +24,7 @@ from spoutline.catalogue.editions import (
     published,
 )
 from spoutline.catalogue.entry_text import entry_from_text
+from spoutline.catalogue.list_store import list_text, lists_changed, lists_held
 from spoutline.catalogue.schema import CATALOGUE_SCHEMA, store_faults
 from spoutline.catalogue.store import CatalogueStore, PartMemory
 from spoutline.catalogue.tables import OPEN, CatalogueRow, CrossReferenceRow, EditionRow, EntryRow, StateRow
@@ -33,6 +34,7 @@ from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.cross_reference import CrossReference
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef
+from spoutline.model.pricing import PriceList
 
 _STATE_KEY = 1  # the only row of its table
 _FETCHED = 2_000  # rows that are held in memory at once
@@ -49,6 +51,7 @@ class CatalogueFacts:
     draft_gone: int  # entries that the newest edition has and the draft has not, or has otherwise
     references: int = 0  # cross-references of the draft
     references_changed: bool = False  # whether those of the newest edition are others
+    price_lists_changed: bool = False  # likewise
 
     @property
     def is_demonstration(self) -> bool:
@@ -63,7 +66,7 @@ class CatalogueFacts:
     @property
     def has_changes(self) -> bool:
         """Whether the draft differs from the newest edition."""
-        return bool(self.draft_put or self.draft_gone or self.references_changed)
+        return bool(self.draft_put or self.draft_gone or self.references_changed or self.price_lists_changed)
 
 
 @dataclass(frozen=True, slots=True)
@@ -177,6 +180,12 @@ class CatalogueShelf:
         with self._reading() as connection:
             return tuple(references_held(connection, _opened(connection, ref)))
 
+    def price_lists(self, ref: EditionRef) -> tuple[PriceList, ...]:
+        """Return the price lists of an edition by id."""
+        with self._reading() as connection:
+            opened = _opened(connection, ref)
+            return tuple(lists_held(connection, opened.catalogue_id, opened.at))
+
     def reference_changes(self, before: EditionRef, after: EditionRef) -> tuple[ReferenceChange, ...]:
         """Return which cross-references differ between two editions, by old number and maker."""
         old, new = ({one.ref: one for one in self.references(ref)} for ref in (before, after))
@@ -244,6 +253,9 @@ class CatalogueShelf:
             kept = () if before is None else tuple(references_held(connection, before))
             desk.references.keep_only({one.ref for one in kept})
             desk.references.put(kept)
+            lists = tuple(lists_held(connection, row.id, row.last_edition)) if row.last_edition else ()
+            desk.price_lists.keep_only({one.id for one in lists})
+            desk.price_lists.put(lists)
 
     def publish(self, name: str, *, notes: str, publisher: str, on: date) -> CatalogueEdition:
         """Publish the draft of a catalogue as its next edition; raise ``InputFault`` where nothing changed in it."""
@@ -387,6 +399,7 @@ def _facts(connection: Connection, row: CatalogueKey) -> CatalogueFacts:
         draft_gone=count(own, EntryRow.last_edition == row.last_edition) if row.last_edition else 0,
         references=connection.execute(of_catalogue.where(references.last_edition == OPEN)).scalar_one(),
         references_changed=connection.execute(of_catalogue.where(or_(*touched))).scalar_one() > 0,
+        price_lists_changed=lists_changed(connection, row),
     )
 
 
@@ -430,11 +443,14 @@ def publish_draft(
     columns = (EntryRow.number, EntryRow.maker, EntryRow.digest, EntryRow.is_described)
     states = connection.execute(select(*columns).where(*held)).all()
     references = references_held(connection, draft_of(row))
+    lists = lists_held(connection, row.id, number)
     values = {
         "catalogue_id": row.id,
         "number": number,
         "title": title,
-        "fingerprint": fingerprint_of_states(((one.number, one.maker, one.digest) for one in states), references),
+        "fingerprint": fingerprint_of_states(
+            ((one.number, one.maker, one.digest) for one in states), references, lists
+        ),
         "published_on": on,
         "publisher": publisher,
         "notes": notes,
@@ -447,10 +463,15 @@ def publish_draft(
     return _opened(connection, EditionRef(row.name, number)).edition
 
 
-def fingerprint_of_states(states: Iterable[tuple[str, str, str]], references: Iterable[CrossReference] = ()) -> str:
+def fingerprint_of_states(
+    states: Iterable[tuple[str, str, str]],
+    references: Iterable[CrossReference] = (),
+    lists: Iterable[PriceList] = (),
+) -> str:
     """Return the fingerprint of an edition.
 
-    It is the SHA-256 over number, maker and digest of its entries, and all of its cross-references, in their order.
+    It is the SHA-256 over number, maker and digest of its entries, and all of its cross-references and price
+    lists, in their order.
     """
     digest = hashlib.sha256()
     for number, maker, content in sorted(states):
@@ -458,4 +479,6 @@ def fingerprint_of_states(states: Iterable[tuple[str, str, str]], references: It
     for one in sorted(references, key=lambda one: one.ref):
         texts = (one.number, one.maker, one.part_number, one.part_maker, one.relation, one.remark)
         digest.update(("\1" + "\0".join(texts) + "\n").encode())
+    for text in sorted(map(list_text, lists)):
+        digest.update(f"\2{text}\n".encode())
     return digest.hexdigest()

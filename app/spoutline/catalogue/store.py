@@ -14,6 +14,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from sqlalchemy import ColumnElement, Connection, Engine, func, select
 
 from spoutline.catalogue.editions import OpenedEdition, currencies_of, held_by
+from spoutline.catalogue.list_store import lists_held
 from spoutline.catalogue.numbers import NumberIndex
 from spoutline.catalogue.part_records import load_parts
 from spoutline.catalogue.schema import store_faults
@@ -23,6 +24,7 @@ from spoutline.model.catalogue_edition import CatalogueEdition
 from spoutline.model.cross_reference import NumberTrace
 from spoutline.model.part import Part, PartKind, PartStatus
 from spoutline.model.part_ref import PartRef
+from spoutline.model.pricing import PriceList
 
 _NEAREST = 3
 _LOOK_ALIKE = str.maketrans("oil", "011")
@@ -177,6 +179,11 @@ class CatalogueStore:
             return self._opened.currencies
         with store_faults(self._engine), self._engine.connect() as connection:
             return currencies_of(connection, self._opened.catalogue_id, self._opened.at)
+
+    def price_lists(self) -> tuple[PriceList, ...]:
+        """Return the price lists that the edition holds, by id."""
+        with store_faults(self._engine), self._engine.connect() as connection:
+            return tuple(lists_held(connection, self._opened.catalogue_id, self._opened.at))
 
     def nearest_numbers(self, number: str) -> tuple[str, ...]:
         """Return up to three known numbers close to a mistyped one, the closest first."""

@@ -133,6 +133,21 @@ class CrossReferenceRow(CatalogueTable):
     )
 
 
+class PriceListRow(CatalogueTable):
+    """A state of a price list and the editions that hold it; it changes as a whole."""
+
+    __tablename__ = "catalogue_price_list"
+
+    id: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
+    catalogue_id: Mapped[int] = mapped_column(ForeignKey("catalogue_catalogue.id"))
+    first_edition: Mapped[int]
+    last_edition: Mapped[int]
+    name: Mapped[str] = mapped_column(String(60))  # its id
+    content: Mapped[str] = mapped_column(Text)  # as ``list_store`` writes it
+
+    __table_args__ = (UniqueConstraint("catalogue_id", "name", "first_edition", name="uq_catalogue_price_list"),)
+
+
 class PartRecord(CatalogueTable):
     """What every described part has; key and editions are those of its entry."""
 

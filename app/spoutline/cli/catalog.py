@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from spoutline.cli.catalogue_coverage import coverage_arguments, run_coverage
 from spoutline.cli.catalogue_cross_reference import cross_reference_arguments, run_cross_reference
 from spoutline.cli.catalogue_import import import_arguments, run_import
+from spoutline.cli.catalogue_prices import price_arguments, price_list_arguments, run_price, run_price_list
 from spoutline.cli.command import Command, display_of, json_display, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
@@ -77,6 +78,10 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     import_arguments(add("import", "take an exchange file or a supplier's table into a draft: all of it, or nothing"))
     add("schema", "print the Data Package that describes tables of parts and prices, for other tools to check them by")
     coverage_arguments(add("coverage", "say which combinations of liquid, duty, outlet and climate it has sets for"))
+    price_arguments(add("price", "say which price of a part applies on a day, of which price list, and why"))
+    price_list_arguments(
+        add("price-list", "price lists with validity, of an edition or a draft"), shared_options, _EPILOG
+    )
     use = add("use", "let the book plan with a catalog or one of its editions, unasked")
     use.add_argument("edition", metavar="NAME", help=_NAMED)
     cross_reference_arguments(
@@ -238,6 +243,18 @@ def _coverage(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return code
 
 
+def _price(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    code, lines, document = run_price(workbench, arguments)
+    _say(arguments, lines, document)
+    return code
+
+
+def _price_list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    code, lines, document = run_price_list(workbench, arguments)
+    _say(arguments, lines, document)
+    return code
+
+
 def _use(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     chosen = workbench.catalogues().choose(EditionRef.from_text(arguments.edition))
     return _say(arguments, [f"planned with unasked: {chosen}"], {"planned_with": str(chosen)})
@@ -321,6 +338,8 @@ _ACTIONS: dict[str | None, _Action] = {
     "import": _import,
     "schema": _schema,
     "coverage": _coverage,
+    "price": _price,
+    "price-list": _price_list,
     "use": _use,
     "cross-reference": _cross_reference,
     "demonstration": _demonstration,

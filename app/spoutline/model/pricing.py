@@ -55,6 +55,7 @@ class PriceList:
     valid_from: date
     valid_to: date | None
     rows: tuple[PriceRow, ...]
+    supplier: str = ""  # who sells at these prices; empty: whoever sells for the maker
 
     @cached_property
     def by_number(self) -> dict[str, PriceRow]:

@@ -20,6 +20,8 @@ REFERENCES = JobKey(JobKind.CATALOGUE, "references")
 HEALTH = JobKey(JobKind.CATALOGUE, "health")
 COVER = JobKey(JobKind.CATALOGUE, "cover")
 COVERED = JobKey(JobKind.CATALOGUE, "covered")
+PRICE = JobKey(JobKind.CATALOGUE, "price")
+PRICE_LISTS = JobKey(JobKind.CATALOGUE, "price lists")
 FILE = JobKey(JobKind.FILE, "catalogue")
 
 

@@ -13,12 +13,16 @@ from spoutline.gui.pages.catalogues.effect_panel import EffectPanel
 from spoutline.gui.pages.catalogues.entries_panel import EntriesPanel
 from spoutline.gui.pages.catalogues.health_panel import HealthPanel
 from spoutline.gui.pages.catalogues.import_panel import ImportPanel
+from spoutline.gui.pages.catalogues.prices_panel import PricesPanel
 from spoutline.gui.pages.catalogues.references_panel import ReferencesPanel
 from spoutline.gui.pages.catalogues.shelf_panel import ShelfPanel
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import plain_label, tab_pages
 from spoutline.gui.wording import tr
+
+# the panels that show the edition in hand
+_OF_EDITION = EntriesPanel | HealthPanel | ImportPanel | ReferencesPanel | EffectPanel | CoveragePanel | PricesPanel
 
 
 def _nothing() -> None:
@@ -53,6 +57,7 @@ class CataloguesPage(QWidget):
         self.references_panel = ReferencesPanel(context, self.in_hand, notify, pages)
         self.health_panel = HealthPanel(context, self.in_hand, pages)
         self.effect_panel = EffectPanel(context, self.in_hand, pages)
+        self.prices_panel = PricesPanel(context, self.in_hand, pages)
         self.coverage_panel = CoveragePanel(context, self.in_hand, notify, pages)
         for panel, words in (
             (self.shelf_panel, tr("&Catalogs and editions")),
@@ -61,7 +66,8 @@ class CataloguesPage(QWidget):
             (self.references_panel, tr("&Old numbers")),
             (self.health_panel, tr("&Health")),
             (self.effect_panel, tr("E&ffect")),
-            (self.coverage_panel, tr("Cov&erage")),
+            (self.coverage_panel, tr("Cover&age")),
+            (self.prices_panel, tr("P&rice lists")),
         ):
             self.tabs.addTab(panel, words)
         column.addWidget(self.tabs, 1)
@@ -96,7 +102,7 @@ class CataloguesPage(QWidget):
 
     def _show_panel(self) -> None:
         panel = self.tabs.currentWidget()
-        if isinstance(panel, EntriesPanel | HealthPanel | ImportPanel | ReferencesPanel | EffectPanel | CoveragePanel):
+        if isinstance(panel, _OF_EDITION):
             panel.refresh()
 
     def _on_changed(self, what: Changed) -> None:

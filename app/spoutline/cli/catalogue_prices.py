@@ -1,0 +1,215 @@
+"""`catalogue price-list` and `catalogue price`: price lists with validity, and which price applies on a day and why."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Callable, Iterator
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING, Final
+
+from spoutline.cli.catalogue_import import choices_in, report_document, table_arguments, with_repairs
+from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.outputs import InputFile
+from spoutline.model.catalogue_edition import EditionRef
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.planning.pricing.applying import ListStanding, ListVerdict, PriceAnswer, PriceAsked
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+    from spoutline.model.pricing import PriceList
+
+Said = tuple[ExitCode, list[str], dict[str, object]]
+_MOST: Final = 1_000_000
+_WORDS: Final[dict[ListStanding, str]] = {
+    ListStanding.APPLIES: "applies",
+    ListStanding.COMES_AFTER: "would apply too, but comes after it: another currency is wanted, or it began earlier",
+    ListStanding.BELOW_LEAST_QUANTITY: "sells this part only from a greater quantity",
+    ListStanding.NOT_LISTED: "does not list this part",
+    ListStanding.OTHER_CURRENCY: "is in a currency that is not wanted",
+    ListStanding.OTHER_SUPPLIER: "is of another supplier",
+    ListStanding.NOT_YET_VALID: "is not valid yet",
+    ListStanding.EXPIRED: "has ended",
+}
+_EDITION: Final = "NAME, NAME@3 or NAME@draft; default: the newest edition"
+
+
+def price_arguments(parser: argparse.ArgumentParser) -> None:
+    """Declare which price is asked for."""
+    parser.add_argument("edition", metavar="NAME", help=_EDITION)
+    parser.add_argument("part", metavar="PART", help="number, or maker and number where several share it")
+    parser.add_argument("--on", metavar="DATE", type=_day, default=None, help="day, such as 2027-03-01; default: today")
+    parser.add_argument("--quantity", metavar="N", type=int, default=1, help="pieces ordered; default: 1")
+    parser.add_argument("--currency", metavar="CODE", action="append", default=[], help="wanted, the preferred first")
+    parser.add_argument("--supplier", metavar="NAME", default="", help="only price lists of this supplier")
+
+
+def price_list_arguments(
+    parser: argparse.ArgumentParser, shared: Callable[[], argparse.ArgumentParser], epilog: str
+) -> None:
+    """Declare what can be done with price lists."""
+    actions = parser.add_subparsers(dest="list_action", metavar="ACTION", required=True)
+
+    def add(name: str, words: str) -> argparse.ArgumentParser:
+        made = actions.add_parser(name, help=words, description=words, parents=[shared()], epilog=epilog)
+        made.add_argument("--json", action="store_true", help="print a JSON document instead of a text")
+        return made
+
+    listed = add("list", "the price lists of an edition, and which are valid today")
+    listed.add_argument("edition", metavar="NAME", help=_EDITION)
+    take = add("import", "take a price file into the draft as a price list with its validity")
+    take.add_argument("file", metavar="FILE", type=Path, action=InputFile, words="the price file", help=_FILE)
+    take.add_argument("--into", metavar="NAME", required=True, help="catalog whose draft takes it in")
+    take.add_argument("--id", metavar="ID", required=True, dest="list_id", help="its name; replaces the list so named")
+    take.add_argument("--currency", metavar="CODE", required=True, help="of its prices, ISO 4217")
+    take.add_argument("--valid-from", metavar="DATE", type=_day, required=True, help="first day")
+    take.add_argument("--valid-to", metavar="DATE", type=_day, default=None, help="last day; default: open")
+    take.add_argument("--dry-run", action="store_true", help="check the file, and change nothing")
+    table_arguments(take.add_argument_group("the file"))
+    remove = add("remove", "take a price list out of the draft")
+    remove.add_argument("name", metavar="NAME")
+    remove.add_argument("list_id", metavar="ID")
+
+
+_FILE = "columns number, group, from_quantity, unit_price in CSV; or any table that `catalogue import` reads"
+
+
+def _day(text: str) -> date:
+    try:
+        return date.fromisoformat(text)
+    except ValueError:
+        raise argparse.ArgumentTypeError(f"{text!r} is no day: write it as 2027-03-01") from None
+
+
+def run_price(workbench: Workbench, arguments: argparse.Namespace) -> Said:
+    """Return which price applies, and what becomes of every other list of the maker."""
+    if not 1 <= arguments.quantity <= _MOST:
+        wanted = f"a whole number from 1 to {_MOST}"
+        raise InputFault((InputProblem("", "--quantity", str(arguments.quantity), wanted),))
+    ref = EditionRef.from_text(arguments.edition)
+    service = workbench.catalogues()
+    asked = PriceAsked(
+        part=service.named_part(ref, arguments.part),
+        quantity=arguments.quantity,
+        day=arguments.on or date.today(),
+        currencies=tuple(code.upper() for code in arguments.currency),
+        supplier=arguments.supplier,
+    )
+    answer = service.price(ref, asked)
+    plain = service.plain_prices(ref, asked.part)
+    found = answer.applies
+    lines = [f"{asked.part}, {asked.quantity} pieces on {asked.day.isoformat()}:"]
+    if found is not None:
+        group = f", discount group {found.row.discount_group}" if found.row.discount_group else ""
+        lines[0] += f" {found.reached.unit_price} {found.price_list.currency}, list {found.price_list.id}"
+        lines[0] += f", from {found.reached.from_quantity} pieces on{group}"
+    else:
+        lines[0] += " no price list applies"
+    lines += [f"  {_verdict_line(one)}" for one in answer.verdicts]
+    lines += [f"  plain price of the catalog, by which sets are chosen: {price} {code}" for code, price in plain]
+    document: dict[str, object] = {"edition": str(ref), **_answer_document(answer)}
+    document["plain_prices"] = [{"currency": code, "price": price} for code, price in plain]
+    return (ExitCode.FITS if found is not None else ExitCode.DOES_NOT_FIT), lines, document
+
+
+def run_price_list(workbench: Workbench, arguments: argparse.Namespace) -> Said:
+    """Do what is asked of price lists."""
+    service = workbench.catalogues()
+    if arguments.list_action == "remove":
+        service.remove_price_list(arguments.name, arguments.list_id)
+        return ExitCode.FITS, [f"{arguments.name}: {arguments.list_id} taken out"], {"removed": arguments.list_id}
+    if arguments.list_action == "import":
+        return _import(workbench, arguments)
+    ref, today = EditionRef.from_text(arguments.edition), date.today()
+    lists = service.shelf().price_lists(ref)
+    lines = [f"{ref}: {len(lists) or 'no'} price lists", *(f"  {_list_line(one, today)}" for one in lists)]
+    document: dict[str, object] = {"edition": str(ref), "price_lists": [_list_document(one, today) for one in lists]}
+    return ExitCode.FITS, lines, document
+
+
+def _import(workbench: Workbench, arguments: argparse.Namespace) -> Said:
+    from spoutline.catalogue.price_lists import is_price_table
+    from spoutline.planning.table_intake.into_draft import maps_in, open_supplier_table
+
+    service = workbench.catalogues()
+    head = {
+        "id": arguments.list_id,
+        "maker": arguments.maker,
+        "supplier": arguments.supplier or "",
+        "currency": arguments.currency.upper(),
+        "valid_from": arguments.valid_from,
+        "valid_to": arguments.valid_to,
+    }
+    if is_price_table(arguments.file):
+        done = service.import_price_file(arguments.into, arguments.file, head, dry_run=arguments.dry_run)
+    else:
+        maps = maps_in(arguments.map) if arguments.map is not None else ()
+        names = ("sheet", "encoding", "decimal_comma", "maker", "supplier")
+        said: dict[str, object] = {name: value for name in names if (value := getattr(arguments, name)) is not None}
+        said["currency"] = head["currency"]
+        opened = with_repairs(open_supplier_table(arguments.file, maps, said, choices_in(arguments.column)), arguments)
+        made = service.import_price_table(arguments.into, opened, head, dry_run=arguments.dry_run)
+        if made.price_list is None:
+            lines = [f"{arguments.file}: nothing was taken in", *(f"  {one}" for one in made.report.reports)]
+            code = ExitCode.DOES_NOT_FIT if arguments.dry_run else ExitCode.BAD_INPUT
+            return code, lines, {"reports": [report_document(one) for one in made.report.reports]}
+        done = made.price_list
+    would = "would go" if arguments.dry_run else "is"
+    line = f"{arguments.into}: {_list_line(done, date.today())} {would} in the draft"
+    return ExitCode.FITS, [line], {"dry_run": arguments.dry_run, **_list_document(done, date.today())}
+
+
+def _list_line(one: PriceList, today: date) -> str:
+    until = one.valid_to.isoformat() if one.valid_to else "open"
+    by = f", supplied by {one.supplier}" if one.supplier else ""
+    span = f"{one.valid_from} to {until} ({_state(one, today)})"
+    return f"{one.id}: {one.maker}{by}, {one.currency}, {span}, {len(one.rows)} parts"
+
+
+def _state(one: PriceList, today: date) -> str:
+    return "valid" if one.holds_on(today) else "not valid yet" if one.valid_from > today else "ended"
+
+
+def _list_document(one: PriceList, today: date) -> dict[str, object]:
+    return {
+        "id": one.id,
+        "maker": one.maker,
+        "supplier": one.supplier,
+        "currency": one.currency,
+        "valid_from": one.valid_from.isoformat(),
+        "valid_to": None if one.valid_to is None else one.valid_to.isoformat(),
+        "valid_today": one.holds_on(today),
+        "parts": len(one.rows),
+    }
+
+
+def _verdict_line(one: ListVerdict) -> str:
+    until = one.price_list.valid_to.isoformat() if one.price_list.valid_to else "open"
+    span = f"{one.price_list.currency}, {one.price_list.valid_from} to {until}"
+    return f"{one.price_list.id} ({span}): {_WORDS[one.standing]}{''.join(_stated(one))}"
+
+
+def _stated(one: ListVerdict) -> Iterator[str]:
+    if one.found is not None:
+        reached = one.found.reached
+        yield f"; {reached.unit_price} {one.price_list.currency} from {reached.from_quantity} pieces on"
+
+
+def _answer_document(answer: PriceAnswer) -> dict[str, object]:
+    return {
+        "part": {"number": answer.asked.part.number, "maker": answer.asked.part.maker},
+        "day": answer.asked.day.isoformat(),
+        "quantity": answer.asked.quantity,
+        "price_lists": [
+            {
+                "id": one.price_list.id,
+                "standing": one.standing.value,
+                "currency": one.price_list.currency,
+                "supplier": one.price_list.supplier,
+                "unit_price": None if one.found is None else str(one.found.reached.unit_price),
+                "from_quantity": None if one.found is None else one.found.reached.from_quantity,
+                "discount_group": "" if one.found is None else one.found.row.discount_group,
+            }
+            for one in answer.verdicts
+        ],
+    }

@@ -1,0 +1,127 @@
+"""`catalogue price-list` and `catalogue price`: taken in with validity, asked on a day, quoted by."""
+
+from __future__ import annotations
+
+import csv
+import json
+from collections.abc import Callable, Iterable
+from io import StringIO
+from pathlib import Path
+
+import pytest
+
+from program_runs import Spoutline
+
+Run = Callable[..., tuple[int, str, str]]
+NAME = "Office list"
+# an invented price file; what is expected of it is read off by eye
+FILE = "number,group,from_quantity,unit_price\nFX-1,couplings,1,12.50\nFX-1,couplings,10,11.00\n"
+TABLE = "Part No.;Description;Price USD\nFX-1;Coupling;12.75\nFX-2;Hose;40.00\n"
+IMPORT = ("--into", NAME, "--maker", "Fennel Works", "--currency", "USD")
+
+
+@pytest.fixture
+def book(own_database: Path, spoutline: Spoutline, tmp_path: Path) -> Run:
+    def run(*words: str) -> tuple[int, str, str]:
+        done = spoutline("--database", str(own_database), "catalogue", *words)
+        return done.code, done.out, done.err
+
+    (tmp_path / "prices.csv").write_text(FILE)
+    (tmp_path / "table.csv").write_text(TABLE)
+    assert run("new", NAME)[0] == 0
+    code, _, err = run(
+        "import", str(tmp_path / "table.csv"), "--into", NAME, "--maker", "Fennel Works", "--kind", "swivel"
+    )
+    assert code == 0, err
+    return run
+
+
+def test_the_price_of_a_day_names_its_list(book: Run, tmp_path: Path) -> None:
+    file = str(tmp_path / "prices.csv")
+    for name, first, last in (("h1", "2026-01-01", "2026-06-30"), ("h2", "2026-07-01", "2026-12-31")):
+        words = ("--id", name, "--valid-from", first, "--valid-to", last)
+        code, _, err = book("price-list", "import", file, *IMPORT, *words)
+        assert code == 0, err
+    code, out, _ = book("price", f"{NAME}@draft", "FX-1", "--on", "2026-08-01", "--quantity", "12", "--json")
+    told = json.loads(out)
+    assert code == 0
+    assert [(one["id"], one["standing"]) for one in told["price_lists"]] == [("h2", "applies"), ("h1", "expired")]
+    assert told["price_lists"][0]["unit_price"] == "11.00"
+    assert told["plain_prices"] == [{"currency": "USD", "price": "12.75"}]
+    code, out, _ = book("price", f"{NAME}@draft", "FX-1", "--on", "2027-08-01")
+    assert code == 1
+    assert "no price list applies" in out
+    assert "has ended" in out
+
+
+def test_a_suppliers_table_goes_into_a_list(book: Run, tmp_path: Path) -> None:
+    words = ("--id", "fennel", "--valid-from", "2026-01-01", "--supplier", "Larch Supply")
+    code, _, err = book("price-list", "import", str(tmp_path / "table.csv"), *IMPORT, *words)
+    assert code == 0, err
+    code, out, _ = book("price-list", "list", f"{NAME}@draft", "--json")
+    (one,) = json.loads(out)["price_lists"]
+    assert (one["id"], one["supplier"], one["parts"], one["valid_to"]) == ("fennel", "Larch Supply", 2, None)
+    code, out, _ = book("price", f"{NAME}@draft", "FX-2", "--on", "2026-08-01")
+    assert "40" in out.splitlines()[0]
+    assert book("price-list", "remove", NAME, "fennel")[0] == 0
+    assert json.loads(book("price-list", "list", f"{NAME}@draft", "--json")[1])["price_lists"] == []
+
+
+def test_wrong_files_and_options_change_nothing(book: Run, tmp_path: Path) -> None:
+    bad = tmp_path / "bad.csv"
+    bad.write_text("number,group,from_quantity,unit_price\nFX-1,,0,12.50\nFX-1,,1,-3\n")
+    words = ("--id", "x", "--valid-from", "2026-07-01")
+    code, _, err = book("price-list", "import", str(bad), *IMPORT, *words)
+    assert code == 2
+    assert "line 2" in err
+    assert "line 3" in err
+    backwards = ("--id", "x", "--valid-from", "2026-07-01", "--valid-to", "2026-01-01")
+    code, _, err = book("price-list", "import", str(tmp_path / "prices.csv"), *IMPORT, *backwards)
+    assert code == 2
+    assert "valid_from" in err
+    assert book("price", f"{NAME}@draft", "FX-9")[0] == 2
+    assert book("price", f"{NAME}@draft", "FX-1", "--quantity", "0")[0] == 2
+    assert book("price-list", "remove", NAME, "none")[0] == 2
+    assert json.loads(book("price-list", "list", f"{NAME}@draft", "--json")[1])["price_lists"] == []
+
+
+def test_a_quotation_goes_by_the_list_of_its_catalogue(
+    own_database: Path, spoutline: Spoutline, written: Callable[..., Path], tmp_path: Path
+) -> None:
+    def run(*words: object) -> str:
+        done = spoutline("--database", str(own_database), *words)
+        assert done.code == 0, done.err
+        return done.out
+
+    export, survey, order = tmp_path / "all.zip", written(), tmp_path / "order.csv"
+    run("catalogue", "export", "Demonstration", "--out", export)
+    run("catalogue", "new", "Office")
+    run("catalogue", "import", export, "--into", "Office")
+    run("catalogue", "publish", "Office", "--note", "first", "--by", "Ada Fenn")
+    terms = tmp_path / "terms.toml"
+    terms.write_text(
+        '[seller]\nname = "Hedgerow Supply"\n[customer]\nname = "Hollow Ford Fuels"\n'
+        '[heading]\nnumber = "HS-1"\ndated = 2026-11-25\n'
+    )
+    run("quote", survey, "--terms", terms, "--csv", order, "--catalogue", "Office")
+    before = list(csv.DictReader(StringIO(order.read_text(encoding="utf-8-sig"))))
+    nozzle = next(row for row in before if row["maker"] == "Quillmere Forgeworks")
+    prices = tmp_path / "own.csv"
+    prices.write_text(f"number,group,from_quantity,unit_price\n{nozzle['part_number']},,1,{LISTED}\n")
+    words = ("--maker", "Quillmere Forgeworks", "--currency", "USD", "--valid-from", "2026-11-01")
+    run("catalogue", "price-list", "import", prices, "--into", "Office", "--id", "own-2026", *words)
+    run("catalogue", "publish", "Office", "--note", "prices", "--by", "Ada Fenn")
+    run("quote", survey, "--terms", terms, "--csv", order, "--catalogue", "Office")
+    after = list(csv.DictReader(StringIO(order.read_text(encoding="utf-8-sig"))))
+    assert lists_of(before)[nozzle["part_number"]] != {"own-2026"}
+    assert lists_of(after) == lists_of(before) | {nozzle["part_number"]: {"own-2026"}}
+    run("quote", survey, "--terms", terms, "--csv", order, "--catalogue", "Office@1")
+    assert lists_of(csv.DictReader(StringIO(order.read_text(encoding="utf-8-sig")))) == lists_of(before)
+
+
+def lists_of(rows: Iterable[dict[str, str]]) -> dict[str, set[str]]:
+    """Return the price lists that the lines of each part name."""
+    found: dict[str, set[str]] = {}
+    for row in rows:
+        found.setdefault(row["part_number"], set()).add(row["price_list"])
+    return found

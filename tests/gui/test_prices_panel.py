@@ -1,0 +1,93 @@
+"""Price lists in the window: a price file taken into the draft, and the price of a day asked."""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Iterator
+from datetime import date
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from pytestqt.qtbot import QtBot
+
+from spoutline.bootstrap import Settings, Workbench, open_workbench
+from spoutline.gui.pages.catalogues.prices_panel import PricesPanel
+from spoutline.gui.window.main_window import MainWindow
+from spoutline.gui.window.workplace import Workplace
+from spoutline.model.catalogue_entry import CatalogueEntry
+
+NAME, MAKER = "Office list", "Fennel Works"
+# an invented price file; what is expected of it is read off by eye
+FILE = "number,group,from_quantity,unit_price\nFX-1,couplings,1,12.50\nFX-1,couplings,10,11.00\n"
+
+
+@pytest.fixture
+def bench(shared_database: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Workbench]:
+    """Yield use cases over a book of the test's own with a catalogue of one part."""
+    monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
+    shutil.copy(shared_database, tmp_path / "own.sqlite3")
+    bench = open_workbench(Settings(database=str(tmp_path / "own.sqlite3"), profiles=tmp_path / "profiles"))
+    bench.catalogues().create(NAME)
+    with bench.catalogues().shelf().draft(NAME) as desk:
+        desk.put((CatalogueEntry(number="FX-1", maker=MAKER),))
+    yield bench
+    bench.close()
+
+
+@pytest.fixture
+def panel(window: MainWindow, workplace: Workplace, qtbot: QtBot) -> PricesPanel:
+    qtbot.keyClick(window, Qt.Key.Key_L, Qt.KeyboardModifier.ControlModifier)
+    page = workplace.catalogues_page
+    qtbot.waitUntil(lambda: page.in_hand.row is not None, timeout=20_000)
+    rows = page.shelf_panel.model.records
+    page.shelf_panel.table.pick_row(next(place for place, row in enumerate(rows) if row.facts.name == NAME))
+    page.tabs.setCurrentWidget(page.prices_panel)
+    qtbot.waitUntil(page.prices_panel.take_button.isEnabled, timeout=20_000)
+    return page.prices_panel
+
+
+def take(panel: PricesPanel, file: Path, qtbot: QtBot, *, first: str = "2026-07-01") -> None:
+    for edit, text in (
+        (panel.id_edit, "h2"),
+        (panel.maker_edit, MAKER),
+        (panel.currency_edit, "USD"),
+        (panel.from_edit, first),
+        (panel.to_edit, "2026-12-31"),
+    ):
+        edit.clear()
+        QTest.keyClicks(edit, text)
+    panel.take_in(file)
+
+
+def test_a_price_file_is_taken_in_and_asked(panel: PricesPanel, qtbot: QtBot, tmp_path: Path) -> None:
+    file = tmp_path / "prices.csv"
+    file.write_text(FILE)
+    take(panel, file, qtbot)
+    qtbot.waitUntil(lambda: len(panel.lists.records) == 1, timeout=20_000)
+    assert panel.lists.records[0].valid_to == date(2026, 12, 31)
+    QTest.keyClicks(panel.part_edit, "FX-1")
+    QTest.keyClicks(panel.day_edit, "2026-08-01")
+    panel.quantity_box.setValue(12)
+    qtbot.mouseClick(panel.ask_button, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: "11.00 USD" in panel.answer_label.text(), timeout=20_000)
+    assert "h2" in panel.answer_label.text()
+    panel.day_edit.clear()
+    QTest.keyClicks(panel.day_edit, "2027-08-01")
+    qtbot.mouseClick(panel.ask_button, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: "No price list applies" in panel.answer_label.text(), timeout=20_000)
+    panel.table.pick_row(0)
+    panel.table.selectRow(0)
+    qtbot.mouseClick(panel.remove_button, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: not panel.lists.records, timeout=20_000)
+
+
+def test_a_wrong_day_or_file_is_told(panel: PricesPanel, qtbot: QtBot, tmp_path: Path) -> None:
+    file = tmp_path / "prices.csv"
+    file.write_text(FILE.replace("12.50", "-1"))
+    take(panel, file, qtbot, first="soon")
+    assert "2027-03-01" in panel.state_label.text()
+    take(panel, file, qtbot)
+    qtbot.waitUntil(lambda: "unit_price" in panel.state_label.text(), timeout=20_000)
+    assert not panel.lists.records
