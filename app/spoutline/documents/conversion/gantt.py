@@ -12,9 +12,9 @@ from spoutline.model.conversion_sequence import Moment, PlannedTask, Sequence
 _ROWS_PER_SHEET = 15
 _DAYS_PER_SHEET = 4  # more would make slivers of the bars
 _FEW_ROWS = 2  # so few at the end go to the drawing before
-_NAME_M = 0.053
-_DATES_M = 0.036
-_BARS_M = 0.080
+_NAME_M = 0.057
+_DATES_M = 0.034
+_BARS_M = 0.078
 _ROW_M = 0.0046
 _BAR_SHARE = 0.62
 _LEAST_BAR_M = 0.0014

@@ -6,6 +6,7 @@ from functools import partial
 from io import BytesIO
 
 from reportlab.lib.units import mm
+from reportlab.lib.utils import simpleSplit
 from reportlab.pdfbase.pdfmetrics import stringWidth
 from reportlab.pdfgen.canvas import Canvas
 from reportlab.platypus import BaseDocTemplate, Flowable, Frame, PageTemplate
@@ -21,6 +22,8 @@ _RUNNING_SIZE = 7.0
 _NUMBER_FORM = "page_number_{page}"
 _NUMBER_WIDTH = 90.0
 _NOTICE_GAP = 12.0
+_RUNNING_LEADING = 8.4
+_FOOT_LINES = 2
 
 
 def pdf_bytes(document: Document) -> bytes:
@@ -57,6 +60,15 @@ class _NumberedCanvas(Canvas):  # type: ignore[misc]
             self.drawRightString(0, 0, f"{self._page_phrase.format(page=page)}{total}")
             self.endForm()
         super().save()
+
+
+def _foot_lines(text: str, room_pt: float) -> list[str]:
+    """Return the running foot in as many lines as it needs, up to two: some languages say it at more length."""
+    lines = simpleSplit(text, REGULAR, _RUNNING_SIZE, room_pt)
+    if len(lines) <= _FOOT_LINES:
+        return [str(line) for line in lines]
+    first = str(lines[0])
+    return [first, shortened(text[len(first) :].lstrip(), _RUNNING_SIZE, room_pt)]
 
 
 class _Template(BaseDocTemplate):  # type: ignore[misc]
@@ -122,8 +134,8 @@ class _Template(BaseDocTemplate):  # type: ignore[misc]
         canvas.setLineWidth(0.5)
         canvas.line(left, head_y - 5, right, head_y - 5)
         canvas.setFont(REGULAR, _RUNNING_SIZE)
-        room = right - left - _NUMBER_WIDTH
-        canvas.drawString(left, foot_y, shortened(printable(document.running_foot), _RUNNING_SIZE, room))
+        for row, line in enumerate(_foot_lines(printable(document.running_foot), right - left - _NUMBER_WIDTH)):
+            canvas.drawString(left, foot_y - row * _RUNNING_LEADING, line)
         canvas.translate(right, foot_y)
         canvas.doForm(_NUMBER_FORM.format(page=template.page))
         canvas.restoreState()

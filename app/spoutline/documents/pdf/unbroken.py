@@ -10,7 +10,9 @@ from spoutline.units.accepted import SHOWN
 _NO_BREAK: Final = "\N{NO-BREAK SPACE}"
 _PREFIXED: Final = ("kΩ", "MΩ", "kΩ/m", "MΩ/m", "kΩ/ft", "MΩ/ft", "day")
 _UNITS: Final = sorted({*_PREFIXED, *(unit for pair in SHOWN.values() for unit in pair if unit)}, key=len, reverse=True)
-_FIGURE: Final = re.compile(rf"(?<=\d) (?=(?:{'|'.join(map(re.escape, _UNITS))})(?![\w/²³·]))")
+_UNIT_BEHIND: Final = rf"(?:{'|'.join(map(re.escape, _UNITS))})(?![\w/²³·])"
+# a fraction stays with its whole inches; feet may end a line
+_FIGURE: Final = re.compile(rf"(?<=\d) (?={_UNIT_BEHIND}|\d+/\d+ in(?!\w))")
 
 
 def unbroken(text: str) -> str:
