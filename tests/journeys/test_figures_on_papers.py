@@ -44,7 +44,7 @@ ILL_FORMED = {
     "a fraction no tape has": re.compile(r"\d/(?!2 |4 |8 |16 )\d+ in(?!\w)"),
     "a thousand ohms and more": re.compile(rf"(?<![\d.])\d{{4,}}(?:\.\d+)? Ω{_END}"),
     "a length beyond the millimetre": re.compile(rf"\d\.\d{{4,}} m{_END}"),
-    "an exponent": re.compile(r"\d[eE][+-]?\d"),
+    "an exponent": re.compile(r"(?<![\w.])\d+(?:\.\d+)?[eE][+-]?\d+(?!\w)"),  # no fingerprint, which holds such signs
     "an unknown unit sign": re.compile(r"\bm[23]\b|\bohm\b|\(m2|\bdegC\b|\bdegF\b"),
 }
 # sources are cited as they are published
