@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import dataclasses
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -10,8 +11,27 @@ from spoutline.bootstrap.settings import user_folder
 from spoutline.model.faults import InputFault, InputProblem
 
 if TYPE_CHECKING:
-    from spoutline.model.limit import Jurisdiction, RuleTables
+    from datetime import date
+
+    from spoutline.model.limit import Jurisdiction, LimitId, LimitStatus, RuleTables
+    from spoutline.ruletables.editions import RowChange, RuleEdition
     from spoutline.units.accepted import UnitSystem
+
+_GENERAL = "us_general"
+
+
+@dataclasses.dataclass(frozen=True, slots=True, kw_only=True)
+class WrittenRow:
+    """A row as a person writes it: the value as the source prints it, and where it comes from."""
+
+    id: LimitId
+    printed: str
+    unit: str
+    source: str
+    clause: str
+    edition: str
+    status: LimitStatus
+    note: str = ""
 
 
 class JurisdictionService:
@@ -60,8 +80,65 @@ class JurisdictionService:
 
         The person's own are read each time, as they may have been edited.
         """
+        from spoutline.ruletables.editions import read_edition, split_ref
+
+        ref = split_ref(jurisdiction_id)
+        if ref is not None:
+            edition = read_edition(self.folder(), *ref)
+            return dataclasses.replace(self._tables(_GENERAL), jurisdiction=edition.jurisdiction)
         is_built_in = any(profile.id == jurisdiction_id for profile in self._built_in())
         return self._tables(jurisdiction_id) if is_built_in else self._read_tables(jurisdiction_id)
+
+    def ids_to_plan_with(self) -> tuple[str, ...]:
+        """Return what a survey may name: every id, and every published edition as ``my_county@2``."""
+        from spoutline.ruletables.editions import published_refs
+
+        return (*self.ids(), *published_refs(self.folder()))
+
+    def parent(self, jurisdiction_id: str) -> Jurisdiction | None:
+        """Return the jurisdiction that one was copied from, as it is today; None for the general one or a lost one."""
+        from spoutline.ruletables.editions import parent_id
+
+        parent = parent_id(self.one(jurisdiction_id))
+        return self.one(parent) if parent in self.ids() else None
+
+    def changes(self, jurisdiction_id: str, other_id: str = "") -> tuple[RowChange, ...]:
+        """Return the rows that differ from those of ``other_id``, or of the parent; nothing where there is none."""
+        from spoutline.ruletables.editions import row_changes
+
+        profile = self.one(jurisdiction_id)
+        other = self.one(other_id) if other_id else self.parent(jurisdiction_id)
+        return () if other is None else row_changes(other, profile)
+
+    def editions(self, jurisdiction_id: str) -> tuple[RuleEdition, ...]:
+        """Return the published editions of an own jurisdiction from the first on."""
+        from spoutline.ruletables.editions import editions_of
+
+        return tuple(editions_of(self.folder(), self.one(jurisdiction_id).id))
+
+    def publish(self, jurisdiction_id: str, *, publisher: str, note: str, on: date) -> RuleEdition:
+        """Publish an own jurisdiction as its next edition, which never changes any more; raise ``InputFault``."""
+        from spoutline.ruletables.editions import publish
+
+        return publish(self.folder(), self.one(jurisdiction_id), publisher=publisher, note=note, on=on)
+
+    def change_row(self, jurisdiction_id: str, written: WrittenRow) -> Jurisdiction:
+        """Change one row of an own jurisdiction and keep it; a row without a source is refused."""
+        from spoutline.ruletables.profiles import with_row
+
+        after = with_row(
+            self.one(jurisdiction_id),
+            written.id,
+            printed=written.printed,
+            unit=written.unit,
+            source=written.source,
+            clause=written.clause,
+            edition=written.edition,
+            status=written.status,
+            note=written.note,
+        )
+        self.save(after)
+        return after
 
     def save(self, jurisdiction: Jurisdiction) -> Path:
         """Write one of the person's own jurisdictions and return its file.

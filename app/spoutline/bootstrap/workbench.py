@@ -40,6 +40,7 @@ if TYPE_CHECKING:
     from spoutline.model.plan import PartVerdict, PositionPlan, Provenance, SitePlan, SlotCount
     from spoutline.model.substitute import Substitutes
     from spoutline.model.survey import Position, Survey
+    from spoutline.planning.keeping.effect import PositionEffect
     from spoutline.planning.protocols import Progress
     from spoutline.planning.sets.context import PlanningContext
     from spoutline.planning.sets.substitutes import Listening
@@ -102,6 +103,18 @@ class Workbench:
         catalogue = self._stores.edition(edition)
         tables, steps = self._checked_tables(survey, catalogue), self.converting().steps()
         return station_plan(survey, tables, catalogue, progress, steps=steps)
+
+    def rule_effects(
+        self, before: str, after: str, surveys: Iterable[Survey], progress: Progress | None = None
+    ) -> tuple[PositionEffect, ...]:
+        """Plan surveys under two jurisdictions, or editions of one, and return what becomes of each position."""
+        from spoutline.planning.keeping.effect import effects
+
+        def under(survey: Survey, jurisdiction: str) -> SitePlan:
+            site = survey.site.model_copy(update={"jurisdiction": jurisdiction})
+            return self.plan_site(survey.model_copy(update={"site": site}), progress)
+
+        return tuple(one for survey in surveys for one in effects(under(survey, before), under(survey, after), ()))
 
     def counts(self, survey: Survey, label: str) -> tuple[SlotCount, ...]:
         """Return how many parts remain per slot of a position's chain; empty where no requirement can be derived."""
@@ -433,7 +446,7 @@ class Workbench:
         catalogue = catalogue or self._stores.catalogue(survey)
         check_names(
             survey,
-            jurisdictions=self._jurisdictions.ids(),
+            jurisdictions=self._jurisdictions.ids_to_plan_with(),
             currencies=catalogue.currencies(),
             wrong_parts=lambda refs: with_old_numbers(wrong_refs(refs, catalogue), catalogue),
             shared_numbers=lambda refs: shared_numbers(refs, catalogue),

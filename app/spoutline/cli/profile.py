@@ -1,4 +1,4 @@
-"""`profile`: list, show, copy, export, import and remove jurisdictions."""
+"""`profile`: list, show, copy, change, compare, publish, export, import and remove jurisdictions."""
 
 from __future__ import annotations
 
@@ -10,6 +10,7 @@ from spoutline.cli.command import Command, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import STANDARD_INPUT, read_standard_input, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
+from spoutline.cli.profile_editions import RULE_ACTIONS, add_rule_actions
 from spoutline.documents.own_files import FileForm
 from spoutline.input_bounds import BOUNDS, bounded_bytes
 from spoutline.model.faults import InputFault, InputProblem
@@ -46,12 +47,15 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         words="the jurisdiction file",
         help="jurisdiction file, or - for standard input",
     )
+    add_rule_actions(actions, shared_options)
     remove = actions.add_parser("remove", help="delete an own jurisdiction", parents=[shared_options()])
     remove.add_argument("id", metavar="ID")
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service = workbench.jurisdictions()
+    if arguments.action in RULE_ACTIONS:
+        return RULE_ACTIONS[arguments.action](workbench, arguments)
     if arguments.action == "list":
         write_standard_output("".join(f"{_line(profile)}\n" for profile in service.all()))
     elif arguments.action == "show":
@@ -107,4 +111,10 @@ def _read(name: str) -> Jurisdiction:
         raise InputFault((InputProblem(place, "encoding", f"byte {fault.start}", wanted),)) from fault
 
 
-PROFILE = Command("profile", "list, show, copy, export, import and remove jurisdictions", _arguments, _run)
+PROFILE = Command(
+    "profile",
+    "jurisdictions: list, show, copy, change, compare, check, publish, export, import and remove them",
+    _arguments,
+    _run,
+    also="rules",
+)
