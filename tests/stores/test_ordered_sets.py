@@ -26,6 +26,8 @@ from spoutline.planning.agreement.making import sets_of_option
 from spoutline.planning.sets.plan_site import fingerprint_of
 from stores.quotation_life import SI
 
+pytestmark = pytest.mark.usefixtures("plans_once")  # what is kept is the matter here, not how it was planned
+
 TERMS = terms_of(options=[{"title": "As found"}])
 
 

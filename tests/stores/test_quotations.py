@@ -24,6 +24,8 @@ from spoutline.model.part import Part, PartStatus
 from spoutline.planning.refit.touched import Touch, touched_parts
 from stores.quotation_life import SI, block_the_issue, let_expire, live_through, quoted
 
+pytestmark = pytest.mark.usefixtures("plans_once")  # what is kept is the matter here, not how it was planned
+
 
 @pytest.fixture
 def database(own_database: Path) -> Path:
