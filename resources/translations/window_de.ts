@@ -856,6 +856,10 @@
    <translation>Gegen die Grenze</translation>
   </message>
   <message>
+   <source>Against {0}: {1}</source>
+   <translation>Gegen {0}: {1}</translation>
+  </message>
+  <message>
    <source>Age</source>
    <translation>Alter</translation>
   </message>
@@ -1324,6 +1328,10 @@
    <translation>Im Buch seit der Wahl geändert: Zapfsäulentyp {0}. Die Aufnahme bleibt, wie sie ist.</translation>
   </message>
   <message>
+   <source>Changed since.</source>
+   <translation>Seither geändert.</translation>
+  </message>
+  <message>
    <source>Check</source>
    <translation>Prüfung</translation>
   </message>
@@ -1482,6 +1490,10 @@
   <message>
    <source>Copied</source>
    <translation>Kopiert</translation>
+  </message>
+  <message>
+   <source>Copied from</source>
+   <translation>Vorlage</translation>
   </message>
   <message>
    <source>Copy answers of {0}</source>
@@ -1932,12 +1944,20 @@
    <translation>Ausgabe</translation>
   </message>
   <message>
+   <source>Edition {0} of {1} by {2}: {3}.</source>
+   <translation>Ausgabe {0} vom {1} durch {2}: {3}.</translation>
+  </message>
+  <message>
    <source>Edition: {0}.</source>
    <translation>Ausgabe: {0}.</translation>
   </message>
   <message>
    <source>Effect</source>
    <translation>Wirkung</translation>
+  </message>
+  <message>
+   <source>Effect on this s&amp;tation</source>
+   <translation>Wirkung auf diese S&amp;tation</translation>
   </message>
   <message>
    <source>Either way the other stays open to you: stations under Survey, catalogs under Go.</source>
@@ -3484,6 +3504,10 @@
    <translation>Nur Benzin hat Gasrückführung am Zapfventil. Ob sie entfallen darf, sagt die örtliche Luftbehörde.</translation>
   </message>
   <message>
+   <source>Only rows that &amp;differ from where they were copied from</source>
+   <translation>Nur Zeilen, die von der &amp;Vorlage abweichen</translation>
+  </message>
+  <message>
    <source>Only what is not yet &amp;described</source>
    <translation>Nur noch nicht &amp;Beschriebenes</translation>
   </message>
@@ -3904,6 +3928,10 @@
    <translation>Aufnahme {0} von {1} wird geplant…</translation>
   </message>
   <message>
+   <source>Planning the station under both…</source>
+   <translation>Die Station wird unter beiden geplant…</translation>
+  </message>
+  <message>
    <source>Planning this position…</source>
    <translation>Dieser Platz wird geplant…</translation>
   </message>
@@ -4106,6 +4134,10 @@
   <message>
    <source>Public texts, each with its status</source>
    <translation>Öffentliche Texte, jeder mit seinem Stand</translation>
+  </message>
+  <message>
+   <source>Publish as next editio&amp;n</source>
+   <translation>Als &amp;nächste Ausgabe veröffentlichen</translation>
   </message>
   <message>
    <source>Publish the draft as the next edition</source>
@@ -5872,6 +5904,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Was fehlt und was da ist</translation>
   </message>
   <message>
+   <source>What is new in the edition</source>
+   <translation>Was in der Ausgabe neu ist</translation>
+  </message>
+  <message>
    <source>What is new in this edition</source>
    <translation>Was in dieser Ausgabe neu ist</translation>
   </message>
@@ -7090,6 +7126,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{0} quotations</source>
    <translation>{0} Angebote</translation>
+  </message>
+  <message>
+   <source>{0} rows differ from {1}.</source>
+   <translation>{0} Zeilen weichen von {1} ab.</translation>
   </message>
   <message>
    <source>{0} rows read…</source>

@@ -856,6 +856,10 @@
    <translation>Frente al límite</translation>
   </message>
   <message>
+   <source>Against {0}: {1}</source>
+   <translation>Frente a {0}: {1}</translation>
+  </message>
+  <message>
    <source>Age</source>
    <translation>Edad</translation>
   </message>
@@ -1324,6 +1328,10 @@
    <translation>Cambiado en el libro desde que se eligió: tipo de surtidor {0}. El levantamiento queda como está.</translation>
   </message>
   <message>
+   <source>Changed since.</source>
+   <translation>Cambiado desde entonces.</translation>
+  </message>
+  <message>
    <source>Check</source>
    <translation>Comprobación</translation>
   </message>
@@ -1482,6 +1490,10 @@
   <message>
    <source>Copied</source>
    <translation>Copiado</translation>
+  </message>
+  <message>
+   <source>Copied from</source>
+   <translation>Origen</translation>
   </message>
   <message>
    <source>Copy answers of {0}</source>
@@ -1932,12 +1944,20 @@
    <translation>Edición</translation>
   </message>
   <message>
+   <source>Edition {0} of {1} by {2}: {3}.</source>
+   <translation>Edición {0} del {1} por {2}: {3}.</translation>
+  </message>
+  <message>
    <source>Edition: {0}.</source>
    <translation>Edición: {0}.</translation>
   </message>
   <message>
    <source>Effect</source>
    <translation>Efecto</translation>
+  </message>
+  <message>
+   <source>Effect on this s&amp;tation</source>
+   <translation>Efecto en es&amp;ta estación</translation>
   </message>
   <message>
    <source>Either way the other stays open to you: stations under Survey, catalogs under Go.</source>
@@ -3484,6 +3504,10 @@
    <translation>Solo la gasolina tiene recuperación de vapor en la pistola. Si se puede quitar lo dice la agencia local del aire.</translation>
   </message>
   <message>
+   <source>Only rows that &amp;differ from where they were copied from</source>
+   <translation>Solo filas que &amp;difieren de su origen</translation>
+  </message>
+  <message>
    <source>Only what is not yet &amp;described</source>
    <translation>Solo lo aún no &amp;descrito</translation>
   </message>
@@ -3904,6 +3928,10 @@
    <translation>Planificando el levantamiento {0} de {1}…</translation>
   </message>
   <message>
+   <source>Planning the station under both…</source>
+   <translation>Se planifica la estación con ambas…</translation>
+  </message>
+  <message>
    <source>Planning this position…</source>
    <translation>Planificando esta posición…</translation>
   </message>
@@ -4106,6 +4134,10 @@
   <message>
    <source>Public texts, each with its status</source>
    <translation>Textos públicos, cada uno con su estado</translation>
+  </message>
+  <message>
+   <source>Publish as next editio&amp;n</source>
+   <translation>Publicar como próxima edició&amp;n</translation>
   </message>
   <message>
    <source>Publish the draft as the next edition</source>
@@ -5872,6 +5904,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Qué falta y qué hay</translation>
   </message>
   <message>
+   <source>What is new in the edition</source>
+   <translation>Qué hay de nuevo en la edición</translation>
+  </message>
+  <message>
    <source>What is new in this edition</source>
    <translation>Qué hay de nuevo en esta edición</translation>
   </message>
@@ -7090,6 +7126,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{0} quotations</source>
    <translation>{0} cotizaciones</translation>
+  </message>
+  <message>
+   <source>{0} rows differ from {1}.</source>
+   <translation>{0} filas difieren de {1}.</translation>
   </message>
   <message>
    <source>{0} rows read…</source>

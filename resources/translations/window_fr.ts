@@ -856,6 +856,10 @@
    <translation>Face à la limite</translation>
   </message>
   <message>
+   <source>Against {0}: {1}</source>
+   <translation>Par rapport à {0} : {1}</translation>
+  </message>
+  <message>
    <source>Age</source>
    <translation>Âge</translation>
   </message>
@@ -1324,6 +1328,10 @@
    <translation>Modifié dans le livre depuis son choix : type de distributeur {0}. Le relevé reste tel quel.</translation>
   </message>
   <message>
+   <source>Changed since.</source>
+   <translation>Modifié depuis.</translation>
+  </message>
+  <message>
    <source>Check</source>
    <translation>Contrôle</translation>
   </message>
@@ -1482,6 +1490,10 @@
   <message>
    <source>Copied</source>
    <translation>Copié</translation>
+  </message>
+  <message>
+   <source>Copied from</source>
+   <translation>Origine</translation>
   </message>
   <message>
    <source>Copy answers of {0}</source>
@@ -1932,12 +1944,20 @@
    <translation>Édition</translation>
   </message>
   <message>
+   <source>Edition {0} of {1} by {2}: {3}.</source>
+   <translation>Édition {0} du {1} par {2} : {3}.</translation>
+  </message>
+  <message>
    <source>Edition: {0}.</source>
    <translation>Édition : {0}.</translation>
   </message>
   <message>
    <source>Effect</source>
    <translation>Effet</translation>
+  </message>
+  <message>
+   <source>Effect on this s&amp;tation</source>
+   <translation>Effe&amp;t sur cette station</translation>
   </message>
   <message>
    <source>Either way the other stays open to you: stations under Survey, catalogs under Go.</source>
@@ -3484,6 +3504,10 @@
    <translation>Seule l'essence a une récupération des vapeurs au pistolet. L'agence de l'air dit si elle peut être ôtée.</translation>
   </message>
   <message>
+   <source>Only rows that &amp;differ from where they were copied from</source>
+   <translation>Seulement les lignes qui &amp;diffèrent de leur origine</translation>
+  </message>
+  <message>
    <source>Only what is not yet &amp;described</source>
    <translation>Seulement ce qui n'est pas &amp;décrit</translation>
   </message>
@@ -3904,6 +3928,10 @@
    <translation>Planification du relevé {0} sur {1}…</translation>
   </message>
   <message>
+   <source>Planning the station under both…</source>
+   <translation>La station est planifiée sous les deux…</translation>
+  </message>
+  <message>
    <source>Planning this position…</source>
    <translation>Prévision de ce poste…</translation>
   </message>
@@ -4106,6 +4134,10 @@
   <message>
    <source>Public texts, each with its status</source>
    <translation>Textes publics, chacun avec son état</translation>
+  </message>
+  <message>
+   <source>Publish as next editio&amp;n</source>
+   <translation>Publier comme éditio&amp;n suivante</translation>
   </message>
   <message>
    <source>Publish the draft as the next edition</source>
@@ -5872,6 +5904,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Ce qui manque, et ce qui est là</translation>
   </message>
   <message>
+   <source>What is new in the edition</source>
+   <translation>Ce qui est nouveau dans l'édition</translation>
+  </message>
+  <message>
    <source>What is new in this edition</source>
    <translation>Ce qui est nouveau dans cette édition</translation>
   </message>
@@ -7090,6 +7126,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{0} quotations</source>
    <translation>{0} devis</translation>
+  </message>
+  <message>
+   <source>{0} rows differ from {1}.</source>
+   <translation>{0} lignes diffèrent de {1}.</translation>
   </message>
   <message>
    <source>{0} rows read…</source>

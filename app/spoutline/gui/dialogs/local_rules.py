@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from spoutline.gui.dialogs.form import FormDialog
+from spoutline.gui.dialogs.rule_editions import RuleEditions
 from spoutline.gui.models.record_table import RecordTable
 from spoutline.gui.models.table_columns import limit_columns
 from spoutline.gui.widgets.cards import plain_label
@@ -25,6 +26,7 @@ from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.limit import Jurisdiction, Limit, LimitStatus
+from spoutline.model.survey import Survey
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -33,7 +35,9 @@ if TYPE_CHECKING:
 class LocalRulesDialog(FormDialog):
     """Lists the jurisdictions and their rows. ``changed`` says whether an own one was saved or removed."""
 
-    def __init__(self, workbench: Workbench, present_id: str, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, workbench: Workbench, present_id: str, parent: QWidget | None = None, survey: Survey | None = None
+    ) -> None:
         super().__init__(tr("Local rules"), parent)
         self._workbench = workbench
         self.changed = False
@@ -43,14 +47,18 @@ class LocalRulesDialog(FormDialog):
         self.body.addWidget(self.lead_label)
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
-        self.model: RecordTable[Limit] = RecordTable(limit_columns(), self)
-        self.table = Table(tr("Rows of the local rules"), self, shares=(48, 14, 22, 22))
+        self.editions = RuleEditions(workbench, survey, self)
+        self.editions.narrowed.connect(self._show_profile)
+        self.finished.connect(lambda _: self.editions.close_jobs())
+        self.model: RecordTable[Limit] = RecordTable(limit_columns(self.editions.before), self)
+        self.table = Table(tr("Rows of the local rules"), self, shares=(42, 13, 13, 18, 20))
         self.table.setModel(self.model)
         self.table.picked.connect(self._show_row)
         splitter.addWidget(self.table)
         splitter.addWidget(self._row_side())
         splitter.setSizes([760, 380])
         self.body.addWidget(splitter, 1)
+        self.body.addWidget(self.editions)
         self.add_close()
         self.resize(1180, 660)
         self._load(present_id)
@@ -158,9 +166,10 @@ class LocalRulesDialog(FormDialog):
         if profile is None:
             return
         row = max(self.table.currentIndex().row(), 0)
-        self.model.show_records(profile.limits)
+        self.editions.show_profile(profile)
+        self.model.show_records(self.editions.rows(profile))
         self.table.fit_columns()
-        self.table.selectRow(row)
+        self.table.selectRow(min(row, self.model.rowCount() - 1))
         self.remove_button.setEnabled(not profile.built_in)
         self.save_button.setEnabled(not profile.built_in)
         kind = tr("Built-in rules stay as they are; copy them to change a row.") if profile.built_in else ""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Container
+from collections.abc import Callable, Container
 from dataclasses import dataclass
 
 from spoutline.book.records import SurveyEntry
@@ -111,13 +111,22 @@ def survey_columns(cannot_be_read: Container[int] = ()) -> tuple[Column[SurveyEn
 _UNREAD = (LimitStatus.MEMORY, LimitStatus.SECONDARY)
 
 
-def limit_columns() -> tuple[Column[Limit], ...]:
-    """Return the columns of the rows of local rules, figures as their source prints them."""
+def limit_columns(before: Callable[[Limit], Limit | None]) -> tuple[Column[Limit], ...]:
+    """Return the columns of the rows of local rules, figures as their source prints them.
+
+    ``before`` returns the row of the parent where it differs.
+    """
+
+    def was(limit: Limit) -> str:
+        parent = before(limit)
+        return "" if parent is None else f"{parent.printed} {parent.printed_unit}".strip() or tr("no figure")
+
     return (
         Column(title=tr("Limit"), text=lambda limit: limit.title, hint=lambda limit: f"{limit.title}\n{limit.id}"),
         Column(
             title=tr("Value"), text=lambda limit: f"{limit.printed} {limit.printed_unit}".strip() or tr("no figure")
         ),
+        Column(title=tr("Copied from"), text=was, tone=lambda limit: Tone.CAUTION if before(limit) else None),
         Column(
             title=tr("Standing"),
             text=lambda limit: str(limit.status),

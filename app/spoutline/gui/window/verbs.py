@@ -335,7 +335,9 @@ class Verbs:
         """Show the jurisdictions; plans are made anew where one was changed."""
         from spoutline.gui.dialogs.local_rules import LocalRulesDialog
 
-        dialog = LocalRulesDialog(self._session.workbench, self._session.survey.site.jurisdiction, self._window)
+        dialog = LocalRulesDialog(
+            self._session.workbench, self._session.survey.site.jurisdiction, self._window, self._session.survey
+        )
         dialog.exec()
         if dialog.changed:
             self.rules_changed()
