@@ -112,6 +112,9 @@ def test_a_quotation_goes_by_the_list_of_its_catalogue(
     words = ("--maker", "Quillmere Forgeworks", "--currency", "USD", "--valid-from", "2026-11-01")
     run("catalogue", "price-list", "import", prices, "--into", "Office", "--id", "own-2026", *words)
     run("catalogue", "publish", "Office", "--note", "prices", "--by", "Ada Fenn")
+    differing = json.loads(run("catalogue", "diff", "Office@1", "Office@2", "--json"))
+    assert differing["price_lists"] == [{"change": "new", "id": "own-2026"}]
+    assert differing["changes"] == []
     run("quote", survey, "--terms", terms, "--csv", order, "--catalogue", "Office")
     after = list(csv.DictReader(StringIO(order.read_text(encoding="utf-8-sig"))))
     assert lists_of(before)[nozzle["part_number"]] != {"own-2026"}

@@ -11,7 +11,13 @@ from typing import TYPE_CHECKING
 from spoutline.cli.catalogue_coverage import coverage_arguments, run_coverage
 from spoutline.cli.catalogue_cross_reference import cross_reference_arguments, run_cross_reference
 from spoutline.cli.catalogue_import import import_arguments, run_import
-from spoutline.cli.catalogue_prices import price_arguments, price_list_arguments, run_price, run_price_list
+from spoutline.cli.catalogue_prices import (
+    price_arguments,
+    price_list_arguments,
+    price_list_changes,
+    run_price,
+    run_price_list,
+)
 from spoutline.cli.command import Command, display_of, json_display, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
@@ -179,6 +185,9 @@ def _diff(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     document: dict[str, object] = {"before": str(before), "after": str(after)}
     document["changes"] = [change_document(one) for one in found]
     document["cross_references"] = [reference_change_document(one) for one in leading]
+    priced = price_list_changes(service.shelf().price_lists(before), service.shelf().price_lists(after))
+    lines += [f"  {kind:<8} price list {name}" for kind, name in priced]
+    document["price_lists"] = [{"change": kind, "id": name} for kind, name in priced]
     if arguments.surveys:
         effects = service.effects(before, after, _surveys(arguments.surveys), TerminalProgress())
         lines += effect_lines(effects, workbench.story(display_of(arguments, workbench)))

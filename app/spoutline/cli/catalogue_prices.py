@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
@@ -157,6 +157,16 @@ def _import(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     would = "would go" if arguments.dry_run else "is"
     line = f"{arguments.into}: {_list_line(done, date.today())} {would} in the draft"
     return ExitCode.FITS, [line], {"dry_run": arguments.dry_run, **_list_document(done, date.today())}
+
+
+def price_list_changes(before: Iterable[PriceList], after: Iterable[PriceList]) -> tuple[tuple[str, str], ...]:
+    """Return which price lists are new, gone or changed between two editions, by id."""
+    old, new = ({one.id: one for one in lists} for lists in (before, after))
+    return tuple(
+        ("new" if name not in old else "gone" if name not in new else "changed", name)
+        for name in sorted({*old, *new})
+        if old.get(name) != new.get(name)
+    )
 
 
 def _list_line(one: PriceList, today: date) -> str:
