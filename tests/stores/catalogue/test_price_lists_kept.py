@@ -18,6 +18,7 @@ from spoutline.model.catalogue_entry import CatalogueEntry, EntryPrice
 from spoutline.model.faults import InputFault
 from spoutline.model.part_ref import PartRef
 from spoutline.model.pricing import PriceBreak, PriceList, PriceRow
+from spoutline.planning.keeping.health import Matter
 from spoutline.planning.pricing.applying import ListStanding, PriceAsked, price_answer
 
 NAME, MAKER = "Office list", "Fennel Works"
@@ -175,3 +176,18 @@ def test_stored_text_gives_the_list_again(rows: list[tuple[str, str, dict[int, D
     )
     one = PriceList("any", MAKER, "USD", date(2026, 1, 1), None, kept, "Larch")
     assert list_from_text(list_text(one)) == one
+
+
+@pytest.mark.parametrize(
+    ("today", "matter"),
+    [
+        (date(2026, 11, 28), None),  # more than thirty days before its last day
+        (date(2026, 12, 20), Matter.LIST_EXPIRES),
+        (date(2027, 1, 1), Matter.LIST_EXPIRED),
+    ],
+    ids=str,
+)
+def test_health_tells_of_lists_that_end(office: Workbench, today: date, matter: Matter | None) -> None:
+    notes = office.catalogues().health(EditionRef(NAME, is_draft=True), today, "us_general")
+    told = [note.matter for note in notes if note.price_list == "fennel-h2"]
+    assert told == ([] if matter is None else [matter])
