@@ -10,7 +10,9 @@ from pathlib import Path
 import pytest
 
 from spoutline.cli import main
-from spoutline.cli.main import COMMANDS, WINDOW
+from spoutline.cli.command import DiscreetParser
+from spoutline.cli.commands import COMMANDS
+from spoutline.cli.main import WINDOW
 
 PROJECT = Path(__file__).resolve().parents[2]
 HELP = PROJECT / "resources" / "help"
@@ -38,6 +40,8 @@ def command_lines(text: str) -> list[list[str]]:
 
 
 def actions_of(parser: argparse.ArgumentParser) -> dict[str, argparse.ArgumentParser]:
+    if isinstance(parser, DiscreetParser):
+        parser.declared()
     found = [one.choices for one in parser._actions if isinstance(one, argparse._SubParsersAction)]
     return dict(found[0]) if found else {}
 

@@ -17,7 +17,7 @@ import pypdf
 import pytest
 
 from spoutline.bootstrap import Settings, open_workbench
-from spoutline.cli.main import COMMANDS
+from spoutline.cli.commands import COMMANDS
 from spoutline.cli.outputs import InputFile, OutputFile
 from spoutline.documents.own_files import FileForm, is_own
 from spoutline.model.faults import StoreFault

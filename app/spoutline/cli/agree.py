@@ -8,7 +8,7 @@ import sys
 from collections.abc import Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import Command, add_survey
+from spoutline.cli.command import CommandWork, add_survey
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.progress import TerminalProgress
@@ -167,7 +167,5 @@ def _entry(line: AgreementLine | None, serial: int) -> AgreedSets:
     return found
 
 
-AGREE = Command("agree", "agree on the sets of a survey, or take the last agreement back", _agree_arguments, _agree)
-AGREED = Command(
-    "agreed", "print the sets agreed for a survey, their history and differences", _agreed_arguments, _agreed
-)
+AGREE = CommandWork(_agree_arguments, _agree)
+AGREED = CommandWork(_agreed_arguments, _agreed)

@@ -7,7 +7,7 @@ import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import Command, add_survey, display_of
+from spoutline.cli.command import CommandWork, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey
 from spoutline.cli.outputs import OutputArguments
@@ -71,4 +71,4 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return outcome
 
 
-BILL = Command("bill", "write the bill of a survey as PDF, CSV or XLSX", _arguments, _run)
+BILL = CommandWork(_arguments, _run)

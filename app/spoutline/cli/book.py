@@ -8,7 +8,7 @@ from collections.abc import Callable, Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import Command, shared_options
+from spoutline.cli.command import CommandWork, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
@@ -181,4 +181,4 @@ _ACTIONS: dict[str, _Action] = {
     "roles": _roles,
 }
 
-BOOK = Command("book", "back the book up, restore and check it, print the roles of a shared one", _arguments, _run)
+BOOK = CommandWork(_arguments, _run)

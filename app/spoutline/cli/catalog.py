@@ -18,7 +18,7 @@ from spoutline.cli.catalogue_prices import (
     run_price,
     run_price_list,
 )
-from spoutline.cli.command import Command, display_of, json_display, shared_options
+from spoutline.cli.command import CommandWork, display_of, json_display, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
@@ -354,10 +354,4 @@ _ACTIONS: dict[str | None, _Action] = {
     "demonstration": _demonstration,
 }
 
-CATALOG = Command(
-    "catalogue",
-    "keep the catalogs of the book; without an action, check prices against what parts of their kind cost",
-    _arguments,
-    _run,
-    also="catalog",
-)
+CATALOG = CommandWork(_arguments, _run)

@@ -5,12 +5,11 @@ from __future__ import annotations
 import argparse
 from collections.abc import Callable
 from dataclasses import dataclass
+from importlib import import_module
 from pathlib import Path
-from typing import TYPE_CHECKING, NoReturn
+from typing import TYPE_CHECKING, Any, NoReturn
 
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.outputs import InputFile
-from spoutline.discretion import discreet
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
@@ -22,25 +21,66 @@ DEFAULT_JURISDICTION = "us_general"  # whose units are usual where no site is na
 
 
 @dataclass(frozen=True, slots=True)
+class CommandWork:
+    """What a command does: ``arguments`` declares them on a parser, ``run`` does what was parsed with the use cases."""
+
+    arguments: Callable[[argparse.ArgumentParser], None]
+    run: Callable[[Workbench, argparse.Namespace], ExitCode]
+
+
+@dataclass(frozen=True, slots=True)
 class Command:
     """One command of the command line.
 
-    ``arguments`` declares them on a parser; ``run`` receives the use cases and the parsed arguments. ``also`` is
-    another name that is understood too.
+    ``module`` of this package holds its work under the name ``work``; it is imported when the command is asked for.
+    ``also`` is another name that is understood too.
     """
 
     name: str
     summary: str
-    arguments: Callable[[argparse.ArgumentParser], None]
-    run: Callable[[Workbench, argparse.Namespace], ExitCode]
+    module: str
+    work: str
     also: str = ""
+
+    def arguments(self, parser: argparse.ArgumentParser) -> None:
+        """Declare the arguments on a parser."""
+        self._work().arguments(parser)
+
+    def run(self, workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+        """Do what is asked."""
+        return self._work().run(workbench, arguments)
+
+    def _work(self) -> CommandWork:
+        work: CommandWork = getattr(import_module(f"spoutline.cli.{self.module}"), self.work)
+        return work
 
 
 class DiscreetParser(argparse.ArgumentParser):
-    """Tells what is wrong with arguments without the passwords in them."""
+    """Tells what is wrong with arguments without the passwords in them.
+
+    With ``declare`` its arguments are declared when it is first asked to parse, so that a command that is not asked
+    for costs nothing.
+    """
+
+    def __init__(self, *, declare: Callable[[argparse.ArgumentParser], None] | None = None, **named: Any) -> None:  # noqa: ANN401 - argparse's own
+        super().__init__(**named)
+        self._declare = declare
+
+    def declared(self) -> None:
+        """Declare what is still to be declared."""
+        declare, self._declare = self._declare, None
+        if declare is not None:
+            declare(self)
+
+    def parse_known_args(self, args: Any = None, namespace: Any = None) -> Any:  # noqa: ANN401
+        """Parse, as argparse calls it for the command that was named."""
+        self.declared()
+        return super().parse_known_args(args, namespace)
 
     def error(self, message: str) -> NoReturn:
         """Leave with the message, as argparse calls it."""
+        from spoutline.discretion import discreet
+
         super().error(discreet(message))
 
 
@@ -84,6 +124,8 @@ def add_shared(parser: argparse.ArgumentParser, *, units_default: str | None) ->
 
 def add_survey(parser: argparse.ArgumentParser) -> None:
     """Declare the survey argument."""
+    from spoutline.cli.outputs import InputFile
+
     parser.add_argument(
         "survey",
         metavar="SURVEY",
@@ -95,6 +137,8 @@ def add_survey(parser: argparse.ArgumentParser) -> None:
 
 def add_terms(parser: argparse.ArgumentParser) -> None:
     """Declare the file of the terms of a quotation."""
+    from spoutline.cli.outputs import InputFile
+
     parser.add_argument(
         "--terms",
         metavar="TERMS.toml",

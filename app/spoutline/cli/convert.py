@@ -8,7 +8,7 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import Command, add_survey, display_of
+from spoutline.cli.command import CommandWork, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import OutputArguments
@@ -72,4 +72,4 @@ def _started(survey: Survey, start: date | None) -> Survey:
     return survey.model_copy(update={"conversion": survey.conversion.model_copy(update={"sequence": sequence})})
 
 
-CONVERT = Command("convert", "plan the conversion of a site: report, sequence, emissions, money", _arguments, _run)
+CONVERT = CommandWork(_arguments, _run)

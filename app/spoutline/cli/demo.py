@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from spoutline.book.survey_text import survey_spelled_out
 from spoutline.bootstrap.demos import demo_names, demo_survey
-from spoutline.cli.command import Command
+from spoutline.cli.command import CommandWork
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import write_standard_output
 from spoutline.cli.outputs import OutputArguments
@@ -50,4 +50,4 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return ExitCode.FITS
 
 
-DEMO = Command("demo", "print a ready demo survey", _arguments, _run)
+DEMO = CommandWork(_arguments, _run)

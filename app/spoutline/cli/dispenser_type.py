@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.cli.catalogue_import import report_document
-from spoutline.cli.command import Command, add_survey, display_of, shared_options
+from spoutline.cli.command import CommandWork, add_survey, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
@@ -279,9 +279,4 @@ _ACTIONS: dict[str, Callable[[Workbench, argparse.Namespace], ExitCode]] = {
     "renew": _renew,
 }
 
-DISPENSER_TYPE = Command(
-    "dispenser-type",
-    "keep the firm's types of dispensers, and choose them for the dispensers of a survey",
-    _arguments,
-    _run,
-)
+DISPENSER_TYPE = CommandWork(_arguments, _run)

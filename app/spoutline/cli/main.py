@@ -11,71 +11,22 @@ from functools import lru_cache
 from typing import TYPE_CHECKING, Final
 
 import spoutline
-from spoutline.book.quotation_records import StaleQuotation
-from spoutline.bootstrap import DEFAULT_DEMO, Settings, Workbench, open_workbench
-from spoutline.bootstrap.demos import demo_survey
-from spoutline.bootstrap.languages import language_of_environment, remembered_language
-from spoutline.cli.agree import AGREE, AGREED
-from spoutline.cli.bill import BILL
-from spoutline.cli.book import BOOK
-from spoutline.cli.catalog import CATALOG
-from spoutline.cli.command import Command, DiscreetParser, add_shared, shared_options
-from spoutline.cli.convert import CONVERT
-from spoutline.cli.demo import DEMO
-from spoutline.cli.dispenser_type import DISPENSER_TYPE
+from spoutline.cli.command import DiscreetParser, add_shared, shared_options
+from spoutline.cli.commands import COMMANDS
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import read_survey, tell_note
-from spoutline.cli.outputs import output_plan
-from spoutline.cli.pack import PACK
-from spoutline.cli.plan import PLAN
-from spoutline.cli.profile import PROFILE
-from spoutline.cli.programme import PROGRAMME
-from spoutline.cli.quotation import QUOTATION
-from spoutline.cli.quote import QUOTE
-from spoutline.cli.record import RECORD
-from spoutline.cli.schema import SCHEMA
-from spoutline.cli.site import SITE
-from spoutline.cli.substitutes import SUBSTITUTES
-from spoutline.cli.swap import SWAP
-from spoutline.cli.table_import import IMPORT
-from spoutline.cli.why import WHY
-from spoutline.cli.whynot import WHYNOT
-from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
+    from spoutline.bootstrap import Settings, Workbench
     from spoutline.model.survey import Survey
 
-COMMANDS: tuple[Command, ...] = (
-    PLAN,
-    BILL,
-    SITE,
-    PACK,
-    RECORD,
-    SWAP,
-    QUOTE,
-    QUOTATION,
-    AGREE,
-    AGREED,
-    CONVERT,
-    PROGRAMME,
-    WHY,
-    WHYNOT,
-    SUBSTITUTES,
-    CATALOG,
-    DISPENSER_TYPE,
-    IMPORT,
-    SCHEMA,
-    PROFILE,
-    BOOK,
-    DEMO,
-)
 WINDOW = "window"
+_FIRST_DEMO: Final = object()  # where none is named; which that is, is known to the demos
 _UNREADABLE: Final = re.compile("[\ud800-\udfff]")  # how Python keeps bytes of an argument that are no text
 _FILES: Final = ("database", "survey")
 
-OpenWindow = Callable[[Workbench, "Survey | None"], int]
+OpenWindow = Callable[["Workbench", "Survey | None"], int]
 
 _EPILOG = (
     "Without a command the window opens. Exit codes: 0 every position has a set that keeps every must, "
@@ -97,6 +48,9 @@ def run(argv: Sequence[str], open_window: OpenWindow) -> int:
         settings = _settings(arguments)
     except InputFault as fault:
         return _end("".join(f"spoutline: {problem}\n" for problem in fault.problems), ExitCode.BAD_INPUT)
+    from spoutline.bootstrap import open_workbench
+    from spoutline.cli.files import tell_note
+
     workbench = open_workbench(settings)
     try:
         code = _guarded(workbench, arguments, open_window)
@@ -108,6 +62,9 @@ def run(argv: Sequence[str], open_window: OpenWindow) -> int:
 
 
 def _settings(arguments: argparse.Namespace) -> Settings:
+    from spoutline.bootstrap import Settings
+    from spoutline.model.catalogue_edition import EditionRef
+
     planned_with: str | None = getattr(arguments, "planned_with", None)
     return Settings(
         database=getattr(arguments, "database", None),
@@ -119,6 +76,8 @@ def _settings(arguments: argparse.Namespace) -> Settings:
 
 
 def _language(arguments: argparse.Namespace) -> Language:
+    from spoutline.bootstrap.languages import language_of_environment, remembered_language
+
     named: str | None = getattr(arguments, "language", None)
     if named is not None:
         return Language(named)
@@ -132,14 +91,19 @@ def _guarded(workbench: Workbench, arguments: argparse.Namespace, open_window: O
     except (InputFault, StoreFault) as fault:
         lines = [str(problem) for problem in fault.problems] if isinstance(fault, InputFault) else [str(fault)]
         return _end("".join(f"spoutline: {line}\n" for line in lines), ExitCode.BAD_INPUT)
-    except StaleQuotation as newer:
-        return _end(f"spoutline: {newer}\n", ExitCode.BAD_INPUT)
     except BrokenPipeError:
         return _reader_left()
     except KeyboardInterrupt:
         return _end("\nspoutline: stopped; nothing more was written\n", ExitCode.INTERRUPTED)
     except Exception as fault:
-        return _defect(fault)
+        return _end(f"spoutline: {fault}\n", ExitCode.BAD_INPUT) if _is_stale(fault) else _defect(fault)
+
+
+def _is_stale(fault: Exception) -> bool:
+    """Say whether somebody else wrote a newer draft of a quotation meanwhile."""
+    from spoutline.book.quotation_records import StaleQuotation
+
+    return isinstance(fault, StaleQuotation)
 
 
 def _check_words(arguments: argparse.Namespace) -> None:
@@ -155,6 +119,8 @@ def _check_words(arguments: argparse.Namespace) -> None:
 def _done(workbench: Workbench, arguments: argparse.Namespace, open_window: OpenWindow) -> int:
     if arguments.command in (None, WINDOW):
         return open_window(workbench, _named_survey(arguments))
+    from spoutline.cli.outputs import output_plan
+
     _check_words(arguments)
     command = next(command for command in COMMANDS if arguments.command in (command.name, command.also))
     arguments.output_plan = output_plan(arguments, workbench.files_in_use)
@@ -164,7 +130,11 @@ def _done(workbench: Workbench, arguments: argparse.Namespace, open_window: Open
 def _named_survey(arguments: argparse.Namespace) -> Survey | None:
     """Return the survey that the window is to open on; None for the one that was open last."""
     if getattr(arguments, "demo", None) is not None:
-        return demo_survey(arguments.demo)
+        from spoutline.bootstrap.demos import DEFAULT_DEMO, demo_survey
+
+        return demo_survey(DEFAULT_DEMO if arguments.demo is _FIRST_DEMO else arguments.demo)
+    from spoutline.cli.files import read_survey
+
     return read_survey(arguments.survey) if getattr(arguments, "survey", None) is not None else None
 
 
@@ -174,22 +144,22 @@ def _parser() -> argparse.ArgumentParser:
     add_shared(parser, units_default=None)
     parser.add_argument("--version", action="version", version=f"spoutline {spoutline.__version__}")
     commands = parser.add_subparsers(dest="command", metavar="COMMAND")
-    window = commands.add_parser(WINDOW, help="open the window (also without a command)", parents=[shared_options()])
+    shared = shared_options()
+    window = commands.add_parser(WINDOW, help="open the window (also without a command)", parents=[shared])
     opened = window.add_mutually_exclusive_group()
     opened.add_argument("survey", metavar="SURVEY.json", nargs="?", help="open on this survey, put into the book")
     opened.add_argument(
-        "--demo", metavar="NAME", nargs="?", const=DEFAULT_DEMO, help="open on a ready demo survey, put into the book"
+        "--demo", metavar="NAME", nargs="?", const=_FIRST_DEMO, help="open on a ready demo survey, put into the book"
     )
     for command in COMMANDS:
-        command.arguments(
-            commands.add_parser(
-                command.name,
-                aliases=[command.also] if command.also else [],
-                help=command.summary,
-                description=command.summary,
-                parents=[shared_options()],
-                epilog=_EPILOG,
-            )
+        commands.add_parser(
+            command.name,
+            aliases=[command.also] if command.also else [],
+            help=command.summary,
+            description=command.summary,
+            parents=[shared],
+            epilog=_EPILOG,
+            declare=command.arguments,
         )
     return parser
 

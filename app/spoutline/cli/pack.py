@@ -7,7 +7,7 @@ import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import Command, add_survey, display_of
+from spoutline.cli.command import CommandWork, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey
 from spoutline.cli.outputs import InputFile, OutputArguments
@@ -83,4 +83,4 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return outcome
 
 
-PACK = Command("pack", "write the installer's pack, form and inspection plan of a survey", _arguments, _run)
+PACK = CommandWork(_arguments, _run)

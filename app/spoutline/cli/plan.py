@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import Command, add_survey, display_of, json_display
+from spoutline.cli.command import CommandWork, add_survey, display_of, json_display
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.progress import TerminalProgress
@@ -43,4 +43,4 @@ def outcome_of(site_plan: SitePlan) -> ExitCode:
     return ExitCode.FITS if kept else ExitCode.DOES_NOT_FIT
 
 
-PLAN = Command("plan", "plan every position of a survey and print the result", _arguments, _run)
+PLAN = CommandWork(_arguments, _run)

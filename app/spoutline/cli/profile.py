@@ -6,7 +6,7 @@ import argparse
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import Command, shared_options
+from spoutline.cli.command import CommandWork, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import STANDARD_INPUT, read_standard_input, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
@@ -111,10 +111,4 @@ def _read(name: str) -> Jurisdiction:
         raise InputFault((InputProblem(place, "encoding", f"byte {fault.start}", wanted),)) from fault
 
 
-PROFILE = Command(
-    "profile",
-    "jurisdictions: list, show, copy, change, compare, check, publish, export, import and remove them",
-    _arguments,
-    _run,
-    also="rules",
-)
+PROFILE = CommandWork(_arguments, _run)

@@ -10,7 +10,7 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import Command
+from spoutline.cli.command import CommandWork
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
@@ -139,4 +139,4 @@ def _words(value: object) -> str:
     return str(value).replace("_", " ")
 
 
-PROGRAMME = Command("programme", "rank the conversions of a folder of surveys over years", _arguments, _run)
+PROGRAMME = CommandWork(_arguments, _run)

@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterable, Iterator
 from contextlib import AbstractContextManager
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import Command, add_survey, add_terms, display_of, shared_options
+from spoutline.cli.command import CommandWork, add_survey, add_terms, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import OutputArguments
@@ -238,4 +238,4 @@ _ACTIONS: dict[str, _Action] = {
     "expire": _expire,
 }
 
-QUOTATION = Command("quotation", "the quotations in the book, from draft to answer", _arguments, _run)
+QUOTATION = CommandWork(_arguments, _run)

@@ -7,7 +7,7 @@ import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import Command, add_survey, add_terms, display_of
+from spoutline.cli.command import CommandWork, add_survey, add_terms, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import OutputArguments
@@ -109,4 +109,4 @@ def _outcome(quotation: Quotation) -> ExitCode:
     return ExitCode.DOES_NOT_FIT
 
 
-QUOTE = Command("quote", "write the quotation of a survey: PDF, workbook, order lines, pick list", _arguments, _run)
+QUOTE = CommandWork(_arguments, _run)

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.book.survey_faults import made
-from spoutline.cli.command import DEFAULT_JURISDICTION, Command, add_survey, display_of, shared_options
+from spoutline.cli.command import DEFAULT_JURISDICTION, CommandWork, add_survey, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
@@ -345,4 +345,4 @@ def _day(text: str) -> date:
     return found
 
 
-RECORD = Command("record", "read filled forms; keep wear and inspections", _arguments, _run)
+RECORD = CommandWork(_arguments, _run)

@@ -6,7 +6,7 @@ import argparse
 import json
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import Command
+from spoutline.cli.command import CommandWork
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import write_standard_output
 
@@ -53,4 +53,4 @@ def schema_text(model: type[BaseModel]) -> str:
     return json.dumps({"$schema": DIALECT, **model.model_json_schema()}, indent=2, ensure_ascii=False) + "\n"
 
 
-SCHEMA = Command("schema", "print the JSON Schema of a survey", _arguments, _run)
+SCHEMA = CommandWork(_arguments, _run)

@@ -6,7 +6,7 @@ import argparse
 from decimal import Decimal, InvalidOperation
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import Command, add_survey, display_of
+from spoutline.cli.command import CommandWork, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.plan import outcome_of
@@ -57,4 +57,4 @@ def _stock_price(text: str | None, currency: str) -> int | None:
     raise InputFault((InputProblem("", _OPTION, repr(text), wanted),))
 
 
-SITE = Command("site", "plan a station together: positions, parts of the site, commonality", _arguments, _run)
+SITE = CommandWork(_arguments, _run)

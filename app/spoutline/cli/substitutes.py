@@ -7,7 +7,7 @@ import textwrap
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import Command, add_survey, display_of, json_display
+from spoutline.cli.command import CommandWork, add_survey, display_of, json_display
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.progress import TerminalProgress
@@ -151,6 +151,4 @@ def _wrapped(text: str) -> list[str]:
     return textwrap.wrap(text, _WIDTH, initial_indent="    ", subsequent_indent="    ", break_on_hyphens=False)
 
 
-SUBSTITUTES = Command(
-    "substitutes", "list every catalog part that could hang in a place of a position's set", _arguments, _run
-)
+SUBSTITUTES = CommandWork(_arguments, _run)

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import Command, add_survey, display_of
+from spoutline.cli.command import CommandWork, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import InputFile
@@ -85,4 +85,4 @@ def option_lines(option: SwapOption, currency: str, story: Story) -> Iterator[st
             yield f"    {cells.title}: {cells.value}, {cells.limit} ({cells.outcome_word}, {cells.severity_word})"
 
 
-SWAP = Command("swap", "find what of a stock list would do in place of a missing part", _arguments, _run)
+SWAP = CommandWork(_arguments, _run)

@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.book.survey_text import read_survey, survey_to_json
-from spoutline.cli.command import Command, units_of
+from spoutline.cli.command import CommandWork, units_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import tell_note, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
@@ -114,4 +114,4 @@ def _line(one: ColumnMapping) -> str:
     return f"{column_name(one.column):>3}  {one.title}  →  {one.field.key if one.field else 'left out'}{unit}"
 
 
-IMPORT = Command("import", "make a survey of a table, its faults told cell by cell", _arguments, _run)
+IMPORT = CommandWork(_arguments, _run)

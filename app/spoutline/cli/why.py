@@ -7,7 +7,7 @@ import textwrap
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import Command, add_survey, display_of
+from spoutline.cli.command import CommandWork, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.progress import TerminalProgress
@@ -70,4 +70,4 @@ def reasons_text(plan: PositionPlan, found: SetReasons | None, story: Story) -> 
             yield from textwrap.wrap(sentence, _WIDTH, initial_indent="  ", subsequent_indent="    ")
 
 
-WHY = Command("why", "say place by place why the parts of a position's set were chosen", _arguments, _run)
+WHY = CommandWork(_arguments, _run)

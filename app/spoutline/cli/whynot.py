@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import Command, add_survey, display_of
+from spoutline.cli.command import CommandWork, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.model.finding import Severity, Verdict
@@ -45,4 +45,4 @@ def could_serve(verdict: PartVerdict) -> bool:
     return not broken and verdict.best_set_with_it is not None
 
 
-WHYNOT = Command("whynot", "say why a catalog part is not in a position's set", _arguments, _run)
+WHYNOT = CommandWork(_arguments, _run)

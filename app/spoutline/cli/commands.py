@@ -1,0 +1,52 @@
+"""Every command of the command line: what it is called and does, and which module does it once it is asked for."""
+
+from __future__ import annotations
+
+from spoutline.cli.command import Command
+
+COMMANDS: tuple[Command, ...] = (
+    Command("plan", "plan every position of a survey and print the result", "plan", "PLAN"),
+    Command("bill", "write the bill of a survey as PDF, CSV or XLSX", "bill", "BILL"),
+    Command("site", "plan a station together: positions, parts of the site, commonality", "site", "SITE"),
+    Command("pack", "write the installer's pack, form and inspection plan of a survey", "pack", "PACK"),
+    Command("record", "read filled forms; keep wear and inspections", "record", "RECORD"),
+    Command("swap", "find what of a stock list would do in place of a missing part", "swap", "SWAP"),
+    Command("quote", "write the quotation of a survey: PDF, workbook, order lines, pick list", "quote", "QUOTE"),
+    Command("quotation", "the quotations in the book, from draft to answer", "quotation", "QUOTATION"),
+    Command("agree", "agree on the sets of a survey, or take the last agreement back", "agree", "AGREE"),
+    Command("agreed", "print the sets agreed for a survey, their history and differences", "agree", "AGREED"),
+    Command("convert", "plan the conversion of a site: report, sequence, emissions, money", "convert", "CONVERT"),
+    Command("programme", "rank the conversions of a folder of surveys over years", "programme", "PROGRAMME"),
+    Command("why", "say place by place why the parts of a position's set were chosen", "why", "WHY"),
+    Command("whynot", "say why a catalog part is not in a position's set", "whynot", "WHYNOT"),
+    Command(
+        "substitutes",
+        "list every catalog part that could hang in a place of a position's set",
+        "substitutes",
+        "SUBSTITUTES",
+    ),
+    Command(
+        "catalogue",
+        "keep the catalogs of the book; without an action, check prices against what parts of their kind cost",
+        "catalog",
+        "CATALOG",
+        also="catalog",
+    ),
+    Command(
+        "dispenser-type",
+        "keep the firm's types of dispensers, and choose them for the dispensers of a survey",
+        "dispenser_type",
+        "DISPENSER_TYPE",
+    ),
+    Command("import", "make a survey of a table, its faults told cell by cell", "table_import", "IMPORT"),
+    Command("schema", "print the JSON Schema of a survey", "schema", "SCHEMA"),
+    Command(
+        "profile",
+        "jurisdictions: list, show, copy, change, compare, check, publish, export, import and remove them",
+        "profile",
+        "PROFILE",
+        also="rules",
+    ),
+    Command("book", "back the book up, restore and check it, print the roles of a shared one", "book", "BOOK"),
+    Command("demo", "print a ready demo survey", "demo", "DEMO"),
+)
