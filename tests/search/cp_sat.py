@@ -11,14 +11,15 @@ from collections import defaultdict
 from typing import Any
 
 from search.problems import arcs_of
-from spoutline.search.graph import Problem
+from spoutline.search.graph import MAJOR, Problem
 
 SCALE = 1_000_000
 SLACK = 10
+LARGEST = 1e9
 
 
 def cp_sat_optimum(problem: Problem) -> int | None:
-    """Return the least cost of any chain; None where there is none."""
+    """Return the least cost of any chain, no cost negative; None where there is none."""
     from ortools.sat.python import cp_model
 
     model = cp_model.CpModel()
@@ -44,7 +45,7 @@ def cp_sat_optimum(problem: Problem) -> int | None:
             continue
         if limit == -math.inf:
             return None
-        terms = [(round(item.loads[index] * SCALE), arc) for _, item, arc in taken if item is not None]
+        terms = [(round(_clipped(item.loads[index]) * SCALE), arc) for _, item, arc in taken if item is not None]
         model.add(sum(load * arc for load, arc in terms) <= round(limit * SCALE) + SLACK)
     for asked in sorted({item.demands for _, item, _ in taken if item is not None and item.demands > 0}):
         for layer in range(depth_end):
@@ -53,11 +54,19 @@ def cp_sat_optimum(problem: Problem) -> int | None:
             if asks and weak:
                 # at most one item of the layer is taken, and it stands beside no weaker one
                 model.add(sum(weak) <= depth_end * (1 - sum(asks)))
-    model.minimize(sum(item.cost * arc for _, item, arc in taken if item is not None))
+    costs = [(*divmod(item.cost, MAJOR), arc) for _, item, arc in taken if item is not None]
+    weight = 1 + depth_end * max((cost for _, cost, _ in costs), default=0)
+    model.minimize(sum((major * weight + cost) * arc for major, cost, arc in costs))
     solver = cp_model.CpSolver()
     solver.parameters.num_workers = 1
     status = solver.solve(model)
     if status == cp_model.INFEASIBLE:
         return None
     assert status == cp_model.OPTIMAL
-    return round(solver.objective_value)
+    major, cost = divmod(round(solver.objective_value), weight)
+    return major * MAJOR + cost
+
+
+def _clipped(load: float) -> float:
+    """Return a load, no larger either way than suffices to exceed or to free any sum in these tests."""
+    return max(-LARGEST, min(load, LARGEST))

@@ -46,7 +46,9 @@ class Description:
 class _Figures(BaseModel):
     """The figures of a kind, each as its column takes it; None where it is not known. None of them is a free text."""
 
-    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False, str_strip_whitespace=True)
+    model_config = ConfigDict(
+        frozen=True, extra="forbid", defer_build=True, allow_inf_nan=False, str_strip_whitespace=True
+    )
 
 
 def _known_or_not(figure: PartFigure) -> tuple[Any, Any]:

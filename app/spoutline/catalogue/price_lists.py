@@ -29,7 +29,7 @@ _Word = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, ma
 class PriceListHead(PlainValues):
     """What a price list says of itself."""
 
-    model_config = ConfigDict(extra="forbid", frozen=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, defer_build=True)
 
     id: Annotated[str, StringConstraints(pattern=r"^[A-Za-z0-9][A-Za-z0-9._-]{0,59}$")]
     maker: _Word
@@ -46,13 +46,13 @@ class PriceListHead(PlainValues):
 
 
 class _Lists(BaseModel):
-    model_config = ConfigDict(extra="forbid", frozen=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, defer_build=True)
 
     price_list: tuple[PriceListHead, ...] = Field(min_length=1)
 
 
 class _Row(PlainValues):
-    model_config = ConfigDict(extra="forbid", frozen=True, allow_inf_nan=False)
+    model_config = ConfigDict(extra="forbid", frozen=True, defer_build=True, allow_inf_nan=False)
 
     number: Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=40)]
     group: Annotated[str, StringConstraints(strip_whitespace=True, max_length=120)] = ""

@@ -54,7 +54,9 @@ CrossFault = tuple[str, str]  # column, what would be right
 class PartRow(PlainValues):
     """The columns that every source table has beside figures. A description says what the cell holds."""
 
-    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False, str_strip_whitespace=True)
+    model_config = ConfigDict(
+        frozen=True, extra="forbid", defer_build=True, allow_inf_nan=False, str_strip_whitespace=True
+    )
 
     kinds: ClassVar[tuple[PartKind, ...]] = ()  # of the parts in the table
 

@@ -49,7 +49,7 @@ class SourceCatalogue:
 
 
 class _MakerEntry(PlainValues):
-    model_config = ConfigDict(extra="forbid", frozen=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, defer_build=True)
 
     prefix: str = Field(pattern=r"^[A-Z]{2}$", description="two capital letters, the start of its part numbers")
     name: str = Field(min_length=1, max_length=120, description="name of the maker")
@@ -57,13 +57,13 @@ class _MakerEntry(PlainValues):
 
 
 class _MakersFile(BaseModel):
-    model_config = ConfigDict(extra="forbid", frozen=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, defer_build=True)
 
     maker: tuple[_MakerEntry, ...] = Field(min_length=1, description="one [[maker]] table for each maker")
 
 
 class _EditionFile(PlainValues):
-    model_config = ConfigDict(extra="forbid", frozen=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, defer_build=True)
 
     edition: str = Field(min_length=1, max_length=100, description="name of this edition of the catalog")
     notes: str = Field("", max_length=2000, description="what changed")

@@ -65,7 +65,7 @@ class AgreedStanding(StrEnum):
 
 
 class _Document(PlainValues):
-    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True, allow_inf_nan=False)
 
 
 class QuotedSource(_Document):

@@ -35,7 +35,7 @@ class Origin(StrEnum):
 class FigureCell(BaseModel):
     """One figure of an entry under the name of its column."""
 
-    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True, allow_inf_nan=False)
 
     column: str
     value: Cell
@@ -46,7 +46,7 @@ class FigureCell(BaseModel):
 class EntryPrice(BaseModel):
     """A list price in minor units of a currency."""
 
-    model_config = ConfigDict(frozen=True, extra="forbid")
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True)
 
     currency: Annotated[str, StringConstraints(pattern=r"^[A-Z]{3}$")]
     minor: int = Field(ge=0, le=10_000_000_00)
@@ -59,7 +59,7 @@ class CatalogueEntry(PlainValues):
     it where nobody wrote better.
     """
 
-    model_config = ConfigDict(frozen=True, extra="forbid")
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True)
 
     number: MakerNumber
     maker: MakerName

@@ -28,7 +28,7 @@ class NumberRelation(StrEnum):
 class CrossReference(PlainValues):
     """A number of some maker, and the part that it leads to."""
 
-    model_config = ConfigDict(frozen=True, extra="forbid")
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True)
 
     number: MakerNumber
     maker: MakerName

@@ -59,7 +59,7 @@ class InstalledCondition(StrEnum):
 
 
 class _Document(PlainValues):
-    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True, allow_inf_nan=False)
 
 
 class InstalledPort(_Document):

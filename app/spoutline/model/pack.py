@@ -49,7 +49,7 @@ LongWords = Annotated[str, StringConstraints(strip_whitespace=True, max_length=2
 
 
 class _Document(PlainValues):
-    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True, allow_inf_nan=False)
 
 
 class Contact(_Document):

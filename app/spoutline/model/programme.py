@@ -33,7 +33,7 @@ class LeftOut(StrEnum):
 
 
 class _Record(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True, allow_inf_nan=False)
 
 
 class SiteResult(_Record):

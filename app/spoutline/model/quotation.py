@@ -34,7 +34,7 @@ class QuotationStatus(StrEnum):
 
 
 class _Record(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True, allow_inf_nan=False)
 
 
 class PartName(_Record):

@@ -117,7 +117,7 @@ class RecordItem:
 
 
 class _Document(PlainValues):
-    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True, allow_inf_nan=False)
 
 
 class PartChange(_Document):

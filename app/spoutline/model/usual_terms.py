@@ -32,7 +32,7 @@ from spoutline.model.quotation_terms import (
 
 
 class _Document(PlainValues):
-    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True, allow_inf_nan=False)
 
 
 class UsualHeading(_Document):

@@ -27,7 +27,7 @@ _FILE = Path("conversion", "steps.toml")
 
 
 class _StepRow(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="forbid")
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True)
 
     id: RowId
     title: Line
@@ -45,7 +45,7 @@ class _StepRow(BaseModel):
 
 
 class _FigureRow(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True, allow_inf_nan=False)
 
     id: StepFigureId
     title: Line

@@ -22,7 +22,7 @@ _READINGS = Path("inspection", "readings.toml")
 
 
 class _ItemRow(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="forbid")
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True)
 
     id: InspectionItemId
     interval: InspectionInterval
@@ -34,7 +34,7 @@ class _ItemRow(BaseModel):
 
 
 class _ReadingRow(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="forbid")
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True)
 
     item: RecordItemId
     far_ratio: float = Field(gt=1, le=1000)

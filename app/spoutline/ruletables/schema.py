@@ -35,7 +35,7 @@ _ENUM_WORDS: dict[type[StrEnum], str] = {
 
 
 class _Row(PlainValues):
-    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True, allow_inf_nan=False)
 
 
 class LimitRow(_Row):

@@ -31,7 +31,7 @@ _Days = Annotated[int, Field(ge=0, le=3650)]
 
 
 class _Row(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True, allow_inf_nan=False)
 
 
 class _FigureRow(_Row):

@@ -40,7 +40,7 @@ CONVERSION_VERSION = 1
 
 
 class _Record(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True, allow_inf_nan=False)
 
 
 class GroundRecord(_Record):

@@ -16,7 +16,7 @@ from spoutline.model.refit import Commonality, RefitPlan
 
 
 class _Record(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="forbid")
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True)
 
 
 class SitePosition(_Record):

@@ -15,7 +15,7 @@ from spoutline.model.substitute import Misfit, SlotChange, Substitute, Substitut
 
 
 class _Record(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="forbid")
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True)
 
 
 class ChangeRecord(_Record):

@@ -14,7 +14,7 @@ from spoutline.model.substitute import Substitute
 
 
 class _Record(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="forbid")
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True)
 
 
 class StepRecord(_Record):

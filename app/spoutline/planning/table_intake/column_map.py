@@ -59,7 +59,7 @@ class MappedColumn:
 class MapColumn(BaseModel):
     """A column as a map remembers it: by its title."""
 
-    model_config = ConfigDict(frozen=True, extra="forbid")
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True)
 
     title: str = Field(max_length=300, description="Title of the column.")
     head: str = Field("", max_length=300, description="What stands over several titles.")
@@ -71,7 +71,7 @@ class MapColumn(BaseModel):
 class TableMap(PlainValues):
     """How the tables of a supplier are read: what a person said once, remembered."""
 
-    model_config = ConfigDict(frozen=True, extra="forbid")
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True)
 
     format: Literal["spoutline-table-map"] = "spoutline-table-map"
     version: Literal[1] = 1

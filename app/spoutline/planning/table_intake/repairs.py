@@ -16,7 +16,7 @@ _PARTS_WORDS: Final = " ,;/|"
 
 
 class _Step(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="forbid")
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True)
 
 
 class SetCell(_Step):
