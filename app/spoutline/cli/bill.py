@@ -71,4 +71,4 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return outcome
 
 
-BILL = CommandWork(_arguments, _run)
+WORK = CommandWork(_arguments, _run)

@@ -181,4 +181,4 @@ _ACTIONS: dict[str, _Action] = {
     "roles": _roles,
 }
 
-BOOK = CommandWork(_arguments, _run)
+WORK = CommandWork(_arguments, _run)

@@ -354,4 +354,4 @@ _ACTIONS: dict[str | None, _Action] = {
     "demonstration": _demonstration,
 }
 
-CATALOG = CommandWork(_arguments, _run)
+WORK = CommandWork(_arguments, _run)

@@ -39,7 +39,7 @@ class Command:
     name: str
     summary: str
     module: str
-    work: str
+    work: str = "WORK"
     also: str = ""
 
     def arguments(self, parser: argparse.ArgumentParser) -> None:

@@ -72,4 +72,4 @@ def _started(survey: Survey, start: date | None) -> Survey:
     return survey.model_copy(update={"conversion": survey.conversion.model_copy(update={"sequence": sequence})})
 
 
-CONVERT = CommandWork(_arguments, _run)
+WORK = CommandWork(_arguments, _run)

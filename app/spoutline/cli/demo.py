@@ -50,4 +50,4 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return ExitCode.FITS
 
 
-DEMO = CommandWork(_arguments, _run)
+WORK = CommandWork(_arguments, _run)

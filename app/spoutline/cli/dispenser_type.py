@@ -279,4 +279,4 @@ _ACTIONS: dict[str, Callable[[Workbench, argparse.Namespace], ExitCode]] = {
     "renew": _renew,
 }
 
-DISPENSER_TYPE = CommandWork(_arguments, _run)
+WORK = CommandWork(_arguments, _run)

@@ -83,4 +83,4 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return outcome
 
 
-PACK = CommandWork(_arguments, _run)
+WORK = CommandWork(_arguments, _run)

@@ -43,4 +43,4 @@ def outcome_of(site_plan: SitePlan) -> ExitCode:
     return ExitCode.FITS if kept else ExitCode.DOES_NOT_FIT
 
 
-PLAN = CommandWork(_arguments, _run)
+WORK = CommandWork(_arguments, _run)

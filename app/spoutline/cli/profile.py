@@ -111,4 +111,4 @@ def _read(name: str) -> Jurisdiction:
         raise InputFault((InputProblem(place, "encoding", f"byte {fault.start}", wanted),)) from fault
 
 
-PROFILE = CommandWork(_arguments, _run)
+WORK = CommandWork(_arguments, _run)

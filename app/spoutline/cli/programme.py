@@ -139,4 +139,4 @@ def _words(value: object) -> str:
     return str(value).replace("_", " ")
 
 
-PROGRAMME = CommandWork(_arguments, _run)
+WORK = CommandWork(_arguments, _run)

@@ -238,4 +238,4 @@ _ACTIONS: dict[str, _Action] = {
     "expire": _expire,
 }
 
-QUOTATION = CommandWork(_arguments, _run)
+WORK = CommandWork(_arguments, _run)

@@ -109,4 +109,4 @@ def _outcome(quotation: Quotation) -> ExitCode:
     return ExitCode.DOES_NOT_FIT
 
 
-QUOTE = CommandWork(_arguments, _run)
+WORK = CommandWork(_arguments, _run)

@@ -345,4 +345,4 @@ def _day(text: str) -> date:
     return found
 
 
-RECORD = CommandWork(_arguments, _run)
+WORK = CommandWork(_arguments, _run)

@@ -53,4 +53,4 @@ def schema_text(model: type[BaseModel]) -> str:
     return json.dumps({"$schema": DIALECT, **model.model_json_schema()}, indent=2, ensure_ascii=False) + "\n"
 
 
-SCHEMA = CommandWork(_arguments, _run)
+WORK = CommandWork(_arguments, _run)

@@ -57,4 +57,4 @@ def _stock_price(text: str | None, currency: str) -> int | None:
     raise InputFault((InputProblem("", _OPTION, repr(text), wanted),))
 
 
-SITE = CommandWork(_arguments, _run)
+WORK = CommandWork(_arguments, _run)

@@ -151,4 +151,4 @@ def _wrapped(text: str) -> list[str]:
     return textwrap.wrap(text, _WIDTH, initial_indent="    ", subsequent_indent="    ", break_on_hyphens=False)
 
 
-SUBSTITUTES = CommandWork(_arguments, _run)
+WORK = CommandWork(_arguments, _run)

@@ -85,4 +85,4 @@ def option_lines(option: SwapOption, currency: str, story: Story) -> Iterator[st
             yield f"    {cells.title}: {cells.value}, {cells.limit} ({cells.outcome_word}, {cells.severity_word})"
 
 
-SWAP = CommandWork(_arguments, _run)
+WORK = CommandWork(_arguments, _run)

@@ -114,4 +114,4 @@ def _line(one: ColumnMapping) -> str:
     return f"{column_name(one.column):>3}  {one.title}  →  {one.field.key if one.field else 'left out'}{unit}"
 
 
-IMPORT = CommandWork(_arguments, _run)
+WORK = CommandWork(_arguments, _run)

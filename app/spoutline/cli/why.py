@@ -70,4 +70,4 @@ def reasons_text(plan: PositionPlan, found: SetReasons | None, story: Story) -> 
             yield from textwrap.wrap(sentence, _WIDTH, initial_indent="  ", subsequent_indent="    ")
 
 
-WHY = CommandWork(_arguments, _run)
+WORK = CommandWork(_arguments, _run)

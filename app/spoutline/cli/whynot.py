@@ -45,4 +45,4 @@ def could_serve(verdict: PartVerdict) -> bool:
     return not broken and verdict.best_set_with_it is not None
 
 
-WHYNOT = CommandWork(_arguments, _run)
+WORK = CommandWork(_arguments, _run)
