@@ -400,7 +400,7 @@ def _has_no_set(workplace: Workplace, label: str) -> bool:
     return bool(workplace.plans.trouble(label)) or (plan is not None and plan.chosen is None)
 
 
-@pytest.mark.parametrize("tab", range(5))
+@pytest.mark.parametrize("tab", range(7))
 def test_no_tab_is_cut_off_on_a_small_screen(
     page: CataloguesPage, window: MainWindow, qtbot: QtBot, parts: Path, tab: int
 ) -> None:
