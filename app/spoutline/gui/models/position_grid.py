@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from enum import StrEnum
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, QSortFilterProxyModel, Qt
 
+from spoutline.explain.plan.words import Words
 from spoutline.gui.roles import Role, Tone
 from spoutline.gui.wording import tr
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.survey_import.cells import cell_text, cell_value, edit_text
-from spoutline.planning.survey_import.fields import FIELDS, ImportField
+from spoutline.planning.survey_import.fields import BY_KEY, FIELDS, ImportField
 from spoutline.units.display import Display
 
 Index = QModelIndex | QPersistentModelIndex
@@ -25,10 +27,14 @@ class PositionGrid(QAbstractTableModel):
     """
 
     def __init__(
-        self, write: Callable[[Written], bool], tone: Callable[[str], Tone], parent: QObject | None = None
+        self,
+        write: Callable[[Written], bool],
+        tone: Callable[[str], Tone],
+        words: Callable[[], Words],
+        parent: QObject | None = None,
     ) -> None:
         super().__init__(parent)
-        self._write, self._tone = write, tone
+        self._write, self._tone, self._words = write, tone, words
         self._positions: tuple[Position, ...] = ()
         self._display: Display | None = None
 
@@ -79,9 +85,9 @@ class PositionGrid(QAbstractTableModel):
         position, field = self._positions[index.row()], FIELDS[index.column()]
         match role:
             case Qt.ItemDataRole.DisplayRole:
-                return cell_text(position, field, self._display)
+                return self._worded(position, field) or cell_text(position, field, self._display)
             case Qt.ItemDataRole.EditRole:
-                return edit_text(position, field, self._display)
+                return self._worded(position, field) or edit_text(position, field, self._display)
             case Qt.ItemDataRole.ToolTipRole:
                 return self._hint(field)
             case Qt.ItemDataRole.TextAlignmentRole:
@@ -115,9 +121,29 @@ class PositionGrid(QAbstractTableModel):
         return None
 
     def _choices(self, field: ImportField) -> tuple[str, ...]:
+        return tuple(self._stored_by_word(field))
+
+    def _worded(self, position: Position, field: ImportField) -> str:
+        """Return the answer of a choice in the language of the window; empty for what is no choice, or no answer."""
+        value = cell_value(position, field)
+        if isinstance(value, bool):
+            return self._words().yes_no(value)
+        return self._words().word(value) if field.choices is not None and isinstance(value, StrEnum) else ""
+
+    def _stored_by_word(self, field: ImportField) -> dict[str, str]:
+        """Return, by the words that a person reads, what a survey holds for them."""
+        words = self._words()
         if field.choices is not None:
-            return tuple(member.value.replace("_", " ") for member in field.choices)
-        return ("yes", "no") if field.yes_no else ()
+            return {words.word(member): member.value for member in field.choices}
+        return {words.yes_no(True): "yes", words.yes_no(False): "no"} if field.yes_no else {}
+
+    def as_stored(self, written: Written) -> dict[tuple[str, str], str]:
+        """Return texts for cells with the words of choices put back into those of the survey; others stay as typed."""
+        found = {}
+        for (label, key), text in written.items():
+            words = {word.casefold(): stored for word, stored in self._stored_by_word(BY_KEY[key]).items()}
+            found[label, key] = words.get(" ".join(text.casefold().split()), text)
+        return found
 
     def _hint(self, field: ImportField) -> str:
         if field.choices is not None:

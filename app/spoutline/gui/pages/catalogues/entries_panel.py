@@ -56,7 +56,11 @@ class EntriesPanel(QWidget):
         row.addWidget(self.lacking_box)
         column.addLayout(row)
         self.state_label = plain_label("", "quiet", wraps=True)
-        column.addWidget(self.state_label)
+        self.back_button = self._button(tr("Take &back the last change"), self.take_back)
+        state = QHBoxLayout()
+        state.addWidget(self.state_label, 1)
+        state.addWidget(self.back_button)
+        column.addLayout(state)
         self.model = RecordTable(entry_columns(context.story), self)
         self.table = Table(tr("Entries"), self, shares=(12, 16, 12, 26, 10, 30))
         self.table.setModel(self.model)
@@ -72,13 +76,11 @@ class EntriesPanel(QWidget):
 
     def _buttons(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        self.back_button = self._button(tr("Take &back the last change"), self.take_back)
         self.new_button = self._button(tr("&New part…"), self.add_part)
         self.edit_button = self._button(tr("E&dit…"), self.edit_part)
         self.field_button = self._button(tr("Set a f&ield…"), self.set_field)
         self.similar_button = self._button(tr("Figures of a &similar part…"), self.take_figures)
         self.out_button = self._button(tr("Ta&ke out"), self.take_out)
-        row.addWidget(self.back_button)
         row.addStretch(1)
         for button in (self.new_button, self.edit_button, self.field_button, self.similar_button, self.out_button):
             row.addWidget(button)

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import (
     QCheckBox,
     QDialog,
     QFileDialog,
+    QGridLayout,
     QHBoxLayout,
     QMessageBox,
     QPushButton,
@@ -99,24 +100,25 @@ class ShelfPanel(QWidget):
         row.addWidget(self.create_button)
         return row
 
-    def _step_buttons(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.addStretch(1)
+    def _step_buttons(self) -> QGridLayout:
+        # two rows: the words of some languages need more than a small window has in one
+        grid = QGridLayout()
+        grid.setColumnStretch(0, 1)
         self.book_button = self._button(tr("&Let the book plan with it"), self.plan_book_with_it)
         self.survey_button = self._button(tr("Let this s&urvey plan with it"), self.plan_survey_with_it)
         self.read_button = self._button(tr("&Import…"), self.ask_and_read)
         self.read_button.setToolTip(tr("Read an exchange file of the program into the draft"))
         self.export_button = self._button(tr("E&xport…"), self.ask_and_export)
         self.discard_button = self._button(tr("Discard the dra&ft…"), self.ask_and_discard)
-        for button in (
-            self.book_button,
-            self.survey_button,
-            self.read_button,
-            self.export_button,
-            self.discard_button,
+        for row, buttons in enumerate(
+            ((self.book_button, self.survey_button), (self.read_button, self.export_button, self.discard_button))
         ):
-            row.addWidget(button)
-        return row
+            line = QHBoxLayout()
+            line.addStretch(1)
+            for button in buttons:
+                line.addWidget(button)
+            grid.addLayout(line, row, 0)
+        return grid
 
     def _publishing(self) -> QWidget:
         card = Card(tr("Publish the draft as the next edition"), self)

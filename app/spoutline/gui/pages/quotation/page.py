@@ -389,6 +389,7 @@ class QuotationPage(QWidget):
     def _show_paper(self) -> None:
         hand, made, service, display = self._hand, self._hand.quotation, self._service, self._context.session.display
         stored, revision = hand.stored, hand.revision
+        self.paper.setVisible(made is not None)  # nothing is shown of a paper that is not there yet
         if made is None:
             self.paper.show_nothing()
         elif hand.was_issued and stored is not None:

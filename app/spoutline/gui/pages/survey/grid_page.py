@@ -47,7 +47,7 @@ class GridPage(QWidget):
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._context = context
-        self.model = PositionGrid(self._write, context.sets.tone, self)
+        self.model = PositionGrid(self._write, context.sets.tone, lambda: context.story, self)
         self.proxy = FilteredGrid(self)
         self.proxy.setSourceModel(self.model)
         column = QVBoxLayout(self)
@@ -83,8 +83,8 @@ class GridPage(QWidget):
         if index.isValid() and not self.table.currentIndex().isValid():
             self.table.choose([(index.row(), 0)])
 
-    def _tools(self) -> QHBoxLayout:
-        row = QHBoxLayout()
+    def _tools(self) -> QVBoxLayout:
+        # fields above, steps below: in one row the words of some languages leave the fields no room
         self.filter_edit = QLineEdit(self)
         self.filter_edit.setAccessibleName(tr("Show rows that hold these words"))
         self.filter_edit.setPlaceholderText(tr("Show rows that hold…"))
@@ -102,16 +102,16 @@ class GridPage(QWidget):
         self.duplicate_button = QPushButton(tr("Duplicate chosen rows"), self)
         self.remove_button = QPushButton(tr("Remove chosen rows"), self)
         self.remove_button.setToolTip("Ctrl+Del")
-        for widget, stretch in (
-            (self.filter_edit, 2),
-            (self.value_edit, 2),
-            (self.write_button, 0),
-            (self.fill_button, 0),
-            (self.duplicate_button, 0),
-            (self.remove_button, 0),
-        ):
-            row.addWidget(widget, stretch)
-        return row
+        fields, steps, tools = QHBoxLayout(), QHBoxLayout(), QVBoxLayout()
+        fields.addWidget(self.filter_edit, 1)
+        fields.addWidget(self.value_edit, 1)
+        fields.addWidget(self.write_button)
+        steps.addStretch(1)
+        for button in (self.fill_button, self.duplicate_button, self.remove_button):
+            steps.addWidget(button)
+        tools.addLayout(fields)
+        tools.addLayout(steps)
+        return tools
 
     def _plan_view(self, parent: QWidget) -> QWidget:
         side = QWidget(parent)
@@ -225,6 +225,7 @@ class GridPage(QWidget):
         before = into if into is not None else session.survey
         try:
             notes: list[InputNote] = []
+            written = self.model.as_stored(written)
             after = with_cells(before, written, session.display, notes.append)
         except InputFault as fault:
             self._show_fault(fault)

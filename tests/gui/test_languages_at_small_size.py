@@ -1,0 +1,107 @@
+"""Every page in every language fits a window of 1280 x 720, and choices are told in that language."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import pytest
+from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QToolButton
+from pytestqt.qtbot import QtBot
+
+from gui.conftest import wait_for_plans
+from spoutline.bootstrap import Workbench
+from spoutline.gui.actions import ActionId
+from spoutline.gui.session import Session
+from spoutline.gui.widgets.theme import dress
+from spoutline.gui.window.language import WindowLanguage
+from spoutline.gui.window.main_window import MainWindow
+from spoutline.gui.window.verbs import Verbs
+from spoutline.model.language import Language
+from spoutline.model.survey import Survey
+from spoutline.planning.survey_import.fields import FIELDS
+from spoutline.units.accepted import UnitSystem
+
+WIDTH_PX, HEIGHT_PX = 1280, 720
+PAGES = (
+    None,
+    ActionId.BILL,
+    ActionId.GRID,
+    ActionId.QUOTATIONS,
+    ActionId.CONVERSION,
+    ActionId.INSTALLER,
+    ActionId.CATALOGUES,
+)
+GASOLINE = {
+    Language.ENGLISH: "gasoline",
+    Language.SPANISH: "gasolina",
+    Language.GERMAN: "Benzin",
+    Language.FRENCH: "essence",
+}
+
+
+@pytest.fixture(params=list(Language))
+def spoken(
+    request: pytest.FixtureRequest,
+    qtbot: QtBot,
+    qapp: QApplication,
+    bench: Workbench,
+    survey: Survey,
+    plans_once: None,
+) -> Iterator[tuple[Language, MainWindow]]:
+    """Yield the window in one language, both positions planned."""
+    language = Language(request.param)
+    before, words = bench.language, WindowLanguage()
+    bench.speak(language)
+    words.use(language)
+    dress(qapp, dark=False)
+    window = MainWindow()
+    qtbot.addWidget(window)
+    workplace = window.attach(Session(bench, bench.book().create(survey), UnitSystem.SI))
+    window.verbs = Verbs(window, workplace)  # type: ignore[attr-defined]
+    window.show()
+    wait_for_plans(qtbot, workplace)
+    yield language, window
+    window.jobs.close()
+    words.use(Language.ENGLISH)
+    bench.speak(before)
+
+
+def cut_off(window: MainWindow) -> list[str]:
+    """Return the texts of labels and buttons in view that have less room than they ask for."""
+    buttons = [one for one in window.findChildren(QAbstractButton) if not isinstance(one, QToolButton)]
+    labels = [one for one in window.findChildren(QLabel) if not one.wordWrap()]
+    return [
+        one.text()
+        for one in (*buttons, *labels)
+        if one.isVisible() and one.text() and one.width() < one.minimumSizeHint().width()
+    ]
+
+
+def test_every_page_fits_a_small_window_in_every_language(spoken: tuple[Language, MainWindow]) -> None:
+    _, window = spoken
+    too_wide, cut = [], []
+    for page in PAGES:
+        if page is not None:
+            window.actions_by_id[page].trigger()
+        window.resize(WIDTH_PX, HEIGHT_PX)
+        QApplication.processEvents()
+        if (window.width(), window.height()) != (WIDTH_PX, HEIGHT_PX):
+            too_wide.append((page, window.width(), window.height()))
+        cut += [(page, text) for text in cut_off(window)]
+    assert too_wide == []
+    assert cut == []
+
+
+def test_choices_of_positions_are_told_and_written_in_every_language(spoken: tuple[Language, MainWindow]) -> None:
+    language, window = spoken
+    window.actions_by_id[ActionId.GRID].trigger()
+    assert window.workplace is not None
+    page, session = window.workplace.grid_page, window.workplace.session
+    column = [field.key for field in FIELDS].index("liquid.family")
+    index = page.model.index(0, column)
+    assert index.data() == GASOLINE[language]
+    assert page.model.setData(page.model.index(1, column), GASOLINE[language].upper())
+    assert session.survey.positions[1].liquid.family == "gasoline"
+    # what a survey holds is understood in every language
+    assert page.model.setData(page.model.index(1, column), "diesel")
+    assert session.survey.positions[1].liquid.family == "diesel"
