@@ -30,6 +30,7 @@ from spoutline.bootstrap.quotations import QuotationService
 from spoutline.gui.actions import ActionId
 from spoutline.gui.dialogs.terms import TermsDialog
 from spoutline.gui.edits.command import make_edit
+from spoutline.gui.local_days import day_text
 from spoutline.gui.models.quotation_prices import PricedPart
 from spoutline.gui.pages.quotation.files import FileKind
 from spoutline.gui.pages.quotation.page import QuotationPage
@@ -716,7 +717,8 @@ def test_ready_terms_can_be_written_and_used(
     page.terms.write_example(path)
     assert bench.quoting().read_terms(path).options
     assert "mine.toml" in page.panel.offer.terms_label.text()
-    qtbot.waitUntil(lambda: "dated 2026-11-25" in page.panel.offer.terms_label.text(), timeout=10_000)
+    dated = f"dated {day_text(date(2026, 11, 25))}"
+    qtbot.waitUntil(lambda: dated in page.panel.offer.terms_label.text(), timeout=10_000)
     page.terms.write_example(tmp_path / "no folder" / "mine.toml")
     assert "cannot be written" in page.panel.state_label.text()
 
