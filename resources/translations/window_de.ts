@@ -1028,6 +1028,10 @@
    <translation>Jahresbudget; leer: keine Grenze</translation>
   </message>
   <message>
+   <source>Another part</source>
+   <translation>Ein anderes Teil</translation>
+  </message>
+  <message>
    <source>Another part hangs here.</source>
    <translation>Hier hängt ein anderes Teil.</translation>
   </message>
@@ -4372,6 +4376,10 @@
    <translation>Grund des Tauschs</translation>
   </message>
   <message>
+   <source>Reasons</source>
+   <translation>Gründe</translation>
+  </message>
+  <message>
    <source>Reconnectable ones re&amp;placed</source>
    <translation>Davon &amp;ersetzte wiederverbindbare</translation>
   </message>
@@ -5528,6 +5536,10 @@ Your name and reason stand on the paper.</source>
 Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
+   <source>These parts</source>
+   <translation>Diese Teile</translation>
+  </message>
+  <message>
    <source>These positions take the place of all that are there</source>
    <translation>Diese Plätze treten an die Stelle aller vorhandenen</translation>
   </message>
@@ -6196,10 +6208,6 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Warum</translation>
   </message>
   <message>
-   <source>Why not?</source>
-   <translation>Warum?</translation>
-  </message>
-  <message>
    <source>Why the lists do not hold.</source>
    <translation>Warum die Listen nicht gelten.</translation>
   </message>
@@ -6208,12 +6216,12 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Warum diese Teile</translation>
   </message>
   <message>
-   <source>Why these?</source>
-   <translation>Warum diese?</translation>
-  </message>
-  <message>
    <source>Why this price applies</source>
    <translation>Warum dieser Preis gilt</translation>
+  </message>
+  <message>
+   <source>Why?</source>
+   <translation>Warum?</translation>
   </message>
   <message>
    <source>Wishes</source>

@@ -1028,6 +1028,10 @@
    <translation>Presupuesto anual; vacío: sin límite</translation>
   </message>
   <message>
+   <source>Another part</source>
+   <translation>Otra pieza</translation>
+  </message>
+  <message>
    <source>Another part hangs here.</source>
    <translation>Aquí cuelga otra pieza.</translation>
   </message>
@@ -4372,6 +4376,10 @@
    <translation>Motivo de la sustitución</translation>
   </message>
   <message>
+   <source>Reasons</source>
+   <translation>Razones</translation>
+  </message>
+  <message>
    <source>Reconnectable ones re&amp;placed</source>
    <translation>Reconectables &amp;sustituidas</translation>
   </message>
@@ -5528,6 +5536,10 @@ Your name and reason stand on the paper.</source>
 Su nombre y el motivo constan en el documento.</translation>
   </message>
   <message>
+   <source>These parts</source>
+   <translation>Estas piezas</translation>
+  </message>
+  <message>
    <source>These positions take the place of all that are there</source>
    <translation>Estas posiciones sustituyen a todas las que hay</translation>
   </message>
@@ -6196,10 +6208,6 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Por qué</translation>
   </message>
   <message>
-   <source>Why not?</source>
-   <translation>¿Por qué no?</translation>
-  </message>
-  <message>
    <source>Why the lists do not hold.</source>
    <translation>Por qué no valen las listas.</translation>
   </message>
@@ -6208,12 +6216,12 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Por qué estas piezas</translation>
   </message>
   <message>
-   <source>Why these?</source>
-   <translation>¿Por qué estas?</translation>
-  </message>
-  <message>
    <source>Why this price applies</source>
    <translation>Por qué se aplica este precio</translation>
+  </message>
+  <message>
+   <source>Why?</source>
+   <translation>¿Por qué?</translation>
   </message>
   <message>
    <source>Wishes</source>

@@ -1028,6 +1028,10 @@
    <translation>Budget annuel ; vide : sans limite</translation>
   </message>
   <message>
+   <source>Another part</source>
+   <translation>Une autre pièce</translation>
+  </message>
+  <message>
    <source>Another part hangs here.</source>
    <translation>Une autre pièce est ici.</translation>
   </message>
@@ -4372,6 +4376,10 @@
    <translation>Raison du remplacement</translation>
   </message>
   <message>
+   <source>Reasons</source>
+   <translation>Raisons</translation>
+  </message>
+  <message>
    <source>Reconnectable ones re&amp;placed</source>
    <translation>Réarmables rem&amp;placés</translation>
   </message>
@@ -5528,6 +5536,10 @@ Your name and reason stand on the paper.</source>
 Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
+   <source>These parts</source>
+   <translation>Ces pièces</translation>
+  </message>
+  <message>
    <source>These positions take the place of all that are there</source>
    <translation>Ces postes prennent la place de tous ceux qui y sont</translation>
   </message>
@@ -6196,10 +6208,6 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Motif</translation>
   </message>
   <message>
-   <source>Why not?</source>
-   <translation>Pourquoi pas ?</translation>
-  </message>
-  <message>
    <source>Why the lists do not hold.</source>
    <translation>Pourquoi les listes ne valent pas.</translation>
   </message>
@@ -6208,12 +6216,12 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Pourquoi ces pièces</translation>
   </message>
   <message>
-   <source>Why these?</source>
-   <translation>Pourquoi elles ?</translation>
-  </message>
-  <message>
    <source>Why this price applies</source>
    <translation>Pourquoi ce prix s’applique</translation>
+  </message>
+  <message>
+   <source>Why?</source>
+   <translation>Pourquoi ?</translation>
   </message>
   <message>
    <source>Wishes</source>

@@ -142,7 +142,7 @@ def test_those_that_do_not_fit_come_on_request_with_the_reason_and_lead_to_why_n
     assert not others.hang_button.isEnabled()
     others.why_button.click()
     why_not = workplace.set_page.why_not
-    assert workplace.set_page.tabs.currentWidget() is why_not
+    assert workplace.set_page.panel_in_view is why_not
     qtbot.waitUntil(lambda: why_not.verdict_title.text().startswith(misfit.part.number + "  "), timeout=20_000)
     assert why_not.verdict_label.text() != ""
 

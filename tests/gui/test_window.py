@@ -161,7 +161,7 @@ def test_units_switch_everywhere_at_once(qtbot: QtBot, window: MainWindow, workp
     assert isinstance(field, TextField)
     assert field.editor.text().endswith(" m")
     trigger(window, ActionId.UNITS_US)
-    assert field.editor.text().endswith(" ft")
+    assert field.editor.text().endswith(" in")
     texts = [shape.text for shape in workplace.side_panel.drawing.drawing.shapes if hasattr(shape, "text")]  # type: ignore[union-attr]
     assert any(text.endswith(" ft") for text in texts)
     assert not any(text.endswith(" m") for text in texts)

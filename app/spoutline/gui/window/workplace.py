@@ -406,7 +406,7 @@ class Workplace(QWidget):
             self._show_strip()
         if what is Changed.PART and self.step is Step.SET and not self.bill_is_shown:
             why_not = self.set_page.why_not
-            if self.set_page.tabs.currentWidget() is not why_not:
+            if self.set_page.panel_in_view is not why_not:
                 self.set_page.show_panel(self.set_page.part_panel)
 
     def _on_updated(self, label: str) -> None:

@@ -41,8 +41,14 @@ class SetPage(QWidget):
         self.requirement = requirement_panel(context, pages)
         self.findings = findings_panel(context, pages)
         self.other_sets = OtherSetsPanel(context, pages)
-        self.why = WhyPanel(context, pages)
-        self.why_not = WhyNotPanel(context, pages)
+        self.whys = QTabWidget(pages)
+        self.whys.tabBar().setAccessibleName(tr("Reasons"))
+        reasons = tab_pages(self.whys)
+        self.why = WhyPanel(context, reasons)
+        self.why_not = WhyNotPanel(context, reasons)
+        self.whys.addTab(self.why, tr("These parts"))
+        self.whys.addTab(self.why_not, tr("Another part"))
+        self.whys.currentChanged.connect(lambda _: self._refresh_panel())
         self.agreement = AgreementPanel(context, pages)
         self.wishes = ScrolledPage(pages, margin=10)
         self.wishes_form = QuestionForm(context, self.wishes)
@@ -54,8 +60,7 @@ class SetPage(QWidget):
             (self.requirement, tr("Asked for")),
             (self.findings, tr("Findings")),
             (self.other_sets, tr("Other sets")),
-            (self.why, tr("Why these?")),
-            (self.why_not, tr("Why not?")),
+            (self.whys, tr("Why?")),
             (self.wishes, tr("Wishes")),
             (self.agreement, tr("Agreed")),
         ):
@@ -75,7 +80,17 @@ class SetPage(QWidget):
 
     def show_panel(self, panel: QWidget) -> None:
         """Bring one of the panels into view."""
-        self.tabs.setCurrentWidget(panel)
+        if panel in (self.why, self.why_not):
+            self.whys.setCurrentWidget(panel)
+            self.tabs.setCurrentWidget(self.whys)
+        else:
+            self.tabs.setCurrentWidget(panel)
+
+    @property
+    def panel_in_view(self) -> QWidget:
+        """The panel that is to be seen, one of the reasons where these are."""
+        panel = self.tabs.currentWidget()
+        return self.whys.currentWidget() if panel is self.whys else panel
 
     def ask_why_not(self, part: PartRef) -> None:
         """Bring what speaks against a part into view."""
@@ -96,7 +111,7 @@ class SetPage(QWidget):
                 session.look_at_part(parts[-1])
 
     def _refresh_panel(self) -> None:
-        panel = self.tabs.currentWidget()
+        panel = self.panel_in_view
         if panel is self.wishes:
             self.wishes_form.show_questions(questions_of(Step.SET, self._context.session.position))
         elif panel is self.why_not:
