@@ -64,8 +64,11 @@ def test_higher_blend_asks_for_the_next_listing_class(qtbot: QtBot, workplace: W
     assert plan is not None
     assert plan.requirement is not None
     assert plan.requirement.listing_class is ListingClass.E25
-    left = {figure.name: figure.left for figure in workplace.strip.figures}
-    assert left["Nozzle"] < before["Nozzle"]
+
+    def left() -> int:
+        return next((one.left for one in workplace.strip.figures if one.name == "Nozzle"), before["Nozzle"])
+
+    qtbot.waitUntil(lambda: left() < before["Nozzle"], timeout=20_000)
     assert any(figure.change < 0 for figure in workplace.strip.figures)
     assert plan.chosen is not None
     assert all(
@@ -249,7 +252,7 @@ def test_empty_list_of_other_sets_says_that_kept_parts_leave_none(qtbot: QtBot, 
     workplace.set_page.show_panel(panel)
     panel.take_button.click()
     planned(qtbot, workplace)
-    assert panel.model.rowCount() == 0
+    qtbot.waitUntil(lambda: panel.model.rowCount() == 0, timeout=20_000)
     assert not panel.take_button.isEnabled()
     assert any("kept by choice" in label.text() for label in panel.findChildren(QLabel))
 
