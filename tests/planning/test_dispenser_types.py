@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from hypothesis import HealthCheck, given, settings
+from hypothesis import HealthCheck, example, given, settings
 from hypothesis import strategies as st
 from pydantic import ValidationError
 
@@ -186,6 +186,7 @@ def without_empty(kind: DispenserType) -> dict[str, Any]:
     return {name: value for name, value in said.items() if value not in ("", {})}
 
 
+@example(found=[DispenserType(name="T", maker="'="), DispenserType(name="U", maker="=1")])
 @given(found=st.lists(types(), min_size=1, max_size=5, unique_by=lambda one: folded_type_name(one.name)))
 @settings(max_examples=40, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
 def test_types_come_back_from_their_tables_as_they_were(found: list[DispenserType], tmp_path: Path) -> None:

@@ -71,7 +71,7 @@ def test_a_section_says_the_kind_of_the_rows_below_it(tmp_path: Path) -> None:
         ("Part no,Inlet\nQ-1,3/4\n", "B2", "no thread standard", FaultKind.QUESTION, ""),
         ("Part no,Inlet\nQ-1,NPT 3/4\n", "B2", "neither male nor female", FaultKind.QUESTION, ""),
         ("Part no,Inlet\nQ-1,NPT 7/9 male\n", "B2", "sizes of NPT", FaultKind.FAULT, ""),
-        ("Part no,Price USD\n,5\n", "A2", "number, or skip the row", FaultKind.FAULT, ""),
+        ("Part no,Price USD\n,5\n", "A2", "of each part, or skip the row", FaultKind.FAULT, ""),
         ("Part no,Price USD\nQ-1,5\nQ-1,6\n", "A3", "row 2 has this number", FaultKind.FAULT, ""),
         ("Part no,Lead time\nQ-1,2.5 days\n", "B2", "whole number", FaultKind.FAULT, ""),
         ("Part no,End of sale\nQ-1,31.12.2026\n", "B2", "YYYY-MM-DD", FaultKind.FAULT, ""),

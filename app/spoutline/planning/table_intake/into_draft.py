@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Final
 
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef
-from spoutline.planning.table_intake.cell_values import FaultKind
+from spoutline.planning.table_intake.cell_values import FaultKind, without_shield
 from spoutline.planning.table_intake.column_map import (
     MappedColumn,
     TableMap,
@@ -48,6 +48,10 @@ class OpenedTable:
     mapping: tuple[MappedColumn, ...]
     table_map: TableMap
     is_recognised: bool
+
+    def plain(self, text: str) -> str:
+        """Return a text of the program's own table as it was before it was written; a workbook shields none."""
+        return without_shield(text) if self.table.is_text_file else text
 
     @property
     def remembered(self) -> TableMap:

@@ -12,7 +12,7 @@ from spoutline.catalogue.cross_references import going_round
 from spoutline.input_bounds import BOUNDS
 from spoutline.model.cross_reference import CrossReference
 from spoutline.model.part_ref import PartRef
-from spoutline.planning.table_intake.cell_values import FaultKind, without_shield
+from spoutline.planning.table_intake.cell_values import FaultKind
 from spoutline.planning.table_intake.intake import CellReport, Intake, IntakeReport, PartLine, Progress
 
 if TYPE_CHECKING:
@@ -103,7 +103,7 @@ def _reference(line: PartLine, opened: OpenedTable, report: IntakeReport) -> Cro
     if not line.is_sound:
         return None
     told = {"number": line.number, "maker": line.maker, **line.values}
-    values = {name: without_shield(value) if isinstance(value, str) else value for name, value in told.items()}
+    values = {name: opened.plain(value) if isinstance(value, str) else value for name, value in told.items()}
     if "part_number" not in values:
         wanted = "the number of the part that it leads to"
         report.add(_report(opened, line.row, "part_number", "", wanted))

@@ -11,7 +11,7 @@ from spoutline.model.dispenser_type import folded_type_name
 from spoutline.model.figure import TableUnit
 from spoutline.model.survey import DispenserType
 from spoutline.model.type_columns import TYPE_COLUMNS, TypeColumn
-from spoutline.planning.table_intake.cell_values import FaultKind, without_shield
+from spoutline.planning.table_intake.cell_values import FaultKind
 from spoutline.planning.table_intake.intake import CellReport, Intake, IntakeReport, PartLine, Progress
 
 if TYPE_CHECKING:
@@ -62,14 +62,14 @@ def _cell(value: object) -> str:
 
 
 def _type_of(line: PartLine, opened: OpenedTable, report: IntakeReport) -> DispenserType | None:
-    document: dict[str, Any] = {"name": without_shield(line.number)}
+    document: dict[str, Any] = {"name": opened.plain(line.number)}
     for key, value in line.values.items():
         column = _COLUMNS[key]
         *outer, last = column.path
         place = document
         for step in outer:
             place = place.setdefault(step, {})
-        place[last] = _stored(value, column)
+        place[last] = _stored(value, column, opened)
     try:
         return DispenserType.model_validate(document)
     except ValidationError as fault:
@@ -84,10 +84,10 @@ def _type_of(line: PartLine, opened: OpenedTable, report: IntakeReport) -> Dispe
         return None
 
 
-def _stored(value: object, column: TypeColumn) -> object:
+def _stored(value: object, column: TypeColumn, opened: OpenedTable) -> object:
     """Return a value as the survey keeps it: kilopascals and liters a minute as they are, all else SI."""
     if isinstance(value, str):
-        return without_shield(value)
+        return opened.plain(value)
     return round(value, 9) if isinstance(value, float) and column.unit is not TableUnit.SI else value
 
 

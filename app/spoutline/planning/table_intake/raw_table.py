@@ -71,6 +71,11 @@ class RawTable:
     sheets: tuple[SheetFacts, ...]
     rows: Callable[[], Iterator[RawRow]]
 
+    @property
+    def is_text_file(self) -> bool:
+        """Whether it is a file of text, such as CSV, and not a sheet of a workbook."""
+        return not self.sheet.name
+
     def head(self) -> tuple[RawRow, ...]:
         """Return the first rows that are not blank: what titles are looked for in."""
         return tuple(islice((row for row in self.rows() if not row.is_blank), _HEAD_ROWS))
