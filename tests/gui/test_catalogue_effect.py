@@ -14,7 +14,8 @@ from pytestqt.qtbot import QtBot
 
 from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.gui.dialogs.exchange_import import ExchangeImportDialog
-from spoutline.gui.pages.catalogues.chosen import EFFECT
+from spoutline.gui.pages.catalogues.chosen import DIFFERENCE, EFFECT, SHELF, SURVEYS
+from spoutline.gui.pages.catalogues.effect_panel import EffectPanel
 from spoutline.gui.pages.catalogues.page import CataloguesPage
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
@@ -55,6 +56,20 @@ def click(qtbot: QtBot, widget: QWidget) -> None:
     qtbot.mouseClick(widget, Qt.MouseButton.LeftButton)
 
 
+def begin_planning(qtbot: QtBot, workplace: Workplace, panel: EffectPanel) -> None:
+    """Press the button once all is read: catalogs that are read anew forget what was planned before."""
+    jobs = workplace.context.jobs
+    qtbot.waitUntil(lambda: not any(map(jobs.is_at_work, (SHELF, DIFFERENCE, SURVEYS))), timeout=20_000)
+    click(qtbot, panel.plan_button)
+
+
+def plan_with_both(qtbot: QtBot, workplace: Workplace, panel: EffectPanel) -> None:
+    """Plan the chosen surveys with both editions and wait for what it says of each."""
+    begin_planning(qtbot, workplace, panel)
+    qtbot.waitUntil(lambda: not workplace.context.jobs.is_at_work(EFFECT), timeout=120_000)
+    assert panel.effect_model.records, panel.state_label.text()
+
+
 def take_in_hand(page: CataloguesPage, qtbot: QtBot, ref: EditionRef) -> None:
     """Read the catalogs anew and pick a row of them."""
     page.refresh()
@@ -87,8 +102,7 @@ def test_sets_that_break_are_told_with_the_part_that_is_gone(
     page.tabs.setCurrentWidget(panel)
     assert panel.pair == (EditionRef(NAME, 1), DRAFT)
     qtbot.waitUntil(lambda: workplace.session.stored.id in panel.survey_ids, timeout=20_000)
-    click(qtbot, panel.plan_button)
-    qtbot.waitUntil(lambda: not workplace.context.jobs.is_at_work(EFFECT), timeout=120_000)
+    plan_with_both(qtbot, workplace, panel)
     rows = panel.effect_model.records
     labels = [position.label for position in workplace.session.survey.positions]
     assert [row.position.label for row in rows if row.position] == labels
@@ -111,8 +125,7 @@ def test_a_cheaper_part_makes_the_set_cheaper_by_as_much(
     differ = [change for change in panel.difference_model.records if change.after is not None]
     assert {kinds[change.ref] for change in differ} == {PartKind.SWIVEL}
     qtbot.waitUntil(lambda: bool(panel.survey_ids), timeout=20_000)
-    click(qtbot, panel.plan_button)
-    qtbot.waitUntil(lambda: not workplace.context.jobs.is_at_work(EFFECT), timeout=120_000)
+    plan_with_both(qtbot, workplace, panel)
     found = [row.position for row in panel.effect_model.records if row.position is not None]
     assert found
     for effect in found:
@@ -128,7 +141,7 @@ def test_planning_with_both_is_stopped(
     panel = page.effect_panel
     page.tabs.setCurrentWidget(panel)
     qtbot.waitUntil(lambda: bool(panel.survey_ids), timeout=20_000)
-    click(qtbot, panel.plan_button)
+    begin_planning(qtbot, workplace, panel)
     assert panel.stop_button.isVisible()
     click(qtbot, panel.stop_button)
     assert not workplace.context.jobs.is_at_work(EFFECT)
@@ -149,8 +162,7 @@ def test_a_survey_that_cannot_be_planned_is_told_and_the_others_go_on(
     panel.survey_list.item(0).setCheckState(Qt.CheckState.Checked)
     panel.survey_list.item(1).setCheckState(Qt.CheckState.Checked)
     assert set(panel.survey_ids) == {there, other}
-    click(qtbot, panel.plan_button)
-    qtbot.waitUntil(lambda: not workplace.context.jobs.is_at_work(EFFECT), timeout=120_000)
+    plan_with_both(qtbot, workplace, panel)
     (row,) = panel.effect_model.records
     assert row.site == "Elsewhere"
     assert "SEK" in row.fault
