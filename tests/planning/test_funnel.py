@@ -13,6 +13,7 @@ import pytest
 from planning.enumeration import forbids, small_catalogue
 from planning.surveys import ALL_THAT_FIT, CAR, TIGHT, TOO_FAR
 from planning.test_substitutes import enumerated_by_part, plan_of, weighed
+from spoutline.bootstrap.demos import demo_survey
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.faults import Cancelled, InputFault
 from spoutline.model.funnel import Cut, Decider
@@ -20,7 +21,9 @@ from spoutline.model.limit import RuleTables
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.funnel import set_reasons
+from spoutline.planning.sets.plan_position import plan_position
 from spoutline.planning.sets.pool import SLOT_KINDS
+from spoutline.planning.sets.substitutes import substitutes
 from spoutline.rules.derive.requirement import requirement_for
 from spoutline.rules.parts.part_rules import judge_part
 
@@ -105,3 +108,23 @@ def test_what_was_agreed_may_have_a_cheaper_one_behind_it(catalogue: CatalogueSt
     place = next(one for one in set_reasons(agreed, context).places if one.slot is Slot.NOZZLE)
     assert place.chosen.ref == first.part.ref
     assert place.decider is Decider.WHOLE or first.price_difference_minor == 0
+
+
+def test_over_the_whole_catalog_the_last_parts_are_those_of_the_list_of_substitutes(
+    catalogue: CatalogueStore, us_tables: RuleTables
+) -> None:
+    # the list is held against enumeration in test_substitutes
+    demo = demo_survey("small_town")
+    position = next(one for one in demo.positions if one.label == "1A diesel")
+    context = PlanningContext(us_tables, catalogue)
+    plan = plan_position(position, demo.site, context, with_alternatives=False)
+    saved = []
+    for place in set_reasons(plan, context).places:
+        fitting = substitutes(plan, place.chosen.ref, context).fitting
+        more = [one.price_difference_minor for one in fitting if len(one.given_up) > len(one.kept)]
+        as_good = [one.price_difference_minor for one in fitting if len(one.given_up) == len(one.kept)]
+        assert (place.runner_up and place.runner_up.price_difference_minor) == min(as_good, default=None)
+        least = min((price for price in more if price < 0), default=None)
+        assert (place.cheaper and place.cheaper.price_difference_minor) == least
+        saved.append(least)
+    assert any(saved)

@@ -18,7 +18,7 @@ from spoutline.cli.catalogue_prices import (
     run_price,
     run_price_list,
 )
-from spoutline.cli.command import CommandWork, display_of, json_display, shared_options
+from spoutline.cli.command import CommandWork, Said, display_of, json_display, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
@@ -227,41 +227,11 @@ def _export(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return _say(arguments, [f"{ref}: written to {arguments.out}"], document)
 
 
-def _import(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    code, lines, document = run_import(workbench, arguments)
-    _say(arguments, lines, document)
-    return code
-
-
-def _cross_reference(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    code, lines, document = run_cross_reference(workbench, arguments)
-    _say(arguments, lines, document)
-    return code
-
-
 def _schema(_workbench: Workbench, _arguments: argparse.Namespace) -> ExitCode:
     from spoutline.planning.table_intake.open_schema import table_package
 
     write_standard_output(json.dumps(table_package(), indent=2, ensure_ascii=False) + "\n")
     return ExitCode.FITS
-
-
-def _coverage(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    code, lines, document = run_coverage(workbench, arguments)
-    _say(arguments, lines, document)
-    return code
-
-
-def _price(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    code, lines, document = run_price(workbench, arguments)
-    _say(arguments, lines, document)
-    return code
-
-
-def _price_list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    code, lines, document = run_price_list(workbench, arguments)
-    _say(arguments, lines, document)
-    return code
 
 
 def _use(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -334,6 +304,17 @@ def _say(arguments: argparse.Namespace, lines: list[str], document: Mapping[str,
     return ExitCode.FITS
 
 
+def _saying(run: Callable[[Workbench, argparse.Namespace], Said]) -> _Action:
+    """Return the action that does ``run`` and says what it returns."""
+
+    def act(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+        code, lines, document = run(workbench, arguments)
+        _say(arguments, lines, document)
+        return code
+
+    return act
+
+
 _ACTIONS: dict[str | None, _Action] = {
     None: _prices,
     "list": _list,
@@ -344,13 +325,13 @@ _ACTIONS: dict[str | None, _Action] = {
     "publish": _publish,
     "discard": _discard,
     "export": _export,
-    "import": _import,
+    "import": _saying(run_import),
     "schema": _schema,
-    "coverage": _coverage,
-    "price": _price,
-    "price-list": _price_list,
+    "coverage": _saying(run_coverage),
+    "price": _saying(run_price),
+    "price-list": _saying(run_price_list),
     "use": _use,
-    "cross-reference": _cross_reference,
+    "cross-reference": _saying(run_cross_reference),
     "demonstration": _demonstration,
 }
 

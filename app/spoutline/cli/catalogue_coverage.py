@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from datetime import date
 from enum import StrEnum
 from typing import TYPE_CHECKING, TypeVar
 
-from spoutline.cli.command import display_of, json_display
+from spoutline.cli.command import Said, display_of, json_display
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
@@ -48,9 +48,7 @@ def coverage_arguments(parser: argparse.ArgumentParser) -> None:
     outputs.add("--out", _form, "write the map to a file that ends with .csv, .pdf or .json")
 
 
-def run_coverage(
-    workbench: Workbench, arguments: argparse.Namespace
-) -> tuple[ExitCode, list[str], Mapping[str, object]]:
+def run_coverage(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     """Make the map, write it where wanted, and return what to say."""
     from spoutline.bootstrap.coverage import CoverageAsked
     from spoutline.documents.coverage.papers import coverage_document

@@ -15,7 +15,7 @@ from spoutline.cli.catalogue_import import (
     table_arguments,
     with_repairs,
 )
-from spoutline.cli.command import display_of
+from spoutline.cli.command import Said, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.documents.own_files import FileForm
@@ -33,7 +33,6 @@ if TYPE_CHECKING:
     from spoutline.planning.table_intake.into_draft import OpenedTable
     from spoutline.planning.table_intake.into_references import ReferenceResult
 
-Said = tuple[ExitCode, list[str], dict[str, object]]
 _TOLD = 200
 _SAID = ("sheet", "encoding", "decimal_comma", "maker", "supplier")
 

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from spoutline.cli.command import Said
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.progress import TerminalProgress
@@ -22,7 +23,6 @@ if TYPE_CHECKING:
     from spoutline.planning.table_intake.intake import CellReport
     from spoutline.planning.table_intake.into_draft import OpenedTable, TableResult
 
-Said = tuple[ExitCode, list[str], dict[str, object]]
 _TOLD = 200  # lines of one list; --json prints all that are kept
 
 

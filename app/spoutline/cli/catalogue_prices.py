@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
 from spoutline.cli.catalogue_import import choices_in, report_document, table_arguments, with_repairs
+from spoutline.cli.command import Said
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.outputs import InputFile
 from spoutline.model.catalogue_edition import EditionRef
@@ -19,7 +20,6 @@ if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
     from spoutline.model.pricing import PriceList
 
-Said = tuple[ExitCode, list[str], dict[str, object]]
 _MOST: Final = 1_000_000
 _WORDS: Final[dict[ListStanding, str]] = {
     ListStanding.APPLIES: "applies",

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from importlib import import_module
 from pathlib import Path
@@ -18,6 +18,10 @@ if TYPE_CHECKING:
     from spoutline.units.display import Display
 
 DEFAULT_JURISDICTION = "us_general"  # whose units are usual where no site is named
+
+
+# how a step of a command ended, what it says line by line, and the same as a document
+Said = tuple[ExitCode, list[str], Mapping[str, object]]
 
 
 @dataclass(frozen=True, slots=True)

@@ -97,6 +97,13 @@ class Display:
         """Say whether figures of ``dimension`` are told in feet, inches and fractions of an inch."""
         return dimension is Dimension.LENGTH and self.system is UnitSystem.US
 
+    def asked_unit(self, dimension: Dimension) -> str:
+        """Return the unit told at a field; a resistance also takes the prefix that a meter shows, a length both."""
+        if self.on_a_tape(dimension):
+            return "ft, in"
+        unit = self.unit(dimension)
+        return f"{unit}, k{unit}, M{unit}" if dimension is Dimension.RESISTANCE else unit
+
     def least_step(self, value: float, dimension: Dimension) -> str:
         """Return the step below which a length that is not nothing cannot be told on a tape; empty for others."""
         return LEAST_STEP if self.on_a_tape(dimension) and value and is_shorter_than_tape_tells(value) else ""

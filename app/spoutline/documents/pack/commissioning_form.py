@@ -73,14 +73,6 @@ def reading_text(value: float, dimension: Dimension, display: Display) -> str:
     return display.reading(value, dimension)
 
 
-def asked_unit(dimension: Dimension, display: Display) -> str:
-    """Return the unit of a field; a resistance also takes the prefix that the meter shows, a length feet and inches."""
-    if display.on_a_tape(dimension):
-        return "ft, in"
-    unit = display.unit(dimension)
-    return f"{unit}, k{unit}, M{unit}" if dimension is Dimension.RESISTANCE else unit
-
-
 def expected_text(item: RecordItem, story: Story) -> str:
     """Return what was computed for an item; empty for a trial."""
     if item.dimension is None or item.expected is None:
@@ -134,7 +126,7 @@ def _readings_table(number: int, items: Iterable[RecordItem], story: Story) -> F
 
 def _reading_row(number: int, item: RecordItem, story: Story) -> tuple[str | TextBox | ChoiceBox, ...]:
     title = story.word(item.id)
-    unit = asked_unit(item.dimension, story.display) if item.dimension is not None else ""
+    unit = story.display.asked_unit(item.dimension) if item.dimension is not None else ""
     reading = TextBox(item_field(number, item.id, ItemField.READING), f"{title}, {unit}")
     return (title, expected_text(item, story), limit_text(item, story), reading, unit, _note_box(number, item, story))
 

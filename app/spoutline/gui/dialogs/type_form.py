@@ -89,7 +89,7 @@ class TypeForm(QWidget):
         return str(field.currentData() or "") if isinstance(field, QComboBox) else field.text().strip()
 
     def _words(self, column: TypeColumn) -> str:
-        unit = self._display.unit(column.dimension) if column.dimension is not None else ""
+        unit = self._display.asked_unit(column.dimension) if column.dimension is not None else ""
         return f"{tr(column.title)} ({unit})" if unit else tr(column.title)
 
     def _field(self, column: TypeColumn, parent: QWidget) -> Field:

@@ -62,7 +62,7 @@ class EntriesPanel(QWidget):
         state.addWidget(self.back_button)
         column.addLayout(state)
         self.model = RecordTable(entry_columns(context.story), self)
-        self.table = Table(tr("Entries"), self, shares=(12, 16, 12, 26, 10, 30))
+        self.table = Table(tr("Entries"), self, shares=(12, 16, 12, 26, 18, 22))
         self.table.setModel(self.model)
         self.table.setSelectionMode(Table.SelectionMode.ExtendedSelection)
         self.table.opened.connect(self._open)

@@ -84,7 +84,7 @@ class TableOptions(QWidget):
         self.currency_box.activated.connect(lambda _: self.said.emit("currency", self.currency_box.currentData()))
         for box in (self.kind_box, self.currency_box):
             box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-            box.setMinimumContentsLength(16)
+            box.setMinimumContentsLength(21)
         row.addWidget(self.maker_edit, 1)
         row.addWidget(self.supplier_edit, 1)
         row.addWidget(self.kind_box)

@@ -10,7 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QPlainTextEdit, QVBoxLayout, QWidget
 
 from spoutline.book.survey_faults import made
-from spoutline.documents.pack.commissioning_form import asked_unit, expected_text, limit_text
+from spoutline.documents.pack.commissioning_form import expected_text, limit_text
 from spoutline.documents.pack.form_reading import service_end
 from spoutline.documents.pack.record_sheet import unread_text, verdict_text
 from spoutline.explain.pack.words import PackWord as Word
@@ -190,7 +190,7 @@ class RecordFields(QWidget):
         field = LineEditor(self)
         field.setObjectName(f"reading_{item.id}")
         field.setAccessibleName(title)
-        field.setPlaceholderText(asked_unit(item.dimension, self._context.session.display))
+        field.setPlaceholderText(self._context.session.display.asked_unit(item.dimension))
         row = _ItemRow(item, field, None, note, verdict)
         field.textChanged.connect(lambda _: self._judge(row))
         return row
