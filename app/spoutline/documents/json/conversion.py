@@ -10,10 +10,10 @@ from datetime import date
 from decimal import Decimal
 from typing import Literal
 
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import Field
 
+from spoutline.documents.json.head import HeadedDocument, Record
 from spoutline.model.agreed_sets import SetsFrom
-from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.conversion_answers import EmissionBasis, OptionKind
 from spoutline.model.conversion_money import CostKind, MoneyGap
 from spoutline.model.conversion_sequence import DeadlineKind, SequenceFinding
@@ -36,14 +36,8 @@ from spoutline.model.requirement import RequirementId, Slot
 from spoutline.model.tank_change import ChangeWay, TankProblem
 from spoutline.model.vapour_figures import RemovalRule
 
-CONVERSION_VERSION = 1
 
-
-class _Record(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True, allow_inf_nan=False)
-
-
-class GroundRecord(_Record):
+class GroundRecord(Record):
     """One ground of the standing."""
 
     reason: StandingReason
@@ -52,7 +46,7 @@ class GroundRecord(_Record):
     threshold_m3_per_year: float | None
 
 
-class StandingRecord(_Record):
+class StandingRecord(Record):
     """Whether recovery at the nozzle may be taken away; the agency decides, not this document."""
 
     standing: Standing
@@ -64,7 +58,7 @@ class StandingRecord(_Record):
     kept_against_rule: tuple[str, ...] = Field((), description="Positions that keep recovery though it is to go.")
 
 
-class RuleRecord(_Record):
+class RuleRecord(Record):
     """A broken rule, or the requirement line that asks for a part."""
 
     rule_id: str
@@ -73,7 +67,7 @@ class RuleRecord(_Record):
     source: str
 
 
-class DifferenceRecord(_Record):
+class DifferenceRecord(Record):
     """What happens with one part."""
 
     action: DifferenceAction
@@ -92,7 +86,7 @@ class DifferenceRecord(_Record):
     says: str
 
 
-class ClosingRecord(_Record):
+class ClosingRecord(Record):
     """A vapour opening to close."""
 
     opening: VapourOpening
@@ -103,7 +97,7 @@ class ClosingRecord(_Record):
     status: LimitStatus
 
 
-class LiveRecord(_Record):
+class LiveRecord(Record):
     """A vapour path that is not closed, because positions go on recovering through it."""
 
     opening: VapourOpening
@@ -116,7 +110,7 @@ class LiveRecord(_Record):
     status: LimitStatus
 
 
-class TankChangeRecord(_Record):
+class TankChangeRecord(Record):
     """A tank that changes its liquid; ``notice_days`` is null where the tank agency need not be told."""
 
     tank: str
@@ -135,7 +129,7 @@ class TankChangeRecord(_Record):
     asks: tuple[str, ...]
 
 
-class DecayRecord(_Record):
+class DecayRecord(Record):
     """The least pressure of the decay test after five minutes, and the nozzles whose constant it takes."""
 
     least_pressure_pa: float
@@ -145,7 +139,7 @@ class DecayRecord(_Record):
     source: str
 
 
-class OptionRecord(_Record):
+class OptionRecord(Record):
     """One way to convert a position; ``shown`` are sets that were handed in, such as agreed ones."""
 
     kind: OptionKind | Literal["shown"]
@@ -158,7 +152,7 @@ class OptionRecord(_Record):
     departures: int
 
 
-class PositionRecord(_Record):
+class PositionRecord(Record):
     """One position; ``set`` is the way that is followed."""
 
     label: str
@@ -176,7 +170,7 @@ class PositionRecord(_Record):
     why_not: tuple[str, ...]
 
 
-class EmissionYearRecord(_Record):
+class EmissionYearRecord(Record):
     """One year; changes by the conversion, positive is more vapour."""
 
     year: int
@@ -189,7 +183,7 @@ class EmissionYearRecord(_Record):
     total_kg: float | None
 
 
-class SensitivityRecord(_Record):
+class SensitivityRecord(Record):
     """One input at its low and high end."""
 
     input: str
@@ -204,7 +198,7 @@ class SensitivityRecord(_Record):
     source: str
 
 
-class FigureRecord(_Record):
+class FigureRecord(Record):
     """A published figure with its status."""
 
     id: str
@@ -214,7 +208,7 @@ class FigureRecord(_Record):
     status: LimitStatus
 
 
-class EmissionRecord(_Record):
+class EmissionRecord(Record):
     """The emissions of the conversion."""
 
     basis: EmissionBasis
@@ -230,7 +224,7 @@ class EmissionRecord(_Record):
     gaps: tuple[EmissionGap, ...]
 
 
-class TaskRecord(_Record):
+class TaskRecord(Record):
     """One task; days count from the first day of the plan, minutes from the start of the working day."""
 
     id: str
@@ -254,7 +248,7 @@ class TaskRecord(_Record):
     tank: str = ""
 
 
-class DeadlineRecord(_Record):
+class DeadlineRecord(Record):
     """A day that a rule sets and no task shows."""
 
     kind: DeadlineKind
@@ -267,7 +261,7 @@ class DeadlineRecord(_Record):
     status: LimitStatus
 
 
-class PhaseRecord(_Record):
+class PhaseRecord(Record):
     """Dispensers out of service together."""
 
     number: int
@@ -276,14 +270,14 @@ class PhaseRecord(_Record):
     greatest_share_out_of_service: float
 
 
-class NoteRecord(_Record):
+class NoteRecord(Record):
     """What the sequence cannot keep or does not know."""
 
     finding: SequenceFinding
     says: str
 
 
-class SequenceRecord(_Record):
+class SequenceRecord(Record):
     """The dated plan."""
 
     first_day: date | None
@@ -297,7 +291,7 @@ class SequenceRecord(_Record):
     deadlines: tuple[DeadlineRecord, ...] = ()
 
 
-class CostRecord(_Record):
+class CostRecord(Record):
     """One line of the cost; ``amount`` is null where it is not priced."""
 
     kind: CostKind
@@ -305,7 +299,7 @@ class CostRecord(_Record):
     amount: Decimal | None
 
 
-class MoneyRecord(_Record):
+class MoneyRecord(Record):
     """Cost against upkeep."""
 
     currency: str
@@ -321,11 +315,10 @@ class MoneyRecord(_Record):
     gaps: tuple[MoneyGap, ...]
 
 
-class ConversionDocument(_Record):
+class ConversionDocument(HeadedDocument):
     """The whole conversion of a site."""
 
     format: Literal["spoutline-conversion"] = "spoutline-conversion"
-    version: Literal[1] = 1
     advice: str = Field(description="The report is advice; it is no permission.")
     site: str
     sets_from: SetsFrom = Field(SetsFrom(), description="Which sets the document shows.")
@@ -343,9 +336,3 @@ class ConversionDocument(_Record):
     sequence: SequenceRecord | None
     emissions: EmissionRecord | None
     money: MoneyRecord
-    catalogue_edition: str
-    catalogue: str = Field(DEMONSTRATION, description="Catalog that the parts are of.")
-    edition: int | None = Field(None, description="Number of its edition; null for a draft and in documents of old.")
-    rules_edition: str
-    survey_fingerprint: str
-    program_version: str

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import date, timedelta
 
 from spoutline.documents.json import conversion as record
+from spoutline.documents.json.head import ProvenanceRecord
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.explain.writing.money import amount
 from spoutline.model.answered import assumptions, site_assumptions
@@ -24,8 +25,8 @@ def conversion_json(conversion: SiteConversion, words: ConversionStory) -> str:
 
 def conversion_document(conversion: SiteConversion, words: ConversionStory) -> record.ConversionDocument:
     """Return the document of a conversion; ``words`` makes its sentences."""
-    made_from = conversion.provenance
     return record.ConversionDocument(
+        **ProvenanceRecord.of(conversion.provenance).model_dump(),
         advice=words.say("defers"),
         site=conversion.survey.site.name,
         sets_from=conversion.sets_from,
@@ -63,12 +64,6 @@ def conversion_document(conversion: SiteConversion, words: ConversionStory) -> r
         sequence=None if conversion.sequence is None else _sequence(conversion.sequence, words),
         emissions=None if conversion.emissions is None else _emissions(conversion.emissions, conversion),
         money=_money(conversion),
-        catalogue_edition=made_from.catalogue_edition,
-        catalogue=made_from.catalogue,
-        edition=made_from.edition,
-        rules_edition=made_from.rules_edition,
-        survey_fingerprint=made_from.survey_fingerprint,
-        program_version=made_from.program_version,
     )
 
 

@@ -8,10 +8,10 @@ from __future__ import annotations
 
 from typing import Literal
 
-from pydantic import BaseModel, ConfigDict, Field, SerializerFunctionWrapHandler, model_serializer
+from pydantic import Field, SerializerFunctionWrapHandler, model_serializer
 
+from spoutline.documents.json.head import ProvenanceRecord, Record
 from spoutline.model.agreed_sets import SetsFrom
-from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.check import CheckId, Outcome
 from spoutline.model.finding import Severity, SubjectKind, Verdict
 from spoutline.model.limit import LimitStatus
@@ -26,11 +26,7 @@ from spoutline.rules.declared.rule_ids import AccessoryReason
 PLAN_VERSION = 1
 
 
-class _Record(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True, allow_inf_nan=False)
-
-
-class FactRecord(_Record):
+class FactRecord(Record):
     """A named figure or word behind a finding or line; ``unit`` is empty for words and bare numbers."""
 
     name: str
@@ -38,7 +34,7 @@ class FactRecord(_Record):
     unit: str
 
 
-class PortRecord(_Record):
+class PortRecord(Record):
     """One end of a part."""
 
     thread: ThreadStandard
@@ -47,7 +43,7 @@ class PortRecord(_Record):
     path: FlowPath
 
 
-class PartAttributes(_Record):
+class PartAttributes(Record):
     """What the catalogue states about a part; a field is left out for kinds that do not have it.
 
     null means that the maker states nothing.
@@ -119,7 +115,7 @@ class PartAttributes(_Record):
         return {name: value for name, value in fields.items() if name in self.model_fields_set}
 
 
-class LinkRecord(_Record):
+class LinkRecord(Record):
     """One part in its place; links stand in chain order, dispenser first."""
 
     slot: Slot
@@ -134,7 +130,7 @@ class LinkRecord(_Record):
     attributes: PartAttributes
 
 
-class JointRecord(_Record):
+class JointRecord(Record):
     """Two ends made up; ``upstream`` is empty for the dispenser's outlet."""
 
     upstream: str
@@ -146,7 +142,7 @@ class JointRecord(_Record):
     downstream_maker: str
 
 
-class BoundRecord(_Record):
+class BoundRecord(Record):
     """One side of a limit."""
 
     value: float
@@ -154,14 +150,14 @@ class BoundRecord(_Record):
     status: LimitStatus
 
 
-class LimitRecord(_Record):
+class LimitRecord(Record):
     """The window of a check; null leaves a side open."""
 
     lower: BoundRecord | None
     upper: BoundRecord | None
 
 
-class CheckRecord(_Record):
+class CheckRecord(Record):
     """A value held against its window. ``value`` is null where it is a word or cannot be computed."""
 
     id: CheckId
@@ -175,7 +171,7 @@ class CheckRecord(_Record):
     margin: float | None
 
 
-class FindingRecord(_Record):
+class FindingRecord(Record):
     """One rule's verdict; ``subject`` is a position label, part number, joint or slot."""
 
     rule_id: str
@@ -190,7 +186,7 @@ class FindingRecord(_Record):
     maker: str = Field(description="Maker of the part that it is about; empty for other subjects.")
 
 
-class LineRecord(_Record):
+class LineRecord(Record):
     """One derived line of the requirement."""
 
     id: RequirementId
@@ -202,7 +198,7 @@ class LineRecord(_Record):
     text: str
 
 
-class RequirementRecord(_Record):
+class RequirementRecord(Record):
     """What the position asks. ``listing_class`` is null where none is asked (DEF) or none exists."""
 
     listing_class: ListingClass | None
@@ -215,7 +211,7 @@ class RequirementRecord(_Record):
     )
 
 
-class AccessoryRecord(_Record):
+class AccessoryRecord(Record):
     """A consumable or fitting that goes with the set."""
 
     part_number: str
@@ -227,7 +223,7 @@ class AccessoryRecord(_Record):
     reason: AccessoryReason
 
 
-class AlternativeRecord(_Record):
+class AlternativeRecord(Record):
     """Another set that fits, and how it differs from the chosen one."""
 
     kind: AlternativeKind
@@ -240,7 +236,7 @@ class AlternativeRecord(_Record):
     text: str
 
 
-class ExclusionRecord(_Record):
+class ExclusionRecord(Record):
     """How many parts of a slot a requirement line excludes, and the last to go."""
 
     slot: Slot
@@ -251,7 +247,7 @@ class ExclusionRecord(_Record):
     nearest_makers: tuple[str, ...]
 
 
-class SuccessionRecord(_Record):
+class SuccessionRecord(Record):
     """A part that its maker replaced, and the one that took its place."""
 
     part_before: str
@@ -260,7 +256,7 @@ class SuccessionRecord(_Record):
     maker_now: str
 
 
-class RelaxationRecord(_Record):
+class RelaxationRecord(Record):
     """The smallest change that would free a set."""
 
     requirement: RequirementId
@@ -275,7 +271,7 @@ class RelaxationRecord(_Record):
     text: str
 
 
-class PinnedRecord(_Record):
+class PinnedRecord(Record):
     """A part asked for that leaves no set: the rules that it breaks, or the lines that shut it out."""
 
     part_number: str
@@ -284,7 +280,7 @@ class PinnedRecord(_Record):
     requirements: tuple[RequirementId, ...]
 
 
-class ConflictRecord(_Record):
+class ConflictRecord(Record):
     """Why no set exists: requirement lines that cannot hold together."""
 
     requirements: tuple[RequirementId, ...]
@@ -294,14 +290,14 @@ class ConflictRecord(_Record):
     text: tuple[str, ...]
 
 
-class WayOutRecord(_Record):
+class WayOutRecord(Record):
     """What a person can do where no requirement can be derived."""
 
     id: WayOut
     text: str
 
 
-class CountRecord(_Record):
+class CountRecord(Record):
     """How far a slot is narrowed."""
 
     slot: Slot
@@ -309,7 +305,7 @@ class CountRecord(_Record):
     remaining: int
 
 
-class PositionRecord(_Record):
+class PositionRecord(Record):
     """The plan of one position. ``set`` is empty unless ``status`` is fits."""
 
     label: str
@@ -332,7 +328,7 @@ class PositionRecord(_Record):
     counts: tuple[CountRecord, ...]
 
 
-class SiteRecord(_Record):
+class SiteRecord(Record):
     """The station as far as the plan needs it."""
 
     name: str
@@ -342,18 +338,7 @@ class SiteRecord(_Record):
     assumed: tuple[str, ...] = Field((), description="Fields of the station that decide sets and nobody answered.")
 
 
-class ProvenanceRecord(_Record):
-    """What the plan was made from; the same provenance gives the same plan."""
-
-    program_version: str
-    catalogue_edition: str
-    catalogue: str = Field(DEMONSTRATION, description="Catalog that the parts are of.")
-    edition: int | None = Field(None, description="Number of its edition; null for a draft and in documents of old.")
-    rules_edition: str
-    survey_fingerprint: str
-
-
-class PlanDocument(_Record):
+class PlanDocument(Record):
     """A planned site. The program advises: local codes and the authority having jurisdiction decide."""
 
     format: Literal["spoutline-plan"] = "spoutline-plan"

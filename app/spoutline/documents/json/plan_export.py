@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from spoutline.documents.json import plan as record
+from spoutline.documents.json.head import ProvenanceRecord
 from spoutline.explain.plan.story import Story
 from spoutline.model.answered import assumptions, site_assumptions
 from spoutline.model.check import Bound, Check
@@ -58,16 +59,9 @@ def plan_json(site_plan: SitePlan, story: Story) -> str:
 
 def plan_document(site_plan: SitePlan, story: Story) -> record.PlanDocument:
     """Return the plan document of a planned site; ``story`` words the texts in it."""
-    site, provenance = site_plan.survey.site, site_plan.provenance
+    site = site_plan.survey.site
     return record.PlanDocument(
-        provenance=record.ProvenanceRecord(
-            program_version=provenance.program_version,
-            catalogue_edition=provenance.catalogue_edition,
-            catalogue=provenance.catalogue,
-            edition=provenance.edition,
-            rules_edition=provenance.rules_edition,
-            survey_fingerprint=provenance.survey_fingerprint,
-        ),
+        provenance=ProvenanceRecord.of(site_plan.provenance),
         sets_from=site_plan.sets_from,
         site=record.SiteRecord(
             name=site.name,

@@ -4,22 +4,18 @@ from __future__ import annotations
 
 from typing import Literal
 
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import Field
 
 from spoutline.documents.content.totals import site_lines, total_of
+from spoutline.documents.json.head import HeadedDocument, ProvenanceRecord, Record
 from spoutline.explain.writing.money import amount
 from spoutline.model.agreed_sets import SetsFrom
-from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.part import PartKind
 from spoutline.model.plan import PlanStatus, PositionPlan
 from spoutline.model.refit import Commonality, RefitPlan
 
 
-class _Record(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True)
-
-
-class SitePosition(_Record):
+class SitePosition(Record):
     """One position: its outcome, and the part numbers of its set, dispenser first."""
 
     label: str
@@ -35,7 +31,7 @@ class SitePosition(_Record):
     set_price: str | None
 
 
-class SitePart(_Record):
+class SitePart(Record):
     """One part number of the site with its pieces; amounts are null without a price."""
 
     number: str
@@ -49,7 +45,7 @@ class SitePart(_Record):
     kept: bool = Field(False, description="These pieces hang there today and stay: nobody buys them.")
 
 
-class SiteSupersession(_Record):
+class SiteSupersession(Record):
     """A part named in the survey and the one that took its place."""
 
     number_before: str
@@ -59,7 +55,7 @@ class SiteSupersession(_Record):
     positions: tuple[str, ...]
 
 
-class SiteCommonality(_Record):
+class SiteCommonality(Record):
     """Sets chosen one by one against sets chosen together."""
 
     stock_price: str
@@ -73,19 +69,13 @@ class SiteCommonality(_Record):
     left_open: str = Field(description="What a better choice could at most still save; 0 where this is proved best.")
 
 
-class SiteDocument(_Record):
+class SiteDocument(HeadedDocument):
     """What `site --json` prints. Fields are added in later versions, never renamed."""
 
     format: Literal["spoutline-site"] = "spoutline-site"
-    version: Literal[1] = 1
     site: str
     jurisdiction: str
     currency: str
-    catalogue_edition: str
-    catalogue: str = Field(DEMONSTRATION, description="Catalog that the parts are of.")
-    edition: int | None = Field(None, description="Number of its edition; null for a draft and in documents of old.")
-    rules_edition: str
-    survey_fingerprint: str
     sets_from: SetsFrom = Field(SetsFrom(), description="Which sets the document shows.")
     positions: tuple[SitePosition, ...]
     parts: tuple[SitePart, ...]
@@ -108,14 +98,10 @@ def document_of(refit: RefitPlan) -> SiteDocument:
     lines = site_lines(plan)
     total = total_of(lines)
     return SiteDocument(
+        **ProvenanceRecord.of(plan.provenance).model_dump(),
         site=plan.survey.site.name,
         jurisdiction=plan.jurisdiction.id,
         currency=currency,
-        catalogue_edition=plan.provenance.catalogue_edition,
-        catalogue=plan.provenance.catalogue,
-        edition=plan.provenance.edition,
-        rules_edition=plan.provenance.rules_edition,
-        survey_fingerprint=plan.provenance.survey_fingerprint,
         positions=tuple(_position(one, currency) for one in plan.positions),
         parts=tuple(
             SitePart(

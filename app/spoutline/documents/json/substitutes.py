@@ -4,21 +4,17 @@ from __future__ import annotations
 
 from typing import Literal
 
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import Field
 
+from spoutline.documents.json.head import HeadedDocument, ProvenanceRecord, Record
 from spoutline.explain.plan.story import Story
 from spoutline.model.agreed_sets import SetsFrom
-from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.plan import Provenance
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.model.substitute import Misfit, SlotChange, Substitute, Substitutes
 
 
-class _Record(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True)
-
-
-class ChangeRecord(_Record):
+class ChangeRecord(Record):
     """What else changes in one place of the set; null where nothing goes, or nothing comes."""
 
     slot: Slot
@@ -28,7 +24,7 @@ class ChangeRecord(_Record):
     put_in_maker: str | None
 
 
-class FittingRecord(_Record):
+class FittingRecord(Record):
     """A part that could hang in the place, with the best set that holds it; amounts in minor units (cents)."""
 
     part_number: str
@@ -45,7 +41,7 @@ class FittingRecord(_Record):
     keeps: tuple[RequirementId, ...] = Field(description="Should-lines it keeps and the chosen set breaks.")
 
 
-class MisfitRecord(_Record):
+class MisfitRecord(Record):
     """A part that could not: the rule it breaks, or the requirement lines that no set with it keeps together."""
 
     part_number: str
@@ -56,18 +52,11 @@ class MisfitRecord(_Record):
     reason: str
 
 
-class SubstitutesDocument(_Record):
+class SubstitutesDocument(HeadedDocument):
     """What `substitutes --json` prints. Fields are added in later versions, never renamed."""
 
     format: Literal["spoutline-substitutes"] = "spoutline-substitutes"
-    version: Literal[1] = 1
-    program_version: str
-    catalogue_edition: str
-    catalogue: str = Field(DEMONSTRATION, description="Catalog that the parts are of.")
-    edition: int | None = Field(None, description="Number of its edition; null for a draft and in documents of old.")
-    rules_edition: str
     jurisdiction: str
-    survey_fingerprint: str
     sets_from: SetsFrom = Field(SetsFrom(), description="Which sets the document shows.")
     position: str
     slot: Slot | None = Field(description="null where the position has no set.")
@@ -86,13 +75,8 @@ def substitutes_json(
 ) -> str:
     """Return the document as indented JSON, the same text for the same result; ``found`` is None without a set."""
     document = SubstitutesDocument(
-        program_version=provenance.program_version,
-        catalogue_edition=provenance.catalogue_edition,
-        catalogue=provenance.catalogue,
-        edition=provenance.edition,
-        rules_edition=provenance.rules_edition,
+        **ProvenanceRecord.of(provenance).model_dump(),
         jurisdiction=provenance.jurisdiction_id,
-        survey_fingerprint=provenance.survey_fingerprint,
         position=position,
         slot=found.slot if found else None,
         part_number=found.part.number if found else None,

@@ -4,20 +4,16 @@ from __future__ import annotations
 
 from typing import Literal
 
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import Field
 
-from spoutline.model.catalogue_edition import DEMONSTRATION
+from spoutline.documents.json.head import HeadedDocument, ProvenanceRecord, Record
 from spoutline.model.funnel import Cut, Decider, PlaceFunnel, Rival, SetReasons
 from spoutline.model.plan import Provenance
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.model.substitute import Substitute
 
 
-class _Record(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True)
-
-
-class StepRecord(_Record):
+class StepRecord(Record):
     """How many parts one cut takes out of a place; ``line`` is null except where a must of the part itself does."""
 
     cut: Cut
@@ -25,7 +21,7 @@ class StepRecord(_Record):
     removed: int
 
 
-class RivalRecord(_Record):
+class RivalRecord(Record):
     """Another part for the place with the best set that holds it; differences against the chosen set, amounts in cents.
 
     ``flow_m3_s`` is null where what a set delivers cannot be worked out.
@@ -41,7 +37,7 @@ class RivalRecord(_Record):
     set_makers: tuple[str, ...]
 
 
-class CheaperRecord(_Record):
+class CheaperRecord(Record):
     """The cheapest set that costs less because it departs further from good practice."""
 
     part_number: str
@@ -52,7 +48,7 @@ class CheaperRecord(_Record):
     set_makers: tuple[str, ...]
 
 
-class PlaceRecord(_Record):
+class PlaceRecord(Record):
     """One place of the set; ``there`` is the sum of ``removed`` over the steps and ``left``."""
 
     slot: Slot
@@ -67,18 +63,11 @@ class PlaceRecord(_Record):
     cheaper: CheaperRecord | None
 
 
-class WhyDocument(_Record):
+class WhyDocument(HeadedDocument):
     """What `why --json` prints. Fields are added in later versions, never renamed."""
 
     format: Literal["spoutline-why"] = "spoutline-why"
-    version: Literal[1] = 1
-    program_version: str
-    catalogue_edition: str
-    catalogue: str = Field(DEMONSTRATION, description="Catalog that the parts are of.")
-    edition: int | None = Field(None, description="Number of its edition; null for a draft.")
-    rules_edition: str
     jurisdiction: str
-    survey_fingerprint: str
     position: str
     currency: str
     set: tuple[str, ...] = Field(description="Part numbers of the chosen set, dispenser first; empty without a set.")
@@ -91,13 +80,8 @@ def why_json(position: str, found: SetReasons | None, currency: str, provenance:
     """Return the document as indented JSON, the same text for the same result; ``found`` is None without a set."""
     chosen = found.hanging_set if found else None
     document = WhyDocument(
-        program_version=provenance.program_version,
-        catalogue_edition=provenance.catalogue_edition,
-        catalogue=provenance.catalogue,
-        edition=provenance.edition,
-        rules_edition=provenance.rules_edition,
+        **ProvenanceRecord.of(provenance).model_dump(),
         jurisdiction=provenance.jurisdiction_id,
-        survey_fingerprint=provenance.survey_fingerprint,
         position=position,
         currency=currency,
         set=chosen.numbers if chosen else (),
