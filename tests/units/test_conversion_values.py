@@ -8,9 +8,11 @@ from __future__ import annotations
 
 import math
 
+import pint
 import pytest
 
 from spoutline.model.quantity import Dimension
+from spoutline.units.accepted import ACCEPTED, CORE_EXPRESSION
 from spoutline.units.unit_lines import from_core, to_core
 
 PUBLISHED = [
@@ -65,3 +67,15 @@ def test_a_temperature_difference_has_no_offset() -> None:
     # SP 811 B.8: an interval of 1 degF is 1/1.8 K
     assert to_core(18.0, "°F", Dimension.TEMPERATURE_DIFFERENCE) == pytest.approx(10.0, rel=1e-12)
     assert to_core(10.0, "°C", Dimension.TEMPERATURE_DIFFERENCE) == pytest.approx(10.0, rel=1e-12)
+
+
+def test_every_accepted_unit_is_what_the_unit_library_makes_of_it() -> None:
+    # pint reads the same expressions with definitions of its own; it checks their dimensions too
+    units = pint.UnitRegistry(autoconvert_offset_to_baseunit=True)
+    for dimension, spellings in ACCEPTED.items():
+        for spelling, expression in spellings.items():
+            for value in (-40.0, 1.0, 212.0):
+                theirs = units.Quantity(value, expression).to(CORE_EXPRESSION[dimension]).magnitude
+                assert to_core(value, spelling, dimension) == pytest.approx(theirs, rel=2e-15, abs=1e-12), expression
+                back = units.Quantity(value, CORE_EXPRESSION[dimension]).to(expression).magnitude
+                assert from_core(value, spelling, dimension) == pytest.approx(back, rel=2e-15, abs=1e-12), expression

@@ -31,7 +31,7 @@ def usual_system(jurisdiction: str, grown_from: str = "") -> UnitSystem:
     return UnitSystem.US if any(one.startswith(_US_JURISDICTIONS) for one in named) else UnitSystem.SI
 
 
-# Expressions in the registry's language; the SI one of each dimension is the unit used inside the core.
+# Expressions as pint reads them, of the units in `units.unit_lines`; the SI one of each dimension is that of the core.
 CORE_EXPRESSION: dict[Dimension, str] = {
     Dimension.DIAMETER: "meter",
     Dimension.LENGTH: "meter",
