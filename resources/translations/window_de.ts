@@ -64,6 +64,10 @@
    <translation>Jetzt &amp;sichern</translation>
   </message>
   <message>
+   <source>&amp;Backups…</source>
+   <translation>&amp;Sicherungen…</translation>
+  </message>
+  <message>
    <source>&amp;Begin</source>
    <translation>&amp;Beginnen</translation>
   </message>
@@ -82,6 +86,10 @@
   <message>
    <source>&amp;Calculate</source>
    <translation>&amp;Berechnen</translation>
+  </message>
+  <message>
+   <source>&amp;Catalog the book plans with</source>
+   <translation>&amp;Katalog, mit dem das Buch plant</translation>
   </message>
   <message>
    <source>&amp;Catalogs and editions</source>
@@ -176,6 +184,10 @@
    <translation>Höhe des &amp;Einfüllstutzens</translation>
   </message>
   <message>
+   <source>&amp;Find anything…</source>
+   <translation>Alles &amp;suchen…</translation>
+  </message>
+  <message>
    <source>&amp;Fit it and note it in the record</source>
    <translation>Einbauen und im Protokoll &amp;vermerken</translation>
   </message>
@@ -234,6 +246,10 @@
   <message>
    <source>&amp;Keys</source>
    <translation>&amp;Tasten</translation>
+  </message>
+  <message>
+   <source>&amp;Language</source>
+   <translation>&amp;Sprache</translation>
   </message>
   <message>
    <source>&amp;Leave as it was</source>
@@ -368,6 +384,10 @@
    <translation>&amp;Platz</translation>
   </message>
   <message>
+   <source>&amp;Preferences…</source>
+   <translation>&amp;Einstellungen…</translation>
+  </message>
+  <message>
    <source>&amp;Prepared by</source>
    <translation>&amp;Erstellt von</translation>
   </message>
@@ -464,6 +484,10 @@
    <translation>&amp;Trennungen an einem Platz im Jahr</translation>
   </message>
   <message>
+   <source>&amp;Show it</source>
+   <translation>&amp;Zeigen</translation>
+  </message>
+  <message>
    <source>&amp;Side that is there</source>
    <translation>Vorhandene &amp;Seite</translation>
   </message>
@@ -482,6 +506,10 @@
   <message>
    <source>&amp;Stay here</source>
    <translation>Hier&amp;bleiben</translation>
+  </message>
+  <message>
+   <source>&amp;Steps taken…</source>
+   <translation>&amp;Schritte…</translation>
   </message>
   <message>
    <source>&amp;Stop</source>
@@ -516,6 +544,10 @@
    <translation>Be&amp;dingungen…</translation>
   </message>
   <message>
+   <source>&amp;Theme</source>
+   <translation>&amp;Farben</translation>
+  </message>
+  <message>
    <source>&amp;Thread standard</source>
    <translation>Gewinde&amp;norm</translation>
   </message>
@@ -544,8 +576,16 @@
    <translation>Ein&amp;heit</translation>
   </message>
   <message>
+   <source>&amp;Units</source>
+   <translation>&amp;Einheiten</translation>
+  </message>
+  <message>
    <source>&amp;Use it in the set</source>
    <translation>Im Satz &amp;verwenden</translation>
+  </message>
+  <message>
+   <source>&amp;Use these</source>
+   <translation>Diese &amp;verwenden</translation>
   </message>
   <message>
    <source>&amp;Use this part</source>
@@ -1076,8 +1116,16 @@
    <translation>Wie gedruckt; jede einmal.</translation>
   </message>
   <message>
+   <source>As the desktop</source>
+   <translation>Wie der Schreibtisch</translation>
+  </message>
+  <message>
    <source>As the standard writes it, or as people say it: 3/4, 0.75 in, 19 mm, DN 20.</source>
    <translation>Wie es die Norm schreibt oder wie man es sagt: 3/4, 0,75 in, 19 mm, DN 20.</translation>
+  </message>
+  <message>
+   <source>As the survey was opened</source>
+   <translation>Wie die Aufnahme geöffnet wurde</translation>
   </message>
   <message>
    <source>As the way of reckoning asks.</source>
@@ -1122,6 +1170,10 @@
   <message>
    <source>Back to the newest</source>
    <translation>Zurück zur neuesten</translation>
+  </message>
+  <message>
+   <source>Backups</source>
+   <translation>Sicherungen</translation>
   </message>
   <message>
    <source>Backups of the book</source>
@@ -1380,6 +1432,10 @@
    <translation>Ein Teil ohne Katalognummer wählen; eine Nummer bringt ihre eigenen Zahlen mit.</translation>
   </message>
   <message>
+   <source>Choose a step to go back to it, or forward to it again. The page behind follows at once.</source>
+   <translation>Einen Schritt wählen, um zu ihm zurück oder wieder vor zu gehen. Die Seite dahinter folgt sofort.</translation>
+  </message>
+  <message>
    <source>Choose it for</source>
    <translation>Wählen für</translation>
   </message>
@@ -1436,6 +1492,10 @@
    <translation>Befehl</translation>
   </message>
   <message>
+   <source>Command, position, survey, quotation, part or help</source>
+   <translation>Befehl, Platz, Aufnahme, Angebot, Teil oder Hilfe</translation>
+  </message>
+  <message>
    <source>Commands with their keys</source>
    <translation>Befehle mit ihren Tasten</translation>
   </message>
@@ -1484,6 +1544,10 @@
    <translation>Ohne Gasrückführung</translation>
   </message>
   <message>
+   <source>Conversion</source>
+   <translation>Umbau</translation>
+  </message>
+  <message>
    <source>Conversion of the site</source>
    <translation>Umbau der Tankstelle</translation>
   </message>
@@ -1498,6 +1562,10 @@
   <message>
    <source>Copied from</source>
    <translation>Vorlage</translation>
+  </message>
+  <message>
+   <source>Copied. From the next start on the book in {0} is used; what lies in the folder of today stays.</source>
+   <translation>Kopiert. Ab dem nächsten Start gilt das Buch in {0}; was im heutigen Ordner liegt, bleibt.</translation>
   </message>
   <message>
    <source>Copy answers of {0}</source>
@@ -1586,6 +1654,14 @@
   <message>
    <source>DEF itself does not burn. Where its nozzle is used close to fuel, the nozzle has to be evaluated for that.</source>
    <translation>DEF selbst brennt nicht. Wo sein Zapfventil nahe an Kraftstoff benutzt wird, muss es dafür bewertet sein.</translation>
+  </message>
+  <message>
+   <source>Dark</source>
+   <translation>Dunkel</translation>
+  </message>
+  <message>
+   <source>Data folder</source>
+   <translation>Datenordner</translation>
   </message>
   <message>
    <source>Date</source>
@@ -2012,6 +2088,10 @@
    <translation>Jede Antwort darf offen bleiben; der Bericht sagt, was fehlt. Die Behörde entscheidet.</translation>
   </message>
   <message>
+   <source>Every change of this survey since it was opened; go back to any of them, and forward again.</source>
+   <translation>Jede Änderung dieser Aufnahme, seit sie geöffnet wurde; zu jeder zurück und wieder vor.</translation>
+  </message>
+  <message>
    <source>Every combination is asked as a plan asks it.</source>
    <translation>Jede Kombination wird so gefragt, wie ein Plan sie fragt.</translation>
   </message>
@@ -2188,6 +2268,10 @@
    <translation>Gewünschter Durchfluss am Zapf&amp;ventil</translation>
   </message>
   <message>
+   <source>Folder for surveys, quotations, catalogs and rules</source>
+   <translation>Ordner für Aufnahmen, Angebote, Kataloge und Regeln</translation>
+  </message>
+  <message>
    <source>Folder of survey files</source>
    <translation>Ordner mit Aufnahmedateien</translation>
   </message>
@@ -2250,6 +2334,10 @@
   <message>
    <source>From the dispenser's maker. It must outlast the breakaway.</source>
    <translation>Vom Hersteller der Zapfsäule. Er muss mehr aushalten als die Abreißkupplung.</translation>
+  </message>
+  <message>
+   <source>From the next start on the book in {0} is used; it was there already.</source>
+   <translation>Ab dem nächsten Start gilt das Buch in {0}; es war schon da.</translation>
   </message>
   <message>
    <source>Fuel oil</source>
@@ -2358,6 +2446,14 @@
   <message>
    <source>Heigh&amp;t from which the cord pulls</source>
    <translation>Höhe, in der das Sei&amp;l zieht</translation>
+  </message>
+  <message>
+   <source>Help</source>
+   <translation>Hilfe</translation>
+  </message>
+  <message>
+   <source>High contrast</source>
+   <translation>Starker Kontrast</translation>
   </message>
   <message>
    <source>Highest temperature, sun on the hose included.</source>
@@ -2712,6 +2808,10 @@
    <translation>Papiere auf</translation>
   </message>
   <message>
+   <source>Language, units, theme, catalog, usual local rules, data folder and backups in one place.</source>
+   <translation>Sprache, Einheiten, Farben, Katalog, übliche örtliche Regeln, Datenordner und Sicherungen an einem Ort.</translation>
+  </message>
+  <message>
    <source>Large tanks, high flow</source>
    <translation>Große Tanks, großer Durchfluss</translation>
   </message>
@@ -2824,6 +2924,10 @@
    <translation>Liegt auf</translation>
   </message>
   <message>
+   <source>Light</source>
+   <translation>Hell</translation>
+  </message>
+  <message>
    <source>Limit</source>
    <translation>Grenzwert</translation>
   </message>
@@ -2866,6 +2970,10 @@
   <message>
    <source>Listing class without a scheme</source>
    <translation>Zulassungsklasse ohne Grundlage</translation>
+  </message>
+  <message>
+   <source>Local &amp;rules of new surveys</source>
+   <translation>Örtliche &amp;Regeln neuer Aufnahmen</translation>
   </message>
   <message>
    <source>Local rules</source>
@@ -3172,6 +3280,10 @@
    <translation>Kein Katalogteil hat das in Nummer, Name oder Hersteller.</translation>
   </message>
   <message>
+   <source>No file yet</source>
+   <translation>Noch keine Datei</translation>
+  </message>
+  <message>
    <source>No for one that the conversion adds.</source>
    <translation>Nein für einen, den der Umbau hinzufügt.</translation>
   </message>
@@ -3252,6 +3364,10 @@
    <translation>Keine</translation>
   </message>
   <message>
+   <source>None yet; one is made each day.</source>
+   <translation>Noch keine; jeden Tag wird eine gemacht.</translation>
+  </message>
+  <message>
    <source>Not all changes are in the book yet; choose the language when they are.</source>
    <translation>Noch sind nicht alle Änderungen im Buch; die Sprache wählen, wenn sie es sind.</translation>
   </message>
@@ -3324,6 +3440,10 @@
    <translation>Es ist nichts vereinbart, was zurückgenommen werden könnte.</translation>
   </message>
   <message>
+   <source>Nothing is called so. Try another word, or fewer.</source>
+   <translation>Nichts heißt so. Ein anderes Wort versuchen, oder weniger.</translation>
+  </message>
+  <message>
    <source>Nothing is hidden: what is broken, what is open, what is worth knowing.</source>
    <translation>Nichts ist verborgen: was verletzt ist, was offen ist, was wissenswert ist.</translation>
   </message>
@@ -3362,6 +3482,26 @@
   <message>
    <source>Nothing was written: the table takes at most {0} rows.</source>
    <translation>Nichts wurde geschrieben: die Tabelle fasst höchstens {0} Zeilen.</translation>
+  </message>
+  <message>
+   <source>Notice</source>
+   <translation>Hinweis</translation>
+  </message>
+  <message>
+   <source>Notice: caution</source>
+   <translation>Hinweis: Vorsicht</translation>
+  </message>
+  <message>
+   <source>Notice: done</source>
+   <translation>Hinweis: erledigt</translation>
+  </message>
+  <message>
+   <source>Notice: question</source>
+   <translation>Hinweis: Frage</translation>
+  </message>
+  <message>
+   <source>Notice: trouble</source>
+   <translation>Hinweis: Störung</translation>
   </message>
   <message>
    <source>Nozzle</source>
@@ -3472,6 +3612,10 @@
    <translation>Ein Feld von {0} Teilen</translation>
   </message>
   <message>
+   <source>One is made each day. The last is of {0}; {1} are kept.</source>
+   <translation>Jeden Tag wird eine gemacht. Die letzte ist von {0}; {1} sind da.</translation>
+  </message>
+  <message>
    <source>One kind, or every kind.</source>
    <translation>Eine Art oder jede Art.</translation>
   </message>
@@ -3490,6 +3634,10 @@
   <message>
    <source>One revision so far.</source>
    <translation>Bisher eine Revision.</translation>
+  </message>
+  <message>
+   <source>One search over commands, positions, surveys, quotations, parts and help.</source>
+   <translation>Eine Suche über Befehle, Plätze, Aufnahmen, Angebote, Teile und Hilfe.</translation>
   </message>
   <message>
    <source>One sentence in each row.</source>
@@ -3888,6 +4036,10 @@
    <translation>Stelle: übliche Anleitungen der Hersteller, übliche Praxis</translation>
   </message>
   <message>
+   <source>Places of the work</source>
+   <translation>Orte der Arbeit</translation>
+  </message>
+  <message>
    <source>Plan as the book does</source>
    <translation>Wie das Buch planen</translation>
   </message>
@@ -4006,6 +4158,10 @@
   <message>
    <source>Pr&amp;ices</source>
    <translation>Pre&amp;ise</translation>
+  </message>
+  <message>
+   <source>Preferences</source>
+   <translation>Einstellungen</translation>
   </message>
   <message>
    <source>Prepay</source>
@@ -4164,6 +4320,10 @@
    <translation>Eine Aufnahmedatei ins Buch legen und öffnen.</translation>
   </message>
   <message>
+   <source>Put away</source>
+   <translation>Weglegen</translation>
+  </message>
+  <message>
    <source>Put it back</source>
    <translation>Wieder einsetzen</translation>
   </message>
@@ -4230,6 +4390,10 @@
   <message>
    <source>Quoted on the survey as it was before. It has been changed since: quote this survey for that.</source>
    <translation>Zur früheren Fassung der Aufnahme angeboten. Sie ist seither geändert: dafür diese Aufnahme anbieten.</translation>
+  </message>
+  <message>
+   <source>R&amp;ecent files</source>
+   <translation>Z&amp;uletzt benutzte Dateien</translation>
   </message>
   <message>
    <source>Rate</source>
@@ -4616,6 +4780,10 @@
    <translation>An&amp;halten</translation>
   </message>
   <message>
+   <source>S&amp;urvey, position by position</source>
+   <translation>Au&amp;fnahme, Platz für Platz</translation>
+  </message>
+  <message>
    <source>Sa&amp;ve as it lies in the book…</source>
    <translation>&amp;Sichern, wie es im Buch liegt…</translation>
   </message>
@@ -4750,6 +4918,10 @@
   <message>
    <source>Search entries</source>
    <translation>Einträge suchen</translation>
+  </message>
+  <message>
+   <source>Search everything</source>
+   <translation>Alles durchsuchen</translation>
   </message>
   <message>
    <source>Search old numbers</source>
@@ -4996,6 +5168,14 @@
    <translation>Schritte des Angebots</translation>
   </message>
   <message>
+   <source>Steps taken</source>
+   <translation>Schritte</translation>
+  </message>
+  <message>
+   <source>Steps taken since the survey was opened</source>
+   <translation>Schritte, seit die Aufnahme geöffnet wurde</translation>
+  </message>
+  <message>
    <source>Still to save, at most</source>
    <translation>Noch zu speichern, spätestens</translation>
   </message>
@@ -5100,8 +5280,16 @@
    <translation>Aufnahme</translation>
   </message>
   <message>
+   <source>Survey files that were read or written lately.</source>
+   <translation>Dateien von Aufnahmen, die zuletzt gelesen oder geschrieben wurden.</translation>
+  </message>
+  <message>
    <source>Survey in hand (positions: {positions}, dispensers: {dispensers}): {most}{hours:f} hours.</source>
    <translation>Offene Aufnahme (Plätze: {positions}, Zapfsäulen: {dispensers}): {most}{hours:f} Stunden.</translation>
+  </message>
+  <message>
+   <source>Survey of the book</source>
+   <translation>Aufnahme des Buchs</translation>
   </message>
   <message>
    <source>Surveys</source>
@@ -5308,6 +5496,10 @@
    <translation>Der vereinbarte Satz verletzt ein Muss</translation>
   </message>
   <message>
+   <source>The backups of a server are made by whoever keeps it.</source>
+   <translation>Die Sicherungen eines Servers macht, wer ihn betreut.</translation>
+  </message>
+  <message>
    <source>The bill could not be made: {reason}</source>
    <translation>Die Stückliste ließ sich nicht erstellen: {reason}</translation>
   </message>
@@ -5318,6 +5510,10 @@
   <message>
    <source>The book is the backup again: {count} surveys. What lay there before is {path}.</source>
    <translation>Das Buch ist wieder die Sicherung: {count} Aufnahmen. Was vorher dort lag, ist {path}.</translation>
+  </message>
+  <message>
+   <source>The book lies on a server.</source>
+   <translation>Das Buch liegt auf einem Server.</translation>
   </message>
   <message>
    <source>The book of surveys cannot be opened.</source>
@@ -5416,6 +5612,10 @@
    <translation>Das Programm hatte einen eigenen Fehler und hat dies nicht beendet.</translation>
   </message>
   <message>
+   <source>The questions about the position in hand, and its set.</source>
+   <translation>Die Fragen zum gewählten Platz und sein Satz.</translation>
+  </message>
+  <message>
    <source>The quotation goes out without this price and says so on the paper</source>
    <translation>Das Angebot geht ohne diesen Preis hinaus und sagt es auf dem Papier</translation>
   </message>
@@ -5494,6 +5694,10 @@
   <message>
    <source>The value is written as the source prints it: digits, yes or no, a word, cases separated by commas; empty for no figure. The adopted code and the authority having jurisdiction decide; this table only records them.</source>
    <translation>Der Wert steht, wie ihn die Quelle druckt: Ziffern, ja oder nein, ein Wort, Fälle mit Komma getrennt; leer für keine Zahl. Die geltende Vorschrift und die zuständige Behörde entscheiden; diese Tabelle hält sie nur fest.</translation>
+  </message>
+  <message>
+   <source>The&amp;me</source>
+   <translation>&amp;Farben</translation>
   </message>
   <message>
    <source>Then a splitter can join both to a coaxial hose.</source>
@@ -5698,6 +5902,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Urea solution for diesel exhaust</source>
    <translation>Harnstofflösung für Dieselabgas</translation>
+  </message>
+  <message>
+   <source>Use &amp;another folder…</source>
+   <translation>Einen &amp;anderen Ordner nehmen…</translation>
   </message>
   <message>
    <source>Use the marked part in the set</source>
@@ -6042,6 +6250,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>What to look at</source>
    <translation>Was anzusehen ist</translation>
+  </message>
+  <message>
+   <source>What was found</source>
+   <translation>Was gefunden wurde</translation>
   </message>
   <message>
    <source>What was found about it</source>
@@ -6424,6 +6636,14 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>eine Frage ist offen</translation>
   </message>
   <message>
+   <source>accepted</source>
+   <translation>angenommen</translation>
+  </message>
+  <message>
+   <source>agreed</source>
+   <translation>vereinbart</translation>
+  </message>
+  <message>
    <source>always downwards</source>
    <translation>immer abwärts</translation>
   </message>
@@ -6500,6 +6720,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Buch</translation>
   </message>
   <message>
+   <source>built</source>
+   <translation>gebaut</translation>
+  </message>
+  <message>
    <source>built in</source>
    <translation>eingebaut</translation>
   </message>
@@ -6560,6 +6784,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Tag der Übergabe</translation>
   </message>
   <message>
+   <source>declined</source>
+   <translation>abgelehnt</translation>
+  </message>
+  <message>
    <source>dispenser</source>
    <translation>Zapfsäule</translation>
   </message>
@@ -6578,6 +6806,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>draft</source>
    <translation>Entwurf</translation>
+  </message>
+  <message>
+   <source>drafted</source>
+   <translation>entworfen</translation>
   </message>
   <message>
    <source>edition {0}</source>
@@ -6610,6 +6842,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>every kind</source>
    <translation>jede Art</translation>
+  </message>
+  <message>
+   <source>expired</source>
+   <translation>abgelaufen</translation>
   </message>
   <message>
    <source>fits</source>
@@ -6654,6 +6890,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>is of another supplier</source>
    <translation>von einem anderen Lieferanten</translation>
+  </message>
+  <message>
+   <source>issued</source>
+   <translation>ausgegeben</translation>
   </message>
   <message>
    <source>its answers go &amp;before those of the positions</source>
@@ -6740,6 +6980,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>keiner</translation>
   </message>
   <message>
+   <source>none yet</source>
+   <translation>noch keins</translation>
+  </message>
+  <message>
    <source>not chosen in any option</source>
    <translation>in keiner Variante gewählt</translation>
   </message>
@@ -6796,6 +7040,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>nichts</translation>
   </message>
   <message>
+   <source>nothing agreed</source>
+   <translation>nichts vereinbart</translation>
+  </message>
+  <message>
    <source>of {0}</source>
    <translation>von {0}</translation>
   </message>
@@ -6830,6 +7078,14 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>percent of the materials</source>
    <translation>Prozent des Materials</translation>
+  </message>
+  <message>
+   <source>planned, not agreed</source>
+   <translation>geplant, nicht vereinbart</translation>
+  </message>
+  <message>
+   <source>planned; others agreed</source>
+   <translation>geplant; anderes vereinbart</translation>
   </message>
   <message>
    <source>price</source>
@@ -6926,6 +7182,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>the usual figure of the local rules</source>
    <translation>der übliche Wert der örtlichen Regeln</translation>
+  </message>
+  <message>
+   <source>the usual ones</source>
+   <translation>die üblichen</translation>
   </message>
   <message>
    <source>the very part</source>
@@ -7056,12 +7316,28 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>{0} von {1} sind bis heute fällig.</translation>
   </message>
   <message>
+   <source>{0} of {1} built</source>
+   <translation>{0} von {1} gebaut</translation>
+  </message>
+  <message>
+   <source>{0} of {1} fit</source>
+   <translation>{0} von {1} passen</translation>
+  </message>
+  <message>
    <source>{0} of {1} positions differ.</source>
    <translation>{0} von {1} Plätzen unterscheiden sich.</translation>
   </message>
   <message>
    <source>{0} of {1} stocked parts of this kind would do.</source>
    <translation>{0} von {1} vorrätigen Teilen dieser Art gingen.</translation>
+  </message>
+  <message>
+   <source>{0} of {1} surveyed</source>
+   <translation>{0} von {1} aufgenommen</translation>
+  </message>
+  <message>
+   <source>{0} of {1} without a set</source>
+   <translation>{0} von {1} ohne Satz</translation>
   </message>
   <message>
    <source>{0} old numbers</source>

@@ -64,6 +64,10 @@
    <translation>&amp;Respaldar ahora</translation>
   </message>
   <message>
+   <source>&amp;Backups…</source>
+   <translation>&amp;Copias de seguridad…</translation>
+  </message>
+  <message>
    <source>&amp;Begin</source>
    <translation>&amp;Comenzar</translation>
   </message>
@@ -82,6 +86,10 @@
   <message>
    <source>&amp;Calculate</source>
    <translation>&amp;Calcular</translation>
+  </message>
+  <message>
+   <source>&amp;Catalog the book plans with</source>
+   <translation>&amp;Catálogo con el que planea el libro</translation>
   </message>
   <message>
    <source>&amp;Catalogs and editions</source>
@@ -176,6 +184,10 @@
    <translation>&amp;Altura de la boca de llenado</translation>
   </message>
   <message>
+   <source>&amp;Find anything…</source>
+   <translation>B&amp;uscar cualquier cosa…</translation>
+  </message>
+  <message>
    <source>&amp;Fit it and note it in the record</source>
    <translation>&amp;Montarla y anotarla</translation>
   </message>
@@ -234,6 +246,10 @@
   <message>
    <source>&amp;Keys</source>
    <translation>&amp;Teclas</translation>
+  </message>
+  <message>
+   <source>&amp;Language</source>
+   <translation>&amp;Idioma</translation>
   </message>
   <message>
    <source>&amp;Leave as it was</source>
@@ -368,6 +384,10 @@
    <translation>&amp;Posición</translation>
   </message>
   <message>
+   <source>&amp;Preferences…</source>
+   <translation>Pr&amp;eferencias…</translation>
+  </message>
+  <message>
    <source>&amp;Prepared by</source>
    <translation>&amp;Preparada por</translation>
   </message>
@@ -464,6 +484,10 @@
    <translation>&amp;Separaciones en una posición al año</translation>
   </message>
   <message>
+   <source>&amp;Show it</source>
+   <translation>&amp;Mostrarla</translation>
+  </message>
+  <message>
    <source>&amp;Side that is there</source>
    <translation>&amp;Lado que ya existe</translation>
   </message>
@@ -482,6 +506,10 @@
   <message>
    <source>&amp;Stay here</source>
    <translation>&amp;Quedarse aquí</translation>
+  </message>
+  <message>
+   <source>&amp;Steps taken…</source>
+   <translation>&amp;Pasos dados…</translation>
   </message>
   <message>
    <source>&amp;Stop</source>
@@ -516,6 +544,10 @@
    <translation>&amp;Condiciones…</translation>
   </message>
   <message>
+   <source>&amp;Theme</source>
+   <translation>&amp;Tema</translation>
+  </message>
+  <message>
    <source>&amp;Thread standard</source>
    <translation>&amp;Norma de rosca</translation>
   </message>
@@ -544,8 +576,16 @@
    <translation>&amp;Unidad</translation>
   </message>
   <message>
+   <source>&amp;Units</source>
+   <translation>&amp;Unidades</translation>
+  </message>
+  <message>
    <source>&amp;Use it in the set</source>
    <translation>&amp;Usarla en el conjunto</translation>
+  </message>
+  <message>
+   <source>&amp;Use these</source>
+   <translation>&amp;Usar estas</translation>
   </message>
   <message>
    <source>&amp;Use this part</source>
@@ -1076,8 +1116,16 @@
    <translation>Como está impreso; cada uno una vez.</translation>
   </message>
   <message>
+   <source>As the desktop</source>
+   <translation>Como el escritorio</translation>
+  </message>
+  <message>
    <source>As the standard writes it, or as people say it: 3/4, 0.75 in, 19 mm, DN 20.</source>
    <translation>Como lo escribe la norma, o como se dice: 3/4, 0.75 in, 19 mm, DN 20.</translation>
+  </message>
+  <message>
+   <source>As the survey was opened</source>
+   <translation>Como se abrió el levantamiento</translation>
   </message>
   <message>
    <source>As the way of reckoning asks.</source>
@@ -1122,6 +1170,10 @@
   <message>
    <source>Back to the newest</source>
    <translation>Volver a la más nueva</translation>
+  </message>
+  <message>
+   <source>Backups</source>
+   <translation>Copias de seguridad</translation>
   </message>
   <message>
    <source>Backups of the book</source>
@@ -1380,6 +1432,10 @@
    <translation>Elija una pieza sin número de catálogo; un número trae sus propias cifras.</translation>
   </message>
   <message>
+   <source>Choose a step to go back to it, or forward to it again. The page behind follows at once.</source>
+   <translation>Elija un paso para volver a él o avanzar de nuevo hasta él. La página de detrás lo sigue enseguida.</translation>
+  </message>
+  <message>
    <source>Choose it for</source>
    <translation>Elegirlo para</translation>
   </message>
@@ -1436,6 +1492,10 @@
    <translation>Orden</translation>
   </message>
   <message>
+   <source>Command, position, survey, quotation, part or help</source>
+   <translation>Orden, posición, levantamiento, cotización, pieza o ayuda</translation>
+  </message>
+  <message>
    <source>Commands with their keys</source>
    <translation>Órdenes con sus teclas</translation>
   </message>
@@ -1484,6 +1544,10 @@
    <translation>Equipo convencional</translation>
   </message>
   <message>
+   <source>Conversion</source>
+   <translation>Conversión</translation>
+  </message>
+  <message>
    <source>Conversion of the site</source>
    <translation>Conversión de la estación</translation>
   </message>
@@ -1498,6 +1562,10 @@
   <message>
    <source>Copied from</source>
    <translation>Origen</translation>
+  </message>
+  <message>
+   <source>Copied. From the next start on the book in {0} is used; what lies in the folder of today stays.</source>
+   <translation>Copiado. Desde el próximo inicio se usa el libro de {0}; lo que hay en la carpeta de hoy se queda.</translation>
   </message>
   <message>
    <source>Copy answers of {0}</source>
@@ -1586,6 +1654,14 @@
   <message>
    <source>DEF itself does not burn. Where its nozzle is used close to fuel, the nozzle has to be evaluated for that.</source>
    <translation>El DEF no arde. Donde su pistola se usa cerca de combustible, la pistola debe estar evaluada para ello.</translation>
+  </message>
+  <message>
+   <source>Dark</source>
+   <translation>Oscuro</translation>
+  </message>
+  <message>
+   <source>Data folder</source>
+   <translation>Carpeta de datos</translation>
   </message>
   <message>
    <source>Date</source>
@@ -2012,6 +2088,10 @@
    <translation>Cada respuesta puede quedar abierta; el informe dice qué le falta. Decide la agencia.</translation>
   </message>
   <message>
+   <source>Every change of this survey since it was opened; go back to any of them, and forward again.</source>
+   <translation>Cada cambio de este levantamiento desde que se abrió; volver a cualquiera y avanzar de nuevo.</translation>
+  </message>
+  <message>
    <source>Every combination is asked as a plan asks it.</source>
    <translation>Cada combinación se pregunta como la pregunta un plan.</translation>
   </message>
@@ -2188,6 +2268,10 @@
    <translation>Caudal de&amp;seado en la pistola</translation>
   </message>
   <message>
+   <source>Folder for surveys, quotations, catalogs and rules</source>
+   <translation>Carpeta para levantamientos, cotizaciones, catálogos y reglas</translation>
+  </message>
+  <message>
    <source>Folder of survey files</source>
    <translation>Carpeta de archivos de levantamiento</translation>
   </message>
@@ -2250,6 +2334,10 @@
   <message>
    <source>From the dispenser's maker. It must outlast the breakaway.</source>
    <translation>Del fabricante del surtidor. Debe resistir más que la válvula de ruptura.</translation>
+  </message>
+  <message>
+   <source>From the next start on the book in {0} is used; it was there already.</source>
+   <translation>Desde el próximo inicio se usa el libro de {0}; ya estaba allí.</translation>
   </message>
   <message>
    <source>Fuel oil</source>
@@ -2358,6 +2446,14 @@
   <message>
    <source>Heigh&amp;t from which the cord pulls</source>
    <translation>Altura desde la que tira el ca&amp;ble</translation>
+  </message>
+  <message>
+   <source>Help</source>
+   <translation>Ayuda</translation>
+  </message>
+  <message>
+   <source>High contrast</source>
+   <translation>Alto contraste</translation>
   </message>
   <message>
    <source>Highest temperature, sun on the hose included.</source>
@@ -2712,6 +2808,10 @@
    <translation>Idioma</translation>
   </message>
   <message>
+   <source>Language, units, theme, catalog, usual local rules, data folder and backups in one place.</source>
+   <translation>Idioma, unidades, tema, catálogo, reglas locales usuales, carpeta de datos y copias en un solo lugar.</translation>
+  </message>
+  <message>
    <source>Large tanks, high flow</source>
    <translation>Tanques grandes, caudal alto</translation>
   </message>
@@ -2824,6 +2924,10 @@
    <translation>Se aplica a</translation>
   </message>
   <message>
+   <source>Light</source>
+   <translation>Claro</translation>
+  </message>
+  <message>
    <source>Limit</source>
    <translation>Límite</translation>
   </message>
@@ -2866,6 +2970,10 @@
   <message>
    <source>Listing class without a scheme</source>
    <translation>Clase de listado sin esquema</translation>
+  </message>
+  <message>
+   <source>Local &amp;rules of new surveys</source>
+   <translation>&amp;Reglas locales de levantamientos nuevos</translation>
   </message>
   <message>
    <source>Local rules</source>
@@ -3172,6 +3280,10 @@
    <translation>Ninguna pieza del catálogo tiene esto en su número, nombre o fabricante.</translation>
   </message>
   <message>
+   <source>No file yet</source>
+   <translation>Aún ningún archivo</translation>
+  </message>
+  <message>
    <source>No for one that the conversion adds.</source>
    <translation>No, si la añade la conversión.</translation>
   </message>
@@ -3252,6 +3364,10 @@
    <translation>Ninguno</translation>
   </message>
   <message>
+   <source>None yet; one is made each day.</source>
+   <translation>Aún ninguna; se hace una cada día.</translation>
+  </message>
+  <message>
    <source>Not all changes are in the book yet; choose the language when they are.</source>
    <translation>Aún no están todos los cambios en el libro; elija el idioma cuando estén.</translation>
   </message>
@@ -3324,6 +3440,10 @@
    <translation>No hay nada acordado que se pueda deshacer.</translation>
   </message>
   <message>
+   <source>Nothing is called so. Try another word, or fewer.</source>
+   <translation>Nada se llama así. Pruebe con otra palabra, o con menos.</translation>
+  </message>
+  <message>
    <source>Nothing is hidden: what is broken, what is open, what is worth knowing.</source>
    <translation>No se oculta nada: qué se incumple, qué queda abierto, qué conviene saber.</translation>
   </message>
@@ -3362,6 +3482,26 @@
   <message>
    <source>Nothing was written: the table takes at most {0} rows.</source>
    <translation>No se escribió nada: la tabla admite como máximo {0} filas.</translation>
+  </message>
+  <message>
+   <source>Notice</source>
+   <translation>Aviso</translation>
+  </message>
+  <message>
+   <source>Notice: caution</source>
+   <translation>Aviso: precaución</translation>
+  </message>
+  <message>
+   <source>Notice: done</source>
+   <translation>Aviso: hecho</translation>
+  </message>
+  <message>
+   <source>Notice: question</source>
+   <translation>Aviso: pregunta</translation>
+  </message>
+  <message>
+   <source>Notice: trouble</source>
+   <translation>Aviso: problema</translation>
   </message>
   <message>
    <source>Nozzle</source>
@@ -3472,6 +3612,10 @@
    <translation>Un campo de {0} piezas</translation>
   </message>
   <message>
+   <source>One is made each day. The last is of {0}; {1} are kept.</source>
+   <translation>Se hace una cada día. La última es de {0}; se guardan {1}.</translation>
+  </message>
+  <message>
    <source>One kind, or every kind.</source>
    <translation>Un tipo, o todos.</translation>
   </message>
@@ -3490,6 +3634,10 @@
   <message>
    <source>One revision so far.</source>
    <translation>Una revisión hasta ahora.</translation>
+  </message>
+  <message>
+   <source>One search over commands, positions, surveys, quotations, parts and help.</source>
+   <translation>Una búsqueda en órdenes, posiciones, levantamientos, cotizaciones, piezas y ayuda.</translation>
   </message>
   <message>
    <source>One sentence in each row.</source>
@@ -3888,6 +4036,10 @@
    <translation>Lugar: instrucciones usuales de los fabricantes, práctica común</translation>
   </message>
   <message>
+   <source>Places of the work</source>
+   <translation>Lugares del trabajo</translation>
+  </message>
+  <message>
    <source>Plan as the book does</source>
    <translation>Planificar como el libro</translation>
   </message>
@@ -4006,6 +4158,10 @@
   <message>
    <source>Pr&amp;ices</source>
    <translation>&amp;Precios</translation>
+  </message>
+  <message>
+   <source>Preferences</source>
+   <translation>Preferencias</translation>
   </message>
   <message>
    <source>Prepay</source>
@@ -4164,6 +4320,10 @@
    <translation>Poner un archivo de levantamiento en el libro y abrirlo.</translation>
   </message>
   <message>
+   <source>Put away</source>
+   <translation>Guardar el aviso</translation>
+  </message>
+  <message>
    <source>Put it back</source>
    <translation>Devolverlo</translation>
   </message>
@@ -4230,6 +4390,10 @@
   <message>
    <source>Quoted on the survey as it was before. It has been changed since: quote this survey for that.</source>
    <translation>Cotizada con el levantamiento anterior. Cambió desde entonces: para eso, cotice este levantamiento.</translation>
+  </message>
+  <message>
+   <source>R&amp;ecent files</source>
+   <translation>Archi&amp;vos recientes</translation>
   </message>
   <message>
    <source>Rate</source>
@@ -4616,6 +4780,10 @@
    <translation>&amp;Parar</translation>
   </message>
   <message>
+   <source>S&amp;urvey, position by position</source>
+   <translation>L&amp;evantamiento, posición por posición</translation>
+  </message>
+  <message>
    <source>Sa&amp;ve as it lies in the book…</source>
    <translation>Guardar tal como está en el li&amp;bro…</translation>
   </message>
@@ -4750,6 +4918,10 @@
   <message>
    <source>Search entries</source>
    <translation>Buscar entradas</translation>
+  </message>
+  <message>
+   <source>Search everything</source>
+   <translation>Buscar en todo</translation>
   </message>
   <message>
    <source>Search old numbers</source>
@@ -4996,6 +5168,14 @@
    <translation>Pasos de la cotización</translation>
   </message>
   <message>
+   <source>Steps taken</source>
+   <translation>Pasos dados</translation>
+  </message>
+  <message>
+   <source>Steps taken since the survey was opened</source>
+   <translation>Pasos dados desde que se abrió el levantamiento</translation>
+  </message>
+  <message>
    <source>Still to save, at most</source>
    <translation>Por guardar, como máximo</translation>
   </message>
@@ -5100,8 +5280,16 @@
    <translation>Levantamiento</translation>
   </message>
   <message>
+   <source>Survey files that were read or written lately.</source>
+   <translation>Archivos de levantamientos leídos o escritos hace poco.</translation>
+  </message>
+  <message>
    <source>Survey in hand (positions: {positions}, dispensers: {dispensers}): {most}{hours:f} hours.</source>
    <translation>Levantamiento actual (posiciones: {positions}, surtidores: {dispensers}): {most}{hours:f} horas.</translation>
+  </message>
+  <message>
+   <source>Survey of the book</source>
+   <translation>Levantamiento del libro</translation>
   </message>
   <message>
    <source>Surveys</source>
@@ -5308,6 +5496,10 @@
    <translation>El conjunto acordado incumple algo exigido</translation>
   </message>
   <message>
+   <source>The backups of a server are made by whoever keeps it.</source>
+   <translation>Las copias de un servidor las hace quien lo mantiene.</translation>
+  </message>
+  <message>
    <source>The bill could not be made: {reason}</source>
    <translation>No se pudo hacer la lista: {reason}</translation>
   </message>
@@ -5318,6 +5510,10 @@
   <message>
    <source>The book is the backup again: {count} surveys. What lay there before is {path}.</source>
    <translation>El libro vuelve a ser el respaldo: {count} levantamientos. Lo que había antes está en {path}.</translation>
+  </message>
+  <message>
+   <source>The book lies on a server.</source>
+   <translation>El libro está en un servidor.</translation>
   </message>
   <message>
    <source>The book of surveys cannot be opened.</source>
@@ -5416,6 +5612,10 @@
    <translation>El programa encontró una falla propia y no terminó esto.</translation>
   </message>
   <message>
+   <source>The questions about the position in hand, and its set.</source>
+   <translation>Las preguntas de la posición elegida y su conjunto.</translation>
+  </message>
+  <message>
    <source>The quotation goes out without this price and says so on the paper</source>
    <translation>La cotización sale sin este precio y lo dice en el documento</translation>
   </message>
@@ -5494,6 +5694,10 @@
   <message>
    <source>The value is written as the source prints it: digits, yes or no, a word, cases separated by commas; empty for no figure. The adopted code and the authority having jurisdiction decide; this table only records them.</source>
    <translation>El valor se escribe como lo imprime la fuente: cifras, sí o no, una palabra, casos separados por comas; vacío si no hay cifra. Deciden el código adoptado y la autoridad competente; esta tabla solo los anota.</translation>
+  </message>
+  <message>
+   <source>The&amp;me</source>
+   <translation>Te&amp;ma</translation>
   </message>
   <message>
    <source>Then a splitter can join both to a coaxial hose.</source>
@@ -5698,6 +5902,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Urea solution for diesel exhaust</source>
    <translation>Solución de urea para escape diésel</translation>
+  </message>
+  <message>
+   <source>Use &amp;another folder…</source>
+   <translation>Usar &amp;otra carpeta…</translation>
   </message>
   <message>
    <source>Use the marked part in the set</source>
@@ -6042,6 +6250,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>What to look at</source>
    <translation>Qué revisar</translation>
+  </message>
+  <message>
+   <source>What was found</source>
+   <translation>Lo encontrado</translation>
   </message>
   <message>
    <source>What was found about it</source>
@@ -6424,6 +6636,14 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>queda una pregunta abierta</translation>
   </message>
   <message>
+   <source>accepted</source>
+   <translation>aceptada</translation>
+  </message>
+  <message>
+   <source>agreed</source>
+   <translation>acordado</translation>
+  </message>
+  <message>
    <source>always downwards</source>
    <translation>siempre hacia abajo</translation>
   </message>
@@ -6500,6 +6720,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>libro</translation>
   </message>
   <message>
+   <source>built</source>
+   <translation>instalado</translation>
+  </message>
+  <message>
    <source>built in</source>
    <translation>integrado</translation>
   </message>
@@ -6560,6 +6784,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>día de entrega</translation>
   </message>
   <message>
+   <source>declined</source>
+   <translation>rechazada</translation>
+  </message>
+  <message>
    <source>dispenser</source>
    <translation>surtidor</translation>
   </message>
@@ -6578,6 +6806,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>draft</source>
    <translation>borrador</translation>
+  </message>
+  <message>
+   <source>drafted</source>
+   <translation>en borrador</translation>
   </message>
   <message>
    <source>edition {0}</source>
@@ -6610,6 +6842,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>every kind</source>
    <translation>todos los tipos</translation>
+  </message>
+  <message>
+   <source>expired</source>
+   <translation>vencida</translation>
   </message>
   <message>
    <source>fits</source>
@@ -6654,6 +6890,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>is of another supplier</source>
    <translation>de otro proveedor</translation>
+  </message>
+  <message>
+   <source>issued</source>
+   <translation>emitida</translation>
   </message>
   <message>
    <source>its answers go &amp;before those of the positions</source>
@@ -6740,6 +6980,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>ninguno</translation>
   </message>
   <message>
+   <source>none yet</source>
+   <translation>aún ninguna</translation>
+  </message>
+  <message>
    <source>not chosen in any option</source>
    <translation>no elegida en ninguna opción</translation>
   </message>
@@ -6796,6 +7040,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>nada</translation>
   </message>
   <message>
+   <source>nothing agreed</source>
+   <translation>nada acordado</translation>
+  </message>
+  <message>
    <source>of {0}</source>
    <translation>de {0}</translation>
   </message>
@@ -6830,6 +7078,14 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>percent of the materials</source>
    <translation>por ciento de los materiales</translation>
+  </message>
+  <message>
+   <source>planned, not agreed</source>
+   <translation>previsto, no acordado</translation>
+  </message>
+  <message>
+   <source>planned; others agreed</source>
+   <translation>previsto; otro acordado</translation>
   </message>
   <message>
    <source>price</source>
@@ -6926,6 +7182,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>the usual figure of the local rules</source>
    <translation>la cifra usual de las reglas locales</translation>
+  </message>
+  <message>
+   <source>the usual ones</source>
+   <translation>las usuales</translation>
   </message>
   <message>
    <source>the very part</source>
@@ -7056,12 +7316,28 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Vencen {0} de {1} hasta hoy.</translation>
   </message>
   <message>
+   <source>{0} of {1} built</source>
+   <translation>{0} de {1} instaladas</translation>
+  </message>
+  <message>
+   <source>{0} of {1} fit</source>
+   <translation>{0} de {1} sirven</translation>
+  </message>
+  <message>
    <source>{0} of {1} positions differ.</source>
    <translation>{0} de {1} posiciones difieren.</translation>
   </message>
   <message>
    <source>{0} of {1} stocked parts of this kind would do.</source>
    <translation>Servirían {0} de {1} piezas en existencia de este tipo.</translation>
+  </message>
+  <message>
+   <source>{0} of {1} surveyed</source>
+   <translation>{0} de {1} levantadas</translation>
+  </message>
+  <message>
+   <source>{0} of {1} without a set</source>
+   <translation>{0} de {1} sin conjunto</translation>
   </message>
   <message>
    <source>{0} old numbers</source>

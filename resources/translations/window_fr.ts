@@ -64,6 +64,10 @@
    <translation>&amp;Sauvegarder maintenant</translation>
   </message>
   <message>
+   <source>&amp;Backups…</source>
+   <translation>&amp;Sauvegardes…</translation>
+  </message>
+  <message>
    <source>&amp;Begin</source>
    <translation>&amp;Commencer</translation>
   </message>
@@ -82,6 +86,10 @@
   <message>
    <source>&amp;Calculate</source>
    <translation>&amp;Calculer</translation>
+  </message>
+  <message>
+   <source>&amp;Catalog the book plans with</source>
+   <translation>&amp;Catalogue avec lequel le livre planifie</translation>
   </message>
   <message>
    <source>&amp;Catalogs and editions</source>
@@ -176,6 +184,10 @@
    <translation>&amp;Hauteur de l'orifice</translation>
   </message>
   <message>
+   <source>&amp;Find anything…</source>
+   <translation>Trouver &amp;n'importe quoi…</translation>
+  </message>
+  <message>
    <source>&amp;Fit it and note it in the record</source>
    <translation>&amp;Poser et noter</translation>
   </message>
@@ -234,6 +246,10 @@
   <message>
    <source>&amp;Keys</source>
    <translation>&amp;Touches</translation>
+  </message>
+  <message>
+   <source>&amp;Language</source>
+   <translation>&amp;Langue</translation>
   </message>
   <message>
    <source>&amp;Leave as it was</source>
@@ -368,6 +384,10 @@
    <translation>&amp;Poste</translation>
   </message>
   <message>
+   <source>&amp;Preferences…</source>
+   <translation>&amp;Préférences…</translation>
+  </message>
+  <message>
    <source>&amp;Prepared by</source>
    <translation>&amp;Établi par</translation>
   </message>
@@ -464,6 +484,10 @@
    <translation>&amp;Séparations par poste et par an</translation>
   </message>
   <message>
+   <source>&amp;Show it</source>
+   <translation>&amp;Montrer</translation>
+  </message>
+  <message>
    <source>&amp;Side that is there</source>
    <translation>&amp;Côté existant</translation>
   </message>
@@ -482,6 +506,10 @@
   <message>
    <source>&amp;Stay here</source>
    <translation>&amp;Rester ici</translation>
+  </message>
+  <message>
+   <source>&amp;Steps taken…</source>
+   <translation>É&amp;tapes effectuées…</translation>
   </message>
   <message>
    <source>&amp;Stop</source>
@@ -516,6 +544,10 @@
    <translation>&amp;Conditions…</translation>
   </message>
   <message>
+   <source>&amp;Theme</source>
+   <translation>&amp;Thème</translation>
+  </message>
+  <message>
    <source>&amp;Thread standard</source>
    <translation>Norme de &amp;filetage</translation>
   </message>
@@ -544,8 +576,16 @@
    <translation>&amp;Unité</translation>
   </message>
   <message>
+   <source>&amp;Units</source>
+   <translation>&amp;Unités</translation>
+  </message>
+  <message>
    <source>&amp;Use it in the set</source>
    <translation>&amp;Utiliser dans l'ensemble</translation>
+  </message>
+  <message>
+   <source>&amp;Use these</source>
+   <translation>&amp;Utiliser celles-ci</translation>
   </message>
   <message>
    <source>&amp;Use this part</source>
@@ -1076,8 +1116,16 @@
    <translation>Comme imprimé ; chacun une fois.</translation>
   </message>
   <message>
+   <source>As the desktop</source>
+   <translation>Comme le bureau</translation>
+  </message>
+  <message>
    <source>As the standard writes it, or as people say it: 3/4, 0.75 in, 19 mm, DN 20.</source>
    <translation>Comme l'écrit la norme ou comme on le dit : 3/4, 0,75 in, 19 mm, DN 20.</translation>
+  </message>
+  <message>
+   <source>As the survey was opened</source>
+   <translation>Comme le relevé a été ouvert</translation>
   </message>
   <message>
    <source>As the way of reckoning asks.</source>
@@ -1122,6 +1170,10 @@
   <message>
    <source>Back to the newest</source>
    <translation>Revenir à la plus récente</translation>
+  </message>
+  <message>
+   <source>Backups</source>
+   <translation>Sauvegardes</translation>
   </message>
   <message>
    <source>Backups of the book</source>
@@ -1380,6 +1432,10 @@
    <translation>Choisissez une pièce sans numéro de catalogue ; un numéro apporte ses propres chiffres.</translation>
   </message>
   <message>
+   <source>Choose a step to go back to it, or forward to it again. The page behind follows at once.</source>
+   <translation>Choisissez une étape pour y revenir ou y retourner. La page derrière suit aussitôt.</translation>
+  </message>
+  <message>
    <source>Choose it for</source>
    <translation>Le choisir pour</translation>
   </message>
@@ -1436,6 +1492,10 @@
    <translation>Commande</translation>
   </message>
   <message>
+   <source>Command, position, survey, quotation, part or help</source>
+   <translation>Commande, poste, relevé, devis, pièce ou aide</translation>
+  </message>
+  <message>
    <source>Commands with their keys</source>
    <translation>Commandes et leurs touches</translation>
   </message>
@@ -1484,6 +1544,10 @@
    <translation>Matériel conventionnel</translation>
   </message>
   <message>
+   <source>Conversion</source>
+   <translation>Conversion</translation>
+  </message>
+  <message>
    <source>Conversion of the site</source>
    <translation>Conversion de la station</translation>
   </message>
@@ -1498,6 +1562,10 @@
   <message>
    <source>Copied from</source>
    <translation>Origine</translation>
+  </message>
+  <message>
+   <source>Copied. From the next start on the book in {0} is used; what lies in the folder of today stays.</source>
+   <translation>Copié. Dès le prochain démarrage, le livre de {0} est utilisé ; ce qui se trouve dans le dossier actuel reste.</translation>
   </message>
   <message>
    <source>Copy answers of {0}</source>
@@ -1586,6 +1654,14 @@
   <message>
    <source>DEF itself does not burn. Where its nozzle is used close to fuel, the nozzle has to be evaluated for that.</source>
    <translation>Le DEF ne brûle pas. Là où son pistolet sert près de carburant, il doit être évalué pour cela.</translation>
+  </message>
+  <message>
+   <source>Dark</source>
+   <translation>Sombre</translation>
+  </message>
+  <message>
+   <source>Data folder</source>
+   <translation>Dossier des données</translation>
   </message>
   <message>
    <source>Date</source>
@@ -2012,6 +2088,10 @@
    <translation>Chaque réponse peut rester ouverte ; le rapport dit ce qui manque. L'agence décide.</translation>
   </message>
   <message>
+   <source>Every change of this survey since it was opened; go back to any of them, and forward again.</source>
+   <translation>Chaque modification de ce relevé depuis son ouverture ; revenir à l'une d'elles, puis avancer de nouveau.</translation>
+  </message>
+  <message>
    <source>Every combination is asked as a plan asks it.</source>
    <translation>Chaque combinaison est demandée comme un plan la demande.</translation>
   </message>
@@ -2188,6 +2268,10 @@
    <translation>Débit souhaité au pi&amp;stolet</translation>
   </message>
   <message>
+   <source>Folder for surveys, quotations, catalogs and rules</source>
+   <translation>Dossier pour relevés, devis, catalogues et règles</translation>
+  </message>
+  <message>
    <source>Folder of survey files</source>
    <translation>Dossier de fichiers de relevé</translation>
   </message>
@@ -2250,6 +2334,10 @@
   <message>
    <source>From the dispenser's maker. It must outlast the breakaway.</source>
    <translation>Du fabricant du distributeur. Elle doit tenir plus que le raccord cassant.</translation>
+  </message>
+  <message>
+   <source>From the next start on the book in {0} is used; it was there already.</source>
+   <translation>Dès le prochain démarrage, le livre de {0} est utilisé ; il y était déjà.</translation>
   </message>
   <message>
    <source>Fuel oil</source>
@@ -2358,6 +2446,14 @@
   <message>
    <source>Heigh&amp;t from which the cord pulls</source>
    <translation>Hauteur d'où ti&amp;re le câble</translation>
+  </message>
+  <message>
+   <source>Help</source>
+   <translation>Aide</translation>
+  </message>
+  <message>
+   <source>High contrast</source>
+   <translation>Contraste élevé</translation>
   </message>
   <message>
    <source>Highest temperature, sun on the hose included.</source>
@@ -2712,6 +2808,10 @@
    <translation>Langue des documents</translation>
   </message>
   <message>
+   <source>Language, units, theme, catalog, usual local rules, data folder and backups in one place.</source>
+   <translation>Langue, unités, thème, catalogue, règles locales usuelles, dossier des données et sauvegardes au même endroit.</translation>
+  </message>
+  <message>
    <source>Large tanks, high flow</source>
    <translation>Grands réservoirs, fort débit</translation>
   </message>
@@ -2824,6 +2924,10 @@
    <translation>Porte sur</translation>
   </message>
   <message>
+   <source>Light</source>
+   <translation>Clair</translation>
+  </message>
+  <message>
    <source>Limit</source>
    <translation>Limite</translation>
   </message>
@@ -2866,6 +2970,10 @@
   <message>
    <source>Listing class without a scheme</source>
    <translation>Classe de listage sans référentiel</translation>
+  </message>
+  <message>
+   <source>Local &amp;rules of new surveys</source>
+   <translation>&amp;Règles locales des nouveaux relevés</translation>
   </message>
   <message>
    <source>Local rules</source>
@@ -3172,6 +3280,10 @@
    <translation>Aucune pièce du catalogue n'a cela dans son numéro, son nom ou son fabricant.</translation>
   </message>
   <message>
+   <source>No file yet</source>
+   <translation>Aucun fichier encore</translation>
+  </message>
+  <message>
    <source>No for one that the conversion adds.</source>
    <translation>Non pour un poste que la conversion ajoute.</translation>
   </message>
@@ -3252,6 +3364,10 @@
    <translation>Aucune</translation>
   </message>
   <message>
+   <source>None yet; one is made each day.</source>
+   <translation>Aucune encore ; il s'en fait une chaque jour.</translation>
+  </message>
+  <message>
    <source>Not all changes are in the book yet; choose the language when they are.</source>
    <translation>Des modifications ne sont pas encore au registre ; choisissez la langue quand elles y seront.</translation>
   </message>
@@ -3324,6 +3440,10 @@
    <translation>Rien n'est convenu qui puisse être annulé.</translation>
   </message>
   <message>
+   <source>Nothing is called so. Try another word, or fewer.</source>
+   <translation>Rien ne s'appelle ainsi. Essayez un autre mot, ou moins de mots.</translation>
+  </message>
+  <message>
    <source>Nothing is hidden: what is broken, what is open, what is worth knowing.</source>
    <translation>Rien n'est caché : ce qui est enfreint, ce qui est ouvert, ce qui est bon à savoir.</translation>
   </message>
@@ -3362,6 +3482,26 @@
   <message>
    <source>Nothing was written: the table takes at most {0} rows.</source>
    <translation>Rien n'a été écrit : la table prend au plus {0} lignes.</translation>
+  </message>
+  <message>
+   <source>Notice</source>
+   <translation>Avis</translation>
+  </message>
+  <message>
+   <source>Notice: caution</source>
+   <translation>Avis : attention</translation>
+  </message>
+  <message>
+   <source>Notice: done</source>
+   <translation>Avis : fait</translation>
+  </message>
+  <message>
+   <source>Notice: question</source>
+   <translation>Avis : question</translation>
+  </message>
+  <message>
+   <source>Notice: trouble</source>
+   <translation>Avis : problème</translation>
   </message>
   <message>
    <source>Nozzle</source>
@@ -3472,6 +3612,10 @@
    <translation>Un champ de {0} pièces</translation>
   </message>
   <message>
+   <source>One is made each day. The last is of {0}; {1} are kept.</source>
+   <translation>Il s'en fait une chaque jour. La dernière est du {0} ; {1} sont gardées.</translation>
+  </message>
+  <message>
    <source>One kind, or every kind.</source>
    <translation>Un genre, ou tous.</translation>
   </message>
@@ -3490,6 +3634,10 @@
   <message>
    <source>One revision so far.</source>
    <translation>Une seule révision jusqu'ici.</translation>
+  </message>
+  <message>
+   <source>One search over commands, positions, surveys, quotations, parts and help.</source>
+   <translation>Une recherche parmi commandes, postes, relevés, devis, pièces et aide.</translation>
   </message>
   <message>
    <source>One sentence in each row.</source>
@@ -3888,6 +4036,10 @@
    <translation>Place : notices usuelles des fabricants de raccords cassants, pratique courante</translation>
   </message>
   <message>
+   <source>Places of the work</source>
+   <translation>Lieux du travail</translation>
+  </message>
+  <message>
    <source>Plan as the book does</source>
    <translation>Planifier comme le registre</translation>
   </message>
@@ -4006,6 +4158,10 @@
   <message>
    <source>Pr&amp;ices</source>
    <translation>Pr&amp;ix</translation>
+  </message>
+  <message>
+   <source>Preferences</source>
+   <translation>Préférences</translation>
   </message>
   <message>
    <source>Prepay</source>
@@ -4164,6 +4320,10 @@
    <translation>Mettre un fichier de relevé au registre et l'ouvrir.</translation>
   </message>
   <message>
+   <source>Put away</source>
+   <translation>Ranger</translation>
+  </message>
+  <message>
    <source>Put it back</source>
    <translation>La remettre</translation>
   </message>
@@ -4230,6 +4390,10 @@
   <message>
    <source>Quoted on the survey as it was before. It has been changed since: quote this survey for that.</source>
    <translation>Établi sur le relevé tel qu'il était. Il a été modifié depuis : faites le devis de ce relevé pour cela.</translation>
+  </message>
+  <message>
+   <source>R&amp;ecent files</source>
+   <translation>&amp;Fichiers récents</translation>
   </message>
   <message>
    <source>Rate</source>
@@ -4616,6 +4780,10 @@
    <translation>A&amp;rrêter</translation>
   </message>
   <message>
+   <source>S&amp;urvey, position by position</source>
+   <translation>&amp;Questions du relevé, poste par poste</translation>
+  </message>
+  <message>
    <source>Sa&amp;ve as it lies in the book…</source>
    <translation>Enregistrer tel qu'au re&amp;gistre…</translation>
   </message>
@@ -4750,6 +4918,10 @@
   <message>
    <source>Search entries</source>
    <translation>Chercher des entrées</translation>
+  </message>
+  <message>
+   <source>Search everything</source>
+   <translation>Chercher partout</translation>
   </message>
   <message>
    <source>Search old numbers</source>
@@ -4996,6 +5168,14 @@
    <translation>Étapes du devis</translation>
   </message>
   <message>
+   <source>Steps taken</source>
+   <translation>Étapes effectuées</translation>
+  </message>
+  <message>
+   <source>Steps taken since the survey was opened</source>
+   <translation>Étapes effectuées depuis l'ouverture du relevé</translation>
+  </message>
+  <message>
    <source>Still to save, at most</source>
    <translation>Encore à économiser, au plus</translation>
   </message>
@@ -5100,8 +5280,16 @@
    <translation>Relevé</translation>
   </message>
   <message>
+   <source>Survey files that were read or written lately.</source>
+   <translation>Fichiers de relevés lus ou écrits récemment.</translation>
+  </message>
+  <message>
    <source>Survey in hand (positions: {positions}, dispensers: {dispensers}): {most}{hours:f} hours.</source>
    <translation>Relevé en main (postes : {positions}, distributeurs : {dispensers}) : {most}{hours:f} heures.</translation>
+  </message>
+  <message>
+   <source>Survey of the book</source>
+   <translation>Relevé du livre</translation>
   </message>
   <message>
    <source>Surveys</source>
@@ -5308,6 +5496,10 @@
    <translation>L'ensemble convenu enfreint un impératif</translation>
   </message>
   <message>
+   <source>The backups of a server are made by whoever keeps it.</source>
+   <translation>Les sauvegardes d'un serveur sont faites par qui le gère.</translation>
+  </message>
+  <message>
    <source>The bill could not be made: {reason}</source>
    <translation>La nomenclature n'a pu être faite : {reason}</translation>
   </message>
@@ -5318,6 +5510,10 @@
   <message>
    <source>The book is the backup again: {count} surveys. What lay there before is {path}.</source>
    <translation>Le registre est de nouveau la sauvegarde : {count} relevés. Ce qui s'y trouvait est {path}.</translation>
+  </message>
+  <message>
+   <source>The book lies on a server.</source>
+   <translation>Le livre se trouve sur un serveur.</translation>
   </message>
   <message>
    <source>The book of surveys cannot be opened.</source>
@@ -5416,6 +5612,10 @@
    <translation>Le programme a rencontré une faute à lui et n'a pas fini ceci.</translation>
   </message>
   <message>
+   <source>The questions about the position in hand, and its set.</source>
+   <translation>Les questions sur le poste choisi et son ensemble.</translation>
+  </message>
+  <message>
    <source>The quotation goes out without this price and says so on the paper</source>
    <translation>Le devis part sans ce prix et le dit sur le document</translation>
   </message>
@@ -5494,6 +5694,10 @@
   <message>
    <source>The value is written as the source prints it: digits, yes or no, a word, cases separated by commas; empty for no figure. The adopted code and the authority having jurisdiction decide; this table only records them.</source>
    <translation>La valeur s'écrit comme la source l'imprime : chiffres, oui ou non, un mot, cas séparés par des virgules ; vide pour aucun chiffre. Les règles adoptées et l'autorité compétente décident ; cette table ne fait que les noter.</translation>
+  </message>
+  <message>
+   <source>The&amp;me</source>
+   <translation>Thè&amp;me</translation>
   </message>
   <message>
    <source>Then a splitter can join both to a coaxial hose.</source>
@@ -5698,6 +5902,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Urea solution for diesel exhaust</source>
    <translation>Solution d'urée pour gaz d'échappement</translation>
+  </message>
+  <message>
+   <source>Use &amp;another folder…</source>
+   <translation>Utiliser un &amp;autre dossier…</translation>
   </message>
   <message>
    <source>Use the marked part in the set</source>
@@ -6042,6 +6250,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>What to look at</source>
    <translation>À examiner</translation>
+  </message>
+  <message>
+   <source>What was found</source>
+   <translation>Ce qui a été trouvé</translation>
   </message>
   <message>
    <source>What was found about it</source>
@@ -6424,6 +6636,14 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>une question est ouverte</translation>
   </message>
   <message>
+   <source>accepted</source>
+   <translation>accepté</translation>
+  </message>
+  <message>
+   <source>agreed</source>
+   <translation>convenu</translation>
+  </message>
+  <message>
    <source>always downwards</source>
    <translation>toujours vers le bas</translation>
   </message>
@@ -6500,6 +6720,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>registre</translation>
   </message>
   <message>
+   <source>built</source>
+   <translation>posé</translation>
+  </message>
+  <message>
    <source>built in</source>
    <translation>livré</translation>
   </message>
@@ -6560,6 +6784,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>jour de la remise</translation>
   </message>
   <message>
+   <source>declined</source>
+   <translation>refusé</translation>
+  </message>
+  <message>
    <source>dispenser</source>
    <translation>distributeur</translation>
   </message>
@@ -6578,6 +6806,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>draft</source>
    <translation>brouillon</translation>
+  </message>
+  <message>
+   <source>drafted</source>
+   <translation>en projet</translation>
   </message>
   <message>
    <source>edition {0}</source>
@@ -6610,6 +6842,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>every kind</source>
    <translation>tous les genres</translation>
+  </message>
+  <message>
+   <source>expired</source>
+   <translation>expiré</translation>
   </message>
   <message>
    <source>fits</source>
@@ -6654,6 +6890,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>is of another supplier</source>
    <translation>d’un autre fournisseur</translation>
+  </message>
+  <message>
+   <source>issued</source>
+   <translation>émis</translation>
   </message>
   <message>
    <source>its answers go &amp;before those of the positions</source>
@@ -6740,6 +6980,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>aucun</translation>
   </message>
   <message>
+   <source>none yet</source>
+   <translation>aucun encore</translation>
+  </message>
+  <message>
    <source>not chosen in any option</source>
    <translation>choisi dans aucune option</translation>
   </message>
@@ -6796,6 +7040,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>rien</translation>
   </message>
   <message>
+   <source>nothing agreed</source>
+   <translation>rien de convenu</translation>
+  </message>
+  <message>
    <source>of {0}</source>
    <translation>sur {0}</translation>
   </message>
@@ -6830,6 +7078,14 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>percent of the materials</source>
    <translation>pour cent des fournitures</translation>
+  </message>
+  <message>
+   <source>planned, not agreed</source>
+   <translation>prévu, non convenu</translation>
+  </message>
+  <message>
+   <source>planned; others agreed</source>
+   <translation>prévu ; autre convenu</translation>
   </message>
   <message>
    <source>price</source>
@@ -6926,6 +7182,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>the usual figure of the local rules</source>
    <translation>le chiffre usuel des règles locales</translation>
+  </message>
+  <message>
+   <source>the usual ones</source>
+   <translation>les règles usuelles</translation>
   </message>
   <message>
    <source>the very part</source>
@@ -7056,12 +7316,28 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>{0} sur {1} sont à échéance aujourd'hui.</translation>
   </message>
   <message>
+   <source>{0} of {1} built</source>
+   <translation>{0} sur {1} posés</translation>
+  </message>
+  <message>
+   <source>{0} of {1} fit</source>
+   <translation>{0} sur {1} conviennent</translation>
+  </message>
+  <message>
    <source>{0} of {1} positions differ.</source>
    <translation>{0} postes sur {1} diffèrent.</translation>
   </message>
   <message>
    <source>{0} of {1} stocked parts of this kind would do.</source>
    <translation>{0} pièces en stock sur {1} de ce genre iraient.</translation>
+  </message>
+  <message>
+   <source>{0} of {1} surveyed</source>
+   <translation>{0} sur {1} relevés</translation>
+  </message>
+  <message>
+   <source>{0} of {1} without a set</source>
+   <translation>{0} sur {1} sans ensemble</translation>
   </message>
   <message>
    <source>{0} old numbers</source>

@@ -105,6 +105,23 @@ def make_backup(book: Path, reason: BackupReason, now: datetime) -> Backup:
     return Backup(path=path, made_at=made_at, reason=reason, size_bytes=path.stat().st_size)
 
 
+def copy_book(book: Path, target: Path) -> None:
+    """Copy a book that may be in use to where there is none, verified; raise ``DamagedStore`` or ``StoreFault``."""
+    report = inspect_file(book, thorough=False)
+    if not report.is_usable:
+        raise damaged(report)
+    part = target.parent / f".{secrets.token_hex(6)}.part"
+    try:
+        _copied(book, part)
+        verify(part, book)
+        part.rename(target)
+        _sync_folder(target.parent)
+    except OSError as fault:
+        raise StoreFault(f"{target} cannot be written: {fault.strerror or fault}.") from fault
+    finally:
+        _drop(part)
+
+
 def daily_backup(book: Path, now: datetime) -> Backup | None:
     """Make the backup of the day; None where there is one already, or no book yet."""
     today = now.astimezone(UTC).date()

@@ -34,6 +34,7 @@ class SettingName(StrEnum):
 
     UNIT_SYSTEM = "unit_system"
     LAST_SURVEY = "last_survey"
+    JURISDICTION = "jurisdiction"  # whose limits a new survey begins with
 
 
 class StaleSurvey(Exception):

@@ -2,15 +2,11 @@
 
 from __future__ import annotations
 
-import tomllib
 from collections.abc import Mapping
-from pathlib import Path
 from typing import Final
 
-from spoutline.bootstrap.settings import user_folder
-from spoutline.model.faults import StoreFault
+from spoutline.bootstrap.preferences import Preference, keep_preference, preference
 from spoutline.model.language import Language, language_of
-from spoutline.whole_files import write_file
 
 # in the order in which POSIX and gettext let one go before the other
 _VARIABLES: Final = ("LC_ALL", "LC_MESSAGES", "LANG")
@@ -30,20 +26,9 @@ def language_of_environment(environment: Mapping[str, str]) -> Language:
 
 def remembered_language() -> Language | None:
     """Return the language chosen in the window; None where none was chosen or the file cannot be read."""
-    try:
-        return language_of(str(tomllib.loads(_file().read_text(encoding="utf-8")).get("language", "")))
-    except (OSError, ValueError):
-        return None
+    return language_of(preference(Preference.LANGUAGE))
 
 
 def remember_language(language: Language) -> None:
     """Open the window in this language from now on; raise ``StoreFault`` where that cannot be kept."""
-    try:
-        _file().parent.mkdir(parents=True, exist_ok=True)
-    except OSError as fault:
-        raise StoreFault(f"{_file().parent} cannot be made: {fault.strerror}.") from fault
-    write_file(_file(), f'# What this person chose in the window.\nlanguage = "{language}"\n'.encode())
-
-
-def _file() -> Path:
-    return user_folder() / "window.toml"
+    keep_preference(Preference.LANGUAGE, language.value)

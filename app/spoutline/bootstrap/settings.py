@@ -27,7 +27,11 @@ class Settings:
 
 
 def user_folder() -> Path:
-    """Return the folder where the person's surveys and jurisdictions lie unless another is named."""
-    import platformdirs
+    """Return the folder where the person's surveys and jurisdictions lie unless another is named.
 
-    return Path(platformdirs.user_data_dir("spoutline", appauthor=False))
+    It is the one chosen in the preferences, as long as it is there, else the usual one of the desktop.
+    """
+    from spoutline.bootstrap.preferences import Preference, home_folder, preference
+
+    chosen = preference(Preference.DATA_FOLDER)
+    return Path(chosen) if chosen and Path(chosen).is_dir() else home_folder()

@@ -27,6 +27,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.dispenser_types import DispenserTypeService
     from spoutline.bootstrap.installer import InstallerService
     from spoutline.bootstrap.quotations import QuotationService
+    from spoutline.bootstrap.standing import StationStanding
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.explain.plan.story import Story
     from spoutline.model.catalogue_edition import EditionRef
@@ -300,6 +301,13 @@ class Workbench:
         """Return the local rules, built in and the person's own."""
         return self._jurisdictions
 
+    def usual_jurisdiction(self) -> str:
+        """Return whose limits a new survey begins with, as chosen for the book; empty where nothing was."""
+        from spoutline.book.records import SettingName
+
+        chosen = self.book().setting(SettingName.JURISDICTION) or ""
+        return chosen if chosen in self._jurisdictions.ids() else ""
+
     def files_in_use(self) -> tuple[InUse, ...]:
         """Return the files that the program draws on: no output may take the place of one."""
         from spoutline.bootstrap.files_in_use import files_in_use
@@ -340,6 +348,12 @@ class Workbench:
     def quoting(self) -> QuotationService:
         """Return the use cases of quotations, wired to the stores of this workbench."""
         return self._quoting()
+
+    def standing(self, survey: Survey) -> StationStanding:
+        """Return where the work on a station stands, as the book knows it."""
+        from spoutline.bootstrap.standing import station_standing
+
+        return station_standing(survey, self._stores.book, self._stores.planned_with)
 
     def agreeing(self) -> AgreementService:
         """Return the use cases of agreed sets: the one door to the sets of a station."""

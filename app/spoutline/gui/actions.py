@@ -25,10 +25,13 @@ class ActionId(StrEnum):
     IMPORT_SURVEY = "import_survey"
     IMPORT_TABLE = "import_table"
     EXPORT_SURVEY = "export_survey"
+    RECENT = "recent"
+    PREFERENCES = "preferences"
     BACKUPS = "backups"
     QUIT = "quit"
     UNDO = "undo"
     REDO = "redo"
+    UNDO_LIST = "undo_list"
     ADD_POSITION = "add_position"
     DUPLICATE_POSITION = "duplicate_position"
     RENAME_POSITION = "rename_position"
@@ -40,6 +43,8 @@ class ActionId(StrEnum):
     DISPENSER_TYPES = "dispenser_types"
     REPEAT_DISPENSER = "repeat_dispenser"
     MIRROR_DISPENSER = "mirror_dispenser"
+    SEARCH = "search"
+    WALK = "walk"
     PREVIOUS_STEP = "previous_step"
     NEXT_STEP = "next_step"
     PREVIOUS_POSITION = "previous_position"
@@ -71,6 +76,7 @@ class ActionRecord:
     menu: MenuId
     title: str
     keys: str = ""
+    more_keys: tuple[str, ...] = ()
     hint: str = ""
     checkable: bool = False
     starts_group: bool = False
@@ -98,6 +104,12 @@ ACTIONS: tuple[ActionRecord, ...] = (
         keys="Ctrl+Shift+O",
         hint="Put a survey file into the book and open it.",
         starts_group=True,
+    ),
+    ActionRecord(
+        id=ActionId.RECENT,
+        menu=MenuId.SURVEY,
+        title="R&ecent files",
+        hint="Survey files that were read or written lately.",
     ),
     ActionRecord(
         id=ActionId.IMPORT_TABLE,
@@ -128,7 +140,23 @@ ACTIONS: tuple[ActionRecord, ...] = (
         menu=MenuId.CHANGE,
         title="&Redo",
         keys="Ctrl+Y",
+        more_keys=("Ctrl+Shift+Z",),
         hint="Make the change again that was taken back.",
+    ),
+    ActionRecord(
+        id=ActionId.UNDO_LIST,
+        menu=MenuId.CHANGE,
+        title="&Steps taken…",
+        keys="Ctrl+Shift+J",
+        hint="Every change of this survey since it was opened; go back to any of them, and forward again.",
+    ),
+    ActionRecord(
+        id=ActionId.PREFERENCES,
+        menu=MenuId.CHANGE,
+        title="&Preferences…",
+        keys="Ctrl+,",
+        hint="Language, units, theme, catalog, usual local rules, data folder and backups in one place.",
+        starts_group=True,
     ),
     ActionRecord(
         id=ActionId.ADD_POSITION,
@@ -210,6 +238,21 @@ ACTIONS: tuple[ActionRecord, ...] = (
         hint="The history of agreements, two of them compared; planned, agreed and built side by side.",
     ),
     ActionRecord(
+        id=ActionId.SEARCH,
+        menu=MenuId.GO,
+        title="&Find anything…",
+        keys="Ctrl+K",
+        hint="One search over commands, positions, surveys, quotations, parts and help.",
+    ),
+    ActionRecord(
+        id=ActionId.WALK,
+        menu=MenuId.GO,
+        title="S&urvey, position by position",
+        keys="Ctrl+1",
+        hint="The questions about the position in hand, and its set.",
+        starts_group=True,
+    ),
+    ActionRecord(
         id=ActionId.PREVIOUS_STEP, menu=MenuId.GO, title="&Back a step", keys="Alt+Left", hint="Go to the step before."
     ),
     ActionRecord(
@@ -270,7 +313,7 @@ ACTIONS: tuple[ActionRecord, ...] = (
         id=ActionId.CONVERSION,
         menu=MenuId.GO,
         title="&Conversion of the site",
-        keys="Ctrl+K",
+        keys="Ctrl+E",
         hint="What stays, goes and comes, in which order, at what cost, with what effect on emissions.",
     ),
     ActionRecord(

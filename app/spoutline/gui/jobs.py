@@ -41,6 +41,8 @@ class JobKind(StrEnum):
     QUOTATION = "quotation"
     SETS = "sets"
     CATALOGUE = "catalogue"
+    STANDING = "standing"
+    COMMAND_SEARCH = "command_search"
 
 
 @dataclass(frozen=True, slots=True)
@@ -125,11 +127,14 @@ class Jobs(QObject):
         Work has begun, or the last job in hand is finished.
     progressed(JobKey, int, int)
         A job finished that many units of so many.
+    delivered(JobKey)
+        The value of a job was handed on.
     broke(object)
         A job met an exception that is neither bad input nor a failing store; the exception, to be written down.
     """
 
     broke = Signal(object)
+    delivered = Signal(object)
     busy_changed = Signal(bool)
     progressed = Signal(object, int, int)
 
@@ -225,6 +230,7 @@ class Jobs(QObject):
             return
         if fault is None:
             waiting.deliver(value)
+            self.delivered.emit(ticket.key)
         elif isinstance(fault, InputFault | StoreFault):
             waiting.fail(fault)
         else:

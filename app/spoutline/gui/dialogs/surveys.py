@@ -181,7 +181,7 @@ class SurveysDialog(FormDialog):
 
     def _start(self) -> None:
         try:
-            survey = new_survey(self.name_edit.text())
+            survey = new_survey(self.name_edit.text(), wait_for(self._workbench.usual_jurisdiction))
             self.accept_survey(wait_for(lambda: self._workbench.book().create(survey)))
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))

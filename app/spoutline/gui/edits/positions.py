@@ -17,10 +17,13 @@ from spoutline.planning.refit.dispensers import dispenser_names, island_of, stan
 MOST_POSITIONS = 5000
 
 
-def new_survey(name: str) -> Survey:
-    """Return a survey of one position, side A of dispenser 1; raise ``InputFault`` for a name that cannot be."""
+def new_survey(name: str, jurisdiction: str = "") -> Survey:
+    """Return a survey of one position, side A of dispenser 1; raise ``InputFault`` for a name that cannot be.
+
+    It begins with the limits of ``jurisdiction``, or with the usual ones where that is empty.
+    """
     try:
-        site = Site(name=name)
+        site = Site(name=name, **({"jurisdiction": jurisdiction} if jurisdiction else {}))
     except ValidationError as error:
         value = f"“{name}”" if name.strip() else "nothing"
         raise InputFault((InputProblem("", "name of the site", value, "write 1 to 60 characters"),)) from error

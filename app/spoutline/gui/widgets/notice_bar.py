@@ -1,15 +1,36 @@
-"""A bar above the page that tells what went wrong and offers what can be done about it."""
+"""A notice that tells what went wrong and offers what can be done about it, over the lower left corner of the window.
+
+It lies over the page and moves nothing: whoever is about to press a button finds it where it was.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QWidget
+from PySide6.QtCore import QEvent, QObject, QSize, Qt
+from PySide6.QtGui import QAccessible, QAccessibleEvent, QKeyEvent
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.gui.roles import Tone
+from spoutline.gui.widgets.fitted_scroll import FittedScroll
 from spoutline.gui.widgets.marks import Mark
+from spoutline.gui.widgets.tile_grid import TileGrid
+from spoutline.gui.wording import tr
+
+_WORDS = {
+    Tone.GOOD: "Notice: done",
+    Tone.CAUTION: "Notice: caution",
+    Tone.BAD: "Notice: trouble",
+    Tone.QUESTION: "Notice: question",
+    Tone.NOTE: "Notice",
+    Tone.WORKING: "Notice",
+    Tone.OPEN: "Notice",
+}
+_NARROW, _WIDE = 300, 460  # pixels; for a sentence, and for what does not fit into a few lines
+_LONG_TEXT = 160  # characters
+_MARGIN = 10
+_MOST_SHARE = 0.6  # of the height of what it lies over
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,18 +44,29 @@ class Offer:
 class NoticeBar(QFrame):
     """Shows one notice until it is put away. It never takes the keyboard away from what a person is doing."""
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
-        self.setObjectName("card")
-        self._row = QHBoxLayout(self)
-        self._row.setContentsMargins(12, 6, 8, 6)
+        self.setObjectName("notice")
+        column = QVBoxLayout(self)
+        column.setContentsMargins(12, 10, 10, 10)
+        row = QHBoxLayout()
         self._mark = Mark(self)
-        self._label = QLabel(self)
+        self._scroll = FittedScroll(self)
+        self._scroll.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self._scroll.setAccessibleName(tr("Notice"))
+        self._label = QLabel()
         self._label.setTextFormat(Qt.TextFormat.PlainText)
         self._label.setWordWrap(True)
-        self._row.addWidget(self._mark)
-        self._row.addWidget(self._label, 1)
+        self._label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self._scroll.column.addWidget(self._label)
+        row.addWidget(self._mark, 0, Qt.AlignmentFlag.AlignTop)
+        row.addWidget(self._scroll, 1)
+        column.addLayout(row, 1)
+        self._column = column
+        self._grid: TileGrid | None = None
         self._buttons: list[QPushButton] = []
+        self._over = parent
+        parent.installEventFilter(self)
         self.hide()
 
     @property
@@ -45,28 +77,67 @@ class NoticeBar(QFrame):
     def notify(self, text: str, *, tone: Tone = Tone.CAUTION, offers: tuple[Offer, ...] = ()) -> None:
         """Show a notice with its offers and a way to put it away."""
         self._drop_buttons()
-        self._mark.show_tone(tone, "Notice")
+        self._mark.show_tone(tone, tr(_WORDS[tone]))
         self._label.setText(text)
-        for offer in offers:
-            self._add_button(offer.words, offer.act)
-        self._add_button("Put away", self.put_away)
+        self.setAccessibleName(tr(_WORDS[tone]))
+        self.setAccessibleDescription(text)
+        grid = TileGrid(2, self)
+        for words, act in (*((one.words, one.act) for one in offers), (tr("Put away"), self.put_away)):
+            self._add_button(grid, words, act)
+        self._grid = grid
+        self._column.addWidget(grid)
+        grid.show()
         self.show()
+        self.raise_()
+        self._lay_out()
+        QAccessible.updateAccessibility(QAccessibleEvent(self, QAccessible.Event.Alert))
 
     def put_away(self) -> None:
-        """Hide the notice."""
+        """Hide the notice; the keyboard goes on where it was where it was in here."""
+        had_keyboard = self.isAncestorOf(self.window().focusWidget() or self.window())
         self._drop_buttons()
         self._label.clear()
         self.hide()
+        if had_keyboard:
+            self._over.focusNextChild()
 
-    def _add_button(self, words: str, act: Callable[[], None]) -> None:
-        button = QPushButton(words, self)
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Qt: Escape puts the notice away."""
+        if event.key() == Qt.Key.Key_Escape:
+            self.put_away()
+        else:
+            super().keyPressEvent(event)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Qt: stay in the corner of what it lies over."""
+        if event.type() == QEvent.Type.Resize and not self.isHidden():
+            self._lay_out()
+        return super().eventFilter(watched, event)
+
+    def _lay_out(self) -> None:
+        room = self._over.size() - QSize(2 * _MARGIN, 2 * _MARGIN)
+        wide = min(_WIDE if len(self._label.text()) > _LONG_TEXT else _NARROW, room.width())
+        self.setFixedWidth(wide)
+        most = max(90, int(room.height() * _MOST_SHARE))
+        edges = self._column.contentsMargins()
+        text_wide = wide - edges.left() - edges.right() - self._mark.width() - 22
+        words = self._label.heightForWidth(max(60, text_wide)) + 4
+        below = self._grid.sizeHint().height() if self._grid is not None else 0
+        high = min(most, words + below + edges.top() + edges.bottom() + self._column.spacing() + 6)
+        self._scroll.fit()
+        self.setFixedHeight(max(high, below + 60))
+        self.move(_MARGIN, self._over.height() - self.height() - _MARGIN)
+
+    def _add_button(self, grid: TileGrid, words: str, act: Callable[[], None]) -> None:
+        button = QPushButton(words, grid)
         button.clicked.connect(lambda _=False: act())  # Qt's flag is none of its arguments
-        self._row.addWidget(button)
+        grid.add(button)
         self._buttons.append(button)
 
     def _drop_buttons(self) -> None:
-        for button in self._buttons:
-            self._row.removeWidget(button)
-            button.hide()
-            button.deleteLater()
+        if self._grid is not None:
+            self._column.removeWidget(self._grid)
+            self._grid.hide()
+            self._grid.deleteLater()
+            self._grid = None
         self._buttons.clear()

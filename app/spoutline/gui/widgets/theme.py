@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, fields
+from enum import StrEnum
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QFont, QFontDatabase, QPalette
@@ -10,6 +11,7 @@ from PySide6.QtWidgets import QApplication
 
 from spoutline import assets
 from spoutline.gui.roles import Tone
+from spoutline.gui.wording import tr
 
 FONT_FAMILY = "DejaVu Sans"
 _BODY_PT = 9.5
@@ -97,15 +99,138 @@ DARK = Colours(
 )
 
 
+LIGHT_CONTRAST = Colours(
+    backdrop="#ffffff",
+    card="#ffffff",
+    text="#000000",
+    quiet_text="#1f1f1f",
+    line="#3d3d3d",
+    frame="#3d3d3d",
+    accent="#00304a",
+    on_accent="#ffffff",
+    soft="#d5ebf5",
+    stripe="#f2f2f2",
+    good="#00461f",
+    caution="#5c3300",
+    bad="#8a0000",
+    question="#43107e",
+    note="#1f1f1f",
+    hose="#000000",
+    hose_at_rest="#4a4a4a",
+    fitting="#00304a",
+    vehicle="#4a4a4a",
+    water="#00466e",
+    cold="#003a7d",
+    hot="#7a2400",
+    sheet="#ffffff",
+)
+
+DARK_CONTRAST = Colours(
+    backdrop="#000000",
+    card="#000000",
+    text="#ffffff",
+    quiet_text="#e6e6e6",
+    line="#c4c4c4",
+    frame="#c4c4c4",
+    accent="#ffe14d",
+    on_accent="#000000",
+    soft="#2b2b00",
+    stripe="#141414",
+    good="#7dff9b",
+    caution="#ffd24a",
+    bad="#ffa59c",
+    question="#dcc4ff",
+    note="#e6e6e6",
+    hose="#ffffff",
+    hose_at_rest="#bdbdbd",
+    fitting="#ffe14d",
+    vehicle="#bdbdbd",
+    water="#8fd3ff",
+    cold="#9cc9ff",
+    hot="#ffb894",
+    sheet="#000000",
+)
+
+READY = (LIGHT, DARK, LIGHT_CONTRAST, DARK_CONTRAST)
+
+
+class ThemeChoice(StrEnum):
+    """Which colours a person wants."""
+
+    DESKTOP = "desktop"
+    LIGHT = "light"
+    DARK = "dark"
+    CONTRAST = "contrast"
+
+
+_WORDS = {
+    ThemeChoice.DESKTOP: "As the desktop",
+    ThemeChoice.LIGHT: "Light",
+    ThemeChoice.DARK: "Dark",
+    ThemeChoice.CONTRAST: "High contrast",
+}
+
+
+def theme_words(choice: ThemeChoice) -> str:
+    """Return what a theme is called."""
+    return tr(_WORDS[choice])
+
+
+def colours_of_desktop(palette: QPalette) -> Colours:
+    """Return colours made of a desktop's own high-contrast palette: its text, grounds and highlight, and no others.
+
+    Marks keep their shapes and take the colour of text: a person who set the colours of the desktop wants no others.
+    """
+    role = QPalette.ColorRole
+
+    def of(one: QPalette.ColorRole) -> str:
+        return palette.color(QPalette.ColorGroup.Active, one).name()
+
+    text, ground = of(role.WindowText), of(role.Window)
+    chosen, on_chosen = of(role.Highlight), of(role.HighlightedText)
+    inks = dict.fromkeys(("good", "caution", "bad", "question", "note", "water", "cold", "hot"), text)
+    lines = dict.fromkeys(("hose", "hose_at_rest", "fitting", "vehicle", "line", "frame", "quiet_text"), text)
+    grounds = dict.fromkeys(("backdrop", "card", "soft", "stripe", "sheet"), ground)
+    return Colours(text=text, accent=chosen, on_accent=on_chosen, **inks, **lines, **grounds)
+
+
+def wants_contrast(app: QApplication) -> bool:
+    """Say whether the desktop asks for high contrast; Qt tells it from 6.10 on."""
+    hints = getattr(app.styleHints(), "accessibility", None)
+    wanted = getattr(Qt, "ContrastPreference", None)
+    return hints is not None and wanted is not None and hints().contrastPreference() is wanted.HighContrast
+
+
+def colours_for(app: QApplication, choice: ThemeChoice) -> Colours:
+    """Return the colours of a choice, as the desktop is set now."""
+    match choice:
+        case ThemeChoice.LIGHT:
+            return LIGHT
+        case ThemeChoice.DARK:
+            return DARK
+        case ThemeChoice.CONTRAST:
+            return DARK_CONTRAST if is_dark(app) else LIGHT_CONTRAST
+        case ThemeChoice.DESKTOP:
+            if wants_contrast(app):
+                app.setPalette(QPalette())  # else it would be asked for the one that was set here
+                return colours_of_desktop(app.palette())
+            return DARK if is_dark(app) else LIGHT
+
+
 def is_dark(app: QApplication) -> bool:
     """Say whether the desktop asks for a dark window."""
     return app.styleHints().colorScheme() is Qt.ColorScheme.Dark
 
 
+class _Worn:
+    """The colours that the application was dressed in last."""
+
+    colours: Colours = LIGHT
+
+
 def colours_now() -> Colours:
-    """Return the colours in use, told by the palette that ``dress`` has set."""
-    window = QApplication.palette().color(QPalette.ColorRole.Window)
-    return DARK if window.lightness() < 128 else LIGHT
+    """Return the colours in use, those that ``dress`` has set."""
+    return _Worn.colours
 
 
 def tone_colour(tone: Tone, colours: Colours) -> QColor:
@@ -122,9 +247,11 @@ def tone_colour(tone: Tone, colours: Colours) -> QColor:
     return QColor(named[tone])
 
 
-def dress(app: QApplication, *, dark: bool | None = None) -> None:
-    """Give the application its font, palette and style sheet; ``dark`` None follows the desktop."""
-    colours = DARK if (is_dark(app) if dark is None else dark) else LIGHT
+def dress(app: QApplication, choice: ThemeChoice = ThemeChoice.DESKTOP, *, dark: bool | None = None) -> None:
+    """Give the application its font, palette and style sheet; ``dark`` goes before the choice where it is given."""
+    if dark is not None:
+        choice = ThemeChoice.DARK if dark else ThemeChoice.LIGHT
+    colours = _Worn.colours = colours_for(app, choice)
     sheet = style_sheet(colours)
     if app.styleSheet() == sheet:
         return  # a sheet that is set again polishes every widget that there is anew
@@ -205,6 +332,7 @@ QSplitter::handle { background: @backdrop@; }
 QScrollArea, QScrollArea > QWidget > QWidget#page { background: transparent; border: none; }
 
 QFrame#card, QFrame#drawingCard { background: @card@; border: 1px solid @line@; border-radius: 8px; }
+QFrame#notice { background: @card@; border: 2px solid @frame@; border-radius: 8px; }
 QFrame#head { background: @card@; border-bottom: 1px solid @line@; }
 QLabel#cardTitle { font-weight: bold; color: @text@; font-size: 10.5pt; }
 QLabel#pageTitle { font-weight: bold; font-size: 14pt; color: @text@; }

@@ -29,7 +29,7 @@ def begin_own(workbench: Workbench, catalogue: str, site: str, *, without_demons
     """
     from spoutline.gui.edits.positions import new_survey
 
-    survey = new_survey(site)
+    survey = new_survey(site, workbench.usual_jurisdiction())
     workbench.catalogues().begin(catalogue, without_demonstration=without_demonstration)
     return workbench.book().create(survey)
 

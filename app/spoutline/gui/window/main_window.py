@@ -3,19 +3,22 @@
 from __future__ import annotations
 
 from functools import partial
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QMimeData, QSize, Qt, Signal
 from PySide6.QtGui import QAction, QActionGroup, QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence
 from PySide6.QtWidgets import QLabel, QMainWindow, QMenu, QProgressBar, QVBoxLayout, QWidget
 
-from spoutline.gui.actions import ACTIONS, ActionId, MenuId, action_record
+from spoutline.gui.actions import ACTIONS, ActionId, ActionRecord, MenuId, action_record
 from spoutline.gui.escaping import mnemonic_safe
 from spoutline.gui.jobs import Jobs
 from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.icons import icon
 from spoutline.gui.widgets.notice_bar import NoticeBar, Offer
+from spoutline.gui.widgets.theme import ThemeChoice, theme_words
 from spoutline.gui.window.language import LANGUAGE_NAMES
+from spoutline.gui.window.memory import LastView, WindowMemory
 from spoutline.gui.wording import tr
 from spoutline.model.language import Language
 
@@ -57,17 +60,27 @@ class MainWindow(QMainWindow):
         A file was dropped on the window; its path.
     language_wanted(str)
         Another language was chosen; its tag.
+    theme_wanted(str)
+        Other colours were chosen.
     """
 
     file_dropped = Signal(str)
     language_wanted = Signal(str)
+    theme_wanted = Signal(str)
 
-    def __init__(self, language: Language = Language.ENGLISH) -> None:
+    def __init__(
+        self,
+        language: Language = Language.ENGLISH,
+        memory: WindowMemory | None = None,
+        theme: ThemeChoice = ThemeChoice.DESKTOP,
+    ) -> None:
         super().__init__()
-        self._language = language
+        self.language, self.theme = language, theme
+        self.memory = memory if memory is not None else WindowMemory(parent=self)
         self.setWindowTitle("Spoutline")
         self.setWindowIcon(icon("spoutline"))
-        self.resize(_WANTED_SIZE.boundedTo(self.screen().availableSize() - _FRAME))
+        if not self.memory.give_window_back(self):
+            self.resize(_WANTED_SIZE.boundedTo(self.screen().availableSize() - _FRAME))
         self.jobs = Jobs(self)
         self.workplace: Workplace | None = None
         self.saving: SaveDisplay | None = None
@@ -79,7 +92,6 @@ class MainWindow(QMainWindow):
         self._column = QVBoxLayout(self._middle)
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.setSpacing(4)
-        self._column.addWidget(self.notices)
         self.waiting_label = QLabel(tr("Opening the book of surveys…"), self._middle)
         self.waiting_label.setObjectName("pageTitle")
         self.waiting_label.setAlignment(Qt.AlignmentFlag.AlignCenter)
@@ -93,31 +105,67 @@ class MainWindow(QMainWindow):
         for record in ACTIONS:
             if record.starts_group:
                 menus[record.menu].addSeparator()
-            action = QAction(tr(record.title), self)
+            action = self._action_of(record, menus[record.menu])
             action.setObjectName(record.id.value)
             action.setStatusTip(tr(record.hint))
             action.setCheckable(record.checkable)
             if record.keys:
-                action.setShortcut(QKeySequence(record.keys))
+                action.setShortcuts([QKeySequence(keys) for keys in (record.keys, *record.more_keys)])
             if record.id in _ICONS:
                 action.setIcon(icon(_ICONS[record.id]))
             if record.checkable:
                 units.addAction(action)
             action.setEnabled(record.id not in _NEEDS_SURVEY)
-            menus[record.menu].addAction(action)
+            if action.menu() is None:
+                menus[record.menu].addAction(action)
             self.actions_by_id[record.id] = action
 
+        self._build_themes(menus[MenuId.SHOW])
         self._build_languages(menus[MenuId.SHOW])
 
-    def _build_languages(self, menu: QMenu) -> None:
+    def _action_of(self, record: ActionRecord, menu: QMenu) -> QAction:
+        if record.id is not ActionId.RECENT:
+            return QAction(tr(record.title), self)
+        self.recent_menu = menu.addMenu(tr(record.title))
+        self.recent_menu.aboutToShow.connect(self._show_recent)
+        return self.recent_menu.menuAction()
+
+    def _show_recent(self) -> None:
+        self.recent_menu.clear()
+        for path in self.memory.files:
+            action = self.recent_menu.addAction(mnemonic_safe(path.name))
+            action.setStatusTip(str(path))
+            action.triggered.connect(partial(self.file_dropped.emit, str(path)))
+        if not self.memory.files:
+            self.recent_menu.addAction(tr("No file yet")).setEnabled(False)
+
+    def _build_themes(self, menu: QMenu) -> None:
         menu.addSeparator()
+        self.theme_menu = menu.addMenu(tr("The&me"))
+        group = QActionGroup(self)
+        for choice in ThemeChoice:
+            action = QAction(theme_words(choice), self)
+            action.setObjectName(f"theme_{choice}")
+            action.setCheckable(True)
+            action.setChecked(choice is self.theme)
+            action.triggered.connect(partial(self.theme_wanted.emit, choice.value))
+            group.addAction(action)
+            self.theme_menu.addAction(action)
+
+    def show_theme(self, choice: ThemeChoice) -> None:
+        """Mark the colours in use."""
+        self.theme = choice
+        for action in self.theme_menu.actions():
+            action.setChecked(action.objectName() == f"theme_{choice}")
+
+    def _build_languages(self, menu: QMenu) -> None:
         self.language_menu = menu.addMenu(tr("La&nguage"))
         group = QActionGroup(self)
         for language, name in LANGUAGE_NAMES.items():
             action = QAction(name, self)
             action.setObjectName(f"language_{language}")
             action.setCheckable(True)
-            action.setChecked(language is self._language)
+            action.setChecked(language is self.language)
             action.triggered.connect(partial(self.language_wanted.emit, language.value))
             group.addAction(action)
             self.language_menu.addAction(action)
@@ -161,10 +209,13 @@ class MainWindow(QMainWindow):
         workplace = Workplace(session, self.jobs, self.notify, self._middle)
         self.workplace = workplace
         self._column.addWidget(workplace, 1)
+        for name, splitter in workplace.splitters.items():
+            self.memory.give_splitter_back(name, splitter)
         for action in self.actions_by_id.values():
             action.setEnabled(True)
         self._follow_undo(session)
         self.saving = SaveDisplay(session, self.save_label, self.notices, self)
+        self.saving.written.connect(lambda path: self.memory.add_file(Path(path)))
         self.setAcceptDrops(True)
         workplace.fetch_choices()
         return workplace
@@ -215,11 +266,24 @@ class MainWindow(QMainWindow):
         if self.saving is not None and not self.saving.may_leave(is_closing=True):
             event.ignore()
             return
+        self._keep_view()
         if self.saving is not None and self.workplace is not None:
             self.saving.stop()
             self.workplace.session.close()
         self.jobs.close()
         super().closeEvent(event)
+
+    def _keep_view(self) -> None:
+        """Remember size, splitters and what is in view for the next start."""
+        self.memory.keep_window(self)
+        workplace = self.workplace
+        if workplace is None:
+            return
+        for name, splitter in workplace.splitters.items():
+            self.memory.keep_splitter(name, splitter)
+        session = workplace.session
+        view = LastView(survey_id=session.stored.id, label=session.label, place=workplace.place, step=workplace.step)
+        self.memory.keep_view(view)
 
 
 def _dropped_file(data: QMimeData) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QTimer
+from PySide6.QtCore import QObject, QTimer, Signal
 from PySide6.QtWidgets import QLabel
 
 from spoutline.documents.own_files import FileForm
@@ -39,7 +39,15 @@ _WORDS = {
 
 
 class SaveDisplay(QObject):
-    """Shows the state of saving of one session and offers what can be done about it."""
+    """Shows the state of saving of one session and offers what can be done about it.
+
+    Signals
+    -------
+    written(str)
+        The survey was written into a file; its path.
+    """
+
+    written = Signal(str)
 
     def __init__(self, session: Session, label: QLabel, notices: NoticeBar, window: QWidget) -> None:
         super().__init__(window)
@@ -156,6 +164,7 @@ class SaveDisplay(QObject):
         except StoreFault as fault:
             self._notices.notify(str(fault), tone=Tone.BAD)
             return False
+        self.written.emit(str(path))
         self._notices.notify(tr("Written to {path}").format(path=path), tone=Tone.NOTE)
         return True
 

@@ -12,14 +12,19 @@ from PySide6.QtWidgets import QApplication
 
 from spoutline.bootstrap.fault_log import FaultLog, log_folder
 from spoutline.bootstrap.languages import remember_language
+from spoutline.bootstrap.preferences import home_folder
 from spoutline.gui.collection import WindowCollector, leave_out_what_is_there
+from spoutline.gui.edits.question import Step
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
+from spoutline.gui.places import PLACES, Place
 from spoutline.gui.widgets.notice_bar import Offer
-from spoutline.gui.widgets.theme import dress
+from spoutline.gui.widgets.theme import ThemeChoice
 from spoutline.gui.window.faults import UnexpectedFault
 from spoutline.gui.window.first_survey import begin_own, is_first_start, survey_to_show, units_to_show
 from spoutline.gui.window.language import WindowLanguage
 from spoutline.gui.window.main_window import MainWindow
+from spoutline.gui.window.memory import WindowMemory
+from spoutline.gui.window.theme_keeper import ThemeKeeper
 from spoutline.gui.wording import tr
 from spoutline.model.faults import DamagedStore, StoreFault
 from spoutline.model.language import Language
@@ -80,11 +85,10 @@ def run(
     app = QApplication(list(argv))
     app.setApplicationName("spoutline")
     app.setDesktopFileName("spoutline")
-    dress(app)
-    app.styleHints().colorSchemeChanged.connect(lambda _: dress(app))
+    theme = ThemeKeeper(app)
     former_hook = sys.excepthook
     collector = WindowCollector(app)
-    shown = ShownWindow(workbench_factory, survey, language)
+    shown = ShownWindow(workbench_factory, survey, language, theme)
     try:
         return app.exec()
     finally:
@@ -99,19 +103,39 @@ class ShownWindow:
     Everything that shows a text is built anew, so that no page has to know that a language can change.
     """
 
-    def __init__(self, factory: WorkbenchFactory, survey: Survey | None, language: Language) -> None:
+    def __init__(
+        self,
+        factory: WorkbenchFactory,
+        survey: Survey | None,
+        language: Language,
+        theme: ThemeKeeper | None = None,
+    ) -> None:
         self.translations = WindowLanguage()
+        self._theme = theme
+        self._memory = WindowMemory(home_folder() / "window.ini")
         self._show(factory, survey, language)
 
     def _show(self, factory: WorkbenchFactory, survey: Survey | None, language: Language, label: str = "") -> None:
         self.translations.use(language)
-        self.window = MainWindow(language)
+        choice = self._theme.choice if self._theme is not None else ThemeChoice.DESKTOP
+        self.window = MainWindow(language, self._memory, choice)
         self.window.language_wanted.connect(self.switch)
+        self.window.theme_wanted.connect(self.use_theme)
         faults = UnexpectedFault(self.window, FaultLog(log_folder()))
         sys.excepthook = faults
         self.window.show()
         self.opening = Opening(self.window, factory, survey, faults, label)
         QTimer.singleShot(0, self.opening.start)
+
+    def use_theme(self, tag: str) -> None:
+        """Show everything in other colours, now and after the next start."""
+        choice = ThemeChoice(tag)
+        self.window.show_theme(choice)
+        if self._theme is not None:
+            try:
+                self._theme.use(choice)
+            except StoreFault as fault:
+                self.window.show_trouble(str(fault))
 
     def switch(self, tag: str) -> None:
         """Show everything in another language, at the same survey and position, and remember it."""
@@ -233,7 +257,20 @@ class Opening:
         self.verbs.remember_survey(opened.stored)
         self.verbs.tell_changed_types()
         session.look_at(self._label)
+        if self._survey is None:
+            self._show_last_view(session.stored.id)
         self._back_up(opened.workbench)
+
+    def _show_last_view(self, survey_id: int) -> None:
+        """Go on at the place, position and step that were in view when the window was closed."""
+        view, workplace = self._window.memory.last_view(), self._window.workplace
+        if view is None or workplace is None or view.survey_id != survey_id:
+            return
+        workplace.session.look_at(view.label)
+        if view.step is not Step.CONVERSION:
+            workplace.show_step(view.step)
+        if view.place is not Place.SURVEY:
+            self.verbs.do(next(one.action for one in PLACES if one.place is view.place))
 
     def _back_up(self, workbench: Workbench) -> None:
         """Make the backup of the day, now and in a window that stays open over midnight."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QTimer
 from PySide6.QtGui import QGuiApplication
@@ -19,10 +20,16 @@ from spoutline.gui.session import Changed
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.notice_bar import Offer
 from spoutline.gui.window.main_window import MainWindow
+from spoutline.gui.window.seeking import Seeking
 from spoutline.gui.window.workplace import Workplace
 from spoutline.gui.wording import tr
+from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import InputFault, InputNote, StoreFault
 from spoutline.units.accepted import UnitSystem
+
+if TYPE_CHECKING:
+    from spoutline.gui.dialogs.preferences import Preferred
+    from spoutline.gui.models.command_search import Found
 
 _TABLE_ENDINGS = (".csv", ".tsv", ".txt", ".xlsx")
 _NOTES_SHOWN = 4
@@ -34,6 +41,7 @@ class Verbs:
 
     def __init__(self, window: MainWindow, workplace: Workplace) -> None:
         self._window, self._workplace, self._session = window, workplace, workplace.session
+        self.seeking = Seeking(window, workplace, self)
         drawing = workplace.side_panel.drawing
         self._calls: dict[ActionId, Callable[[], object]] = {
             ActionId.SURVEYS: self.open_surveys,
@@ -44,6 +52,9 @@ class Verbs:
             ActionId.QUIT: window.close,
             ActionId.UNDO: self._session.undo_stack.undo,
             ActionId.REDO: self._session.undo_stack.redo,
+            ActionId.UNDO_LIST: self.show_undo_list,
+            ActionId.RECENT: self.show_recent,
+            ActionId.PREFERENCES: self.open_preferences,
             ActionId.ADD_POSITION: self.add_position,
             ActionId.DUPLICATE_POSITION: self.duplicate_position,
             ActionId.RENAME_POSITION: self.rename_position,
@@ -52,6 +63,8 @@ class Verbs:
             ActionId.AGREE: workplace.agreeing.agree_planned,
             ActionId.WITHDRAW: workplace.agreeing.withdraw,
             ActionId.AGREEMENTS: workplace.agreeing.show_history,
+            ActionId.SEARCH: self.seeking.ask,
+            ActionId.WALK: workplace.show_walk,
             ActionId.PREVIOUS_STEP: lambda: workplace.move_step(-1),
             ActionId.NEXT_STEP: lambda: workplace.move_step(1),
             ActionId.PREVIOUS_POSITION: lambda: workplace.move_position(-1),
@@ -81,6 +94,7 @@ class Verbs:
         for action_id, action in window.actions_by_id.items():
             action.triggered.connect(self._caller(action_id))
         workplace.site_panel.asked.connect(self.do)
+        workplace.guide.asked.connect(self.do)
         window.file_dropped.connect(self.read_dropped)
         self._session.changed.connect(self._on_changed)
         self._show_units()
@@ -169,6 +183,7 @@ class Verbs:
             return workbench.book().create(read_survey(path, notes.append))
 
         def take(stored: StoredSurvey) -> None:
+            self._window.memory.add_file(path)
             self.turn_to(stored)
             self._tell_notes(notes)
 
@@ -358,6 +373,60 @@ class Verbs:
         self._session.use_units(system)
         self._remember(SettingName.UNIT_SYSTEM, system.value)
         self._show_units()
+
+    def show_undo_list(self) -> None:
+        """Show every change since the survey was opened."""
+        from spoutline.gui.dialogs.undo_list import UndoListDialog
+
+        UndoListDialog(self._session.undo_stack, self._window).exec()
+
+    def show_recent(self) -> None:
+        """Open the list of files used last below the menu that it belongs to."""
+        self._window.recent_menu.popup(self._window.mapToGlobal(self._window.menuBar().geometry().bottomLeft()))
+
+    def open_preferences(self) -> None:
+        """Show what is preferred and put other choices into effect."""
+        from spoutline.bootstrap.data_folder import use_data_folder
+        from spoutline.gui.dialogs.preferences import PreferencesDialog, Preferred
+
+        workbench, window = self._session.workbench, self._window
+        try:
+            now = Preferred(
+                language=window.language,
+                units=self._session.display.system,
+                theme=window.theme,
+                catalogue=str(wait_for(lambda: workbench.catalogues().chosen())),
+                jurisdiction=wait_for(workbench.usual_jurisdiction),
+            )
+        except (InputFault, StoreFault) as fault:
+            window.show_trouble(str(fault))
+            return
+        dialog = PreferencesDialog(workbench, now, use_data_folder, self.open_backups, window)
+        if dialog.exec() == QDialog.DialogCode.Accepted:
+            self.prefer(now, dialog.preferred)
+
+    def prefer(self, before: Preferred, after: Preferred) -> None:
+        """Put choices into effect; the language last, for that builds the window anew."""
+        workbench = self._session.workbench
+        if after.units is not before.units:
+            self.use_units(after.units)
+        if after.theme is not before.theme:
+            self._window.theme_wanted.emit(after.theme.value)
+        if after.jurisdiction != before.jurisdiction:
+            self._remember(SettingName.JURISDICTION, after.jurisdiction)
+        if after.catalogue != before.catalogue:
+            try:
+                wait_for(lambda: workbench.catalogues().choose(EditionRef.from_text(after.catalogue)))
+            except (InputFault, StoreFault) as fault:
+                self._window.show_trouble(str(fault))
+            else:
+                self.rules_changed()
+        if after.language is not before.language:
+            self._window.language_wanted.emit(after.language.value)
+
+    def help_found(self) -> tuple[Found, ...]:
+        """Return the pages of help as the one search offers them."""
+        return ()
 
     def show_keys(self) -> None:
         """List all commands with their keys."""

@@ -19,10 +19,13 @@ from spoutline.gui.pages.result.set_page import SetPage
 from spoutline.gui.pages.result.side_panel import SidePanel
 from spoutline.gui.pages.survey.site_panel import SitePanel
 from spoutline.gui.pages.survey.step_page import PlacePage, SitePage, StepPage
+from spoutline.gui.places import PLACES, Place
 from spoutline.gui.session import Changed, Session
+from spoutline.gui.widgets.place_bar import PlaceBar
 from spoutline.gui.widgets.slot_strip import SlotFigure, SlotStrip
 from spoutline.gui.widgets.step_rail import StepRail
 from spoutline.gui.window.agreement_steps import AgreementSteps
+from spoutline.gui.window.place_guide import PlaceGuide
 from spoutline.gui.wording import tr
 from spoutline.model.plan import PositionPlan, SlotCount
 
@@ -89,16 +92,22 @@ class Workplace(QWidget):
         self._build()
         self.session.changed.connect(self._on_changed)
         self.plans.updated.connect(self._on_updated)
+        self.guide = PlaceGuide(self.context, self.place_bar, self)
+        self.page_changed.connect(lambda: self.guide.show_place(self.place))
         self.refresh()
         self.show_step(Step.LIQUID)
 
     def _build(self) -> None:
         """Build from the outside in: under a style sheet Qt styles all below a widget anew that gets another parent."""
+        column = QVBoxLayout(self)
+        column.setContentsMargins(10, 6, 4, 8)
+        column.setSpacing(6)
+        self.splitters: dict[str, QSplitter] = {}
+        self.place_bar = PlaceBar(tr("Places of the work"), [tr(one.title) for one in PLACES], self)
         whole = QSplitter(Qt.Orientation.Horizontal, self)
         whole.setChildrenCollapsible(False)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(10, 8, 4, 8)
-        row.addWidget(whole)
+        column.addWidget(self.place_bar)
+        column.addWidget(whole, 1)
         self.site_panel = SitePanel(self.context, whole)
         self.site_panel.position_opened.connect(lambda _: self._leave_site_pages())
         self.views = QStackedWidget(whole)
@@ -115,6 +124,7 @@ class Workplace(QWidget):
         self.views.addWidget(self.walk)
         whole.addWidget(self.site_panel)
         whole.addWidget(self.views)
+        self.splitters |= {"whole": whole, "walk": self.walk}
         whole.setSizes([250, 1160])
         whole.setStretchFactor(1, 1)
 
@@ -171,6 +181,20 @@ class Workplace(QWidget):
         return next((step for step, page in self.step_pages.items() if page is shown), Step.SET)
 
     @property
+    def place(self) -> Place:
+        """The place in view; no page is made to answer this."""
+        made = {
+            "grid_page": Place.POSITIONS,
+            "bill_page": Place.PARTS,
+            "quotation_page": Place.QUOTATION,
+            "conversion_page": Place.CONVERSION,
+            "installer_page": Place.INSTALLER,
+            "catalogues_page": Place.CATALOGUES,
+        }
+        shown = self.views.currentWidget()
+        return next((place for name, place in made.items() if self.__dict__.get(name) is shown), Place.SURVEY)
+
+    @property
     def bill_is_shown(self) -> bool:
         """Whether the bill is in view; it is not made to answer this."""
         return self.views.currentWidget() is self.__dict__.get("bill_page")
@@ -194,6 +218,10 @@ class Workplace(QWidget):
         if step is Step.SET:
             self.set_page.refresh()
         self.page_changed.emit()
+
+    def show_walk(self) -> None:
+        """Bring the walk through the position in hand into view, at the step that was last in view."""
+        self.show_step(self.step)
 
     def show_bill(self) -> None:
         """Bring the bill of the site into view."""

@@ -1,0 +1,55 @@
+"""What a person chose for this machine: kept in a file of its own, so that it is known before any book is opened."""
+
+from __future__ import annotations
+
+import tomllib
+from enum import StrEnum
+from pathlib import Path
+
+from spoutline.model.faults import StoreFault
+
+
+class Preference(StrEnum):
+    """What is kept for the person on this machine; what belongs to a book is a setting of that book."""
+
+    LANGUAGE = "language"
+    THEME = "theme"
+    DATA_FOLDER = "data_folder"
+
+
+def home_folder() -> Path:
+    """Return the folder of what is kept for the person, whatever folder was chosen for data."""
+    import platformdirs
+
+    return Path(platformdirs.user_data_dir("spoutline", appauthor=False))
+
+
+def preference(name: Preference) -> str:
+    """Return what was chosen; empty where nothing was, or the file cannot be read."""
+    try:
+        return str(tomllib.loads(_file().read_text(encoding="utf-8")).get(name, ""))
+    except (OSError, ValueError):
+        return ""
+
+
+def keep_preference(name: Preference, value: str) -> None:
+    """Keep a choice, or forget it where ``value`` is empty; raise ``StoreFault`` where that cannot be kept."""
+    import tomlkit
+
+    from spoutline.whole_files import write_file
+
+    kept = {one: preference(one) for one in Preference} | {name: value}
+    document = tomlkit.document()
+    document.add(tomlkit.comment("What this person chose in the window."))
+    for one, text in kept.items():
+        if text:
+            document.add(one.value, tomlkit.item(text))
+    try:
+        _file().parent.mkdir(parents=True, exist_ok=True)
+    except OSError as fault:
+        raise StoreFault(f"{_file().parent} cannot be made: {fault.strerror}.") from fault
+    write_file(_file(), tomlkit.dumps(document).encode())
+
+
+def _file() -> Path:
+    return home_folder() / "window.toml"

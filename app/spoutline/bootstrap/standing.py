@@ -1,0 +1,42 @@
+"""What the book knows of where the work on a station stands: its quotations, its records, what it is planned with."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from spoutline.book.book import Book
+    from spoutline.book.quotation_records import QuotationEntry
+    from spoutline.model.catalogue_edition import EditionRef
+    from spoutline.model.survey import Survey
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StationStanding:
+    """Where the work on a station stands.
+
+    ``quotations`` are those of its site, the one changed last first; ``recorded`` are the labels of positions of the
+    survey with a commissioning record; ``planned_with`` is the edition that its plans draw on.
+    """
+
+    quotations: tuple[QuotationEntry, ...]
+    recorded: frozenset[str]
+    planned_with: EditionRef
+
+
+def station_standing(
+    survey: Survey, book: Callable[[], Book], planned_with: Callable[[Survey], EditionRef]
+) -> StationStanding:
+    """Read where the work on a station stands; raise ``StoreFault`` where the book cannot be read."""
+    name, opened = survey.site.name, book()
+    entries = (one for one in opened.quotations().entries(name) if one.site == name)
+    labels = {one.label for one in survey.positions}
+    recorded = {one.record.position for one in opened.position_records.commissioning(name)}
+    return StationStanding(
+        quotations=tuple(sorted(entries, key=lambda one: (one.changed_at, one.id), reverse=True)),
+        recorded=frozenset(labels & recorded),
+        planned_with=planned_with(survey),
+    )

@@ -1,0 +1,40 @@
+"""The places of the work on a station, in the order in which a job passes through them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from spoutline.gui.actions import ActionId
+
+
+class Place(StrEnum):
+    """Where a person can be in the window."""
+
+    SURVEY = "survey"
+    POSITIONS = "positions"
+    PARTS = "parts"
+    QUOTATION = "quotation"
+    CONVERSION = "conversion"
+    INSTALLER = "installer"
+    CATALOGUES = "catalogues"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlaceRecord:
+    """A place: what it is called on the switcher, and the command that leads there."""
+
+    place: Place
+    title: str
+    action: ActionId
+
+
+PLACES: tuple[PlaceRecord, ...] = (
+    PlaceRecord(place=Place.SURVEY, title="Survey", action=ActionId.WALK),
+    PlaceRecord(place=Place.POSITIONS, title="All positions", action=ActionId.GRID),
+    PlaceRecord(place=Place.PARTS, title="Parts list", action=ActionId.BILL),
+    PlaceRecord(place=Place.QUOTATION, title="Quotation", action=ActionId.QUOTATIONS),
+    PlaceRecord(place=Place.CONVERSION, title="Conversion", action=ActionId.CONVERSION),
+    PlaceRecord(place=Place.INSTALLER, title="Installer's work", action=ActionId.INSTALLER),
+    PlaceRecord(place=Place.CATALOGUES, title="Catalogs", action=ActionId.CATALOGUES),
+)

@@ -1,0 +1,128 @@
+"""The switcher between places: always in sight, where each stands, by mouse and keyboard."""
+
+from __future__ import annotations
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from planning.quoting_terms import DAY, terms_of
+from spoutline.bootstrap import Workbench
+from spoutline.gui.actions import ActionId
+from spoutline.gui.edits.command import make_edit
+from spoutline.gui.places import PLACES, Place
+from spoutline.gui.roles import Tone
+from spoutline.gui.widgets.place_bar import PlaceButton, Standing
+from spoutline.gui.window.main_window import MainWindow
+from spoutline.gui.window.workplace import Workplace
+from spoutline.model.agreed_sets import SetsSource
+from spoutline.model.quotation import QuotationStatus
+from spoutline.units.accepted import UnitSystem
+from spoutline.units.display import Display
+
+NUMBERS = {one.place: number for number, one in enumerate(PLACES)}
+
+
+def button(workplace: Workplace, place: Place) -> PlaceButton:
+    return workplace.place_bar.buttons[NUMBERS[place]]
+
+
+def standing(workplace: Workplace, place: Place) -> Standing:
+    return button(workplace, place).standing
+
+
+def test_every_place_is_reached_by_the_mouse_and_marked(qtbot: QtBot, workplace: Workplace) -> None:
+    for record in PLACES:
+        QTest.mouseClick(button(workplace, record.place), Qt.MouseButton.LeftButton)
+        assert workplace.place is record.place
+        assert workplace.place_bar.current == NUMBERS[record.place]
+        assert workplace.place_bar.isVisible()
+        assert [one.isChecked() for one in workplace.place_bar.buttons].count(True) == 1
+
+
+def test_commands_of_the_menu_move_the_mark_too(window: MainWindow, workplace: Workplace) -> None:
+    for record in PLACES:
+        window.actions_by_id[record.action].trigger()
+        assert workplace.place_bar.current == NUMBERS[record.place]
+
+
+def test_arrow_keys_go_along_and_return_goes_there(qtbot: QtBot, window: MainWindow, workplace: Workplace) -> None:
+    first, second = workplace.place_bar.buttons[:2]
+    window.activateWindow()
+    first.setFocus()
+    QTest.keyClick(first, Qt.Key.Key_Right)
+    qtbot.waitUntil(second.hasFocus)
+    assert workplace.place is Place.SURVEY  # looking along the places builds no page
+    QTest.keyClick(second, Qt.Key.Key_Return)
+    assert workplace.place is Place.POSITIONS
+    QTest.keyClick(second, Qt.Key.Key_End)
+    qtbot.waitUntil(workplace.place_bar.buttons[-1].hasFocus)
+
+
+def test_the_survey_comes_back_at_the_step_that_was_in_view(window: MainWindow, workplace: Workplace) -> None:
+    window.actions_by_id[ActionId.NEXT_STEP].trigger()
+    step = workplace.step
+    window.actions_by_id[ActionId.GRID].trigger()
+    QTest.mouseClick(button(workplace, Place.SURVEY), Qt.MouseButton.LeftButton)
+    assert workplace.step is step
+
+
+def test_where_the_survey_and_its_sets_stand(qtbot: QtBot, workplace: Workplace) -> None:
+    qtbot.waitUntil(lambda: standing(workplace, Place.SURVEY) == Standing(Tone.GOOD, "2 of 2 surveyed"))
+    qtbot.waitUntil(lambda: standing(workplace, Place.POSITIONS).words == "2 of 2 fit")
+    qtbot.waitUntil(lambda: standing(workplace, Place.INSTALLER) == Standing(Tone.OPEN, "0 of 2 built"))
+    qtbot.waitUntil(lambda: standing(workplace, Place.QUOTATION) == Standing(Tone.OPEN, "none yet"))
+    assert standing(workplace, Place.CATALOGUES).words == "Demonstration"
+    assert standing(workplace, Place.PARTS).words == "planned, not agreed"
+
+
+def test_agreeing_and_quoting_move_where_a_place_stands(qtbot: QtBot, workplace: Workplace, bench: Workbench) -> None:
+    session, si = workplace.session, Display(UnitSystem.SI)
+    site = session.survey.site.model_copy(update={"name": "Switcher Yard"})
+    assert make_edit(session, session.survey.model_copy(update={"site": site}), "Name")
+    qtbot.waitUntil(lambda: session.save_state.is_saved, timeout=15_000)
+    service = bench.quoting()
+    made = service.quote(session.survey, terms_of(heading={"number": "PLACE-1", "dated": DAY}), si).quotation
+    kept = service.keep(made)
+    workplace.guide.refresh()
+    qtbot.waitUntil(lambda: standing(workplace, Place.QUOTATION) == Standing(Tone.NOTE, "PLACE-1 drafted"))
+    issued = service.issue(kept, "Odile", si)
+    workplace.show_quotations()  # whoever looks at a place sees it as it stands
+    qtbot.waitUntil(lambda: standing(workplace, Place.QUOTATION).words == "PLACE-1 issued", timeout=15_000)
+    service.answer(issued, QuotationStatus.ACCEPTED, "Odile")
+    workplace.sets.follow_book()
+    qtbot.waitUntil(
+        lambda: standing(workplace, Place.QUOTATION) == Standing(Tone.GOOD, "PLACE-1 accepted"), timeout=15_000
+    )
+    qtbot.waitUntil(lambda: workplace.sets.source is SetsSource.AGREED, timeout=15_000)
+    qtbot.waitUntil(lambda: standing(workplace, Place.PARTS) == Standing(Tone.GOOD, "agreed"))
+
+
+def test_a_screen_reader_is_told_where_a_place_stands(qtbot: QtBot, workplace: Workplace) -> None:
+    one = button(workplace, Place.SURVEY)
+    qtbot.waitUntil(lambda: one.accessibleDescription() == "2 of 2 surveyed")
+    assert one.accessibleName() == "Survey"
+
+
+@pytest.mark.parametrize("width", [1280, 1920])
+def test_names_of_places_are_whole(qtbot: QtBot, window: MainWindow, workplace: Workplace, width: int) -> None:
+    window.resize(width, 720)
+    QApplication.processEvents()
+    qtbot.waitUntil(lambda: standing(workplace, Place.CATALOGUES).words != "")
+    assert [one.text() for one in workplace.place_bar.buttons if one.width() < one.sizeHint().width()] == []
+
+
+def test_a_notice_moves_nothing(window: MainWindow, workplace: Workplace) -> None:
+    QApplication.processEvents()
+    before = workplace.next_button.mapTo(window, workplace.next_button.rect().topLeft())
+    size = workplace.size()
+    window.notify("Something that a person should read. " * 6)
+    QApplication.processEvents()
+    assert window.notices.isVisible()
+    assert workplace.next_button.mapTo(window, workplace.next_button.rect().topLeft()) == before
+    assert workplace.size() == size
+    assert window.centralWidget().rect().contains(window.notices.geometry())
+    QTest.keyClick(window.notices, Qt.Key.Key_Escape)
+    assert window.notices.text == ""
