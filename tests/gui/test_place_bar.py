@@ -13,8 +13,8 @@ from spoutline.bootstrap import Workbench
 from spoutline.gui.actions import ActionId
 from spoutline.gui.edits.command import make_edit
 from spoutline.gui.places import PLACES, Place
-from spoutline.gui.roles import Tone
-from spoutline.gui.widgets.place_bar import PlaceButton, Standing
+from spoutline.gui.roles import Standing, Tone
+from spoutline.gui.widgets.place_bar import PlaceButton
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.agreed_sets import SetsSource

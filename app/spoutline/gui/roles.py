@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from enum import IntEnum, StrEnum
 
 from PySide6.QtCore import Qt
@@ -27,3 +28,11 @@ class Tone(StrEnum):
     NOTE = "note"
     WORKING = "working"
     OPEN = "open"  # nobody surveyed it yet
+
+
+@dataclass(frozen=True, slots=True)
+class Standing:
+    """Where a place stands: a mark, and the same in a word or two."""
+
+    tone: Tone
+    words: str

@@ -12,11 +12,11 @@ from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import QComboBox, QFileDialog, QFormLayout, QHBoxLayout, QLabel, QPushButton, QWidget
 
 from spoutline.gui.dialogs.form import FormDialog
+from spoutline.gui.languages import LANGUAGE_NAMES
 from spoutline.gui.local_days import moment_text
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.theme import ThemeChoice, theme_words
-from spoutline.gui.window.language import LANGUAGE_NAMES
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.language import Language

@@ -6,8 +6,7 @@ from collections.abc import Callable, Mapping
 from typing import TYPE_CHECKING
 
 from spoutline.gui.places import Place
-from spoutline.gui.roles import Tone
-from spoutline.gui.widgets.place_bar import Standing
+from spoutline.gui.roles import Standing, Tone
 from spoutline.gui.wording import tr
 from spoutline.model.agreed_sets import AgreedSets, AgreementKind, SetsSource
 from spoutline.model.answered import is_surveyed

@@ -3,27 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from PySide6.QtCore import QEvent, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QKeyEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QAbstractButton, QFrame, QHBoxLayout, QWidget
 
-from spoutline.gui.roles import Tone
+from spoutline.gui.roles import Standing, Tone
 from spoutline.gui.widgets.marks import paint_mark
 from spoutline.gui.widgets.theme import colours_now
 
 _MARK, _EDGE, _GAP = 16, 8, 6
 _SMALL = 0.88  # of the size of text, for where a place stands
 _LEAST_TEXT = 40  # pixels; less would show no word
-
-
-@dataclass(frozen=True, slots=True)
-class Standing:
-    """Where a place stands: a mark, and the same in a word or two."""
-
-    tone: Tone
-    words: str
 
 
 class PlaceButton(QAbstractButton):

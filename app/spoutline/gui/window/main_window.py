@@ -13,11 +13,11 @@ from PySide6.QtWidgets import QLabel, QMainWindow, QMenu, QProgressBar, QVBoxLay
 from spoutline.gui.actions import ACTIONS, ActionId, ActionRecord, MenuId, action_record
 from spoutline.gui.escaping import mnemonic_safe
 from spoutline.gui.jobs import Jobs
+from spoutline.gui.languages import LANGUAGE_NAMES
 from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.icons import icon
 from spoutline.gui.widgets.notice_bar import NoticeBar, Offer
 from spoutline.gui.widgets.theme import ThemeChoice, theme_words
-from spoutline.gui.window.language import LANGUAGE_NAMES
 from spoutline.gui.window.memory import LastView, WindowMemory
 from spoutline.gui.wording import tr
 from spoutline.model.language import Language
