@@ -289,6 +289,39 @@ class WorkbookBounds:
         return cls(BOUNDS.intake_workbook_bytes, 3 * BOUNDS.intake_cells, BOUNDS.intake_cells, BOUNDS.intake_rows)
 
 
+@dataclass(frozen=True, slots=True)
+class TableBounds:
+    """What a table may hold, by what its rows are."""
+
+    workbook_bytes: int
+    text_bytes: int
+    rows: int
+    cells: int
+    unpacked: WorkbookBounds
+
+    @classmethod
+    def of_positions(cls) -> TableBounds:
+        """Return the bounds of a table of positions."""
+        return cls(
+            BOUNDS.table_bytes,
+            BOUNDS.text_table_bytes,
+            BOUNDS.table_rows,
+            BOUNDS.table_cells,
+            WorkbookBounds.of_positions(),
+        )
+
+    @classmethod
+    def of_intake(cls) -> TableBounds:
+        """Return the bounds of a supplier's table."""
+        return cls(
+            BOUNDS.intake_bytes,
+            BOUNDS.intake_bytes,
+            BOUNDS.intake_rows,
+            BOUNDS.intake_cells,
+            WorkbookBounds.of_intake(),
+        )
+
+
 def check_workbook(content: bytes, place: str, bounds: WorkbookBounds | None = None) -> None:
     """Refuse a workbook that would unpack to far more than its table needs; that of positions where none is said.
 

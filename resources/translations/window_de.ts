@@ -692,10 +692,6 @@
    <translation>Eine Sorte wechselt tankweise, und eine Gasleitung endet an einem Tank. Bei einer Mischung aus zweien 1 + 2 schreiben.</translation>
   </message>
   <message>
-   <source>A comma in a figure is the decimal sign</source>
-   <translation>Ein Komma in einer Zahl ist das Dezimalzeichen</translation>
-  </message>
-  <message>
    <source>A comma is the decimal sign</source>
    <translation>Komma ist das Dezimalzeichen</translation>
   </message>
@@ -754,10 +750,6 @@
   <message>
    <source>A supplier's ta&amp;ble</source>
    <translation>Ta&amp;belle eines Lieferanten</translation>
-  </message>
-  <message>
-   <source>A supplier's table</source>
-   <translation>Tabelle eines Lieferanten</translation>
   </message>
   <message>
    <source>A whole number from 1 to 50.</source>
@@ -1280,6 +1272,18 @@
    <translation>CSV oder XLSX, wie der Lieferant sie schickt</translation>
   </message>
   <message>
+   <source>CSV or XLSX: a row for each position</source>
+   <translation>CSV oder XLSX: eine Zeile für jede Position</translation>
+  </message>
+  <message>
+   <source>CSV or XLSX: a row for each type of dispenser</source>
+   <translation>CSV oder XLSX: eine Zeile für jeden Zapfsäulentyp</translation>
+  </message>
+  <message>
+   <source>CSV or XLSX: old number and its maker, the part it leads to and its maker</source>
+   <translation>CSV oder XLSX: alte Nummer und ihr Hersteller, das Teil, zu dem sie führt, und dessen Hersteller</translation>
+  </message>
+  <message>
    <source>CSV…</source>
    <translation>CSV…</translation>
   </message>
@@ -1346,10 +1350,6 @@
   <message>
    <source>Cell</source>
    <translation>Zelle</translation>
-  </message>
-  <message>
-   <source>Cells that cannot be used, and how others were understood</source>
-   <translation>Zellen, die unbrauchbar sind, und wie andere verstanden wurden</translation>
   </message>
   <message>
    <source>Chan&amp;ge</source>
@@ -1434,6 +1434,10 @@
   <message>
    <source>Choose a step to go back to it, or forward to it again. The page behind follows at once.</source>
    <translation>Einen Schritt wählen, um zu ihm zurück oder wieder vor zu gehen. Die Seite dahinter folgt sofort.</translation>
+  </message>
+  <message>
+   <source>Choose a table</source>
+   <translation>Tabelle wählen</translation>
   </message>
   <message>
    <source>Choose it for</source>
@@ -2568,8 +2572,12 @@
    <translation>ISO 4217</translation>
   </message>
   <message>
-   <source>Import a table</source>
-   <translation>Tabelle einlesen</translation>
+   <source>Import dispenser types</source>
+   <translation>Zapfsäulentypen einlesen</translation>
+  </message>
+  <message>
+   <source>Import old numbers</source>
+   <translation>Alte Nummern einlesen</translation>
   </message>
   <message>
    <source>In a row where no island is named:</source>
@@ -3588,6 +3596,10 @@
    <translation>Alte Nummern</translation>
   </message>
   <message>
+   <source>Old numbers of the table's makers that the draft holds and the table does not</source>
+   <translation>Alte Nummern der Hersteller der Tabelle, die der Entwurf hat und die Tabelle nicht</translation>
+  </message>
+  <message>
    <source>Oldest age at which a part may stay, years</source>
    <translation>Höchstes Alter eines bleibenden Teils, Jahre</translation>
   </message>
@@ -4144,6 +4156,10 @@
    <translation>Plätze und Teile</translation>
   </message>
   <message>
+   <source>Positions of the survey that the table does not hold go</source>
+   <translation>Positionen der Aufnahme, die die Tabelle nicht hat, fallen weg</translation>
+  </message>
+  <message>
    <source>Positions on the parts list</source>
    <translation>Plätze in der Stückliste</translation>
   </message>
@@ -4198,6 +4214,14 @@
   <message>
    <source>Price list has ended</source>
    <translation>Preisliste ist abgelaufen</translation>
+  </message>
+  <message>
+   <source>Price list {0}</source>
+   <translation>Preisliste {0}</translation>
+  </message>
+  <message>
+   <source>Price list {0}: {1} prices.</source>
+   <translation>Preisliste {0}: {1} Preise.</translation>
   </message>
   <message>
    <source>Price lists</source>
@@ -5216,8 +5240,8 @@
    <translation>Angehalten. Was bisher gerechnet ist, bleibt im Buch.</translation>
   </message>
   <message>
-   <source>Stopped: the draft is as it was.</source>
-   <translation>Angehalten: der Entwurf ist, wie er war.</translation>
+   <source>Stopped: nothing was changed.</source>
+   <translation>Angehalten: nichts wurde geändert.</translation>
   </message>
   <message>
    <source>Stopped; nothing was quoted.</source>
@@ -5320,8 +5344,16 @@
    <translation>Letzte Änderung &amp;zurücknehmen</translation>
   </message>
   <message>
+   <source>Take &amp;over into the book</source>
+   <translation>Ins Buch &amp;übernehmen</translation>
+  </message>
+  <message>
    <source>Take &amp;over into the draft</source>
    <translation>In den Entwurf &amp;übernehmen</translation>
+  </message>
+  <message>
+   <source>Take &amp;over into the price list</source>
+   <translation>In die Preisliste &amp;übernehmen</translation>
   </message>
   <message>
    <source>Take &amp;over the planned set</source>
@@ -5894,6 +5926,22 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Unit price of {0}</source>
    <translation>Stückpreis von {0}</translation>
+  </message>
+  <message>
+   <source>Units of numbers that name none</source>
+   <translation>Einheiten von Zahlen, die keine nennen</translation>
+  </message>
+  <message>
+   <source>Units: SI</source>
+   <translation>Einheiten: SI</translation>
+  </message>
+  <message>
+   <source>Units: US</source>
+   <translation>Einheiten: US</translation>
+  </message>
+  <message>
+   <source>Units: as the titles say</source>
+   <translation>Einheiten: wie die Titel sagen</translation>
   </message>
   <message>
    <source>Up</source>
@@ -7092,6 +7140,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Preis</translation>
   </message>
   <message>
+   <source>price list</source>
+   <translation>Preisliste</translation>
+  </message>
+  <message>
    <source>price {0:+.0%}</source>
    <translation>Preis {0:+.0%}</translation>
   </message>
@@ -7260,6 +7312,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>den Tag als 2027-03-01 schreiben</translation>
   </message>
   <message>
+   <source>write the name of the list and its maker first</source>
+   <translation>zuerst den Namen der Liste und ihren Hersteller schreiben</translation>
+  </message>
+  <message>
    <source>yes</source>
    <translation>ja</translation>
   </message>
@@ -7278,10 +7334,6 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{0} against the first option</source>
    <translation>{0} gegenüber der ersten Variante</translation>
-  </message>
-  <message>
-   <source>{0} cells cannot be used; nothing is taken.</source>
-   <translation>{0} Zellen sind unbrauchbar; nichts wird übernommen.</translation>
   </message>
   <message>
    <source>{0} differences</source>
@@ -7378,10 +7430,6 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{0} positions</source>
    <translation>{0} Plätze</translation>
-  </message>
-  <message>
-   <source>{0} positions can be taken.</source>
-   <translation>{0} Plätze lassen sich übernehmen.</translation>
   </message>
   <message>
    <source>{0} positions picked</source>
@@ -7520,8 +7568,24 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>{new} neu, {changed} geändert, {same} wie sie waren, {gone} herausgenommen</translation>
   </message>
   <message>
+   <source>{new} new, {changed} changed, {same} as they were.</source>
+   <translation>{new} neu, {changed} geändert, {same} wie sie waren.</translation>
+  </message>
+  <message>
+   <source>{parts} old numbers in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>
+   <translation>{parts} alte Nummern in {rows} Zeilen, {left} ausgelassen; {faults} Fehler, {questions} Fragen.</translation>
+  </message>
+  <message>
    <source>{parts} parts in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>
    <translation>{parts} Teile in {rows} Zeilen, {left} ausgelassen; {faults} Fehler, {questions} Fragen.</translation>
+  </message>
+  <message>
+   <source>{parts} positions in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>
+   <translation>{parts} Positionen in {rows} Zeilen, {left} ausgelassen; {faults} Fehler, {questions} Fragen.</translation>
+  </message>
+  <message>
+   <source>{parts} types in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>
+   <translation>{parts} Typen in {rows} Zeilen, {left} ausgelassen; {faults} Fehler, {questions} Fragen.</translation>
   </message>
   <message>
    <source>{part} on {day}: {price} from list {name}</source>
@@ -7534,10 +7598,6 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{place}: {remaining} of {all} parts allowed; makers: {makers}</source>
    <translation>{place}: {remaining} von {all} Teilen zulässig; Hersteller: {makers}</translation>
-  </message>
-  <message>
-   <source>{rows} rows in {place}. Say what each column holds.</source>
-   <translation>{rows} Zeilen in {place}. Sagen, was jede Spalte enthält.</translation>
   </message>
   <message>
    <source>{site}, {count} positions</source>

@@ -692,10 +692,6 @@
    <translation>Un cambio de líquido va por tanque, y un tubo de vapor termina en uno. Para una mezcla de dos escriba 1 + 2.</translation>
   </message>
   <message>
-   <source>A comma in a figure is the decimal sign</source>
-   <translation>La coma en una cifra es el signo decimal</translation>
-  </message>
-  <message>
    <source>A comma is the decimal sign</source>
    <translation>La coma es el signo decimal</translation>
   </message>
@@ -754,10 +750,6 @@
   <message>
    <source>A supplier's ta&amp;ble</source>
    <translation>Ta&amp;bla de un proveedor</translation>
-  </message>
-  <message>
-   <source>A supplier's table</source>
-   <translation>Tabla de un proveedor</translation>
   </message>
   <message>
    <source>A whole number from 1 to 50.</source>
@@ -1280,6 +1272,18 @@
    <translation>CSV o XLSX, como lo envía el proveedor</translation>
   </message>
   <message>
+   <source>CSV or XLSX: a row for each position</source>
+   <translation>CSV o XLSX: una fila por posición</translation>
+  </message>
+  <message>
+   <source>CSV or XLSX: a row for each type of dispenser</source>
+   <translation>CSV o XLSX: una fila por tipo de surtidor</translation>
+  </message>
+  <message>
+   <source>CSV or XLSX: old number and its maker, the part it leads to and its maker</source>
+   <translation>CSV o XLSX: número antiguo y su fabricante, la pieza a la que lleva y su fabricante</translation>
+  </message>
+  <message>
    <source>CSV…</source>
    <translation>CSV…</translation>
   </message>
@@ -1346,10 +1350,6 @@
   <message>
    <source>Cell</source>
    <translation>Celda</translation>
-  </message>
-  <message>
-   <source>Cells that cannot be used, and how others were understood</source>
-   <translation>Celdas que no se pueden usar, y cómo se entendieron otras</translation>
   </message>
   <message>
    <source>Chan&amp;ge</source>
@@ -1434,6 +1434,10 @@
   <message>
    <source>Choose a step to go back to it, or forward to it again. The page behind follows at once.</source>
    <translation>Elija un paso para volver a él o avanzar de nuevo hasta él. La página de detrás lo sigue enseguida.</translation>
+  </message>
+  <message>
+   <source>Choose a table</source>
+   <translation>Elegir una tabla</translation>
   </message>
   <message>
    <source>Choose it for</source>
@@ -2568,8 +2572,12 @@
    <translation>ISO 4217</translation>
   </message>
   <message>
-   <source>Import a table</source>
-   <translation>Importar una tabla</translation>
+   <source>Import dispenser types</source>
+   <translation>Importar tipos de surtidor</translation>
+  </message>
+  <message>
+   <source>Import old numbers</source>
+   <translation>Importar números antiguos</translation>
   </message>
   <message>
    <source>In a row where no island is named:</source>
@@ -3588,6 +3596,10 @@
    <translation>Números antiguos</translation>
   </message>
   <message>
+   <source>Old numbers of the table's makers that the draft holds and the table does not</source>
+   <translation>Números antiguos de los fabricantes de la tabla que el borrador tiene y la tabla no</translation>
+  </message>
+  <message>
    <source>Oldest age at which a part may stay, years</source>
    <translation>Edad máxima de una pieza que se queda, años</translation>
   </message>
@@ -4144,6 +4156,10 @@
    <translation>Posiciones y piezas</translation>
   </message>
   <message>
+   <source>Positions of the survey that the table does not hold go</source>
+   <translation>Las posiciones del levantamiento que la tabla no tiene se quitan</translation>
+  </message>
+  <message>
    <source>Positions on the parts list</source>
    <translation>Posiciones de la lista de piezas</translation>
   </message>
@@ -4198,6 +4214,14 @@
   <message>
    <source>Price list has ended</source>
    <translation>La lista de precios terminó</translation>
+  </message>
+  <message>
+   <source>Price list {0}</source>
+   <translation>Lista de precios {0}</translation>
+  </message>
+  <message>
+   <source>Price list {0}: {1} prices.</source>
+   <translation>Lista de precios {0}: {1} precios.</translation>
   </message>
   <message>
    <source>Price lists</source>
@@ -5216,8 +5240,8 @@
    <translation>Parado. Lo calculado hasta ahora se conserva en el libro.</translation>
   </message>
   <message>
-   <source>Stopped: the draft is as it was.</source>
-   <translation>Detenido: el borrador está como estaba.</translation>
+   <source>Stopped: nothing was changed.</source>
+   <translation>Detenido: no se cambió nada.</translation>
   </message>
   <message>
    <source>Stopped; nothing was quoted.</source>
@@ -5320,8 +5344,16 @@
    <translation>Des&amp;hacer el último cambio</translation>
   </message>
   <message>
+   <source>Take &amp;over into the book</source>
+   <translation>&amp;Pasar al libro</translation>
+  </message>
+  <message>
    <source>Take &amp;over into the draft</source>
    <translation>Inc&amp;orporar al borrador</translation>
+  </message>
+  <message>
+   <source>Take &amp;over into the price list</source>
+   <translation>&amp;Pasar a la lista de precios</translation>
   </message>
   <message>
    <source>Take &amp;over the planned set</source>
@@ -5894,6 +5926,22 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Unit price of {0}</source>
    <translation>Precio unitario de {0}</translation>
+  </message>
+  <message>
+   <source>Units of numbers that name none</source>
+   <translation>Unidades de los números que no las indican</translation>
+  </message>
+  <message>
+   <source>Units: SI</source>
+   <translation>Unidades: SI</translation>
+  </message>
+  <message>
+   <source>Units: US</source>
+   <translation>Unidades: US</translation>
+  </message>
+  <message>
+   <source>Units: as the titles say</source>
+   <translation>Unidades: según los títulos</translation>
   </message>
   <message>
    <source>Up</source>
@@ -7092,6 +7140,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>precio</translation>
   </message>
   <message>
+   <source>price list</source>
+   <translation>lista de precios</translation>
+  </message>
+  <message>
    <source>price {0:+.0%}</source>
    <translation>precio {0:+.0%}</translation>
   </message>
@@ -7260,6 +7312,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>escriba el día como 2027-03-01</translation>
   </message>
   <message>
+   <source>write the name of the list and its maker first</source>
+   <translation>escriba primero el nombre de la lista y su fabricante</translation>
+  </message>
+  <message>
    <source>yes</source>
    <translation>sí</translation>
   </message>
@@ -7278,10 +7334,6 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{0} against the first option</source>
    <translation>{0} frente a la primera opción</translation>
-  </message>
-  <message>
-   <source>{0} cells cannot be used; nothing is taken.</source>
-   <translation>{0} celdas no se pueden usar; no se toma nada.</translation>
   </message>
   <message>
    <source>{0} differences</source>
@@ -7378,10 +7430,6 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{0} positions</source>
    <translation>{0} posiciones</translation>
-  </message>
-  <message>
-   <source>{0} positions can be taken.</source>
-   <translation>Se pueden tomar {0} posiciones.</translation>
   </message>
   <message>
    <source>{0} positions picked</source>
@@ -7520,8 +7568,24 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>{new} nuevas, {changed} cambiadas, {same} como estaban, {gone} retiradas</translation>
   </message>
   <message>
+   <source>{new} new, {changed} changed, {same} as they were.</source>
+   <translation>{new} nuevas, {changed} cambiadas, {same} como estaban.</translation>
+  </message>
+  <message>
+   <source>{parts} old numbers in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>
+   <translation>{parts} números antiguos en {rows} filas, {left} omitidas; {faults} fallos, {questions} preguntas.</translation>
+  </message>
+  <message>
    <source>{parts} parts in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>
    <translation>{parts} piezas en {rows} filas, {left} omitidas; {faults} errores, {questions} preguntas.</translation>
+  </message>
+  <message>
+   <source>{parts} positions in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>
+   <translation>{parts} posiciones en {rows} filas, {left} omitidas; {faults} fallos, {questions} preguntas.</translation>
+  </message>
+  <message>
+   <source>{parts} types in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>
+   <translation>{parts} tipos en {rows} filas, {left} omitidas; {faults} fallos, {questions} preguntas.</translation>
   </message>
   <message>
    <source>{part} on {day}: {price} from list {name}</source>
@@ -7534,10 +7598,6 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{place}: {remaining} of {all} parts allowed; makers: {makers}</source>
    <translation>{place}: {remaining} de {all} piezas permitidas; fabricantes: {makers}</translation>
-  </message>
-  <message>
-   <source>{rows} rows in {place}. Say what each column holds.</source>
-   <translation>{rows} filas en {place}. Diga qué contiene cada columna.</translation>
   </message>
   <message>
    <source>{site}, {count} positions</source>

@@ -692,10 +692,6 @@
    <translation>Un changement de liquide va par cuve, et une conduite de vapeur finit à l'une d'elles. Pour un mélange de deux, écrivez 1 + 2.</translation>
   </message>
   <message>
-   <source>A comma in a figure is the decimal sign</source>
-   <translation>Une virgule dans un chiffre est le signe décimal</translation>
-  </message>
-  <message>
    <source>A comma is the decimal sign</source>
    <translation>La virgule est le signe décimal</translation>
   </message>
@@ -754,10 +750,6 @@
   <message>
    <source>A supplier's ta&amp;ble</source>
    <translation>Ta&amp;bleau d'un fournisseur</translation>
-  </message>
-  <message>
-   <source>A supplier's table</source>
-   <translation>Tableau d'un fournisseur</translation>
   </message>
   <message>
    <source>A whole number from 1 to 50.</source>
@@ -1280,6 +1272,18 @@
    <translation>CSV ou XLSX, tel que le fournisseur l'envoie</translation>
   </message>
   <message>
+   <source>CSV or XLSX: a row for each position</source>
+   <translation>CSV ou XLSX : une ligne par position</translation>
+  </message>
+  <message>
+   <source>CSV or XLSX: a row for each type of dispenser</source>
+   <translation>CSV ou XLSX : une ligne par type de distributeur</translation>
+  </message>
+  <message>
+   <source>CSV or XLSX: old number and its maker, the part it leads to and its maker</source>
+   <translation>CSV ou XLSX : ancien numéro et son fabricant, la pièce à laquelle il mène et son fabricant</translation>
+  </message>
+  <message>
    <source>CSV…</source>
    <translation>CSV…</translation>
   </message>
@@ -1346,10 +1350,6 @@
   <message>
    <source>Cell</source>
    <translation>Cellule</translation>
-  </message>
-  <message>
-   <source>Cells that cannot be used, and how others were understood</source>
-   <translation>Cellules inutilisables, et comment d'autres ont été comprises</translation>
   </message>
   <message>
    <source>Chan&amp;ge</source>
@@ -1434,6 +1434,10 @@
   <message>
    <source>Choose a step to go back to it, or forward to it again. The page behind follows at once.</source>
    <translation>Choisissez une étape pour y revenir ou y retourner. La page derrière suit aussitôt.</translation>
+  </message>
+  <message>
+   <source>Choose a table</source>
+   <translation>Choisir un tableau</translation>
   </message>
   <message>
    <source>Choose it for</source>
@@ -2568,8 +2572,12 @@
    <translation>ISO 4217</translation>
   </message>
   <message>
-   <source>Import a table</source>
-   <translation>Importer un tableau</translation>
+   <source>Import dispenser types</source>
+   <translation>Importer des types de distributeur</translation>
+  </message>
+  <message>
+   <source>Import old numbers</source>
+   <translation>Importer d'anciens numéros</translation>
   </message>
   <message>
    <source>In a row where no island is named:</source>
@@ -3588,6 +3596,10 @@
    <translation>Anciens numéros</translation>
   </message>
   <message>
+   <source>Old numbers of the table's makers that the draft holds and the table does not</source>
+   <translation>Anciens numéros des fabricants du tableau que le brouillon contient et le tableau non</translation>
+  </message>
+  <message>
    <source>Oldest age at which a part may stay, years</source>
    <translation>Âge maximal d'une pièce qui reste, ans</translation>
   </message>
@@ -4144,6 +4156,10 @@
    <translation>Postes et pièces</translation>
   </message>
   <message>
+   <source>Positions of the survey that the table does not hold go</source>
+   <translation>Les positions du relevé que le tableau ne contient pas sont retirées</translation>
+  </message>
+  <message>
    <source>Positions on the parts list</source>
    <translation>Postes de la liste des pièces</translation>
   </message>
@@ -4198,6 +4214,14 @@
   <message>
    <source>Price list has ended</source>
    <translation>La liste de prix est finie</translation>
+  </message>
+  <message>
+   <source>Price list {0}</source>
+   <translation>Tarif {0}</translation>
+  </message>
+  <message>
+   <source>Price list {0}: {1} prices.</source>
+   <translation>Tarif {0} : {1} prix.</translation>
   </message>
   <message>
    <source>Price lists</source>
@@ -5216,8 +5240,8 @@
    <translation>Arrêté. Ce qui est déjà calculé est gardé au registre.</translation>
   </message>
   <message>
-   <source>Stopped: the draft is as it was.</source>
-   <translation>Arrêté : le brouillon est comme il était.</translation>
+   <source>Stopped: nothing was changed.</source>
+   <translation>Arrêté : rien n'a été modifié.</translation>
   </message>
   <message>
    <source>Stopped; nothing was quoted.</source>
@@ -5320,8 +5344,16 @@
    <translation>Annuler la dernière m&amp;odification</translation>
   </message>
   <message>
+   <source>Take &amp;over into the book</source>
+   <translation>&amp;Reprendre dans le livre</translation>
+  </message>
+  <message>
    <source>Take &amp;over into the draft</source>
    <translation>&amp;Reprendre dans le brouillon</translation>
+  </message>
+  <message>
+   <source>Take &amp;over into the price list</source>
+   <translation>&amp;Reprendre dans le tarif</translation>
   </message>
   <message>
    <source>Take &amp;over the planned set</source>
@@ -5894,6 +5926,22 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Unit price of {0}</source>
    <translation>Prix unitaire de {0}</translation>
+  </message>
+  <message>
+   <source>Units of numbers that name none</source>
+   <translation>Unités des nombres qui n'en indiquent pas</translation>
+  </message>
+  <message>
+   <source>Units: SI</source>
+   <translation>Unités : SI</translation>
+  </message>
+  <message>
+   <source>Units: US</source>
+   <translation>Unités : US</translation>
+  </message>
+  <message>
+   <source>Units: as the titles say</source>
+   <translation>Unités : selon les titres</translation>
   </message>
   <message>
    <source>Up</source>
@@ -7092,6 +7140,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>prix</translation>
   </message>
   <message>
+   <source>price list</source>
+   <translation>tarif</translation>
+  </message>
+  <message>
    <source>price {0:+.0%}</source>
    <translation>prix {0:+.0%}</translation>
   </message>
@@ -7260,6 +7312,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>écrivez le jour comme 2027-03-01</translation>
   </message>
   <message>
+   <source>write the name of the list and its maker first</source>
+   <translation>écrire d'abord le nom du tarif et son fabricant</translation>
+  </message>
+  <message>
    <source>yes</source>
    <translation>oui</translation>
   </message>
@@ -7278,10 +7334,6 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{0} against the first option</source>
    <translation>{0} face à la première option</translation>
-  </message>
-  <message>
-   <source>{0} cells cannot be used; nothing is taken.</source>
-   <translation>{0} cellules inutilisables ; rien n'est pris.</translation>
   </message>
   <message>
    <source>{0} differences</source>
@@ -7378,10 +7430,6 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{0} positions</source>
    <translation>{0} postes</translation>
-  </message>
-  <message>
-   <source>{0} positions can be taken.</source>
-   <translation>{0} postes peuvent être pris.</translation>
   </message>
   <message>
    <source>{0} positions picked</source>
@@ -7520,8 +7568,24 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>{new} nouvelles, {changed} modifiées, {same} inchangées, {gone} retirées</translation>
   </message>
   <message>
+   <source>{new} new, {changed} changed, {same} as they were.</source>
+   <translation>{new} nouvelles, {changed} modifiées, {same} inchangées.</translation>
+  </message>
+  <message>
+   <source>{parts} old numbers in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>
+   <translation>{parts} anciens numéros dans {rows} lignes, {left} laissées de côté ; {faults} fautes, {questions} questions.</translation>
+  </message>
+  <message>
    <source>{parts} parts in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>
    <translation>{parts} pièces en {rows} lignes, {left} écartées ; {faults} erreurs, {questions} questions.</translation>
+  </message>
+  <message>
+   <source>{parts} positions in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>
+   <translation>{parts} positions dans {rows} lignes, {left} laissées de côté ; {faults} fautes, {questions} questions.</translation>
+  </message>
+  <message>
+   <source>{parts} types in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>
+   <translation>{parts} types dans {rows} lignes, {left} laissées de côté ; {faults} fautes, {questions} questions.</translation>
   </message>
   <message>
    <source>{part} on {day}: {price} from list {name}</source>
@@ -7534,10 +7598,6 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{place}: {remaining} of {all} parts allowed; makers: {makers}</source>
    <translation>{place} : {remaining} pièces permises sur {all} ; fabricants : {makers}</translation>
-  </message>
-  <message>
-   <source>{rows} rows in {place}. Say what each column holds.</source>
-   <translation>{rows} lignes dans {place}. Dites ce que contient chaque colonne.</translation>
   </message>
   <message>
    <source>{site}, {count} positions</source>

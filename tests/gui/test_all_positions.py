@@ -2,19 +2,18 @@
 
 from __future__ import annotations
 
-from pathlib import Path
-
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QLineEdit
 from pytestqt.qtbot import QtBot
 
+from gui.table_dialogs import drive, take
 from spoutline.bootstrap import Workbench
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.gui.actions import ActionId
 from spoutline.gui.dialogs.dispensers import MirrorDialog, RepeatDialog, names_in
-from spoutline.gui.dialogs.table_import import TableImportDialog
+from spoutline.gui.dialogs.table_intake import TableIntakeDialog
 from spoutline.gui.edits.command import make_edit
 from spoutline.gui.pages.survey.grid_page import GridPage
 from spoutline.gui.roles import Role, Tone
@@ -27,8 +26,6 @@ from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.refit.dispensers import with_copies
 from spoutline.planning.survey_import.fields import FIELDS
-from spoutline.planning.survey_import.sheet import read_sheet
-from spoutline.units.accepted import UnitSystem
 
 COLUMN = {field.key: number for number, field in enumerate(FIELDS)}
 
@@ -234,12 +231,11 @@ def test_one_row_is_pasted_into_every_chosen_row(qtbot: QtBot, page: GridPage, s
 def test_rows_pasted_with_titles_are_mapped(
     qtbot: QtBot, page: GridPage, session: Session, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    def take(dialog: TableImportDialog) -> int:
-        dialog.replace_box.setChecked(True)
-        dialog.accept()
-        return int(dialog.result())
+    def replace_all(dialog: TableIntakeDialog) -> None:
+        qtbot.mouseClick(dialog.panel.missing_box, Qt.MouseButton.LeftButton)
+        take(qtbot, dialog)
 
-    monkeypatch.setattr(TableImportDialog, "exec", take)
+    drive(monkeypatch, qtbot, None, replace_all)
     choose(page, "label", 0)
     QGuiApplication.clipboard().setText("Product\tHose\tBlend\tIsland\ndiesel\t7A\t5\tWest\nDEF\t7B\t\t\n")
     press(qtbot, page, Qt.Key.Key_V)
@@ -347,26 +343,6 @@ def test_dispensers_are_repeated_and_mirrored_in_dialogs(qtbot: QtBot, survey: S
     mirror.accept()
     assert mirror.after is not None
     assert mirror.after.position("1C regular") is not None
-
-
-def test_a_table_is_mapped_and_its_faults_are_shown_by_cell(qtbot: QtBot, survey: Survey, tmp_path: Path) -> None:
-    path = tmp_path / "t.csv"
-    path.write_text("Hose,Stuff,Blend\n9A,diesel,5\n9B,gasoline,much\n", encoding="utf-8")
-    dialog = TableImportDialog(read_sheet(path), survey, UnitSystem.SI)
-    qtbot.addWidget(dialog)
-    assert dialog.after is None
-    assert "liquid.family" in dialog.fault_list.item(0).text()
-    dialog.boxes[1].setCurrentIndex(dialog.boxes[1].findData("liquid.family"))
-    assert "cell C3" in dialog.fault_list.item(0).text()
-    assert not dialog.accept_button.isEnabled()
-    path.write_text("Hose,Product,Blend\n9A,diesel,5\n", encoding="utf-8")
-    good = TableImportDialog(read_sheet(path), survey, UnitSystem.SI)
-    qtbot.addWidget(good)
-    assert good.after is not None
-    assert len(good.after.positions) == 5
-    good.replace_box.setChecked(True)
-    assert [one.label for one in good.after.positions] == ["9A"]
-    assert good.after.conversion == survey.conversion
 
 
 # two people edit one survey

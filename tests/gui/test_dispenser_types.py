@@ -10,8 +10,10 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QLineEdit
 from pytestqt.qtbot import QtBot
 
+from gui.table_dialogs import drive, take
 from spoutline.bootstrap import Workbench
 from spoutline.gui.dialogs.dispenser_types import DispenserTypesDialog
+from spoutline.gui.dialogs.table_intake import TableIntakeDialog
 from spoutline.gui.edits.question import Step
 from spoutline.gui.session import Session
 from spoutline.gui.window.main_window import MainWindow
@@ -31,8 +33,8 @@ def no_types_stay(bench: Workbench) -> Iterator[None]:
 
 
 @pytest.fixture
-def dialog(qtbot: QtBot, session: Session) -> DispenserTypesDialog:
-    made = DispenserTypesDialog(session)
+def dialog(qtbot: QtBot, workplace: Workplace) -> DispenserTypesDialog:
+    made = DispenserTypesDialog(workplace.session, workplace.context.intake)
     qtbot.addWidget(made)
     made.show()
     return made
@@ -77,25 +79,38 @@ def test_a_type_is_written_saved_and_chosen(
     assert dialog.after.positions[0].retrieval == "reel"
 
 
-def test_a_figure_that_nobody_touched_keeps_every_digit(qtbot: QtBot, bench: Workbench, session: Session) -> None:
+def test_a_figure_that_nobody_touched_keeps_every_digit(qtbot: QtBot, bench: Workbench, workplace: Workplace) -> None:
     bench.dispenser_types().put([DispenserType.model_validate({"name": NAME, "outlet": {"height_m": 2.123456}})])
-    dialog = DispenserTypesDialog(session)
+    dialog = DispenserTypesDialog(workplace.session, workplace.context.intake)
     qtbot.addWidget(dialog)
     write(qtbot, dialog, "maker", "Rushwater")
     click(qtbot, dialog.save_button)
     assert bench.dispenser_types().named(NAME).outlet.height_m == 2.123456
 
 
-def test_tables_go_in_and_out(qtbot: QtBot, bench: Workbench, dialog: DispenserTypesDialog, tmp_path: Path) -> None:
-    dialog.import_from(bench.dispenser_types().demo_table())
+def test_tables_go_in_and_out(
+    qtbot: QtBot, bench: Workbench, dialog: DispenserTypesDialog, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    drive(monkeypatch, qtbot, bench.dispenser_types().demo_table())
+    click(qtbot, dialog.import_button)
     assert dialog.list.count() == len(bench.dispenser_types().all()) > 1
     path = tmp_path / "types.csv"
     dialog.export_to(path)
-    dialog.import_from(path)
+    drive(monkeypatch, qtbot, path)
+    click(qtbot, dialog.import_button)
     assert dialog.state_label.text().startswith("0 new, 0 changed")
     path.write_text("name,retrieval\nX,rel\n", encoding="utf-8")
-    dialog.import_from(path)
-    assert "did you mean reel?" in dialog.fault_label.text()
+
+    def mend(intake: TableIntakeDialog) -> None:
+        (report,) = intake.panel.look.reports
+        assert report.nearest == "reel"
+        click(qtbot, intake.panel.findings.replace_button)
+        take(qtbot, intake)
+
+    drive(monkeypatch, qtbot, path, mend)
+    click(qtbot, dialog.import_button)
+    assert dialog.state_label.text().startswith("1 new")
+    assert bench.dispenser_types().named("X").retrieval == "reel"
 
 
 def test_the_origin_of_an_answer_stands_beside_its_field(qtbot: QtBot, session: Session, workplace: Workplace) -> None:

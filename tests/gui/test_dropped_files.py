@@ -12,7 +12,7 @@ from pytestqt.qtbot import QtBot
 
 from spoutline.book.survey_text import survey_to_json
 from spoutline.bootstrap.demos import demo_survey
-from spoutline.gui.dialogs.table_import import TableImportDialog
+from spoutline.gui.dialogs.table_intake import TableIntakeDialog
 from spoutline.gui.session import Session
 from spoutline.gui.window.main_window import MainWindow
 
@@ -51,7 +51,7 @@ def test_a_dropped_table_asks_what_its_columns_hold(
     path = tmp_path / "HOSES.CSV"
     path.write_text("position,liquid\n9A,gasoline\n", encoding="utf-8")
     asked: list[str] = []
-    monkeypatch.setattr(TableImportDialog, "exec", lambda dialog: asked.append(dialog.windowTitle()) or 0)
+    monkeypatch.setattr(TableIntakeDialog, "exec", lambda dialog: asked.append(dialog.windowTitle()) or 0)
     before = session.survey
     assert drop(window, local(path))
     assert asked == ["Read positions from a table"]

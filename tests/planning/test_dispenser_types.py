@@ -16,6 +16,7 @@ from pydantic import ValidationError
 from spoutline.book.book import Book, open_book
 from spoutline.book.survey_text import survey_from_json, survey_to_json
 from spoutline.bootstrap.dispenser_types import DispenserTypeService
+from spoutline.bootstrap.table_maps import TableMaps
 from spoutline.model.answered import AssumedTopic, answers_of, assumed_topics, assumptions, same_answers
 from spoutline.model.dispenser_type import (
     changed_types,
@@ -36,6 +37,8 @@ from spoutline.model.survey import DispenserType, OutletDirection, Position, Ret
 from spoutline.planning.agreement.making import question_of
 from spoutline.planning.sets.plan_site import fingerprint_of
 from spoutline.planning.sets.relabel import same_question
+from spoutline.planning.table_intake.intake_fields import TableSubject
+from spoutline.planning.table_intake.into_draft import open_supplier_table
 from spoutline.planning.table_intake.type_answers import shown_answer, with_answers
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
@@ -190,13 +193,13 @@ def without_empty(kind: DispenserType) -> dict[str, Any]:
 @given(found=st.lists(types(), min_size=1, max_size=5, unique_by=lambda one: folded_type_name(one.name)))
 @settings(max_examples=40, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
 def test_types_come_back_from_their_tables_as_they_were(found: list[DispenserType], tmp_path: Path) -> None:
-    service = DispenserTypeService(lambda: pytest.fail("no book is needed"))
+    service = DispenserTypeService(lambda: pytest.fail("no book is needed"), TableMaps(lambda: tmp_path))
     for name, content in (("types.csv", service.csv(found)), ("types.xlsx", service.xlsx(found))):
         path = tmp_path / name
         path.write_bytes(content)
         from spoutline.planning.table_intake.into_types import read_types
 
-        read = read_types(service.open_table(path))
+        read = read_types(open_supplier_table(path, (), {"subject": TableSubject.DISPENSER_TYPES}, {}))
         assert [str(one.problem()) for one in read.report.reports] == []
         assert [without_empty(one) for one in read.kinds] == [without_empty(one) for one in found]
 

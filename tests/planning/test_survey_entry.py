@@ -8,6 +8,7 @@ from pathlib import Path
 import openpyxl
 import pytest
 
+from planning.position_tables import opened, pasted, positions_of_table
 from planning.surveys import CAR
 from spoutline.model.faults import InputFault
 from spoutline.model.liquid import LiquidFamily
@@ -23,9 +24,9 @@ from spoutline.planning.refit.dispensers import (
 )
 from spoutline.planning.refit.survey_merge import merged
 from spoutline.planning.sets.relabel import same_question
-from spoutline.planning.survey_import.mapping import corrected, suggested
-from spoutline.planning.survey_import.positions import positions_from
-from spoutline.planning.survey_import.sheet import Sheet, column_name, pasted_rows, read_sheet, sheet_of
+from spoutline.planning.survey_import.clipboard import pasted_rows
+from spoutline.planning.table_intake.into_draft import OpenedTable
+from spoutline.planning.table_intake.raw_table import column_letters
 from spoutline.units.accepted import UnitSystem
 
 HEAD = "Position,Dispenser,Product,Blend,Outlet height (ft),Reach [m],Hold-open,Colour\n"
@@ -120,8 +121,7 @@ def test_taken_names_and_labels_are_refused() -> None:
 def imported(tmp_path: Path, text: str, system: UnitSystem = UnitSystem.SI) -> tuple[Position, ...]:
     path = tmp_path / "station.csv"
     path.write_text(text, encoding="utf-8")
-    sheet = read_sheet(path)
-    return positions_from(sheet, suggested(sheet), system)
+    return positions_of_table(opened(path, system=system))
 
 
 def test_a_table_becomes_positions_with_its_units(tmp_path: Path) -> None:
@@ -139,9 +139,8 @@ def test_an_island_has_a_column_of_its_own(tmp_path: Path) -> None:
     text = "Position,Pump,Island no.,Product,Blend\n1A,1,North,petrol,10\n2A,2,,petrol,10\n"
     path = tmp_path / "station.csv"
     path.write_text(text, encoding="utf-8")
-    sheet = read_sheet(path)
-    mapping = corrected(suggested(sheet), {"Island no.": "island"}, "station.csv")
-    assert [(one.dispenser, one.island) for one in positions_from(sheet, mapping, UnitSystem.SI)] == [
+    found = positions_of_table(opened(path, {"Island no.": "island"}))
+    assert [(one.dispenser, one.island) for one in found] == [
         ("1", "North"),
         ("2", ""),
     ]
@@ -154,12 +153,12 @@ def test_every_faulty_cell_is_told_with_its_address(tmp_path: Path) -> None:
     with pytest.raises(InputFault) as refused:
         imported(tmp_path, text)
     told = {problem.place.rsplit(" ", 1)[1]: problem for problem in refused.value.problems}
-    assert set(told) == {"C2", "E3", "G3", "A4"}
+    assert set(told) == {"C2", "A3", "E3", "G3", "A4"}  # A3: the label of row 2
     assert "use one of: gasoline" in told["C2"].wanted
     assert "yes or no" in told["G3"].wanted
     with pytest.raises(InputFault) as refused:
         imported(tmp_path, HEAD + "1A,1,diesel,120,7,1.8,yes,\n1A,1,diesel,5,7,1.8,yes,\n1A,1,diesel,5,7,1.8,yes,\n")
-    assert [one.place.rsplit(" ", 1)[1] for one in refused.value.problems] == ["D2", "A4"]
+    assert [one.place.rsplit(" ", 1)[1] for one in refused.value.problems] == ["D2", "A3", "A4"]
 
 
 def test_a_value_out_of_range_is_told_with_its_range_at_its_own_cell(tmp_path: Path) -> None:
@@ -208,19 +207,19 @@ def test_a_workbook_is_read_like_a_table(tmp_path: Path) -> None:
     book.save(path)
     page["C4"] = "ten"
     book.save(path)
-    sheet = read_sheet(path, "Hoses")
+    sheet = opened(path, sheet="Hoses")
     with pytest.raises(InputFault, match=r"sheet Hoses, cell C4"):
-        positions_from(sheet, suggested(sheet), UnitSystem.SI)
+        positions_of_table(sheet)
     page["C4"] = 10
     book.save(path)
-    sheet = read_sheet(path)
-    (position,) = positions_from(sheet, suggested(sheet), UnitSystem.SI)
+    sheet = opened(path)
+    (position,) = positions_of_table(sheet)
     assert (position.label, position.prepay, position.liquid.blend_percent) == ("1A", True, 10)
     with pytest.raises(InputFault, match="use one of: Hoses"):
-        read_sheet(path, "Other")
+        opened(path, sheet="Other")
 
 
-def workbook(tmp_path: Path, *rows: list[object], percent: str = "", merged: tuple[str, ...] = ()) -> Sheet:
+def workbook(tmp_path: Path, *rows: list[object], percent: str = "", merged: tuple[str, ...] = ()) -> OpenedTable:
     """Write a workbook as a spreadsheet would and read it; the cell ``percent`` shows a share as a percentage."""
     book = openpyxl.Workbook()
     page = book.active
@@ -231,7 +230,7 @@ def workbook(tmp_path: Path, *rows: list[object], percent: str = "", merged: tup
     for cells in merged:
         page.merge_cells(cells)
     book.save(tmp_path / "station.xlsx")
-    return read_sheet(tmp_path / "station.xlsx")
+    return opened(tmp_path / "station.xlsx")
 
 
 def test_titles_below_merged_heads_are_found_and_understood(tmp_path: Path) -> None:
@@ -239,8 +238,15 @@ def test_titles_below_merged_heads_are_found_and_understood(tmp_path: Path) -> N
     titles = ["Hose", "Pump", "Height (ft)", "Size", "Distance (m)", "Height (m)", "Product", "Blend"]
     rows = (["Birch Hollow"], heads, titles, ["1A", "1", 7, "3/4", 1.8, 0.9, "diesel", 5])
     sheet = workbook(tmp_path, *rows, merged=("A2:B2", "C2:D2", "E2:F2"))
-    assert sheet.heads[:6] == ("Where", "Where", "Outlet", "Outlet", "Filler", "Filler")
-    (position,) = positions_from(sheet, suggested(sheet), UnitSystem.SI)
+    assert tuple(one.head for one in sheet.headings.columns)[:6] == (
+        "Where",
+        "Where",
+        "Outlet",
+        "Outlet",
+        "Filler",
+        "Filler",
+    )
+    (position,) = positions_of_table(sheet)
     assert position.outlet.height_m == pytest.approx(7 * 0.3048, abs=1e-9)
     assert (position.filler.distance_m, position.filler.height_m) == (1.8, 0.9)
 
@@ -249,14 +255,14 @@ def test_a_cell_merged_downwards_answers_for_every_row(tmp_path: Path) -> None:
     titles = ["Position", "Island", "Product", "Blend"]
     rows = (titles, ["1A", "North", "diesel", 5], ["1B", None, "diesel", 5], ["1C", None, "diesel", 5])
     sheet = workbook(tmp_path, *rows, merged=("B2:B3",))
-    found = positions_from(sheet, suggested(sheet), UnitSystem.SI)
+    found = positions_of_table(sheet)
     assert [one.island for one in found] == ["North", "North", ""]
 
 
 def test_a_share_shown_as_a_percentage_is_that_percentage(tmp_path: Path) -> None:
     """A spreadsheet keeps 85 % as 0.85; read as 0.85 % it would take E85 for plain gasoline."""
     sheet = workbook(tmp_path, ["Position", "Product", "Blend"], ["1A", "gasoline", 0.85], percent="C2")
-    assert positions_from(sheet, suggested(sheet), UnitSystem.SI)[0].liquid.blend_percent == 85
+    assert positions_of_table(sheet)[0].liquid.blend_percent == 85
 
 
 def test_what_a_workbook_does_not_really_say_is_told(tmp_path: Path) -> None:
@@ -268,7 +274,7 @@ def test_what_a_workbook_does_not_really_say_is_told(tmp_path: Path) -> None:
         ["1B", "diesel", 5, date(2026, 3, 4), ""],
     )
     with pytest.raises(InputFault) as refused:
-        positions_from(sheet, suggested(sheet), UnitSystem.SI)
+        positions_of_table(sheet)
     told = {problem.place.rsplit(" ", 1)[1]: problem.wanted for problem in refused.value.problems}
     assert set(told) == {"C2", "D3"}  # a date among the notes is no fault
     assert "formula" in told["C2"]
@@ -282,52 +288,48 @@ def test_columns_that_only_carry_a_format_are_no_columns(tmp_path: Path) -> None
     page.append(["1A", "diesel", 5])
     page["ZZ2"].number_format = "0.00"
     book.save(tmp_path / "s.xlsx")
-    assert read_sheet(tmp_path / "s.xlsx").titles == ("Position", "Product", "Blend")
+    assert tuple(one.title for one in opened(tmp_path / "s.xlsx").headings.columns) == ("Position", "Product", "Blend")
 
 
 def test_a_decimal_comma_is_read_only_where_a_person_says_so(tmp_path: Path) -> None:
     path = tmp_path / "s.csv"
     path.write_text("Tank, pump and hose list\nHose;Product;Blend;Outlet height (m)\n1A;petrol;10,0;2,15\n")
-    sheet = read_sheet(path)
+    sheet = opened(path)
     with pytest.raises(InputFault, match="cell C3"):
-        positions_from(sheet, suggested(sheet), UnitSystem.SI)
-    (position,) = positions_from(sheet, suggested(sheet), UnitSystem.SI, decimal_comma=True)
+        positions_of_table(sheet)
+    (position,) = positions_of_table(opened(path, decimal_comma=True))
     assert (position.liquid.blend_percent, position.outlet.height_m) == (10, 2.15)
     path.write_text("Hose;Product;Blend;Outlet height (mm)\n1A;petrol;10,0;2.150,5\n")
-    sheet = read_sheet(path)
-    with pytest.raises(InputFault, match=r"cell D2.*thousands points"):
-        positions_from(sheet, suggested(sheet), UnitSystem.SI, decimal_comma=True)
+    assert positions_of_table(opened(path, decimal_comma=True))[0].outlet.height_m == 2.1505
 
 
 def test_the_text_format_of_a_spreadsheet_is_read(tmp_path: Path) -> None:
     path = tmp_path / "s.txt"
     path.write_bytes("Hose\tProduct\tBlend\n1Ä\tdiesel\t5\n".encode("utf-16"))
-    sheet = read_sheet(path)
-    assert positions_from(sheet, suggested(sheet), UnitSystem.SI)[0].label == "1Ä"
+    sheet = opened(path)
+    assert positions_of_table(sheet)[0].label == "1Ä"
 
 
 def test_a_mapping_can_be_corrected_by_column_or_title(tmp_path: Path) -> None:
     path = tmp_path / "s.csv"
     path.write_text("Nr;What;Percent;Label\nA;gasoline;10;x\n", encoding="utf-8")
-    sheet = read_sheet(path)
-    mapping = corrected(suggested(sheet), {"A": "label", "What": "liquid.family", "Label": ""}, "s.csv")
-    (position,) = positions_from(sheet, mapping, UnitSystem.SI)
+    (position,) = positions_of_table(opened(path, {"A": "label", "What": "liquid.family", "Label": ""}))
     assert position.label == "A"
     with pytest.raises(InputFault, match=r"did you mean outlet\.height_m"):
-        corrected(suggested(sheet), {"A": "outlet.heigt_m"}, "s.csv")
+        opened(path, {"A": "outlet.heigt_m"})
     with pytest.raises(InputFault, match="name one column of"):
-        corrected(suggested(sheet), {"Z": "label"}, "s.csv")
+        opened(path, {"Z": "label"})
 
 
 def test_a_template_answers_what_a_row_leaves_out() -> None:
-    sheet = sheet_of("pasted", pasted_rows("Label\tOutlet height\n7A\t2.0\n"))
+    sheet = pasted(pasted_rows("Label\tOutlet height\n7A\t2.0\n"))
     template = Position.model_validate({"label": "t", "liquid": {"family": "diesel", "blend_percent": 5}})
-    (position,) = positions_from(sheet, suggested(sheet), UnitSystem.SI, template)
+    (position,) = positions_of_table(sheet, template)
     assert (position.label, position.liquid.blend_percent, position.outlet.height_m) == ("7A", 5, 2.0)
 
 
 def test_columns_are_named_as_in_a_spreadsheet() -> None:
-    assert [column_name(number) for number in (0, 25, 26, 51, 52, 701, 702)] == [
+    assert [column_letters(number) for number in (0, 25, 26, 51, 52, 701, 702)] == [
         "A",
         "Z",
         "AA",
@@ -345,14 +347,14 @@ def test_columns_are_named_as_in_a_spreadsheet() -> None:
         ("s.csv", b"Label\n", "at least one row"),
         ("s.csv", b'Label\n"open\n', "valid CSV"),
         ("s.xlsx", b"no archive", "a workbook"),
-        ("s.pdf", b"%PDF", ".csv or .xlsx"),
+        ("s.pdf", b"%PDF", ".txt or .xlsx"),
     ],
 )
 def test_a_file_that_is_no_table_is_refused(tmp_path: Path, name: str, content: bytes, told: str) -> None:
     path = tmp_path / name
     path.write_bytes(content)
     with pytest.raises(InputFault, match=told):
-        read_sheet(path)
+        opened(path)
 
 
 # merging

@@ -110,21 +110,24 @@ def readers(made: seeds.Seeds, folder: Path) -> tuple[Target, ...]:
         survey_to_json(read_survey(path))
 
     def table(path: Path) -> None:
-        from spoutline.planning.survey_import.mapping import suggested
-        from spoutline.planning.survey_import.positions import positions_from
-        from spoutline.planning.survey_import.sheet import read_sheet
+        from spoutline.planning.table_intake.intake_fields import TableSubject
+        from spoutline.planning.table_intake.into_draft import open_supplier_table
+        from spoutline.planning.table_intake.into_survey import IntoSurvey, read_positions
 
-        sheet = read_sheet(path)
-        positions_from(sheet, suggested(sheet), UnitSystem.SI)
+        said = {"subject": TableSubject.POSITIONS, "units": UnitSystem.SI}
+        read_positions(IntoSurvey(), open_supplier_table(path, (), said, {}))
 
     def pasted(path: Path) -> None:
-        from spoutline.planning.survey_import.mapping import suggested
-        from spoutline.planning.survey_import.positions import positions_from
-        from spoutline.planning.survey_import.sheet import pasted_rows, sheet_of
+        from spoutline.planning.survey_import.clipboard import pasted_rows
+        from spoutline.planning.table_intake.column_map import TableMap
+        from spoutline.planning.table_intake.intake_fields import TableSubject
+        from spoutline.planning.table_intake.into_survey import IntoSurvey, read_positions
+        from spoutline.planning.table_intake.raw_table import pasted_table
+        from spoutline.planning.table_intake.table_look import opened_rows
 
         rows = pasted_rows(path.read_bytes().decode("utf-8", "replace"))
-        sheet = sheet_of("clipboard", rows)
-        positions_from(sheet, suggested(sheet), UnitSystem.SI)
+        plain = TableMap(subject=TableSubject.POSITIONS, units=UnitSystem.SI)
+        read_positions(IntoSurvey(), opened_rows(pasted_table("clipboard", rows), (), plain))
 
     def pictures_on_paper(path: Path) -> None:
         from spoutline.documents.content.blocks import Picture

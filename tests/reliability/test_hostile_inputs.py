@@ -9,6 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from planning.position_tables import opened, positions_of_table
 from program_runs import Spoutline
 from reliability.fuzz_mutations import rezipped
 from reliability.fuzz_seeds import workbook
@@ -17,7 +18,6 @@ from spoutline.book.survey_text import survey_from_json, survey_to_json
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.input_bounds import toml_table
 from spoutline.model.faults import InputFault
-from spoutline.planning.survey_import.sheet import read_sheet
 
 
 @given(text=st.text(max_size=300))
@@ -43,7 +43,7 @@ def test_a_workbook_that_blows_up_or_breaks_while_read_is_refused(tmp_path: Path
     path = tmp_path / "t.xlsx"
     path.write_bytes(rezipped(workbook(), lambda name, text: change(text) if name == member else text))
     with pytest.raises(InputFault) as caught:
-        read_sheet(path)
+        positions_of_table(opened(path))
     assert str(path) in str(caught.value)
 
 

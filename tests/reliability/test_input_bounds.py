@@ -12,6 +12,7 @@ from typing import Any
 
 import pytest
 
+from planning.position_tables import opened
 from program_runs import Spoutline
 from reliability.fuzz_mutations import form_of, rezipped
 from reliability.fuzz_seeds import (
@@ -39,7 +40,8 @@ from spoutline.documents.pack.form_reading import records_from_form
 from spoutline.input_bounds import BOUNDS, InputBounds, bounded_bytes, check_picture, toml_table
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.faults import InputFault
-from spoutline.planning.survey_import.sheet import pasted_rows, read_sheet
+from spoutline.planning.survey_import.clipboard import pasted_rows
+from spoutline.planning.table_intake.raw_table import RawRow
 from spoutline.ruletables.files import read_text
 
 from planning.quoting_terms import terms_of  # isort: skip
@@ -59,6 +61,12 @@ def bound() -> Iterator[SetBound]:
     yield lower
     for name, value in kept.items():
         object.__setattr__(BOUNDS, name, value)
+
+
+def read_rows(path: Path) -> list[RawRow]:
+    """Return the rows below the titles of a table of positions."""
+    table = opened(path)
+    return [row for row in table.table.rows() if row.number >= table.headings.first_row and not row.is_blank]
 
 
 def file(folder: Path, name: str, content: bytes | str) -> Path:
@@ -81,8 +89,8 @@ SURVEY = survey_to_json(one_position())
         ("stock_bytes", read_stock, "csv"),
         ("form_bytes", form_content, "pdf"),
         ("picture_bytes", photo_of, "png"),
-        ("table_bytes", read_sheet, "xlsx"),
-        ("text_table_bytes", read_sheet, "csv"),
+        ("table_bytes", read_rows, "xlsx"),
+        ("text_table_bytes", read_rows, "csv"),
     ],
 )
 def test_a_file_of_too_many_bytes_is_refused_and_never_held(
@@ -322,22 +330,23 @@ def test_a_table_beyond_a_bound_is_refused(
 ) -> None:
     rows = "Label,Liquid,Blend,Duty,Hook height\n" + "1,gasoline,10,car,1.2\n" * 3
     path = file(tmp_path, f"t.{ending}", rows if ending == "csv" else workbook(rows=3))
-    assert len(read_sheet(path).rows) == 3
+    assert len(read_rows(path)) == 3
     bound(name, value)
     with pytest.raises(InputFault, match=f"{told}|a row of the number 4"):
-        read_sheet(path)
+        read_rows(path)
 
 
 def test_columns_beyond_the_bound_are_no_part_of_a_table(bound: SetBound, tmp_path: Path) -> None:
     bound("table_columns", 2)
-    assert read_sheet(file(tmp_path, "t.csv", "Label,Duty,Notes\n1,car,x\n")).titles == ("Label", "Duty")
+    assert [one.title for one in opened(file(tmp_path, "t.csv", "Label,Duty,Notes\n1,car,x\n")).headings.columns] == [
+        "Label",
+        "Duty",
+    ]
 
 
 def test_a_text_too_long_for_a_title_names_no_column(tmp_path: Path) -> None:
-    from spoutline.planning.survey_import.mapping import suggested
-
-    sheet = read_sheet(file(tmp_path, "t.csv", f"Label,{'(' * 30_000}\n1,car\n"))
-    assert [one.field.key if one.field else None for one in suggested(sheet)] == ["label", None]
+    sheet = opened(file(tmp_path, "t.csv", f"Label,{'(' * 30_000}\n1,car\n"))
+    assert [one.field.key if one.field else None for one in sheet.mapping] == ["label", None]
 
 
 def test_pasted_cells_beyond_a_bound_are_refused(bound: SetBound) -> None:
@@ -400,7 +409,7 @@ def test_a_workbook_beyond_a_bound_is_refused(
     path = file(tmp_path, "t.xlsx", content)
     bound(name, value)
     with pytest.raises(InputFault, match=told):
-        read_sheet(path)
+        read_rows(path)
 
 
 @pytest.mark.parametrize("number", [b"99999999999", b"10001", b"-1", b"x", b"1e9"])
@@ -408,19 +417,19 @@ def test_a_row_far_below_all_others_is_refused_at_once(tmp_path: Path, number: b
     # ECMA-376 Part 1, 18.3.1.73: r is the row's number, and rows that are not there are empty
     content = _with(SHEET, lambda text: text.replace(b'<row r="3"', b'<row r="%s"' % number))
     with pytest.raises(InputFault, match="a row of the number"):
-        read_sheet(file(tmp_path, "t.xlsx", content))
+        read_rows(file(tmp_path, "t.xlsx", content))
 
 
 def test_a_row_left_out_of_a_workbook_is_an_empty_one(tmp_path: Path) -> None:
     content = _with(SHEET, lambda text: text.replace(b'<row r="4"', b'<row r="400"').replace(b'"A4"', b'"A400"'))
-    assert [row.number for row in read_sheet(file(tmp_path, "t.xlsx", content)).rows] == [2, 3, 400]
+    assert [row.number for row in read_rows(file(tmp_path, "t.xlsx", content))] == [2, 3, 400]
 
 
 @pytest.mark.parametrize("dimension", ["A1:A2", "A1:XFD1048576", "A1", "ZZ99:A1"])
 def test_a_false_dimension_drops_no_row_and_adds_none(tmp_path: Path, dimension: str) -> None:
     # ECMA-376 Part 1, 18.3.1.35: the dimension is optional and says what is used; it gives no leave to ignore rows
-    sheet = read_sheet(file(tmp_path, "t.xlsx", workbook(rows=3, dimension=dimension)))
-    assert [row.cells for row in sheet.rows] == [(str(n), "gasoline", "10", "car", "1.2") for n in (1, 2, 3)]
+    rows = read_rows(file(tmp_path, "t.xlsx", workbook(rows=3, dimension=dimension)))
+    assert [row.cells for row in rows] == [(str(n), "gasoline", "10", "car", "1.2") for n in (1, 2, 3)]
 
 
 def test_own_papers_beyond_the_bound_are_taken_for_anothers(bound: SetBound, tmp_path: Path) -> None:

@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from datetime import date
     from pathlib import Path
 
+    from spoutline.bootstrap.table_maps import TableMaps
     from spoutline.catalogue.descriptions import EntryFault
     from spoutline.catalogue.draft import DraftCounts
     from spoutline.catalogue.shelf import CatalogueFacts, CatalogueShelf, EntryChange
@@ -31,6 +32,7 @@ if TYPE_CHECKING:
     from spoutline.planning.protocols import Progress
     from spoutline.planning.table_intake.column_map import TableMap
     from spoutline.planning.table_intake.intake import Progress as RowsRead
+    from spoutline.planning.table_intake.intake import Seen
     from spoutline.planning.table_intake.into_draft import OpenedTable, TableResult
     from spoutline.planning.table_intake.into_price_list import PriceTableResult
     from spoutline.planning.table_intake.into_references import ReferenceResult
@@ -51,7 +53,7 @@ class Sources:
     plan: Callable[[Survey, EditionRef, Progress | None], SitePlan]
     planned_with: Callable[[Survey | None], EditionRef]
     survey: Callable[[int], Survey]  # of the book, by its key
-    maps: Path  # folder of what is remembered of suppliers' tables
+    maps: TableMaps
 
 
 @dataclass(frozen=True, slots=True)
@@ -275,11 +277,16 @@ class CatalogueService:
                 raise _NotTakenIn
         return result
 
-    def open_table(self, path: Path, sheet: str = "", encoding: TextEncoding | None = None) -> TableFile:
-        """Return a supplier's table as it was read last time where its titles are known, else as they suggest."""
-        from spoutline.planning.table_intake.table_look import open_file
+    def open_table(
+        self, path: Path, sheet: str = "", encoding: TextEncoding | None = None, plain: TableMap | None = None
+    ) -> TableFile:
+        """Return a supplier's table as it was read last time where its titles are known, else as they suggest.
 
-        return open_file(path, self.remembered_maps(), sheet, encoding)
+        ``plain`` says what its rows are and what else is known of it; parts and prices where it is None.
+        """
+        from spoutline.planning.table_intake.column_map import TableMap
+
+        return self._sources.maps.open(path, sheet, encoding, plain or TableMap())
 
     def look_at_table(self, name: str, opened: OpenedTable, progress: RowsRead | None = None) -> TableLook:
         """Return what a table would change in the draft of a catalogue, and how its cells are read; change nothing.
@@ -292,32 +299,44 @@ class CatalogueService:
             return look_at(desk, opened, progress)
 
     def remembered_maps(self) -> tuple[TableMap, ...]:
-        """Return what is remembered of suppliers' tables; a file that is no map is passed over."""
-        from spoutline.planning.table_intake.column_map import read_map
-
-        found = []
-        for path in sorted(self._sources.maps.glob("*.toml")):
-            try:
-                found.append(read_map(path))
-            except InputFault:
-                continue  # mended or deleted by a person; the table can be read without it
-        return tuple(found)
+        """Return what is remembered of suppliers' tables."""
+        return self._sources.maps.all()
 
     def remember_map(self, opened: OpenedTable) -> Path:
         """Remember how a table was read for the next one with its titles; return the file."""
-        from spoutline.planning.table_intake.column_map import map_to_toml
-        from spoutline.whole_files import write_file
+        return self._sources.maps.remember(opened)
 
-        kept = opened.remembered
-        folder = self._sources.maps
-        path = folder / f"{kept.fingerprint}.toml"
-        try:
-            folder.mkdir(parents=True, exist_ok=True)
-        except OSError as fault:
-            wanted = f"a folder that can be made is needed ({fault.strerror})"
-            raise InputFault((InputProblem(str(folder), "folder", "this path", wanted),)) from fault
-        write_file(path, map_to_toml(kept).encode())
-        return path
+    def look_at_references(self, name: str, opened: OpenedTable, progress: RowsRead | None = None) -> TableLook:
+        """Return what a table of old numbers would change in a draft; otherwise as ``look_at_table``."""
+        from spoutline.planning.table_intake.into_draft import TableResult
+        from spoutline.planning.table_intake.into_references import reference_changes, take_in_references
+        from spoutline.planning.table_intake.table_look import look_through
+
+        with self.shelf().looking(name) as desk:
+            parts = desk.refs()
+
+            def read(seen: Seen) -> TableResult:
+                done = take_in_references(desk.references, parts, opened, progress, only_looks=True, seen=seen)
+                return TableResult(opened, done.report, reference_changes(done))
+
+            return look_through(opened, read, progress)
+
+    def look_at_price_table(
+        self, name: str, opened: OpenedTable, head: Mapping[str, object], progress: RowsRead | None = None
+    ) -> TableLook:
+        """Return what a table of prices would change in the list of its name; otherwise as ``look_at_table``."""
+        from spoutline.planning.table_intake.into_draft import TableResult
+        from spoutline.planning.table_intake.into_price_list import price_changes, price_list_in
+        from spoutline.planning.table_intake.table_look import look_through
+
+        with self.shelf().looking(name) as desk:
+            before = desk.price_lists.all().get(str(head["id"]))
+
+            def read(seen: Seen) -> TableResult:
+                done = price_list_in(opened, head, progress, seen=seen)
+                return TableResult(opened, done.report, price_changes(done, before))
+
+            return look_through(opened, read, progress)
 
     def import_references(
         self,
@@ -338,14 +357,6 @@ class CatalogueService:
             if not result.report.is_sound:
                 raise _NotTakenIn
         return result
-
-    def import_reference_file(self, name: str, path: Path) -> ReferenceResult:
-        """Take a table of old numbers into the draft as its titles suggest; see ``import_references``."""
-        from spoutline.planning.table_intake.intake_fields import TableSubject
-        from spoutline.planning.table_intake.into_draft import open_supplier_table
-
-        opened = open_supplier_table(path, (), {"subject": TableSubject.CROSS_REFERENCES}, {})
-        return self.import_references(name, opened)
 
     def references_csv(self, ref: EditionRef) -> bytes:
         """Return the old numbers of an edition as a CSV table that is taken in again without a question."""
@@ -432,12 +443,18 @@ class CatalogueService:
         return made
 
     def import_price_table(
-        self, name: str, opened: OpenedTable, head: Mapping[str, object], *, dry_run: bool = False
+        self,
+        name: str,
+        opened: OpenedTable,
+        head: Mapping[str, object],
+        progress: RowsRead | None = None,
+        *,
+        dry_run: bool = False,
     ) -> PriceTableResult:
         """Take a supplier's table of prices into the draft as a price list: all of it, or nothing."""
         from spoutline.planning.table_intake.into_price_list import price_list_in
 
-        result = price_list_in(opened, head)
+        result = price_list_in(opened, head, progress)
         if result.price_list is not None:
             with self.shelf().draft(name, dry_run=dry_run) as desk:
                 desk.price_lists.put((result.price_list,))

@@ -14,10 +14,14 @@ if TYPE_CHECKING:
     from pathlib import Path
 
     from spoutline.book.book import Book
+    from spoutline.bootstrap.table_maps import TableMaps
     from spoutline.model.dispenser_type import ChangedType
     from spoutline.model.survey import DispenserType, Survey
-    from spoutline.planning.table_intake.intake import IntakeReport
+    from spoutline.planning.table_intake.column_map import TableMap
+    from spoutline.planning.table_intake.intake import IntakeReport, Progress, Seen
     from spoutline.planning.table_intake.into_draft import OpenedTable
+    from spoutline.planning.table_intake.table_look import TableLook
+    from spoutline.units.accepted import UnitSystem
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,8 +37,8 @@ class TypesTaken:
 class DispenserTypeService:
     """Dispenser types. Methods may be called from several threads; bad input raises ``InputFault``, nothing changes."""
 
-    def __init__(self, book: Callable[[], Book]) -> None:
-        self._book = book
+    def __init__(self, book: Callable[[], Book], maps: TableMaps) -> None:
+        self._book, self.maps = book, maps
 
     def all(self) -> tuple[DispenserType, ...]:
         """Return the types of the book by name."""
@@ -52,13 +56,18 @@ class DispenserTypeService:
         """Take a type out of the book; surveys keep what they have of it."""
         return self._book().dispenser_types.remove(name)
 
-    def import_table(self, opened: OpenedTable, *, dry_run: bool = False) -> TypesTaken:
-        """Take a table of types into the book: all of it, or nothing where a cell is wrong or open."""
+    def import_table(
+        self, opened: OpenedTable, progress: Progress | None = None, *, dry_run: bool = False
+    ) -> TypesTaken:
+        """Take a table of types into the book: all of it, or nothing where a cell is wrong or open.
+
+        Raise ``Stopped`` where the progress asks to stop.
+        """
         from spoutline.model.answered import same_answers
         from spoutline.model.dispenser_type import folded_type_name
         from spoutline.planning.table_intake.into_types import read_types
 
-        read = read_types(opened)
+        read = read_types(opened, progress)
         if not read.report.is_sound:
             return TypesTaken(read.report)
         if not dry_run:
@@ -69,12 +78,29 @@ class DispenserTypeService:
         new = before.count(None)
         return TypesTaken(read.report, new, len(before) - new - same, same)
 
-    def open_table(self, path: Path) -> OpenedTable:
-        """Return a table of types as its titles suggest."""
+    def plain_map(self, units: UnitSystem | None = None) -> TableMap:
+        """Return the map of a table of types of which nothing is known but whose units its bare numbers have."""
+        from spoutline.planning.table_intake.column_map import TableMap
         from spoutline.planning.table_intake.intake_fields import TableSubject
-        from spoutline.planning.table_intake.into_draft import open_supplier_table
 
-        return open_supplier_table(path, (), {"subject": TableSubject.DISPENSER_TYPES}, {})
+        return TableMap(subject=TableSubject.DISPENSER_TYPES, units=units)
+
+    def look_at_table(self, opened: OpenedTable, progress: Progress | None = None) -> TableLook:
+        """Return what a table of types would change in the book, and how its cells are read; change nothing.
+
+        Raise ``Stopped`` where the progress asks to stop.
+        """
+        from spoutline.planning.table_intake.into_draft import TableResult
+        from spoutline.planning.table_intake.into_types import read_types, type_changes
+        from spoutline.planning.table_intake.table_look import look_through
+
+        known = self._book().dispenser_types.known()
+
+        def look(seen: Seen) -> TableResult:
+            done = read_types(opened, progress, seen=seen)
+            return TableResult(opened, done.report, type_changes(done, known))
+
+        return look_through(opened, look, progress)
 
     def csv(self, kinds: Iterable[DispenserType]) -> bytes:
         """Return types as a CSV table that is taken in again without a question."""

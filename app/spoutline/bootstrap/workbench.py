@@ -26,8 +26,10 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.coverage import CoverageService
     from spoutline.bootstrap.dispenser_types import DispenserTypeService
     from spoutline.bootstrap.installer import InstallerService
+    from spoutline.bootstrap.position_tables import PositionTableService
     from spoutline.bootstrap.quotations import QuotationService
     from spoutline.bootstrap.standing import StationStanding
+    from spoutline.bootstrap.table_maps import TableMaps
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.explain.plan.story import Story
     from spoutline.model.catalogue_edition import EditionRef
@@ -331,7 +333,7 @@ class Workbench:
                 plan=self.plan_with,
                 planned_with=self._stores.planned_with,
                 survey=lambda key: self._stores.book().stored(key).survey,
-                maps=user_folder() / "table_maps",
+                maps=self.table_maps(),
             )
         )
 
@@ -339,7 +341,19 @@ class Workbench:
         """Return the use cases of the firm's dispenser types."""
         from spoutline.bootstrap.dispenser_types import DispenserTypeService
 
-        return DispenserTypeService(self._stores.book)
+        return DispenserTypeService(self._stores.book, self.table_maps())
+
+    def table_maps(self) -> TableMaps:
+        """Return what is remembered of tables."""
+        from spoutline.bootstrap.table_maps import TableMaps
+
+        return TableMaps(lambda: user_folder() / "table_maps")
+
+    def position_tables(self) -> PositionTableService:
+        """Return the use cases of tables of positions."""
+        from spoutline.bootstrap.position_tables import PositionTableService
+
+        return PositionTableService(self.table_maps(), self.dispenser_types)
 
     def covering(self) -> CoverageService:
         """Return the use cases of coverage maps, which remember what they answered."""

@@ -19,8 +19,8 @@ from spoutline.model.part import PartKind
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
     from spoutline.planning.table_intake.column_map import MappedColumn, TableMap
-    from spoutline.planning.table_intake.draft_changes import PartChange
-    from spoutline.planning.table_intake.intake import CellReport
+    from spoutline.planning.table_intake.draft_changes import DraftChanges, PartChange, RowChange
+    from spoutline.planning.table_intake.intake import CellReport, IntakeReport
     from spoutline.planning.table_intake.into_draft import OpenedTable, TableResult
 
 _TOLD = 200  # lines of one list; --json prints all that are kept
@@ -51,7 +51,7 @@ def import_arguments(parser: argparse.ArgumentParser) -> None:
     OutputArguments(parser).add("--save-map", FileForm.TOML, "write the map that reads the next such table here")
 
 
-def table_arguments(table: argparse._ActionsContainer) -> None:
+def table_arguments(table: argparse._ActionsContainer, *, of_parts: bool = True) -> None:
     """Declare what is said of any table: its columns, its sheet, its texts, and words and rows to be mended."""
     table.add_argument(
         "--map",
@@ -72,8 +72,9 @@ def table_arguments(table: argparse._ActionsContainer) -> None:
     table.add_argument("--sheet", metavar="NAME", help="sheet of a workbook; the first that is shown if not given")
     table.add_argument("--encoding", choices=("auto", "utf-8", "utf-16", "windows-1252"), help="of a text file")
     table.add_argument("--decimal-comma", action="store_true", default=None, help="a comma is the decimal sign")
-    table.add_argument("--maker", metavar="NAME", help="maker of rows that name none")
-    table.add_argument("--supplier", metavar="NAME", help="who supplies the parts")
+    if of_parts:
+        table.add_argument("--maker", metavar="NAME", help="maker of rows that name none")
+        table.add_argument("--supplier", metavar="NAME", help="who supplies the parts")
     table.add_argument(
         "--replace",
         metavar="FIELD:WORD=BY",
@@ -159,13 +160,21 @@ def _said(arguments: argparse.Namespace, maps: tuple[TableMap, ...]) -> dict[str
     return {name: getattr(checked, name) for name in given}
 
 
+def said_of_table(arguments: argparse.Namespace) -> dict[str, object]:
+    """Return what the arguments say of how any table is read, by the names of ``TableMap``."""
+    names = ("sheet", "encoding", "decimal_comma")
+    return {name: value for name in names if (value := getattr(arguments, name)) is not None}
+
+
 def with_repairs(opened: OpenedTable, arguments: argparse.Namespace) -> OpenedTable:
     """Return the table with the words and rows that the arguments mend; raise ``InputFault``."""
     from dataclasses import replace
 
+    from spoutline.planning.table_intake.intake_fields import fields_of
     from spoutline.planning.table_intake.repairs import Repair, ReplaceWord, SkipRow
 
-    number = next((one for one in opened.mapping if one.field and one.field.key == "number"), None)
+    key = fields_of(opened.table_map.subject).key
+    number = next((one for one in opened.mapping if one.field and one.field.key == key), None)
     wanted = set(arguments.skip_row)
     numbers = {
         row.number: row.cell(number.place) if number is not None else ""
@@ -197,6 +206,35 @@ def choices_in(texts: list[str]) -> dict[str, str]:
             raise InputFault((InputProblem("", "--column", repr(text), wanted),))
         choices[column.strip()] = field.strip()
     return choices
+
+
+def report_lines(report: IntakeReport) -> Iterator[str]:
+    """Return what is told of cells, and which words could be replaced everywhere."""
+    for one in report.reports[:_TOLD]:
+        yield f"  {one.kind}: {one.problem()}"
+    if report.faults + report.questions > min(len(report.reports), _TOLD):
+        yield f"  … {report.faults} faults and {report.questions} questions in all"
+    for offer in offers_of(report)[:_TOLD]:
+        yield f"  offered: --replace '{offer['field']}:{offer['word']}={offer['nearest']}'  ({offer['times']} cells)"
+
+
+def row_change_document(one: PartChange | RowChange) -> dict[str, object]:
+    """Return what a table does to something, for other programs."""
+    return {
+        "change": one.kind.value,
+        "name": one.name,
+        "row": one.row or None,
+        "fields": [{"field": each.field, "before": each.before, "after": each.after} for each in one.fields],
+    }
+
+
+def row_change_lines(changes: DraftChanges) -> Iterator[str]:
+    """Return what a table changes, one line for each row."""
+    for one in changes.changes[:_TOLD]:
+        told = "; ".join(f"{each.field}: {each.before or '–'} → {each.after or '–'}" for each in one.fields)
+        yield f"  {one.kind:<8} {one.name}  {told}".rstrip()
+    if len(changes.changes) > _TOLD:
+        yield f"  … and more: --json prints up to {len(changes.changes)} of them"
 
 
 def _taken_in(workbench: Workbench, arguments: argparse.Namespace, opened: OpenedTable) -> Said:
@@ -235,7 +273,7 @@ def _taken_in(workbench: Workbench, arguments: argparse.Namespace, opened: Opene
         "faults": report.faults,
         "questions": report.questions,
         "reports": [report_document(one) for one in report.reports],
-        "offers": _offers(done),
+        "offers": offers_of(report),
         "changes": [_change_document(one) for one in changes.changes],
         "text_patterns": _found_in_texts(opened),
     }
@@ -258,12 +296,7 @@ def _lines(arguments: argparse.Namespace, done: TableResult, counts: dict[str, o
     left_out = ((report.totals, "totals"), (report.headings, "repeated titles"), (report.sections, "headings"))
     said = ", ".join(f"{count} {what}" for count, what in left_out if count)
     yield f"{report.lines} parts in {report.rows} rows{f'; left out: {said}' if said else ''}"
-    for one in report.reports[:_TOLD]:
-        yield f"  {one.kind}: {one.problem()}"
-    if report.faults + report.questions > min(len(report.reports), _TOLD):
-        yield f"  … {report.faults} faults and {report.questions} questions in all"
-    for offer in _offers(done)[:_TOLD]:
-        yield f"  offered: --replace '{offer['field']}:{offer['word']}={offer['nearest']}'  ({offer['times']} cells)"
+    yield from report_lines(report)
     for change in changes.changes[:_TOLD]:
         yield from _change_lines(change)
     if len(changes.changes) > _TOLD:
@@ -278,7 +311,7 @@ def _lines(arguments: argparse.Namespace, done: TableResult, counts: dict[str, o
         yield f"{changes.near_duplicates} new numbers differ from another only in capitals, blanks or signs"
 
 
-def _change_lines(change: PartChange) -> Iterator[str]:
+def _change_lines(change: PartChange | RowChange) -> Iterator[str]:
     told = "; ".join(f"{one.field}: {one.before or '–'} → {one.after or '–'}" for one in change.fields)
     yield f"  {change.kind:<8} {change.ref}  {told}".rstrip()
     for move in change.moves:
@@ -287,10 +320,11 @@ def _change_lines(change: PartChange) -> Iterator[str]:
         yield f"           much like {', '.join(map(str, change.alike))}"
 
 
-def _offers(done: TableResult) -> list[dict[str, Any]]:
+def offers_of(report: IntakeReport) -> list[dict[str, Any]]:
+    """Return which words could be replaced everywhere by the nearest that is right."""
     return [
         {"field": field, "word": word, "nearest": nearest, "times": times}
-        for (field, word, nearest), times in done.report.words.most_common()
+        for (field, word, nearest), times in report.words.most_common()
     ]
 
 
@@ -346,7 +380,7 @@ def report_document(one: CellReport) -> dict[str, object]:
     }
 
 
-def _change_document(one: PartChange) -> dict[str, object]:
+def _change_document(one: PartChange | RowChange) -> dict[str, object]:
     return {
         "change": one.kind.value,
         "number": one.ref.number,

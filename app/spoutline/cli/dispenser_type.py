@@ -8,7 +8,16 @@ from collections.abc import Callable, Iterator, Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from spoutline.cli.catalogue_import import report_document
+from spoutline.cli.catalogue_import import (
+    choices_in,
+    column_document,
+    column_line,
+    report_document,
+    report_lines,
+    said_of_table,
+    table_arguments,
+    with_repairs,
+)
 from spoutline.cli.command import CommandWork, add_survey, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
@@ -47,6 +56,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         "file", metavar="FILE", type=Path, action=InputFile, words="the file to import", help="CSV or XLSX table"
     )
     taken.add_argument("--dry-run", action="store_true", help="say what would change, and change nothing")
+    table_arguments(taken.add_argument_group("the table"), of_parts=False)
+    OutputArguments(taken).add("--save-map", FileForm.TOML, "write the map that reads the next such table here")
     export = add("export", "write the types of the book as a table")
     outputs = OutputArguments(export)
     outputs.add("--csv", FileForm.CSV, "CSV in UTF-8")
@@ -154,10 +165,22 @@ def _remove(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 
 def _import(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    service = workbench.dispenser_types()
-    done = service.import_table(service.open_table(arguments.file), dry_run=arguments.dry_run)
+    from spoutline.planning.table_intake.column_map import map_to_toml
+    from spoutline.planning.table_intake.intake_fields import TableSubject
+    from spoutline.planning.table_intake.into_draft import maps_in, open_supplier_table
+
+    maps = maps_in(arguments.map) if arguments.map is not None else ()
+    said: dict[str, object] = said_of_table(arguments)
+    said["subject"] = TableSubject.DISPENSER_TYPES
+    opened = with_repairs(open_supplier_table(arguments.file, maps, said, choices_in(arguments.column)), arguments)
+    columns = [column_document(one) for one in opened.mapping]
+    if arguments.columns:
+        return _say(arguments, [column_line(one) for one in opened.mapping], {"columns": columns})
+    done = workbench.dispenser_types().import_table(opened, dry_run=arguments.dry_run)
     report = done.report
-    lines = [f"  {one.kind}: {one.problem()}" for one in report.reports[:200]]
+    if arguments.save_map is not None and report.is_sound:
+        arguments.output_plan.write({arguments.save_map: map_to_toml(opened.remembered).encode()})
+    lines = list(report_lines(report))
     if report.is_sound:
         would = "would be" if arguments.dry_run else "are"
         lines.append(f"of the types {would} {done.new} new, {done.changed} changed, {done.unchanged} unchanged")
@@ -169,6 +192,7 @@ def _import(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         "new": done.new,
         "changed": done.changed,
         "unchanged": done.unchanged,
+        "columns": columns,
         "reports": [report_document(one) for one in report.reports],
     }
     _say(arguments, lines, document)

@@ -8,7 +8,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
-    QFileDialog,
+    QDialog,
     QHBoxLayout,
     QListWidget,
     QPushButton,
@@ -21,7 +21,10 @@ from spoutline.bootstrap.dispenser_types import DispenserTypeService
 from spoutline.documents.own_files import FileForm
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.dialogs.saving import Saving
+from spoutline.gui.dialogs.table_intake import TableIntakeDialog
 from spoutline.gui.dialogs.type_form import TypeForm
+from spoutline.gui.intake.import_panel import IntakeTools
+from spoutline.gui.intake.works import TypesWork
 from spoutline.gui.session import Session
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import plain_label
@@ -32,15 +35,13 @@ from spoutline.model.survey import DispenserType, Survey
 from spoutline.planning.refit.dispensers import dispenser_names
 from spoutline.whole_files import write_file
 
-_TOLD = 6  # faults of a table that are told one by one
-
 
 class DispenserTypesDialog(FormDialog):
     """Keeps the types of the book; the survey with a type chosen is in ``after`` once accepted by choosing one."""
 
-    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+    def __init__(self, session: Session, tools: IntakeTools, parent: QWidget | None = None) -> None:
         super().__init__(tr("Dispenser types"), parent)
-        self._session, self._survey = session, session.survey
+        self._tools, self._session, self._survey = tools, session, session.survey
         self._service: DispenserTypeService = session.workbench.dispenser_types()
         self.after: Survey | None = None
         self.said = ""
@@ -69,7 +70,7 @@ class DispenserTypesDialog(FormDialog):
         column.addWidget(self.list, 1)
         self.new_button = self._button(tr("&New type"), self._begin)
         self.remove_button = self._button(tr("&Remove"), self._remove)
-        self.import_button = self._button(tr("&Import a table…"), self._ask_import)
+        self.import_button = self._button(tr("&Import a table…"), lambda _=False: self.import_table())
         self.export_button = self._button(tr("&Export as a table…"), self._ask_export)
         for button in (self.new_button, self.remove_button, self.import_button, self.export_button):
             column.addWidget(button)
@@ -167,26 +168,17 @@ class DispenserTypesDialog(FormDialog):
             self._do(lambda: self._service.remove(item.text()))
             self._refresh()
 
-    def _ask_import(self) -> None:
-        path, _ = QFileDialog.getOpenFileName(self, tr("Import a table"), "", "CSV, XLSX (*.csv *.tsv *.txt *.xlsx)")
-        if path:
-            self.import_from(Path(path))
+    def import_dialog(self) -> TableIntakeDialog:
+        """Return the view of a table of types on its way into the book."""
+        work = TypesWork(self._service, self._session.display.system)
+        return TableIntakeDialog(tr("Import dispenser types"), self._tools, work, self)
 
-    def import_from(self, path: Path) -> None:
-        """Take a table of types into the book: all of it, or nothing and why."""
-        try:
-            done = wait_for(lambda: self._service.import_table(self._service.open_table(path)))
-        except (InputFault, StoreFault) as fault:
-            self.show_fault(str(fault))
-            return
-        self._refresh(self.list.currentItem().text() if self.list.currentItem() else "")
-        reports = done.report.reports
-        if reports:
-            more = [tr("and {0} more").format(len(reports) - _TOLD)] if len(reports) > _TOLD else []
-            self.show_fault("\n".join((*(str(one.problem()) for one in reports[:_TOLD]), *more)))
-            return
-        words = tr("{0} new, {1} changed, {2} as they were")
-        self.state_label.setText(words.format(done.new, done.changed, done.unchanged))
+    def import_table(self) -> None:
+        """Ask for a table of types, show it, and take it into the book: all of it, or nothing."""
+        dialog = self.import_dialog()
+        if dialog.exec() == QDialog.DialogCode.Accepted:
+            self._refresh(self.list.currentItem().text() if self.list.currentItem() else "")
+            self.state_label.setText(dialog.told)
 
     def _ask_export(self) -> None:
         saving = Saving(self._session.workbench.files_in_use, self)

@@ -40,6 +40,13 @@ class FormDialog(QDialog):
         self.foot.addWidget(self.accept_button)
         return self.accept_button
 
+    def add_leave(self) -> None:
+        """Add a button that leaves everything as it was, where something in the body takes the dialog's answer."""
+        leave = QPushButton(tr("&Leave as it was"), self)
+        leave.setAutoDefault(False)
+        leave.clicked.connect(self.reject)
+        self.foot.addWidget(leave)
+
     def add_close(self) -> None:
         """Add a button that closes the dialog."""
         close = QPushButton(tr("&Close"), self)

@@ -13,6 +13,7 @@ from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.wording import tr
 from spoutline.planning.table_intake.column_map import MappedColumn
+from spoutline.planning.table_intake.intake_fields import TableSubject
 from spoutline.planning.table_intake.repairs import ChangeWhere, Repair, ReplaceWord, SkipWhere
 from spoutline.planning.table_intake.table_look import words_of
 
@@ -29,10 +30,18 @@ class TableRepairDialog(FormDialog):
     """Asks what is done to which rows; the step is in ``step`` once accepted."""
 
     def __init__(
-        self, columns: Sequence[MappedColumn], slot: str, shows: str, nearest: str = "", parent: QWidget | None = None
+        self,
+        columns: Sequence[MappedColumn],
+        slot: str,
+        shows: str,
+        nearest: str = "",
+        parent: QWidget | None = None,
+        *,
+        subject: TableSubject = TableSubject.PARTS,
     ) -> None:
         super().__init__(tr("Change many rows"), parent)
         self.step: Repair | None = None
+        self._subject = subject
         self.kind_box = QComboBox(self)
         for kind, words in (
             (RepairKind.REPLACE, tr("Replace a word wherever it stands in the column")),
@@ -80,7 +89,7 @@ class TableRepairDialog(FormDialog):
             if isinstance(label, QLabel):
                 label.setVisible(is_shown)
         slot = str((self.field_box if kind is RepairKind.CHANGE else self.where_box).currentData())
-        completer = QCompleter(list(words_of(slot)), self.by_edit)
+        completer = QCompleter(list(words_of(slot, self._subject)), self.by_edit)
         completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
         self.by_edit.setCompleter(completer)
         is_said = bool(self.shows_edit.text().strip()) or kind is RepairKind.CHANGE

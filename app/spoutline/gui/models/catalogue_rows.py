@@ -14,7 +14,7 @@ from spoutline.gui.wording import tr
 from spoutline.model.catalogue_edition import CatalogueEdition, EditionRef
 from spoutline.planning.keeping.health import HealthNote, Matter
 from spoutline.planning.table_intake.cell_values import FaultKind
-from spoutline.planning.table_intake.draft_changes import ChangeKind, PartChange
+from spoutline.planning.table_intake.draft_changes import ChangeKind, PartChange, RowChange
 from spoutline.planning.table_intake.intake import CellReport
 
 
@@ -147,20 +147,20 @@ def report_columns() -> tuple[Column[CellReport], ...]:
     )
 
 
-def change_columns() -> tuple[Column[PartChange], ...]:
+def change_columns() -> tuple[Column[PartChange | RowChange], ...]:
     """Return the columns of what a table changes in a draft."""
     kinds = {ChangeKind.NEW: tr("new"), ChangeKind.CHANGED: tr("changed"), ChangeKind.MISSING: tr("not in the table")}
 
-    def fields(change: PartChange) -> str:
+    def fields(change: PartChange | RowChange) -> str:
         return "; ".join(f"{one.field}: {one.before or '–'} → {one.after or '–'}" for one in change.fields)
 
-    def look(change: PartChange) -> str:
+    def look(change: PartChange | RowChange) -> str:
         moves = [tr("price {0:+.0%}").format(move.share) for move in change.moves]
         alike = [tr("much like {0}").format(ref) for ref in change.alike]
         return ", ".join((*moves, *alike))
 
     return (
-        Column(title=tr("Part"), text=lambda change: f"{change.ref.number}  {change.ref.maker}"),
+        Column(title=tr("What"), text=lambda change: change.name, hint=lambda change: change.name),
         Column(title=tr("What happens"), text=lambda change: kinds[change.kind]),
         Column(title=tr("Before → after"), text=fields, hint=fields),
         Column(title=tr("To look at"), text=look, tone=lambda change: Tone.CAUTION if look(change) else None),

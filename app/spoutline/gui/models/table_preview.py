@@ -13,7 +13,7 @@ from spoutline.planning.table_intake.column_map import MappedColumn
 from spoutline.planning.table_intake.intake import CellReport, RowKind, SeenRow
 from spoutline.planning.table_intake.intake_fields import CellKind
 from spoutline.planning.table_intake.raw_table import column_letters
-from spoutline.planning.table_intake.table_look import TableLook, shown_value, words_of
+from spoutline.planning.table_intake.table_look import TableLook, shown_value
 
 Index = QModelIndex | QPersistentModelIndex
 _ROOT = QModelIndex()
@@ -112,7 +112,7 @@ class TablePreview(QAbstractTableModel):
                 side = Qt.AlignmentFlag.AlignRight if field and field.cell in _NUMBERS else Qt.AlignmentFlag.AlignLeft
                 return int(side | Qt.AlignmentFlag.AlignVCenter)
             case Role.CHOICES:
-                return words_of(self._columns[column].slot) or None
+                return self._choices(column)
             case Role.TONE:
                 return self._tone(row, column)
         return None
@@ -123,6 +123,10 @@ class TablePreview(QAbstractTableModel):
         if value is None or (seen.number, mapped.slot) in self._newer:
             return self.text(row, column)
         return shown_value(value, mapped.field)
+
+    def _choices(self, column: int) -> tuple[str, ...] | None:
+        field = self._columns[column].field
+        return None if field is None else tuple(choice.value for choice in field.choices) or None
 
     def _hint(self, row: int, column: int) -> str:
         seen, slot = self._rows[row], self._columns[column].slot

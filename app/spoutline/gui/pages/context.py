@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from spoutline.explain.plan.story import Story
 from spoutline.gui.edits.command import make_edit
+from spoutline.gui.intake.import_panel import IntakeTools
 from spoutline.gui.jobs import Jobs
 from spoutline.gui.models.plans import Plans
 from spoutline.gui.models.shown_sets import ShownSets
@@ -48,6 +49,11 @@ class Context:
     def story(self) -> Story:
         """The words with figures in the units in use."""
         return self.words.story()
+
+    @property
+    def intake(self) -> IntakeTools:
+        """What the view of a table works with."""
+        return IntakeTools(self.jobs, self.story)
 
     @property
     def plan(self) -> PositionPlan | None:

@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 from spoutline.gui.roles import Role
 from spoutline.gui.widgets.marks import MarkDelegate
 from spoutline.model.faults import InputFault
-from spoutline.planning.survey_import.sheet import pasted_rows
+from spoutline.planning.survey_import.clipboard import pasted_rows
 
 Cells = dict[tuple[int, int], str]
 

@@ -267,7 +267,7 @@ class Verbs:
         """Show the types of the book; one that is chosen there answers for the positions of a dispenser."""
         from spoutline.gui.dialogs.dispenser_types import DispenserTypesDialog
 
-        dialog = DispenserTypesDialog(self._session, self._window)
+        dialog = DispenserTypesDialog(self._session, self._workplace.context.intake, self._window)
         if dialog.exec() == QDialog.DialogCode.Accepted and dialog.after is not None:
             self._workplace.context.edit(dialog.after, dialog.said)
         self.tell_changed_types()
@@ -317,7 +317,7 @@ class Verbs:
             self._workplace.context.edit(dialog.after, tr("Other side of dispenser {0}").format(dispenser))
 
     def import_table(self) -> None:
-        """Ask for a table, map its columns and add its positions."""
+        """Ask for a table, show what its positions would change, and take them in one step."""
         path, _ = QFileDialog.getOpenFileName(
             self._window, tr("Read positions from a table"), "", f"CSV, XLSX (*{' *'.join(_TABLE_ENDINGS)})"
         )
@@ -325,18 +325,20 @@ class Verbs:
             self.read_table(Path(path))
 
     def read_table(self, path: Path) -> None:
-        """Map the columns of a table and add its positions."""
-        from spoutline.gui.dialogs.table_import import TableImportDialog
-        from spoutline.planning.survey_import.sheet import read_sheet
+        """Show a table of positions and take them in one step."""
+        from spoutline.gui.dialogs.table_intake import TableIntakeDialog
+        from spoutline.gui.intake.works import PositionsWork
 
-        try:
-            sheet = read_sheet(path)
-        except InputFault as fault:
-            self._window.show_trouble(str(fault))
-            return
-        dialog = TableImportDialog(sheet, self._session.survey, self._session.display.system, self._window)
-        if dialog.exec() == QDialog.DialogCode.Accepted and dialog.after is not None:
-            self._workplace.context.edit(dialog.after, tr("Read positions from {0}").format(path.name))
+        session = self._session
+        work = PositionsWork(session.workbench.position_tables(), session.survey, session.display.system)
+        dialog = TableIntakeDialog(
+            tr("Read positions from a table"), self._workplace.context.intake, work, self._window
+        )
+        dialog.open_file(path)
+        taken = dialog.taken if dialog.exec() == QDialog.DialogCode.Accepted else None
+        if taken is not None and taken.survey is not None:
+            self._workplace.context.edit(taken.survey, tr("Read positions from {0}").format(path.name))
+            self._window.notify(dialog.told)
 
     # rules, units, help
 

@@ -15,7 +15,7 @@ from spoutline.model.faults import InputFault, InputNote, InputProblem
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.survey_import.fields import BY_KEY, ImportField
 from spoutline.planning.survey_import.ports import outlet_notes, settle_outlet
-from spoutline.planning.survey_import.positions import blend_named, put_value, value_of
+from spoutline.planning.survey_import.words import blend_named, put_value, value_of
 from spoutline.units.display import Display
 
 

@@ -265,7 +265,7 @@ def _word_form(text: str) -> str:
 
 def _word(text: str, field: IntakeField, _unit: str, _comma: bool) -> str:
     known = {one.value.casefold(): one.value for one in field.choices}
-    form = _word_form(text)
+    form = _word_form(text if field.word_of is None else field.word_of(text))
     if form in known:
         return known[form]
     if field.key == "kind" and (kind := kind_words().get(" ".join(text.casefold().replace("-", " ").split()))):

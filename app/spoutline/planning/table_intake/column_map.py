@@ -27,7 +27,7 @@ from spoutline.planning.table_intake.intake_fields import (
 from spoutline.planning.table_intake.raw_table import TextEncoding, column_letters
 from spoutline.planning.table_intake.repairs import Repair
 from spoutline.planning.table_intake.text_patterns import PATTERN_IDS
-from spoutline.units.accepted import ACCEPTED
+from spoutline.units.accepted import ACCEPTED, UnitSystem, shown_unit
 
 _MOST_COLUMNS: Final = 200
 CURRENCIES: Final = ("USD", "EUR", "GBP", "CAD", "CHF", "AUD", "MXN")  # those that a title may name
@@ -82,6 +82,7 @@ class TableMap(PlainValues):
     currency: str = Field("", pattern="^([A-Z]{3})?$", description="Currency of prices that name none, ISO 4217.")
     sheet: str = Field("", max_length=100, description="Sheet of a workbook.")
     encoding: TextEncoding = Field(TextEncoding.AUTOMATIC, description="Of text files.")
+    units: UnitSystem | None = Field(None, description="Whose units bare numbers have where no title names one.")
     decimal_comma: bool = Field(False, description="Whether a comma in a number is the decimal sign.")
     fingerprint: str = Field("", max_length=64, description="Tells tables with just these titles.")
     pattern: tuple[str, ...] = Field(
@@ -153,8 +154,6 @@ def _unit_for(column: Column, field: IntakeField) -> str:
 
 def own_unit(field: IntakeField) -> str:
     """Return the unit in which a field is kept, as people write it."""
-    from spoutline.units.accepted import UnitSystem, shown_unit
-
     if field.unit.value or field.dimension is None:
         return field.unit.value
     return shown_unit(field.dimension, UnitSystem.SI)
@@ -236,6 +235,14 @@ def measures(field: IntakeField) -> tuple[str, ...]:
     if not field.needs_unit or field.dimension is None:
         return ()
     return tuple(unit for unit in ACCEPTED[field.dimension] if unit)
+
+
+def unit_in_use(mapped: MappedColumn | None, field: IntakeField, table_map: TableMap) -> str:
+    """Return the unit of numbers of a column that name none: the column's, else that of the table; empty for none."""
+    unit = "" if mapped is None else mapped.unit
+    if unit or table_map.units is None or field.dimension is None or not field.needs_unit:
+        return unit
+    return shown_unit(field.dimension, table_map.units)
 
 
 def said_otherwise(table_map: TableMap, said: Mapping[str, object], place: str) -> TableMap:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
 from typing import Final
@@ -49,6 +49,28 @@ class PartChange:
     moves: tuple[PriceMove, ...] = ()
     alike: tuple[PartRef, ...] = ()  # parts whose numbers differ in capitals, blanks and signs alone
 
+    @property
+    def name(self) -> str:
+        """What a person knows the row by."""
+        return f"{self.ref.number}  {self.ref.maker}"
+
+
+@dataclass(frozen=True, slots=True)
+class RowChange:
+    """What a table does to something else than a part: a position, a type, an old number, a price."""
+
+    kind: ChangeKind
+    name: str
+    row: int
+    fields: tuple[FieldChange, ...] = ()
+    moves: tuple[PriceMove, ...] = ()
+    alike: tuple[PartRef, ...] = ()
+
+    @property
+    def ref(self) -> PartRef:
+        """What names it, as a part is named."""
+        return PartRef(self.name)
+
 
 @dataclass(slots=True)
 class DraftChanges:
@@ -60,9 +82,9 @@ class DraftChanges:
     missing: int = 0
     price_moves: int = 0
     near_duplicates: int = 0
-    changes: list[PartChange] = field(default_factory=list)
+    changes: list[PartChange | RowChange] = field(default_factory=list)
 
-    def add(self, change: PartChange) -> None:
+    def add(self, change: PartChange | RowChange) -> None:
         """Count a change, and keep it while there is room."""
         self.price_moves += bool(change.moves)
         self.near_duplicates += bool(change.alike)
@@ -72,6 +94,39 @@ class DraftChanges:
     def has_room(self, *, to_look_at: bool) -> bool:
         """Say whether a further change is kept; there is more room for one that a person should look at."""
         return len(self.changes) < BOUNDS.intake_faults * (2 if to_look_at else 1)
+
+
+def row_changes(
+    rows: Iterable[tuple[int, str, Mapping[str, str] | None, Mapping[str, str]]], missing: Iterable[str] = ()
+) -> DraftChanges:
+    """Return what rows change.
+
+    Parameters
+    ----------
+    rows
+        Of each its number, its name, and the texts of its fields before (None where it is new) and after.
+    missing
+        Names of what was there and the table does not hold.
+    """
+    found = DraftChanges()
+    for number, name, before, after in rows:
+        fields = tuple(
+            FieldChange(key, (before or {}).get(key, ""), after.get(key, ""))
+            for key in dict.fromkeys((*(before or {}), *after))
+            if (before or {}).get(key, "") != after.get(key, "")
+        )
+        if before is None:
+            found.new += 1
+            found.add(RowChange(ChangeKind.NEW, name, number, fields))
+        elif fields:
+            found.changed += 1
+            found.add(RowChange(ChangeKind.CHANGED, name, number, fields))
+        else:
+            found.unchanged += 1
+    for name in missing:
+        found.missing += 1
+        found.add(RowChange(ChangeKind.MISSING, name, 0))
+    return found
 
 
 class Comparer:

@@ -14,7 +14,7 @@ from spoutline.input_bounds import BOUNDS
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.planning.survey_import.fields import normal, unit_in
 from spoutline.planning.survey_import.titles import heads_over
-from spoutline.planning.table_intake.intake_fields import TableSubject, known_names
+from spoutline.planning.table_intake.intake_fields import TableSubject, fields_of, known_names
 from spoutline.planning.table_intake.raw_table import RawRow, RawTable
 from spoutline.units.accepted import ACCEPTED
 
@@ -91,7 +91,7 @@ def find_headings(
     Raises
     ------
     InputFault
-        No row of the first ones gives titles.
+        No row of the first ones gives titles, and some must be known.
     """
     rows = table.head()
     names = {*known_names(subject), *(normal(title) for title in known or {})}
@@ -101,8 +101,12 @@ def find_headings(
         best = counts.index(best_count) if best_count else -1
         if best_count >= _ENOUGH:
             break
+    if best_count < _ENOUGH and not fields_of(subject).needs_titles and len(rows) > 1:
+        best, best_count = 0, _ENOUGH  # a person says what the columns hold
     if best < 0 or best_count < _ENOUGH:
-        wanted = "a row of titles is needed, such as: part number, description, price"
+        wanted = "a row of titles is needed, and at least one row below it"
+        if fields_of(subject).needs_titles:
+            wanted = "a row of titles is needed, such as: part number, description, price"
         raise InputFault((InputProblem(table.place, "titles", "none in the first rows", wanted),))
     titles = rows[best]
     above = _over(rows, best)

@@ -14,7 +14,7 @@ from spoutline.input_bounds import BOUNDS
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import PartKind
 from spoutline.planning.table_intake.cell_values import CellFault, FaultKind, Money, Value, read_cell, read_money
-from spoutline.planning.table_intake.column_map import MappedColumn, TableMap
+from spoutline.planning.table_intake.column_map import MappedColumn, TableMap, unit_in_use
 from spoutline.planning.table_intake.headings import Headings, is_total
 from spoutline.planning.table_intake.intake_fields import CellKind, IntakeField, fields_of, kind_words
 from spoutline.planning.table_intake.raw_table import RawRow, RawTable
@@ -67,6 +67,7 @@ class PartLine:
     values: Mapping[str, Value]
     prices: tuple[Money, ...]
     is_sound: bool
+    texts: Mapping[str, str]  # after all repairs
 
 
 class RowKind(StrEnum):
@@ -143,12 +144,14 @@ class Intake:
         progress: Progress | None = None,
         *,
         seen: Seen | None = None,
+        alone_is_row: Callable[[str], bool] = lambda _: False,
     ) -> None:
+        self._alone_is_row = alone_is_row
         self._table, self._headings, self._map = table, headings, table_map
         self._columns = tuple(one for one in mapping if one.field is not None)
         self._slots = {one.slot: one for one in self._columns}
         self._fields = fields_of(table_map.subject)
-        self._repairs = Repairs(table_map.repair)
+        self._repairs = Repairs(table_map.repair, self._fields.key)
         self._maker = unicodedata.normalize("NFC", table_map.maker.strip())
         self._progress = progress
         self._seen: dict[tuple[str, str], int] = {}
@@ -204,8 +207,11 @@ class Intake:
     def _section(self, row: RawRow) -> _Section | None:
         """Return what a heading between rows says: a text that stands alone and is no number of a part."""
         filled = [(place, text) for place, text in enumerate(row.cells) if text]
-        if len(filled) != 1 or is_total(row) or not self._fields.has_maker:
-            return None  # what has no maker may be named and nothing else
+        if len(filled) != 1 or is_total(row):
+            return None
+        if not self._fields.has_maker:  # a row may have a name and nothing else, where nothing else is needed
+            is_heading = self._fields.alone_is_heading in self._slots and not self._alone_is_row(filled[0][1])
+            return _Section(None) if is_heading else None
         place, text = filled[0]
         kind = kind_words().get(" ".join(text.casefold().replace("-", " ").split()).rstrip(":"))
         if kind is None and (len(self._columns) < 2 or any(map(str.isdigit, text))):
@@ -263,6 +269,7 @@ class Intake:
                 and mapped.place in untrusted
                 and texts.get(slot) == text
                 and kept.cell is not CellKind.DATE
+                and kept.key != "notes"  # a person reads them: a date among them is no fault
             ):
                 self._report(row, mapped, kept, text, CellFault(FaultKind.FAULT, untrusted[mapped.place]))
                 continue
@@ -291,6 +298,7 @@ class Intake:
             values=values,
             prices=tuple(prices),
             is_sound=self.report.faults + self.report.questions == before,
+            texts=repaired,
         )
 
     def _read_uncached(self, slot: str, text: str) -> Value | Money | CellFault:
@@ -301,7 +309,7 @@ class Intake:
             if kept.cell is CellKind.MONEY:
                 currency = (mapped.currency if mapped is not None else "") or self._map.currency
                 return read_money(text, currency, decimal_comma=comma)
-            return read_cell(text, kept, mapped.unit if mapped is not None else "", decimal_comma=comma)
+            return read_cell(text, kept, unit_in_use(mapped, kept, self._map), decimal_comma=comma)
         except CellFault as fault:
             return fault
 

@@ -6,7 +6,7 @@ The figures come from the declarations of ``model.part``: a figure declared ther
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache
@@ -19,7 +19,9 @@ from spoutline.model.part_figures import FIGURES, PartFigure, widest_of
 from spoutline.model.port import Port
 from spoutline.model.quantity import Dimension
 from spoutline.model.type_columns import TEXT_COLUMNS, TYPE_COLUMNS, TypeColumn
-from spoutline.planning.survey_import.fields import normal
+from spoutline.planning.survey_import.fields import FIELDS as QUESTIONS
+from spoutline.planning.survey_import.fields import ImportField, normal
+from spoutline.planning.survey_import.words import liquid_word
 
 
 class CellKind(StrEnum):
@@ -40,7 +42,8 @@ class CellKind(StrEnum):
 class IntakeField:
     """One thing that a column may hold; ``names`` are what it may be called besides its title.
 
-    A number is kept in ``unit``; ``figures`` are the declarations of a figure, one or several by kind of part.
+    A number is kept in ``unit``; ``word_of`` knows what else people write for a word; ``figures`` are the declarations
+    of a figure, one or several by kind of part.
     """
 
     key: str
@@ -52,6 +55,7 @@ class IntakeField:
     dimension: Dimension | None = None
     unit: TableUnit = TableUnit.SI
     figures: tuple[PartFigure, ...] = ()
+    word_of: Callable[[str], str] | None = None  # the word that a text stands for
 
     @property
     def is_figure(self) -> bool:
@@ -251,19 +255,24 @@ class TableSubject(StrEnum):
     PARTS = "parts"
     CROSS_REFERENCES = "cross_references"
     DISPENSER_TYPES = "dispenser_types"
+    POSITIONS = "positions"
 
 
 @dataclass(frozen=True, slots=True)
 class FieldSet:
     """What the columns of tables of one subject may hold.
 
-    A row is named by its ``key``, with its maker beside it where it ``has_maker``; ``what`` says what the key is.
+    A row is named by its ``key``, with its maker beside it where it ``has_maker``; ``what`` says what the key is. Where
+    it ``needs_titles`` some must be known; else the first row gives them. A text that stands alone in a row is a
+    heading where the column ``alone_is_heading`` is there.
     """
 
     by_key: Mapping[str, IntakeField]
     key: str = "number"
     has_maker: bool = True
     what: str = "the maker's number of each part"
+    needs_titles: bool = True
+    alone_is_heading: str = ""
 
 
 # names besides the title: trade usage, from memory
@@ -328,6 +337,39 @@ def _of_type_column(column: TypeColumn) -> IntakeField:
     )
 
 
+DISPENSER_TYPE: Final = "dispenser_type"
+_FACTORS: Final = {1.0: TableUnit.SI, 1e3: TableUnit.KILOPASCAL, 1e-3 / 60.0: TableUnit.LITRE_PER_MINUTE}
+
+
+def _of_question(field: ImportField) -> IntakeField:
+    if field.choices is not None:
+        cell = CellKind.WORD
+    elif field.yes_no:
+        cell = CellKind.YES_NO
+    else:
+        cell = CellKind.TEXT if field.dimension is None else CellKind.NUMBER
+    return IntakeField(
+        key=field.key,
+        title=field.title,
+        cell=cell,
+        names=field.words,
+        choices=tuple(field.choices or ()),
+        dimension=field.dimension,
+        unit=_FACTORS[field.factor],
+        word_of=liquid_word if field.key == "liquid.family" else None,
+    )
+
+
+_POSITIONS: Final[tuple[IntakeField, ...]] = (
+    *map(_of_question, QUESTIONS),
+    IntakeField(
+        key=DISPENSER_TYPE,
+        title="Dispenser type",
+        cell=_TEXT,
+        names=("type of dispenser", "dispenser model", "pump type", "pump model"),
+    ),
+)
+
 _FIELD_SETS: Final[dict[TableSubject, FieldSet]] = {
     TableSubject.PARTS: FieldSet(BY_KEY),
     TableSubject.CROSS_REFERENCES: FieldSet(
@@ -338,6 +380,14 @@ _FIELD_SETS: Final[dict[TableSubject, FieldSet]] = {
         key="name",
         has_maker=False,
         what="the name of each type",
+    ),
+    TableSubject.POSITIONS: FieldSet(
+        {field.key: field for field in _POSITIONS},
+        key="label",
+        has_maker=False,
+        what="the name of each position",
+        needs_titles=False,
+        alone_is_heading="liquid.family",
     ),
 }
 

@@ -8,6 +8,7 @@ from itertools import islice
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
+from spoutline.input_bounds import TableBounds
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef
 from spoutline.planning.table_intake.cell_values import FaultKind, without_shield
@@ -22,7 +23,7 @@ from spoutline.planning.table_intake.column_map import (
 from spoutline.planning.table_intake.draft_changes import Comparer, DraftChanges
 from spoutline.planning.table_intake.headings import Headings, find_headings
 from spoutline.planning.table_intake.intake import CellReport, Intake, IntakeReport, PartLine, Progress, Seen
-from spoutline.planning.table_intake.intake_fields import BY_KEY
+from spoutline.planning.table_intake.intake_fields import BY_KEY, TableSubject, fields_of
 from spoutline.planning.table_intake.part_entries import LineFault, merged
 from spoutline.planning.table_intake.raw_table import RawTable, open_table
 
@@ -68,6 +69,25 @@ class TableResult:
     changes: DraftChanges
 
 
+def bounds_of(subject: TableSubject) -> TableBounds:
+    """Return what a table of a subject may hold."""
+    return TableBounds.of_positions() if subject is TableSubject.POSITIONS else TableBounds.of_intake()
+
+
+def report_of_row(opened: OpenedTable, row: int, key: str, text: str, wanted: str) -> CellReport:
+    """Return a fault of a row, told at the column of ``key``, or of what names the row where there is none."""
+    places = {one.field.key: one.place for one in opened.mapping if one.field}
+    named = fields_of(opened.table_map.subject).key
+    return CellReport(
+        kind=FaultKind.FAULT,
+        address=opened.table.address(row, places.get(key, places.get(named, 0))),
+        row=row,
+        field=key,
+        text=text,
+        wanted=wanted,
+    )
+
+
 def is_table(path: Path) -> bool:
     """Say whether a file is a supplier's table, by its ending."""
     return path.suffix.lower() in TABLE_ENDINGS
@@ -103,7 +123,7 @@ def open_supplier_table(
     """
     chosen, is_recognised = _map_for(path, maps, said)
     table_map = chosen.model_copy(update=dict(said))
-    table = open_table(path, table_map.sheet, table_map.encoding)
+    table = open_table(path, table_map.sheet, table_map.encoding, bounds_of(table_map.subject))
     headings = find_headings(table, table_map.titles, table_map.subject)
     mapping = corrected(suggested(headings, table_map), choices, table.place, table_map.subject)
     return OpenedTable(table, headings, mapping, table_map, is_recognised or table_map.recognises(headings))
@@ -115,7 +135,8 @@ def _map_for(path: Path, maps: tuple[TableMap, ...], said: Mapping[str, object])
     for one in maps:
         tried = one.model_copy(update=dict(said))
         try:
-            headings = find_headings(open_table(path, tried.sheet, tried.encoding), tried.titles, tried.subject)
+            table = open_table(path, tried.sheet, tried.encoding, bounds_of(tried.subject))
+            headings = find_headings(table, tried.titles, tried.subject)
         except InputFault:
             continue  # a map of another encoding or sheet is none of this table
         if one.recognises(headings):

@@ -7,41 +7,71 @@ from dataclasses import dataclass
 
 from spoutline.catalogue.price_lists import price_list_of
 from spoutline.explain.writing.money import amount
-from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.pricing import PriceList
-from spoutline.planning.table_intake.intake import Intake, IntakeReport
-from spoutline.planning.table_intake.into_draft import OpenedTable
+from spoutline.planning.table_intake.cell_values import Money
+from spoutline.planning.table_intake.draft_changes import DraftChanges, row_changes
+from spoutline.planning.table_intake.intake import Intake, IntakeReport, PartLine, Progress, Seen
+from spoutline.planning.table_intake.into_draft import OpenedTable, report_of_row
 
 
 @dataclass(frozen=True, slots=True)
 class PriceTableResult:
-    """A price list out of a table; None where ``report`` is not sound."""
+    """A price list out of a table; None where ``report`` is not sound. ``prices`` are its rows, numbers and amounts."""
 
     report: IntakeReport
     price_list: PriceList | None
+    prices: tuple[tuple[int, str, str], ...] = ()
 
 
-def price_list_in(opened: OpenedTable, head: Mapping[str, object]) -> PriceTableResult:
-    """Return the price list that a table states; rows in another currency or of another maker are faults."""
-    intake = Intake(opened.table, opened.headings, opened.mapping, opened.table_map)
-    rows: list[tuple[str, Mapping[str, object]]] = []
-    problems: list[InputProblem] = []
+def price_list_in(
+    opened: OpenedTable, head: Mapping[str, object], progress: Progress | None = None, *, seen: Seen | None = None
+) -> PriceTableResult:
+    """Return the price list that a table states; a price in another currency or of another maker is a fault.
+
+    Raise ``InputFault`` where ``head`` is faulty or no row has a price, ``Stopped`` where the progress asks to stop.
+    """
+    intake = Intake(opened.table, opened.headings, opened.mapping, opened.table_map, progress, seen=seen)
+    found: list[tuple[int, str, str]] = []
     for line in intake.lines():
-        place = f"{opened.table.place}, row {line.row}"
         if not line.is_sound:
             continue
         if line.maker != head["maker"]:
-            wanted = f"a price list is of one maker: {head['maker'] or 'name it with --maker'}"
-            problems.append(InputProblem(place, "maker", repr(line.maker), wanted))
+            wanted = f"a price list is of one maker: {head['maker'] or 'name it with --maker'}; or skip the row"
+            intake.report.add(report_of_row(opened, line.row, "maker", line.maker, wanted))
         for money in line.prices:
             if money.currency != head["currency"]:
-                wanted = f"a price list is in one currency: {head['currency']}"
-                problems.append(InputProblem(place, "currency", money.currency, wanted))
+                wanted = f"a price list is in one currency: {head['currency']}; or leave the column out"
+                text = _written(line, money)
+                intake.report.add(report_of_row(opened, line.row, f"price_{money.currency.lower()}", text, wanted))
             elif money.minor is not None:
-                price = amount(money.minor, money.currency)
-                rows.append((place, {"number": line.number, "from_quantity": 1, "unit_price": price}))
+                found.append((line.row, line.number, str(amount(money.minor, money.currency))))
+    prices = tuple(found)
     if not intake.report.is_sound:
-        return PriceTableResult(intake.report, None)
-    if problems:
-        raise InputFault(tuple(problems))
-    return PriceTableResult(intake.report, price_list_of(head, rows))
+        return PriceTableResult(intake.report, None, prices)
+    rows = (
+        (f"{opened.table.place}, row {row}", {"number": number, "from_quantity": 1, "unit_price": price})
+        for row, number, price in prices
+    )
+    return PriceTableResult(intake.report, price_list_of(head, rows), prices)
+
+
+def _written(line: PartLine, money: Money) -> str:
+    return line.texts.get(f"price_{money.currency.lower()}") or line.texts.get("price") or money.currency
+
+
+def price_changes(result: PriceTableResult, before: PriceList | None) -> DraftChanges:
+    """Return what a table changes in the list of its name; ``before`` is that list, None where there is none.
+
+    Only prices from the first piece on are told; a list is replaced as a whole, with its breaks.
+    """
+    was = {}
+    for row in () if before is None else before.rows:
+        first = row.price_at(1)
+        if first is not None:
+            was[row.part_number] = str(first.unit_price)
+    came = {number for _row, number, _price in result.prices}
+    rows = (
+        (row, number, {"price": was[number]} if number in was else None, {"price": price})
+        for row, number, price in result.prices
+    )
+    return row_changes(rows, sorted(set(was) - came))

@@ -12,12 +12,12 @@ from spoutline.catalogue.cross_references import going_round
 from spoutline.input_bounds import BOUNDS
 from spoutline.model.cross_reference import CrossReference
 from spoutline.model.part_ref import PartRef
-from spoutline.planning.table_intake.cell_values import FaultKind
-from spoutline.planning.table_intake.intake import CellReport, Intake, IntakeReport, PartLine, Progress
+from spoutline.planning.table_intake.draft_changes import DraftChanges, row_changes
+from spoutline.planning.table_intake.intake import Intake, IntakeReport, PartLine, Progress, Seen
+from spoutline.planning.table_intake.into_draft import OpenedTable, report_of_row
 
 if TYPE_CHECKING:
     from spoutline.catalogue.cross_references import ReferenceDesk
-    from spoutline.planning.table_intake.into_draft import OpenedTable
 
 _UNKNOWN: Final = "part_number"
 
@@ -34,6 +34,8 @@ class ReferenceResult:
     changed: int = 0
     unchanged: int = 0
     missing: int = 0
+    rows: list[tuple[int, CrossReference | None, CrossReference]] = field(default_factory=list)
+    gone: tuple[PartRef, ...] = ()
     changes: list[tuple[CrossReference | None, CrossReference]] = field(default_factory=list)
     astray: list[CrossReference] = field(default_factory=list)
 
@@ -45,14 +47,17 @@ def take_in_references(
     progress: Progress | None = None,
     *,
     take_out_missing: bool = False,
+    only_looks: bool = False,
+    seen: Seen | None = None,
 ) -> ReferenceResult:
     """Put the rows of a table into the cross-references of a draft, in the transaction of ``desk``.
 
     ``parts`` are those of the draft. Where the report is not sound afterwards, the caller takes the transaction back.
-    With ``take_out_missing`` the old numbers of its makers that it does not hold go. A row that would lead in a circle
-    is a fault. A part of the draft whose number is called old too is one. Raise ``Stopped``.
+    What ``only_looks`` writes nothing; ``seen`` is shown every row. With ``take_out_missing`` the old numbers of its
+    makers that it does not hold go. A row that would lead in a circle is a fault. A part of the draft whose number is
+    called old too is one. Raise ``Stopped``.
     """
-    intake = Intake(opened.table, opened.headings, opened.mapping, opened.table_map, progress)
+    intake = Intake(opened.table, opened.headings, opened.mapping, opened.table_map, progress, seen=seen)
     rows: dict[PartRef, int] = {}
     found: dict[PartRef, CrossReference] = {}
     for line in intake.lines():
@@ -65,22 +70,35 @@ def take_in_references(
     for ref in found:
         if ref in parts:
             wanted = "an old number; a part of the draft has it: name the successor in the part"
-            intake.report.add(_report(opened, rows[ref], "number", str(ref), wanted))
+            intake.report.add(report_of_row(opened, rows[ref], "number", str(ref), wanted))
     for one in going_round({**before, **found}):
         if one.ref in found:
             wanted = "a number that does not lead back to this one"
-            intake.report.add(_report(opened, rows[one.ref], _UNKNOWN, str(one.leads_to), wanted))
+            intake.report.add(report_of_row(opened, rows[one.ref], _UNKNOWN, str(one.leads_to), wanted))
     _compare(result, before, found)
+    result.rows = [(rows[ref], before.get(ref), one) for ref, one in found.items()]
     known = {*parts, *before, *found}
     result.astray = [one for one in found.values() if one.leads_to not in known]
     makers = {ref.maker for ref in found}
     missing = [ref for ref in before if ref.maker in makers and ref not in found]
-    result.missing = len(missing)
-    if intake.report.is_sound:
+    result.missing, result.gone = len(missing), tuple(sorted(missing))
+    if intake.report.is_sound and not only_looks:
         desk.put(found.values())
         if take_out_missing:
             desk.take_out(sorted(missing))
     return result
+
+
+def reference_changes(result: ReferenceResult) -> DraftChanges:
+    """Return what a table did to the cross-references of a draft, as the view of a table shows it."""
+
+    def said(one: CrossReference | None) -> dict[str, str] | None:
+        if one is None:
+            return None
+        return {"part": str(one.leads_to), "relation": one.relation.value, "remark": one.remark}
+
+    rows = ((row, str(one.ref), said(was), said(one) or {}) for row, was, one in result.rows)
+    return row_changes(rows, map(str, result.gone))
 
 
 def _compare(
@@ -106,13 +124,13 @@ def _reference(line: PartLine, opened: OpenedTable, report: IntakeReport) -> Cro
     values = {name: opened.plain(value) if isinstance(value, str) else value for name, value in told.items()}
     if "part_number" not in values:
         wanted = "the number of the part that it leads to"
-        report.add(_report(opened, line.row, "part_number", "", wanted))
+        report.add(report_of_row(opened, line.row, "part_number", "", wanted))
         return None
     if "part_maker" not in values:
         # with one maker for all rows said by the map the parts are of the table's supplier, where that is named
         if not opened.table_map.supplier:
             wanted = "the maker of that part: in the row, or --supplier for all rows"
-            report.add(_report(opened, line.row, "part_maker", "", wanted))
+            report.add(report_of_row(opened, line.row, "part_maker", "", wanted))
             return None
         values["part_maker"] = opened.table_map.supplier
     try:
@@ -130,16 +148,4 @@ def _tell(line: PartLine, opened: OpenedTable, report: IntakeReport, errors: Ite
         name = str(context.get("field") or (error["loc"] or ("number",))[0])
         wanted = str(context.get("wanted") or error["msg"]).removeprefix("Value error, ")
         value = line.number if name == "number" else line.maker if name == "maker" else line.values.get(name, "")
-        report.add(_report(opened, line.row, name, str(value), wanted))
-
-
-def _report(opened: OpenedTable, row: int, name: str, text: str, wanted: str) -> CellReport:
-    places = {one.field.key: one.place for one in opened.mapping if one.field}
-    return CellReport(
-        kind=FaultKind.FAULT,
-        address=opened.table.address(row, places.get(name, places.get("number", 0))),
-        row=row,
-        field=name,
-        text=text,
-        wanted=wanted,
-    )
+        report.add(report_of_row(opened, line.row, name, str(value), wanted))

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, Any, Final
+from typing import Any, Final
 
 from pydantic import ValidationError
 
@@ -11,11 +12,9 @@ from spoutline.model.dispenser_type import folded_type_name
 from spoutline.model.figure import TableUnit
 from spoutline.model.survey import DispenserType
 from spoutline.model.type_columns import TYPE_COLUMNS, TypeColumn
-from spoutline.planning.table_intake.cell_values import FaultKind
-from spoutline.planning.table_intake.intake import CellReport, Intake, IntakeReport, PartLine, Progress
-
-if TYPE_CHECKING:
-    from spoutline.planning.table_intake.into_draft import OpenedTable
+from spoutline.planning.table_intake.draft_changes import DraftChanges, row_changes
+from spoutline.planning.table_intake.intake import Intake, IntakeReport, PartLine, Progress, Seen
+from spoutline.planning.table_intake.into_draft import OpenedTable, report_of_row
 
 _COLUMNS: Final = {column.key: column for column in TYPE_COLUMNS}
 
@@ -26,12 +25,14 @@ class TypesRead:
 
     kinds: tuple[DispenserType, ...]
     report: IntakeReport
+    rows: tuple[int, ...] = ()
 
 
-def read_types(opened: OpenedTable, progress: Progress | None = None) -> TypesRead:
+def read_types(opened: OpenedTable, progress: Progress | None = None, *, seen: Seen | None = None) -> TypesRead:
     """Return the types that a table holds; an empty cell is no answer. Raise ``Stopped`` where the progress asks to."""
-    intake = Intake(opened.table, opened.headings, opened.mapping, opened.table_map, progress)
+    intake = Intake(opened.table, opened.headings, opened.mapping, opened.table_map, progress, seen=seen)
     kinds: list[DispenserType] = []
+    rows: list[int] = []
     names: dict[str, int] = {}
     for line in intake.lines():
         kind = _type_of(line, opened, intake.report) if line.is_sound else None
@@ -40,9 +41,25 @@ def read_types(opened: OpenedTable, progress: Progress | None = None) -> TypesRe
         first = names.setdefault(folded_type_name(kind.name), line.row)
         if first != line.row:
             wanted = f"row {first} has this name too; skip one of the two rows"
-            intake.report.add(_report(opened, line.row, "name", kind.name, wanted))
+            intake.report.add(report_of_row(opened, line.row, "name", kind.name, wanted))
         kinds.append(kind)
-    return TypesRead(tuple(kinds), intake.report)
+        rows.append(line.row)
+    return TypesRead(tuple(kinds), intake.report, tuple(rows))
+
+
+def type_changes(read: TypesRead, known: Mapping[str, DispenserType]) -> DraftChanges:
+    """Return what the types of a table change; ``known`` are those of the book by folded name."""
+
+    def said(kind: DispenserType | None) -> dict[str, str] | None:
+        if kind is None:
+            return None
+        cells = zip((column.key for column in TYPE_COLUMNS), type_cells(kind), strict=True)
+        return {key: text for key, text in cells if text}
+
+    return row_changes(
+        (row, kind.name, said(known.get(folded_type_name(kind.name))), said(kind) or {})
+        for row, kind in zip(read.rows, read.kinds, strict=True)
+    )
 
 
 def type_cells(kind: DispenserType) -> list[str]:
@@ -80,7 +97,7 @@ def _type_of(line: PartLine, opened: OpenedTable, report: IntakeReport) -> Dispe
             key = key if key in _COLUMNS else next((one for one in _COLUMNS if one.startswith(key)), "name")
             wanted = str(context.get("wanted") or error["msg"]).removeprefix("Value error, ")
             text = str(line.values.get(key, line.number if key == "name" else ""))
-            report.add(_report(opened, line.row, key, text, wanted.replace("Input should", "it should")))
+            report.add(report_of_row(opened, line.row, key, text, wanted.replace("Input should", "it should")))
         return None
 
 
@@ -89,15 +106,3 @@ def _stored(value: object, column: TypeColumn, opened: OpenedTable) -> object:
     if isinstance(value, str):
         return opened.plain(value)
     return round(value, 9) if isinstance(value, float) and column.unit is not TableUnit.SI else value
-
-
-def _report(opened: OpenedTable, row: int, name: str, text: str, wanted: str) -> CellReport:
-    places = {one.field.key: one.place for one in opened.mapping if one.field}
-    return CellReport(
-        kind=FaultKind.FAULT,
-        address=opened.table.address(row, places.get(name, places.get("name", 0))),
-        row=row,
-        field=name,
-        text=text,
-        wanted=wanted,
-    )

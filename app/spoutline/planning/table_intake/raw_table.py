@@ -5,7 +5,7 @@ from __future__ import annotations
 import csv
 import io
 from collections import Counter
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache
@@ -13,7 +13,7 @@ from itertools import islice
 from pathlib import Path
 from typing import Final
 
-from spoutline.input_bounds import BOUNDS, WorkbookBounds, bounded_bytes, csv_rows
+from spoutline.input_bounds import BOUNDS, TableBounds, bounded_bytes, csv_rows
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.planning.survey_import.workbook import Cell, workbook_rows, workbook_sheets
 
@@ -94,7 +94,9 @@ def column_letters(column: int) -> str:
     return letters
 
 
-def open_table(path: Path, sheet: str = "", encoding: TextEncoding = TextEncoding.AUTOMATIC) -> RawTable:
+def open_table(
+    path: Path, sheet: str = "", encoding: TextEncoding = TextEncoding.AUTOMATIC, bounds: TableBounds | None = None
+) -> RawTable:
     """Return a sheet of a file that ends in ``.csv``, ``.tsv``, ``.txt`` or ``.xlsx``.
 
     Parameters
@@ -105,6 +107,8 @@ def open_table(path: Path, sheet: str = "", encoding: TextEncoding = TextEncodin
         Name of the sheet; where empty the first one that is not hidden.
     encoding
         Of a text file.
+    bounds
+        What it may hold; those of a supplier's table where None.
 
     Raises
     ------
@@ -112,20 +116,27 @@ def open_table(path: Path, sheet: str = "", encoding: TextEncoding = TextEncodin
         The file cannot be read, is beyond a bound, or has no such sheet. Reading rows raises it too.
     """
     ending = path.suffix.lower()
+    most = bounds or TableBounds.of_intake()
     if ending == ".xlsx":
-        return _workbook(path, sheet)
+        return _workbook(path, sheet, most)
     if ending in _TEXT_ENDINGS:
         if sheet:
             raise _fault(str(path), "sheet", repr(sheet), "a text file has no sheets")
-        return _text_table(path, encoding)
+        return _text_table(path, encoding, most)
     raise _fault(str(path), "file", repr(ending), "a file that ends in .csv, .tsv, .txt or .xlsx is needed")
 
 
-def _workbook(path: Path, wanted: str) -> RawTable:
+def pasted_table(place: str, texts: Sequence[Sequence[str]]) -> RawTable:
+    """Return rows of texts, such as those of a clipboard, as a table."""
+    facts = SheetFacts("")
+    made = tuple(RawRow(number, _plain(list(cells))) for number, cells in enumerate(texts, start=1))
+    return RawTable(place, facts, (facts,), lambda: iter(made))
+
+
+def _workbook(path: Path, wanted: str, most: TableBounds) -> RawTable:
     place = str(path)
-    content = bounded_bytes(path, BOUNDS.intake_bytes, "file", "a readable workbook is needed")
-    bounds = WorkbookBounds.of_intake()
-    sheets = tuple(SheetFacts(name, hidden) for name, hidden in workbook_sheets(place, content, bounds))
+    content = bounded_bytes(path, most.workbook_bytes, "file", "a readable workbook is needed")
+    sheets = tuple(SheetFacts(name, hidden) for name, hidden in workbook_sheets(place, content, most.unpacked))
     shown = [one for one in sheets if not one.is_hidden] or list(sheets)
     chosen = next((one for one in sheets if one.name == wanted), None) if wanted else next(iter(shown), None)
     if chosen is None:
@@ -138,8 +149,8 @@ def _workbook(path: Path, wanted: str) -> RawTable:
             content,
             chosen.name,
             BOUNDS.table_columns,
-            lambda rows, cells: _check_count(place, rows, cells),
-            bounds=bounds,
+            lambda rows, cells: _check_count(place, rows, cells, most),
+            bounds=most.unpacked,
         )[1]
 
     def rows() -> Iterator[RawRow]:
@@ -150,7 +161,7 @@ def _workbook(path: Path, wanted: str) -> RawTable:
     return RawTable(f"{place}, sheet {chosen.name}", chosen, sheets, rows)
 
 
-def _text_table(path: Path, encoding: TextEncoding) -> RawTable:
+def _text_table(path: Path, encoding: TextEncoding, most: TableBounds) -> RawTable:
     place = str(path)
     try:
         size = path.stat().st_size
@@ -159,8 +170,8 @@ def _text_table(path: Path, encoding: TextEncoding) -> RawTable:
     except (OSError, ValueError) as fault:
         reason = getattr(fault, "strerror", None) or fault
         raise _fault(place, "file", "this path", f"a readable file is needed ({reason})") from fault
-    if size > BOUNDS.intake_bytes:
-        raise _fault(place, "file", f"{size} bytes", f"at most {BOUNDS.intake_bytes} bytes are read")
+    if size > most.text_bytes:
+        raise _fault(place, "file", f"{size} bytes", f"at most {most.text_bytes} bytes are read")
     codec = _codec(place, head, encoding)
     delimiter = _delimiter(_decoded_head(place, head, codec))
     facts = SheetFacts("")
@@ -173,7 +184,7 @@ def _text_table(path: Path, encoding: TextEncoding) -> RawTable:
                 raise _fault(f"{place}, row {number}", "cell", "a far too long text", wanted)
             row = RawRow(number, _plain(cells[: BOUNDS.table_columns]))
             cells_read += len(row.cells)
-            _check_count(place, number, cells_read)
+            _check_count(place, number, cells_read, most)
             yield row
 
     return RawTable(place, facts, (facts,), rows)
@@ -241,8 +252,8 @@ def _plain(cells: list[str]) -> tuple[str, ...]:
     return tuple(texts)
 
 
-def _check_count(place: str, rows: int, cells: int) -> None:
-    for count, most, what in ((rows, BOUNDS.intake_rows, "rows"), (cells, BOUNDS.intake_cells, "cells")):
+def _check_count(place: str, rows: int, cells: int, bounds: TableBounds) -> None:
+    for count, most, what in ((rows, bounds.rows, "rows"), (cells, bounds.cells, "cells")):
         if count > most:
             raise _fault(place, what, f"more than {most}", f"at most {most} {what} are read")
 

@@ -49,7 +49,7 @@ class ChangeWhere(_Step):
 
 
 class SkipRow(_Step):
-    """Leave out one row, where its number still is ``number``."""
+    """Leave out one row, where its number, or what else names it, still is ``number``."""
 
     do: Literal["skip_row"] = "skip_row"
     row: int = Field(ge=1)
@@ -68,10 +68,10 @@ Repair = Annotated[SetCell | ReplaceWord | ChangeWhere | SkipRow | SkipWhere, Fi
 
 
 class Repairs:
-    """Does the steps on one row after the other, in the order in which they were taken."""
+    """Does the steps on one row after the other, in their order; a row is named by what its ``key`` shows."""
 
-    def __init__(self, steps: Iterable[Repair]) -> None:
-        self._steps = tuple(steps)
+    def __init__(self, steps: Iterable[Repair], key: str = "number") -> None:
+        self._steps, self._key = tuple(steps), key
         self._general: list[ReplaceWord | ChangeWhere | SkipWhere] = []
         self._of_row: dict[int, list[SetCell | SkipRow]] = defaultdict(list)
         for step in self._steps:
@@ -90,15 +90,15 @@ class Repairs:
             return dict(texts)
         made = dict(texts)
         for step in steps:
-            if _leaves_out(step, made):
+            if _leaves_out(step, made, self._key):
                 return None
             _change(step, made)
         return made
 
 
-def _leaves_out(step: Repair, texts: Mapping[str, str]) -> bool:
+def _leaves_out(step: Repair, texts: Mapping[str, str], key: str) -> bool:
     if isinstance(step, SkipRow):
-        return texts.get("number", "") == step.number
+        return texts.get(key, "") == step.number
     return isinstance(step, SkipWhere) and _same(texts.get(step.where, ""), step.shows)
 
 

@@ -13,10 +13,10 @@ from spoutline.model.figure import plain_number
 from spoutline.planning.table_intake.cell_values import Money, Value
 from spoutline.planning.table_intake.column_map import TableMap, said_otherwise, suggested, with_column
 from spoutline.planning.table_intake.headings import find_headings
-from spoutline.planning.table_intake.intake import CellReport, Intake, Progress, RowKind, SeenRow
-from spoutline.planning.table_intake.intake_fields import BY_KEY, IntakeField
-from spoutline.planning.table_intake.into_draft import OpenedTable, TableResult, take_in
-from spoutline.planning.table_intake.raw_table import SheetFacts, TextEncoding, open_table
+from spoutline.planning.table_intake.intake import CellReport, Intake, Progress, RowKind, Seen, SeenRow
+from spoutline.planning.table_intake.intake_fields import IntakeField, TableSubject, fields_of
+from spoutline.planning.table_intake.into_draft import OpenedTable, TableResult, bounds_of, take_in
+from spoutline.planning.table_intake.raw_table import RawTable, SheetFacts, TextEncoding, open_table
 from spoutline.planning.table_intake.repairs import Repair
 from spoutline.planning.table_intake.text_patterns import Proposal, found_by_patterns
 
@@ -51,7 +51,11 @@ class TableLook:
 
 
 def open_file(
-    path: Path, remembered: Iterable[TableMap] = (), sheet: str = "", encoding: TextEncoding | None = None
+    path: Path,
+    remembered: Iterable[TableMap] = (),
+    sheet: str = "",
+    encoding: TextEncoding | None = None,
+    plain: TableMap | None = None,
 ) -> TableFile:
     """Return the table in a file, read as remembered where its titles are those of a remembered one.
 
@@ -63,17 +67,21 @@ def open_file(
         Maps of earlier tables.
     sheet, encoding
         What a person says of the file; empty goes by the remembered map, else by the file.
+    plain
+        What is said of a table that nothing is remembered of; maps of other subjects are passed over.
     """
+    begun = plain or TableMap()
+    bounds = bounds_of(begun.subject)
     sheets: tuple[SheetFacts, ...] = ()
     fault = ""
-    for table_map in (*remembered, TableMap()):
+    for table_map in (*(one for one in remembered if one.subject is begun.subject), begun):
         is_plain = not table_map.fingerprint
         asked = {"sheet": sheet or table_map.sheet, "encoding": encoding or table_map.encoding}
         tried = table_map.model_copy(update=asked)
         try:
-            table = open_table(path, tried.sheet, tried.encoding)
+            table = open_table(path, tried.sheet, tried.encoding, bounds)
             sheets = table.sheets
-            headings = find_headings(table, tried.titles)
+            headings = find_headings(table, tried.titles, tried.subject)
         except InputFault as error:
             fault = str(error.problems[0])
             continue  # a map of another sheet or encoding is none of this table
@@ -84,19 +92,36 @@ def open_file(
     return TableFile(path, sheets, None, fault)
 
 
+def opened_rows(table: RawTable, remembered: Iterable[TableMap], plain: TableMap) -> OpenedTable:
+    """Return rows that are no file, such as those of a clipboard, as ``open_file`` does; raise ``InputFault``."""
+    for table_map in (*(one for one in remembered if one.subject is plain.subject), plain):
+        headings = find_headings(table, table_map.titles, table_map.subject)
+        if table_map.recognises(headings):
+            return OpenedTable(table, headings, suggested(headings, table_map), table_map, is_recognised=True)
+    return OpenedTable(table, headings, suggested(headings, plain), plain, is_recognised=False)
+
+
 def look_at(desk: DraftDesk, opened: OpenedTable, progress: Progress | None = None) -> TableLook:
     """Read a whole table against a draft and change nothing; raise ``Stopped`` where the progress asks to stop."""
+    return look_through(opened, lambda seen: take_in(desk, opened, progress, only_looks=True, seen=seen), progress)
+
+
+def look_through(
+    opened: OpenedTable, read: Callable[[Seen], TableResult], progress: Progress | None = None
+) -> TableLook:
+    """Return what ``read`` finds of a table, with the rows that it shows on its way; see ``look_at``."""
     rows: dict[int, SeenRow] = {}
 
     def show_first(row: SeenRow) -> None:
         if len(rows) < SHOWN_ROWS and row.kind is not RowKind.BLANK:
             rows[row.number] = row
 
-    result = take_in(desk, opened, progress, only_looks=True, seen=show_first)
+    result = read(show_first)
     beyond = {report.row for report in result.report.reports} - set(rows)
     if beyond:
         _read_again(opened, beyond, rows, progress)
-    name = next((one.place for one in opened.mapping if one.field and one.field.key == "name"), None)
+    is_of_parts = opened.table_map.subject is TableSubject.PARTS
+    name = next((one.place for one in opened.mapping if is_of_parts and one.field and one.field.key == "name"), None)
     texts = [] if name is None else [row.cell(name) for row in opened.table.head()]
     found = found_by_patterns(texts, opened.table_map.kind)
     return TableLook(result, tuple(rows[number] for number in sorted(rows)), found)
@@ -142,7 +167,7 @@ def with_said(opened: OpenedTable, **said: object) -> OpenedTable:
 
 def with_holding(opened: OpenedTable, place: int, key: str, measure: str = "") -> OpenedTable:
     """Return the table whose column at ``place`` holds ``key``, in a unit or currency; nothing where it is empty."""
-    return replace(opened, mapping=with_column(opened.mapping, place, key, measure))
+    return replace(opened, mapping=with_column(opened.mapping, place, key, measure, opened.table_map.subject))
 
 
 def with_repairs(opened: OpenedTable, steps: Iterable[Repair]) -> OpenedTable:
@@ -162,9 +187,9 @@ def with_pattern(opened: OpenedTable, pattern: str, *, confirmed: bool) -> Opene
     return with_said(opened, pattern=(*others, pattern) if confirmed else others)
 
 
-def words_of(slot: str) -> tuple[str, ...]:
+def words_of(slot: str, subject: TableSubject = TableSubject.PARTS) -> tuple[str, ...]:
     """Return the words that cells of a slot may hold; nothing where they hold others."""
-    field = BY_KEY.get(slot)
+    field = fields_of(subject).by_key.get(slot)
     return () if field is None else tuple(choice.value for choice in field.choices)
 
 

@@ -9,9 +9,6 @@ from spoutline.gui.models.catalogue_rows import EditionRow
 
 SHELF = JobKey(JobKind.CATALOGUE, "shelf")
 STEP = JobKey(JobKind.CATALOGUE, "step")
-OPEN = JobKey(JobKind.CATALOGUE, "open")
-LOOK = JobKey(JobKind.CATALOGUE, "look")
-TAKE = JobKey(JobKind.CATALOGUE, "take")
 FIND = JobKey(JobKind.CATALOGUE, "find")
 DIFFERENCE = JobKey(JobKind.CATALOGUE, "difference")
 EFFECT = JobKey(JobKind.CATALOGUE, "effect")

@@ -6,13 +6,14 @@ from collections.abc import Callable
 
 from PySide6.QtWidgets import QHBoxLayout, QTabWidget, QVBoxLayout, QWidget
 
+from spoutline.gui.intake.import_panel import ImportPanel
+from spoutline.gui.intake.works import PartsWork
 from spoutline.gui.models.catalogue_rows import EditionRow
 from spoutline.gui.pages.catalogues.chosen import InHand
 from spoutline.gui.pages.catalogues.coverage_panel import CoveragePanel
 from spoutline.gui.pages.catalogues.effect_panel import EffectPanel
 from spoutline.gui.pages.catalogues.entries_panel import EntriesPanel
 from spoutline.gui.pages.catalogues.health_panel import HealthPanel
-from spoutline.gui.pages.catalogues.import_panel import ImportPanel
 from spoutline.gui.pages.catalogues.prices_panel import PricesPanel
 from spoutline.gui.pages.catalogues.references_panel import ReferencesPanel
 from spoutline.gui.pages.catalogues.shelf_panel import ShelfPanel
@@ -52,7 +53,12 @@ class CataloguesPage(QWidget):
         self.tabs.setDocumentMode(True)
         pages = tab_pages(self.tabs)
         self.shelf_panel = ShelfPanel(context, self.in_hand, notify, pages)
-        self.import_panel = ImportPanel(context, self.in_hand, notify, pages)
+        self.import_panel = ImportPanel(
+            context.intake,
+            PartsWork(context.session.workbench.catalogues, lambda: self.in_hand.draft_name),
+            notify,
+            pages,
+        )
         self.entries_panel = EntriesPanel(context, self.in_hand, pages)
         self.references_panel = ReferencesPanel(context, self.in_hand, notify, pages)
         self.health_panel = HealthPanel(context, self.in_hand, pages)
@@ -73,7 +79,7 @@ class CataloguesPage(QWidget):
         column.addWidget(self.tabs, 1)
         self.shelf_panel.picked.connect(self._on_picked)
         self.shelf_panel.planned_otherwise.connect(self._plan_anew)
-        self.import_panel.taken_over.connect(self.shelf_panel.refresh)
+        self.import_panel.taken_over.connect(lambda _: self.shelf_panel.refresh())
         self.entries_panel.draft_changed.connect(self.shelf_panel.refresh)
         self.health_panel.entry_wanted.connect(self.show_entry)
         self.tabs.currentChanged.connect(lambda _: self._show_panel())

@@ -7,6 +7,7 @@ from datetime import date
 from pathlib import Path
 
 from PySide6.QtWidgets import (
+    QDialog,
     QFileDialog,
     QFormLayout,
     QHBoxLayout,
@@ -18,6 +19,8 @@ from PySide6.QtWidgets import (
 )
 
 from spoutline.bootstrap.catalogues import CatalogueService
+from spoutline.gui.dialogs.table_intake import TableIntakeDialog
+from spoutline.gui.intake.works import PriceListWork
 from spoutline.gui.jobs import Ticket
 from spoutline.gui.models.price_list_rows import price_list_columns, verdict_columns
 from spoutline.gui.models.record_table import RecordTable
@@ -128,24 +131,46 @@ class PricesPanel(QWidget):
         self._context.jobs.start(PRICE_LISTS, work, self._show, self._fail)
 
     def take_in(self, path: Path) -> None:
-        """Take a price file into the draft with what is written of it."""
+        """Take a price file into the draft with what is written of it; a supplier's table is shown first."""
+        from spoutline.catalogue.price_lists import is_price_table
+
         name, service = self._in_hand.draft_name, self._service()
         try:
             head = self._head()
         except InputFault as fault:
             self._fail(fault)
             return
+        if not is_price_table(path):
+            self._show_table(path, head)
+            return
 
         def work(_: Ticket) -> tuple[PriceList, ...]:
-            from spoutline.catalogue.price_lists import is_price_table
-
-            if is_price_table(path):
-                service.import_price_file(name, path, head)
-            else:
-                _take_table(service, name, path, head)
+            service.import_price_file(name, path, head)
             return service.shelf().price_lists(EditionRef(name, is_draft=True))
 
         self._context.jobs.start(PRICE_LISTS, work, self._show_taken, self._fail)
+
+    def _show_table(self, path: Path, head: dict[str, object]) -> None:
+        """Show a supplier's table on its way into the list, and the lists of the draft once it was taken over."""
+        name = self._in_hand.draft_name
+        if not (head["id"] and head["maker"]):
+            wanted = tr("write the name of the list and its maker first")
+            self._fail(InputFault((InputProblem("", tr("price list"), repr(head["id"] or head["maker"]), wanted),)))
+            return
+        service = self._service()
+        dialog = TableIntakeDialog(
+            tr("Price list {0}").format(head["id"]),
+            self._context.intake,
+            PriceListWork(self._service, lambda: name, head),
+            self,
+        )
+        dialog.open_file(path)
+        if dialog.exec() == QDialog.DialogCode.Accepted:
+
+            def work(_: Ticket) -> tuple[PriceList, ...]:
+                return service.shelf().price_lists(EditionRef(name, is_draft=True))
+
+            self._context.jobs.start(PRICE_LISTS, work, self._show_taken, self._fail)
 
     def remove(self) -> None:
         """Take the chosen list out of the draft."""
@@ -231,16 +256,6 @@ class PricesPanel(QWidget):
 
     def _fail(self, fault: Exception) -> None:
         self.state_label.setText(str(fault))
-
-
-def _take_table(service: CatalogueService, name: str, path: Path, head: dict[str, object]) -> None:
-    """Take a supplier's table in; raise ``InputFault`` with what is wrong or open in it."""
-    from spoutline.planning.table_intake.into_draft import open_supplier_table
-
-    said = {field: head[field] for field in ("maker", "supplier", "currency") if head[field]}
-    made = service.import_price_table(name, open_supplier_table(path, (), said, {}), head)
-    if made.price_list is None:
-        raise InputFault(tuple(InputProblem(str(path), "cell", str(one), "") for one in made.report.reports[:6]))
 
 
 def _day(text: str, field: str) -> date:

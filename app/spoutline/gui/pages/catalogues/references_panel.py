@@ -7,10 +7,12 @@ from pathlib import Path
 from typing import Any
 
 from pydantic import ValidationError
-from PySide6.QtWidgets import QComboBox, QFileDialog, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QDialog, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.documents.own_files import FileForm
 from spoutline.gui.dialogs.saving import Saving
+from spoutline.gui.dialogs.table_intake import TableIntakeDialog
+from spoutline.gui.intake.works import ReferencesWork
 from spoutline.gui.models.record_table import Column, RecordTable
 from spoutline.gui.pages.catalogues.chosen import REFERENCES, STEP, InHand
 from spoutline.gui.pages.context import Context, Notify
@@ -82,7 +84,7 @@ class ReferencesPanel(QWidget):
         self.remove_button = QPushButton(tr("Take the marked &number out"), self)
         self.remove_button.clicked.connect(self.take_out)
         self.import_button = QPushButton(tr("I&mport a table…"), self)
-        self.import_button.clicked.connect(self._ask_import)
+        self.import_button.clicked.connect(lambda _=False: self.import_table())
         self.export_button = QPushButton(tr("E&xport as a table…"), self)
         self.export_button.clicked.connect(self._ask_export)
         for button in (self.remove_button, self.import_button, self.export_button):
@@ -138,20 +140,18 @@ class ReferencesPanel(QWidget):
         if name and marked is not None:
             self._write(lambda service: service.take_out_reference(name, marked.ref), lambda _: None)
 
-    def import_from(self, path: Path) -> None:
-        """Take a table of old numbers into the draft: all of it, or nothing and why."""
-        name = self._in_hand.draft_name
+    def import_dialog(self) -> TableIntakeDialog:
+        """Return the view of a table of old numbers on its way into the draft."""
+        service, name = self._context.session.workbench.catalogues, self._in_hand.draft_name
+        work = ReferencesWork(service, lambda: name)
+        return TableIntakeDialog(tr("Import old numbers"), self._context.intake, work, self)
 
-        def done(result: Any) -> None:  # noqa: ANN401  (what the job delivers)
-            reports = result.report.reports
-            if reports:
-                more = [tr("and {0} more").format(len(reports) - _TOLD)] if len(reports) > _TOLD else []
-                self._say("\n".join((*(str(one.problem()) for one in reports[:_TOLD]), *more)))
-                return
-            words = tr("{0} new, {1} changed, {2} as they were")
-            self._notify(words.format(result.new, result.changed, result.unchanged))
-
-        self._write(lambda service: service.import_reference_file(name, path), done)
+    def import_table(self) -> None:
+        """Ask for a table of old numbers, show it, and take it into the draft: all of it, or nothing."""
+        dialog = self.import_dialog()
+        if dialog.exec() == QDialog.DialogCode.Accepted:
+            self._notify(dialog.told)
+            self.refresh()
 
     def export_to(self, path: Path) -> None:
         """Write the old numbers of the edition in hand as CSV."""
@@ -159,11 +159,6 @@ class ReferencesPanel(QWidget):
         if row is not None:
             ref = row.ref
             save_aside(self._context, STEP, path, lambda: service.references_csv(ref), notify=self._notify)
-
-    def _ask_import(self) -> None:
-        path, _ = QFileDialog.getOpenFileName(self, tr("Import a table"), "", "CSV, XLSX (*.csv *.tsv *.txt *.xlsx)")
-        if path:
-            self.import_from(Path(path))
 
     def _ask_export(self) -> None:
         row = self._in_hand.row

@@ -33,9 +33,8 @@ from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputNote, InputProblem
 from spoutline.model.survey import Survey
 from spoutline.planning.survey_import.cells import with_cells
+from spoutline.planning.survey_import.clipboard import has_titles
 from spoutline.planning.survey_import.fields import BY_KEY, FIELDS
-from spoutline.planning.survey_import.mapping import has_titles
-from spoutline.planning.survey_import.sheet import sheet_of
 
 _FAULTS_SHOWN = 4
 _MARKS = (Tone.GOOD, Tone.CAUTION, Tone.QUESTION, Tone.BAD, Tone.WORKING, Tone.OPEN)
@@ -240,19 +239,23 @@ class GridPage(QWidget):
         return True
 
     def _read_rows(self, rows: list[list[str]]) -> None:
-        """Map the columns of pasted rows and take their positions."""
-        from spoutline.gui.dialogs.table_import import TableImportDialog
+        """Show pasted rows as a table and take their positions in one step."""
+        from spoutline.gui.dialogs.table_intake import TableIntakeDialog
+        from spoutline.gui.intake.works import PositionsWork
 
         session = self._context.session
+        work = PositionsWork(session.workbench.position_tables(), session.survey, session.display.system)
         try:
-            sheet = sheet_of(tr("pasted"), rows)
+            opened = work.open_rows(tr("pasted"), rows)
         except InputFault as fault:
             self._show_fault(fault)
             return
-        dialog = TableImportDialog(sheet, session.survey, session.display.system, self)
-        if dialog.exec() == QDialog.DialogCode.Accepted and dialog.after is not None:
+        dialog = TableIntakeDialog(tr("Paste positions"), self._context.intake, work, self)
+        dialog.show_table(opened)
+        taken = dialog.taken if dialog.exec() == QDialog.DialogCode.Accepted else None
+        if taken is not None and taken.survey is not None:
             self.fault_label.hide()
-            self._context.edit(dialog.after, tr("Paste positions"))
+            self._context.edit(taken.survey, tr("Paste positions"))
 
     def _show_notes(self, notes: list[InputNote]) -> None:
         """Say how cells were understood; the next write says its own, or nothing."""

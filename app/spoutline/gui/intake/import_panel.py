@@ -1,27 +1,30 @@
-"""A supplier's table on its way into a draft, in one view: file, columns, cells, repairs, changes, taken over."""
+"""A table on its way, in one view: file, columns, cells, repairs, changes, taken over."""
 
 from __future__ import annotations
 
 import threading
+from collections.abc import Callable
+from dataclasses import dataclass
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QDialog, QFileDialog, QHBoxLayout, QPushButton, QSplitter, QVBoxLayout, QWidget
 
+from spoutline.explain.plan.story import Story
 from spoutline.gui.dialogs.table_repair import TableRepairDialog
-from spoutline.gui.jobs import JobKey, Ticket
+from spoutline.gui.intake.column_list import ColumnList
+from spoutline.gui.intake.findings import Findings
+from spoutline.gui.intake.table_options import TableOptions
+from spoutline.gui.intake.works import TableWork, TakenTable
+from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
 from spoutline.gui.models.table_preview import TablePreview
-from spoutline.gui.pages.catalogues.chosen import LOOK, OPEN, TAKE, InHand
-from spoutline.gui.pages.catalogues.column_list import ColumnList
-from spoutline.gui.pages.catalogues.findings import Findings
-from spoutline.gui.pages.catalogues.table_options import TableOptions
-from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.cell_table import Cells, CellTable
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault
 from spoutline.planning.table_intake.intake import CellReport, RowKind, Stopped
-from spoutline.planning.table_intake.into_draft import TABLE_ENDINGS, OpenedTable, TableResult
+from spoutline.planning.table_intake.intake_fields import fields_of
+from spoutline.planning.table_intake.into_draft import TABLE_ENDINGS, OpenedTable
 from spoutline.planning.table_intake.raw_table import TextEncoding
 from spoutline.planning.table_intake.repairs import Repair, SetCell, SkipRow
 from spoutline.planning.table_intake.table_look import (
@@ -35,37 +38,50 @@ from spoutline.planning.table_intake.table_look import (
     without_repair,
 )
 
+Notify = Callable[[str], None]  # shows a notice
+
+
+@dataclass(frozen=True, slots=True)
+class IntakeTools:
+    """What the view works with: where work goes off the window's thread, and the words."""
+
+    jobs: Jobs
+    story: Story
+
 
 class ImportPanel(QWidget):
     """Holds one table. Every step gives another frozen table, which is read anew off the window's thread.
 
     Signals
     -------
-    taken_over()
-        The table is in the draft.
+    taken_over(TakenTable)
+        The table is where ``work`` takes it.
     """
 
-    taken_over = Signal()
+    taken_over = Signal(object)
 
-    def __init__(self, context: Context, in_hand: InHand, notify: Notify, parent: QWidget | None = None) -> None:
+    def __init__(self, tools: IntakeTools, work: TableWork, notify: Notify, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._context, self._in_hand, self._notify = context, in_hand, notify
+        self._jobs, self._work, self._notify = tools.jobs, work, notify
+        self._keys = {
+            name: JobKey(JobKind.CATALOGUE, f"{name} {type(work).__name__}") for name in ("open", "look", "take")
+        }
         self._file: TableFile | None = None
         self._past: list[OpenedTable] = []
         self._look: TableLook | None = None
-        self._looked_for = ""  # the catalogue whose draft the look was held against
+        self._looked_for = ""  # what the look was held against
         self._stop = threading.Event()
         column = QVBoxLayout(self)
         column.setContentsMargins(12, 8, 12, 8)
         column.setSpacing(6)
-        self.options = TableOptions(context.story, self)
+        self.options = TableOptions(tools.story, work.subject, work.words.file_hint, self)
         column.addWidget(self.options)
         column.addWidget(self._middle(), 1)
         self.state_label = plain_label("", "quiet", wraps=True)
         column.addWidget(self.state_label)
         column.addLayout(self._foot())
         self._connect()
-        context.jobs.progressed.connect(self._show_progress)
+        self._jobs.progressed.connect(self._show_progress)
         self._show_state()
 
     def _middle(self) -> QWidget:
@@ -73,7 +89,7 @@ class ImportPanel(QWidget):
         middle.setChildrenCollapsible(False)
         upper = QSplitter(Qt.Orientation.Horizontal, middle)
         upper.setChildrenCollapsible(False)
-        self.column_list = ColumnList(upper)
+        self.column_list = ColumnList(self._work.subject, upper)
         self.preview = TablePreview(self)
         self.table = CellTable(tr("Rows of the table"), upper)
         self.table.setModel(self.preview)
@@ -93,10 +109,12 @@ class ImportPanel(QWidget):
         row = QHBoxLayout()
         self.many_button = QPushButton(tr("Change &many rows…"), self)
         self.back_button = QPushButton(tr("Take back the last &step"), self)
-        self.missing_box = QCheckBox(tr("Take out what it does not hold"), self)
-        self.missing_box.setToolTip(tr("Parts of the table's makers that the draft holds and the table does not"))
+        words = self._work.words
+        self.missing_box = QCheckBox(words.missing, self)
+        self.missing_box.setToolTip(words.missing_hint)
+        self.missing_box.setVisible(bool(words.missing))
         self.stop_button = QPushButton(tr("Sto&p"), self)
-        self.take_button = QPushButton(tr("Take &over into the draft"), self)
+        self.take_button = QPushButton(words.take, self)
         self.take_button.setObjectName("primary")
         row.addWidget(self.many_button)
         row.addWidget(self.back_button)
@@ -142,20 +160,30 @@ class ImportPanel(QWidget):
     def ask_for_file(self) -> None:
         """Ask for a file and open it."""
         endings = " ".join(f"*{ending}" for ending in TABLE_ENDINGS)
-        path, _ = QFileDialog.getOpenFileName(self, tr("A supplier's table"), "", f"CSV, XLSX ({endings})")
+        path, _ = QFileDialog.getOpenFileName(self, tr("Choose a table"), "", f"CSV, XLSX ({endings})")
         if path:
             self.open_file(Path(path))
 
     def open_file(self, path: Path, sheet: str = "", encoding: TextEncoding | None = None) -> None:
         """Read a file: its sheets, its titles, what its columns hold."""
-        service = self._context.session.workbench.catalogues()
-        self._context.jobs.cancel(LOOK)
+        source = self._work
+        self._jobs.cancel(self._keys["look"])
         self.state_label.setText(tr("Reading {0}…").format(path.name))
 
         def work(_: Ticket) -> TableFile:
-            return service.open_table(path, sheet, encoding)
+            return source.open(path, sheet, encoding)
 
-        self._context.jobs.start(OPEN, work, self._take_file, lambda fault: self.state_label.setText(str(fault)))
+        self._jobs.start(self._keys["open"], work, self._take_file, lambda fault: self.state_label.setText(str(fault)))
+
+    def show_rows(self, opened: OpenedTable) -> None:
+        """Show rows that are no file."""
+        self._take_file(TableFile(Path(opened.table.place), opened.table.sheets, opened))
+        self.options.show_no_file()
+
+    def leave(self) -> None:
+        """Drop what is still read."""
+        for key in self._keys.values():
+            self._jobs.cancel(key)
 
     def _read_otherwise(self, sheet: str, encoding: str) -> None:
         if self._file is not None:
@@ -231,20 +259,24 @@ class ImportPanel(QWidget):
         """Leave a row out."""
         seen = next((row for row in self.preview.rows if row.number == number), None)
         if seen is not None:
-            self.repair(SkipRow(row=number, number=seen.texts.get("number", "")))
+            self.repair(SkipRow(row=number, number=seen.texts.get(self._key, "")))
+
+    @property
+    def _key(self) -> str:
+        return fields_of(self._work.subject).key
 
     def ask_for_many(self) -> None:
         """Ask for a repair of many rows, beginning with the current cell."""
         here, opened = self.table.currentIndex(), self.opened
         if opened is None:
             return
-        slot, shows, nearest = "number", "", ""
+        slot, shows, nearest = self._key, "", ""
         if here.isValid():
             slot = self.preview.columns[here.column()].slot
             report = self.preview.report_at(here.row(), here.column())
             shows = self.preview.text(here.row(), here.column())
             shows, nearest = (report.word, report.nearest) if report is not None and report.nearest else (shows, "")
-        dialog = TableRepairDialog(opened.mapping, slot, shows, nearest, self)
+        dialog = TableRepairDialog(opened.mapping, slot, shows, nearest, self, subject=self._work.subject)
         if dialog.exec() == QDialog.DialogCode.Accepted and dialog.step is not None:
             self.repair(dialog.step)
 
@@ -259,22 +291,22 @@ class ImportPanel(QWidget):
 
     def refresh(self) -> None:
         """Look at the table again where another draft is in hand than it was held against."""
-        if self.opened is not None and self._in_hand.draft_name != self._looked_for:
+        if self.opened is not None and self._work.target != self._looked_for:
             self._start_look()
         else:
             self._show_state()
 
     def _start_look(self) -> None:
-        opened, name = self.opened, self._in_hand.draft_name
+        opened, name = self.opened, self._work.target
         self._looked_for = name
-        if opened is None or not name:
+        if opened is None or self._work.not_ready:
             self._look = None
             self._show_state()
             return
-        service = self._context.session.workbench.catalogues()
+        source = self._work
 
         def work(ticket: Ticket) -> TableLook:
-            return service.look_at_table(name, opened, lambda rows: _tell_rows(ticket, rows))
+            return source.look(name, opened, lambda rows: _tell_rows(ticket, rows))
 
         def fail(fault: Exception) -> None:
             self._look = None
@@ -283,7 +315,7 @@ class ImportPanel(QWidget):
             self.state_label.setText("\n".join(map(str, _problems(fault))))
 
         self._look = None
-        self._context.jobs.start(LOOK, work, self._show_look, fail)
+        self._jobs.start(self._keys["look"], work, self._show_look, fail)
         self._show_state()
 
     def _show_look(self, look: TableLook) -> None:
@@ -300,44 +332,39 @@ class ImportPanel(QWidget):
         self._show_state()
 
     def take_over(self) -> None:
-        """Take the table into the draft: all of it in one transaction, or nothing."""
-        opened, name = self.opened, self._in_hand.draft_name
-        if opened is None or not name or self._look is None:
+        """Take the table over: all of it in one step, or nothing."""
+        opened, name = self.opened, self._work.target
+        if opened is None or self._work.not_ready or self._look is None:
             return
-        service, take_out = self._context.session.workbench.catalogues(), self.missing_box.isChecked()
+        source, take_out = self._work, self.missing_box.isChecked()
         self._stop.clear()
         stop = self._stop
 
-        def work(ticket: Ticket) -> tuple[TableResult, str] | None:
+        def work(ticket: Ticket) -> tuple[TakenTable, str] | None:
             def go_on(rows: int) -> bool:
                 return _tell_rows(ticket, rows) and not stop.is_set()
 
             try:
-                result = service.import_table(name, opened, go_on, take_out_missing=take_out)
+                result = source.take(name, opened, go_on, take_out_missing=take_out)
             except Stopped:
                 return None
             told = ""
-            if result.report.is_sound:
+            if result.is_sound:
                 try:
-                    service.remember_map(opened)
+                    source.remember(opened)
                 except InputFault as fault:
                     told = str(fault)
             return result, told
 
-        self._context.jobs.start(TAKE, work, self._taken, self._not_taken)
+        self._jobs.start(self._keys["take"], work, self._taken, self._not_taken)
         self._show_state()
 
-    def _taken(self, done: tuple[TableResult, str] | None) -> None:
+    def _taken(self, done: tuple[TakenTable, str] | None) -> None:
         if done is None:
-            self._notify(tr("Stopped: the draft is as it was."))
-        elif done[0].report.is_sound:
-            changes = done[0].changes
-            words = tr("The draft of {catalog}: {new} new, {changed} changed, {same} as they were.")
-            told = words.format(
-                catalog=self._looked_for, new=changes.new, changed=changes.changed, same=changes.unchanged
-            )
-            self._notify("\n".join(filter(None, (told, done[1]))))
-            self.taken_over.emit()
+            self._notify(tr("Stopped: nothing was changed."))
+        elif done[0].is_sound:
+            self._notify("\n".join(filter(None, (done[0].told, done[1]))))
+            self.taken_over.emit(done[0])
         self._start_look()
 
     def _not_taken(self, fault: Exception) -> None:
@@ -346,10 +373,10 @@ class ImportPanel(QWidget):
 
     @property
     def _is_taking(self) -> bool:
-        return self._context.jobs.is_at_work(TAKE)
+        return self._jobs.is_at_work(self._keys["take"])
 
     def _show_progress(self, key: JobKey, rows: int, _total: int) -> None:
-        if key in (LOOK, TAKE):
+        if key in (self._keys["look"], self._keys["take"]):
             self.state_label.setText(tr("{0} rows read…").format(f"{rows:,}"))
 
     def _show_state(self) -> None:
@@ -366,14 +393,13 @@ class ImportPanel(QWidget):
             return tr("Choose a file: nothing is changed before you take it over.")
         if self._file.opened is None:
             return self._file.fault
-        if not self._in_hand.draft_name:
-            return tr("Pick a catalog of your own first: Demonstration is only read.")
+        if self._work.not_ready:
+            return self._work.not_ready
         if self._look is None:
             return tr("Taking over…") if is_taking else tr("Reading the table…")
         report = self._look.result.report
         left_out = report.totals + report.headings + report.sections + report.skipped
-        words = tr("{parts} parts in {rows} rows, {left} left out; {faults} faults, {questions} questions.")
-        told = words.format(
+        told = self._work.words.rows.format(
             parts=report.lines, rows=report.rows, left=left_out, faults=report.faults, questions=report.questions
         )
         known = tr("Read as the last table with these titles.") if self._file.opened.is_recognised else ""

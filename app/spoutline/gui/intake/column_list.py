@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QComboBox, QGridLayout, QScrollArea, QWidget
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.wording import tr
 from spoutline.planning.table_intake.column_map import MappedColumn, measures
-from spoutline.planning.table_intake.intake_fields import FIELDS
+from spoutline.planning.table_intake.intake_fields import TableSubject, fields_of
 from spoutline.planning.table_intake.raw_table import column_letters
 
 _TITLE_ROOM = 18  # characters of a title; the whole one is its hint
@@ -44,8 +44,9 @@ class ColumnList(QScrollArea):
 
     held = Signal(int, str, str)
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, subject: TableSubject = TableSubject.PARTS, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._fields = tuple(fields_of(subject).by_key.values())
         self.setWidgetResizable(True)
         self.setAccessibleName(tr("What the columns hold"))
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -83,7 +84,7 @@ class ColumnList(QScrollArea):
             field_box.setMinimumContentsLength(10)
             field_box.setAccessibleName(words)
             field_box.addItem(tr("left out"), "")
-            for field in FIELDS:
+            for field in self._fields:
                 field_box.addItem(tr(field.title), field.key)
             measure_box.setMinimumContentsLength(4)
             measure_box.setAccessibleName(tr("Unit or currency of {0}").format(words))

@@ -13,8 +13,10 @@ from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.wording import tr
 from spoutline.model.part import PartKind
 from spoutline.planning.table_intake.column_map import CURRENCIES
+from spoutline.planning.table_intake.intake_fields import TableSubject, fields_of
 from spoutline.planning.table_intake.raw_table import TextEncoding
 from spoutline.planning.table_intake.table_look import TableFile
+from spoutline.units.accepted import UnitSystem
 
 
 class TableOptions(QWidget):
@@ -34,19 +36,33 @@ class TableOptions(QWidget):
     reading_said = Signal(str, str)
     said = Signal(str, object)
 
-    def __init__(self, story: Story, parent: QWidget | None = None) -> None:
+    def __init__(self, story: Story, subject: TableSubject, file_hint: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._file_hint = file_hint
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(4)
         column.addLayout(self._file_row())
         column.addLayout(self._said_row(story))
+        self._show_for(subject)
+
+    def _show_for(self, subject: TableSubject) -> None:
+        """Show what can be said of a table of this subject."""
+        is_parts, has_maker = subject is TableSubject.PARTS, fields_of(subject).has_maker
+        for widget, is_shown in (
+            (self.maker_edit, has_maker),
+            (self.supplier_edit, has_maker),
+            (self.kind_box, is_parts),
+            (self.currency_box, is_parts),
+            (self.units_box, not has_maker),
+        ):
+            widget.setVisible(is_shown)
 
     def _file_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
         self.choose_button = QPushButton(tr("Choose a &file…"), self)
         self.choose_button.clicked.connect(lambda _=False: self.file_wanted.emit())
-        self.file_label = plain_label(tr("CSV or XLSX, as the supplier sends it"), "quiet")
+        self.file_label = plain_label(self._file_hint, "quiet")
         self.file_label.setMinimumWidth(120)  # else a long name would widen the window
         self.sheet_box = QComboBox(self)
         self.sheet_box.setAccessibleName(tr("Sheet"))
@@ -82,13 +98,21 @@ class TableOptions(QWidget):
         for currency in CURRENCIES:
             self.currency_box.addItem(currency, currency)
         self.currency_box.activated.connect(lambda _: self.said.emit("currency", self.currency_box.currentData()))
-        for box in (self.kind_box, self.currency_box):
+        self.units_box = QComboBox(self)
+        self.units_box.setAccessibleName(tr("Units of numbers that name none"))
+        self.units_box.addItem(tr("Units: as the titles say"), None)
+        for system, words in ((UnitSystem.SI, tr("Units: SI")), (UnitSystem.US, tr("Units: US"))):
+            self.units_box.addItem(words, system)
+        self.units_box.activated.connect(lambda _: self.said.emit("units", self.units_box.currentData()))
+        for box in (self.kind_box, self.currency_box, self.units_box):
             box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             box.setMinimumContentsLength(21)
         row.addWidget(self.maker_edit, 1)
         row.addWidget(self.supplier_edit, 1)
         row.addWidget(self.kind_box)
         row.addWidget(self.currency_box)
+        row.addWidget(self.units_box)
+        row.addStretch(0)
         return row
 
     def _line(self, name: str, words: str) -> LineEditor:
@@ -117,6 +141,11 @@ class TableOptions(QWidget):
         self.sheet_box.setEnabled(len(file.sheets) > 1)
         self.encoding_box.setEnabled(file.path.suffix.lower() != ".xlsx")
 
+    def show_no_file(self) -> None:
+        """Say that the rows in hand are no file that could be read otherwise."""
+        for widget in (self.sheet_box, self.encoding_box):
+            widget.setEnabled(False)
+
     def show_said(self, file: TableFile) -> None:
         """Show what is said of the table in hand."""
         if file.opened is None:
@@ -129,3 +158,4 @@ class TableOptions(QWidget):
         self.supplier_edit.show_text(table_map.supplier)
         self.kind_box.setCurrentIndex(max(0, self.kind_box.findData(table_map.kind.value if table_map.kind else "")))
         self.currency_box.setCurrentIndex(max(0, self.currency_box.findData(table_map.currency)))
+        self.units_box.setCurrentIndex(max(0, self.units_box.findData(table_map.units)))

@@ -1,0 +1,1 @@
+"""The view of a table on its way: file, columns, cells, repairs, changes; where its rows go."""

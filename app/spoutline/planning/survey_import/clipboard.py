@@ -1,0 +1,54 @@
+"""Rows of texts on the clipboard, and whether they begin with titles of questions."""
+
+from __future__ import annotations
+
+import csv
+from collections.abc import Iterable, Sequence
+from io import StringIO
+
+from spoutline.input_bounds import BOUNDS, csv_rows
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.planning.survey_import.fields import FIELDS, names_of, normal
+
+_CLIPBOARD = "clipboard"
+_NAMES = {name: field.key for field in reversed(FIELDS) for name in names_of(field)}
+
+
+def pasted_rows(text: str) -> list[list[str]]:
+    """Return what a spreadsheet puts on the clipboard: rows by line, cells by tabulator, quoted where they need it.
+
+    Raise ``InputFault`` for far more of it than a table of positions has.
+    """
+    if len(text) > BOUNDS.pasted_characters:
+        wanted = f"at most {BOUNDS.pasted_characters} characters are pasted; import the table from its file instead"
+        raise _fault("text", f"{len(text)} characters", wanted)
+    reader = csv.reader(StringIO(text, newline=""), delimiter="\t")
+    return _bounded_rows(csv_rows(reader, lambda: f"{_CLIPBOARD}, line {reader.line_num}"))
+
+
+def has_titles(rows: Sequence[Sequence[str]]) -> bool:
+    """Say whether rows begin with titles: at least two of the first are names of fields, one of them the label's."""
+    known = {key for title in rows[0] if (key := _NAMES.get(normal(title))) is not None}
+    return len(rows) > 1 and "label" in known and len(known) > 1
+
+
+def _bounded_rows(found: Iterable[list[str]]) -> list[list[str]]:
+    rows: list[list[str]] = []
+    count = 0
+    for cells in found:
+        rows.append(cells[: BOUNDS.table_columns])
+        count += len(rows[-1])
+        if any(len(text) > BOUNDS.cell_characters for text in rows[-1]):
+            wanted = f"a cell of at most {BOUNDS.cell_characters} characters is read"
+            raise _fault(f"row {len(rows)}, cell", "a far too long text", wanted)
+        for found_count, most, what in (
+            (count, BOUNDS.table_cells, "cells"),
+            (len(rows), BOUNDS.table_rows, "rows"),
+        ):
+            if found_count > most:
+                raise _fault(what, f"more than {most}", f"at most {most} {what} are read")
+    return rows
+
+
+def _fault(field: str, value: str, wanted: str) -> InputFault:
+    return InputFault((InputProblem(_CLIPBOARD, field, value, wanted),))
