@@ -3140,6 +3140,10 @@
    <translation>Geld</translation>
   </message>
   <message>
+   <source>More than {0} entries, {1} of them shown: type more of it</source>
+   <translation>Mehr als {0} Einträge, {1} davon gezeigt: mehr davon eingeben</translation>
+  </message>
+  <message>
    <source>Move the chosen rows down (Alt+Down)</source>
    <translation>Gewählte Zeilen nach unten (Alt+Ab)</translation>
   </message>
@@ -3544,8 +3548,8 @@
    <translation>Nummer, Name oder Hersteller eines Teils</translation>
   </message>
   <message>
-   <source>Number, name, maker, item number, GTIN or supplier</source>
-   <translation>Nummer, Name, Hersteller, Artikelnummer, GTIN oder Lieferant</translation>
+   <source>Number, old number, name, maker, item number, GTIN or supplier</source>
+   <translation>Nummer, alte Nummer, Name, Hersteller, Artikelnummer, GTIN oder Lieferant</translation>
   </message>
   <message>
    <source>O&amp;utlet height</source>

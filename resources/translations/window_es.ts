@@ -3140,6 +3140,10 @@
    <translation>Dinero</translation>
   </message>
   <message>
+   <source>More than {0} entries, {1} of them shown: type more of it</source>
+   <translation>Más de {0} entradas, se muestran {1}: escriba más</translation>
+  </message>
+  <message>
    <source>Move the chosen rows down (Alt+Down)</source>
    <translation>Bajar las filas elegidas (Alt+Down)</translation>
   </message>
@@ -3544,8 +3548,8 @@
    <translation>Número, nombre o fabricante de una pieza</translation>
   </message>
   <message>
-   <source>Number, name, maker, item number, GTIN or supplier</source>
-   <translation>Número, nombre, fabricante, artículo, GTIN o proveedor</translation>
+   <source>Number, old number, name, maker, item number, GTIN or supplier</source>
+   <translation>Número, número antiguo, nombre, fabricante, número de artículo, GTIN o proveedor</translation>
   </message>
   <message>
    <source>O&amp;utlet height</source>

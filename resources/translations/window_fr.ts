@@ -3140,6 +3140,10 @@
    <translation>Argent</translation>
   </message>
   <message>
+   <source>More than {0} entries, {1} of them shown: type more of it</source>
+   <translation>Plus de {0} entrées, dont {1} montrées : tapez davantage</translation>
+  </message>
+  <message>
    <source>Move the chosen rows down (Alt+Down)</source>
    <translation>Descendre les lignes choisies (Alt+Bas)</translation>
   </message>
@@ -3544,8 +3548,8 @@
    <translation>Numéro, nom ou fabricant d'une pièce</translation>
   </message>
   <message>
-   <source>Number, name, maker, item number, GTIN or supplier</source>
-   <translation>Numéro, nom, fabricant, article, GTIN ou fournisseur</translation>
+   <source>Number, old number, name, maker, item number, GTIN or supplier</source>
+   <translation>Numéro, ancien numéro, nom, fabricant, numéro d'article, GTIN ou fournisseur</translation>
   </message>
   <message>
    <source>O&amp;utlet height</source>

@@ -147,3 +147,43 @@ def test_a_suppliers_table_is_taken_into_a_draft_as_in_sqlite(bench: Workbench, 
         for entry in service.shelf().entries(EditionRef("Office list", is_draft=True))
     }
     assert kept == {"QX-1": 500, "QX-2": 750, "QX-3": 200}
+
+
+def test_entries_are_found_as_somebody_types_as_in_sqlite(bench: Workbench, tmp_path: Path) -> None:
+    from spoutline.model.cross_reference import CrossReference
+
+    entries = [
+        priced_only("FW-1/20.5+K", "3/4\" x 9' Nippel galvanis\u00e9"),
+        priced_only("K 2", "\u041d\u0430\u043a\u043e\u043d\u0435\u0447\u043d\u0438\u043a \u8edf\u7ba1"),
+        swivel("FW 12").model_copy(update={"item_number": "ST-77"}),
+        swivel("FW 1"),
+    ]
+    old = CrossReference(number="OLD 5", maker="Oldforge", part_number="K 2", part_maker="Fernmoor Works")
+    local = open_workbench(Settings(database=f"sqlite:///{tmp_path / 'book.sqlite3'}"))
+    for opened in (bench, local):
+        opened.catalogues().create("Own list")
+        with opened.catalogues().shelf().draft("Own list") as desk:
+            desk.put(entries)
+            desk.references.put([old])
+    ref = EditionRef("Own list", is_draft=True)
+    asked = [
+        "fw",
+        "FW1",
+        "fw 1",
+        "fw-12",
+        "20.5",
+        "st77",
+        "old5",
+        "old",
+        "\u043d\u0430\u043a",
+        "galvanise",
+        "3/4",
+        "swivel one",
+    ]
+    asked += ["", "a & b | !c", "'", "\\\\", "a:*", "fw:* | k", "(", "nip & galv", "%", "\0", "fw\0", "\ud800k"]
+    for typed in asked:
+        answers = [opened.catalogues().find(ref, typed, limit=9).lines for opened in (bench, local)]
+        assert [line.entry.ref for line in answers[0]] == [line.entry.ref for line in answers[1]], typed
+    assert bench.catalogues().find(ref, "old5", limit=9).lines[0].entry.number == "K 2"
+    assert [line.entry.number for line in bench.catalogues().find(ref, "FW1", limit=9).lines][:2] == ["FW 1", "FW 12"]
+    local.close()

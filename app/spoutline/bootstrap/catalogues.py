@@ -67,10 +67,11 @@ class EntryLine:
 
 @dataclass(frozen=True, slots=True)
 class EntriesFound:
-    """The first entries that were looked for, and how many there are."""
+    """The first entries that were looked for, and how many there are, more than counted where not ``is_all``."""
 
     lines: tuple[EntryLine, ...]
     count: int
+    is_all: bool = True
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,13 +121,14 @@ class CatalogueService:
         return self._sources.planned_with(survey)
 
     def find(self, ref: EditionRef, text: str, *, limit: int, only_not_described: bool = False) -> EntriesFound:
-        """Return the entries of an edition that are known by every word of ``text``, with what each lacks."""
+        """Return the entries of an edition that are known by ``text``, the nearest first, with what each lacks."""
         from spoutline.catalogue.descriptions import describe
 
         described = False if only_not_described else None
         entries, count = self.shelf().find(ref, text, limit=limit, described=described)
         told = ((entry, describe(entry)) for entry in entries)
-        return EntriesFound(tuple(EntryLine(entry, found.lacking, found.faults) for entry, found in told), count)
+        lines = tuple(EntryLine(entry, found.lacking, found.faults) for entry, found in told)
+        return EntriesFound(lines, count.number, is_all=count.is_all)
 
     def begin(self, name: str, *, without_demonstration: bool = False) -> EditionRef:
         """Let the book plan with a catalogue of a person's own, a new one where it has none of this name.

@@ -16,6 +16,7 @@ from spoutline.catalogue.editions import held_by
 from spoutline.catalogue.entry_text import digest_of, entry_from_text, entry_text
 from spoutline.catalogue.list_store import PriceListDesk
 from spoutline.catalogue.part_records import Columns, rows_of
+from spoutline.catalogue.search_words import search_text
 from spoutline.catalogue.tables import OPEN, CatalogueTable, EntryRow, PartRecord, StateRow
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.part_ref import PartRef
@@ -155,7 +156,8 @@ class DraftDesk:
         rows: dict[type[CatalogueTable], list[Columns]] = defaultdict(list)
         for entry_id, (entry, text, digest) in enumerate(fresh, first_id):
             part = describe(entry).part
-            columns = _entry_columns(entry, text, digest) | held
+            known_by = search_text(entry, self._catalogue_id, described=part is not None)
+            columns = _entry_columns(entry, text, digest) | held | {"search_text": known_by}
             rows[EntryRow].append(columns | {"id": entry_id, "is_described": part is not None})
             if part is not None:
                 for table, values in rows_of(part, entry_id, held):
@@ -173,7 +175,6 @@ class DraftDesk:
 
 
 def _entry_columns(entry: CatalogueEntry, text: str, digest: str) -> Columns:
-    known_by = (entry.number, entry.name, entry.maker, entry.item_number, entry.gtin, entry.supplier)
     return {
         "number": entry.number,
         "maker": entry.maker,
@@ -181,7 +182,6 @@ def _entry_columns(entry: CatalogueEntry, text: str, digest: str) -> Columns:
         "item_number": entry.item_number or None,
         "gtin": entry.gtin or None,
         "digest": digest,
-        "search_text": " ".join(filter(None, known_by)).casefold(),
         "content": text,
     }
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import hashlib
 import json
 from datetime import date
+from functools import lru_cache
 from typing import Any, Final
 
 from spoutline.model.catalogue_entry import CatalogueEntry, Cell, EntryPrice, FigureCell, Origin
@@ -27,6 +28,7 @@ _WORDS: Final = (
     "pack",
     "remark",
 )
+_STATED: Final = (Origin.STATED.value, "")
 
 
 def entry_text(entry: CatalogueEntry) -> str:
@@ -50,12 +52,7 @@ def entry_from_text(text: str) -> CatalogueEntry:
     origins = content.pop("origins", {})
     kind, day = content.pop("kind", None), content.pop("discontinued_from", None)
     figures = tuple(
-        FigureCell.model_construct(
-            column=column,
-            value=_cell(value),
-            origin=Origin(origins[column][0]) if column in origins else Origin.STATED,
-            source=origins[column][1] if column in origins else "",
-        )
+        _figure(column, _cell(value), *origins.get(column, _STATED))
         for column, value in content.pop("figures", {}).items()
     )
     prices = tuple(
@@ -70,6 +67,11 @@ def entry_from_text(text: str) -> CatalogueEntry:
         figures=figures,
         **content,
     )
+
+
+@lru_cache(maxsize=50_000, typed=True)  # parts of a catalogue share most of their figures; 1, 1.0 and yes are different
+def _figure(column: str, value: Cell, origin: str, source: str) -> FigureCell:
+    return FigureCell.model_construct(column=column, value=value, origin=Origin(origin), source=source)
 
 
 def _cell(value: object) -> Cell:

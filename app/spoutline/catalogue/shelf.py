@@ -7,6 +7,7 @@ from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import date
+from itertools import islice
 from typing import Any
 
 from sqlalchemy import Connection, Engine, func, insert, or_, select, update
@@ -23,6 +24,7 @@ from spoutline.catalogue.editions import (
     held_by,
     published,
 )
+from spoutline.catalogue.entry_search import contents_of, count_entries, find_entries, first_entries
 from spoutline.catalogue.entry_text import entry_from_text
 from spoutline.catalogue.list_store import list_text, lists_changed, lists_held
 from spoutline.catalogue.schema import CATALOGUE_SCHEMA, store_faults
@@ -67,6 +69,14 @@ class CatalogueFacts:
     def has_changes(self) -> bool:
         """Whether the draft differs from the newest edition."""
         return bool(self.draft_put or self.draft_gone or self.references_changed or self.price_lists_changed)
+
+
+@dataclass(frozen=True, slots=True)
+class EntryCount:
+    """How many entries were found; ``is_all`` is false where there are more than are counted."""
+
+    number: int
+    is_all: bool = True
 
 
 @dataclass(frozen=True, slots=True)
@@ -150,21 +160,19 @@ class CatalogueShelf:
 
     def find(
         self, ref: EditionRef, text: str, *, limit: int, described: bool | None = None
-    ) -> tuple[tuple[CatalogueEntry, ...], int]:
-        """Return the first entries, by number and maker, that are known by every word of ``text``, and how many are.
+    ) -> tuple[tuple[CatalogueEntry, ...], EntryCount]:
+        """Return the first entries that are known by what somebody typed, the nearest first, and how many are.
 
-        Words are looked for in number, name, maker, own item number, GTIN and supplier; capitals do not count.
+        An empty text finds every entry, by number and maker; ``find_entries`` says what any other does.
         """
-        words = [EntryRow.search_text.contains(word, autoescape=True) for word in text.casefold().split()]
         with self._reading() as connection:
             opened = _opened(connection, ref)
-            asked = [*held_by(EntryRow, opened.catalogue_id, opened.at), *words]
-            if described is not None:
-                asked.append(EntryRow.is_described == described)
-            count = connection.execute(select(func.count()).select_from(EntryRow).where(*asked)).scalar_one()
-            query = select(EntryRow.content).where(*asked).order_by(EntryRow.number, EntryRow.maker).limit(limit)
-            found = tuple(entry_from_text(content) for content in connection.execute(query).scalars())
-        return found, count
+            if not text.strip():
+                entries = tuple(islice(first_entries(connection, opened, described, limit), limit))
+                return entries, EntryCount(count_entries(connection, opened, described))
+            found = find_entries(connection, opened, text, described)
+            contents = contents_of(connection, found.ids[:limit])
+        return tuple(map(entry_from_text, contents)), EntryCount(len(found.ids), is_all=found.is_all)
 
     def changes(self, before: EditionRef, after: EditionRef) -> tuple[EntryChange, ...]:
         """Return what differs between two editions of the book's catalogues, by number and maker."""

@@ -14,11 +14,12 @@ from collections.abc import Iterator, Mapping, Sequence
 from sqlalchemy import ColumnElement, Connection, Engine, func, select
 
 from spoutline.catalogue.editions import OpenedEdition, currencies_of, held_by
+from spoutline.catalogue.entry_search import find_entries
 from spoutline.catalogue.list_store import lists_held
 from spoutline.catalogue.numbers import NumberIndex
 from spoutline.catalogue.part_records import load_parts
 from spoutline.catalogue.schema import store_faults
-from spoutline.catalogue.tables import EntryRow, ListingRow, PartRecord, SchemeRow
+from spoutline.catalogue.tables import ListingRow, PartRecord, SchemeRow
 from spoutline.model.candidate_filter import CandidateFilter
 from spoutline.model.catalogue_edition import CatalogueEdition
 from spoutline.model.cross_reference import NumberTrace
@@ -163,15 +164,16 @@ class CatalogueStore:
             yield from map(PartRef, text.split())
 
     def search(self, text: str, kind: PartKind | None, limit: int) -> tuple[Part, ...]:
-        """Return up to ``limit`` parts, by number, whose number, name or maker holds every word of ``text``."""
-        words = [EntryRow.search_text.contains(word, autoescape=True) for word in text.casefold().split()]
-        conditions: list[ColumnElement[bool]] = []
-        if words:
-            held = held_by(EntryRow, self._opened.catalogue_id, self._opened.at)
-            conditions.append(PartRecord.id.in_(select(EntryRow.id).where(*held, *words)))
-        if kind is not None:
-            conditions.append(PartRecord.kind == kind.value)
-        return self._where(*conditions)[: max(limit, 0)]
+        """Return up to ``limit`` described parts that are known by what somebody typed, the nearest first.
+
+        An empty text finds every part, by number; ``find_entries`` says what any other does.
+        """
+        most = max(limit, 0)
+        if not text.strip():
+            return self._where(*(() if kind is None else (PartRecord.kind == kind.value,)))[:most]
+        with store_faults(self._engine), self._engine.connect() as connection:
+            found = find_entries(connection, self._opened, text, described=True, kind=kind)
+            return tuple(self._memory.read(connection, found.ids[:most]))
 
     def currencies(self) -> tuple[str, ...]:
         """Return the currencies in which the catalogue has prices, sorted."""

@@ -21,6 +21,7 @@ from spoutline.model.port import Port
 
 WORD_LENGTH = 40  # values of the model's enumerations
 NAME_LENGTH = 200
+FAMILY_LENGTH = 120
 OPEN = 2_147_483_647  # the last edition of an entry that the draft still holds
 _SEARCHED = ("temperature_minimum_c", "temperature_maximum_c")
 
@@ -96,13 +97,13 @@ class EntryRow(CatalogueTable):
     item_number: Mapped[str | None] = mapped_column(String(ITEM_NUMBER_LENGTH))
     gtin: Mapped[str | None] = mapped_column(String(14))
     digest: Mapped[str] = mapped_column(String(DIGEST_LENGTH))
-    search_text: Mapped[str] = mapped_column(Text)  # what it is known by, case folded
+    search_text: Mapped[str] = mapped_column(Text)  # the tokens that it is known by, see ``search_words``
     content: Mapped[str] = mapped_column(Text)  # as ``entry_text`` writes it
 
     __table_args__ = (
         UniqueConstraint("catalogue_id", "number", "maker", "first_edition", name="uq_catalogue_entry_state"),
         Index(None, "catalogue_id", "first_edition"),
-        Index(None, "catalogue_id", "last_edition"),
+        Index("ix_catalogue_entry_listed", "catalogue_id", "last_edition", "is_described", "number", "maker"),
         Index(None, "catalogue_id", "item_number"),
         Index(None, "catalogue_id", "gtin"),
     )
@@ -146,6 +147,21 @@ class PriceListRow(CatalogueTable):
     content: Mapped[str] = mapped_column(Text)  # as ``list_store`` writes it
 
     __table_args__ = (UniqueConstraint("catalogue_id", "name", "first_edition", name="uq_catalogue_price_list"),)
+
+
+class FamilyRow(CatalogueTable):
+    """A state of a family of parts and the editions that hold it; it changes as a whole."""
+
+    __tablename__ = "catalogue_family"
+
+    id: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
+    catalogue_id: Mapped[int] = mapped_column(ForeignKey("catalogue_catalogue.id"))
+    first_edition: Mapped[int]
+    last_edition: Mapped[int]
+    name: Mapped[str] = mapped_column(String(FAMILY_LENGTH))
+    content: Mapped[str] = mapped_column(Text)  # as ``family_store`` writes it
+
+    __table_args__ = (UniqueConstraint("catalogue_id", "name", "first_edition", name="uq_catalogue_family"),)
 
 
 class PartRecord(CatalogueTable):

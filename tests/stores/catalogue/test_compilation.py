@@ -27,9 +27,15 @@ def test_the_migrations_make_the_tables_that_the_code_declares(url):
     engine = open_engine(url)
     CATALOGUE_SCHEMA.bring_up_to_date(engine)
     with engine.connect() as connection:
-        context = MigrationContext.configure(connection, opts={"version_table": CATALOGUE_SCHEMA.version_table})
+        opts = {"version_table": CATALOGUE_SCHEMA.version_table, "include_name": _is_declared}
+        context = MigrationContext.configure(connection, opts=opts)
         assert compare_metadata(context, CatalogueTable.metadata) == []
     engine.dispose()
+
+
+def _is_declared(name: str | None, sort: str, _parents: object) -> bool:
+    """Leave the full-text table of SQLite and its own tables out: no other database has them."""
+    return sort != "table" or not str(name).startswith("catalogue_find")
 
 
 def test_the_newest_revision_is_the_head_of_the_scripts():

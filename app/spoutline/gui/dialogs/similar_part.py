@@ -32,7 +32,7 @@ class SimilarPartDialog(FormDialog):
         self.body.addWidget(plain_label(words.format(count), "quiet", wraps=True))
         self.search_edit = QLineEdit(self)
         self.search_edit.setAccessibleName(tr("Search entries"))
-        self.search_edit.setPlaceholderText(tr("Number, name, maker, item number, GTIN or supplier"))
+        self.search_edit.setPlaceholderText(tr("Number, old number, name, maker, item number, GTIN or supplier"))
         self.search_edit.textChanged.connect(lambda _: self._look())
         self.body.addWidget(self.search_edit)
         self.model: RecordTable[EntryLine] = RecordTable(entry_columns(story), self)

@@ -47,7 +47,7 @@ class EntriesPanel(QWidget):
         row = QHBoxLayout()
         self.search_edit = QLineEdit(self)
         self.search_edit.setAccessibleName(tr("Search entries"))
-        self.search_edit.setPlaceholderText(tr("Number, name, maker, item number, GTIN or supplier"))
+        self.search_edit.setPlaceholderText(tr("Number, old number, name, maker, item number, GTIN or supplier"))
         self.search_edit.setClearButtonEnabled(True)
         self.search_edit.textChanged.connect(lambda _: self.refresh())
         self.lacking_box = QCheckBox(tr("Only what is not yet &described"), self)
@@ -114,6 +114,7 @@ class EntriesPanel(QWidget):
         self.table.selectionModel().select(kept, QItemSelectionModel.SelectionFlag.ClearAndSelect)
         shown = len(found.lines)
         words = tr("{0} entries") if shown == found.count else tr("{0} entries, the first {1} shown")
+        words = words if found.is_all else tr("More than {0} entries, {1} of them shown: type more of it")
         self.state_label.setText(words.format(f"{found.count:,}", shown))
         self._enable()
 
