@@ -110,7 +110,7 @@ def test_search_keeps_kind_and_limit(store):
     assert store.search("", None, 0) == ()
 
 
-@pytest.mark.parametrize("text", ["%", "_", "\\", "' UNION SELECT 1 --", '"', "=1+1"])
+@pytest.mark.parametrize("text", ["%", "_", "\\", "' UNION SELECT 1 --", '"', "=zz+zz"])
 def test_search_text_is_data(store, text):
     assert store.search(text, None, 10) == ()
 
