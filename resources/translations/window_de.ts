@@ -3924,6 +3924,10 @@
    <translation>Stück&amp;liste der Tankstelle</translation>
   </message>
   <message>
+   <source>Parts and verdicts alone, a page for ten hoses, with the caution sheet.</source>
+   <translation>Nur Teile und Ergebnisse, eine Seite für zehn Schläuche, mit den Warnhinweisen.</translation>
+  </message>
+  <message>
    <source>Parts left per place</source>
    <translation>Verbleibende Teile je Stelle</translation>
   </message>
@@ -5034,6 +5038,10 @@
   <message>
    <source>Sets: {0}</source>
    <translation>Sätze: {0}</translation>
+  </message>
+  <message>
+   <source>Sh&amp;ort bill</source>
+   <translation>&amp;Kurze Stückliste</translation>
   </message>
   <message>
    <source>Share of gasoline</source>

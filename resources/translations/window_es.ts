@@ -3924,6 +3924,10 @@
    <translation>&amp;Lista de piezas de la estación</translation>
   </message>
   <message>
+   <source>Parts and verdicts alone, a page for ten hoses, with the caution sheet.</source>
+   <translation>Solo piezas y resultados, una página por cada diez mangueras, con la hoja de advertencias.</translation>
+  </message>
+  <message>
    <source>Parts left per place</source>
    <translation>Piezas que quedan por lugar</translation>
   </message>
@@ -5034,6 +5038,10 @@
   <message>
    <source>Sets: {0}</source>
    <translation>Conjuntos: {0}</translation>
+  </message>
+  <message>
+   <source>Sh&amp;ort bill</source>
+   <translation>Lista &amp;breve</translation>
   </message>
   <message>
    <source>Share of gasoline</source>

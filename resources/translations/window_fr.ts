@@ -3924,6 +3924,10 @@
    <translation>&amp;Liste des pièces de la station</translation>
   </message>
   <message>
+   <source>Parts and verdicts alone, a page for ten hoses, with the caution sheet.</source>
+   <translation>Pièces et résultats seuls, une page pour dix flexibles, avec la feuille d'avertissements.</translation>
+  </message>
+  <message>
    <source>Parts left per place</source>
    <translation>Pièces restantes par place</translation>
   </message>
@@ -5034,6 +5038,10 @@
   <message>
    <source>Sets: {0}</source>
    <translation>Ensembles : {0}</translation>
+  </message>
+  <message>
+   <source>Sh&amp;ort bill</source>
+   <translation>Nomenclature abré&amp;gée</translation>
   </message>
   <message>
    <source>Share of gasoline</source>

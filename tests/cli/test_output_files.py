@@ -89,6 +89,23 @@ def test_calculations_can_be_left_out_of_a_pdf_only(
     assert not (tmp_path / "a.csv").exists()
 
 
+def test_a_short_bill_is_written_on_request_into_a_pdf_alone(
+    spoutline: Any, written: Callable[..., Path], tmp_path: Path
+) -> None:
+    survey, full, short = written(), tmp_path / "full.pdf", tmp_path / "short.pdf"
+    assert spoutline("bill", survey, "--pdf", full).code == 0
+    assert spoutline("bill", survey, "--pdf", short, "--short").code == 0
+    assert len(pages_of(short)) < len(pages_of(full))
+    assert "Bill of materials (short)" in text_of(short)
+    for options in (["--why"], []):
+        target = ["--pdf", tmp_path / "no.pdf"] if options else ["--csv", tmp_path / "no.csv"]
+        done = spoutline("bill", survey, *target, "--short", *options)
+        assert done.code == 2
+        assert "--short" in done.err
+    assert not (tmp_path / "no.pdf").exists()
+    assert not (tmp_path / "no.csv").exists()
+
+
 def test_a_bill_needs_a_file_to_write(spoutline: Any, written: Callable[..., Path]) -> None:
     done = spoutline("bill", written())
     assert done.code == 2

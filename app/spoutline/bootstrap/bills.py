@@ -54,6 +54,22 @@ class BillService:
             reasons=reasons,
         )
 
+    def short_pdf(
+        self,
+        site_plan: SitePlan,
+        display: Display,
+        dated: date | None = None,
+        *,
+        records: Sequence[CommissioningRecord] = (),
+        language: Language | None = None,
+    ) -> bytes:
+        """Return parts and verdicts alone as PDF, then the caution sheet; arguments as ``pdf``."""
+        from spoutline.documents.bill import short_bill_pdf
+
+        story = self._story(display, language)
+        cautions = self._phrases.cautions(Language(story.phrases.language))
+        return short_bill_pdf(site_plan, story, cautions, dated=dated, records=tuple(records))
+
     def csv(self, site_plan: SitePlan, display: Display, records: Sequence[CommissioningRecord] = ()) -> bytes:
         """Return the parts list as CSV for an order system, the same in every language; ``records`` as of ``pdf``."""
         from spoutline.documents.bill import bill_csv

@@ -34,6 +34,11 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--without-calculations", action="store_true", help="leave the calculation sheets out of the PDF"
     )
+    parser.add_argument(
+        "--short",
+        action="store_true",
+        help="write parts and verdicts alone into the PDF, a page for ten hoses, and the caution sheet",
+    )
     parser.add_argument("--why", action="store_true", help="say in the PDF why the parts were chosen, place by place")
     parser.add_argument("--dated", metavar="YYYY-MM-DD", help="date printed on the paper; none where not given")
 
@@ -42,18 +47,16 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     outputs = {f"--{name}": path for name in _FORMATS if isinstance(path := getattr(arguments, name), Path)}
     if not outputs:
         raise InputFault((InputProblem("", "--pdf", "nothing", "name at least one file: --pdf, --csv or --xlsx"),))
-    if arguments.without_calculations and not arguments.pdf:
-        wanted = "name the PDF with --pdf: the other files hold no calculation sheets"
-        raise InputFault((InputProblem("", "--without-calculations", "no PDF", wanted),))
-    if arguments.why and not arguments.pdf:
-        raise InputFault((InputProblem("", "--why", "no PDF", "name the PDF with --pdf: it alone says why"),))
+    _check_options(arguments)
     dated = day_of(arguments.dated, "--dated")
     survey = read_survey(arguments.survey)
     site_plan = sets_of(workbench, survey, arguments)
     display = display_of(arguments, workbench, survey.site.jurisdiction)
     contents: dict[Path, bytes] = {}
     records = workbench.packing().recorded(site_plan)
-    if arguments.pdf:
+    if arguments.pdf and arguments.short:
+        contents[arguments.pdf] = workbench.bills().short_pdf(site_plan, display, dated)
+    elif arguments.pdf:
         calculations = not arguments.without_calculations
         reasons = workbench.station_reasons(site_plan, TerminalProgress("places looked at")) if arguments.why else {}
         contents[arguments.pdf] = workbench.bills().pdf(
@@ -69,6 +72,21 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         open_positions = ", ".join(plan.position.label for plan in site_plan.positions if not plan.keeps_every_must)
         sys.stderr.write(f"Written, but without a set that keeps every must: {open_positions}\n")
     return outcome
+
+
+def _check_options(arguments: argparse.Namespace) -> None:
+    """Raise ``InputFault`` for options that no file asked for can follow."""
+    if not arguments.pdf:
+        for given, option, wanted in (
+            (arguments.without_calculations, "--without-calculations", "the other files hold no calculation sheets"),
+            (arguments.why, "--why", "it alone says why"),
+            (arguments.short, "--short", "the other files hold no more than parts and verdicts"),
+        ):
+            if given:
+                raise InputFault((InputProblem("", option, "no PDF", f"name the PDF with --pdf: {wanted}"),))
+    if arguments.short and arguments.why:
+        wanted = "the short bill says nothing of reasons: leave --short or --why out"
+        raise InputFault((InputProblem("", "--short", "--why", wanted),))
 
 
 WORK = CommandWork(_arguments, _run)

@@ -60,6 +60,24 @@ def bill_pdf(
     )
 
 
+def short_bill_pdf(
+    site_plan: SitePlan,
+    story: Story,
+    cautions: tuple[Caution, ...],
+    *,
+    dated: date | None = None,
+    records: tuple[CommissioningRecord, ...] = (),
+) -> bytes:
+    """Return parts and verdicts alone as PDF, a page for ten hoses at most, then the caution sheet.
+
+    Arguments and errors as ``bill_pdf``.
+    """
+    from spoutline.documents.content.short_bill import short_bill_content
+    from spoutline.documents.pdf.render import pdf_bytes
+
+    return pdf_bytes(short_bill_content(site_plan, story, cautions, dated=dated, records=records))
+
+
 def bill_csv(site_plan: SitePlan, story: Story, records: tuple[CommissioningRecord, ...] = ()) -> bytes:
     """Return the parts of every position as CSV, UTF-8 with a byte order mark; equal arguments give equal bytes."""
     from spoutline.documents.tabular.csv_bill import csv_bytes

@@ -7,7 +7,8 @@ from datetime import date
 from itertools import islice
 from types import MappingProxyType
 
-from spoutline.documents.content.blocks import Block, Document, PaperSize
+from spoutline.documents.content.bill_frame import bill_document
+from spoutline.documents.content.blocks import Block, Document
 from spoutline.documents.content.calculation_annex import calculation_blocks
 from spoutline.documents.content.closing_sections import caution_blocks, reference_blocks
 from spoutline.documents.content.grouping import like_positions
@@ -22,9 +23,6 @@ from spoutline.model.funnel import SetReasons
 from spoutline.model.plan import SitePlan
 from spoutline.model.record import CommissioningRecord
 from spoutline.ruletables.cautions import Caution
-
-_LETTER_JURISDICTIONS = "us"  # profiles of the United States print on Letter paper
-_FINGERPRINT_SHOWN = 12
 
 
 def bill_content(
@@ -60,21 +58,4 @@ def bill_content(
         blocks.extend(calculation_blocks(groups, story, references))
     blocks.extend(reference_blocks(references, story))
     blocks.extend(caution_blocks(site_plan, story, cautions))
-    foot = f"{story.word(Word.FINGERPRINT)} {site_plan.provenance.survey_fingerprint[:_FINGERPRINT_SHOWN]}"
-    return Document(
-        title=f"{bill_title(records, story)}{story.writing.colon} {site.name}",
-        subject=story.word(Word.BILL_SUBJECT),
-        author=f"Spoutline {site_plan.provenance.program_version}",
-        language=story.phrases.language,
-        paper=paper_for(site_plan.jurisdiction.id),
-        running_head=site.name,
-        running_foot=f"{story.day(dated)} · {foot}" if dated else foot,
-        page_phrase=story.word(Word.PAGE_OF),
-        blocks=tuple(blocks),
-        notice=story.phrases.text["demonstration_notice"] if site_plan.shows_invented_parts else "",
-    )
-
-
-def paper_for(jurisdiction_id: str) -> PaperSize:
-    """Return the sheet on which the documents of a jurisdiction are printed."""
-    return PaperSize.LETTER if jurisdiction_id.lower().startswith(_LETTER_JURISDICTIONS) else PaperSize.A4
+    return bill_document(site_plan, story, bill_title(records, story), blocks, dated=dated)

@@ -98,7 +98,7 @@ class Row:
 
 @dataclass(frozen=True, slots=True)
 class Table:
-    """Rows under column titles, which repeat on every page; ``dense`` sets them closer.
+    """Rows under column titles, which repeat on every page; ``dense`` sets them closer, ``tight`` closer still.
 
     A ``whole`` table that fits on one page is not broken over two.
     """
@@ -107,6 +107,7 @@ class Table:
     rows: tuple[Row, ...]
     dense: bool = False
     whole: bool = False
+    tight: bool = False
 
     def __post_init__(self) -> None:
         for row in self.rows:

@@ -49,7 +49,7 @@ def site_blocks(
     yield Paragraph(story.phrases.text["advice"], Role.LEAD)
     for text in left_out:
         yield Paragraph(text)
-    yield KeyValues((*_site_rows(site_plan, story, dated), *_built_rows(site_plan, records, story)))
+    yield KeyValues((*_site_rows(site_plan, story, dated), *built_rows(site_plan, records, story)))
     found = found_in(records)
     for plan in site_plan.positions:
         yield from found_blocks((plan.position,), found, story)
@@ -58,7 +58,7 @@ def site_blocks(
     for line in station_lines(site_plan.positions, story):
         yield Paragraph(f"{line.text} ({references.of_asked(line.finding)})", Role.NOTE)
     yield Heading(story.word(Word.WHOLE_SITE), 2)
-    yield from _consolidated(site_plan, story)
+    yield from consolidated_blocks(site_plan, story)
 
 
 def found_in(records: tuple[CommissioningRecord, ...]) -> Mapping[str, tuple[str, ...]]:
@@ -151,7 +151,21 @@ def _site_rows(site_plan: SitePlan, story: Story, dated: date | None) -> Iterato
     yield Named(story.word(Word.PROGRAM), made_from.program_version)
 
 
-def _built_rows(site_plan: SitePlan, records: tuple[CommissioningRecord, ...], story: Story) -> Iterator[Named]:
+def short_site_rows(site_plan: SitePlan, story: Story, dated: date | None) -> Iterator[Named]:
+    """Return the head of the site in few lines: whose it is, where the sets are from, what they were made from."""
+    site, made_from = site_plan.survey.site, site_plan.provenance
+    whose = [text for text in (site.name, site.address.strip(), site.customer) if text]
+    yield Named(story.word(Word.SITE), story.writing.listed(whose))
+    if dated is not None:
+        yield Named(story.word(Word.DATE), story.day(dated))
+    yield Named(story.phrases.text["sets_title"], sets_head(site_plan, story))
+    title = story.phrases.tell(site_plan.jurisdiction.title)
+    yield Named(story.word(Word.JURISDICTION), f"{title}, {site_plan.jurisdiction.edition}")
+    editions = (made_from.catalogue_edition, made_from.rules_edition, f"Spoutline {made_from.program_version}")
+    yield Named(story.word(Word.CATALOGUE), story.writing.listed(editions))
+
+
+def built_rows(site_plan: SitePlan, records: tuple[CommissioningRecord, ...], story: Story) -> Iterator[Named]:
     """Return who built which positions on which day, then the positions that no record speaks of."""
     if not records:
         return
@@ -202,16 +216,21 @@ def _position_row(plan: PositionPlan, currency: str, story: Story, *, closed: bo
     return Row(cells, Emphasis.NONE if plan.keeps_every_must and not closed else Emphasis.FAULT)
 
 
-def _consolidated(site_plan: SitePlan, story: Story) -> Iterator[Block]:
-    lines = site_lines(site_plan)
+def consolidated_blocks(site_plan: SitePlan, story: Story, *, close: bool = False) -> Iterator[Block]:
+    """Return each part of the site once with its quantity, and the sum.
+
+    ``close`` spends the least room on it: without notes, and without what hangs there and stays.
+    """
+    lines = tuple(line for line in site_lines(site_plan) if not (close and line.kept))
     if not lines:
         yield Paragraph(story.word(Word.NO_PARTS))
         return
     currency = site_plan.survey.site.currency
+    number, maker, name = (1.0, 2.7, 7.8) if close else (1.25, 2.1, 3.7)
     columns = (
-        Column(story.word(Word.PART_NUMBER), 1.25),
-        Column(story.word(Word.MAKER), 2.1),
-        Column(story.word(Word.PART_NAME), 3.7),
+        Column(story.word(Word.PART_NUMBER), number),
+        Column(story.word(Word.MAKER), maker),
+        Column(story.word(Word.PART_NAME), name),
         *price_columns(currency, story),
     )
     rows = [
@@ -219,8 +238,9 @@ def _consolidated(site_plan: SitePlan, story: Story) -> Iterator[Block]:
         for line in lines
     ]
     total = total_of(lines)
-    yield Table(columns, (*rows, total_row(total, currency, len(columns), story)), dense=True)
-    yield Paragraph(story.word(Word.TOTAL_NOTE), Role.NOTE)
+    yield Table(columns, (*rows, total_row(total, currency, len(columns), story)), dense=True, tight=close)
+    if not close:
+        yield Paragraph(story.word(Word.TOTAL_NOTE), Role.NOTE)
     yield from unpriced_note(total, story)
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from datetime import date
 
-from spoutline.documents.content.bill_content import paper_for
+from spoutline.documents.content.bill_frame import paper_for
 from spoutline.documents.content.blocks import Block, Document
 from spoutline.documents.content.closing_sections import caution_blocks
 from spoutline.documents.conversion.emission_section import emission_blocks

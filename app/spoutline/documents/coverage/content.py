@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from datetime import date
 
 import spoutline
-from spoutline.documents.content.bill_content import paper_for
+from spoutline.documents.content.bill_frame import paper_for
 from spoutline.documents.content.blocks import (
     Alignment,
     Block,

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
 
-from spoutline.documents.content.bill_content import paper_for
+from spoutline.documents.content.bill_frame import paper_for
 from spoutline.documents.content.blocks import (
     Block,
     CautionNote,

@@ -50,12 +50,10 @@ def _longest_word(column: blocks.Column) -> float:
 
 def _longest_cell_word(block: blocks.Table, place: int) -> float:
     alignment = block.columns[place].alignment
-    plain, strong = (
-        (styles.DENSE_CELLS, styles.DENSE_STRONG_CELLS) if block.dense else (styles.CELLS, styles.STRONG_CELLS)
-    )
+    setting = styles.table_setting(block)
     longest = 0.0
     for row in block.rows:
-        style = (plain if row.emphasis is blocks.Emphasis.NONE else strong)[alignment]
+        style = (setting.plain if row.emphasis is blocks.Emphasis.NONE else setting.strong)[alignment]
         for word in _SPACES.split(row.cells[place]):
             longest = max(longest, stringWidth(word, style.fontName, style.fontSize))
     return longest

@@ -132,4 +132,4 @@ def _cell(cell: str | TextBox | ChoiceBox, width_pt: float) -> Flowable:
         return TextField(cell, width_pt - _PADDING)
     if isinstance(cell, ChoiceBox):
         return ChoiceField(cell, width_pt - _PADDING)
-    return Paragraph(markup(cell), styles.CELLS[Alignment.LEFT])
+    return Paragraph(markup(cell), styles.WIDE_TABLE.plain[Alignment.LEFT])

@@ -186,11 +186,11 @@ def _key_values(block: blocks.KeyValues, width_pt: float) -> Flowable:
 
 
 def _table(block: blocks.Table, width_pt: float) -> Table:
-    widths = column_widths(block, width_pt)
+    widths, setting = column_widths(block, width_pt), styles.table_setting(block)
     head = [Paragraph(markup(column.title), styles.HEAD_CELLS[column.alignment]) for column in block.columns]
     body = [
         [
-            Paragraph(markup(cell), _cell_style(row.emphasis, column.alignment, dense=block.dense))
+            Paragraph(markup(cell), _cells(row.emphasis, setting)[column.alignment])
             for cell, column in zip(row.cells, block.columns, strict=True)
         ]
         for row in block.rows
@@ -214,24 +214,23 @@ def _may_keep_ends(block: blocks.Table, table: Table, width_pt: float) -> bool:
     return bool(sum(heights[: 1 + _ROWS_TOGETHER]) <= most and sum(heights[-1 - _ROWS_TOGETHER :]) <= most)
 
 
-def _cell_style(emphasis: Emphasis, alignment: Alignment, *, dense: bool) -> ParagraphStyle:
+def _cells(emphasis: Emphasis, setting: styles.TableSetting) -> dict[Alignment, ParagraphStyle]:
     if emphasis is Emphasis.TOTAL:
-        return (styles.DENSE_STRONG_CELLS if dense else styles.STRONG_CELLS)[alignment]
-    if emphasis is Emphasis.FAULT:
-        return (styles.DENSE_FAULT_CELLS if dense else styles.FAULT_CELLS)[alignment]
-    return (styles.DENSE_CELLS if dense else styles.CELLS)[alignment]
+        return setting.strong
+    return setting.fault if emphasis is Emphasis.FAULT else setting.plain
 
 
 def _table_rules(block: blocks.Table) -> list[tuple[Any, ...]]:
+    setting = styles.table_setting(block)
     rules: list[tuple[Any, ...]] = [
         _NO_OTHER_FONT,
         ("VALIGN", (0, 0), (-1, -1), "TOP"),
         ("VALIGN", (0, 0), (-1, 0), "BOTTOM"),
         ("LINEBELOW", (0, 0), (-1, 0), 0.9, styles.BLACK),
         ("LINEBELOW", (0, 1), (-1, -1), 0.3, styles.RULE),
-        ("TOPPADDING", (0, 0), (-1, -1), 0.8 if block.dense else 2.6),
-        ("BOTTOMPADDING", (0, 0), (-1, -1), 1.6 if block.dense else 2.8),
-        ("LEFTPADDING", (0, 0), (-1, -1), 4 if block.dense else 6),
+        ("TOPPADDING", (0, 0), (-1, -1), setting.above_pt),
+        ("BOTTOMPADDING", (0, 0), (-1, -1), setting.below_pt),
+        ("LEFTPADDING", (0, 0), (-1, -1), setting.left_pt),
         ("RIGHTPADDING", (0, 0), (-1, -1), 3),
         ("LEFTPADDING", (0, 0), (0, -1), 0),
         ("RIGHTPADDING", (-1, 0), (-1, -1), 0),

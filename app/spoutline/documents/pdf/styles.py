@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import Final
 
 from reportlab.lib.colors import Color, HexColor, white
@@ -10,7 +11,7 @@ from reportlab.lib.pagesizes import A4, LETTER
 from reportlab.lib.styles import ParagraphStyle
 from reportlab.lib.units import mm
 
-from spoutline.documents.content.blocks import Alignment, PaperSize, Role, Signal
+from spoutline.documents.content.blocks import Alignment, PaperSize, Role, Signal, Table
 from spoutline.documents.drawing.shapes import Ink
 from spoutline.documents.pdf.fonts import BOLD, REGULAR
 
@@ -73,7 +74,7 @@ ROLES: Final = {
 BULLET: Final = ParagraphStyle("bullet", parent=_BODY, leftIndent=11, bulletIndent=1, spaceAfter=3)
 LABEL: Final = ParagraphStyle("label", parent=_BODY, textColor=GREY)
 VALUE: Final = ParagraphStyle("value", parent=_BODY)
-CELLS: Final = {
+_CELLS: Final = {
     Alignment.LEFT: _CELL,
     Alignment.RIGHT: ParagraphStyle("cell_right", parent=_CELL, alignment=TA_RIGHT),
 }
@@ -83,26 +84,54 @@ HEAD_CELLS: Final = {
         "head_right", parent=_CELL, fontName=BOLD, fontSize=7.0, textColor=GREY, alignment=TA_RIGHT
     ),
 }
-STRONG_CELLS: Final = {
+_STRONG_CELLS: Final = {
     Alignment.LEFT: ParagraphStyle("strong", parent=_CELL, fontName=BOLD),
     Alignment.RIGHT: ParagraphStyle("strong_right", parent=_CELL, fontName=BOLD, alignment=TA_RIGHT),
 }
-FAULT_CELLS: Final = {
+_FAULT_CELLS: Final = {
     Alignment.LEFT: ParagraphStyle("fault", parent=_CELL, textColor=FAULT),
     Alignment.RIGHT: ParagraphStyle("fault_right", parent=_CELL, textColor=FAULT, alignment=TA_RIGHT),
 }
 
 
-def _dense(styles: dict[Alignment, ParagraphStyle]) -> dict[Alignment, ParagraphStyle]:
+def _smaller(
+    styles: dict[Alignment, ParagraphStyle], name: str, size: float, leading: float
+) -> dict[Alignment, ParagraphStyle]:
     return {
-        alignment: ParagraphStyle(f"{style.name}_dense", parent=style, fontSize=7.0, leading=8.7)
+        alignment: ParagraphStyle(f"{style.name}_{name}", parent=style, fontSize=size, leading=leading)
         for alignment, style in styles.items()
     }
 
 
-DENSE_CELLS: Final = _dense(CELLS)
-DENSE_STRONG_CELLS: Final = _dense(STRONG_CELLS)
-DENSE_FAULT_CELLS: Final = _dense(FAULT_CELLS)
+@dataclass(frozen=True, slots=True)
+class TableSetting:
+    """How close the rows of a table are set: styles of their cells, room above and below in points."""
+
+    plain: dict[Alignment, ParagraphStyle]
+    strong: dict[Alignment, ParagraphStyle]
+    fault: dict[Alignment, ParagraphStyle]
+    above_pt: float
+    below_pt: float
+    left_pt: float
+
+
+def _closer(name: str, size: float, leading: float, *, above_pt: float, below_pt: float) -> TableSetting:
+    plain, strong, fault = (_smaller(cells, name, size, leading) for cells in (_CELLS, _STRONG_CELLS, _FAULT_CELLS))
+    return TableSetting(plain, strong, fault, above_pt, below_pt, left_pt=4)
+
+
+WIDE_TABLE: Final = TableSetting(_CELLS, _STRONG_CELLS, _FAULT_CELLS, above_pt=2.6, below_pt=2.8, left_pt=6)
+DENSE_TABLE: Final = _closer("dense", 7.0, 8.7, above_pt=0.8, below_pt=1.6)
+TIGHT_TABLE: Final = _closer("tight", 6.3, 7.3, above_pt=0.3, below_pt=0.9)
+
+
+def table_setting(block: Table) -> TableSetting:
+    """Return how close the rows of a table are set."""
+    if block.tight:
+        return TIGHT_TABLE
+    return DENSE_TABLE if block.dense else WIDE_TABLE
+
+
 WORKED_TITLE: Final = ParagraphStyle("worked_title", parent=_BODY, fontName=BOLD, fontSize=8.2, leading=11)
 WORKED_LINE: Final = ParagraphStyle("worked_line", parent=_CELL, fontSize=7.4, leading=9.8)
 WORKED_INPUT: Final = ParagraphStyle("worked_input", parent=_CELL, fontSize=6.7, leading=9, textColor=GREY)

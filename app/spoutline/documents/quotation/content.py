@@ -7,7 +7,7 @@ import json
 from collections import defaultdict
 from collections.abc import Iterator
 
-from spoutline.documents.content.bill_content import paper_for
+from spoutline.documents.content.bill_frame import paper_for
 from spoutline.documents.content.blocks import (
     Alignment,
     Block,

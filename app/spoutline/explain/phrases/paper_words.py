@@ -13,6 +13,8 @@ class PaperWord(StrEnum):
     RECORDED_WRONG = "recorded_wrong"
     BILL = "bill"
     BILL_AS_BUILT = "bill_as_built"
+    SHORT_FORM = "short_form"
+    SHORT_NOTE = "short_note"
     BILL_SUBJECT = "bill_subject"
     AS_BUILT = "as_built"
     AS_PLANNED = "as_planned"

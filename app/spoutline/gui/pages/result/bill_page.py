@@ -87,6 +87,10 @@ class BillPage(QWidget):
         self.why_box.setToolTip(tr("Adds an annex to the paper: what the catalog has for each place and what decided."))
         self.why_box.toggled.connect(lambda _: self._make_paper_again())
         card.body.addWidget(self.why_box)
+        self.short_box = QCheckBox(tr("Sh&ort bill"), card)
+        self.short_box.setToolTip(tr("Parts and verdicts alone, a page for ten hoses, with the caution sheet."))
+        self.short_box.toggled.connect(self._choose_short)
+        card.body.addWidget(self.short_box)
         rows = (QHBoxLayout(), QHBoxLayout())
         self.buttons: dict[str, QPushButton] = {}
         for row, name, words, act in (
@@ -183,13 +187,20 @@ class BillPage(QWidget):
         session = self._context.session
         workbench, display = session.workbench, session.display
 
-        with_reasons = self.why_box.isChecked()
+        with_reasons, is_short = self.why_box.isChecked(), self.short_box.isChecked()
 
         def work(ticket: Ticket) -> bytes:
+            if is_short:
+                return workbench.bills().short_pdf(plan, display)
             reasons = workbench.station_reasons(plan, ticket) if with_reasons else {}
             return workbench.bills().pdf(plan, display, None, reasons=reasons)
 
         self.paper.show_document(work, session.revision)
+
+    def _choose_short(self, short: bool) -> None:
+        """Make the short bill, which says nothing of reasons, or the full one."""
+        self.why_box.setEnabled(not short)
+        self._make_paper_again()
 
     def _make_paper_again(self) -> None:
         if self._site_plan is not None and self._site_plan.positions and self._made_for is not None:
