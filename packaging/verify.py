@@ -45,6 +45,9 @@ def main() -> int:
     if _is_roomy(MEMORY):
         # the stores wait for the disk at every step; what is thrown away after the run need not get there
         settings.setdefault("PYTEST_DEBUG_TEMPROOT", str(MEMORY))
+    # in a fresh checkout every worker would compile the program for itself
+    compiling = [str(python), "-m", "compileall", "-q", "-j", "0", "app"]
+    subprocess.run(compiling, check=False, cwd=environment.PROJECT, env=settings, stdout=subprocess.DEVNULL)
     return subprocess.run(command, check=False, cwd=environment.PROJECT, env=settings).returncode
 
 

@@ -10,7 +10,7 @@ import gc
 import io
 import os
 import shutil
-from collections.abc import Iterator
+from collections.abc import Generator, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -21,7 +21,9 @@ import pydantic._internal._validators
 import pydantic.fields  # noqa: F401
 import pytest
 from hypothesis import settings
+from hypothesis.internal.conjecture import providers
 
+from examples import QUICK, WHOLE
 from postgresql_server import server_programs
 from program_runs import Done, Spoutline
 
@@ -40,10 +42,10 @@ os.environ["LANG"] = "C.UTF-8"
 # What collecting the tests makes stays to the end of the run: looking through it for garbage is work for nothing.
 gc.disable()
 
-# Property tests count no time: a busy machine is no defect of the program. Those that name no number of examples try
-# as many as the library does by itself where the run is one at length, and a part of them for a quick answer.
-settings.register_profile("quick", deadline=None, max_examples=40)
-settings.register_profile("at_length", deadline=None)
+# Property tests count no time: a busy machine is no defect of the program. They try all their examples where the run is
+# one at length, and a part of them for a quick answer; a test that names their number says so by ``up_to``.
+settings.register_profile("quick", deadline=None, max_examples=QUICK)
+settings.register_profile("at_length", deadline=None, max_examples=WHOLE)
 settings.load_profile("quick")
 
 
@@ -56,6 +58,29 @@ def pytest_configure(config: pytest.Config) -> None:
     """Try as many examples as the run asks for."""
     if config.getoption("--at-length"):
         settings.load_profile("at_length")
+    else:
+        # To draw values that stand in the program, Hypothesis parses every module of it and of the tests, in each
+        # worker; a quick answer does without. Where a later version looks elsewhere for them, this changes nothing.
+        providers._get_local_constants = lambda: providers._local_constants
+
+
+@pytest.hookimpl(wrapper=True)
+def pytest_make_collect_report(
+    collector: pytest.Collector,
+) -> Generator[None, pytest.CollectReport, pytest.CollectReport]:
+    """Let every second worker read the files from the last to the first.
+
+    Where nothing is compiled yet, as in a fresh checkout, pytest rewrites each file as it comes. Workers that go the
+    same way rewrite them all, each for itself; those that meet half-way find the other half done.
+    """
+    report = yield
+    if _is_second_worker() and isinstance(collector, pytest.Session | pytest.Directory):
+        report.result.reverse()
+    return report
+
+
+def _is_second_worker() -> bool:
+    return int(os.environ.get("PYTEST_XDIST_WORKER", "gw0").removeprefix("gw")) % 2 == 1
 
 
 def pytest_collection_finish() -> None:
@@ -68,8 +93,14 @@ def pytest_collection_finish() -> None:
     gc.enable()
 
 
+@pytest.hookimpl(tryfirst=True)
 def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
-    """Leave out what needs a PostgreSQL server where there is none, and one of a study and its representative part."""
+    """Put the files in the one order of all workers, whichever way each read them, and leave out what is not to run.
+
+    That is what needs a PostgreSQL server where there is none, and one of a study and its representative part.
+    """
+    if "PYTEST_XDIST_WORKER" in os.environ:
+        items.sort(key=lambda item: item.path)
     unwanted = set() if server_programs() is not None else {"postgres"}
     unwanted.add("in_part" if config.getoption("--at-length") else "at_length")
     left_out = [item for item in items if any(map(item.get_closest_marker, unwanted))]

@@ -85,11 +85,13 @@ def test_surveys_and_outputs_are_where_their_paths_say(
     assert sorted(path.name for path in folder.iterdir()) == sorted([f"{name}.csv", f"{name}.json"])
 
 
-def test_a_name_that_is_no_text_is_told_and_opens_what_it_names(written: Callable[..., Path], tmp_path: Path) -> None:
+def test_a_name_that_is_no_text_is_told_and_opens_what_it_names(
+    written: Callable[..., Path], own_database: Path, tmp_path: Path
+) -> None:
     """Names are bytes on POSIX systems (IEEE Std 1003.1, 3.170): not every one is UTF-8."""
     raw = os.fsencode(tmp_path) + b"/odd\xff.json"
     Path(os.fsdecode(raw)).write_bytes(written().read_bytes())
-    program = [sys.executable, "-m", "spoutline", "--database", str(tmp_path / "b.db")]
+    program = [sys.executable, "-m", "spoutline", "--database", str(own_database)]
     done = subprocess.run([*program, "plan", raw, "--json"], check=False, capture_output=True)
     assert done.returncode == 0, done.stderr
     assert json.loads(done.stdout)

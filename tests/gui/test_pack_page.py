@@ -251,8 +251,9 @@ def test_an_inspection_done_moves_its_next_day_and_wear_is_logged(
         ChangeReason.DRIVE_OFF,
         "car drove off",
     )
+    # what hangs there now, not what the plan says
+    qtbot.waitUntil(lambda: offered() == ["TH-W101", *before[1:]], timeout=20_000)
     qtbot.waitUntil(lambda: "due by today" in panel.state_label.text(), timeout=20_000)
-    assert offered() == ["TH-W101", *before[1:]]  # what hangs there now, not what the plan says
     due = {one.item.id for one in panel.due_model.records if one.position == entry.position}
     assert {InspectionItemId.AFTER_BOND, InspectionItemId.AFTER_SHEAR_VALVE} <= due
     for suffix in ("pdf", "ics"):

@@ -81,6 +81,18 @@ def _cheapest_of_chain(chain: tuple[Slot, ...], need: Need, parts: Sequence[Part
     return Found(None, None, True, doubtful)
 
 
+@dataclass(frozen=True, slots=True)
+class _Step:
+    """One part that may come next, with what it adds and what the cheapest rest costs behind it."""
+
+    link: SetLink
+    price: int
+    length_m: float
+    hose_m: float
+    outlet: Port
+    to_come: float
+
+
 class _Layers:
     """Usable parts per place, and the least price from each open port to the nozzle."""
 
@@ -89,12 +101,14 @@ class _Layers:
         self.need = need
         self.main = [usable(parts, slot, need) for slot in chain]
         self._least: dict[tuple[int, Port], float] = {}
+        self._steps: dict[tuple[int, Port], list[_Step]] = {}
         longest = [max((p.length_m for p in place), default=0.0) for place in self.main]
         self._longest_to_come = [sum(longest[place:]) for place in range(len(chain) + 1)]
+        self._shortest = need.reach_m + coiled_m(need) - REACH_BAND_M
 
     def can_still_reach(self, place: int, length_m: float) -> bool:
         """Whether the longest parts still to come can make the way to the filler."""
-        return length_m + self._longest_to_come[place] >= self.need.reach_m + coiled_m(self.need) - REACH_BAND_M
+        return length_m + self._longest_to_come[place] >= self._shortest
 
     def least(self, place: int, port: Port) -> float:
         """Return the least price from ``port`` through the slots from ``place`` on; infinite where nothing fits."""
@@ -102,13 +116,28 @@ class _Layers:
             return 0.0
         key = (place, port)
         if key not in self._least:
-            options = [
-                _price(p, self.need) + (self.least(place + 1, p.outlet) if p.outlet else 0.0)
-                for p in self.main[place]
-                if p.inlet and ports_mate(port, p.inlet)
-            ]
+            options = (step.price + step.to_come for step in self.steps(place, port))
             self._least[key] = min(options, default=float("inf"))
         return self._least[key]
+
+    def steps(self, place: int, port: Port) -> list[_Step]:
+        """Return what fits ``port`` in ``place`` and leads to the nozzle, cheapest first."""
+        key = (place, port)
+        if key not in self._steps:
+            fitting = (p for p in self.main[place] if p.inlet and ports_mate(port, p.inlet))
+            steps = [self._step(place, part, part.outlet) for part in fitting]
+            self._steps[key] = [step for step in steps if step.to_come < float("inf")]
+        return self._steps[key]
+
+    def _step(self, place: int, part: Part, outlet: Port | None) -> _Step:
+        return _Step(
+            link=SetLink(slot=self.chain[place], part=part),
+            price=_price(part, self.need),
+            length_m=part.length_m,
+            hose_m=part.hose.length_m if part.hose is not None else 0.0,
+            outlet=outlet or part.inlet,  # nothing follows what has no outlet
+            to_come=self.least(place + 1, outlet) if outlet else 0.0,
+        )
 
 
 def _chains_by_price(
@@ -118,13 +147,14 @@ def _chains_by_price(
     layers = _Layers(chain, need, parts)
     outlet = need.position.outlet
     start = Port(outlet.thread, outlet.size, outlet.gender, outlet.path)
+    longest_m = float("inf") if need.length_max_m is None else need.length_max_m + 1e-6
     serial = 0
-    heap: list[tuple[float, int, int, Port, tuple[SetLink, ...]]] = []
+    heap: list[tuple[float, int, int, float, float, Port, tuple[SetLink, ...]]] = []
     first = layers.least(0, start)
     if first < float("inf"):
-        heap.append((first, serial, 0, start, ()))
+        heap.append((first, serial, 0, 0.0, 0.0, start, ()))
     while heap:
-        _, _, price, port, links = heapq.heappop(heap)
+        _, _, price, length, hoses, port, links = heapq.heappop(heap)
         place = len(links)
         if place == len(chain):
             yield price, links
@@ -132,25 +162,11 @@ def _chains_by_price(
         if serial > MOST_STEPS:
             yield MOST_STEPS, ()
             return
-        length = sum(link.part.length_m for link in links)
-        for part in layers.main[place]:
-            if part.inlet is None or not ports_mate(port, part.inlet):
-                continue
-            if _too_long(links, part, need) or not layers.can_still_reach(place + 1, length + part.length_m):
-                continue
-            next_port = part.outlet or port
-            to_come = layers.least(place + 1, next_port)
-            if to_come == float("inf"):
+        for step in layers.steps(place, port):
+            length_now, hoses_now = length + step.length_m, hoses + step.hose_m
+            if (step.hose_m and hoses_now > longest_m) or not layers.can_still_reach(place + 1, length_now):
                 continue
             serial += 1
-            now = price + _price(part, need)
-            heapq.heappush(
-                heap, (now + to_come, serial, now, next_port, (*links, SetLink(slot=chain[place], part=part)))
-            )
-
-
-def _too_long(links: tuple[SetLink, ...], part: Part, need: Need) -> bool:
-    if need.length_max_m is None or part.hose is None:
-        return False
-    hoses = [link.part for link in links if link.part.hose is not None] + [part]
-    return sum(h.hose.length_m for h in hoses if h.hose) > need.length_max_m + 1e-6
+            now = price + step.price
+            entry = (now + step.to_come, serial, now, length_now, hoses_now, step.outlet, (*links, step.link))
+            heapq.heappush(heap, entry)

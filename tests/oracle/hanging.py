@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import lru_cache
 
 from scipy.optimize import brentq
 
@@ -18,6 +19,7 @@ class Hanging:
     tension_end_m: float
 
 
+@lru_cache(maxsize=50_000)  # chains of other parts are often as long
 def hang(height_start_m: float, height_end_m: float, distance_m: float, length_m: float) -> Hanging | None:
     """Return the curve of a line of ``length_m`` between two points; None where it is too short to reach.
 

@@ -23,6 +23,7 @@ FLOW_BAND = 0.01  # what two honest calculations from the same formulas may diff
 LOAD_BAND = 0.10  # the pull of a nearly taut hose is known less well
 REACH_BAND_M = 0.01
 CLEARANCE_BAND_M = 0.005
+GENDERS = frozenset(Gender)
 
 
 def inspect_set(position: Position, site: Site, links: Sequence[SetLink]) -> Inspection:
@@ -68,7 +69,7 @@ def ports_mate(upstream: Port, downstream: Port) -> bool:
     A 60 degree NPT never mates a 55 degree G thread, however close their diameters (ASME B1.20.1, ISO 228-1).
     """
     same = (upstream.thread, upstream.size, upstream.path) == (downstream.thread, downstream.size, downstream.path)
-    return same and {upstream.gender, downstream.gender} == set(Gender)
+    return same and {upstream.gender, downstream.gender} == GENDERS
 
 
 def _joints(links: Sequence[SetLink], need: Need) -> Iterator[Breach]:

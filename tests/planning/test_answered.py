@@ -13,6 +13,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from examples import up_to
 from spoutline.book.book import open_book
 from spoutline.book.survey_text import survey_from_json, survey_to_json
 from spoutline.gui.edits.answers import set_answer
@@ -87,7 +88,7 @@ def test_answered_and_assumed_part_the_fields_of_a_position(document: dict[str, 
     assert (("duty",) in given_fields) == ("duty" in written)
 
 
-@settings(suppress_health_check=[HealthCheck.function_scoped_fixture], max_examples=25, deadline=None)
+@settings(suppress_health_check=[HealthCheck.function_scoped_fixture], max_examples=up_to(25), deadline=None)
 @given(SURVEYS)
 def test_the_book_keeps_what_was_answered(tmp_path: Path, survey: Survey) -> None:
     book = open_book(f"sqlite:///{tmp_path / 'book.db'}")

@@ -11,16 +11,16 @@ import threading
 import time
 from collections import Counter
 from collections.abc import Callable
+from operator import itemgetter
 from random import Random
 
 import pytest
 
-from planning.enumeration import chains, forbids, should_lines_broken
+from planning.enumeration import Weighing, chains
 from planning.stores import ListStore
 from planning.surveys import ALL_THAT_FIT
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.faults import Cancelled
-from spoutline.model.finding import Severity, Verdict
 from spoutline.model.limit import RuleTables
 from spoutline.model.part import Part
 from spoutline.model.plan import HangingSet
@@ -30,9 +30,7 @@ from spoutline.planning.refit.mixed_integer import Ladder
 from spoutline.planning.refit.station import Stocking, plan_refit
 from spoutline.planning.refit.waiting import waited_for
 from spoutline.planning.sets.pool import narrow_pool
-from spoutline.rules.checks.run import checks_for
 from spoutline.rules.derive.requirement import requirement_for
-from spoutline.rules.parts.part_rules import judge_part
 
 
 def single_price(part: Part) -> Ladder:
@@ -75,20 +73,17 @@ def sound_sets(survey: Survey, label: str, store: ListStore, tables: RuleTables)
     assert position is not None
     requirement = requirement_for(position, survey.site, tables)
     assert isinstance(requirement, Requirement)
-    found: list[tuple[int, HangingSet]] = []
-    for hanging_set in chains(requirement, store):
-        findings = [one for link in hanging_set.links for one in judge_part(link.part, link.slot, requirement, tables)]
-        if any(map(forbids, findings)):
-            continue
-        broken = sum(one.severity is Severity.SHOULD and one.verdict is Verdict.BROKEN for one in findings)
-        if any(broken > fewer for fewer, _ in found):
-            continue
-        checks = checks_for(hanging_set, requirement, tables)
-        if any(map(forbids, checks)) or should_lines_broken(checks):
-            continue
-        found.append((broken, hanging_set))
-    fewest = min((broken for broken, _ in found), default=0)
-    return [hanging_set for broken, hanging_set in found if broken == fewest]
+    weighing = Weighing(requirement, tables)
+    weighed = [(weight[0], one) for one in chains(requirement, store) if (weight := weighing.by_parts(one)) is not None]
+    found: list[HangingSet] = []
+    fewest = 0
+    for broken, hanging_set in sorted(weighed, key=itemgetter(0)):
+        if found and broken > fewest:
+            break
+        if weighing.by_checks(hanging_set) == 0:
+            found.append(hanging_set)
+            fewest = broken
+    return found
 
 
 def cost_of(sets: tuple[HangingSet, ...], counts: tuple[int, ...], stock_price: int, ladder: Callable) -> int:

@@ -15,6 +15,7 @@ from hypothesis import strategies as st
 from scipy.optimize import Bounds, LinearConstraint, milp
 
 from bench.generated_sites_conversion import generated_site
+from examples import up_to
 from spoutline.book.book import open_book
 from spoutline.bootstrap import Settings
 from spoutline.bootstrap.workbench import open_converting
@@ -79,7 +80,7 @@ def test_one_budget_does_not_pay_two_currencies() -> None:
 sites_drawn = st.lists(st.tuples(st.integers(1, 60), st.integers(1, 100)), min_size=1, max_size=9)
 
 
-@settings(deadline=None, max_examples=60)
+@settings(deadline=None, max_examples=up_to(60))
 @given(sites_drawn, st.integers(20, 120), st.integers(1, 3))
 def test_no_year_overspends_and_no_choice_beats_the_proved_optimum(
     drawn: list[tuple[int, int]], budget: int, years: int

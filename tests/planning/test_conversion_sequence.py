@@ -11,6 +11,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.optimize import linprog
 
+from examples import up_to
 from planning.conversion_sites import context_for, position, site_of, step_table
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.conversion import SiteConversion
@@ -44,7 +45,7 @@ def partitions(names: list[str]) -> Iterator[list[list[str]]]:
 loads_drawn = st.lists(st.tuples(st.integers(0, 2), st.integers(0, 2)), min_size=1, max_size=6)
 
 
-@settings(deadline=None, max_examples=60)
+@settings(deadline=None, max_examples=up_to(60))
 @given(loads_drawn, st.sampled_from([0.34, 0.5, 0.75, 1.0]), st.integers(1, 3))
 def test_the_phases_are_the_fewest_of_all_groupings(drawn: list[tuple[int, int]], share: float, crews: int) -> None:
     loads = [
@@ -116,7 +117,7 @@ def test_the_critical_path_of_a_net_worked_by_hand() -> None:
 nets = st.lists(st.tuples(st.integers(1, 60), st.sets(st.integers(0, 6), max_size=3)), min_size=1, max_size=7)
 
 
-@settings(deadline=None, max_examples=60)
+@settings(deadline=None, max_examples=up_to(60))
 @given(nets)
 def test_earliest_times_are_those_of_a_linear_programme(drawn: list[tuple[int, set[int]]]) -> None:
     net = tuple(

@@ -13,6 +13,7 @@ from hypothesis import HealthCheck, example, given, settings
 from hypothesis import strategies as st
 from pydantic import ValidationError
 
+from examples import up_to
 from spoutline.book.book import Book, open_book
 from spoutline.book.survey_text import survey_from_json, survey_to_json
 from spoutline.bootstrap.dispenser_types import DispenserTypeService
@@ -191,7 +192,7 @@ def without_empty(kind: DispenserType) -> dict[str, Any]:
 
 @example(found=[DispenserType(name="T", maker="'="), DispenserType(name="U", maker="=1")])
 @given(found=st.lists(types(), min_size=1, max_size=5, unique_by=lambda one: folded_type_name(one.name)))
-@settings(max_examples=40, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@settings(max_examples=up_to(40), deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
 def test_types_come_back_from_their_tables_as_they_were(found: list[DispenserType], tmp_path: Path) -> None:
     service = DispenserTypeService(lambda: pytest.fail("no book is needed"), TableMaps(lambda: tmp_path))
     for name, content in (("types.csv", service.csv(found)), ("types.xlsx", service.xlsx(found))):
@@ -205,7 +206,7 @@ def test_types_come_back_from_their_tables_as_they_were(found: list[DispenserTyp
 
 
 @given(kind=types(), own=outlets())
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=up_to(60), deadline=None)
 def test_a_survey_with_types_comes_back_from_its_text(kind: DispenserType, own: dict[str, Any]) -> None:
     try:
         typed = with_type(Position.model_validate({"label": "1A", "outlet": own}), kind)

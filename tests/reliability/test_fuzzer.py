@@ -14,6 +14,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from examples import up_to
 from open_stores import OpenStores
 from reliability.fuzz_inputs import Fuzzer, all_targets, quiet
 from reliability.fuzz_targets import Target, Verdict
@@ -61,7 +62,7 @@ def test_a_short_run_shows_no_defect(targets: tuple[Target, ...], folder: Path) 
     assert report.verdicts[Verdict.REFUSED], report
 
 
-@settings(max_examples=60, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@settings(max_examples=up_to(60), suppress_health_check=[HealthCheck.function_scoped_fixture])
 @given(data=st.data())
 def test_a_damaged_input_that_shows_a_defect_is_made_small(
     targets: tuple[Target, ...], folder: Path, data: st.DataObject

@@ -10,6 +10,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from examples import up_to
 from search.cp_sat import cp_sat_optimum
 from search.problems import enumerated, integer_optimum, problems, random_problem, shuffled
 from spoutline.model.faults import Cancelled
@@ -61,7 +62,7 @@ def with_costs(problem: Problem, seed: int) -> Problem:
 
 
 @given(problems, st.integers(0, 10_000))
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=up_to(60), deadline=None)
 def test_chains_come_as_enumeration_sorts_them(problem: Problem, seed: int) -> None:
     costed = with_costs(problem, seed)
     wanted = sorted(map(place, enumerated(costed)))
@@ -73,7 +74,7 @@ def test_chains_come_as_enumeration_sorts_them(problem: Problem, seed: int) -> N
 
 
 @given(problems, st.integers(0, 10_000))
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=up_to(60), deadline=None)
 def test_the_walk_keeps_the_same_order(problem: Problem, seed: int) -> None:
     costed = with_costs(problem, seed)
     wanted = sorted(map(place, enumerated(costed)))
@@ -83,7 +84,7 @@ def test_the_walk_keeps_the_same_order(problem: Problem, seed: int) -> None:
 
 
 @given(problems, st.lists(st.sampled_from((-math.inf, -3.0, 0.0, 7.0, math.inf)), min_size=4, max_size=4))
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=up_to(60), deadline=None)
 def test_limits_may_be_infinite_or_out_of_reach(problem: Problem, limits: list[float]) -> None:
     limited = replace(problem, limits=tuple(limits[: len(problem.limits)]))
     wanted = min(map(place, enumerated(limited)), default=None)
@@ -94,7 +95,7 @@ def test_limits_may_be_infinite_or_out_of_reach(problem: Problem, limits: list[f
 
 
 @given(problems, st.integers(0, 1000))
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=up_to(40), deadline=None)
 def test_order_of_rows_never_changes_the_result(problem: Problem, seed: int) -> None:
     columns, names = in_columns(problem)
     again, other_names = in_columns(shuffled(problem, seed))
@@ -195,7 +196,7 @@ def test_costs_too_large_for_floats_are_left_to_the_walk() -> None:
 
 @pytest.mark.parametrize("few", [0, 10_000])
 @given(problem=problems, seed=st.integers(0, 10_000))
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=up_to(40), deadline=None)
 def test_where_the_walk_hands_over_never_shows(few: int, problem: Problem, seed: int) -> None:
     costed = with_costs(problem, seed)
     wanted = sorted(map(place, enumerated(costed)))
@@ -212,7 +213,7 @@ def test_where_the_walk_hands_over_never_shows(few: int, problem: Problem, seed:
 
 
 @given(problems)
-@settings(max_examples=30, deadline=None)
+@settings(max_examples=up_to(30), deadline=None)
 def test_small_portions_change_nothing(problem: Problem) -> None:
     wanted = sorted(map(place, enumerated(problem)))
     with pytest.MonkeyPatch.context() as patch:

@@ -8,6 +8,7 @@ from dataclasses import replace
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from examples import up_to
 from search.problems import enumerated, problems
 from spoutline.search.graph import Item, Layer, Path, Problem
 from spoutline.search.through import ThroughLayer, holding
@@ -25,7 +26,7 @@ def least_by_item(problem: Problem, layer: int) -> dict[str, int]:
 
 
 @given(problems, st.integers(0, 4))
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=up_to(300), deadline=None)
 def test_each_item_of_a_layer_gets_the_cheapest_of_all_chains_that_hold_it(problem: Problem, place: int) -> None:
     layer = place % len(problem.layers)
     through = ThroughLayer(problem, layer)
@@ -41,7 +42,7 @@ def test_each_item_of_a_layer_gets_the_cheapest_of_all_chains_that_hold_it(probl
 
 
 @given(problems, st.integers(0, 4))
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=up_to(300), deadline=None)
 def test_the_bound_is_never_above_the_cost_and_leaves_out_no_item_that_a_chain_holds(
     problem: Problem, place: int
 ) -> None:
@@ -52,7 +53,7 @@ def test_the_bound_is_never_above_the_cost_and_leaves_out_no_item_that_a_chain_h
 
 
 @given(problems, st.integers(0, 4))
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=up_to(150), deadline=None)
 def test_where_only_ports_count_the_bound_is_the_cost(problem: Problem, place: int) -> None:
     layers = tuple(
         replace(layer, items=tuple(replace(item, loads=(), bears=math.inf, demands=0.0) for item in layer.items))
@@ -75,7 +76,7 @@ def test_an_item_that_by_itself_rules_out_every_chain_is_not_named() -> None:
 
 
 @given(problems, st.integers(0, 4))
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=up_to(150), deadline=None)
 def test_the_narrowed_problem_has_exactly_the_chains_that_hold_the_item(problem: Problem, place: int) -> None:
     layer = place % len(problem.layers)
     for item in problem.layers[layer].items:

@@ -8,6 +8,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from examples import up_to
 from search.problems import enumerated, integer_optimum, problems, random_problem, shuffled
 from spoutline.model.faults import Cancelled
 from spoutline.search.bounds import backward
@@ -17,7 +18,7 @@ from spoutline.search.walk import best_first, cheapest
 
 
 @given(problems)
-@settings(max_examples=400, deadline=None)
+@settings(max_examples=up_to(400), deadline=None)
 def test_walk_yields_exactly_the_chains_of_enumeration_cheapest_first(problem: Problem) -> None:
     walked = list(best_first(problem))
     assert [path.cost for path in walked] == sorted(path.cost for path in enumerated(problem))
@@ -25,7 +26,7 @@ def test_walk_yields_exactly_the_chains_of_enumeration_cheapest_first(problem: P
 
 
 @given(problems)
-@settings(max_examples=400, deadline=None)
+@settings(max_examples=up_to(400), deadline=None)
 def test_cheapest_leaves_out_only_what_is_outdone(problem: Problem) -> None:
     best = cheapest(problem)
     costs = [path.cost for path in enumerated(problem)]
@@ -35,7 +36,7 @@ def test_cheapest_leaves_out_only_what_is_outdone(problem: Problem) -> None:
 
 
 @given(problems, st.integers(0, 1000))
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=up_to(150), deadline=None)
 def test_order_of_rows_never_changes_the_result(problem: Problem, seed: int) -> None:
     assert [path.keys for path in best_first(problem)] == [path.keys for path in best_first(shuffled(problem, seed))]
     best, again = cheapest(problem), cheapest(shuffled(problem, seed))
@@ -43,7 +44,7 @@ def test_order_of_rows_never_changes_the_result(problem: Problem, seed: int) -> 
 
 
 @given(problems)
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=up_to(150), deadline=None)
 def test_bounds_are_never_above_what_any_chain_needs(problem: Problem) -> None:
     start = backward(problem).at[0].get(problem.start)
     for path in enumerated(problem):
@@ -62,7 +63,7 @@ def test_cheapest_agrees_with_an_independent_integer_solver(seed: int) -> None:
 
 
 @given(problems)
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=up_to(150), deadline=None)
 def test_a_looser_limit_never_makes_the_best_dearer(problem: Problem) -> None:
     looser = Problem(
         problem.start, problem.layers, problem.mates, tuple(limit + 3 for limit in problem.limits), problem.start_bears
@@ -74,7 +75,7 @@ def test_a_looser_limit_never_makes_the_best_dearer(problem: Problem) -> None:
 
 
 @given(problems)
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=up_to(150), deadline=None)
 def test_fewer_items_never_make_the_best_cheaper(problem: Problem) -> None:
     first = problem.layers[0]
     fewer = Problem(

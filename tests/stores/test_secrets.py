@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 from sqlalchemy import create_engine
 from sqlalchemy.exc import OperationalError
 
+from examples import up_to
 from spoutline.book.address import database_url
 from spoutline.book.schema import store_faults
 from spoutline.bootstrap.fault_log import FORMER_FILES, LARGEST_BYTES, FaultLog, fault_report
@@ -56,7 +57,7 @@ def leaks(text: str, secret: str) -> bool:
     return any(one in text for one in (secret, quote(secret, safe=""), quote_plus(secret), "zQ", "Kk"))
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=up_to(150), deadline=None)
 @given(SCHEME, SECRET)
 def test_an_address_is_shown_without_its_secrets(scheme: str, secret: str) -> None:
     for address in forms(scheme, secret):
@@ -64,7 +65,7 @@ def test_an_address_is_shown_without_its_secrets(scheme: str, secret: str) -> No
         assert shown_address(address).startswith(scheme)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=up_to(60), deadline=None)
 @given(SCHEME, SECRET)
 @example("postgresql", "zQ@7wX:Kk")  # a driver takes what follows the colon for a port
 def test_no_message_of_the_stores_holds_a_secret(scheme: str, secret: str) -> None:
@@ -82,7 +83,7 @@ def test_no_message_of_the_stores_holds_a_secret(scheme: str, secret: str) -> No
         assert not leaks(str(told.value), secret), (address, str(told.value))
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=up_to(60), deadline=None)
 @given(SCHEME, st.builds("zQ{}7wX{}Kk".format, st.text("!$*+.-_~%", max_size=6), st.text("!$*+.-_~%", max_size=6)))
 def test_addresses_in_a_text_lose_their_secrets_though_nobody_says_which(scheme: str, secret: str) -> None:
     for text in (

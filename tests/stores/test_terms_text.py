@@ -15,6 +15,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from examples import up_to
 from spoutline import assets
 from spoutline.book.terms_text import read_terms, usual_from_toml
 from spoutline.book.terms_writing import terms_to_toml, usual_to_toml
@@ -164,7 +165,7 @@ def kept_unique(document: dict[str, object]) -> Terms | None:
 any_terms = documents.map(kept_unique).filter(lambda terms: terms is not None)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=up_to(60), deadline=None)
 @given(any_terms, any_terms)
 def test_terms_written_and_read_are_the_same_terms(terms: Terms, others: Terms) -> None:
     fresh = terms_to_toml(terms)

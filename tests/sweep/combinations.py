@@ -75,21 +75,23 @@ def combinations(family: str, jurisdiction: str) -> Iterator[Combination]:
 
 
 def representative(cells: list[Combination]) -> list[Combination]:
-    """Return a third of the cells of one family: every pair of duty, vapour status and retrieval with every blend.
+    """Return a part of the cells of one family that holds every pair of answers.
 
-    Any two of the three decide the third, shifted from blend to blend and from one jurisdiction to the next (an
-    orthogonal array of strength two: Rao 1947), so that over the jurisdictions whole triples are met too.
+    Where a family has several blends, each blend meets each duty, and these two decide vapour status and retrieval: an
+    orthogonal array of strength two (Rao 1947), shifted from one jurisdiction to the next, so that over these other
+    triples are met. Where it has one, any two of the other three decide the third.
     """
+    single = len(BLENDS[cells[0].family]) == 1
     chosen = []
     for cell in cells:
-        places = (
-            DUTIES.index(cell.duty),
-            VAPOUR.index(cell.vapour),
-            RETRIEVALS.index(cell.retrieval),
-            BLENDS[cell.family].index(cell.blend_percent),
-            JURISDICTIONS.index(cell.jurisdiction),
-        )
-        if sum(places) % 3 == 0:
+        duty, vapour = DUTIES.index(cell.duty), VAPOUR.index(cell.vapour)
+        retrieval, where = RETRIEVALS.index(cell.retrieval), JURISDICTIONS.index(cell.jurisdiction)
+        blend = BLENDS[cell.family].index(cell.blend_percent)
+        if single:
+            wanted = (duty + vapour + retrieval + where) % 3 == 0
+        else:
+            wanted = vapour == (blend + duty + where) % 3 and retrieval == (blend + 2 * duty + where) % 3
+        if wanted:
             chosen.append(cell)
     return chosen
 

@@ -79,9 +79,9 @@ PAIRS: list[tuple[Liquids, Liquids]] = [pair for pair in itertools.product(LIQUI
 
 
 def some_pairs(jurisdiction: str) -> list[tuple[Liquids, Liquids]]:
-    """Return a third of the pairs: every liquid before and after, others in each jurisdiction."""
+    """Return a quarter of the pairs: every liquid before and after, others in each jurisdiction."""
     shift = JURISDICTIONS.index(jurisdiction)
-    return [pair for pair in PAIRS if sum(map(LIQUIDS.index, pair), shift) % 3 == 0]
+    return [pair for pair in PAIRS if sum(map(LIQUIDS.index, pair), shift) % len(JURISDICTIONS) == 0]
 
 
 def survey_of_liquids(jurisdiction: str, pairs: list[tuple[Liquids, Liquids]]) -> Survey:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
+from itertools import combinations as combinations_of
 from operator import attrgetter
 
 import pytest
@@ -19,11 +20,8 @@ from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
 from sweep.combinations import BLENDS, JURISDICTIONS, Combination, combinations, representative, survey_of
 
-PAIRS = (
-    attrgetter("blend_percent", "in_flammable_zone", "duty", "vapour"),
-    attrgetter("blend_percent", "in_flammable_zone", "duty", "retrieval"),
-    attrgetter("blend_percent", "in_flammable_zone", "vapour", "retrieval"),
-)
+ANSWERS = ("blend_percent", "in_flammable_zone", "duty", "vapour", "retrieval")
+PAIRS = tuple(attrgetter(*pair) for pair in combinations_of(ANSWERS, 2))
 CELLS = [(family, jurisdiction) for jurisdiction in JURISDICTIONS for family in BLENDS]
 
 

@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 from pydantic import ValidationError
 from sqlalchemy import Engine
 
+from examples import up_to
 from spoutline.catalogue.checking import edition_faults
 from spoutline.catalogue.cross_references import going_round
 from spoutline.catalogue.exchange import ExchangeReader, exchange_bytes
@@ -183,7 +184,7 @@ references = st.builds(
 
 
 @given(found=st.lists(references, max_size=12, unique_by=lambda one: one.ref))
-@settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@settings(max_examples=up_to(60), deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
 def test_the_exchange_file_gives_the_same_old_numbers_and_the_same_bytes(
     found: list[CrossReference], tmp_path: Path
 ) -> None:

@@ -11,6 +11,7 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from sqlalchemy import Engine, func, select
 
+from examples import up_to
 from spoutline.catalogue.schema import CATALOGUE_SCHEMA
 from spoutline.catalogue.shelf import CatalogueShelf
 from spoutline.catalogue.tables import EntryRow, PartRecord, PortRow
@@ -221,7 +222,7 @@ _steps = st.lists(
 )
 
 
-@settings(max_examples=25, suppress_health_check=[HealthCheck.function_scoped_fixture], deadline=None)
+@settings(max_examples=up_to(25), suppress_health_check=[HealthCheck.function_scoped_fixture], deadline=None)
 @given(_steps)
 def test_editions_are_what_was_in_the_draft_when_they_were_published(
     tmp_path_factory: pytest.TempPathFactory, steps: list[tuple[str, int, int]]

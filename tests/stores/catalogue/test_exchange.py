@@ -14,6 +14,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from examples import up_to
 from spoutline.catalogue.descriptions import COLUMNS, describe, entry_of, figure_cells
 from spoutline.catalogue.entry_text import entry_from_text, entry_text
 from spoutline.catalogue.exchange import DESCRIPTOR, ExchangeReader, exchange_bytes
@@ -100,7 +101,7 @@ def any_cell(draw: random.Random, figure: PartFigure) -> object:
     return value if bounds.admit(value) else bounds.most
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=up_to(60), deadline=None)
 @given(st.integers(0, 2**32))
 def test_any_catalogue_comes_back_byte_for_byte(tmp_path_factory: pytest.TempPathFactory, seed: int) -> None:
     draw = random.Random(seed)

@@ -8,6 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from sqlalchemy import make_url
 
+from examples import up_to
 from spoutline.catalogue.build import ensure_catalogue
 from spoutline.catalogue.shelf import CatalogueShelf
 from spoutline.catalogue.store import CatalogueStore
@@ -46,7 +47,7 @@ filters = st.builds(
 )
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=up_to(200), deadline=None)
 @given(wanted=filters)
 def test_the_filter_equals_a_plain_search_through_all_parts(store, reviewed, wanted):
     assert store.candidates(wanted) == tuple(part for part in reviewed.parts if keeps(part, wanted))

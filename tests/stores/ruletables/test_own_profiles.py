@@ -8,6 +8,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from examples import up_to
 from spoutline import assets
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.limit import Jurisdiction, LimitId, LimitStatus
@@ -128,7 +129,7 @@ def test_words_and_cases_are_entered_as_they_are_shown(limit_id: LimitId, printe
     assert profile_from_toml(profile_to_toml(changed), "own_rules.toml") == changed
 
 
-@settings(max_examples=30)
+@settings(max_examples=up_to(30))
 @given(title=entered, source=entered, note=entered, tenths=st.integers(min_value=60, max_value=180))
 def test_whatever_text_a_person_enters_comes_back_from_the_file(
     title: str, source: str, note: str, tenths: int
