@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QApplication, QFileDialog, QWidget
 from pytestqt.qtbot import QtBot
 
 from paper_text import text_of
+from postgresql_server import OwnServer
 from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.bootstrap.fault_log import FaultLog
 from spoutline.gui.actions import ActionId
@@ -189,12 +190,23 @@ def write_buying_prices(folder: Path) -> None:
 
 
 @pytest.fixture
-def empty_book(shared_database: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Workbench]:
-    """Yield use cases over a book that holds the invented catalog and no survey."""
+def database(request: pytest.FixtureRequest, shared_database: Path, tmp_path: Path) -> Iterator[str]:
+    """Yield the address of a book that holds the invented catalog: a file, or on a server of PostgreSQL of its own."""
+    if request.param == "file":
+        shutil.copy(shared_database, tmp_path / "own.sqlite3")
+        yield str(tmp_path / "own.sqlite3")
+        return
+    server = OwnServer()
+    yield server.url()
+    server.remove()
+
+
+@pytest.fixture
+def empty_book(database: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Workbench]:
+    """Yield use cases over a book without a survey."""
     monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
     write_buying_prices(tmp_path / "data" / "spoutline" / "prices")
-    shutil.copy(shared_database, tmp_path / "own.sqlite3")
-    bench = open_workbench(Settings(database=str(tmp_path / "own.sqlite3"), profiles=tmp_path / "profiles"))
+    bench = open_workbench(Settings(database=database, profiles=tmp_path / "profiles"))
     for entry in bench.book().entries():
         bench.book().remove(entry.id)
     yield bench
@@ -288,6 +300,7 @@ def quote_and_issue(page: QuotationPage, qtbot: QtBot, terms: Path) -> None:
     qtbot.waitUntil(lambda: page.stored is not None and page.stored.status is QuotationStatus.ISSUED, timeout=60_000)
 
 
+@pytest.mark.parametrize("database", ["file", pytest.param("server", marks=pytest.mark.postgres)], indirect=True)
 def test_an_empty_book_comes_to_an_issued_quotation_of_its_own_parts(
     window: MainWindow, qtbot: QtBot, empty_book: Workbench, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
