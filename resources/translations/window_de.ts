@@ -404,6 +404,10 @@
    <translation>In den Ent&amp;wurf aufnehmen</translation>
   </message>
   <message>
+   <source>&amp;Put the lengths into the draft</source>
+   <translation>Längen in den Entwurf &amp;stellen</translation>
+  </message>
+  <message>
    <source>&amp;Quit</source>
    <translation>&amp;Beenden</translation>
   </message>
@@ -1652,6 +1656,10 @@
    <translation>Kunden, niemand vor Ort</translation>
   </message>
   <message>
+   <source>Cut to &amp;length…</source>
+   <translation>Auf &amp;Länge schneiden…</translation>
+  </message>
+  <message>
    <source>DEF</source>
    <translation>DEF</translation>
   </message>
@@ -2260,6 +2268,10 @@
    <translation>Erster Tag der Preisliste</translation>
   </message>
   <message>
+   <source>Fittings and work, once</source>
+   <translation>Armaturen und Arbeit, einmal</translation>
+  </message>
+  <message>
    <source>Flow</source>
    <translation>Durchfluss</translation>
   </message>
@@ -2498,6 +2510,10 @@
   <message>
    <source>Hose</source>
    <translation>Schlauch</translation>
+  </message>
+  <message>
+   <source>Hose cut to length</source>
+   <translation>Schlauch auf Länge geschnitten</translation>
   </message>
   <message>
    <source>Hose on the drum is curved and costs flow; it is counted.</source>
@@ -2896,6 +2912,10 @@
    <translation>Teilstrecken des Weges von oben, mit Semikolon getrennt, wo der Schlauch um eine Ecke muss.</translation>
   </message>
   <message>
+   <source>Lengths are in</source>
+   <translation>Längen in</translation>
+  </message>
+  <message>
    <source>Let all parts go</source>
    <translation>Alle Teile freigeben</translation>
   </message>
@@ -2994,6 +3014,10 @@
   <message>
    <source>Long hose, yard or delivery</source>
    <translation>Langer Schlauch, Hof oder Lieferung</translation>
+  </message>
+  <message>
+   <source>Longest</source>
+   <translation>Längste</translation>
   </message>
   <message>
    <source>Look at its &amp;health</source>
@@ -3530,6 +3554,10 @@
   <message>
    <source>Number and day</source>
    <translation>Nummer und Tag</translation>
+  </message>
+  <message>
+   <source>Number of the article</source>
+   <translation>Nummer des Artikels</translation>
   </message>
   <message>
    <source>Number of the part</source>
@@ -4246,6 +4274,10 @@
   <message>
    <source>Price of one &amp;more part number</source>
    <translation>Preis einer weiteren Teilenu&amp;mmer</translation>
+  </message>
+  <message>
+   <source>Price of one foot or meter</source>
+   <translation>Preis für einen Fuß oder Meter</translation>
   </message>
   <message>
    <source>Price of one piece</source>
@@ -5066,6 +5098,10 @@
   <message>
    <source>Short name of the copy</source>
    <translation>Kurzer Name der Kopie</translation>
+  </message>
+  <message>
+   <source>Shortest</source>
+   <translation>Kürzeste</translation>
   </message>
   <message>
    <source>Show</source>
@@ -6908,6 +6944,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>abgelaufen</translation>
   </message>
   <message>
+   <source>feet</source>
+   <translation>Fuß</translation>
+  </message>
+  <message>
    <source>fits</source>
    <translation>passt</translation>
   </message>
@@ -6982,6 +7022,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>maker</source>
    <translation>Hersteller</translation>
+  </message>
+  <message>
+   <source>meters</source>
+   <translation>Meter</translation>
   </message>
   <message>
    <source>much like {0}</source>
@@ -7366,6 +7410,14 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{0} is new</source>
    <translation>{0} ist neu</translation>
+  </message>
+  <message>
+   <source>{0} is sold cut to length with its fittings: each length becomes a part that the search may choose.</source>
+   <translation>{0} wird mit seinen Armaturen auf Länge geschnitten verkauft: jede Länge wird ein Teil, das die Suche wählen kann.</translation>
+  </message>
+  <message>
+   <source>{0} lengths, from {1} to {2}</source>
+   <translation>{0} Längen, von {1} bis {2}</translation>
   </message>
   <message>
    <source>{0} missing, {1} by a person's word, {2} in all.</source>

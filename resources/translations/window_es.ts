@@ -404,6 +404,10 @@
    <translation>&amp;Poner en el borrador</translation>
   </message>
   <message>
+   <source>&amp;Put the lengths into the draft</source>
+   <translation>&amp;Poner las longitudes en el borrador</translation>
+  </message>
+  <message>
    <source>&amp;Quit</source>
    <translation>&amp;Salir</translation>
   </message>
@@ -1652,6 +1656,10 @@
    <translation>Clientes, sin personal</translation>
   </message>
   <message>
+   <source>Cut to &amp;length…</source>
+   <translation>Cortar a &amp;medida…</translation>
+  </message>
+  <message>
    <source>DEF</source>
    <translation>DEF</translation>
   </message>
@@ -2260,6 +2268,10 @@
    <translation>Primer día de la lista de precios</translation>
   </message>
   <message>
+   <source>Fittings and work, once</source>
+   <translation>Accesorios y trabajo, una vez</translation>
+  </message>
+  <message>
    <source>Flow</source>
    <translation>Caudal</translation>
   </message>
@@ -2498,6 +2510,10 @@
   <message>
    <source>Hose</source>
    <translation>Manguera</translation>
+  </message>
+  <message>
+   <source>Hose cut to length</source>
+   <translation>Manguera cortada a medida</translation>
   </message>
   <message>
    <source>Hose on the drum is curved and costs flow; it is counted.</source>
@@ -2896,6 +2912,10 @@
    <translation>Tramos del camino visto desde arriba, separados por punto y coma, donde la manguera dobla una esquina.</translation>
   </message>
   <message>
+   <source>Lengths are in</source>
+   <translation>Longitudes en</translation>
+  </message>
+  <message>
    <source>Let all parts go</source>
    <translation>Liberar todas las piezas</translation>
   </message>
@@ -2994,6 +3014,10 @@
   <message>
    <source>Long hose, yard or delivery</source>
    <translation>Manguera larga, patio o reparto</translation>
+  </message>
+  <message>
+   <source>Longest</source>
+   <translation>La más larga</translation>
   </message>
   <message>
    <source>Look at its &amp;health</source>
@@ -3530,6 +3554,10 @@
   <message>
    <source>Number and day</source>
    <translation>Número y día</translation>
+  </message>
+  <message>
+   <source>Number of the article</source>
+   <translation>Número del artículo</translation>
   </message>
   <message>
    <source>Number of the part</source>
@@ -4246,6 +4274,10 @@
   <message>
    <source>Price of one &amp;more part number</source>
    <translation>Precio de un número de pie&amp;za más</translation>
+  </message>
+  <message>
+   <source>Price of one foot or meter</source>
+   <translation>Precio de un pie o metro</translation>
   </message>
   <message>
    <source>Price of one piece</source>
@@ -5066,6 +5098,10 @@
   <message>
    <source>Short name of the copy</source>
    <translation>Nombre corto de la copia</translation>
+  </message>
+  <message>
+   <source>Shortest</source>
+   <translation>La más corta</translation>
   </message>
   <message>
    <source>Show</source>
@@ -6908,6 +6944,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>vencida</translation>
   </message>
   <message>
+   <source>feet</source>
+   <translation>pies</translation>
+  </message>
+  <message>
    <source>fits</source>
    <translation>sirve</translation>
   </message>
@@ -6982,6 +7022,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>maker</source>
    <translation>fabricante</translation>
+  </message>
+  <message>
+   <source>meters</source>
+   <translation>metros</translation>
   </message>
   <message>
    <source>much like {0}</source>
@@ -7366,6 +7410,14 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{0} is new</source>
    <translation>{0} es nueva</translation>
+  </message>
+  <message>
+   <source>{0} is sold cut to length with its fittings: each length becomes a part that the search may choose.</source>
+   <translation>{0} se vende cortada a medida con sus accesorios: cada longitud es una pieza que la búsqueda puede elegir.</translation>
+  </message>
+  <message>
+   <source>{0} lengths, from {1} to {2}</source>
+   <translation>{0} longitudes, de {1} a {2}</translation>
   </message>
   <message>
    <source>{0} missing, {1} by a person's word, {2} in all.</source>

@@ -404,6 +404,10 @@
    <translation>&amp;Mettre dans le brouillon</translation>
   </message>
   <message>
+   <source>&amp;Put the lengths into the draft</source>
+   <translation>&amp;Mettre les longueurs dans le brouillon</translation>
+  </message>
+  <message>
    <source>&amp;Quit</source>
    <translation>&amp;Quitter</translation>
   </message>
@@ -1652,6 +1656,10 @@
    <translation>Clients, personne sur place</translation>
   </message>
   <message>
+   <source>Cut to &amp;length…</source>
+   <translation>Couper à &amp;longueur…</translation>
+  </message>
+  <message>
    <source>DEF</source>
    <translation>DEF</translation>
   </message>
@@ -2260,6 +2268,10 @@
    <translation>Premier jour de la liste de prix</translation>
   </message>
   <message>
+   <source>Fittings and work, once</source>
+   <translation>Raccords et travail, une fois</translation>
+  </message>
+  <message>
    <source>Flow</source>
    <translation>Débit</translation>
   </message>
@@ -2498,6 +2510,10 @@
   <message>
    <source>Hose</source>
    <translation>Flexible</translation>
+  </message>
+  <message>
+   <source>Hose cut to length</source>
+   <translation>Flexible coupé à longueur</translation>
   </message>
   <message>
    <source>Hose on the drum is curved and costs flow; it is counted.</source>
@@ -2896,6 +2912,10 @@
    <translation>Tronçons du chemin vus de dessus, séparés par des points-virgules, là où le flexible contourne un angle.</translation>
   </message>
   <message>
+   <source>Lengths are in</source>
+   <translation>Longueurs en</translation>
+  </message>
+  <message>
    <source>Let all parts go</source>
    <translation>Libérer toutes les pièces</translation>
   </message>
@@ -2994,6 +3014,10 @@
   <message>
    <source>Long hose, yard or delivery</source>
    <translation>Long flexible, dépôt ou livraison</translation>
+  </message>
+  <message>
+   <source>Longest</source>
+   <translation>La plus longue</translation>
   </message>
   <message>
    <source>Look at its &amp;health</source>
@@ -3530,6 +3554,10 @@
   <message>
    <source>Number and day</source>
    <translation>Numéro et jour</translation>
+  </message>
+  <message>
+   <source>Number of the article</source>
+   <translation>Numéro de l'article</translation>
   </message>
   <message>
    <source>Number of the part</source>
@@ -4246,6 +4274,10 @@
   <message>
    <source>Price of one &amp;more part number</source>
    <translation>Coût d'une réfé&amp;rence de plus</translation>
+  </message>
+  <message>
+   <source>Price of one foot or meter</source>
+   <translation>Prix d'un pied ou d'un mètre</translation>
   </message>
   <message>
    <source>Price of one piece</source>
@@ -5066,6 +5098,10 @@
   <message>
    <source>Short name of the copy</source>
    <translation>Nom court de la copie</translation>
+  </message>
+  <message>
+   <source>Shortest</source>
+   <translation>La plus courte</translation>
   </message>
   <message>
    <source>Show</source>
@@ -6908,6 +6944,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>expiré</translation>
   </message>
   <message>
+   <source>feet</source>
+   <translation>pieds</translation>
+  </message>
+  <message>
    <source>fits</source>
    <translation>convient</translation>
   </message>
@@ -6982,6 +7022,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>maker</source>
    <translation>fabricant</translation>
+  </message>
+  <message>
+   <source>meters</source>
+   <translation>mètres</translation>
   </message>
   <message>
    <source>much like {0}</source>
@@ -7366,6 +7410,14 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{0} is new</source>
    <translation>{0} est nouvelle</translation>
+  </message>
+  <message>
+   <source>{0} is sold cut to length with its fittings: each length becomes a part that the search may choose.</source>
+   <translation>{0} se vend coupé à longueur avec ses raccords : chaque longueur devient une pièce que la recherche peut choisir.</translation>
+  </message>
+  <message>
+   <source>{0} lengths, from {1} to {2}</source>
+   <translation>{0} longueurs, de {1} à {2}</translation>
   </message>
   <message>
    <source>{0} missing, {1} by a person's word, {2} in all.</source>

@@ -13,6 +13,7 @@ from pytestqt.qtbot import QtBot
 
 from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.catalogue.shelf import EntryChange
+from spoutline.gui.dialogs.cut_hose import CutHoseDialog
 from spoutline.gui.dialogs.entry_form import EntryDialog
 from spoutline.gui.dialogs.set_field import SetFieldDialog
 from spoutline.gui.dialogs.similar_part import SimilarPartDialog
@@ -249,3 +250,41 @@ def test_an_edition_is_only_read(panel: EntriesPanel, workplace: Workplace, qtbo
     select(panel, 0)
     for button in (panel.new_button, panel.edit_button, panel.field_button, panel.similar_button, panel.out_button):
         assert not button.isEnabled()
+
+
+def test_hose_is_cut_to_length_and_taken_back(qtbot: QtBot, bench: Workbench, panel: EntriesPanel) -> None:
+    numbers = [line.entry.number for line in panel.model.records]
+    select(panel, numbers.index("ZZ-9"))
+    maker = panel.selected[0].maker
+
+    def lengths() -> list[str]:
+        entries = bench.catalogues().shelf().entries(DRAFT)
+        return [one.number for one in entries if one.number.startswith("ZC")]
+
+    def fill(dialog: CutHoseDialog) -> None:
+        for edit, text in (
+            (dialog.number_edit, "ZC-7"),
+            (dialog.shortest_edit, "8 ft"),
+            (dialog.longest_edit, "9 ft"),
+            (dialog.step_edit, "6 inch"),
+            (dialog.price_edit, "4.25 USD"),
+            (dialog.fitted_edit, "18 USD"),
+        ):
+            qtbot.keyClicks(edit, text)
+        assert "step" in dialog.fault_label.text().casefold()
+        assert not dialog.accept_button.isEnabled()
+        dialog.step_edit.clear()
+        qtbot.keyClicks(dialog.step_edit, "6 in")
+        # 8 x 4.25 + 18 and 9 x 4.25 + 18
+        assert "3 lengths, from ZC-7 8 ft (52.00 USD) to ZC-7 9 ft (56.25 USD)" in dialog.state_label.text()
+        click(qtbot, dialog.accept_button)
+
+    in_dialog(CutHoseDialog, fill)
+    click(qtbot, panel.cut_button)
+    assert lengths() == ["ZC-7 8 ft", "ZC-7 8 ft 6 in", "ZC-7 9 ft"]
+    made = bench.catalogues().shelf().entry(DRAFT, PartRef("ZC-7 8 ft 6 in", maker))
+    assert made is not None
+    assert made.prices[0].minor == 5413  # 8.5 x 4.25 + 18 = 54.125, half a cent up
+    qtbot.waitUntil(panel.back_button.isEnabled, timeout=20_000)
+    click(qtbot, panel.back_button)
+    assert lengths() == []

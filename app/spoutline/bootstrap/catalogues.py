@@ -26,6 +26,7 @@ if TYPE_CHECKING:
     from spoutline.model.plan import SitePlan
     from spoutline.model.pricing import PriceList
     from spoutline.model.survey import Survey
+    from spoutline.planning.keeping.cut_lengths import CutHose
     from spoutline.planning.keeping.effect import PositionEffect
     from spoutline.planning.keeping.health import HealthNote
     from spoutline.planning.pricing.applying import PriceAnswer, PriceAsked
@@ -81,6 +82,20 @@ class SurveyEffect:
     survey_id: int
     positions: tuple[PositionEffect, ...]
     fault: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class CutDone:
+    """What an article of hose cut to length changed in a draft: entries before and after."""
+
+    changes: tuple[tuple[CatalogueEntry | None, CatalogueEntry | None], ...]
+
+    @property
+    def counts(self) -> tuple[int, int, int]:
+        """How many lengths are new, changed and taken out."""
+        new = sum(before is None for before, _ in self.changes)
+        gone = sum(after is None for _, after in self.changes)
+        return new, len(self.changes) - new - gone, gone
 
 
 class _NotTakenIn(Exception):
@@ -165,6 +180,27 @@ class CatalogueService:
             problems = tuple(successor_problems(desk, [one.after for one in changes if one.after is not None]))
             if problems:
                 raise InputFault(problems)
+
+    def cut_hose(self, name: str, cut: CutHose, *, price_list: str = "", dry_run: bool = False) -> CutDone:
+        """Put every length of an article into the draft of a catalogue; lengths that it has no longer go.
+
+        With ``price_list`` the rows of that list of the draft are renewed too: quotations go by price lists. Raise
+        ``InputFault`` where the article is not usable or the draft has no such list of its maker.
+        """
+        from spoutline.planning.keeping.cut_lengths import cut_changes, with_lengths
+
+        with self.shelf().draft(name, dry_run=dry_run) as desk:
+            near = [one for one in desk.refs() if one.maker == cut.base.maker and one.number.startswith(cut.number)]
+            changes = cut_changes(cut, desk.entries(near).values())
+            if price_list:
+                known = desk.price_lists.all()
+                if price_list not in known:
+                    wanted = f"one of: {', '.join(known) or 'the draft has no price list'}"
+                    raise InputFault((InputProblem("", "price list", repr(price_list), wanted),))
+                desk.price_lists.put((with_lengths(known[price_list], cut, changes),))
+            desk.take_out(before.ref for before, after in changes if before is not None and after is None)
+            desk.put(after for _before, after in changes if after is not None)
+        return CutDone(changes)
 
     def leave_demonstration_out(self, *, left_out: bool) -> None:
         """Do without the invented catalogue in this book, or take it in again."""

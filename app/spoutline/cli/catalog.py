@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from spoutline.cli.catalogue_coverage import coverage_arguments, run_coverage
 from spoutline.cli.catalogue_cross_reference import cross_reference_arguments, run_cross_reference
+from spoutline.cli.catalogue_cut import cut_arguments, run_cut
 from spoutline.cli.catalogue_import import import_arguments, run_import
 from spoutline.cli.catalogue_prices import (
     price_arguments,
@@ -90,6 +91,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     )
     use = add("use", "let the book plan with a catalog or one of its editions, unasked")
     use.add_argument("edition", metavar="NAME", help=_NAMED)
+    cut_arguments(add("cut", "put hose that is cut to length into a draft, one part for each length"))
     cross_reference_arguments(
         add("cross-reference", "old numbers and the parts that they lead to"), shared_options, _EPILOG
     )
@@ -332,6 +334,7 @@ _ACTIONS: dict[str | None, _Action] = {
     "price-list": _saying(run_price_list),
     "use": _use,
     "cross-reference": _saying(run_cross_reference),
+    "cut": _saying(run_cut),
     "demonstration": _demonstration,
 }
 

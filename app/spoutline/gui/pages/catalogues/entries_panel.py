@@ -8,6 +8,7 @@ from PySide6.QtCore import QItemSelection, QItemSelectionModel, Signal
 from PySide6.QtWidgets import QCheckBox, QDialog, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.bootstrap.catalogues import EntriesFound, EntryLine
+from spoutline.gui.dialogs.cut_hose import CutHoseDialog
 from spoutline.gui.dialogs.entry_form import EntryDialog
 from spoutline.gui.dialogs.set_field import SetFieldDialog
 from spoutline.gui.dialogs.similar_part import SimilarPartDialog
@@ -17,11 +18,14 @@ from spoutline.gui.models.record_table import RecordTable
 from spoutline.gui.pages.catalogues.chosen import FIND, InHand
 from spoutline.gui.pages.catalogues.entry_steps import EntrySteps, tried
 from spoutline.gui.pages.context import Context
+from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.faults import InputFault
+from spoutline.model.part import HOSES
+from spoutline.planning.keeping.cut_lengths import CutHose, cut_changes
 from spoutline.planning.keeping.entry_editing import with_figures_of
 
 MOST_SHOWN = 300
@@ -80,9 +84,17 @@ class EntriesPanel(QWidget):
         self.edit_button = self._button(tr("E&dit…"), self.edit_part)
         self.field_button = self._button(tr("Set a f&ield…"), self.set_field)
         self.similar_button = self._button(tr("Figures of a &similar part…"), self.take_figures)
+        self.cut_button = self._button(tr("Cut to &length…"), self.cut_to_length)
         self.out_button = self._button(tr("Ta&ke out"), self.take_out)
         row.addStretch(1)
-        for button in (self.new_button, self.edit_button, self.field_button, self.similar_button, self.out_button):
+        for button in (
+            self.new_button,
+            self.edit_button,
+            self.field_button,
+            self.similar_button,
+            self.cut_button,
+            self.out_button,
+        ):
             row.addWidget(button)
         return row
 
@@ -176,6 +188,19 @@ class EntriesPanel(QWidget):
             return
         self._change(pairs)
 
+    def cut_to_length(self) -> None:
+        """Let the hose selected be sold cut to length, one part for each; the step can be taken back."""
+        chosen, row = self.selected, self._in_hand.row
+        if len(chosen) != 1 or row is None:
+            return
+        service, ref = self._context.session.workbench.catalogues(), row.ref
+
+        def take(cut: CutHose) -> None:
+            self.steps.change(cut_changes(cut, wait_for(lambda: tuple(service.shelf().entries(ref)))))
+
+        if CutHoseDialog(chosen[0], take, self).exec() == QDialog.DialogCode.Accepted:
+            self._changed("")
+
     def take_out(self) -> None:
         """Take the parts selected out of the draft; the step can be taken back."""
         self._change([(entry, None) for entry in self.selected])
@@ -202,6 +227,7 @@ class EntriesPanel(QWidget):
         self.edit_button.setEnabled(is_draft and count == 1)
         for button in (self.field_button, self.similar_button, self.out_button):
             button.setEnabled(is_draft and count > 0)
+        self.cut_button.setEnabled(is_draft and count == 1 and self.selected[0].kind in HOSES)
         self.back_button.setEnabled(is_draft and self.steps.last is not None)
 
     @property
