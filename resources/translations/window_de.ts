@@ -316,6 +316,10 @@
    <translation>&amp;Neuer Katalog</translation>
   </message>
   <message>
+   <source>&amp;New family</source>
+   <translation>&amp;Neue Familie</translation>
+  </message>
+  <message>
    <source>&amp;New part…</source>
    <translation>&amp;Neues Teil…</translation>
   </message>
@@ -402,6 +406,10 @@
   <message>
    <source>&amp;Put into the draft</source>
    <translation>In den Ent&amp;wurf aufnehmen</translation>
+  </message>
+  <message>
+   <source>&amp;Put the family into the draft</source>
+   <translation>Familie in den &amp;Entwurf aufnehmen</translation>
   </message>
   <message>
    <source>&amp;Put the lengths into the draft</source>
@@ -2116,6 +2124,10 @@
    <translation>Jedes Teil neu</translation>
   </message>
   <message>
+   <source>Every part whose field Family says the name has these figures, unless it has one of its own.</source>
+   <translation>Jedes Teil, dessen Feld Familie den Namen nennt, hat diese Angaben, sofern es keine eigene hat.</translation>
+  </message>
+  <message>
    <source>Every position of the dispenser is repeated, without the parts decided on and without notes.</source>
    <translation>Jeder Platz der Zapfsäule wird wiederholt, ohne entschiedene Teile und ohne Notizen.</translation>
   </message>
@@ -2150,6 +2162,18 @@
   <message>
    <source>Export as a table</source>
    <translation>Als Tabelle ausgeben</translation>
+  </message>
+  <message>
+   <source>Fa&amp;milies…</source>
+   <translation>Fa&amp;milien…</translation>
+  </message>
+  <message>
+   <source>Families</source>
+   <translation>Familien</translation>
+  </message>
+  <message>
+   <source>Families of parts in {0}</source>
+   <translation>Teilefamilien in {0}</translation>
   </message>
   <message>
    <source>Family</source>
@@ -2210,6 +2234,10 @@
   <message>
    <source>Figures of an installed part</source>
    <translation>Zahlen eines eingebauten Teils</translation>
+  </message>
+  <message>
+   <source>Figures of its parts</source>
+   <translation>Angaben ihrer Teile</translation>
   </message>
   <message>
    <source>Figures that are wrong</source>
@@ -3234,6 +3262,10 @@
   <message>
    <source>Name of the dispenser</source>
    <translation>Name der Zapfsäule</translation>
+  </message>
+  <message>
+   <source>Name of the family</source>
+   <translation>Name der Familie</translation>
   </message>
   <message>
    <source>Name of the first &amp;site</source>
@@ -5476,6 +5508,10 @@
    <translation>{0} aus dem Buch nehmen? Aufnahmen behalten, was sie davon haben.</translation>
   </message>
   <message>
+   <source>Take {0} out? Its parts lose the figures that they have of it.</source>
+   <translation>{0} herausnehmen? Ihre Teile verlieren die Angaben, die sie von ihr haben.</translation>
+  </message>
+  <message>
    <source>Taken off the cost of the conversion, in the site's currency.</source>
    <translation>Von den Kosten des Umbaus abgezogen, in der Währung der Tankstelle.</translation>
   </message>
@@ -5626,6 +5662,10 @@
   <message>
    <source>The duty decides spout, flow and how far the hose has to turn and reach.</source>
    <translation>Der Einsatz bestimmt Auslaufrohr, Durchfluss und wie weit der Schlauch drehen und reichen muss.</translation>
+  </message>
+  <message>
+   <source>The family</source>
+   <translation>Die Familie</translation>
   </message>
   <message>
    <source>The family decides which listing standards, seals and spouts come into question.</source>
@@ -6944,6 +6984,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>abgelaufen</translation>
   </message>
   <message>
+   <source>families changed</source>
+   <translation>Familien geändert</translation>
+  </message>
+  <message>
    <source>feet</source>
    <translation>Fuß</translation>
   </message>
@@ -7156,6 +7200,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>an seiner Stelle angeboten</translation>
   </message>
   <message>
+   <source>old numbers changed</source>
+   <translation>alte Nummern geändert</translation>
+  </message>
+  <message>
    <source>once for the whole quotation</source>
    <translation>einmal für das ganze Angebot</translation>
   </message>
@@ -7198,6 +7246,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>price list</source>
    <translation>Preisliste</translation>
+  </message>
+  <message>
+   <source>price lists changed</source>
+   <translation>Preislisten geändert</translation>
   </message>
   <message>
    <source>price {0:+.0%}</source>
@@ -7578,6 +7630,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{0}: the survey is as it was when the sheet was printed.</source>
    <translation>{0}: die Aufnahme ist wie beim Druck des Blatts.</translation>
+  </message>
+  <message>
+   <source>{0}: {1} parts have its figures.</source>
+   <translation>{0}: {1} Teile haben ihre Angaben.</translation>
   </message>
   <message>
    <source>{0}; another unit may stand behind the number.</source>

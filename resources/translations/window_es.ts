@@ -316,6 +316,10 @@
    <translation>&amp;Nuevo catálogo</translation>
   </message>
   <message>
+   <source>&amp;New family</source>
+   <translation>&amp;Nueva familia</translation>
+  </message>
+  <message>
    <source>&amp;New part…</source>
    <translation>Pieza &amp;nueva…</translation>
   </message>
@@ -402,6 +406,10 @@
   <message>
    <source>&amp;Put into the draft</source>
    <translation>&amp;Poner en el borrador</translation>
+  </message>
+  <message>
+   <source>&amp;Put the family into the draft</source>
+   <translation>&amp;Poner la familia en el borrador</translation>
   </message>
   <message>
    <source>&amp;Put the lengths into the draft</source>
@@ -2116,6 +2124,10 @@
    <translation>Cada pieza nueva</translation>
   </message>
   <message>
+   <source>Every part whose field Family says the name has these figures, unless it has one of its own.</source>
+   <translation>Cada pieza cuyo campo Familia lleva el nombre tiene estos datos, salvo que tenga uno propio.</translation>
+  </message>
+  <message>
    <source>Every position of the dispenser is repeated, without the parts decided on and without notes.</source>
    <translation>Se repite cada posición del surtidor, sin las piezas decididas y sin notas.</translation>
   </message>
@@ -2150,6 +2162,18 @@
   <message>
    <source>Export as a table</source>
    <translation>Exportar como tabla</translation>
+  </message>
+  <message>
+   <source>Fa&amp;milies…</source>
+   <translation>Fa&amp;milias…</translation>
+  </message>
+  <message>
+   <source>Families</source>
+   <translation>Familias</translation>
+  </message>
+  <message>
+   <source>Families of parts in {0}</source>
+   <translation>Familias de piezas de {0}</translation>
   </message>
   <message>
    <source>Family</source>
@@ -2210,6 +2234,10 @@
   <message>
    <source>Figures of an installed part</source>
    <translation>Cifras de una pieza instalada</translation>
+  </message>
+  <message>
+   <source>Figures of its parts</source>
+   <translation>Datos de sus piezas</translation>
   </message>
   <message>
    <source>Figures that are wrong</source>
@@ -3234,6 +3262,10 @@
   <message>
    <source>Name of the dispenser</source>
    <translation>Nombre del surtidor</translation>
+  </message>
+  <message>
+   <source>Name of the family</source>
+   <translation>Nombre de la familia</translation>
   </message>
   <message>
    <source>Name of the first &amp;site</source>
@@ -5476,6 +5508,10 @@
    <translation>¿Sacar {0} del libro? Los levantamientos conservan lo que tienen de él.</translation>
   </message>
   <message>
+   <source>Take {0} out? Its parts lose the figures that they have of it.</source>
+   <translation>¿Quitar {0}? Sus piezas pierden los datos que tienen de ella.</translation>
+  </message>
+  <message>
    <source>Taken off the cost of the conversion, in the site's currency.</source>
    <translation>Se descuenta del costo de la conversión, en la moneda de la estación.</translation>
   </message>
@@ -5626,6 +5662,10 @@
   <message>
    <source>The duty decides spout, flow and how far the hose has to turn and reach.</source>
    <translation>El uso decide pico, caudal y cuánto tiene que girar y alcanzar la manguera.</translation>
+  </message>
+  <message>
+   <source>The family</source>
+   <translation>La familia</translation>
   </message>
   <message>
    <source>The family decides which listing standards, seals and spouts come into question.</source>
@@ -6944,6 +6984,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>vencida</translation>
   </message>
   <message>
+   <source>families changed</source>
+   <translation>familias cambiadas</translation>
+  </message>
+  <message>
    <source>feet</source>
    <translation>pies</translation>
   </message>
@@ -7156,6 +7200,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>ofrecida en su lugar</translation>
   </message>
   <message>
+   <source>old numbers changed</source>
+   <translation>números antiguos cambiados</translation>
+  </message>
+  <message>
    <source>once for the whole quotation</source>
    <translation>una vez para toda la cotización</translation>
   </message>
@@ -7198,6 +7246,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>price list</source>
    <translation>lista de precios</translation>
+  </message>
+  <message>
+   <source>price lists changed</source>
+   <translation>listas de precios cambiadas</translation>
   </message>
   <message>
    <source>price {0:+.0%}</source>
@@ -7578,6 +7630,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{0}: the survey is as it was when the sheet was printed.</source>
    <translation>{0}: el levantamiento está como cuando se imprimió la hoja.</translation>
+  </message>
+  <message>
+   <source>{0}: {1} parts have its figures.</source>
+   <translation>{0}: {1} piezas tienen sus datos.</translation>
   </message>
   <message>
    <source>{0}; another unit may stand behind the number.</source>

@@ -316,6 +316,10 @@
    <translation>&amp;Nouveau catalogue</translation>
   </message>
   <message>
+   <source>&amp;New family</source>
+   <translation>&amp;Nouvelle famille</translation>
+  </message>
+  <message>
    <source>&amp;New part…</source>
    <translation>&amp;Nouvelle pièce…</translation>
   </message>
@@ -402,6 +406,10 @@
   <message>
    <source>&amp;Put into the draft</source>
    <translation>&amp;Mettre dans le brouillon</translation>
+  </message>
+  <message>
+   <source>&amp;Put the family into the draft</source>
+   <translation>&amp;Mettre la famille dans le brouillon</translation>
   </message>
   <message>
    <source>&amp;Put the lengths into the draft</source>
@@ -2116,6 +2124,10 @@
    <translation>Toutes pièces neuves</translation>
   </message>
   <message>
+   <source>Every part whose field Family says the name has these figures, unless it has one of its own.</source>
+   <translation>Chaque pièce dont le champ Famille porte ce nom a ces données, sauf si elle en a une propre.</translation>
+  </message>
+  <message>
    <source>Every position of the dispenser is repeated, without the parts decided on and without notes.</source>
    <translation>Chaque poste du distributeur est répété, sans les pièces décidées ni les notes.</translation>
   </message>
@@ -2150,6 +2162,18 @@
   <message>
    <source>Export as a table</source>
    <translation>Exporter en tableau</translation>
+  </message>
+  <message>
+   <source>Fa&amp;milies…</source>
+   <translation>Fa&amp;milles…</translation>
+  </message>
+  <message>
+   <source>Families</source>
+   <translation>Familles</translation>
+  </message>
+  <message>
+   <source>Families of parts in {0}</source>
+   <translation>Familles de pièces de {0}</translation>
   </message>
   <message>
    <source>Family</source>
@@ -2210,6 +2234,10 @@
   <message>
    <source>Figures of an installed part</source>
    <translation>Chiffres d'une pièce en place</translation>
+  </message>
+  <message>
+   <source>Figures of its parts</source>
+   <translation>Données de ses pièces</translation>
   </message>
   <message>
    <source>Figures that are wrong</source>
@@ -3234,6 +3262,10 @@
   <message>
    <source>Name of the dispenser</source>
    <translation>Nom du distributeur</translation>
+  </message>
+  <message>
+   <source>Name of the family</source>
+   <translation>Nom de la famille</translation>
   </message>
   <message>
    <source>Name of the first &amp;site</source>
@@ -5476,6 +5508,10 @@
    <translation>Retirer {0} du livre ? Les relevés gardent ce qu'ils en ont.</translation>
   </message>
   <message>
+   <source>Take {0} out? Its parts lose the figures that they have of it.</source>
+   <translation>Retirer {0} ? Ses pièces perdent les données qu'elles tiennent d'elle.</translation>
+  </message>
+  <message>
    <source>Taken off the cost of the conversion, in the site's currency.</source>
    <translation>Déduite du coût de la conversion, dans la monnaie de la station.</translation>
   </message>
@@ -5626,6 +5662,10 @@
   <message>
    <source>The duty decides spout, flow and how far the hose has to turn and reach.</source>
    <translation>L'usage décide du bec, du débit, et de combien le flexible doit tourner et porter.</translation>
+  </message>
+  <message>
+   <source>The family</source>
+   <translation>La famille</translation>
   </message>
   <message>
    <source>The family decides which listing standards, seals and spouts come into question.</source>
@@ -6944,6 +6984,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>expiré</translation>
   </message>
   <message>
+   <source>families changed</source>
+   <translation>familles modifiées</translation>
+  </message>
+  <message>
    <source>feet</source>
    <translation>pieds</translation>
   </message>
@@ -7156,6 +7200,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>proposée à sa place</translation>
   </message>
   <message>
+   <source>old numbers changed</source>
+   <translation>anciens numéros modifiés</translation>
+  </message>
+  <message>
    <source>once for the whole quotation</source>
    <translation>une fois pour tout le devis</translation>
   </message>
@@ -7198,6 +7246,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>price list</source>
    <translation>tarif</translation>
+  </message>
+  <message>
+   <source>price lists changed</source>
+   <translation>listes de prix modifiées</translation>
   </message>
   <message>
    <source>price {0:+.0%}</source>
@@ -7578,6 +7630,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{0}: the survey is as it was when the sheet was printed.</source>
    <translation>{0} : le relevé est tel qu'à l'impression de la fiche.</translation>
+  </message>
+  <message>
+   <source>{0}: {1} parts have its figures.</source>
+   <translation>{0} : {1} pièces ont ses données.</translation>
   </message>
   <message>
    <source>{0}; another unit may stand behind the number.</source>

@@ -15,6 +15,7 @@ from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.catalogue.shelf import EntryChange
 from spoutline.gui.dialogs.cut_hose import CutHoseDialog
 from spoutline.gui.dialogs.entry_form import EntryDialog
+from spoutline.gui.dialogs.families import FamiliesDialog
 from spoutline.gui.dialogs.set_field import SetFieldDialog
 from spoutline.gui.dialogs.similar_part import SimilarPartDialog
 from spoutline.gui.pages.catalogues.entries_panel import EntriesPanel
@@ -288,3 +289,65 @@ def test_hose_is_cut_to_length_and_taken_back(qtbot: QtBot, bench: Workbench, pa
     qtbot.waitUntil(panel.back_button.isEnabled, timeout=20_000)
     click(qtbot, panel.back_button)
     assert lengths() == []
+
+
+def test_figures_of_a_family_are_set_once_and_every_part_of_it_follows(
+    panel: EntriesPanel, qtbot: QtBot, bench: Workbench
+) -> None:
+    def give(dialog: SetFieldDialog) -> None:
+        dialog.field_box.setCurrentIndex(dialog.field_box.findData("family"))
+        assert isinstance(dialog.answer, TextField)
+        qtbot.keyClicks(dialog.answer.editor, "Twin braid")
+        click(qtbot, dialog.accept_button)
+
+    def make(dialog: FamiliesDialog) -> None:
+        click(qtbot, dialog.new_button)
+        qtbot.keyClicks(dialog.name_edit, "Twin braid")
+        field = dialog.fields["bore_mm"]
+        assert isinstance(field, TextField)
+        qtbot.keyClicks(field.editor, "3/4 in")
+        assert field.note == "Read as 19.05 mm."  # 25.4 mm to the inch, NIST SP 811 B.8
+        click(qtbot, dialog.save_button)
+        assert "2" in dialog.state_label.text()
+        field = dialog.fields["bore_mm"]
+        assert isinstance(field, TextField)
+        field.editor.selectAll()
+        qtbot.keyClicks(field.editor, "far")
+        click(qtbot, dialog.save_button)
+        assert dialog.fields["bore_mm"].fault
+        field.editor.selectAll()
+        qtbot.keyClicks(field.editor, "25.4")
+        click(qtbot, dialog.save_button)
+        assert not dialog.fields["bore_mm"].fault
+
+    select(panel, 0, 1)
+    in_dialog(SetFieldDialog, give)
+    click(qtbot, panel.field_button)
+    in_dialog(FamiliesDialog, make)
+    click(qtbot, panel.families_button)
+    for number, wanted in (("QX-1", 25.4), ("QX-2", 25.4), ("QX-3", None)):
+        entry = held(bench, number)
+        assert entry is not None
+        assert entry.figure("bore_mm") == wanted
+        assert {cell.origin for cell in entry.figures} == ({Origin.FAMILY} if wanted else set())
+
+    told: list[str] = []
+
+    def look(dialog: EntryDialog) -> None:
+        told.append(dialog.fields["bore_mm"].help_text)
+        write(qtbot, dialog, "bore_mm", "19.05")
+        click(qtbot, dialog.accept_button)
+
+    qtbot.waitUntil(lambda: panel.model.records[0].entry.figure("bore_mm") == 25.4, timeout=20_000)
+    select(panel, 0)
+    in_dialog(EntryDialog, look)
+    click(qtbot, panel.edit_button)
+    assert "from the family Twin braid" in told[0]
+    own = held(bench, "QX-1")
+    assert own is not None
+    assert [(cell.value, cell.origin) for cell in own.figures] == [(19.05, Origin.STATED)]
+    qtbot.waitUntil(panel.back_button.isEnabled, timeout=20_000)
+    click(qtbot, panel.back_button)
+    back = held(bench, "QX-1")
+    assert back is not None
+    assert [(cell.value, cell.origin) for cell in back.figures] == [(25.4, Origin.FAMILY)]

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from contextlib import suppress
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from itertools import chain, islice
 from typing import TYPE_CHECKING
 
 from spoutline.model.catalogue_edition import EditionRef
@@ -22,6 +23,7 @@ if TYPE_CHECKING:
     from spoutline.model.catalogue_entry import CatalogueEntry
     from spoutline.model.cross_reference import CrossReference, NumberTrace
     from spoutline.model.limit import RuleTables
+    from spoutline.model.part_family import PartFamily
     from spoutline.model.part_ref import PartRef
     from spoutline.model.plan import SitePlan
     from spoutline.model.pricing import PriceList
@@ -161,8 +163,10 @@ class CatalogueService:
             self.leave_demonstration_out(left_out=True)
         return chosen
 
-    def change_entries(self, name: str, changes: Sequence[EntryChange]) -> None:
-        """Bring entries of a draft from one state to another, all of them or none.
+    def change_entries(self, name: str, changes: Sequence[EntryChange]) -> tuple[EntryChange, ...]:
+        """Bring entries of a draft from one state to another, all of them or none; return them as they stand then.
+
+        A part then has what it inherits of its family.
 
         Raise ``InputFault`` where the draft holds one otherwise than ``before`` says, for somebody changed it
         since, and where a successor is no part of the draft or leads back to where it began.
@@ -170,7 +174,8 @@ class CatalogueService:
         from spoutline.planning.keeping.draft_check import successor_problems
 
         with self.shelf().draft(name) as desk:
-            held = desk.entries([change.ref for change in changes])
+            refs = [change.ref for change in changes]
+            held = desk.entries(refs)
             wanted = "the draft holds it otherwise by now: look at it again"
             stale = [one.ref for one in changes if held.get(one.ref) != one.before]
             if stale:
@@ -180,6 +185,47 @@ class CatalogueService:
             problems = tuple(successor_problems(desk, [one.after for one in changes if one.after is not None]))
             if problems:
                 raise InputFault(problems)
+            written = desk.entries(refs)
+        return tuple(replace(change, after=written.get(change.ref)) for change in changes)
+
+    def families(self, ref: EditionRef) -> tuple[PartFamily, ...]:
+        """Return the families of an edition by name."""
+        return self.shelf().families(ref)
+
+    def put_family(self, name: str, family: PartFamily, *, renamed_from: str = "") -> int:
+        """Put a family into the draft of a catalogue and return how many of its parts follow it.
+
+        Under another name its parts go with it. Raise ``InputFault`` where a part of it would be faulty.
+        """
+        from spoutline.planning.keeping.family_editing import faulty_parts
+
+        with self.shelf().draft(name) as desk:
+            if renamed_from and renamed_from != family.name:
+                if family.name in desk.families.all():
+                    wanted = "another family of the draft has this name"
+                    raise InputFault((InputProblem("name", "name", repr(family.name), wanted),))
+                moved = [
+                    one.model_copy(update={"family": family.name}) for one in desk.families.parts_of([renamed_from])
+                ]
+                desk.families.take_out([renamed_from])
+                desk.families.put([family])
+                desk.put(moved)
+            else:
+                desk.families.put([family])
+            parts = tuple(desk.families.parts_of([family.name]))
+            problems = faulty_parts(parts)
+            if problems:
+                raise InputFault(problems[:_MOST_TOLD])
+        return sum(one.kind is family.kind for one in parts)
+
+    def remove_family(self, name: str, family: str) -> None:
+        """Take a family out of the draft, and what its parts inherit; raise ``InputFault`` where it has none of it."""
+        with self.shelf().draft(name) as desk:
+            known = desk.families.all()
+            if family not in known:
+                wanted = f"one of: {', '.join(known) or 'the draft has no family'}"
+                raise InputFault((InputProblem("", "family", repr(family), wanted),))
+            desk.families.take_out([family])
 
     def cut_hose(self, name: str, cut: CutHose, *, price_list: str = "", dry_run: bool = False) -> CutDone:
         """Put every length of an article into the draft of a catalogue; lengths that it has no longer go.
@@ -291,7 +337,8 @@ class CatalogueService:
         """Return the exchange file of an edition: the same bytes for equal editions."""
         from spoutline.catalogue.exchange import exchange_bytes
 
-        return exchange_bytes(self.shelf().entries(ref), self.shelf().references(ref), self.shelf().price_lists(ref))
+        shelf = self.shelf()
+        return exchange_bytes(shelf.entries(ref), shelf.references(ref), shelf.price_lists(ref), shelf.families(ref))
 
     def import_table(
         self,
@@ -518,7 +565,12 @@ class CatalogueService:
 
         reader = ExchangeReader(path)
         with self.shelf().draft(name, dry_run=dry_run) as desk:
-            desk.put(reader.entries())
+            entries = reader.entries()
+            first = tuple(islice(entries, 1))  # families are read before it
+            if not keep_others:
+                desk.families.keep_only(set(reader.families))
+            desk.families.put(reader.families.values())
+            desk.put(chain(first, entries))
             if reader.problems:
                 raise InputFault(tuple(reader.problems))
             if not keep_others:

@@ -14,6 +14,7 @@ from spoutline.catalogue.cross_references import ReferenceDesk
 from spoutline.catalogue.descriptions import describe
 from spoutline.catalogue.editions import held_by
 from spoutline.catalogue.entry_text import digest_of, entry_from_text, entry_text
+from spoutline.catalogue.families import FamilyDesk, with_family
 from spoutline.catalogue.list_store import PriceListDesk
 from spoutline.catalogue.part_records import Columns, rows_of
 from spoutline.catalogue.search_words import search_text
@@ -58,11 +59,12 @@ class DraftDesk:
         self.counts = DraftCounts()
         self.references = ReferenceDesk(connection, catalogue_id, last_edition)
         self.price_lists = PriceListDesk(connection, catalogue_id, last_edition)
+        self.families = FamilyDesk(connection, catalogue_id, last_edition, self._rewrite)
 
     def put(self, entries: Iterable[CatalogueEntry]) -> None:
         """Put entries in, each in the place of the one with its maker and number; two of one reference are a defect.
 
-        They are taken as they come, some thousands at a time.
+        They are taken as they come, some thousands at a time, each with what it inherits of its family.
         """
         for chunk in _chunks(entries):
             self._put(chunk)
@@ -92,7 +94,15 @@ class DraftDesk:
             self._end(list(held.values()))
             self.counts.gone += len(held)
 
+    def _rewrite(self, entries: Iterable[CatalogueEntry]) -> None:
+        """Let parts have what they inherit now; they are no change that the caller made."""
+        counts, self.counts = self.counts, DraftCounts()
+        self.put(entries)
+        self.counts = counts
+
     def _put(self, entries: Sequence[CatalogueEntry]) -> None:
+        families = self.families.all()
+        entries = [with_family(entry, families) for entry in entries]
         refs = [entry.ref for entry in entries]
         held, before = self._held(refs), self._closed(refs)
         fresh: list[tuple[CatalogueEntry, str, str]] = []

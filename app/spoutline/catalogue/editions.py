@@ -16,6 +16,7 @@ from spoutline.catalogue.tables import (
     CrossReferenceRow,
     EditionRow,
     EntryRow,
+    FamilyRow,
     PartRecord,
     PriceListRow,
     PriceRow,
@@ -46,7 +47,7 @@ class OpenedEdition:
 
 
 def held_by(
-    table: type[EntryRow | PartRecord | CrossReferenceRow | PriceListRow], catalogue_id: int, at: int
+    table: type[EntryRow | PartRecord | CrossReferenceRow | PriceListRow | FamilyRow], catalogue_id: int, at: int
 ) -> tuple[ColumnElement[bool], ...]:
     """Return the conditions that a row of ``table`` belongs to edition ``at`` of a catalogue."""
     return table.catalogue_id == catalogue_id, table.first_edition <= at, table.last_edition >= at

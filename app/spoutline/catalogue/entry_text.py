@@ -52,7 +52,7 @@ def entry_from_text(text: str) -> CatalogueEntry:
     origins = content.pop("origins", {})
     kind, day = content.pop("kind", None), content.pop("discontinued_from", None)
     figures = tuple(
-        _figure(column, _cell(value), *origins.get(column, _STATED))
+        _figure(column, plain_cell(value), *origins.get(column, _STATED))
         for column, value in content.pop("figures", {}).items()
     )
     prices = tuple(
@@ -74,7 +74,8 @@ def _figure(column: str, value: Cell, origin: str, source: str) -> FigureCell:
     return FigureCell.model_construct(column=column, value=value, origin=Origin(origin), source=source)
 
 
-def _cell(value: object) -> Cell:
+def plain_cell(value: object) -> Cell:
+    """Return a figure that JSON wrote."""
     return tuple(value) if isinstance(value, list) else value  # type: ignore[return-value]
 
 

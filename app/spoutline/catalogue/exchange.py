@@ -33,6 +33,7 @@ from spoutline.model.cross_reference import CrossReference, NumberRelation
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.field_faults import FAULT_BESIDE_OTHERS
 from spoutline.model.part import PartKind
+from spoutline.model.part_family import PartFamily
 from spoutline.model.part_ref import PartRef
 from spoutline.model.pricing import PriceList
 
@@ -47,6 +48,10 @@ _LISTS: Final = "price_lists"
 _LIST_COLUMNS: Final = ("id", "maker", "supplier", "currency", "valid_from", "valid_to")
 _LIST_PRICES: Final = "list_prices"
 _LIST_PRICE_COLUMNS: Final = ("list", *PRICE_COLUMNS)
+_FAMILIES: Final = "families"
+_FAMILY_COLUMNS: Final = ("name", "kind")
+_FAMILY_FIGURES: Final = "family_figures"
+_FAMILY_FIGURE_COLUMNS: Final = ("family", "column", "value")
 _PRICE_COLUMNS: Final = ("number", "maker", "currency", "price_minor")
 _ORIGIN_COLUMNS: Final = ("number", "maker", "column", "origin", "source")
 _BESIDE: Final = {
@@ -55,6 +60,8 @@ _BESIDE: Final = {
     _REFERENCES: REFERENCE_COLUMNS,
     _LISTS: _LIST_COLUMNS,
     _LIST_PRICES: _LIST_PRICE_COLUMNS,
+    _FAMILIES: _FAMILY_COLUMNS,
+    _FAMILY_FIGURES: _FAMILY_FIGURE_COLUMNS,
 }
 _TABLES: Final[dict[str, PartKind | None]] = {**{kind.value: kind for kind in PartKind}, UNKNOWN_KIND: None}
 _MEMBERS: Final = frozenset({DESCRIPTOR, *(f"{name}.csv" for name in (*_TABLES, *_BESIDE))})
@@ -69,8 +76,9 @@ def exchange_bytes(
     entries: Iterable[CatalogueEntry],
     references: Iterable[CrossReference] = (),
     lists: Iterable[PriceList] = (),
+    families: Iterable[PartFamily] = (),
 ) -> bytes:
-    """Return the exchange file of entries, cross-references and price lists; the same bytes in any order."""
+    """Return the exchange file of entries, cross-references, price lists and families; the same bytes in any order."""
     ordered = sorted(entries, key=lambda entry: entry.ref)
     leading = sorted(references, key=lambda one: one.ref)
     tables = _tables(ordered)
@@ -80,8 +88,11 @@ def exchange_bytes(
     priced = sorted(lists, key=lambda one: one.id)
     if priced:
         tables |= _list_tables(priced)
+    common = sorted(families, key=lambda one: one.name)
+    if common:
+        tables |= _family_tables(common)
     states = ((entry.number, entry.maker, digest_of(entry_text(entry))) for entry in ordered)
-    descriptor = _descriptor(tables, fingerprint_of_states(states, leading, priced))
+    descriptor = _descriptor(tables, fingerprint_of_states(states, leading, priced, common))
     target = io.BytesIO()
     with zipfile.ZipFile(target, "w", zipfile.ZIP_DEFLATED, compresslevel=6) as archive:
         _add(archive, DESCRIPTOR, json.dumps(descriptor, indent=2, ensure_ascii=False) + "\n")
@@ -106,6 +117,12 @@ def _list_tables(lists: Iterable[PriceList]) -> _Tables:
         for step in row.breaks
     ]
     return {_LISTS: (_LIST_COLUMNS, heads), _LIST_PRICES: (_LIST_PRICE_COLUMNS, prices)}
+
+
+def _family_tables(families: Iterable[PartFamily]) -> _Tables:
+    heads = [[_shielded(one.name), one.kind.value] for one in families]
+    figures = [[_shielded(one.name), cell.column, _text(cell.value)] for one in families for cell in one.figures]
+    return {_FAMILIES: (_FAMILY_COLUMNS, heads), _FAMILY_FIGURES: (_FAMILY_FIGURE_COLUMNS, figures)}
 
 
 def _plain(value: object) -> str:
@@ -177,9 +194,9 @@ def _descriptor(tables: _Tables, fingerprint: str) -> dict[str, Any]:
         "fingerprint": fingerprint,
         "description": (
             "A catalog of hanging hardware for motor-fuel dispensers: one table for each kind of part, prices in minor "
-            "units (cents) of their currency, where figures came from unless somebody stated them, and old numbers "
-            "with the parts that they lead to. A text that a spreadsheet would take for a formula stands behind an "
-            "apostrophe, which is not part of it."
+            "units (cents) of their currency, where figures came from unless somebody stated them, old numbers with "
+            "the parts that they lead to, and families whose figures their parts have unless they have their own. A "
+            "text that a spreadsheet would take for a formula stands behind an apostrophe, which is not part of it."
         ),
         "resources": [_resource(name) for name in tables],
     }
@@ -204,6 +221,8 @@ _KEYS: Final = {
     _REFERENCES: ["maker", "number"],
     _LISTS: ["id"],
     _LIST_PRICES: ["list", "number", "from_quantity"],
+    _FAMILIES: ["name"],
+    _FAMILY_FIGURES: ["family", "column"],
 }
 
 
@@ -219,6 +238,7 @@ class ExchangeReader:
         self.refs: set[PartRef] = set()
         self.references: dict[PartRef, CrossReference] = {}
         self.price_lists: dict[str, PriceList] = {}
+        self.families: dict[str, PartFamily] = {}
         self._prices: dict[PartRef, list[tuple[str, str]]] = {}
         self._origins: dict[PartRef, dict[str, tuple[str, str]]] = {}
         self._rows = 0
@@ -226,10 +246,12 @@ class ExchangeReader:
     def entries(self) -> Iterator[CatalogueEntry]:
         """Yield every sound entry; raise ``InputFault`` where the file is no exchange file or beyond its bounds.
 
-        When all were taken ``references`` holds the sound cross-references.
+        When the first is taken ``families`` holds the sound families, when all were taken ``references`` and
+        ``price_lists`` hold theirs.
         """
         with self._opened() as archive:
             names = self._checked_names(archive)
+            self._read_families(archive, names)
             for row in self._table(archive, names, _PRICES):
                 ref = PartRef(_bare(row["number"]), _bare(row["maker"]))
                 self._prices.setdefault(ref, []).append((row["currency"], row["price_minor"]))
@@ -246,6 +268,29 @@ class ExchangeReader:
             self._read_lists(archive, names)
         for ref in sorted({*self._prices, *self._origins} - self.refs):
             self._fault(f"{_PRICES}.csv or {_ORIGINS}.csv", "number", str(ref), "the number and maker of a part above")
+
+    def _read_families(self, archive: zipfile.ZipFile, names: frozenset[str]) -> None:
+        figures: dict[str, dict[str, tuple[str, str]]] = {}
+        for row in self._table(archive, names, _FAMILY_FIGURES):
+            figures.setdefault(_bare(row["family"]), {})[row["column"]] = (row[_PLACE], row["value"])
+        for row in self._table(archive, names, _FAMILIES):
+            place, name, said = row[_PLACE], _bare(row["name"]), row["kind"]
+            if name in self.families:
+                self._fault(place, "name", repr(name), "each family stands once")
+            if said not in set(PartKind):
+                self._fault(place, "kind", repr(said[:80]), f"one of {', '.join(PartKind)}")
+                continue
+            cells, wrong = figure_cells(
+                PartKind(said), {column: value for column, (_place, value) in figures.pop(name, {}).items()}
+            )
+            self.problems.extend(InputProblem(place, *one) for one in wrong)
+            try:
+                self.families[name] = PartFamily(name=name, kind=PartKind(said), figures=cells)
+            except ValidationError as fault:
+                self.problems.extend(_told(place, fault))
+        for name in sorted(figures):
+            place = f"{self._path}, {_FAMILY_FIGURES}.csv"
+            self._fault(place, "family", repr(name[:80]), f"the name of a family in {_FAMILIES}.csv")
 
     def _read_lists(self, archive: zipfile.ZipFile, names: frozenset[str]) -> None:
         prices: dict[str, list[tuple[str, dict[str, str]]]] = {}
@@ -397,6 +442,9 @@ class ExchangeReader:
             if origin not in set(Origin) or row.get(column, "") == "":
                 wanted = f"one of {', '.join(Origin)}, for a figure that is there"
                 self._fault(f"{self._path}, {_ORIGINS}.csv", column[:80], repr(origin[:80]), wanted)
+            elif origin == Origin.FAMILY and _bare(row["family"]) not in self.families:
+                wanted = f"a family of {_FAMILIES}.csv that the part belongs to"
+                self._fault(f"{self._path}, {_ORIGINS}.csv", column[:80], repr(_bare(row["family"])[:80]), wanted)
         return tuple(_from_there(cell, from_where.get(cell.column)) for cell in figures)
 
     def _fault(self, place: str, field: str, value: str, wanted: str) -> None:

@@ -7,10 +7,10 @@ from collections.abc import Iterable, Iterator
 from datetime import date
 from decimal import Decimal
 
-from sqlalchemy import Connection, delete, func, insert, or_, select, update
+from sqlalchemy import Connection
 
-from spoutline.catalogue.editions import CatalogueKey, held_by
-from spoutline.catalogue.tables import OPEN, PriceListRow
+from spoutline.catalogue.named_states import NamedStates, states_held
+from spoutline.catalogue.tables import PriceListRow
 from spoutline.model.pricing import PriceBreak, PriceList, PriceRow
 
 
@@ -20,8 +20,8 @@ class PriceListDesk:
     def __init__(self, connection: Connection, catalogue_id: int, last_edition: int) -> None:
         self._connection = connection
         self._catalogue_id = catalogue_id
-        self._published = last_edition
         self._draft = last_edition + 1
+        self._states = NamedStates(connection, PriceListRow, catalogue_id, last_edition)
 
     def all(self) -> dict[str, PriceList]:
         """Return the price lists that the draft holds, by id."""
@@ -30,60 +30,21 @@ class PriceListDesk:
     def put(self, lists: Iterable[PriceList]) -> None:
         """Put price lists in, each in the place of the one with its id."""
         for one in lists:
-            text = list_text(one)
-            now = self._content(one.id, *held_by(PriceListRow, self._catalogue_id, self._draft))
-            if now is not None and now[1] == text:
-                continue
-            self.take_out((one.id,))
-            before = self._content(
-                one.id, PriceListRow.catalogue_id == self._catalogue_id, PriceListRow.last_edition == self._published
-            )
-            if before is not None and before[1] == text:  # as it was published: that state goes on
-                self._set_last(before[0], OPEN)
-                continue
-            last: int = self._connection.execute(select(func.max(PriceListRow.id))).scalar() or 0
-            held = {"catalogue_id": self._catalogue_id, "first_edition": self._draft, "last_edition": OPEN}
-            self._connection.execute(insert(PriceListRow), [held | {"id": last + 1, "name": one.id, "content": text}])
+            self._states.put(one.id, list_text(one))
 
     def take_out(self, ids: Iterable[str]) -> None:
         """Take price lists out; an id that none has is passed over."""
-        for name in ids:
-            query = select(PriceListRow.id, PriceListRow.first_edition).where(
-                *held_by(PriceListRow, self._catalogue_id, self._draft), PriceListRow.name == name
-            )
-            for key, first in self._connection.execute(query).all():
-                if first == self._draft:
-                    self._connection.execute(delete(PriceListRow).where(PriceListRow.id == key))
-                else:
-                    self._set_last(key, self._published)
+        self._states.take_out(ids)
 
     def keep_only(self, ids: set[str]) -> None:
         """Take out every price list that is not one of ``ids``."""
-        self.take_out(sorted(set(self.all()) - ids))
-
-    def _content(self, name: str, *conditions: object) -> tuple[int, str] | None:
-        query = select(PriceListRow.id, PriceListRow.content).where(PriceListRow.name == name, *conditions)  # type: ignore[arg-type]
-        row = self._connection.execute(query).first()
-        return None if row is None else (row.id, row.content)
-
-    def _set_last(self, key: int, last: int) -> None:
-        self._connection.execute(update(PriceListRow).where(PriceListRow.id == key).values(last_edition=last))
+        self.take_out(sorted(self._states.names() - ids))
 
 
 def lists_held(connection: Connection, catalogue_id: int, at: int) -> Iterator[PriceList]:
     """Yield the price lists of an edition by id."""
-    query = select(PriceListRow.content).where(*held_by(PriceListRow, catalogue_id, at)).order_by(PriceListRow.name)
-    for text in connection.execute(query).scalars():
+    for _name, text in states_held(connection, PriceListRow, catalogue_id, at):
         yield list_from_text(text)
-
-
-def lists_changed(connection: Connection, row: CatalogueKey) -> bool:
-    """Say whether the price lists of the draft are others than those of the newest edition."""
-    touched = [PriceListRow.first_edition == row.last_edition + 1]
-    if row.last_edition:
-        touched.append(PriceListRow.last_edition == row.last_edition)
-    query = select(func.count()).select_from(PriceListRow).where(PriceListRow.catalogue_id == row.id, or_(*touched))
-    return connection.execute(query).scalar_one() > 0
 
 
 def list_text(one: PriceList) -> str:

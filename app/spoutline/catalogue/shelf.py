@@ -26,15 +26,27 @@ from spoutline.catalogue.editions import (
 )
 from spoutline.catalogue.entry_search import contents_of, count_entries, find_entries, first_entries
 from spoutline.catalogue.entry_text import entry_from_text
-from spoutline.catalogue.list_store import list_text, lists_changed, lists_held
+from spoutline.catalogue.families import families_held, family_text
+from spoutline.catalogue.list_store import list_text, lists_held
+from spoutline.catalogue.named_states import states_changed
 from spoutline.catalogue.schema import CATALOGUE_SCHEMA, store_faults
 from spoutline.catalogue.store import CatalogueStore, PartMemory
-from spoutline.catalogue.tables import OPEN, CatalogueRow, CrossReferenceRow, EditionRow, EntryRow, StateRow
+from spoutline.catalogue.tables import (
+    OPEN,
+    CatalogueRow,
+    CrossReferenceRow,
+    EditionRow,
+    EntryRow,
+    FamilyRow,
+    PriceListRow,
+    StateRow,
+)
 from spoutline.database.engine import writing
 from spoutline.model.catalogue_edition import DEMONSTRATION, CatalogueEdition, EditionRef, catalogue_name_fault
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.cross_reference import CrossReference
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.part_family import PartFamily
 from spoutline.model.part_ref import PartRef
 from spoutline.model.pricing import PriceList
 
@@ -54,6 +66,7 @@ class CatalogueFacts:
     references: int = 0  # cross-references of the draft
     references_changed: bool = False  # whether those of the newest edition are others
     price_lists_changed: bool = False  # likewise
+    families_changed: bool = False  # likewise
 
     @property
     def is_demonstration(self) -> bool:
@@ -68,7 +81,8 @@ class CatalogueFacts:
     @property
     def has_changes(self) -> bool:
         """Whether the draft differs from the newest edition."""
-        return bool(self.draft_put or self.draft_gone or self.references_changed or self.price_lists_changed)
+        beside = (self.references_changed, self.price_lists_changed, self.families_changed)
+        return bool(self.draft_put or self.draft_gone or any(beside))
 
 
 @dataclass(frozen=True, slots=True)
@@ -194,6 +208,12 @@ class CatalogueShelf:
             opened = _opened(connection, ref)
             return tuple(lists_held(connection, opened.catalogue_id, opened.at))
 
+    def families(self, ref: EditionRef) -> tuple[PartFamily, ...]:
+        """Return the families of parts of an edition by name."""
+        with self._reading() as connection:
+            opened = _opened(connection, ref)
+            return tuple(families_held(connection, opened.catalogue_id, opened.at))
+
     def reference_changes(self, before: EditionRef, after: EditionRef) -> tuple[ReferenceChange, ...]:
         """Return which cross-references differ between two editions, by old number and maker."""
         old, new = ({one.ref: one for one in self.references(ref)} for ref in (before, after))
@@ -246,6 +266,9 @@ class CatalogueShelf:
         with self._writing() as connection:
             row = _writable(connection, name)
             desk = DraftDesk(connection, row.id, row.last_edition)
+            families = tuple(families_held(connection, row.id, row.last_edition)) if row.last_edition else ()
+            desk.families.keep_only({one.name for one in families})
+            desk.families.put(families)
             draft = held_by(EntryRow, row.id, row.last_edition + 1)
             drafted = select(EntryRow.number, EntryRow.maker).where(
                 *draft, EntryRow.first_edition == row.last_edition + 1
@@ -407,7 +430,8 @@ def _facts(connection: Connection, row: CatalogueKey) -> CatalogueFacts:
         draft_gone=count(own, EntryRow.last_edition == row.last_edition) if row.last_edition else 0,
         references=connection.execute(of_catalogue.where(references.last_edition == OPEN)).scalar_one(),
         references_changed=connection.execute(of_catalogue.where(or_(*touched))).scalar_one() > 0,
-        price_lists_changed=lists_changed(connection, row),
+        price_lists_changed=states_changed(connection, PriceListRow, row),
+        families_changed=states_changed(connection, FamilyRow, row),
     )
 
 
@@ -452,12 +476,13 @@ def publish_draft(
     states = connection.execute(select(*columns).where(*held)).all()
     references = references_held(connection, draft_of(row))
     lists = lists_held(connection, row.id, number)
+    families = families_held(connection, row.id, number)
     values = {
         "catalogue_id": row.id,
         "number": number,
         "title": title,
         "fingerprint": fingerprint_of_states(
-            ((one.number, one.maker, one.digest) for one in states), references, lists
+            ((one.number, one.maker, one.digest) for one in states), references, lists, families
         ),
         "published_on": on,
         "publisher": publisher,
@@ -475,11 +500,12 @@ def fingerprint_of_states(
     states: Iterable[tuple[str, str, str]],
     references: Iterable[CrossReference] = (),
     lists: Iterable[PriceList] = (),
+    families: Iterable[PartFamily] = (),
 ) -> str:
     """Return the fingerprint of an edition.
 
-    It is the SHA-256 over number, maker and digest of its entries, and all of its cross-references and price
-    lists, in their order.
+    It is the SHA-256 over number, maker and digest of its entries, and all of its cross-references, price
+    lists and families, in their order.
     """
     digest = hashlib.sha256()
     for number, maker, content in sorted(states):
@@ -489,4 +515,6 @@ def fingerprint_of_states(
         digest.update(("\1" + "\0".join(texts) + "\n").encode())
     for text in sorted(map(list_text, lists)):
         digest.update(f"\2{text}\n".encode())
+    for text in sorted(map(family_text, families)):
+        digest.update(f"\3{text}\n".encode())
     return digest.hexdigest()

@@ -11,6 +11,13 @@ from typing import TYPE_CHECKING
 from spoutline.cli.catalogue_coverage import coverage_arguments, run_coverage
 from spoutline.cli.catalogue_cross_reference import cross_reference_arguments, run_cross_reference
 from spoutline.cli.catalogue_cut import cut_arguments, run_cut
+from spoutline.cli.catalogue_entries import (
+    entry_arguments,
+    family_arguments,
+    family_changes,
+    run_entry,
+    run_family,
+)
 from spoutline.cli.catalogue_import import import_arguments, run_import
 from spoutline.cli.catalogue_prices import (
     price_arguments,
@@ -95,6 +102,10 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     cross_reference_arguments(
         add("cross-reference", "old numbers and the parts that they lead to"), shared_options, _EPILOG
     )
+    entry_arguments(
+        add("entry", "entries of an edition found and shown, parts of a draft changed"), shared_options, _EPILOG
+    )
+    family_arguments(add("family", "figures set once for a family of parts of a draft"), shared_options, _EPILOG)
     demonstration = add("demonstration", "do without the invented catalog in this book, or take it in again")
     demonstration.add_argument("wanted", choices=("on", "off"))
 
@@ -190,6 +201,9 @@ def _diff(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     priced = price_list_changes(service.shelf().price_lists(before), service.shelf().price_lists(after))
     lines += [f"  {kind:<8} price list {name}" for kind, name in priced]
     document["price_lists"] = [{"change": kind, "id": name} for kind, name in priced]
+    common = family_changes(service.families(before), service.families(after))
+    lines += [f"  {kind:<8} family {name}" for kind, name in common]
+    document["families"] = [{"change": kind, "name": name} for kind, name in common]
     if arguments.surveys:
         effects = service.effects(before, after, _surveys(arguments.surveys), TerminalProgress())
         lines += effect_lines(effects, workbench.story(display_of(arguments, workbench)))
@@ -250,7 +264,12 @@ def _demonstration(workbench: Workbench, arguments: argparse.Namespace) -> ExitC
 
 def _draft_words(facts: CatalogueFacts) -> str:
     state = f"{facts.draft_put} put, {facts.draft_gone} replaced or taken out" if facts.has_changes else "as published"
-    state += ", old numbers changed" if facts.references_changed else ""
+    beside = (
+        (facts.references_changed, "old numbers"),
+        (facts.price_lists_changed, "price lists"),
+        (facts.families_changed, "families"),
+    )
+    state += "".join(f", {words} changed" for is_changed, words in beside if is_changed)
     old = f" and {facts.references} old numbers" if facts.references else ""
     return f"draft of {facts.draft_parts} parts{old}, {state}"
 
@@ -280,6 +299,8 @@ def _facts_document(facts: CatalogueFacts) -> dict[str, object]:
         "read_only": facts.is_demonstration,
         "draft": {"parts": facts.draft_parts, "put": facts.draft_put, "replaced_or_gone": facts.draft_gone},
         "cross_references": {"draft": facts.references, "changed": facts.references_changed},
+        "price_lists": {"changed": facts.price_lists_changed},
+        "families": {"changed": facts.families_changed},
         "editions": [_edition_document(one) for one in facts.editions],
     }
 
@@ -335,6 +356,8 @@ _ACTIONS: dict[str | None, _Action] = {
     "use": _use,
     "cross-reference": _saying(run_cross_reference),
     "cut": _saying(run_cut),
+    "entry": _saying(run_entry),
+    "family": _saying(run_family),
     "demonstration": _demonstration,
 }
 

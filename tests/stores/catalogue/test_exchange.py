@@ -49,6 +49,7 @@ def test_the_invented_catalogue_comes_back_byte_for_byte(reviewed: SourceCatalog
 
 
 _SIGNS = "aÄя中'=+-@\",;¼… "
+_ORIGINS = [one for one in Origin if one is not Origin.FAMILY]  # families have tests of their own
 _NUMBER_SIGNS = "AbÄя中9٤/.-+"
 
 
@@ -61,7 +62,7 @@ def any_entry(draw: random.Random, number: int) -> CatalogueEntry:
     kind = draw.choice([None, *PartKind])
     known = COLUMNS[kind] if kind else {}
     cells = {column: any_cell(draw, figure) for column, figure in known.items() if draw.random() < 0.6}
-    figures, wrong = figure_cells(kind, cells, draw.choice(list(Origin)), text()) if kind else ((), ())
+    figures, wrong = figure_cells(kind, cells, draw.choice(_ORIGINS), text()) if kind else ((), ())
     assert wrong == ()
     currencies = draw.choice([(), ("EUR",), ("EUR", "USD")])
     return CatalogueEntry(

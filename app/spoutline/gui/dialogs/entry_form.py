@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from enum import StrEnum
 
 from PySide6.QtWidgets import QGridLayout, QWidget
@@ -51,14 +51,9 @@ class EntryDialog(FormDialog):
         identity.setVisible(before is None)  # of a part that is there, maker and number never change
         page.column.addWidget(identity)
         self._own, self._figures = Card(tr("The part"), self), Card(tr("Its figures"), self)
-        self._grids = {False: QGridLayout(), True: QGridLayout()}
+        self._grids = {False: two_columns(), True: two_columns()}
         for is_figure, card in ((False, self._own), (True, self._figures)):
-            grid = self._grids[is_figure]
-            grid.setHorizontalSpacing(20)
-            grid.setVerticalSpacing(10)
-            grid.setColumnStretch(0, 1)
-            grid.setColumnStretch(1, 1)
-            card.body.addLayout(grid)
+            card.body.addLayout(self._grids[is_figure])
             page.column.addWidget(card)
         page.column.addStretch(1)
         self.body.addWidget(page, 1)
@@ -82,26 +77,15 @@ class EntryDialog(FormDialog):
 
     def _fill(self, *, is_figure: bool) -> None:
         """Make the fields anew: those of every part, or the figures of the kind chosen."""
-        grid = self._grids[is_figure]
-        empty_layout(grid)
         made = [field for field in entry_fields(self.kind) if field.is_figure is is_figure]
-        row = column = 0
-        for field in made:
-            widget = self._field(field)
-            if isinstance(widget, SeveralField):
-                row += 1 if column else 0
-                grid.addWidget(widget, row, 0, 1, 2)
-                row, column = row + 1, 0
-            else:
-                grid.addWidget(widget, row, column)
-                row, column = (row + 1, 0) if column else (row, 1)
+        lay_out(self._grids[is_figure], [self._field(field) for field in made])
         self._figures.setVisible(self.kind is not None)
 
     def _field(self, field: IntakeField) -> AnswerField:
         origin = origin_words(self._before, field.key) if self._before is not None else ""
         widget = field_for(field, self._word, origin)
         self.fields[field.key] = widget
-        widget.show_answer(_in_field(self._texts.get(field.key, ""), field))
+        widget.show_answer(in_field(self._texts.get(field.key, ""), field))
         widget.given.connect(lambda text, key=field.key: self._take(key, text))
         if isinstance(widget, TextField):
             widget.editor.textEdited.connect(lambda text, key=field.key: self._take(key, text))
@@ -111,7 +95,7 @@ class EntryDialog(FormDialog):
         field = field_named(key, self.kind)
         if field is None:
             return
-        self._texts[key] = _out_of_field(text, field)
+        self._texts[key] = out_of_field(text, field)
         show_reading(self.fields[key], self._texts[key], field)
         if key == _KIND:
             self._fill(is_figure=True)
@@ -153,6 +137,30 @@ class EntryDialog(FormDialog):
         self.show_fault("\n".join(rest) or tr("Nothing was changed: entries that are marked need a look."))
 
 
+def two_columns() -> QGridLayout:
+    """Return an empty grid for fields in two columns."""
+    grid = QGridLayout()
+    grid.setHorizontalSpacing(20)
+    grid.setVerticalSpacing(10)
+    grid.setColumnStretch(0, 1)
+    grid.setColumnStretch(1, 1)
+    return grid
+
+
+def lay_out(grid: QGridLayout, widgets: Sequence[AnswerField]) -> None:
+    """Let a grid of two columns hold these fields and no others; a field of several choices takes a whole row."""
+    empty_layout(grid)
+    row = column = 0
+    for widget in widgets:
+        if isinstance(widget, SeveralField):
+            row += 1 if column else 0
+            grid.addWidget(widget, row, 0, 1, 2)
+            row, column = row + 1, 0
+        else:
+            grid.addWidget(widget, row, column)
+            row, column = (row + 1, 0) if column else (row, 1)
+
+
 def field_for(field: IntakeField, word: Word, origin: str = "") -> AnswerField:
     """Return the field that asks for one thing of a part; ``word`` gives the trade word of a choice."""
     title, help_text = tr(field.title), help_of(field)
@@ -182,11 +190,12 @@ def show_reading(widget: AnswerField, text: str, field: IntakeField) -> None:
         widget.show_note(found.note)
 
 
-def _in_field(text: str, field: IntakeField) -> str:
+def in_field(text: str, field: IntakeField) -> str:
+    """Return the text of an entry as its field takes it."""
     return text.replace(" ", ";") if field.cell is CellKind.WORDS and not field.keeps_order else text
 
 
-def _out_of_field(text: str, field: IntakeField) -> str:
+def out_of_field(text: str, field: IntakeField) -> str:
     """Return what a field says as its entry shows it: words in the order of the alphabet, between blanks."""
     is_boxes = field.cell is CellKind.WORDS and not field.keeps_order
     return " ".join(sorted(filter(None, text.split(";")))) if is_boxes else text
@@ -195,4 +204,4 @@ def _out_of_field(text: str, field: IntakeField) -> str:
 def said(widget: AnswerField, text: str, field: IntakeField) -> str:
     """Return what a person said in a field made by ``field_for``."""
     shown = widget.editor.text() if isinstance(widget, TextField) else text
-    return _out_of_field(shown, field)
+    return out_of_field(shown, field)

@@ -92,7 +92,15 @@ def _notes(row: EditionRow) -> str:
         return row.edition.notes
     if not row.facts.has_changes:
         return tr("as published") if row.facts.editions else tr("empty")
-    return tr("{new} new or changed, {gone} gone or changed").format(new=row.facts.draft_put, gone=row.facts.draft_gone)
+    facts = row.facts
+    parts = tr("{new} new or changed, {gone} gone or changed").format(new=facts.draft_put, gone=facts.draft_gone)
+    beside = (
+        parts if facts.draft_put or facts.draft_gone else "",
+        tr("old numbers changed") if facts.references_changed else "",
+        tr("price lists changed") if facts.price_lists_changed else "",
+        tr("families changed") if facts.families_changed else "",
+    )
+    return "; ".join(filter(None, beside))
 
 
 def _users(row: EditionRow) -> str:

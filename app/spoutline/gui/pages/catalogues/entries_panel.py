@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QCheckBox, QDialog, QHBoxLayout, QLineEdit, QPushB
 from spoutline.bootstrap.catalogues import EntriesFound, EntryLine
 from spoutline.gui.dialogs.cut_hose import CutHoseDialog
 from spoutline.gui.dialogs.entry_form import EntryDialog
+from spoutline.gui.dialogs.families import FamiliesDialog
 from spoutline.gui.dialogs.set_field import SetFieldDialog
 from spoutline.gui.dialogs.similar_part import SimilarPartDialog
 from spoutline.gui.jobs import Ticket
@@ -58,6 +59,8 @@ class EntriesPanel(QWidget):
         self.lacking_box.toggled.connect(lambda _: self.refresh())
         row.addWidget(self.search_edit, 1)
         row.addWidget(self.lacking_box)
+        self.families_button = self._button(tr("Fa&milies…"), self.show_families)
+        row.addWidget(self.families_button)
         column.addLayout(row)
         self.state_label = plain_label("", "quiet", wraps=True)
         self.back_button = self._button(tr("Take &back the last change"), self.take_back)
@@ -201,6 +204,16 @@ class EntriesPanel(QWidget):
         if CutHoseDialog(chosen[0], take, self).exec() == QDialog.DialogCode.Accepted:
             self._changed("")
 
+    def show_families(self) -> None:
+        """Show the families of the draft in hand and let them be changed; their parts follow."""
+        name = self._in_hand.draft_name
+        if name:
+            service, story = self._context.session.workbench.catalogues(), self._context.story
+            dialog = FamiliesDialog(service, name, story.title, self)
+            dialog.exec()
+            if dialog.has_changed:
+                self._changed("")
+
     def take_out(self) -> None:
         """Take the parts selected out of the draft; the step can be taken back."""
         self._change([(entry, None) for entry in self.selected])
@@ -224,6 +237,7 @@ class EntriesPanel(QWidget):
     def _enable(self) -> None:
         is_draft, count = bool(self._in_hand.draft_name) and self._is_draft, len(self.selected)
         self.new_button.setEnabled(is_draft)
+        self.families_button.setEnabled(is_draft)
         self.edit_button.setEnabled(is_draft and count == 1)
         for button in (self.field_button, self.similar_button, self.out_button):
             button.setEnabled(is_draft and count > 0)

@@ -45,7 +45,7 @@ class EntrySteps:
         )
         name = self._in_hand.draft_name
         if changes:
-            self._write(name, changes)
+            changes = self._write(name, changes)
             self._past = [*self._past[1 - _MOST_KEPT :], DraftStep(name, changes)]
 
     def take_back(self) -> None:
@@ -55,9 +55,9 @@ class EntrySteps:
             self._write(step.catalogue, tuple(EntryChange(one.ref, one.after, one.before) for one in step.changes))
             self._past.remove(step)
 
-    def _write(self, name: str, changes: tuple[EntryChange, ...]) -> None:
+    def _write(self, name: str, changes: tuple[EntryChange, ...]) -> tuple[EntryChange, ...]:
         service = self._context.session.workbench.catalogues()
-        wait_for(lambda: service.change_entries(name, changes))
+        return wait_for(lambda: service.change_entries(name, changes))
 
 
 def tried(act: Callable[[], None]) -> str:

@@ -1,0 +1,323 @@
+"""`catalogue entry` and `catalogue family`: parts of a draft and what they inherit, found, shown and changed."""
+
+from __future__ import annotations
+
+import argparse
+import difflib
+from collections.abc import Callable, Iterator, Sequence
+from typing import TYPE_CHECKING
+
+from spoutline.cli.command import Said
+from spoutline.cli.exit_code import ExitCode
+from spoutline.model.catalogue_edition import EditionRef
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.part import PartKind
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+    from spoutline.bootstrap.catalogues import EntryLine
+    from spoutline.catalogue.shelf import EntryChange
+    from spoutline.model.catalogue_entry import CatalogueEntry
+    from spoutline.model.part_family import PartFamily
+
+_LISTED = 100
+_EDITION = "NAME, NAME@3 or NAME@draft; the draft where none is said"
+_FIELDS = "FIELD=VALUE as the form of a part reads it, such as price='12.50 USD' or length_m=9ft; FIELD= leaves it open"
+_Shared = Callable[[], argparse.ArgumentParser]
+
+
+def _adding(
+    parser: argparse.ArgumentParser, dest: str, shared: _Shared, epilog: str
+) -> Callable[[str, str], argparse.ArgumentParser]:
+    actions = parser.add_subparsers(dest=dest, metavar="ACTION", required=True)
+
+    def add(name: str, words: str) -> argparse.ArgumentParser:
+        made = actions.add_parser(name, help=words, description=words, parents=[shared()], epilog=epilog)
+        made.add_argument("--json", action="store_true", help="print a JSON document instead of a text")
+        return made
+
+    return add
+
+
+def entry_arguments(parser: argparse.ArgumentParser, shared: _Shared, epilog: str) -> None:
+    """Declare the actions on entries."""
+    add = _adding(parser, "entry_action", shared, epilog)
+    find = add("find", "find entries by what they are known by: exact numbers first, then their beginnings, then words")
+    find.add_argument("edition", metavar="NAME", help=_EDITION)
+    find.add_argument("text", metavar="TEXT", nargs="?", default="", help="what is known of them; all where not said")
+    find.add_argument("--limit", metavar="N", type=int, default=_LISTED, help=f"how many are told; default: {_LISTED}")
+    find.add_argument("--not-described", action="store_true", help="only those that lack figures")
+    show = add("show", "say all that is known of an entry, and where each figure came from")
+    show.add_argument("edition", metavar="NAME", help=_EDITION)
+    show.add_argument("part", metavar="PART", help="number, or maker and number")
+    put = add("set", "fill fields of one or several parts of a draft: all of them, or nothing")
+    put.add_argument("name", metavar="NAME", help="catalog")
+    put.add_argument("fields", metavar="FIELD=VALUE", nargs="+", help=_FIELDS)
+    put.add_argument("--part", metavar="PART", action="append", required=True, help="part; may be given more than once")
+    new = add("add", "put a new part into a draft")
+    for name, words in (("name", "catalog"), ("maker", "its maker"), ("number", "its number as the maker writes it")):
+        new.add_argument(name, metavar=name.upper(), help=words)
+    new.add_argument("fields", metavar="FIELD=VALUE", nargs="*", help=_FIELDS)
+    out = add("remove", "take parts out of a draft")
+    out.add_argument("name", metavar="NAME", help="catalog")
+    out.add_argument("--part", metavar="PART", action="append", required=True, help="part; may be given more than once")
+
+
+def family_arguments(parser: argparse.ArgumentParser, shared: _Shared, epilog: str) -> None:
+    """Declare the actions on families."""
+    add = _adding(parser, "family_action", shared, epilog)
+    listed = add("list", "list the families of an edition with their figures")
+    listed.add_argument("edition", metavar="NAME", help=_EDITION)
+    put = add("set", "set figures of a family of a draft, which every part of it has that has none of its own")
+    put.add_argument("name", metavar="NAME", help="catalog")
+    put.add_argument("family", metavar="FAMILY", help="as the field family of its parts says")
+    put.add_argument("fields", metavar="FIELD=VALUE", nargs="+", help=_FIELDS)
+    put.add_argument("--kind", metavar="KIND", choices=[kind.value for kind in PartKind], help="needed of a new family")
+    renamed = add("rename", "call a family of a draft otherwise; its parts go with it")
+    renamed.add_argument("name", metavar="NAME", help="catalog")
+    renamed.add_argument("family", metavar="FAMILY")
+    renamed.add_argument("to", metavar="NEW_NAME")
+    out = add("remove", "take a family out of a draft; its parts lose what they inherit")
+    out.add_argument("name", metavar="NAME", help="catalog")
+    out.add_argument("family", metavar="FAMILY")
+
+
+def run_entry(workbench: Workbench, arguments: argparse.Namespace) -> Said:
+    """Do what is asked of entries and return exit code, text lines and document."""
+    return _ENTRY_ACTIONS[arguments.entry_action](workbench, arguments)
+
+
+def run_family(workbench: Workbench, arguments: argparse.Namespace) -> Said:
+    """Do what is asked of families and return exit code, text lines and document."""
+    return _FAMILY_ACTIONS[arguments.family_action](workbench, arguments)
+
+
+def _edition(text: str) -> EditionRef:
+    from spoutline.model.catalogue_edition import DEMONSTRATION
+
+    ref = EditionRef.from_text(text)
+    is_said = ref.is_draft or ref.number is not None or ref.catalogue.casefold() == DEMONSTRATION.casefold()
+    return ref if is_said else EditionRef(ref.catalogue, is_draft=True)
+
+
+def _texts(fields: Sequence[str]) -> dict[str, str]:
+    texts: dict[str, str] = {}
+    for one in fields:
+        key, equals, value = one.partition("=")
+        if not equals or not key.strip():
+            raise InputFault((InputProblem("", "field", repr(one), "write FIELD=VALUE, or FIELD= to leave it open"),))
+        texts[key.strip()] = value
+    return texts
+
+
+def _check_fields(texts: dict[str, str], kind: PartKind | None, place: str) -> None:
+    from spoutline.planning.keeping.entry_fields import entry_fields
+
+    known = [field.key for field in entry_fields(kind)]
+    problems = []
+    for key, text in texts.items():
+        if key not in known:
+            near = difflib.get_close_matches(key, known, n=1)
+            hint = f"did you mean {near[0]}?" if near else f"one of {', '.join(known)}"
+            problems.append(
+                InputProblem(place, key, repr(text), f"a {kind or 'part of no kind'} has no such field; {hint}")
+            )
+    if problems:
+        raise InputFault(tuple(problems))
+
+
+def _edited(entry: CatalogueEntry, texts: dict[str, str]) -> CatalogueEntry:
+    from spoutline.planning.keeping.entry_editing import edited
+
+    kind = texts.get("kind", "" if entry.kind is None else entry.kind.value)
+    if kind and kind not in set(PartKind):
+        wanted = f"one of {', '.join(PartKind)}"
+        raise InputFault((InputProblem(str(entry.ref), "kind", repr(kind), wanted),))
+    _check_fields(texts, PartKind(kind) if kind else None, str(entry.ref))
+    try:
+        return edited(entry, {**texts, "kind": kind})
+    except InputFault as fault:
+        told = (InputProblem(str(entry.ref), one.field, one.value, one.wanted) for one in fault.problems)
+        raise InputFault(tuple(told)) from fault
+
+
+def _held(workbench: Workbench, ref: EditionRef, texts: Sequence[str]) -> Iterator[CatalogueEntry]:
+    service = workbench.catalogues()
+    for text in texts:
+        entry = service.shelf().entry(ref, service.named_part(ref, text))
+        if entry is not None:
+            yield entry
+
+
+def _find(workbench: Workbench, arguments: argparse.Namespace) -> Said:
+    ref = _edition(arguments.edition)
+    limit = max(arguments.limit, 0)
+    found = workbench.catalogues().find(ref, arguments.text, limit=limit, only_not_described=arguments.not_described)
+    count = f"{found.count:,}" if found.is_all else f"more than {found.count:,}"
+    rest = f", the first {len(found.lines)} told" if len(found.lines) < found.count or not found.is_all else ""
+    lines = [f"{ref}: {count} entries{rest}", *(f"  {_line(one)}" for one in found.lines)]
+    document = {
+        "edition": str(ref),
+        "count": found.count,
+        "is_all": found.is_all,
+        "entries": [_document(one.entry) | {"lacking": list(one.lacking)} for one in found.lines],
+    }
+    return ExitCode.FITS, lines, document
+
+
+def _line(line: EntryLine) -> str:
+    entry = line.entry
+    lacking = f"  lacks {', '.join(line.lacking)}" if line.lacking else ""
+    return f"{entry.ref}  {entry.kind or 'no kind'}  {entry.name}{lacking}"
+
+
+def _show(workbench: Workbench, arguments: argparse.Namespace) -> Said:
+    ref = _edition(arguments.edition)
+    (entry,) = _held(workbench, ref, [arguments.part])
+    return ExitCode.FITS, [str(entry.ref), *_field_lines(entry)], _document(entry)
+
+
+def _field_lines(entry: CatalogueEntry) -> Iterator[str]:
+    from spoutline.model.catalogue_entry import Origin
+    from spoutline.planning.keeping.entry_fields import shown_texts
+
+    origins = {cell.column: cell for cell in entry.figures if cell.origin is not Origin.STATED}
+    for key, text in shown_texts(entry).items():
+        if text:
+            cell = origins.get(key)
+            yield f"  {key}={text}" + ("" if cell is None else f"  ({cell.origin.value}: {cell.source})")
+
+
+def _document(entry: CatalogueEntry) -> dict[str, object]:
+    from spoutline.planning.keeping.entry_fields import shown_texts
+
+    origins = {cell.column: {"origin": cell.origin.value, "source": cell.source} for cell in entry.figures}
+    fields = {key: text for key, text in shown_texts(entry).items() if text}
+    return {"number": entry.number, "maker": entry.maker, "fields": fields, "origins": origins}
+
+
+def _set(workbench: Workbench, arguments: argparse.Namespace) -> Said:
+    from spoutline.catalogue.shelf import EntryChange
+
+    texts = _texts(arguments.fields)
+    held = _held(workbench, EditionRef(arguments.name, is_draft=True), arguments.part)
+    entries = {entry.ref: entry for entry in held}
+    changes = [EntryChange(ref, entry, _edited(entry, texts)) for ref, entry in entries.items()]
+    return _changed(workbench, arguments.name, changes)
+
+
+def _add(workbench: Workbench, arguments: argparse.Namespace) -> Said:
+    from spoutline.catalogue.shelf import EntryChange
+    from spoutline.model.catalogue_entry import CatalogueEntry
+
+    try:
+        entry = CatalogueEntry(number=arguments.number, maker=arguments.maker)
+    except ValueError as fault:
+        told = str(fault).splitlines()[2].strip() if len(str(fault).splitlines()) > 2 else str(fault)
+        shown = repr(f"{arguments.maker} {arguments.number}")
+        raise InputFault((InputProblem("", "maker and number", shown, told.partition(" [type")[0]),)) from fault
+    after = _edited(entry, _texts(arguments.fields))
+    return _changed(workbench, arguments.name, [EntryChange(entry.ref, None, after)])
+
+
+def _remove(workbench: Workbench, arguments: argparse.Namespace) -> Said:
+    from spoutline.catalogue.shelf import EntryChange
+
+    held = _held(workbench, EditionRef(arguments.name, is_draft=True), arguments.part)
+    entries = {entry.ref: entry for entry in held}
+    return _changed(workbench, arguments.name, [EntryChange(ref, entry, None) for ref, entry in entries.items()])
+
+
+def _changed(workbench: Workbench, name: str, changes: Sequence[EntryChange]) -> Said:
+    from spoutline.cli.catalogue_text import change_document, change_line
+
+    done = [one for one in workbench.catalogues().change_entries(name, changes) if one.before != one.after]
+    lines = [f"{name}@draft: {len(done) or 'no'} parts changed", *(f"  {change_line(one)}" for one in done)]
+    return ExitCode.FITS, lines, {"catalogue": name, "changes": [change_document(one) for one in done]}
+
+
+def _families(workbench: Workbench, arguments: argparse.Namespace) -> Said:
+    ref = _edition(arguments.edition)
+    families = workbench.catalogues().families(ref)
+    lines = [f"{ref}: {len(families) or 'no'} families"]
+    for one in families:
+        lines += [f"  {one.name}  {one.kind}", *(f"    {key}={text}" for key, text in _figures(one).items())]
+    return ExitCode.FITS, lines, {"edition": str(ref), "families": [_family_document(one) for one in families]}
+
+
+def family_changes(before: Sequence[PartFamily], after: Sequence[PartFamily]) -> list[tuple[str, str]]:
+    """Return what became of families from one edition to another, as a word and their names."""
+    old, new = {one.name: one for one in before}, {one.name: one for one in after}
+    return [
+        ("new" if name not in old else "gone" if name not in new else "changed", name)
+        for name in sorted({*old, *new})
+        if old.get(name) != new.get(name)
+    ]
+
+
+def _figures(family: PartFamily) -> dict[str, str]:
+    from spoutline.planning.keeping.family_editing import family_texts
+
+    return family_texts(family)
+
+
+def _family_document(family: PartFamily) -> dict[str, object]:
+    return {"name": family.name, "kind": family.kind.value, "figures": _figures(family)}
+
+
+def _set_family(workbench: Workbench, arguments: argparse.Namespace) -> Said:
+    from spoutline.planning.keeping.family_editing import edited_family
+
+    service = workbench.catalogues()
+    known = {one.name: one for one in service.families(EditionRef(arguments.name, is_draft=True))}
+    before = known.get(arguments.family)
+    kind = PartKind(arguments.kind) if arguments.kind else before.kind if before is not None else None
+    if kind is None:
+        near = ", ".join(known) or "the draft has none yet"
+        wanted = f"say the --kind of a new family, or name one that there is ({near})"
+        raise InputFault((InputProblem("", "family", repr(arguments.family), wanted),))
+    texts = _texts(arguments.fields)
+    _check_fields(texts, kind, arguments.family)
+    family = edited_family(before, arguments.family, kind, texts)
+    return _put_family(arguments.name, family, service.put_family(arguments.name, family))
+
+
+def _rename_family(workbench: Workbench, arguments: argparse.Namespace) -> Said:
+    from spoutline.planning.keeping.family_editing import edited_family
+
+    service = workbench.catalogues()
+    known = {one.name: one for one in service.families(EditionRef(arguments.name, is_draft=True))}
+    before = known.get(arguments.family)
+    if before is None:
+        wanted = f"one of: {', '.join(known) or 'the draft has no family'}"
+        raise InputFault((InputProblem("", "family", repr(arguments.family), wanted),))
+    family = edited_family(before, arguments.to, before.kind, {})
+    count = service.put_family(arguments.name, family, renamed_from=before.name)
+    return _put_family(arguments.name, family, count)
+
+
+def _put_family(name: str, family: PartFamily, count: int) -> Said:
+    lines = [f"{name}@draft: {family.name}, {family.kind}, {count} parts have its figures"]
+    lines += [f"  {key}={text}" for key, text in _figures(family).items()]
+    return ExitCode.FITS, lines, {"catalogue": name, "parts": count, **_family_document(family)}
+
+
+def _remove_family(workbench: Workbench, arguments: argparse.Namespace) -> Said:
+    workbench.catalogues().remove_family(arguments.name, arguments.family)
+    line = f"{arguments.name}@draft: {arguments.family} taken out"
+    return ExitCode.FITS, [line], {"catalogue": arguments.name, "removed": arguments.family}
+
+
+_ENTRY_ACTIONS: dict[str, Callable[[Workbench, argparse.Namespace], Said]] = {
+    "find": _find,
+    "show": _show,
+    "set": _set,
+    "add": _add,
+    "remove": _remove,
+}
+_FAMILY_ACTIONS: dict[str, Callable[[Workbench, argparse.Namespace], Said]] = {
+    "list": _families,
+    "set": _set_family,
+    "rename": _rename_family,
+    "remove": _remove_family,
+}
