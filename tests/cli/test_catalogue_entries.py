@@ -90,14 +90,14 @@ def test_figures_of_a_family_are_set_listed_told_as_a_change_and_taken_back(run:
     done = run("family", "set", "Own list", "One plane", "--kind", "swivel", "mass_kg=0.3 kg", "planes=1")
     assert done.out.splitlines()[0] == "Own list@draft: One plane, swivel, 2 parts have its figures"
     shown = run("entry", "show", "Own list", "FW 2").out
-    assert "  mass_kg=0.3  (family: One plane)" in shown
+    assert "  mass_kg=0.3 kg  (family: One plane)" in shown
     assert run("entry", "set", "Own list", "mass_kg=0.4", "--part", "FW 2").code == 0
     assert run("family", "set", "Own list", "One plane", "mass_kg=0.5").code == 0
     values = [
         json.loads(run("entry", "show", "Own list", number, "--json").out)["fields"]["mass_kg"]
         for number in ("FW-1/2", "FW 2")
     ]
-    assert values == ["0.5", "0.4"]
+    assert values == ["0.5 kg", "0.4 kg"]
     assert run("publish", "Own list", "--note", "first", "--by", "Ada Fenn").code == 0
     assert run("family", "set", "Own list", "One plane", "planes=2").code == 0
     assert "families changed" in run("list").out
@@ -110,7 +110,7 @@ def test_figures_of_a_family_are_set_listed_told_as_a_change_and_taken_back(run:
     assert (
         listed[0]
         == listed[1]
-        == [{"name": "One plane", "kind": "swivel", "figures": {"mass_kg": "0.5", "planes": "2"}}]
+        == [{"name": "One plane", "kind": "swivel", "figures": {"mass_kg": "0.5 kg", "planes": "2"}}]
     )
     renamed = run("family", "rename", "Own list", "One plane", "Plain")
     assert renamed.out.splitlines()[0] == "Own list@draft: Plain, swivel, 2 parts have its figures"
