@@ -1044,6 +1044,10 @@
    <translation>Betrag</translation>
   </message>
   <message>
+   <source>Amount, {currency}</source>
+   <translation>Summe, {currency}</translation>
+  </message>
+  <message>
    <source>An attendant</source>
    <translation>Ein Tankwart</translation>
   </message>
@@ -4052,7 +4056,7 @@
    <translation>Prozent der Trennungen, nach denen sie trotzdem ersetzt wird.</translation>
   </message>
   <message>
-   <source>Percent of what is fitted, rounded up to whole pieces.</source>
+   <source>Percent of what is installed, rounded up to whole pieces.</source>
    <translation>Prozent des Eingebauten, auf ganze Stück aufgerundet.</translation>
   </message>
   <message>
@@ -5344,14 +5348,6 @@
    <translation>Etwa 5700 m3. Ohne sie werden keine Massen berechnet.</translation>
   </message>
   <message>
-   <source>Sum</source>
-   <translation>Summe</translation>
-  </message>
-  <message>
-   <source>Sum, {currency}</source>
-   <translation>Summe, {currency}</translation>
-  </message>
-  <message>
    <source>Superseded and discontinued ones.</source>
    <translation>Ersetzte und nicht mehr hergestellte.</translation>
   </message>
@@ -6248,7 +6244,7 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Was verlangt ist</translation>
   </message>
   <message>
-   <source>What is delivered beside the parts that are fitted, and what it is worth to stock few part numbers.</source>
+   <source>What is delivered beside the parts that are installed, and what it is worth to stock few part numbers.</source>
    <translation>Was neben den eingebauten Teilen geliefert wird, und was es wert ist, wenige Teilenummern zu führen.</translation>
   </message>
   <message>

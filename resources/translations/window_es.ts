@@ -1044,6 +1044,10 @@
    <translation>Importe</translation>
   </message>
   <message>
+   <source>Amount, {currency}</source>
+   <translation>Suma, {currency}</translation>
+  </message>
+  <message>
    <source>An attendant</source>
    <translation>Un empleado</translation>
   </message>
@@ -4052,7 +4056,7 @@
    <translation>Porcentaje de separaciones tras las que se sustituye de todos modos.</translation>
   </message>
   <message>
-   <source>Percent of what is fitted, rounded up to whole pieces.</source>
+   <source>Percent of what is installed, rounded up to whole pieces.</source>
    <translation>Porcentaje de lo instalado, redondeado a piezas enteras.</translation>
   </message>
   <message>
@@ -5344,14 +5348,6 @@
    <translation>Como 5700 m3. Sin ella no se calculan masas.</translation>
   </message>
   <message>
-   <source>Sum</source>
-   <translation>Suma</translation>
-  </message>
-  <message>
-   <source>Sum, {currency}</source>
-   <translation>Suma, {currency}</translation>
-  </message>
-  <message>
    <source>Superseded and discontinued ones.</source>
    <translation>Las sustituidas y las descontinuadas.</translation>
   </message>
@@ -6248,7 +6244,7 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Qué se pide</translation>
   </message>
   <message>
-   <source>What is delivered beside the parts that are fitted, and what it is worth to stock few part numbers.</source>
+   <source>What is delivered beside the parts that are installed, and what it is worth to stock few part numbers.</source>
    <translation>Qué se entrega además de las piezas instaladas, y cuánto vale tener pocos números de pieza.</translation>
   </message>
   <message>

@@ -1044,6 +1044,10 @@
    <translation>Montant</translation>
   </message>
   <message>
+   <source>Amount, {currency}</source>
+   <translation>Total, {currency}</translation>
+  </message>
+  <message>
    <source>An attendant</source>
    <translation>Un pompiste</translation>
   </message>
@@ -4052,7 +4056,7 @@
    <translation>Pourcentage des séparations après lesquelles il est remplacé quand même.</translation>
   </message>
   <message>
-   <source>Percent of what is fitted, rounded up to whole pieces.</source>
+   <source>Percent of what is installed, rounded up to whole pieces.</source>
    <translation>Pourcentage de ce qui est monté, arrondi à l'unité supérieure.</translation>
   </message>
   <message>
@@ -5344,14 +5348,6 @@
    <translation>Par exemple 5700 m3. Sans elle, les masses ne sont pas calculées.</translation>
   </message>
   <message>
-   <source>Sum</source>
-   <translation>Somme</translation>
-  </message>
-  <message>
-   <source>Sum, {currency}</source>
-   <translation>Total, {currency}</translation>
-  </message>
-  <message>
    <source>Superseded and discontinued ones.</source>
    <translation>Celles remplacées ou plus fabriquées.</translation>
   </message>
@@ -6248,7 +6244,7 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Ce qui est demandé</translation>
   </message>
   <message>
-   <source>What is delivered beside the parts that are fitted, and what it is worth to stock few part numbers.</source>
+   <source>What is delivered beside the parts that are installed, and what it is worth to stock few part numbers.</source>
    <translation>Ce qui est livré en plus des pièces montées, et ce que vaut un stock de peu de références.</translation>
   </message>
   <message>

@@ -35,7 +35,7 @@ def test_the_csv_has_one_row_for_each_part_and_its_sums_add_up() -> None:
     rows = rows_of(bill_csv(factory.site_plan(), story()))
     assert [row["Part number"] for row in rows] == [*factory.chain().numbers, "QW-L1"]
     # 23.45 + 56.15 + 89.90 + 31.05 + 71.90 + 2 x 1.50, added by hand
-    assert sum(Decimal(row["Sum"]) for row in rows) == Decimal("275.45")
+    assert sum(Decimal(row["Amount"]) for row in rows) == Decimal("275.45")
     assert rows[-1]["Qty"] == "2"
 
 
@@ -80,7 +80,7 @@ def test_islands_stand_behind_the_dispensers_of_a_survey_that_names_some() -> No
     book = load_workbook(BytesIO(bill_xlsx(told, story())))
     assert [cell.value for cell in book["Positions"][2]][2] == "=North"
     assert book["Positions"]["C2"].data_type == "s"  # a text and no formula
-    sums = [cell for cell in book["Bill"][1] if cell.value == "Sum"]
+    sums = [cell for cell in book["Bill"][1] if cell.value == "Amount"]
     formats = {book["Bill"].cell(row, sums[0].column).number_format for row in range(2, book["Bill"].max_row + 1)}
     assert formats == {"#,##0.00"}
 
@@ -88,7 +88,7 @@ def test_islands_stand_behind_the_dispensers_of_a_survey_that_names_some() -> No
 def test_workbook_prices_are_numbers_that_add_up() -> None:
     sheet = load_workbook(BytesIO(bill_xlsx(factory.site_plan(), story())))["Bill"]
     titles = [cell.value for cell in sheet[1]]
-    column = titles.index("Sum")
+    column = titles.index("Amount")
     sums = [row[column].value for row in sheet.iter_rows(min_row=2)]
     assert sum(Decimal(str(value)) for value in sums) == Decimal("275.45")
 

@@ -56,7 +56,7 @@ def test_the_totals_of_the_document_are_the_sums_of_their_columns() -> None:
     tables = [block for block in content.blocks if isinstance(block, Table)]
     checked = 0
     for table in tables:
-        if table.columns[-2].title != "Sum, USD":
+        if table.columns[-2].title != "Amount, USD":
             continue
         sums = [Decimal(row.cells[-2]) for row in table.rows if row.emphasis is not Emphasis.TOTAL]
         total = next(row for row in table.rows if row.emphasis is Emphasis.TOTAL)

@@ -80,7 +80,7 @@ def series_resistance(
             Quantity("R_joint", joint_allowance_ohm, Dimension.RESISTANCE),
         ),
         result=Quantity("R at least" if unknown else "R", total, Dimension.RESISTANCE),
-        source="resistances in series; joint: engineering judgement",
+        source="resistances in series; joint: engineering judgment",
         note="a part states nothing: the total cannot be shown" if unknown else "",
     )
     return SeriesResistance(total_ohm=None if unknown else total, known_ohm=total, unknown=unknown, lines=(line,))

@@ -51,7 +51,7 @@ SLIT_GAP = Constant(
     LimitStatus.JUDGEMENT,
 )
 
-STRAIGHT_SOURCE = "64/Re up to Re 2000; Colebrook 1939 from Re 4000; straight line between (engineering judgement)"
+STRAIGHT_SOURCE = "64/Re up to Re 2000; Colebrook 1939 from Re 4000; straight line between (engineering judgment)"
 ANNULUS_SOURCE = "laminar: exact for concentric tubes; Colebrook on the hydraulic diameter from Re 4000, +-10 %"
 COIL_SOURCE = "larger of straight and Schmidt 1967 coil factor, steps bridged over +-10 % of Re; estimate, +-25 %"
 

@@ -307,7 +307,7 @@ def _blend_lines(
             formula="rho = sum(phi rho_i)",
             inputs=(*fractions, *(line.result for line in densities)),
             result=Quantity("rho", density, Dimension.DENSITY),
-            source="volume fractions, excess volume left out (engineering judgement)",
+            source="volume fractions, excess volume left out (engineering judgment)",
         ),
         WorkedLine(
             formula="ln nu = sum(phi ln nu_i)",

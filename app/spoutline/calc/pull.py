@@ -230,7 +230,7 @@ def service_load(
             formula=f"F = {weight.name} + F_u + F_p",
             inputs=(weight, Quantity("F_u", user_tug_n, Dimension.FORCE), thrust),
             result=Quantity("F", total, Dimension.FORCE),
-            source="statics; tug: engineering judgement",
+            source="statics; tug: engineering judgment",
             note="" if seal_diameter_m is not None else "pressure-balanced coupling: no thrust",
         )
     )
@@ -329,7 +329,7 @@ def drive_off(*, separation_n: float, angle_rad: float, strength_margin: float, 
             formula="F_bear = m F_line",
             inputs=(margin, line_pull),
             result=bear,
-            source="margin: engineering judgement",
+            source="margin: engineering judgment",
         ),
     ]
     if arm_m > 0.0:

@@ -159,7 +159,7 @@ def needed_length(*, taut: ReachLength, slack_fraction: float, slack_minimum_m: 
             Quantity("s_min", slack_minimum_m, Dimension.LENGTH),
         ),
         result=Quantity("L_needed", length, Dimension.LENGTH),
-        source="slack so that the hose is never taut (engineering judgement)",
+        source="slack so that the hose is never taut (engineering judgment)",
     )
     return ReachLength(length_m=length, lines=(*taut.lines, line))
 
@@ -200,7 +200,7 @@ def whip_length(*, bend_radius_m: float, turn_angle_rad: float, margin: float) -
             Quantity("phi", turn_angle_rad, Dimension.ANGLE),
         ),
         result=Quantity("L_whip", length, Dimension.LENGTH),
-        source="arc of the least bend radius, geometry; margin: engineering judgement",
+        source="arc of the least bend radius, geometry; margin: engineering judgment",
         note="phi in radians",
     )
     return ReachLength(length_m=length, lines=(line,))

@@ -18,8 +18,6 @@ _LOCALES: Final = {
     Language.GERMAN: "de_DE",
     Language.FRENCH: "fr_FR",
 }
-# English papers go to readers who put the month first and to readers who put the day first: ISO 8601 is read by both.
-_ISO_DAY, _ISO_MOMENT = "yyyy-MM-dd", "yyyy-MM-dd HH:mm"
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,17 +54,13 @@ class Writing:
         return f"{text} {currency}" if with_currency else text
 
     def day(self, day: date) -> str:
-        """Return a day of the calendar."""
+        """Return a day of the calendar; English has the month as a word, so that none is taken for a day."""
         from babel.dates import format_date
 
-        return format_date(day, format=_ISO_DAY if self._is_iso else "medium", locale=_LOCALES[self.language])
+        return format_date(day, format="medium", locale=_LOCALES[self.language])
 
     def moment(self, moment: datetime) -> str:
         """Return a day with its time, to the minute, in the zone that ``moment`` carries."""
-        from babel.dates import format_datetime
-
-        if self._is_iso:
-            return format_datetime(moment, format=_ISO_MOMENT, tzinfo=moment.tzinfo, locale=_LOCALES[self.language])
         from babel.dates import format_time
 
         clock = format_time(moment, format="short", tzinfo=moment.tzinfo, locale=_LOCALES[self.language])
@@ -84,10 +78,6 @@ class Writing:
     @property
     def _before_signs(self) -> str:
         return "\N{NO-BREAK SPACE}" if self.language is Language.FRENCH else ""
-
-    @property
-    def _is_iso(self) -> bool:
-        return self.language is Language.ENGLISH
 
 
 @cache

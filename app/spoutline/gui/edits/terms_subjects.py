@@ -277,11 +277,11 @@ LABOUR = Subject(
 STOCK = Subject(
     name="stock",
     title="Spares and stock",
-    lead="What is delivered beside the parts that are fitted, and what it is worth to stock few part numbers.",
+    lead="What is delivered beside the parts that are installed, and what it is worth to stock few part numbers.",
     parts=(
         TermsTable(
             path="spares", title="Spares", row="spare",
-            help="Percent of what is fitted, rounded up to whole pieces.",
+            help="Percent of what is installed, rounded up to whole pieces.",
             columns=(
                 TermsColumn(
                     name="kind", title="Kind of part", help="Each kind once.", share=3, entry=TermsEntry.CHOICE,

@@ -159,7 +159,7 @@ def bill_columns(story: Story, currency: str) -> tuple[Column[BillLine], ...]:
             is_number=True,
         ),
         Column(
-            title=tr("Sum, {currency}").format(currency=currency),
+            title=tr("Amount, {currency}").format(currency=currency),
             text=lambda row: _bare_money(story, row.sum_minor, currency),
             sort=lambda row: row.sum_minor or 0,
             is_number=True,

@@ -40,7 +40,7 @@ _PULL_AND_HOSE: tuple[Rule, ...] = (
     declared(
         RuleId.BREAKAWAY_OWN_STRENGTH,
         Asked.DRIVE_OFF,
-        "statics; margin is engineering judgement",
+        "statics; margin is engineering judgment",
         L.BREAKAWAY_STRENGTH_MARGIN,
         facts=("pull_strength", "pull_demand"),
     ),
@@ -105,7 +105,7 @@ _PULL_AND_HOSE: tuple[Rule, ...] = (
     declared(
         RuleId.WHIP_LENGTH,
         Asked.WHIP_LENGTH,
-        "geometry; margin is engineering judgement",
+        "geometry; margin is engineering judgment",
         L.BEND_ANGLE_MARGIN,
         facts=("length", "length_minimum", "bend_radius", "turn_angle"),
     ),

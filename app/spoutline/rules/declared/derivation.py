@@ -164,14 +164,14 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.SERVICE_LOAD,
-        "statics; margin is engineering judgement",
+        "statics; margin is engineering judgment",
         L.BREAKAWAY_SERVICE_MARGIN,
         L.PULL_USER_TUG,
         facts=("margin", "user_tug"),
     ),
     _derives(
         Asked.DRIVE_OFF,
-        "statics; margin and angles are engineering judgement",
+        "statics; margin and angles are engineering judgment",
         L.BREAKAWAY_STRENGTH_MARGIN,
         L.BREAKAWAY_ANGLE_ADVICE,
         L.BREAKAWAY_ANGLE_MAX,
@@ -215,7 +215,7 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.REACH,
-        "geometry; slack is engineering judgement",
+        "geometry; slack is engineering judgment",
         L.REACH_SLACK_FRACTION,
         L.REACH_SLACK_MIN,
         facts=("filler", "taut_length", "needed_length"),
@@ -229,7 +229,7 @@ DERIVATION_RULES: tuple[Rule, ...] = (
     ),
     _derives(
         Asked.WHIP_LENGTH,
-        "geometry; margin is engineering judgement",
+        "geometry; margin is engineering judgment",
         L.BEND_ANGLE_MARGIN,
         facts=("turn_angle", "margin"),
     ),

@@ -138,7 +138,7 @@ POSITION_RULES: tuple[Rule, ...] = (
         id=RuleId.LIQUID_SOLID,
         severity=_SHOULD,
         requirement=Asked.TEMPERATURE,
-        source="lowest pour point of B100 (AFDC fuel properties); between blends engineering judgement",
+        source="lowest pour point of B100 (AFDC fuel properties); between blends engineering judgment",
         facts=("family", "temperature_low", "solid_point"),
     ),
     Rule(

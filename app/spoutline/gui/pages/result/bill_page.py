@@ -69,7 +69,7 @@ class BillPage(QWidget):
         card.body.addWidget(self.state_label)
         self.total_label = plain_label("", "price")
         card.body.addWidget(self.total_label)
-        self.positions_model = NodeTree((tr("Position"), tr("Outcome"), tr("Sum")), self)
+        self.positions_model = NodeTree((tr("Position"), tr("Outcome"), tr("Amount")), self)
         self.positions_tree = Tree(tr("Positions on the parts list"), card, shares=(4, 4, 3))
         self.positions_tree.setModel(self.positions_model)
         self.positions_tree.setRootIsDecorated(False)
