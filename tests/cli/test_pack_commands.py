@@ -133,7 +133,7 @@ def test_a_form_goes_out_comes_back_and_its_record_is_kept(
     assert PdfReader(bill).metadata.title == "Bill of materials as built: Maple Ferry Fuels"
     built = text_of(bill)
     assert "Bill of materials as built" in built
-    assert "Built by record 2026-12-01, Ada Quill: 1" in built
+    assert "Built by record Dec 1, 2026, Ada Quill: 1" in built
     listed = spoutline("record", "list", "Maple Ferry Fuels", *own)
     assert "commissioning  1  Ada Quill" in listed.out
     assert listed.code == 1
@@ -273,7 +273,7 @@ def test_wear_and_inspections_are_noted_and_move_the_plan(
     assert spoutline("record", "inspected", site, "1", "hose_pulled_out", "--on", "2027-03-01", *own).code == 0
     spoutline("pack", survey, "--inspection", paper, "--in-service", "2026-12-01", *own)
     text = text_of(paper)
-    assert "2027-03-31 30 days Hose pulled out in full" in text
+    assert "Mar 31, 2027 30 days Hose pulled out in full" in text
     assert "drive-off" in text
     listed = spoutline("record", "list", site, *own).out
     assert "2027-02-03  wear  1  Larkspindle Couplings LS-B101 → Larkspindle Couplings LS-B101  drive_off" in listed

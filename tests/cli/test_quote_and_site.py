@@ -73,7 +73,7 @@ def test_quote_writes_every_paper(
     outputs = [item for name in names for item in (name, tmp_path / f"out{name}")]
     done = spoutline("quote", written(), "--terms", terms(), *outputs)
     assert (done.code, done.err) == (0, "")
-    assert done.out.splitlines()[0] == "HS-1, 2026-11-25 until 2026-12-25: Maple Ferry Fuels, 1 position"
+    assert done.out.splitlines()[0] == "HS-1, Nov 25, 2026 until Dec 25, 2026: Maple Ferry Fuels, 1 position"
     for name, start in names.items():
         assert (tmp_path / f"out{name}").read_bytes().startswith(start)
 

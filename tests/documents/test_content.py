@@ -102,7 +102,7 @@ def test_the_site_head_names_everything_the_plan_was_made_from() -> None:
     rows = {row.label: row.text for row in head.rows}
     assert rows["Name"] == "Bramblefork Fuels"
     assert rows["Address"] == "3 Mill Lane\nBramblefork"
-    assert rows["Date"] == "2026-11-25"
+    assert rows["Date"] == "Nov 25, 2026"
     assert rows["Jurisdiction"] == "United States, general, 2026-11"
     assert rows["Climate"] == "-10 °C to 40 °C"
     assert rows["Catalog edition"] == "2026-11 test"

@@ -52,8 +52,8 @@ def test_the_cover_names_site_days_people_and_the_local_code() -> None:
     cover = page_text(usual(), 0)
     for text in (
         "Bramblefork Fuels",
-        "2026-12-01",
-        "2026-12-02",
+        "Dec 1, 2026",
+        "Dec 2, 2026",
         "Ada Quill",
         "000-0000",
         "Bramblefork fire office (invented)",

@@ -245,7 +245,7 @@ def test_every_page_is_numbered_and_the_quotation_can_be_signed(quotation: Quota
         "Hedgerow Supply",
         "Hollow Ford Fuels",
         "Signature",
-        "Valid through 2026-12-25",
+        "Valid through Dec 25, 2026",
     ):
         assert words in text
     metadata = reader_of(pdf).metadata

@@ -34,7 +34,7 @@ def test_an_amount_is_grouped_and_signed_as_the_language_does(writing: Writing, 
 @pytest.mark.parametrize(
     ("writing", "day", "moment"),
     [
-        (ENGLISH, "2026-11-28", "2026-11-28 15:04"),  # ISO 8601
+        (ENGLISH, "Nov 28, 2026", "Nov 28, 2026, 3:04\u202fPM"),  # CLDR, en: medium
         (SPANISH, "28 nov 2026", None),  # CLDR, es_US, medium
         (GERMAN, "28.11.2026", "28.11.2026, 15:04"),  # DIN 5008
         (FRENCH, "28 nov. 2026", "28 nov. 2026, 15:04"),  # CLDR, fr, medium
