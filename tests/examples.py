@@ -2,12 +2,20 @@
 
 from __future__ import annotations
 
+import pytest
 from hypothesis import settings
 
 WHOLE, QUICK = 100, 25  # what Hypothesis tries by itself where a test names no number, and what a quick run does
 _FEWEST = 10
 
 
-def up_to(whole: int) -> int:
-    """Return how many examples to try of the ``whole`` that a run at length tries."""
-    return min(whole, max(_FEWEST, whole * settings().max_examples // WHOLE))
+def up_to(whole: int, *, fewest: int = _FEWEST) -> int:
+    """Return how many examples to try of the ``whole`` that a run at length tries, but ``fewest`` in any run."""
+    return min(whole, max(fewest, whole * settings().max_examples // WHOLE))
+
+
+def stations(*large: str) -> list[object]:
+    """Return the names of the demonstration stations as parameters; those named here only for a run at length."""
+    from spoutline.bootstrap.demos import demo_names
+
+    return [pytest.param(name, marks=pytest.mark.at_length) if name in large else name for name in demo_names()]

@@ -66,6 +66,12 @@ def generated_site(number: int, draw: random.Random) -> Survey:
     )
 
 
+def small_site(number: int, draw: random.Random) -> Survey:
+    """Return the first two dispensers of such a station, for tests that ask what is done and not how fast."""
+    site = generated_site(number, draw)
+    return site.model_copy(update={"positions": site.positions[:4]})
+
+
 def _position(dispenser: int, side: str, today: str, draw: random.Random) -> dict[str, object]:
     return {
         "label": f"{dispenser}{side}",

@@ -12,7 +12,7 @@ from random import Random
 
 import pytest
 
-from bench.generated_sites_conversion import generated_site
+from bench.generated_sites_conversion import small_site
 from paper_text import text_of
 from program_runs import Spoutline
 from spoutline.documents.json.conversion import ConversionDocument
@@ -150,7 +150,7 @@ def sites(folder: Path, count: int) -> Path:
     folder.mkdir()
     draw = Random(7)
     for number in range(1, count + 1):
-        text = generated_site(number, draw).model_dump_json()
+        text = small_site(number, draw).model_dump_json()
         (folder / f"site_{number:02d}.json").write_text(text, encoding="utf-8")
     return folder
 

@@ -85,7 +85,7 @@ def test_quote_writes_every_paper(
         ("truck_stop", 0, ""),
         ("marina", 0, ""),
         ("mixed_fuels", 1, "without a set that keeps every must: 3 B30"),
-        ("refit_48", 0, ""),
+        pytest.param("refit_48", 0, "", marks=pytest.mark.at_length),
     ],
 )
 def test_ready_terms_quote_every_ready_station(spoutline: Any, tmp_path: Path, name: str, code: int, told: str) -> None:

@@ -17,8 +17,8 @@ HOSTILE = "<img src='http://127.0.0.1:9/x.png'/>=cmd|'/c calc'!A1 $(touch {0}) `
 
 # Python tells every such event to a hook (Python 3.11, audit events table)
 WATCHED = """
-import sys
-folder = sys.argv.pop(1)
+import json, sys
+folder, lines = sys.argv[1], json.loads(sys.argv[2])
 def hook(event, arguments):
     if event == "pickle.find_class" and arguments[0].startswith("babel."):
         return  # Babel keeps the data that it comes with so
@@ -31,7 +31,9 @@ def hook(event, arguments):
             sys.stderr.write(f"DONE open {arguments}\\n")
 sys.addaudithook(hook)
 from spoutline.cli.main import run
-sys.exit(run(sys.argv[1:], lambda *_: 0))
+for line in lines:
+    code = run(line, lambda *_: 0)
+    assert code in (0, 1), code
 """
 
 
@@ -42,7 +44,9 @@ def state_of(folder: Path) -> dict[Path, tuple[bytes, int]]:
 def test_the_watch_sees_what_it_is_there_for(tmp_path: Path) -> None:
     bad = "import os, socket; os.system('true'); open(folder + '/x', 'w'); socket.getaddrinfo('127.0.0.1', 9)\n"
     watched = WATCHED[: WATCHED.index("from spoutline")] + bad
-    done = subprocess.run([sys.executable, "-c", watched, str(tmp_path)], check=False, capture_output=True, text=True)
+    done = subprocess.run(
+        [sys.executable, "-c", watched, str(tmp_path), "[]"], check=False, capture_output=True, text=True
+    )
     assert [line.split()[1] for line in done.stderr.splitlines()] == ["os.system", "open", "socket.getaddrinfo"]
 
 
@@ -63,11 +67,12 @@ def test_a_received_survey_and_its_terms_do_nothing_but_become_papers(tmp_path: 
     before = state_of(received)
     bill = [f"--{form}={out / 'bill'}.{form}" for form in ("pdf", "csv", "xlsx")]
     quote = [f"--{form}={out / 'quote'}.{form}" for form in ("pdf", "csv", "xlsx")]
-    for line in (["bill", survey, *bill], ["quote", survey, "--terms", terms, *quote]):
-        command = [sys.executable, "-c", WATCHED, str(received), "--database", str(shared_database), *map(str, line)]
-        done = subprocess.run(command, check=False, capture_output=True, text=True)
-        assert done.returncode in (0, 1), done.stderr
-        assert "DONE" not in done.stderr, done.stderr
+    shared = ["--database", str(shared_database)]
+    lines = [[*shared, "bill", str(survey), *bill], [*shared, "quote", str(survey), "--terms", str(terms), *quote]]
+    command = [sys.executable, "-c", WATCHED, str(received), json.dumps(lines)]
+    done = subprocess.run(command, check=False, capture_output=True, text=True)
+    assert done.returncode == 0, done.stderr
+    assert "DONE" not in done.stderr, done.stderr
     assert state_of(received) == before
     assert not touched.exists()
     assert len(list(out.iterdir())) == 6

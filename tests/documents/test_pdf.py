@@ -232,6 +232,7 @@ def test_a_long_table_repeats_its_head_on_each_page() -> None:
     assert all("Dispenser" in text and "Result" in text for text in with_rows[:2])
 
 
+@pytest.mark.at_length  # the commands are held so each time, in tests/cli/test_output_files.py
 def test_the_same_plan_gives_the_same_bytes_in_any_process() -> None:
     script = (
         "import hashlib; from datetime import date; from documents import plan_factory as f;"

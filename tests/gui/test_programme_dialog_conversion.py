@@ -9,7 +9,7 @@ from random import Random
 import pytest
 from pytestqt.qtbot import QtBot
 
-from bench.generated_sites_conversion import generated_site
+from bench.generated_sites_conversion import small_site
 from spoutline.bootstrap import Workbench
 from spoutline.gui.dialogs.programme import ProgrammeDialog
 from spoutline.gui.jobs import Jobs
@@ -19,7 +19,7 @@ from spoutline.gui.jobs import Jobs
 def folder(tmp_path: Path) -> Path:
     draw = Random(3)
     for number in (1, 2):
-        text = generated_site(number, draw).model_dump_json()
+        text = small_site(number, draw).model_dump_json()
         (tmp_path / f"site_{number}.json").write_text(text, encoding="utf-8")
     (tmp_path / "torn.json").write_text("{", encoding="utf-8")
     return tmp_path

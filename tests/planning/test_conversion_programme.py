@@ -14,7 +14,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.optimize import Bounds, LinearConstraint, milp
 
-from bench.generated_sites_conversion import generated_site
+from bench.generated_sites_conversion import small_site
 from examples import up_to
 from spoutline.book.book import open_book
 from spoutline.bootstrap import Settings
@@ -138,7 +138,7 @@ def files(tmp_path_factory: pytest.TempPathFactory) -> tuple[Path, ...]:
     tmp_path, draw = tmp_path_factory.mktemp("sites"), Random(11)
     paths = tuple(tmp_path / f"site_{number}.json" for number in range(1, 5))
     for number, path in enumerate(paths, start=1):
-        path.write_text(generated_site(number, draw).model_dump_json(), encoding="utf-8")
+        path.write_text(small_site(number, draw).model_dump_json(), encoding="utf-8")
     (tmp_path / "site_9.json").write_text('{"site": {}}', encoding="utf-8")
     return (*paths, tmp_path / "site_9.json")
 

@@ -35,13 +35,17 @@ def test_what_rises_is_named(rise: dict[str, int]) -> None:
     assert fault.startswith(next(iter(rise)))
 
 
-def test_a_stretch_of_the_day_runs_to_its_end() -> None:
+@pytest.mark.parametrize(
+    ("edits", "papers"),
+    [pytest.param(4, 0, marks=pytest.mark.in_part), pytest.param(30, 1, marks=pytest.mark.at_length)],
+)
+def test_a_stretch_of_the_day_runs_to_its_end(edits: int, papers: int) -> None:
     environment = {**os.environ, "QT_QPA_PLATFORM": "offscreen", "PYTHONPATH": str(_SCRIPT.parents[1])}
-    command = [sys.executable, str(_SCRIPT), "--edits", "30"]
+    command = [sys.executable, str(_SCRIPT), "--edits", str(edits)]
     done = subprocess.run(command, env=environment, capture_output=True, text=True, timeout=300, check=False)
     # so short a day is all warm-up, so that what rises in it says nothing
     assert done.returncode in (0, 1), done.stderr
     assert "Traceback" not in done.stderr
     last = [line.split() for line in done.stdout.splitlines() if line.lstrip()[:1].isdigit()][-1]
-    assert [int(last[place]) for place in (0, 2)] == [30, 1]
+    assert [int(last[place]) for place in (0, 2)] == [edits, papers]
     assert int(last[1]) > 1

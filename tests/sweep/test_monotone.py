@@ -101,6 +101,7 @@ def test_the_order_of_positions_changes_no_set(workbench: Workbench) -> None:
         assert ours.hanging_set == theirs.hanging_set
 
 
+@pytest.mark.at_length  # another station is held so each time, in tests/cli/test_output_files.py
 def test_two_hash_seeds_print_the_same_bytes(shared_database: Path, tmp_path: Path) -> None:
     document = tmp_path / "survey.json"
     document.write_text(place_survey("town gasoline").model_dump_json(), encoding="utf-8")
