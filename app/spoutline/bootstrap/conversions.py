@@ -95,8 +95,9 @@ class ConversionService:
 
         Raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop.
         """
+        from spoutline.planning.conversion.agency_names import check_agency
         from spoutline.planning.conversion.convert_position import ConversionContext
-        from spoutline.planning.conversion.convert_site import check_agency, convert_site
+        from spoutline.planning.conversion.convert_site import convert_site
         from spoutline.planning.sets.context import PlanningContext, stop_listener
 
         vapour = self.vapour_tables()

@@ -479,7 +479,7 @@ class Workbench:
             wrong_parts=lambda refs: with_old_numbers(wrong_refs(refs, catalogue), catalogue),
             shared_numbers=lambda refs: shared_numbers(refs, catalogue),
         )
-        from spoutline.planning.conversion.convert_site import check_agency
+        from spoutline.planning.conversion.agency_names import check_agency
         from spoutline.rules.conversion.demands import with_agency_demands
         from spoutline.rules.conversion.standing import agency_of
 

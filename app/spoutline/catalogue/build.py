@@ -1,33 +1,19 @@
-"""The source tables of the invented catalogue compiled into the database: all of them, or nothing."""
+"""The catalogues of a book opened, *Demonstration* compiled first where its source has another text."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from pathlib import Path
 
-from sqlalchemy import Engine, insert, select, update
+from sqlalchemy import Engine, select
 
-from spoutline.catalogue.descriptions import entry_of
-from spoutline.catalogue.draft import DraftDesk
-from spoutline.catalogue.editions import catalogue_row, published
 from spoutline.catalogue.schema import CATALOGUE_SCHEMA, store_faults
-from spoutline.catalogue.shelf import FIRST_STATE, CatalogueShelf, create_catalogue, publish_draft
-from spoutline.catalogue.source import SourceCatalogue, fingerprint_of, read_source
+from spoutline.catalogue.shelf import CatalogueShelf
+from spoutline.catalogue.source_files import fingerprint_of
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.catalogue.tables import CatalogueRow, StateRow
-from spoutline.database.engine import open_engine, writing
+from spoutline.database.engine import open_engine
 from spoutline.database.faults import Patience
-from spoutline.model.catalogue_edition import DEMONSTRATION, CatalogueEdition, EditionRef
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class BuildReport:
-    """What a compilation put into the database."""
-
-    edition: CatalogueEdition
-    fingerprint: str
-    parts_count: int
-    makers_count: int
+from spoutline.model.catalogue_edition import DEMONSTRATION, EditionRef
 
 
 def open_shelf(url: str, source: Path, *, may_create: bool = True) -> CatalogueShelf:
@@ -41,6 +27,8 @@ def open_shelf(url: str, source: Path, *, may_create: bool = True) -> CatalogueS
         CATALOGUE_SCHEMA.bring_up_to_date(engine)
         stored, left_out = _stored(engine)
         if not left_out and stored != fingerprint_of(source):
+            from spoutline.catalogue.compile import compile_catalogue  # checks and models of rows: seldom needed
+
             compile_catalogue(source, engine)
     except BaseException:
         engine.dispose()
@@ -51,46 +39,6 @@ def open_shelf(url: str, source: Path, *, may_create: bool = True) -> CatalogueS
 def ensure_catalogue(url: str, source: Path, *, may_create: bool = True) -> CatalogueStore:
     """Open the newest edition of *Demonstration*; otherwise as ``open_shelf``."""
     return open_shelf(url, source, may_create=may_create).parts(EditionRef(DEMONSTRATION))
-
-
-def compile_catalogue(source: Path, engine: Engine) -> BuildReport:
-    """Check every source table, then publish them as the next edition of *Demonstration* in one transaction.
-
-    Where no part changed the newest edition stays the newest. The tables must exist already
-    (``CATALOGUE_SCHEMA.bring_up_to_date``). Raise ``InputFault`` with every fault of every row, or ``StoreFault``; the
-    database then stays as it was.
-    """
-    catalogue = read_source(source)
-    return BuildReport(
-        edition=publish_source(engine, catalogue),
-        fingerprint=catalogue.fingerprint,
-        parts_count=len(catalogue.parts),
-        makers_count=len(catalogue.makers),
-    )
-
-
-def publish_source(engine: Engine, catalogue: SourceCatalogue) -> CatalogueEdition:
-    """Let *Demonstration* hold what ``catalogue`` holds; raise ``StoreFault``."""
-    with store_faults(engine), writing(engine, CATALOGUE_SCHEMA.lock) as connection:
-        if connection.execute(select(StateRow.id)).scalar() is None:
-            connection.execute(insert(StateRow), [FIRST_STATE])
-        row = catalogue_row(connection, DEMONSTRATION) or create_catalogue(connection, DEMONSTRATION)
-        desk = DraftDesk(connection, row.id, row.last_edition)
-        desk.put(entry_of(part) for part in catalogue.parts)
-        desk.keep_only({part.ref for part in catalogue.parts})
-        desk.references.put(catalogue.references)
-        desk.references.keep_only({one.ref for one in catalogue.references})
-        noted = {"source_fingerprint": catalogue.fingerprint}
-        connection.execute(update(CatalogueRow).where(CatalogueRow.id == row.id).values(**noted))
-        newest = published(connection, row, row.last_edition)
-        done, leading = desk.counts, desk.references
-        if (
-            newest is not None
-            and newest.edition.title == catalogue.edition
-            and not (done.new or done.changed or done.gone or leading.new or leading.changed or leading.gone)
-        ):
-            return newest.edition
-        return publish_draft(connection, row, title=catalogue.edition, notes=catalogue.notes, publisher="", on=None)
 
 
 def _stored(engine: Engine) -> tuple[str | None, bool]:

@@ -13,9 +13,10 @@ from pydantic import ConfigDict, Field, create_model, model_validator
 from pydantic_core import PydanticCustomError
 
 from spoutline.catalogue.cells import MakerPrefix, Name, PartNumber, PortCell, PriceCell, YesNo, words_cell
+from spoutline.catalogue.source_files import KINDS_OF_TABLE
 from spoutline.catalogue.table_rules import table_faults
 from spoutline.model.figure import plain_number
-from spoutline.model.part import ACCESSORIES, Part, PartKind, PartStatus, Price
+from spoutline.model.part import Part, PartKind, PartStatus, Price
 from spoutline.model.part_figures import BLOCKS, BLOCKS_OF_KIND, PartFigure, figures_of
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plain_values import PlainValues
@@ -35,18 +36,6 @@ KIND_LETTERS: dict[PartKind, str] = {
     PartKind.SEALANT: "P",
     PartKind.LABEL: "L",
 }
-KINDS_OF_TABLE: dict[str, tuple[PartKind, ...]] = {
-    "nozzles.csv": (PartKind.NOZZLE,),
-    "swivels.csv": (PartKind.SWIVEL,),
-    "swivel_breakaways.csv": (PartKind.SWIVEL_BREAKAWAY,),
-    "curb_hoses.csv": (PartKind.CURB_HOSE,),
-    "whip_hoses.csv": (PartKind.WHIP_HOSE,),
-    "breakaways.csv": (PartKind.BREAKAWAY,),
-    "adaptors.csv": (PartKind.ADAPTOR,),
-    "splitters.csv": (PartKind.SPLITTER,),
-    "accessories.csv": ACCESSORIES,
-}
-
 CROSS_FAULT = "cross_fault"  # error type of a rule between cells; its context holds the faults
 CrossFault = tuple[str, str]  # column, what would be right
 

@@ -8,12 +8,11 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import date
 from itertools import islice
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from sqlalchemy import Connection, Engine, func, insert, or_, select, update
 
 from spoutline.catalogue.cross_references import references_held
-from spoutline.catalogue.draft import DraftDesk
 from spoutline.catalogue.editions import (
     CatalogueKey,
     OpenedEdition,
@@ -49,6 +48,9 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_family import PartFamily
 from spoutline.model.part_ref import PartRef
 from spoutline.model.pricing import PriceList
+
+if TYPE_CHECKING:
+    from spoutline.catalogue.draft import DraftDesk
 
 _STATE_KEY = 1  # the only row of its table
 _FETCHED = 2_000  # rows that are held in memory at once
@@ -244,7 +246,7 @@ class CatalogueShelf:
         """
         with self._reading() as connection:
             row = _writable(connection, name)
-            yield DraftDesk(connection, row.id, row.last_edition)
+            yield _desk(connection, row)
 
     @contextmanager
     def draft(self, name: str, *, dry_run: bool = False) -> Iterator[DraftDesk]:
@@ -255,7 +257,7 @@ class CatalogueShelf:
         try:
             with self._writing() as connection:
                 row = _writable(connection, name)
-                yield DraftDesk(connection, row.id, row.last_edition)
+                yield _desk(connection, row)
                 if dry_run:
                     raise _OnlyTried
         except _OnlyTried:
@@ -265,7 +267,7 @@ class CatalogueShelf:
         """Let the draft be as the newest edition again."""
         with self._writing() as connection:
             row = _writable(connection, name)
-            desk = DraftDesk(connection, row.id, row.last_edition)
+            desk = _desk(connection, row)
             families = tuple(families_held(connection, row.id, row.last_edition)) if row.last_edition else ()
             desk.families.keep_only({one.name for one in families})
             desk.families.put(families)
@@ -518,3 +520,10 @@ def fingerprint_of_states(
     for text in sorted(map(family_text, families)):
         digest.update(f"\3{text}\n".encode())
     return digest.hexdigest()
+
+
+def _desk(connection: Connection, row: CatalogueKey) -> DraftDesk:
+    """Return the draft of a catalogue; what describes parts is imported where somebody writes, never to plan."""
+    from spoutline.catalogue.draft import DraftDesk
+
+    return DraftDesk(connection, row.id, row.last_edition)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import csv
 import difflib
-import hashlib
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field, replace
 from pathlib import Path
@@ -14,16 +13,13 @@ from pydantic import BaseModel, ConfigDict, Field, ValidationError
 from pydantic_core import ErrorDetails
 
 from spoutline.catalogue.rows import CROSS_FAULT, TABLES, PartRow
-from spoutline.input_bounds import BOUNDS, bounded_bytes, toml_table
+from spoutline.catalogue.source_files import EDITION_FILE, MAKERS_FILE, REFERENCES_FILE, bytes_of, fingerprint_of
+from spoutline.input_bounds import toml_table
 from spoutline.model.cross_reference import CrossReference
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plain_values import PlainValues
-
-MAKERS_FILE = "makers.toml"
-EDITION_FILE = "edition.toml"
-REFERENCES_FILE = "cross_references.csv"
 
 _Model = TypeVar("_Model", bound=BaseModel)
 
@@ -79,16 +75,6 @@ class _Reading:
 
     def fault(self, place: str, column: str, value: str, wanted: str) -> None:
         self.problems.append(InputProblem(place, column, value, wanted))
-
-
-def fingerprint_of(source: Path) -> str:
-    """Return a fingerprint of every source file; raise ``InputFault`` where one cannot be read."""
-    digest = hashlib.sha256()
-    for name in (EDITION_FILE, MAKERS_FILE, *TABLES):
-        digest.update(name.encode() + b"\0" + _bytes_of(source / name) + b"\0")
-    if (source / REFERENCES_FILE).exists():
-        digest.update(REFERENCES_FILE.encode() + b"\0" + _bytes_of(source / REFERENCES_FILE) + b"\0")
-    return digest.hexdigest()
 
 
 def read_source(source: Path) -> SourceCatalogue:
@@ -291,16 +277,9 @@ def _toml(path: Path, model: type[_Model], reading: _Reading) -> _Model | None:
 
 def _text_of(path: Path, reading: _Reading) -> str | None:
     try:
-        return _bytes_of(path).decode("utf-8")
+        return bytes_of(path).decode("utf-8")
     except UnicodeDecodeError as fault:
         reading.fault(path.name, "file", f"byte {fault.start}", "save the file as UTF-8")
     except InputFault as fault:
         reading.problems.extend(fault.problems)
     return None
-
-
-def _bytes_of(path: Path) -> bytes:
-    try:
-        return bounded_bytes(path, BOUNDS.catalogue_bytes, "file", f"a readable file {path}")
-    except InputFault as fault:
-        raise InputFault(tuple(replace(one, place=path.name) for one in fault.problems)) from fault

@@ -8,7 +8,8 @@ import pytest
 from sqlalchemy import MetaData, inspect, select, text
 
 from spoutline import assets
-from spoutline.catalogue.build import compile_catalogue, ensure_catalogue
+from spoutline.catalogue.build import ensure_catalogue
+from spoutline.catalogue.compile import compile_catalogue
 from spoutline.catalogue.schema import CATALOGUE_SCHEMA
 from spoutline.catalogue.source import fingerprint_of, read_source
 from spoutline.catalogue.tables import CatalogueTable

@@ -11,7 +11,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 from pydantic import ValidationError
 
-from spoutline.catalogue.rows import KINDS_OF_TABLE, TABLES
+from spoutline.catalogue.rows import TABLES
+from spoutline.catalogue.source_files import KINDS_OF_TABLE
 from spoutline.catalogue.tables import FIGURE_TABLES, WORD_TABLES, CatalogueTable
 from spoutline.documents.json.plan import PartAttributes, PortRecord
 from spoutline.model.installed import InstalledPart

@@ -6,7 +6,8 @@ from pathlib import Path
 import pytest
 from sqlalchemy import text
 
-from spoutline.catalogue.build import compile_catalogue, ensure_catalogue
+from spoutline.catalogue.build import ensure_catalogue
+from spoutline.catalogue.compile import compile_catalogue
 from spoutline.catalogue.source import read_source
 from spoutline.database.engine import open_engine
 from spoutline.model.faults import InputFault, InputProblem

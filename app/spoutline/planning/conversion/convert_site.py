@@ -19,6 +19,7 @@ from spoutline.model.removal_standing import RemovalStanding
 from spoutline.model.survey import Position, Survey
 from spoutline.model.tank_change import TankChange
 from spoutline.model.vapour_figures import VapourFigureId, VapourTables
+from spoutline.planning.conversion.agency_names import check_agency
 from spoutline.planning.conversion.convert_position import ConversionContext, convert_position
 from spoutline.planning.conversion.emission_sheet import emission_sheet
 from spoutline.planning.conversion.liquid_of_today import hindrances_of
@@ -30,7 +31,7 @@ from spoutline.planning.protocols import Progress
 from spoutline.planning.sets.plan_site import provenance_of
 from spoutline.rules.conversion.closings import closing_plan
 from spoutline.rules.conversion.decay import decay_constant
-from spoutline.rules.conversion.standing import UNKNOWN_AGENCY, removal_standing
+from spoutline.rules.conversion.standing import removal_standing
 from spoutline.rules.conversion.tanks import tank_changes
 
 
@@ -103,15 +104,6 @@ def convert_site(
         decay=_decay(survey, positions, context.vapour) if going else None,
         sets_from=sets.sets_from if sets is not None else SetsFrom(way=survey.conversion.follow.value),
     )
-
-
-def check_agency(survey: Survey, vapour: VapourTables) -> None:
-    """Raise ``InputFault`` where the agency is no row of the table."""
-    answered = survey.conversion.agency
-    if vapour.agency(answered) is None:
-        known = ", ".join(row.id for row in vapour.agencies)
-        wanted = f"write one of {known}; {UNKNOWN_AGENCY} is a fair answer"
-        raise InputFault((InputProblem("", "conversion, agency", repr(answered), wanted),))
 
 
 def _installed_parts(survey: Survey, context: ConversionContext) -> dict[PartRef, Part]:

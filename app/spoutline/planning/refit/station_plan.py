@@ -9,9 +9,7 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.limit import RuleTables
 from spoutline.model.plan import PositionPlan, SitePlan
 from spoutline.model.survey import Survey
-from spoutline.planning.pricing.rounding import minor_units
 from spoutline.planning.protocols import PartStore, Progress
-from spoutline.planning.refit.station import plan_refit, stocking_at_list_price
 from spoutline.planning.sets.plan_site import plan_site
 
 
@@ -23,6 +21,8 @@ def stock_price_minor(survey: Survey) -> int | None:
     price, currency = survey.site.stock_price, survey.site.currency
     if not price:
         return None
+    from spoutline.planning.pricing.rounding import minor_units
+
     try:
         return minor_units(price, currency)
     except ValueError as fault:
@@ -53,6 +53,8 @@ def station_plan(
     alone = plan_site(survey, tables, parts, progress, steps=steps)
     if price is None:
         return alone
+    from spoutline.planning.refit.station import plan_refit, stocking_at_list_price
+
     stocking = stocking_at_list_price(price, survey.site.currency)
     together = plan_refit(survey, tables, parts, stocking=stocking, steps=steps, progress=progress).site_plan
     return replace(alone, positions=tuple(map(_common, alone.positions, together.positions)))

@@ -1,0 +1,17 @@
+"""The agency that a survey names, held against the table of agencies; every plan asks for it."""
+
+from __future__ import annotations
+
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.survey import Survey
+from spoutline.model.vapour_figures import VapourTables
+from spoutline.rules.conversion.standing import UNKNOWN_AGENCY
+
+
+def check_agency(survey: Survey, vapour: VapourTables) -> None:
+    """Raise ``InputFault`` where the agency is no row of the table."""
+    answered = survey.conversion.agency
+    if vapour.agency(answered) is None:
+        known = ", ".join(row.id for row in vapour.agencies)
+        wanted = f"write one of {known}; {UNKNOWN_AGENCY} is a fair answer"
+        raise InputFault((InputProblem("", "conversion, agency", repr(answered), wanted),))
