@@ -156,6 +156,8 @@ def test_what_cannot_be_an_article_is_told(hose: Part, catalogue: CatalogueStore
         ({"by_length": {}}, "price of one unit of length"),
         ({"longest": Fraction(200), "step": Fraction(10)}, "length"),
         ({"number": "CH\x07"}, "number"),
+        ({"number": ""}, "1 to 40 characters"),
+        ({"number": "C" * 300}, "1 to 40 characters"),
     ):
         with pytest.raises(InputFault, match=told):
             cut_entries(article(hose, **said))

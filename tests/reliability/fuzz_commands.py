@@ -176,8 +176,17 @@ def commands(made: seeds.Seeds, database: Path, folder: Path) -> tuple[Target, .
     form.write_bytes(made.form)
     parts = place / "parts.csv"
     parts.write_bytes(seeds.SUPPLIER_TABLES[1])
-    for name in ("Office", "Exchanged"):
+    for name in ("Office", "Exchanged", "Described"):
         runs.run(["catalogue", "new", name])
+    exported, types = str(place / "described.zip"), place / "types.csv"
+    types.write_bytes(seeds.TYPES[0])
+    for said in (
+        ["catalogue", "export", "Demonstration", "--out", exported, "--force"],
+        ["catalogue", "import", exported, "--into", "Described"],
+        ["catalogue", "import", str(parts), "--into", "Office", "--maker", "Quillwort Works"],
+        ["dispenser-type", "import", str(types)],
+    ):
+        runs.run(said)
     prices = place / "prices"
     prices.mkdir(exist_ok=True)
     (prices / "lists.toml").write_text(seeds.LISTS, encoding="utf-8")
@@ -308,9 +317,139 @@ def commands(made: seeds.Seeds, database: Path, folder: Path) -> tuple[Target, .
             lambda path: ["catalogue", "import", path, "--into", "Exchanged", "--dry-run"],
             12,
         ),
+        *_tables(of, place),
         of("profile import", "r.toml", (made.profile,), toml, lambda path: ["profile", "import", path], 6),
         *_questions(made, runs, place),
     )
+
+
+def _tables(of: Callable[..., Target], place: Path) -> Iterator[Target]:
+    """Yield the tables that a keeper and a surveyor take in, and what is said of them."""
+    table, words = changed.of_csv, changed.of_bytes
+    positions, cut = place / "positions.csv", ["catalogue", "cut", "Described", "TH-H101", "--number", "C 7", "--unit"]
+    positions.write_bytes(seeds.POSITIONS[0])
+    lengths = ["--from", "7", "--to", "9", "--step", "6 in"]
+    yield of(
+        "import into",
+        "t.csv",
+        seeds.POSITIONS,
+        table,
+        lambda path: ["import", path, "--into", place / "survey.json", "--dry-run", "--json"],
+        12,
+    )
+    yield of(
+        "import --map",
+        "m.toml",
+        seeds.MAP,
+        changed.of_toml,
+        lambda path: ["import", positions, "--site", "Elm Street", "--map", path],
+        8,
+    )
+    yield of(
+        "import --column",
+        "w.txt",
+        (b"Note=notes", b"E=outlet.height_m in ft"),
+        words,
+        lambda path: ["import", positions, "--site", "Elm Street", f"--column={_typed(path)}"],
+        6,
+    )
+    yield of(
+        "import --replace",
+        "w.txt",
+        (b"liquid.family:E10=diesel",),
+        words,
+        lambda path: ["import", positions, "--site", "Elm Street", f"--replace={_typed(path)}", "--dry-run"],
+        4,
+    )
+    yield of(
+        "cross-reference import",
+        "t.csv",
+        seeds.REFERENCES,
+        table,
+        lambda path: ["catalogue", "cross-reference", "import", path, "--into", "Office", "--dry-run"],
+        12,
+    )
+    yield of(
+        "cross-reference find",
+        "w.txt",
+        (b"BM 4411",),
+        words,
+        lambda path: ["catalogue", "cross-reference", "find", "--", _typed(path)],
+        4,
+    )
+    yield of(
+        "cross-reference add",
+        "w.txt",
+        (b"BM 4411",),
+        words,
+        lambda path: ["catalogue", "cross-reference", "add", "--", "Office", "Old", _typed(path), "New", "N 1"],
+        4,
+    )
+    for dry in (True, False):
+        yield of(
+            f"dispenser-type import{' --dry-run' if dry else ''}",
+            "t.csv",
+            seeds.TYPES,
+            table,
+            lambda path, dry=dry: ["dispenser-type", "import", path, *(["--dry-run"] if dry else [])],
+            8,
+        )
+    yield of(
+        "dispenser-type change",
+        "w.txt",
+        (b"outlet.height_m=2.1 m", b"outlet.size=3/4"),
+        words,
+        lambda path: ["dispenser-type", "change", "Rushwater 7", f"--set={_typed(path)}"],
+        5,
+    )
+    for name, sound in (("price-list import", (seeds.PRICES.encode(),)), ("price-list table", seeds.PRICE_TABLES)):
+        words_of_list = ["--id", "own", "--maker", "Quillwort Works", "--currency", "USD", "--valid-from", "2026-01-01"]
+        yield of(
+            name,
+            "t.csv",
+            sound,
+            table,
+            lambda path, said=words_of_list: ["catalogue", "price-list", "import", path, "--into", "Office", *said],
+            10,
+        )
+    yield of(
+        "price", "w.txt", (b"Q-1",), words, lambda path: ["catalogue", "price", "Office@draft", "--", _typed(path)], 4
+    )
+    yield of(
+        "price --on",
+        "w.txt",
+        (b"2026-08-01",),
+        words,
+        lambda path: ["catalogue", "price", "Office@draft", "Q-1", f"--on={_typed(path)}"],
+        3,
+    )
+    for option, sound in (
+        ("--from", b"7 ft 6 in"),
+        ("--step", b"6 in"),
+        ("--price", b"4.50 USD"),
+        ("--number", b"C 7"),
+    ):
+        yield of(
+            f"catalogue cut {option}",
+            "w.txt",
+            (sound,),
+            words,
+            lambda path, option=option: [
+                *(*cut, "ft", *lengths, "--price", "4 USD", "--dry-run"),
+                f"{option}={_typed(path)}",
+            ],
+            4,
+        )
+    one = ["--liquid", "e10", "--duty", "car", "--vapor", "none", "--outlet", "npt_3_4", "--climate", "mild"]
+    for option, sound in (("--most", b"3"), ("--jurisdiction", b"us_general"), ("--currency", b"USD")):
+        yield of(
+            f"coverage {option}",
+            "w.txt",
+            (sound,),
+            words,
+            lambda path, option=option: ["catalogue", "coverage", "Described@draft", *one, f"{option}={_typed(path)}"],
+            1,
+        )
 
 
 def _typed(path: Path) -> str:

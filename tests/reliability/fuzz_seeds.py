@@ -50,6 +50,28 @@ role = "owner"
 name = "Odile Fenn"
 telephone = "555 0100"
 """
+REFERENCES = (
+    b"old number,old maker,part number,part maker,relation\nB 100,Brackwater,Q 1/2,Quillwort Works,same\n"
+    b"C-1,Aldertarn,B 100,Brackwater,equivalent\n",
+    b"Competitor;Their number;Our number;Our maker;Note\nBrackwater;B 7;Q-2;Quillwort Works;=1+1\nTotal;;;;\n",
+)
+TYPES = (
+    b"name,maker,outlet.thread,outlet.size,outlet.height_m,retrieval,overhead\n"
+    b"Rushwater 7,Rushwater,NPT,3/4,2.1,reel,\n",
+    b"Dispenser model;Outlet height (ft);Retrieval;Overhead;Supply pressure (psi)\nRushwater 8;7 ft 6 in;reel;yes;50\n",
+)
+PRICE_TABLES = (
+    b"Part no,Description,List price\nQ-1,hose,$12.50\nQ-2,=1+1,n/a\nTotal,,12.50\n",
+    b"Part no;Text;Price USD;Maker\nQ 1/2;swivel;10;Quillwort Works\n",
+)
+POSITIONS = (
+    b"Hose;Pump;Fuel;Percent;Outlet height (ft);Pump model;Note\nIsland 1\n1A;1;E10;;7 ft;Rushwater 7;=1+1\n"
+    b"1B;1;diesel;5;2.1 m;;x\nTotal;;;;;;\n",
+)
+MAP = (
+    b'format = "spoutline-table-map"\nsubject = "positions"\nunits = "US"\ndecimal_comma = true\n'
+    b'[[column]]\ntitle = "Hose"\nfield = "label"\n[[repair]]\ndo = "skip_row"\nrow = 3\nnumber = "1A"\n',
+)
 STOCK = "part_number,quantity\nLS-S101,4\nLS-B101,2\nQW-N101,0\n"
 LISTS = """\
 [[price_list]]

@@ -24,6 +24,7 @@ from spoutline.model.pricing import PriceBreak, PriceList, PriceRow
 
 MOST_LENGTHS: Final = 400
 _INCHES: Final = 12
+_NUMBER_LENGTH: Final = 40  # there is room for the length behind it
 _SOURCE: Final = "cut to length, article "
 
 
@@ -122,6 +123,9 @@ def _base(cut: CutHose) -> tuple[float, float, float]:
     if base.kind not in HOSES or found.part is None or found.part.hose is None:
         lacks = f"; it lacks {', '.join(found.lacking)}" if found.lacking else ""
         raise InputFault((InputProblem(str(base.ref), "base", str(base.kind), f"a described hose is needed{lacks}"),))
+    if not 1 <= len(cut.number) <= _NUMBER_LENGTH:
+        wanted = f"a number of 1 to {_NUMBER_LENGTH} characters; the length follows it"
+        raise InputFault((InputProblem("", "number", repr(cut.number[:60]), wanted),))
     if not cut.by_length:
         wanted = "a price of one unit of length, such as 12.50 USD"
         raise InputFault((InputProblem("", "price", "nothing", wanted),))
