@@ -12,7 +12,7 @@ import sys
 import tempfile
 from pathlib import Path
 
-from locked import TEST, read_lock
+from locked import PACKAGING, TEST, read_lock
 
 PROJECT = Path(__file__).resolve().parents[1]
 ENVIRONMENT = PROJECT / ".venv"
@@ -106,7 +106,8 @@ def _install(*, with_tests: bool) -> None:
     """
     print("Installing the packages that requirements.lock names (about a minute) ...", flush=True)
     pip = [str(python()), "-m", "pip", "install", "--quiet", "--disable-pip-version-check", "--no-input", "--no-deps"]
-    wanted = [one for one in read_lock(LOCK) if with_tests or one.section != TEST]
+    left_out = {PACKAGING} if with_tests else {PACKAGING, TEST}
+    wanted = [one for one in read_lock(LOCK) if one.section not in left_out]
     bare = [one.name for one in wanted if not one.hashes]
     if bare:
         raise SetUpFailed(f"requirements.lock holds no hashes of {', '.join(bare)}: run packaging/lock.py.")

@@ -17,7 +17,7 @@ from collections.abc import Iterable
 from dataclasses import replace
 from pathlib import Path
 
-from locked import BUILD, PROGRAM, TEST, Locked, read_lock
+from locked import BUILD, PACKAGING, PROGRAM, TEST, Locked, read_lock
 from packaging.requirements import Requirement
 
 PROJECT = Path(__file__).resolve().parents[1]
@@ -44,7 +44,7 @@ def main() -> int:
         for one in sorted(packages, key=lambda one: one.name)
     ]
     parts = [HEAD]
-    for section in (PROGRAM, BUILD, TEST):
+    for section in (PROGRAM, BUILD, PACKAGING, TEST):
         parts.append(f"\n# == {section}\n")
         parts += [f"{one.lines()}\n" for one in written if one.section == section]
     LOCK.write_text("".join(parts), encoding="utf-8")
@@ -68,6 +68,7 @@ def _sections() -> dict[str, str]:
     project = tomllib.loads((PROJECT / "pyproject.toml").read_text(encoding="utf-8"))
     extras = project["project"]["optional-dependencies"]
     roots = {
+        PACKAGING: extras["packaging"],
         BUILD: [*project["build-system"]["requires"], "editables"],
         PROGRAM: [*project["project"]["dependencies"], *extras["office"]],
     }

@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass
 from pathlib import Path
 
-PROGRAM, BUILD, TEST = "program", "build", "test"
+PROGRAM, BUILD, PACKAGING, TEST = "program", "build", "packaging", "test"
 _HEAD = re.compile(r"# == (\w+)")
 _PIN = re.compile(r"([a-z0-9-]+)==([0-9][0-9a-z.]*)")
 _HASH = re.compile(r"--hash=sha256:([0-9a-f]{64})")

@@ -257,7 +257,7 @@ def spoutline(
 
     monkeypatch.setattr(workbench, "Stores", open_stores)
 
-    def no_window(_workbench: object, _survey: object) -> int:
+    def no_window(_workbench: object, _survey: object, _trouble: str) -> int:
         raise AssertionError("this command must not open a window")
 
     def go(*arguments: object, stdin: bytes = b"") -> Done:

@@ -22,8 +22,11 @@ def main() -> int:
         return 130
 
 
-def open_window(workbench: Workbench, survey: Survey | None) -> int:
-    """Open the window; where none can open, say why and how the command line does the job, and return 2."""
+def open_window(workbench: Workbench, survey: Survey | None, trouble: str = "") -> int:
+    """Open the window, which tells of ``trouble``.
+
+    Where none can open, say why and how the command line does the job, and return 2.
+    """
     from spoutline.cli.display_server import COMMAND_LINE_FORM, reason_against_window
     from spoutline.cli.exit_code import ExitCode
 
@@ -33,7 +36,7 @@ def open_window(workbench: Workbench, survey: Survey | None) -> int:
         return ExitCode.BAD_INPUT
     from spoutline.gui.window.start import run
 
-    return run(lambda: workbench, survey, [sys.argv[0]], workbench.language)
+    return run(lambda: workbench, survey, [sys.argv[0]], workbench.language, trouble)
 
 
 if __name__ == "__main__":

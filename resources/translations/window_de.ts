@@ -1116,6 +1116,10 @@
    <translation>Wie in der Preisliste.</translation>
   </message>
   <message>
+   <source>As pages (PDF), or as one HTML page for screen readers and mails.</source>
+   <translation>Als Seiten (PDF) oder als eine HTML-Seite für Bildschirmleser und E-Mails.</translation>
+  </message>
+  <message>
    <source>As printed.</source>
    <translation>Wie gedruckt.</translation>
   </message>
@@ -2478,6 +2482,10 @@
   <message>
    <source>Greatest share of a grade out of ser&amp;vice</source>
    <translation>Größter Anteil einer S&amp;orte außer Betrieb</translation>
+  </message>
+  <message>
+   <source>HTML page, for screen readers</source>
+   <translation>HTML-Seite, für Bildschirmleser</translation>
   </message>
   <message>
    <source>Ha&amp;ng this one</source>
@@ -7156,6 +7164,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>nicht bekannt, keiner gerechnet</translation>
   </message>
   <message>
+   <source>not noted which</source>
+   <translation>nicht vermerkt, welche</translation>
+  </message>
+  <message>
    <source>not open</source>
    <translation>nicht offen</translation>
   </message>
@@ -7710,6 +7722,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{path} is there already, and this program did not write it as such a file. Replace it?</source>
    <translation>{path} ist schon da, und dieses Programm hat es nicht als solche Datei geschrieben. Ersetzen?</translation>
+  </message>
+  <message>
+   <source>{place} was written by a newer version of Spoutline ({written_by}; form {form}). This is Spoutline {program}, which knows forms up to {known_form}; nothing was changed. Use the newer program, or restore a backup that was made before.</source>
+   <translation>{place} wurde von einer neueren Version von Spoutline geschrieben ({written_by}; Form {form}). Dies ist Spoutline {program}, das Formen bis {known_form} kennt; es wurde nichts geändert. Nehmen Sie das neuere Programm, oder spielen Sie eine Sicherung von vorher zurück.</translation>
   </message>
   <message>
    <source>{place}: {remaining} of {all} parts allowed; makers: {makers}</source>

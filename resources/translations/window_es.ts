@@ -1116,6 +1116,10 @@
    <translation>Como en la lista de precios.</translation>
   </message>
   <message>
+   <source>As pages (PDF), or as one HTML page for screen readers and mails.</source>
+   <translation>Como páginas (PDF) o como una sola página HTML para lectores de pantalla y correos.</translation>
+  </message>
+  <message>
    <source>As printed.</source>
    <translation>Como está impreso.</translation>
   </message>
@@ -2478,6 +2482,10 @@
   <message>
    <source>Greatest share of a grade out of ser&amp;vice</source>
    <translation>Mayor parte de un producto fuera de ser&amp;vicio</translation>
+  </message>
+  <message>
+   <source>HTML page, for screen readers</source>
+   <translation>Página HTML, para lectores de pantalla</translation>
   </message>
   <message>
    <source>Ha&amp;ng this one</source>
@@ -7156,6 +7164,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>no se sabe, no se cuenta ninguno</translation>
   </message>
   <message>
+   <source>not noted which</source>
+   <translation>no consta cuál</translation>
+  </message>
+  <message>
    <source>not open</source>
    <translation>no abierto</translation>
   </message>
@@ -7710,6 +7722,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{path} is there already, and this program did not write it as such a file. Replace it?</source>
    <translation>{path} ya existe, y este programa no lo escribió como tal archivo. ¿Sustituirlo?</translation>
+  </message>
+  <message>
+   <source>{place} was written by a newer version of Spoutline ({written_by}; form {form}). This is Spoutline {program}, which knows forms up to {known_form}; nothing was changed. Use the newer program, or restore a backup that was made before.</source>
+   <translation>{place} se escribió con una versión más nueva de Spoutline ({written_by}; forma {form}). Esta es Spoutline {program}, que conoce formas hasta {known_form}; no se cambió nada. Use el programa más nuevo o restaure una copia de seguridad anterior.</translation>
   </message>
   <message>
    <source>{place}: {remaining} of {all} parts allowed; makers: {makers}</source>

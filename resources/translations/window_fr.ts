@@ -1116,6 +1116,10 @@
    <translation>Comme dans la liste de prix.</translation>
   </message>
   <message>
+   <source>As pages (PDF), or as one HTML page for screen readers and mails.</source>
+   <translation>En pages (PDF), ou en une seule page HTML pour lecteurs d’écran et courriels.</translation>
+  </message>
+  <message>
    <source>As printed.</source>
    <translation>Comme imprimé.</translation>
   </message>
@@ -2478,6 +2482,10 @@
   <message>
    <source>Greatest share of a grade out of ser&amp;vice</source>
    <translation>Part maximale d'un produit hors &amp;service</translation>
+  </message>
+  <message>
+   <source>HTML page, for screen readers</source>
+   <translation>Page HTML, pour lecteurs d’écran</translation>
   </message>
   <message>
    <source>Ha&amp;ng this one</source>
@@ -7156,6 +7164,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>inconnu, aucun compté</translation>
   </message>
   <message>
+   <source>not noted which</source>
+   <translation>laquelle n’est pas notée</translation>
+  </message>
+  <message>
    <source>not open</source>
    <translation>pas ouvert</translation>
   </message>
@@ -7710,6 +7722,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{path} is there already, and this program did not write it as such a file. Replace it?</source>
    <translation>{path} existe déjà, et ce programme ne l'a pas écrit comme tel. Le remplacer ?</translation>
+  </message>
+  <message>
+   <source>{place} was written by a newer version of Spoutline ({written_by}; form {form}). This is Spoutline {program}, which knows forms up to {known_form}; nothing was changed. Use the newer program, or restore a backup that was made before.</source>
+   <translation>{place} a été écrit par une version plus récente de Spoutline ({written_by}; forme {form}). Ceci est Spoutline {program}, qui connaît les formes jusqu’à {known_form} ; rien n’a été modifié. Utilisez le programme plus récent, ou restaurez une sauvegarde antérieure.</translation>
   </message>
   <message>
    <source>{place}: {remaining} of {all} parts allowed; makers: {makers}</source>

@@ -40,7 +40,9 @@ def environment(monkeypatch: pytest.MonkeyPatch) -> Any:
     return loaded("environment", monkeypatch)
 
 
-@pytest.mark.parametrize("name", ["environment", "launch", "locked", "verify", "vulnerabilities"])
+@pytest.mark.parametrize(
+    "name", ["bundle", "deb", "environment", "launch", "left_out", "locked", "verify", "vulnerabilities"]
+)
 def test_the_scripts_need_nothing_but_the_standard_library(name: str) -> None:
     tree = ast.parse((PACKAGING / f"{name}.py").read_text())
     imported = {
@@ -261,7 +263,7 @@ def test_the_check_for_vulnerabilities_says_when_it_could_not_be_made(
 
 
 def test_the_desktop_entry_is_valid_and_its_icon_is_there() -> None:
-    path = PACKAGING / "spoutline.desktop"
+    path = PACKAGING / "linux" / "spoutline.desktop"
     parser = configparser.ConfigParser(interpolation=None)
     parser.optionxform = str  # type: ignore[assignment,method-assign]
     parser.read(path)
@@ -269,8 +271,8 @@ def test_the_desktop_entry_is_valid_and_its_icon_is_there() -> None:
     # keys that the Desktop Entry Specification 1.5 requires of an application
     assert entry["Type"] == "Application"
     assert entry["Name"]
-    assert entry["Exec"] == "spoutline"
-    assert (PACKAGING / f"{entry['Icon']}.svg").is_file()
+    assert entry["Exec"] == "spoutline %f"
+    assert (path.parent / f"{entry['Icon']}.svg").is_file()
     validator = shutil.which("desktop-file-validate")
     if validator is not None:
         assert subprocess.run([validator, str(path)], check=False, capture_output=True, text=True).stdout == ""

@@ -83,8 +83,9 @@ def test_a_server_that_listens_on_the_display_is_found(tmp_path: Path) -> None:
 def test_the_window_opens_as_it_was_left_on_a_demo_or_on_a_survey_file(written: Callable[..., Path]) -> None:
     opened: list[str | None] = []
 
-    def open_window(_workbench: object, survey: Survey | None) -> int:
+    def open_window(_workbench: object, survey: Survey | None, trouble: str) -> int:
         opened.append(None if survey is None else survey.site.name)
+        assert trouble == ""
         return 0
 
     assert run([], open_window) == 0
@@ -97,8 +98,8 @@ def test_the_window_opens_as_it_was_left_on_a_demo_or_on_a_survey_file(written: 
 
 
 def test_a_survey_file_that_cannot_be_read_opens_no_window(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    def open_window(_workbench: object, survey: Survey | None) -> int:
-        raise AssertionError(survey)
+    def open_window(_workbench: object, survey: Survey | None, trouble: str) -> int:
+        raise AssertionError(survey, trouble)
 
     bad = tmp_path / "bad.json"
     bad.write_text('{"site": {"name": ""}, "positions": []}', encoding="utf-8")
@@ -153,13 +154,35 @@ def test_the_interrupt_key_ends_a_command_without_a_traceback(tmp_path: Path) ->
     assert "stopped" in said
 
 
+def test_a_file_named_alone_opens_as_a_desktop_opens_it_and_its_faults_are_told_in_the_window(
+    written: Callable[..., Path], tmp_path: Path
+) -> None:
+    opened: list[tuple[str | None, str]] = []
+
+    def open_window(_workbench: object, survey: Survey | None, trouble: str) -> int:
+        opened.append((None if survey is None else survey.site.name, trouble))
+        return 0
+
+    bad = tmp_path / "bad.spoutline.json"
+    bad.write_text('{"site": {"name": ""}, "positions": []}', encoding="utf-8")
+    assert run([str(written(name="Alder Bend"))], open_window) == 0
+    assert run([str(bad)], open_window) == 0
+    assert run([str(tmp_path / "gone.spoutline.json")], open_window) == 0
+    assert opened[0] == ("Alder Bend", "")
+    assert opened[1][0] is None
+    assert str(bad) in opened[1][1]
+    assert "site.name" in opened[1][1]
+    assert opened[2][0] is None
+    assert "gone.spoutline.json" in opened[2][1]
+
+
 def test_a_fault_of_the_program_is_noted_in_a_file_and_told_in_a_sentence(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capfd: pytest.CaptureFixture[str]
 ) -> None:
     monkeypatch.setenv("XDG_STATE_HOME", str(tmp_path))
     words = "Maple Ferry Fuels"
 
-    def broken(_workbench: object, _demo: str | None) -> int:
+    def broken(_workbench: object, _survey: object, _trouble: str) -> int:
         raise ZeroDivisionError(words)
 
     assert run([], broken) == 3

@@ -89,12 +89,12 @@ def test_nothing_lies_outside_the_page() -> None:
 def test_text_stays_legible_in_black_and_white() -> None:
     # 5.6 points is the smallest size the sheet may take; each signal word must stand out from its panel in grey.
     # W3C WCAG 2.1 success criterion 1.4.3 asks a contrast of 4.5 to 1 for text and 3 to 1 for large bold text
-    from spoutline.documents.pdf.caution_sheet import _PANELS
+    from spoutline.documents.pdf.caution_sheet import PANELS
 
     with pdfplumber.open(BytesIO(everything())) as document:
         sizes = [char["size"] for page in document.pages for char in page.chars]
     assert min(sizes) >= 4.2  # sources, three quarters of the text's size
-    for ground, ink in _PANELS.values():
+    for ground, ink in PANELS.values():
         lights = sorted(_luminance(colour) for colour in (ground, ink))
         assert (lights[1] + 0.05) / (lights[0] + 0.05) >= 4.5
 

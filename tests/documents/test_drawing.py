@@ -11,12 +11,12 @@ import pytest
 from documents import plan_factory as factory
 from documents.readers import story
 from spoutline.documents.drawing.balloons import BALLOON_RADIUS_PT, balloon_offsets
+from spoutline.documents.drawing.fit import SCALES, fit
 from spoutline.documents.drawing.flow_chart import flow_chart
 from spoutline.documents.drawing.hose_lines import LineNote, before_nozzle, line_in_use
 from spoutline.documents.drawing.position import position_drawing
 from spoutline.documents.drawing.scenery import quay_edge_m
 from spoutline.documents.drawing.shapes import Balloon, Drawing, Ink, Label, Measure, Path, Place, places_of
-from spoutline.documents.pdf.painter import SCALES, fit
 from spoutline.model.check import CheckId
 from spoutline.model.part import PartKind
 from spoutline.model.plan import HangingSet, PositionPlan, SetLink

@@ -64,6 +64,13 @@ def test_bill_shows_pages_sum_and_positions_and_saves_what_it_shows(
     assert numbers <= {cell for row in rows for cell in row}
     assert (tmp_path / "bill.xlsx").read_bytes()[:2] == b"PK"
 
+    # the same paper as one page of HTML, by the ending of the name
+    page.save_to(tmp_path / "bill.html", "pdf")
+    qtbot.waitUntil((tmp_path / "bill.html").exists, timeout=20_000)
+    text = (tmp_path / "bill.html").read_text(encoding="utf-8")
+    assert text.startswith("<!DOCTYPE html>")
+    assert all(number in text for number in numbers)
+
     page.save_to(tmp_path / "nowhere" / "bill.pdf", "pdf")
     qtbot.waitUntil(lambda: "Nothing was saved" in window.notices.text)
 

@@ -107,6 +107,33 @@ def test_a_name_without_an_ending_gets_one_before_it_is_checked(
     assert Saving(tuple, parent).ask("Save", "bill.pdf", FileForm.PDF) == tmp_path / "bill.pdf"
 
 
+@pytest.mark.parametrize(
+    ("typed", "kind", "wanted"),
+    [
+        ("bill", "PDF (*.pdf)", "bill.pdf"),
+        ("bill", "HTML page, for screen readers (*.html)", "bill.html"),
+        ("bill.pdf", "HTML page, for screen readers (*.html)", "bill.html"),
+        ("bill.html", "PDF (*.pdf)", "bill.html"),
+        ("bill.r2.pdf", "PDF (*.pdf)", "bill.r2.pdf"),
+    ],
+)
+def test_a_paper_is_asked_for_as_pdf_or_html(
+    parent: QWidget, asked: Asked, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, typed: str, kind: str, wanted: str
+) -> None:
+    offered: list[str] = []
+
+    def ask(_parent: QWidget, _title: str, _name: str, types: str) -> tuple[str, str]:
+        offered.append(types)
+        return str(tmp_path / typed), kind
+
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", ask)
+    assert Saving(tuple, parent).ask_paper("Save", "bill") == tmp_path / wanted
+    assert offered == ["PDF (*.pdf);;HTML page, for screen readers (*.html)"]
+    (tmp_path / wanted).write_bytes(b"somebody's")
+    assert Saving(tuple, parent).ask_paper("Save", "bill") is None
+    assert len(asked.questions) == 1
+
+
 def test_nothing_in_the_window_asks_for_a_file_to_write_without_the_check() -> None:
     import spoutline.gui
 

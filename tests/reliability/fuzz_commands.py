@@ -47,7 +47,7 @@ class Commands:
             faults.append(where_of(fault))
             return 3
 
-        def no_window(_workbench: object, _survey: object) -> int:
+        def no_window(_workbench: object, _survey: object, _trouble: str) -> int:
             raise AssertionError("a command opened the window")
 
         with _streams(given) as told, mock.patch.object(main, "_defect", note):

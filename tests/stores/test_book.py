@@ -19,13 +19,14 @@ from pathlib import Path
 import pytest
 from sqlalchemy import inspect
 
+import spoutline
 from spoutline.book.address import database_url
 from spoutline.book.book import Book, open_book
 from spoutline.book.records import SettingName, StaleSurvey
 from spoutline.book.schema import BOOK_SCHEMA
 from spoutline.book.tables import BookTable
 from spoutline.database.engine import open_engine
-from spoutline.model.faults import InputFault, StoreFault
+from spoutline.model.faults import InputFault, NewerStore, StoreFault
 from spoutline.model.survey import Position, Site, Survey
 from stores.revisions import revisions_of, survey_at
 
@@ -258,9 +259,29 @@ def test_a_failing_migration_stops_says_so_and_keeps_the_data(url: str, tmp_path
 def test_a_book_of_a_newer_program_is_refused_and_left_alone(url: str, tmp_path: Path) -> None:
     open_book(url).close()
     with sqlite3.connect(tmp_path / "book.sqlite3") as raw:
+        noted = raw.execute("SELECT value FROM settings WHERE name = 'book_version written by'").fetchall()
+        assert noted == [(spoutline.__version__,)]
+        raw.execute("UPDATE settings SET value = '9.3.1' WHERE name = 'book_version written by'")
         raw.execute("UPDATE book_version SET version_num = 'book_7777'")
+        before = list(raw.iterdump())
     raw.close()
-    with pytest.raises(StoreFault, match=r"another version of the program \(book_7777\) and was left"):
+    with pytest.raises(NewerStore) as refused:
+        open_book(url)
+    told = str(refused.value)
+    assert "written by Spoutline 9.3.1 or a later one (its form is book_7777)" in told
+    assert f"This is Spoutline {spoutline.__version__}, which knows forms up to {BOOK_SCHEMA.newest}" in told
+    with sqlite3.connect(tmp_path / "book.sqlite3") as raw:
+        assert list(raw.iterdump()) == before
+    raw.close()
+
+
+def test_a_book_whose_writer_is_not_noted_is_refused_as_kindly(url: str, tmp_path: Path) -> None:
+    open_book(url).close()
+    with sqlite3.connect(tmp_path / "book.sqlite3") as raw:
+        raw.execute("UPDATE book_version SET version_num = 'book_7777'")
+        raw.execute("DELETE FROM settings")
+    raw.close()
+    with pytest.raises(NewerStore, match=r"written by a newer version of Spoutline \(its form is book_7777\)"):
         open_book(url)
 
 

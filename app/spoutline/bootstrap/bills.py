@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
+from spoutline.documents.paper_form import PaperForm
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
@@ -35,8 +36,9 @@ class BillService:
         records: Sequence[CommissioningRecord] = (),
         language: Language | None = None,
         reasons: Mapping[str, SetReasons] = MappingProxyType({}),
+        form: PaperForm = PaperForm.PDF,
     ) -> bytes:
-        """Return the bill with checks, drawings and caution sheet as PDF.
+        """Return the bill with checks, drawings and caution sheet as PDF, or in another ``form``.
 
         ``calculations`` False leaves the calculation sheets out; ``records`` are those that a plan as built was made
         from, oldest first; ``reasons`` why the parts of positions were chosen, by label.
@@ -52,6 +54,7 @@ class BillService:
             calculations=calculations,
             records=tuple(records),
             reasons=reasons,
+            form=form,
         )
 
     def short_pdf(
@@ -62,13 +65,14 @@ class BillService:
         *,
         records: Sequence[CommissioningRecord] = (),
         language: Language | None = None,
+        form: PaperForm = PaperForm.PDF,
     ) -> bytes:
-        """Return parts and verdicts alone as PDF, then the caution sheet; arguments as ``pdf``."""
+        """Return parts and verdicts alone, then the caution sheet; arguments as ``pdf``."""
         from spoutline.documents.bill import short_bill_pdf
 
         story = self._story(display, language)
         cautions = self._phrases.cautions(Language(story.phrases.language))
-        return short_bill_pdf(site_plan, story, cautions, dated=dated, records=tuple(records))
+        return short_bill_pdf(site_plan, story, cautions, dated=dated, records=tuple(records), form=form)
 
     def csv(self, site_plan: SitePlan, display: Display, records: Sequence[CommissioningRecord] = ()) -> bytes:
         """Return the parts list as CSV for an order system, the same in every language; ``records`` as of ``pdf``."""

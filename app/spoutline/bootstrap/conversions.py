@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from spoutline.bootstrap.once import Once
+from spoutline.documents.paper_form import PaperForm
 from spoutline.model.faults import ReadOnlyStore
 from spoutline.model.language import Language
 
@@ -152,13 +153,14 @@ class ConversionService:
         display: Display,
         dated: date | None = None,
         language: Language | None = None,
+        form: PaperForm = PaperForm.PDF,
     ) -> bytes:
-        """Return the owner's report as PDF; the same bytes for the same arguments."""
+        """Return the owner's report as PDF, or in another ``form``; the same bytes for the same arguments."""
         from spoutline.documents.conversion.papers import conversion_pdf
 
         words = self.words(display, language)
         cautions = self._sources.phrases.cautions(Language(words.story.phrases.language))
-        return conversion_pdf(conversion, words, cautions, dated=dated)
+        return conversion_pdf(conversion, words, cautions, dated=dated, form=form)
 
     def tasks_csv(self, conversion: SiteConversion, display: Display) -> bytes:
         """Return tasks and days to keep as CSV, in English in every language; days are counted without a first day."""

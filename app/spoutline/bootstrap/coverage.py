@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from datetime import date
 from typing import TYPE_CHECKING
 
+from spoutline.documents.paper_form import PaperForm
 from spoutline.model.coverage_map import Combination, CoverageCell, CoverageMap, CoverageScope
 from spoutline.model.faults import InputFault, InputProblem
 
@@ -88,11 +89,13 @@ class CoverageService:
 
         return survey_of(combination, asked.jurisdiction, self._work(asked).currency)
 
-    def pdf(self, found: CoverageMap, story: Story, dated: date | None = None) -> bytes:
+    def pdf(
+        self, found: CoverageMap, story: Story, dated: date | None = None, form: PaperForm = PaperForm.PDF
+    ) -> bytes:
         """Return the map as PDF."""
         from spoutline.documents.coverage.papers import coverage_pdf
 
-        return coverage_pdf(found, story, dated)
+        return coverage_pdf(found, story, dated, form)
 
     def csv(self, found: CoverageMap, english: Story) -> bytes:
         """Return the map as CSV, in English in every language."""

@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.bootstrap.once import Once, OnceEach
+from spoutline.documents.paper_form import PaperForm
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
@@ -91,19 +92,27 @@ class InstallerService:
         display: Display,
         job: PackJob,
         dated: date | None = None,
+        *,
+        form: PaperForm = PaperForm.PDF,
     ) -> bytes:
-        """Return the installer's pack as PDF; the same bytes for the same arguments."""
+        """Return the installer's pack as PDF, or in another ``form``; the same bytes for the same arguments."""
         from spoutline.documents.pack.papers import pack_pdf
 
-        return pack_pdf(site_plan, self.words(language, display), job, dated=dated)
+        return pack_pdf(site_plan, self.words(language, display), job, dated=dated, form=form)
 
     def caution_sheet(
-        self, site_plan: SitePlan, language: Language, display: Display, dated: date | None = None
+        self,
+        site_plan: SitePlan,
+        language: Language,
+        display: Display,
+        dated: date | None = None,
+        *,
+        form: PaperForm = PaperForm.PDF,
     ) -> bytes:
-        """Return the caution sheet by itself as PDF; the same bytes for the same arguments."""
+        """Return the caution sheet by itself as PDF, or in another ``form``; the same bytes for the same arguments."""
         from spoutline.documents.pack.papers import caution_pdf
 
-        return caution_pdf(site_plan, self.words(language, display), dated=dated)
+        return caution_pdf(site_plan, self.words(language, display), dated=dated, form=form)
 
     def find(self, code: str) -> FoundPosition:
         """Return the survey and position that a scanned code names; one that is as printed goes before a changed one.
@@ -247,11 +256,13 @@ class InstallerService:
         photos: Mapping[str, bytes],
         language: Language,
         display: Display,
+        *,
+        form: PaperForm = PaperForm.PDF,
     ) -> bytes:
-        """Return the records of positions as PDF with their photos, each from a new page on."""
+        """Return the records of positions with their photos, each from a new page on."""
         from spoutline.documents.pack.papers import record_pdf
 
-        return record_pdf(site_plan, self.words(language, display), judged, photos)
+        return record_pdf(site_plan, self.words(language, display), judged, photos, form=form)
 
     def as_built(self, site_plan: SitePlan, records: Sequence[CommissioningRecord]) -> SitePlan:
         """Return the plan with the parts that the records say were fitted, each changed set judged anew."""
@@ -283,12 +294,14 @@ class InstallerService:
         language: Language,
         display: Display,
         dated: date | None = None,
+        *,
+        form: PaperForm = PaperForm.PDF,
     ) -> bytes:
-        """Return the inspection plan with the site's wear log as PDF."""
+        """Return the inspection plan with the site's wear log as PDF, or in another ``form``."""
         from spoutline.documents.pack.papers import inspection_pdf
 
         wear = self.records().wear(site_plan.survey.site.name)
-        return inspection_pdf(site_plan, self.words(language, display), due, wear, dated=dated)
+        return inspection_pdf(site_plan, self.words(language, display), due, wear, dated=dated, form=form)
 
     def inspection_calendar(
         self, site_plan: SitePlan, due: Sequence[DueItem], language: Language, display: Display

@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.bootstrap.once import Once
+from spoutline.documents.paper_form import PaperForm
 from spoutline.model.faults import InputFault, InputProblem
 
 if TYPE_CHECKING:
@@ -355,17 +356,24 @@ class QuotationService:
 
     # papers
 
-    def pdf(self, quotation: Quotation, revision: int, display: Display) -> bytes:
+    def pdf(self, quotation: Quotation, revision: int, display: Display, form: PaperForm = PaperForm.PDF) -> bytes:
         """Return the quotation as PDF; the same bytes for the same arguments."""
         from spoutline.documents.quotation.papers import quotation_pdf
 
-        return quotation_pdf(quotation, revision, self._sources.story(display, None))
+        return quotation_pdf(quotation, revision, self._sources.story(display, None), form)
 
-    def pick_list(self, quotation: Quotation, option: int, revision: int, display: Display) -> bytes:
+    def pick_list(
+        self,
+        quotation: Quotation,
+        option: int,
+        revision: int,
+        display: Display,
+        form: PaperForm = PaperForm.PDF,
+    ) -> bytes:
         """Return the pick list of one option, counted from 0, as PDF."""
         from spoutline.documents.quotation.papers import pick_list_pdf
 
-        return pick_list_pdf(quotation, option, revision, self._sources.story(display, None))
+        return pick_list_pdf(quotation, option, revision, self._sources.story(display, None), form)
 
     def workbook(self, quotation: Quotation, revision: int, display: Display) -> bytes:
         """Return the quotation as a workbook whose formulas recompute every amount."""

@@ -290,8 +290,10 @@ class Workbench:
         return self._stores.saving_book()
 
     def reading_notes(self) -> tuple[InputNote, ...]:
-        """Return what was read from the book otherwise than it is written, each note once."""
-        return self._stores.reading_notes()
+        """Return what was read from the book or put on paper otherwise than it is written, each note once."""
+        from spoutline.bootstrap.printing import printing_notes
+
+        return (*self._stores.reading_notes(), *printing_notes())
 
     def keeping(self) -> KeepingService:
         """Return the use cases of keeping the book: backups, check, restore, roles."""

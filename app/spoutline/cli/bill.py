@@ -1,4 +1,4 @@
-"""`bill`: write the bill of a site as PDF, CSV or XLSX; all files asked for, or none."""
+"""`bill`: write the bill of a site as PDF, HTML, CSV or XLSX; all files asked for, or none."""
 
 from __future__ import annotations
 
@@ -16,12 +16,13 @@ from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.sets import add_sets, sets_of
 from spoutline.cli.typed import day_of
 from spoutline.documents.own_files import FileForm
+from spoutline.documents.paper_form import PaperForm
 from spoutline.model.faults import InputFault, InputProblem
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
 
-_FORMATS = ("pdf", "csv", "xlsx")
+_FORMATS = ("pdf", "html", "csv", "xlsx")
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -29,38 +30,44 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_sets(parser)
     outputs = OutputArguments(parser)
     outputs.add("--pdf", FileForm.PDF, "write the bill with checks and caution sheet here")
+    outputs.add("--html", FileForm.HTML, "write the same as one HTML page for screen readers and mails here")
     outputs.add("--csv", FileForm.CSV, "write the parts list here")
     outputs.add("--xlsx", FileForm.XLSX, "write the bill as a workbook here")
     parser.add_argument(
-        "--without-calculations", action="store_true", help="leave the calculation sheets out of the PDF"
+        "--without-calculations", action="store_true", help="leave the calculation sheets out of PDF and HTML"
+    )
+    parser.add_argument(
+        "--why", action="store_true", help="say in PDF and HTML why the parts were chosen, place by place"
     )
     parser.add_argument(
         "--short",
         action="store_true",
-        help="write parts and verdicts alone into the PDF, a page for ten hoses, and the caution sheet",
+        help="write parts and verdicts alone into PDF or HTML, a page for ten hoses, and the caution sheet",
     )
-    parser.add_argument("--why", action="store_true", help="say in the PDF why the parts were chosen, place by place")
     parser.add_argument("--dated", metavar="YYYY-MM-DD", help="date printed on the paper; none where not given")
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     outputs = {f"--{name}": path for name in _FORMATS if isinstance(path := getattr(arguments, name), Path)}
     if not outputs:
-        raise InputFault((InputProblem("", "--pdf", "nothing", "name at least one file: --pdf, --csv or --xlsx"),))
-    _check_options(arguments)
+        wanted = "name at least one file: --pdf, --html, --csv or --xlsx"
+        raise InputFault((InputProblem("", "--pdf", "nothing", wanted),))
+    papers = {path: form for form in PaperForm if (path := getattr(arguments, form.value)) is not None}
+    _check_options(arguments, has_paper=bool(papers))
     dated = day_of(arguments.dated, "--dated")
     survey = read_survey(arguments.survey)
     site_plan = sets_of(workbench, survey, arguments)
     display = display_of(arguments, workbench, survey.site.jurisdiction)
     contents: dict[Path, bytes] = {}
     records = workbench.packing().recorded(site_plan)
-    if arguments.pdf and arguments.short:
-        contents[arguments.pdf] = workbench.bills().short_pdf(site_plan, display, dated)
-    elif arguments.pdf:
-        calculations = not arguments.without_calculations
-        reasons = workbench.station_reasons(site_plan, TerminalProgress("places looked at")) if arguments.why else {}
-        contents[arguments.pdf] = workbench.bills().pdf(
-            site_plan, display, dated, calculations=calculations, reasons=reasons
+    reasons = workbench.station_reasons(site_plan, TerminalProgress("places looked at")) if arguments.why else {}
+    calculations = not arguments.without_calculations
+    for path, form in papers.items():
+        if arguments.short:
+            contents[path] = workbench.bills().short_pdf(site_plan, display, dated, form=form)
+            continue
+        contents[path] = workbench.bills().pdf(
+            site_plan, display, dated, calculations=calculations, reasons=reasons, form=form
         )
     if arguments.csv:
         contents[arguments.csv] = workbench.bills().csv(site_plan, display, records)
@@ -74,16 +81,17 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return outcome
 
 
-def _check_options(arguments: argparse.Namespace) -> None:
+def _check_options(arguments: argparse.Namespace, *, has_paper: bool) -> None:
     """Raise ``InputFault`` for options that no file asked for can follow."""
-    if not arguments.pdf:
+    if not has_paper:
         for given, option, wanted in (
             (arguments.without_calculations, "--without-calculations", "the other files hold no calculation sheets"),
             (arguments.why, "--why", "it alone says why"),
             (arguments.short, "--short", "the other files hold no more than parts and verdicts"),
         ):
             if given:
-                raise InputFault((InputProblem("", option, "no PDF", f"name the PDF with --pdf: {wanted}"),))
+                needed = f"name the paper with --pdf or --html: {wanted}"
+                raise InputFault((InputProblem("", option, "no paper", needed),))
     if arguments.short and arguments.why:
         wanted = "the short bill says nothing of reasons: leave --short or --why out"
         raise InputFault((InputProblem("", "--short", "--why", wanted),))

@@ -16,6 +16,7 @@ from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.sets import add_sets
 from spoutline.cli.typed import day_of
 from spoutline.documents.own_files import FileForm
+from spoutline.documents.paper_form import PaperForm
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
@@ -28,6 +29,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_sets(parser)
     outputs = OutputArguments(parser)
     outputs.add("--pdf", FileForm.PDF, "write the owner's report with the installer's sheets here")
+    outputs.add("--html", FileForm.HTML, "write the report as one HTML page for screen readers and mails here")
     outputs.add("--ics", FileForm.ICS, "write the sequence as a calendar (iCalendar) here")
     outputs.add("--csv", FileForm.CSV, "write tasks and days to keep as a table here")
     outputs.add("--xlsx", FileForm.XLSX, "write tasks, closings, tanks and costs as a workbook here")
@@ -46,6 +48,8 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     contents: dict[Path, bytes] = {}
     if arguments.pdf:
         contents[arguments.pdf] = service.pdf(conversion, display, dated)
+    if arguments.html:
+        contents[arguments.html] = service.pdf(conversion, display, dated, form=PaperForm.HTML)
     if arguments.ics:
         contents[arguments.ics] = service.calendar(conversion, display)
     if arguments.csv:

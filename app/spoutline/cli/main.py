@@ -24,12 +24,14 @@ if TYPE_CHECKING:
 WINDOW = "window"
 _FIRST_DEMO: Final = object()  # where none is named; which that is, is known to the demos
 _UNREADABLE: Final = re.compile("[\ud800-\udfff]")  # how Python keeps bytes of an argument that are no text
+_SURVEY_ENDING: Final = ".json"
 _FILES: Final = ("database", "survey")
 
-OpenWindow = Callable[["Workbench", "Survey | None"], int]
+OpenWindow = Callable[["Workbench", "Survey | None", str], int]
 
 _EPILOG = (
-    "Without a command the window opens. Exit codes: 0 every position has a set that keeps every must, "
+    "Without a command the window opens, on a survey where a file FILE.json is named. "
+    "Exit codes: 0 every position has a set that keeps every must, "
     "1 some position has none, 2 the input is bad (the message names the field)."
 )
 
@@ -37,11 +39,13 @@ _EPILOG = (
 def run(argv: Sequence[str], open_window: OpenWindow) -> int:
     """Do what ``argv`` asks and return the exit code.
 
-    ``open_window`` opens the window on a workbench, on a survey where one was named; it is passed in because commands
-    know nothing of windows.
+    ``open_window`` opens the window on a workbench, on a survey where one was named, and tells in it what was wrong
+    with a file; it is passed in because commands know nothing of windows.
     """
+    opened_file = _opened_file(argv)
     try:
-        arguments = _parser().parse_args(argv)
+        arguments = _parser().parse_args([WINDOW, opened_file] if opened_file else argv)
+        arguments.from_desktop = bool(opened_file)
     except SystemExit as leave:
         return leave.code if isinstance(leave.code, int) else ExitCode.BAD_INPUT
     try:
@@ -59,6 +63,12 @@ def run(argv: Sequence[str], open_window: OpenWindow) -> int:
         return code
     finally:
         workbench.close()
+
+
+def _opened_file(argv: Sequence[str]) -> str:
+    """Return the survey file where it is all that was named, as a desktop does that opens one; else an empty text."""
+    only = argv[0] if len(argv) == 1 else ""
+    return only if only.lower().endswith(_SURVEY_ENDING) and not only.startswith("-") else ""
 
 
 def _settings(arguments: argparse.Namespace) -> Settings:
@@ -118,13 +128,23 @@ def _check_words(arguments: argparse.Namespace) -> None:
 
 def _done(workbench: Workbench, arguments: argparse.Namespace, open_window: OpenWindow) -> int:
     if arguments.command in (None, WINDOW):
-        return open_window(workbench, _named_survey(arguments))
+        return _open(workbench, arguments, open_window)
     from spoutline.cli.outputs import output_plan
 
     _check_words(arguments)
     command = next(command for command in COMMANDS if arguments.command in (command.name, command.also))
     arguments.output_plan = output_plan(arguments, workbench.files_in_use)
     return command.run(workbench, arguments)
+
+
+def _open(workbench: Workbench, arguments: argparse.Namespace, open_window: OpenWindow) -> int:
+    """Open the window; whoever opened a file from the desktop sees no shell, and is told in it what was wrong."""
+    try:
+        return open_window(workbench, _named_survey(arguments), "")
+    except (InputFault, StoreFault) as fault:
+        if not arguments.from_desktop:
+            raise
+        return open_window(workbench, None, str(fault))
 
 
 def _named_survey(arguments: argparse.Namespace) -> Survey | None:

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import argparse
 from collections.abc import Callable, Iterable, Sequence
+from functools import partial
 from pathlib import Path
 from typing import Any
 
 from spoutline.cli.files import STANDARD_INPUT
 from spoutline.documents.own_files import FileForm, own_test
+from spoutline.documents.paper_form import form_of
 from spoutline.whole_files import InUse, OutputPlan, PlannedFile
 from spoutline.whole_files.plan import FORCE
 
@@ -70,6 +72,15 @@ class OutputArguments:
     def add(self, option: str, form: FileForm | FormOf, words: str | None = None) -> None:
         """Declare one file."""
         self._parser.add_argument(option, metavar="F", type=Path, action=OutputFile, form=form, help=words)
+
+    def add_paper(self, option: str, words: str) -> None:
+        """Declare a paper: PDF, or HTML where the name of the file ends so."""
+        self.add(option, partial(_paper_file_form, option), f"{words}; HTML where the name ends with .html")
+
+
+def _paper_file_form(option: str, arguments: argparse.Namespace) -> FileForm:
+    path: Path = getattr(arguments, option.removeprefix("--").replace("-", "_"))
+    return FileForm(form_of(path).value)
 
 
 def output_plan(arguments: argparse.Namespace, in_use: Callable[[], Sequence[InUse]]) -> OutputPlan:

@@ -15,13 +15,14 @@ from spoutline.cli.plan import outcome_of
 from spoutline.cli.sets import add_sets, sets_of
 from spoutline.cli.typed import day_of
 from spoutline.documents.own_files import FileForm
+from spoutline.documents.paper_form import PaperForm, form_of
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.pack import PackJob
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
 
-_PAPERS = ("pdf", "cautions", "form", "inspection", "ics")
+_PAPERS = ("pdf", "html", "cautions", "form", "inspection", "ics")
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -29,9 +30,10 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_sets(parser)
     outputs = OutputArguments(parser)
     outputs.add("--pdf", FileForm.PDF, "write the pack here: loading list, position sheets")
-    outputs.add("--cautions", FileForm.PDF, "write the caution sheet by itself (PDF) here")
+    outputs.add("--html", FileForm.HTML, "write the pack as one HTML page for screen readers and mails here")
+    outputs.add_paper("--cautions", "write the caution sheet by itself here")
     outputs.add("--form", FileForm.PDF, "write the commissioning form (fillable PDF) here")
-    outputs.add("--inspection", FileForm.PDF, "write the inspection plan (PDF) here")
+    outputs.add_paper("--inspection", "write the inspection plan here")
     outputs.add("--ics", FileForm.ICS, "write the inspections as a calendar (iCalendar) here")
     parser.add_argument(
         "--in-service", metavar="YYYY-MM-DD", help="day of handing over, from which inspections are counted"
@@ -70,9 +72,14 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     due = service.due(site_plan, in_service) if in_service is not None else ()
     makers = {
         "--pdf": lambda: service.pack(site_plan, language, display, job, dated),
-        "--cautions": lambda: service.caution_sheet(site_plan, language, display, dated),
+        "--html": lambda: service.pack(site_plan, language, display, job, dated, form=PaperForm.HTML),
+        "--cautions": lambda: service.caution_sheet(
+            site_plan, language, display, dated, form=form_of(arguments.cautions)
+        ),
         "--form": lambda: service.form(site_plan, language, display, dated),
-        "--inspection": lambda: service.inspection_plan(site_plan, due, language, display, dated),
+        "--inspection": lambda: service.inspection_plan(
+            site_plan, due, language, display, dated, form=form_of(arguments.inspection)
+        ),
         "--ics": lambda: service.inspection_calendar(site_plan, due, language, display),
     }
     arguments.output_plan.write({path: makers[option]() for option, path in outputs.items()})

@@ -13,6 +13,7 @@ from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
 from spoutline.documents.own_files import FileForm
+from spoutline.documents.paper_form import PaperForm, form_of
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.whole_files import InUse
 
@@ -28,10 +29,11 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_terms(parser)
     outputs = OutputArguments(parser)
     outputs.add("--pdf", FileForm.PDF, "write the quotation here")
+    outputs.add("--html", FileForm.HTML, "write the quotation as one HTML page for screen readers and mails here")
     outputs.add("--xlsx", FileForm.XLSX, "write the workbook with formulas here")
     outputs.add("--csv", FileForm.CSV, "write the lines for an order system here")
-    outputs.add("--pick-list", FileForm.PDF, "write the pick list by maker (PDF) here")
-    outputs.add("--bill", FileForm.PDF, "write the bill of the option with its cautions here")
+    outputs.add_paper("--pick-list", "write the pick list by maker here")
+    outputs.add_paper("--bill", "write the bill of the option with its cautions here")
     parser.add_argument(
         "--option", metavar="N", type=int, default=1, help="option of pick list and bill, counted from 1 (default 1)"
     )
@@ -54,6 +56,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         option: path
         for option, path in (
             ("--pdf", arguments.pdf),
+            ("--html", arguments.html),
             ("--xlsx", arguments.xlsx),
             ("--csv", arguments.csv),
             ("--pick-list", arguments.pick_list),
@@ -62,7 +65,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         if path is not None
     }
     if not outputs:
-        wanted = "name at least one file: --pdf, --xlsx, --csv, --pick-list or --bill"
+        wanted = "name at least one file: --pdf, --html, --xlsx, --csv, --pick-list or --bill"
         raise InputFault((InputProblem("", "--pdf", "nothing", wanted),))
     service = workbench.quoting()
     terms = service.read_terms(arguments.terms)
@@ -78,10 +81,15 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         service.check_prices(quotation)
     contents = {
         "--pdf": lambda: service.pdf(quotation, _FIRST_REVISION, display),
+        "--html": lambda: service.pdf(quotation, _FIRST_REVISION, display, PaperForm.HTML),
         "--xlsx": lambda: service.workbook(quotation, _FIRST_REVISION, display),
         "--csv": lambda: service.order_csv(quotation, _FIRST_REVISION),
-        "--pick-list": lambda: service.pick_list(quotation, option, _FIRST_REVISION, display),
-        "--bill": lambda: workbench.bills().pdf(quoted.plans[option].site_plan, display, terms.heading.dated),
+        "--pick-list": lambda: service.pick_list(
+            quotation, option, _FIRST_REVISION, display, form_of(arguments.pick_list)
+        ),
+        "--bill": lambda: workbench.bills().pdf(
+            quoted.plans[option].site_plan, display, terms.heading.dated, form=form_of(arguments.bill)
+        ),
     }
     arguments.output_plan.write({path: contents[name]() for name, path in outputs.items()})
     write_standard_output(quotation_text(quotation, workbench.story(display)))

@@ -15,7 +15,7 @@ from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.sets import add_sets, sets_of
 from spoutline.cli.typed import day_of
-from spoutline.documents.own_files import FileForm
+from spoutline.documents.paper_form import form_of
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.inspection import InspectionItemId
 from spoutline.model.part_ref import PartRef, told_apart
@@ -72,8 +72,8 @@ def _read_arguments(parser: argparse.ArgumentParser) -> None:
     )
     add_sets(parser)
     outputs = OutputArguments(parser)
-    outputs.add("--pdf", FileForm.PDF, "write the records read here, each from a new page on")
-    outputs.add("--bill", FileForm.PDF, "write the bill as built (PDF) here")
+    outputs.add_paper("--pdf", "write the records read here, each from a new page on")
+    outputs.add_paper("--bill", "write the bill as built here")
     parser.add_argument(
         "--photo",
         metavar="F",
@@ -249,10 +249,14 @@ def _read(workbench: Workbench, service: InstallerService, arguments: argparse.N
         if not written:
             wanted = "the form is empty; a record needs at least one entry, a day or a name"
             raise InputFault((InputProblem("", "form", "nothing entered", wanted),))
-        contents[arguments.pdf] = service.record_sheet(written, site_plan, photos, language, display)
+        contents[arguments.pdf] = service.record_sheet(
+            written, site_plan, photos, language, display, form=form_of(arguments.pdf)
+        )
     if arguments.bill:
         filled = [one.record for one in judged if one.record.is_filled]
-        contents[arguments.bill] = workbench.bills().pdf(service.as_built(site_plan, filled), display, records=filled)
+        contents[arguments.bill] = workbench.bills().pdf(
+            service.as_built(site_plan, filled), display, records=filled, form=form_of(arguments.bill)
+        )
     with arguments.output_plan.staged(contents) as files:
         if arguments.dry_run:
             files.place()

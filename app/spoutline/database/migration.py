@@ -8,9 +8,10 @@ from pathlib import Path
 
 from sqlalchemy import Connection, Engine, inspect, text
 
+import spoutline
 from spoutline.database.engine import shown_url, url_of, writing
 from spoutline.database.faults import first_line, store_faults
-from spoutline.model.faults import StoreFault
+from spoutline.model.faults import NewerStore, StoreFault
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -18,7 +19,8 @@ class Schema:
     """The tables of one store, as alembic's scripts in ``migrations`` make them.
 
     ``called`` begins a message about the store, before the name of its database; ``lock`` is what its writers queue
-    up for on a server.
+    up for on a server. The version of the program that last migrated the tables is noted in ``noted_in``, a table of
+    names and values, where the database has it: a program that is older can name it then.
     """
 
     called: str
@@ -26,6 +28,7 @@ class Schema:
     version_table: str
     newest: str
     migrations: Path
+    noted_in: str = "settings"
 
     def bring_up_to_date(self, engine: Engine) -> None:
         """Migrate the tables to the newest revision in one transaction.
@@ -59,16 +62,38 @@ class Schema:
         place = f"{self.called} {shown_url(url)}"
         try:
             command.upgrade(config, "head")
+            self._note_program(connection)
         except CommandError as fault:
-            raise StoreFault(
-                f"{place} was written by another version of the program ({self.stored_revision(connection)}) and "
-                "was left as it is. Use the newer program, or another database."
+            raise NewerStore(
+                place,
+                form=str(self.stored_revision(connection)),
+                written_by=self._noted_program(connection),
+                known_form=self.newest,
+                program=spoutline.__version__,
             ) from fault
         except Exception as fault:
             raise StoreFault(
                 f"{place} could not be brought to the form that this version needs: {first_line(fault, url)}. "
                 "It was left as it was."
             ) from fault
+
+    def _note_program(self, connection: Connection) -> None:
+        if not inspect(connection).has_table(self.noted_in):
+            return
+        noted = {"name": self._note_name, "value": spoutline.__version__}
+        connection.execute(text(f"DELETE FROM {self.noted_in} WHERE name = :name"), noted)  # noqa: S608  (a constant)
+        connection.execute(text(f"INSERT INTO {self.noted_in} (name, value) VALUES (:name, :value)"), noted)  # noqa: S608
+
+    def _noted_program(self, connection: Connection) -> str:
+        """Return the version that last migrated the tables; empty where it is not noted."""
+        if not inspect(connection).has_table(self.noted_in):
+            return ""
+        query = text(f"SELECT value FROM {self.noted_in} WHERE name = :name")  # noqa: S608  (a constant)
+        return str(connection.execute(query, {"name": self._note_name}).scalar() or "")
+
+    @property
+    def _note_name(self) -> str:
+        return f"{self.version_table} written by"
 
 
 def newest_revision(migrations: Path) -> str:

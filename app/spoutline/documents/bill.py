@@ -5,6 +5,8 @@ from __future__ import annotations
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
+from spoutline.documents.paper_form import PaperForm
+
 if TYPE_CHECKING:
     from collections.abc import Mapping
     from datetime import date
@@ -25,8 +27,11 @@ def bill_pdf(
     calculations: bool = True,
     records: tuple[CommissioningRecord, ...] = (),
     reasons: Mapping[str, SetReasons] = MappingProxyType({}),
+    form: PaperForm = PaperForm.PDF,
 ) -> bytes:
-    """Return the bill as PDF; it ends with the installer caution sheet. Equal arguments give equal bytes.
+    """Return the bill as PDF, or in another ``form``; it ends with the installer caution sheet.
+
+    Equal arguments give equal bytes.
 
     Parameters
     ----------
@@ -44,6 +49,8 @@ def bill_pdf(
         The records that a plan as built was made from; the bill is titled so and names their days and people.
     reasons
         Why the parts of a position were chosen, by its label; an annex tells it.
+    form
+        The form of the paper.
 
     Raises
     ------
@@ -51,12 +58,13 @@ def bill_pdf(
         A font that comes with the program is missing.
     """
     from spoutline.documents.content.bill_content import bill_content
-    from spoutline.documents.pdf.render import pdf_bytes
+    from spoutline.documents.paper import paper_bytes
 
-    return pdf_bytes(
+    return paper_bytes(
         bill_content(
             site_plan, story, cautions, dated=dated, calculations=calculations, records=records, reasons=reasons
-        )
+        ),
+        form,
     )
 
 
@@ -67,15 +75,16 @@ def short_bill_pdf(
     *,
     dated: date | None = None,
     records: tuple[CommissioningRecord, ...] = (),
+    form: PaperForm = PaperForm.PDF,
 ) -> bytes:
-    """Return parts and verdicts alone as PDF, a page for ten hoses at most, then the caution sheet.
+    """Return parts and verdicts alone, a page for ten hoses at most, then the caution sheet.
 
     Arguments and errors as ``bill_pdf``.
     """
     from spoutline.documents.content.short_bill import short_bill_content
-    from spoutline.documents.pdf.render import pdf_bytes
+    from spoutline.documents.paper import paper_bytes
 
-    return pdf_bytes(short_bill_content(site_plan, story, cautions, dated=dated, records=records))
+    return paper_bytes(short_bill_content(site_plan, story, cautions, dated=dated, records=records), form)
 
 
 def bill_csv(site_plan: SitePlan, story: Story, records: tuple[CommissioningRecord, ...] = ()) -> bytes:

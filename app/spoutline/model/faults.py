@@ -58,5 +58,29 @@ class DamagedStore(StoreFault):
     """The file is no sound book: empty, cut off, damaged or another program's. It was left as it is."""
 
 
+class NewerStore(StoreFault):
+    """A newer version of the program wrote the store, which was left as it is.
+
+    Parameters
+    ----------
+    place
+        The store as a message names it.
+    form, known_form
+        The form in which it lies, and the newest that this program knows.
+    written_by, program
+        The version that wrote it, empty where it is not noted; the version of this program.
+    """
+
+    def __init__(self, place: str, *, form: str, written_by: str, known_form: str, program: str) -> None:
+        self.place, self.form, self.known_form = place, form, known_form
+        self.written_by, self.program = written_by, program
+        by = f"Spoutline {written_by} or a later one" if written_by else "a newer version of Spoutline"
+        super().__init__(
+            f"{place} was written by {by} (its form is {form}). This is Spoutline {program}, which knows forms up to "
+            f"{known_form}; it changed nothing. Use the newer program, restore a backup that was made before, or name "
+            "another database."
+        )
+
+
 class Cancelled(Exception):
     """The person asked for the work to stop."""

@@ -163,7 +163,7 @@ def test_a_database_of_a_newer_program_is_left_alone(compiled_url, source):
     engine = open_engine(compiled_url)
     with engine.begin() as connection:
         connection.execute(text("UPDATE catalogue_version SET version_num = 'catalogue_9999'"))
-    with pytest.raises(StoreFault, match="another version of the program"):
+    with pytest.raises(StoreFault, match="written by a newer version of Spoutline"):
         ensure_catalogue(compiled_url, source)
     engine.dispose()
 

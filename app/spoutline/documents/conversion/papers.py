@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from spoutline.documents.paper_form import PaperForm
+
 if TYPE_CHECKING:
     from datetime import date
 
@@ -13,10 +15,18 @@ if TYPE_CHECKING:
 
 
 def conversion_pdf(
-    conversion: SiteConversion, words: ConversionStory, cautions: tuple[Caution, ...], *, dated: date | None = None
+    conversion: SiteConversion,
+    words: ConversionStory,
+    cautions: tuple[Caution, ...],
+    *,
+    dated: date | None = None,
+    form: PaperForm = PaperForm.PDF,
 ) -> bytes:
-    """Return the owner's report as PDF; equal arguments give equal bytes. Raise ``StoreFault`` for a missing font."""
-    from spoutline.documents.conversion.content import conversion_content
-    from spoutline.documents.pdf.render import pdf_bytes
+    """Return the owner's report as PDF, or in another ``form``; equal arguments give equal bytes.
 
-    return pdf_bytes(conversion_content(conversion, words, cautions, dated=dated))
+    Raise ``StoreFault`` for a missing font.
+    """
+    from spoutline.documents.conversion.content import conversion_content
+    from spoutline.documents.paper import paper_bytes
+
+    return paper_bytes(conversion_content(conversion, words, cautions, dated=dated), form)

@@ -9,6 +9,7 @@ from datetime import date
 from io import StringIO
 from typing import Any
 
+from spoutline.documents.paper_form import PaperForm
 from spoutline.documents.tabular.cells import shielded, without_controls
 from spoutline.explain.plan.coverage_text import reason_text
 from spoutline.explain.plan.story import Story
@@ -21,12 +22,15 @@ COLUMNS = (
 )
 
 
-def coverage_pdf(found: CoverageMap, story: Story, dated: date | None = None) -> bytes:
-    """Return the map as PDF; equal arguments give equal bytes. Raise ``StoreFault`` where a font is missing."""
-    from spoutline.documents.coverage.content import coverage_content
-    from spoutline.documents.pdf.render import pdf_bytes
+def coverage_pdf(found: CoverageMap, story: Story, dated: date | None = None, form: PaperForm = PaperForm.PDF) -> bytes:
+    """Return the map as PDF, or in another ``form``; equal arguments give equal bytes.
 
-    return pdf_bytes(coverage_content(found, story, dated))
+    Raise ``StoreFault`` where a font is missing.
+    """
+    from spoutline.documents.coverage.content import coverage_content
+    from spoutline.documents.paper import paper_bytes
+
+    return paper_bytes(coverage_content(found, story, dated), form)
 
 
 def coverage_csv(found: CoverageMap, english: Story) -> bytes:

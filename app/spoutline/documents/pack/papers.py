@@ -7,6 +7,7 @@ from dataclasses import replace
 from datetime import date
 from typing import TYPE_CHECKING
 
+from spoutline.documents.paper_form import PaperForm
 from spoutline.model.faults import InputFault, InputProblem
 
 if TYPE_CHECKING:
@@ -18,8 +19,15 @@ if TYPE_CHECKING:
     from spoutline.model.record import JudgedRecord, WearEntry
 
 
-def pack_pdf(site_plan: SitePlan, words: PackWords, job: PackJob, *, dated: date | None = None) -> bytes:
-    """Return the installer's pack as PDF; it ends with the caution sheet.
+def pack_pdf(
+    site_plan: SitePlan,
+    words: PackWords,
+    job: PackJob,
+    *,
+    dated: date | None = None,
+    form: PaperForm = PaperForm.PDF,
+) -> bytes:
+    """Return the installer's pack as PDF, or in another ``form``; it ends with the caution sheet.
 
     Parameters
     ----------
@@ -31,6 +39,8 @@ def pack_pdf(site_plan: SitePlan, words: PackWords, job: PackJob, *, dated: date
         What the cover says besides the survey.
     dated
         The date to print; None prints none.
+    form
+        The form of the paper.
 
     Raises
     ------
@@ -38,17 +48,19 @@ def pack_pdf(site_plan: SitePlan, words: PackWords, job: PackJob, *, dated: date
         A font that comes with the program is missing.
     """
     from spoutline.documents.pack.content import pack_content
-    from spoutline.documents.pdf.render import pdf_bytes
+    from spoutline.documents.paper import paper_bytes
 
-    return pdf_bytes(pack_content(site_plan, words, job, dated=dated))
+    return paper_bytes(pack_content(site_plan, words, job, dated=dated), form)
 
 
-def caution_pdf(site_plan: SitePlan, words: PackWords, *, dated: date | None = None) -> bytes:
-    """Return the caution sheet by itself as PDF; see ``pack_pdf``."""
+def caution_pdf(
+    site_plan: SitePlan, words: PackWords, *, dated: date | None = None, form: PaperForm = PaperForm.PDF
+) -> bytes:
+    """Return the caution sheet by itself; see ``pack_pdf``."""
     from spoutline.documents.pack.content import caution_content
-    from spoutline.documents.pdf.render import pdf_bytes
+    from spoutline.documents.paper import paper_bytes
 
-    return pdf_bytes(caution_content(site_plan, words, dated=dated))
+    return paper_bytes(caution_content(site_plan, words, dated=dated), form)
 
 
 def form_pdf(
@@ -80,9 +92,14 @@ def form_pdf(
 
 
 def record_pdf(
-    site_plan: SitePlan, words: PackWords, judged: Sequence[JudgedRecord], photos: Mapping[str, bytes]
+    site_plan: SitePlan,
+    words: PackWords,
+    judged: Sequence[JudgedRecord],
+    photos: Mapping[str, bytes],
+    *,
+    form: PaperForm = PaperForm.PDF,
 ) -> bytes:
-    """Return the records of positions as PDF, each from a new page on, with their photos.
+    """Return the records of positions as PDF, or in another ``form``, each from a new page on, with their photos.
 
     The foot names the SHA-256 of what was recorded, and the day where all are of one day.
     """
@@ -90,7 +107,7 @@ def record_pdf(
     from spoutline.documents.pack.content import paper
     from spoutline.documents.pack.cover import sets_note
     from spoutline.documents.pack.record_sheet import record_blocks, records_digest
-    from spoutline.documents.pdf.render import pdf_bytes
+    from spoutline.documents.paper import paper_bytes
     from spoutline.explain.pack.words import PackWord
 
     story = words.story
@@ -104,7 +121,7 @@ def record_pdf(
     days = {one.record.done_on for one in judged}
     document = paper(title, subject, site_plan, story, blocks, dated=days.pop() if len(days) == 1 else None)
     foot = f"{document.running_foot} · SHA-256 {records_digest([one.record for one in judged])[:24]}"
-    return pdf_bytes(replace(document, running_foot=foot))
+    return paper_bytes(replace(document, running_foot=foot), form)
 
 
 def inspection_pdf(
@@ -114,14 +131,15 @@ def inspection_pdf(
     wear: Sequence[WearEntry],
     *,
     dated: date | None = None,
+    form: PaperForm = PaperForm.PDF,
 ) -> bytes:
-    """Return the inspection plan with the wear log as PDF; see ``pack_pdf``."""
+    """Return the inspection plan with the wear log; see ``pack_pdf``."""
     from spoutline.documents.pack.content import paper
     from spoutline.documents.pack.inspection_sheet import inspection_blocks
-    from spoutline.documents.pdf.render import pdf_bytes
+    from spoutline.documents.paper import paper_bytes
     from spoutline.explain.pack.words import PackWord
 
     story = words.story
     blocks = list(inspection_blocks(site_plan, due, wear, story))
     title, subject = story.word(PackWord.INSPECTION), story.word(PackWord.INSPECTION_LEAD)
-    return pdf_bytes(paper(title, subject, site_plan, story, blocks, dated=dated))
+    return paper_bytes(paper(title, subject, site_plan, story, blocks, dated=dated), form)

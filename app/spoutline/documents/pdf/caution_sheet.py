@@ -24,7 +24,7 @@ _SIGNED_ROOM: Final = 56.0  # for the lines to be signed
 _LEADING: Final = 1.2
 # signal words after ANSI Z535.4: danger white on red, warning black on orange, caution black on yellow, notice white on
 # blue without the alert symbol; from memory. In grey the four panels differ in shade, and each bears its word.
-_PANELS: Final[dict[Signal, tuple[Color, Color]]] = {
+PANELS: Final[dict[Signal, tuple[Color, Color]]] = {
     Signal.DANGER: (HexColor("#a3151b"), white),
     Signal.WARNING: (HexColor("#ef7d00"), black),
     Signal.CAUTION: (HexColor("#ffd400"), black),
@@ -49,7 +49,7 @@ class SignalPanel(Flowable):  # type: ignore[misc]
     def draw(self) -> None:
         """Paint panel, symbol and word."""
         canvas = self.canv
-        ground, ink = _PANELS[self._signal]
+        ground, ink = PANELS[self._signal]
         canvas.saveState()
         canvas.setFillColor(ground)
         canvas.setStrokeColor(black)

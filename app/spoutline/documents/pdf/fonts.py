@@ -9,12 +9,14 @@ from typing import Final
 from xml.sax.saxutils import escape
 
 from spoutline import assets
-from spoutline.documents.pdf.unbroken import unbroken
+from spoutline.documents.pdf.other_fonts import font_for, missing_characters
+from spoutline.documents.unbroken import unbroken
 from spoutline.model.faults import StoreFault
 
 REGULAR: Final = "DejaVuSans"
 BOLD: Final = "DejaVuSans-Bold"
-_MISSING: Final = "\u25a1"  # a white square stands for a character that the typeface lacks
+# how a character is printed that no font has: readable, and to be looked up
+_NUMBER: Final = "U+{:04X}"
 _CONTROL = frozenset({"Cc", "Cf", "Cs", "Co", "Cn", "Zl", "Zp"})
 
 
@@ -50,20 +52,39 @@ def markup(text: str) -> str:
 
 
 def printable(text: str) -> str:
-    """Return text with control characters dropped and characters that the typeface lacks shown as a square."""
+    """Return text with control characters dropped; what no font has stands there by its numbers, in brackets."""
     if text.isascii() and text.isprintable():
         return text  # the typeface holds all of ASCII
-    return "".join(map(_printable_character, unicodedata.normalize("NFC", text)))
+    shown, lacking = [], ""
+    for character in map(_seen, unicodedata.normalize("NFC", text)):
+        if character and not _has(character):
+            missing_characters.add(character)
+            lacking += character
+            continue
+        if lacking and character:
+            shown.append(_numbers(lacking))
+            lacking = ""
+        shown.append(character)
+    return "".join([*shown, _numbers(lacking)])
 
 
-def _printable_character(character: str) -> str:
-    if character == "\n":
-        return character
+def _seen(character: str) -> str:
     if character == "\t":
         return " "
-    if unicodedata.category(character) in _CONTROL:
-        return ""
-    return character if ord(character) in _characters() else _MISSING
+    return "" if character != "\n" and unicodedata.category(character) in _CONTROL else character
+
+
+def _has(character: str) -> bool:
+    return character == "\n" or in_typeface(character) or font_for(character) is not None
+
+
+def in_typeface(character: str) -> bool:
+    """Say whether both weights of the embedded typeface hold a character."""
+    return ord(character) in _characters()
+
+
+def _numbers(characters: str) -> str:
+    return f"[{' '.join(_NUMBER.format(ord(one)) for one in characters)}]" if characters else ""
 
 
 @lru_cache(maxsize=1)

@@ -3,15 +3,13 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from typing import Final
 
-from reportlab.lib.units import mm
-from reportlab.pdfbase.pdfmetrics import stringWidth
 from reportlab.pdfgen.canvas import Canvas
 from reportlab.platypus import Flowable
 
 from spoutline.documents.drawing.balloons import BALLOON_RADIUS_PT, balloon_offsets
+from spoutline.documents.drawing.fit import Fit, place_on_sheet
 from spoutline.documents.drawing.shapes import (
     Anchor,
     Balloon,
@@ -27,51 +25,13 @@ from spoutline.documents.drawing.shapes import (
     Weight,
 )
 from spoutline.documents.pdf.fonts import BOLD, REGULAR, printable
+from spoutline.documents.pdf.scripts import draw_text, text_width
 from spoutline.documents.pdf.styles import INKS
 
-# the scales of ISO 5455 for reductions, and the intermediate ones that trade drawings use; from memory
-SCALES: Final = (1, 2, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 250, 500, 1000)
-_POINTS_PER_METRE: Final = 1000 * mm
-# texts at the edge reach beyond the places that bound a drawing
-_PADDING_SIDE: Final = 34.0
-_PADDING_TOP: Final = 30.0
-_PADDING_BOTTOM: Final = 8.0
-_MEASURE_SIZE: Final = 6.6
-_ARROW: Final = 4.0
-_DASHES: Final = (3.0, 2.2)
-
-
-@dataclass(frozen=True, slots=True)
-class Fit:
-    """How a drawing is set: metres are multiplied by ``points_per_m``; ``scale`` is n of 1:n."""
-
-    scale: int
-    points_per_m: float
-    width_pt: float
-    height_pt: float
-
-
-def fit(drawing: Drawing, *, width_pt: float, height_pt: float) -> Fit:
-    """Return the largest standard scale at which ``drawing`` with its texts fits the frame.
-
-    Raises
-    ------
-    ValueError
-        The drawing fits at no standard scale.
-    """
-    side, top, bottom = _paddings(drawing)
-    for scale in SCALES if drawing.true_scale else (1,):
-        points = _POINTS_PER_METRE / scale
-        width = drawing.box.width_m * points + 2 * side
-        height = drawing.box.height_m * points + top + bottom
-        if (width <= width_pt and height <= height_pt) or not drawing.true_scale:
-            return Fit(scale, points, width, height)
-    raise ValueError(f"the drawing {drawing.title!r} fits at no scale")
-
-
-def _paddings(drawing: Drawing) -> tuple[float, float, float]:
-    # a chart's box already holds its texts
-    return (_PADDING_SIDE, _PADDING_TOP, _PADDING_BOTTOM) if drawing.true_scale else (0.0, 0.0, 0.0)
+MEASURE_SIZE: Final = 6.6
+_SHARES: Final = {Anchor.START: 0.0, Anchor.MIDDLE: 0.5, Anchor.END: 1.0}  # of a text left of its place
+ARROW: Final = 4.0
+DASHES: Final = (3.0, 2.2)
 
 
 class DrawingFlowable(Flowable):  # type: ignore[misc]
@@ -82,8 +42,6 @@ class DrawingFlowable(Flowable):  # type: ignore[misc]
         self._drawing = drawing
         self._fit = fitted
         self.width, self.height = fitted.width_pt, fitted.height_pt
-        side, _, bottom = _paddings(drawing)
-        self._origin = (side, bottom)
 
     def wrap(self, _available_width: float, _available_height: float) -> tuple[float, float]:
         """Return the size, as reportlab asks for it."""
@@ -140,14 +98,14 @@ class DrawingFlowable(Flowable):  # type: ignore[misc]
         _arrow_head(canvas, x1, y1, angle)
         _arrow_head(canvas, x2, y2, angle + math.pi)
         text = printable(shape.text)
-        width = stringWidth(text, REGULAR, _MEASURE_SIZE)
+        width = text_width(text, REGULAR, MEASURE_SIZE)
         x, y = (x1 + x2) / 2, (y1 + y2) / 2
         # the text stands in a gap of the line, always upright
         canvas.setFillColor(INKS[Ink.PAPER])
-        canvas.rect(x - width / 2 - 2, y - _MEASURE_SIZE * 0.6, width + 4, _MEASURE_SIZE * 1.2, stroke=0, fill=1)
+        canvas.rect(x - width / 2 - 2, y - MEASURE_SIZE * 0.6, width + 4, MEASURE_SIZE * 1.2, stroke=0, fill=1)
         canvas.setFillColor(INKS[Ink.TEXT])
-        canvas.setFont(REGULAR, _MEASURE_SIZE)
-        canvas.drawCentredString(x, y - _MEASURE_SIZE * 0.36, text)
+        canvas.setFont(REGULAR, MEASURE_SIZE)
+        draw_text(canvas, text, (x, y - MEASURE_SIZE * 0.36), REGULAR, MEASURE_SIZE, 0.5)
 
     def _balloon(self, canvas: Canvas, shape: Balloon, offset_pt: tuple[float, float]) -> None:
         x, y = self._at(shape.target)
@@ -168,26 +126,17 @@ class DrawingFlowable(Flowable):  # type: ignore[misc]
         # a long name is cut so that it stays inside the drawing
         room = {Anchor.START: self.width - x, Anchor.END: x, Anchor.MIDDLE: 2 * min(x, self.width - x)}
         text = shortened(printable(shape.text), shape.size_pt, room[shape.anchor])
-        if shape.anchor is Anchor.START:
-            canvas.drawString(x, y, text)
-        elif shape.anchor is Anchor.END:
-            canvas.drawRightString(x, y, text)
-        else:
-            canvas.drawCentredString(x, y, text)
+        draw_text(canvas, text, (x, y), REGULAR, shape.size_pt, _SHARES[shape.anchor])
 
     def _at(self, place: Place) -> tuple[float, float]:
-        box, points = self._drawing.box, self._fit.points_per_m
-        return (
-            (place.x_m - box.left_m) * points + self._origin[0],
-            (place.y_m - box.bottom_m) * points + self._origin[1],
-        )
+        return place_on_sheet(self._drawing, self._fit, place)
 
 
 def shortened(text: str, size_pt: float, room_pt: float, font: str = REGULAR) -> str:
     """Return ``text``, cut with an ellipsis where it is wider than ``room_pt``."""
-    if stringWidth(text, font, size_pt) <= room_pt:
+    if text_width(text, font, size_pt) <= room_pt:
         return text
-    while text and stringWidth(f"{text}…", font, size_pt) > room_pt:
+    while text and text_width(f"{text}…", font, size_pt) > room_pt:
         text = text[:-1]
     return f"{text}…"
 
@@ -195,7 +144,7 @@ def shortened(text: str, size_pt: float, room_pt: float, font: str = REGULAR) ->
 def _pen(canvas: Canvas, ink: Ink, weight: Weight, *, dashed: bool = False) -> None:
     canvas.setStrokeColor(INKS[ink])
     canvas.setLineWidth(weight.value)
-    canvas.setDash(list(_DASHES) if dashed else [])
+    canvas.setDash(list(DASHES) if dashed else [])
 
 
 def _brush(canvas: Canvas, fill: Ink | None) -> None:
@@ -208,7 +157,7 @@ def _arrow_head(canvas: Canvas, x: float, y: float, angle: float) -> None:
     path = canvas.beginPath()
     path.moveTo(x, y)
     for turn in (0.26, -0.26):
-        path.lineTo(x + _ARROW * math.cos(angle + turn), y + _ARROW * math.sin(angle + turn))
+        path.lineTo(x + ARROW * math.cos(angle + turn), y + ARROW * math.sin(angle + turn))
     path.close()
     canvas.setFillColor(INKS[Ink.MEASURE])
     canvas.drawPath(path, stroke=0, fill=1)

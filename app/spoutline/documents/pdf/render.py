@@ -7,7 +7,6 @@ from io import BytesIO
 
 from reportlab.lib.units import mm
 from reportlab.lib.utils import simpleSplit
-from reportlab.pdfbase.pdfmetrics import stringWidth
 from reportlab.pdfgen.canvas import Canvas
 from reportlab.platypus import BaseDocTemplate, Flowable, Frame, PageTemplate
 
@@ -16,6 +15,7 @@ from spoutline.documents.marks import PDF_PRODUCER
 from spoutline.documents.pdf import styles
 from spoutline.documents.pdf.fonts import BOLD, REGULAR, printable, register_fonts
 from spoutline.documents.pdf.painter import shortened
+from spoutline.documents.pdf.scripts import draw_text, text_width
 from spoutline.documents.pdf.setting import OutlineHeading, set_blocks
 
 _RUNNING_SIZE = 7.0
@@ -124,18 +124,19 @@ class _Template(BaseDocTemplate):  # type: ignore[misc]
         head_y, foot_y = height - 14 * mm, 11 * mm
         canvas.setFont(BOLD, _RUNNING_SIZE)
         notice = shortened(printable(document.notice), _RUNNING_SIZE, right - left, BOLD)
-        beside = right - left - stringWidth(notice, BOLD, _RUNNING_SIZE) - (_NOTICE_GAP if notice else 0)
-        canvas.drawString(left, head_y, shortened(printable(document.running_head), _RUNNING_SIZE, beside, BOLD))
+        beside = right - left - text_width(notice, BOLD, _RUNNING_SIZE) - (_NOTICE_GAP if notice else 0)
+        head = shortened(printable(document.running_head), _RUNNING_SIZE, beside, BOLD)
+        draw_text(canvas, head, (left, head_y), BOLD, _RUNNING_SIZE)
         if notice:
             canvas.setFillColor(styles.ACCENT)
-            canvas.drawRightString(right, head_y, notice)
+            draw_text(canvas, notice, (right, head_y), BOLD, _RUNNING_SIZE, 1.0)
             canvas.setFillColor(styles.GREY)
         canvas.setStrokeColor(styles.RULE)
         canvas.setLineWidth(0.5)
         canvas.line(left, head_y - 5, right, head_y - 5)
         canvas.setFont(REGULAR, _RUNNING_SIZE)
         for row, line in enumerate(_foot_lines(printable(document.running_foot), right - left - _NUMBER_WIDTH)):
-            canvas.drawString(left, foot_y - row * _RUNNING_LEADING, line)
+            draw_text(canvas, line, (left, foot_y - row * _RUNNING_LEADING), REGULAR, _RUNNING_SIZE)
         canvas.translate(right, foot_y)
         canvas.doForm(_NUMBER_FORM.format(page=template.page))
         canvas.restoreState()

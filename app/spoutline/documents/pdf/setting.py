@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Sequence
 from typing import Any, Final
 
@@ -13,20 +12,20 @@ from reportlab.platypus import PageBreak as NextPage
 
 from spoutline.documents.content import blocks
 from spoutline.documents.content.blocks import Alignment, Emphasis
+from spoutline.documents.drawing.fit import fit
 from spoutline.documents.pdf import styles
 from spoutline.documents.pdf.caution_sheet import caution_sheet
 from spoutline.documents.pdf.column_widths import column_widths
 from spoutline.documents.pdf.fields import form_table
 from spoutline.documents.pdf.fonts import REGULAR, markup
 from spoutline.documents.pdf.letter import letterhead, signature_lines
-from spoutline.documents.pdf.painter import DrawingFlowable, fit
+from spoutline.documents.pdf.painter import DrawingFlowable
 from spoutline.documents.pdf.paragraphs import Paragraph
 from spoutline.documents.pdf.photo import photo
 from spoutline.documents.pdf.side_by_side import scan_code, side_by_side
+from spoutline.documents.text_forms import FORMULA_INDEX, FORMULA_POWER
 from spoutline.explain.plan.texts import WorkedText
 
-_INDEX = re.compile(r"(?<![A-Za-z])([A-Za-zΑ-ω]{1,2})_([A-Za-z0-9]+(?:,[a-z]+)?)")
-_POWER = re.compile(r"\^(-?[0-9.]+)")
 # a table names its own font on the page even where every cell is a paragraph
 _NO_OTHER_FONT: Final = ("FONTNAME", (0, 0), (-1, -1), REGULAR)
 _LABEL_SHARE: Final = 0.24
@@ -165,8 +164,8 @@ def _set_special_block(block: blocks.SpecialBlock, width_pt: float) -> Iterator[
 
 def formula_markup(text: str) -> str:
     """Return a formula with raised powers and lowered indices, escaped."""
-    lowered = _INDEX.sub(rf"\1<sub {_INDEX_SET}>\2</sub>", markup(text))
-    return _POWER.sub(rf"<super {_POWER_SET}>\1</super>", lowered)
+    lowered = FORMULA_INDEX.sub(rf"\1<sub {_INDEX_SET}>\2</sub>", markup(text))
+    return FORMULA_POWER.sub(rf"<super {_POWER_SET}>\1</super>", lowered)
 
 
 def _key_values(block: blocks.KeyValues, width_pt: float) -> Flowable:

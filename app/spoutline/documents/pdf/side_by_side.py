@@ -9,23 +9,24 @@ from reportlab.lib.units import mm
 from reportlab.platypus import Flowable, Spacer, Table, TableStyle
 
 from spoutline.documents.content import blocks
+from spoutline.documents.drawing.fit import fit
 from spoutline.documents.pdf import styles
 from spoutline.documents.pdf.fonts import REGULAR, markup
-from spoutline.documents.pdf.painter import DrawingFlowable, fit
+from spoutline.documents.pdf.painter import DrawingFlowable
 from spoutline.documents.pdf.paragraphs import Paragraph
 
-_GAP: Final = 8.0
-_FIGURE_HEIGHT: Final = 56 * mm
+COLUMN_GAP: Final = 8.0
+FIGURE_HEIGHT: Final = 56 * mm
 _CODE_SIZE: Final = 22 * mm
-_QUIET_MODULES: Final = 4  # the quiet zone of ISO/IEC 18004
+QUIET_MODULES: Final = 4  # the quiet zone of ISO/IEC 18004
 
 SetBlock = Callable[[blocks.Block, float], Iterator[Flowable]]
 
 
 def side_by_side(block: blocks.Columns, width_pt: float, set_block: SetBlock) -> Flowable:
     """Return two columns of blocks; they stay on one page."""
-    left_width = (width_pt - _GAP) * block.left_share
-    right_width = width_pt - _GAP - left_width
+    left_width = (width_pt - COLUMN_GAP) * block.left_share
+    right_width = width_pt - COLUMN_GAP - left_width
     cells = [
         list(_cell(block.left, left_width, set_block)),
         "",
@@ -39,7 +40,7 @@ def side_by_side(block: blocks.Columns, width_pt: float, set_block: SetBlock) ->
         ("TOPPADDING", (0, 0), (-1, -1), 0),
         ("BOTTOMPADDING", (0, 0), (-1, -1), 2),
     ]
-    return Table([cells], colWidths=[left_width, _GAP, right_width], style=TableStyle(rules), hAlign="LEFT")
+    return Table([cells], colWidths=[left_width, COLUMN_GAP, right_width], style=TableStyle(rules), hAlign="LEFT")
 
 
 def _cell(content: tuple[blocks.Block, ...], width_pt: float, set_block: SetBlock) -> Iterator[Flowable]:
@@ -52,7 +53,7 @@ def _cell(content: tuple[blocks.Block, ...], width_pt: float, set_block: SetBloc
 
 def _figure(block: blocks.Figure, width_pt: float) -> Iterator[Flowable]:
     """Return a drawing with its caption; a block that keeps itself together cannot stand in a cell."""
-    fitted = fit(block.drawing, width_pt=width_pt, height_pt=_FIGURE_HEIGHT)
+    fitted = fit(block.drawing, width_pt=width_pt, height_pt=FIGURE_HEIGHT)
     caption = block.caption
     if block.scale_phrase:
         caption = f"{block.scale_phrase.format(n=fitted.scale)}. {caption}"
@@ -76,14 +77,14 @@ class CodeFlowable(Flowable):  # type: ignore[misc]
     def draw(self) -> None:
         """Paint the dark modules, the quiet zone left white."""
         rows = code_rows(self._text)
-        module = self.width / (len(rows) + 2 * _QUIET_MODULES)
+        module = self.width / (len(rows) + 2 * QUIET_MODULES)
         self.canv.saveState()
         self.canv.setFillColor(styles.BLACK)
         path = self.canv.beginPath()
         for number, row in enumerate(rows):
-            y = self.height - (number + _QUIET_MODULES + 1) * module
+            y = self.height - (number + QUIET_MODULES + 1) * module
             for start, length in _dark_runs(row):
-                path.rect((start + _QUIET_MODULES) * module, y, length * module, module)
+                path.rect((start + QUIET_MODULES) * module, y, length * module, module)
         self.canv.drawPath(path, stroke=0, fill=1)
         self.canv.restoreState()
 

@@ -13,10 +13,11 @@ from spoutline.documents.drawing.pictograms import Area, Disc, Mark, Stroke, pic
 from spoutline.ruletables.caution_signs import CautionSign, SignShape
 
 # near the safety colours of ISO 3864-4, from memory; the shape carries the meaning where colour is lost
-_YELLOW: Final = HexColor("#f4c300")
-_RED: Final = HexColor("#b3191f")
-_BLUE: Final = HexColor("#0b4a8a")
-_MARK_SHARE: Final = {SignShape.WARNING: 0.36, SignShape.PROHIBITION: 0.46, SignShape.MANDATORY: 0.5}
+YELLOW: Final = "#f4c300"
+RED: Final = "#b3191f"
+BLUE: Final = "#0b4a8a"
+_YELLOW, _RED, _BLUE = HexColor(YELLOW), HexColor(RED), HexColor(BLUE)
+MARK_SHARE: Final = {SignShape.WARNING: 0.36, SignShape.PROHIBITION: 0.46, SignShape.MANDATORY: 0.5}
 
 
 class SignFlowable(Flowable):  # type: ignore[misc]
@@ -45,7 +46,7 @@ class SignFlowable(Flowable):  # type: ignore[misc]
 def paint_sign(canvas: Canvas, sign: CautionSign, half_pt: float) -> None:
     """Paint a sign around the origin, ``half_pt`` points from its middle to its edge."""
     marks = pictogram_marks(sign.pictogram)
-    unit = half_pt * _MARK_SHARE[sign.shape]
+    unit = half_pt * MARK_SHARE[sign.shape]
     match sign.shape:
         case SignShape.WARNING:
             _triangle(canvas, half_pt)

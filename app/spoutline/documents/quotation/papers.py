@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from spoutline.documents.paper_form import PaperForm
 from spoutline.explain.plan.story import Story
 from spoutline.model.quotation import Quotation
 
 
-def quotation_pdf(quotation: Quotation, revision: int, story: Story) -> bytes:
-    """Return the quotation as PDF; equal arguments give equal bytes.
+def quotation_pdf(quotation: Quotation, revision: int, story: Story, form: PaperForm = PaperForm.PDF) -> bytes:
+    """Return the quotation as PDF, or in another ``form``; equal arguments give equal bytes.
 
     Raises
     ------
@@ -16,18 +17,23 @@ def quotation_pdf(quotation: Quotation, revision: int, story: Story) -> bytes:
     StoreFault
         A font that comes with the program is missing.
     """
-    from spoutline.documents.pdf.render import pdf_bytes
+    from spoutline.documents.paper import paper_bytes
     from spoutline.documents.quotation.content import quotation_content
 
-    return pdf_bytes(quotation_content(quotation, revision, story))
+    return paper_bytes(quotation_content(quotation, revision, story), form)
 
 
-def pick_list_pdf(quotation: Quotation, option: int, revision: int, story: Story) -> bytes:
-    """Return what to take from which maker for one option, counted from 0, as PDF; equal arguments give equal bytes."""
-    from spoutline.documents.pdf.render import pdf_bytes
+def pick_list_pdf(
+    quotation: Quotation, option: int, revision: int, story: Story, form: PaperForm = PaperForm.PDF
+) -> bytes:
+    """Return what to take from which maker for one option, counted from 0, in ``form``.
+
+    Equal arguments give equal bytes.
+    """
+    from spoutline.documents.paper import paper_bytes
     from spoutline.documents.quotation.content import pick_list_content
 
-    return pdf_bytes(pick_list_content(quotation, option, revision, story))
+    return paper_bytes(pick_list_content(quotation, option, revision, story), form)
 
 
 def quotation_workbook(quotation: Quotation, revision: int, story: Story) -> bytes:

@@ -11,6 +11,7 @@ from pathlib import Path
 from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
 
 from spoutline.documents.own_files import FileForm, own_test
+from spoutline.documents.paper_form import form_of
 from spoutline.gui.wording import tr
 from spoutline.whole_files import InUse, OutputPlan, PlannedFile, is_same_file
 
@@ -38,6 +39,22 @@ class Saving:
         path = Path(path_text)
         path = path if path.suffix else path.with_name(f"{path.name}.{form}")
         return path if self.may_write(path, form, edited=edited) else None
+
+    def ask_paper(self, title: str, stem: str, *, only_pdf: bool = False) -> Path | None:
+        """Ask for the file of a paper, PDF or HTML, and return it where it may be written; None where not.
+
+        The ending tells the form; see ``paper_form.form_of``.
+        """
+        pages, page = f"PDF (*.{FileForm.PDF})", f"{tr('HTML page, for screen readers')} (*.{FileForm.HTML})"
+        types = pages if only_pdf else f"{pages};;{page}"
+        path_text, chosen = QFileDialog.getSaveFileName(self._parent, title, f"{stem}.{FileForm.PDF}", types)
+        if not path_text:
+            return None
+        path, ending = Path(path_text), FileForm.HTML if chosen == page else FileForm.PDF
+        if not path.suffix or (ending is FileForm.HTML and path.suffix.lower() == f".{FileForm.PDF}"):
+            path = path.with_name(f"{path.stem}.{ending}")
+        form = FileForm.PDF if only_pdf else FileForm(form_of(path).value)
+        return path if self.may_write(path, form) else None
 
     def may_write(self, path: Path, form: FileForm, *, edited: Path | None = None) -> bool:
         """Say whether a file may be written; where somebody else's stands there, the person is asked."""

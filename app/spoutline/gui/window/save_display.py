@@ -148,7 +148,7 @@ class SaveDisplay(QObject):
 
     def ask_and_write(self) -> bool:
         """Ask for a place and write the survey there; say whether it was written."""
-        name = f"{file_stem(self._session.survey.site.name)}.json"
+        name = f"{file_stem(self._session.survey.site.name)}.spoutline.json"
         saving = Saving(self._session.workbench.files_in_use, self._window)
         path = saving.ask(tr("Write the survey"), name, FileForm.JSON)
         return path is not None and self.write_file(path)

@@ -26,7 +26,7 @@ from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.memory import WindowMemory
 from spoutline.gui.window.theme_keeper import ThemeKeeper
 from spoutline.gui.wording import tr
-from spoutline.model.faults import DamagedStore, StoreFault
+from spoutline.model.faults import DamagedStore, NewerStore, StoreFault
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
@@ -63,6 +63,7 @@ def run(
     survey: Survey | None,
     argv: Sequence[str],
     language: Language = Language.ENGLISH,
+    trouble: str = "",
 ) -> int:
     """Open the window and stay until it is closed.
 
@@ -76,6 +77,8 @@ def run(
         Arguments for Qt.
     language
         Of the window; another can be chosen in it.
+    trouble
+        What was wrong with a file that should have been opened; told once the window shows a survey.
 
     Returns
     -------
@@ -88,7 +91,7 @@ def run(
     theme = ThemeKeeper(app)
     former_hook = sys.excepthook
     collector = WindowCollector(app)
-    shown = ShownWindow(workbench_factory, survey, language, theme)
+    shown = ShownWindow(workbench_factory, survey, language, theme, trouble=trouble)
     try:
         return app.exec()
     finally:
@@ -109,9 +112,11 @@ class ShownWindow:
         survey: Survey | None,
         language: Language,
         theme: ThemeKeeper | None = None,
+        *,
+        trouble: str = "",
     ) -> None:
         self.translations = WindowLanguage()
-        self._theme = theme
+        self._theme, self._trouble = theme, trouble
         self._memory = WindowMemory(home_folder() / "window.ini")
         self._show(factory, survey, language)
 
@@ -124,7 +129,8 @@ class ShownWindow:
         faults = UnexpectedFault(self.window, FaultLog(log_folder()))
         sys.excepthook = faults
         self.window.show()
-        self.opening = Opening(self.window, factory, survey, faults, label)
+        self.opening = Opening(self.window, factory, survey, faults, label=label, trouble=self._trouble)
+        self._trouble = ""
         QTimer.singleShot(0, self.opening.start)
 
     def use_theme(self, tag: str) -> None:
@@ -174,9 +180,12 @@ class Opening:
         workbench_factory: WorkbenchFactory,
         survey: Survey | None,
         faults: UnexpectedFault,
+        *,
         label: str = "",
+        trouble: str = "",
     ) -> None:
         self._window, self._factory, self._survey, self._label = window, workbench_factory, survey, label
+        self._trouble = trouble
         window.jobs.broke.connect(faults.show)
         self.opened: Opened | None = None
         self.workbench: Workbench | None = None  # once the stores are open
@@ -237,6 +246,7 @@ class Opening:
         choice.demonstration_wanted.connect(lambda: begin(lambda: survey_to_show(workbench, None), self._show_survey))
         choice.own_wanted.connect(begin_with_own)
         self._window.show_start(choice)
+        self._tell_trouble()
 
     def _show_own(self, opened: Opened) -> None:
         """Show the survey just begun, and the page on which its catalog is filled."""
@@ -259,6 +269,7 @@ class Opening:
         session.look_at(self._label)
         if self._survey is None:
             self._show_last_view(session.stored.id)
+        self._tell_trouble()
         self._back_up(opened.workbench)
 
     def _show_last_view(self, survey_id: int) -> None:
@@ -288,11 +299,16 @@ class Opening:
         self._daily.start()
         start()
 
+    def _tell_trouble(self) -> None:
+        if self._trouble:
+            self._window.show_trouble(self._trouble)
+        self._trouble = ""
+
     def _fail(self, fault: Exception) -> None:
         self._window.waiting_label.setText(tr("The book of surveys cannot be opened."))
         again = Offer(tr("Try again"), self.start)
         offers = (Offer(tr("Restore a backup…"), self._restore), again) if isinstance(fault, DamagedStore) else (again,)
-        self._window.show_trouble(str(fault), offers)
+        self._window.show_trouble(_told(fault), offers)
 
     def _restore(self) -> None:
         """Show the backups of a book that cannot be opened; open it where one was put back."""
@@ -302,3 +318,21 @@ class Opening:
         dialog.exec()
         if dialog.restored is not None:
             self.start()
+
+
+def _told(fault: Exception) -> str:
+    """Return why the book cannot be opened, in the language of the window where that is known."""
+    if not isinstance(fault, NewerStore):
+        return str(fault)
+    words = tr(
+        "{place} was written by a newer version of Spoutline ({written_by}; form {form}). This is Spoutline {program}, "
+        "which knows forms up to {known_form}; nothing was changed. Use the newer program, or restore a backup that "
+        "was made before."
+    )
+    return words.format(
+        place=fault.place,
+        written_by=fault.written_by or tr("not noted which"),
+        form=fault.form,
+        program=fault.program,
+        known_form=fault.known_form,
+    )

@@ -24,6 +24,7 @@ from PySide6.QtWidgets import (
 
 from spoutline.bootstrap.coverage import CoverageAsked
 from spoutline.documents.own_files import FileForm
+from spoutline.documents.paper_form import form_of
 from spoutline.explain.phrases.coverage_words import CoverageWord
 from spoutline.explain.plan.coverage_text import climate_text, gap_text, spoken_text, summary_text
 from spoutline.gui.dialogs.saving import Saving
@@ -173,7 +174,9 @@ class CoveragePanel(QWidget):
         story, english = self._context.story, workbench.story(session.display, Language.ENGLISH)
 
         def content() -> bytes:
-            return service.pdf(found, story, today) if form is FileForm.PDF else service.csv(found, english)
+            if form is FileForm.PDF:
+                return service.pdf(found, story, today, form_of(path))
+            return service.csv(found, english)
 
         save_aside(self._context, FILE, path, content, notify=self._notify)
 
@@ -241,8 +244,12 @@ class CoveragePanel(QWidget):
     def _ask_file(self, form: FileForm) -> None:
         if self.found is None:
             return
-        name = f"{file_stem(str(self.found.edition.ref))}-coverage.{form.value}"
-        path = Saving(self._context.session.workbench.files_in_use, self).ask(tr("Save"), name, form)
+        stem = f"{file_stem(str(self.found.edition.ref))}-coverage"
+        saving = Saving(self._context.session.workbench.files_in_use, self)
+        if form is FileForm.PDF:
+            path = saving.ask_paper(tr("Save"), stem)
+        else:
+            path = saving.ask(tr("Save"), f"{stem}.{form.value}", form)
         if path is not None:
             self.save(path, form)
 

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSplitter, QTabWidget, Q
 
 from spoutline.documents.conversion.summary import result_rows
 from spoutline.documents.own_files import FileForm
+from spoutline.documents.paper_form import form_of
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.edits.conversion_questions import conversion_questions, position_conversion_questions
 from spoutline.gui.edits.question import Option
@@ -21,7 +22,7 @@ from spoutline.gui.pages.conversion.lists import OwnCostsPanel, OwnSharesPanel
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.paper.printing import print_document
-from spoutline.gui.pages.paper.saved_aside import save_aside
+from spoutline.gui.pages.paper.saved_aside import save_aside, save_made_aside
 from spoutline.gui.pages.survey.installed_panel import InstalledPanel
 from spoutline.gui.pages.survey.question_form import QuestionForm
 from spoutline.gui.session import Changed
@@ -148,6 +149,7 @@ class ConversionPage(QWidget):
             row.addWidget(button, 1)
             self.buttons[name] = button
         self.buttons["pdf"].setObjectName("primary")
+        self.buttons["pdf"].setToolTip(tr("As pages (PDF), or as one HTML page for screen readers and mails."))
         return row
 
     def _answer_side(self, parent: QWidget) -> QWidget:
@@ -231,7 +233,7 @@ class ConversionPage(QWidget):
         session = self._context.session
         service, display = session.workbench.converting(), session.display
 
-        self.paper.show_document(lambda _: service.pdf(conversion, display), session.revision)
+        self.paper.show_document(lambda _, form: service.pdf(conversion, display, form=form), session.revision)
 
     def _show_trouble(self, fault: Exception) -> None:
         if isinstance(fault, Cancelled):
@@ -300,22 +302,32 @@ class ConversionPage(QWidget):
         self.agree_button.setEnabled(ready and self._source is SetsSource.PLAN)
 
     def _save_as(self, suffix: str) -> None:
-        name = f"{file_stem(self._context.session.survey.site.name)}-conversion.{suffix}"
-        path = Saving(self._context.session.workbench.files_in_use, self).ask(tr("Save"), name, FileForm(suffix))
+        stem = f"{file_stem(self._context.session.survey.site.name)}-conversion"
+        saving = Saving(self._context.session.workbench.files_in_use, self)
+        if suffix == FileForm.PDF:
+            path = saving.ask_paper(tr("Save"), stem)
+        else:
+            path = saving.ask(tr("Save"), f"{stem}.{suffix}", FileForm(suffix))
         if path is not None:
             self.save_to(path, suffix)
 
     def save_to(self, path: Path, suffix: str) -> None:
-        """Write the report (``pdf``), the calendar (``ics``) or the tasks (``xlsx``, ``csv``) into a file."""
+        """Write the report (``pdf``), the calendar (``ics``) or the tasks (``xlsx``, ``csv``) into a file.
+
+        The report is written as HTML where the name of its file ends so.
+        """
         conversion, document = self._conversion, self.document
         if conversion is None or document is None:
+            return
+        if suffix == FileForm.PDF:
+            save_made_aside(self._context, _FILE, path, self.paper.content(form_of(path)), notify=self._notify)
             return
         session = self._context.session
         service, display = session.workbench.converting(), session.display
 
         def content() -> bytes:
             makers = {"ics": service.calendar, "xlsx": service.tasks_xlsx, "csv": service.tasks_csv}
-            return document if suffix == "pdf" else makers[suffix](conversion, display)
+            return makers[suffix](conversion, display)
 
         save_aside(self._context, _FILE, path, content, notify=self._notify)
 

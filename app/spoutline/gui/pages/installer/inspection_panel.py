@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 from spoutline.book.survey_faults import made
 from spoutline.documents.own_files import FileForm
 from spoutline.documents.pack.inspection_sheet import item_text
+from spoutline.documents.paper_form import form_of
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.local_days import day_text
@@ -218,7 +219,7 @@ class InspectionPanel(QWidget):
             self._notify(" ".join(f"✗ {text}" for text in judged.found))
 
     def save_as(self, path: Path, suffix: str) -> None:
-        """Write the plan as PDF or the calendar: ``pdf`` or ``ics``."""
+        """Write the plan (``pdf``, as HTML where the name of the file ends so) or the calendar (``ics``)."""
         site_plan, due = self._site_plan, self._due
         if site_plan is None:
             return
@@ -227,14 +228,18 @@ class InspectionPanel(QWidget):
 
         def content() -> bytes:
             if suffix == "pdf":
-                return service.inspection_plan(site_plan, due, language, display)
+                return service.inspection_plan(site_plan, due, language, display, form=form_of(path))
             return service.inspection_calendar(site_plan, due, language, display)
 
         save_aside(self._context, _FILE, path, content, notify=self._notify, refused=self._show_trouble)
 
     def _ask_and_save(self, suffix: str) -> None:
-        name = f"{file_stem(self._context.session.survey.site.name)}-inspections.{suffix}"
-        path = Saving(self._context.session.workbench.files_in_use, self).ask(tr("Save"), name, FileForm(suffix))
+        stem = f"{file_stem(self._context.session.survey.site.name)}-inspections"
+        saving = Saving(self._context.session.workbench.files_in_use, self)
+        if suffix == FileForm.PDF:
+            path = saving.ask_paper(tr("Save"), stem)
+        else:
+            path = saving.ask(tr("Save"), f"{stem}.{suffix}", FileForm(suffix))
         if path is not None:
             self.save_as(path, suffix)
 

@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from spoutline.book.survey_faults import made
-from spoutline.documents.own_files import FileForm
+from spoutline.documents.paper_form import PaperForm, form_of
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.local_days import day_typed
@@ -28,7 +28,7 @@ from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.paper.printing import print_document
-from spoutline.gui.pages.paper.saved_aside import save_aside
+from spoutline.gui.pages.paper.saved_aside import save_made_aside
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.day_edit import DayEdit
 from spoutline.gui.wording import tr
@@ -123,6 +123,7 @@ class PackPanel(QWidget):
         self.show_button.clicked.connect(self.refresh)
         self.save_button = QPushButton(tr("Save P&DF…"), self)
         self.save_button.setObjectName("primary")
+        self.save_button.setToolTip(tr("As pages (PDF), or as one HTML page for screen readers and mails."))
         self.save_button.clicked.connect(self._ask_and_save)
         self.print_button = QPushButton(tr("Prin&t…"), self)
         self.print_button.clicked.connect(self._print)
@@ -158,12 +159,12 @@ class PackPanel(QWidget):
         labels = (session.label,) if self.scope_box.currentData() else ()
         kind, language = PaperKind(self.kind_box.currentData()), self._language()
 
-        def make_paper(ticket: Ticket) -> bytes:
+        def make_paper(ticket: Ticket, form: PaperForm) -> bytes:
             service = workbench.packing()
             site_plan = only_positions(shown(ticket), labels)
             make: dict[PaperKind, Callable[[], bytes]] = {
-                PaperKind.PACK: lambda: service.pack(site_plan, language, display, job),
-                PaperKind.CAUTIONS: lambda: service.caution_sheet(site_plan, language, display),
+                PaperKind.PACK: lambda: service.pack(site_plan, language, display, job, form=form),
+                PaperKind.CAUTIONS: lambda: service.caution_sheet(site_plan, language, display, form=form),
                 PaperKind.FORM: lambda: service.form(site_plan, language, display),
             }
             return make[kind]()
@@ -173,16 +174,18 @@ class PackPanel(QWidget):
         self.state_label.setText(tr("Making the paper…"))
 
     def save_as(self, path: Path) -> None:
-        """Write the paper shown into a file."""
-        document = self.document
-        if document is None:
+        """Write the paper shown into a file, as HTML where its name ends so."""
+        if self.document is None:
             return
-        save_aside(self._context, _FILE, path, lambda: document, notify=self._notify, refused=self._show_trouble)
+        content = self.paper.content(form_of(path))
+        save_made_aside(self._context, _FILE, path, content, notify=self._notify, refused=self._show_trouble)
 
     def _ask_and_save(self) -> None:
         stem = file_stem(self._context.session.survey.site.name)
-        name = f"{stem}-{self.kind_box.currentData()}-{self._language()}.pdf"
-        path = Saving(self._context.session.workbench.files_in_use, self).ask(tr("Save"), name, FileForm.PDF)
+        kind = PaperKind(self.kind_box.currentData())
+        saving = Saving(self._context.session.workbench.files_in_use, self)
+        # a form is filled in and read back as PDF alone
+        path = saving.ask_paper(tr("Save"), f"{stem}-{kind}-{self._language()}", only_pdf=kind is PaperKind.FORM)
         if path is not None:
             self.save_as(path)
 

@@ -8,7 +8,7 @@ from pathlib import Path
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
-from spoutline.documents.own_files import FileForm
+from spoutline.documents.paper_form import form_of
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.pages.context import Context, Notify
@@ -188,7 +188,7 @@ class RecordPanel(QWidget):
         self.photo_label.setText(", ".join(note.name for note, _ in self._photos.values()))
 
     def save_as(self, path: Path) -> None:
-        """Write the record as PDF."""
+        """Write the record as PDF, or as HTML where the name of the file ends so."""
         session, language = self._context.session, self._language()
         workbench, display, shown = session.workbench, session.display, self._context.sets.whole_site()
         photos = {digest: content for digest, (_, content) in self._photos.items()}
@@ -199,7 +199,7 @@ class RecordPanel(QWidget):
         def work(ticket: Ticket) -> None:
             service, site_plan = workbench.packing(), shown(ticket)
             judged = service.judge(record, site_plan)
-            write_file(path, service.record_sheet((judged,), site_plan, photos, language, display))
+            write_file(path, service.record_sheet((judged,), site_plan, photos, language, display, form=form_of(path)))
 
         self._start(work, path)
 
@@ -219,7 +219,7 @@ class RecordPanel(QWidget):
             records = [one.record for one in known if one.record.plan_revision == revision]
             records.append(record)
             built = service.as_built(site_plan, records)
-            write_file(path, workbench.bills().pdf(built, display, records=records))
+            write_file(path, workbench.bills().pdf(built, display, records=records, form=form_of(path)))
 
         self._start(work, path)
 
@@ -263,5 +263,5 @@ class RecordPanel(QWidget):
 
     def _asked(self, ending: str) -> Path | None:
         session = self._context.session
-        name = f"{file_stem(session.survey.site.name)}-{file_stem(session.label)}-{ending}.pdf"
-        return Saving(session.workbench.files_in_use, self, self._sources).ask(tr("Save"), name, FileForm.PDF)
+        stem = f"{file_stem(session.survey.site.name)}-{file_stem(session.label)}-{ending}"
+        return Saving(session.workbench.files_in_use, self, self._sources).ask_paper(tr("Save"), stem)

@@ -8,9 +8,12 @@ from PySide6.QtCore import Signal
 from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QWidget
 
+from spoutline.documents.paper_form import PaperForm
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
 from spoutline.gui.pages.paper.page_images import page_image, page_shapes
 from spoutline.gui.widgets.paper_view import PaperView
+
+MakePaper = Callable[[Ticket, PaperForm], bytes]
 
 
 class PaperPages(PaperView):
@@ -33,6 +36,7 @@ class PaperPages(PaperView):
         self.setAccessibleName(title)
         self._name, self._jobs, self._fail = name, jobs, fail
         self._document: bytes | None = None
+        self._make: MakePaper | None = None
         self.page_wanted.connect(self._fetch_page)
 
     @property
@@ -40,17 +44,26 @@ class PaperPages(PaperView):
         """The paper as PDF; None while it is being made."""
         return self._document
 
-    def show_document(self, make: Callable[[Ticket], bytes], revision: int = 0) -> None:
-        """Show what ``make`` returns; it is called off the window's thread.
+    def content(self, form: PaperForm) -> Callable[[Ticket], bytes]:
+        """Return what gives the paper in ``form`` off the window's thread: the pages shown, or the same made anew."""
+        document, make = self._document, self._make
+        if form is PaperForm.PDF and document is not None:
+            return lambda _: document
+        if make is None:
+            raise ValueError("no paper was asked for yet")
+        return lambda ticket: make(ticket, form)
+
+    def show_document(self, make: MakePaper, revision: int = 0) -> None:
+        """Show what ``make`` returns as PDF; it is called off the window's thread, and again for another form.
 
         With the ``revision`` of the session, the paper of an older survey is dropped.
         """
 
         def work(ticket: Ticket) -> tuple[bytes, tuple[float, ...]]:
-            document = make(ticket)
+            document = make(ticket, PaperForm.PDF)
             return document, page_shapes(document)
 
-        self._document = None
+        self._document, self._make = None, make
         self._jobs.start(self._key, work, self._show, self._fail, revision=revision)
 
     def forget_document(self) -> None:
@@ -60,7 +73,7 @@ class PaperPages(PaperView):
     def show_nothing(self) -> None:
         """Take the paper away."""
         self._jobs.cancel(self._key)
-        self._document = None
+        self._document = self._make = None
         self.show_pages(())
 
     @property

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from spoutline.gui.jobs import JobKey
+from spoutline.gui.jobs import JobKey, Ticket
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault
@@ -21,6 +21,19 @@ def save_aside(
     notify: Notify,
     refused: Callable[[Exception], None] | None = None,
 ) -> None:
+    """Write what ``content`` returns into a file; see ``save_made_aside``."""
+    save_made_aside(context, key, path, lambda _: content(), notify=notify, refused=refused)
+
+
+def save_made_aside(
+    context: Context,
+    key: JobKey,
+    path: Path,
+    content: Callable[[Ticket], bytes],
+    *,
+    notify: Notify,
+    refused: Callable[[Exception], None] | None = None,
+) -> None:
     """Write what ``content`` returns into a file; a failure leaves a file that was there.
 
     Parameters
@@ -28,7 +41,7 @@ def save_aside(
     context, key
         Whose worker writes it, and under which name: the next file of a page waits for the one before.
     path, content
-        The file, and what makes it. It is made by the worker, so it must not touch the window.
+        The file, and what makes it of the job's ticket. It is made by the worker, so it must not touch the window.
     notify
         Tells that it is saved.
     refused
@@ -41,7 +54,7 @@ def save_aside(
 
     context.jobs.start(
         key,
-        lambda _: write_file(path, content()),
+        lambda ticket: write_file(path, content(ticket)),
         lambda _: notify(tr("Saved as {path}").format(path=path)),
         refused or tell,
     )

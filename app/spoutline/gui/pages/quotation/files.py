@@ -10,6 +10,7 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QWidget
 
 from spoutline.documents.own_files import FileForm
+from spoutline.documents.paper_form import PaperForm, form_of
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
@@ -55,29 +56,36 @@ class QuotationFiles(QObject):
             return
         ending = kind.ending
         stem = f"{file_stem(hand.quotation.terms.heading.number)}-r{hand.revision}"
-        name = f"{stem}{'-pick-list' if kind is FileKind.PICK_LIST else ''}.{ending}"
-        in_use = self._context.session.workbench.files_in_use
-        path = Saving(in_use, self._window, tuple(sources)).ask(tr("Save"), name, FileForm(ending))
+        stem = f"{stem}{'-pick-list' if kind is FileKind.PICK_LIST else ''}"
+        saving = Saving(self._context.session.workbench.files_in_use, self._window, tuple(sources))
+        if ending == FileForm.PDF:
+            path = saving.ask_paper(tr("Save"), stem)
+        else:
+            path = saving.ask(tr("Save"), f"{stem}.{ending}", FileForm(ending))
         if path is not None:
             self.save(hand, path, kind, option)
 
     def save(self, hand: InHand, path: Path, kind: FileKind, option: int) -> None:
-        """Write a paper into a file; one that was issued as it was sent. ``option`` is the pick list's, from 0."""
+        """Write a paper into a file; one that was issued as it was sent. ``option`` is the pick list's, from 0.
+
+        A paper is written as HTML where the name of its file ends so, one that was issued too.
+        """
         made, stored, revision = hand.quotation, hand.stored, hand.revision
         if made is None:
             return
         service, display = self._context.session.workbench.quoting(), self._context.session.display
-        was_issued, ordered = hand.was_issued, hand.ordered
+        was_issued, ordered, form = hand.was_issued, hand.ordered, form_of(path)
+        as_sent = kind is FileKind.WORKBOOK or (kind is FileKind.PDF and form is PaperForm.PDF)
 
         def content() -> bytes:
-            if was_issued and stored is not None and kind in (FileKind.PDF, FileKind.WORKBOOK):
+            if was_issued and stored is not None and as_sent:
                 papers = service.issued_papers(stored.id, revision)
                 return papers.pdf if kind is FileKind.PDF else papers.workbook
             make: dict[FileKind, Callable[[], bytes]] = {
-                FileKind.PDF: lambda: service.pdf(made, revision, display),
+                FileKind.PDF: lambda: service.pdf(made, revision, display, form),
                 FileKind.WORKBOOK: lambda: service.workbook(made, revision, display),
                 FileKind.ORDER: lambda: service.order_csv(made, revision, ordered),
-                FileKind.PICK_LIST: lambda: service.pick_list(made, option, revision, display),
+                FileKind.PICK_LIST: lambda: service.pick_list(made, option, revision, display, form),
             }
             return make[kind]()
 

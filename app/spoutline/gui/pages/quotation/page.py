@@ -393,9 +393,9 @@ class QuotationPage(QWidget):
         if made is None:
             self.paper.show_nothing()
         elif hand.was_issued and stored is not None:
-            self.paper.show_document(lambda _: service.issued_papers(stored.id, revision).pdf)
+            self.paper.show_document(lambda *_: service.issued_papers(stored.id, revision).pdf)
         else:
-            self.paper.show_document(lambda _: service.pdf(made, revision, display))
+            self.paper.show_document(lambda _, form: service.pdf(made, revision, display, form))
 
     def _show_trouble(self, fault: Exception) -> None:
         if not isinstance(fault, Cancelled):

@@ -10,7 +10,8 @@ from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QPushButton, QSplitter, QV
 
 from spoutline.documents.content.totals import BillLine, position_lines, site_lines, total_of
 from spoutline.documents.own_files import FileForm
-from spoutline.gui.dialogs.saving import Saving
+from spoutline.documents.paper_form import PaperForm, form_of
+from spoutline.gui.dialogs.saving import FilesInUse, Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.marks import tone_of_plan
 from spoutline.gui.models.node_tree import Node, NodeTree
@@ -21,7 +22,7 @@ from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.paper.printing import print_document
-from spoutline.gui.pages.paper.saved_aside import save_aside
+from spoutline.gui.pages.paper.saved_aside import save_aside, save_made_aside
 from spoutline.gui.pages.sets_head import SetsHead
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import Card, plain_label
@@ -104,6 +105,7 @@ class BillPage(QWidget):
             row.addWidget(button, 1)
             self.buttons[name] = button
         self.buttons["pdf"].setObjectName("primary")
+        self.buttons["pdf"].setToolTip(tr("As pages (PDF), or as one HTML page for screen readers and mails."))
         for row in rows:
             card.body.addLayout(row)
         return card
@@ -189,11 +191,11 @@ class BillPage(QWidget):
 
         with_reasons, is_short = self.why_box.isChecked(), self.short_box.isChecked()
 
-        def work(ticket: Ticket) -> bytes:
+        def work(ticket: Ticket, form: PaperForm) -> bytes:
             if is_short:
-                return workbench.bills().short_pdf(plan, display)
+                return workbench.bills().short_pdf(plan, display, form=form)
             reasons = workbench.station_reasons(plan, ticket) if with_reasons else {}
-            return workbench.bills().pdf(plan, display, None, reasons=reasons)
+            return workbench.bills().pdf(plan, display, None, reasons=reasons, form=form)
 
         self.paper.show_document(work, session.revision)
 
@@ -217,23 +219,34 @@ class BillPage(QWidget):
         for button in self.buttons.values():
             button.setEnabled(ready)
 
+    @property
+    def _files_in_use(self) -> FilesInUse:
+        return self._context.session.workbench.files_in_use
+
     def _save_as(self, suffix: str) -> None:
-        name = f"{file_stem(self._context.session.survey.site.name)}.{suffix}"
-        path = Saving(self._context.session.workbench.files_in_use, self).ask(
-            tr("Save the bill"), name, FileForm(suffix)
-        )
+        stem, saving = file_stem(self._context.session.survey.site.name), Saving(self._files_in_use, self)
+        title = tr("Save the bill")
+        if suffix == FileForm.PDF:
+            path = saving.ask_paper(title, stem)
+        else:
+            path = saving.ask(title, f"{stem}.{suffix}", FileForm(suffix))
         if path is not None:
             self.save_to(path, suffix)
 
     def save_to(self, path: Path, suffix: str) -> None:
-        """Write the bill into a file: ``pdf``, ``csv`` or ``xlsx``. A failure leaves a file that was there."""
+        """Write the bill into a file: ``pdf``, ``csv`` or ``xlsx``. A failure leaves a file that was there.
+
+        A paper is written as HTML where the name of its file ends so.
+        """
         plan, document = self._site_plan, self.document
         if plan is None or document is None:
+            return
+        if suffix == FileForm.PDF:
+            save_made_aside(self._context, _FILE, path, self.paper.content(form_of(path)), notify=self._notify)
             return
         workbench, display = self._context.session.workbench, self._context.session.display
 
         content = {
-            "pdf": lambda: document,
             "csv": lambda: workbench.bills().csv(plan, display, workbench.packing().recorded(plan)),
             "xlsx": lambda: workbench.bills().xlsx(plan, display, records=workbench.packing().recorded(plan)),
         }[suffix]

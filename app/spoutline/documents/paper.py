@@ -1,0 +1,25 @@
+"""A paper in the form that a person wants: the same content, written as PDF or as HTML."""
+
+from __future__ import annotations
+
+from spoutline.documents.content.blocks import Document
+from spoutline.documents.paper_form import PaperForm
+
+
+def paper_bytes(document: Document, form: PaperForm) -> bytes:
+    """Return ``document`` in ``form``; equal documents give equal bytes.
+
+    Raises
+    ------
+    InputFault
+        A picture in it cannot be read.
+    StoreFault
+        A font that comes with the program is missing.
+    """
+    if form is PaperForm.HTML:
+        from spoutline.documents.html.page import html_bytes
+
+        return html_bytes(document)
+    from spoutline.documents.pdf.render import pdf_bytes
+
+    return pdf_bytes(document)
