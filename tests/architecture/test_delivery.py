@@ -29,6 +29,12 @@ MIME = "{http://www.freedesktop.org/standards/shared-mime-info}"
 SURVEY_TYPE = "application/x-spoutline-survey+json"
 
 
+def needs(*tools: str) -> pytest.MarkDecorator:
+    """Leave a test out where the system lacks a tool that it holds the project's files against."""
+    lacking = [tool for tool in tools if shutil.which(tool) is None]
+    return pytest.mark.skipif(bool(lacking), reason=f"not installed here: {', '.join(lacking)}")
+
+
 def loaded(name: str, monkeypatch: pytest.MonkeyPatch) -> ModuleType:
     monkeypatch.syspath_prepend(str(PACKAGING))
     spec = importlib.util.spec_from_file_location(name, PACKAGING / f"{name}.py")
@@ -105,8 +111,8 @@ def magic_of_survey(root: ElementTree.Element) -> tuple[str, set[str]]:
     return outer.attrib["value"], {match.attrib["value"] for match in outer.findall(f"{MIME}match")}
 
 
-def test_the_file_type_is_that_of_surveys_alone(tmp_path: Path) -> None:
-    """After the Shared MIME-info Database specification 0.21: globs, then magic; and what gio makes of it."""
+def test_the_file_type_is_that_of_surveys_alone() -> None:
+    """After the Shared MIME-info Database specification 0.21: globs, then magic."""
     root = ElementTree.parse(LINUX / "spoutline.xml").getroot()
     kind = root.find(f"{MIME}mime-type")
     assert kind is not None
@@ -118,8 +124,11 @@ def test_the_file_type_is_that_of_surveys_alone(tmp_path: Path) -> None:
     assert written.startswith(first)
     assert f'"format": "{text}"' in inner
     assert f'"format": "{text}"' in written[1:96]
-    if shutil.which("update-mime-database") is None or shutil.which("gio") is None:
-        pytest.skip("shared-mime-info and gio are not installed here")
+
+
+@needs("update-mime-database", "gio")
+def test_a_desktop_knows_surveys_by_their_ending_or_their_first_lines_and_no_other_file(tmp_path: Path) -> None:
+    written = (PROJECT / "resources" / "demo" / "small_town.json").read_text(encoding="utf-8")
     packages = tmp_path / "data" / "mime" / "packages"
     packages.mkdir(parents=True)
     shutil.copy(LINUX / "spoutline.xml", packages)
@@ -145,7 +154,7 @@ def test_the_file_type_is_that_of_surveys_alone(tmp_path: Path) -> None:
     }
 
 
-def test_the_metadata_for_software_centres_are_valid_and_of_this_version() -> None:
+def test_the_metadata_for_software_centres_are_of_this_version() -> None:
     path = LINUX / "spoutline.metainfo.xml"
     root = ElementTree.parse(path).getroot()
     release = root.find("releases/release")
@@ -153,19 +162,21 @@ def test_the_metadata_for_software_centres_are_valid_and_of_this_version() -> No
     assert release.attrib["version"] == spoutline.__version__
     assert root.findtext("launchable") == "spoutline.desktop"
     assert root.findtext("provides/mediatype") == SURVEY_TYPE
-    if shutil.which("appstreamcli") is None:
-        pytest.skip("appstreamcli is not installed here")
+
+
+@needs("appstreamcli")
+def test_the_metadata_are_valid_to_the_tool_of_software_centres() -> None:
+    path = LINUX / "spoutline.metainfo.xml"
     done = subprocess.run(
         ["appstreamcli", "validate", "--no-net", str(path)], capture_output=True, text=True, check=False
     )
     assert done.returncode == 0, done.stdout
 
 
+@needs("dpkg-deb")
 def test_the_debian_package_brings_everything_to_its_place(
     monkeypatch: pytest.MonkeyPatch, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    if shutil.which("dpkg-deb") is None:
-        pytest.skip("dpkg-deb is not installed here")
     bundle = tmp_path / "bundle"
     (bundle / "_internal").mkdir(parents=True)
     (bundle / "spoutline").write_text("#!/bin/sh\necho ran\n", encoding="utf-8")

@@ -207,11 +207,16 @@ def _checker() -> tuple[str, str] | None:
     return (browser, named) if browser and Path(named).is_file() else None
 
 
+CHECKER = _checker()
+
+
+@pytest.mark.skipif(
+    CHECKER is None,
+    reason="needs Chromium, and axe-core from npm (npm install --global axe-core, or AXE_CORE=.../axe.min.js)",
+)
 def test_an_accessibility_checker_finds_nothing(papers: dict[str, Make], tmp_path: Path) -> None:
-    found = _checker()
-    if found is None:
-        pytest.skip("needs Chromium, and axe-core from npm (npm install --global axe-core, or AXE_CORE=.../axe.min.js)")
-    browser, script = found
+    assert CHECKER is not None
+    browser, script = CHECKER
     run = (
         "axe.run(document).then(r => {document.body.textContent = '';"
         "const e = document.createElement('pre'); e.id = 'told';"
