@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from spoutline.model.catalogue_edition import CatalogueEdition
 from spoutline.model.part import Part, PartKind, PartStatus
+from spoutline.model.part_columns import PartColumns, columns_of
 from spoutline.model.part_ref import PartRef
 from spoutline.planning.protocols import CandidateFilter
 
@@ -15,12 +16,21 @@ class ListStore:
 
     def __init__(self, parts: Iterable[Part]) -> None:
         self.all = tuple(sorted(parts, key=lambda part: part.ref))
+        self._columns: dict[PartKind, PartColumns] = {}
+        self._by_number: dict[str, list[Part]] = {}
+        for part in self.all:
+            self._by_number.setdefault(part.number, []).append(part)
 
     def edition(self) -> CatalogueEdition:
         return CatalogueEdition(catalogue="List", number=1, title="list")
 
     def candidates(self, wanted: CandidateFilter) -> tuple[Part, ...]:
         return tuple(part for part in self.all if passes(part, wanted))
+
+    def columns(self, kind: PartKind) -> PartColumns:
+        if kind not in self._columns:
+            self._columns[kind] = columns_of(kind, (part for part in self.all if part.kind is kind))
+        return self._columns[kind]
 
     def count(self, kind: PartKind) -> int:
         return sum(part.kind is kind for part in self.all)
@@ -30,7 +40,8 @@ class ListStore:
         return found[0] if len(found) == 1 else None
 
     def parts(self, refs: Sequence[PartRef]) -> tuple[Part, ...]:
-        return tuple(part for part in self.all if any(ref.names(part.ref) for ref in refs))
+        found = {part.ref: part for ref in refs for part in self._by_number.get(ref.number, ()) if ref.names(part.ref)}
+        return tuple(found[ref] for ref in sorted(found))
 
     def under_other_numbers(self, refs: Sequence[PartRef]) -> Mapping[PartRef, Part]:
         return {}

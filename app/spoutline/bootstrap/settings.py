@@ -35,3 +35,10 @@ def user_folder() -> Path:
 
     chosen = preference(Preference.DATA_FOLDER)
     return Path(chosen) if chosen and Path(chosen).is_dir() else home_folder()
+
+
+def cache_folder() -> Path:
+    """Return the folder for what can be made anew at any time."""
+    import platformdirs
+
+    return Path(platformdirs.user_cache_dir("spoutline", appauthor=False))

@@ -7,7 +7,7 @@ from datetime import UTC, datetime
 from typing import TYPE_CHECKING, Protocol
 
 from spoutline.bootstrap.once import Once, OnceEach
-from spoutline.bootstrap.settings import Settings, user_folder
+from spoutline.bootstrap.settings import Settings, cache_folder, user_folder
 from spoutline.model.catalogue_edition import EditionRef
 
 if TYPE_CHECKING:
@@ -125,7 +125,8 @@ class Stores:
         from spoutline.catalogue.build import open_shelf
 
         may_create = not self._book.is_made  # a file that an open book misses is a fault
-        return open_shelf(self._sound_url(), assets.catalogue_folder(), may_create=may_create)
+        columns = cache_folder() / "columns"
+        return open_shelf(self._sound_url(), assets.catalogue_folder(), may_create=may_create, columns=columns)
 
     def _checked_url(self) -> str:
         """Return the address of the database; raise ``DamagedStore`` where what lies there is no sound book.

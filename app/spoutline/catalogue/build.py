@@ -16,11 +16,11 @@ from spoutline.database.faults import Patience
 from spoutline.model.catalogue_edition import DEMONSTRATION, EditionRef
 
 
-def open_shelf(url: str, source: Path, *, may_create: bool = True) -> CatalogueShelf:
+def open_shelf(url: str, source: Path, *, may_create: bool = True, columns: Path | None = None) -> CatalogueShelf:
     """Open the catalogues at a SQLAlchemy ``url``; compile ``source`` first where *Demonstration* has another text.
 
-    A missing SQLite file is made where it ``may_create`` one. Raise ``InputFault`` for a bad source and ``StoreFault``
-    for a failing database; either leaves it as it was.
+    A missing SQLite file is made where it ``may_create`` one; ``columns`` is the folder for columns of editions. Raise
+    ``InputFault`` for a bad source and ``StoreFault`` for a failing database; either leaves it as it was.
     """
     engine = open_engine(url, Patience.LONG, may_create=may_create)
     try:
@@ -33,7 +33,7 @@ def open_shelf(url: str, source: Path, *, may_create: bool = True) -> CatalogueS
     except BaseException:
         engine.dispose()
         raise
-    return CatalogueShelf(engine)
+    return CatalogueShelf(engine, columns)
 
 
 def ensure_catalogue(url: str, source: Path, *, may_create: bool = True) -> CatalogueStore:

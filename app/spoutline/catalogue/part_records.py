@@ -108,7 +108,7 @@ def _below(connection: Connection, part_ids: Sequence[int]) -> _Below:
     below = _Below(_all(connection, PartRecord, PartRecord.id.in_(part_ids)))
     blocks = ["", *sorted({block for row in below.parts for block in BLOCKS_OF_KIND[PartKind(row.kind)]})]
     for port in _all(connection, PortRow, PortRow.part_id.in_(part_ids)):
-        below.ports[port.part_id, port.end] = _port_from(port.thread, port.size, port.gender, port.path)
+        below.ports[port.part_id, port.end] = port_from(port.thread, port.size, port.gender, port.path)
     for price in _all(connection, PriceRow, PriceRow.part_id.in_(part_ids), PriceRow.__table__.c.currency):
         below.prices[price.part_id].append(Price(currency=price.currency, minor=price.minor))
     for block in blocks:
@@ -144,7 +144,8 @@ def _words(connection: Connection, table: type[CatalogueTable], part_ids: Sequen
 _PORTS: dict[tuple[str, str, str, str], Port] = {}
 
 
-def _port_from(thread: str, size: str, gender: str, path: str) -> Port:
+def port_from(thread: str, size: str, gender: str, path: str) -> Port:
+    """Return a port as the table of ports writes it; equal ones are one object."""
     key = (thread, size, gender, path)
     port = _PORTS.get(key)
     if port is None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import hashlib
+import threading
 from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
@@ -50,7 +51,10 @@ from spoutline.model.part_ref import PartRef
 from spoutline.model.pricing import PriceList
 
 if TYPE_CHECKING:
+    from pathlib import Path
+
     from spoutline.catalogue.draft import DraftDesk
+    from spoutline.catalogue.edition_columns import EditionColumns
 
 _STATE_KEY = 1  # the only row of its table
 _FETCHED = 2_000  # rows that are held in memory at once
@@ -123,9 +127,12 @@ class CatalogueShelf:
     They raise ``StoreFault`` where the database fails and ``InputFault`` where a name or an edition cannot be told.
     """
 
-    def __init__(self, engine: Engine) -> None:
+    def __init__(self, engine: Engine, columns_folder: Path | None = None) -> None:
         self._engine = engine
         self._memory = PartMemory()
+        self._columns_folder = columns_folder
+        self._columns: dict[OpenedEdition, EditionColumns] = {}
+        self._turns = threading.Lock()
 
     def close(self) -> None:
         """Close the connections."""
@@ -157,7 +164,17 @@ class CatalogueShelf:
 
     def parts(self, ref: EditionRef) -> CatalogueStore:
         """Return the described parts of an edition as planning reads them."""
-        return CatalogueStore(self._engine, self.opened(ref), self._memory)
+        opened = self.opened(ref)
+        return CatalogueStore(self._engine, opened, self._memory, lambda: self._columns_of(opened))
+
+    def _columns_of(self, opened: OpenedEdition) -> EditionColumns:
+        """Return the columns of an edition, the same for all who read it."""
+        from spoutline.catalogue.edition_columns import EditionColumns
+
+        with self._turns:
+            if opened not in self._columns:
+                self._columns[opened] = EditionColumns(self._engine, opened, self._columns_folder)
+            return self._columns[opened]
 
     def entries(self, ref: EditionRef, *, described: bool | None = None) -> Iterator[CatalogueEntry]:
         """Yield the entries of an edition by number and maker; only the described ones, or only the others."""
@@ -299,7 +316,9 @@ class CatalogueShelf:
                 wanted = "the draft is empty: import parts first" if not facts.editions else "nothing changed in it"
                 raise InputFault((InputProblem("", "catalogue", repr(row.name), wanted),))
             title = f"{row.name}, edition {row.last_edition + 1}"
-            return publish_draft(connection, row, title=title, notes=notes, publisher=publisher, on=on)
+            edition = publish_draft(connection, row, title=title, notes=notes, publisher=publisher, on=on)
+        self._columns_of(self.opened(edition.ref)).compile()
+        return edition
 
     # what the book plans with
 

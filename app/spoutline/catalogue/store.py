@@ -9,7 +9,8 @@ import difflib
 import re
 import threading
 from collections import defaultdict
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from typing import TYPE_CHECKING
 
 from sqlalchemy import ColumnElement, Connection, Engine, func, select
 
@@ -26,6 +27,10 @@ from spoutline.model.cross_reference import NumberTrace
 from spoutline.model.part import Part, PartKind, PartStatus
 from spoutline.model.part_ref import PartRef
 from spoutline.model.pricing import PriceList
+
+if TYPE_CHECKING:
+    from spoutline.catalogue.edition_columns import EditionColumns
+    from spoutline.model.part_columns import PartColumns
 
 _NEAREST = 3
 _LOOK_ALIKE = str.maketrans("oil", "011")
@@ -56,12 +61,20 @@ class CatalogueStore:
     query for keys. Every method may be called from several threads and raises ``StoreFault`` where the database fails.
     """
 
-    def __init__(self, engine: Engine, opened: OpenedEdition, memory: PartMemory | None = None) -> None:
+    def __init__(
+        self,
+        engine: Engine,
+        opened: OpenedEdition,
+        memory: PartMemory | None = None,
+        columns: Callable[[], EditionColumns] | None = None,
+    ) -> None:
         self._engine = engine
         self._opened = opened
         self._memory = memory or PartMemory()
         self._held = held_by(PartRecord, opened.catalogue_id, opened.at)
         self._numbers = NumberIndex(engine, opened)
+        self._columns = columns
+        self._own_columns: EditionColumns | None = None
 
     def close(self) -> None:
         """Close the connections."""
@@ -79,6 +92,16 @@ class CatalogueStore:
     def candidates(self, wanted: CandidateFilter) -> tuple[Part, ...]:
         """Return the parts that pass the filter; one indexed query for keys, and the rows of parts not yet read."""
         return self._where(*_conditions(wanted))
+
+    def columns(self, kind: PartKind) -> PartColumns:
+        """Return the figures of all parts of a kind that hangs, as columns; the same object while nothing changed."""
+        if self._columns is not None:
+            return self._columns().of(kind)
+        if self._own_columns is None:
+            from spoutline.catalogue.edition_columns import EditionColumns  # numpy is loaded where it is used
+
+            self._own_columns = EditionColumns(self._engine, self._opened)
+        return self._own_columns.of(kind)
 
     def count(self, kind: PartKind) -> int:
         """Return how many parts of this kind the catalogue holds."""

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 from functools import cached_property
+from typing import Any
 
 
 class Material(StrEnum):
@@ -70,6 +71,7 @@ class MaterialTable:
 
     edition: str
     entries: tuple[MaterialEntry, ...]
+    derived: dict[object, Any] = field(default_factory=dict, repr=False, compare=False)  # by others, once
 
     @cached_property
     def _by_pair(self) -> dict[tuple[Material, MaterialColumn], MaterialEntry]:

@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from typing import Protocol
+from typing import TYPE_CHECKING, Protocol
 
 from spoutline.model.candidate_filter import CandidateFilter
 from spoutline.model.catalogue_edition import CatalogueEdition
 from spoutline.model.part import Part, PartKind
 from spoutline.model.part_ref import PartRef
+
+if TYPE_CHECKING:
+    from spoutline.model.part_columns import PartColumns
 
 __all__ = ["CandidateFilter", "PartStore", "Progress"]
 
@@ -22,6 +25,10 @@ class PartStore(Protocol):
 
     def candidates(self, wanted: CandidateFilter) -> tuple[Part, ...]:
         """Return the parts that pass the filter; one indexed query."""
+        ...
+
+    def columns(self, kind: PartKind) -> PartColumns:
+        """Return the figures of all parts of a kind that hangs, as columns; the same object while nothing changed."""
         ...
 
     def count(self, kind: PartKind) -> int:

@@ -3,18 +3,17 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 
-from spoutline.search.graph import MAJOR, Item, Problem
+from spoutline.search.graph import Item, Problem
+from spoutline.search.item_table import Floats, Ints, ItemTable, table_of
 
-Floats = NDArray[np.float64]
-Ints = NDArray[np.int64]
 Mask = NDArray[np.bool_]
 
 _EXACT = float(2**53)  # whole numbers up to here are exact as floats
-_LARGEST = 2**62
 
 
 @dataclass(frozen=True, slots=True)
@@ -158,31 +157,32 @@ def heads(keys: Ints) -> Ints:
 def columns_of(problem: Problem) -> Columns | None:
     """Return the problem as columns; None where a cost is too large for whole numbers of 64 bits.
 
-    ``row`` counts the items layer by layer, as ``items_of`` lists them.
+    ``row`` counts the items layer by layer, as ``item_table.ItemsOf`` does.
     """
-    items = items_of(problem)
-    split = _split_costs([item.cost for item in items])
-    if split is None:
+    tables = [table_of(layer, len(problem.limits)) for layer in problem.layers]
+    known = [table for table in tables if table is not None]
+    if len(known) < len(tables):
         return None
-    layer = np.repeat(np.arange(len(problem.layers)), [len(one.items) for one in problem.layers])
-    start, meets, entry, exit_ = _ports(problem, items)
-    loads = np.array([item.loads for item in items], np.float64).reshape(len(items), len(problem.limits))
-    demands = np.array([item.demands for item in items], np.float64)
+    layer = np.repeat(np.arange(len(known)), [len(table) for table in known]).astype(np.int64)
+    entry_port, exit_port = _joined(known, "entry"), _joined(known, "exit")
+    start, meets, entry, exit_ = _ports(problem, entry_port, exit_port)
+    demands = _joined(known, "demands")
     order = np.lexsort((exit_, entry, layer))
     order = order[demands[order] <= problem.start_bears]
+    loads = _joined(known, "loads")[order] if known else np.zeros((0, len(problem.limits)))
     return Columns(
         start=start,
         meets=meets,
         optional=np.array([one.optional for one in problem.layers], np.bool_),
         limits=np.array(problem.limits, np.float64),
-        layer=layer[order].astype(np.int64),
+        layer=layer[order],
         entry=entry[order],
         exit=exit_[order],
-        major=split[0][order],
-        cost=split[1][order],
-        loads=loads[order],
-        eased=loads[order],
-        bears=np.array([item.bears for item in items], np.float64)[order],
+        major=_joined(known, "major")[order],
+        cost=_joined(known, "cost")[order],
+        loads=loads,
+        eased=loads,
+        bears=_joined(known, "bears")[order],
         demands=demands[order],
         row=order.astype(np.int64),
     )
@@ -193,29 +193,22 @@ def items_of(problem: Problem) -> list[Item]:
     return [item for layer in problem.layers for item in layer.items]
 
 
-def _split_costs(costs: list[int]) -> tuple[Ints, Ints] | None:
-    """Return majors and the rest, which may be negative."""
-    if all(-_LARGEST < cost < _LARGEST for cost in costs):
-        return np.zeros(len(costs), np.int64), np.array(costs, np.int64)
-    majors = [(cost + MAJOR // 2) // MAJOR for cost in costs]
-    rest = [cost - major * MAJOR for cost, major in zip(costs, majors, strict=True)]
-    if all(-_LARGEST < one < _LARGEST for one in (*majors, *rest)):
-        return np.array(majors, np.int64), np.array(rest, np.int64)
-    return None
+def _joined(tables: list[ItemTable], name: str) -> NDArray[Any]:
+    return np.concatenate([getattr(table, name) for table in tables]) if tables else np.zeros(0)
 
 
-def _ports(problem: Problem, items: list[Item]) -> tuple[int, Mask, Ints, Ints]:
+def _ports(problem: Problem, entry: Ints, exit_: Ints) -> tuple[int, Mask, Ints, Ints]:
     """Return the start, which numbers meet, and the numbers of the items' entries and exits."""
-    opens = {port: at for at, port in enumerate(sorted({problem.start, *(item.exit for item in items)}))}
-    entries = {port: at for at, port in enumerate(sorted({item.entry for item in items}))}
+    opens, entries = np.union1d(exit_, [problem.start]).astype(np.int64), np.unique(entry).astype(np.int64)
+    places = {port: at for at, port in enumerate(entries.tolist())}
     meets = np.zeros((len(opens), max(1, len(entries))), np.bool_)
-    for port, at in opens.items():
-        meets[at, [entries[other] for other in problem.mates.get(port, ()) if other in entries]] = True
+    for at, port in enumerate(opens.tolist()):
+        meets[at, [places[other] for other in problem.mates.get(port, ()) if other in places]] = True
     meets, open_number = _merged(meets)
     merged, entry_number = _merged(meets.T)
-    entry = entry_number[[entries[item.entry] for item in items]] if items else np.zeros(0, np.int64)
-    exit_ = open_number[[opens[item.exit] for item in items]] if items else np.zeros(0, np.int64)
-    return int(open_number[opens[problem.start]]), merged.T, entry, exit_
+    own_entry = entry_number[np.searchsorted(entries, entry)] if len(entry) else np.zeros(0, np.int64)
+    own_exit = open_number[np.searchsorted(opens, exit_)] if len(exit_) else np.zeros(0, np.int64)
+    return int(open_number[np.searchsorted(opens, problem.start)]), merged.T, own_entry, own_exit
 
 
 def _merged(rows: Mask) -> tuple[Mask, Ints]:

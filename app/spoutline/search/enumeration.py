@@ -11,8 +11,9 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from spoutline.search.columns import Columns, Floats, Ints
+from spoutline.search.columns import Columns
 from spoutline.search.effort import Effort
+from spoutline.search.item_table import Floats, Ints
 from spoutline.search.passes import Passes
 from spoutline.search.sums import Sums, near
 

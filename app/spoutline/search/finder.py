@@ -13,11 +13,12 @@ from typing import TYPE_CHECKING
 
 from spoutline.search import walk
 from spoutline.search.effort import Exhausted
-from spoutline.search.graph import MAJOR, Item, Path, Problem
+from spoutline.search.graph import MAJOR, Path, Problem
 from spoutline.search.listener import Listener
 
 if TYPE_CHECKING:
     from spoutline.search.columns import Columns
+    from spoutline.search.item_table import ItemsOf, Names
     from spoutline.search.optimum import Chain
 
 _FEW_ITEMS = 600  # more than these are only read by the walk's own bounds for longer than the columns take
@@ -32,12 +33,20 @@ class _Shared:
     problem: Problem
 
     @cached_property
-    def items(self) -> list[Item]:
-        return [item for layer in self.problem.layers for item in layer.items]
+    def items(self) -> ItemsOf:
+        from spoutline.search.item_table import ItemsOf
+
+        return ItemsOf(self.problem)
 
     @cached_property
-    def names(self) -> list[str]:
-        return [item.key for item in self.items]
+    def names(self) -> Names:
+        from spoutline.search.item_table import Names
+
+        return Names(self.items)
+
+    @cached_property
+    def count(self) -> int:
+        return sum(len(layer.items) for layer in self.problem.layers)
 
     @cached_property
     def columns(self) -> Columns | None:
@@ -68,7 +77,7 @@ class Finder:
         Cancelled
             If the listener asks to stop.
         """
-        if len(self._shared.items) <= _FEW_ITEMS:
+        if self._shared.count <= _FEW_ITEMS:
             try:
                 return walk.cheapest(self.problem, listener, _CHEAPEST_LABELS)
             except Exhausted:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 
 NO_PORT = -1  # the open end after the last item of a chain
@@ -39,10 +39,13 @@ class Item:
 
 @dataclass(frozen=True, slots=True)
 class Layer:
-    """One place in the chain. An optional layer may stay empty; its neighbours then meet directly."""
+    """One place in the chain. An optional layer may stay empty; its neighbours then meet directly.
+
+    ``items`` is a tuple, or a table that makes items when they are asked for.
+    """
 
     name: str
-    items: tuple[Item, ...]
+    items: Sequence[Item]
     optional: bool = False
 
 

@@ -13,7 +13,8 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from spoutline.search.columns import Columns, Floats
+from spoutline.search.columns import Columns
+from spoutline.search.item_table import Floats
 from spoutline.search.passes import Passes
 
 _ROUNDS = 80

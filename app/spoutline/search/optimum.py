@@ -8,15 +8,17 @@ from __future__ import annotations
 
 import heapq
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, replace
+from typing import Protocol
 
 import numpy as np
 
-from spoutline.search.columns import Columns, Floats, Ints, Mask
+from spoutline.search.columns import Columns, Mask
 from spoutline.search.effort import Effort, Exhausted
 from spoutline.search.enumeration import EMPTY, Chains, Enumeration
+from spoutline.search.item_table import Floats, Ints
 from spoutline.search.listener import Listener
 from spoutline.search.multipliers import priced
 from spoutline.search.passes import Passes
@@ -26,6 +28,14 @@ _QUICK_ITEMS, _QUICK_LABELS = 32, 4_000  # what is tried before the limits are p
 _ITEMS, _GROWTH = 64, 1.7  # items below the first cost, and how their number grows
 _BANDS = 8
 _KEPT = 1_000  # chains put in order at once
+
+
+class Named(Protocol):
+    """Names of items by their number."""
+
+    def __getitem__(self, row: int, /) -> str:
+        """Return the name of an item."""
+        ...
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,7 +62,7 @@ class Answer:
 
 
 def best_chain(
-    columns: Columns, names: Sequence[str], listener: Listener | None = None, most_labels: int | None = None
+    columns: Columns, names: Named, listener: Listener | None = None, most_labels: int | None = None
 ) -> Answer:
     """Return the first of all chains within the limits: fewest majors, then least cost, then by the items' names.
 
@@ -87,7 +97,7 @@ def best_chain(
     return Answer(None, is_proved=True, floor_major=0, floor_cost=math.inf)
 
 
-def chains_in_order(columns: Columns, names: Sequence[str], listener: Listener | None = None) -> Iterator[Chain]:
+def chains_in_order(columns: Columns, names: Named, listener: Listener | None = None) -> Iterator[Chain]:
     """Yield every chain within the limits in the order of ``best_chain``.
 
     Raises
@@ -136,7 +146,7 @@ class _Part:
 class _Search:
     """One problem, majors left aside."""
 
-    def __init__(self, columns: Columns, names: Sequence[str], effort: Effort) -> None:
+    def __init__(self, columns: Columns, names: Named, effort: Effort) -> None:
         self._names, self._effort = names, effort
         self._columns = columns.trimmed()
         self._highest = self._columns.most_cost()

@@ -7,7 +7,8 @@ from itertools import pairwise
 
 import numpy as np
 
-from spoutline.search.columns import Columns, Floats, Ints, heads
+from spoutline.search.columns import Columns, heads
+from spoutline.search.item_table import Floats, Ints
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from dataclasses import replace
+
+import numpy as np
 
 from spoutline.model.check import Check, Outcome
 from spoutline.model.conversion_answers import OptionKind
 from spoutline.model.finding import Severity, SubjectKind, Verdict
 from spoutline.model.part import Part
-from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import AccessoryLine, JudgedSet, PositionPlan
 from spoutline.model.position_conversion import ConversionOption
 from spoutline.model.requirement import Requirement, RequirementId, Slot
@@ -92,10 +93,13 @@ class PositionOptions:
 
     def forced(self, unit: InstalledUnit) -> Pool | None:
         """Return the pool in which the slot of an installed part holds nothing else; None for a loose fitting."""
-        for slot, candidates in self.pool.slots.items():
-            own = tuple(one for one in candidates if self.staying.unit_of(one.part.ref) is unit)
-            if own and slot not in (Slot.ADAPTOR, Slot.SPLITTER):
-                return Pool({**self.pool.slots, slot: own})
+        for slot, portions in self.pool.slots.items():
+            for parts in portions:
+                rows = [row for row, ref in enumerate(parts.refs(parts.inside)) if self.staying.unit_of(ref) is unit]
+                if rows and slot not in (Slot.ADAPTOR, Slot.SPLITTER):
+                    own = np.zeros(len(parts.columns), np.bool_)
+                    own[np.flatnonzero(parts.inside)[rows]] = True
+                    return replace(self.pool, slots={**self.pool.slots, slot: (parts.only(own),)})
         return None
 
     def search_over(self, pool: Pool) -> ChainSearch:
@@ -126,10 +130,8 @@ class PositionOptions:
 
     def _departures(self, found: JudgedSet) -> int:
         """Count broken shoulds once each: the pool counts those of parts, and counts a worn part as one more."""
-        by_place: Mapping[tuple[Slot, PartRef], int] = {
-            (one.slot, one.part.ref): one.regrets for slot in self.pool.slots.values() for one in slot
-        }
-        regrets = sum(by_place.get((link.slot, link.part.ref), 0) for link in found.hanging_set.links)
+        places = (self.pool.found(link.slot, link.part.ref) for link in found.hanging_set.links)
+        regrets = sum(int(parts.regrets[row]) for parts, row in filter(None, places))
         findings = sum(
             finding.severity is Severity.SHOULD
             and finding.verdict is Verdict.BROKEN

@@ -197,10 +197,14 @@ def _why(asked: Requirement, context: PlanningContext) -> Conflict | None:
 def _slots(asked: Requirement, pool: Pool, parts: PartStore) -> tuple[SlotStock, ...]:
     found = []
     for slot in asked.chain:
-        allowed = [one.part for one in pool.of(slot) if not one.forbidden_by]
-        makers = tuple(sorted({part.maker for part in allowed}))
-        in_catalogue = parts.count(SLOT_KINDS[slot])
-        found.append(SlotStock(slot=slot, in_catalogue=in_catalogue, remaining=len(allowed), makers=makers))
+        makers = {maker for one in pool.portions(slot) for maker in one.columns.makers_of(one.free)}
+        stock = SlotStock(
+            slot=slot,
+            in_catalogue=parts.count(SLOT_KINDS[slot]),
+            remaining=pool.remaining(slot),
+            makers=tuple(sorted(makers)),
+        )
+        found.append(stock)
     return tuple(found)
 
 
@@ -211,9 +215,7 @@ def _makers(
     found = {ref.maker for one in sets for ref in one.refs}
     slots = (*search.requirement.chain, Slot.ADAPTOR, Slot.SPLITTER)
     others = {
-        slot: sorted(
-            {one.part.ref for one in search.pool.of(slot) if not one.forbidden_by and one.part.maker not in found}
-        )
+        slot: sorted(ref for one in search.pool.portions(slot) for ref in one.refs(one.free) if ref.maker not in found)
         for slot in slots
     }
     for slot, refs in others.items():

@@ -2,25 +2,26 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from spoutline.model.catalogue_edition import CatalogueEdition
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part, PartKind
+from spoutline.model.part_columns import PartColumns
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import JudgedSet, PositionPlan
 from spoutline.model.requirement import RequirementId
 from spoutline.model.stock import Stock, SwapOption
 from spoutline.planning.part_names import wrong_refs
 from spoutline.planning.protocols import CandidateFilter, PartStore
-from spoutline.planning.sets.assembly import ChainSearch
+from spoutline.planning.sets.assembly import ChainSearch, Keep
 from spoutline.planning.sets.conflicts import ConflictFinder
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.loads import LoadModel
 from spoutline.planning.sets.place import Place, place_of
 from spoutline.planning.sets.plan_position import chooser_for
-from spoutline.planning.sets.pool import SLOT_KINDS, JudgedPart, Pool, narrow_pool
+from spoutline.planning.sets.pool import SLOT_KINDS, Pool, narrow_pool
 from spoutline.rules.parts.part_rules import judge_part
 
 _FITTINGS = frozenset((PartKind.ADAPTOR, PartKind.SPLITTER))
@@ -32,6 +33,7 @@ class PartsAtHand:
     def __init__(self, store: PartStore, at_hand: frozenset[PartRef]) -> None:
         self._store = store
         self._at_hand = at_hand
+        self._columns: dict[PartKind, PartColumns] = {}
 
     def edition(self) -> CatalogueEdition:
         """Return the edition of the catalogue that the parts are of."""
@@ -40,6 +42,12 @@ class PartsAtHand:
     def candidates(self, wanted: CandidateFilter) -> tuple[Part, ...]:
         """Return the parts at hand that pass the filter."""
         return tuple(part for part in self._store.candidates(wanted) if part.ref in self._at_hand)
+
+    def columns(self, kind: PartKind) -> PartColumns:
+        """Return the figures of the parts at hand of a kind."""
+        if kind not in self._columns:
+            self._columns[kind] = self._store.columns(kind).of_parts(self._at_hand)
+        return self._columns[kind]
 
     def count(self, kind: PartKind) -> int:
         """Return how many parts of this kind the catalogue holds."""
@@ -184,5 +192,5 @@ def _best_set(part: Part, case: _Case) -> JudgedSet | None:
     return None
 
 
-def _from(parts: set[PartRef], kinds: frozenset[PartKind]) -> Callable[[JudgedPart], bool]:
-    return lambda candidate: candidate.part.ref in parts or candidate.part.kind in kinds
+def _from(refs: set[PartRef], kinds: frozenset[PartKind]) -> Keep:
+    return lambda parts: parts.inside if parts.columns.kind in kinds else parts.columns.is_one_of(refs)

@@ -44,15 +44,11 @@ class Case:
         """How many broken should-rules of parts the chosen set has."""
         return self.regrets_of(self.choice.judged.hanging_set)
 
-    def regrets(self) -> dict[tuple[Slot, str], int]:
-        """Return the broken should-rules of every part in every slot."""
-        return {
-            (candidate.slot, candidate.part.ref.key): candidate.regrets
-            for judged in self.chooser.search.pool.slots.values()
-            for candidate in judged
-        }
+    def regrets(self, slot: Slot, ref: PartRef) -> int | None:
+        """Return the broken should-rules of a part in a slot; None where it has no place there."""
+        found = self.chooser.search.pool.found(slot, ref)
+        return None if found is None else int(found[0].regrets[found[1]])
 
     def regrets_of(self, hanging_set: HangingSet) -> int:
         """Return the broken should-rules of the parts of a set."""
-        regrets = self.regrets()
-        return sum(regrets[link.slot, link.part.ref.key] for link in hanging_set.links)
+        return self.chooser.regrets_of(hanging_set)

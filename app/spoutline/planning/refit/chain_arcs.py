@@ -7,6 +7,7 @@ from collections import defaultdict
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
+from spoutline.model.part_ref import PartRef
 from spoutline.model.requirement import Slot
 from spoutline.planning.refit.case import Case
 from spoutline.search.graph import Item, Layer, Problem
@@ -52,10 +53,12 @@ class ArcGraph:
 
 def arc_graphs(case: Case, least_minor: Callable[[str], int]) -> tuple[ArcGraph, ...]:
     """Return the graphs of a case, one for each design flow; ``least_minor`` is the least that a piece may cost."""
-    regrets = case.regrets()
+    known: dict[tuple[str, str], int] = {}
 
     def broken(layer: Layer, item: Item) -> int:
-        return _regrets_of(item, layer.name, regrets)
+        if (layer.name, item.key) not in known:
+            known[layer.name, item.key] = _regrets_of(item, layer.name, case)
+        return known[layer.name, item.key]
 
     problems = case.chooser.search.problems(case.query)
     return tuple(graph_of(problem, broken, least_minor) for problem in problems)
@@ -142,10 +145,11 @@ def graph_of(problem: Problem, broken: Callable[[Layer, Item], int], least_minor
     return ArcGraph(problem, tuple(arcs))
 
 
-def _regrets_of(item: Item, layer_name: str, regrets: dict[tuple[Slot, str], int]) -> int:
+def _regrets_of(item: Item, layer_name: str, case: Case) -> int:
     """Return the broken should-rules of an item; a layer without a name holds adaptors and splitters."""
     slots = (Slot(layer_name),) if layer_name else (Slot.ADAPTOR, Slot.SPLITTER)
-    return next(regrets[slot, item.key] for slot in slots if (slot, item.key) in regrets)
+    found = (case.regrets(slot, PartRef.from_key(item.key)) for slot in slots)
+    return next(regrets for regrets in found if regrets is not None)
 
 
 def _from_start(graph: ArcGraph, weight: Callable[[Arc], float]) -> dict[Node, float]:

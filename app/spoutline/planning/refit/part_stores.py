@@ -8,6 +8,7 @@ from dataclasses import replace
 from spoutline.model.catalogue_edition import CatalogueEdition
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.part import Part, PartKind, Price
+from spoutline.model.part_columns import PartColumns, columns_of
 from spoutline.model.part_ref import PartRef
 from spoutline.model.pricing import PriceGap
 from spoutline.model.quotation_terms import BreakawayWish, HoseWish, OptionTerms
@@ -27,6 +28,7 @@ class OfferedParts:
         self._keep = keep
         self._priced = priced
         self._known: dict[PartRef, Part] = {}
+        self._columns: dict[PartKind, PartColumns] = {}
 
     def edition(self) -> CatalogueEdition:
         """Return the edition of the catalogue that the parts are of."""
@@ -35,6 +37,12 @@ class OfferedParts:
     def candidates(self, wanted: CandidateFilter) -> tuple[Part, ...]:
         """Return the parts that pass the filter and belong to the offer."""
         return self._all(part for part in self._store.candidates(wanted) if self._keep(part))
+
+    def columns(self, kind: PartKind) -> PartColumns:
+        """Return the figures of the parts of a kind that belong to the offer, at its prices."""
+        if kind not in self._columns:
+            self._columns[kind] = columns_of(kind, self.candidates(CandidateFilter(kind=kind)))
+        return self._columns[kind]
 
     def count(self, kind: PartKind) -> int:
         """Return how many parts of this kind the catalogue holds."""

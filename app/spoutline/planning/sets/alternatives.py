@@ -5,12 +5,17 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 
+import numpy as np
+
+from spoutline.model.part import BREAKAWAYS, HOSES, PartKind
+from spoutline.model.part_columns import LEAD_TIME, Mask
 from spoutline.model.plan import Alternative, AlternativeKind, HangingSet, JudgedSet
 from spoutline.model.requirement import RequirementId, Slot
-from spoutline.planning.sets.assembly import Objective, SetQuery
+from spoutline.planning.sets.assembly import Keep, Objective, SetQuery
 from spoutline.planning.sets.choice import Choice, Chooser
-from spoutline.planning.sets.pool import JudgedPart
+from spoutline.planning.sets.pool import SlotParts
 
+_FITTINGS = (Slot.ADAPTOR, Slot.SPLITTER)
 _WORTH_SHOWING = 0.05  # a lighter set, or one with less loss, is shown when it gains at least this share
 
 
@@ -27,10 +32,15 @@ def _always(_: HangingSet) -> bool:
     return True
 
 
-def _narrowed(query: SetQuery, keep: Callable[[JudgedPart], bool]) -> SetQuery:
+def _narrowed(query: SetQuery, keep: Keep) -> SetQuery:
     """Return ``query`` with one more condition on the parts."""
     before = query.keep
-    return replace(query, keep=lambda candidate: before(candidate) and keep(candidate))
+    return replace(query, keep=lambda parts: before(parts) & keep(parts))
+
+
+def _of_kinds(parts: SlotParts, kinds: tuple[PartKind, ...], path: str, *, wanted: bool) -> Mask:
+    """Say which parts of some kinds have a figure as wanted; others always do."""
+    return parts.columns.flag(path) == wanted if parts.columns.kind in kinds else parts.inside
 
 
 def mass_kg(hanging_set: HangingSet) -> float:
@@ -51,7 +61,7 @@ def _breakaway_idea(chosen: HangingSet, query: SetQuery) -> Iterator[_Idea]:
     kind = AlternativeKind.RECONNECTABLE if other else AlternativeKind.SINGLE_USE
     yield _Idea(
         kind,
-        _narrowed(query, lambda it: it.part.breakaway is None or it.part.breakaway.reconnectable is other),
+        _narrowed(query, lambda parts: _of_kinds(parts, BREAKAWAYS, "breakaway.reconnectable", wanted=other)),
         _always,
     )
 
@@ -60,15 +70,18 @@ def _permeation_idea(chosen: HangingSet, query: SetQuery) -> Iterator[_Idea]:
     if any(link.part.hose and not link.part.hose.low_permeation for link in chosen.links):
         yield _Idea(
             AlternativeKind.LOW_PERMEATION,
-            _narrowed(query, lambda it: it.part.hose is None or it.part.hose.low_permeation),
+            _narrowed(query, lambda parts: _of_kinds(parts, HOSES, "hose.low_permeation", wanted=True)),
             _always,
         )
 
 
 def _adaptor_idea(chosen: HangingSet, query: SetQuery) -> Iterator[_Idea]:
-    fittings = (Slot.ADAPTOR, Slot.SPLITTER)
-    if any(link.slot in fittings for link in chosen.links):
-        yield _Idea(AlternativeKind.WITHOUT_ADAPTOR, _narrowed(query, lambda it: it.slot not in fittings), _always)
+    if any(link.slot in _FITTINGS for link in chosen.links):
+        yield _Idea(
+            AlternativeKind.WITHOUT_ADAPTOR,
+            _narrowed(query, lambda parts: parts.inside & (parts.slot not in _FITTINGS)),
+            _always,
+        )
 
 
 def _lighter_idea(chosen: HangingSet, query: SetQuery) -> Iterator[_Idea]:
@@ -140,17 +153,11 @@ class AlternativeFinder:
     def _sooner(self) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
         """Find the shortest lead time that still gives a set, by halving the list of lead times met."""
         now = lead_time_days(self.chosen)
-        days = sorted(
-            {
-                candidate.part.lead_time_days
-                for judged in self.chooser.search.pool.slots.values()
-                for candidate in judged
-                if candidate.part.lead_time_days < now
-            }
-        )
+        met = [parts.columns.number(LEAD_TIME)[parts.inside] for parts in self.chooser.search.pool.all_portions()]
+        days = [int(one) for one in np.unique(np.concatenate(met)).tolist() if one < now]
 
         def within(longest: int) -> JudgedSet | None:
-            query = _narrowed(self.query, lambda it: it.part.lead_time_days <= longest)
+            query = _narrowed(self.query, lambda parts: parts.columns.number(LEAD_TIME) <= longest)
             return self._as_good(query)
 
         best: JudgedSet | None = None
@@ -168,7 +175,8 @@ class AlternativeFinder:
     def _one_maker(self) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
         if len({link.part.maker for link in self.chosen.links}) == 1:
             return
-        makers = sorted({candidate.part.maker for candidate in self.chooser.search.pool.of(Slot.NOZZLE)})
+        nozzles = self.chooser.search.pool.portions(Slot.NOZZLE)
+        makers = sorted({maker for parts in nozzles for maker in parts.columns.makers_of(parts.inside)})
         found = [judged for maker in makers if (judged := self._as_good(_of_maker(self.query, maker))) is not None]
         if found:
             best = min(found, key=lambda judged: (judged.hanging_set.price_minor, judged.hanging_set.refs))
@@ -182,4 +190,4 @@ class AlternativeFinder:
 
 
 def _of_maker(query: SetQuery, maker: str) -> SetQuery:
-    return _narrowed(query, lambda it: it.part.maker == maker)
+    return _narrowed(query, lambda parts: parts.columns.by_maker(maker))

@@ -9,20 +9,26 @@ from dataclasses import dataclass, field, replace
 from enum import Enum, auto
 from typing import NamedTuple
 
-from spoutline.model.part import Part
+import numpy as np
+
+from spoutline.model.part_columns import End, Floats, Ints, Mask
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, SetLink
 from spoutline.model.port import Port
 from spoutline.model.requirement import Requirement, RequirementId, Slot
-from spoutline.planning.sets.loads import Load, LoadFigures, LoadModel, SetLimit
-from spoutline.planning.sets.pool import JudgedPart, Pool
+from spoutline.planning.sets.loads import Load, LoadModel, Loads, SetLimit
+from spoutline.planning.sets.pool import Pool, SlotParts
 from spoutline.rules.chain.joints import mates
 from spoutline.search.finder import Finder
 from spoutline.search.graph import MAJOR, NO_PORT, Item, Layer, Path, Problem
+from spoutline.search.item_table import ItemTable, joined, split_costs
 from spoutline.search.listener import Listener
 from spoutline.search.through import ThroughLayer, holding
 
 _REGRET = MAJOR  # outweighs any objective, so that fewer broken should-rules always come first
+_LARGEST = 2.0**62
+_UNBOUNDED = 1e22  # stands for an infinite load, which is more than any chain bears
+_MOST_LOSS_PA = 1e9  # stands for a loss that is not known
 _TIE = 10**9  # outweighs any price, so that the price only breaks ties of another objective
 _REMEMBERED = 4  # queries whose items are kept for other limits
 
@@ -35,8 +41,11 @@ class Objective(Enum):
     PRESSURE_LOSS = auto()
 
 
-def _everything(_: JudgedPart) -> bool:
-    return True
+Keep = Callable[[SlotParts], Mask]  # says which parts of a slot may be used
+
+
+def _everything(parts: SlotParts) -> Mask:
+    return parts.inside
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,7 +68,7 @@ class SetQuery:
 
     lines: frozenset[RequirementId]
     limits: tuple[SetLimit, ...]
-    keep: Callable[[JudgedPart], bool] = _everything
+    keep: Keep = _everything
     objective: Objective | Load = Objective.PRICE
     regrets_weigh: bool = True
     outlet_bears_all: bool = False
@@ -78,25 +87,49 @@ class _Ports:
     """Numbers for the distinct ports met; which meet is asked once per pair of port kinds."""
 
     numbers: dict[Port, int] = field(default_factory=dict)
+    _meets: dict[tuple[Port, Port], bool] = field(default_factory=dict)
+    _ends: dict[tuple[SlotParts, End], Ints] = field(default_factory=dict)
+    _tables: dict[tuple[bool, int], dict[int, frozenset[int]]] = field(default_factory=dict)
 
     def number(self, port: Port) -> int:
         return self.numbers.setdefault(port, len(self.numbers))
 
+    def numbers_of(self, parts: SlotParts, end: End) -> Ints:
+        """Return the numbers of the ports at an end; ``NO_PORT`` where there is none."""
+        if (parts, end) not in self._ends:
+            columns = parts.columns
+            codes = columns.arrays[end]
+            table = np.full(len(columns.ports) + 1, NO_PORT, np.int64)  # no port is -1: the last
+            for code in np.unique(codes[parts.inside]).tolist():
+                if code >= 0:
+                    table[code] = self.number(columns.ports[code])
+            self._ends[parts, end] = np.asarray(table[codes])
+        return self._ends[parts, end]
+
     def table(self, *, joints_matter: bool) -> dict[int, frozenset[int]]:
-        return {
-            number: frozenset(
-                other for facing, other in self.numbers.items() if not joints_matter or mates(port, facing)
-            )
-            for port, number in self.numbers.items()
-        }
+        """Return which numbers meet which."""
+        asked = joints_matter, len(self.numbers)
+        if asked not in self._tables:
+            self._tables[asked] = {
+                number: frozenset(
+                    other for facing, other in self.numbers.items() if not joints_matter or self._mates(port, facing)
+                )
+                for port, number in self.numbers.items()
+            }
+        return self._tables[asked]
+
+    def _mates(self, port: Port, facing: Port) -> bool:
+        if (port, facing) not in self._meets:
+            self._meets[port, facing] = mates(port, facing)
+        return self._meets[port, facing]
 
 
-# design flow, above the breakaway, drive-off counts, objective, regrets weigh
-_Counting = tuple[float, bool, bool, Objective | Load, bool]
+# portion, design flow, above the breakaway, drive-off counts, objective, regrets weigh
+_Counting = tuple[SlotParts, float, bool, bool, Objective | Load, bool]
 
 
 class ChainSearch:
-    """All searches for one position draw on the same judged pool and the same figures, worked out once per part."""
+    """All searches for one position draw on the same pool and the same loads, which are worked out once."""
 
     def __init__(self, requirement: Requirement, pool: Pool, model: LoadModel) -> None:
         self.requirement = requirement
@@ -104,8 +137,7 @@ class ChainSearch:
         self.model = model
         self._ports = _Ports()
         self._start = self._ports.number(requirement.outlet)
-        self._by_key: dict[str, Part] = {}
-        self._made: dict[_Counting, dict[tuple[Slot, str, str], Item]] = {}
+        self._made: dict[_Counting, dict[int, Item]] = {}
         self._known: dict[SetQuery, tuple[Finder, ...]] = {}  # without limits, the last asked for at the end
         self._promises: dict[tuple[SetQuery, Slot], dict[PartRef, Promise]] = {}
         self._through: dict[tuple[SetQuery, Slot], tuple[ThroughLayer, ...]] = {}
@@ -200,11 +232,17 @@ class ChainSearch:
         return (finder.within(limits) for finder in known)
 
     def _free_problems(self, query: SetQuery) -> Iterator[Problem]:
-        nozzles = self._allowed(Slot.NOZZLE, query)
-        for flow_m3_s in sorted({self.model.design_flow_m3_s(nozzle.part) for nozzle in nozzles}):
+        for flow_m3_s in self._design_flows(query):
             layers = tuple(self._layers(query, flow_m3_s))
             table = self._ports.table(joints_matter=RequirementId.JOINTS in query.lines)
             yield Problem(self._start, layers, table, self._limits(query), self._outlet_bears_n(query))
+
+    def _design_flows(self, query: SetQuery) -> list[float]:
+        found: set[float] = set()
+        for parts in self.pool.portions(Slot.NOZZLE):
+            flows = self.model.design_flows_m3_s(parts.columns)[self._allowed(parts, query)]
+            found.update(np.unique(flows).tolist())
+        return sorted(found)
 
     def _outlet_bears_n(self, query: SetQuery) -> float:
         if query.outlet_bears_all or RequirementId.DRIVE_OFF not in query.lines:
@@ -214,89 +252,105 @@ class ChainSearch:
     def _limits(self, query: SetQuery) -> tuple[float, ...]:
         return self.model.limit_vector(limit for limit in query.limits if limit.requirement in query.lines)
 
-    def _allowed(self, slot: Slot, query: SetQuery) -> list[JudgedPart]:
-        return [
-            candidate
-            for candidate in self.pool.of(slot)
-            if candidate.forbidden_by.isdisjoint(query.lines) and query.keep(candidate)
-        ]
+    def _allowed(self, parts: SlotParts, query: SetQuery) -> Mask:
+        return parts.allowed(query.lines) & query.keep(parts)
 
     def _layers(self, query: SetQuery, flow_m3_s: float) -> Iterator[Layer]:
         """Between any two slots one adaptor may come; at the dispenser outlet an adaptor or a splitter."""
-        chain = self.requirement.chain
-        between = self._allowed(Slot.ADAPTOR, query)
-        for depth, slot in enumerate(chain):
-            fittings = between if depth else between + self._allowed(Slot.SPLITTER, query)
+        made: dict[tuple[tuple[Slot, ...], bool], ItemTable] = {}
+
+        def table(slots: tuple[Slot, ...], *, above: bool) -> ItemTable:
+            if (slots, above) not in made:
+                made[slots, above] = self._table(slots, query, flow_m3_s, above=above)
+            return made[slots, above]
+
+        for depth, slot in enumerate(self.requirement.chain):
+            fittings = (Slot.ADAPTOR,) if depth else (Slot.ADAPTOR, Slot.SPLITTER)
             above = self.model.is_above_breakaway(depth)
-            yield Layer("", tuple(self._items(fittings, query, flow_m3_s, above=above)), optional=True)
-            nozzles_flow = flow_m3_s if slot is Slot.NOZZLE else None
-            parts = [
-                candidate
-                for candidate in self._allowed(slot, query)
-                if nozzles_flow is None or self.model.design_flow_m3_s(candidate.part) == nozzles_flow
-            ]
-            yield Layer(slot, tuple(self._items(parts, query, flow_m3_s, above=above)))
+            yield Layer("", table(fittings, above=above), optional=True)
+            yield Layer(slot, table((slot,), above=above))
 
-    def _items(self, candidates: list[JudgedPart], query: SetQuery, flow_m3_s: float, *, above: bool) -> Iterator[Item]:
-        """Yield the items of the parts that have the ports of their slot, each made once per way of counting."""
-        drive_off = RequirementId.DRIVE_OFF in query.lines
-        made = self._made.setdefault((flow_m3_s, above, drive_off, query.objective, query.regrets_weigh), {})
-        for candidate in candidates:
-            part = candidate.part
-            if part.inlet is None or (part.outlet is None) is not (candidate.slot is Slot.NOZZLE):
-                continue
-            key = (candidate.slot, part.number, part.maker)
-            if key not in made:
-                made[key] = self._item(candidate, query, flow_m3_s, above=above, drive_off=drive_off)
-            yield made[key]
+    def _table(self, slots: tuple[Slot, ...], query: SetQuery, flow_m3_s: float, *, above: bool) -> ItemTable:
+        """Return the parts of some slots that a query allows as items of one layer."""
+        portions = [parts for slot in slots for parts in self.pool.portions(slot)]
+        chosen = [self._rows(parts, query, flow_m3_s) for parts in portions]
+        pairs = [(parts, rows) for parts, rows in zip(portions, chosen, strict=True) if len(rows)]
+        tables = [self._items(parts, rows, query, flow_m3_s, above=above) for parts, rows in pairs]
+        return tables[0] if len(tables) == 1 else joined(tables, len(Load))
 
-    def _item(self, candidate: JudgedPart, query: SetQuery, flow_m3_s: float, *, above: bool, drive_off: bool) -> Item:
-        part = candidate.part
-        figures = self.model.figures(part, candidate.slot, flow_m3_s)
-        key = part.ref.key
-        self._by_key[key] = part
-        strength = figures.pull_strength_n
-        return Item(
-            key,
-            self._cost(candidate, query, figures, above=above),
-            NO_PORT if part.inlet is None else self._ports.number(part.inlet),
-            NO_PORT if part.outlet is None else self._ports.number(part.outlet),
-            figures.loads(above_breakaway=above),
-            bears=(0.0 if strength is None else strength) if drive_off else math.inf,
-            demands=figures.pull_demand_n if drive_off else 0.0,
+    def _rows(self, parts: SlotParts, query: SetQuery, flow_m3_s: float) -> Ints:
+        """Return the rows that a query allows, with the ends that the slot asks for."""
+        columns, is_nozzle = parts.columns, parts.slot is Slot.NOZZLE
+        may = self._allowed(parts, query) & columns.has_port("inlet") & (columns.has_port("outlet") != is_nozzle)
+        if is_nozzle:
+            may &= self.model.design_flows_m3_s(columns) == flow_m3_s
+        return np.flatnonzero(may)
+
+    def _items(self, parts: SlotParts, rows: Ints, query: SetQuery, flow_m3_s: float, *, above: bool) -> ItemTable:
+        columns, drive_off = parts.columns, RequirementId.DRIVE_OFF in query.lines
+        loads = self.model.loads(columns, parts.slot, flow_m3_s)
+        major, cost = self._costs(parts, rows, query, loads, above=above)
+        nothing = np.zeros(len(rows))
+        counting = parts, flow_m3_s, above, drive_off, query.objective, query.regrets_weigh
+        return ItemTable(
+            key_of=lambda at: columns.key_at(int(rows[at])),
+            major=major,
+            cost=cost,
+            entry=self._ports.numbers_of(parts, "inlet")[rows],
+            exit=self._ports.numbers_of(parts, "outlet")[rows],
+            loads=loads.of(rows, above_breakaway=above),
+            bears=loads.bears[rows] if drive_off else nothing + math.inf,
+            demands=loads.demands[rows] if drive_off else nothing,
+            number=rows,
+            known=self._made.setdefault(counting, {}),
         )
 
-    def _cost(self, candidate: JudgedPart, query: SetQuery, figures: LoadFigures, *, above: bool) -> int:
-        part = candidate.part
-        price = part.price_minor(self.requirement.site.currency) or 0
+    def _costs(self, parts: SlotParts, rows: Ints, query: SetQuery, loads: Loads, *, above: bool) -> tuple[Ints, Ints]:
+        """Return majors and the rest of what the walk minimises."""
+        price = parts.prices(self.requirement.site.currency)[rows]
+        major = parts.regrets[rows] if query.regrets_weigh else np.zeros(len(rows), np.int64)
         match query.objective:
             case Load() as load:
-                own = round(figures.loads(above_breakaway=above)[load] * 1e6)
+                added, own = _millionths(loads.column(load, above_breakaway=above)[rows])
+                return major + added, own
             case Objective.MASS:
-                own = round(part.mass_kg * 1e4) * _TIE + price
+                own = np.rint(parts.columns.number("mass_kg")[rows] * 1e4).astype(np.int64) * _TIE + price
             case Objective.PRESSURE_LOSS:
-                own = round(figures.loss_hot_pa) * _TIE + price
+                lost = loads.column(Load.WANTED_FLOW_HOT, above_breakaway=above)[rows]
+                own = np.rint(np.minimum(lost, _MOST_LOSS_PA)).astype(np.int64) * _TIE + price
             case Objective.PRICE:
                 own = price
-        return own + (candidate.regrets * _REGRET if query.regrets_weigh else 0)
+        return major, own
 
     def hanging_set(self, path: Path) -> HangingSet:
         """Return the set that a path of one of the ``problems`` stands for."""
-        slots: list[Slot] = []
-        for slot in self.requirement.chain:
-            slots.extend((Slot.ADAPTOR, slot))
-        links = []
-        for slot, item in zip(slots, path.items, strict=True):
-            if item is not None:
-                part = self._by_key[item.key]
-                place = Slot(part.kind) if slot is Slot.ADAPTOR else slot
-                links.append(SetLink(slot=place, part=part))
+        places = [one for slot in self.requirement.chain for one in ((Slot.ADAPTOR, Slot.SPLITTER), (slot,))]
+        filled = [(slots, item.key) for slots, item in zip(places, path.items, strict=True) if item is not None]
         currency = self.requirement.site.currency
-        return HangingSet(
-            links=tuple(links),
-            price_minor=sum(link.part.price_minor(currency) or 0 for link in links),
-            currency=currency,
-        )
+        links = tuple(self._link(slots, PartRef.from_key(key)) for slots, key in filled)
+        price_minor = sum(link.part.price_minor(currency) or 0 for link in links)
+        return HangingSet(links=links, price_minor=price_minor, currency=currency)
+
+    def _link(self, slots: tuple[Slot, ...], ref: PartRef) -> SetLink:
+        for slot in slots:
+            found = self.pool.found(slot, ref)
+            if found is not None:
+                parts, _ = found
+                part = parts.at_cost(parts.source((ref,))[ref], self.requirement.site.currency)
+                return SetLink(slot=slot, part=part)
+        raise KeyError(ref)
+
+
+def _millionths(load: Floats) -> tuple[Ints, Ints]:
+    """Return a load in millionths of its unit as whole numbers, in majors and the rest."""
+    scaled = np.rint(load * 1e6)
+    if np.all(np.abs(scaled) < _LARGEST):
+        return np.zeros(len(load), np.int64), scaled.astype(np.int64)
+    finite = np.nan_to_num(scaled, posinf=_UNBOUNDED, neginf=-_UNBOUNDED)
+    split = split_costs([int(one) for one in finite.tolist()])
+    if split is None:
+        raise ValueError("a load is too large for whole numbers of 64 bits")
+    return split
 
 
 def _layers_for(slot: Slot, layers: tuple[Layer, ...]) -> Iterator[int]:

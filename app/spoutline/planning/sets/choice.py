@@ -5,13 +5,12 @@ from __future__ import annotations
 import itertools
 from collections.abc import Iterator
 from dataclasses import dataclass
-from functools import cached_property
 
 from spoutline.model.check import Check, Outcome
 from spoutline.model.finding import Severity
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, JudgedSet
-from spoutline.model.requirement import RequirementId, Slot
+from spoutline.model.requirement import RequirementId
 from spoutline.planning.sets.assembly import ChainSearch, Held, SetQuery
 from spoutline.planning.sets.judgement import SetJudge
 from spoutline.planning.sets.loads import CHECK_LINES
@@ -88,15 +87,7 @@ class Chooser:
 
     def regrets_of(self, hanging_set: HangingSet) -> int:
         """Return how many should-rules the parts of a set break."""
-        return sum(self._regrets[link.slot, link.part.ref] for link in hanging_set.links)
-
-    @cached_property
-    def _regrets(self) -> dict[tuple[Slot, PartRef], int]:
-        return {
-            (candidate.slot, candidate.part.ref): candidate.regrets
-            for judged in self.search.pool.slots.values()
-            for candidate in judged
-        }
+        return sum(self.search.pool.regrets_of(link.slot, link.part.ref) for link in hanging_set.links)
 
     def _rank(self, hanging_set: HangingSet, given_up: int) -> _Rank:
         return given_up + self.regrets_of(hanging_set), hanging_set.price_minor, hanging_set.refs

@@ -2,21 +2,25 @@
 
 from __future__ import annotations
 
-from collections import Counter
-from collections.abc import Callable, Iterator
+from collections import Counter, defaultdict
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, replace
 
-from spoutline.model.finding import Severity
-from spoutline.model.part import Part
+import numpy as np
+
+from spoutline.model.finding import Finding, Severity
+from spoutline.model.part_columns import LEAD_TIME, Floats
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import Conflict, Exclusion, HangingSet, JudgedSet, Relaxation
+from spoutline.model.port import Port
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import RequirementId, Slot
-from spoutline.planning.sets.assembly import ChainSearch, Held, SetQuery
+from spoutline.planning.sets.assembly import ChainSearch, Held, Keep, SetQuery
 from spoutline.planning.sets.loads import MUST_CHECK_LINES, Load
-from spoutline.planning.sets.pool import JudgedPart
+from spoutline.planning.sets.pool import SlotParts, bits_of
 from spoutline.rules.chain.joints import OUTLET, JointPair, pair_findings
 from spoutline.rules.declared.registry import rule_of
+from spoutline.rules.parts.sums import pull_demand_n
 from spoutline.search.conflicts import minimal_conflict
 from spoutline.search.listener import Listener
 
@@ -131,46 +135,56 @@ class ConflictFinder:
     def _exclusions(self, members: tuple[RequirementId, ...]) -> Iterator[Exclusion]:
         if RequirementId.JOINTS in members:
             yield from self._unmet_outlet()
-        for slot, judged in self.search.pool.slots.items():
+        for slot in self.search.pool.slots:
+            portions = self.search.pool.portions(slot)
             for line in members:
-                excluded = [candidate for candidate in judged if line in candidate.forbidden_by]
+                excluded = sum(int(np.count_nonzero(parts.broken(line))) for parts in portions)
                 if excluded:
                     yield Exclusion(
                         slot=slot,
                         requirement=line,
-                        rule_id=_usual_rule(excluded, line),
-                        excluded=len(excluded),
-                        nearest=self._nearest(excluded, line),
+                        rule_id=_usual_rule(portions, line),
+                        excluded=excluded,
+                        nearest=self._nearest(portions, line),
                     )
 
     def _unmet_outlet(self) -> Iterator[Exclusion]:
         """Tell of an outlet that nothing screws onto, naming the parts whose ports come nearest to it."""
         outlet = self.search.requirement.outlet
         first = self.search.requirement.chain[0]
-        facing = [one.part for slot in (first, Slot.ADAPTOR, Slot.SPLITTER) for one in self.search.pool.of(slot)]
-        unmet = {
-            part.ref: pair_findings(JointPair(OUTLET, part.number, outlet, part.inlet), self.search.model.tables)
-            for part in facing
-            if part.inlet is not None
-        }
+        facing = [parts for slot in (first, Slot.ADAPTOR, Slot.SPLITTER) for parts in self.search.pool.portions(slot)]
+        unmet: dict[Port, tuple[Finding, ...]] = {}
+        parts_at: dict[Port, list[PartRef]] = defaultdict(list)
+        for parts in facing:
+            for port, refs in _by_inlet(parts):
+                if port not in unmet:
+                    pair = JointPair(OUTLET, str(refs[0]), outlet, port)
+                    unmet[port] = pair_findings(pair, self.search.model.tables)
+                parts_at[port].extend(refs)
         if not unmet or not all(unmet.values()):
             return
         fewest = min(len(found) for found in unmet.values())
-        nearest = sorted(part for part, found in unmet.items() if len(found) == fewest)
+        nearest = sorted(
+            {(ref, port) for port, found in unmet.items() if len(found) == fewest for ref in parts_at[port]}
+        )
         yield Exclusion(
             slot=first,
             requirement=RequirementId.JOINTS,
-            rule_id=unmet[nearest[0]][0].rule_id,
-            excluded=len(unmet),
-            nearest=tuple(nearest[:_NEAREST_SHOWN]),
+            rule_id=unmet[nearest[0][1]][0].rule_id,
+            excluded=len({ref for refs in parts_at.values() for ref in refs}),
+            nearest=tuple(ref for ref, _ in nearest[:_NEAREST_SHOWN]),
         )
 
-    def _nearest(self, excluded: list[JudgedPart], line: RequirementId) -> tuple[PartRef, ...]:
+    def _nearest(self, portions: Iterable[SlotParts], line: RequirementId) -> tuple[PartRef, ...]:
         """Return the parts that only this line excludes, cheapest first."""
         currency = self.search.requirement.site.currency
-        only = [candidate.part for candidate in excluded if candidate.forbidden_by == {line}]
-        only.sort(key=lambda part: (part.price_minor(currency) or 0, part.ref))
-        return tuple(part.ref for part in only[:_NEAREST_SHOWN])
+        found = []
+        for parts in portions:
+            rows = np.flatnonzero(parts.inside & (parts.forbidden == bits_of((line,))))
+            prices = parts.prices(currency)[rows]
+            cheapest = np.argsort(prices, kind="stable")[:_NEAREST_SHOWN]  # rows are in the order of references
+            found += [(int(prices[at]), parts.columns.ref_at(int(rows[at]))) for at in cheapest]
+        return tuple(ref for _, ref in sorted(found)[:_NEAREST_SHOWN])
 
     def _relaxations(self, members: tuple[RequirementId, ...]) -> Iterator[Relaxation]:
         freed = False
@@ -217,11 +231,11 @@ class ConflictFinder:
         requirement = self.search.requirement
         longest = requirement.position.decisions.longest_lead_time_days
         if line is RequirementId.LEAD_TIME and longest is not None:
-            days = self._least(SetQuery(lines, self.limits), lambda part: float(part.lead_time_days))
+            days = self._least(SetQuery(lines, self.limits), lambda parts: parts.columns.number(LEAD_TIME) * 1.0)
             return days and _Figure(days[0], float(longest), days[1], Dimension.DAYS)
         if line is RequirementId.DRIVE_OFF:
             stronger = SetQuery(lines | {line}, self.limits, outlet_bears_all=True)
-            pull = self._least(stronger, self.search.model.pull_demand_n)
+            pull = self._least(stronger, self._demands)
             return pull and _Figure(pull[0], requirement.outlet_pull_strength_n, pull[1], Dimension.FORCE)
         limit = next((one for one in self.limits if one.requirement is line and one.load is not Load.PINNED), None)
         if limit is None or (line not in _NUMBERS_SAY_ALL and self._uses_forbidden(self._best(lines), line)):
@@ -234,17 +248,18 @@ class ConflictFinder:
 
     def _uses_forbidden(self, hanging_set: HangingSet | None, line: RequirementId) -> bool:
         """Say whether a set holds a part that the line forbids by a rule: then no figure alone would free it."""
-        chosen = {(link.slot, link.part.ref) for link in hanging_set.links} if hanging_set else set()
-        return any(
-            line in candidate.forbidden_by and (candidate.slot, candidate.part.ref) in chosen
-            for judged in self.search.pool.slots.values()
-            for candidate in judged
-        )
+        pool = self.search.pool
+        found = (pool.found(link.slot, link.part.ref) for link in (hanging_set.links if hanging_set else ()))
+        return any(bool(one[0].broken(line)[one[1]]) for one in found if one is not None)
 
-    def _least(self, query: SetQuery, figure: Callable[[Part], float]) -> tuple[HangingSet, float] | None:
+    def _demands(self, parts: SlotParts) -> Floats:
+        """Return the pull that breakaways ask of all other parts and the outlet; 0 for other parts."""
+        return pull_demand_n(parts.columns, parts.slot, self.search.requirement, self.search.model.tables)
+
+    def _least(self, query: SetQuery, figure: Callable[[SlotParts], Floats]) -> tuple[HangingSet, float] | None:
         """Halve the figures met down to the least that, as the greatest allowed, still gives a set."""
-        parts = (one.part for judged in self.search.pool.slots.values() for one in judged)
-        figures = sorted({figure(part) for part in parts})
+        met = [figure(parts)[parts.inside] for parts in self.search.pool.all_portions()]
+        figures: list[float] = np.unique(np.concatenate(met)).tolist()
         best: tuple[HangingSet, float] | None = None
         low, high = 0, len(figures)
         while low < high:
@@ -267,18 +282,28 @@ def conflict_of_checks(refused: JudgedSet | None) -> Conflict | None:
     return Conflict(requirements=tuple(dict.fromkeys(lines)), exclusions=(), relaxations=())
 
 
-def _at_most(figure: Callable[[Part], float], most: float) -> Callable[[JudgedPart], bool]:
-    return lambda one: figure(one.part) <= most
+def _at_most(figure: Callable[[SlotParts], Floats], most: float) -> Keep:
+    return lambda parts: figure(parts) <= most
 
 
-def _usual_rule(excluded: list[JudgedPart], line: RequirementId) -> str:
+def _by_inlet(parts: SlotParts) -> Iterator[tuple[Port, list[PartRef]]]:
+    """Yield the ports that face the dispenser, each with the parts that have it."""
+    codes = parts.columns.arrays["inlet"]
+    for code, port in enumerate(parts.columns.ports):
+        refs = list(parts.refs(parts.inside & (codes == code)))
+        if refs:
+            yield port, refs
+
+
+def _usual_rule(portions: Iterable[SlotParts], line: RequirementId) -> str:
     """Return the rule that excludes most of these parts on behalf of the line."""
-    counts = Counter(
-        finding.rule_id
-        for candidate in excluded
-        for finding in candidate.findings
-        if rule_of(finding.rule_id).requirement is line
-    )
+    counts: Counter[str] = Counter()
+    for parts in portions:
+        excluded = parts.broken(line)
+        for breach in parts.breaches:
+            if rule_of(breach.rule_id).requirement is line:
+                counts[breach.rule_id] += int(np.count_nonzero(breach.where & excluded))
+    counts = +counts
     if not counts:  # excluded by a pinned part, which is a decision and no rule of the part
         return "pinned_part_missing"
     return min(counts, key=lambda rule_id: (-counts[rule_id], rule_id))

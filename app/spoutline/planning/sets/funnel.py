@@ -15,7 +15,6 @@ from spoutline.model.check import CheckId
 from spoutline.model.faults import Cancelled, InputFault, InputProblem
 from spoutline.model.finding import Severity
 from spoutline.model.funnel import Cut, FunnelStep, PlaceFunnel, Rival, SetReasons
-from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import JudgedSet, PositionPlan, SetLink
 from spoutline.model.requirement import Requirement, RequirementId, Slot
@@ -29,7 +28,7 @@ from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.held import HeldSearch
 from spoutline.planning.sets.loads import CHECK_LINES
 from spoutline.planning.sets.place import Place
-from spoutline.planning.sets.pool import JudgedPart, whole_pool
+from spoutline.planning.sets.pool import SlotParts, whole_pool
 from spoutline.planning.sets.relabel import same_question
 from spoutline.planning.sets.staying import choosing_for
 from spoutline.planning.sets.substitutes import broken_shoulds, substitute_of
@@ -175,11 +174,11 @@ class _PlaceFunnel:
     def funnel(self) -> PlaceFunnel:
         """Return the counts of the place, and what was left beside the chosen part."""
         question, slot = self._question, self._link.slot
-        self._count_forbidden(question.whole.of(slot))
-        free = [one.part for one in question.search.pool.of(slot) if not one.forbidden_by]
-        known = sum(question.is_chosen(part.ref, self._link) for part in free)
+        self._count_forbidden(question.whole.portions(slot))
+        free = [ref for parts in question.search.pool.portions(slot) for ref in parts.refs(parts.free)]
+        known = sum(question.is_chosen(ref, self._link) for ref in free)
         asked, outmatched, departing = self._cut_by_bounds(
-            [part for part in free if not question.is_chosen(part.ref, self._link)]
+            [ref for ref in free if not question.is_chosen(ref, self._link)]
         )
         rivals, more_departing = self._tried(asked)
         return PlaceFunnel(
@@ -193,49 +192,48 @@ class _PlaceFunnel:
             cheaper=self._cheaper(departing, more_departing),
         )
 
-    def _count_forbidden(self, kind: Sequence[JudgedPart]) -> None:
-        order = list(RequirementId)
-        for one in kind:
-            if one.forbidden_by:
-                self._tally.lines[min(one.forbidden_by, key=order.index)] += 1
+    def _count_forbidden(self, kind: Iterable[SlotParts]) -> None:
+        """Count each part that breaks a must of its own at the first line, in the order of the lines."""
+        for parts in kind:
+            for line, count in parts.first_lines():
+                self._tally.lines[line] += count
 
-    def _cut_by_bounds(self, parts: Iterable[Part]) -> tuple[list[Part], list[Part], list[Part]]:
+    def _cut_by_bounds(self, refs: Iterable[PartRef]) -> tuple[list[PartRef], list[PartRef], list[PartRef]]:
         """Count what bounds alone take out; return the parts to try, the outmatched ones and those that depart more."""
         question, slot = self._question, self._link.slot
         possible = question.search.promises(question.chooser.query(ALL_LINES), slot)
         as_good: set[PartRef] = set()
         for most, query in question.queries_as_good():
-            as_good.update(ref for ref, one in question.search.promises(query, slot).items() if one.regrets <= most)
+            as_good.update(named for named, one in question.search.promises(query, slot).items() if one.regrets <= most)
         unmatched = question.unmatched.get(slot, set())
-        asked: list[Part] = []
-        outmatched: list[Part] = []
-        departing: list[Part] = []
-        for part in parts:
-            if part.ref not in possible:
+        asked: list[PartRef] = []
+        outmatched: list[PartRef] = []
+        departing: list[PartRef] = []
+        for ref in refs:
+            if ref not in possible:
                 self._tally.cuts[Cut.NO_SET] += 1
-            elif part.ref not in as_good:
+            elif ref not in as_good:
                 self._tally.cuts[Cut.DEPARTURES] += 1
-                departing.append(part)
-            elif part.ref in self._promises and part.ref not in unmatched:
+                departing.append(ref)
+            elif ref in self._promises and ref not in unmatched:
                 self._tally.cuts[Cut.OUTMATCHED] += 1
-                outmatched.append(part)
+                outmatched.append(ref)
             else:
-                asked.append(part)
+                asked.append(ref)
         return asked, outmatched, departing
 
-    def _with(self, part: Part) -> Substitute | None:
+    def _with(self, ref: PartRef) -> Substitute | None:
         """Return the best set that holds a part in this place, and what it changes; None where there is none."""
-        best = self._question.held.best_with(Held(self._link.slot, part.ref))
-        if best is None:
-            return None
-        return substitute_of(self._place, best.hanging_set.part_in(self._link.slot) or part, best)
+        best = self._question.held.best_with(Held(self._link.slot, ref))
+        part = best.hanging_set.part_in(self._link.slot) if best else None
+        return substitute_of(self._place, part, best) if best and part else None
 
-    def _tried(self, parts: Iterable[Part]) -> tuple[tuple[Rival, ...], list[Substitute]]:
+    def _tried(self, refs: Iterable[PartRef]) -> tuple[tuple[Rival, ...], list[Substitute]]:
         """Hold each part in the place; return what is left, best first, and what departs more often."""
         rivals: list[Rival] = []
         departing: list[Substitute] = []
-        for part in parts:
-            found = self._with(part)
+        for ref in refs:
+            found = self._with(ref)
             if found is None:
                 self._tally.cuts[Cut.NO_SET] += 1
             elif _departs_more(found):
@@ -245,31 +243,31 @@ class _PlaceFunnel:
                 rivals.append(_rival(found, self._question.chosen))
         return tuple(sorted(rivals, key=_by_price)), departing
 
-    def _runner_up(self, rivals: Sequence[Rival], outmatched: Iterable[Part]) -> Rival | None:
+    def _runner_up(self, rivals: Sequence[Rival], outmatched: Iterable[PartRef]) -> Rival | None:
         """Return what would be taken next: a rival, or an outmatched part that promises a lower price."""
         best = rivals[0] if rivals else None
         price = self._question.chosen.hanging_set.price_minor
-        for part in sorted(outmatched, key=lambda one: (self._promises[one.ref], one.ref)):
-            promised = self._promises[part.ref].price_minor - price
+        for ref in sorted(outmatched, key=lambda one: (self._promises[one], one)):
+            promised = self._promises[ref].price_minor - price
             if best is not None and promised > best.price_difference_minor:
                 break
-            found = self._with(part)
+            found = self._with(ref)
             if found is not None and not _departs_more(found):
                 tried = _rival(found, self._question.chosen)
                 best = tried if best is None else min(best, tried, key=_by_price)
         return best
 
-    def _cheaper(self, parts: Iterable[Part], tried: Iterable[Substitute]) -> Substitute | None:
+    def _cheaper(self, refs: Iterable[PartRef], tried: Iterable[Substitute]) -> Substitute | None:
         """Return the cheapest set that saves money by departing more often; None where none does."""
         question = self._question
         promises = question.search.promises(question.chooser.query(ALL_LINES), self._link.slot)
         best = min((one for one in tried if one.price_difference_minor < 0), key=_by_price, default=None)
         price = question.chosen.hanging_set.price_minor
-        for part in sorted(parts, key=lambda one: (promises[one.ref].price_minor, one.ref)):
-            promised = promises[part.ref].price_minor - price
+        for ref in sorted(refs, key=lambda one: (promises[one].price_minor, one)):
+            promised = promises[ref].price_minor - price
             if promised >= (best.price_difference_minor if best else 0):
                 break
-            found = self._with(part)
+            found = self._with(ref)
             if found is not None and found.price_difference_minor < (best.price_difference_minor if best else 0):
                 best = found
         return best

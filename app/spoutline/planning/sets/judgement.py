@@ -6,9 +6,10 @@ from collections.abc import Iterator
 
 from spoutline.model.finding import Finding, Severity
 from spoutline.model.limit import RuleTables
+from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, JudgedSet, SetLink
-from spoutline.model.requirement import Requirement, RequirementId
+from spoutline.model.requirement import Requirement, RequirementId, Slot
 from spoutline.planning.sets.usual_prices import UsualPrices
 from spoutline.rules.chain.joints import joint_findings, joints_of
 from spoutline.rules.chain.order import set_findings
@@ -31,6 +32,7 @@ class SetJudge:
         self.tables = tables
         self._usual = usual
         self._known: dict[tuple[tuple[PartRef, bool], ...], JudgedSet] = {}
+        self._parts: dict[tuple[int, Slot], tuple[Part, tuple[Finding, ...]]] = {}  # with the part, which so lives on
 
     def judged(self, hanging_set: HangingSet) -> JudgedSet:
         """Return the set with its joints, findings (gravest first) and checks."""
@@ -42,9 +44,17 @@ class SetJudge:
 
     def _of_part(self, link: SetLink) -> Iterator[Finding]:
         """Yield what the part's own rules find; one that hangs already need not be on sale any more."""
-        for found in judge_part(link.part, link.slot, self.requirement, self.tables):
+        for found in self._found(link.part, link.slot):
             if not (link.kept and rule_of(found.rule_id).requirement in _OF_THE_SALE):
                 yield found
+
+    def _found(self, part: Part, slot: Slot) -> tuple[Finding, ...]:
+        """Return what the rules find of a part in a slot; the same part is not judged again for another set."""
+        known = self._parts.get((id(part), slot))
+        if known is None:
+            known = part, judge_part(part, slot, self.requirement, self.tables)
+            self._parts[id(part), slot] = known
+        return known[1]
 
     def _judge(self, hanging_set: HangingSet) -> JudgedSet:
         requirement, tables = self.requirement, self.tables

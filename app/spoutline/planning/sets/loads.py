@@ -8,28 +8,31 @@ from dataclasses import dataclass
 from enum import IntEnum
 from functools import cached_property
 
+import numpy as np
+
 from spoutline.calc.constants import STANDARD_GRAVITY
-from spoutline.calc.liquids import LiquidState
 from spoutline.model.check import CheckId
 from spoutline.model.finding import Severity
 from spoutline.model.limit import LimitId, RuleTables
 from spoutline.model.part import Part
+from spoutline.model.part_columns import Floats, Ints, OnePart, PartColumns, PartView
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import Requirement, RequirementId, Slot
 from spoutline.rules.chain.hanging import longest_at_rest_m, longest_in_use_m
 from spoutline.rules.derive.hose import is_on_reel
-from spoutline.rules.parts.figures import (
-    BREAKAWAY_SLOTS,
-    PartFigures,
+from spoutline.rules.parts.figures import BREAKAWAY_SLOTS, flow_ceiling_m3_s, rise_m, states_for
+from spoutline.rules.parts.sums import (
+    coiled_m,
+    corner_allowance_m,
     design_flow_m3_s,
-    flow_ceiling_m3_s,
+    filled_weight_n,
+    is_hose,
+    known_or,
     loss_pa,
-    part_figures,
     pull_demand_n,
-    rise_m,
-    states_for,
+    resistance_ohm,
 )
 
 _NO_LIMIT_PA = -1e15  # outweighs any loss: the opening pressure of a nozzle without the device limits nothing
@@ -53,6 +56,9 @@ class Load(IntEnum):
     OPENING_HOT = 11
     PINNED = 12  # pinned parts present, negated
     HOOK = 13  # m, negated: everything before the nozzle
+
+
+_SERVICE = (Load.SERVICE_LOAD, Load.SERVICE_MARGIN)
 
 
 # Set checks on a should-line that the search bounds: such a check turns a set down while its line is in force.
@@ -98,18 +104,30 @@ class SetLimit:
 
 
 @dataclass(frozen=True, slots=True)
-class LoadFigures:
-    """One part's loads on either side of the breakaway, and what it bears and demands."""
+class Loads:
+    """What parts of a slot add to the sums, for nozzles of one design flow: a column for each load.
 
-    above: tuple[float, ...]
-    below: tuple[float, ...]
-    loss_hot_pa: float
-    pull_strength_n: float | None
-    pull_demand_n: float
+    ``below`` are the loads of service of what hangs below the breakaway, ``above`` of what hangs above it.
+    """
 
-    def loads(self, *, above_breakaway: bool) -> tuple[float, ...]:
-        """Return the load vector for the part's side of the breakaway."""
-        return self.above if above_breakaway else self.below
+    columns: tuple[Floats, ...]
+    below: tuple[Floats, Floats]
+    above: tuple[Floats, Floats]
+    bears: Floats
+    demands: Floats
+
+    def column(self, load: Load, *, above_breakaway: bool) -> Floats:
+        """Return one load of each part on its side of the breakaway."""
+        if load in _SERVICE:
+            return (self.above if above_breakaway else self.below)[_SERVICE.index(load)]
+        return self.columns[load]
+
+    def of(self, rows: Ints, *, above_breakaway: bool) -> Floats:
+        """Return the load vectors of some parts, a row each."""
+        table = np.empty((len(rows), len(Load)))
+        for load in Load:
+            table[:, load] = self.column(load, above_breakaway=above_breakaway)[rows]
+        return table
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,7 +140,7 @@ class _Flows:
 
 
 class LoadModel:
-    """Loads of parts and limits of sums for one requirement; a part's figures are worked out once per flow."""
+    """Loads of parts and limits of sums for one requirement; worked out once for each kind, place and design flow."""
 
     def __init__(self, requirement: Requirement, tables: RuleTables) -> None:
         self.requirement = requirement
@@ -130,11 +148,16 @@ class LoadModel:
         self.states = states_for(requirement)
         self.pinned = requirement.position.decisions.pinned
         self._ceiling_m3_s = flow_ceiling_m3_s(requirement, tables)
-        self._figures: dict[tuple[PartRef, Slot, float], LoadFigures] = {}
+        self._known: dict[tuple[PartColumns | PartRef, Slot, float], Loads] = {}
+        self._design_flows: dict[PartColumns, Floats] = {}
 
-    def design_flow_m3_s(self, nozzle: Part) -> float:
-        """Return the flow (m3/s) that decides a nozzle's group: parts lose pressure at this flow."""
-        return design_flow_m3_s(nozzle, self.requirement, self.tables)
+    def design_flows_m3_s(self, nozzles: PartView) -> Floats:
+        """Return the flow (m3/s) that decides the group of each nozzle: parts lose pressure at this flow."""
+        if not isinstance(nozzles, PartColumns):
+            return design_flow_m3_s(nozzles, self.requirement, self.tables)
+        if nozzles not in self._design_flows:
+            self._design_flows[nozzles] = design_flow_m3_s(nozzles, self.requirement, self.tables)
+        return self._design_flows[nozzles]
 
     def is_above_breakaway(self, depth: int) -> bool:
         """Say whether a fitting or part of the slot at ``depth`` of the chain hangs above the breakaway."""
@@ -219,12 +242,16 @@ class LoadModel:
             vector[limit.load] = min(vector[limit.load], limit.limit)
         return tuple(vector)
 
-    def figures(self, part: Part, slot: Slot, flow_m3_s: float) -> LoadFigures:
-        """Return the loads of ``part`` in ``slot`` for nozzles with this design flow (m3/s)."""
-        key = (part.ref, slot, flow_m3_s)
-        if key not in self._figures:
-            self._figures[key] = self._work_out(part, slot, flow_m3_s)
-        return self._figures[key]
+    def loads(self, parts: PartColumns, slot: Slot, flow_m3_s: float) -> Loads:
+        """Return the loads of parts in ``slot`` for nozzles with this design flow (m3/s)."""
+        if (parts, slot, flow_m3_s) not in self._known:
+            self._known[parts, slot, flow_m3_s] = self._work_out(parts, slot, flow_m3_s)
+        return self._known[parts, slot, flow_m3_s]
+
+    def _loads_of(self, part: Part, slot: Slot, flow_m3_s: float) -> Loads:
+        if (part.ref, slot, flow_m3_s) not in self._known:
+            self._known[part.ref, slot, flow_m3_s] = self._work_out(OnePart(part), slot, flow_m3_s)
+        return self._known[part.ref, slot, flow_m3_s]
 
     def _flows(self, design_m3_s: float) -> _Flows:
         """Return the flows for a group of nozzles.
@@ -235,68 +262,69 @@ class LoadModel:
         wanted = min(self.requirement.wanted_flow_m3_s, self._ceiling_m3_s)
         return _Flows(wanted=wanted, least=design_m3_s if design_m3_s > wanted else 0.0, design=design_m3_s)
 
-    def _work_out(self, part: Part, slot: Slot, design_m3_s: float) -> LoadFigures:
-        figures = part_figures(part, slot, self.requirement, self.tables, self.states.cold)
+    def _work_out(self, part: PartView, slot: Slot, design_m3_s: float) -> Loads:
+        """Return the loads of one part, or of each of a kind."""
+        requirement, nothing = self.requirement, np.zeros_like(part.number("mass_kg"))
+        hose_m = part.number("hose.length_m") if is_hose(part) else nothing
+        rigid_m = nothing if is_hose(part) else part.number("length_m")
+        taken_m = corner_allowance_m(part, slot, requirement, self.tables)
+        taken_m = taken_m + (coiled_m(part, slot, requirement) if is_hose(part) else nothing)
+        is_fitting = slot in (Slot.ADAPTOR, Slot.SPLITTER)  # never counted on: adaptors must not lengthen a hose
+        reach_m = nothing if is_fitting else hose_m + rigid_m - taken_m
+        hanging_m = nothing if slot is Slot.NOZZLE else hose_m + rigid_m
+        joint = self.tables.jurisdiction.number(LimitId.BOND_JOINT)
+        bond = known_or(resistance_ohm(part), 0.0) + joint
+        pinned = sum((part.named((pin,)).astype(np.float64) for pin in self.pinned), nothing)
+        losses, opening = self._pressures(part, slot, design_m3_s)
+        above, below = self._service(part, slot)
+        strength = known_or(part.number("pull_strength_n"), 0.0)
+        return Loads(
+            columns=(hose_m, -reach_m, hanging_m, bond, *below, *losses, *opening, 0.0 - pinned, -hanging_m),
+            below=below,
+            above=above,
+            bears=strength,
+            demands=pull_demand_n(part, slot, requirement, self.tables),
+        )
+
+    def _pressures(
+        self, part: PartView, slot: Slot, design_m3_s: float
+    ) -> tuple[tuple[Floats, ...], tuple[Floats, Floats]]:
+        """Return what is lost at the wanted and the least flow, cold and hot, and what the opening takes.
+
+        The design flow is mostly the wanted one: each loss is worked out once. Upstream parts take their loss; the
+        nozzle asks for its opening pressure, or frees the sum if it has none.
+        """
         flows = self._flows(design_m3_s)
-        # the design flow is mostly the wanted one: each loss is worked out once, liquid cold and hot
         lost = {
-            flow: [self._loss(part, slot, flow, state) for state in self.states.both]
+            flow: [loss_pa(part, slot, self.requirement, flow, state) for state in self.states.both]
             for flow in {flows.wanted, flows.least, flows.design}
         }
-        losses = [*lost[flows.wanted], *lost[flows.least]]
-        opening = [self._opening(part, loss) for loss in lost[flows.design]]
-        hanging_m = 0.0 if slot is Slot.NOZZLE else figures.hose_length_m + figures.rigid_length_m
-        common = (
-            figures.hose_length_m,
-            -figures.reach_m,
-            hanging_m,
-            (figures.resistance_ohm or 0.0) + self.tables.jurisdiction.number(LimitId.BOND_JOINT),
-        )
-        pinned = 0.0 - sum(pin.names(part.ref) for pin in self.pinned)
-        rest = (*losses, *opening, pinned, -hanging_m)
-        above, below = self._service(part, slot, figures)
-        return LoadFigures(
-            above=(*common, *above, *rest),
-            below=(*common, *below, *rest),
-            loss_hot_pa=losses[1],
-            pull_strength_n=figures.pull_strength_n,
-            pull_demand_n=figures.pull_demand_n,
-        )
+        cold, hot = lost[flows.design]
+        if slot is Slot.NOZZLE:
+            asked = part.number("nozzle.opening_pressure_pa")
+            asks = part.flag("nozzle.no_pressure_device") & ~np.isnan(asked)
+            cold = hot = np.where(asks, asked, _NO_LIMIT_PA)
+        return (*lost[flows.wanted], *lost[flows.least]), (cold, hot)
 
-    def pull_demand_n(self, part: Part) -> float:
-        """Return the pull (N) that a breakaway asks of all other parts and the outlet; 0 for other parts."""
-        slot = next((slot for slot in BREAKAWAY_SLOTS if slot.value == part.kind.value), None)
-        return 0.0 if slot is None else pull_demand_n(part, slot, self.requirement, self.tables)
-
-    def _loss(self, part: Part, slot: Slot, flow_m3_s: float, state: LiquidState) -> float:
-        return loss_pa(part, slot, self.requirement, flow_m3_s, state) if flow_m3_s > 0 else 0.0
-
-    def _opening(self, part: Part, loss_pa: float) -> float:
-        """Upstream parts take their loss, the nozzle asks for its opening pressure, or frees the sum if it has none."""
-        if part.nozzle is not None:
-            opening = part.nozzle.opening_pressure_pa
-            return _NO_LIMIT_PA if opening is None or not part.nozzle.no_pressure_device else opening
-        return loss_pa
-
-    def _service(self, part: Part, slot: Slot, figures: PartFigures) -> tuple[tuple[float, float], tuple[float, float]]:
+    def _service(self, part: PartView, slot: Slot) -> tuple[tuple[Floats, Floats], tuple[Floats, Floats]]:
         """Return what hangs: a breakaway brings what it stands, as a negative load; parts below it use that up."""
-        if part.breakaway is None or slot not in BREAKAWAY_SLOTS:
-            weight = figures.filled_weight_n
-            return (0.0, 0.0), (weight, weight)
+        if slot not in BREAKAWAY_SLOTS:
+            weight = filled_weight_n(part, self.states.cold)
+            nothing = np.zeros_like(weight)
+            return (nothing, nothing), (weight, weight)
         jurisdiction = self.tables.jurisdiction
-        seal = part.breakaway.seal_diameter_m or 0.0
+        seal = known_or(part.number("breakaway.seal_diameter_m"), 0.0)
         thrust = self.requirement.supply_pressure_pa * math.pi / 4.0 * seal**2
         always = jurisdiction.number(LimitId.PULL_USER_TUG) + thrust
-        least = part.breakaway.separation_minimum_n
+        least = part.number("breakaway.separation_minimum_n")
         own = (always - least, always - least / jurisdiction.number(LimitId.BREAKAWAY_SERVICE_MARGIN))
         return own, own
 
-    def _part_loads(self, part: Part, slot: Slot, flow_m3_s: float, *, above: bool) -> tuple[float, ...]:
-        return self.figures(part, slot, flow_m3_s).loads(above_breakaway=above)
-
     def _design_flow_of(self, hanging_set: HangingSet) -> float:
         nozzle = hanging_set.part_in(Slot.NOZZLE)
-        return self.design_flow_m3_s(nozzle) if nozzle else self.requirement.wanted_flow_m3_s
+        if nozzle is None:
+            return self.requirement.wanted_flow_m3_s
+        return float(self.design_flows_m3_s(OnePart(nozzle)))
 
     def load_of(self, hanging_set: HangingSet, load: Load) -> float:
         """Return the sum of one load over a set."""
@@ -304,7 +332,7 @@ class LoadModel:
         places = [link.slot for link in hanging_set.links]
         breakaway = next((index for index, slot in enumerate(places) if slot in BREAKAWAY_SLOTS), len(places))
         return math.fsum(
-            self._part_loads(link.part, link.slot, flow, above=index <= breakaway)[load]
+            float(self._loads_of(link.part, link.slot, flow).column(load, above_breakaway=index <= breakaway))
             for index, link in enumerate(hanging_set.links)
         )
 

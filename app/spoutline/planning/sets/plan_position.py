@@ -184,7 +184,7 @@ def slot_counts(requirement: Requirement, pool: Pool, parts: PartStore) -> tuple
         SlotCount(
             slot=slot,
             in_catalogue=parts.count(SLOT_KINDS[slot]),
-            remaining=sum(not candidate.forbidden_by for candidate in pool.of(slot)),
+            remaining=pool.remaining(slot),
         )
         for slot in requirement.chain
     )

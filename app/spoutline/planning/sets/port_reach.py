@@ -5,13 +5,18 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 
+import numpy as np
+
+from spoutline.model.part_columns import ENDS
 from spoutline.model.plan import Conflict
 from spoutline.model.port import Port
 from spoutline.model.requirement import Requirement, RequirementId, Slot
 from spoutline.planning.sets.conflicts import CHANGEABLE, GIVEN
-from spoutline.planning.sets.pool import JudgedPart, Pool
+from spoutline.planning.sets.pool import Pool
 from spoutline.rules.chain.joints import mates
 from spoutline.search.conflicts import minimal_conflict
+
+_Ends = tuple[Port, Port | None]  # a part's ends, dispenser first
 
 
 @dataclass
@@ -32,10 +37,10 @@ class PortReach:
                 fittings += self._allowed(Slot.SPLITTER, lines)
             reached |= self._beyond(reached, fittings, joints_matter=joints_matter)
             parts = self._allowed(slot, lines)
-            joined = [one for one in parts if self._is_met(reached, one, joints_matter=joints_matter)]
+            joined = [ends for ends in parts if self._is_met(reached, ends, joints_matter=joints_matter)]
             if not joined:
                 return slot
-            reached = {one.part.outlet for one in joined if one.part.outlet is not None}
+            reached = {after for _, after in joined if after is not None}
         return None
 
     def conflict(self) -> Conflict | None:
@@ -49,25 +54,29 @@ class PortReach:
             members = minimal_conflict(CHANGEABLE, lambda lines: self.first_gap(lines | given) is None)
         return Conflict(requirements=members, exclusions=(), relaxations=())
 
-    def _allowed(self, slot: Slot, lines: frozenset[RequirementId]) -> list[JudgedPart]:
-        return [
-            one
-            for one in self.pool.of(slot)
-            if one.forbidden_by.isdisjoint(lines)
-            and one.part.inlet is not None
-            and (one.part.outlet is None) is (slot is Slot.NOZZLE)
-        ]
+    def _allowed(self, slot: Slot, lines: frozenset[RequirementId]) -> list[_Ends]:
+        """Return the different ends of the parts that ``lines`` allow in a slot."""
+        found: dict[_Ends, None] = {}
+        for parts in self.pool.portions(slot):
+            columns = parts.columns
+            rows = parts.allowed(lines) & columns.has_port("inlet")
+            rows &= columns.has_port("outlet") != (slot is Slot.NOZZLE)
+            pairs = np.unique(np.column_stack([columns.arrays[end][rows] for end in ENDS]), axis=0)
+            found |= {
+                (columns.ports[before], None if after < 0 else columns.ports[after]): None
+                for before, after in pairs.tolist()
+            }
+        return list(found)
 
-    def _beyond(self, reached: set[Port], parts: Iterable[JudgedPart], *, joints_matter: bool) -> set[Port]:
+    def _beyond(self, reached: set[Port], parts: Iterable[_Ends], *, joints_matter: bool) -> set[Port]:
         return {
-            one.part.outlet
-            for one in parts
-            if one.part.outlet is not None and self._is_met(reached, one, joints_matter=joints_matter)
+            ends[1]
+            for ends in parts
+            if ends[1] is not None and self._is_met(reached, ends, joints_matter=joints_matter)
         }
 
-    def _is_met(self, reached: set[Port], one: JudgedPart, *, joints_matter: bool) -> bool:
-        inlet = one.part.inlet
-        return not joints_matter or (inlet is not None and any(self._mates(port, inlet) for port in reached))
+    def _is_met(self, reached: set[Port], ends: _Ends, *, joints_matter: bool) -> bool:
+        return not joints_matter or any(self._mates(port, ends[0]) for port in reached)
 
     def _mates(self, port: Port, other: Port) -> bool:
         if (port, other) not in self._met:

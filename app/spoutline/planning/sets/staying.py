@@ -10,10 +10,12 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from decimal import ROUND_HALF_UP, Decimal
 
+import numpy as np
+
 from spoutline.explain.writing.money import decimals
 from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.conversion_step import StepScope, StepTable
-from spoutline.model.part import Part, Price
+from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, JudgedSet, SetLink
 from spoutline.model.requirement import Requirement, RequirementId, Slot
@@ -24,7 +26,7 @@ from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.installed_units import InstalledUnit, UnitVerdict, installed_units, unit_verdict
 from spoutline.planning.sets.judgement import SetJudge
 from spoutline.planning.sets.loads import LoadModel
-from spoutline.planning.sets.pool import SLOT_KINDS, JudgedPart, Pool, narrow_pool
+from spoutline.planning.sets.pool import SLOT_KINDS, JudgedPart, Pool, SlotParts, narrow_pool, stand_ins
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,7 +70,6 @@ class StayingParts:
         self.requirement = requirement
         self.new_pool = new_pool
         self._units: dict[PartRef, InstalledUnit] = {}
-        self._originals: dict[PartRef, Part] = {}
         self.pool = self._pool(verdicts, work)
 
     @property
@@ -100,32 +101,37 @@ class StayingParts:
         unit = self._units.get(link.part.ref)
         if unit is not None and unit.part is not None:
             return SetLink(slot=link.slot, part=unit.part, kept=True)
-        return SetLink(slot=link.slot, part=self._originals.get(link.part.ref, link.part))
+        return SetLink(slot=link.slot, part=self._true_part(link))
 
     def _pool(self, verdicts: tuple[UnitVerdict, ...], work: WorkPrice) -> Pool:
-        currency = self.requirement.site.currency
         staying: dict[Slot, list[JudgedPart]] = {}
         for verdict in verdicts:
             for candidate in verdict.candidates:
                 staying.setdefault(candidate.slot, []).append(candidate)
                 self._units[candidate.part.ref] = verdict.unit
         replaced = {verdict.unit.installed.kind for verdict in verdicts}
-        slots: dict[Slot, tuple[JudgedPart, ...]] = {}
-        for slot, candidates in self.new_pool.slots.items():
+        slots: dict[Slot, tuple[SlotParts, ...]] = {}
+        for slot, portions in self.new_pool.slots.items():
             extra = work.fit_minor + (work.remove_minor if SLOT_KINDS[slot] in replaced else 0)
-            mine = staying.get(slot, [])
-            taken = {one.part.ref for one in mine}
-            dearer = (self._dearer(one, extra, currency) for one in candidates if one.part.ref not in taken)
-            slots[slot] = (*mine, *dearer)
-        return Pool(slots)
+            mine = stand_ins(staying.get(slot, []))
+            dearer = (replace(_without(one, mine), extra_minor=extra) for one in portions)
+            slots[slot] = (*((mine,) if mine else ()), *dearer)
+        return replace(self.new_pool, slots=slots)
 
-    def _dearer(self, candidate: JudgedPart, extra_minor: int, currency: str) -> JudgedPart:
-        part = candidate.part
-        price = part.price_minor(currency)
-        if price is None:
-            return candidate
-        self._originals[part.ref] = part
-        return replace(candidate, part=replace(part, prices=(Price(currency=currency, minor=price + extra_minor),)))
+    def _true_part(self, link: SetLink) -> Part:
+        """Return a new part at its own price."""
+        found = self.new_pool.found(link.slot, link.part.ref)
+        return link.part if found is None else found[0].source((link.part.ref,))[link.part.ref]
+
+
+def _without(parts: SlotParts, taken: SlotParts | None) -> SlotParts:
+    """Return a portion without the parts that are in another."""
+    if taken is None:
+        return parts
+    rows = [row for ref in taken.refs(taken.inside) if (row := parts.columns.row_of(ref)) is not None]
+    others = np.ones(len(parts.columns), np.bool_)
+    others[rows] = False
+    return parts.only(others)
 
 
 @dataclass(frozen=True, slots=True)

@@ -95,16 +95,17 @@ class _PlaceSearch:
         self._choosing = choosing_for(place.requirement, context)
         self._chooser: Chooser = self._choosing.chooser
         self._held = HeldSearch(self._choosing, context)
+        self._currency = place.requirement.site.currency
 
     def fitting(self) -> Iterator[Substitute]:
         """Yield the parts that could hang in the place, the lowest promise first."""
         query = self._chooser.query(ALL_LINES)
         promises = self._chooser.search.least_costs(query, self.place.slot)
         parts = [
-            candidate.part
-            for candidate in self._chooser.search.pool.of(self.place.slot)
-            if candidate.part.ref in promises and not self._hangs_already(candidate.part)
-            if not self._choosing.is_installed(candidate.part.ref)
+            part
+            for portion in self._chooser.search.pool.portions(self.place.slot)
+            for part in portion.parts(portion.inside & portion.columns.is_one_of(promises), self._currency)
+            if not self._hangs_already(part) and not self._choosing.is_installed(part.ref)
         ]
         parts.sort(key=lambda part: (promises[part.ref], part.ref))
         for part in self._counted(parts):

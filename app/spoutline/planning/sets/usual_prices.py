@@ -8,10 +8,10 @@ from dataclasses import dataclass
 from spoutline.model.candidate_filter import CandidateFilter
 from spoutline.model.finding import Finding
 from spoutline.model.limit import RuleTables
-from spoutline.model.part import Part, PartKind
+from spoutline.model.part import HANGING_KINDS, Part, PartKind
 from spoutline.model.plan import HangingSet
 from spoutline.planning.protocols import PartStore
-from spoutline.rules.parts.prices import middle_price, price_question
+from spoutline.rules.parts.prices import middle_price, middle_price_of, price_question
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -33,8 +33,13 @@ class UsualPrices:
     def middle(self, kind: PartKind, currency: str) -> float | None:
         """Return the middle price of a kind in a currency; None where too few parts have one."""
         if (kind, currency) not in self._known:
-            self._known[kind, currency] = middle_price(self._parts.candidates(CandidateFilter(kind=kind)), currency)
+            self._known[kind, currency] = self._middle(kind, currency)
         return self._known[kind, currency]
+
+    def _middle(self, kind: PartKind, currency: str) -> float | None:
+        if kind in HANGING_KINDS:
+            return middle_price_of(self._parts.columns(kind), currency)
+        return middle_price(self._parts.candidates(CandidateFilter(kind=kind)), currency)
 
     def question(self, part: Part, currency: str, tables: RuleTables) -> Finding | None:
         """Return the question that the price of a part puts; None where it is usual."""

@@ -15,8 +15,8 @@ from spoutline.model.survey import Duty
 from spoutline.rules.chain.set_view import SetView
 from spoutline.rules.checks.holding import bound_of, held, stated
 from spoutline.rules.derive.nozzle import SPOUT_LIMITS
-from spoutline.rules.parts.candidate import Candidate
 from spoutline.rules.parts.devices import FORCE_ROUNDING_N
+from spoutline.rules.parts.look import findings_of
 from spoutline.rules.parts.nozzles import (
     spout_enters_own_filler,
     spout_in_window,
@@ -52,9 +52,8 @@ def spout_diameter(view: SetView) -> Check | None:
     nozzle = view.nozzle
     if nozzle is None or nozzle.nozzle is None:
         return None
-    candidate = Candidate(nozzle, Slot.NOZZLE, view.requirement, view.tables)
     rules = (spout_in_window, spout_stays_out_of_wrong_filler, spout_enters_own_filler)
-    broken = [found for rule in rules for found in rule(candidate)]
+    broken = findings_of(nozzle, Slot.NOZZLE, view.requirement, view.tables, rules)
     low, high = SPOUT_LIMITS[nozzle.nozzle.service]
     openings = [
         Quantity(f"opening_{fact.value}", quantity.value, Dimension.DIAMETER)

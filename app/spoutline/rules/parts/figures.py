@@ -1,4 +1,7 @@
-"""What each part adds to the sums of a chain: the search and the checks both take their figures from here."""
+"""What each part adds to the sums of a chain, line by line as the checks show it.
+
+The search takes the same quantities of whole kinds at once from ``rules.parts.sums``.
+"""
 
 from __future__ import annotations
 
@@ -98,19 +101,29 @@ def design_flow_m3_s(nozzle: Part, requirement: Requirement, tables: RuleTables)
 
 
 def liquid_passage_m(hose: HoseData, path: FlowPath) -> tuple[float, float] | None:
+    """Return outer and inner diameter (m) of the passage that the liquid fills; as ``passage_m``.
+
+    Parameters: ``hose``; ``path`` of the hose.
+    """
+    return passage_m(hose.bore_m, hose.inner_tube_bore_m, hose.inner_tube_outside_diameter_m, path)
+
+
+def passage_m(
+    bore_m: float, tube_bore_m: float | None, tube_outside_m: float | None, path: FlowPath
+) -> tuple[float, float] | None:
     """Return outer and inner diameter (m) of the passage that the liquid fills; inner 0 for a round bore.
 
     Balance: liquid inside the inner tube. Vacuum assist: liquid in the ring round it. None where the hose lacks the
     sizes of its inner tube.
 
-    Parameters: ``hose``; ``path`` of the hose. Source: UL 330 clause 4 note (both orders exist; naming from memory).
+    Parameters: bore, bore and outside diameter of the inner tube (m), None where not known; ``path`` of the hose.
+    Source: UL 330 clause 4 note (both orders exist; naming from memory).
     """
     if path is FlowPath.SINGLE:
-        return hose.bore_m, 0.0
+        return bore_m, 0.0
     if path is FlowPath.BALANCE:
-        return None if hose.inner_tube_bore_m is None else (hose.inner_tube_bore_m, 0.0)
-    inner = hose.inner_tube_outside_diameter_m
-    return None if inner is None or inner >= hose.bore_m else (hose.bore_m, inner)
+        return None if tube_bore_m is None else (tube_bore_m, 0.0)
+    return None if tube_outside_m is None or tube_outside_m >= bore_m else (bore_m, tube_outside_m)
 
 
 def passage_area_m2(hose: HoseData, path: FlowPath) -> float | None:

@@ -2,170 +2,160 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 
-from spoutline.calc.reach import whip_length
-from spoutline.model.finding import Finding
+import numpy as np
+
 from spoutline.model.limit import LimitId
 from spoutline.model.liquid import LiquidFamily, ListingScheme
-from spoutline.model.part import HoseData
 from spoutline.model.port import FlowPath
-from spoutline.model.quantity import Dimension, Fact, Quantity
+from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import Slot
 from spoutline.rules.declared.registry import RuleId
 from spoutline.rules.derive.hose import construction_limit_id, is_on_reel, length_limit_id
 from spoutline.rules.derive.turn import turn_angle_rad
-from spoutline.rules.parts.candidate import Candidate, PartRule
-from spoutline.rules.parts.figures import flow_ceiling_m3_s, part_resistance_ohm, passage_area_m2
+from spoutline.rules.parts.figures import flow_ceiling_m3_s
+from spoutline.rules.parts.look import Breach, Look, PartRule, figure, quantity, word, words_of
+from spoutline.rules.parts.sums import passages, resistance_ohm
 from spoutline.rules.verdicts import yes_no
 
 _TOLERANCE_M = 1e-6  # stock lengths are typed in rounded feet or metres
+_LENGTH, _BEND_RADIUS = "hose.length_m", "hose.minimum_bend_radius_m"
 
 
-def _hose(candidate: Candidate) -> HoseData:
-    data = candidate.part.hose
-    if data is None:
-        raise ValueError(f"{candidate.part.number} is judged as a hose but carries no hose data")
-    return data
-
-
-def built_as_asked(candidate: Candidate) -> Iterator[Finding]:
+def built_as_asked(look: Look) -> Iterator[Breach]:
     """Ask: the curb hose has the construction that its retrieval asks. Source: EN 1360, ISO 5772; common practice."""
-    asked, construction = candidate.requirement.hose_construction, _hose(candidate).construction
-    if candidate.slot is not Slot.CURB_HOSE or asked in (None, construction):
+    asked = look.requirement.hose_construction
+    if look.slot is not Slot.CURB_HOSE or asked is None:
         return
-    facts = (Fact("construction", construction), Fact("construction_asked", asked or ""))
-    row = construction_limit_id(candidate.requirement.position)
-    yield candidate.broken(RuleId.HOSE_CONSTRUCTION, *facts, limits=(row,))
+    yield look.broken(
+        RuleId.HOSE_CONSTRUCTION,
+        ~look.part.has("hose.construction", asked),
+        words_of("construction", "hose.construction"),
+        word("construction_asked", asked),
+        limits=(construction_limit_id(look.requirement.position),),
+    )
 
 
-def winds_onto_the_drum(candidate: Candidate) -> Iterator[Finding]:
+def winds_onto_the_drum(look: Look) -> Iterator[Breach]:
     """Ask: the drum (m, center line of the hose) keeps the least bend radius of the hose. Source: part data."""
-    data, position = _hose(candidate), candidate.requirement.position
-    if candidate.slot is not Slot.CURB_HOSE or not is_on_reel(position):
+    position = look.requirement.position
+    if look.slot is not Slot.CURB_HOSE or not is_on_reel(position):
         return
     drum = position.reel.drum_diameter_m / 2.0
-    if data.minimum_bend_radius_m > drum + _TOLERANCE_M:
-        yield candidate.broken(
-            RuleId.HOSE_DRUM,
-            Quantity("bend_radius", data.minimum_bend_radius_m, Dimension.LENGTH),
-            Quantity("drum_radius", drum, Dimension.LENGTH),
+    yield look.broken(
+        RuleId.HOSE_DRUM,
+        look.part.number(_BEND_RADIUS) > drum + _TOLERANCE_M,
+        figure("bend_radius", _BEND_RADIUS, Dimension.LENGTH),
+        quantity("drum_radius", drum, Dimension.LENGTH),
+    )
+
+
+def low_permeation_as_asked(look: Look) -> Iterator[Breach]:
+    """Ask: marking and stated rate (kg/(m2.s)) of a low-permeation hose. Source: UL 330; CARB (memory)."""
+    requirement = look.requirement
+    if not requirement.low_permeation:
+        return
+    yield look.broken(
+        RuleId.HOSE_LOW_PERMEATION,
+        ~look.part.flag("hose.low_permeation"),
+        word("low_permeation", yes_no(False)),
+        limits=(LimitId.HOSE_LOW_PERMEATION,),
+    )
+    most = requirement.permeation_max_kg_m2_s
+    if most is not None:
+        rate = "hose.permeation_kg_m2_s"
+        yield look.broken(
+            RuleId.HOSE_PERMEATION_RATE,
+            ~(look.part.number(rate) <= most * (1.0 + 1e-9)),  # unknown is never taken as good
+            figure("permeation", rate, Dimension.PERMEATION, unknown="not_stated"),
+            quantity("permeation_maximum", most, Dimension.PERMEATION),
+            limits=(LimitId.HOSE_PERMEATION_MAX,),
         )
 
 
-def low_permeation_as_asked(candidate: Candidate) -> Iterator[Finding]:
-    """Ask: marking and stated rate (kg/(m2.s)) of a low-permeation hose. Source: UL 330; CARB (memory)."""
-    requirement, data = candidate.requirement, _hose(candidate)
-    if not requirement.low_permeation:
-        return
-    if not data.low_permeation:
-        fact = Fact("low_permeation", yes_no(False))
-        yield candidate.broken(RuleId.HOSE_LOW_PERMEATION, fact, limits=(LimitId.HOSE_LOW_PERMEATION,))
-    most = requirement.permeation_max_kg_m2_s
-    if most is None or (data.permeation_kg_m2_s is not None and data.permeation_kg_m2_s <= most * (1.0 + 1e-9)):
-        return
-    stated = (
-        Fact("permeation", "not_stated")
-        if data.permeation_kg_m2_s is None
-        else Quantity("permeation", data.permeation_kg_m2_s, Dimension.PERMEATION)
-    )
-    maximum = Quantity("permeation_maximum", most, Dimension.PERMEATION)
-    yield candidate.broken(RuleId.HOSE_PERMEATION_RATE, stated, maximum, limits=(LimitId.HOSE_PERMEATION_MAX,))
-
-
-def within_length_limit(candidate: Candidate) -> Iterator[Finding]:
+def within_length_limit(look: Look) -> Iterator[Breach]:
     """Ask: one hose (m) alone stays within the limit for all. Source: NFPA 30A 6.5; Okla. 165:26-2-92(a)."""
-    requirement, length = candidate.requirement, _hose(candidate).length_m
-    most = requirement.hose_length.maximum
-    if most is not None and length > most + _TOLERANCE_M:
-        yield candidate.broken(
+    requirement, most = look.requirement, look.requirement.hose_length.maximum
+    if most is not None:
+        yield look.broken(
             RuleId.HOSE_SINGLE_LENGTH,
-            Quantity("length", length, Dimension.LENGTH),
-            Quantity("length_maximum", most, Dimension.LENGTH),
+            look.part.number(_LENGTH) > most + _TOLERANCE_M,
+            figure("length", _LENGTH, Dimension.LENGTH),
+            quantity("length_maximum", most, Dimension.LENGTH),
             limits=(length_limit_id(requirement.position, requirement.site),),
         )
 
 
-def whip_long_enough(candidate: Candidate) -> Iterator[Finding]:
+def whip_long_enough(look: Look) -> Iterator[Breach]:
     """Ask: the whip hose (m) can turn the breakaway into the line of a drive-off.
 
-    Source: geometry; margin judgement.
+    Source: arc of the least bend radius, as ``calc.reach.whip_length``; margin judgement.
     """
-    if candidate.slot is not Slot.WHIP_HOSE:
+    if look.slot is not Slot.WHIP_HOSE:
         return
-    data = _hose(candidate)
-    angle = turn_angle_rad(candidate.requirement.position)
-    needed = whip_length(
-        bend_radius_m=data.minimum_bend_radius_m,
-        turn_angle_rad=angle,
-        margin=candidate.jurisdiction.number(LimitId.BEND_ANGLE_MARGIN),
-    ).length_m
-    if data.length_m < needed - _TOLERANCE_M:
-        yield candidate.broken(
-            RuleId.WHIP_LENGTH,
-            Quantity("length", data.length_m, Dimension.LENGTH),
-            Quantity("length_minimum", needed, Dimension.LENGTH),
-            Quantity("bend_radius", data.minimum_bend_radius_m, Dimension.LENGTH),
-            Quantity("turn_angle", angle, Dimension.ANGLE),
-            limits=(LimitId.BEND_ANGLE_MARGIN,),
-        )
+    angle, margin = turn_angle_rad(look.requirement.position), look.jurisdiction.number(LimitId.BEND_ANGLE_MARGIN)
+    needed = margin * look.part.number(_BEND_RADIUS) * angle
+    yield look.broken(
+        RuleId.WHIP_LENGTH,
+        look.part.number(_LENGTH) < needed - _TOLERANCE_M,
+        figure("length", _LENGTH, Dimension.LENGTH),
+        quantity("length_minimum", needed, Dimension.LENGTH),
+        figure("bend_radius", _BEND_RADIUS, Dimension.LENGTH),
+        quantity("turn_angle", angle, Dimension.ANGLE),
+        limits=(LimitId.BEND_ANGLE_MARGIN,),
+    )
 
 
-def slow_enough(candidate: Candidate) -> Iterator[Finding]:
+def slow_enough(look: Look) -> Iterator[Breach]:
     """Ask: velocity (m/s) at the greatest flow that can come. Source: static guidance for pipes (memory)."""
-    most = candidate.jurisdiction.optional_number(LimitId.FLOW_VELOCITY_MAX)
-    area = passage_area_m2(_hose(candidate), candidate.part.path or FlowPath.SINGLE)
-    if most is None or area is None:
-        return
-    ceiling = flow_ceiling_m3_s(candidate.requirement, candidate.tables)
-    if ceiling / area > most:
-        yield candidate.broken(
-            RuleId.HOSE_VELOCITY,
-            Quantity("velocity", ceiling / area, Dimension.VELOCITY),
-            Quantity("velocity_maximum", most, Dimension.VELOCITY),
-            Quantity("flow_ceiling", ceiling, Dimension.FLOW),
-            limits=(LimitId.FLOW_VELOCITY_MAX,),
-        )
+    most = look.limit(LimitId.FLOW_VELOCITY_MAX)
+    ceiling = flow_ceiling_m3_s(look.requirement, look.tables)
+    velocity = passages(look.part).of_each(lambda outer, inner: ceiling / (math.pi / 4.0 * (outer**2 - inner**2)))
+    yield look.broken(
+        RuleId.HOSE_VELOCITY,
+        velocity > most,
+        quantity("velocity", velocity, Dimension.VELOCITY),
+        quantity("velocity_maximum", most, Dimension.VELOCITY),
+        quantity("flow_ceiling", ceiling, Dimension.FLOW),
+        limits=(LimitId.FLOW_VELOCITY_MAX,),
+    )
 
 
-def within_oxygenates(candidate: Candidate) -> Iterator[Finding]:
+def within_oxygenates(look: Look) -> Iterator[Breach]:
     """Ask: the blend stays within the oxygenates (percent) of the hose standard. Source: EN 1360:2013 scope."""
-    liquid = candidate.requirement.liquid
-    most = candidate.jurisdiction.optional_number(LimitId.HOSE_OXYGENATE_MAX)
-    if most is None or liquid.family is not LiquidFamily.GASOLINE or ListingScheme.EN not in candidate.part.schemes:
-        return
-    if liquid.blend_percent > most:
-        yield candidate.broken(
+    liquid, most = look.requirement.liquid, look.limit(LimitId.HOSE_OXYGENATE_MAX)
+    if liquid.family is LiquidFamily.GASOLINE and liquid.blend_percent > most:
+        yield look.broken(
             RuleId.OXYGENATE_LIMIT,
-            Quantity("blend_percent", liquid.blend_percent, Dimension.PERCENT),
-            Quantity("oxygenate_maximum", most, Dimension.PERCENT),
+            look.part.has("schemes", ListingScheme.EN),
+            quantity("blend_percent", liquid.blend_percent, Dimension.PERCENT),
+            quantity("oxygenate_maximum", most, Dimension.PERCENT),
             limits=(LimitId.HOSE_OXYGENATE_MAX,),
         )
 
 
-def carries_its_swivel(candidate: Candidate) -> Iterator[Finding]:
+def carries_its_swivel(look: Look) -> Iterator[Breach]:
     """Ask: a vapour curb hose has its swivel built in: the chain has no other. Source: common practice."""
-    path = candidate.requirement.path
-    if candidate.slot is Slot.CURB_HOSE and path is not FlowPath.SINGLE and not _hose(candidate).built_in_swivel:
-        yield candidate.broken(RuleId.HOSE_BUILT_IN_SWIVEL, Fact("path", path))
+    path = look.requirement.path
+    if look.slot is Slot.CURB_HOSE and path is not FlowPath.SINGLE:
+        yield look.broken(RuleId.HOSE_BUILT_IN_SWIVEL, ~look.part.flag("hose.built_in_swivel"), word("path", path))
 
 
-def resistance_per_length(candidate: Candidate) -> Iterator[Finding]:
+def resistance_per_length(look: Look) -> Iterator[Breach]:
     """Ask: resistance per metre (ohm/m) of a hose. Source: UL 330; PEI RP400 (memory)."""
-    most = candidate.jurisdiction.optional_number(LimitId.BOND_HOSE_MAX)
-    total = part_resistance_ohm(candidate.part)
-    if most is None or total is None:
-        return
-    per_metre = _hose(candidate).resistance_ohm_m
-    stated = total / _hose(candidate).length_m if per_metre is None else per_metre
-    if stated > most * (1.0 + 1e-9):
-        yield candidate.broken(
-            RuleId.PART_RESISTANCE,
-            Quantity("resistance", stated, Dimension.RESISTANCE_PER_LENGTH),
-            Quantity("resistance_maximum", most, Dimension.RESISTANCE_PER_LENGTH),
-            severity=candidate.requirement.bonding_severity,
-            limits=(LimitId.BOND_HOSE_MAX,),
-        )
+    most, total = look.limit(LimitId.BOND_HOSE_MAX), resistance_ohm(look.part)
+    per_metre = look.part.number("hose.resistance_ohm_m")
+    stated = np.where(np.isnan(per_metre), total / look.part.number(_LENGTH), per_metre)
+    yield look.broken(
+        RuleId.PART_RESISTANCE,
+        ~np.isnan(total) & (stated > most * (1.0 + 1e-9)),
+        quantity("resistance", stated, Dimension.RESISTANCE_PER_LENGTH),
+        quantity("resistance_maximum", most, Dimension.RESISTANCE_PER_LENGTH),
+        severity=look.requirement.bonding_severity,
+        limits=(LimitId.BOND_HOSE_MAX,),
+    )
 
 
 HOSE_RULES: tuple[PartRule, ...] = (

@@ -4,16 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+import numpy as np
+
 from spoutline.model.finding import Finding, Severity
 from spoutline.model.limit import LimitId, RuleTables
 from spoutline.model.liquid import LiquidFamily
-from spoutline.model.material import Material, Suitability
+from spoutline.model.material import Material, MaterialColumn, MaterialTable, Suitability
 from spoutline.model.part import Part, PartKind, PartStatus
-from spoutline.model.part_ref import any_names
-from spoutline.model.quantity import Dimension, Fact, Quantity
+from spoutline.model.part_columns import ENDS, LEAD_TIME, STATUS, Mask, PartColumns
+from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import Requirement, Slot
-from spoutline.rules.declared.registry import RuleId
-from spoutline.rules.parts.candidate import Candidate, PartRule
+from spoutline.rules.declared.registry import RULES, RuleId
 from spoutline.rules.parts.devices import (
     ADAPTOR_RULES,
     BREAKAWAY_RULES,
@@ -21,10 +22,23 @@ from spoutline.rules.parts.devices import (
     SWIVEL_BREAKAWAY_RULES,
     SWIVEL_RULES,
 )
-from spoutline.rules.parts.figures import elements_of, part_resistance_ohm
 from spoutline.rules.parts.hoses import HOSE_RULES
+from spoutline.rules.parts.look import (
+    EVERYWHERE,
+    Breach,
+    Look,
+    PartRule,
+    Shown,
+    figure,
+    finding_of,
+    findings_of,
+    members_with,
+    quantity,
+    word,
+    words_of,
+)
 from spoutline.rules.parts.nozzles import NOZZLE_RULES
-from spoutline.rules.verdicts import yes_no
+from spoutline.rules.parts.sums import has_flow_data, is_hose, resistance_ohm
 
 KIND_OF_SLOT: dict[Slot, PartKind] = {
     Slot.WHIP_HOSE: PartKind.WHIP_HOSE,
@@ -45,13 +59,23 @@ def judge_part(part: Part, slot: Slot, requirement: Requirement, tables: RuleTab
     """Return every rule that the part breaks in this place; empty where it could serve.
 
     Parameters: ``part``; ``slot`` in the chain; ``requirement`` of the position; ``tables``, limits and materials.
-    Result: broken rules and questions, in the order of the rules. A part of a kind that this place does not take gets
-    that one finding only, since the other rules would compare what cannot be compared.
+    Result: broken rules, in the order of the rules. A part of a kind that this place does not take gets that one
+    finding only, since the other rules would compare what cannot be compared.
     """
-    candidate = Candidate(part, slot, requirement, tables)
     if part.kind is not KIND_OF_SLOT[slot]:
-        return (candidate.broken(RuleId.PART_IN_SLOT, Fact("kind", part.kind), Fact("slot", slot)),)
-    return tuple(found for rule in part_rules_for(part.kind) for found in rule(candidate))
+        kind = word("kind", part.kind), word("slot", slot)
+        wrong = Breach(RuleId.PART_IN_SLOT, EVERYWHERE, kind, RULES[RuleId.PART_IN_SLOT].severity, ())
+        return (finding_of(wrong, part, tables),)
+    return findings_of(part, slot, requirement, tables, part_rules_for(part.kind))
+
+
+def breaches(parts: PartColumns, slot: Slot, requirement: Requirement, tables: RuleTables) -> tuple[Breach, ...]:
+    """Return where parts of the kind that a place takes break rules, as ``judge_part`` finds them one by one.
+
+    Parameters: ``parts`` of the kind of ``slot``; ``requirement`` of the position; ``tables``, limits and materials.
+    """
+    look = Look(parts, slot, requirement, tables)
+    return tuple(breach for rule in part_rules_for(parts.kind) for breach in rule(look))
 
 
 def part_rules_for(kind: PartKind) -> tuple[PartRule, ...]:
@@ -62,156 +86,165 @@ def part_rules_for(kind: PartKind) -> tuple[PartRule, ...]:
     return _RULES.get(kind, ())
 
 
-def still_sold(candidate: Candidate) -> Iterator[Finding]:
+def still_sold(look: Look) -> Iterator[Breach]:
     """Ask: the maker still sells the part. Source: catalogue."""
-    part = candidate.part
-    if part.status is not PartStatus.ACTIVE:
-        yield candidate.broken(
-            RuleId.PART_STATUS, Fact("status", part.status), Fact("superseded_by", part.superseded_by or "")
-        )
+    shown = words_of("status", "status"), words_of("superseded_by", "superseded_by")
+    yield look.broken(RuleId.PART_STATUS, ~look.part.has(STATUS, PartStatus.ACTIVE), *shown)
 
 
-def priced(candidate: Candidate) -> Iterator[Finding]:
+def priced(look: Look) -> Iterator[Breach]:
     """Ask: the part has a list price in the site's currency. Source: catalogue."""
-    currency = candidate.requirement.site.currency
-    if candidate.part.price_minor(currency) is None:
-        yield candidate.broken(RuleId.PART_PRICE, Fact("currency", currency))
+    currency = look.requirement.site.currency
+    yield look.broken(RuleId.PART_PRICE, np.isnan(look.part.price_minor(currency)), word("currency", currency))
 
 
-def not_refused(candidate: Candidate) -> Iterator[Finding]:
+def not_refused(look: Look) -> Iterator[Breach]:
     """Ask: a person has not refused the part. Source: decision in the survey."""
-    if any_names(candidate.requirement.position.decisions.refused, candidate.part.ref):
-        yield candidate.broken(RuleId.PART_REFUSED, Fact("part", candidate.part.number))
+    refused = look.requirement.position.decisions.refused
+    if refused:
+        yield look.broken(RuleId.PART_REFUSED, look.part.named(refused), words_of("part", "number"))
 
 
-def in_time(candidate: Candidate) -> Iterator[Finding]:
+def in_time(look: Look) -> Iterator[Breach]:
     """Ask: the part arrives within the longest lead time (days). Source: decision in the survey."""
-    longest = candidate.requirement.position.decisions.longest_lead_time_days
-    if longest is not None and candidate.part.lead_time_days > longest:
-        yield candidate.broken(
+    longest = look.requirement.position.decisions.longest_lead_time_days
+    if longest is not None:
+        yield look.broken(
             RuleId.PART_LEAD_TIME,
-            Quantity("lead_time", candidate.part.lead_time_days, Dimension.DAYS),
-            Quantity("longest_lead_time", longest, Dimension.DAYS),
+            look.part.number(LEAD_TIME) > longest,
+            figure("lead_time", LEAD_TIME, Dimension.DAYS),
+            quantity("longest_lead_time", longest, Dimension.DAYS),
         )
 
 
-def _is_unlisted_fitting(part: Part) -> bool:
-    """Say whether this is an adaptor or splitter that claims no listing: its materials are judged instead."""
-    return part.kind in (PartKind.ADAPTOR, PartKind.SPLITTER) and not part.listings
+def _is_fitting(look: Look) -> bool:
+    return look.part.kind in (PartKind.ADAPTOR, PartKind.SPLITTER)
 
 
-def listed(candidate: Candidate) -> Iterator[Finding]:
-    """Ask: the part's listing counts here and covers the class; DEF has no class. Source: UL 2586, 330, 567 scopes."""
-    part, requirement = candidate.part, candidate.requirement
-    if requirement.listing_class is None or _is_unlisted_fitting(part):
+def listed(look: Look) -> Iterator[Breach]:
+    """Ask: the part's listing counts here and covers the class; DEF has no class. Source: UL 2586, 330, 567 scopes.
+
+    An adaptor or splitter that claims no listing is judged by its materials instead.
+    """
+    part, requirement = look.part, look.requirement
+    if requirement.listing_class is None:
         return
-    if requirement.scheme not in part.schemes:
-        schemes = Fact("schemes", ", ".join(sorted(part.schemes)))
-        yield candidate.broken(
-            RuleId.PART_SCHEME, schemes, Fact("scheme", requirement.scheme), limits=(LimitId.LISTING_SCHEME,)
-        )
-    if requirement.listing_class not in part.listings:
-        listings = Fact("listings", ", ".join(sorted(part.listings)))
-        yield candidate.broken(RuleId.PART_CLASS, listings, Fact("listing_class", requirement.listing_class))
+    counts = ~part.empty("listings") if _is_fitting(look) else EVERYWHERE
+    yield look.broken(
+        RuleId.PART_SCHEME,
+        counts & ~part.has("schemes", requirement.scheme),
+        words_of("schemes", "schemes"),
+        word("scheme", requirement.scheme),
+        limits=(LimitId.LISTING_SCHEME,),
+    )
+    yield look.broken(
+        RuleId.PART_CLASS,
+        counts & ~part.has("listings", requirement.listing_class),
+        words_of("listings", "listings"),
+        word("listing_class", requirement.listing_class),
+    )
 
 
-def offered_for_def(candidate: Candidate) -> Iterator[Finding]:
+def offered_for_def(look: Look) -> Iterator[Breach]:
     """Ask: the maker offers the part for DEF; a nozzle names its liquids and is judged by them.
 
     Traces of fuel, or of what fuel parts are made of, spoil DEF. Silence of the maker is no offer. Source: ISO 22241-3
     (memory).
     """
-    part = candidate.part
-    if candidate.requirement.liquid.family is not LiquidFamily.DEF or part.kind is PartKind.NOZZLE:
-        return
-    if not part.offered_for_def:
-        stated = "not_stated" if part.offered_for_def is None else yes_no(False)
-        yield candidate.broken(RuleId.PART_DEF_OFFER, Fact("offered_for_def", stated))
+    if look.requirement.liquid.family is LiquidFamily.DEF and look.part.kind is not PartKind.NOZZLE:
+        stated = Shown("offered_for_def", path="offered_for_def", answer=True)
+        yield look.broken(RuleId.PART_DEF_OFFER, ~look.part.flag("offered_for_def"), stated)
 
 
-def materials_suit(candidate: Candidate) -> Iterator[Finding]:
+def materials_suit(look: Look) -> Iterator[Breach]:
     """Ask: wetted materials against the table; a listing for the class goes before it. Source: table of materials."""
-    requirement = candidate.requirement
-    is_listed = requirement.listing_class is not None and requirement.listing_class in candidate.part.listings
-    for material in candidate.part.wetted_materials:
-        rule_id = _material_rule(material, candidate, is_listed=is_listed)
-        if rule_id is not None:
-            verdict = candidate.tables.materials.verdict(material, requirement.material_column)
-            yield candidate.broken(
-                rule_id,
-                Fact("material", material),
-                Fact("column", requirement.material_column),
-                Fact("suitability", verdict.suitability),
-                severity=_caution_severity(candidate) if rule_id is RuleId.MATERIAL_CAUTION else None,
-            )
+    part, requirement = look.part, look.requirement
+    column = requirement.material_column
+    unsuitable = _with_verdict(look.tables.materials, column, Suitability.UNSUITABLE)
+    doubtful = _with_verdict(look.tables.materials, column, Suitability.CAUTION)
+    asked = requirement.listing_class
+    is_listed = ~EVERYWHERE if asked is None else part.has("listings", asked)
+    for place, codes in enumerate(part.places("wetted_materials")):
+        material = Shown("material", path="wetted_materials", place=place)
+        against, caution = np.asarray(unsuitable[codes]), np.asarray(doubtful[codes])
+        shown = material, word("column", column), word("suitability", Suitability.UNSUITABLE)
+        yield look.broken(RuleId.MATERIAL_AGAINST_LISTING, against & is_listed, *shown)
+        yield look.broken(RuleId.MATERIAL_UNSUITABLE, against & ~is_listed, *shown)
+        yield look.broken(
+            RuleId.MATERIAL_CAUTION,
+            caution & ~is_listed,
+            material,
+            word("column", column),
+            word("suitability", Suitability.CAUTION),
+            severity=_caution_severity(requirement),
+        )
 
 
-def _caution_severity(candidate: Candidate) -> Severity:
+def _with_verdict(table: MaterialTable, column: MaterialColumn, suitability: Suitability) -> Mask:
+    """Return by the code of a material whether the table has this verdict on it; worked out once."""
+    if (column, suitability) not in table.derived:
+        found = members_with(Material, lambda one: table.verdict(one, column).suitability is suitability)
+        table.derived[column, suitability] = found
+    known: Mask = table.derived[column, suitability]
+    return known
+
+
+def _caution_severity(requirement: Requirement) -> Severity:
     """Return should for DEF, whose purity a wrong grade spoils and which no listing covers; advice for fuels."""
-    return Severity.SHOULD if candidate.requirement.liquid.family is LiquidFamily.DEF else Severity.ADVICE
+    return Severity.SHOULD if requirement.liquid.family is LiquidFamily.DEF else Severity.ADVICE
 
 
-def _material_rule(material: Material, candidate: Candidate, *, is_listed: bool) -> RuleId | None:
-    suitability = candidate.tables.materials.verdict(material, candidate.requirement.material_column).suitability
-    if suitability is Suitability.UNSUITABLE:
-        return RuleId.MATERIAL_AGAINST_LISTING if is_listed else RuleId.MATERIAL_UNSUITABLE
-    if suitability is Suitability.CAUTION and not is_listed:
-        return RuleId.MATERIAL_CAUTION
-    return None
-
-
-def stands_the_climate(candidate: Candidate) -> Iterator[Finding]:
+def stands_the_climate(look: Look) -> Iterator[Breach]:
     """Ask: the part's range (degrees Celsius) covers the climate. Source: part data."""
-    part, requirement = candidate.part, candidate.requirement
-    low, high = requirement.temperature_low_c, requirement.temperature_high_c
-    cold = part.temperature_minimum_c > low + _TEMPERATURE_TOLERANCE_K
-    if cold or part.temperature_maximum_c < high - _TEMPERATURE_TOLERANCE_K:
-        yield candidate.broken(
-            RuleId.TEMPERATURE_RANGE,
-            Quantity("part_low", part.temperature_minimum_c, Dimension.TEMPERATURE),
-            Quantity("part_high", part.temperature_maximum_c, Dimension.TEMPERATURE),
-            Quantity("temperature_low", low, Dimension.TEMPERATURE),
-            Quantity("temperature_high", high, Dimension.TEMPERATURE),
-        )
+    part, low, high = look.part, look.requirement.temperature_low_c, look.requirement.temperature_high_c
+    cold = part.number("temperature_minimum_c") > low + _TEMPERATURE_TOLERANCE_K
+    yield look.broken(
+        RuleId.TEMPERATURE_RANGE,
+        cold | (part.number("temperature_maximum_c") < high - _TEMPERATURE_TOLERANCE_K),
+        figure("part_low", "temperature_minimum_c", Dimension.TEMPERATURE),
+        figure("part_high", "temperature_maximum_c", Dimension.TEMPERATURE),
+        quantity("temperature_low", low, Dimension.TEMPERATURE),
+        quantity("temperature_high", high, Dimension.TEMPERATURE),
+    )
 
 
-def stands_the_pressure(candidate: Candidate) -> Iterator[Finding]:
+def stands_the_pressure(look: Look) -> Iterator[Breach]:
     """Ask: the part's rating (Pa) covers the listing minimum and the supply. Source: UL 2586A 1.1, UL 330 1.4."""
-    asked = candidate.requirement.pressure_pa
-    if candidate.part.maximum_pressure_pa < asked * (1.0 - _PRESSURE_ROUNDING):
-        yield candidate.broken(
-            RuleId.PRESSURE_RATING,
-            Quantity("maximum_pressure", candidate.part.maximum_pressure_pa, Dimension.PRESSURE),
-            Quantity("pressure", asked, Dimension.PRESSURE),
-            limits=(LimitId.PART_PRESSURE_MIN,),
-        )
+    asked = look.requirement.pressure_pa
+    yield look.broken(
+        RuleId.PRESSURE_RATING,
+        look.part.number("maximum_pressure_pa") < asked * (1.0 - _PRESSURE_ROUNDING),
+        figure("maximum_pressure", "maximum_pressure_pa", Dimension.PRESSURE),
+        quantity("pressure", asked, Dimension.PRESSURE),
+        limits=(LimitId.PART_PRESSURE_MIN,),
+    )
 
 
-def has_the_path(candidate: Candidate) -> Iterator[Finding]:
+def has_the_path(look: Look) -> Iterator[Breach]:
     """Ask: both ends have the path of the set; adaptors and splitters have a rule of their own. Source: UL 330 note."""
-    part, path = candidate.part, candidate.requirement.path
-    if part.kind in (PartKind.ADAPTOR, PartKind.SPLITTER):
+    if _is_fitting(look):
         return
-    paths = [port.path for port in (part.inlet, part.outlet) if port is not None]
-    wrong = next((found for found in paths if found is not path), None)
-    if wrong is not None:
-        yield candidate.broken(RuleId.PART_PATH, Fact("part_path", wrong), Fact("path", path))
+    part, path = look.part, look.requirement.path
+    told = ~EVERYWHERE
+    for end in ENDS:
+        wrong = part.has_port(end) & ~part.on_path(end, path)
+        shown = words_of("part_path", f"{end}.path"), word("path", path)
+        yield look.broken(RuleId.PART_PATH, wrong & ~told, *shown)
+        told = wrong
 
 
-def states_its_figures(candidate: Candidate) -> Iterator[Finding]:
+def states_its_figures(look: Look) -> Iterator[Breach]:
     """Ask: resistance, pull strength and flow data are stated: unknown is never taken as good.
 
     Source: NFPA 77; statics.
     """
-    part, requirement = candidate.part, candidate.requirement
-    number = Fact("part", part.number)
-    if part_resistance_ohm(part) is None:
-        yield candidate.broken(RuleId.CONTINUITY_KNOWN, number, severity=requirement.bonding_severity)
-    if part.pull_strength_n is None:
-        yield candidate.broken(RuleId.PULL_STRENGTH_KNOWN, number)
-    if elements_of(part, candidate.slot, requirement) is None:
-        missing = "flow_coefficient" if part.hose is None else "liquid_passage"
-        yield candidate.broken(RuleId.FLOW_DATA_KNOWN, Fact("missing", missing))
+    part, number = look.part, words_of("part", "number")
+    unknown = np.isnan(resistance_ohm(part))
+    yield look.broken(RuleId.CONTINUITY_KNOWN, unknown, number, severity=look.requirement.bonding_severity)
+    yield look.broken(RuleId.PULL_STRENGTH_KNOWN, np.isnan(part.number("pull_strength_n")), number)
+    missing = "liquid_passage" if is_hose(part) else "flow_coefficient"
+    has_data = has_flow_data(part, look.slot, look.requirement)
+    yield look.broken(RuleId.FLOW_DATA_KNOWN, ~has_data, word("missing", missing))
 
 
 _COMMON_RULES: tuple[PartRule, ...] = (

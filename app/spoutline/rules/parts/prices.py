@@ -5,9 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable
 from statistics import median
 
+import numpy as np
+
 from spoutline.model.finding import Finding, SubjectKind, Verdict
 from spoutline.model.limit import LimitId, RuleTables
-from spoutline.model.part import Part
+from spoutline.model.part import HOSES, Part
+from spoutline.model.part_columns import PartColumns
 from spoutline.model.quantity import Dimension, Fact, Quantity
 from spoutline.rules.declared.registry import RuleId
 from spoutline.rules.verdicts import finding
@@ -33,6 +36,17 @@ def middle_price(parts: Iterable[Part], currency: str) -> float | None:
     """
     prices = [price for part in parts if (price := comparable_price(part, currency))]
     return median(prices) if len(prices) >= LEAST_PRICED else None
+
+
+def middle_price_of(parts: PartColumns, currency: str) -> float | None:
+    """Return the median price of parts of one kind in columns, as ``middle_price`` does.
+
+    Parameters: ``parts`` of one kind; ``currency``, ISO 4217.
+    """
+    price = parts.price_minor(currency)
+    comparable = price / parts.number("hose.length_m") if parts.kind in HOSES else price
+    known = comparable[comparable > 0.0]
+    return float(np.median(known)) if len(known) >= LEAST_PRICED else None
 
 
 def price_question(part: Part, currency: str, middle: float | None, tables: RuleTables) -> Finding | None:

@@ -1,0 +1,187 @@
+"""Items of a layer as columns, so that thousands of them need not be made before one is looked at."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass, field
+from functools import cached_property
+from typing import overload
+
+import numpy as np
+from numpy.typing import NDArray
+
+from spoutline.search.graph import MAJOR, Item, Layer, Problem
+
+Floats = NDArray[np.float64]
+Ints = NDArray[np.int64]
+_LARGEST = 2**62
+
+
+@dataclass(frozen=True, eq=False)
+class ItemTable(Sequence[Item]):
+    """Items of one layer, a row each; an ``Item`` is made when it is asked for.
+
+    Parameters
+    ----------
+    key_of
+        Returns the key of a row.
+    major, cost
+        The whole multiples of ``graph.MAJOR`` in a cost, and the rest.
+    entry, exit, loads, bears, demands
+        As of ``Item``; ``loads`` has a row for each item.
+    number, known
+        What each row is called among items that several tables share, and those that were made already.
+    """
+
+    key_of: Callable[[int], str]
+    major: Ints
+    cost: Ints
+    entry: Ints
+    exit: Ints
+    loads: Floats
+    bears: Floats
+    demands: Floats
+    number: Ints | None = None
+    known: dict[int, Item] = field(default_factory=dict)
+
+    def __len__(self) -> int:
+        return len(self.cost)
+
+    @overload
+    def __getitem__(self, at: int) -> Item: ...
+    @overload
+    def __getitem__(self, at: slice) -> Sequence[Item]: ...
+    def __getitem__(self, at: int | slice) -> Item | Sequence[Item]:
+        """Return an item, made anew unless all were asked for before."""
+        if isinstance(at, slice):
+            return self._all[at]
+        return self._made([at])[0]
+
+    def __iter__(self) -> Iterator[Item]:
+        return iter(self._all)
+
+    @cached_property
+    def _all(self) -> tuple[Item, ...]:
+        """Every item; the same objects each time."""
+        return tuple(self._made(range(len(self))))
+
+    def _made(self, rows: Sequence[int]) -> list[Item]:
+        """Return the items of some rows, those alone made that are not known."""
+        wanted = np.array(rows, np.int64)
+        numbers = (wanted if self.number is None else self.number[wanted]).tolist()
+        at = [row for row, number in zip(rows, numbers, strict=True) if number not in self.known]
+        if at:
+            self._make(at)
+        return [self.known[number] for number in numbers]
+
+    def _make(self, rows: Sequence[int]) -> None:
+        at = np.array(rows, np.int64)
+        columns = zip(
+            (at if self.number is None else self.number[at]).tolist(),
+            rows,
+            self.major[at].tolist(),
+            self.cost[at].tolist(),
+            self.entry[at].tolist(),
+            self.exit[at].tolist(),
+            self.loads[at].tolist(),
+            self.bears[at].tolist(),
+            self.demands[at].tolist(),
+            strict=True,
+        )
+        for number, row, major, cost, entry, exit_, loads, bears, demands in columns:
+            whole = major * MAJOR + cost
+            self.known[number] = Item(self.key_of(row), whole, entry, exit_, tuple(loads), bears, demands)
+
+
+def table_of(layer: Layer, loads_count: int) -> ItemTable | None:
+    """Return the items of a layer as a table; None where a cost is too large for whole numbers of 64 bits."""
+    items = layer.items
+    if isinstance(items, ItemTable):
+        return items
+    split = split_costs([item.cost for item in items])
+    if split is None:
+        return None
+    return ItemTable(
+        key_of=lambda at: items[at].key,
+        major=split[0],
+        cost=split[1],
+        entry=np.array([item.entry for item in items], np.int64),
+        exit=np.array([item.exit for item in items], np.int64),
+        loads=np.array([item.loads for item in items], np.float64).reshape(len(items), loads_count),
+        bears=np.array([item.bears for item in items], np.float64),
+        demands=np.array([item.demands for item in items], np.float64),
+    )
+
+
+def joined(tables: Sequence[ItemTable], loads_count: int) -> ItemTable:
+    """Return the items of several tables as one, in their order."""
+    if not tables:
+        whole, figures = np.zeros(0, np.int64), np.zeros(0)
+        return ItemTable(_no_key, whole, whole, whole, whole, np.zeros((0, loads_count)), figures, figures)
+    starts = np.cumsum([0, *(len(table) for table in tables)])
+
+    def key_of(at: int) -> str:
+        which = int(np.searchsorted(starts, at, side="right")) - 1
+        return tables[which].key_of(at - int(starts[which]))
+
+    return ItemTable(
+        key_of=key_of,
+        major=np.concatenate([table.major for table in tables]),
+        cost=np.concatenate([table.cost for table in tables]),
+        entry=np.concatenate([table.entry for table in tables]),
+        exit=np.concatenate([table.exit for table in tables]),
+        loads=np.concatenate([table.loads for table in tables]),
+        bears=np.concatenate([table.bears for table in tables]),
+        demands=np.concatenate([table.demands for table in tables]),
+    )
+
+
+def _no_key(at: int) -> str:
+    raise IndexError(at)
+
+
+def split_costs(costs: list[int]) -> tuple[Ints, Ints] | None:
+    """Return majors and the rest, which may be negative; None where either is too large."""
+    if all(-_LARGEST < cost < _LARGEST for cost in costs):
+        return np.zeros(len(costs), np.int64), np.array(costs, np.int64)
+    majors = [(cost + MAJOR // 2) // MAJOR for cost in costs]
+    rest = [cost - major * MAJOR for cost, major in zip(costs, majors, strict=True)]
+    if all(-_LARGEST < one < _LARGEST for one in (*majors, *rest)):
+        return np.array(majors, np.int64), np.array(rest, np.int64)
+    return None
+
+
+class ItemsOf:
+    """The items of all layers of a problem, counted layer by layer; each made when it is asked for."""
+
+    def __init__(self, problem: Problem) -> None:
+        self._layers = problem.layers
+        self._starts = np.cumsum([0, *(len(layer.items) for layer in problem.layers)])
+
+    def __len__(self) -> int:
+        return int(self._starts[-1])
+
+    def __getitem__(self, row: int) -> Item:
+        layer, at = self._place(row)
+        return self._layers[layer].items[at]
+
+    def key(self, row: int) -> str:
+        """Return the key of an item."""
+        layer, at = self._place(row)
+        items = self._layers[layer].items
+        return items.key_of(at) if isinstance(items, ItemTable) else items[at].key
+
+    def _place(self, row: int) -> tuple[int, int]:
+        layer = int(np.searchsorted(self._starts, row, side="right")) - 1
+        return layer, row - int(self._starts[layer])
+
+
+class Names:
+    """The keys of the items of a problem by their number, for telling equals apart."""
+
+    def __init__(self, items: ItemsOf) -> None:
+        self._items = items
+
+    def __getitem__(self, row: int) -> str:
+        """Return the key of an item."""
+        return self._items.key(row)
