@@ -131,7 +131,7 @@ def test_columns_of_an_edition_in_sqlite(tmp_path: Path) -> None:
     for count in SIZES[:3]:
         engine = open_engine(f"sqlite:///{tmp_path / f'{count}.sqlite3'}")
         CATALOGUE_SCHEMA.bring_up_to_date(engine)
-        shelf = CatalogueShelf(engine, ColumnFiles(tmp_path / "columns"))
+        shelf = CatalogueShelf(engine, tmp_path / "columns")
         shelf.create("Bench")
         with shelf.draft("Bench") as desk:
             desk.put(entry_of(part) for part in generated_parts(count, seed=7))
@@ -140,7 +140,7 @@ def test_columns_of_an_edition_in_sqlite(tmp_path: Path) -> None:
         )
 
         def read(held: object = engine) -> None:
-            other = CatalogueShelf(held, ColumnFiles(tmp_path / "columns"))
+            other = CatalogueShelf(held, tmp_path / "columns")
             store = other.parts(EditionRef("Bench"))
             for kind in HANGING_KINDS:
                 store.columns(kind)
