@@ -15,6 +15,7 @@ from spoutline.gui.session import Session
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.model.survey import DispenserType
 from spoutline.planning.table_intake.repairs import ReplaceWord
+from spoutline.units.accepted import UnitSystem
 
 MESSY = (
     "Fern Hollow; hoses\n"
@@ -67,6 +68,13 @@ def test_a_messy_table_is_repaired_in_place_and_taken_in_one_step(
         panel.repair(ReplaceWord(field="dispenser_type", word="Rushwater 2", by="Rushwater II"))
         looked(qtbot, dialog)
         assert [str(one.problem()) for one in panel.look.reports] == []
+        height = next(place for place, one in enumerate(panel.preview.columns) if one.slot == "outlet.height_m")
+        assert panel.preview.index(1, height).data() == "2.134 m"  # 7 x 0.3048
+        box = panel.options.units_box
+        box.setCurrentIndex(box.findData(UnitSystem.US))
+        box.activated.emit(box.currentIndex())
+        looked(qtbot, dialog)
+        assert panel.preview.index(1, height).data() == "7 ft"
         kinds = [row.kind.value for row in panel.look.rows]
         assert kinds == ["section", "part", "part", "total"]
         changes = panel.look.result.changes

@@ -14,6 +14,7 @@ from spoutline.planning.table_intake.column_map import MappedColumn, measures
 from spoutline.planning.table_intake.intake_fields import TableSubject, fields_of
 from spoutline.planning.table_intake.raw_table import column_letters
 
+_MOST_WIDTH = 440  # the rows of the table need room beside it
 _TITLE_ROOM = 18  # characters of a title; the whole one is its hint
 
 
@@ -97,6 +98,8 @@ class ColumnList(QScrollArea):
             self.measure_boxes.append(measure_box)
         grid.setRowStretch(len(mapping), 1)
         self.setWidget(side)
+        bar = self.verticalScrollBar().sizeHint().width()
+        self.setMinimumWidth(min(side.sizeHint().width() + bar, _MOST_WIDTH))
 
     def _tell(self, row: int, _chosen: int) -> None:
         one = self._shown[row]

@@ -26,7 +26,7 @@ from spoutline.planning.table_intake.table_look import TableLook
 
 
 class Findings(QTabWidget):
-    """Four lists.
+    """Four lists; figures are found in texts of parts alone, which ``has_patterns`` says.
 
     Signals
     -------
@@ -48,7 +48,7 @@ class Findings(QTabWidget):
     taken_away = Signal(int)
     confirmed = Signal(str, bool)
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None, *, has_patterns: bool = True) -> None:
         super().__init__(parent)
         self.setDocumentMode(True)
         pages = tab_pages(self)
@@ -63,6 +63,7 @@ class Findings(QTabWidget):
         self.pattern_list.setAccessibleName(tr("Figures in texts"))
         self.pattern_list.itemChanged.connect(self._confirm)
         self.addTab(self.pattern_list, tr("Figures in texts"))
+        self.setTabVisible(2, has_patterns)
         self.addTab(self._steps(pages), tr("Repairs"))
 
     def _reports(self, parent: QWidget) -> QWidget:

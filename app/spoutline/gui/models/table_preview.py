@@ -14,6 +14,7 @@ from spoutline.planning.table_intake.intake import CellReport, RowKind, SeenRow
 from spoutline.planning.table_intake.intake_fields import CellKind
 from spoutline.planning.table_intake.raw_table import column_letters
 from spoutline.planning.table_intake.table_look import TableLook, shown_value
+from spoutline.units.accepted import UnitSystem
 
 Index = QModelIndex | QPersistentModelIndex
 _ROOT = QModelIndex()
@@ -35,6 +36,7 @@ class TablePreview(QAbstractTableModel):
         super().__init__(parent)
         self._columns: tuple[MappedColumn, ...] = ()
         self._rows: tuple[SeenRow, ...] = ()
+        self._units: UnitSystem | None = None
         self._reports: dict[tuple[int, str], CellReport] = {}
         self._newer: dict[tuple[int, str], str] = {}  # written since the table was last read
 
@@ -56,6 +58,7 @@ class TablePreview(QAbstractTableModel):
         if not is_same:
             self.beginResetModel()
         self._columns, self._rows, self._newer = columns, rows, {}
+        self._units = None if look is None else look.result.opened.table_map.units
         self._reports = {}
         for report in () if look is None else look.reports:
             self._reports.setdefault((report.row, report.field), report)
@@ -122,7 +125,7 @@ class TablePreview(QAbstractTableModel):
         value = seen.values.get(mapped.slot)
         if value is None or (seen.number, mapped.slot) in self._newer:
             return self.text(row, column)
-        return shown_value(value, mapped.field)
+        return shown_value(value, mapped.field, self._units)
 
     def _choices(self, column: int) -> tuple[str, ...] | None:
         field = self._columns[column].field

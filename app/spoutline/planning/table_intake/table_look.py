@@ -19,6 +19,8 @@ from spoutline.planning.table_intake.into_draft import OpenedTable, TableResult,
 from spoutline.planning.table_intake.raw_table import RawTable, SheetFacts, TextEncoding, open_table
 from spoutline.planning.table_intake.repairs import Repair
 from spoutline.planning.table_intake.text_patterns import Proposal, found_by_patterns
+from spoutline.units.accepted import UnitSystem
+from spoutline.units.display import Display
 
 if TYPE_CHECKING:
     from spoutline.catalogue.draft import DraftDesk
@@ -137,12 +139,14 @@ def _read_again(opened: OpenedTable, wanted: set[int], rows: dict[int, SeenRow],
         pass
 
 
-def shown_value(value: Value | Money, field: IntakeField | None) -> str:
-    """Return a typed value as text: numbers in the unit of the field, words as the program writes them."""
+def shown_value(value: Value | Money, field: IntakeField | None, units: UnitSystem | None = None) -> str:
+    """Return a typed value as text: words as the program writes them, numbers in the units said, else of the field."""
     if isinstance(value, Money):
         return f"{value.minor / 100:.2f} {value.currency}".strip() if value.minor is not None else "–"
     if isinstance(value, bool):
         return "yes" if value else "no"
+    if isinstance(value, float) and units is not None and field is not None and field.dimension is not None:
+        return Display(units).show(field.unit.to_si(value), field.dimension)
     if isinstance(value, float):
         unit = "" if field is None else field.unit.value or _own_unit(field)
         return f"{plain_number(value)} {unit}".strip()
