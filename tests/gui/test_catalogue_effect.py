@@ -28,17 +28,27 @@ NAME = "Office list"
 DRAFT = EditionRef(NAME, is_draft=True)
 
 
-@pytest.fixture
-def bench(shared_database: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Workbench]:
-    """Yield use cases over a book whose own catalog has one edition: the parts of the invented one."""
-    monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
-    shutil.copy(shared_database, tmp_path / "own.sqlite3")
-    bench = open_workbench(Settings(database=str(tmp_path / "own.sqlite3"), profiles=tmp_path / "profiles"))
+@pytest.fixture(scope="module")
+def with_own_catalogue(shared_database: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """Return a book whose own catalog has one edition, the parts of the invented one; made once, to copy."""
+    folder = tmp_path_factory.mktemp("office")
+    path = Path(shutil.copy(shared_database, folder / "office.sqlite3"))
+    bench = open_workbench(Settings(database=str(path), profiles=folder))
     service = bench.catalogues()
     service.create(NAME)
     with service.shelf().draft(NAME) as desk:
         desk.put(service.shelf().entries(EditionRef(DEMONSTRATION)))
     service.publish(NAME, notes="as invented", publisher="Ada Fenn", on=date(2026, 11, 2))
+    bench.close()
+    return path
+
+
+@pytest.fixture
+def bench(with_own_catalogue: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Workbench]:
+    """Yield use cases over a copy of the book with a catalog of its own."""
+    monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
+    shutil.copy(with_own_catalogue, tmp_path / "own.sqlite3")
+    bench = open_workbench(Settings(database=str(tmp_path / "own.sqlite3"), profiles=tmp_path / "profiles"))
     yield bench
     bench.close()
 

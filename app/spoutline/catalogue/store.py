@@ -10,6 +10,7 @@ import re
 import threading
 from collections import defaultdict
 from collections.abc import Callable, Iterator, Mapping, Sequence
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from sqlalchemy import ColumnElement, Connection, Engine, func, select
@@ -35,6 +36,7 @@ if TYPE_CHECKING:
 _NEAREST = 3
 _LOOK_ALIKE = str.maketrans("oil", "011")
 _CHUNK = 10_000  # numbers in one query: below the 32 766 bound values of SQLite
+_ANSWERS = 64  # answers kept: the positions of a station ask for a few kinds of part under a few conditions
 
 
 class PartMemory:
@@ -58,7 +60,8 @@ class CatalogueStore:
     """Reads the described parts of one edition; implements ``planning.protocols.PartStore``.
 
     Parts come sorted by number, equal numbers by maker. A part once read is kept, so that a later question costs one
-    query for keys. Every method may be called from several threads and raises ``StoreFault`` where the database fails.
+    query for keys; of a published edition, which never changes, the last answers are kept too. Every method may be
+    called from several threads and raises ``StoreFault`` where the database fails.
     """
 
     def __init__(
@@ -75,6 +78,9 @@ class CatalogueStore:
         self._numbers = NumberIndex(engine, opened)
         self._columns = columns
         self._own_columns: EditionColumns | None = None
+        is_published = opened.edition.number is not None
+        self._passing = lru_cache(_ANSWERS)(self._find) if is_published else self._find
+        self._counted = lru_cache(1)(self._count_kinds) if is_published else self._count_kinds
 
     def close(self) -> None:
         """Close the connections."""
@@ -91,7 +97,7 @@ class CatalogueStore:
 
     def candidates(self, wanted: CandidateFilter) -> tuple[Part, ...]:
         """Return the parts that pass the filter; one indexed query for keys, and the rows of parts not yet read."""
-        return self._where(*_conditions(wanted))
+        return self._passing(wanted)
 
     def columns(self, kind: PartKind) -> PartColumns:
         """Return the figures of all parts of a kind that hangs, as columns; the same object while nothing changed."""
@@ -105,10 +111,16 @@ class CatalogueStore:
 
     def count(self, kind: PartKind) -> int:
         """Return how many parts of this kind the catalogue holds."""
-        return self.kinds_count()[kind]
+        return self._counted()[kind]
 
     def kinds_count(self) -> dict[PartKind, int]:
         """Return how many parts of each kind the catalogue holds, zero included."""
+        return dict(self._counted())
+
+    def _find(self, wanted: CandidateFilter) -> tuple[Part, ...]:
+        return self._where(*_conditions(wanted))
+
+    def _count_kinds(self) -> Mapping[PartKind, int]:
         query = select(PartRecord.kind, func.count()).where(*self._held).group_by(PartRecord.kind)
         with store_faults(self._engine), self._engine.connect() as connection:
             counted = {kind: count for kind, count in connection.execute(query)}  # noqa: C416  (a result is no list of pairs)

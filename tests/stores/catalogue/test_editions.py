@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
-from sqlalchemy import Engine, func, select
+from sqlalchemy import Engine, event, func, select
 
 from examples import up_to
 from spoutline.catalogue.schema import CATALOGUE_SCHEMA
@@ -82,6 +82,23 @@ def test_a_published_edition_never_changes(shelf: CatalogueShelf) -> None:
     edition = shelf.catalogue(NAME).editions[1]
     assert (edition.published_on, edition.publisher, edition.notes) == (DAY, "Ada Fenn", "second")
     assert (edition.parts_count, edition.described_count) == (3, 2)
+
+
+def test_the_answers_of_an_edition_are_kept_and_those_of_a_draft_are_not(shelf: CatalogueShelf, engine: Engine) -> None:
+    put(shelf, swivel("FW 1"))
+    publish(shelf)
+    edition, draft = (shelf.parts(ref) for ref in (EditionRef(NAME, 1), EditionRef(NAME, is_draft=True)))
+    wanted, queries = CandidateFilter(kind=PartKind.SWIVEL), []
+    event.listen(engine, "before_cursor_execute", lambda *told: queries.append(told[2]))
+    asked = (edition.candidates(wanted), edition.count(PartKind.SWIVEL))
+    assert ([part.number for part in asked[0]], asked[1]) == (["FW 1"], 1)
+    assert [part.number for part in draft.candidates(wanted)] == ["FW 1"]
+    put(shelf, swivel("FW 2"))
+    queries.clear()
+    assert (edition.candidates(wanted), edition.count(PartKind.SWIVEL)) == asked
+    assert queries == []
+    assert [part.number for part in draft.candidates(wanted)] == ["FW 1", "FW 2"]
+    assert draft.count(PartKind.SWIVEL) == 2
 
 
 def test_unchanged_entries_are_shared_by_all_editions(shelf: CatalogueShelf, engine: Engine) -> None:
