@@ -215,7 +215,7 @@ class PartColumns:
         if path == STATUS or figures_by_path(self.kind)[path].many is None:
             wanted = np.zeros(NONE + 1, np.bool_)
             wanted[[code_of(member) for member in members]] = True
-            return np.asarray(wanted[column])
+            return np.take(wanted, column)
         bits = sum(1 << code_of(member) for member in set(members))
         found: Mask = (column & np.uint32(bits)) != 0
         return found
@@ -237,7 +237,7 @@ class PartColumns:
     def on_path(self, end: End, *paths: FlowPath) -> Mask:
         """Say where the port at an end is there and has one of ``paths``."""
         wanted = np.array([*(port.path in paths for port in self.ports), False], np.bool_)
-        return np.asarray(wanted[self.arrays[end]])  # no port is -1: the last
+        return np.take(wanted, self.arrays[end], mode="wrap")  # no port is -1: the last
 
     def price_minor(self, currency: str) -> Floats:
         """Return list prices in minor units; NaN where there is none."""

@@ -100,10 +100,10 @@ class _Ports:
             columns = parts.columns
             codes = columns.arrays[end]
             table = np.full(len(columns.ports) + 1, NO_PORT, np.int64)  # no port is -1: the last
-            for code in np.unique(codes[parts.inside]).tolist():
-                if code >= 0:
-                    table[code] = self.number(columns.ports[code])
-            self._ends[parts, end] = np.asarray(table[codes])
+            met = np.bincount(codes[parts.inside] + 1, minlength=len(table))[1:]
+            for code in np.flatnonzero(met).tolist():
+                table[code] = self.number(columns.ports[code])
+            self._ends[parts, end] = np.take(table, codes, mode="wrap")
         return self._ends[parts, end]
 
     def table(self, *, joints_matter: bool) -> dict[int, frozenset[int]]:
