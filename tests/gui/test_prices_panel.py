@@ -12,7 +12,9 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
+from gui import table_dialogs
 from spoutline.bootstrap import Settings, Workbench, open_workbench
+from spoutline.gui.dialogs.table_intake import TableIntakeDialog
 from spoutline.gui.pages.catalogues.prices_panel import PricesPanel
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
@@ -91,3 +93,50 @@ def test_a_wrong_day_or_file_is_told(panel: PricesPanel, qtbot: QtBot, tmp_path:
     take(panel, file, qtbot)
     qtbot.waitUntil(lambda: "unit_price" in panel.state_label.text(), timeout=20_000)
     assert not panel.lists.records
+
+
+def test_a_suppliers_table_is_repaired_in_place_on_its_way_into_a_list(
+    panel: PricesPanel, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
+    file = tmp_path / "supplier.csv"
+    file.write_text("Part no,Description,List price\nFX-1,swivel,$12.50\nFX-2,swivel,13 EUR\nTotal,,25.50\n")
+
+    def mend(dialog: TableIntakeDialog) -> None:
+        assert dialog.panel.look is not None
+        (report,) = dialog.panel.look.reports
+        assert "EUR and the column USD" in report.wanted
+        assert not dialog.panel.take_button.isEnabled()
+        price = next(place for place, one in enumerate(dialog.panel.preview.columns) if one.slot == report.field)
+        dialog.panel.write_cells({(1, price): "13"})
+        table_dialogs.looked(qtbot, dialog)
+        changes = dialog.panel.look.result.changes
+        assert (changes.new, changes.changed, changes.missing) == (2, 0, 0)
+        assert changes.changes[1].fields[0].after == "13.00"
+        table_dialogs.take(qtbot, dialog)
+
+    def intake(dialog: TableIntakeDialog) -> int:
+        table_dialogs.looked(qtbot, dialog)
+        mend(dialog)
+        return int(dialog.result())
+
+    monkeypatch.setattr(TableIntakeDialog, "exec", intake)
+    take_in(panel, file)
+    qtbot.waitUntil(lambda: any(one.id == "h9" for one in panel.lists.records), timeout=20_000)
+    made = next(one for one in panel.lists.records if one.id == "h9")
+    assert [(row.part_number, str(row.breaks[0].unit_price)) for row in made.rows] == [
+        ("FX-1", "12.50"),
+        ("FX-2", "13.00"),
+    ]
+
+
+def take_in(panel: PricesPanel, file: Path) -> None:
+    for edit, text in (
+        (panel.id_edit, "h9"),
+        (panel.maker_edit, MAKER),
+        (panel.currency_edit, "USD"),
+        (panel.from_edit, "2026-07-01"),
+        (panel.to_edit, ""),
+    ):
+        edit.setText(text)
+    panel.take_in(file)

@@ -23,7 +23,7 @@ from spoutline.gui.widgets.cell_table import Cells, CellTable
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault
 from spoutline.planning.table_intake.intake import CellReport, RowKind, Stopped
-from spoutline.planning.table_intake.intake_fields import TableSubject, fields_of
+from spoutline.planning.table_intake.intake_fields import fields_of
 from spoutline.planning.table_intake.into_draft import TABLE_ENDINGS, OpenedTable
 from spoutline.planning.table_intake.raw_table import TextEncoding
 from spoutline.planning.table_intake.repairs import Repair, SetCell, SkipRow
@@ -98,7 +98,7 @@ class ImportPanel(QWidget):
         upper.addWidget(self.table)
         upper.setSizes([370, 620])
         upper.setStretchFactor(1, 1)
-        self.findings = Findings(middle, has_patterns=self._work.subject is TableSubject.PARTS)
+        self.findings = Findings(middle, has_patterns=self._work.finds_figures)
         middle.addWidget(upper)
         middle.addWidget(self.findings)
         middle.setSizes([250, 170])

@@ -47,6 +47,7 @@ class TableWork(ABC):
     """One kind of table. ``open``, ``look``, ``take`` and ``remember`` are called off the window's thread."""
 
     subject: TableSubject
+    finds_figures: bool = False  # in the texts of its rows
 
     @property
     @abstractmethod
@@ -92,6 +93,7 @@ class PartsWork(TableWork):
     """Parts and prices into the draft of a catalogue."""
 
     subject = TableSubject.PARTS
+    finds_figures = True
 
     def __init__(self, service: Callable[[], CatalogueService], draft: Callable[[], str]) -> None:
         self._service, self._draft = service, draft
@@ -144,6 +146,7 @@ class ReferencesWork(PartsWork):
     """Old numbers into the draft of a catalogue."""
 
     subject = TableSubject.CROSS_REFERENCES
+    finds_figures = False
 
     @property
     def words(self) -> WorkWords:
@@ -175,6 +178,7 @@ class PriceListWork(PartsWork):
     """Prices into one price list of the draft of a catalogue; ``head`` says which."""
 
     subject = TableSubject.PARTS
+    finds_figures = False
 
     def __init__(
         self, service: Callable[[], CatalogueService], draft: Callable[[], str], head: Mapping[str, object]
