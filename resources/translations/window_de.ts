@@ -56,6 +56,10 @@
    <translation>&amp;Dafür einstehen</translation>
   </message>
   <message>
+   <source>&amp;Back</source>
+   <translation>&amp;Zurück</translation>
+  </message>
+  <message>
    <source>&amp;Back a step</source>
    <translation>Schritt &amp;zurück</translation>
   </message>
@@ -332,6 +336,10 @@
    <translation>&amp;Neuer Typ</translation>
   </message>
   <message>
+   <source>&amp;Next</source>
+   <translation>&amp;Weiter</translation>
+  </message>
+  <message>
    <source>&amp;Next step</source>
    <translation>&amp;Nächster Schritt</translation>
   </message>
@@ -564,6 +572,10 @@
    <translation>Gewinde&amp;norm</translation>
   </message>
   <message>
+   <source>&amp;Three jobs in pictures</source>
+   <translation>Drei Aufgaben in &amp;Bildern</translation>
+  </message>
+  <message>
    <source>&amp;Title</source>
    <translation>&amp;Titel</translation>
   </message>
@@ -684,6 +696,10 @@
    <translation>1 Seite</translation>
   </message>
   <message>
+   <source>1 survey</source>
+   <translation>1 Aufnahme</translation>
+  </message>
+  <message>
    <source>1 to 30.</source>
    <translation>1 bis 30.</translation>
   </message>
@@ -710,6 +726,10 @@
   <message>
    <source>A cord pulls the hose in</source>
    <translation>Ein Seil holt den Schlauch ein</translation>
+  </message>
+  <message>
+   <source>A distributor quotes a refit</source>
+   <translation>Ein Händler bietet eine Erneuerung an</translation>
   </message>
   <message>
    <source>A fault of the program</source>
@@ -760,8 +780,16 @@
    <translation>Ein Satz ist gefunden, aber ein Muss ist verletzt</translation>
   </message>
   <message>
+   <source>A station owner plans a conversion</source>
+   <translation>Ein Betreiber plant einen Umbau</translation>
+  </message>
+  <message>
    <source>A supplier's ta&amp;ble</source>
    <translation>Ta&amp;belle eines Lieferanten</translation>
+  </message>
+  <message>
+   <source>A survey file; it can be dropped on the window too.</source>
+   <translation>Eine Datei einer Aufnahme; sie kann auch auf das Fenster gezogen werden.</translation>
   </message>
   <message>
    <source>A whole number from 1 to 50.</source>
@@ -782,6 +810,10 @@
   <message>
    <source>A&amp;ll</source>
    <translation>A&amp;lle</translation>
+  </message>
+  <message>
+   <source>A&amp;ll surveys…</source>
+   <translation>A&amp;lle Aufnahmen…</translation>
   </message>
   <message>
    <source>AP-42</source>
@@ -932,6 +964,10 @@
    <translation>Das Alter steht bei jedem Platz unter dem, was dort heute hängt.</translation>
   </message>
   <message>
+   <source>Agree on one way; save its report and the calendar of its steps.</source>
+   <translation>Einen Weg vereinbaren; seinen Bericht und den Kalender seiner Schritte speichern.</translation>
+  </message>
+  <message>
    <source>Agree on the &amp;way shown…</source>
    <translation>Gezeigten &amp;Weg vereinbaren…</translation>
   </message>
@@ -1060,6 +1096,10 @@
    <translation>Eine Schätzung, etwa 0,04: eine in 25 Jahren.</translation>
   </message>
   <message>
+   <source>An installer prints the work</source>
+   <translation>Ein Monteur druckt die Arbeit</translation>
+  </message>
+  <message>
    <source>An overhead outlet restricts the latch.</source>
    <translation>Ein Abgang von oben schränkt die Raste ein.</translation>
   </message>
@@ -1164,6 +1204,10 @@
    <translation>An der Schelle, bei ausgezogenem Schlauch.</translation>
   </message>
   <message>
+   <source>At the dispenser: hang the set, measure, and fill the form.</source>
+   <translation>Am Zapfgerät: den Satz aufhängen, messen und das Formular ausfüllen.</translation>
+  </message>
+  <message>
    <source>Authority</source>
    <translation>Behörde</translation>
   </message>
@@ -1214,6 +1258,10 @@
   <message>
    <source>Before: {0}</source>
    <translation>Vorher: {0}</translation>
+  </message>
+  <message>
+   <source>Begin a survey</source>
+   <translation>Eine Aufnahme beginnen</translation>
   </message>
   <message>
    <source>Begin my own</source>
@@ -1350,10 +1398,6 @@
   <message>
    <source>Catalog parts found</source>
    <translation>Gefundene Katalogteile</translation>
-  </message>
-  <message>
-   <source>Catalog, makers and prices are invented.</source>
-   <translation>Katalog, Hersteller und Preise sind erfunden.</translation>
   </message>
   <message>
    <source>Catalogs</source>
@@ -1574,6 +1618,14 @@
   <message>
    <source>Conversion of the site</source>
    <translation>Umbau der Tankstelle</translation>
+  </message>
+  <message>
+   <source>Conversion: compare the ways, with what stays, goes and comes, their cost and their emissions.</source>
+   <translation>Umbau: die Wege vergleichen, mit dem, was bleibt, geht und kommt, ihren Kosten und Emissionen.</translation>
+  </message>
+  <message>
+   <source>Convert</source>
+   <translation>Umbauen</translation>
   </message>
   <message>
    <source>Convert a folder of surveys over all cores and rank the sites over years under a yearly budget.</source>
@@ -2144,6 +2196,10 @@
    <translation>Jede Zeile ausgelassen, in der {where} „{shows}“ zeigt</translation>
   </message>
   <message>
+   <source>Every step of a quotation comes here once it is saved in the book.</source>
+   <translation>Jeder Schritt eines Angebots erscheint hier, sobald es im Buch gespeichert ist.</translation>
+  </message>
+  <message>
    <source>Exceptions</source>
    <translation>Ausnahmen</translation>
   </message>
@@ -2332,8 +2388,24 @@
    <translation>Für</translation>
   </message>
   <message>
+   <source>For a distributor</source>
+   <translation>Für Händler</translation>
+  </message>
+  <message>
    <source>For a part without a catalog number.</source>
    <translation>Für ein Teil ohne Katalognummer.</translation>
+  </message>
+  <message>
+   <source>For a station owner</source>
+   <translation>Für Betreiber</translation>
+  </message>
+  <message>
+   <source>For an installer</source>
+   <translation>Für Monteure</translation>
+  </message>
+  <message>
+   <source>For everybody</source>
+   <translation>Für alle</translation>
   </message>
   <message>
    <source>For price lists in another currency: one unit of theirs in units of the quotation's.</source>
@@ -2406,6 +2478,10 @@
   <message>
    <source>Further costs</source>
    <translation>Weitere Kosten</translation>
+  </message>
+  <message>
+   <source>Further filler {0}</source>
+   <translation>Weiterer Stutzen {0}</translation>
   </message>
   <message>
    <source>G</source>
@@ -2508,6 +2584,10 @@
    <translation>Hilfe</translation>
   </message>
   <message>
+   <source>Here the options of the quotation come to stand side by side: what each covers, costs and takes.</source>
+   <translation>Hier stehen bald die Varianten des Angebots nebeneinander: was jede umfasst, kostet und braucht.</translation>
+  </message>
+  <message>
    <source>High contrast</source>
    <translation>Starker Kontrast</translation>
   </message>
@@ -2592,6 +2672,10 @@
    <translation>Wie möchten Sie beginnen?</translation>
   </message>
   <message>
+   <source>How each of three people works here.</source>
+   <translation>Wie jeder von drei Menschen hier arbeitet.</translation>
+  </message>
+  <message>
    <source>How far the quotation is</source>
    <translation>Wie weit das Angebot ist</translation>
   </message>
@@ -2672,6 +2756,14 @@
    <translation>Fällige Inspektionen</translation>
   </message>
   <message>
+   <source>Inspections fall due from the day of handing over on; give it above.</source>
+   <translation>Prüfungen werden ab dem Tag der Übergabe fällig; ihn oben angeben.</translation>
+  </message>
+  <message>
+   <source>Install</source>
+   <translation>Montieren</translation>
+  </message>
+  <message>
    <source>Installed</source>
    <translation>Einbau</translation>
   </message>
@@ -2690,6 +2782,10 @@
   <message>
    <source>Installer's work</source>
    <translation>Arbeit des Monteurs</translation>
+  </message>
+  <message>
+   <source>Installer's work: a loading list, a sheet for each position, and the caution sheet to sign.</source>
+   <translation>Arbeit des Monteurs: eine Ladeliste, ein Blatt für jeden Platz und das Warnblatt zum Unterschreiben.</translation>
   </message>
   <message>
    <source>International Fire Code, overhead dispensers (recalled; confirm in the adopted edition)</source>
@@ -2738,6 +2834,10 @@
   <message>
    <source>Issue although hoses are left out</source>
    <translation>Trotz fehlender Schläuche abgeben</translation>
+  </message>
+  <message>
+   <source>It begins with terms: whose offer it is, prices, labor, charges, days.</source>
+   <translation>Es beginnt mit Bedingungen: wessen Angebot, Preise, Arbeit, Zuschläge, Tage.</translation>
   </message>
   <message>
    <source>It can be put together again after it separated, where its maker says so.</source>
@@ -3060,6 +3160,10 @@
    <translation>Längste</translation>
   </message>
   <message>
+   <source>Look at &amp;it</source>
+   <translation>Anse&amp;hen</translation>
+  </message>
+  <message>
    <source>Look at its &amp;health</source>
    <translation>&amp;Zustand ansehen</translation>
   </message>
@@ -3094,6 +3198,10 @@
   <message>
    <source>Made</source>
    <translation>Erstellt</translation>
+  </message>
+  <message>
+   <source>Made with these packages; open one to read its license.</source>
+   <translation>Gemacht mit diesen Paketen; eines öffnen, um seine Lizenz zu lesen.</translation>
   </message>
   <message>
    <source>Make the change again that was taken back.</source>
@@ -3676,6 +3784,10 @@
    <translation>Alte Nummern der Hersteller der Tabelle, die der Entwurf hat und die Tabelle nicht</translation>
   </message>
   <message>
+   <source>Old numbers that lead to parts come here; a table of them can be read in.</source>
+   <translation>Alte Nummern, die zu Teilen führen, erscheinen hier; eine Tabelle davon kann eingelesen werden.</translation>
+  </message>
+  <message>
    <source>Oldest age at which a part may stay, years</source>
    <translation>Höchstes Alter eines bleibenden Teils, Jahre</translation>
   </message>
@@ -3758,6 +3870,10 @@
   <message>
    <source>Only where the set holds</source>
    <translation>Nur wo der Satz enthält</translation>
+  </message>
+  <message>
+   <source>Open a file</source>
+   <translation>Eine Datei öffnen</translation>
   </message>
   <message>
    <source>Open a file…</source>
@@ -3920,8 +4036,28 @@
    <translation>Packung</translation>
   </message>
   <message>
+   <source>Package</source>
+   <translation>Paket</translation>
+  </message>
+  <message>
+   <source>Packages with their licenses</source>
+   <translation>Pakete mit ihren Lizenzen</translation>
+  </message>
+  <message>
+   <source>Page</source>
+   <translation>Seite</translation>
+  </message>
+  <message>
+   <source>Page of help</source>
+   <translation>Seite der Hilfe</translation>
+  </message>
+  <message>
    <source>Page {0}</source>
    <translation>Seite {0}</translation>
+  </message>
+  <message>
+   <source>Pages of help</source>
+   <translation>Seiten der Hilfe</translation>
   </message>
   <message>
    <source>Pages of the bill</source>
@@ -4012,6 +4148,10 @@
    <translation>Stückliste der Tankstelle</translation>
   </message>
   <message>
+   <source>Parts list: a set for each position that fits together, with its price and its reasons.</source>
+   <translation>Stückliste: für jeden Platz ein Satz, der zusammenpasst, mit Preis und Gründen.</translation>
+  </message>
+  <message>
    <source>Parts of all positions</source>
    <translation>Teile aller Plätze</translation>
   </message>
@@ -4038,6 +4178,10 @@
   <message>
    <source>Parts that differ ({0})</source>
    <translation>Andere Teile ({0})</translation>
+  </message>
+  <message>
+   <source>Parts that were replaced come here; the fields below add the first.</source>
+   <translation>Ersetzte Teile erscheinen hier; die Felder unten fügen das erste hinzu.</translation>
   </message>
   <message>
    <source>Paste positions</source>
@@ -4308,6 +4452,10 @@
    <translation>Preislisten</translation>
   </message>
   <message>
+   <source>Price lists of the edition in hand come here; a file of them can be read in.</source>
+   <translation>Preislisten der gewählten Ausgabe erscheinen hier; eine Datei davon kann eingelesen werden.</translation>
+  </message>
+  <message>
    <source>Price of an hour of &amp;work</source>
    <translation>Preis einer Arbeit&amp;sstunde</translation>
   </message>
@@ -4460,12 +4608,24 @@
    <translation>Angebot und Teil</translation>
   </message>
   <message>
+   <source>Quotation: on your terms, drafted, issued and answered. An accepted one agrees its sets.</source>
+   <translation>Angebot: zu Ihren Bedingungen entworfen, ausgegeben und beantwortet. Ein angenommenes vereinbart seine Sätze.</translation>
+  </message>
+  <message>
    <source>Quotations in the book</source>
    <translation>Angebote im Buch</translation>
   </message>
   <message>
    <source>Quotations that a change touches</source>
    <translation>Angebote, die eine Änderung berührt</translation>
+  </message>
+  <message>
+   <source>Quotations that are saved in the book come here, whichever station they are for.</source>
+   <translation>Angebote, die im Buch gespeichert sind, erscheinen hier, für welche Tankstelle auch immer.</translation>
+  </message>
+  <message>
+   <source>Quote</source>
+   <translation>Anbieten</translation>
   </message>
   <message>
    <source>Quote on these terms (Ctrl+Return)</source>
@@ -4592,6 +4752,10 @@
    <translation>Revision {0} lesen</translation>
   </message>
   <message>
+   <source>Read the form back: what hangs there is as built, and inspections fall due from then on.</source>
+   <translation>Das Formular einlesen: was dort hängt, ist wie gebaut, und Prüfungen werden von da an fällig.</translation>
+  </message>
+  <message>
    <source>Read the limits of a jurisdiction, or copy one and change rows.</source>
    <translation>Grenzwerte eines Regelwerks lesen oder eines kopieren und Zeilen ändern.</translation>
   </message>
@@ -4626,6 +4790,10 @@
   <message>
    <source>Ready stations</source>
    <translation>Fertige Tankstellen</translation>
+  </message>
+  <message>
+   <source>Ready stations with a catalog that is invented: its makers, parts and prices exist nowhere.</source>
+   <translation>Fertige Tankstellen mit einem erfundenen Katalog: seine Hersteller, Teile und Preise gibt es nirgends.</translation>
   </message>
   <message>
    <source>Ready stations:</source>
@@ -5040,6 +5208,10 @@
    <translation>Angebote suchen</translation>
   </message>
   <message>
+   <source>Search the manual</source>
+   <translation>Im Handbuch suchen</translation>
+  </message>
+  <message>
    <source>See the figures in the report</source>
    <translation>Siehe die Zahlen im Bericht</translation>
   </message>
@@ -5244,6 +5416,14 @@
    <translation>Steht bei jedem Schritt, den Sie tun</translation>
   </message>
   <message>
+   <source>Start</source>
+   <translation>Start</translation>
+  </message>
+  <message>
+   <source>Start &amp;view</source>
+   <translation>Startans&amp;icht</translation>
+  </message>
+  <message>
    <source>Start a survey of another site.</source>
    <translation>Eine Aufnahme einer weiteren Tankstelle beginnen.</translation>
   </message>
@@ -5400,8 +5580,24 @@
    <translation>Aufnahme des Buchs</translation>
   </message>
   <message>
+   <source>Survey: say for each position what flows, what it serves, and how far it has to reach.</source>
+   <translation>Aufnahme: für jeden Platz sagen, was fließt, was er bedient und wie weit er reichen muss.</translation>
+  </message>
+  <message>
+   <source>Survey: say what hangs there today and what is wanted, above all for vapor.</source>
+   <translation>Aufnahme: sagen, was heute hängt und was gewünscht ist, vor allem beim Gas.</translation>
+  </message>
+  <message>
    <source>Surveys</source>
    <translation>Aufnahmen</translation>
+  </message>
+  <message>
+   <source>Surveys changed last</source>
+   <translation>Zuletzt geänderte Aufnahmen</translation>
+  </message>
+  <message>
+   <source>Surveys changed last, a new one, a file, the demonstration.</source>
+   <translation>Zuletzt geänderte Aufnahmen, eine neue, eine Datei, die Demonstration.</translation>
   </message>
   <message>
    <source>Surveys in the book</source>
@@ -5604,6 +5800,10 @@
    <translation>Prüfungen, Reparaturen, Ersatzteile der Gasrückführung.</translation>
   </message>
   <message>
+   <source>Text of the license</source>
+   <translation>Text der Lizenz</translation>
+  </message>
+  <message>
    <source>Text to write</source>
    <translation>Zu schreibender Text</translation>
   </message>
@@ -5618,6 +5818,10 @@
   <message>
    <source>The backups of a server are made by whoever keeps it.</source>
    <translation>Die Sicherungen eines Servers macht, wer ihn betreut.</translation>
+  </message>
+  <message>
+   <source>The bar above each page leads through these places and says where each stands.</source>
+   <translation>Die Leiste über jeder Seite führt durch diese Orte und sagt, wie es an jedem steht.</translation>
   </message>
   <message>
    <source>The bill could not be made: {reason}</source>
@@ -5642,6 +5846,10 @@
   <message>
    <source>The book plans with {book}; this survey plans with {survey}.</source>
    <translation>Das Buch plant mit {book}, diese Aufnahme mit {survey}.</translation>
+  </message>
+  <message>
+   <source>The catalog Demonstration, its makers and prices are invented.</source>
+   <translation>Der Katalog Demonstration, seine Hersteller und Preise sind erfunden.</translation>
   </message>
   <message>
    <source>The conversion could not be worked out: {reason}</source>
@@ -5724,8 +5932,20 @@
    <translation>Zahl des Betreibers</translation>
   </message>
   <message>
+   <source>The page of the manual that fits what has the keyboard; words of the trade; the source of every rule.</source>
+   <translation>Die Seite des Handbuchs zu dem, was die Tastatur hat; Wörter des Fachs; die Quelle jeder Regel.</translation>
+  </message>
+  <message>
    <source>The part</source>
    <translation>Das Teil</translation>
+  </message>
+  <message>
+   <source>The parts of the catalog in hand come here. A supplier's table brings many at once.</source>
+   <translation>Die Teile des gewählten Katalogs erscheinen hier. Die Tabelle eines Lieferanten bringt viele auf einmal.</translation>
+  </message>
+  <message>
+   <source>The prices of a quotation come here once a survey is quoted.</source>
+   <translation>Die Preise eines Angebots erscheinen hier, sobald eine Aufnahme angeboten ist.</translation>
   </message>
   <message>
    <source>The program met a fault of its own and did not finish the last step. Your survey: {state}.</source>
@@ -5806,6 +6026,10 @@
   <message>
    <source>The table ends in 2020 and is never prolonged without being asked.</source>
    <translation>Die Tabelle endet 2020 und wird nie ungefragt verlängert.</translation>
+  </message>
+  <message>
+   <source>The terms are in hand.</source>
+   <translation>Die Bedingungen liegen vor.</translation>
   </message>
   <message>
    <source>The two surveys do not go together. Keep both, or one of them.</source>
@@ -5892,6 +6116,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Das ist kein PNG- oder JPEG-Bild.</translation>
   </message>
   <message>
+   <source>This package brings no text of its license.</source>
+   <translation>Dieses Paket bringt keinen Text seiner Lizenz mit.</translation>
+  </message>
+  <message>
    <source>This picture cannot be read.</source>
    <translation>Dieses Bild ist nicht lesbar.</translation>
   </message>
@@ -5918,6 +6146,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Thread standard, size, gender and path, such as NPT 3/4 male single.</source>
    <translation>Gewindenorm, Größe, Geschlecht und Weg, etwa NPT 3/4 male single.</translation>
+  </message>
+  <message>
+   <source>Three jobs in pictures</source>
+   <translation>Drei Aufgaben in Bildern</translation>
   </message>
   <message>
    <source>Three letters of ISO 4217, such as EUR.</source>
@@ -6134,6 +6366,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Vehicles and their onboard recovery</source>
    <translation>Fahrzeuge und Tankdampfrückhaltung</translation>
+  </message>
+  <message>
+   <source>Version</source>
+   <translation>Version</translation>
   </message>
   <message>
    <source>Wa&amp;y round the vehicle</source>
@@ -6556,6 +6792,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Wessen Emissions&amp;faktoren?</translation>
   </message>
   <message>
+   <source>Whose pages</source>
+   <translation>Wessen Seiten</translation>
+  </message>
+  <message>
    <source>Why</source>
    <translation>Warum</translation>
   </message>
@@ -6768,6 +7008,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>ein fester Betrag</translation>
   </message>
   <message>
+   <source>a note</source>
+   <translation>ein Hinweis</translation>
+  </message>
+  <message>
    <source>a photo of the record</source>
    <translation>ein Foto des Protokolls</translation>
   </message>
@@ -6856,6 +7100,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>wird geplant</translation>
   </message>
   <message>
+   <source>being worked out</source>
+   <translation>wird ermittelt</translation>
+  </message>
+  <message>
    <source>book</source>
    <translation>Buch</translation>
   </message>
@@ -6874,6 +7122,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>cannot be planned</source>
    <translation>nicht planbar</translation>
+  </message>
+  <message>
+   <source>caution</source>
+   <translation>Vorsicht</translation>
   </message>
   <message>
    <source>changed</source>
@@ -7032,6 +7284,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>entfallen</translation>
   </message>
   <message>
+   <source>in order</source>
+   <translation>in Ordnung</translation>
+  </message>
+  <message>
    <source>is in a currency that is not wanted</source>
    <translation>in einer Währung, die nicht gewünscht ist</translation>
   </message>
@@ -7136,12 +7392,20 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>noch keins</translation>
   </message>
   <message>
+   <source>not answered yet</source>
+   <translation>noch nicht beantwortet</translation>
+  </message>
+  <message>
    <source>not chosen in any option</source>
    <translation>in keiner Variante gewählt</translation>
   </message>
   <message>
    <source>not dated</source>
    <translation>ohne Datum</translation>
+  </message>
+  <message>
+   <source>not in order</source>
+   <translation>nicht in Ordnung</translation>
   </message>
   <message>
    <source>not in the table</source>
@@ -7598,6 +7862,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{0} sets are agreed; papers show them from now on.</source>
    <translation>{0} Sätze sind vereinbart; Papiere zeigen sie von nun an.</translation>
+  </message>
+  <message>
+   <source>{0} surveys</source>
+   <translation>{0} Aufnahmen</translation>
   </message>
   <message>
    <source>{0} surveys cannot be planned with both.</source>

@@ -56,6 +56,10 @@
    <translation>&amp;Responder por ello</translation>
   </message>
   <message>
+   <source>&amp;Back</source>
+   <translation>&amp;Atrás</translation>
+  </message>
+  <message>
    <source>&amp;Back a step</source>
    <translation>Paso &amp;anterior</translation>
   </message>
@@ -332,6 +336,10 @@
    <translation>Tipo &amp;nuevo</translation>
   </message>
   <message>
+   <source>&amp;Next</source>
+   <translation>&amp;Siguiente</translation>
+  </message>
+  <message>
    <source>&amp;Next step</source>
    <translation>Paso &amp;siguiente</translation>
   </message>
@@ -564,6 +572,10 @@
    <translation>&amp;Norma de rosca</translation>
   </message>
   <message>
+   <source>&amp;Three jobs in pictures</source>
+   <translation>Tres trabajos en &amp;imágenes</translation>
+  </message>
+  <message>
    <source>&amp;Title</source>
    <translation>&amp;Título</translation>
   </message>
@@ -684,6 +696,10 @@
    <translation>1 página</translation>
   </message>
   <message>
+   <source>1 survey</source>
+   <translation>1 levantamiento</translation>
+  </message>
+  <message>
    <source>1 to 30.</source>
    <translation>1 a 30.</translation>
   </message>
@@ -710,6 +726,10 @@
   <message>
    <source>A cord pulls the hose in</source>
    <translation>Un cable recoge la manguera</translation>
+  </message>
+  <message>
+   <source>A distributor quotes a refit</source>
+   <translation>Un distribuidor cotiza una renovación</translation>
   </message>
   <message>
    <source>A fault of the program</source>
@@ -760,8 +780,16 @@
    <translation>Se halló un conjunto, pero incumple algo exigido</translation>
   </message>
   <message>
+   <source>A station owner plans a conversion</source>
+   <translation>El dueño de una estación planea una conversión</translation>
+  </message>
+  <message>
    <source>A supplier's ta&amp;ble</source>
    <translation>Ta&amp;bla de un proveedor</translation>
+  </message>
+  <message>
+   <source>A survey file; it can be dropped on the window too.</source>
+   <translation>Un archivo de levantamiento; también se puede soltar sobre la ventana.</translation>
   </message>
   <message>
    <source>A whole number from 1 to 50.</source>
@@ -782,6 +810,10 @@
   <message>
    <source>A&amp;ll</source>
    <translation>&amp;Todas</translation>
+  </message>
+  <message>
+   <source>A&amp;ll surveys…</source>
+   <translation>Todos &amp;los levantamientos…</translation>
   </message>
   <message>
    <source>AP-42</source>
@@ -932,6 +964,10 @@
    <translation>Las edades se dan en cada posición, bajo lo que cuelga hoy.</translation>
   </message>
   <message>
+   <source>Agree on one way; save its report and the calendar of its steps.</source>
+   <translation>Acuerde una vía; guarde su informe y el calendario de sus pasos.</translation>
+  </message>
+  <message>
    <source>Agree on the &amp;way shown…</source>
    <translation>Acordar el ca&amp;mino mostrado…</translation>
   </message>
@@ -1060,6 +1096,10 @@
    <translation>Una estimación, como 0.04: una en 25 años.</translation>
   </message>
   <message>
+   <source>An installer prints the work</source>
+   <translation>Un instalador imprime el trabajo</translation>
+  </message>
+  <message>
    <source>An overhead outlet restricts the latch.</source>
    <translation>Una salida en alto limita la traba.</translation>
   </message>
@@ -1164,6 +1204,10 @@
    <translation>En la abrazadera, con la manguera extendida.</translation>
   </message>
   <message>
+   <source>At the dispenser: hang the set, measure, and fill the form.</source>
+   <translation>Junto al surtidor: cuelgue el conjunto, mida y llene el formulario.</translation>
+  </message>
+  <message>
    <source>Authority</source>
    <translation>Autoridad</translation>
   </message>
@@ -1214,6 +1258,10 @@
   <message>
    <source>Before: {0}</source>
    <translation>Antes: {0}</translation>
+  </message>
+  <message>
+   <source>Begin a survey</source>
+   <translation>Comenzar un levantamiento</translation>
   </message>
   <message>
    <source>Begin my own</source>
@@ -1350,10 +1398,6 @@
   <message>
    <source>Catalog parts found</source>
    <translation>Piezas del catálogo halladas</translation>
-  </message>
-  <message>
-   <source>Catalog, makers and prices are invented.</source>
-   <translation>Catálogo, fabricantes y precios son inventados.</translation>
   </message>
   <message>
    <source>Catalogs</source>
@@ -1574,6 +1618,14 @@
   <message>
    <source>Conversion of the site</source>
    <translation>Conversión de la estación</translation>
+  </message>
+  <message>
+   <source>Conversion: compare the ways, with what stays, goes and comes, their cost and their emissions.</source>
+   <translation>Conversión: compare las vías, con lo que queda, se va y viene, su costo y sus emisiones.</translation>
+  </message>
+  <message>
+   <source>Convert</source>
+   <translation>Convertir</translation>
   </message>
   <message>
    <source>Convert a folder of surveys over all cores and rank the sites over years under a yearly budget.</source>
@@ -2144,6 +2196,10 @@
    <translation>Omitida toda fila donde {where} muestra “{shows}”</translation>
   </message>
   <message>
+   <source>Every step of a quotation comes here once it is saved in the book.</source>
+   <translation>Cada paso de una cotización aparece aquí cuando se guarda en el libro.</translation>
+  </message>
+  <message>
    <source>Exceptions</source>
    <translation>Excepciones</translation>
   </message>
@@ -2332,8 +2388,24 @@
    <translation>Para</translation>
   </message>
   <message>
+   <source>For a distributor</source>
+   <translation>Para distribuidores</translation>
+  </message>
+  <message>
    <source>For a part without a catalog number.</source>
    <translation>Para una pieza sin número de catálogo.</translation>
+  </message>
+  <message>
+   <source>For a station owner</source>
+   <translation>Para dueños de estaciones</translation>
+  </message>
+  <message>
+   <source>For an installer</source>
+   <translation>Para instaladores</translation>
+  </message>
+  <message>
+   <source>For everybody</source>
+   <translation>Para todos</translation>
   </message>
   <message>
    <source>For price lists in another currency: one unit of theirs in units of the quotation's.</source>
@@ -2406,6 +2478,10 @@
   <message>
    <source>Further costs</source>
    <translation>Otros costos</translation>
+  </message>
+  <message>
+   <source>Further filler {0}</source>
+   <translation>Otra boca {0}</translation>
   </message>
   <message>
    <source>G</source>
@@ -2508,6 +2584,10 @@
    <translation>Ayuda</translation>
   </message>
   <message>
+   <source>Here the options of the quotation come to stand side by side: what each covers, costs and takes.</source>
+   <translation>Aquí quedarán las opciones de la cotización lado a lado: qué cubre, cuesta y requiere cada una.</translation>
+  </message>
+  <message>
    <source>High contrast</source>
    <translation>Alto contraste</translation>
   </message>
@@ -2592,6 +2672,10 @@
    <translation>¿Cómo quiere comenzar?</translation>
   </message>
   <message>
+   <source>How each of three people works here.</source>
+   <translation>Cómo trabaja aquí cada una de tres personas.</translation>
+  </message>
+  <message>
    <source>How far the quotation is</source>
    <translation>En qué punto está la cotización</translation>
   </message>
@@ -2672,6 +2756,14 @@
    <translation>Inspecciones que vencen</translation>
   </message>
   <message>
+   <source>Inspections fall due from the day of handing over on; give it above.</source>
+   <translation>Las inspecciones vencen desde el día de la entrega; indíquelo arriba.</translation>
+  </message>
+  <message>
+   <source>Install</source>
+   <translation>Instalar</translation>
+  </message>
+  <message>
    <source>Installed</source>
    <translation>Instalado</translation>
   </message>
@@ -2690,6 +2782,10 @@
   <message>
    <source>Installer's work</source>
    <translation>Trabajo del instalador</translation>
+  </message>
+  <message>
+   <source>Installer's work: a loading list, a sheet for each position, and the caution sheet to sign.</source>
+   <translation>Trabajo del instalador: una lista de carga, una hoja por posición y la hoja de precauciones para firmar.</translation>
   </message>
   <message>
    <source>International Fire Code, overhead dispensers (recalled; confirm in the adopted edition)</source>
@@ -2738,6 +2834,10 @@
   <message>
    <source>Issue although hoses are left out</source>
    <translation>Emitir aunque falten mangueras</translation>
+  </message>
+  <message>
+   <source>It begins with terms: whose offer it is, prices, labor, charges, days.</source>
+   <translation>Empieza con las condiciones: de quién es la oferta, precios, mano de obra, cargos, días.</translation>
   </message>
   <message>
    <source>It can be put together again after it separated, where its maker says so.</source>
@@ -3060,6 +3160,10 @@
    <translation>La más larga</translation>
   </message>
   <message>
+   <source>Look at &amp;it</source>
+   <translation>&amp;Verla</translation>
+  </message>
+  <message>
    <source>Look at its &amp;health</source>
    <translation>Ver su e&amp;stado</translation>
   </message>
@@ -3094,6 +3198,10 @@
   <message>
    <source>Made</source>
    <translation>Hecha</translation>
+  </message>
+  <message>
+   <source>Made with these packages; open one to read its license.</source>
+   <translation>Hecho con estos paquetes; abra uno para leer su licencia.</translation>
   </message>
   <message>
    <source>Make the change again that was taken back.</source>
@@ -3676,6 +3784,10 @@
    <translation>Números antiguos de los fabricantes de la tabla que el borrador tiene y la tabla no</translation>
   </message>
   <message>
+   <source>Old numbers that lead to parts come here; a table of them can be read in.</source>
+   <translation>Aquí aparecen los números antiguos que llevan a piezas; se puede leer una tabla de ellos.</translation>
+  </message>
+  <message>
    <source>Oldest age at which a part may stay, years</source>
    <translation>Edad máxima de una pieza que se queda, años</translation>
   </message>
@@ -3758,6 +3870,10 @@
   <message>
    <source>Only where the set holds</source>
    <translation>Solo donde el conjunto lleva</translation>
+  </message>
+  <message>
+   <source>Open a file</source>
+   <translation>Abrir un archivo</translation>
   </message>
   <message>
    <source>Open a file…</source>
@@ -3920,8 +4036,28 @@
    <translation>Paquete</translation>
   </message>
   <message>
+   <source>Package</source>
+   <translation>Paquete</translation>
+  </message>
+  <message>
+   <source>Packages with their licenses</source>
+   <translation>Paquetes con sus licencias</translation>
+  </message>
+  <message>
+   <source>Page</source>
+   <translation>Página</translation>
+  </message>
+  <message>
+   <source>Page of help</source>
+   <translation>Página de ayuda</translation>
+  </message>
+  <message>
    <source>Page {0}</source>
    <translation>Página {0}</translation>
+  </message>
+  <message>
+   <source>Pages of help</source>
+   <translation>Páginas de ayuda</translation>
   </message>
   <message>
    <source>Pages of the bill</source>
@@ -4012,6 +4148,10 @@
    <translation>Lista de piezas de la estación</translation>
   </message>
   <message>
+   <source>Parts list: a set for each position that fits together, with its price and its reasons.</source>
+   <translation>Lista de piezas: para cada posición un conjunto que encaja, con su precio y sus razones.</translation>
+  </message>
+  <message>
    <source>Parts of all positions</source>
    <translation>Piezas de todas las posiciones</translation>
   </message>
@@ -4038,6 +4178,10 @@
   <message>
    <source>Parts that differ ({0})</source>
    <translation>Piezas que difieren ({0})</translation>
+  </message>
+  <message>
+   <source>Parts that were replaced come here; the fields below add the first.</source>
+   <translation>Aquí aparecen las piezas reemplazadas; los campos de abajo añaden la primera.</translation>
   </message>
   <message>
    <source>Paste positions</source>
@@ -4308,6 +4452,10 @@
    <translation>Listas de precios</translation>
   </message>
   <message>
+   <source>Price lists of the edition in hand come here; a file of them can be read in.</source>
+   <translation>Aquí aparecen las listas de precios de la edición elegida; se puede leer un archivo de ellas.</translation>
+  </message>
+  <message>
    <source>Price of an hour of &amp;work</source>
    <translation>Precio de una &amp;hora de trabajo</translation>
   </message>
@@ -4460,12 +4608,24 @@
    <translation>Cotización y pieza</translation>
   </message>
   <message>
+   <source>Quotation: on your terms, drafted, issued and answered. An accepted one agrees its sets.</source>
+   <translation>Cotización: con sus condiciones, en borrador, emitida y respondida. Una aceptada acuerda sus conjuntos.</translation>
+  </message>
+  <message>
    <source>Quotations in the book</source>
    <translation>Cotizaciones del libro</translation>
   </message>
   <message>
    <source>Quotations that a change touches</source>
    <translation>Cotizaciones que toca un cambio</translation>
+  </message>
+  <message>
+   <source>Quotations that are saved in the book come here, whichever station they are for.</source>
+   <translation>Aquí aparecen las cotizaciones guardadas en el libro, sean de la estación que sean.</translation>
+  </message>
+  <message>
+   <source>Quote</source>
+   <translation>Cotizar</translation>
   </message>
   <message>
    <source>Quote on these terms (Ctrl+Return)</source>
@@ -4592,6 +4752,10 @@
    <translation>Leer la revisión {0}</translation>
   </message>
   <message>
+   <source>Read the form back: what hangs there is as built, and inspections fall due from then on.</source>
+   <translation>Vuelva a leer el formulario: lo que cuelga queda según lo construido, y desde entonces vencen las inspecciones.</translation>
+  </message>
+  <message>
    <source>Read the limits of a jurisdiction, or copy one and change rows.</source>
    <translation>Leer los límites de una jurisdicción, o copiar una y cambiar filas.</translation>
   </message>
@@ -4626,6 +4790,10 @@
   <message>
    <source>Ready stations</source>
    <translation>Estaciones listas</translation>
+  </message>
+  <message>
+   <source>Ready stations with a catalog that is invented: its makers, parts and prices exist nowhere.</source>
+   <translation>Estaciones listas con un catálogo inventado: sus fabricantes, piezas y precios no existen en ningún lado.</translation>
   </message>
   <message>
    <source>Ready stations:</source>
@@ -5040,6 +5208,10 @@
    <translation>Buscar cotizaciones</translation>
   </message>
   <message>
+   <source>Search the manual</source>
+   <translation>Buscar en el manual</translation>
+  </message>
+  <message>
    <source>See the figures in the report</source>
    <translation>Vea las cifras del informe</translation>
   </message>
@@ -5244,6 +5416,14 @@
    <translation>Queda junto a cada paso que usted da</translation>
   </message>
   <message>
+   <source>Start</source>
+   <translation>Inicio</translation>
+  </message>
+  <message>
+   <source>Start &amp;view</source>
+   <translation>V&amp;ista de inicio</translation>
+  </message>
+  <message>
    <source>Start a survey of another site.</source>
    <translation>Empezar el levantamiento de otra estación.</translation>
   </message>
@@ -5400,8 +5580,24 @@
    <translation>Levantamiento del libro</translation>
   </message>
   <message>
+   <source>Survey: say for each position what flows, what it serves, and how far it has to reach.</source>
+   <translation>Levantamiento: diga de cada posición qué fluye, a qué sirve y hasta dónde debe llegar.</translation>
+  </message>
+  <message>
+   <source>Survey: say what hangs there today and what is wanted, above all for vapor.</source>
+   <translation>Levantamiento: diga qué cuelga hoy y qué se quiere, sobre todo en el vapor.</translation>
+  </message>
+  <message>
    <source>Surveys</source>
    <translation>Levantamientos</translation>
+  </message>
+  <message>
+   <source>Surveys changed last</source>
+   <translation>Levantamientos cambiados al final</translation>
+  </message>
+  <message>
+   <source>Surveys changed last, a new one, a file, the demonstration.</source>
+   <translation>Levantamientos cambiados al final, uno nuevo, un archivo, la demostración.</translation>
   </message>
   <message>
    <source>Surveys in the book</source>
@@ -5604,6 +5800,10 @@
    <translation>Ensayos, reparaciones, repuestos del sistema de recuperación.</translation>
   </message>
   <message>
+   <source>Text of the license</source>
+   <translation>Texto de la licencia</translation>
+  </message>
+  <message>
    <source>Text to write</source>
    <translation>Texto que escribir</translation>
   </message>
@@ -5618,6 +5818,10 @@
   <message>
    <source>The backups of a server are made by whoever keeps it.</source>
    <translation>Las copias de un servidor las hace quien lo mantiene.</translation>
+  </message>
+  <message>
+   <source>The bar above each page leads through these places and says where each stands.</source>
+   <translation>La barra sobre cada página lleva por estos lugares y dice cómo está cada uno.</translation>
   </message>
   <message>
    <source>The bill could not be made: {reason}</source>
@@ -5642,6 +5846,10 @@
   <message>
    <source>The book plans with {book}; this survey plans with {survey}.</source>
    <translation>El libro planifica con {book}; este levantamiento, con {survey}.</translation>
+  </message>
+  <message>
+   <source>The catalog Demonstration, its makers and prices are invented.</source>
+   <translation>El catálogo Demonstration, sus fabricantes y precios son inventados.</translation>
   </message>
   <message>
    <source>The conversion could not be worked out: {reason}</source>
@@ -5724,8 +5932,20 @@
    <translation>Cifra del propietario</translation>
   </message>
   <message>
+   <source>The page of the manual that fits what has the keyboard; words of the trade; the source of every rule.</source>
+   <translation>La página del manual para lo que tiene el teclado; palabras del oficio; la fuente de cada regla.</translation>
+  </message>
+  <message>
    <source>The part</source>
    <translation>La pieza</translation>
+  </message>
+  <message>
+   <source>The parts of the catalog in hand come here. A supplier's table brings many at once.</source>
+   <translation>Aquí aparecen las piezas del catálogo elegido. La tabla de un proveedor trae muchas a la vez.</translation>
+  </message>
+  <message>
+   <source>The prices of a quotation come here once a survey is quoted.</source>
+   <translation>Los precios de una cotización aparecen aquí cuando se cotiza un levantamiento.</translation>
   </message>
   <message>
    <source>The program met a fault of its own and did not finish the last step. Your survey: {state}.</source>
@@ -5806,6 +6026,10 @@
   <message>
    <source>The table ends in 2020 and is never prolonged without being asked.</source>
    <translation>La tabla termina en 2020 y nunca se prolonga sin que se pida.</translation>
+  </message>
+  <message>
+   <source>The terms are in hand.</source>
+   <translation>Las condiciones están listas.</translation>
   </message>
   <message>
    <source>The two surveys do not go together. Keep both, or one of them.</source>
@@ -5892,6 +6116,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Esto no es una imagen PNG o JPEG.</translation>
   </message>
   <message>
+   <source>This package brings no text of its license.</source>
+   <translation>Este paquete no trae el texto de su licencia.</translation>
+  </message>
+  <message>
    <source>This picture cannot be read.</source>
    <translation>Esta imagen no se puede leer.</translation>
   </message>
@@ -5918,6 +6146,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Thread standard, size, gender and path, such as NPT 3/4 male single.</source>
    <translation>Norma de rosca, tamaño, género y vía, como NPT 3/4 male single.</translation>
+  </message>
+  <message>
+   <source>Three jobs in pictures</source>
+   <translation>Tres trabajos en imágenes</translation>
   </message>
   <message>
    <source>Three letters of ISO 4217, such as EUR.</source>
@@ -6134,6 +6366,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Vehicles and their onboard recovery</source>
    <translation>Vehículos y su recuperación a bordo</translation>
+  </message>
+  <message>
+   <source>Version</source>
+   <translation>Versión</translation>
   </message>
   <message>
    <source>Wa&amp;y round the vehicle</source>
@@ -6556,6 +6792,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>¿Qué &amp;factores de emisión?</translation>
   </message>
   <message>
+   <source>Whose pages</source>
+   <translation>Páginas de quién</translation>
+  </message>
+  <message>
    <source>Why</source>
    <translation>Por qué</translation>
   </message>
@@ -6768,6 +7008,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>un importe fijo</translation>
   </message>
   <message>
+   <source>a note</source>
+   <translation>una nota</translation>
+  </message>
+  <message>
    <source>a photo of the record</source>
    <translation>una foto del registro</translation>
   </message>
@@ -6856,6 +7100,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>planificándose</translation>
   </message>
   <message>
+   <source>being worked out</source>
+   <translation>en curso</translation>
+  </message>
+  <message>
    <source>book</source>
    <translation>libro</translation>
   </message>
@@ -6874,6 +7122,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>cannot be planned</source>
    <translation>no se puede planificar</translation>
+  </message>
+  <message>
+   <source>caution</source>
+   <translation>precaución</translation>
   </message>
   <message>
    <source>changed</source>
@@ -7032,6 +7284,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>desaparecida</translation>
   </message>
   <message>
+   <source>in order</source>
+   <translation>en orden</translation>
+  </message>
+  <message>
    <source>is in a currency that is not wanted</source>
    <translation>en una moneda que no se pide</translation>
   </message>
@@ -7136,12 +7392,20 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>aún ninguna</translation>
   </message>
   <message>
+   <source>not answered yet</source>
+   <translation>aún sin respuesta</translation>
+  </message>
+  <message>
    <source>not chosen in any option</source>
    <translation>no elegida en ninguna opción</translation>
   </message>
   <message>
    <source>not dated</source>
    <translation>sin fecha</translation>
+  </message>
+  <message>
+   <source>not in order</source>
+   <translation>no en orden</translation>
   </message>
   <message>
    <source>not in the table</source>
@@ -7598,6 +7862,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{0} sets are agreed; papers show them from now on.</source>
    <translation>{0} conjuntos están acordados; los documentos los muestran desde ahora.</translation>
+  </message>
+  <message>
+   <source>{0} surveys</source>
+   <translation>{0} levantamientos</translation>
   </message>
   <message>
    <source>{0} surveys cannot be planned with both.</source>

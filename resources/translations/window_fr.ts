@@ -56,6 +56,10 @@
    <translation>&amp;En répondre</translation>
   </message>
   <message>
+   <source>&amp;Back</source>
+   <translation>&amp;Retour</translation>
+  </message>
+  <message>
    <source>&amp;Back a step</source>
    <translation>Étape &amp;précédente</translation>
   </message>
@@ -332,6 +336,10 @@
    <translation>&amp;Nouveau type</translation>
   </message>
   <message>
+   <source>&amp;Next</source>
+   <translation>&amp;Suivant</translation>
+  </message>
+  <message>
    <source>&amp;Next step</source>
    <translation>Étape &amp;suivante</translation>
   </message>
@@ -564,6 +572,10 @@
    <translation>Norme de &amp;filetage</translation>
   </message>
   <message>
+   <source>&amp;Three jobs in pictures</source>
+   <translation>Trois métiers en &amp;images</translation>
+  </message>
+  <message>
    <source>&amp;Title</source>
    <translation>&amp;Titre</translation>
   </message>
@@ -684,6 +696,10 @@
    <translation>1 page</translation>
   </message>
   <message>
+   <source>1 survey</source>
+   <translation>1 relevé</translation>
+  </message>
+  <message>
    <source>1 to 30.</source>
    <translation>1 à 30.</translation>
   </message>
@@ -710,6 +726,10 @@
   <message>
    <source>A cord pulls the hose in</source>
    <translation>Un câble ramène le flexible</translation>
+  </message>
+  <message>
+   <source>A distributor quotes a refit</source>
+   <translation>Un distributeur établit le devis d'une rénovation</translation>
   </message>
   <message>
    <source>A fault of the program</source>
@@ -760,8 +780,16 @@
    <translation>Un ensemble est trouvé, mais un impératif est enfreint</translation>
   </message>
   <message>
+   <source>A station owner plans a conversion</source>
+   <translation>Un exploitant prévoit une conversion</translation>
+  </message>
+  <message>
    <source>A supplier's ta&amp;ble</source>
    <translation>Ta&amp;bleau d'un fournisseur</translation>
+  </message>
+  <message>
+   <source>A survey file; it can be dropped on the window too.</source>
+   <translation>Un fichier de relevé ; on peut aussi le déposer sur la fenêtre.</translation>
   </message>
   <message>
    <source>A whole number from 1 to 50.</source>
@@ -782,6 +810,10 @@
   <message>
    <source>A&amp;ll</source>
    <translation>&amp;Toutes</translation>
+  </message>
+  <message>
+   <source>A&amp;ll surveys…</source>
+   <translation>Tous &amp;les relevés…</translation>
   </message>
   <message>
    <source>AP-42</source>
@@ -932,6 +964,10 @@
    <translation>Les âges se donnent à chaque poste, sous ce qui y pend aujourd'hui.</translation>
   </message>
   <message>
+   <source>Agree on one way; save its report and the calendar of its steps.</source>
+   <translation>Convenez d'une voie ; enregistrez son rapport et le calendrier de ses étapes.</translation>
+  </message>
+  <message>
    <source>Agree on the &amp;way shown…</source>
    <translation>Convenir de la &amp;voie montrée…</translation>
   </message>
@@ -1060,6 +1096,10 @@
    <translation>Une estimation, par exemple 0,04 : une en 25 ans.</translation>
   </message>
   <message>
+   <source>An installer prints the work</source>
+   <translation>Un installateur imprime le travail</translation>
+  </message>
+  <message>
    <source>An overhead outlet restricts the latch.</source>
    <translation>Une sortie en hauteur restreint le cran.</translation>
   </message>
@@ -1164,6 +1204,10 @@
    <translation>Au collier, flexible tiré.</translation>
   </message>
   <message>
+   <source>At the dispenser: hang the set, measure, and fill the form.</source>
+   <translation>Au distributeur : posez l'ensemble, mesurez et remplissez le formulaire.</translation>
+  </message>
+  <message>
    <source>Authority</source>
    <translation>Autorité</translation>
   </message>
@@ -1214,6 +1258,10 @@
   <message>
    <source>Before: {0}</source>
    <translation>Avant : {0}</translation>
+  </message>
+  <message>
+   <source>Begin a survey</source>
+   <translation>Commencer un relevé</translation>
   </message>
   <message>
    <source>Begin my own</source>
@@ -1350,10 +1398,6 @@
   <message>
    <source>Catalog parts found</source>
    <translation>Pièces trouvées au catalogue</translation>
-  </message>
-  <message>
-   <source>Catalog, makers and prices are invented.</source>
-   <translation>Catalogue, fabricants et prix sont inventés.</translation>
   </message>
   <message>
    <source>Catalogs</source>
@@ -1574,6 +1618,14 @@
   <message>
    <source>Conversion of the site</source>
    <translation>Conversion de la station</translation>
+  </message>
+  <message>
+   <source>Conversion: compare the ways, with what stays, goes and comes, their cost and their emissions.</source>
+   <translation>Conversion : comparez les voies, avec ce qui reste, part et vient, leur coût et leurs émissions.</translation>
+  </message>
+  <message>
+   <source>Convert</source>
+   <translation>Convertir</translation>
   </message>
   <message>
    <source>Convert a folder of surveys over all cores and rank the sites over years under a yearly budget.</source>
@@ -2144,6 +2196,10 @@
    <translation>Toute ligne écartée où {where} montre « {shows} »</translation>
   </message>
   <message>
+   <source>Every step of a quotation comes here once it is saved in the book.</source>
+   <translation>Chaque étape d'un devis apparaît ici dès qu'il est enregistré dans le livre.</translation>
+  </message>
+  <message>
    <source>Exceptions</source>
    <translation>Exceptions</translation>
   </message>
@@ -2332,8 +2388,24 @@
    <translation>Pour</translation>
   </message>
   <message>
+   <source>For a distributor</source>
+   <translation>Pour un distributeur</translation>
+  </message>
+  <message>
    <source>For a part without a catalog number.</source>
    <translation>Pour une pièce sans numéro de catalogue.</translation>
+  </message>
+  <message>
+   <source>For a station owner</source>
+   <translation>Pour un exploitant</translation>
+  </message>
+  <message>
+   <source>For an installer</source>
+   <translation>Pour un installateur</translation>
+  </message>
+  <message>
+   <source>For everybody</source>
+   <translation>Pour tous</translation>
   </message>
   <message>
    <source>For price lists in another currency: one unit of theirs in units of the quotation's.</source>
@@ -2406,6 +2478,10 @@
   <message>
    <source>Further costs</source>
    <translation>Autres coûts</translation>
+  </message>
+  <message>
+   <source>Further filler {0}</source>
+   <translation>Autre goulotte {0}</translation>
   </message>
   <message>
    <source>G</source>
@@ -2508,6 +2584,10 @@
    <translation>Aide</translation>
   </message>
   <message>
+   <source>Here the options of the quotation come to stand side by side: what each covers, costs and takes.</source>
+   <translation>Ici viendront les options du devis côte à côte : ce que chacune couvre, coûte et demande.</translation>
+  </message>
+  <message>
    <source>High contrast</source>
    <translation>Contraste élevé</translation>
   </message>
@@ -2592,6 +2672,10 @@
    <translation>Comment voulez-vous commencer ?</translation>
   </message>
   <message>
+   <source>How each of three people works here.</source>
+   <translation>Comment chacune de trois personnes travaille ici.</translation>
+  </message>
+  <message>
    <source>How far the quotation is</source>
    <translation>Où en est le devis</translation>
   </message>
@@ -2672,6 +2756,14 @@
    <translation>Contrôles à échéance</translation>
   </message>
   <message>
+   <source>Inspections fall due from the day of handing over on; give it above.</source>
+   <translation>Les inspections arrivent à échéance dès le jour de la remise ; indiquez-le ci-dessus.</translation>
+  </message>
+  <message>
+   <source>Install</source>
+   <translation>Poser</translation>
+  </message>
+  <message>
    <source>Installed</source>
    <translation>Posé</translation>
   </message>
@@ -2690,6 +2782,10 @@
   <message>
    <source>Installer's work</source>
    <translation>Travail de l'installateur</translation>
+  </message>
+  <message>
+   <source>Installer's work: a loading list, a sheet for each position, and the caution sheet to sign.</source>
+   <translation>Travail de l'installateur : une liste de chargement, une feuille par poste et la feuille de précautions à signer.</translation>
   </message>
   <message>
    <source>International Fire Code, overhead dispensers (recalled; confirm in the adopted edition)</source>
@@ -2738,6 +2834,10 @@
   <message>
    <source>Issue although hoses are left out</source>
    <translation>Émettre malgré des flexibles omis</translation>
+  </message>
+  <message>
+   <source>It begins with terms: whose offer it is, prices, labor, charges, days.</source>
+   <translation>Il commence par des conditions : de qui est l'offre, prix, main-d'œuvre, frais, jours.</translation>
   </message>
   <message>
    <source>It can be put together again after it separated, where its maker says so.</source>
@@ -3060,6 +3160,10 @@
    <translation>La plus longue</translation>
   </message>
   <message>
+   <source>Look at &amp;it</source>
+   <translation>&amp;Voir</translation>
+  </message>
+  <message>
    <source>Look at its &amp;health</source>
    <translation>Voir son é&amp;tat</translation>
   </message>
@@ -3094,6 +3198,10 @@
   <message>
    <source>Made</source>
    <translation>Faite</translation>
+  </message>
+  <message>
+   <source>Made with these packages; open one to read its license.</source>
+   <translation>Fait avec ces paquets ; ouvrez-en un pour lire sa licence.</translation>
   </message>
   <message>
    <source>Make the change again that was taken back.</source>
@@ -3676,6 +3784,10 @@
    <translation>Anciens numéros des fabricants du tableau que le brouillon contient et le tableau non</translation>
   </message>
   <message>
+   <source>Old numbers that lead to parts come here; a table of them can be read in.</source>
+   <translation>Les anciens numéros qui mènent à des pièces apparaissent ici ; on peut en lire un tableau.</translation>
+  </message>
+  <message>
    <source>Oldest age at which a part may stay, years</source>
    <translation>Âge maximal d'une pièce qui reste, ans</translation>
   </message>
@@ -3758,6 +3870,10 @@
   <message>
    <source>Only where the set holds</source>
    <translation>Seulement si l'ensemble contient</translation>
+  </message>
+  <message>
+   <source>Open a file</source>
+   <translation>Ouvrir un fichier</translation>
   </message>
   <message>
    <source>Open a file…</source>
@@ -3920,8 +4036,28 @@
    <translation>Conditionnement</translation>
   </message>
   <message>
+   <source>Package</source>
+   <translation>Paquet</translation>
+  </message>
+  <message>
+   <source>Packages with their licenses</source>
+   <translation>Paquets avec leurs licences</translation>
+  </message>
+  <message>
+   <source>Page</source>
+   <translation>Page</translation>
+  </message>
+  <message>
+   <source>Page of help</source>
+   <translation>Page d'aide</translation>
+  </message>
+  <message>
    <source>Page {0}</source>
    <translation>Page {0}</translation>
+  </message>
+  <message>
+   <source>Pages of help</source>
+   <translation>Pages d'aide</translation>
   </message>
   <message>
    <source>Pages of the bill</source>
@@ -4012,6 +4148,10 @@
    <translation>Liste des pièces de la station</translation>
   </message>
   <message>
+   <source>Parts list: a set for each position that fits together, with its price and its reasons.</source>
+   <translation>Liste des pièces : pour chaque poste un ensemble qui s'assemble, avec son prix et ses raisons.</translation>
+  </message>
+  <message>
    <source>Parts of all positions</source>
    <translation>Pièces de tous les postes</translation>
   </message>
@@ -4038,6 +4178,10 @@
   <message>
    <source>Parts that differ ({0})</source>
    <translation>Pièces différentes ({0})</translation>
+  </message>
+  <message>
+   <source>Parts that were replaced come here; the fields below add the first.</source>
+   <translation>Les pièces remplacées apparaissent ici ; les champs ci-dessous ajoutent la première.</translation>
   </message>
   <message>
    <source>Paste positions</source>
@@ -4308,6 +4452,10 @@
    <translation>Listes de prix</translation>
   </message>
   <message>
+   <source>Price lists of the edition in hand come here; a file of them can be read in.</source>
+   <translation>Les listes de prix de l'édition choisie apparaissent ici ; on peut en lire un fichier.</translation>
+  </message>
+  <message>
    <source>Price of an hour of &amp;work</source>
    <translation>Prix d'une heure de tra&amp;vail</translation>
   </message>
@@ -4460,12 +4608,24 @@
    <translation>Devis et pièce</translation>
   </message>
   <message>
+   <source>Quotation: on your terms, drafted, issued and answered. An accepted one agrees its sets.</source>
+   <translation>Devis : à vos conditions, en projet, émis et répondu. Un devis accepté convient de ses ensembles.</translation>
+  </message>
+  <message>
    <source>Quotations in the book</source>
    <translation>Devis du registre</translation>
   </message>
   <message>
    <source>Quotations that a change touches</source>
    <translation>Devis touchés par un changement</translation>
+  </message>
+  <message>
+   <source>Quotations that are saved in the book come here, whichever station they are for.</source>
+   <translation>Les devis enregistrés dans le livre apparaissent ici, quelle que soit leur station.</translation>
+  </message>
+  <message>
+   <source>Quote</source>
+   <translation>Établir un devis</translation>
   </message>
   <message>
    <source>Quote on these terms (Ctrl+Return)</source>
@@ -4592,6 +4752,10 @@
    <translation>Lire la révision {0}</translation>
   </message>
   <message>
+   <source>Read the form back: what hangs there is as built, and inspections fall due from then on.</source>
+   <translation>Relisez le formulaire : ce qui est posé devient comme posé, et les inspections arrivent à échéance dès lors.</translation>
+  </message>
+  <message>
    <source>Read the limits of a jurisdiction, or copy one and change rows.</source>
    <translation>Lire les limites d'un jeu de règles, ou en copier un et changer des lignes.</translation>
   </message>
@@ -4626,6 +4790,10 @@
   <message>
    <source>Ready stations</source>
    <translation>Stations prêtes</translation>
+  </message>
+  <message>
+   <source>Ready stations with a catalog that is invented: its makers, parts and prices exist nowhere.</source>
+   <translation>Stations prêtes avec un catalogue inventé : ses fabricants, pièces et prix n'existent nulle part.</translation>
   </message>
   <message>
    <source>Ready stations:</source>
@@ -5040,6 +5208,10 @@
    <translation>Chercher des devis</translation>
   </message>
   <message>
+   <source>Search the manual</source>
+   <translation>Chercher dans le manuel</translation>
+  </message>
+  <message>
    <source>See the figures in the report</source>
    <translation>Voir les chiffres du rapport</translation>
   </message>
@@ -5244,6 +5416,14 @@
    <translation>Figure à côté de chaque étape que vous faites</translation>
   </message>
   <message>
+   <source>Start</source>
+   <translation>Accueil</translation>
+  </message>
+  <message>
+   <source>Start &amp;view</source>
+   <translation>&amp;Accueil</translation>
+  </message>
+  <message>
    <source>Start a survey of another site.</source>
    <translation>Commencer le relevé d'une autre station.</translation>
   </message>
@@ -5400,8 +5580,24 @@
    <translation>Relevé du livre</translation>
   </message>
   <message>
+   <source>Survey: say for each position what flows, what it serves, and how far it has to reach.</source>
+   <translation>Relevé : dites pour chaque poste ce qui coule, ce qu'il dessert et jusqu'où il doit aller.</translation>
+  </message>
+  <message>
+   <source>Survey: say what hangs there today and what is wanted, above all for vapor.</source>
+   <translation>Relevé : dites ce qui est posé aujourd'hui et ce qui est voulu, surtout pour la vapeur.</translation>
+  </message>
+  <message>
    <source>Surveys</source>
    <translation>Relevés</translation>
+  </message>
+  <message>
+   <source>Surveys changed last</source>
+   <translation>Relevés modifiés en dernier</translation>
+  </message>
+  <message>
+   <source>Surveys changed last, a new one, a file, the demonstration.</source>
+   <translation>Relevés modifiés en dernier, un nouveau, un fichier, la démonstration.</translation>
   </message>
   <message>
    <source>Surveys in the book</source>
@@ -5604,6 +5800,10 @@
    <translation>Essais, réparations, rechanges du système de récupération.</translation>
   </message>
   <message>
+   <source>Text of the license</source>
+   <translation>Texte de la licence</translation>
+  </message>
+  <message>
    <source>Text to write</source>
    <translation>Texte à écrire</translation>
   </message>
@@ -5618,6 +5818,10 @@
   <message>
    <source>The backups of a server are made by whoever keeps it.</source>
    <translation>Les sauvegardes d'un serveur sont faites par qui le gère.</translation>
+  </message>
+  <message>
+   <source>The bar above each page leads through these places and says where each stands.</source>
+   <translation>La barre au-dessus de chaque page mène par ces lieux et dit où en est chacun.</translation>
   </message>
   <message>
    <source>The bill could not be made: {reason}</source>
@@ -5642,6 +5846,10 @@
   <message>
    <source>The book plans with {book}; this survey plans with {survey}.</source>
    <translation>Le registre planifie avec {book}, ce relevé avec {survey}.</translation>
+  </message>
+  <message>
+   <source>The catalog Demonstration, its makers and prices are invented.</source>
+   <translation>Le catalogue Demonstration, ses fabricants et ses prix sont inventés.</translation>
   </message>
   <message>
    <source>The conversion could not be worked out: {reason}</source>
@@ -5724,8 +5932,20 @@
    <translation>Chiffre du propriétaire</translation>
   </message>
   <message>
+   <source>The page of the manual that fits what has the keyboard; words of the trade; the source of every rule.</source>
+   <translation>La page du manuel pour ce qui a le clavier ; mots du métier ; la source de chaque règle.</translation>
+  </message>
+  <message>
    <source>The part</source>
    <translation>La pièce</translation>
+  </message>
+  <message>
+   <source>The parts of the catalog in hand come here. A supplier's table brings many at once.</source>
+   <translation>Les pièces du catalogue choisi apparaissent ici. Le tableau d'un fournisseur en apporte beaucoup à la fois.</translation>
+  </message>
+  <message>
+   <source>The prices of a quotation come here once a survey is quoted.</source>
+   <translation>Les prix d'un devis apparaissent ici dès qu'un relevé est chiffré.</translation>
   </message>
   <message>
    <source>The program met a fault of its own and did not finish the last step. Your survey: {state}.</source>
@@ -5806,6 +6026,10 @@
   <message>
    <source>The table ends in 2020 and is never prolonged without being asked.</source>
    <translation>La table finit en 2020 et n'est jamais prolongée sans qu'on le demande.</translation>
+  </message>
+  <message>
+   <source>The terms are in hand.</source>
+   <translation>Les conditions sont prêtes.</translation>
   </message>
   <message>
    <source>The two surveys do not go together. Keep both, or one of them.</source>
@@ -5892,6 +6116,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Ce n'est pas une image PNG ou JPEG.</translation>
   </message>
   <message>
+   <source>This package brings no text of its license.</source>
+   <translation>Ce paquet n'apporte pas le texte de sa licence.</translation>
+  </message>
+  <message>
    <source>This picture cannot be read.</source>
    <translation>Cette image ne peut être lue.</translation>
   </message>
@@ -5918,6 +6146,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Thread standard, size, gender and path, such as NPT 3/4 male single.</source>
    <translation>Norme de filetage, taille, genre et voie, comme NPT 3/4 male single.</translation>
+  </message>
+  <message>
+   <source>Three jobs in pictures</source>
+   <translation>Trois métiers en images</translation>
   </message>
   <message>
    <source>Three letters of ISO 4217, such as EUR.</source>
@@ -6134,6 +6366,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Vehicles and their onboard recovery</source>
    <translation>Véhicules et récupération embarquée</translation>
+  </message>
+  <message>
+   <source>Version</source>
+   <translation>Version</translation>
   </message>
   <message>
    <source>Wa&amp;y round the vehicle</source>
@@ -6556,6 +6792,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Quels &amp;facteurs d'émission ?</translation>
   </message>
   <message>
+   <source>Whose pages</source>
+   <translation>Pages de qui</translation>
+  </message>
+  <message>
    <source>Why</source>
    <translation>Motif</translation>
   </message>
@@ -6768,6 +7008,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>un montant fixe</translation>
   </message>
   <message>
+   <source>a note</source>
+   <translation>une note</translation>
+  </message>
+  <message>
    <source>a photo of the record</source>
    <translation>une photo du procès-verbal</translation>
   </message>
@@ -6856,6 +7100,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>en prévision</translation>
   </message>
   <message>
+   <source>being worked out</source>
+   <translation>en cours</translation>
+  </message>
+  <message>
    <source>book</source>
    <translation>registre</translation>
   </message>
@@ -6874,6 +7122,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>cannot be planned</source>
    <translation>ne peut être planifié</translation>
+  </message>
+  <message>
+   <source>caution</source>
+   <translation>attention</translation>
   </message>
   <message>
    <source>changed</source>
@@ -7032,6 +7284,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>disparue</translation>
   </message>
   <message>
+   <source>in order</source>
+   <translation>en ordre</translation>
+  </message>
+  <message>
    <source>is in a currency that is not wanted</source>
    <translation>dans une monnaie non demandée</translation>
   </message>
@@ -7136,12 +7392,20 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>aucun encore</translation>
   </message>
   <message>
+   <source>not answered yet</source>
+   <translation>pas encore répondu</translation>
+  </message>
+  <message>
    <source>not chosen in any option</source>
    <translation>choisi dans aucune option</translation>
   </message>
   <message>
    <source>not dated</source>
    <translation>non daté</translation>
+  </message>
+  <message>
+   <source>not in order</source>
+   <translation>pas en ordre</translation>
   </message>
   <message>
    <source>not in the table</source>
@@ -7598,6 +7862,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{0} sets are agreed; papers show them from now on.</source>
    <translation>{0} ensembles sont convenus ; les documents les montrent désormais.</translation>
+  </message>
+  <message>
+   <source>{0} surveys</source>
+   <translation>{0} relevés</translation>
   </message>
   <message>
    <source>{0} surveys cannot be planned with both.</source>

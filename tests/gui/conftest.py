@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import shutil
 from collections.abc import Iterator
 from pathlib import Path
@@ -20,6 +21,10 @@ from spoutline.gui.window.verbs import Verbs
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.survey import Survey
 from spoutline.units.accepted import UnitSystem
+
+# Qt's own screen for tests holds 800 x 800, and the window shows less there; ours is one that people have
+if os.environ.get("QT_QPA_PLATFORM") == "offscreen":
+    os.environ["QT_QPA_PLATFORM"] = f"offscreen:configfile={Path(__file__).with_name('screen.json')}"
 
 
 @pytest.fixture(scope="session")

@@ -92,6 +92,45 @@ def test_every_page_fits_a_small_window_in_every_language(spoken: tuple[Language
     assert cut == []
 
 
+def test_every_page_can_be_used_at_two_hundred_percent(spoken: tuple[Language, MainWindow]) -> None:
+    """A screen of 1440 x 900 holds 720 x 450 at 200 %: nothing is wider, and pages scroll upright."""
+    _, window = spoken
+    place = window.workplace
+    assert place is not None
+    too_large, sideways = [], []
+    window.resize(WIDTH_PX, HEIGHT_PX)
+    for page in PAGES:
+        if page is not None:
+            window.actions_by_id[page].trigger()
+        window.resize(720, 450)
+        QApplication.processEvents()
+        if (window.width(), window.height()) != (720, 450):
+            too_large.append((page, window.width(), window.height()))
+        if page is not ActionId.CATALOGUES and place.room.horizontalScrollBar().maximum() > 0:
+            sideways.append((page, place.room.horizontalScrollBar().maximum()))
+        assert place.place_bar.isVisible()
+    assert too_large == []
+    assert sideways == []
+    # the parts beside a page are there on demand
+    window.actions_by_id[ActionId.WALK].trigger()
+    QApplication.processEvents()
+    assert not place.site_panel.isVisible()
+    assert place.next_button.isVisible()
+    assert window.rect().contains(place.next_button.mapTo(window, place.next_button.rect().bottomRight()))
+    place.site_button.click()
+    assert place.site_panel.isVisible()
+    place.site_button.click()
+    place.drawing_button.click()
+    assert place.side_panel.drawing.isVisible()
+    place.drawing_button.click()
+    # and beside it again where there is room
+    window.resize(WIDTH_PX, HEIGHT_PX)
+    QApplication.processEvents()
+    assert place.site_panel.isVisible()
+    assert place.side_panel.isVisible()
+    assert not place.site_button.isVisible()
+
+
 def test_choices_of_positions_are_told_and_written_in_every_language(spoken: tuple[Language, MainWindow]) -> None:
     language, window = spoken
     window.actions_by_id[ActionId.GRID].trigger()

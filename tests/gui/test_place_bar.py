@@ -49,7 +49,7 @@ def test_commands_of_the_menu_move_the_mark_too(window: MainWindow, workplace: W
 
 
 def test_arrow_keys_go_along_and_return_goes_there(qtbot: QtBot, window: MainWindow, workplace: Workplace) -> None:
-    first, second = workplace.place_bar.buttons[:2]
+    first, second = workplace.place_bar.buttons[1:3]
     window.activateWindow()
     first.setFocus()
     QTest.keyClick(first, Qt.Key.Key_Right)
@@ -115,6 +115,9 @@ def test_names_of_places_are_whole(qtbot: QtBot, window: MainWindow, workplace: 
 
 
 def test_a_notice_moves_nothing(window: MainWindow, workplace: Workplace) -> None:
+    window.notify("Something.")
+    QApplication.processEvents()
+    window.notices.put_away()
     QApplication.processEvents()
     before = workplace.next_button.mapTo(window, workplace.next_button.rect().topLeft())
     size = workplace.size()

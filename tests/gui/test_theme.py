@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import itertools
 import re
+from dataclasses import fields
 from pathlib import Path
 
 import pytest
@@ -13,10 +14,26 @@ from PySide6.QtWidgets import QApplication, QComboBox
 from pytestqt.qtbot import QtBot
 
 from spoutline.gui.roles import Tone
+from spoutline.gui.widgets import theme
 from spoutline.gui.widgets.marks import paint_mark
-from spoutline.gui.widgets.theme import DARK, LIGHT, Colours, dress, palette_of, style_sheet
+from spoutline.gui.widgets.theme import (
+    DARK,
+    DARK_CONTRAST,
+    LIGHT,
+    LIGHT_CONTRAST,
+    READY,
+    Colours,
+    ThemeChoice,
+    colours_now,
+    colours_of_desktop,
+    dress,
+    palette_of,
+    style_sheet,
+)
 
+NAMES = ["light", "dark", "light contrast", "dark contrast"]
 TEXT_MINIMUM = 4.5  # WCAG 2.2, success criterion 1.4.3, level AA
+TEXT_ENHANCED = 7.0  # WCAG 2.2, success criterion 1.4.6, level AAA: what high contrast is for
 MARK_MINIMUM = 3.0  # WCAG 2.2, success criterion 1.4.11, level AA
 
 
@@ -37,7 +54,7 @@ def test_the_formula_gives_the_published_extremes() -> None:
     assert contrast("#777777", "#777777") == 1.0
 
 
-@pytest.mark.parametrize("colours", [LIGHT, DARK], ids=["light", "dark"])
+@pytest.mark.parametrize("colours", READY, ids=NAMES)
 def test_every_text_pair_can_be_read(colours: Colours) -> None:
     grounds = (colours.backdrop, colours.card, colours.stripe, colours.sheet)
     texts = (colours.text, colours.quiet_text, colours.bad, colours.accent, colours.caution, colours.good)
@@ -45,9 +62,67 @@ def test_every_text_pair_can_be_read(colours: Colours) -> None:
         assert contrast(text, ground) >= TEXT_MINIMUM, (text, ground)
     assert contrast(colours.on_accent, colours.accent) >= TEXT_MINIMUM
     assert contrast(colours.text, colours.soft) >= TEXT_MINIMUM
+    assert contrast(colours.quiet_text, colours.soft) >= TEXT_MINIMUM or colours in (LIGHT, DARK)
 
 
-@pytest.mark.parametrize("colours", [LIGHT, DARK], ids=["light", "dark"])
+@pytest.mark.parametrize("colours", [LIGHT_CONTRAST, DARK_CONTRAST], ids=NAMES[2:])
+def test_high_contrast_is_more_than_the_least(colours: Colours) -> None:
+    for text in (colours.text, colours.quiet_text, colours.bad, colours.accent, colours.caution, colours.good):
+        for ground in (colours.backdrop, colours.card, colours.stripe, colours.sheet, colours.soft):
+            assert contrast(text, ground) >= TEXT_ENHANCED, (text, ground)
+    for frame in (colours.frame, colours.line):
+        for ground in (colours.backdrop, colours.card):
+            assert contrast(frame, ground) >= TEXT_MINIMUM, (frame, ground)
+
+
+@pytest.mark.parametrize("colours", READY, ids=NAMES)
+def test_frames_and_chosen_icons_can_be_seen_on_every_ground(colours: Colours) -> None:
+    for ground in (colours.backdrop, colours.card, colours.stripe, colours.sheet):
+        assert contrast(colours.frame, ground) >= MARK_MINIMUM, ground
+        assert contrast(colours.accent, ground) >= MARK_MINIMUM, ground  # frame of the focus, bar of the chosen tab
+    # a mark on a chosen row stands on a plate of the card's colour, which stands out from the row
+    assert contrast(colours.card, colours.accent) >= MARK_MINIMUM
+    # icons of a tool that is switched on lie on the soft ground
+    assert contrast(colours.text, colours.soft) >= MARK_MINIMUM
+    for mark in (colours.good, colours.caution, colours.bad, colours.question, colours.note, colours.frame):
+        assert contrast(mark, colours.soft) >= MARK_MINIMUM, mark  # marks of the place in view on the switcher
+
+
+def test_the_colours_of_a_desktop_with_high_contrast_are_taken_as_they_are() -> None:
+    palette, role = QPalette(), QPalette.ColorRole
+    wanted = {role.WindowText: "#ffff00", role.Window: "#000000", role.Highlight: "#00ff00",
+              role.HighlightedText: "#000000"}  # fmt: skip
+    for one, name in wanted.items():
+        palette.setColor(one, QColor(name))
+    colours = colours_of_desktop(palette)
+    assert {getattr(colours, field.name) for field in fields(Colours)} == set(wanted.values())
+    assert (colours.text, colours.backdrop, colours.accent) == ("#ffff00", "#000000", "#00ff00")
+    assert "@" not in style_sheet(colours)
+
+
+def test_a_desktop_that_asks_for_high_contrast_gets_its_own_colours(
+    qapp: QApplication, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(theme, "wants_contrast", lambda _: True)
+    dress(qapp, ThemeChoice.DESKTOP)
+    used = colours_now()
+    assert used.frame == used.text
+    assert used not in READY
+    assert qapp.palette().color(QPalette.ColorRole.WindowText).name() == used.text
+    dress(qapp, dark=False)
+    assert colours_now() is LIGHT
+
+
+def test_each_choice_of_a_theme_has_its_colours(qapp: QApplication) -> None:
+    for choice, colours in ((ThemeChoice.LIGHT, LIGHT), (ThemeChoice.DARK, DARK)):
+        dress(qapp, choice)
+        assert colours_now() is colours
+    dress(qapp, ThemeChoice.CONTRAST)
+    assert colours_now() in (LIGHT_CONTRAST, DARK_CONTRAST)
+    dress(qapp, dark=False)
+
+
+@pytest.mark.parametrize("colours", READY, ids=NAMES)
 def test_frames_marks_and_lines_of_the_drawing_can_be_seen(colours: Colours) -> None:
     for mark in (colours.good, colours.caution, colours.bad, colours.question, colours.note, colours.frame):
         assert contrast(mark, colours.card) >= MARK_MINIMUM, mark
@@ -55,7 +130,7 @@ def test_frames_marks_and_lines_of_the_drawing_can_be_seen(colours: Colours) -> 
         assert contrast(line, colours.sheet) >= MARK_MINIMUM, line
 
 
-@pytest.mark.parametrize("colours", [LIGHT, DARK], ids=["light", "dark"])
+@pytest.mark.parametrize("colours", READY, ids=NAMES)
 def test_palette_has_own_highlight_and_placeholder(qapp: QApplication, colours: Colours) -> None:
     palette, role = palette_of(colours), QPalette.ColorRole
     for group in (QPalette.ColorGroup.Active, QPalette.ColorGroup.Inactive):
@@ -72,8 +147,8 @@ def test_palette_has_own_highlight_and_placeholder(qapp: QApplication, colours: 
 
 
 def test_style_sheet_has_no_open_place() -> None:
-    assert "@" not in style_sheet(LIGHT)
-    assert "@" not in style_sheet(DARK)
+    for colours in READY:
+        assert "@" not in style_sheet(colours)
 
 
 def test_marks_differ_in_shape_and_not_in_colour_alone(qapp: QApplication) -> None:

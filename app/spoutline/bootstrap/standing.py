@@ -18,10 +18,12 @@ if TYPE_CHECKING:
 class StationStanding:
     """Where the work on a station stands.
 
-    ``quotations`` are those of its site, the one changed last first; ``recorded`` are the labels of positions of the
-    survey with a commissioning record; ``planned_with`` is the edition that its plans draw on.
+    ``surveys`` counts those of the book; ``quotations`` are those of its site, the one changed last first;
+    ``recorded`` are the labels of positions with a commissioning record; ``planned_with`` is the edition that plans
+    draw on.
     """
 
+    surveys: int
     quotations: tuple[QuotationEntry, ...]
     recorded: frozenset[str]
     planned_with: EditionRef
@@ -36,6 +38,7 @@ def station_standing(
     labels = {one.label for one in survey.positions}
     recorded = {one.record.position for one in opened.position_records.commissioning(name)}
     return StationStanding(
+        surveys=len(opened.entries()),
         quotations=tuple(sorted(entries, key=lambda one: (one.changed_at, one.id), reverse=True)),
         recorded=frozenset(labels & recorded),
         planned_with=planned_with(survey),

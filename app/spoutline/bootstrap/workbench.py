@@ -26,6 +26,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.coverage import CoverageService
     from spoutline.bootstrap.dispenser_types import DispenserTypeService
     from spoutline.bootstrap.installer import InstallerService
+    from spoutline.bootstrap.manual import Manual
     from spoutline.bootstrap.position_tables import PositionTableService
     from spoutline.bootstrap.quotations import QuotationService
     from spoutline.bootstrap.standing import StationStanding
@@ -311,6 +312,13 @@ class Workbench:
 
         chosen = self.book().setting(SettingName.JURISDICTION) or ""
         return chosen if chosen in self._jurisdictions.ids() else ""
+
+    def manual(self, display: Display, jurisdiction: str, language: Language | None = None) -> Manual:
+        """Return the manual, its page of rules with the limits of a jurisdiction in ``display``'s units."""
+        from spoutline.bootstrap.manual import Manual
+
+        wanted = language or self._language
+        return Manual(wanted, lambda: self.story(display, wanted), lambda: self._jurisdictions.one(jurisdiction))
 
     def files_in_use(self) -> tuple[InUse, ...]:
         """Return the files that the program draws on: no output may take the place of one."""

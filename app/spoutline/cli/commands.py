@@ -44,5 +44,6 @@ COMMANDS: tuple[Command, ...] = (
         also="rules",
     ),
     Command("book", "back the book up, restore and check it, print the roles of a shared one", "book"),
+    Command("help", "read the manual: a page, words of the trade, the source of every rule, licenses", "manual"),
     Command("demo", "print a ready demo survey", "demo"),
 )

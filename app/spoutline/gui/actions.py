@@ -20,6 +20,7 @@ class MenuId(StrEnum):
 class ActionId(StrEnum):
     """Every command of the window."""
 
+    START = "start"
     SURVEYS = "surveys"
     NEW_SURVEY = "new_survey"
     IMPORT_SURVEY = "import_survey"
@@ -64,6 +65,8 @@ class ActionId(StrEnum):
     ENLARGE = "enlarge"
     REDUCE = "reduce"
     FIT_DRAWING = "fit_drawing"
+    HELP = "help"
+    TOUR = "tour"
     KEYS = "keys"
     ABOUT = "about"
 
@@ -83,6 +86,13 @@ class ActionRecord:
 
 
 ACTIONS: tuple[ActionRecord, ...] = (
+    ActionRecord(
+        id=ActionId.START,
+        menu=MenuId.SURVEY,
+        title="Start &view",
+        keys="Ctrl+Home",
+        hint="Surveys changed last, a new one, a file, the demonstration.",
+    ),
     ActionRecord(
         id=ActionId.SURVEYS,
         menu=MenuId.SURVEY,
@@ -378,7 +388,19 @@ ACTIONS: tuple[ActionRecord, ...] = (
         keys="Ctrl+0",
         hint="Show the whole drawing.",
     ),
-    ActionRecord(id=ActionId.KEYS, menu=MenuId.HELP, title="&Keys", keys="F1", hint="All commands with their keys."),
+    ActionRecord(
+        id=ActionId.HELP,
+        menu=MenuId.HELP,
+        title="&Help",
+        keys="F1",
+        hint="The page of the manual that fits what has the keyboard; words of the trade; the source of every rule.",
+    ),
+    ActionRecord(
+        id=ActionId.TOUR, menu=MenuId.HELP, title="&Three jobs in pictures", hint="How each of three people works here."
+    ),
+    ActionRecord(
+        id=ActionId.KEYS, menu=MenuId.HELP, title="&Keys", keys="Ctrl+F1", hint="All commands with their keys."
+    ),
     ActionRecord(
         id=ActionId.ABOUT, menu=MenuId.HELP, title="&About and safety", hint="What this program can and cannot say."
     ),

@@ -11,6 +11,7 @@ from spoutline.gui.actions import ActionId
 class Place(StrEnum):
     """Where a person can be in the window."""
 
+    START = "start"
     SURVEY = "survey"
     POSITIONS = "positions"
     PARTS = "parts"
@@ -30,6 +31,7 @@ class PlaceRecord:
 
 
 PLACES: tuple[PlaceRecord, ...] = (
+    PlaceRecord(place=Place.START, title="Start", action=ActionId.START),
     PlaceRecord(place=Place.SURVEY, title="Survey", action=ActionId.WALK),
     PlaceRecord(place=Place.POSITIONS, title="All positions", action=ActionId.GRID),
     PlaceRecord(place=Place.PARTS, title="Parts list", action=ActionId.BILL),

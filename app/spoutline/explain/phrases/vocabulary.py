@@ -10,6 +10,7 @@ from spoutline.calc.friction import FlowRegime
 from spoutline.calc.liquid_hazards import ConductivityClass, FlashClass
 from spoutline.calc.liquids import LiquidWarning
 from spoutline.explain.phrases.coverage_words import CoverageWord
+from spoutline.explain.phrases.manual_words import ManualWord
 from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.phrases.part_terms import PartTerm
 from spoutline.explain.phrases.part_words import PartWord
@@ -97,6 +98,7 @@ _LISTS: Final[tuple[type[StrEnum], ...]] = (
     Charge,
     PartWord,
     PartTerm,
+    ManualWord,
 )
 
 VOCABULARY: Final[dict[str, type[StrEnum]]] = {members.__name__: members for members in _LISTS}

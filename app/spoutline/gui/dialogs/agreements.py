@@ -24,6 +24,8 @@ from spoutline.planning.agreement.comparison import ComparedPosition, agreed_set
 class AgreementsDialog(FormDialog):
     """Reads only. ``withdraw_wanted`` says whether the person wants to take the last agreement back."""
 
+    help_topic = "agreed_sets"
+
     def __init__(
         self,
         entries: Sequence[AgreedSets],

@@ -35,6 +35,8 @@ class BackupsDialog(FormDialog):
     ``may_restore`` is asked before the book is replaced: what is unsaved in the window would not be in the backup.
     """
 
+    help_topic = "book"
+
     def __init__(
         self,
         keeping: KeepingService,

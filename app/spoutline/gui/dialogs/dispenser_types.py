@@ -39,6 +39,8 @@ from spoutline.whole_files import write_file
 class DispenserTypesDialog(FormDialog):
     """Keeps the types of the book; the survey with a type chosen is in ``after`` once accepted by choosing one."""
 
+    help_topic = "surveys"
+
     def __init__(self, session: Session, tools: IntakeTools, parent: QWidget | None = None) -> None:
         super().__init__(tr("Dispenser types"), parent)
         self._tools, self._session, self._survey = tools, session, session.survey

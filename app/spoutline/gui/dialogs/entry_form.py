@@ -32,6 +32,8 @@ class EntryDialog(FormDialog):
     ``before`` is the entry as the draft holds it, None for a new part. Once accepted ``after`` is what was put.
     """
 
+    help_topic = "catalog"
+
     def __init__(
         self,
         before: CatalogueEntry | None,

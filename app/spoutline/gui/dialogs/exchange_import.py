@@ -23,6 +23,8 @@ class ExchangeCounts:
 class ExchangeImportDialog(FormDialog):
     """Asks how a file goes into a draft; ``keeps_others`` says what was answered once it is accepted."""
 
+    help_topic = "catalog"
+
     def __init__(self, name: str, file_name: str, counts: ExchangeCounts, parent: QWidget | None = None) -> None:
         super().__init__(tr("Read an exchange file"), parent)
         self.body.addWidget(plain_label(tr("{file} into the draft of {catalog}").format(file=file_name, catalog=name)))

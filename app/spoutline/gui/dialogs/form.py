@@ -2,14 +2,23 @@
 
 from __future__ import annotations
 
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QMessageBox, QPushButton, QVBoxLayout, QWidget
 
+from spoutline.gui.help_place import desk_of, explained_by, topic_of
+from spoutline.gui.places import Place
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.wording import tr
 
 
 class FormDialog(QDialog):
-    """A dialog with a body, a fault line and buttons. Escape closes it and changes nothing."""
+    """A dialog with a body, a fault line and buttons. Escape closes it and changes nothing.
+
+    F1 leads to the page of the manual that ``help_topic`` names, or to that of the field with the keyboard.
+    """
+
+    help_topic = "window"
 
     def __init__(self, title: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -23,6 +32,7 @@ class FormDialog(QDialog):
         self.fault_label: QLabel = plain_label("", "fault", wraps=True)
         self.fault_label.hide()
         outer.addWidget(self.fault_label)
+        explained_by(self, self.help_topic)
         self.foot = QHBoxLayout()
         self.foot.addStretch(1)
         outer.addLayout(self.foot)
@@ -53,6 +63,18 @@ class FormDialog(QDialog):
         close.setAutoDefault(False)
         close.clicked.connect(self.accept)
         self.foot.addWidget(close)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Qt: F1 opens the manual."""
+        if event.key() == Qt.Key.Key_F1 and not event.modifiers():
+            self._ask_help()
+        else:
+            super().keyPressEvent(event)
+
+    def _ask_help(self) -> None:
+        desk = desk_of(self)
+        if desk is not None:
+            desk.open_help(topic_of(self.focusWidget() or self, Place.SURVEY), self)
 
     def show_fault(self, text: str) -> None:
         """Say what is wrong and what would be right; an empty text takes it away."""

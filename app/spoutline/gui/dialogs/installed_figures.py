@@ -20,6 +20,8 @@ from spoutline.units.display import Display
 class InstalledFiguresDialog(FormDialog):
     """Asks for a described part; the survey with the answers is in ``after`` once the dialog is accepted."""
 
+    help_topic = "conversions"
+
     def __init__(  # noqa: PLR0917 - what the edit takes, and a parent
         self,
         survey: Survey,

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QPlainTextEdit, QWidget
 
+from spoutline.bootstrap.licenses import PackageLicense, license_text, package_licenses
 from spoutline.gui.actions import ACTIONS, ActionRecord
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.models.record_table import Column, RecordTable
@@ -46,6 +47,29 @@ class AboutDialog(FormDialog):
         purpose = tr("Specifies the hanging hardware of motor-fuel dispensers: what fits, why, and what it costs.")
         self.body.addWidget(plain_label(purpose, wraps=True))
         self.body.addWidget(plain_label(advice, wraps=True))
-        self.body.addWidget(plain_label(tr("Catalog, makers and prices are invented."), "quiet", wraps=True))
+        told = tr("The catalog Demonstration, its makers and prices are invented.")
+        self.body.addWidget(plain_label(told, "quiet", wraps=True))
+        self.body.addWidget(plain_label(tr("Made with these packages; open one to read its license."), wraps=True))
+        columns: tuple[Column[PackageLicense], ...] = (
+            Column(title=tr("Package"), text=lambda one: one.name),
+            Column(title=tr("Version"), text=lambda one: one.version),
+            Column(title=tr("License"), text=lambda one: one.license, hint=lambda one: one.license),
+        )
+        self.model: RecordTable[PackageLicense] = RecordTable(columns, self)
+        self.model.show_records(package_licenses())
+        self.table = Table(tr("Packages with their licenses"), self, shares=(3, 2, 5))
+        self.table.setModel(self.model)
+        self.table.opened.connect(self._show_text)
+        self.table.picked.connect(self._show_text)
+        self.text = QPlainTextEdit(self)
+        self.text.setReadOnly(True)
+        self.text.setAccessibleName(tr("Text of the license"))
+        self.body.addWidget(self.table, 2)
+        self.body.addWidget(self.text, 2)
+        self.table.fit_columns()
         self.add_close()
-        self.resize(520, 260)
+        self.resize(720, 620)
+
+    def _show_text(self, record: object) -> None:
+        if isinstance(record, PackageLicense):
+            self.text.setPlainText(license_text(record.name) or tr("This package brings no text of its license."))

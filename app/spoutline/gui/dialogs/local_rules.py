@@ -35,6 +35,8 @@ if TYPE_CHECKING:
 class LocalRulesDialog(FormDialog):
     """Lists the jurisdictions and their rows. ``changed`` says whether an own one was saved or removed."""
 
+    help_topic = "jurisdictions"
+
     def __init__(
         self, workbench: Workbench, present_id: str, parent: QWidget | None = None, survey: Survey | None = None
     ) -> None:

@@ -16,6 +16,8 @@ _REASON_ROOM = 2000
 class NamedStepDialog(FormDialog):
     """Asks for the name of the person who takes a step, and why."""
 
+    help_topic = "agreed_sets"
+
     def __init__(
         self,
         title: str,

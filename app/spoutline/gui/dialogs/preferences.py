@@ -43,6 +43,8 @@ class PreferencesDialog(FormDialog):
     ``keep_data_in`` takes another data folder and says whether it held a book already.
     """
 
+    help_topic = "languages_and_units"
+
     def __init__(
         self,
         workbench: Workbench,

@@ -35,6 +35,8 @@ _TONES = {
 class ProgrammeDialog(FormDialog):
     """Runs a programme and shows it, the last one of the book at first; ``processes`` None takes one for each core."""
 
+    help_topic = "conversions"
+
     def __init__(
         self, workbench: Workbench, jobs: Jobs, parent: QWidget | None = None, *, processes: int | None = None
     ) -> None:

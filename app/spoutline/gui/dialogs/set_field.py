@@ -23,6 +23,8 @@ _MOST_TOLD = 4
 class SetFieldDialog(FormDialog):
     """Asks for a field that all the parts have, and for what it is to hold; ``after`` are the entries then."""
 
+    help_topic = "catalog"
+
     def __init__(self, entries: Sequence[CatalogueEntry], word: Word, parent: QWidget | None = None) -> None:
         super().__init__(tr("One field of {0} parts").format(len(entries)), parent)
         self._entries, self._word = tuple(entries), word

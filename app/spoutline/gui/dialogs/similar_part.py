@@ -24,6 +24,8 @@ Find = Callable[[str], EntriesFound]
 class SimilarPartDialog(FormDialog):
     """Looks parts up as one types; ``chosen`` is the part once the dialog is accepted."""
 
+    help_topic = "catalog"
+
     def __init__(self, find: Find, story: Story, count: int, parent: QWidget | None = None) -> None:
         super().__init__(tr("Figures of a similar part"), parent)
         self._find = find

@@ -37,6 +37,8 @@ class SurveysDialog(FormDialog):
     Once accepted, ``chosen`` is the one to turn to and ``notes`` say how its file was understood.
     """
 
+    help_topic = "surveys"
+
     def __init__(self, workbench: Workbench, present_id: int | None, parent: QWidget | None = None) -> None:
         super().__init__(tr("Surveys"), parent)
         self._workbench, self._present_id = workbench, present_id

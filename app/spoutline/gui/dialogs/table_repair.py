@@ -29,6 +29,8 @@ class RepairKind(StrEnum):
 class TableRepairDialog(FormDialog):
     """Asks what is done to which rows; the step is in ``step`` once accepted."""
 
+    help_topic = "catalog"
+
     def __init__(
         self,
         columns: Sequence[MappedColumn],

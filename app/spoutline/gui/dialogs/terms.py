@@ -75,6 +75,8 @@ class TermsDialog(FormDialog):
     that the program draws on, which the terms are not written over.
     """
 
+    help_topic = "quotations"
+
     def __init__(
         self,
         service: QuotationService,

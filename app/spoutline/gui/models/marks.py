@@ -4,11 +4,31 @@ from __future__ import annotations
 
 from spoutline.explain.plan.assumed import own_findings
 from spoutline.gui.roles import Tone
+from spoutline.gui.wording import tr
 from spoutline.model.answered import is_surveyed
 from spoutline.model.check import Check, Outcome
 from spoutline.model.finding import Finding, Severity, Verdict
 from spoutline.model.plan import JudgedSet, PlanStatus, PositionPlan
 from spoutline.model.survey import Position
+
+_WORDS = {
+    Tone.GOOD: "in order",
+    Tone.CAUTION: "caution",
+    Tone.BAD: "not in order",
+    Tone.QUESTION: "a question is open",
+    Tone.NOTE: "a note",
+    Tone.WORKING: "being worked out",
+    Tone.OPEN: "not answered yet",
+}
+
+
+def told_with_mark(text: str, tone: Tone | None, hint: str = "") -> str:
+    """Return what a screen reader says of a cell: its text and what its mark says; ``hint`` where that says more."""
+    if tone is None:
+        return text
+    if hint:
+        return hint if hint.startswith(text) else f"{text}: {hint}"
+    return f"{text}: {tr(_WORDS[Tone(tone)])}" if text else tr(_WORDS[Tone(tone)])
 
 
 def tone_of_position(position: Position | None, plan: PositionPlan | None) -> Tone:

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import QAbstractItemModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 from PySide6.QtGui import QFont
 
+from spoutline.gui.models.marks import told_with_mark
 from spoutline.gui.roles import Role, Tone
 
 Index = QModelIndex | QPersistentModelIndex
@@ -113,6 +114,9 @@ class NodeTree(QAbstractItemModel):
         match role:
             case Qt.ItemDataRole.DisplayRole:
                 return node.cells[index.column()] if index.column() < len(node.cells) else ""
+            case Qt.ItemDataRole.AccessibleTextRole:
+                cell = node.cells[index.column()] if index.column() < len(node.cells) else ""
+                return told_with_mark(cell, node.tone, node.hint) if index.column() == 0 else cell
             case Qt.ItemDataRole.ToolTipRole:
                 return node.hint or None
             case Qt.ItemDataRole.FontRole if node.is_head:

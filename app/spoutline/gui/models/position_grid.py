@@ -8,6 +8,7 @@ from enum import StrEnum
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, QSortFilterProxyModel, Qt
 
 from spoutline.explain.plan.words import Words
+from spoutline.gui.models.marks import told_with_mark
 from spoutline.gui.roles import Role, Tone
 from spoutline.gui.wording import tr
 from spoutline.model.survey import Position, Survey
@@ -93,6 +94,9 @@ class PositionGrid(QAbstractTableModel):
             case Qt.ItemDataRole.TextAlignmentRole:
                 side = Qt.AlignmentFlag.AlignRight if field.dimension else Qt.AlignmentFlag.AlignLeft
                 return int(side | Qt.AlignmentFlag.AlignVCenter)
+            case Qt.ItemDataRole.AccessibleTextRole:
+                shown = self._worded(position, field) or cell_text(position, field, self._display)
+                return told_with_mark(shown, self._tone(position.label) if index.column() == 0 else None)
             case Role.SORT:
                 value = cell_value(position, field)
                 return value if isinstance(value, int | float) else str(value or "").casefold()

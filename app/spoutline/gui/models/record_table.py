@@ -8,6 +8,7 @@ from typing import Any, Generic, TypeVar
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, QSortFilterProxyModel, Qt
 
+from spoutline.gui.models.marks import told_with_mark
 from spoutline.gui.roles import Role, Tone
 
 RecordT = TypeVar("RecordT")
@@ -68,6 +69,8 @@ class RecordTable(QAbstractTableModel, Generic[RecordT]):
         match role:
             case Qt.ItemDataRole.DisplayRole:
                 return column.text(record)
+            case Qt.ItemDataRole.AccessibleTextRole:
+                return told_with_mark(column.text(record), column.tone(record) if column.tone else None)
             case Qt.ItemDataRole.ToolTipRole:
                 return column.hint(record) if column.hint else None
             case Qt.ItemDataRole.TextAlignmentRole:

@@ -45,6 +45,7 @@ def standings(
     is what the book holds, None while it is being read.
     """
     return {
+        Place.START: _kept(known),
         Place.SURVEY: _surveyed(survey),
         Place.POSITIONS: _fitting([tone(one.label) for one in survey.positions]),
         Place.PARTS: _sets(source, agreed),
@@ -53,6 +54,13 @@ def standings(
         Place.INSTALLER: _built(len(survey.positions), known),
         Place.CATALOGUES: _planned_with(known),
     }
+
+
+def _kept(known: StationStanding | None) -> Standing:
+    if known is None:
+        return Standing(Tone.WORKING, "")
+    words = tr("{0} surveys") if known.surveys != 1 else tr("1 survey")
+    return Standing(Tone.NOTE, words.format(known.surveys))
 
 
 def _surveyed(survey: Survey) -> Standing:

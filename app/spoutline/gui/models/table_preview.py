@@ -6,6 +6,7 @@ from collections.abc import Mapping
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt, Signal
 
+from spoutline.gui.models.marks import told_with_mark
 from spoutline.gui.roles import Role, Tone
 from spoutline.gui.wording import tr
 from spoutline.planning.table_intake.cell_values import FaultKind
@@ -114,6 +115,8 @@ class TablePreview(QAbstractTableModel):
                 field = self._columns[column].field
                 side = Qt.AlignmentFlag.AlignRight if field and field.cell in _NUMBERS else Qt.AlignmentFlag.AlignLeft
                 return int(side | Qt.AlignmentFlag.AlignVCenter)
+            case Qt.ItemDataRole.AccessibleTextRole:
+                return told_with_mark(self._shown(row, column), self._tone(row, column), self._hint(row, column) or "")
             case Role.CHOICES:
                 return self._choices(column)
             case Role.TONE:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt, Signal
 
+from spoutline.gui.models.marks import told_with_mark
 from spoutline.gui.roles import Role, Tone
 
 Index = QModelIndex | QPersistentModelIndex
@@ -137,6 +138,8 @@ class TextRows(QAbstractTableModel):
             case Qt.ItemDataRole.TextAlignmentRole:
                 side = Qt.AlignmentFlag.AlignRight if column.is_number else Qt.AlignmentFlag.AlignLeft
                 return int(side | Qt.AlignmentFlag.AlignVCenter)
+            case Qt.ItemDataRole.AccessibleTextRole:
+                return told_with_mark(column.shown(text), Tone.BAD if fault else None, fault)
             case Role.TONE:
                 return Tone.BAD if fault else None
         return None

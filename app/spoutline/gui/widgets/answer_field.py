@@ -130,6 +130,10 @@ class AnswerField(QWidget):
         """Take the fault away: the answer was taken."""
         self._clear_fault()
 
+    def name_within(self, group: str) -> None:
+        """Tell a screen reader in which group the field stands, where others are called alike."""
+        self._editor().setAccessibleName(f"{group}: {self.plain_title}")
+
     def focus_editor(self) -> None:
         """Put the keyboard into the field."""
         self._editor().setFocus(Qt.FocusReason.ShortcutFocusReason)

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QItemSelectionModel, QModelIndex, QPersistentModelIndex, Qt, Signal
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtGui import QColor, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QTreeView, QWidget
 
 from spoutline.gui.roles import Role
+from spoutline.gui.widgets.eliding import widths_with_room
 from spoutline.gui.widgets.marks import MarkDelegate
+from spoutline.gui.widgets.theme import colours_now
 
 Index = QModelIndex | QPersistentModelIndex
 
@@ -32,6 +34,7 @@ class Table(QTableView):
         super().__init__(parent)
         self.setAccessibleName(name)
         self._stretch, self._shares = stretch, shares
+        self._taught = ""
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
@@ -52,14 +55,33 @@ class Table(QTableView):
         if self._shares:
             header.setStretchLastSection(True)
             shares = self._shares[: header.count()]
-            for column, share in enumerate(shares):
-                self.setColumnWidth(column, self.viewport().width() * share // sum(shares))
+            room = self.viewport().width()
+            wanted = [room * share // sum(shares) for share in shares]
+            least = [header.sectionSizeFromContents(column).width() for column in range(len(shares))]
+            for column, width in enumerate(widths_with_room(wanted, least, room)):
+                self.setColumnWidth(column, width)
             return
         for column in range(header.count()):
             is_rest = column == self._stretch
             header.setSectionResizeMode(
                 column, QHeaderView.ResizeMode.Stretch if is_rest else QHeaderView.ResizeMode.ResizeToContents
             )
+
+    def teach(self, words: str) -> None:
+        """Say what comes here and how, while there are no rows."""
+        self._taught = words
+        self.setAccessibleDescription(words)
+        self.viewport().update()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Qt: paint; without rows, say what comes here."""
+        super().paintEvent(event)
+        if self._taught and self.model() is not None and not self.model().rowCount():
+            painter = QPainter(self.viewport())
+            painter.setPen(QColor(colours_now().quiet_text))
+            box = self.viewport().rect().adjusted(16, 8, -16, -8)
+            painter.drawText(box, int(Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap), self._taught)
+            painter.end()
 
     def current_record(self) -> object:
         """Return the record of the current row; None for none."""

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import math
 
-from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRect, QRectF, QSize, Qt
+from PySide6.QtCore import QEvent, QModelIndex, QPersistentModelIndex, QPointF, QRect, QRectF, QSize, Qt
 from PySide6.QtGui import (
     QColor,
     QFont,
     QFontMetrics,
+    QHelpEvent,
     QIcon,
     QPainter,
     QPainterPath,
@@ -17,12 +18,23 @@ from PySide6.QtGui import (
     QPixmap,
     QPolygonF,
 )
-from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem, QTreeView, QWidget
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QStyle,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTableView,
+    QToolTip,
+    QTreeView,
+    QWidget,
+)
 
 from spoutline.gui.roles import Role, Tone
+from spoutline.gui.widgets.eliding import elided_where_equal
 from spoutline.gui.widgets.theme import Colours, colours_now, tone_colour
 
 _CELL_EDGES_PX = 16
+_NEAR = (-3, -2, -1, 1, 2, 3)  # rows that a text is told apart from
 
 
 def paint_mark(painter: QPainter, box: QRectF, tone: Tone, colours: Colours) -> None:
@@ -146,12 +158,46 @@ class MarkDelegate(QStyledItemDelegate):
         """Qt: put the mark before the text."""
         super().initStyleOption(option, index)
         said = index.data(Role.TONE)
+        view = option.widget
+        if isinstance(view, QTableView) and option.text:
+            option.text = self._with_room(option, view.columnWidth(index.column()), index, marked=bool(said))
         if said:
             tone = Tone(said)  # Qt hands back a plain text
             option.features |= QStyleOptionViewItem.ViewItemFeature.HasDecoration
             chosen = bool(option.state & QStyle.StateFlag.State_Selected)
             option.icon = mark_icon(tone, self._SIZE, on_plate=chosen)
             option.decorationSize = QSize(self._SIZE, self._SIZE)
+
+    def _with_room(
+        self, option: QStyleOptionViewItem, wide: int, index: QModelIndex | QPersistentModelIndex, *, marked: bool
+    ) -> str:
+        """Return the text of a cell; in a narrow one without what it begins with like the rows around it."""
+        room = wide - _CELL_EDGES_PX - (self._SIZE + 4 if marked else 0)
+        metrics = option.fontMetrics
+
+        def fits(text: str) -> bool:
+            return metrics.horizontalAdvance(text) <= room
+
+        if fits(option.text):
+            return option.text
+        near = (index.sibling(index.row() + by, index.column()) for by in _NEAR)
+        return elided_where_equal(option.text, (str(one.data() or "") for one in near if one.isValid()), fits)
+
+    def helpEvent(
+        self,
+        event: QHelpEvent,
+        view: QAbstractItemView,
+        option: QStyleOptionViewItem,
+        index: QModelIndex | QPersistentModelIndex,
+    ) -> bool:
+        """Qt: a text that is not shown whole is told by the tool tip, where nothing else is."""
+        text = str(index.data(Qt.ItemDataRole.DisplayRole) or "")
+        room = view.visualRect(index).width() - _CELL_EDGES_PX
+        wants = event.type() == QEvent.Type.ToolTip and not index.data(Qt.ItemDataRole.ToolTipRole)
+        if wants and text and QFontMetrics(view.font()).horizontalAdvance(text) > room:
+            QToolTip.showText(event.globalPos(), text, view)
+            return True
+        return bool(super().helpEvent(event, view, option, index))
 
     def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex) -> QSize:
         """Qt: a row of a tree is as high as its texts need in the width they have."""

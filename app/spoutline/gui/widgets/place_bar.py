@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import QEvent, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QKeyEvent, QPainter, QPaintEvent, QPen
-from PySide6.QtWidgets import QAbstractButton, QFrame, QHBoxLayout, QWidget
+from PySide6.QtWidgets import QAbstractButton, QFrame, QHBoxLayout, QSizePolicy, QWidget
 
 from spoutline.gui.roles import Standing, Tone
 from spoutline.gui.widgets.marks import paint_mark
@@ -26,6 +26,7 @@ class PlaceButton(QAbstractButton):
         self._is_low = False
         self.setText(title)
         self.setCheckable(True)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self.setAttribute(Qt.WidgetAttribute.WA_Hover)
 

@@ -52,7 +52,7 @@ LIGHT = Colours(
     text="#16262b",
     quiet_text="#4c5d62",
     line="#d5dedd",
-    frame="#7d8f93",
+    frame="#6f8287",
     accent="#0b5f6b",
     on_accent="#ffffff",
     soft="#dcedee",
@@ -78,7 +78,7 @@ DARK = Colours(
     text="#e6eeee",
     quiet_text="#a5b6b9",
     line="#2f3e43",
-    frame="#71868b",
+    frame="#7f959b",
     accent="#5cc4cf",
     on_accent="#06262b",
     soft="#1f4248",
@@ -400,7 +400,7 @@ QCheckBox::indicator:checked, QListView::indicator:checked { border: 1px solid @
 QCheckBox::indicator:disabled { border: 1px solid @line@; }
 
 QTreeView, QTableView, QListView {
-  background: @card@; alternate-background-color: @stripe@; border: 1px solid @line@; border-radius: 6px;
+  background: @card@; alternate-background-color: @stripe@; border: 1px solid @frame@; border-radius: 6px;
   color: @text@; selection-background-color: @accent@; selection-color: @on_accent@; outline: none;
 }
 QTreeView:focus, QTableView:focus, QListView:focus { border: 1px solid @accent@; }

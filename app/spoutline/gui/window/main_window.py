@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QMimeData, QSize, Qt, Signal
 from PySide6.QtGui import QAction, QActionGroup, QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence
-from PySide6.QtWidgets import QLabel, QMainWindow, QMenu, QProgressBar, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QMainWindow, QMenu, QProgressBar, QVBoxLayout, QWidget
 
 from spoutline.gui.actions import ACTIONS, ActionId, ActionRecord, MenuId, action_record
 from spoutline.gui.escaping import mnemonic_safe
@@ -17,12 +17,16 @@ from spoutline.gui.languages import LANGUAGE_NAMES
 from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.icons import icon
 from spoutline.gui.widgets.notice_bar import NoticeBar, Offer
+from spoutline.gui.widgets.reading_order import next_in_order
+from spoutline.gui.widgets.roomy_scroll import ElidedLabel
 from spoutline.gui.widgets.theme import ThemeChoice, theme_words
 from spoutline.gui.window.memory import LastView, WindowMemory
 from spoutline.gui.wording import tr
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from spoutline.gui.session import Session
     from spoutline.gui.window.save_display import SaveDisplay
     from spoutline.gui.window.workplace import Workplace
@@ -85,6 +89,7 @@ class MainWindow(QMainWindow):
         self.workplace: Workplace | None = None
         self.saving: SaveDisplay | None = None
         self._start: QWidget | None = None
+        self.help_opener: Callable[[str, QWidget], None] | None = None
         self.actions_by_id: dict[ActionId, QAction] = {}
         self._build_menu()
         self._middle = QWidget(self)
@@ -180,8 +185,8 @@ class MainWindow(QMainWindow):
         self.busy_bar.setAccessibleName(tr("Work in hand"))
         self.busy_bar.hide()
         bar = self.statusBar()
-        advice = QLabel(tr("Advice only: local codes and the authority having jurisdiction decide."), self)
-        bar.addWidget(advice)
+        advice = ElidedLabel(tr("Advice only: local codes and the authority having jurisdiction decide."), self)
+        bar.addWidget(advice, 1)
         for widget in (self.busy_bar, self.units_label, self.save_label):
             bar.addPermanentWidget(widget)
         self.jobs.busy_changed.connect(self.busy_bar.setVisible)
@@ -249,6 +254,15 @@ class MainWindow(QMainWindow):
         words = tr(action_record(action_id).title)
         self.actions_by_id[action_id].setText(f"{words}: {mnemonic_safe(text)}" if text else words)
 
+    def focusNextPrevChild(self, forward: bool) -> bool:
+        """Qt: let Tab go through what is in view in the order of reading."""
+        to = next_in_order(self.centralWidget(), QApplication.focusWidget(), forward=forward)
+        if to is None:
+            return super().focusNextPrevChild(forward)
+        reason = Qt.FocusReason.TabFocusReason if forward else Qt.FocusReason.BacktabFocusReason
+        to.setFocus(reason)
+        return True
+
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         """Qt: take a single file of this machine."""
         if _dropped_file(event.mimeData()):
@@ -272,6 +286,11 @@ class MainWindow(QMainWindow):
             self.workplace.session.close()
         self.jobs.close()
         super().closeEvent(event)
+
+    def open_help(self, topic: str, over: QWidget) -> None:
+        """Open a page of the manual over a window, once there is a book to read the rules of."""
+        if self.help_opener is not None:
+            self.help_opener(topic, over)
 
     def _keep_view(self) -> None:
         """Remember size, splitters and what is in view for the next start."""

@@ -5,10 +5,11 @@ from __future__ import annotations
 import sys
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QTimer
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QFileDialog
 
 from spoutline.bootstrap.fault_log import FaultLog, log_folder
 from spoutline.bootstrap.languages import remember_language
@@ -244,9 +245,40 @@ class Opening:
             )
 
         choice.demonstration_wanted.connect(lambda: begin(lambda: survey_to_show(workbench, None), self._show_survey))
+
+        def begin_with_file() -> None:
+            path, _ = QFileDialog.getOpenFileName(self._window, tr("Read a survey file"), "", "JSON (*.json)")
+            if path:
+                self.read_first(Path(path))
+
         choice.own_wanted.connect(begin_with_own)
+        choice.tour_wanted.connect(self._show_tour)
+        choice.file_wanted.connect(begin_with_file)
         self._window.show_start(choice)
         self._tell_trouble()
+
+    def read_first(self, path: Path) -> None:
+        """Put a survey file into the empty book and open it; say why where it cannot be."""
+        from spoutline.book.survey_text import read_survey
+
+        workbench, choice = self.workbench, self.choice
+        if workbench is None or choice is None:
+            return
+
+        def work(_: Ticket) -> Opened:
+            return self._opened(workbench, workbench.book().create(read_survey(path)))
+
+        def take(opened: Opened) -> None:
+            self._window.memory.add_file(path)
+            self._show_survey(opened)
+
+        self._window.jobs.start(JobKey(JobKind.OPEN), work, take, lambda fault: choice.show_fault(str(fault)))
+
+    def _show_tour(self) -> None:
+        from spoutline.gui.dialogs.tour import TourDialog
+
+        TourDialog(self._window).exec()
+        self._window.memory.tour_seen()
 
     def _show_own(self, opened: Opened) -> None:
         """Show the survey just begun, and the page on which its catalog is filled."""

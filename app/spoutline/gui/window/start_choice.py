@@ -30,10 +30,16 @@ class StartChoice(QWidget):
         Show the ready station with the invented catalog.
     own_wanted(OwnBeginning)
         Begin with a catalog and a site of one's own.
+    tour_wanted()
+        The three jobs are to be shown in pictures.
+    file_wanted()
+        A survey file is to be read.
     """
 
     demonstration_wanted = Signal()
     own_wanted = Signal(object)
+    tour_wanted = Signal()
+    file_wanted = Signal()
 
     def __init__(self, own_catalogues: tuple[str, ...], parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -55,6 +61,7 @@ class StartChoice(QWidget):
         told = plain_label(hint, "quiet", wraps=True)
         told.setAlignment(Qt.AlignmentFlag.AlignCenter)
         column.addWidget(told)
+        column.addLayout(self._other_ways())
         column.addStretch(2)
         self._enable()
 
@@ -84,6 +91,18 @@ class StartChoice(QWidget):
         self.own_button.clicked.connect(lambda _=False: self._ask(self.beginning))
         card.body.addWidget(self.own_button)
         return card
+
+    def _other_ways(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        self.tour_button = QPushButton(tr("&Three jobs in pictures"), self)
+        self.tour_button.clicked.connect(lambda _=False: self.tour_wanted.emit())
+        self.file_button = QPushButton(tr("Read from &file…"), self)
+        self.file_button.clicked.connect(lambda _=False: self.file_wanted.emit())
+        row.addStretch(1)
+        row.addWidget(self.tour_button)
+        row.addWidget(self.file_button)
+        row.addStretch(1)
+        return row
 
     def _entry(self, card: Card, words: str, text: str) -> LineEditor:
         edit = LineEditor(text, card)

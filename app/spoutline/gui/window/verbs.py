@@ -6,15 +6,16 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QTimer
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QGuiApplication
-from PySide6.QtWidgets import QDialog, QFileDialog
+from PySide6.QtWidgets import QDialog, QFileDialog, QWidget
 
 from spoutline.book.records import SettingName, StoredSurvey
 from spoutline.book.survey_text import read_survey
 from spoutline.gui.actions import ActionId
 from spoutline.gui.edits.positions import duplicate_position, free_label, remove_position
 from spoutline.gui.edits.question import Step
+from spoutline.gui.help_place import topic_of
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.session import Changed
 from spoutline.gui.waiting import wait_for
@@ -28,8 +29,10 @@ from spoutline.model.faults import InputFault, InputNote, StoreFault
 from spoutline.units.accepted import UnitSystem
 
 if TYPE_CHECKING:
+    from spoutline.bootstrap.manual import Manual
     from spoutline.gui.dialogs.preferences import Preferred
     from spoutline.gui.models.command_search import Found
+    from spoutline.gui.pages.start.page import StartPage
 
 _TABLE_ENDINGS = (".csv", ".tsv", ".txt", ".xlsx")
 _NOTES_SHOWN = 4
@@ -44,6 +47,7 @@ class Verbs:
         self.seeking = Seeking(window, workplace, self)
         drawing = workplace.side_panel.drawing
         self._calls: dict[ActionId, Callable[[], object]] = {
+            ActionId.START: workplace.show_start,
             ActionId.SURVEYS: self.open_surveys,
             ActionId.NEW_SURVEY: self.new_survey,
             ActionId.IMPORT_SURVEY: self.ask_and_read,
@@ -88,6 +92,8 @@ class Verbs:
             ActionId.ENLARGE: drawing.enlarge,
             ActionId.REDUCE: drawing.reduce,
             ActionId.FIT_DRAWING: drawing.show_whole,
+            ActionId.HELP: self.show_help,
+            ActionId.TOUR: self.show_tour,
             ActionId.KEYS: self.show_keys,
             ActionId.ABOUT: self.show_about,
         }
@@ -95,6 +101,9 @@ class Verbs:
             action.triggered.connect(self._caller(action_id))
         workplace.site_panel.asked.connect(self.do)
         workplace.guide.asked.connect(self.do)
+        workplace.recent_files = lambda: window.memory.files
+        workplace.start_page_made.connect(self._bind_start)
+        window.help_opener = self.open_help
         window.file_dropped.connect(self.read_dropped)
         self._session.changed.connect(self._on_changed)
         self._show_units()
@@ -116,6 +125,12 @@ class Verbs:
         return lambda: self.do(action_id)
 
     # surveys
+
+    def _bind_start(self, page: StartPage) -> None:
+        page.opened.connect(self.turn_to)
+        page.file_wanted.connect(lambda path: self.read_file(Path(path)) if path else self.ask_and_read())
+        page.tour_wanted.connect(self.show_tour)
+        page.all_wanted.connect(self.open_surveys)
 
     def open_surveys(self) -> None:
         """Show the surveys of the book and turn to the one chosen."""
@@ -426,9 +441,42 @@ class Verbs:
         if after.language is not before.language:
             self._window.language_wanted.emit(after.language.value)
 
+    def show_help(self) -> None:
+        """Open the page of the manual that fits what has the keyboard."""
+        self.open_help(topic_of(self._window.focusWidget(), self._workplace.place), self._window)
+
+    def open_help(self, topic: str, over: QWidget) -> None:
+        """Open a page of the manual over a window, in the help that is open there already or in a new one."""
+        from spoutline.gui.dialogs.help_window import HelpWindow
+
+        found = over.findChild(HelpWindow, options=Qt.FindChildOption.FindDirectChildrenOnly)
+        help_window = found if found is not None else HelpWindow(self._manual(), self._workplace.context.story, over)
+        help_window.show_topic(topic)
+        help_window.show()
+        help_window.raise_()
+        help_window.activateWindow()
+
+    def _manual(self) -> Manual:
+        session = self._session
+        return session.workbench.manual(session.display, session.survey.site.jurisdiction)
+
     def help_found(self) -> tuple[Found, ...]:
-        """Return the pages of help as the one search offers them."""
-        return ()
+        """Return the pages of help and the words of the trade as the one search offers them."""
+        from spoutline.gui.models.command_search import Found, FoundKind
+
+        manual = self._manual()
+
+        def opener(topic: str) -> Callable[[], object]:
+            return lambda: self.open_help(topic, self._window)
+
+        pages = [
+            Found(kind=FoundKind.HELP, title=one.title, told=tr("Page of help"), go=opener(one.name))
+            for one in manual.topics
+        ]
+        terms = [
+            Found(kind=FoundKind.HELP, title=one.word, told=one.meaning, go=opener("glossary")) for one in manual.terms
+        ]
+        return (*pages, *terms)
 
     def show_keys(self) -> None:
         """List all commands with their keys."""
@@ -443,6 +491,13 @@ class Verbs:
 
         advice = self._workplace.context.story.phrases.text["advice"]
         AboutDialog(spoutline.__version__, advice, self._window).exec()
+
+    def show_tour(self) -> None:
+        """Show in pictures how each of three people works here."""
+        from spoutline.gui.dialogs.tour import TourDialog
+
+        TourDialog(self._window).exec()
+        self._window.memory.tour_seen()
 
     def _remember(self, name: SettingName, value: str) -> None:
         self._session.remember(name, value)

@@ -7,7 +7,17 @@ from functools import cached_property
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QSplitter, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import (
+    QFrame,
+    QHBoxLayout,
+    QPushButton,
+    QSplitter,
+    QStackedWidget,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
 
 from spoutline.gui.edits.question import WALK, Option, Step
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
@@ -21,7 +31,10 @@ from spoutline.gui.pages.survey.site_panel import SitePanel
 from spoutline.gui.pages.survey.step_page import PlacePage, SitePage, StepPage
 from spoutline.gui.places import PLACES, Place
 from spoutline.gui.session import Changed, Session
+from spoutline.gui.widgets.icons import icon
 from spoutline.gui.widgets.place_bar import PlaceBar
+from spoutline.gui.widgets.reading_order import reading_order
+from spoutline.gui.widgets.roomy_scroll import PageStack, RoomyScroll, Stacking
 from spoutline.gui.widgets.slot_strip import SlotFigure, SlotStrip
 from spoutline.gui.widgets.step_rail import StepRail
 from spoutline.gui.window.agreement_steps import AgreementSteps
@@ -36,7 +49,13 @@ if TYPE_CHECKING:
     from spoutline.gui.pages.conversion.page import ConversionPage
     from spoutline.gui.pages.installer.page import InstallerPage
     from spoutline.gui.pages.quotation.page import QuotationPage
+    from spoutline.gui.pages.start.page import StartPage
     from spoutline.gui.pages.survey.grid_page import GridPage
+
+
+_SIZES = {"whole": [250, 1160], "walk": [690, 490]}
+_EDGES = 60  # pixels of margins, frames and a scroll bar around a page
+_NARROW, _LOW = 980, 560  # pixels; below, parts beside the pages are shown on demand, and places in one line
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,13 +94,17 @@ class Workplace(QWidget):
     -------
     page_changed()
         Another page is in view.
+    start_page_made(StartPage)
+        The start view is there, to be bound to what leads out of it.
     """
 
     page_changed = Signal()
+    start_page_made = Signal(object)
 
     def __init__(self, session: Session, jobs: Jobs, notify: Notify, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.session = session
+        self.recent_files: Callable[[], tuple[object, ...]] = tuple
         self._notify = notify
         self.plans = Plans(session, jobs, self)
         self.sets = ShownSets(session, self.plans, jobs, self)
@@ -89,11 +112,13 @@ class Workplace(QWidget):
         self.context = Context(session, self.plans, jobs, StoryInUse(session), self.sets)
         self._last_counts: dict[str, tuple[tuple[SlotCount, ...], tuple[SlotCount, ...] | None]] = {}
         self.agreeing = AgreementSteps(self.context, notify, self)
+        self._is_narrow, self._stacking = False, Stacking()
+        self._divided: dict[str, list[int]] = {}
         self._build()
         self.session.changed.connect(self._on_changed)
         self.plans.updated.connect(self._on_updated)
         self.guide = PlaceGuide(self.context, self.place_bar, self)
-        self.page_changed.connect(lambda: self.guide.show_place(self.place))
+        self.page_changed.connect(self._on_page)
         self.refresh()
         self.show_step(Step.LIQUID)
 
@@ -106,27 +131,85 @@ class Workplace(QWidget):
         self.place_bar = PlaceBar(tr("Places of the work"), [tr(one.title) for one in PLACES], self)
         whole = QSplitter(Qt.Orientation.Horizontal, self)
         whole.setChildrenCollapsible(False)
-        column.addWidget(self.place_bar)
+        top = QHBoxLayout()
+        top.addWidget(self._site_toggle())
+        top.addWidget(self.place_bar, 1)
+        column.addLayout(top)
         column.addWidget(whole, 1)
         self.site_panel = SitePanel(self.context, whole)
         self.site_panel.position_opened.connect(lambda _: self._leave_site_pages())
-        self.views = QStackedWidget(whole)
+        self.room = RoomyScroll(whole)
+        self.views = PageStack(self.room)
         self.walk = QSplitter(Qt.Orientation.Horizontal, self.views)
         self.walk.setChildrenCollapsible(False)
         walk = QWidget(self.walk)
-        self.side_panel = SidePanel(self.context, self.walk)
         self._fill_walk(walk)
+        self.side_panel = SidePanel(self.context, self.walk)
         self.walk.addWidget(walk)
         self.walk.addWidget(self.side_panel)
-        self.walk.setSizes([690, 490])
+        self.walk.setSizes(_SIZES["walk"])
         self.walk.setStretchFactor(0, 1)
         self.walk.setStretchFactor(1, 1)
         self.views.addWidget(self.walk)
         whole.addWidget(self.site_panel)
-        whole.addWidget(self.views)
+        self.room.hold(self.views)
+        whole.addWidget(self.room)
         self.splitters |= {"whole": whole, "walk": self.walk}
-        whole.setSizes([250, 1160])
+        whole.setSizes(_SIZES["whole"])
         whole.setStretchFactor(1, 1)
+
+    def _site_toggle(self) -> QToolButton:
+        self.site_button = QToolButton(self)
+        self.site_button.setIcon(icon("site"))
+        self.site_button.setCheckable(True)
+        self.site_button.setAccessibleName(tr("Dispensers and positions"))
+        self.site_button.setToolTip(tr("Dispensers and positions"))
+        self.site_button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self.site_button.toggled.connect(lambda _: self._fit_parts())
+        self.site_button.hide()
+        return self.site_button
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Qt: where the window is small, show one part at a time and let pages scroll."""
+        super().resizeEvent(event)
+        self.place_bar.show_low(is_low=self.height() < _LOW)
+        is_narrow = self.width() < _NARROW
+        if is_narrow != self._is_narrow:
+            self._is_narrow = is_narrow
+            if is_narrow:
+                self._divided = {name: one.sizes() for name, one in self.splitters.items()}
+            else:
+                self._stacking.spread()
+            self._fit_parts()
+            if not is_narrow:
+                self._divide()
+
+    def _divide(self) -> None:
+        """Give the parts that stand side by side again the room that they had."""
+        for name, splitter in self.splitters.items():
+            sizes = self._divided.get(name, [])
+            splitter.setSizes(sizes if all(sizes) and sizes else _SIZES[name])
+
+    def _fit_parts(self) -> None:
+        """Show or hide the parts beside the pages as there is room for them."""
+        narrow = self._is_narrow
+        self.site_button.setVisible(narrow)
+        self.drawing_button.setVisible(narrow)
+        self.site_panel.setVisible(not narrow or self.site_button.isChecked())
+        self.room.setVisible(not narrow or not self.site_button.isChecked())
+        with_drawing = self.drawing_button.isChecked()
+        self.side_panel.setVisible(not narrow or with_drawing)
+        for one in (self.walk_pages, self.strip):
+            one.setVisible(not (narrow and with_drawing) and (one is self.walk_pages or self.step is not Step.SITE))
+        if narrow and self.views.currentWidget() is not self.walk:
+            self._stacking.stack(self.views.currentWidget(), self.width() - _EDGES)
+
+    def _on_page(self) -> None:
+        """Mark the place in view; in a narrow window its parts stand below each other."""
+        self.guide.show_place(self.place)
+        if self._is_narrow:
+            self.site_button.setChecked(False)
+            self._fit_parts()
 
     def _fill_walk(self, walk: QWidget) -> None:
         column = QVBoxLayout(walk)
@@ -169,8 +252,13 @@ class Workplace(QWidget):
         self.next_button.setObjectName("primary")
         self.next_button.setToolTip("Alt+Right")
         self.next_button.clicked.connect(lambda: self.move_step(1))
+        self.drawing_button = QPushButton(tr("Drawing"), walk)
+        self.drawing_button.setCheckable(True)
+        self.drawing_button.toggled.connect(lambda _: self._fit_parts())
+        self.drawing_button.hide()
         row.addWidget(self.back_button)
         row.addStretch(1)
+        row.addWidget(self.drawing_button)
         row.addWidget(self.next_button)
         return row
 
@@ -184,6 +272,7 @@ class Workplace(QWidget):
     def place(self) -> Place:
         """The place in view; no page is made to answer this."""
         made = {
+            "start_page": Place.START,
             "grid_page": Place.POSITIONS,
             "bill_page": Place.PARTS,
             "quotation_page": Place.QUOTATION,
@@ -260,6 +349,22 @@ class Workplace(QWidget):
         self.views.setCurrentWidget(page)
         page.refresh()
         self.page_changed.emit()
+
+    def show_start(self) -> None:
+        """Bring the start view into view."""
+        self.views.setCurrentWidget(self.start_page)
+        self.start_page.refresh()
+        self.page_changed.emit()
+
+    @cached_property
+    def start_page(self) -> StartPage:
+        """The start view, made when first wanted."""
+        from spoutline.gui.pages.start.page import StartPage
+
+        page = StartPage(self.context, self.recent_files, self.views)
+        self.views.addWidget(page)
+        self.start_page_made.emit(page)
+        return page
 
     @cached_property
     def catalogues_page(self) -> CataloguesPage:
@@ -350,6 +455,13 @@ class Workplace(QWidget):
             self.show_bill()
         elif place >= 0:
             self.show_step(WALK[place])
+            self.focus_page()
+
+    def focus_page(self) -> None:
+        """Put the keyboard on the first question, or whatever comes first, of the step in view."""
+        first = next(iter(reading_order(self.walk_pages)), None)
+        if first is not None:
+            first.setFocus(Qt.FocusReason.ShortcutFocusReason)
 
     def move_position(self, by: int) -> None:
         """Turn to a position above or below in the order of the survey."""

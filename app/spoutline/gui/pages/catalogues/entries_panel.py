@@ -71,6 +71,7 @@ class EntriesPanel(QWidget):
         self.model = RecordTable(entry_columns(context.story), self)
         self.table = Table(tr("Entries"), self, shares=(12, 16, 12, 26, 18, 22))
         self.table.setModel(self.model)
+        self.table.teach(tr("The parts of the catalog in hand come here. A supplier's table brings many at once."))
         self.table.setSelectionMode(Table.SelectionMode.ExtendedSelection)
         self.table.opened.connect(self._open)
         self.table.selectionModel().selectionChanged.connect(lambda *_: self._enable())

@@ -56,6 +56,7 @@ class PricesPanel(QWidget):
         self.lists: RecordTable[PriceList] = RecordTable(price_list_columns(today()), self)
         self.table = Table(tr("Price lists"), self, shares=(16, 20, 16, 8, 11, 11, 10, 8))
         self.table.setModel(self.lists)
+        self.table.teach(tr("Price lists of the edition in hand come here; a file of them can be read in."))
         column.addWidget(self.table, 2)
         column.addLayout(self._taking())
         column.addLayout(self._asking())

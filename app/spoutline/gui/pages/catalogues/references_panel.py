@@ -47,6 +47,7 @@ class ReferencesPanel(QWidget):
         self.model = RecordTable(_columns(), self)
         self.table = Table(tr("Old numbers"), self, shares=(14, 18, 14, 18, 14, 22))
         self.table.setModel(self.model)
+        self.table.teach(tr("Old numbers that lead to parts come here; a table of them can be read in."))
         self.table.picked.connect(self._show_picked)
         column.addWidget(self.table, 1)
         column.addLayout(self._entry_row())

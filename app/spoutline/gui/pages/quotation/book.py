@@ -117,6 +117,7 @@ class BookPanel(QWidget):
         proxy.setSourceModel(self.entries)
         self.entry_table = Table(tr("Quotations in the book"), self, shares=(7, 6, 5, 5, 5))
         self.entry_table.setModel(proxy)
+        self.entry_table.teach(tr("Quotations that are saved in the book come here, whichever station they are for."))
         self.entry_table.setSortingEnabled(True)
         self.entry_table.sortByColumn(-1, Qt.SortOrder.AscendingOrder)
         self.entry_table.opened.connect(self._open_entry)

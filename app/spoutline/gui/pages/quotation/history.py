@@ -58,6 +58,7 @@ class HistoryPanel(QWidget):
         self.model: RecordTable[QuotationEvent] = RecordTable((), self)
         self.table = Table(tr("Steps of the quotation"), self, stretch=4)
         self.table.setModel(self.model)
+        self.table.teach(tr("Every step of a quotation comes here once it is saved in the book."))
         self.table.opened.connect(lambda _: self._read())
         self.table.picked.connect(lambda _: self._enable())
         column.addWidget(self.table, 2)

@@ -6,7 +6,17 @@ from datetime import date
 
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QAction
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLineEdit, QMenu, QProgressBar, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QComboBox,
+    QHBoxLayout,
+    QLineEdit,
+    QMenu,
+    QProgressBar,
+    QPushButton,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
 from spoutline.explain.plan.story import Story
 from spoutline.gui.escaping import mnemonic_safe
@@ -18,6 +28,7 @@ from spoutline.gui.pages.quotation.guidance import gap_words, next_words
 from spoutline.gui.pages.quotation.in_hand import InHand
 from spoutline.gui.pages.quotation.terms import TermsInHand
 from spoutline.gui.widgets.cards import plain_label
+from spoutline.gui.widgets.empty_page import EmptyPage
 from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
 from spoutline.model.quotation import Quotation, QuotationStatus
@@ -49,7 +60,12 @@ class OfferPanel(QWidget):
         self.amount_table = Table(tr("Options side by side"), self, shares=(7, 5, 5, 5, 5))
         self.amount_table.setModel(self.amounts)
         self.amount_table.setMinimumHeight(120)
-        column.addWidget(self.amount_table, 1)
+        self.middle = QStackedWidget(self)
+        self.empty = EmptyPage(tr("No quotation yet"), "", tr("&Quote this survey"), self.middle)
+        self.empty.begun.connect(self._begin)
+        self.middle.addWidget(self.empty)
+        self.middle.addWidget(self.amount_table)
+        column.addWidget(self.middle, 1)
         self.next_label = plain_label("", "quiet", wraps=True)
         column.addWidget(self.next_label)
         column.addLayout(self._steps_row())
@@ -119,6 +135,7 @@ class OfferPanel(QWidget):
         has_terms = self._terms is not None
         words = next_words(hand, today, has_terms=has_terms, survey_changed=survey_changed)
         self.next_label.setText(tr("One moment…") if is_stepping else words)
+        self._show_beginning(made, has_terms=has_terms, is_free=is_free)
         self.make_button.setEnabled(self._terms is not None and is_free)
         self.anew_button.setEnabled(hand.may_be_revised and is_free)
         self.terms_button.setEnabled(is_free)
@@ -134,6 +151,24 @@ class OfferPanel(QWidget):
         self.option_box.setEnabled(made is not None)
         self._show_ordered(hand)
         self._mark_next(survey_changed=survey_changed and has_terms)
+
+    def _show_beginning(self, made: Quotation | None, *, has_terms: bool, is_free: bool) -> None:
+        """Where nothing is quoted, say what comes here and offer the one step that begins it."""
+        self.middle.setCurrentWidget(self.empty if made is None else self.amount_table)
+        self.empty.button.setEnabled(is_free)
+        lead = tr("Here the options of the quotation come to stand side by side: what each covers, costs and takes.")
+        next_step = (
+            tr("The terms are in hand.")
+            if has_terms
+            else tr("It begins with terms: whose offer it is, prices, labor, charges, days.")
+        )
+        self.empty.ask_for(f"{lead} {next_step}", tr("&Quote this survey") if has_terms else tr("Take ter&ms"))
+
+    def _begin(self) -> None:
+        if self._terms is not None:
+            self.make_button.click()
+        else:
+            self.take_button.showMenu()
 
     def show_progress(self, done: int, total: int) -> str:
         """Show how far the quotation is, with a way to stop it; return that in words."""

@@ -42,6 +42,7 @@ class PricesPanel(QWidget):
         self.model: RecordTable[PricedPart] = RecordTable(price_columns(""), self)
         self.table = Table(tr("Prices and where they come from"), self, shares=(4, 7, 4, 6))
         self.table.setModel(self.model)
+        self.table.teach(tr("The prices of a quotation come here once a survey is quoted."))
         self.table.picked.connect(lambda _: self._show_part())
         column.addWidget(self.table, 1)
         self.part_label = plain_label("", "question", wraps=True)

@@ -32,6 +32,9 @@ _MOST_TILES = 6
 _SHORT_TILE, _MEDIUM_TILE = 14, 23  # characters that fit a quarter and a third of the page
 _WIDE = (Entry.CHOICE, Entry.LONG_TEXT, Entry.YES_NO, Entry.YES_NO_OPEN)
 
+# the same is asked about each vehicle's filler: what has the keyboard says whose it is
+_ALIKE, _FURTHER = ("Vehicle filler",), "Further filler "
+
 
 class QuestionForm(QWidget):
     """Shows questions about the position in focus, or about the site."""
@@ -133,7 +136,7 @@ class QuestionForm(QWidget):
 
     def _add(self, question: Question) -> None:
         if question.group not in self._cards:
-            card = Card(tr(question.group), self)
+            card = Card(_group_words(question.group), self)
             grid = QGridLayout()
             grid.setHorizontalSpacing(20)
             grid.setVerticalSpacing(14)
@@ -143,6 +146,8 @@ class QuestionForm(QWidget):
             self._cards[question.group], self._grids[question.group] = card, grid
         field = _field_for(question, self._cards[question.group])
         field.given.connect(_giver(self._answered, question))
+        if question.group in _ALIKE or question.group.startswith(_FURTHER):
+            field.name_within(_group_words(question.group))
         self._fields[question.name] = field
 
     def _drop(self, names: set[str]) -> None:
@@ -181,6 +186,12 @@ class QuestionForm(QWidget):
                     QWidget.setTabOrder(before, field)
                 before = field
             self._cards[group].show()  # once it is filled, for then it is laid out once
+
+
+def _group_words(group: str) -> str:
+    if group.startswith(_FURTHER):
+        return tr("Further filler {0}").format(group.removeprefix(_FURTHER))
+    return tr(group)
 
 
 def _giver(answered: Callable[[Question, str], None], question: Question) -> Callable[[str], None]:

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QPushButton, QTool
 from spoutline.explain.plan.agreed_words import standing_short
 from spoutline.explain.plan.assumed import station_lines
 from spoutline.gui.actions import ActionId, action_record
+from spoutline.gui.help_place import explained_by
 from spoutline.gui.models.node_tree import NodeTree
 from spoutline.gui.models.site_nodes import plan_words, site_nodes, tone_words
 from spoutline.gui.pages.context import Context
@@ -110,6 +111,7 @@ class SitePanel(QFrame):
         self.sets_box = QComboBox(self)
         self.sets_box.setObjectName("shownSets")
         self.sets_box.setAccessibleName(tr("Sets shown on pages and papers"))
+        explained_by(self.sets_box, "agreed_sets")
         self.sets_box.setToolTip(tr("Sets shown on pages and papers"))
         for source, words in (
             (SetsSource.PLAN, tr("as planned")),

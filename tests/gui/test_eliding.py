@@ -1,0 +1,125 @@
+"""Names elide where they are equal, not where they differ; columns hold their headers; empty tables teach."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QHeaderView, QStyleOptionViewItem, QTableView
+from pytestqt.qtbot import QtBot
+
+from spoutline.gui.models.record_table import Column, RecordTable
+from spoutline.gui.places import PLACES
+from spoutline.gui.widgets.eliding import elided_where_equal, widths_with_room
+from spoutline.gui.widgets.lists import Table
+from spoutline.gui.window.main_window import MainWindow
+from spoutline.gui.window.workplace import Workplace
+
+NOZZLES = [
+    "Automatic gasoline nozzle 3/4 in, E10, no latch",
+    "Automatic gasoline nozzle 3/4 in, E10, three-notch latch",
+    "Automatic gasoline nozzle 1 in, E25, no latch",
+]
+
+
+def elided(text: str, room: int, among: list[str] = NOZZLES) -> str:
+    return elided_where_equal(text, among, lambda shown: len(shown) <= room)
+
+
+def test_what_names_share_goes_and_what_tells_them_apart_stays() -> None:
+    assert [elided(one, 30) for one in NOZZLES] == [
+        "Automatic … no latch",
+        "Automatic … three-notch latch",
+        "Automatic … 1 in, E25, no latch",
+    ]
+    assert len({elided(one, 12) for one in NOZZLES}) == 3
+
+
+def test_what_fits_or_shares_nothing_stays_as_it_is() -> None:
+    assert elided(NOZZLES[0], 60) == NOZZLES[0]
+    assert elided("Swivel of great length", 5, ["Hose", "Swivel"]) == "Swivel of great length"
+    assert elided("Swivel", 2, ["Swivel"]) == "Swivel"
+    assert elided("Hose", 2, []) == "Hose"
+
+
+@given(st.lists(st.text(alphabet="ab c", min_size=1, max_size=12), min_size=1, max_size=6), st.integers(0, 12))
+def test_a_text_keeps_its_end(texts: list[str], room: int) -> None:
+    for text in texts:
+        shown = elided(text, room, texts)
+        assert shown == text or text.endswith(shown.partition(" … ")[2])
+
+
+@given(st.lists(st.tuples(st.integers(0, 400), st.integers(1, 200)), min_size=1, max_size=8), st.integers(1, 2000))
+def test_columns_hold_their_headers_where_the_room_holds_them_all(pairs: list[tuple[int, int]], room: int) -> None:
+    wanted, least = [one for one, _ in pairs], [low for _, low in pairs]
+    widths = widths_with_room(wanted, least, room)
+    if sum(least) < room:
+        assert all(width >= low for width, low in zip(widths, least, strict=True))
+        assert sum(widths) <= max(room, sum(wanted)) or sum(widths) == room
+        assert sum(widths) <= room or sum(wanted) <= room
+    else:
+        assert sum(widths) <= room
+
+
+def test_a_narrow_column_shows_the_ends_of_names(qtbot: QtBot, qapp: QApplication) -> None:
+    table = Table("Nozzles", shares=(1,))
+    qtbot.addWidget(table)
+    model: RecordTable[str] = RecordTable((Column(title="Name", text=lambda one: one),))
+    model.show_records(NOZZLES)
+    table.setModel(model)
+    table.resize(230, 200)
+    table.show()
+    shown = QStyleOptionViewItem()
+    shown.widget, shown.font = table, table.font()
+    table.itemDelegate().initStyleOption(shown, model.index(0, 0))
+    assert shown.text == "Automatic … no latch"
+    assert model.index(0, 0).data() == NOZZLES[0]  # what is copied and told stays whole
+
+
+def test_an_empty_table_says_what_comes_here(qtbot: QtBot, qapp: QApplication) -> None:
+    table = Table("Wear", shares=(1,))
+    qtbot.addWidget(table)
+    model: RecordTable[str] = RecordTable((Column(title="Part", text=lambda one: one),))
+    table.setModel(model)
+    table.resize(400, 200)
+    table.show()
+    bare = table.grab().toImage()
+    table.teach("Parts that were replaced come here.")
+    assert table.grab().toImage() != bare
+    assert table.accessibleDescription() == "Parts that were replaced come here."
+
+
+@pytest.mark.parametrize("size", [(1280, 720), (1440, 900)])
+def test_no_header_of_a_table_in_view_is_cut_off(
+    qtbot: QtBot, window: MainWindow, workplace: Workplace, size: tuple[int, int]
+) -> None:
+    cut = []
+    for record in PLACES:
+        window.actions_by_id[record.action].trigger()
+        window.resize(*size)
+        QApplication.processEvents()
+        for table in workplace.views.currentWidget().findChildren(QTableView):
+            header: QHeaderView = table.horizontalHeader()
+            if not table.isVisible() or not header.isVisible() or table.horizontalScrollBar().maximum():
+                continue
+            cut += [
+                (record.place, table.accessibleName(), table.model().headerData(column, Qt.Orientation.Horizontal))
+                for column in range(header.count())
+                if header.sectionSize(column) < header.sectionSizeFromContents(column).width()
+            ]
+    assert cut == []
+
+
+def test_an_empty_quotation_page_teaches_and_begins(qtbot: QtBot, workplace: Workplace) -> None:
+    workplace.show_quotations()
+    page = workplace.quotation_page
+    offer = page.panel.offer
+    assert offer.empty.isVisible()
+    assert "terms" in offer.empty.words_label.text()
+    page.terms.use_file(workplace.session.workbench.quoting().demo_terms())
+    qtbot.waitUntil(lambda: offer.empty.button.text() == "&Quote this survey", timeout=10_000)
+    offer.empty.button.click()
+    qtbot.waitUntil(lambda: page.quotation is not None, timeout=60_000)
+    assert offer.amount_table.isVisible()
+    assert not offer.empty.isVisible()
