@@ -102,8 +102,9 @@ def test_every_page_can_be_used_at_two_hundred_percent(spoken: tuple[Language, M
     for page in PAGES:
         if page is not None:
             window.actions_by_id[page].trigger()
-        window.resize(720, 450)
-        QApplication.processEvents()
+        for _ in range(4):  # at first the parts beside the page still stand there and need their height
+            window.resize(720, 450)
+            QApplication.processEvents()
         if (window.width(), window.height()) != (720, 450):
             too_large.append((page, window.width(), window.height()))
         if page is not ActionId.CATALOGUES and place.room.horizontalScrollBar().maximum() > 0:

@@ -13,6 +13,8 @@ from spoutline.gui.widgets.theme import colours_now
 
 Index = QModelIndex | QPersistentModelIndex
 
+_HEADER_EDGES_PX = 14  # left and right of a title, as the style sheet has it
+
 
 class Table(QTableView):
     """A table of rows.
@@ -57,7 +59,8 @@ class Table(QTableView):
             shares = self._shares[: header.count()]
             room = self.viewport().width()
             wanted = [room * share // sum(shares) for share in shares]
-            least = [header.sectionSizeFromContents(column).width() for column in range(len(shares))]
+            titles = (str(self.model().headerData(column, Qt.Orientation.Horizontal)) for column in range(len(shares)))
+            least = [header.fontMetrics().horizontalAdvance(title) + _HEADER_EDGES_PX for title in titles]
             for column, width in enumerate(widths_with_room(wanted, least, room)):
                 self.setColumnWidth(column, width)
             return

@@ -143,7 +143,7 @@ class PlaceBar(QFrame):
             button.setAccessibleName(title)
             button.clicked.connect(lambda _=False, wanted=number: self.chosen.emit(wanted))
             button.installEventFilter(self)
-            row.addWidget(button, 1)
+            row.addWidget(button)
             self.buttons.append(button)
         self.show_current(0)
 

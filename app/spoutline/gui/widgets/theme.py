@@ -372,7 +372,7 @@ QPushButton:disabled { color: @frame@; border-color: @line@; }
 QPushButton#primary { background: @accent@; color: @on_accent@; border-color: @accent@; font-weight: bold; }
 QPushButton#primary:hover { background: @text@; color: @card@; }
 QPushButton#primary:focus { border: 2px solid @text@; }
-QPushButton#primary:disabled { background: @line@; color: @quiet_text@; border-color: @line@; }
+QPushButton#primary:disabled { background: @stripe@; color: @quiet_text@; border-color: @frame@; }
 QPushButton#step {
   border: none; border-bottom: 3px solid transparent; border-radius: 0; padding: 8px 12px 6px 12px; color: @quiet_text@;
 }

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Protocol
 
 from spoutline.gui.actions import ACTIONS, ActionId
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
@@ -14,9 +14,8 @@ from spoutline.model.faults import InputFault, StoreFault
 
 if TYPE_CHECKING:
     from spoutline.book.quotation_records import QuotationEntry
-    from spoutline.book.records import SurveyEntry
+    from spoutline.book.records import StoredSurvey, SurveyEntry
     from spoutline.gui.window.main_window import MainWindow
-    from spoutline.gui.window.verbs import Verbs
     from spoutline.gui.window.workplace import Workplace
     from spoutline.model.part import Part
 
@@ -25,10 +24,26 @@ _MOST = 8
 _LEAST_LETTERS = 2  # a single letter is in every part
 
 
+class Leading(Protocol):
+    """What leads to where a person wants to go: the commands of the window."""
+
+    def do(self, action_id: ActionId) -> None:
+        """Carry out a command."""
+        ...
+
+    def turn_to(self, stored: StoredSurvey | None) -> None:
+        """Turn to another survey."""
+        ...
+
+    def help_found(self) -> tuple[Found, ...]:
+        """Return the pages of help and the words of the trade."""
+        ...
+
+
 class Seeking:
     """Gathers what can be gone to when the search is opened, and asks the book while a person types."""
 
-    def __init__(self, window: MainWindow, workplace: Workplace, verbs: Verbs) -> None:
+    def __init__(self, window: MainWindow, workplace: Workplace, verbs: Leading) -> None:
         self._window, self._workplace, self._verbs = window, workplace, verbs
 
     def ask(self) -> None:
