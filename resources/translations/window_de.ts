@@ -1300,6 +1300,10 @@
    <translation>Boote</translation>
   </message>
   <message>
+   <source>Both are the same edition: nothing differs. Choose another one to compare it with.</source>
+   <translation>Beide sind dieselbe Ausgabe: nichts ist verschieden. Eine andere zum Vergleich wählen.</translation>
+  </message>
+  <message>
    <source>Bought</source>
    <translation>Gekauft</translation>
   </message>

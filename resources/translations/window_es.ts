@@ -1300,6 +1300,10 @@
    <translation>Embarcaciones</translation>
   </message>
   <message>
+   <source>Both are the same edition: nothing differs. Choose another one to compare it with.</source>
+   <translation>Ambas son la misma edición: nada difiere. Elija otra con la que compararla.</translation>
+  </message>
+  <message>
    <source>Bought</source>
    <translation>Comprado</translation>
   </message>

@@ -1300,6 +1300,10 @@
    <translation>Bateaux</translation>
   </message>
   <message>
+   <source>Both are the same edition: nothing differs. Choose another one to compare it with.</source>
+   <translation>C'est deux fois la même édition : rien ne diffère. Choisissez-en une autre pour la comparer.</translation>
+  </message>
+  <message>
    <source>Bought</source>
    <translation>Acheté</translation>
   </message>

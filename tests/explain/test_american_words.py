@@ -106,3 +106,11 @@ def test_window_commands_and_messages_spell_as_americans_do() -> None:
 )
 def test_the_word_list_finds_what_it_is_for(text: str) -> None:
     assert BRITISH.search(text)
+
+
+def test_names_of_the_invented_catalogue_are_american() -> None:
+    from spoutline.catalogue.source import read_source
+
+    source = read_source(assets.catalogue_folder())
+    texts = [source.edition, source.notes, *(part.name for part in source.parts)]
+    assert [text for text in texts if BRITISH.search(text)] == []

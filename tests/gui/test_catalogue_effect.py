@@ -242,3 +242,21 @@ def test_the_invented_catalog_goes_only_where_the_book_plans_with_another(
     assert not panel.demonstration_box.isChecked()
     panel.demonstration_box.click()
     qtbot.waitUntil(lambda: DEMONSTRATION in [row.facts.name for row in page.in_hand.rows], timeout=20_000)
+
+
+def test_an_edition_is_never_compared_with_itself_unsaid(page: CataloguesPage, qtbot: QtBot, bench: Workbench) -> None:
+    panel = page.effect_panel
+    take_in_hand(page, qtbot, EditionRef(DEMONSTRATION, 1))
+    page.tabs.setCurrentWidget(panel)
+    assert panel.pair == (EditionRef(DEMONSTRATION, 1), EditionRef(DEMONSTRATION, 1))
+    assert "same edition" in panel.state_label.text()
+    qtbot.waitUntil(lambda: bool(panel.survey_ids), timeout=20_000)
+    assert not panel.plan_button.isEnabled()
+    bench.catalogues().choose(EditionRef(NAME))
+    page.refresh()
+    qtbot.waitUntil(lambda: any(row.by_book and row.ref.catalogue == NAME for row in page.in_hand.rows), timeout=20_000)
+    take_in_hand(page, qtbot, EditionRef(NAME, 1))
+    panel.refresh()
+    assert panel.pair == (EditionRef(NAME, 1), DRAFT)  # the only edition, which the book plans with, and its draft
+    assert panel.state_label.text() == ""
+    assert panel.plan_button.isEnabled()

@@ -265,3 +265,28 @@ def test_a_catalogue_in_memory_serves_several_threads():
     thread.join()
     assert found[0].number == "QW-N101"
     opened.close()
+
+
+def test_a_book_of_an_edition_before_opens_it_by_number_and_by_what_papers_called_it(url):
+    from dataclasses import replace
+
+    from spoutline.catalogue.build import publish_source
+    from spoutline.catalogue.shelf import CatalogueShelf
+    from spoutline.catalogue.source import read_source
+    from spoutline.model.catalogue_edition import DEMONSTRATION, EditionRef
+
+    source = read_source(assets.catalogue_folder())
+    parts = tuple(part for part in source.parts if "dapter" in part.name)[:40]
+    renamed = tuple(replace(part, name=part.name.replace("dapter", "daptor")) for part in parts)
+    engine = open_engine(url)
+    CATALOGUE_SCHEMA.bring_up_to_date(engine)
+    publish_source(engine, replace(source, parts=renamed, references=(), edition="Invented catalogue 2026-11"))
+    publish_source(engine, replace(source, parts=parts, references=()))
+    shelf = CatalogueShelf(engine)
+    for ref in (EditionRef(DEMONSTRATION, 1), EditionRef("Invented catalogue 2026-11")):
+        opened = shelf.opened(ref)
+        assert (opened.edition.number, opened.edition.title) == (1, "Invented catalogue 2026-11")
+        assert {part.name for part in shelf.parts(ref).search("", None, 99)} == {part.name for part in renamed}
+    newest = shelf.opened(EditionRef(DEMONSTRATION)).edition
+    assert (newest.number, newest.title) == (2, source.edition)
+    engine.dispose()

@@ -59,7 +59,7 @@ def test_every_part_comes_back_as_the_source_says(store, reviewed):
 
 def test_the_store_is_what_the_use_cases_ask_for(store):
     asked: PartStore = store
-    assert asked.edition().title == "Invented catalogue 2026-11"
+    assert asked.edition().title == "Invented catalog 2026-11"
     assert str(asked.edition().ref) == "Demonstration@1"
 
 

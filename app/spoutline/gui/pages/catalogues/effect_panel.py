@@ -155,22 +155,29 @@ class EffectPanel(QWidget):
                 box.addItems([edition_words(one) for one in rows])
         if row.ref != self._follows or not all(one in refs for one in pair or (None,)):
             self._follows = row.ref
-            pair = self._usual_before(row), row.ref
+            pair = self._usual_pair(row)
         if pair is not None:
             for box, ref in zip((self.before_box, self.after_box), pair, strict=True):
                 box.setCurrentIndex(refs.index(ref))
         self._read_surveys()
         self._compare()
 
-    def _usual_before(self, row: EditionRow) -> EditionRef:
-        """Return the edition before this one or, for the first of its catalogue, what the book plans with."""
+    def _usual_pair(self, row: EditionRow) -> tuple[EditionRef, EditionRef]:
+        """Return the edition before this one and this one.
+
+        The first of its catalogue is compared with what the book plans with; where that is itself, with its draft.
+        """
         numbers = [edition.number or 0 for edition in row.facts.editions]
         own = row.edition.number or 0 if row.edition is not None else len(numbers) + 1
         earlier = [number for number in numbers if number < own]
         if earlier:
-            return EditionRef(row.facts.name, earlier[-1])
-        of_book = [one.ref for one in self._in_hand.rows if one.by_book]
-        return of_book[0] if of_book else row.ref
+            return EditionRef(row.facts.name, earlier[-1]), row.ref
+        refs = [one.ref for one in self._in_hand.rows]
+        of_book = [one.ref for one in self._in_hand.rows if one.by_book and one.ref != row.ref]
+        draft = EditionRef(row.facts.name, is_draft=True)
+        if not of_book and draft != row.ref and draft in refs:
+            return row.ref, draft
+        return of_book[0] if of_book else row.ref, row.ref
 
     @property
     def pair(self) -> tuple[EditionRef, EditionRef] | None:
@@ -187,7 +194,9 @@ class EffectPanel(QWidget):
             return
         self.stop()
         self._show_effects([])
-        self.state_label.setText("")
+        told = tr("Both are the same edition: nothing differs. Choose another one to compare it with.")
+        self.state_label.setText(told if pair[0] == pair[1] else "")
+        self._enable()
 
         def show(found: tuple[EntryChange, ...]) -> None:
             self.difference_model.show_records(found)
@@ -286,4 +295,6 @@ class EffectPanel(QWidget):
     def _enable(self) -> None:
         is_planning = self._context.jobs.is_at_work(EFFECT)
         self.stop_button.setVisible(is_planning)
-        self.plan_button.setEnabled(bool(self.survey_ids) and not is_planning)
+        pair = self.pair
+        differs = pair is not None and pair[0] != pair[1]
+        self.plan_button.setEnabled(bool(self.survey_ids) and not is_planning and differs)
