@@ -129,3 +129,18 @@ def lists_of(rows: Iterable[dict[str, str]]) -> dict[str, set[str]]:
     for row in rows:
         found.setdefault(row["part_number"], set()).add(row["price_list"])
     return found
+
+
+def test_lists_are_written_as_a_paper_and_told_as_a_change_of_the_draft(book: Run, tmp_path: Path) -> None:
+    assert book("publish", NAME, "--note", "first", "--by", "Ada Fenn")[0] == 0
+    words = ("--id", "h1", "--valid-from", "2026-01-01")
+    assert book("price-list", "import", str(tmp_path / "prices.csv"), *IMPORT, *words)[0] == 0
+    assert "price lists changed" in book("list")[1]
+    paper = tmp_path / "lists.pdf"
+    code, out, err = book("price-list", "export", f"{NAME}@draft", "--pdf", str(paper))
+    assert code == 0, err
+    assert str(paper) in out
+    assert paper.read_bytes().startswith(b"%PDF-")
+    code, _, err = book("price-list", "export", f"{NAME}@draft", "--id", "h9", "--pdf", str(tmp_path / "no.pdf"))
+    assert (code, "one of: h1" in err, (tmp_path / "no.pdf").exists()) == (2, True, False)
+    assert book("price-list", "export", f"{NAME}@draft")[0] == 2

@@ -122,3 +122,13 @@ def test_the_effect_on_stations_is_seen_before(rules: Run, written: Callable[...
         content["site"]["jurisdiction"] = jurisdiction
         survey.write_text(json.dumps(content))
         assert rules("plan", survey)[0] == code
+
+
+def test_rules_are_written_as_a_paper(spoutline: Spoutline, own_database: Path, tmp_path: Path) -> None:
+    paper, table = tmp_path / "rules.pdf", tmp_path / "rules.toml"
+    done = spoutline("--database", str(own_database), "profile", "export", "us_general", "--pdf", str(paper))
+    assert (done.code, done.out) == (0, ""), done.err
+    assert paper.read_bytes().startswith(b"%PDF-")
+    both = ("--out", str(table), "--pdf", str(tmp_path / "again.pdf"))
+    assert spoutline("--database", str(own_database), "profile", "export", "us_general", *both).code == 0
+    assert table.read_text(encoding="utf-8").strip()

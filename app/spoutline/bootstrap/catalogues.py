@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from spoutline.catalogue.descriptions import EntryFault
     from spoutline.catalogue.draft import DraftCounts
     from spoutline.catalogue.shelf import CatalogueFacts, CatalogueShelf, EntryChange
+    from spoutline.explain.plan.story import Story
     from spoutline.model.catalogue_edition import CatalogueEdition
     from spoutline.model.catalogue_entry import CatalogueEntry
     from spoutline.model.cross_reference import CrossReference, NumberTrace
@@ -491,6 +492,29 @@ class CatalogueService:
         from spoutline.catalogue.price_lists import joined
 
         return joined(self.shelf().price_lists(ref), self._sources.price_lists())
+
+    def price_lists_pdf(self, ref: EditionRef, story: Story, list_id: str = "", dated: date | None = None) -> bytes:
+        """Return the price lists that an edition holds as PDF, or one of them; raise ``InputFault`` where it has none.
+
+        ``dated`` is printed where given.
+        """
+        from spoutline.documents.keeper.price_lists import price_lists_content
+        from spoutline.documents.pdf.render import pdf_bytes
+
+        shelf = self.shelf()
+        lists = shelf.price_lists(ref)
+        if list_id and list_id not in {one.id for one in lists}:
+            wanted = f"one of: {', '.join(one.id for one in lists) or 'the edition has no price list'}"
+            raise InputFault((InputProblem("", "price list", repr(list_id), wanted),))
+        chosen = tuple(one for one in lists if list_id in ("", one.id))
+        listed = {(one.maker, row.part_number) for one in chosen for row in one.rows}
+        names = {
+            entry.ref: entry.name
+            for entry in (shelf.entries(ref) if listed else ())
+            if (entry.maker, entry.number) in listed
+        }
+        edition = shelf.opened(ref).edition
+        return pdf_bytes(price_lists_content(edition, chosen, names, story, dated))
 
     def price(self, ref: EditionRef, asked: PriceAsked) -> PriceAnswer:
         """Return which price of a part applies on a day, and why."""

@@ -13,6 +13,7 @@ from spoutline.model.faults import InputFault, InputProblem
 if TYPE_CHECKING:
     from datetime import date
 
+    from spoutline.explain.plan.story import Story
     from spoutline.model.limit import Jurisdiction, LimitId, LimitStatus, RuleTables
     from spoutline.ruletables.editions import RowChange, RuleEdition
     from spoutline.units.accepted import UnitSystem
@@ -54,6 +55,13 @@ class JurisdictionService:
         from spoutline.ruletables.own_profiles import own_profiles
 
         return (*self._built_in(), *own_profiles(self.folder()))
+
+    def pdf(self, jurisdiction_id: str, story: Story, dated: date | None = None) -> bytes:
+        """Return the rules of a jurisdiction as PDF, an own one held against what it was copied from."""
+        from spoutline.documents.keeper.rule_table import rule_table_content
+        from spoutline.documents.pdf.render import pdf_bytes
+
+        return pdf_bytes(rule_table_content(self.one(jurisdiction_id), self.parent(jurisdiction_id), story, dated))
 
     def ids(self) -> tuple[str, ...]:
         """Return the ids of all jurisdictions without reading the person's own, built-in ones first."""

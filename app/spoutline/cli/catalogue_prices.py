@@ -9,9 +9,10 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
 from spoutline.cli.catalogue_import import choices_in, report_document, table_arguments, with_repairs
-from spoutline.cli.command import Said
+from spoutline.cli.command import Said, display_of
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.outputs import InputFile
+from spoutline.cli.outputs import InputFile, OutputArguments
+from spoutline.documents.own_files import FileForm
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.planning.pricing.applying import ListStanding, ListVerdict, PriceAnswer, PriceAsked
@@ -66,6 +67,10 @@ def price_list_arguments(
     take.add_argument("--valid-to", metavar="DATE", type=_day, default=None, help="last day; default: open")
     take.add_argument("--dry-run", action="store_true", help="check the file, and change nothing")
     table_arguments(take.add_argument_group("the file"))
+    export = add("export", "write the price lists of an edition as a paper")
+    export.add_argument("edition", metavar="NAME", help=_EDITION)
+    export.add_argument("--id", metavar="ID", default="", dest="list_id", help="only this list")
+    OutputArguments(export).add("--pdf", FileForm.PDF, "the paper")
     remove = add("remove", "take a price list out of the draft")
     remove.add_argument("name", metavar="NAME")
     remove.add_argument("list_id", metavar="ID")
@@ -120,11 +125,24 @@ def run_price_list(workbench: Workbench, arguments: argparse.Namespace) -> Said:
         return ExitCode.FITS, [f"{arguments.name}: {arguments.list_id} taken out"], {"removed": arguments.list_id}
     if arguments.list_action == "import":
         return _import(workbench, arguments)
+    if arguments.list_action == "export":
+        return _export(workbench, arguments)
     ref, today = EditionRef.from_text(arguments.edition), date.today()
     lists = service.shelf().price_lists(ref)
     lines = [f"{ref}: {len(lists) or 'no'} price lists", *(f"  {_list_line(one, today)}" for one in lists)]
     document: dict[str, object] = {"edition": str(ref), "price_lists": [_list_document(one, today) for one in lists]}
     return ExitCode.FITS, lines, document
+
+
+def _export(workbench: Workbench, arguments: argparse.Namespace) -> Said:
+    if arguments.pdf is None:
+        raise InputFault((InputProblem("", "--pdf", "nothing", "name the file to write"),))
+    ref = EditionRef.from_text(arguments.edition)
+    story = workbench.story(display_of(arguments, workbench))
+    content = workbench.catalogues().price_lists_pdf(ref, story, arguments.list_id, date.today())
+    with arguments.output_plan.staged({arguments.pdf: content}) as files:
+        files.place()
+    return ExitCode.FITS, [f"{ref}: written to {arguments.pdf}"], {"edition": str(ref), "file": str(arguments.pdf)}
 
 
 def _import(workbench: Workbench, arguments: argparse.Namespace) -> Said:

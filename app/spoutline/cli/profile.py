@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import argparse
+from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import CommandWork, shared_options
+from spoutline.cli.command import CommandWork, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import STANDARD_INPUT, read_standard_input, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
@@ -36,7 +37,9 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         "export", help="print a jurisdiction as a file that can be edited and imported", parents=[shared_options()]
     )
     export.add_argument("id", metavar="ID")
-    OutputArguments(export).add("--out", FileForm.TOML, "write to this file instead of standard output")
+    outputs = OutputArguments(export)
+    outputs.add("--out", FileForm.TOML, "write to this file instead of standard output")
+    outputs.add("--pdf", FileForm.PDF, "write every limit with its source as a paper, instead of standard output")
     take = actions.add_parser(
         "import", help="check an edited jurisdiction file and keep it", parents=[shared_options()]
     )
@@ -65,7 +68,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         profile = service.copy(arguments.id, arguments.new_id, title)
         write_standard_output(f"{service.save(profile)}\n")
     elif arguments.action == "export":
-        _export(service.one(arguments.id), arguments)
+        _export(workbench, service.one(arguments.id), arguments)
     elif arguments.action == "import":
         write_standard_output(f"{service.save(_read(arguments.file))}\n")
     else:
@@ -88,12 +91,17 @@ def _limits(profile: Jurisdiction) -> str:
     return "\n".join(lines) + "\n"
 
 
-def _export(profile: Jurisdiction, arguments: argparse.Namespace) -> None:
-    text = profile_to_toml(profile)
-    if arguments.out is None:
-        write_standard_output(text)
+def _export(workbench: Workbench, profile: Jurisdiction, arguments: argparse.Namespace) -> None:
+    written: dict[Path, bytes] = {}
+    if arguments.out is not None:
+        written[arguments.out] = profile_to_toml(profile).encode("utf-8")
+    if arguments.pdf is not None:
+        story = workbench.story(display_of(arguments, workbench, profile.id))
+        written[arguments.pdf] = workbench.jurisdictions().pdf(profile.id, story, date.today())
+    if written:
+        arguments.output_plan.write(written)
     else:
-        arguments.output_plan.write({arguments.out: text.encode("utf-8")})
+        write_standard_output(profile_to_toml(profile))
 
 
 def _read(name: str) -> Jurisdiction:

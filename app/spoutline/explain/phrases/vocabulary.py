@@ -10,6 +10,7 @@ from spoutline.calc.friction import FlowRegime
 from spoutline.calc.liquid_hazards import ConductivityClass, FlashClass
 from spoutline.calc.liquids import LiquidWarning
 from spoutline.explain.phrases.coverage_words import CoverageWord
+from spoutline.explain.phrases.keeper_words import KeeperWord
 from spoutline.explain.phrases.manual_words import ManualWord
 from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.phrases.part_terms import PartTerm
@@ -90,6 +91,7 @@ _LISTS: Final[tuple[type[StrEnum], ...]] = (
     OutletKind,
     ClimateBand,
     CoverageWord,
+    KeeperWord,
     PaperWord,
     QuotationWord,
     QuotationStatus,

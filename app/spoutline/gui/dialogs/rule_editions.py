@@ -4,13 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from datetime import date
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
+from spoutline.documents.own_files import FileForm
+from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
 from spoutline.gui.models.effect_rows import EffectRow, differing, effect_words, summary
+from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, StoreFault
@@ -18,11 +22,14 @@ from spoutline.model.limit import Jurisdiction, Limit
 from spoutline.model.survey import Survey
 from spoutline.planning.keeping.effect import PositionEffect
 from spoutline.ruletables.editions import RowChange
+from spoutline.units.display import Display
+from spoutline.whole_files import write_file
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
 
 _EFFECT = JobKey(JobKind.SITE_PLAN, "rules")
+_PDF = JobKey(JobKind.SITE_PLAN, "rules as paper")
 _SHOWN = 5
 
 
@@ -56,9 +63,12 @@ class RuleEditions(QWidget):
         self.only_box.toggled.connect(lambda _: self.narrowed.emit())
         self.effect_button = QPushButton(tr("Effect on this s&tation"), self)
         self.effect_button.clicked.connect(lambda _=False: self.look())
+        self.pdf_button = QPushButton(tr("Save as P&DF…"), self)
+        self.pdf_button.clicked.connect(lambda _=False: self._ask_pdf())
         first = QHBoxLayout()
         first.addWidget(self.only_box)
         first.addStretch(1)
+        first.addWidget(self.pdf_button)
         first.addWidget(self.effect_button)
         column.addLayout(first)
         self.note_edit, self.by_edit = QLineEdit(self), QLineEdit(self)
@@ -72,7 +82,7 @@ class RuleEditions(QWidget):
         second.addWidget(self.by_edit, 1)
         second.addWidget(self.publish_button)
         column.addLayout(second)
-        for button in (self.effect_button, self.publish_button):
+        for button in (self.pdf_button, self.effect_button, self.publish_button):
             button.setAutoDefault(False)
         self.state_label = plain_label("", "quiet", wraps=True)
         column.addWidget(self.state_label)
@@ -152,6 +162,30 @@ class RuleEditions(QWidget):
             return
         self.note_edit.clear()
         self.show_profile(profile)
+
+    def _ask_pdf(self) -> None:
+        profile = self._profile
+        if profile is not None:
+            saving = Saving(self._workbench.files_in_use, self)
+            path = saving.ask(tr("Save"), f"{file_stem(profile.id)}-rules.pdf", FileForm.PDF)
+            if path is not None:
+                self.save_pdf(path)
+
+    def save_pdf(self, path: Path) -> None:
+        """Write the rules of the jurisdiction shown as a paper."""
+        profile, workbench, today = self._profile, self._workbench, self._today()
+        if profile is None:
+            return
+        story = workbench.story(Display(workbench.jurisdictions().usual_units(profile.id)))
+
+        def work(_: Ticket) -> Path:
+            write_file(path, workbench.jurisdictions().pdf(profile.id, story, today))
+            return path
+
+        def show(written: Path) -> None:
+            self.state_label.setText(tr("Written to {0}").format(written))
+
+        self._jobs.start(_PDF, work, show, lambda fault: self.state_label.setText(str(fault)))
 
     def close_jobs(self) -> None:
         """End the work in hand, so that no store is closed under it."""

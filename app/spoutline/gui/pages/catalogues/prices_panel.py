@@ -19,6 +19,8 @@ from PySide6.QtWidgets import (
 )
 
 from spoutline.bootstrap.catalogues import CatalogueService
+from spoutline.documents.own_files import FileForm
+from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.dialogs.table_intake import TableIntakeDialog
 from spoutline.gui.intake.works import PriceListWork
 from spoutline.gui.jobs import Ticket
@@ -26,6 +28,7 @@ from spoutline.gui.models.price_list_rows import price_list_columns, verdict_col
 from spoutline.gui.models.record_table import RecordTable
 from spoutline.gui.pages.catalogues.chosen import PRICE, PRICE_LISTS, InHand
 from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
@@ -33,6 +36,7 @@ from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.pricing import PriceList
 from spoutline.planning.pricing.applying import PriceAnswer, PriceAsked
+from spoutline.whole_files import write_file
 
 _MOST = 1_000_000
 
@@ -96,6 +100,9 @@ class PricesPanel(QWidget):
             row.addWidget(edit)
         row.addWidget(self.take_button)
         row.addWidget(self.remove_button)
+        self.pdf_button = QPushButton(tr("Save as P&DF…"), self)
+        self.pdf_button.clicked.connect(lambda _=False: self._ask_pdf())
+        row.addWidget(self.pdf_button)
         return row
 
     def _asking(self) -> QHBoxLayout:
@@ -219,6 +226,31 @@ class PricesPanel(QWidget):
             "valid_from": _day(self.from_edit.text(), tr("valid from")),
             "valid_to": _day(until, tr("valid to")) if until else None,
         }
+
+    def _ask_pdf(self) -> None:
+        row = self._in_hand.row
+        if row is None:
+            return
+        name = f"{file_stem(str(row.ref))}-price-lists.pdf"
+        path = Saving(self._context.session.workbench.files_in_use, self).ask(tr("Save"), name, FileForm.PDF)
+        if path is not None:
+            self.save_pdf(path)
+
+    def save_pdf(self, path: Path) -> None:
+        """Write the price lists of the edition in hand as a paper."""
+        row, service, story = self._in_hand.row, self._service(), self._context.story
+        if row is None:
+            return
+        ref, today = row.ref, self._today()
+
+        def work(_: Ticket) -> Path:
+            write_file(path, service.price_lists_pdf(ref, story, dated=today))
+            return path
+
+        def show(written: Path) -> None:
+            self.state_label.setText(tr("Written to {0}").format(written))
+
+        self._context.jobs.start(PRICE_LISTS, work, show, self._fail)
 
     def _choose_file(self) -> None:
         name, _ = QFileDialog.getOpenFileName(self, tr("Take in a price file"), "", "*.csv *.tsv *.txt *.xlsx")
