@@ -5880,6 +5880,10 @@
    <translation>Der Einsatz bestimmt Auslaufrohr, Durchfluss und wie weit der Schlauch drehen und reichen muss.</translation>
   </message>
   <message>
+   <source>The ends of the part</source>
+   <translation>Die Enden des Teils</translation>
+  </message>
+  <message>
    <source>The family</source>
    <translation>Die Familie</translation>
   </message>

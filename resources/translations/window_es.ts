@@ -5880,6 +5880,10 @@
    <translation>El uso decide pico, caudal y cuánto tiene que girar y alcanzar la manguera.</translation>
   </message>
   <message>
+   <source>The ends of the part</source>
+   <translation>Los extremos de la pieza</translation>
+  </message>
+  <message>
    <source>The family</source>
    <translation>La familia</translation>
   </message>

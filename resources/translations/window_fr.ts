@@ -5880,6 +5880,10 @@
    <translation>L'usage décide du bec, du débit, et de combien le flexible doit tourner et porter.</translation>
   </message>
   <message>
+   <source>The ends of the part</source>
+   <translation>Les extrémités de la pièce</translation>
+  </message>
+  <message>
    <source>The family</source>
    <translation>La famille</translation>
   </message>

@@ -351,3 +351,23 @@ def test_figures_of_a_family_are_set_once_and_every_part_of_it_follows(
     back = held(bench, "QX-1")
     assert back is not None
     assert [(cell.value, cell.origin) for cell in back.figures] == [(25.4, Origin.FAMILY)]
+
+
+def test_the_ends_of_a_part_are_drawn_as_they_are_written(panel: EntriesPanel, qtbot: QtBot) -> None:
+    seen: list[str] = []
+
+    def look(dialog: EntryDialog) -> None:
+        for text in ("", "NPT 3/4 mal", "NPT 3/4 male single"):
+            write(qtbot, dialog, "inlet", text) if text else None
+            drawing = dialog.ends_view.drawing
+            assert drawing is not None
+            assert dialog.ends_view.isVisible()
+            seen.append(drawing.description)
+        dialog.reject()
+
+    select(panel, 0)
+    in_dialog(EntryDialog, look)
+    click(qtbot, panel.edit_button)
+    assert seen[0] == seen[1]  # what is no port yet is drawn as none
+    assert "3/4 NPT" not in seen[1]
+    assert "3/4 NPT male" in seen[2]

@@ -40,7 +40,8 @@ def _one_of(text: str, choices: type[_Choice], what: str) -> _Choice:
         raise ValueError(f"{what} must be one of {listed(choices)}") from None
 
 
-def _port(cell: object) -> object:
+def port_from(cell: object) -> object:
+    """Return the port that a text says; anything else as it is. Raise ``ValueError`` for a text that says none."""
     return _port_from(cell) if isinstance(cell, str) else cell
 
 
@@ -64,7 +65,7 @@ def _no_word_twice(words: tuple[_Choice, ...]) -> tuple[_Choice, ...]:
 
 
 YesNo = Annotated[bool, BeforeValidator(_yes_or_no)]
-PortCell = Annotated[Port, BeforeValidator(_port)]
+PortCell = Annotated[Port, BeforeValidator(port_from)]
 Name = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=120)]
 MakerPrefix = Annotated[str, StringConstraints(pattern=r"^[A-Z]{2}$")]
 PartNumber = Annotated[str, StringConstraints(pattern=r"^[A-Z]{2}-[A-Z][0-9]{3,6}$")]

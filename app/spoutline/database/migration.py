@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import logging
+import threading
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -12,6 +13,8 @@ import spoutline
 from spoutline.database.engine import shown_url, url_of, writing
 from spoutline.database.faults import first_line, store_faults
 from spoutline.model.faults import NewerStore, StoreFault
+
+_ONE_AT_A_TIME = threading.Lock()  # alembic keeps the migration in hand in a variable of its module
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -61,7 +64,8 @@ class Schema:
         url = url_of(connection.engine)
         place = f"{self.called} {shown_url(url)}"
         try:
-            command.upgrade(config, "head")
+            with _ONE_AT_A_TIME:
+                command.upgrade(config, "head")
             self._note_program(connection)
         except CommandError as fault:
             raise NewerStore(

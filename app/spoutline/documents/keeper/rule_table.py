@@ -39,7 +39,7 @@ def rule_table_content(
         subject=story.word(Word.RULE_TABLE_SUBJECT),
         author=f"Spoutline {spoutline.__version__}",
         language=story.phrases.language,
-        paper=paper_for(profile.id),
+        paper=paper_for(profile.id if parent is None else parent.id),
         running_head=f"{story.word(Word.RULE_TABLE)} · {profile.id}",
         running_foot=story.day(dated) if dated else profile.edition,
         page_phrase=story.word(PaperWord.PAGE_OF),

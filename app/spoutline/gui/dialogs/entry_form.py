@@ -5,24 +5,28 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from enum import StrEnum
 
-from PySide6.QtWidgets import QGridLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QWidget
 
+from spoutline.documents.drawing.shapes import Drawing
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.edits.entry_form import help_of, origin_words, reading
 from spoutline.gui.widgets.answer_field import AnswerField, Choice, ListField, TextField
 from spoutline.gui.widgets.cards import Card, ScrolledPage, empty_layout
+from spoutline.gui.widgets.drawing_view import DrawingView
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.widgets.several_field import SeveralField
 from spoutline.gui.wording import tr
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.part import PartKind
+from spoutline.model.port import Port
 from spoutline.planning.keeping.entry_editing import edited
-from spoutline.planning.keeping.entry_fields import entry_fields, field_named, shown_texts
+from spoutline.planning.keeping.entry_fields import entry_fields, field_named, port_in, shown_texts
 from spoutline.planning.table_intake.intake_fields import CellKind, IntakeField
 
 Put = Callable[[CatalogueEntry], None]
 Word = Callable[[StrEnum], str]
+Draw = Callable[[PartKind, Port | None, Port | None], Drawing | None]
 _KIND = "kind"
 
 
@@ -40,7 +44,9 @@ class EntryDialog(FormDialog):
         put: Put,
         word: Word,
         parent: QWidget | None = None,
+        *,
         maker: str = "",
+        draw: Draw | None = None,
     ) -> None:
         super().__init__(tr("A new part") if before is None else str(before.ref), parent)
         self._before, self._put, self._word = before, put, word
@@ -58,11 +64,17 @@ class EntryDialog(FormDialog):
             card.body.addLayout(self._grids[is_figure])
             page.column.addWidget(card)
         page.column.addStretch(1)
-        self.body.addWidget(page, 1)
+        self._draw = draw
+        self.ends_view = DrawingView(tr("The ends of the part"), self)
+        self.ends_view.setFixedWidth(230)
+        halves = QHBoxLayout()
+        halves.addWidget(page, 1)
+        halves.addWidget(self.ends_view)
+        self.body.addLayout(halves, 1)
         self._fill(is_figure=False)
         self._fill(is_figure=True)
         self.add_buttons(tr("&Put into the draft"))
-        self.resize(820, 640)
+        self.resize(1040, 640)
 
     def _identity(self) -> Card:
         card = Card(tr("Who makes it"), self)
@@ -82,6 +94,17 @@ class EntryDialog(FormDialog):
         made = [field for field in entry_fields(self.kind) if field.is_figure is is_figure]
         lay_out(self._grids[is_figure], [self._field(field) for field in made])
         self._figures.setVisible(self.kind is not None)
+        self._show_ends()
+
+    def _show_ends(self) -> None:
+        """Draw the part with its ends as far as their texts can be read."""
+        kind, ends = self.kind, []
+        for key in ("inlet", "outlet"):
+            field = field_named(key, kind)
+            ends.append(None if field is None else port_in(self._texts.get(key, ""), field))
+        drawing = None if kind is None or self._draw is None else self._draw(kind, ends[0], ends[1])
+        self.ends_view.setVisible(drawing is not None)
+        self.ends_view.show_drawing(drawing)
 
     def _field(self, field: IntakeField) -> AnswerField:
         origin = origin_words(self._before, field.key) if self._before is not None else ""
@@ -101,6 +124,8 @@ class EntryDialog(FormDialog):
         show_reading(self.fields[key], self._texts[key], field)
         if key == _KIND:
             self._fill(is_figure=True)
+        elif field.cell is CellKind.PORT:
+            self._show_ends()
 
     def accept(self) -> None:
         """Put the part into the draft; else say at each field what would be right."""

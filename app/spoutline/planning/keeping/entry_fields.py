@@ -8,10 +8,12 @@ from datetime import date
 from functools import cache
 from typing import Final
 
+from spoutline.catalogue.cells import port_from
 from spoutline.catalogue.descriptions import COLUMNS
 from spoutline.model.catalogue_entry import CatalogueEntry, Cell
 from spoutline.model.part import PartKind
-from spoutline.planning.table_intake.cell_values import Money, Value, read_cell, read_money
+from spoutline.model.port import Port
+from spoutline.planning.table_intake.cell_values import CellFault, Money, Value, read_cell, read_money
 from spoutline.planning.table_intake.column_map import own_unit
 from spoutline.planning.table_intake.intake_fields import BY_KEY, CellKind, IntakeField
 from spoutline.planning.table_intake.table_look import shown_value
@@ -83,3 +85,13 @@ def understood(text: str, field: IntakeField) -> str:
         value = read_text(text, field)
         told = "" if value is None else shown_value(value, field)
     return "" if told == text.strip() else told
+
+
+def port_in(text: str, field: IntakeField) -> Port | None:
+    """Return the port that a text of a field says; None where it is empty or says none yet."""
+    try:
+        value = read_text(text, field)
+        read = None if value is None else port_from(value)
+    except (CellFault, ValueError):
+        return None
+    return read if isinstance(read, Port) else None

@@ -8,6 +8,8 @@ from PySide6.QtCore import QItemSelection, QItemSelectionModel, Signal
 from PySide6.QtWidgets import QCheckBox, QDialog, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.bootstrap.catalogues import EntriesFound, EntryLine
+from spoutline.documents.drawing.part_ends import part_ends_drawing
+from spoutline.documents.drawing.shapes import Drawing
 from spoutline.gui.dialogs.cut_hose import CutHoseDialog
 from spoutline.gui.dialogs.entry_form import EntryDialog
 from spoutline.gui.dialogs.families import FamiliesDialog
@@ -25,7 +27,8 @@ from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.faults import InputFault
-from spoutline.model.part import HOSES
+from spoutline.model.part import HOSES, PartKind
+from spoutline.model.port import Port
 from spoutline.planning.keeping.cut_lengths import CutHose, cut_changes
 from spoutline.planning.keeping.entry_editing import with_figures_of
 
@@ -159,8 +162,13 @@ class EntriesPanel(QWidget):
 
     def _ask(self, before: CatalogueEntry | None) -> None:
         maker = self.model.records[0].entry.maker if before is None and self.model.records else ""
+        story = self._context.story
+
+        def draw(kind: PartKind, inlet: Port | None, outlet: Port | None) -> Drawing | None:
+            return part_ends_drawing(kind, inlet, outlet, story)
+
         dialog = EntryDialog(
-            before, lambda after: self.steps.change([(before, after)]), self._context.story.title, self, maker
+            before, lambda after: self.steps.change([(before, after)]), story.title, self, maker=maker, draw=draw
         )
         if dialog.exec() == QDialog.DialogCode.Accepted:
             self._changed("")
