@@ -270,7 +270,7 @@ def test_a_catalogue_in_memory_serves_several_threads():
 def test_a_book_of_an_edition_before_opens_it_by_number_and_by_what_papers_called_it(url):
     from dataclasses import replace
 
-    from spoutline.catalogue.build import publish_source
+    from spoutline.catalogue.compile import publish_source
     from spoutline.catalogue.shelf import CatalogueShelf
     from spoutline.catalogue.source import read_source
     from spoutline.model.catalogue_edition import DEMONSTRATION, EditionRef
