@@ -14,7 +14,6 @@ from spoutline.documents.own_files import FileForm
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
 from spoutline.gui.models.effect_rows import EffectRow, differing, effect_words, summary
-from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, StoreFault
@@ -167,7 +166,7 @@ class RuleEditions(QWidget):
         profile = self._profile
         if profile is not None:
             saving = Saving(self._workbench.files_in_use, self)
-            path = saving.ask(tr("Save"), f"{file_stem(profile.id)}-rules.pdf", FileForm.PDF)
+            path = saving.ask(tr("Save"), f"{profile.id}-rules.pdf", FileForm.PDF)
             if path is not None:
                 self.save_pdf(path)
 
