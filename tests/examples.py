@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 import pytest
 from hypothesis import settings
 
@@ -19,3 +21,18 @@ def stations(*large: str) -> list[object]:
     from spoutline.bootstrap.demos import demo_names
 
     return [pytest.param(name, marks=pytest.mark.at_length) if name in large else name for name in demo_names()]
+
+
+def seeds(whole: int) -> list[object]:
+    """Return the seeds of ``whole`` drawn cases as parameters: a quarter in any run, the others in a run at length."""
+    return [_seeded(whole, seed) for seed in range(whole)]
+
+
+def each_with_seeds(names: Iterable[str], whole: int) -> list[object]:
+    """Return each name with each seed as parameters: a quarter of the seeds in any run, the others at length."""
+    return [_seeded(whole, seed, name) for name in names for seed in range(whole)]
+
+
+def _seeded(whole: int, seed: int, *before: str) -> object:
+    in_any_run = seed < -(-whole * QUICK // WHOLE)  # rounded up
+    return pytest.param(*before, seed, marks=() if in_any_run else pytest.mark.at_length)

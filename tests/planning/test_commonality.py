@@ -16,6 +16,7 @@ from random import Random
 
 import pytest
 
+from examples import seeds
 from planning.enumeration import Weighing, chains
 from planning.stores import ListStore
 from planning.surveys import ALL_THAT_FIT
@@ -110,7 +111,7 @@ PRICINGS = [(0, single_price), (1500, single_price), (4000, cheaper_from_three)]
 
 
 @pytest.mark.parametrize(("names", "counts"), CASES)
-@pytest.mark.parametrize("seed", range(2))
+@pytest.mark.parametrize("seed", seeds(2))
 def test_no_combination_of_sound_sets_is_cheaper(
     names: tuple[str, ...], counts: tuple[int, ...], seed: int, catalogue: CatalogueStore, us_tables: RuleTables
 ) -> None:

@@ -6,6 +6,7 @@ from collections import Counter
 
 import pytest
 
+from examples import seeds
 from planning.conversion_enumeration import least_cost, small_catalogue
 from planning.conversion_sites import PLAIN_CHAIN, context_for, installed, position, rule_tables, site_of
 from planning.stores import ListStore
@@ -51,7 +52,7 @@ def lines(one: PositionConversion, action: DifferenceAction) -> dict[str, Differ
 
 @pytest.mark.parametrize("rate", [None, "95"], ids=["work unpriced", "work priced"])
 @pytest.mark.parametrize("liquid", LIQUIDS.values(), ids=LIQUIDS)
-@pytest.mark.parametrize("seed", range(4))
+@pytest.mark.parametrize("seed", seeds(4))
 def test_the_least_cost_is_the_least_of_all_chains(
     seed: int, liquid: dict[str, object], rate: str | None, catalogue: CatalogueStore
 ) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from examples import seeds
 from planning.enumeration import Weighing, chains, small_catalogue
 from planning.stores import ListStore
 from spoutline.catalogue.store import CatalogueStore
@@ -72,7 +73,7 @@ def answer(asked: Combination, work: CoverageWork, most: int = MOST) -> Coverage
     return cell
 
 
-@pytest.mark.parametrize("seed", range(4))
+@pytest.mark.parametrize("seed", seeds(4))
 @pytest.mark.parametrize(
     "asked",
     [

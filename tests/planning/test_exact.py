@@ -6,10 +6,9 @@ scipy.optimize.milp) takes the whole catalogue and the figures of the rules.
 
 from __future__ import annotations
 
-import itertools
-
 import pytest
 
+from examples import each_with_seeds
 from planning.enumeration import Weighing, chains, should_lines_broken, small_catalogue
 from planning.stores import ListStore
 from planning.surveys import ALL_THAT_FIT, TIGHT
@@ -41,9 +40,7 @@ def enumerated_best(requirement: Requirement, tables: RuleTables, store: ListSto
     return best
 
 
-@pytest.mark.parametrize(
-    ("name", "seed"), [*itertools.product(ALL_THAT_FIT, range(4)), *itertools.product(TIGHT, range(6))]
-)
+@pytest.mark.parametrize(("name", "seed"), [*each_with_seeds(ALL_THAT_FIT, 4), *each_with_seeds(TIGHT, 6)])
 def test_plan_is_the_best_of_all_chains(name: str, seed: int, catalogue: CatalogueStore, us_tables: RuleTables) -> None:
     survey: Survey = {**ALL_THAT_FIT, **TIGHT}[name]
     position, site = survey.positions[0], survey.site

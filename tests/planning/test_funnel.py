@@ -5,11 +5,11 @@ The oracle (``planning.enumeration``) judges each chain by rules and checks alon
 
 from __future__ import annotations
 
-import itertools
 from dataclasses import replace
 
 import pytest
 
+from examples import each_with_seeds
 from planning.enumeration import forbids, small_catalogue
 from planning.surveys import ALL_THAT_FIT, CAR, TIGHT, TOO_FAR
 from planning.test_substitutes import enumerated_by_part, plan_of, weighed
@@ -30,7 +30,7 @@ from spoutline.rules.parts.part_rules import judge_part
 SURVEYS = {**ALL_THAT_FIT, **TIGHT}
 
 
-@pytest.mark.parametrize(("name", "seed"), [*itertools.product(SURVEYS, range(2))])
+@pytest.mark.parametrize(("name", "seed"), each_with_seeds(SURVEYS, 2))
 def test_every_part_is_counted_once_and_the_next_one_is_that_of_enumeration(
     name: str, seed: int, catalogue: CatalogueStore, us_tables: RuleTables
 ) -> None:

@@ -5,11 +5,11 @@ The oracle (``planning.enumeration``) knows nothing of bounds, held parts or the
 
 from __future__ import annotations
 
-import itertools
 from dataclasses import replace
 
 import pytest
 
+from examples import each_with_seeds
 from planning.enumeration import Weighing, chains, forbids, should_lines_broken, small_catalogue
 from planning.stores import ListStore
 from planning.surveys import ALL_THAT_FIT, CAR, TIGHT, TOO_FAR, survey_of
@@ -73,7 +73,7 @@ def weighed(judged: JudgedSet, requirement: Requirement, tables: RuleTables) -> 
     return len(should_lines_broken(judged.checks)) + regrets, judged.hanging_set.price_minor
 
 
-@pytest.mark.parametrize(("name", "seed"), [*itertools.product(SURVEYS, range(3))])
+@pytest.mark.parametrize(("name", "seed"), each_with_seeds(SURVEYS, 3))
 def test_every_place_lists_exactly_the_parts_of_enumeration_each_with_its_best_set(
     name: str, seed: int, catalogue: CatalogueStore, us_tables: RuleTables
 ) -> None:

@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from examples import up_to
+from examples import seeds, up_to
 from search.cp_sat import cp_sat_optimum
 from search.problems import enumerated, integer_optimum, problems, random_problem, shuffled
 from spoutline.model.faults import Cancelled
@@ -127,7 +127,7 @@ def test_of_equal_chains_the_first_by_name_is_taken_whatever_binds() -> None:
     ]
 
 
-@pytest.mark.parametrize("seed", range(24))
+@pytest.mark.parametrize("seed", seeds(24))
 def test_optimum_agrees_with_two_independent_solvers(seed: int) -> None:
     # Oracles: HiGHS (scipy.optimize.milp) and CP-SAT (OR-tools), on chains too large to enumerate (25^5 choices).
     problem = random_problem(seed, layers=5, items=25, ports=4, loads=3, tightness=(0.15, 0.25, 0.35, 0.6)[seed % 4])

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from examples import up_to
+from examples import seeds, up_to
 from search.problems import enumerated, integer_optimum, problems, random_problem, shuffled
 from spoutline.model.faults import Cancelled
 from spoutline.search.bounds import backward
@@ -54,7 +54,7 @@ def test_bounds_are_never_above_what_any_chain_needs(problem: Problem) -> None:
             assert start.loads[index] <= sum(item.loads[index] for item in path.items if item is not None) + 1e-9
 
 
-@pytest.mark.parametrize("seed", range(25))
+@pytest.mark.parametrize("seed", seeds(25))
 def test_cheapest_agrees_with_an_independent_integer_solver(seed: int) -> None:
     # Oracle: HiGHS through scipy.optimize.milp, on chains too large to enumerate (25^5 choices).
     problem = random_problem(seed, layers=5, items=25, ports=4, loads=3, tightness=(0.15, 0.35, 0.6)[seed % 3])
