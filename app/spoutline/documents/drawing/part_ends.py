@@ -15,7 +15,7 @@ from spoutline.model.requirement import Slot
 
 _MARGIN_M: Final = 9 * MM  # above and below the part: room for a thread and its words
 _HALF_M: Final = 15 * MM
-_LINE_PT: Final = 9.0
+_LINE_PT: Final = 12.5  # farther apart than a line is high, so that the window sets none above another
 _SIZE_PT: Final = 8.0
 _INNER_HALF_M: Final = 0.7 * MM  # of the second path of a coaxial end
 _NO_MARK: Final = PartMark(-1, PartRef(""))
