@@ -7768,6 +7768,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>{0} von {1} gebaut</translation>
   </message>
   <message>
+   <source>{0} of {1} do not fit</source>
+   <translation>{0} von {1} passen nicht</translation>
+  </message>
+  <message>
    <source>{0} of {1} fit</source>
    <translation>{0} von {1} passen</translation>
   </message>
@@ -7782,10 +7786,6 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{0} of {1} surveyed</source>
    <translation>{0} von {1} aufgenommen</translation>
-  </message>
-  <message>
-   <source>{0} of {1} without a set</source>
-   <translation>{0} von {1} ohne Satz</translation>
   </message>
   <message>
    <source>{0} old numbers</source>

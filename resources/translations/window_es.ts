@@ -7768,6 +7768,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>{0} de {1} instaladas</translation>
   </message>
   <message>
+   <source>{0} of {1} do not fit</source>
+   <translation>{0} de {1} no sirven</translation>
+  </message>
+  <message>
    <source>{0} of {1} fit</source>
    <translation>{0} de {1} sirven</translation>
   </message>
@@ -7782,10 +7786,6 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{0} of {1} surveyed</source>
    <translation>{0} de {1} levantadas</translation>
-  </message>
-  <message>
-   <source>{0} of {1} without a set</source>
-   <translation>{0} de {1} sin conjunto</translation>
   </message>
   <message>
    <source>{0} old numbers</source>

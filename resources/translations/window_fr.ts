@@ -7768,6 +7768,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>{0} sur {1} posés</translation>
   </message>
   <message>
+   <source>{0} of {1} do not fit</source>
+   <translation>{0} sur {1} ne conviennent pas</translation>
+  </message>
+  <message>
    <source>{0} of {1} fit</source>
    <translation>{0} sur {1} conviennent</translation>
   </message>
@@ -7782,10 +7786,6 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{0} of {1} surveyed</source>
    <translation>{0} sur {1} relevés</translation>
-  </message>
-  <message>
-   <source>{0} of {1} without a set</source>
-   <translation>{0} sur {1} sans ensemble</translation>
   </message>
   <message>
    <source>{0} old numbers</source>

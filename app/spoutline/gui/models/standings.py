@@ -72,7 +72,7 @@ def _surveyed(survey: Survey) -> Standing:
 def _fitting(tones: list[Tone]) -> Standing:
     without = sum(one is Tone.BAD for one in tones)
     if without:
-        return Standing(Tone.BAD, tr("{0} of {1} without a set").format(without, len(tones)))
+        return Standing(Tone.BAD, tr("{0} of {1} do not fit").format(without, len(tones)))
     if Tone.WORKING in tones:
         return Standing(Tone.WORKING, tr("being planned"))
     fits = sum(one in (Tone.GOOD, Tone.NOTE, Tone.CAUTION, Tone.QUESTION) for one in tones)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QItemSelectionModel, QModelIndex, QPersistentModelIndex, Qt, Signal
-from PySide6.QtGui import QColor, QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QTreeView, QWidget
 
 from spoutline.gui.roles import Role
@@ -60,7 +60,7 @@ class Table(QTableView):
             room = self.viewport().width()
             wanted = [room * share // sum(shares) for share in shares]
             titles = (str(self.model().headerData(column, Qt.Orientation.Horizontal)) for column in range(len(shares)))
-            least = [header.fontMetrics().horizontalAdvance(title) + _HEADER_EDGES_PX for title in titles]
+            least = [_widest_line(header.fontMetrics(), title) + _HEADER_EDGES_PX for title in titles]
             for column, width in enumerate(widths_with_room(wanted, least, room)):
                 self.setColumnWidth(column, width)
             return
@@ -107,6 +107,10 @@ class Table(QTableView):
         super().resizeEvent(event)
         if self._shares:
             self.fit_columns()
+
+
+def _widest_line(metrics: QFontMetrics, title: str) -> int:
+    return max(metrics.horizontalAdvance(line) for line in title.split("\n"))
 
 
 class Tree(QTreeView):
