@@ -22,7 +22,7 @@ from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.cross_reference import folded_number
 from spoutline.model.part import PartKind
 
-MOST_ORDERED: Final = 2_000  # entries that are put in order and counted; of more, those that were entered first
+MOST_ORDERED: Final = 1_000  # entries that are put in order and counted; of more, those that were entered first
 _LAST_SIGN: Final = "\U0010ffff"
 _FIND: Final = {
     "sqlite": text(
